@@ -1,0 +1,9 @@
+//! Lens models with derivatives, and camera files.
+
+mod brown_conrady;
+mod kannala_brandt;
+mod lens;
+mod profile;
+
+pub use lens::{Lens, LensModel, Projection};
+pub use profile::{ExifMatch, PerPhoto, Profile};

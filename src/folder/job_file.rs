@@ -1,0 +1,106 @@
+//! The job file as data.
+
+use std::collections::BTreeMap;
+
+use time::{Date, OffsetDateTime};
+
+use crate::quantity::Quantity;
+use crate::setup::From;
+
+/// One job: which sheet, kit and camera, which photos, what was typed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct JobFile {
+    /// The job's number.
+    pub job: String,
+    /// Set-up sheet: a path relative to the job folder or a name among the models.
+    pub setup: String,
+    /// Rig, likewise.
+    pub rig: String,
+    /// Camera, likewise; absent: chosen per photo by EXIF.
+    pub camera: Option<String>,
+    /// Photos relative to the job folder; absent: every picture in `photos/`.
+    pub photos: Option<Vec<String>>,
+    /// Repair order that attempts and sensors of one vehicle share.
+    pub series: Option<String>,
+    /// Number of the attempt.
+    pub attempt: Option<u32>,
+    /// Who did it.
+    pub technician: Option<String>,
+    /// Where.
+    pub bay: Option<String>,
+    /// When the photos were taken.
+    pub taken: Option<OffsetDateTime>,
+    /// How long the job must be kept.
+    pub keep_until: Option<Date>,
+    /// What is known of the vehicle.
+    pub vehicle: Vehicle,
+    /// What the technician attests, by id, as JSON values: true, false or text.
+    pub prerequisites: BTreeMap<String, serde_json::Value>,
+    /// Instrument readings.
+    pub readings: Vec<Reading>,
+    /// Files that are kept with the job.
+    pub attachments: Vec<Attachment>,
+    /// What the scan tool said.
+    pub calibration: Option<Calibration>,
+}
+
+/// Typed facts of the vehicle; uncertainties are 1 sigma and always present
+/// (default 3 mm).
+#[derive(Debug, Clone, PartialEq)]
+pub struct Vehicle {
+    /// Words that tell which vehicle it was.
+    pub description: Option<String>,
+    /// Vehicle identification number.
+    pub vin: Option<String>,
+    /// Wheelbase, mm.
+    pub wheelbase_mm: Option<f64>,
+    /// Nose before the rear axle, mm.
+    pub nose_from_rear_axle_mm: Option<f64>,
+    /// Hub datum above the floor, mm.
+    pub floor_below_hub_mm: Option<f64>,
+    /// 1 sigma of the wheelbase, mm.
+    pub u_wheelbase_mm: f64,
+    /// 1 sigma of the nose position, mm.
+    pub u_nose_from_rear_axle_mm: f64,
+    /// 1 sigma of the hub height, mm.
+    pub u_floor_below_hub_mm: f64,
+}
+
+/// A value read by an instrument.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Reading {
+    /// What was read.
+    pub quantity: Quantity,
+    /// The datum of a distance.
+    pub from: Option<From>,
+    /// The reading, mm or degrees.
+    pub value: f64,
+    /// 1 sigma: as typed, else by instrument.
+    pub u: f64,
+    /// The instrument.
+    pub instrument: Option<String>,
+    /// Whether it enters the adjustment.
+    pub use_in_adjustment: bool,
+}
+
+/// A file that is kept with the job.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Attachment {
+    /// Path relative to the job folder.
+    pub file: String,
+    /// scan-before, scan-after, alignment, procedure, overview-photo or other.
+    pub kind: String,
+}
+
+/// The outcome of the calibration itself.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Calibration {
+    /// successful, failed or not-run.
+    pub result: String,
+    /// When.
+    pub at: Option<OffsetDateTime>,
+    /// Misalignment that the control unit reports, degrees.
+    pub reported_azimuth_deg: Option<f64>,
+    /// Likewise, up and down.
+    pub reported_elevation_deg: Option<f64>,
+}

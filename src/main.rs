@@ -1,0 +1,5 @@
+//! The command-line door: everything happens in the library.
+
+fn main() -> std::process::ExitCode {
+    baywitness::cli::run()
+}

@@ -1,0 +1,162 @@
+//! Rigs: carriers with the markers on them (`rig/1`).
+
+use nalgebra::{DMatrix, Matrix3, Point3, Vector3};
+use time::Date;
+
+use crate::geom;
+
+/// What a carrier marks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Role {
+    /// The target stand.
+    Target,
+    /// Plate on the left rear wheel.
+    RearLeftWheel,
+    /// Plate on the right rear wheel.
+    RearRightWheel,
+    /// Plate on the left front wheel.
+    FrontLeftWheel,
+    /// Plate on the right front wheel.
+    FrontRightWheel,
+    /// Sheet on the floor.
+    Floor,
+    /// Mark on the vehicle's nose.
+    Nose,
+    /// The job's one-time card.
+    Card,
+}
+
+impl Role {
+    /// Every role, in the order of reports.
+    pub const ALL: [Role; 8] = [
+        Role::Target,
+        Role::RearLeftWheel,
+        Role::RearRightWheel,
+        Role::FrontLeftWheel,
+        Role::FrontRightWheel,
+        Role::Floor,
+        Role::Nose,
+        Role::Card,
+    ];
+
+    /// The name in files.
+    pub fn name(self) -> &'static str {
+        match self {
+            Role::Target => "target",
+            Role::RearLeftWheel => "rear_left_wheel",
+            Role::RearRightWheel => "rear_right_wheel",
+            Role::FrontLeftWheel => "front_left_wheel",
+            Role::FrontRightWheel => "front_right_wheel",
+            Role::Floor => "floor",
+            Role::Nose => "nose",
+            Role::Card => "card",
+        }
+    }
+
+    /// Whether the carrier sits on a wheel.
+    pub fn is_wheel(self) -> bool {
+        matches!(self, Role::RearLeftWheel | Role::RearRightWheel | Role::FrontLeftWheel | Role::FrontRightWheel)
+    }
+
+    /// Whether the carrier moves with the vehicle (a wheel plate or the nose mark).
+    pub fn is_on_vehicle(self) -> bool {
+        self.is_wheel() || self == Role::Nose
+    }
+}
+
+/// A marker kit: every carrier of a job and how well it was made.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Rig {
+    /// Name in records.
+    pub name: String,
+    /// 1 sigma of each coordinate of each marker's centre on its carrier, mm.
+    pub u_layout_mm: f64,
+    /// 1 sigma of one common factor on all marker sizes.
+    pub u_scale_relative: f64,
+    /// Serial number of the kit.
+    pub serial: Option<String>,
+    /// When the kit must be surveyed again.
+    pub survey_due: Option<Date>,
+    /// The carriers, in the file's order.
+    pub carriers: Vec<Carrier>,
+    /// Joint covariance from a survey; replaces `u_layout_mm`.
+    pub layout: Option<Layout>,
+}
+
+/// A rigid body that bears markers. Its axes are parallel to the vehicle's
+/// when the set-up is perfect; see the crate's conventions for the origins.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Carrier {
+    /// Name in records, unique in the rig.
+    pub name: String,
+    /// What it marks.
+    pub role: Role,
+    /// Repeatability of its seat, per axis, mm (1 sigma).
+    pub u_seating_mm: f64,
+    /// Repeatability of its seat about x, y, z, degrees (1 sigma).
+    pub u_seating_deg: [f64; 3],
+    /// A nose mark that marks the vehicle's plane of symmetry.
+    pub on_centreline: bool,
+    /// The printed markers.
+    pub markers: Vec<Marker>,
+}
+
+/// One printed marker on its carrier.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Marker {
+    /// Code number in the family; unique in the rig.
+    pub id: u32,
+    /// Outer edge of the black border along right and up, mm.
+    pub size_mm: [f64; 2],
+    /// Centre in the carrier's frame, mm.
+    pub centre_mm: Vector3<f64>,
+    /// Unit vector to the right, as seen by someone looking at the printed face.
+    pub right: Vector3<f64>,
+    /// Unit vector upwards on the face, square to `right`.
+    pub up: Vector3<f64>,
+    /// 1 sigma of the centre's coordinates where surveyed, mm.
+    pub u_centre_mm: Option<[f64; 3]>,
+    /// 1 sigma of this marker's own size where surveyed, mm.
+    pub u_size_mm: Option<f64>,
+}
+
+/// Joint covariance of surveyed marker positions (`layout/1`).
+#[derive(Debug, Clone, PartialEq)]
+pub struct Layout {
+    /// The markers in the order of the covariance.
+    pub ids: Vec<u32>,
+    /// 6n x 6n over centre (mm) and rotation (rad) of each marker in its carrier.
+    pub covariance: DMatrix<f64>,
+}
+
+impl Marker {
+    /// Outward normal of the printed face, towards the viewer.
+    pub fn normal(&self) -> Vector3<f64> {
+        self.right.cross(&self.up)
+    }
+
+    /// The four outer corners of the black border in the carrier's frame, mm:
+    /// top-left, top-right, bottom-right, bottom-left of the upright code.
+    pub fn corners_mm(&self) -> [Point3<f64>; 4] {
+        let right = self.right * (self.size_mm[0] / 2.0);
+        let up = self.up * (self.size_mm[1] / 2.0);
+        [-right + up, right + up, right - up, -right - up].map(|d| Point3::from(self.centre_mm + d))
+    }
+
+    /// Where the marker sits on its carrier.
+    pub fn carrier_from_marker(&self) -> geom::Pose<geom::Carrier, geom::Marker> {
+        geom::Pose::from_matrix(Matrix3::from_columns(&[self.right, self.up, self.normal()]), self.centre_mm)
+    }
+}
+
+impl Rig {
+    /// The carrier's index and marker of an id.
+    pub fn marker(&self, id: u32) -> Option<(usize, &Marker)> {
+        self.carriers.iter().enumerate().find_map(|(i, c)| c.markers.iter().find(|m| m.id == id).map(|m| (i, m)))
+    }
+
+    /// Indices of the carriers of a role.
+    pub fn with_role(&self, role: Role) -> impl Iterator<Item = usize> + '_ {
+        self.carriers.iter().enumerate().filter(move |(_, c)| c.role == role).map(|(i, _)| i)
+    }
+}

@@ -1,0 +1,35 @@
+//! What a photo's own record says.
+
+use time::OffsetDateTime;
+
+/// How the stored picture must be turned for people (EXIF tag 0x0112), 1 to 8.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Orientation(
+    /// The tag's value, 1 to 8; 1 is upright.
+    pub u8,
+);
+
+/// The EXIF values that a job needs; an absent or unreadable one is `None`.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Exif {
+    /// Camera maker.
+    pub make: Option<String>,
+    /// Camera model.
+    pub model: Option<String>,
+    /// Focal length, mm.
+    pub focal_length_mm: Option<f64>,
+    /// Focal length for the same angle of view on 35 mm film, mm.
+    pub focal_length_35mm: Option<f64>,
+    /// Digital zoom ratio.
+    pub digital_zoom: Option<f64>,
+    /// How to turn the picture for people.
+    pub orientation: Option<Orientation>,
+    /// When it was taken, where the record holds the offset from UTC.
+    pub taken: Option<OffsetDateTime>,
+    /// The local time as written, where no offset is known: not checkable.
+    pub taken_local: Option<String>,
+    /// Pixel size that the record claims.
+    pub pixel_size: Option<[u32; 2]>,
+    /// Software that wrote or edited the file.
+    pub software: Option<String>,
+}

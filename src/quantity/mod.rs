@@ -1,0 +1,10 @@
+//! What is measured, and how a measured number travels: value, standard
+//! uncertainty and degrees of freedom, always together.
+
+mod estimate;
+mod name;
+mod rounding;
+
+pub use estimate::Estimate;
+pub use name::{Quantity, Unit};
+pub use rounding::{rounded, with_uncertainty};

@@ -1,0 +1,182 @@
+//! The names of all quantities that a set-up sheet, a reading or a record may use.
+
+/// The unit that a quantity is reported in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Unit {
+    /// Millimetres.
+    Millimetre,
+    /// Degrees.
+    Degree,
+}
+
+impl Unit {
+    /// `mm` or `deg`, as in files and records.
+    pub fn symbol(self) -> &'static str {
+        match self {
+            Unit::Millimetre => "mm",
+            Unit::Degree => "deg",
+        }
+    }
+}
+
+macro_rules! quantities {
+    ($($(#[$doc:meta])* $variant:ident = $name:literal, $unit:ident;)*) => {
+        /// A quantity of the set-up. Definitions and signs: see each variant;
+        /// frames are ISO 8855.
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        pub enum Quantity {
+            $($(#[$doc])* $variant,)*
+        }
+
+        impl Quantity {
+            /// Every quantity, in the order in which reports list them.
+            pub const ALL: &'static [Quantity] = &[$(Quantity::$variant,)*];
+
+            /// The name in files and records.
+            pub fn name(self) -> &'static str {
+                match self { $(Quantity::$variant => $name,)* }
+            }
+
+            /// The unit of the reported value.
+            pub fn unit(self) -> Unit {
+                match self { $(Quantity::$variant => Unit::$unit,)* }
+            }
+
+            /// The quantity of that name.
+            pub fn from_name(name: &str) -> Option<Quantity> {
+                Quantity::ALL.iter().copied().find(|q| q.name() == name)
+            }
+        }
+    };
+}
+
+quantities! {
+    /// `(a - from) . d`: how far the aim point stands before the datum, along the reference line.
+    Distance = "distance", Millimetre;
+    /// Horizontal straight line from the datum to the aim point.
+    Range = "range", Millimetre;
+    /// Of the aim point from the reference line, left positive.
+    LateralOffset = "lateral_offset", Millimetre;
+    /// Of the aim point from the nose mark or datum, across the reference line, left positive.
+    LateralFromNose = "lateral_from_nose", Millimetre;
+    /// Of the aim point above the floor.
+    Height = "height", Millimetre;
+    /// Of the aim point above the nose mark or datum.
+    HeightFromNose = "height_from_nose", Millimetre;
+    /// Of the target against the reference line, left positive.
+    Yaw = "yaw", Degree;
+    /// Of the target against the floor, top away from the vehicle positive.
+    Pitch = "pitch", Degree;
+    /// Of the target against the floor, vehicle's right side down positive.
+    Roll = "roll", Degree;
+    /// Left minus right side range.
+    SideRangeDifference = "side_range_difference", Millimetre;
+    /// What a laser fixed square to the stand's beam reads to the left rear hub.
+    SideRangeLeft = "side_range_left", Millimetre;
+    /// What a laser fixed square to the stand's beam reads to the right rear hub.
+    SideRangeRight = "side_range_right", Millimetre;
+    /// Toe-in positive, against the centreline.
+    RearToeLeft = "rear_toe_left", Degree;
+    /// Toe-in positive, against the centreline.
+    RearToeRight = "rear_toe_right", Degree;
+    /// Toe-in positive, against the centreline.
+    FrontToeLeft = "front_toe_left", Degree;
+    /// Toe-in positive, against the centreline.
+    FrontToeRight = "front_toe_right", Degree;
+    /// `(rear_toe_right - rear_toe_left) / 2`, left positive.
+    ThrustAngle = "thrust_angle", Degree;
+    /// Mean heading of the front plates against the centreline, left positive.
+    SteeringAngle = "steering_angle", Degree;
+    /// Left rear plate's z against the floor normal about y, top forward positive.
+    PlatePlumbLeft = "plate_plumb_left", Degree;
+    /// Right rear plate's z against the floor normal about y, top forward positive.
+    PlatePlumbRight = "plate_plumb_right", Degree;
+    /// Left front plate's z against the floor normal about y, top forward positive.
+    PlatePlumbFrontLeft = "plate_plumb_front_left", Degree;
+    /// Right front plate's z against the floor normal about y, top forward positive.
+    PlatePlumbFrontRight = "plate_plumb_front_right", Degree;
+    /// Left rear wheel, top outward positive.
+    CamberLeft = "camber_left", Degree;
+    /// Right rear wheel, top outward positive.
+    CamberRight = "camber_right", Degree;
+    /// Left front wheel, top outward positive.
+    CamberFrontLeft = "camber_front_left", Degree;
+    /// Right front wheel, top outward positive.
+    CamberFrontRight = "camber_front_right", Degree;
+    /// Distance between the rear hub datums.
+    RearTrack = "rear_track", Millimetre;
+    /// Between the midpoints of front and rear hub datums, along the floor.
+    Wheelbase = "wheelbase", Millimetre;
+    /// Right wheelbase minus left wheelbase, along the reference line.
+    Setback = "setback", Millimetre;
+    /// Reading only: wheel-arch edge above the wheel centre.
+    ArchHeightFrontLeft = "arch_height_front_left", Millimetre;
+    /// Reading only: wheel-arch edge above the wheel centre.
+    ArchHeightFrontRight = "arch_height_front_right", Millimetre;
+    /// Reading only: wheel-arch edge above the wheel centre.
+    ArchHeightRearLeft = "arch_height_rear_left", Millimetre;
+    /// Reading only: wheel-arch edge above the wheel centre.
+    ArchHeightRearRight = "arch_height_rear_right", Millimetre;
+    /// Reading only: the target's pitch against gravity.
+    TargetTiltGravity = "target_tilt_gravity", Degree;
+    /// Reading only: the target's roll against gravity.
+    TargetLevelGravity = "target_level_gravity", Degree;
+}
+
+impl Quantity {
+    /// Whether the quantity can only be read by an instrument, never from photos.
+    pub fn is_reading_only(self) -> bool {
+        use Quantity as Q;
+        matches!(
+            self,
+            Q::ArchHeightFrontLeft
+                | Q::ArchHeightFrontRight
+                | Q::ArchHeightRearLeft
+                | Q::ArchHeightRearRight
+                | Q::TargetTiltGravity
+                | Q::TargetLevelGravity
+        )
+    }
+
+    /// The word that people at the stand use.
+    pub fn trade_name(self) -> &'static str {
+        use Quantity as Q;
+        match self {
+            Q::Distance => "distance",
+            Q::Range => "straight-line distance",
+            Q::LateralOffset => "centring",
+            Q::LateralFromNose => "centring on the nose mark",
+            Q::Height => "height",
+            Q::HeightFromNose => "height above the nose mark",
+            Q::Yaw => "squareness",
+            Q::Pitch => "tilt",
+            Q::Roll => "level",
+            Q::SideRangeDifference => "side ranges, left minus right",
+            Q::SideRangeLeft => "left side range",
+            Q::SideRangeRight => "right side range",
+            Q::RearToeLeft => "rear toe, left",
+            Q::RearToeRight => "rear toe, right",
+            Q::FrontToeLeft => "front toe, left",
+            Q::FrontToeRight => "front toe, right",
+            Q::ThrustAngle => "thrust angle",
+            Q::SteeringAngle => "steering angle",
+            Q::PlatePlumbLeft => "rear left plate plumb",
+            Q::PlatePlumbRight => "rear right plate plumb",
+            Q::PlatePlumbFrontLeft => "front left plate plumb",
+            Q::PlatePlumbFrontRight => "front right plate plumb",
+            Q::CamberLeft => "rear left camber",
+            Q::CamberRight => "rear right camber",
+            Q::CamberFrontLeft => "front left camber",
+            Q::CamberFrontRight => "front right camber",
+            Q::RearTrack => "rear track",
+            Q::Wheelbase => "wheelbase",
+            Q::Setback => "setback",
+            Q::ArchHeightFrontLeft => "front left arch height",
+            Q::ArchHeightFrontRight => "front right arch height",
+            Q::ArchHeightRearLeft => "rear left arch height",
+            Q::ArchHeightRearRight => "rear right arch height",
+            Q::TargetTiltGravity => "target tilt by level",
+            Q::TargetLevelGravity => "target level by level",
+        }
+    }
+}

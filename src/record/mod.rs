@@ -1,0 +1,10 @@
+//! The waist of the house: `result/1`, plain serde types. Reports, audits,
+//! statistics and pages read only this.
+
+mod types;
+
+pub use types::{
+    AttachmentRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, Context, FindingRecord, InputRecord,
+    JobRecord, Level, MarkerRecord, MeasuredRecord, Outline, PhotoRecord, PrerequisiteRecord, ReadingRecord,
+    SheetRecord, Tool, Verdict, WaiverRecord,
+};

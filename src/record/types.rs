@@ -1,0 +1,425 @@
+//! The record of one verified job.
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+/// Everything that one verification found, and from which inputs (`result/1`).
+/// Lengths in mm, angles in degrees, pixels on the stored grid; poses in the
+/// vehicle frame.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct JobRecord {
+    /// Always `result/1`.
+    pub format: String,
+    /// The program that measured.
+    pub tool: Tool,
+    /// The job's number.
+    pub job: String,
+    /// What the job was about.
+    pub context: Context,
+    /// The sheet's own words: title, source, waivers.
+    pub sheet: SheetRecord,
+    /// Every file that was read, with its digest.
+    pub inputs: Vec<InputRecord>,
+    /// The job's verdict.
+    pub verdict: Verdict,
+    /// One sentence that says why, for people.
+    pub reason: String,
+    /// The sheet's reference line.
+    pub reference_line: String,
+    /// The checks in the sheet's order.
+    pub checks: Vec<CheckRecord>,
+    /// The same checks without the readings that were used, where any was.
+    pub checks_without_readings: Option<Vec<CheckRecord>>,
+    /// Every quantity that the photos determine.
+    pub measured: BTreeMap<String, MeasuredRecord>,
+    /// Where each carrier was.
+    pub carriers: Vec<CarrierRecord>,
+    /// Each photo and what was seen in it.
+    pub photos: Vec<PhotoRecord>,
+    /// Readings against the photos.
+    pub readings: Vec<ReadingRecord>,
+    /// Kept files.
+    pub attachments: Vec<AttachmentRecord>,
+    /// What is wrong or worth knowing, worst first.
+    pub findings: Vec<FindingRecord>,
+}
+
+/// The program that measured.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Tool {
+    /// `baywitness`.
+    pub name: String,
+    /// Its version.
+    pub version: String,
+}
+
+/// What the job was about.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, Default)]
+pub struct Context {
+    /// Set-up sheet's name.
+    pub setup: String,
+    /// Rig's name.
+    pub rig: String,
+    /// Cameras used, each once.
+    pub cameras: Vec<String>,
+    /// Vehicle in words.
+    pub vehicle: Option<String>,
+    /// Vehicle identification number.
+    pub vin: Option<String>,
+    /// Repair order.
+    pub series: Option<String>,
+    /// Attempt.
+    pub attempt: Option<u32>,
+    /// Bay.
+    pub bay: Option<String>,
+    /// Technician.
+    pub technician: Option<String>,
+    /// When the photos were taken, RFC 3339.
+    pub taken: Option<String>,
+    /// What the technician attests, by id.
+    pub prerequisites: BTreeMap<String, serde_json::Value>,
+    /// Whether everything that the sheet requires was answered.
+    pub record_complete: bool,
+    /// What the scan tool said, as typed.
+    pub calibration: Option<BTreeMap<String, serde_json::Value>>,
+}
+
+/// The set-up sheet's own words.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, Default)]
+pub struct SheetRecord {
+    /// Title for people.
+    pub title: String,
+    /// Who says so.
+    pub source: String,
+    /// The decision rule's name.
+    pub decision_rule: String,
+    /// Least conformance probability of the guarded rule.
+    pub conformance_probability: f64,
+    /// The document behind it, one `key: value` a line.
+    pub procedure: BTreeMap<String, String>,
+    /// What it deliberately does not check.
+    pub waived: Vec<WaiverRecord>,
+    /// What it neither checks nor waives.
+    pub not_checked: Vec<String>,
+    /// Its prerequisites and the answers.
+    pub prerequisites: Vec<PrerequisiteRecord>,
+}
+
+/// One prerequisite of the sheet with the job's answer.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PrerequisiteRecord {
+    /// Its id.
+    pub id: String,
+    /// What is attested.
+    pub text: String,
+    /// Whether an answer is required.
+    pub required: bool,
+    /// The answer: true, false, text, or null where none was given.
+    pub answer: Option<serde_json::Value>,
+}
+
+/// A quantity that the sheet deliberately does not check.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct WaiverRecord {
+    /// Which.
+    pub quantity: String,
+    /// Why.
+    pub because: String,
+}
+
+/// A file that was read.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct InputRecord {
+    /// job, setup, rig, layout, camera, photo or attachment.
+    pub role: String,
+    /// Path as the job names it.
+    pub file: String,
+    /// Where a name was found, when it is not a file of the job folder.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub found_in: Option<String>,
+    /// SHA-256 of the bytes, lower-case hex.
+    pub sha256: String,
+}
+
+/// The ladder of verdicts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Verdict {
+    /// Proven to be within tolerance.
+    Within,
+    /// Proven to be outside tolerance.
+    Outside,
+    /// Not proven either way.
+    Undecided,
+    /// Could not be measured.
+    Unusable,
+}
+
+impl Verdict {
+    /// The words for people.
+    pub fn words(self) -> &'static str {
+        match self {
+            Verdict::Within => "within tolerance",
+            Verdict::Outside => "outside tolerance",
+            Verdict::Undecided => "not proven",
+            Verdict::Unusable => "retake",
+        }
+    }
+}
+
+/// One check of the sheet.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct CheckRecord {
+    /// Quantity's name.
+    pub quantity: String,
+    /// The datum of a distance.
+    pub from: Option<String>,
+    /// The target, where the sheet names one.
+    pub target: Option<String>,
+    /// The step, where the sheet names one.
+    pub step: Option<String>,
+    /// The line it refers to.
+    pub reference_line: String,
+    /// mm or deg.
+    pub unit: String,
+    /// Wanted.
+    pub nominal: f64,
+    /// Lower limit.
+    pub lower: Option<f64>,
+    /// Upper limit.
+    pub upper: Option<f64>,
+    /// Whose tolerance it is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tolerance_basis: Option<String>,
+    /// Whether the sheet states it in inches.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub in_inches: bool,
+    /// photos or reading.
+    pub evidence: String,
+    /// Measured value; null where the photos don't determine it.
+    pub value: Option<f64>,
+    /// 1 sigma.
+    pub standard_uncertainty: Option<f64>,
+    /// Effective degrees of freedom; null where infinite.
+    pub degrees_of_freedom: Option<f64>,
+    /// Student factor for 95 %.
+    pub coverage_factor: Option<f64>,
+    /// Half the 95 % interval.
+    pub expanded_uncertainty: Option<f64>,
+    /// Probability that the true value lies within the limits.
+    pub conformance_probability: Option<f64>,
+    /// This check's verdict.
+    pub verdict: Verdict,
+    /// Whether any value could be within at this uncertainty.
+    pub can_decide: bool,
+    /// Grade under the binary and four-way rules.
+    pub grade: Option<String>,
+    /// Nominal minus value.
+    #[serde(rename = "move")]
+    pub move_by: Option<f64>,
+    /// What to do at the stand, in words.
+    pub correction: String,
+    /// Why it is not determined or not decided, in words.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reason: Option<String>,
+    /// Uncertainty budget, largest share first.
+    #[serde(default)]
+    pub budget: Vec<BudgetLine>,
+}
+
+/// One source of a check's uncertainty.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct BudgetLine {
+    /// The source in words.
+    pub source: String,
+    /// Its contribution to the standard uncertainty, in the check's unit.
+    pub standard_uncertainty: f64,
+    /// Its share of the variance, 0 to 1.
+    pub share: f64,
+}
+
+/// A measured quantity.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct MeasuredRecord {
+    /// mm or deg.
+    pub unit: String,
+    /// Best estimate.
+    pub value: f64,
+    /// 1 sigma.
+    pub standard_uncertainty: f64,
+    /// Effective degrees of freedom; null where infinite.
+    pub degrees_of_freedom: Option<f64>,
+}
+
+/// Where a carrier was, in the vehicle frame.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct CarrierRecord {
+    /// Its name.
+    pub name: String,
+    /// Its role.
+    pub role: String,
+    /// Its origin, mm.
+    pub position_mm: [f64; 3],
+    /// Its rotation.
+    pub quaternion_wxyz: [f64; 4],
+    /// 1 sigma.
+    pub standard_uncertainty: CarrierUncertainty,
+    /// Corners of its markers, mm, each marker's four in order, for drawings.
+    #[serde(default)]
+    pub markers_mm: Vec<[[f64; 3]; 4]>,
+}
+
+/// 1 sigma of a carrier's pose.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct CarrierUncertainty {
+    /// Of the origin along the vehicle's axes, mm.
+    pub position_mm: [f64; 3],
+    /// Of the rotation about its own axes, degrees.
+    pub rotation_deg: [f64; 3],
+}
+
+/// One photo.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PhotoRecord {
+    /// Path as the job names it.
+    pub file: String,
+    /// Camera profile used.
+    pub camera: Option<String>,
+    /// Why the photo was not used, if it was not.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub unused_because: Option<String>,
+    /// Stored width, px.
+    pub width_px: u32,
+    /// Stored height, px.
+    pub height_px: u32,
+    /// EXIF orientation, 1 to 8.
+    pub orientation: u8,
+    /// When it was taken, RFC 3339, where the photo says so with its offset.
+    #[serde(default)]
+    pub taken: Option<String>,
+    /// Root mean square of the residuals per coordinate, px.
+    pub rms_px: Option<f64>,
+    /// Focal lengths of this photo, px.
+    pub focal_px: Option<[f64; 2]>,
+    /// Principal point of this photo, px.
+    #[serde(default)]
+    pub centre_px: Option<[f64; 2]>,
+    /// Edge offset in all: found by the detector plus the adjustment's rest, px.
+    pub edge_offset_px: f64,
+    /// Median blur, px.
+    #[serde(default)]
+    pub blur_px: f64,
+    /// Camera position in the vehicle frame, mm.
+    #[serde(default)]
+    pub position_mm: Option<[f64; 3]>,
+    /// Viewing direction in the vehicle frame, unit vector.
+    #[serde(default)]
+    pub direction: Option<[f64; 3]>,
+    /// Solved carriers reprojected, for drawing.
+    #[serde(default)]
+    pub outlines: Vec<Outline>,
+    /// The markers that were found.
+    pub markers: Vec<MarkerRecord>,
+}
+
+/// A solved carrier drawn into a photo.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Outline {
+    /// The carrier.
+    pub carrier: String,
+    /// Polylines on the stored grid, px: the carrier's outline and its axes
+    /// cross at the origin (for a target: the aim point).
+    pub lines_px: Vec<Vec<[f64; 2]>>,
+}
+
+/// One marker in one photo.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct MarkerRecord {
+    /// Code number.
+    pub id: u32,
+    /// The carrier that bears it; null where the rig does not know the id.
+    pub carrier: Option<String>,
+    /// Corners, corrected for the edge offset, px.
+    pub corners_px: [[f64; 2]; 4],
+    /// Root mean square of its residuals per coordinate, px.
+    pub residual_px: Option<f64>,
+    /// Found minus reprojected, per corner, px.
+    #[serde(default)]
+    pub residuals_px: Option<[[f64; 2]; 4]>,
+    /// Whether it took part.
+    pub used: bool,
+    /// Which corners took part.
+    #[serde(default)]
+    pub corners_used: [bool; 4],
+}
+
+/// A reading against the photos.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ReadingRecord {
+    /// Quantity's name.
+    pub quantity: String,
+    /// The datum of a distance.
+    pub from: Option<String>,
+    /// mm or deg.
+    pub unit: String,
+    /// The reading.
+    pub value: f64,
+    /// 1 sigma.
+    pub standard_uncertainty: f64,
+    /// The instrument.
+    #[serde(default)]
+    pub instrument: Option<String>,
+    /// What the photos say; null where they don't.
+    pub photo_value: Option<f64>,
+    /// 1 sigma.
+    pub photo_standard_uncertainty: Option<f64>,
+    /// E_n after ISO/IEC 17043: difference over the root of summed squared expanded uncertainties.
+    pub normalized_error: Option<f64>,
+    /// Whether |E_n| <= 1; null where not comparable.
+    pub agrees: Option<bool>,
+    /// Whether it entered the adjustment.
+    pub used: bool,
+}
+
+/// A kept file.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AttachmentRecord {
+    /// Path as the job names it.
+    pub file: String,
+    /// Its kind.
+    pub kind: String,
+    /// SHA-256 of the bytes.
+    pub sha256: String,
+}
+
+/// How much a finding weighs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Level {
+    /// The measurement can't be trusted: the job is unusable.
+    Void,
+    /// No `within`.
+    Stop,
+    /// Worth a look.
+    Warn,
+    /// Worth knowing.
+    Note,
+}
+
+/// What is wrong or worth knowing.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct FindingRecord {
+    /// One of the formats page's codes.
+    pub code: String,
+    /// How much it weighs.
+    pub level: Level,
+    /// The carrier it is about.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub carrier: Option<String>,
+    /// The photo it is about.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub photo: Option<String>,
+    /// What, why and the remedy, in words.
+    pub message: String,
+}

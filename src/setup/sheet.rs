@@ -1,0 +1,207 @@
+//! The set-up sheet as data.
+
+use time::Date;
+
+use crate::quantity::Quantity;
+
+/// A horizontal line through the midpoint of the rear hub datums.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum ReferenceLine {
+    /// Normal to the line through the rear hub datums.
+    RearAxleNormal,
+    /// Bisects the headings of the two rear wheel plates.
+    ThrustLine,
+    /// Through the midpoint of the front hub datums, else through a nose mark on the centreline.
+    Centreline,
+}
+
+impl ReferenceLine {
+    /// All lines.
+    pub const ALL: [ReferenceLine; 3] =
+        [ReferenceLine::RearAxleNormal, ReferenceLine::ThrustLine, ReferenceLine::Centreline];
+
+    /// The name in files and records.
+    pub fn name(self) -> &'static str {
+        match self {
+            ReferenceLine::RearAxleNormal => "rear_axle_normal",
+            ReferenceLine::ThrustLine => "thrust_line",
+            ReferenceLine::Centreline => "centreline",
+        }
+    }
+
+    /// The words for people.
+    pub fn trade_name(self) -> &'static str {
+        match self {
+            ReferenceLine::RearAxleNormal => "the normal to the rear axle",
+            ReferenceLine::ThrustLine => "the thrust line",
+            ReferenceLine::Centreline => "the vehicle's centreline",
+        }
+    }
+}
+
+/// The point that a distance is measured from.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum From {
+    /// The nose mark or, where none is seen, the typed nose position.
+    Nose,
+    /// Midpoint of the front hub datums or, where none are seen, the typed wheelbase.
+    FrontAxle,
+    /// Midpoint of the rear hub datums.
+    RearAxle,
+    /// A datum of the set-up sheet.
+    Datum(String),
+}
+
+impl From {
+    /// The name in files and records.
+    pub fn name(&self) -> &str {
+        match self {
+            From::Nose => "nose",
+            From::FrontAxle => "front_axle",
+            From::RearAxle => "rear_axle",
+            From::Datum(name) => name,
+        }
+    }
+}
+
+/// How a value and its uncertainty become a verdict.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum DecisionRule {
+    /// Guarded acceptance and rejection (JCGM 106).
+    Guarded,
+    /// The value against the limits, inclusive (simple acceptance).
+    Simple,
+    /// Binary with a guard band of one expanded uncertainty (ILAC-G8:2019).
+    Binary,
+    /// Pass, conditional pass, conditional fail, fail (ILAC-G8:2019).
+    FourWay,
+}
+
+/// The decision rule of a sheet.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Decision {
+    /// Which rule.
+    pub rule: DecisionRule,
+    /// Least probability of conformance for the guarded rule.
+    pub conformance_probability: f64,
+}
+
+/// What decides a check.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Evidence {
+    /// The photos.
+    Photos,
+    /// The job's reading.
+    Reading,
+}
+
+/// One wanted value with its limits.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Check {
+    /// What is checked.
+    pub quantity: Quantity,
+    /// The datum of a distance.
+    pub from: Option<From>,
+    /// Wanted value, mm or degrees.
+    pub nominal: f64,
+    /// Lower limit, if any, mm or degrees.
+    pub lower: Option<f64>,
+    /// Upper limit, if any, mm or degrees.
+    pub upper: Option<f64>,
+    /// Whose tolerance it is.
+    pub tolerance_basis: Option<String>,
+    /// The sheet states the lengths in inches: reports show both.
+    pub in_inches: bool,
+    /// Which carrier of role target, where there are several.
+    pub target: Option<String>,
+    /// Its own reference line, else the sheet's.
+    pub reference_line: Option<ReferenceLine>,
+    /// The step it belongs to.
+    pub step: Option<String>,
+    /// What decides it.
+    pub evidence: Evidence,
+}
+
+/// A point to measure from, given on a carrier.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Datum {
+    /// Its name.
+    pub name: String,
+    /// The carrier that bears it.
+    pub carrier: String,
+    /// Position in the carrier's frame, mm.
+    pub offset_mm: [f64; 3],
+    /// 1 sigma per coordinate, mm.
+    pub u_mm: f64,
+}
+
+/// Something that must be so before the photos are worth anything.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Prerequisite {
+    /// The key in the job file.
+    pub id: String,
+    /// What the technician attests.
+    pub text: String,
+    /// Whether the record is incomplete without it.
+    pub required: bool,
+}
+
+/// A quantity that is deliberately not checked.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Waiver {
+    /// Which quantity.
+    pub quantity: Quantity,
+    /// Why.
+    pub because: String,
+}
+
+/// Which document the sheet follows.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Procedure {
+    /// Title or number of the document.
+    pub document: Option<String>,
+    /// Its revision.
+    pub revision: Option<String>,
+    /// When it was looked up.
+    pub opened: Option<Date>,
+    /// Which vehicles and sensors it covers.
+    pub applies_to: Option<String>,
+}
+
+/// Limits of the bay itself.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Limits {
+    /// Greatest slope of the floor, degrees.
+    pub floor_slope_deg: Option<f64>,
+    /// Greatest unevenness, mm per m.
+    pub floor_flatness_mm_per_m: Option<f64>,
+    /// Least free space before the vehicle, mm.
+    pub free_ahead_mm: Option<f64>,
+}
+
+/// A set-up sheet.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Setup {
+    /// Short name in records.
+    pub name: String,
+    /// Title for people.
+    pub title: String,
+    /// Who says so: shown on every report.
+    pub source: String,
+    /// The line that offsets and yaw refer to.
+    pub reference_line: ReferenceLine,
+    /// The decision rule.
+    pub decision: Decision,
+    /// The document behind the sheet.
+    pub procedure: Option<Procedure>,
+    /// Extra points to measure from.
+    pub datums: Vec<Datum>,
+    /// What must be attested.
+    pub prerequisites: Vec<Prerequisite>,
+    /// The checks, in the sheet's order.
+    pub checks: Vec<Check>,
+    /// What is deliberately not checked.
+    pub waived: Vec<Waiver>,
+    /// Limits of the bay.
+    pub limits: Limits,
+}

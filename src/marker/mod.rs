@@ -2,7 +2,9 @@
 //! Not how a marker is found.
 
 mod board;
+mod dictionary;
 mod rig;
 
 pub use board::{Board, BoardKind};
+pub use dictionary::{CELLS, CODE_CELLS, Dictionary, Match};
 pub use rig::{Carrier, Layout, Marker, Rig, Role};

@@ -2,12 +2,7 @@
 
 use time::OffsetDateTime;
 
-/// How the stored picture must be turned for people (EXIF tag 0x0112), 1 to 8.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Orientation(
-    /// The tag's value, 1 to 8; 1 is upright.
-    pub u8,
-);
+use super::Orientation;
 
 /// The EXIF values that a job needs; an absent or unreadable one is `None`.
 #[derive(Debug, Clone, PartialEq, Default)]

@@ -1,7 +1,26 @@
-//! Photos: decoding to luma, EXIF, digest.
+//! Photos: decoding to luma, EXIF, digest, and upright copies for people.
+//!
+//! A picture is recognised by its content, whatever its name says. Pixels stay
+//! on the stored grid; EXIF orientation turns only the copies for people. A
+//! file that cannot be decoded to its last block is an [`Error`], never a
+//! picture with a grey rest.
 
+mod content;
+mod error;
 mod exif;
+mod exif_reader;
+mod jpeg;
+mod jpeg_structure;
 mod luma;
+mod orientation;
+mod png_rows;
+mod preview;
+mod read;
 
-pub use exif::{Exif, Orientation};
+pub use content::Kind;
+pub use error::Error;
+pub use exif::Exif;
 pub use luma::Luma;
+pub use orientation::Orientation;
+pub use preview::{Preview, preview};
+pub use read::{MAX_BYTES, MAX_PIXELS, Photo, decode, read};

@@ -1,0 +1,153 @@
+//! Reads a photo's EXIF record, as far as it is readable.
+
+use std::{io::Cursor, str::FromStr};
+
+use exif::{Field, In, Tag, Value};
+use time::{Date, Month, OffsetDateTime, PrimitiveDateTime, Time, UtcOffset};
+
+use super::{Exif, Orientation};
+
+/// The longest text that is taken over from a record.
+const TEXT_MAX: usize = 200;
+
+/// The EXIF values of a JPEG or PNG; a missing or broken record gives none,
+/// and a broken field only itself: phones and editors cut records short.
+pub(super) fn exif(bytes: &[u8]) -> Exif {
+    let mut reader = exif::Reader::new();
+    reader.continue_on_error(true);
+    let found =
+        reader.read_from_container(&mut Cursor::new(bytes)).or_else(|e| e.distill_partial_result(|_ignored| {}));
+    found.map(|record| values(&Record(&record))).unwrap_or_default()
+}
+
+fn values(record: &Record) -> Exif {
+    let local = [
+        (Tag::DateTimeOriginal, Tag::OffsetTimeOriginal),
+        (Tag::DateTimeDigitized, Tag::OffsetTimeDigitized),
+        (Tag::DateTime, Tag::OffsetTime),
+    ]
+    .into_iter()
+    .find_map(|(time, offset)| Some((record.text(time)?, record.text(offset))));
+    let taken = local.as_ref().and_then(|(time, offset)| moment(time, offset.as_deref()?));
+    Exif {
+        make: record.text(Tag::Make),
+        model: record.text(Tag::Model),
+        focal_length_mm: record.positive(Tag::FocalLength),
+        focal_length_35mm: record.positive(Tag::FocalLengthIn35mmFilm),
+        digital_zoom: record.positive(Tag::DigitalZoomRatio),
+        orientation: record.uint(Tag::Orientation).and_then(Orientation::from_tag),
+        taken,
+        taken_local: local.filter(|_| taken.is_none()).map(|(time, _)| time),
+        pixel_size: record
+            .uint(Tag::PixelXDimension)
+            .zip(record.uint(Tag::PixelYDimension))
+            .filter(|&(width, height)| width > 0 && height > 0)
+            .map(|(width, height)| [width, height]),
+        software: record.text(Tag::Software),
+    }
+}
+
+struct Record<'a>(&'a exif::Exif);
+
+impl Record<'_> {
+    fn value(&self, tag: Tag) -> Option<&Value> {
+        self.0.get_field(tag, In::PRIMARY).map(|field: &Field| &field.value)
+    }
+
+    fn uint(&self, tag: Tag) -> Option<u32> {
+        self.value(tag)?.get_uint(0)
+    }
+
+    /// A number above zero; a rational with a zero below (EXIF's "unknown" or
+    /// "infinity", and also "zoom not used") is none.
+    fn positive(&self, tag: Tag) -> Option<f64> {
+        let number = match self.value(tag)? {
+            Value::Rational(v) => v.first().filter(|r| r.denom != 0)?.to_f64(),
+            Value::SRational(v) => v.first().filter(|r| r.denom != 0)?.to_f64(),
+            Value::Float(v) => f64::from(*v.first()?),
+            Value::Double(v) => *v.first()?,
+            other => f64::from(other.get_uint(0)?),
+        };
+        (number.is_finite() && number > 0.0).then_some(number)
+    }
+
+    /// A text without its padding; what is no text or has no letter is none.
+    fn text(&self, tag: Tag) -> Option<String> {
+        let Value::Ascii(parts) = self.value(tag)? else { return None };
+        let raw = parts.first()?;
+        let end = raw.iter().position(|&b| b == 0).unwrap_or(raw.len());
+        let text: String =
+            String::from_utf8_lossy(&raw[..end]).chars().filter(|c| !c.is_control()).take(TEXT_MAX).collect();
+        let text = text.trim();
+        text.chars().any(char::is_alphanumeric).then(|| text.to_owned())
+    }
+}
+
+/// `2026:11:25 10:30:00` and `+01:00` (EXIF 2.32, DateTimeOriginal and
+/// OffsetTimeOriginal); `Z` is read as zero.
+fn moment(time: &str, offset: &str) -> Option<OffsetDateTime> {
+    Some(local_time(time)?.assume_offset(utc_offset(offset)?))
+}
+
+fn local_time(text: &str) -> Option<PrimitiveDateTime> {
+    let (date, time) = text.split_once([' ', 'T'])?;
+    let [year, month, day] = three_numbers(date, [':', '-'])?;
+    let [hour, minute, second] = three_numbers(time.trim(), [':', ':'])?;
+    let small = |n: u16| u8::try_from(n).ok();
+    let date = Date::from_calendar_date(i32::from(year), Month::try_from(small(month)?).ok()?, small(day)?).ok()?;
+    Some(PrimitiveDateTime::new(date, Time::from_hms(small(hour)?, small(minute)?, small(second)?).ok()?))
+}
+
+fn three_numbers(text: &str, separators: [char; 2]) -> Option<[u16; 3]> {
+    let mut parts = text.split(separators).map(digits);
+    let numbers = [parts.next()??, parts.next()??, parts.next()??];
+    parts.next().is_none().then_some(numbers)
+}
+
+/// A number of digits alone: Rust's own parser would also take a plus sign.
+fn digits<T: FromStr>(text: &str) -> Option<T> {
+    text.bytes().all(|b| b.is_ascii_digit()).then(|| text.parse().ok()).flatten()
+}
+
+fn utc_offset(text: &str) -> Option<UtcOffset> {
+    if text == "Z" {
+        return Some(UtcOffset::UTC);
+    }
+    let sign = match text.as_bytes().first()? {
+        b'+' => 1,
+        b'-' => -1,
+        _ => return None,
+    };
+    let (hours, minutes) = text.get(1..)?.split_once(':')?;
+    let (hours, minutes): (i8, i8) = (digits(hours)?, digits(minutes)?);
+    ((0..=14).contains(&hours) && (0..60).contains(&minutes))
+        .then(|| UtcOffset::from_hms(sign * hours, sign * minutes, 0).ok())
+        .flatten()
+}
+
+#[cfg(test)]
+mod tests {
+    use time::macros::datetime;
+
+    use super::*;
+
+    #[test]
+    fn a_time_needs_its_offset() {
+        assert_eq!(moment("2026:11:25 10:30:00", "+01:00"), Some(datetime!(2026-11-25 10:30:00 +1)));
+        assert_eq!(moment("2026:11:25 10:30:00", "-09:30"), Some(datetime!(2026-11-25 10:30:00 -9:30)));
+        assert_eq!(moment("2026:11:25 10:30:00", "Z"), Some(datetime!(2026-11-25 10:30:00 UTC)));
+        for (time, offset) in [
+            ("2026:02:30 10:30:00", "+01:00"),
+            ("2026:11:25 24:30:00", "+01:00"),
+            ("0000:00:00 00:00:00", "+01:00"),
+            ("    :  :     :  :  ", "+01:00"),
+            ("2026:11:25 10:30:00", "+99:00"),
+            ("2026:11:25 10:30:00", "+1"),
+            ("2026:11:25 10:30:00", "++1:00"),
+            ("2026:11:25 10:30:00", ""),
+            ("2026:11:25", "+01:00"),
+        ] {
+            assert_eq!(moment(time, offset), None, "{time} {offset}");
+        }
+    }
+}

@@ -1,0 +1,170 @@
+//! The segments of a JPEG file (ITU-T T.81, annex B), without decoding.
+//!
+//! Decoders fill up what a short file leaves open; this walk finds out first
+//! whether the file holds all its segments, up to the end-of-image marker.
+
+use super::error::Fault;
+
+/// What the segments say.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Structure {
+    pub(super) width: usize,
+    pub(super) height: usize,
+    pub(super) progressive: bool,
+    /// Sampling factors of each component, horizontal and vertical.
+    pub(super) sampling: Vec<[u8; 2]>,
+    /// Colour transform of an Adobe segment (APP14), if there is one.
+    pub(super) adobe_transform: Option<u8>,
+    /// Where the entropy-coded data of the last scan starts and ends: the end
+    /// is the place of the end-of-image marker.
+    pub(super) last_scan: std::ops::Range<usize>,
+    /// Number of scans.
+    pub(super) scans: usize,
+}
+
+const SOI: u8 = 0xd8;
+const EOI: u8 = 0xd9;
+const SOS: u8 = 0xda;
+const DRI: u8 = 0xdd;
+const APP14: u8 = 0xee;
+
+/// Walks a file from its start to its first end-of-image marker; what follows
+/// (a second picture, a film clip) is not looked at.
+pub(super) fn structure(bytes: &[u8]) -> Result<Structure, Fault> {
+    let mut walk = Walk { bytes, at: 2 };
+    let mut found = Structure {
+        width: 0,
+        height: 0,
+        progressive: false,
+        sampling: Vec::new(),
+        adobe_transform: None,
+        last_scan: 0..0,
+        scans: 0,
+    };
+    let mut restart_interval = 0;
+    loop {
+        let marker = walk.marker()?;
+        match marker {
+            EOI => break,
+            SOI | 0x01 | 0xd0..=0xd7 => {
+                return Err(Fault::Damaged(format!("marker FF{marker:02X} out of place near byte {}", walk.at)));
+            }
+            _ => {}
+        }
+        let segment = walk.segment(marker)?;
+        match marker {
+            0xc0..=0xcf if !matches!(marker, 0xc4 | 0xc8 | 0xcc) => frame(&mut found, marker, segment)?,
+            APP14 if segment.starts_with(b"Adobe") => found.adobe_transform = segment.get(11).copied(),
+            DRI => restart_interval = segment.get(..2).map_or(0, |b| usize::from(u16::from_be_bytes([b[0], b[1]]))),
+            SOS => {
+                if found.sampling.is_empty() {
+                    return Err(Fault::Damaged("picture data before the frame header".into()));
+                }
+                let start = walk.at;
+                walk.entropy_data(restart_interval)?;
+                found.last_scan = start..walk.at;
+                found.scans += 1;
+            }
+            _ => {}
+        }
+    }
+    if found.scans == 0 {
+        return Err(Fault::Damaged("it holds no picture data".into()));
+    }
+    Ok(found)
+}
+
+/// Start of frame: B.2.2.
+fn frame(found: &mut Structure, marker: u8, segment: &[u8]) -> Result<(), Fault> {
+    let unsupported = match marker {
+        0xc0..=0xc2 => None,
+        0xc3 => Some("a lossless JPEG"),
+        0xc5..=0xc7 => Some("a hierarchical JPEG"),
+        _ => Some("a JPEG with arithmetic coding"),
+    };
+    if let Some(what) = unsupported {
+        return Err(Fault::Unsupported(what.into()));
+    }
+    let too_short = || Fault::Damaged("its frame header is too short".into());
+    let &[precision, h1, h0, w1, w0, components, ref rest @ ..] = segment else { return Err(too_short()) };
+    if rest.len() != 3 * usize::from(components) || components == 0 {
+        return Err(too_short());
+    }
+    if !found.sampling.is_empty() {
+        return Err(Fault::Damaged("it has two frame headers".into()));
+    }
+    if precision != 8 {
+        return Err(Fault::Unsupported(format!("a JPEG with {precision} bits a sample")));
+    }
+    found.width = usize::from(u16::from_be_bytes([w1, w0]));
+    found.height = usize::from(u16::from_be_bytes([h1, h0]));
+    found.progressive = marker == 0xc2;
+    found.sampling = rest.chunks_exact(3).map(|c| [c[1] >> 4, c[1] & 15]).collect();
+    Ok(())
+}
+
+struct Walk<'a> {
+    bytes: &'a [u8],
+    at: usize,
+}
+
+impl<'a> Walk<'a> {
+    /// The next marker's code; fill bytes FF may precede it (B.1.1.2).
+    fn marker(&mut self) -> Result<u8, Fault> {
+        if self.byte()? != 0xff {
+            return Err(Fault::Damaged(format!("no marker at byte {}", self.at - 1)));
+        }
+        loop {
+            match self.byte()? {
+                0xff => {}
+                0 => return Err(Fault::Damaged(format!("no marker at byte {}", self.at - 2))),
+                code => return Ok(code),
+            }
+        }
+    }
+
+    /// The body of a segment, whose first two bytes are its length.
+    fn segment(&mut self, marker: u8) -> Result<&'a [u8], Fault> {
+        let length = usize::from(u16::from_be_bytes([self.byte()?, self.byte()?]));
+        let Some(length) = length.checked_sub(2) else {
+            return Err(Fault::Damaged(format!("segment FF{marker:02X} states no length at byte {}", self.at)));
+        };
+        let segment = self.bytes.get(self.at..self.at + length).ok_or_else(|| self.cut_off())?;
+        self.at += length;
+        Ok(segment)
+    }
+
+    /// Passes entropy-coded data up to the next marker that is no restart
+    /// marker; those must count 0 to 7 in turn (F.1.1.5.1, B.2.1).
+    fn entropy_data(&mut self, restart_interval: usize) -> Result<(), Fault> {
+        let mut next_restart = 0xd0;
+        loop {
+            let rest = &self.bytes[self.at.min(self.bytes.len())..];
+            let skip = rest.iter().position(|&b| b == 0xff).ok_or_else(|| self.cut_off())?;
+            self.at += skip;
+            match self.bytes.get(self.at + 1) {
+                None => return Err(self.cut_off()),
+                Some(0) => self.at += 2,
+                Some(0xff) => self.at += 1,
+                Some(&code @ 0xd0..=0xd7) => {
+                    if restart_interval == 0 || code != next_restart {
+                        return Err(Fault::Damaged(format!("restart marker out of turn at byte {}", self.at)));
+                    }
+                    next_restart = 0xd0 | ((code + 1) & 7);
+                    self.at += 2;
+                }
+                Some(_) => return Ok(()),
+            }
+        }
+    }
+
+    fn byte(&mut self) -> Result<u8, Fault> {
+        let byte = *self.bytes.get(self.at).ok_or_else(|| self.cut_off())?;
+        self.at += 1;
+        Ok(byte)
+    }
+
+    fn cut_off(&self) -> Fault {
+        Fault::CutOff(format!("the JPEG ends at byte {} without its end marker", self.bytes.len()))
+    }
+}

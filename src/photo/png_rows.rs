@@ -1,0 +1,63 @@
+//! PNG to luma, a row at a time, so that a picture of 16 bits and four
+//! channels needs no more memory than its luma.
+
+use std::io::Cursor;
+
+use png::{ColorType, Decoder, DecodingError, InterlaceInfo, Limits, Transformations, expand_interlaced_row};
+
+use super::{Luma, error::Fault, jpeg::luma_of, read::check_size};
+
+/// Memory that the decoder may use besides the rows; colour profiles and
+/// texts count.
+const DECODER_BYTES: usize = 64 << 20;
+
+/// Decodes the luma of a PNG; transparency is dropped, 16 bits keep the upper 8.
+pub(super) fn luma(bytes: &[u8]) -> Result<Luma, Fault> {
+    let mut decoder = Decoder::new_with_limits(Cursor::new(bytes), Limits { bytes: DECODER_BYTES });
+    decoder.set_transformations(Transformations::EXPAND | Transformations::STRIP_16);
+    decoder.set_ignore_text_chunk(true);
+    let header = decoder.read_header_info().map_err(fault)?;
+    let [width, height] = [header.width as usize, header.height as usize];
+    let count = check_size(width, height)?;
+    let mut reader = decoder.read_info().map_err(fault)?;
+    let channels = reader.output_color_type().0;
+    let mut pixels = vec![0; count];
+    let mut line = Vec::with_capacity(width);
+    let mut next = 0;
+    while let Some(row) = reader.next_interlaced_row().map_err(fault)? {
+        line.clear();
+        extend_with_luma(&mut line, row.data(), channels);
+        match row.interlace() {
+            InterlaceInfo::Null(_) => {
+                let place = pixels.get_mut(next..next + width).ok_or_else(wrong_rows)?;
+                place.copy_from_slice(line.get(..width).ok_or_else(wrong_rows)?);
+                next += width;
+            }
+            InterlaceInfo::Adam7(place) => expand_interlaced_row(&mut pixels, width, &line, place, 8),
+        }
+    }
+    reader.finish().map_err(fault)?;
+    Luma::new(width, height, pixels).ok_or_else(|| Fault::Damaged("its size changed while it was decoded".into()))
+}
+
+/// Appends one row's luma; transparency is passed over.
+fn extend_with_luma(line: &mut Vec<u8>, row: &[u8], colours: ColorType) {
+    match colours {
+        ColorType::GrayscaleAlpha => line.extend(row.chunks_exact(2).map(|p| p[0])),
+        ColorType::Rgb => line.extend(row.chunks_exact(3).map(|p| luma_of([p[0], p[1], p[2]]))),
+        ColorType::Rgba => line.extend(row.chunks_exact(4).map(|p| luma_of([p[0], p[1], p[2]]))),
+        ColorType::Grayscale | ColorType::Indexed => line.extend_from_slice(row),
+    }
+}
+
+fn wrong_rows() -> Fault {
+    Fault::Damaged("its rows do not fit the size that it states".into())
+}
+
+fn fault(error: DecodingError) -> Fault {
+    match error {
+        DecodingError::IoError(_) => Fault::CutOff(format!("{error}")),
+        DecodingError::LimitsExceeded => Fault::Unsupported("a PNG with very large extra data".into()),
+        other => Fault::Damaged(format!("{other}")),
+    }
+}

@@ -1,0 +1,98 @@
+//! One photo from a file or from bytes.
+
+use std::{fs::File, io::Read, path::Path};
+
+use sha2::{Digest, Sha256};
+
+use super::{Error, Exif, Kind, Luma, content, error::Fault, exif_reader, jpeg, png_rows};
+
+/// Most pixels that a photo may state: phones that are sold as "50 megapixels"
+/// store up to 50.2 million, and a little room is left.
+pub const MAX_PIXELS: usize = 60_000_000;
+
+/// Most bytes that a photo's file may have: an incompressible PNG of
+/// [`MAX_PIXELS`] with three channels of 16 bits, and room for its record.
+pub const MAX_BYTES: u64 = 400_000_000;
+
+/// A photo, decoded.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Photo {
+    /// Display-referred luma (ITU-R BT.601 weights) on the stored grid.
+    pub luma: Luma,
+    /// What the photo's own record says.
+    pub exif: Exif,
+    /// SHA-256 of the file, lower-case hexadecimal.
+    pub sha256: String,
+    /// What the file is, whatever its name says.
+    pub kind: Kind,
+    /// Stored pixels in a row.
+    pub width: usize,
+    /// Stored rows.
+    pub height: usize,
+}
+
+/// Reads and decodes one photo.
+///
+/// # Errors
+/// Where the file cannot be read, is not a JPEG or PNG, is cut off or damaged,
+/// or states more than [`MAX_PIXELS`].
+pub fn read(path: &Path) -> Result<Photo, Error> {
+    let name = path.display().to_string();
+    let bytes = read_bytes(path, &name)?;
+    decode(&bytes, &name)
+}
+
+/// Decodes one photo from its file's bytes; `name` is for messages.
+///
+/// # Errors
+/// As [`read`].
+pub fn decode(bytes: &[u8], name: &str) -> Result<Photo, Error> {
+    let kind = recognise(bytes, name)?;
+    let luma = match kind {
+        Kind::Jpeg => jpeg::luma(bytes),
+        Kind::Png => png_rows::luma(bytes),
+    }
+    .map_err(|fault| fault.of(name))?;
+    let (width, height) = (luma.width(), luma.height());
+    Ok(Photo { luma, exif: exif_reader::exif(bytes), sha256: sha256(bytes), kind, width, height })
+}
+
+/// The file's format, or what it is instead.
+pub(super) fn recognise(bytes: &[u8], name: &str) -> Result<Kind, Error> {
+    if bytes.is_empty() {
+        return Err(Error::Empty { name: name.to_owned() });
+    }
+    content::recognise(bytes).map_err(|content::Foreign { what, remedy }| Error::Foreign {
+        name: name.to_owned(),
+        what,
+        remedy,
+    })
+}
+
+/// Whether a stated size can be decoded.
+pub(super) fn check_size(width: usize, height: usize) -> Result<usize, Fault> {
+    if width == 0 || height == 0 {
+        return Err(Fault::Damaged(format!("it states {width} x {height} pixels")));
+    }
+    width.checked_mul(height).filter(|&n| n <= MAX_PIXELS).ok_or(Fault::TooManyPixels(width, height))
+}
+
+fn read_bytes(path: &Path, name: &str) -> Result<Vec<u8>, Error> {
+    let open = |source| Error::Open { name: name.to_owned(), source };
+    let file = File::open(path).map_err(open)?;
+    let stated = file.metadata().map_err(open)?.len();
+    let mut bytes = Vec::new();
+    if stated <= MAX_BYTES {
+        bytes.reserve(stated as usize + 1);
+        file.take(MAX_BYTES + 1).read_to_end(&mut bytes).map_err(open)?;
+    }
+    let count = stated.max(bytes.len() as u64);
+    if count > MAX_BYTES {
+        return Err(Error::TooManyBytes { name: name.to_owned(), bytes: count, max: MAX_BYTES });
+    }
+    Ok(bytes)
+}
+
+fn sha256(bytes: &[u8]) -> String {
+    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
+}

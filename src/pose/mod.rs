@@ -1,1 +1,45 @@
-//! (in work)
+//! From sightings to poses: both solutions of a flat body, who sees whom, one
+//! least-squares adjustment over all photos, and the joint covariance.
+//!
+//! The order of the files is the order of the work: `views` is the question,
+//! `homography`, `ippe`, `resection` and `link` give a start, `columns`,
+//! `residual` and `normal` set up the equations, `adjust` solves them, `scene`
+//! is the answer and `score` asks it further questions.
+
+mod adjust;
+mod columns;
+mod homography;
+mod ippe;
+mod link;
+mod normal;
+mod resection;
+mod residual;
+mod scene;
+mod score;
+mod snoop;
+mod state;
+mod views;
+
+pub use adjust::{Options, adjust};
+pub use scene::{Scene, SolvedPhoto, SolvedView, Source};
+pub use score::{Extra, ScoreTest};
+pub use views::{PhotoView, Problem, View};
+
+/// Why no scene could be made.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum Error {
+    /// No photo shows a marker of the rig.
+    #[error("none of the {photos} photos shows a marker of the rig")]
+    NothingSeen {
+        /// How many photos were looked at.
+        photos: usize,
+    },
+    /// The adjustment did not settle.
+    #[error("the adjustment of {photos} photos did not settle: {why}")]
+    NotSettled {
+        /// How many photos took part.
+        photos: usize,
+        /// What went wrong.
+        why: &'static str,
+    },
+}

@@ -1,0 +1,244 @@
+//! One least-squares adjustment over all photos, carriers and what is known
+//! of cameras, layout and sizes (bundle adjustment with priors; Triggs et al.
+//! 2000, and Foerstner and Wrobel 2016 for variance components).
+
+use super::Error;
+use super::columns::{Columns, PHOTO};
+use super::link::{Start, link};
+use super::normal::{Normal, normal};
+use super::residual::{Equations, equations};
+use super::scene::Scene;
+use super::snoop;
+use super::state::{PhotoState, State};
+use super::views::Problem;
+
+/// What an adjustment assumes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Options {
+    /// Floor sheets lie on one plane; false: each lies as it is seen.
+    pub one_floor: bool,
+    /// Wrong corners are searched for and left out.
+    pub drop_corners: bool,
+}
+
+impl Default for Options {
+    fn default() -> Self {
+        Options { one_floor: true, drop_corners: true }
+    }
+}
+
+/// An adjustment in progress: the question, the unknowns and their values.
+#[derive(Debug, Clone)]
+pub(super) struct Work<'a> {
+    pub(super) problem: Problem<'a>,
+    pub(super) columns: Columns,
+    pub(super) state: State,
+    /// Variance of unit weight of the image residuals.
+    pub(super) variance: f64,
+    /// Redundancy of the image residuals.
+    pub(super) redundancy: f64,
+}
+
+/// Everything linearised at one state.
+pub(super) struct Linearized {
+    pub(super) equations: Vec<Equations>,
+    pub(super) normal: Normal,
+}
+
+/// Solves for all poses. Photos that share no carrier with the others and
+/// carriers that nobody sees are left out; the scene says so.
+///
+/// # Errors
+/// [`Error::NothingSeen`] and [`Error::NotSettled`].
+pub fn adjust(problem: &Problem, options: &Options) -> Result<Scene, Error> {
+    let photos = problem.photos.len();
+    let start = link(problem).ok_or(Error::NothingSeen { photos })?;
+    let mut work = Work::new(problem, &start, options);
+    work.settle_robustly().ok_or(Error::NotSettled { photos, why: "the first solution does not fit the photos" })?;
+    if options.drop_corners {
+        snoop::drop_gross(&mut work);
+    }
+    work.settle().ok_or(Error::NotSettled { photos, why: "the equations are singular" })?;
+    if options.drop_corners {
+        snoop::drop_worst(&mut work);
+    }
+    let ambiguous = work.try_second_solutions(&start);
+    work.into_scene(ambiguous, start.on_floor && options.one_floor)
+        .ok_or(Error::NotSettled { photos, why: "the covariance does not exist" })
+}
+
+impl<'a> Work<'a> {
+    fn new(problem: &Problem<'a>, start: &Start, options: &Options) -> Self {
+        let photos: Vec<usize> = (0..problem.photos.len()).filter(|j| start.photos[*j].is_some()).collect();
+        let placed: Vec<bool> = start.carriers.iter().map(Option::is_some).collect();
+        let columns = Columns::new(problem, photos.clone(), &placed, start.on_floor && options.one_floor);
+        let photos = photos
+            .iter()
+            .filter_map(|j| Some(PhotoState { camera_from_world: start.photos[*j]?, nuisance: [0.0; 4] }))
+            .collect();
+        let shared = nalgebra::DVector::zeros(columns.shared);
+        let state = State { photos, carriers: start.carriers.clone(), shared };
+        Work { problem: problem.clone(), columns, state, variance: 1.0, redundancy: 0.0 }
+    }
+
+    /// The equations at a state; `None` where it puts a marker out of sight.
+    pub(super) fn equations(&self, state: &State) -> Option<Vec<Equations>> {
+        let mut all = Vec::new();
+        for (block, j) in self.columns.photos.iter().enumerate() {
+            let lens = state.lens(&self.problem, &self.columns, block);
+            for view in &self.problem.photos[*j].views {
+                all.push(equations(&self.problem, &self.columns, state, &lens, block, view)?);
+            }
+        }
+        Some(all)
+    }
+
+    fn prior_cost(&self, state: &State) -> f64 {
+        let photos: f64 = state.photos.iter().flat_map(|p| p.nuisance).map(|x| x * x).sum();
+        photos + self.columns.nuisance.iter().map(|c| state.shared[*c].powi(2)).sum::<f64>()
+    }
+
+    fn cost(&self, state: &State, equations: &[Equations], weights: &[f64]) -> f64 {
+        let image: f64 = equations.iter().zip(weights).map(|(e, w)| w * e.residual.norm_squared()).sum();
+        image / self.variance + self.prior_cost(state)
+    }
+
+    /// Levenberg-Marquardt with weights that shrink what does not fit, the
+    /// measure of which shrinks with the fit.
+    fn settle_robustly(&mut self) -> Option<()> {
+        for _ in 0..30 {
+            let now = self.equations(&self.state)?;
+            let misfits: Vec<f64> =
+                now.iter().map(|e| (e.residual.norm_squared() / e.residual.len().max(1) as f64).sqrt()).collect();
+            let width = (2.0 * median(&misfits)).max(4.0);
+            let weights: Vec<f64> = misfits.iter().map(|m| (1.0 + (m / width).powi(2)).powi(-2)).collect();
+            self.variance = (width * width / 16.0).max(1.0);
+            if self.descend(&weights, 3)? && width <= 4.0 {
+                break;
+            }
+        }
+        Some(())
+    }
+
+    /// A few damped steps with given weights; true once nothing is left to gain.
+    fn descend(&mut self, weights: &[f64], steps: usize) -> Option<bool> {
+        let mut damping = 1e-6;
+        let mut now = self.equations(&self.state)?;
+        for _ in 0..steps {
+            let current = self.cost(&self.state, &now, weights);
+            loop {
+                let normal = normal(&self.columns, &self.state, &now, weights, self.variance, damping);
+                let trial = normal.and_then(|normal| {
+                    let (photos, shared) = normal.solve();
+                    let gain = normal.decrement(&photos, &shared);
+                    let state = self.state.moved(&self.columns, &photos, &shared);
+                    let equations = self.equations(&state)?;
+                    Some((gain, self.cost(&state, &equations, weights), state, equations))
+                });
+                match trial {
+                    Some((gain, _, state, equations)) if gain < SETTLED => {
+                        self.state = state;
+                        drop(equations);
+                        return Some(true);
+                    }
+                    Some((_, cost, state, equations)) if cost <= current => {
+                        self.state = state;
+                        now = equations;
+                        damping *= 0.1;
+                        break;
+                    }
+                    _ if damping > 1e6 => return Some(true),
+                    _ => damping = (damping * 10.0).max(1e-6),
+                }
+            }
+        }
+        Some(false)
+    }
+
+    /// Full convergence with unit weights and an estimated variance of unit weight.
+    pub(super) fn settle(&mut self) -> Option<()> {
+        let count = self.columns.photos.iter().map(|j| self.problem.photos[*j].views.len()).sum();
+        let weights = vec![1.0; count];
+        for _ in 0..4 {
+            for _ in 0..8 {
+                if self.descend(&weights, 4)? {
+                    break;
+                }
+            }
+            let before = self.variance;
+            self.estimate_variance()?;
+            if (self.variance / before - 1.0).abs() < 0.01 {
+                break;
+            }
+        }
+        Some(())
+    }
+
+    /// Variance component of the image: residuals over their redundancy.
+    fn estimate_variance(&mut self) -> Option<()> {
+        let linear = self.linearized()?;
+        let count: usize = linear.equations.iter().map(|e| e.residual.len()).sum();
+        let squares: f64 = linear.equations.iter().map(|e| e.residual.norm_squared()).sum();
+        let unknowns = PHOTO * self.columns.photos.len() + self.columns.shared;
+        let from_image = unknowns as f64 - linear.normal.prior_trace(&self.columns);
+        self.redundancy = count as f64 - from_image;
+        // With next to nothing left over the residuals say nothing: the
+        // detector's own covariance stands.
+        self.variance = if self.redundancy >= 1.0 { (squares / self.redundancy).max(1e-4) } else { 1.0 };
+        Some(())
+    }
+
+    /// The normal equations at the present state with unit weights.
+    pub(super) fn linearized(&self) -> Option<Linearized> {
+        let equations = self.equations(&self.state)?;
+        let weights = vec![1.0; equations.len()];
+        let normal = normal(&self.columns, &self.state, &equations, &weights, self.variance, 0.0)?;
+        Some(Linearized { equations, normal })
+    }
+
+    /// Tries the other solution of each flat carrier; keeps the better one.
+    /// Says which carriers remain undecided between two.
+    fn try_second_solutions(&mut self, start: &Start) -> Vec<bool> {
+        let mut ambiguous = vec![false; self.state.carriers.len()];
+        for (k, second) in start.second.iter().enumerate() {
+            let (Some(second), false) = (second, self.columns.carriers[k].len() < 6) else { continue };
+            let mut other = self.clone();
+            other.state.carriers[k] = Some(*second);
+            let Some(()) = other.settle() else { continue };
+            let turned = match (&self.state.carriers[k], &other.state.carriers[k]) {
+                (Some(a), Some(b)) => a.rotation().angle_to(&b.rotation()) > DISTINCT_RAD,
+                _ => false,
+            };
+            if !turned {
+                continue;
+            }
+            let (Some(a), Some(b)) = (self.total_cost(), other.total_cost()) else { continue };
+            ambiguous[k] = (a - b).abs() < AMBIGUOUS;
+            if b < a {
+                *self = other;
+            }
+        }
+        ambiguous
+    }
+
+    /// Cost at one common variance, so that two solutions can be compared.
+    fn total_cost(&self) -> Option<f64> {
+        let equations = self.equations(&self.state)?;
+        let image: f64 = equations.iter().map(|e| e.residual.norm_squared()).sum();
+        Some(image + self.prior_cost(&self.state))
+    }
+}
+
+/// A step that gains less than this (in units of squared sigmas) is the last.
+const SETTLED: f64 = 1e-7;
+/// Two solutions of a flat carrier farther apart than this are two, rad.
+const DISTINCT_RAD: f64 = 0.01;
+/// A difference in cost below which two solutions are both possible: the
+/// likelihood ratio of one in two thousand.
+const AMBIGUOUS: f64 = 15.0;
+
+fn median(values: &[f64]) -> f64 {
+    let mut sorted = values.to_vec();
+    sorted.sort_by(f64::total_cmp);
+    sorted.get(sorted.len() / 2).copied().unwrap_or(0.0)
+}

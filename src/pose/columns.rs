@@ -1,0 +1,231 @@
+//! Which unknown stands in which column of the equations.
+//!
+//! Every unknown with a prior is expressed in units of that prior's standard
+//! uncertainty (a correlated prior through a factor of its covariance), so a
+//! prior is always one equation `x = 0 +- 1` and a prior of zero uncertainty
+//! needs no special case: its column is zero.
+
+use nalgebra::{DMatrix, Vector3};
+
+use super::scene::Source;
+use super::views::{Problem, View};
+use crate::camera::Profile;
+use crate::marker::Role;
+
+/// Unknowns of one photo: six of its pose, then focal factor, principal point
+/// u and v, edge offset.
+pub(super) const PHOTO: usize = 10;
+
+/// How one column deforms a marker, per unit of the unknown.
+#[derive(Debug, Clone)]
+pub(super) struct Mode {
+    pub(super) column: usize,
+    pub(super) centre_mm: Vector3<f64>,
+    pub(super) turn_rad: Vector3<f64>,
+    /// Relative change of size.
+    pub(super) stretch: f64,
+}
+
+/// The calibration uncertainty of one camera as independent modes.
+#[derive(Debug, Clone)]
+pub(super) struct CameraModes {
+    pub(super) start: usize,
+    factor: DMatrix<f64>,
+}
+
+impl CameraModes {
+    /// Lens parameters (9) by mode.
+    pub(super) fn factor(&self) -> &DMatrix<f64> {
+        &self.factor
+    }
+
+    pub(super) fn rank(&self) -> usize {
+        self.factor.ncols()
+    }
+}
+
+/// The columns of one problem.
+#[derive(Debug, Clone)]
+pub(super) struct Columns {
+    /// Photos that take part, by index in the problem.
+    pub(super) photos: Vec<usize>,
+    /// 1 sigma of each taking photo's edge offset, px.
+    pub(super) u_edge_px: Vec<f64>,
+    /// By camera.
+    pub(super) cameras: Vec<CameraModes>,
+    /// By carrier: free axes of its step and their columns.
+    pub(super) carriers: Vec<Vec<(usize, usize)>>,
+    /// By carrier and marker.
+    modes: Vec<Vec<Vec<Mode>>>,
+    /// Shared columns that have a prior, ascending.
+    pub(super) nuisance: Vec<usize>,
+    /// The source of each of them.
+    pub(super) sources: Vec<Source>,
+    /// Number of shared columns.
+    pub(super) shared: usize,
+}
+
+impl Columns {
+    /// Lays out the unknowns. `placed` says which carriers have a pose,
+    /// `flat` whether the floor sheets define the x-y plane.
+    pub(super) fn new(problem: &Problem, photos: Vec<usize>, placed: &[bool], flat: bool) -> Self {
+        let mut columns = Columns {
+            u_edge_px: photos.iter().map(|j| problem.photos[*j].u_edge_offset_px.max(LEAST_EDGE_PX)).collect(),
+            photos,
+            cameras: Vec::new(),
+            carriers: Vec::new(),
+            modes: problem.rig.carriers.iter().map(|c| vec![Vec::new(); c.markers.len()]).collect(),
+            nuisance: Vec::new(),
+            sources: Vec::new(),
+            shared: 0,
+        };
+        columns.add_carriers(problem, placed, flat);
+        for (i, profile) in problem.cameras.iter().enumerate() {
+            let factor = calibration_factor(profile);
+            let start = columns.shared;
+            for _ in 0..factor.ncols() {
+                columns.add_nuisance(Source::Calibration(i));
+            }
+            columns.cameras.push(CameraModes { start, factor });
+        }
+        columns.add_layout(problem);
+        columns.add_sizes(problem);
+        columns
+    }
+
+    /// All deformations of a view's marker.
+    pub(super) fn modes(&self, view: &View) -> &[Mode] {
+        &self.modes[view.carrier][view.marker]
+    }
+
+    fn add_nuisance(&mut self, source: Source) -> usize {
+        let column = self.shared;
+        self.shared += 1;
+        self.nuisance.push(column);
+        self.sources.push(source);
+        column
+    }
+
+    fn add_carriers(&mut self, problem: &Problem, placed: &[bool], flat: bool) {
+        // One body fixes the frame: the first floor sheet in the plane (its
+        // height and tilt are the plane itself), else the first placed carrier.
+        let is_flat = |k: usize| flat && problem.rig.carriers[k].role == Role::Floor;
+        let fixed = (0..placed.len()).find(|k| placed[*k] && is_flat(*k)).or_else(|| placed.iter().position(|p| *p));
+        for (k, here) in placed.iter().enumerate() {
+            let axes: &[usize] = match () {
+                () if !here || Some(k) == fixed => &[],
+                () if is_flat(k) => &[0, 1, 5],
+                () => &[0, 1, 2, 3, 4, 5],
+            };
+            let free = axes.iter().map(|axis| (*axis, self.shared + axes.iter().position(|a| a == axis).unwrap_or(0)));
+            self.carriers.push(free.collect());
+            self.shared += axes.len();
+        }
+    }
+
+    fn seen_markers(&self, problem: &Problem) -> Vec<(usize, usize)> {
+        let mut seen: Vec<(usize, usize)> =
+            self.photos.iter().flat_map(|j| problem.photos[*j].views.iter().map(|v| (v.carrier, v.marker))).collect();
+        seen.sort_unstable();
+        seen.dedup();
+        seen
+    }
+
+    /// Where markers sit: three independent coordinates each, or the modes of a survey.
+    fn add_layout(&mut self, problem: &Problem) {
+        let seen = self.seen_markers(problem);
+        let surveyed = problem.rig.layout.as_ref();
+        if let Some(layout) = surveyed {
+            let factor = factor(&layout.covariance);
+            for mode in 0..factor.ncols() {
+                let column = self.add_nuisance(Source::Layout);
+                for (k, m) in &seen {
+                    let id = problem.rig.carriers[*k].markers[*m].id;
+                    let Some(at) = layout.ids.iter().position(|i| *i == id) else { continue };
+                    let part = factor.view((6 * at, mode), (6, 1));
+                    self.modes[*k][*m].push(Mode {
+                        column,
+                        centre_mm: Vector3::new(part[0], part[1], part[2]),
+                        turn_rad: Vector3::new(part[3], part[4], part[5]),
+                        stretch: 0.0,
+                    });
+                }
+            }
+        }
+        for (k, m) in seen {
+            let marker = &problem.rig.carriers[k].markers[m];
+            if surveyed.is_some_and(|l| l.ids.contains(&marker.id)) {
+                continue;
+            }
+            let u = marker.u_centre_mm.unwrap_or([problem.rig.u_layout_mm; 3]);
+            for (axis, u) in u.into_iter().enumerate().filter(|(_, u)| *u > 0.0) {
+                let column = self.add_nuisance(Source::Layout);
+                let mut centre_mm = Vector3::zeros();
+                centre_mm[axis] = u;
+                self.modes[k][m].push(Mode { column, centre_mm, turn_rad: Vector3::zeros(), stretch: 0.0 });
+            }
+        }
+    }
+
+    /// One common factor on all sizes, and each surveyed marker's own.
+    fn add_sizes(&mut self, problem: &Problem) {
+        let seen = self.seen_markers(problem);
+        let stretch =
+            |column, stretch| Mode { column, centre_mm: Vector3::zeros(), turn_rad: Vector3::zeros(), stretch };
+        if problem.rig.u_scale_relative > 0.0 {
+            let column = self.add_nuisance(Source::Scale);
+            for (k, m) in &seen {
+                self.modes[*k][*m].push(stretch(column, problem.rig.u_scale_relative));
+            }
+        }
+        for (k, m) in seen {
+            let marker = &problem.rig.carriers[k].markers[m];
+            if let Some(u) = marker.u_size_mm.filter(|u| *u > 0.0) {
+                let column = self.add_nuisance(Source::Scale);
+                self.modes[k][m].push(stretch(column, u / marker.size_mm[0]));
+            }
+        }
+    }
+}
+
+/// No detector knows its edges better than this, px.
+const LEAST_EDGE_PX: f64 = 0.01;
+
+/// Lens parameters by independent mode, from a camera's covariance.
+fn calibration_factor(profile: &Profile) -> DMatrix<f64> {
+    let Some(covariance) = &profile.covariance else { return DMatrix::zeros(9, 0) };
+    let small = factor(covariance);
+    let mut full = DMatrix::zeros(9, small.ncols());
+    full.rows_mut(0, small.nrows()).copy_from(&small);
+    full
+}
+
+/// A factor `F` with `F F' = covariance`, one column for each mode that is
+/// not negligible; the covariance is scaled to unit variances first, since
+/// its units differ by many orders of magnitude.
+pub(super) fn factor(covariance: &DMatrix<f64>) -> DMatrix<f64> {
+    let n = covariance.nrows();
+    let sigma: Vec<f64> = (0..n).map(|i| covariance[(i, i)].max(0.0).sqrt()).collect();
+    let correlation = DMatrix::from_fn(n, n, |i, j| {
+        let s = sigma[i] * sigma[j];
+        if s > 0.0 { (covariance[(i, j)] + covariance[(j, i)]) / (2.0 * s) } else { 0.0 }
+    });
+    let eigen = correlation.symmetric_eigen();
+    let kept: Vec<usize> = (0..n).filter(|i| eigen.eigenvalues[*i] > 1e-12).collect();
+    DMatrix::from_fn(n, kept.len(), |i, j| {
+        sigma[i] * eigen.eigenvectors[(i, kept[j])] * eigen.eigenvalues[kept[j]].sqrt()
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn factor_restores_a_covariance_of_mixed_units() {
+        let c = DMatrix::from_row_slice(3, 3, &[4.0, 1e-5, 0.0, 1e-5, 1e-9, 0.0, 0.0, 0.0, 0.0]);
+        let f = factor(&c);
+        assert!((&f * f.transpose() - &c).abs().max() < 1e-12);
+        assert_eq!(f.ncols(), 2, "the certain parameter has no mode");
+    }
+}

@@ -1,0 +1,172 @@
+//! What one marker in one photo contributes to the equations.
+
+use nalgebra::{DMatrix, DVector, Matrix2x3, SMatrix, Vector2};
+
+use super::columns::{Columns, PHOTO};
+use super::state::State;
+use super::views::{Problem, View};
+use crate::camera::Lens;
+
+/// Linearised, whitened equations of one view: `by_photo dx_photo +
+/// by_shared dx_shared = residual`, noise of unit variance.
+#[derive(Debug, Clone)]
+pub(super) struct Equations {
+    /// Block of the photo.
+    pub(super) block: usize,
+    /// Two rows for each valid corner by [`PHOTO`].
+    pub(super) by_photo: DMatrix<f64>,
+    /// By the columns in `shared`.
+    pub(super) by_shared: DMatrix<f64>,
+    /// Shared columns that take part.
+    pub(super) shared: Vec<usize>,
+    /// Found minus predicted, whitened.
+    pub(super) residual: DVector<f64>,
+    /// Found minus predicted, px; two for each of the four corners.
+    pub(super) residual_px: [Vector2<f64>; 4],
+    /// Whitening: residual = whitener * px of the valid corners.
+    pub(super) whitener: DMatrix<f64>,
+    /// By extra unknowns of findings, not whitened: derivative of each valid
+    /// corner by the carrier's own step (6) and by its marker's size (relative).
+    pub(super) by_carrier_px: DMatrix<f64>,
+    /// Likewise by the marker's relative size.
+    pub(super) by_size_px: DVector<f64>,
+    /// Likewise by the photo's relative focal length.
+    pub(super) by_focal_px: DVector<f64>,
+}
+
+/// Derivatives of one corner.
+struct Corner {
+    pixel: Vector2<f64>,
+    by_photo: SMatrix<f64, 2, 10>,
+    by_carrier: SMatrix<f64, 2, 6>,
+    /// By a point of the carrier, px/mm.
+    by_point: Matrix2x3<f64>,
+    by_lens: SMatrix<f64, 2, 9>,
+    arm: nalgebra::Vector3<f64>,
+    by_focal: Vector2<f64>,
+}
+
+/// `None` where the state puts a corner out of the lens's sight.
+pub(super) fn equations(
+    problem: &Problem,
+    columns: &Columns,
+    state: &State,
+    lens: &Lens,
+    block: usize,
+    view: &View,
+) -> Option<Equations> {
+    let corners = corners(problem, columns, state, lens, block, view)?;
+    let valid: Vec<usize> = (0..4).filter(|i| view.valid[*i]).collect();
+    let whitener = whitener(view, &valid)?;
+    let m = 2 * valid.len();
+    let free = &columns.carriers[view.carrier];
+    let camera = problem.photos[columns.photos[block]].camera;
+    let lens_modes = &columns.cameras[camera];
+    let modes = columns.modes(view);
+    let mut shared: Vec<usize> = free.iter().map(|(_, c)| *c).collect();
+    shared.extend(lens_modes.start..lens_modes.start + lens_modes.rank());
+    shared.extend(modes.iter().map(|m| m.column));
+    let mut by_photo = DMatrix::zeros(m, PHOTO);
+    let mut by_shared = DMatrix::zeros(m, shared.len());
+    let mut by_carrier_px = DMatrix::zeros(m, 6);
+    let (mut by_size_px, mut by_focal_px) = (DVector::zeros(m), DVector::zeros(m));
+    let mut residual = DVector::zeros(m);
+    for (row, i) in valid.iter().enumerate() {
+        let corner = &corners[*i];
+        residual.rows_mut(2 * row, 2).copy_from(&(view.corners_px[*i] - corner.pixel));
+        by_photo.view_mut((2 * row, 0), (2, PHOTO)).copy_from(&corner.by_photo);
+        by_carrier_px.view_mut((2 * row, 0), (2, 6)).copy_from(&corner.by_carrier);
+        by_size_px.rows_mut(2 * row, 2).copy_from(&(corner.by_point * corner.arm));
+        by_focal_px.rows_mut(2 * row, 2).copy_from(&corner.by_focal);
+        let mut column = 0;
+        let mut put = |value: Vector2<f64>| {
+            by_shared.view_mut((2 * row, column), (2, 1)).copy_from(&value);
+            column += 1;
+        };
+        for (axis, _) in free {
+            put(corner.by_carrier.column(*axis).into_owned());
+        }
+        for mode in 0..lens_modes.rank() {
+            put(corner.by_lens * lens_modes.factor().fixed_view::<9, 1>(0, mode));
+        }
+        for mode in modes {
+            let moves = mode.centre_mm + mode.turn_rad.cross(&corner.arm) + corner.arm * mode.stretch;
+            put(corner.by_point * moves);
+        }
+    }
+    Some(Equations {
+        block,
+        by_photo: &whitener * by_photo,
+        by_shared: &whitener * by_shared,
+        shared,
+        residual: &whitener * residual,
+        residual_px: std::array::from_fn(|i| view.corners_px[i] - corners[i].pixel),
+        whitener,
+        by_carrier_px,
+        by_size_px,
+        by_focal_px,
+    })
+}
+
+fn corners(
+    problem: &Problem,
+    columns: &Columns,
+    state: &State,
+    lens: &Lens,
+    block: usize,
+    view: &View,
+) -> Option<[Corner; 4]> {
+    let photo = &state.photos[block];
+    let world_from_carrier = state.carriers[view.carrier]?;
+    let per_photo = &problem.cameras[problem.photos[columns.photos[block]].camera].per_photo;
+    let camera_from_carrier = photo.camera_from_world * world_from_carrier;
+    let (by_world, by_body) = (photo.camera_from_world.matrix(), camera_from_carrier.matrix());
+    let offset_px = state.edge_offset_px(columns, block);
+    let outward = view.outward();
+    let points = state.corners_mm(problem, columns, view);
+    let one = |i: usize| -> Option<Corner> {
+        let (point, arm) = points[i];
+        let p = lens.project(&camera_from_carrier.point(&point).coords)?;
+        let world = world_from_carrier.point(&point).coords;
+        let mut by_photo = SMatrix::<f64, 2, 10>::zeros();
+        let by_world_point = p.d_point * by_world;
+        by_photo.fixed_view_mut::<2, 3>(0, 0).copy_from(&by_world_point);
+        by_photo.fixed_view_mut::<2, 3>(0, 3).copy_from(&(-by_world_point * world.cross_matrix()));
+        let by_focal = Vector2::new(p.pixel.x - lens.centre_px[0], p.pixel.y - lens.centre_px[1]);
+        by_photo.set_column(6, &(by_focal * per_photo.u_focal_relative));
+        by_photo[(0, 7)] = per_photo.u_centre_px;
+        by_photo[(1, 8)] = per_photo.u_centre_px;
+        by_photo.set_column(9, &(outward[i] * columns.u_edge_px[block]));
+        let by_point = p.d_point * by_body;
+        let mut by_carrier = SMatrix::<f64, 2, 6>::zeros();
+        by_carrier.fixed_view_mut::<2, 3>(0, 0).copy_from(&by_point);
+        by_carrier.fixed_view_mut::<2, 3>(0, 3).copy_from(&(-by_point * point.coords.cross_matrix()));
+        Some(Corner {
+            pixel: p.pixel + outward[i] * offset_px,
+            by_photo,
+            by_carrier,
+            by_point,
+            by_lens: p.d_lens,
+            arm,
+            by_focal,
+        })
+    };
+    Some([one(0)?, one(1)?, one(2)?, one(3)?])
+}
+
+/// The inverse of the Cholesky factor of the valid corners' covariance.
+fn whitener(view: &View, valid: &[usize]) -> Option<DMatrix<f64>> {
+    let index: Vec<usize> = valid.iter().flat_map(|i| [2 * i, 2 * i + 1]).collect();
+    let n = index.len();
+    if n == 0 {
+        return Some(DMatrix::zeros(0, 0));
+    }
+    let covariance = DMatrix::from_fn(n, n, |r, c| {
+        let value = view.covariance_px2[(index[r], index[c])];
+        if r == c { value + LEAST_U_PX * LEAST_U_PX } else { value }
+    });
+    covariance.cholesky()?.l().try_inverse()
+}
+
+/// Keeps a covariance invertible; far below any detector's noise, px.
+const LEAST_U_PX: f64 = 1e-4;

@@ -1,0 +1,202 @@
+//! The answer: poses with their joint covariance, by source.
+
+use nalgebra::{DMatrix, Vector2};
+
+use super::adjust::{Linearized, Work};
+use super::columns::PHOTO;
+use crate::camera::Lens;
+use crate::geom::{Camera, Carrier, Pose, World};
+
+/// Where a part of the uncertainty comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Source {
+    /// Noise of the corners in the pictures.
+    Image,
+    /// How well a camera (by index) is calibrated.
+    Calibration(usize),
+    /// Focal length of one photo.
+    Focal(usize),
+    /// Principal point of one photo.
+    Centre(usize),
+    /// Edge offset of one photo.
+    Edge(usize),
+    /// Where markers sit on their carriers.
+    Layout,
+    /// Sizes of the printed markers.
+    Scale,
+}
+
+/// One photo after the adjustment.
+#[derive(Debug, Clone)]
+pub struct SolvedPhoto {
+    /// Its pose.
+    pub camera_from_world: Pose<Camera, World>,
+    /// Its lens: the camera's mean lens with this photo's changes.
+    pub lens: Lens,
+    /// Edge offset that was left in its corners, px.
+    pub edge_offset_px: f64,
+    /// Deviation of focal factor, principal point u, v and edge offset from
+    /// their priors, in standard uncertainties.
+    pub nuisance: [f64; 4],
+    /// In the order of the problem's views.
+    pub views: Vec<SolvedView>,
+    /// Root mean square residual per coordinate of the corners used, px.
+    pub rms_px: f64,
+}
+
+/// One marker in one photo after the adjustment.
+#[derive(Debug, Clone)]
+pub struct SolvedView {
+    /// Marker id.
+    pub id: u32,
+    /// Found minus reprojected, px.
+    pub residual_px: [Vector2<f64>; 4],
+    /// Which corners took part.
+    pub used: [bool; 4],
+}
+
+/// All poses of one job and their joint uncertainty.
+#[derive(Debug, Clone)]
+pub struct Scene {
+    /// By photo of the problem; `None`: not linked to the others.
+    pub photos: Vec<Option<SolvedPhoto>>,
+    /// By carrier of the rig; `None`: not seen.
+    pub carriers: Vec<Option<Pose<World, Carrier>>>,
+    /// Carriers for which two poses fit equally well.
+    pub ambiguous: Vec<bool>,
+    /// Whether the floor sheets define the world's x-y plane.
+    pub on_floor: bool,
+    /// A-posteriori variance of unit weight of the image residuals.
+    pub variance: f64,
+    /// Its degrees of freedom.
+    pub degrees_of_freedom: f64,
+    /// Uncertainty of all carriers' steps ([`Pose::moved`], six rows each in
+    /// the rig's order): the product with its transpose is their joint
+    /// covariance, each column is one independent source of unit variance.
+    pub factor: DMatrix<f64>,
+    /// The source of each column.
+    pub sources: Vec<Source>,
+    /// Kept for further questions ([`super::Extra`]).
+    pub(super) linear: std::sync::Arc<Solved>,
+}
+
+/// The settled equations.
+#[derive(Debug)]
+pub(super) struct Solved {
+    pub(super) columns: super::columns::Columns,
+    pub(super) equations: Vec<super::residual::Equations>,
+    pub(super) normal: super::normal::Normal,
+    /// Carrier of each equation and its photo in the problem.
+    pub(super) owners: Vec<(usize, usize)>,
+}
+
+impl Work<'_> {
+    /// Ends the adjustment. `None` where the covariance does not exist.
+    pub(super) fn into_scene(self, ambiguous: Vec<bool>, on_floor: bool) -> Option<Scene> {
+        let linear = self.linearized()?;
+        let (factor, sources) = self.factor(&linear);
+        if !factor.iter().all(|x| x.is_finite()) {
+            return None;
+        }
+        let mut photos = vec![None; self.problem.photos.len()];
+        let mut owners = Vec::new();
+        for (block, j) in self.columns.photos.iter().enumerate() {
+            let own: Vec<_> = linear.equations.iter().filter(|e| e.block == block).collect();
+            photos[*j] = Some(self.solved_photo(block, *j, &own));
+            owners.extend(self.problem.photos[*j].views.iter().map(|v| (v.carrier, *j)));
+        }
+        Some(Scene {
+            photos,
+            carriers: self.state.carriers.clone(),
+            ambiguous,
+            on_floor,
+            variance: self.variance,
+            degrees_of_freedom: self.redundancy.max(0.0),
+            factor,
+            sources,
+            linear: std::sync::Arc::new(Solved {
+                columns: self.columns,
+                equations: linear.equations,
+                normal: linear.normal,
+                owners,
+            }),
+        })
+    }
+
+    fn solved_photo(&self, block: usize, j: usize, equations: &[&super::residual::Equations]) -> SolvedPhoto {
+        let (mut squares, mut count) = (0.0, 0);
+        let views = self.problem.photos[j]
+            .views
+            .iter()
+            .zip(equations)
+            .map(|(view, e)| {
+                for i in (0..4).filter(|i| view.valid[*i]) {
+                    squares += e.residual_px[i].norm_squared();
+                    count += 2;
+                }
+                SolvedView { id: view.id, residual_px: e.residual_px, used: view.valid }
+            })
+            .collect();
+        SolvedPhoto {
+            camera_from_world: self.state.photos[block].camera_from_world,
+            lens: self.state.lens(&self.problem, &self.columns, block),
+            edge_offset_px: self.state.edge_offset_px(&self.columns, block),
+            nuisance: self.state.photos[block].nuisance,
+            views,
+            rms_px: if count > 0 { (squares / f64::from(count)).sqrt() } else { 0.0 },
+        }
+    }
+
+    /// Splits the carriers' covariance into independent columns: one for each
+    /// prior, the rest is image noise.
+    fn factor(&self, linear: &Linearized) -> (DMatrix<f64>, Vec<Source>) {
+        let rows = 6 * self.state.carriers.len();
+        // Columns of the inverse that belong to carriers.
+        let free: Vec<(usize, usize)> = self
+            .columns
+            .carriers
+            .iter()
+            .enumerate()
+            .flat_map(|(k, axes)| axes.iter().map(move |(axis, column)| (6 * k + axis, *column)))
+            .collect();
+        let unit = DMatrix::from_fn(self.columns.shared, free.len(), |r, c| f64::from(u8::from(free[c].1 == r)));
+        let shared = linear.normal.shared_solve(&unit);
+        let mut priors: Vec<(Source, nalgebra::DVector<f64>)> = Vec::new();
+        for (source, column) in self.columns.sources.iter().zip(&self.columns.nuisance) {
+            priors.push((*source, shared.row(*column).transpose()));
+        }
+        for (block, j) in self.columns.photos.iter().enumerate() {
+            let own = linear.normal.photo_part(block, &shared);
+            let sources = [Source::Focal(*j), Source::Centre(*j), Source::Centre(*j), Source::Edge(*j)];
+            for (i, source) in sources.into_iter().enumerate() {
+                priors.push((source, own.row(PHOTO - 4 + i).transpose()));
+            }
+        }
+        let mut image = DMatrix::from_fn(free.len(), free.len(), |r, c| shared[(free[r].1, c)]);
+        for (_, column) in &priors {
+            image -= column * column.transpose();
+        }
+        let image = super::columns::factor(&image);
+        let mut factor = DMatrix::zeros(rows, image.ncols() + priors.len());
+        let mut sources = vec![Source::Image; image.ncols()];
+        for (at, (row, _)) in free.iter().enumerate() {
+            for c in 0..image.ncols() {
+                factor[(*row, c)] = image[(at, c)];
+            }
+        }
+        for (p, (source, column)) in priors.into_iter().enumerate() {
+            sources.push(source);
+            for (at, (row, _)) in free.iter().enumerate() {
+                factor[(*row, image.ncols() + p)] = column[at];
+            }
+        }
+        (factor, sources)
+    }
+}
+
+impl Scene {
+    /// Whether a carrier has one trusted pose.
+    pub fn knows(&self, carrier: usize) -> bool {
+        self.carriers[carrier].is_some() && !self.ambiguous[carrier]
+    }
+}

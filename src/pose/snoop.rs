@@ -1,0 +1,143 @@
+//! Wrong corners: found by their studentised residuals, left out one by one
+//! (data snooping, Baarda 1968; externally studentised after Pope).
+//!
+//! Only a few may go. When many disagree, it is the model that is wrong (a
+//! stand that moved, a plate that turned), and that is for the findings to say.
+
+use nalgebra::{DMatrix, Matrix2, Vector2};
+use statrs::distribution::{ContinuousCDF, FisherSnedecor};
+
+use super::adjust::{Linearized, Work};
+use super::columns::PHOTO;
+
+/// The largest share of corners that may be left out.
+const MOST: f64 = 0.08;
+/// Chance of dropping one good corner of a whole job.
+const FALSE_ALARM: f64 = 1e-3;
+
+/// Leaves out corners that the robust solution misses by far.
+pub(super) fn drop_gross(work: &mut Work) {
+    let Some(equations) = work.equations(&work.state) else { return };
+    let mut misfits: Vec<f64> = Vec::new();
+    for e in &equations {
+        misfits.extend(e.residual.iter().map(|r| r.abs()));
+    }
+    misfits.sort_by(f64::total_cmp);
+    // 1.4826 times the median of absolute values is a normal sigma.
+    let sigma = misfits.get(misfits.len() / 2).map_or(1.0, |m| 1.4826 * m).max(0.5);
+    let mut doubtful = Vec::new();
+    for (e, (j, v)) in equations.iter().zip(index(work)) {
+        let view = &work.problem.photos[j].views[v];
+        for i in (0..4).filter(|i| view.valid[*i]) {
+            let error = e.residual_px[i].norm();
+            let u = view.covariance_px2.fixed_view::<2, 2>(2 * i, 2 * i).trace().sqrt();
+            if error > 12.0 * sigma * u.max(0.01) && error > 0.3 {
+                doubtful.push((j, v, i));
+            }
+        }
+    }
+    if (doubtful.len() as f64) <= MOST * corners(work) as f64 {
+        for (j, v, i) in doubtful {
+            work.problem.photos[j].views[v].valid[i] = false;
+        }
+        forget_blind_views(work);
+    }
+}
+
+/// Leaves out the worst corner as long as it is significantly wrong.
+pub(super) fn drop_worst(work: &mut Work) {
+    let allowed = (MOST * corners(work) as f64) as usize;
+    let before = work.clone();
+    for dropped in 0.. {
+        let Some((j, v, i)) = worst(work) else { return };
+        if dropped >= allowed {
+            // Too many to be blunders: the model is at fault, keep everything.
+            *work = before;
+            return;
+        }
+        work.problem.photos[j].views[v].valid[i] = false;
+        forget_blind_views(work);
+        if work.settle().is_none() {
+            *work = before;
+            return;
+        }
+    }
+}
+
+/// A view that lost two corners still helps; with less than two it is noise.
+fn forget_blind_views(work: &mut Work) {
+    for photo in &mut work.problem.photos {
+        for view in &mut photo.views {
+            if view.valid.iter().filter(|v| **v).count() < 2 {
+                view.valid = [false; 4];
+            }
+        }
+    }
+}
+
+fn corners(work: &Work) -> usize {
+    let views = work.columns.photos.iter().flat_map(|j| &work.problem.photos[*j].views);
+    views.map(|v| v.valid.iter().filter(|x| **x).count()).sum()
+}
+
+/// Photo and view of each equation, in order.
+fn index(work: &Work) -> Vec<(usize, usize)> {
+    let photos = work.columns.photos.iter();
+    photos.flat_map(|j| (0..work.problem.photos[*j].views.len()).map(move |v| (*j, v))).collect()
+}
+
+/// The corner with the largest significant studentised residual.
+fn worst(work: &Work) -> Option<(usize, usize, usize)> {
+    let linear = work.linearized()?;
+    let freedom = work.redundancy;
+    if freedom < 4.0 {
+        return None;
+    }
+    let level = FALSE_ALARM / corners(work) as f64;
+    let f = FisherSnedecor::new(2.0, freedom - 2.0).ok()?.inverse_cdf(1.0 - level);
+    let mut worst: Option<(f64, (usize, usize, usize))> = None;
+    for (at, (j, v)) in index(work).into_iter().enumerate() {
+        let e = &linear.equations[at];
+        // An upper bound of the statistic that costs nothing: most views end here.
+        let bound = e.residual.norm_squared() / work.variance;
+        if bound < 2.0 * f * 0.1 {
+            continue;
+        }
+        for (corner, statistic) in statistics(work, &linear, at, (j, v)) {
+            let external = (statistic / 2.0) * (freedom - 2.0) / (freedom - statistic).max(1e-3);
+            if external > f && worst.as_ref().is_none_or(|w| external > w.0) {
+                worst = Some((external, (j, v, corner)));
+            }
+        }
+    }
+    worst.map(|w| w.1)
+}
+
+/// For each valid corner of a view: how much the misfit drops without it.
+fn statistics(work: &Work, linear: &Linearized, at: usize, (j, v): (usize, usize)) -> Vec<(usize, f64)> {
+    let e = &linear.equations[at];
+    let view = &work.problem.photos[j].views[v];
+    let valid: Vec<usize> = (0..4).filter(|i| view.valid[*i]).collect();
+    let mut photos = vec![DMatrix::zeros(PHOTO, e.residual.len()); work.columns.photos.len()];
+    photos[e.block] = e.by_photo.transpose();
+    let mut shared = DMatrix::zeros(work.columns.shared, e.residual.len());
+    for (c, column) in e.shared.iter().enumerate() {
+        let mut row = shared.row_mut(*column);
+        row += e.by_shared.column(c).transpose();
+    }
+    let (photo_part, shared_part) = linear.normal.solve_many(&photos, &shared);
+    let hat = (photos[e.block].tr_mul(&photo_part[e.block]) + shared.tr_mul(&shared_part)) / work.variance;
+    let rest = DMatrix::identity(hat.nrows(), hat.nrows()) - hat;
+    valid
+        .iter()
+        .enumerate()
+        .filter_map(|(row, corner)| {
+            // A shift of this corner alone, seen through the whitening.
+            let shift = e.whitener.columns(2 * row, 2);
+            let right: Vector2<f64> = (shift.transpose() * &e.residual).fixed_rows::<2>(0).into_owned();
+            let weight: Matrix2<f64> = (shift.transpose() * &rest * shift).fixed_view::<2, 2>(0, 0).into_owned();
+            let statistic = right.dot(&(weight.try_inverse()? * right)) / work.variance;
+            Some((*corner, statistic))
+        })
+        .collect()
+}

@@ -1,0 +1,116 @@
+//! The question: which photo shows which marker where.
+
+use nalgebra::{SMatrix, Vector2};
+
+use crate::camera::Profile;
+use crate::detect::Sightings;
+use crate::marker::Rig;
+
+/// Everything that one adjustment sees.
+#[derive(Debug, Clone)]
+pub struct Problem<'a> {
+    /// The marker kit.
+    pub rig: &'a Rig,
+    /// The cameras.
+    pub cameras: Vec<&'a Profile>,
+    /// The photos.
+    pub photos: Vec<PhotoView>,
+}
+
+/// One photo's share of the question.
+#[derive(Debug, Clone)]
+pub struct PhotoView {
+    /// Index among the cameras.
+    pub camera: usize,
+    /// The rig's markers in it.
+    pub views: Vec<View>,
+    /// 1 sigma of the edge offset that is left in the corners, px.
+    pub u_edge_offset_px: f64,
+}
+
+/// One marker of the rig in one photo.
+#[derive(Debug, Clone)]
+pub struct View {
+    /// The marker's id.
+    pub id: u32,
+    /// Index of its carrier in the rig.
+    pub carrier: usize,
+    /// Index of the marker on the carrier.
+    pub marker: usize,
+    /// Corners, px.
+    pub corners_px: [Vector2<f64>; 4],
+    /// Which corners take part.
+    pub valid: [bool; 4],
+    /// Joint covariance of the corners, px^2.
+    pub covariance_px2: SMatrix<f64, 8, 8>,
+}
+
+impl PhotoView {
+    /// The sightings that the rig knows, each id once. A code seen twice in
+    /// one photo is left out: nobody can say which of the two is the rig's.
+    pub fn from_sightings(rig: &Rig, camera: usize, sightings: &Sightings) -> Self {
+        let once = |id: u32| sightings.markers.iter().filter(|m| m.id == id).count() == 1;
+        let views = sightings
+            .markers
+            .iter()
+            .filter(|m| once(m.id) && m.corner_valid.iter().filter(|v| **v).count() >= 2)
+            .filter_map(|m| {
+                let (carrier, marker) = rig.marker(m.id)?;
+                let marker = rig.carriers[carrier].markers.iter().position(|x| x.id == marker.id)?;
+                Some(View {
+                    id: m.id,
+                    carrier,
+                    marker,
+                    corners_px: m.corners_px,
+                    valid: m.corner_valid,
+                    covariance_px2: m.covariance_px2,
+                })
+            })
+            .collect();
+        PhotoView { camera, views, u_edge_offset_px: sightings.u_edge_offset_px }
+    }
+
+    /// Whether the photo shows a carrier.
+    pub fn shows(&self, carrier: usize) -> bool {
+        self.views.iter().any(|v| v.carrier == carrier)
+    }
+}
+
+impl View {
+    /// How far each corner moves, px, when all four edges move outwards by one
+    /// pixel in the picture: the corner is where its two edges cross.
+    pub fn outward(&self) -> [Vector2<f64>; 4] {
+        let c = &self.corners_px;
+        // Corners run clockwise as seen, v points down: the outward normal of
+        // an edge (x, y) is (y, -x).
+        let normal = |i: usize| {
+            let e = c[(i + 1) % 4] - c[i];
+            Vector2::new(e.y, -e.x).normalize()
+        };
+        std::array::from_fn(|i| {
+            let (a, b) = (normal((i + 3) % 4), normal(i));
+            (a + b) / (1.0 + a.dot(&b)).max(0.05)
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn corners_of_a_square_move_outwards_along_the_diagonals() {
+        let view = View {
+            id: 0,
+            carrier: 0,
+            marker: 0,
+            corners_px: [[0.0, 0.0], [10.0, 0.0], [10.0, 10.0], [0.0, 10.0]].map(|[u, v]| Vector2::new(u, v)),
+            valid: [true; 4],
+            covariance_px2: SMatrix::identity(),
+        };
+        let expected = [[-1.0, -1.0], [1.0, -1.0], [1.0, 1.0], [-1.0, 1.0]];
+        for (found, [u, v]) in view.outward().iter().zip(expected) {
+            assert!((found - Vector2::new(u, v)).norm() < 1e-12, "{found}");
+        }
+    }
+}

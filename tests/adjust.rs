@@ -1,0 +1,28 @@
+//! The adjustment against sampled truth.
+
+mod common;
+
+use baywitness::pose::{Options, adjust};
+use common::{Bay, sample};
+
+#[test]
+fn poses_of_a_sampled_bay_are_found() {
+    for seed in 0..20 {
+        let job = sample(&Bay::default(), seed);
+        let scene = adjust(&job.problem(), &Options::default()).unwrap();
+        assert!(scene.on_floor);
+        let stand = scene.carriers[0].unwrap();
+        let rear = scene.carriers[1].unwrap();
+        let found = stand.inverse() * rear;
+        let truth = job.bodies[0].inverse() * job.bodies[1];
+        let miss = truth.step_to(&found);
+        println!(
+            "seed {seed} s2 {:.2} dof {:.0} miss {:.2} mm {:.4} deg",
+            scene.variance,
+            scene.degrees_of_freedom,
+            miss.fixed_rows::<3>(0).norm(),
+            miss.fixed_rows::<3>(3).norm().to_degrees()
+        );
+        assert!(miss.fixed_rows::<3>(0).norm() < 30.0, "seed {seed}: {miss}");
+    }
+}

@@ -1,0 +1,329 @@
+//! A sampled bay: exact corners through the lens, then noise. No rendering,
+//! no detector: thousands of scenes in seconds.
+#![allow(dead_code, reason = "each test file uses its own part")]
+
+use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
+use baywitness::geom::{self, Attitude, Pose, Vehicle};
+use baywitness::marker::{Carrier, Marker, Rig, Role};
+use baywitness::pose::{PhotoView, Problem, View};
+use nalgebra::{Matrix3, Point3, SMatrix, SVector, Vector2, Vector3};
+use rand::{RngExt, SeedableRng};
+use rand_chacha::ChaCha8Rng;
+
+/// A seeded standard normal sampler (Box-Muller).
+pub(crate) struct Noise(ChaCha8Rng);
+
+impl Noise {
+    pub(crate) fn new(seed: u64) -> Self {
+        Noise(ChaCha8Rng::seed_from_u64(seed))
+    }
+
+    pub(crate) fn uniform(&mut self) -> f64 {
+        self.0.random::<f64>()
+    }
+
+    pub(crate) fn normal(&mut self) -> f64 {
+        let (a, b) = (1.0 - self.uniform(), self.uniform());
+        (-2.0 * a.ln()).sqrt() * (std::f64::consts::TAU * b).cos()
+    }
+
+    pub(crate) fn vector(&mut self, sigma: f64) -> Vector3<f64> {
+        Vector3::new(self.normal(), self.normal(), self.normal()) * sigma
+    }
+}
+
+/// What a sampled bay contains.
+#[derive(Debug, Clone)]
+pub(crate) struct Bay {
+    pub(crate) front_plates: bool,
+    pub(crate) floor_sheets: bool,
+    pub(crate) four_photos: bool,
+    pub(crate) kannala_brandt: bool,
+    pub(crate) noise_px: f64,
+    pub(crate) u_layout_mm: f64,
+    pub(crate) u_scale: f64,
+    pub(crate) u_focal: f64,
+    pub(crate) u_centre_px: f64,
+    pub(crate) u_edge_px: f64,
+    pub(crate) u_seating_mm: f64,
+    pub(crate) u_seating_deg: f64,
+}
+
+impl Default for Bay {
+    fn default() -> Self {
+        Bay {
+            front_plates: true,
+            floor_sheets: true,
+            four_photos: false,
+            kannala_brandt: false,
+            noise_px: 0.03,
+            u_layout_mm: 0.1,
+            u_scale: 3e-4,
+            u_focal: 0.002,
+            u_centre_px: 5.0,
+            u_edge_px: 0.02,
+            u_seating_mm: 0.0,
+            u_seating_deg: 0.0,
+        }
+    }
+}
+
+/// One sampled job with its truth.
+pub(crate) struct Sample {
+    pub(crate) rig: Rig,
+    pub(crate) camera: Profile,
+    pub(crate) photos: Vec<PhotoView>,
+    /// True poses of the bodies that the carriers mark (seating taken off).
+    pub(crate) bodies: Vec<Pose<Vehicle, geom::Carrier>>,
+}
+
+impl Sample {
+    pub(crate) fn problem(&self) -> Problem<'_> {
+        Problem { rig: &self.rig, cameras: vec![&self.camera], photos: self.photos.clone() }
+    }
+
+    pub(crate) fn carrier(&self, name: &str) -> usize {
+        self.rig.carriers.iter().position(|c| c.name == name).unwrap()
+    }
+}
+
+fn face(id: u32, size: f64, centre: [f64; 3], right: [f64; 3], up: [f64; 3]) -> Marker {
+    Marker {
+        id,
+        size_mm: [size, size],
+        centre_mm: Vector3::from(centre),
+        right: Vector3::from(right),
+        up: Vector3::from(up),
+        u_centre_mm: None,
+        u_size_mm: None,
+    }
+}
+
+/// Seen from before the vehicle: right is +y, up is +z.
+fn front(id: u32, size: f64, centre: [f64; 3]) -> Marker {
+    face(id, size, centre, [0.0, 1.0, 0.0], [0.0, 0.0, 1.0])
+}
+
+/// On a side face that looks to the left (sign 1) or right (sign -1).
+fn side(id: u32, size: f64, centre: [f64; 3], sign: f64) -> Marker {
+    face(id, size, centre, [-sign, 0.0, 0.0], [0.0, 0.0, 1.0])
+}
+
+fn carrier(name: &str, role: Role, markers: Vec<Marker>, bay: &Bay) -> Carrier {
+    let wheel = role.is_wheel();
+    Carrier {
+        name: name.into(),
+        role,
+        u_seating_mm: if wheel { bay.u_seating_mm } else { 0.0 },
+        u_seating_deg: if wheel { [bay.u_seating_deg; 3] } else { [0.0; 3] },
+        on_centreline: false,
+        markers,
+    }
+}
+
+/// A wheel plate with two leaves; `sign` 1 on the left.
+fn plate(name: &str, role: Role, first: u32, sign: f64, bay: &Bay) -> Carrier {
+    let (h, s) = (100.0, 120.0);
+    let markers = vec![
+        front(first, s, [120.0, sign * 140.0, h]),
+        front(first + 1, s, [120.0, sign * 290.0, h]),
+        front(first + 2, s, [120.0, sign * 140.0, -h]),
+        front(first + 3, s, [120.0, sign * 290.0, -h]),
+        side(first + 4, s, [-40.0, sign * 60.0, h], sign),
+        side(first + 5, s, [-40.0, sign * 60.0, -h], sign),
+    ];
+    carrier(name, role, markers, bay)
+}
+
+pub(crate) fn rig(bay: &Bay) -> Rig {
+    let mut stand = Vec::new();
+    for (i, (y, z)) in [(600.0, 170.0), (600.0, -170.0), (-600.0, 170.0), (-600.0, -170.0)].into_iter().enumerate() {
+        stand.push(front(i as u32, 150.0, [60.0, y, z]));
+    }
+    stand.push(front(4, 150.0, [140.0, 230.0, 0.0]));
+    stand.push(front(5, 150.0, [140.0, -230.0, 0.0]));
+    for (i, (y, z)) in [(760.0, 110.0), (760.0, -110.0), (-760.0, 110.0), (-760.0, -110.0)].into_iter().enumerate() {
+        stand.push(side(6 + i as u32, 120.0, [-30.0, y, z], f64::signum(y)));
+    }
+    let mut carriers = vec![
+        carrier("stand", Role::Target, stand, bay),
+        plate("rear-left", Role::RearLeftWheel, 10, 1.0, bay),
+        plate("rear-right", Role::RearRightWheel, 20, -1.0, bay),
+    ];
+    if bay.front_plates {
+        carriers.push(plate("front-left", Role::FrontLeftWheel, 30, 1.0, bay));
+        carriers.push(plate("front-right", Role::FrontRightWheel, 40, -1.0, bay));
+    }
+    if bay.floor_sheets {
+        for i in 0..4 {
+            let sheet = face(50 + i, 160.0, [0.0; 3], [0.0, -1.0, 0.0], [1.0, 0.0, 0.0]);
+            carriers.push(carrier(&format!("floor-{i}"), Role::Floor, vec![sheet], bay));
+        }
+    }
+    Rig {
+        name: "sampled".into(),
+        u_layout_mm: bay.u_layout_mm,
+        u_scale_relative: bay.u_scale,
+        serial: None,
+        survey_due: None,
+        carriers,
+        layout: None,
+    }
+}
+
+pub(crate) fn camera(bay: &Bay) -> Profile {
+    let (model, distortion) = if bay.kannala_brandt {
+        (LensModel::KannalaBrandt, [0.02, -0.01, 0.004, -0.001, 0.0])
+    } else {
+        (LensModel::BrownConrady, [0.08, -0.2, 0.0004, -0.0002, 0.11])
+    };
+    Profile {
+        name: "sampled".into(),
+        lens: Lens { model, focal_px: [3050.0, 3049.0], centre_px: [2015.0, 1508.0], distortion },
+        image_size_px: [4032, 3024],
+        u_noise_px: None,
+        covariance: None,
+        per_photo: PerPhoto { u_focal_relative: bay.u_focal, u_centre_px: bay.u_centre_px },
+        exif: None,
+    }
+}
+
+/// Where the true bodies are: rear hubs, front hubs, stand, floor sheets.
+fn body_pose(name: &str, noise: &mut Noise) -> Pose<Vehicle, geom::Carrier> {
+    let hub = |x: f64, y: f64, noise: &mut Noise| {
+        let a = Attitude {
+            yaw_deg: 0.15 * noise.normal(),
+            pitch_deg: 0.2 * noise.normal(),
+            roll_deg: 0.5 * noise.normal(),
+        };
+        Pose::new(a.rotation(), Vector3::new(x + noise.normal(), y, 320.0 + noise.normal()))
+    };
+    match name {
+        "stand" => {
+            let a = Attitude {
+                yaw_deg: 0.3 * noise.normal(),
+                pitch_deg: 0.3 * noise.normal(),
+                roll_deg: 0.2 * noise.normal(),
+            };
+            Pose::new(a.rotation(), Vector3::new(5000.0, 0.0, 950.0) + noise.vector(8.0))
+        }
+        "rear-left" => hub(0.0, 860.0, noise),
+        "rear-right" => hub(0.0, -860.0, noise),
+        "front-left" => hub(2700.0, 855.0, noise),
+        "front-right" => hub(2700.0, -855.0, noise),
+        sheet => {
+            let i: usize = sheet.trim_start_matches("floor-").parse().unwrap();
+            let (x, y) = [(900.0, 1500.0), (900.0, -1500.0), (4300.0, 1000.0), (4200.0, -1050.0)][i];
+            let a = Attitude { yaw_deg: 8.0 * noise.normal(), ..Default::default() };
+            Pose::new(a.rotation(), Vector3::new(x + 20.0 * noise.normal(), y + 20.0 * noise.normal(), 0.0))
+        }
+    }
+}
+
+/// Camera looking from `eye` at `at`, x right, y down.
+pub(crate) fn look(eye: Vector3<f64>, at: Vector3<f64>) -> Pose<geom::Camera, Vehicle> {
+    let z = (at - eye).normalize();
+    let x = z.cross(&Vector3::z()).normalize();
+    let y = z.cross(&x);
+    let vehicle_from_camera: Pose<Vehicle, geom::Camera> = Pose::from_matrix(Matrix3::from_columns(&[x, y, z]), eye);
+    vehicle_from_camera.inverse()
+}
+
+pub(crate) fn stations(bay: &Bay) -> Vec<(Vector3<f64>, Vector3<f64>)> {
+    let at = Vector3::new(2600.0, 0.0, 500.0);
+    let mut all = vec![(Vector3::new(7800.0, 2300.0, 1600.0), at), (Vector3::new(7800.0, -2300.0, 1600.0), at)];
+    if bay.four_photos {
+        all.push((Vector3::new(5800.0, 3600.0, 1500.0), at));
+        all.push((Vector3::new(5800.0, -3600.0, 1500.0), at));
+    }
+    all
+}
+
+/// Draws one job: every error that the rig and camera files admit to.
+pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
+    let mut noise = Noise::new(seed);
+    let rig = rig(bay);
+    let camera = camera(bay);
+    let bodies: Vec<_> = rig.carriers.iter().map(|c| body_pose(&c.name, &mut noise)).collect();
+    // Seated: where the carrier really sits on its body.
+    let seated: Vec<_> = rig
+        .carriers
+        .iter()
+        .zip(&bodies)
+        .map(|(c, body)| {
+            let t = noise.vector(c.u_seating_mm);
+            let r = noise.vector(geom::rad(c.u_seating_deg[0]));
+            body.moved(&nalgebra::Vector6::new(t.x, t.y, t.z, r.x, r.y, r.z))
+        })
+        .collect();
+    let stretch = 1.0 + bay.u_scale * noise.normal();
+    let printed: Vec<Vec<[Point3<f64>; 4]>> = rig
+        .carriers
+        .iter()
+        .map(|c| {
+            let one = |m: &Marker, noise: &mut Noise| {
+                let shift = noise.vector(bay.u_layout_mm);
+                m.corners_mm().map(|p| Point3::from(m.centre_mm + shift + (p.coords - m.centre_mm) * stretch))
+            };
+            c.markers.iter().map(|m| one(m, &mut noise)).collect()
+        })
+        .collect();
+    let photos = stations(bay)
+        .into_iter()
+        .map(|(eye, at)| {
+            let eye = eye + noise.vector(100.0);
+            let camera_from_vehicle = look(eye, at + noise.vector(100.0));
+            let mut lens = camera.lens;
+            let f = 1.0 + bay.u_focal * noise.normal();
+            lens.focal_px = lens.focal_px.map(|x| x * f);
+            lens.centre_px = lens.centre_px.map(|c| c + bay.u_centre_px * noise.normal());
+            let edge = bay.u_edge_px * noise.normal();
+            let mut views = Vec::new();
+            for (k, c) in rig.carriers.iter().enumerate() {
+                for (m, marker) in c.markers.iter().enumerate() {
+                    let eye_in_carrier = seated[k].inverse().point(&Point3::from(eye));
+                    let facing = (eye_in_carrier.coords - marker.centre_mm).normalize().dot(&marker.normal());
+                    if facing < 0.25 {
+                        continue;
+                    }
+                    let corners: Option<Vec<Vector2<f64>>> = printed[k][m]
+                        .iter()
+                        .map(|p| Some(lens.project(&camera_from_vehicle.point(&seated[k].point(p)).coords)?.pixel))
+                        .collect();
+                    let Some(corners) = corners else { continue };
+                    let inside = |p: &Vector2<f64>| p.x > 5.0 && p.y > 5.0 && p.x < 4026.0 && p.y < 3018.0;
+                    if !corners.iter().all(inside) {
+                        continue;
+                    }
+                    let mut view = View {
+                        id: marker.id,
+                        carrier: k,
+                        marker: m,
+                        corners_px: [corners[0], corners[1], corners[2], corners[3]],
+                        valid: [true; 4],
+                        covariance_px2: covariance(bay.noise_px),
+                    };
+                    let outward = view.outward();
+                    let jitter = correlated(bay.noise_px, &mut noise);
+                    for i in 0..4 {
+                        view.corners_px[i] += outward[i] * edge + jitter.fixed_rows::<2>(2 * i);
+                    }
+                    views.push(view);
+                }
+            }
+            PhotoView { camera: 0, views, u_edge_offset_px: bay.u_edge_px }
+        })
+        .collect();
+    Sample { rig, camera, photos, bodies }
+}
+
+/// Independent corner noise plus a common shift of half its size.
+fn covariance(noise_px: f64) -> SMatrix<f64, 8, 8> {
+    let v = noise_px * noise_px;
+    SMatrix::from_fn(|i, j| (if i == j { v } else { 0.0 }) + if i % 2 == j % 2 { v / 4.0 } else { 0.0 })
+}
+
+fn correlated(noise_px: f64, noise: &mut Noise) -> SVector<f64, 8> {
+    let common = [0.5 * noise_px * noise.normal(), 0.5 * noise_px * noise.normal()];
+    SVector::from_fn(|i, _| noise_px * noise.normal() + common[i % 2])
+}

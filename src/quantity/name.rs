@@ -107,7 +107,7 @@ quantities! {
     RearTrack = "rear_track", Millimetre;
     /// Between the midpoints of front and rear hub datums, along the floor.
     Wheelbase = "wheelbase", Millimetre;
-    /// Right wheelbase minus left wheelbase, along the reference line.
+    /// How far the right front hub datum sits behind the left one, along the reference line (sign from memory).
     Setback = "setback", Millimetre;
     /// Reading only: wheel-arch edge above the wheel centre.
     ArchHeightFrontLeft = "arch_height_front_left", Millimetre;

@@ -5,7 +5,7 @@ use time::Date;
 use crate::quantity::Quantity;
 
 /// A horizontal line through the midpoint of the rear hub datums.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum ReferenceLine {
     /// Normal to the line through the rear hub datums.
     RearAxleNormal,

@@ -1,5 +1,26 @@
 //! Finding markers in a photo, one file per step.
 
+mod candidates;
+mod contour;
+mod decode;
+mod edge;
+mod fit;
+mod homography;
+mod model;
+mod pattern;
+mod pyramid;
+mod quad;
+mod refine;
 mod sighting;
+mod tone;
 
 pub use sighting::{Sighting, Sightings};
+
+use crate::marker::Dictionary;
+use crate::photo::Luma;
+
+/// Finds the markers of a dictionary in a photo.
+pub fn find_markers(photo: &Luma, dictionary: &Dictionary) -> Sightings {
+    let levels = pyramid::pyramid(photo);
+    refine::refine(photo, candidates::search(&levels, dictionary), dictionary)
+}

@@ -1,0 +1,86 @@
+//! The search over all levels: outlines, quadrilaterals, codes.
+
+use super::contour::Darkness;
+use super::decode::{Reading, centre, read};
+use super::edge::sharpen;
+use super::pyramid::{Level, TILE, active_tiles};
+use super::quad::{Quad, area, cross, is_plausible, quad_around};
+use crate::marker::Dictionary;
+use nalgebra::Vector2;
+
+/// Least contrast of a tile that is looked at, grey levels.
+const TILE_CONTRAST: u8 = 24;
+
+/// All codes in a photo, corners on the photo's grid; coarse levels first.
+pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Reading> {
+    let mut found: Vec<Reading> = Vec::new();
+    for index in (0..levels.len().saturating_sub(2)).rev() {
+        let level = &levels[index];
+        let mut active = active_tiles(level, TILE_CONTRAST);
+        for reading in &found {
+            idle_inside(&mut active, level, &reading.quad);
+        }
+        Darkness::new(level, &levels[index + 2], &active).outlines(|outline| {
+            if let Some(reading) = quad_around(outline).and_then(|quad| examine(levels, index, &quad, dictionary)) {
+                keep(&mut found, reading);
+            }
+        });
+    }
+    found
+}
+
+/// Reads a candidate and carries its sides down to the photo's own grid.
+fn examine(levels: &[Level<'_>], index: usize, quad: &Quad, dictionary: &Dictionary) -> Option<Reading> {
+    let level = &levels[index];
+    let quad = sharpen(level, quad)?;
+    if !is_plausible(&quad) {
+        return None;
+    }
+    let quad = sharpen(level, &quad).filter(is_plausible).unwrap_or(quad);
+    let mut reading = read(level, &quad, dictionary)?;
+    for pair in levels[..=index].windows(2).rev() {
+        let (fine, coarse) = (&pair[0], &pair[1]);
+        let start = reading.quad.map(|c| c.map(|x| fine.on_level(coarse.on_photo(x))));
+        reading.quad = sharpen(fine, &start).filter(|q| moved(q, &start) < 3.0).unwrap_or(start);
+    }
+    Some(reading)
+}
+
+fn moved(a: &Quad, b: &Quad) -> f64 {
+    a.iter().zip(b).map(|(p, q)| (p - q).norm()).fold(0.0, f64::max)
+}
+
+/// Keeps the better of two readings of the same place.
+fn keep(found: &mut Vec<Reading>, new: Reading) {
+    let reach = area(&new.quad).sqrt() / 4.0;
+    let same = found.iter().position(|r| r.id == new.id && (centre(&r.quad) - centre(&new.quad)).norm() < reach);
+    match same {
+        Some(i) if (found[i].hamming, -found[i].correlation) > (new.hamming, -new.correlation) => found[i] = new,
+        Some(_) => {}
+        None => found.push(new),
+    }
+}
+
+/// Tiles that lie wholly within a found marker need no second look.
+fn idle_inside(active: &mut [bool], level: &Level<'_>, quad: &Quad) {
+    let columns = level.width.div_ceil(TILE);
+    let quad = quad.map(|c| c.map(|x| level.on_level(x)));
+    let inside = |p: Vector2<f64>| (0..4).all(|i| cross(quad[(i + 1) % 4] - quad[i], p - quad[i]) >= 0.0);
+    let tile = TILE as f64;
+    let range = |axis: fn(&Vector2<f64>) -> f64, most: usize| {
+        let low = quad.iter().map(axis).fold(f64::MAX, f64::min).max(0.0) / tile;
+        let high = quad.iter().map(axis).fold(0.0, f64::max) / tile;
+        low as usize..(high as usize + 1).min(most)
+    };
+    for r in range(|p| p.y, active.len() / columns) {
+        for c in range(|p| p.x, columns) {
+            let (u, v) = (c as f64 * tile, r as f64 * tile);
+            if [(0.0, 0.0), (tile, 0.0), (0.0, tile), (tile, tile)]
+                .iter()
+                .all(|(a, b)| inside(Vector2::new(u + a, v + b)))
+            {
+                active[r * columns + c] = false;
+            }
+        }
+    }
+}

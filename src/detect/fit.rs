@@ -1,0 +1,185 @@
+//! All markers of a photo fitted at once: least squares over the pixels of the whole printed
+//! pattern, in linear light, with blur and tone curve estimated.
+//!
+//! Each marker has its own homography, light and blur; tone curve and lens bend are common.
+//! The normal equations have arrow shape and are reduced marker by marker (Schur complement).
+
+use nalgebra::{SMatrix, SVector};
+
+use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED};
+use super::tone::{TONE, Tone};
+
+/// Residuals beyond this many standard deviations count less (Huber).
+const HUBER: f64 = 2.5;
+/// Residuals beyond this many standard deviations count nothing.
+const REJECT: f64 = 7.0;
+/// How strongly lenses may bend, relative displacement at the photo's corner by r^2 and r^4 (1 sigma).
+const LENS_SPREAD: f64 = 0.12;
+/// How far blur differs from a round one (1 sigma, px^2).
+const BLUR_SPREAD: f64 = 0.3;
+
+/// Normal equations of one marker.
+pub(super) struct Normal {
+    pub(super) matrix: SMatrix<f64, ALL, ALL>,
+    pub(super) right: SVector<f64, ALL>,
+}
+
+/// Residuals (grey / 255) and weights do not depend on each other's order: one pass for each.
+pub(super) fn accumulate(model: &Model, common: &Common) -> Option<Normal> {
+    let prepared = model.prepare()?;
+    let mut rows = Vec::with_capacity(model.pixels.len());
+    for pixel in &model.pixels {
+        let prediction = model.predict(&prepared, &common.lens, pixel);
+        let entry = &common.tone.entries[usize::from(pixel.grey)];
+        let mut row = [0.0; ALL];
+        let scale = 1.0 / entry.slope;
+        for (r, d) in row.iter_mut().zip(prediction.by_local) {
+            *r = d * scale;
+        }
+        for k in 0..TONE {
+            row[LOCAL + k] = -entry.by_shape[k] * scale;
+        }
+        for k in 0..LENS {
+            row[LOCAL + TONE + k] = prediction.by_lens[k] * scale;
+        }
+        rows.push(((entry.light - prediction.light) * scale, row));
+    }
+    let noise = noise_of(rows.iter().map(|r| r.0));
+    let mut normal = Normal { matrix: SMatrix::zeros(), right: SVector::zeros() };
+    for (residual, row) in &rows {
+        let weight = weight(residual / noise) / (noise * noise);
+        if weight > 0.0 {
+            add(&mut normal, row, *residual, weight);
+        }
+    }
+    Some(normal)
+}
+
+fn add(normal: &mut Normal, row: &[f64; ALL], residual: f64, weight: f64) {
+    let data = normal.matrix.as_mut_slice();
+    for (i, r) in row.iter().enumerate() {
+        let scaled = r * weight;
+        normal.right[i] += scaled * residual;
+        for (m, other) in data[i * ALL..(i + 1) * ALL].iter_mut().zip(row) {
+            *m += scaled * other;
+        }
+    }
+}
+
+/// Robust standard deviation of residuals: 1.4826 times the median of their size.
+fn noise_of(residuals: impl Iterator<Item = f64>) -> f64 {
+    let mut sizes: Vec<f64> = residuals.map(f64::abs).collect();
+    let middle = sizes.len() / 2;
+    let (_, median, _) = sizes.select_nth_unstable_by(middle, f64::total_cmp);
+    (1.4826 * *median).max(0.3 / 255.0)
+}
+
+fn weight(normalized: f64) -> f64 {
+    let size = normalized.abs();
+    if size > REJECT {
+        0.0
+    } else if size > HUBER {
+        HUBER / size
+    } else {
+        1.0
+    }
+}
+
+/// A reduced marker: what is left for the common parameters.
+struct Reduced {
+    inverse: SMatrix<f64, LOCAL, LOCAL>,
+    mixed: SMatrix<f64, LOCAL, SHARED>,
+    right: SVector<f64, LOCAL>,
+}
+
+/// Improves the markers with the common parameters kept.
+pub(super) fn fit_alone(models: &mut [Option<Model>], common: &Common, rounds: usize) {
+    for slot in models {
+        for _ in 0..rounds {
+            let Some(model) = slot else { break };
+            let done = accumulate(model, common)
+                .and_then(|normal| reduce(model, &normal))
+                .map(|r| model.step(&(r.inverse * r.right)));
+            if done.is_none() {
+                *slot = None;
+            }
+        }
+    }
+}
+
+/// One step of all markers together with the common parameters; returns the covariance of the latter.
+pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common) -> SMatrix<f64, SHARED, SHARED> {
+    let mut matrix = SMatrix::<f64, SHARED, SHARED>::zeros();
+    let mut right = SVector::<f64, SHARED>::zeros();
+    add_prior(common, &mut matrix, &mut right);
+    let mut reduced = Vec::with_capacity(models.len());
+    for slot in models.iter_mut() {
+        let Some(model) = slot else {
+            reduced.push(None);
+            continue;
+        };
+        let parts = accumulate(model, common).and_then(|normal| Some((reduce(model, &normal)?, normal)));
+        let Some((r, normal)) = parts else {
+            *slot = None;
+            reduced.push(None);
+            continue;
+        };
+        let across = r.mixed.transpose() * r.inverse;
+        matrix += normal.matrix.fixed_view::<SHARED, SHARED>(LOCAL, LOCAL) - across * r.mixed;
+        right += normal.right.fixed_rows::<SHARED>(LOCAL) - across * r.right;
+        reduced.push(Some(r));
+    }
+    let covariance = matrix.try_inverse().unwrap_or_default();
+    let step = covariance * right;
+    for (slot, r) in models.iter_mut().zip(&reduced) {
+        if let (Some(model), Some(r)) = (slot, r) {
+            model.step(&(r.inverse * (r.right - r.mixed * step)));
+        }
+    }
+    let shape = std::array::from_fn(|k| common.tone.shape[k] + step[k].clamp(-0.7, 0.7));
+    common.tone = Tone::new(shape);
+    for k in 0..LENS {
+        common.lens[k] += step[TONE + k];
+    }
+    covariance
+}
+
+fn add_prior(common: &Common, matrix: &mut SMatrix<f64, SHARED, SHARED>, right: &mut SVector<f64, SHARED>) {
+    for k in 0..TONE {
+        let weight = Tone::SPREAD[k].powi(-2);
+        matrix[(k, k)] += weight;
+        right[k] += weight * (Tone::TYPICAL[k] - common.tone.shape[k]);
+    }
+    for k in 0..LENS {
+        matrix[(TONE + k, TONE + k)] += LENS_SPREAD.powi(-2);
+        right[TONE + k] -= common.lens[k] * LENS_SPREAD.powi(-2);
+    }
+}
+
+fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {
+    let mut own = normal.matrix.fixed_view::<LOCAL, LOCAL>(0, 0).into_owned();
+    let mut right = normal.right.fixed_rows::<LOCAL>(0).into_owned();
+    // Round blur unless the pixels say otherwise.
+    let weight = BLUR_SPREAD.powi(-2);
+    let (uu, uv, vv) = (14, 15, 16);
+    let difference = model.blur[0] - model.blur[2];
+    own[(uu, uu)] += weight;
+    own[(vv, vv)] += weight;
+    own[(uu, vv)] -= weight;
+    own[(vv, uu)] -= weight;
+    right[uu] -= weight * difference;
+    right[vv] += weight * difference;
+    own[(uv, uv)] += 4.0 * weight;
+    right[uv] -= 4.0 * weight * model.blur[1];
+    let inverse = own.cholesky()?.inverse();
+    Some(Reduced { inverse, mixed: normal.matrix.fixed_view::<LOCAL, SHARED>(0, LOCAL).into_owned(), right })
+}
+
+/// Covariance of a marker's own parameters with the common ones known.
+pub(super) fn own_covariance(
+    model: &Model,
+    common: &Common,
+) -> Option<(SMatrix<f64, LOCAL, LOCAL>, SMatrix<f64, LOCAL, SHARED>)> {
+    let r = reduce(model, &accumulate(model, common)?)?;
+    Some((r.inverse, -r.inverse * r.mixed))
+}

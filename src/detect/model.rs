@@ -1,0 +1,304 @@
+//! One marker as the camera should show it: geometry, light, blur; and its pixels.
+
+use nalgebra::{Matrix2, Matrix3, SMatrix, SVector, Vector2, Vector3};
+
+use super::homography::{CORNERS, Homography};
+use super::pattern::{CellBlur, Pattern};
+use super::tone::{TONE, Tone};
+use crate::photo::Luma;
+
+/// Parameters of a marker: 8 of the homography, 6 of the light, 3 of the blur.
+pub(super) const LOCAL: usize = 17;
+/// Parameters of a photo: tone and lens.
+pub(super) const SHARED: usize = TONE + LENS;
+/// All of them.
+pub(super) const ALL: usize = LOCAL + SHARED;
+/// Radial terms that bend straight lines within a marker.
+pub(super) const LENS: usize = 2;
+/// Most pixels used of a marker.
+const MOST_PIXELS: f64 = 4000.0;
+
+/// What a photo's markers have in common.
+#[derive(Debug, Clone)]
+pub(super) struct Common {
+    pub(super) tone: Tone,
+    pub(super) lens: [f64; LENS],
+}
+
+/// A pixel that takes part.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Pixel {
+    pub(super) u: f64,
+    pub(super) v: f64,
+    pub(super) grey: u8,
+}
+
+/// A marker under adjustment.
+#[derive(Debug, Clone)]
+pub(super) struct Model {
+    pattern: Pattern,
+    /// Image point about which everything is expressed, and the unit of lengths, px.
+    origin: Vector2<f64>,
+    unit: f64,
+    /// Where the origin lies from the photo's centre, in half diagonals; the half diagonal in px.
+    from_axis: Vector2<f64>,
+    radius: f64,
+    /// Rows of the homography from (-1..1)^2 to units around the origin; the last element is 1.
+    h: [f64; 8],
+    /// Light of black at the centre and its slopes, then of white minus black.
+    pub(super) light: [f64; 6],
+    /// Covariance of the blur, px^2: uu, uv, vv.
+    pub(super) blur: [f64; 3],
+    pub(super) pixels: Vec<Pixel>,
+}
+
+/// The model at one pixel.
+pub(super) struct Prediction {
+    pub(super) light: f64,
+    /// d light / d parameters of the marker, then / d lens.
+    pub(super) by_local: [f64; LOCAL],
+    pub(super) by_lens: [f64; LENS],
+}
+
+/// What stays the same from pixel to pixel.
+pub(super) struct Prepared {
+    inverse: Matrix3<f64>,
+    blur: Matrix2<f64>,
+}
+
+impl Model {
+    /// Starts from corners and grey levels of black and white.
+    pub(super) fn new(
+        photo: &Luma,
+        pattern: Pattern,
+        corners: &[Vector2<f64>; 4],
+        tone: &Tone,
+        greys: (f64, f64),
+    ) -> Option<Self> {
+        let origin = (corners[0] + corners[1] + corners[2] + corners[3]) / 4.0;
+        let unit = corners.iter().map(|c| (c - origin).norm()).sum::<f64>() / 4.0;
+        let middle = Vector2::new(photo.width() as f64 - 1.0, photo.height() as f64 - 1.0) / 2.0;
+        let radius = middle.norm();
+        let (black, white) = (tone.light(greys.0), tone.light(greys.1));
+        let mut model = Model {
+            pattern,
+            origin,
+            unit,
+            from_axis: (origin - middle) / radius,
+            radius,
+            h: [0.0; 8],
+            light: [black, 0.0, 0.0, white - black, 0.0, 0.0],
+            blur: [0.8, 0.0, 0.8],
+            pixels: Vec::new(),
+        };
+        model.set_corners(corners)?;
+        Some(model)
+    }
+
+    /// Puts the homography through four points (the lens terms apart).
+    fn set_corners(&mut self, corners: &[Vector2<f64>; 4]) -> Option<()> {
+        let photo_from_cell = Homography::from_corners(corners)?.photo_from_cell;
+        let cell_from_unit = Matrix3::new(4.0, 0.0, 4.0, 0.0, 4.0, 4.0, 0.0, 0.0, 1.0);
+        let (o, s) = (self.origin, 1.0 / self.unit);
+        let unit_from_photo = Matrix3::new(s, 0.0, -o.x * s, 0.0, s, -o.y * s, 0.0, 0.0, 1.0);
+        let m = unit_from_photo * photo_from_cell * cell_from_unit;
+        let m = m / m[(2, 2)];
+        self.h = [m[(0, 0)], m[(0, 1)], m[(0, 2)], m[(1, 0)], m[(1, 1)], m[(1, 2)], m[(2, 0)], m[(2, 1)]];
+        self.h.iter().all(|x| x.is_finite()).then_some(())
+    }
+
+    fn matrix(&self) -> Matrix3<f64> {
+        let h = &self.h;
+        Matrix3::new(h[0], h[1], h[2], h[3], h[4], h[5], h[6], h[7], 1.0)
+    }
+
+    /// What the lens terms add to a place, after their value and slope at the origin are taken
+    /// off: displacement by each of r^2 and r^4.
+    fn bend(&self, p: Vector2<f64>) -> [Vector2<f64>; LENS] {
+        let (a, d) = (self.from_axis, (p - self.origin) / self.radius);
+        let (s, ad, dd) = (a.norm_squared(), a.dot(&d), d.norm_squared());
+        let ds = 2.0 * ad + dd;
+        let second = d * (2.0 * ad) + a * dd + d * dd;
+        let fourth = a * (2.0 * s * dd + ds * ds) + d * (2.0 * s * ds + ds * ds);
+        [second * self.radius, fourth * self.radius]
+    }
+
+    fn bent(&self, p: Vector2<f64>, lens: &[f64; LENS]) -> Vector2<f64> {
+        let bend = self.bend(p);
+        bend[0] * lens[0] + bend[1] * lens[1]
+    }
+
+    /// The corners in the photo.
+    pub(super) fn corners(&self, lens: &[f64; LENS]) -> [Vector2<f64>; 4] {
+        let m = self.matrix();
+        CORNERS.map(|(x, y)| {
+            let p = m * Vector3::new((x - 4.0) / 4.0, (y - 4.0) / 4.0, 1.0);
+            let p = self.origin + Vector2::new(p.x, p.y) * (self.unit / p.z);
+            p + self.bent(p, lens)
+        })
+    }
+
+    /// d corners / d homography parameters.
+    pub(super) fn corners_by_h(&self) -> SMatrix<f64, 8, 8> {
+        let m = self.matrix();
+        let mut j = SMatrix::zeros();
+        for (k, (x, y)) in CORNERS.iter().enumerate() {
+            let (x, y) = ((x - 4.0) / 4.0, (y - 4.0) / 4.0);
+            let p = m * Vector3::new(x, y, 1.0);
+            let s = self.unit / p.z;
+            let (u, v) = (p.x / p.z, p.y / p.z);
+            let rows = [[x, y, 1.0, 0.0, 0.0, 0.0, -x * u, -y * u], [0.0, 0.0, 0.0, x, y, 1.0, -x * v, -y * v]];
+            for (i, row) in rows.iter().enumerate() {
+                for (c, value) in row.iter().enumerate() {
+                    j[(2 * k + i, c)] = s * value;
+                }
+            }
+        }
+        j
+    }
+
+    /// d corners / d lens terms.
+    pub(super) fn corners_by_lens(&self, lens: &[f64; LENS]) -> SMatrix<f64, 8, LENS> {
+        let mut j = SMatrix::zeros();
+        for (k, c) in self.corners(lens).iter().enumerate() {
+            for (i, d) in self.bend(*c).iter().enumerate() {
+                j[(2 * k, i)] = d.x;
+                j[(2 * k + 1, i)] = d.y;
+            }
+        }
+        j
+    }
+
+    /// Standard deviation of the blur, px.
+    pub(super) fn sigma(&self) -> f64 {
+        ((self.blur[0] + self.blur[2]) / 2.0).max(0.0).sqrt()
+    }
+
+    pub(super) fn prepare(&self) -> Option<Prepared> {
+        let blur = Matrix2::new(self.blur[0], self.blur[1], self.blur[1], self.blur[2]);
+        Some(Prepared { inverse: self.matrix().try_inverse()?, blur })
+    }
+
+    /// Cell coordinates of a pixel and their derivatives (rows x, y; columns u, v).
+    fn locate(&self, prepared: &Prepared, q: Vector2<f64>) -> (f64, f64, Matrix2<f64>) {
+        let n = (q - self.origin) / self.unit;
+        let g = &prepared.inverse;
+        let p = g * Vector3::new(n.x, n.y, 1.0);
+        let (x, y) = (p.x / p.z, p.y / p.z);
+        let s = 4.0 / (p.z * self.unit);
+        let j = Matrix2::new(
+            (g[(0, 0)] - x * g[(2, 0)]) * s,
+            (g[(0, 1)] - x * g[(2, 1)]) * s,
+            (g[(1, 0)] - y * g[(2, 0)]) * s,
+            (g[(1, 1)] - y * g[(2, 1)]) * s,
+        );
+        (x, y, j)
+    }
+
+    /// The light at a pixel and how it depends on everything.
+    pub(super) fn predict(&self, prepared: &Prepared, lens: &[f64; LENS], pixel: &Pixel) -> Prediction {
+        let p = Vector2::new(pixel.u, pixel.v);
+        let bend = self.bend(p);
+        let q = p - bend[0] * lens[0] - bend[1] * lens[1];
+        let (x, y, j) = self.locate(prepared, q);
+        let s = j * prepared.blur * j.transpose();
+        let (sx, sy) = (s[(0, 0)].sqrt(), s[(1, 1)].sqrt());
+        let blur = CellBlur { x: sx, y: sy, correlation: s[(0, 1)] / (sx * sy) };
+        let (cx, cy) = (4.0 * x + 4.0, 4.0 * y + 4.0);
+        let shade = self.pattern.shade(cx, cy, blur);
+        let contrast = self.light[3] + self.light[4] * x + self.light[5] * y;
+        let light = self.light[0] + self.light[1] * x + self.light[2] * y + contrast * shade.value;
+        let gradient = j.transpose() * Vector2::new(shade.x, shade.y) * contrast;
+        let bow = j.transpose() * Matrix2::new(shade.xx, shade.xy, shade.xy, shade.yy) * j * contrast;
+        let w = self.h[6] * x + self.h[7] * y + 1.0;
+        let (a, b) = (-gradient.x * self.unit / w, -gradient.y * self.unit / w);
+        let c = gradient.dot(&(q - self.origin)) / w;
+        let by_local = [
+            a * x,
+            a * y,
+            a,
+            b * x,
+            b * y,
+            b,
+            c * x,
+            c * y,
+            1.0,
+            x,
+            y,
+            shade.value,
+            x * shade.value,
+            y * shade.value,
+            0.5 * bow[(0, 0)],
+            bow[(0, 1)],
+            0.5 * bow[(1, 1)],
+        ];
+        Prediction { light, by_local, by_lens: bend.map(|d| -gradient.dot(&d)) }
+    }
+
+    /// Moves the parameters, within reason.
+    pub(super) fn step(&mut self, delta: &SVector<f64, LOCAL>) {
+        let moved = self.corners_by_h() * delta.fixed_rows::<8>(0);
+        let most = moved.amax();
+        let limit = (0.08 * self.unit).max(0.4);
+        let scale = if most > limit { limit / most } else { 1.0 };
+        for (h, d) in self.h.iter_mut().zip(delta.iter()) {
+            *h += d * scale;
+        }
+        for (l, d) in self.light.iter_mut().zip(delta.iter().skip(8)) {
+            *l += d * scale;
+        }
+        let before = self.blur;
+        for (k, (b, d)) in self.blur.iter_mut().zip(delta.iter().skip(14)).enumerate() {
+            *b = if k == 1 { *b + d } else { (*b + d).clamp(before[k] * 0.5, before[k] * 2.0).clamp(0.05, 50.0) };
+        }
+        let limit = 0.9 * (self.blur[0] * self.blur[2]).sqrt();
+        self.blur[1] = self.blur[1].clamp(-limit, limit);
+    }
+
+    /// Takes the pixels near edges, some flat ones for the light, thinned on large markers.
+    pub(super) fn choose_pixels(&mut self, photo: &Luma, lens: &[f64; LENS]) -> Option<()> {
+        let corners = self.corners(lens);
+        let prepared = self.prepare()?;
+        let grow = |k: usize| {
+            let (p, o) = (corners[k], self.origin);
+            p + (p - o) * 0.25
+        };
+        let (mut low, mut high) = (grow(0), grow(0));
+        for k in 1..4 {
+            low = low.inf(&grow(k));
+            high = high.sup(&grow(k));
+        }
+        let inside = |x: f64, most: usize| x.clamp(0.0, most as f64 - 1.0) as usize;
+        let (u0, u1) = (inside(low.x.floor(), photo.width()), inside(high.x.ceil(), photo.width()));
+        let (v0, v1) = (inside(low.y.floor(), photo.height()), inside(high.y.ceil(), photo.height()));
+        let reach = 2.6 * self.sigma() + 0.5;
+        let mut pixels = Vec::new();
+        for v in v0..=v1 {
+            for (u, grey) in (u0..).zip(&photo.row(v)[u0..=u1]) {
+                let p = Vector2::new(u as f64, v as f64);
+                let (x, y, j) = self.locate(&prepared, p - self.bent(p, lens));
+                let (cx, cy) = (4.0 * x + 4.0, 4.0 * y + 4.0);
+                let (rx, ry) = (j.row(0).norm(), j.row(1).norm());
+                // What lies beyond the margin must not shine through.
+                let margin = |r: f64| (1.0 - 2.0 * self.sigma() * r).clamp(0.35, 0.8);
+                let beyond = |c: f64, r: f64| c < -margin(r) || c > 8.0 + margin(r);
+                if !beyond(cx, rx)
+                    && !beyond(cy, ry)
+                    && (self.pattern.is_mixed(cx, cy, reach * rx, reach * ry) || (u + 3 * v) % 7 == 0)
+                {
+                    pixels.push(Pixel { u: u as f64, v: v as f64, grey: *grey });
+                }
+            }
+        }
+        if pixels.len() < 60 {
+            return None;
+        }
+        let stride = pixels.len() as f64 / MOST_PIXELS;
+        self.pixels = if stride > 1.0 {
+            (0..MOST_PIXELS as usize).map(|i| pixels[(i as f64 * stride) as usize]).collect()
+        } else {
+            pixels
+        };
+        Some(())
+    }
+}

@@ -1,0 +1,168 @@
+//! From an outline to a four-sided candidate.
+
+use nalgebra::Vector2;
+
+/// Corners in clockwise order as seen (v down).
+pub(super) type Quad = [Vector2<f64>; 4];
+
+/// Smallest side of a candidate's bounding box, px of its level.
+const SMALLEST: i32 = 5;
+
+/// The quadrilateral around an outline, if the outline's hull is nearly one.
+pub(super) fn quad_around(outline: &[(i32, i32)]) -> Option<Quad> {
+    if outline.len() < 20 {
+        return None;
+    }
+    let (mut low, mut high) = (outline[0], outline[0]);
+    for p in outline {
+        low = (low.0.min(p.0), low.1.min(p.1));
+        high = (high.0.max(p.0), high.1.max(p.1));
+    }
+    let (w, h) = (high.0 - low.0 + 1, high.1 - low.1 + 1);
+    if w.min(h) < SMALLEST || w.max(h) < 10 || signed_area(outline) <= 0 {
+        return None;
+    }
+    let hull = hull(outline, low.1, h as usize);
+    let quad = four_sides(&hull)?;
+    let (inner, outer) = (area(&hull), area(&quad));
+    (outer <= inner * 1.3 + 8.0 && is_plausible(&quad)).then_some(quad)
+}
+
+/// Twice the area; positive where the outline runs clockwise (v down), negative for a hole's border.
+fn signed_area(outline: &[(i32, i32)]) -> i64 {
+    let next = outline.iter().cycle().skip(1);
+    outline.iter().zip(next).map(|(a, b)| i64::from(a.0) * i64::from(b.1) - i64::from(b.0) * i64::from(a.1)).sum()
+}
+
+/// Convex hull from the extent of each row, clockwise.
+fn hull(outline: &[(i32, i32)], top: i32, rows: usize) -> Vec<Vector2<f64>> {
+    let mut extent = vec![(i32::MAX, i32::MIN); rows];
+    for (u, v) in outline {
+        let e = &mut extent[(v - top) as usize];
+        *e = (e.0.min(*u), e.1.max(*u));
+    }
+    let rows = || extent.iter().enumerate().filter(|(_, e)| e.0 <= e.1);
+    let point = |u: i32, v: usize| Vector2::new(f64::from(u), (v as i32 + top).into());
+    let right = chain(rows().map(|(v, e)| point(e.1, v)));
+    let left = chain(rows().rev().map(|(v, e)| point(e.0, v)));
+    let mut all = right;
+    for p in left {
+        if all.last() != Some(&p) && all.first() != Some(&p) {
+            all.push(p);
+        }
+    }
+    all
+}
+
+/// Keeps the points where the path turns clockwise (v down).
+fn chain(points: impl Iterator<Item = Vector2<f64>>) -> Vec<Vector2<f64>> {
+    let mut kept: Vec<Vector2<f64>> = Vec::new();
+    for p in points {
+        while kept.len() >= 2 && cross(kept[kept.len() - 1] - kept[kept.len() - 2], p - kept[kept.len() - 1]) <= 0.0 {
+            kept.pop();
+        }
+        kept.push(p);
+    }
+    kept
+}
+
+pub(super) fn cross(a: Vector2<f64>, b: Vector2<f64>) -> f64 {
+    a.x * b.y - a.y * b.x
+}
+
+pub(super) fn area(polygon: &[Vector2<f64>]) -> f64 {
+    let next = polygon.iter().cycle().skip(1);
+    polygon.iter().zip(next).map(|(a, b)| cross(*a, *b)).sum::<f64>() / 2.0
+}
+
+/// Drops the sides of a convex polygon whose neighbours meet with the least area added, until four are left.
+fn four_sides(hull: &[Vector2<f64>]) -> Option<Quad> {
+    let mut polygon = hull.to_vec();
+    while polygon.len() > 4 {
+        let n = polygon.len();
+        let added = |i: usize| {
+            let [a, b, c, d] = [polygon[(i + n - 1) % n], polygon[i], polygon[(i + 1) % n], polygon[(i + 2) % n]];
+            let meet = intersection(a, b - a, d, c - d)?;
+            let grows = cross(c - b, meet - b) < 0.0;
+            grows.then(|| (-cross(c - b, meet - b) / 2.0, meet))
+        };
+        let (i, (_, meet)) = (0..n).filter_map(|i| Some((i, added(i)?))).min_by(|a, b| a.1.0.total_cmp(&b.1.0))?;
+        polygon[i] = meet;
+        polygon.remove((i + 1) % n);
+    }
+    polygon.try_into().ok()
+}
+
+/// Where two lines (point, direction) meet.
+pub(super) fn intersection(p: Vector2<f64>, d: Vector2<f64>, q: Vector2<f64>, e: Vector2<f64>) -> Option<Vector2<f64>> {
+    let det = cross(d, e);
+    (det.abs() > 1e-6 * d.norm() * e.norm()).then(|| p + d * (cross(q - p, e) / det))
+}
+
+/// Convex, clockwise, and no steeper than a marker seen at some 80 degrees.
+pub(super) fn is_plausible(quad: &Quad) -> bool {
+    let side = |i: usize| quad[(i + 1) % 4] - quad[i];
+    let shortest = (0..4).map(|i| side(i).norm()).fold(f64::MAX, f64::min);
+    let longest = (0..4).map(|i| side(i).norm()).fold(0.0, f64::max);
+    let convex = (0..4).all(|i| cross(side(i), side((i + 1) % 4)) > 0.1 * side(i).norm() * side((i + 1) % 4).norm());
+    convex && shortest >= 3.5 && longest <= 12.0 * shortest
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Border pixels of a filled convex polygon, clockwise by angle.
+    fn outline_of(polygon: &[(f64, f64)]) -> Vec<(i32, i32)> {
+        let inside = |u: f64, v: f64| {
+            let next = polygon.iter().cycle().skip(1);
+            polygon.iter().zip(next).all(|(a, b)| (b.0 - a.0) * (v - a.1) - (b.1 - a.1) * (u - a.0) >= 0.0)
+        };
+        let dark = |u: i32, v: i32| inside(f64::from(u), f64::from(v));
+        let mut border = Vec::new();
+        for v in 0..100 {
+            for u in 0..100 {
+                let open = [(1, 0), (-1, 0), (0, 1), (0, -1)].iter().any(|(a, b)| !dark(u + a, v + b));
+                if dark(u, v) && open {
+                    border.push((u, v));
+                }
+            }
+        }
+        let n = border.len() as f64;
+        let cu = border.iter().map(|p| f64::from(p.0)).sum::<f64>() / n;
+        let cv = border.iter().map(|p| f64::from(p.1)).sum::<f64>() / n;
+        let angle = |p: &(i32, i32)| (f64::from(p.1) - cv).atan2(f64::from(p.0) - cu);
+        border.sort_by(|a, b| angle(a).total_cmp(&angle(b)));
+        border
+    }
+
+    fn worst(quad: &Quad, truth: &[(f64, f64)]) -> f64 {
+        let gap = |t: &(f64, f64)| quad.iter().map(|c| (c - Vector2::new(t.0, t.1)).norm()).fold(f64::MAX, f64::min);
+        truth.iter().map(gap).fold(0.0, f64::max)
+    }
+
+    #[test]
+    fn finds_the_corners_of_a_slanted_square() {
+        let truth = [(30.0, 10.0), (70.0, 25.0), (60.0, 64.0), (18.0, 50.0)];
+        let quad = quad_around(&outline_of(&truth)).unwrap();
+        assert!(worst(&quad, &truth) < 1.5, "{quad:?}");
+    }
+
+    #[test]
+    fn restores_a_cut_corner() {
+        let truth = [(20.0, 20.0), (70.0, 20.0), (70.0, 70.0), (20.0, 70.0)];
+        let cut = [(30.0, 20.0), (70.0, 20.0), (70.0, 70.0), (20.0, 70.0), (20.0, 30.0)];
+        assert!(worst(&quad_around(&outline_of(&cut)).unwrap(), &truth) < 1.5);
+    }
+
+    #[test]
+    fn a_disc_and_a_line_are_none() {
+        let disc: Vec<_> = (0..90)
+            .map(|i| (f64::from(i) * 4.0).to_radians())
+            .map(|a| (50.0 + 30.0 * a.cos(), 50.0 + 30.0 * a.sin()))
+            .collect();
+        let bent = quad_around(&outline_of(&disc));
+        assert!(bent.is_none_or(|q| area(&q) > 0.0));
+        assert!(quad_around(&outline_of(&[(10.0, 10.0), (90.0, 10.0), (90.0, 12.0), (10.0, 12.0)])).is_none());
+    }
+}

@@ -1,0 +1,126 @@
+//! From readings to sightings: the photometric fit, gated, with covariances.
+
+use nalgebra::{SMatrix, Vector2};
+
+use super::decode::Reading;
+use super::fit::{fit_alone, fit_together, own_covariance};
+use super::model::{Common, LENS, Model, SHARED};
+use super::pattern::Pattern;
+use super::sighting::{Sighting, Sightings};
+use super::tone::{TONE, Tone};
+use crate::marker::Dictionary;
+use crate::photo::Luma;
+
+/// Farthest that a fit may carry a corner, px and share of the side.
+const MOST_MOVED: (f64, f64) = (1.5, 0.06);
+
+/// Fits all readings of a photo together.
+pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {
+    let mut common = Common { tone: Tone::new(Tone::TYPICAL), lens: [0.0; LENS] };
+    let mut models: Vec<Option<Model>> = readings.iter().map(|r| start(photo, r, dictionary, &common)).collect();
+    fit_alone(&mut models, &common, 3);
+    for slot in &mut models {
+        if slot.as_mut().is_some_and(|m| m.choose_pixels(photo, &common.lens).is_none()) {
+            *slot = None;
+        }
+    }
+    let mut covariance = SMatrix::zeros();
+    for _ in 0..5 {
+        covariance = fit_together(&mut models, &mut common);
+    }
+    let markers: Vec<_> = readings
+        .iter()
+        .zip(&models)
+        .map(|(r, m)| m.as_ref().and_then(|m| finish(r, m, &common, &covariance)).unwrap_or_else(|| unfitted(r)))
+        .collect();
+    summarize(markers, &models, &common, &covariance)
+}
+
+fn start(photo: &Luma, reading: &Reading, dictionary: &Dictionary, common: &Common) -> Option<Model> {
+    let pattern = Pattern::new(dictionary, reading.id);
+    let mut model = Model::new(photo, pattern, &reading.quad, &common.tone, reading.greys)?;
+    model.choose_pixels(photo, &common.lens)?;
+    Some(model)
+}
+
+/// The sighting of a fitted marker, or `None` where the fit went astray.
+fn finish(
+    reading: &Reading,
+    model: &Model,
+    common: &Common,
+    shared: &SMatrix<f64, SHARED, SHARED>,
+) -> Option<Sighting> {
+    let corners = model.corners(&common.lens);
+    let side = super::quad::area(&reading.quad).abs().sqrt();
+    let limit = MOST_MOVED.0.max(MOST_MOVED.1 * side);
+    let near = corners.iter().zip(&reading.quad).all(|(a, b)| (a - b).norm() < limit);
+    if !near || !model.light.iter().all(|l| l.is_finite()) {
+        return None;
+    }
+    let (own, by_shared) = own_covariance(model, common)?;
+    let by_h = model.corners_by_h();
+    let mut covariance = by_h * own.fixed_view::<8, 8>(0, 0) * by_h.transpose();
+    let mut by_common = by_h * by_shared.fixed_view::<8, SHARED>(0, 0);
+    let lens = model.corners_by_lens(&common.lens);
+    for k in 0..LENS {
+        let sum = by_common.column(TONE + k) + lens.column(k);
+        by_common.set_column(TONE + k, &sum);
+    }
+    covariance += by_common * shared * by_common.transpose();
+    let (black, white) = (common.tone.grey(model.light[0]), common.tone.grey(model.light[0] + model.light[3]));
+    Some(Sighting {
+        id: reading.id,
+        hamming: reading.hamming,
+        corners_px: corners,
+        corner_valid: [true; 4],
+        covariance_px2: covariance,
+        contrast: (white - black) / 255.0,
+        blur_px: model.sigma(),
+    })
+}
+
+/// Where no fit succeeded: the sides' corners with a wide uncertainty.
+fn unfitted(reading: &Reading) -> Sighting {
+    Sighting {
+        id: reading.id,
+        hamming: reading.hamming,
+        corners_px: reading.quad,
+        corner_valid: [true; 4],
+        covariance_px2: SMatrix::identity() * 0.25,
+        contrast: (reading.greys.1 - reading.greys.0) / 255.0,
+        blur_px: 1.0,
+    }
+}
+
+fn summarize(
+    mut markers: Vec<Sighting>,
+    models: &[Option<Model>],
+    common: &Common,
+    _covariance: &SMatrix<f64, SHARED, SHARED>,
+) -> Sightings {
+    markers.sort_by(|a, b| a.id.cmp(&b.id).then(position(a).x.total_cmp(&position(b).x)));
+    let mut offsets: Vec<f64> = models.iter().flatten().map(|m| display_offset(m, common)).collect();
+    let mut blurs: Vec<f64> = models.iter().flatten().map(Model::sigma).collect();
+    Sightings { markers, edge_offset_px: median(&mut offsets), u_edge_offset_px: 0.01, blur_px: median(&mut blurs) }
+}
+
+fn position(sighting: &Sighting) -> Vector2<f64> {
+    sighting.corners_px.iter().sum::<Vector2<f64>>() / 4.0
+}
+
+/// How far outwards the half-way grey of a black edge lies of the true edge, px: what a
+/// detector that works on grey levels would report.
+fn display_offset(model: &Model, common: &Common) -> f64 {
+    let (black, white) = (model.light[0], model.light[0] + model.light[3]);
+    let middle = (common.tone.grey(black) + common.tone.grey(white)) / 2.0;
+    let share = ((common.tone.light(middle) - black) / (white - black)).clamp(1e-3, 1.0 - 1e-3);
+    model.sigma() * std::f64::consts::SQRT_2 * statrs::function::erf::erf_inv(2.0 * share - 1.0)
+}
+
+fn median(values: &mut [f64]) -> f64 {
+    if values.is_empty() {
+        return 0.0;
+    }
+    values.sort_by(f64::total_cmp);
+    values[values.len() / 2]
+}

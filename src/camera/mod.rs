@@ -1,6 +1,8 @@
 //! Lens models with derivatives, and camera files.
 
 mod brown_conrady;
+mod exif_match;
+mod file;
 mod kannala_brandt;
 mod lens;
 mod profile;

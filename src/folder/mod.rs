@@ -1,5 +1,14 @@
 //! The job folder: `job.toml` (`job/1`) and where the files that it names are found.
 
+mod embedded;
+mod file;
 mod job_file;
+mod job_folder;
+mod models;
+mod paths;
+pub mod vin;
+mod write;
 
 pub use job_file::{Attachment, Calibration, JobFile, Reading, Vehicle};
+pub use job_folder::{AttachedFile, JobFolder, PhotoFile};
+pub use models::{Candidate, InputFile, Kind, Models, Origin, candidate_cameras};

@@ -138,6 +138,29 @@ impl Quantity {
         )
     }
 
+    /// Whether the quantity concerns a target, so that with several targets
+    /// one must be named.
+    pub fn is_of_target(self) -> bool {
+        use Quantity as Q;
+        matches!(
+            self,
+            Q::Distance
+                | Q::Range
+                | Q::LateralOffset
+                | Q::LateralFromNose
+                | Q::Height
+                | Q::HeightFromNose
+                | Q::Yaw
+                | Q::Pitch
+                | Q::Roll
+                | Q::SideRangeDifference
+                | Q::SideRangeLeft
+                | Q::SideRangeRight
+                | Q::TargetTiltGravity
+                | Q::TargetLevelGravity
+        )
+    }
+
     /// The word that people at the stand use.
     pub fn trade_name(self) -> &'static str {
         use Quantity as Q;

@@ -1,7 +1,13 @@
 //! Set-up sheets: what the geometry must be (`setup/1`).
 
+mod against_rig;
+mod check_file;
+mod file;
 mod sheet;
+mod write;
 
+pub use check_file::{read_from, unknown_from};
+pub use file::read_quantity;
 pub use sheet::{
     Check, Datum, Decision, DecisionRule, Evidence, From, Limits, Prerequisite, Procedure, ReferenceLine, Setup, Waiver,
 };

@@ -53,6 +53,16 @@ pub enum From {
 }
 
 impl From {
+    /// The point of that name; any name that is not a standard one is a datum's.
+    pub fn from_name(name: &str) -> Self {
+        match name {
+            "nose" => From::Nose,
+            "front_axle" => From::FrontAxle,
+            "rear_axle" => From::RearAxle,
+            datum => From::Datum(datum.to_owned()),
+        }
+    }
+
     /// The name in files and records.
     pub fn name(&self) -> &str {
         match self {

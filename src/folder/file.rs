@@ -1,0 +1,241 @@
+//! Reading job files (`job/1`).
+
+use std::collections::BTreeMap;
+
+use crate::input::{Document, Error, Table, Value, did_you_mean};
+use crate::quantity::Unit;
+use crate::setup::{read_from, read_quantity};
+
+use super::job_file::{Attachment, Calibration, JobFile, Reading, Vehicle};
+use super::vin;
+
+pub(super) const FORMAT: &str = "job/1";
+
+/// 1 sigma where an instrument's reading states none (common practice, no source).
+const INSTRUMENTS: [(&str, f64, Unit); 4] = [
+    ("laser", 1.5, Unit::Millimetre),
+    ("tape", 3.0, Unit::Millimetre),
+    ("level", 0.15, Unit::Degree),
+    ("alignment", 0.04, Unit::Degree),
+];
+
+const ATTACHMENT_KINDS: [&str; 6] = ["scan-before", "scan-after", "alignment", "procedure", "overview-photo", "other"];
+const CALIBRATION_RESULTS: [&str; 3] = ["successful", "failed", "not-run"];
+
+/// 1 sigma of a typed vehicle size where none is stated, mm.
+const DEFAULT_U_VEHICLE_MM: f64 = 3.0;
+
+impl JobFile {
+    /// Reads a job file's text; `file` is its name for messages.
+    ///
+    /// # Errors
+    /// Wrong in any way: names file, line, key and remedy.
+    pub fn from_toml(text: &str, file: &str) -> Result<Self, Error> {
+        JobFile::from_document(&JobFile::document(text, file)?)
+    }
+
+    /// The document of a job file, to be kept where mistakes that show only
+    /// beside other files must name their line.
+    ///
+    /// # Errors
+    /// Not TOML, or a file of another format.
+    pub fn document<'a>(text: &'a str, file: &str) -> Result<Document<'a>, Error> {
+        Document::parse(text, file, FORMAT)
+    }
+
+    /// Reads a parsed job file.
+    ///
+    /// # Errors
+    /// As [`JobFile::from_toml`].
+    pub fn from_document(document: &Document) -> Result<Self, Error> {
+        let root = document.root().allow(&[
+            "format",
+            "job",
+            "setup",
+            "rig",
+            "camera",
+            "photos",
+            "series",
+            "attempt",
+            "technician",
+            "bay",
+            "taken",
+            "keep_until",
+            "vehicle",
+            "prerequisites",
+            "reading",
+            "attachment",
+            "calibration",
+        ])?;
+        Ok(JobFile {
+            job: root.need("job")?.name()?,
+            setup: root.need("setup")?.name()?,
+            rig: root.need("rig")?.name()?,
+            camera: root.maybe("camera", Value::name)?,
+            photos: root.maybe("photos", read_photos)?,
+            series: root.maybe("series", Value::name)?,
+            attempt: root.maybe("attempt", |v| v.whole(1, 1_000_000))?,
+            technician: root.maybe("technician", Value::name)?,
+            bay: root.maybe("bay", Value::name)?,
+            taken: root.maybe("taken", Value::time)?,
+            keep_until: root.maybe("keep_until", Value::date)?,
+            vehicle: root.table("vehicle")?.map_or(Ok(Vehicle::default()), read_vehicle)?,
+            prerequisites: root.table("prerequisites")?.map_or(Ok(BTreeMap::new()), read_prerequisites)?,
+            readings: root.tables("reading")?.iter().map(read_reading).collect::<Result<_, _>>()?,
+            attachments: read_attachments(&root)?,
+            calibration: root.table("calibration")?.map(read_calibration).transpose()?,
+        })
+    }
+}
+
+impl Default for Vehicle {
+    /// Nothing is known.
+    fn default() -> Self {
+        Vehicle {
+            description: None,
+            vin: None,
+            wheelbase_mm: None,
+            nose_from_rear_axle_mm: None,
+            floor_below_hub_mm: None,
+            u_wheelbase_mm: DEFAULT_U_VEHICLE_MM,
+            u_nose_from_rear_axle_mm: DEFAULT_U_VEHICLE_MM,
+            u_floor_below_hub_mm: DEFAULT_U_VEHICLE_MM,
+        }
+    }
+}
+
+fn read_photos(value: &Value) -> Result<Vec<String>, Error> {
+    let items = value.items()?;
+    if items.is_empty() {
+        return Err(value.error("names no photo", "name the photos, or leave the key out to use all in photos/"));
+    }
+    let mut photos: Vec<String> = Vec::new();
+    for item in items {
+        let name = item.text()?;
+        if photos.contains(&name) {
+            return Err(item.error(format!("\"{name}\" is named twice"), "name each photo once"));
+        }
+        photos.push(name);
+    }
+    Ok(photos)
+}
+
+fn read_vehicle(table: Table) -> Result<Vehicle, Error> {
+    let table = table.allow(&[
+        "description",
+        "vin",
+        "wheelbase_mm",
+        "nose_from_rear_axle_mm",
+        "floor_below_hub_mm",
+        "u_wheelbase_mm",
+        "u_nose_from_rear_axle_mm",
+        "u_floor_below_hub_mm",
+    ])?;
+    let size = |key: &str| table.maybe(key, |v| v.positive(30_000.0, "mm"));
+    let u = |key: &str| Ok(table.maybe(key, |v| v.positive(1000.0, "mm"))?.unwrap_or(DEFAULT_U_VEHICLE_MM));
+    Ok(Vehicle {
+        description: table.maybe("description", Value::text)?,
+        vin: table.maybe("vin", read_vin)?,
+        wheelbase_mm: size("wheelbase_mm")?,
+        nose_from_rear_axle_mm: size("nose_from_rear_axle_mm")?,
+        floor_below_hub_mm: size("floor_below_hub_mm")?,
+        u_wheelbase_mm: u("u_wheelbase_mm")?,
+        u_nose_from_rear_axle_mm: u("u_nose_from_rear_axle_mm")?,
+        u_floor_below_hub_mm: u("u_floor_below_hub_mm")?,
+    })
+}
+
+fn read_vin(value: &Value) -> Result<String, Error> {
+    let text = value.text()?;
+    match vin::form_problem(&text) {
+        None => Ok(text),
+        Some(problem) => Err(value.error(problem, "copy the number from the vehicle again, in capital letters")),
+    }
+}
+
+fn read_prerequisites(table: Table) -> Result<BTreeMap<String, serde_json::Value>, Error> {
+    table.entries().into_iter().map(|(id, value)| Ok((id.to_owned(), value.flag_or_text()?))).collect()
+}
+
+fn read_reading(table: &Table) -> Result<Reading, Error> {
+    let table = table.clone().allow(&["quantity", "from", "value", "u", "instrument", "use"])?;
+    let quantity_value = table.need("quantity")?;
+    let quantity = read_quantity(&quantity_value)?;
+    let use_in_adjustment = table.maybe("use", Value::flag)?.unwrap_or(false);
+    if use_in_adjustment && quantity.is_reading_only() {
+        return Err(table.need("use")?.error(
+            format!("{} has no counterpart in the photos and cannot enter the adjustment", quantity.name()),
+            "leave use out",
+        ));
+    }
+    let instrument = table.maybe("instrument", Value::name)?;
+    let (most, unit) = match quantity.unit() {
+        Unit::Millimetre => (50_000.0, "mm"),
+        Unit::Degree => (180.0, "deg"),
+    };
+    let u = match table.get("u") {
+        Some(value) => value.positive(most, unit)?,
+        None if use_in_adjustment => table.need("u")?.number()?,
+        None => default_u(&table, instrument.as_deref(), quantity.unit())?,
+    };
+    Ok(Reading {
+        quantity,
+        from: read_from(&table, quantity)?,
+        value: table.need("value")?.within(-most, most, unit)?,
+        u,
+        instrument,
+        use_in_adjustment,
+    })
+}
+
+/// The instrument's usual 1 sigma, where the reading states none.
+fn default_u(table: &Table, instrument: Option<&str>, unit: Unit) -> Result<f64, Error> {
+    let Some(name) = instrument else {
+        return Err(table.error(
+            "states neither u nor an instrument that is known",
+            "add u = (one standard deviation), or instrument = laser, tape, level or alignment",
+        ));
+    };
+    let value = table.need("instrument")?;
+    let Some((_, u, of)) = INSTRUMENTS.iter().find(|(known, _, _)| *known == name) else {
+        let known = did_you_mean(name, INSTRUMENTS.iter().map(|(known, _, _)| *known));
+        return Err(value.error(
+            format!("\"{name}\" has no usual uncertainty"),
+            format!("add u = (one standard deviation); {known}"),
+        ));
+    };
+    if *of != unit {
+        return Err(value.error(
+            format!("a {name} has a usual uncertainty in {}, but this quantity is in {}", of.symbol(), unit.symbol()),
+            "add u = (one standard deviation)",
+        ));
+    }
+    Ok(*u)
+}
+
+fn read_attachments(root: &Table) -> Result<Vec<Attachment>, Error> {
+    let mut attachments: Vec<Attachment> = Vec::new();
+    for table in root.tables("attachment")? {
+        let table = table.allow(&["file", "kind"])?;
+        let value = table.need("file")?;
+        let file = value.text()?;
+        if let Some(k) = attachments.iter().position(|a| a.file == file) {
+            return Err(value.error(format!("\"{file}\" is already attachment[{k}]"), "name each file once"));
+        }
+        let kind = table.need("kind")?.choice("kind of attachment", &ATTACHMENT_KINDS.map(|k| (k, k)))?;
+        attachments.push(Attachment { file, kind: kind.to_owned() });
+    }
+    Ok(attachments)
+}
+
+fn read_calibration(table: Table) -> Result<Calibration, Error> {
+    let table = table.allow(&["result", "at", "reported_azimuth_deg", "reported_elevation_deg"])?;
+    let angle = |key: &str| table.maybe(key, |v| v.within(-180.0, 180.0, "deg"));
+    let result = table.need("result")?.choice("result of a calibration", &CALIBRATION_RESULTS.map(|r| (r, r)))?;
+    Ok(Calibration {
+        result: result.to_owned(),
+        at: table.maybe("at", Value::time)?,
+        reported_azimuth_deg: angle("reported_azimuth_deg")?,
+        reported_elevation_deg: angle("reported_elevation_deg")?,
+    })
+}

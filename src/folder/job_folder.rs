@@ -1,0 +1,235 @@
+//! A job folder as a whole: every file that the job names, read and checked.
+
+use std::path::{Path, PathBuf};
+
+use crate::camera::Profile;
+use crate::input::{Document, Error, Problem, SourceFile, digest_of_file};
+use crate::marker::{MAX_LAYOUT_BYTES, Rig, RigFile, read_layout};
+use crate::setup::{Setup, unknown_from};
+
+use super::job_file::JobFile;
+use super::models::{Candidate, Found, InputFile, Kind, Models, Origin, candidate_cameras};
+use super::paths::{inside, relative};
+
+/// The endings that the photos folder is searched for.
+const PICTURE_ENDINGS: [&str; 4] = ["jpg", "jpeg", "png", "heic"];
+
+/// A job with all that it names but the photos' content.
+#[derive(Debug, Clone, PartialEq)]
+pub struct JobFolder {
+    /// The folder, as it was named.
+    pub folder: PathBuf,
+    /// The job file.
+    pub job: JobFile,
+    /// The set-up sheet.
+    pub setup: Setup,
+    /// The rig with its layout.
+    pub rig: Rig,
+    /// The camera that the job names; none: chosen per photo among `candidates`.
+    pub camera: Option<Profile>,
+    /// Where the job names no camera: those that a photo's EXIF may choose.
+    pub candidates: Vec<Candidate>,
+    /// The photos, as listed or sorted by name.
+    pub photos: Vec<PhotoFile>,
+    /// The attachments in the job's order.
+    pub attachments: Vec<AttachedFile>,
+    /// Every file that was read: job, setup, rig, layout, camera. A candidate's
+    /// is in the candidate, to be added where it is chosen.
+    pub inputs: Vec<InputFile>,
+}
+
+/// A photo of a job.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PhotoFile {
+    /// Relative to the job folder, with `/`.
+    pub name: String,
+    /// Where it lies.
+    pub path: PathBuf,
+}
+
+/// An attachment of a job.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct AttachedFile {
+    /// Relative to the job folder, with `/`.
+    pub name: String,
+    /// scan-before, scan-after, alignment, procedure, overview-photo or other.
+    pub kind: String,
+    /// Where it lies.
+    pub path: PathBuf,
+    /// SHA-256, lower-case hexadecimal.
+    pub sha256: String,
+}
+
+impl JobFolder {
+    /// Opens a job folder and reads everything that it names except the photos.
+    ///
+    /// # Errors
+    /// Anything unreadable, wrong or missing: names file, line, key and remedy.
+    pub fn open(folder: &Path, models: &Models) -> Result<Self, Error> {
+        let (source, real_folder) = read_job_file(folder)?;
+        let document = JobFile::document(source.text()?, source.name())?;
+        let job = JobFile::from_document(&document)?;
+        let mut inputs = vec![InputFile {
+            role: "job",
+            name: "job.toml".to_owned(),
+            origin: Origin::Job,
+            path: Some(folder.join("job.toml")),
+            sha256: source.sha256(),
+        }];
+        let find = |kind: Kind, name: &str| {
+            models.find(kind, name, folder).map_err(|problem| document.error(&problem_at(kind.name(), problem)))
+        };
+        let rig = read_rig(find(Kind::Rig, &job.rig)?, &mut inputs)?;
+        let setup = read_setup(find(Kind::Setup, &job.setup)?, &rig, &mut inputs)?;
+        check_readings(&job, &setup).map_err(|p| document.error(&p))?;
+        let camera = match &job.camera {
+            Some(name) => Some(read_camera(find(Kind::Camera, name)?, &mut inputs)?),
+            None => None,
+        };
+        let candidates = if camera.is_none() { candidate_cameras(models, folder)? } else { Vec::new() };
+        Ok(JobFolder {
+            folder: folder.to_path_buf(),
+            photos: find_photos(&job, &document, &real_folder)?,
+            attachments: find_attachments(&job, &document, &real_folder)?,
+            job,
+            setup,
+            rig,
+            camera,
+            candidates,
+            inputs,
+        })
+    }
+}
+
+/// The job file and the folder's real path.
+fn read_job_file(folder: &Path) -> Result<(SourceFile, PathBuf), Error> {
+    let name = folder.display().to_string();
+    let real = std::fs::canonicalize(folder)
+        .map_err(|e| Error::new(&name, format!("the job folder cannot be opened ({e})"), "check the path"))?;
+    if !real.is_dir() {
+        return Err(Error::new(name, "is a file, not a job folder", "name the folder that holds job.toml"));
+    }
+    let path = folder.join("job.toml");
+    if !path.exists() {
+        let remedy = "name a folder that holds job.toml, or write one";
+        return Err(Error::new(path.display().to_string(), "does not exist: this is no job folder", remedy));
+    }
+    Ok((SourceFile::read(&path)?, real))
+}
+
+fn read_rig(found: Found, inputs: &mut Vec<InputFile>) -> Result<Rig, Error> {
+    let Found { source, input } = found;
+    let text = source.text()?;
+    let RigFile { mut rig, layout } = RigFile::from_toml(text, source.name())?;
+    let beside = input.path.as_deref().and_then(Path::parent).map(Path::to_path_buf);
+    let (origin, rig_sha256) = (input.origin, input.sha256.clone());
+    inputs.push(input);
+    if let Some(name) = layout {
+        let document = Document::parse(text, source.name(), crate::marker::RIG_FORMAT)?;
+        let wrong = |problem| document.error(&problem_at("layout", problem));
+        let path = beside.unwrap_or_default().join(relative(&name).map_err(wrong)?);
+        let file = SourceFile::read_up_to(&path, MAX_LAYOUT_BYTES)
+            .map_err(|e| wrong((format!("the layout {} {}", e.file(), e.problem()), e.remedy().to_owned())))?;
+        rig.layout = Some(read_layout(&file, &rig, &rig_sha256)?);
+        inputs.push(InputFile { role: "layout", name, origin, path: Some(path), sha256: file.sha256() });
+    }
+    Ok(rig)
+}
+
+fn read_setup(found: Found, rig: &Rig, inputs: &mut Vec<InputFile>) -> Result<Setup, Error> {
+    let document = Setup::document(found.source.text()?, found.source.name())?;
+    let setup = Setup::from_document(&document)?;
+    setup.check_against(rig).map_err(|problem| document.error(&problem))?;
+    inputs.push(found.input);
+    Ok(setup)
+}
+
+fn read_camera(found: Found, inputs: &mut Vec<InputFile>) -> Result<Profile, Error> {
+    let profile = Profile::from_toml(found.source.text()?, found.source.name())?;
+    inputs.push(found.input);
+    Ok(profile)
+}
+
+/// Readings may be taken from the sheet's datums.
+fn check_readings(job: &JobFile, setup: &Setup) -> Result<(), Problem> {
+    for (i, reading) in job.readings.iter().enumerate() {
+        if let Some(problem) = unknown_from(reading.from.as_ref(), &setup.datums) {
+            return Err(problem_at(&format!("reading[{i}].from"), problem));
+        }
+    }
+    Ok(())
+}
+
+fn find_photos(job: &JobFile, document: &Document, folder: &Path) -> Result<Vec<PhotoFile>, Error> {
+    let listed = job.photos.is_some();
+    let names = match &job.photos {
+        Some(names) => names.clone(),
+        None => pictures_in(&folder.join("photos"))
+            .map_err(|(problem, remedy)| Error::new(document.file(), problem, remedy))?,
+    };
+    let mut photos: Vec<PhotoFile> = Vec::new();
+    for (i, name) in names.into_iter().enumerate() {
+        let key = if listed { format!("photos[{i}]") } else { String::new() };
+        let wrong = |problem| document.error(&problem_at(&key, problem));
+        let path = inside(folder, &name).map_err(wrong)?;
+        if let Some(earlier) = photos.iter().find(|p| p.path == path) {
+            return Err(wrong((
+                format!("\"{name}\" and \"{}\" are the same file", earlier.name),
+                "name each photo once".to_owned(),
+            )));
+        }
+        photos.push(PhotoFile { name, path });
+    }
+    Ok(photos)
+}
+
+/// Names (`photos/...`) of all pictures in a folder, sorted.
+fn pictures_in(folder: &Path) -> Result<Vec<String>, (String, String)> {
+    let remedy = || "put the photos of the bay into the folder photos/ of the job".to_owned();
+    let entries = std::fs::read_dir(folder)
+        .map_err(|e| (format!("names no photos, and its folder photos/ cannot be read ({e})"), remedy()))?;
+    let mut names = Vec::new();
+    for entry in entries {
+        let entry = entry.map_err(|e| (format!("its folder photos/ cannot be read ({e})"), remedy()))?;
+        let name = entry.file_name();
+        if !is_picture(Path::new(&name)) {
+            continue;
+        }
+        let Some(name) = name.to_str() else {
+            return Err((
+                format!("the photo name {} is not UTF-8", Path::new(&name).display()),
+                "rename the file".to_owned(),
+            ));
+        };
+        names.push(format!("photos/{name}"));
+    }
+    if names.is_empty() {
+        return Err((
+            "names no photos, and its folder photos/ has no jpg, jpeg, png or heic file".to_owned(),
+            remedy(),
+        ));
+    }
+    names.sort();
+    Ok(names)
+}
+
+/// By its ending; hidden files are what operating systems leave beside pictures.
+fn is_picture(name: &Path) -> bool {
+    let hidden = name.to_string_lossy().starts_with('.');
+    let ending = name.extension().and_then(|e| e.to_str()).unwrap_or_default().to_lowercase();
+    !hidden && PICTURE_ENDINGS.contains(&ending.as_str())
+}
+
+fn find_attachments(job: &JobFile, document: &Document, folder: &Path) -> Result<Vec<AttachedFile>, Error> {
+    let attach = |(i, attachment): (usize, &super::job_file::Attachment)| {
+        let key = format!("attachment[{i}].file");
+        let path = inside(folder, &attachment.file).map_err(|problem| document.error(&problem_at(&key, problem)))?;
+        let sha256 = digest_of_file(&path)?;
+        Ok(AttachedFile { name: attachment.file.clone(), kind: attachment.kind.clone(), path, sha256 })
+    };
+    job.attachments.iter().enumerate().map(attach).collect()
+}
+
+fn problem_at(key: &str, (problem, remedy): (String, String)) -> Problem {
+    Problem { key: key.to_owned(), problem, remedy }
+}

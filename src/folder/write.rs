@@ -1,0 +1,81 @@
+//! Writing job files (`job/1`).
+
+use crate::input::Writer;
+
+use super::file::FORMAT;
+use super::job_file::{Calibration, JobFile, Reading, Vehicle};
+
+impl JobFile {
+    /// The job file's text.
+    pub fn to_toml(&self) -> String {
+        let mut w = Writer::new(FORMAT);
+        w.key("job", self.job.as_str());
+        w.key("setup", self.setup.as_str());
+        w.key("rig", self.rig.as_str());
+        w.maybe("camera", self.camera.as_deref());
+        w.maybe("photos", self.photos.clone());
+        w.maybe("series", self.series.as_deref());
+        w.maybe("attempt", self.attempt.map(i64::from));
+        w.maybe("technician", self.technician.as_deref());
+        w.maybe("bay", self.bay.as_deref());
+        w.maybe("taken", self.taken.map(Writer::time));
+        w.maybe("keep_until", self.keep_until.map(Writer::date));
+        if self.vehicle != Vehicle::default() {
+            write_vehicle(&mut w, &self.vehicle);
+        }
+        if !self.prerequisites.is_empty() {
+            w.table("prerequisites");
+            for (id, value) in &self.prerequisites {
+                match value {
+                    serde_json::Value::Bool(flag) => w.key(id, *flag),
+                    serde_json::Value::String(text) => w.key(id, text.as_str()),
+                    other => w.key(id, other.to_string()),
+                }
+            }
+        }
+        for reading in &self.readings {
+            write_reading(&mut w, reading);
+        }
+        for attachment in &self.attachments {
+            w.item("attachment");
+            w.key("file", attachment.file.as_str());
+            w.key("kind", attachment.kind.as_str());
+        }
+        if let Some(calibration) = &self.calibration {
+            write_calibration(&mut w, calibration);
+        }
+        w.finish()
+    }
+}
+
+fn write_vehicle(w: &mut Writer, vehicle: &Vehicle) {
+    w.table("vehicle");
+    w.maybe("description", vehicle.description.as_deref());
+    w.maybe("vin", vehicle.vin.as_deref());
+    w.maybe("wheelbase_mm", vehicle.wheelbase_mm);
+    w.maybe("nose_from_rear_axle_mm", vehicle.nose_from_rear_axle_mm);
+    w.maybe("floor_below_hub_mm", vehicle.floor_below_hub_mm);
+    w.key("u_wheelbase_mm", vehicle.u_wheelbase_mm);
+    w.key("u_nose_from_rear_axle_mm", vehicle.u_nose_from_rear_axle_mm);
+    w.key("u_floor_below_hub_mm", vehicle.u_floor_below_hub_mm);
+}
+
+fn write_reading(w: &mut Writer, reading: &Reading) {
+    w.item("reading");
+    w.key("quantity", reading.quantity.name());
+    w.maybe("from", reading.from.as_ref().map(|f| f.name()));
+    w.key("value", reading.value);
+    w.key("u", reading.u);
+    w.maybe("instrument", reading.instrument.as_deref());
+    if reading.use_in_adjustment {
+        w.key("use", true);
+    }
+}
+
+fn write_calibration(w: &mut Writer, calibration: &Calibration) {
+    w.table("calibration");
+    w.key("result", calibration.result.as_str());
+    w.maybe("at", calibration.at.map(Writer::time));
+    w.maybe("reported_azimuth_deg", calibration.reported_azimuth_deg);
+    w.maybe("reported_elevation_deg", calibration.reported_elevation_deg);
+}

@@ -1,0 +1,83 @@
+//! Reading and writing surveyed layouts (`layout/1`, JSON).
+
+use std::collections::BTreeSet;
+
+use serde::{Deserialize, Serialize};
+
+use crate::input::{self, Error, Place, SourceFile};
+
+use super::rig::{Layout, Rig};
+
+const FORMAT: &str = "layout/1";
+
+/// A covariance over a hundred markers takes about 8 MB.
+pub const MAX_LAYOUT_BYTES: u64 = 64 * 1024 * 1024;
+
+/// The file as it is written. Unknown keys are ignored, as in every JSON
+/// result: a later version may add some.
+#[derive(Debug, Serialize, Deserialize)]
+struct LayoutFile {
+    format: String,
+    rig_sha256: String,
+    ids: Vec<u32>,
+    covariance: Vec<Vec<f64>>,
+}
+
+/// Reads the layout of a rig. Markers that it does not list keep the rig's
+/// `u_layout_mm`.
+///
+/// # Errors
+/// Not such a file, not that of this rig file, ids that the rig does not have,
+/// or a covariance that no errors can have.
+pub fn read_layout(file: &SourceFile, rig: &Rig, rig_sha256: &str) -> Result<Layout, Error> {
+    const AGAIN: &str = "survey the rig again, or leave `layout` out of the rig file";
+    let text = file.text()?;
+    let wrong = |key: &str, problem: String| Error::new(file.name(), problem, AGAIN).key_path(key);
+    let read: LayoutFile = serde_json::from_str(text).map_err(|e| {
+        let place = Place { line: e.line().max(1), column: e.column().max(1) };
+        let message = e.to_string();
+        let message = message.split(" at line ").next().unwrap_or_default();
+        wrong("", format!("is not a layout file ({message})")).at(Some(place))
+    })?;
+    let wrong = |key: &str, problem: String| {
+        let offset = text.find(&format!("\"{key}\"")).unwrap_or(0);
+        wrong(key, problem).at(Some(Place::of_offset(text, offset)))
+    };
+    if read.format != FORMAT {
+        let shown: String = read.format.chars().take(40).collect();
+        return Err(wrong("format", format!("this is a \"{shown}\" file, but a \"{FORMAT}\" file is needed here")));
+    }
+    if !read.rig_sha256.eq_ignore_ascii_case(rig_sha256) {
+        return Err(wrong(
+            "rig_sha256",
+            "belongs to another rig file, or the rig file was changed after the survey".to_owned(),
+        ));
+    }
+    let mut seen = BTreeSet::new();
+    for id in &read.ids {
+        if rig.marker(*id).is_none() {
+            return Err(wrong("ids", format!("marker id {id} is not in the rig")));
+        }
+        if !seen.insert(id) {
+            return Err(wrong("ids", format!("marker id {id} is listed twice")));
+        }
+    }
+    let covariance =
+        input::covariance(&read.covariance, 6 * read.ids.len()).map_err(|problem| wrong("covariance", problem))?;
+    Ok(Layout { ids: read.ids, covariance })
+}
+
+impl Layout {
+    /// The layout file's text for the rig file with this SHA-256.
+    pub fn to_json(&self, rig_sha256: &str) -> String {
+        let rows = self.covariance.row_iter().map(|row| row.iter().copied().collect()).collect();
+        let file = LayoutFile {
+            format: FORMAT.to_owned(),
+            rig_sha256: rig_sha256.to_owned(),
+            ids: self.ids.clone(),
+            covariance: rows,
+        };
+        // Numbers and texts always serialise; a covariance is finite by construction.
+        serde_json::to_string(&file).unwrap_or_default()
+    }
+}

@@ -1,0 +1,269 @@
+//! Reading and writing rigs (`rig/1`).
+
+use std::collections::BTreeMap;
+use std::path::Path;
+
+use nalgebra::Vector3;
+
+use crate::input::{Document, Error, SourceFile, Table, Value, Writer};
+
+use super::layout_file::read_layout;
+use super::rig::{Carrier, Marker, Rig, Role};
+
+/// The format of rig files.
+pub const RIG_FORMAT: &str = "rig/1";
+/// The only family that is supported.
+pub(super) const FAMILY: &str = "36h11";
+/// Ids of the family: 587 codes.
+pub(super) const LAST_ID: u32 = 586;
+/// From here on ids belong to job cards.
+const FIRST_CARD_ID: u32 = 500;
+/// No bay is larger, mm.
+const FARTHEST_MM: f64 = 20_000.0;
+const LARGEST_MARKER_MM: f64 = 2_000.0;
+
+/// A rig file's own content, before its layout (another file) is read.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RigFile {
+    /// The rig, without layout.
+    pub rig: Rig,
+    /// The layout file that it names, relative to the rig file's folder.
+    pub layout: Option<String>,
+}
+
+impl Rig {
+    /// Reads a rig file from disk and the layout file that it names.
+    ///
+    /// # Errors
+    /// Unreadable, or wrong in any way: names file, line, key and remedy.
+    pub fn read(path: &Path) -> Result<Self, Error> {
+        let file = SourceFile::read(path)?;
+        let RigFile { mut rig, layout } = RigFile::from_toml(file.text()?, file.name())?;
+        if let Some(layout) = layout {
+            let layout_path = path.parent().unwrap_or(Path::new("")).join(layout);
+            rig.layout = Some(read_layout(
+                &SourceFile::read_up_to(&layout_path, super::MAX_LAYOUT_BYTES)?,
+                &rig,
+                &file.sha256(),
+            )?);
+        }
+        Ok(rig)
+    }
+
+    /// The rig file's text; `layout` is the layout file that it shall name.
+    pub fn to_toml(&self, layout: Option<&str>) -> String {
+        let mut w = Writer::new(RIG_FORMAT);
+        w.key("name", self.name.as_str());
+        w.key("family", FAMILY);
+        w.key("u_layout_mm", self.u_layout_mm);
+        w.key("u_scale_relative", self.u_scale_relative);
+        w.maybe("layout", layout);
+        w.maybe("serial", self.serial.as_deref());
+        w.maybe("survey_due", self.survey_due.map(Writer::date));
+        for carrier in &self.carriers {
+            write_carrier(&mut w, carrier);
+        }
+        w.finish()
+    }
+}
+
+impl RigFile {
+    /// Reads a rig file's text; `file` is its name for messages.
+    ///
+    /// # Errors
+    /// Wrong in any way: names file, line, key and remedy.
+    pub fn from_toml(text: &str, file: &str) -> Result<Self, Error> {
+        let document = Document::parse(text, file, RIG_FORMAT)?;
+        let root = document.root().allow(&[
+            "format",
+            "name",
+            "family",
+            "u_layout_mm",
+            "u_scale_relative",
+            "layout",
+            "serial",
+            "survey_due",
+            "carrier",
+        ])?;
+        root.need("family")?.choice("supported marker family", &[(FAMILY, ())])?;
+        let tables = root.tables("carrier")?;
+        if tables.is_empty() {
+            root.need("carrier")?;
+            return Err(root.error("has no carrier", "add a [[carrier]] with its markers"));
+        }
+        let carriers = tables.iter().map(read_carrier).collect::<Result<Vec<_>, Error>>()?;
+        check_names_and_roles(&tables, &carriers)?;
+        check_ids(&tables, &carriers)?;
+        let rig = Rig {
+            name: root.need("name")?.name()?,
+            u_layout_mm: root.maybe("u_layout_mm", |v| v.uncertainty(100.0, "mm"))?.unwrap_or(0.3),
+            u_scale_relative: root.maybe("u_scale_relative", |v| v.uncertainty(0.1, ""))?.unwrap_or(0.0005),
+            serial: root.maybe("serial", Value::name)?,
+            survey_due: root.maybe("survey_due", Value::date)?,
+            carriers,
+            layout: None,
+        };
+        Ok(RigFile { rig, layout: root.maybe("layout", Value::name)? })
+    }
+}
+
+fn read_carrier(table: &Table) -> Result<Carrier, Error> {
+    let table = table.clone().allow(&["name", "role", "u_seating_mm", "u_seating_deg", "on_centreline", "marker"])?;
+    let role = table.need("role")?.choice("role", &Role::ALL.map(|r| (r.name(), r)))?;
+    let on_centreline = table.maybe("on_centreline", Value::flag)?.unwrap_or(false);
+    if on_centreline && role != Role::Nose {
+        return Err(table
+            .need("on_centreline")?
+            .error(format!("is for a nose mark, but this carrier's role is {}", role.name()), "leave it out here"));
+    }
+    let tables = table.tables("marker")?;
+    if tables.is_empty() {
+        return Err(table.error("has no marker", "add a [[carrier.marker]] below it"));
+    }
+    let (seating_mm, seating_deg) = if role.is_wheel() { (0.5, 0.1) } else { (0.0, 0.0) };
+    Ok(Carrier {
+        name: table.need("name")?.name()?,
+        role,
+        u_seating_mm: table.maybe("u_seating_mm", |v| v.uncertainty(1000.0, "mm"))?.unwrap_or(seating_mm),
+        u_seating_deg: table
+            .maybe("u_seating_deg", |v| v.array(|u| u.uncertainty(45.0, "deg")))?
+            .unwrap_or([seating_deg; 3]),
+        on_centreline,
+        markers: tables.iter().map(|t| read_marker(t, role)).collect::<Result<_, Error>>()?,
+    })
+}
+
+fn read_marker(table: &Table, role: Role) -> Result<Marker, Error> {
+    let table = table.clone().allow(&[
+        "id",
+        "size_mm",
+        "size_xy_mm",
+        "centre_mm",
+        "right",
+        "up",
+        "u_centre_mm",
+        "u_size_mm",
+    ])?;
+    let id = table.need("id")?;
+    let (right, up) = read_axes(&table)?;
+    Ok(Marker {
+        id: read_id(&id, role)?,
+        size_mm: read_size(&table)?,
+        centre_mm: Vector3::from(table.need("centre_mm")?.array(|v| v.within(-FARTHEST_MM, FARTHEST_MM, "mm"))?),
+        right,
+        up,
+        u_centre_mm: table.maybe("u_centre_mm", |v| v.array(|u| u.uncertainty(100.0, "mm")))?,
+        u_size_mm: table.maybe("u_size_mm", |v| v.uncertainty(100.0, "mm"))?,
+    })
+}
+
+fn read_id(value: &Value, role: Role) -> Result<u32, Error> {
+    let id = value.whole(0, LAST_ID)?;
+    if (id >= FIRST_CARD_ID) == (role == Role::Card) {
+        return Ok(id);
+    }
+    let rule = format!("ids {FIRST_CARD_ID} to {LAST_ID} are for job cards and for nothing else");
+    Err(value.error(format!("{id} on a carrier of role {}: {rule}", role.name()), "use a marker with another id"))
+}
+
+fn read_size(table: &Table) -> Result<[f64; 2], Error> {
+    match (table.get("size_mm"), table.get("size_xy_mm")) {
+        (Some(_), Some(both)) => Err(both.error("stands beside size_mm", "state one of the two")),
+        (None, Some(both)) => both.array(|v| v.positive(LARGEST_MARKER_MM, "mm")),
+        _ => table.need("size_mm")?.positive(LARGEST_MARKER_MM, "mm").map(|s| [s, s]),
+    }
+}
+
+/// The unit vectors `right` and `up`. What a file rounded away (up to 1e-3) is
+/// put right; more is a mistake in the file.
+fn read_axes(table: &Table) -> Result<(Vector3<f64>, Vector3<f64>), Error> {
+    const TOLERANCE: f64 = 1e-3;
+    let unit = |key: &str| -> Result<Vector3<f64>, Error> {
+        let value = table.need(key)?;
+        let v = Vector3::from(value.array(|c| c.within(-1e6, 1e6, ""))?);
+        if (v.norm() - 1.0).abs() > TOLERANCE {
+            return Err(value.error(
+                format!("must be a unit vector, but its length is {:.4}", v.norm()),
+                "divide its values by its length",
+            ));
+        }
+        Ok(v.normalize())
+    };
+    let (right, up) = (unit("right")?, unit("up")?);
+    if right.dot(&up).abs() > TOLERANCE {
+        let angle = right.dot(&up).clamp(-1.0, 1.0).acos().to_degrees();
+        return Err(table.need("up")?.error(
+            format!("must be square to right, but the angle between them is {angle:.2} deg"),
+            "correct the direction that is wrong",
+        ));
+    }
+    Ok((right, (up - right * right.dot(&up)).normalize()))
+}
+
+/// Names are unique; a wheel has one plate and the vehicle one nose.
+fn check_names_and_roles(tables: &[Table], carriers: &[Carrier]) -> Result<(), Error> {
+    for (i, carrier) in carriers.iter().enumerate() {
+        let earlier = |same: &dyn Fn(&Carrier) -> bool| carriers[..i].iter().position(same);
+        if let Some(k) = earlier(&|c| c.name == carrier.name) {
+            return Err(tables[i].need("name")?.error(
+                format!("\"{}\" is already the name of carrier[{k}], line {}", carrier.name, tables[k].place().line),
+                "give each carrier its own name",
+            ));
+        }
+        let single = carrier.role.is_wheel() || carrier.role == Role::Nose;
+        if let Some(k) = earlier(&|c| single && c.role == carrier.role) {
+            return Err(tables[i].need("role")?.error(
+                format!("{} is already the role of carrier[{k}], line {}", carrier.role.name(), tables[k].place().line),
+                "one carrier for each wheel and one for the nose",
+            ));
+        }
+    }
+    Ok(())
+}
+
+/// Ids are unique in the rig, and no two markers lie in one place.
+fn check_ids(tables: &[Table], carriers: &[Carrier]) -> Result<(), Error> {
+    let mut seen: BTreeMap<u32, (String, usize)> = BTreeMap::new();
+    for (table, carrier) in tables.iter().zip(carriers) {
+        for (i, (place, marker)) in table.tables("marker")?.iter().zip(&carrier.markers).enumerate() {
+            let id = place.need("id")?;
+            if let Some((path, line)) = seen.insert(marker.id, (id.path().to_owned(), id.place().line)) {
+                return Err(id.error(
+                    format!("marker id {} is already used by {path}, line {line}", marker.id),
+                    "give each marker of the rig its own id",
+                ));
+            }
+            let same =
+                |m: &&Marker| (m.centre_mm - marker.centre_mm).norm() < 1e-6 && m.normal().dot(&marker.normal()) > 0.0;
+            if let Some(other) = carrier.markers[..i].iter().find(same) {
+                return Err(place
+                    .need("centre_mm")?
+                    .error(format!("is also the centre of marker {}", other.id), "measure where this marker sits"));
+            }
+        }
+    }
+    Ok(())
+}
+
+fn write_carrier(w: &mut Writer, carrier: &Carrier) {
+    w.item("carrier");
+    w.key("name", carrier.name.as_str());
+    w.key("role", carrier.role.name());
+    w.key("u_seating_mm", carrier.u_seating_mm);
+    w.numbers("u_seating_deg", &carrier.u_seating_deg);
+    if carrier.on_centreline {
+        w.key("on_centreline", true);
+    }
+    for marker in &carrier.markers {
+        w.item("carrier.marker");
+        w.key("id", i64::from(marker.id));
+        w.numbers("size_xy_mm", &marker.size_mm);
+        w.numbers("centre_mm", marker.centre_mm.as_slice());
+        w.numbers("right", marker.right.as_slice());
+        w.numbers("up", marker.up.as_slice());
+        if let Some(u) = &marker.u_centre_mm {
+            w.numbers("u_centre_mm", u);
+        }
+        w.maybe("u_size_mm", marker.u_size_mm);
+    }
+}

@@ -1,0 +1,177 @@
+//! Reading one check of a set-up sheet.
+
+use crate::input::{Error, Table, Value, did_you_mean};
+use crate::quantity::{Quantity, Unit};
+
+use super::file::read_quantity;
+use super::sheet::{Check, Datum, Evidence, From, ReferenceLine};
+
+/// Millimetres in one inch, exactly (international inch).
+pub(super) const MM_PER_INCH: f64 = 25.4;
+/// No bay is longer.
+const FARTHEST_MM: f64 = 50_000.0;
+
+/// Reads a check; `datums` are those of the sheet.
+pub(super) fn read_check(table: &Table, datums: &[Datum]) -> Result<Check, Error> {
+    let table = table.clone().allow(&[
+        "quantity",
+        "from",
+        "nominal",
+        "tolerance",
+        "lower",
+        "upper",
+        "tolerance_basis",
+        "unit",
+        "target",
+        "reference_line",
+        "evidence",
+    ])?;
+    let quantity_value = table.need("quantity")?;
+    let quantity = read_quantity(&quantity_value)?;
+    let evidence = table
+        .maybe("evidence", |v| {
+            v.choice("kind of evidence", &[("photos", Evidence::Photos), ("reading", Evidence::Reading)])
+        })?
+        .unwrap_or(Evidence::Photos);
+    if quantity.is_reading_only() && evidence == Evidence::Photos {
+        return Err(quantity_value.error(
+            format!("{} cannot be seen in photos", quantity.name()),
+            "add evidence = \"reading\": the job's reading then decides",
+        ));
+    }
+    let from = read_from(&table, quantity)?;
+    if let Some((problem, remedy)) = unknown_from(from.as_ref(), datums) {
+        return Err(table.need("from")?.error(problem, remedy));
+    }
+    let in_inches = read_unit(&table, quantity)?;
+    let (nominal, lower, upper) = read_limits(&table, quantity, if in_inches { MM_PER_INCH } else { 1.0 })?;
+    Ok(Check {
+        quantity,
+        from,
+        nominal,
+        lower,
+        upper,
+        tolerance_basis: table.maybe("tolerance_basis", Value::text)?,
+        in_inches,
+        target: table.maybe("target", |v| read_target(v, quantity))?,
+        reference_line: table.maybe("reference_line", line)?,
+        step: None,
+        evidence,
+    })
+}
+
+/// Whether two checks ask for the same thing.
+pub(super) fn check_twice(a: &Check, b: &Check, sheet_line: ReferenceLine) -> bool {
+    a.quantity == b.quantity
+        && a.from == b.from
+        && a.target == b.target
+        && a.evidence == b.evidence
+        && a.reference_line.unwrap_or(sheet_line) == b.reference_line.unwrap_or(sheet_line)
+}
+
+/// The reference line that a value names.
+pub(super) fn line(value: &Value) -> Result<ReferenceLine, Error> {
+    value.choice("reference line", &ReferenceLine::ALL.map(|l| (l.name(), l)))
+}
+
+/// Reads `from` and checks that it fits the quantity: a distance or range needs
+/// one, a comparison with the nose may have a datum instead, nothing else has
+/// one. Any other name is taken as a datum's; whether the sheet has it is
+/// checked where the sheet is known.
+///
+/// # Errors
+/// Missing or out of place.
+pub fn read_from(table: &Table, quantity: Quantity) -> Result<Option<From>, Error> {
+    use Quantity as Q;
+    let needed = matches!(quantity, Q::Distance | Q::Range);
+    let of_nose = matches!(quantity, Q::HeightFromNose | Q::LateralFromNose);
+    if needed {
+        table.need("from")?;
+    }
+    let Some(value) = table.get("from") else { return Ok(None) };
+    if !needed && !of_nose {
+        return Err(value.error(
+            format!("{} is not measured from a point", quantity.name()),
+            "leave from out, or check distance, range, height_from_nose or lateral_from_nose",
+        ));
+    }
+    let from = From::from_name(&value.name()?);
+    if of_nose && matches!(from, From::FrontAxle | From::RearAxle) {
+        return Err(value.error(
+            format!("{} is not measured from an axle", quantity.name()),
+            "name the nose or a datum of the sheet",
+        ));
+    }
+    Ok(Some(from))
+}
+
+/// What is wrong with a point that neither is a standard one nor a datum of
+/// the sheet, and the remedy; `None` where it is known.
+pub fn unknown_from(from: Option<&From>, datums: &[Datum]) -> Option<(String, String)> {
+    let Some(From::Datum(name)) = from else { return None };
+    if datums.iter().any(|d| d.name == *name) {
+        return None;
+    }
+    let known = ["nose", "front_axle", "rear_axle"].into_iter().chain(datums.iter().map(|d| d.name.as_str()));
+    Some((format!("\"{name}\" is no point to measure from"), did_you_mean(name, known)))
+}
+
+fn read_unit(table: &Table, quantity: Quantity) -> Result<bool, Error> {
+    let Some(value) = table.get("unit") else { return Ok(false) };
+    let known = [("mm", (Unit::Millimetre, false)), ("in", (Unit::Millimetre, true)), ("deg", (Unit::Degree, false))];
+    let (unit, in_inches) = value.choice("unit", &known)?;
+    if unit != quantity.unit() {
+        return Err(value.error(
+            format!("{} is stated in {}", quantity.name(), quantity.unit().symbol()),
+            "leave unit out; only lengths may be stated in inches",
+        ));
+    }
+    Ok(in_inches)
+}
+
+fn read_target(value: &Value, quantity: Quantity) -> Result<String, Error> {
+    if !quantity.is_of_target() {
+        return Err(value.error(format!("{} does not concern a target", quantity.name()), "leave target out"));
+    }
+    value.name()
+}
+
+type Limits = (f64, Option<f64>, Option<f64>);
+
+/// Nominal and limits in the quantity's own unit; `scale` is what the file's
+/// unit is worth in it.
+fn read_limits(table: &Table, quantity: Quantity, scale: f64) -> Result<Limits, Error> {
+    let most = match quantity.unit() {
+        Unit::Millimetre => FARTHEST_MM,
+        Unit::Degree => 180.0,
+    };
+    let unit = if scale > 1.0 { "in" } else { quantity.unit().symbol() };
+    let number = |v: &Value| v.within(-most / scale, most / scale, unit);
+    let nominal = number(&table.need("nominal")?)?;
+    if let Some(tolerance) = table.get("tolerance") {
+        if let Some(limit) = table.get("lower").or(table.get("upper")) {
+            return Err(limit.error("stands beside tolerance", "state tolerance, or lower and upper"));
+        }
+        let tolerance = tolerance.positive(most / scale, unit)?;
+        return Ok((nominal * scale, Some((nominal - tolerance) * scale), Some((nominal + tolerance) * scale)));
+    }
+    let lower = table.maybe("lower", number)?;
+    let upper = table.maybe("upper", number)?;
+    if lower.is_none() && upper.is_none() {
+        return Err(table.error("has no limit", "add tolerance = ..., or lower = ... or upper = ... or both"));
+    }
+    if let (Some(lower), Some(upper)) = (lower, upper)
+        && lower >= upper
+    {
+        return Err(table
+            .need("lower")?
+            .error(format!("{lower} {unit} is not below upper, {upper} {unit}"), "limits are values, not deviations"));
+    }
+    if lower.is_some_and(|l| nominal < l) || upper.is_some_and(|u| nominal > u) {
+        return Err(table.need("nominal")?.error(
+            format!("{nominal} {unit} lies outside its own limits"),
+            "lower and upper are values like nominal, not deviations from it",
+        ));
+    }
+    Ok((nominal * scale, lower.map(|l| l * scale), upper.map(|u| u * scale)))
+}

@@ -1,0 +1,214 @@
+//! Reading set-up sheets (`setup/1`).
+
+use std::path::Path;
+
+use crate::input::{Document, Error, SourceFile, Table, Value};
+use crate::quantity::Quantity;
+
+use super::check_file::{check_twice, line, read_check};
+use super::sheet::{
+    Check, Datum, Decision, DecisionRule, From, Limits, Prerequisite, Procedure, ReferenceLine, Setup, Waiver,
+};
+
+pub(super) const FORMAT: &str = "setup/1";
+
+pub(super) const RULES: [(&str, DecisionRule); 4] = [
+    ("guarded", DecisionRule::Guarded),
+    ("simple", DecisionRule::Simple),
+    ("binary", DecisionRule::Binary),
+    ("four_way", DecisionRule::FourWay),
+];
+
+impl Setup {
+    /// Reads a set-up sheet from disk.
+    ///
+    /// # Errors
+    /// Unreadable, or wrong in any way: names file, line, key and remedy.
+    pub fn read(path: &Path) -> Result<Self, Error> {
+        let file = SourceFile::read(path)?;
+        Setup::from_toml(file.text()?, file.name())
+    }
+
+    /// Reads a set-up sheet's text; `file` is its name for messages.
+    ///
+    /// # Errors
+    /// Wrong in any way: names file, line, key and remedy.
+    pub fn from_toml(text: &str, file: &str) -> Result<Self, Error> {
+        Setup::from_document(&Document::parse(text, file, FORMAT)?)
+    }
+
+    /// The document of a set-up sheet, to be kept where mistakes that show
+    /// only beside other files must name their line.
+    ///
+    /// # Errors
+    /// Not TOML, or a file of another format.
+    pub fn document<'a>(text: &'a str, file: &str) -> Result<Document<'a>, Error> {
+        Document::parse(text, file, FORMAT)
+    }
+
+    /// Reads a parsed set-up sheet.
+    ///
+    /// # Errors
+    /// As [`Setup::from_toml`].
+    pub fn from_document(document: &Document) -> Result<Self, Error> {
+        let root = document.root().allow(&[
+            "format",
+            "name",
+            "title",
+            "source",
+            "reference_line",
+            "decision",
+            "procedure",
+            "datum",
+            "prerequisite",
+            "check",
+            "waived",
+            "limits",
+        ])?;
+        let name = root.need("name")?.name()?;
+        let reference_line = line(&root.need("reference_line")?)?;
+        let datums = read_datums(&root)?;
+        let checks = read_checks(&root, &datums, reference_line)?;
+        Ok(Setup {
+            name,
+            title: root.need("title")?.text()?,
+            source: root.need("source")?.text()?,
+            reference_line,
+            decision: read_decision(root.table("decision")?)?,
+            procedure: root.table("procedure")?.map(read_procedure).transpose()?,
+            prerequisites: read_prerequisites(&root)?,
+            waived: read_waivers(&root, &checks)?,
+            limits: root.table("limits")?.map_or(Ok(Limits::default()), read_limits)?,
+            datums,
+            checks,
+        })
+    }
+}
+
+fn read_decision(table: Option<Table>) -> Result<Decision, Error> {
+    let mut decision = Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 };
+    let Some(table) = table else { return Ok(decision) };
+    let table = table.allow(&["rule", "conformance_probability"])?;
+    if let Some(rule) = table.get("rule") {
+        decision.rule = rule.choice("decision rule", &RULES)?;
+    }
+    if let Some(value) = table.get("conformance_probability") {
+        let p = value.number()?;
+        if !(p > 0.5 && p < 1.0) {
+            return Err(value.error(
+                format!("must lie above 0.5 and below 1, not {p}"),
+                "0.95 is the usual value: at 0.5 the verdict would be a coin's",
+            ));
+        }
+        decision.conformance_probability = p;
+    }
+    Ok(decision)
+}
+
+fn read_procedure(table: Table) -> Result<Procedure, Error> {
+    let table = table.allow(&["document", "revision", "opened", "applies_to"])?;
+    Ok(Procedure {
+        document: table.maybe("document", Value::text)?,
+        revision: table.maybe("revision", Value::text)?,
+        opened: table.maybe("opened", Value::date)?,
+        applies_to: table.maybe("applies_to", Value::text)?,
+    })
+}
+
+fn read_limits(table: Table) -> Result<Limits, Error> {
+    let table = table.allow(&["floor_slope_deg", "floor_flatness_mm_per_m", "free_ahead_mm"])?;
+    Ok(Limits {
+        floor_slope_deg: table.maybe("floor_slope_deg", |v| v.positive(45.0, "deg"))?,
+        floor_flatness_mm_per_m: table.maybe("floor_flatness_mm_per_m", |v| v.positive(1000.0, "mm/m"))?,
+        free_ahead_mm: table.maybe("free_ahead_mm", |v| v.positive(200_000.0, "mm"))?,
+    })
+}
+
+fn read_datums(root: &Table) -> Result<Vec<Datum>, Error> {
+    let mut datums: Vec<Datum> = Vec::new();
+    for table in root.tables("datum")? {
+        let table = table.allow(&["name", "carrier", "offset_mm", "u_mm"])?;
+        let value = table.need("name")?;
+        let name = value.name()?;
+        if [From::Nose, From::FrontAxle, From::RearAxle].iter().any(|f| f.name() == name) {
+            return Err(value.error(format!("\"{name}\" is a point that every sheet has"), "choose another name"));
+        }
+        if let Some(k) = datums.iter().position(|d| d.name == name) {
+            return Err(value.error(format!("\"{name}\" is already the name of datum[{k}]"), "choose another name"));
+        }
+        datums.push(Datum {
+            name,
+            carrier: table.need("carrier")?.name()?,
+            offset_mm: table.need("offset_mm")?.array(|v| v.within(-10_000.0, 10_000.0, "mm"))?,
+            u_mm: table.need("u_mm")?.uncertainty(1000.0, "mm")?,
+        });
+    }
+    Ok(datums)
+}
+
+fn read_prerequisites(root: &Table) -> Result<Vec<Prerequisite>, Error> {
+    let mut all: Vec<Prerequisite> = Vec::new();
+    for table in root.tables("prerequisite")? {
+        let table = table.allow(&["id", "text", "required"])?;
+        let value = table.need("id")?;
+        let id = value.name()?;
+        if let Some(k) = all.iter().position(|p| p.id == id) {
+            return Err(value.error(format!("\"{id}\" is already the id of prerequisite[{k}]"), "choose another id"));
+        }
+        all.push(Prerequisite {
+            id,
+            text: table.need("text")?.text()?,
+            required: table.maybe("required", Value::flag)?.unwrap_or(true),
+        });
+    }
+    Ok(all)
+}
+
+fn read_checks(root: &Table, datums: &[Datum], sheet_line: ReferenceLine) -> Result<Vec<Check>, Error> {
+    let tables = root.tables("check")?;
+    if tables.is_empty() {
+        root.need("check")?;
+        return Err(root.error("has no check", "add a [[check]] with quantity, nominal and tolerance"));
+    }
+    let mut checks: Vec<Check> = Vec::new();
+    for table in tables {
+        let check = read_check(&table, datums)?;
+        if let Some(k) = checks.iter().position(|earlier| check_twice(earlier, &check, sheet_line)) {
+            return Err(table.need("quantity")?.error(
+                format!("{} is already checked by check[{k}]", check.quantity.name()),
+                "keep one of the two, or let them differ in from, target or reference_line",
+            ));
+        }
+        checks.push(check);
+    }
+    Ok(checks)
+}
+
+fn read_waivers(root: &Table, checks: &[Check]) -> Result<Vec<Waiver>, Error> {
+    let mut waived: Vec<Waiver> = Vec::new();
+    for table in root.tables("waived")? {
+        let table = table.allow(&["quantity", "because"])?;
+        let value = table.need("quantity")?;
+        let quantity = read_quantity(&value)?;
+        if let Some(k) = checks.iter().position(|c| c.quantity == quantity) {
+            return Err(value.error(
+                format!("{} is waived here but checked by check[{k}]", quantity.name()),
+                "keep the check or the waiver",
+            ));
+        }
+        if let Some(k) = waived.iter().position(|w| w.quantity == quantity) {
+            return Err(value.error(format!("{} is already waived by waived[{k}]", quantity.name()), "keep one"));
+        }
+        waived.push(Waiver { quantity, because: table.need("because")?.text()? });
+    }
+    Ok(waived)
+}
+
+/// The quantity that a value names.
+///
+/// # Errors
+/// No quantity of that name: names the nearest one.
+pub fn read_quantity(value: &Value) -> Result<Quantity, Error> {
+    let choices: Vec<(&str, Quantity)> = Quantity::ALL.iter().map(|q| (q.name(), *q)).collect();
+    value.choice("quantity", &choices)
+}

@@ -1,5 +1,11 @@
 //! Job folders: what is found where, and what a job may not reach.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::print_stdout,
+    reason = "a test may stop where its own helper fails, and say that it skips"
+)]
+
 use std::path::{Path, PathBuf};
 
 use baywitness::folder::{JobFolder, Models};

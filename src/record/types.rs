@@ -265,7 +265,8 @@ pub struct CarrierRecord {
     pub quaternion_wxyz: [f64; 4],
     /// 1 sigma.
     pub standard_uncertainty: CarrierUncertainty,
-    /// Corners of its markers, mm, each marker's four in order, for drawings.
+    /// Corners of its markers in the vehicle frame, mm, each marker's four in
+    /// order, for drawings.
     #[serde(default)]
     pub markers_mm: Vec<[[f64; 3]; 4]>,
 }

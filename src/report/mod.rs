@@ -1,1 +1,18 @@
-//! (in work)
+//! What people read: the terminal text and the self-contained HTML report.
+//!
+//! Both are pure functions of a [`JobRecord`](crate::record::JobRecord): the
+//! caller reads photos and writes files. Words are the trade's (squareness,
+//! tilt, level, centring), a signed value is always shown with its direction
+//! in words, and no meaning is carried by colour alone.
+
+mod clean;
+mod figures;
+mod html;
+mod label;
+mod side;
+mod text;
+mod todo;
+
+pub use html::{PhotoPicture, html};
+pub use side::{Side, side};
+pub use text::{TextOptions, text};

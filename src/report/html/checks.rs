@@ -1,0 +1,124 @@
+//! The table of checks.
+
+use maud::{Markup, html};
+
+use super::{bar::bar, symbol};
+use crate::record::{CheckRecord, JobRecord};
+use crate::report::figures::{Measured, percent, wanted};
+use crate::report::label::{Label, reference_line, sentence};
+use crate::report::todo::figures_are_void;
+
+/// The section.
+pub(super) fn section(record: &JobRecord) -> Markup {
+    html! {
+        section aria-labelledby="checks" {
+            h2 id="checks" { "Checks" }
+            @if figures_are_void(record) {
+                p { strong { "The figures can't be trusted." } " The findings say why." }
+            }
+            @if record.checks.is_empty() {
+                p { "The set-up sheet checks nothing." }
+            } @else {
+                p.lede { (rule_words(record)) }
+                (table(record, &record.checks))
+                (bar_key())
+            }
+            @if let Some(without) = &record.checks_without_readings {
+                h3 { "The same checks from the photos alone" }
+                p.lede { "Readings took part in the table above. Without them:" }
+                (table(record, without))
+            }
+        }
+    }
+}
+
+fn rule_words(record: &JobRecord) -> String {
+    let line = reference_line(&record.reference_line);
+    let sheet = &record.sheet;
+    let rule = match sheet.decision_rule.as_str() {
+        "guarded" => format!(
+            "“Within” needs at least {} probability that the true value lies inside the limits; so does “outside”.",
+            percent(sheet.conformance_probability)
+        ),
+        "simple" => "The measured value alone is held against the limits; its uncertainty does not count.".into(),
+        "binary" => "A guard band of one expanded uncertainty is kept inside the limits (ILAC-G8:2019, binary).".into(),
+        "four_way" => "Pass, conditional pass, conditional fail, fail (ILAC-G8:2019).".into(),
+        other => format!("Decision rule: {other}."),
+    };
+    format!("Measured against {line}. ± is the expanded uncertainty U (95 %). {rule}")
+}
+
+fn table(record: &JobRecord, checks: &[CheckRecord]) -> Markup {
+    html! {
+        table.checks.stack role="table" {
+            thead role="rowgroup" { tr role="row" {
+                th.c-name scope="col" role="columnheader" { "Check" }
+                th.c-want scope="col" role="columnheader" { "Wanted" }
+                th.c-meas scope="col" role="columnheader" { "Measured ± U" }
+                th.c-bar scope="col" role="columnheader" { "Against the limits" }
+                th.c-verd scope="col" role="columnheader" { "Verdict" }
+            } }
+            tbody role="rowgroup" { @for check in checks { (row(record, check)) } }
+        }
+    }
+}
+
+fn row(record: &JobRecord, check: &CheckRecord) -> Markup {
+    let label = Label::of_check(check);
+    let measured = Measured::of_check(check, label.quantity);
+    html! {
+        tr role="row" class=(symbol::class(check.verdict)) {
+            th scope="row" role="rowheader" {
+                (sentence(&label.trade))
+                @for small in notes(record, check, &label) { small { (small) } }
+            }
+            td data-k="wanted" role="cell" {
+                (wanted(check, label.quantity))
+                @if let Some(basis) = &check.tolerance_basis { small { "tolerance: " (basis) } }
+            }
+            td data-k="measured" role="cell" { (measured_cell(measured.as_ref())) }
+            td.c-bar data-k="against the limits" role="cell" { (bar(check, &label)) }
+            td data-k="verdict" role="cell" {
+                (symbol::tag(check.verdict))
+                @if let Some(grade) = &check.grade { small { (grade) } }
+                @if let Some(p) = check.conformance_probability { small { (percent(p)) " within the limits" } }
+                @if !check.can_decide { small { "this set-up cannot prove this tolerance" } }
+                @if let Some(reason) = &check.reason { p.why { (sentence(reason)) } }
+            }
+        }
+    }
+}
+
+fn measured_cell(measured: Option<&Measured>) -> Markup {
+    let Some(m) = measured else { return html! { "no value" } };
+    html! {
+        span.num { (m.amount_with_unit()) }
+        @if let Some(inches) = &m.inches { small { (inches) } }
+        @if let Some(side) = m.side { small { (side.long) } }
+    }
+}
+
+fn notes(record: &JobRecord, check: &CheckRecord, label: &Label) -> Vec<String> {
+    let mut notes: Vec<String> = label.term.iter().map(|term| (*term).to_owned()).collect();
+    notes.extend(label.extras());
+    if check.reference_line != record.reference_line {
+        notes.push(format!("against {}", reference_line(&check.reference_line)));
+    }
+    if check.evidence == "reading" {
+        notes.push("decided by a reading".into());
+    }
+    notes
+}
+
+fn bar_key() -> Markup {
+    html! {
+        ul.key aria-label="How to read the bars" {
+            li { svg.bar viewBox="0 0 34 16" aria-hidden="true" { rect.band x="2" y="1" width="30" height="14" {}
+                line.limit x1="2" y1="0" x2="2" y2="16" {} line.limit x1="32" y1="0" x2="32" y2="16" {} } "limits" }
+            li { svg.bar viewBox="0 0 34 16" aria-hidden="true" { line.nominal x1="17" y1="0" x2="17" y2="16" {} } "wanted" }
+            li { svg.bar viewBox="0 0 34 16" aria-hidden="true" { path.span d="M3 8H31M3 3V13M31 3V13" {} }
+                "where the true value lies (95 %)" }
+            li { "The mark in it is the measured value, in the shape of its verdict." }
+        }
+    }
+}

@@ -1,0 +1,127 @@
+//! The self-contained HTML report: one file, no script, nothing fetched.
+
+mod bar;
+mod checks;
+mod drawing;
+mod findings;
+mod loupe;
+mod palette;
+mod paperwork;
+mod photos;
+mod scene;
+mod summary;
+mod svg;
+mod symbol;
+mod tables;
+mod upright;
+
+use maud::{DOCTYPE, Markup, PreEscaped, html};
+
+use super::clean::clean;
+use crate::record::JobRecord;
+
+/// A photo's picture for people.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PhotoPicture {
+    /// The photo's path as the record names it.
+    pub file: String,
+    /// The upright preview, JPEG.
+    pub jpeg_bytes: Vec<u8>,
+    /// Width of the preview, px.
+    pub width: u32,
+    /// Height of the preview, px.
+    pub height: u32,
+    /// Width of the stored picture, px.
+    pub stored_width: u32,
+    /// Height of the stored picture, px.
+    pub stored_height: u32,
+    /// EXIF orientation of the stored picture, 1 to 8.
+    pub orientation: u8,
+}
+
+/// The report of one job as a whole HTML page.
+///
+/// Pictures are matched to the record's photos by file name; a photo without
+/// a picture is drawn on an empty ground. Everything typed is escaped.
+pub fn html(record: &JobRecord, pictures: &[PhotoPicture]) -> String {
+    let page = html! {
+        (DOCTYPE)
+        html lang="en" {
+            (head(record))
+            body {
+                (summary::title_block(record))
+                main {
+                    (summary::verdict(record))
+                    (summary::to_do(record))
+                    (checks::section(record))
+                    (drawing::section(record))
+                    (findings::section(record))
+                    (photos::section(record, pictures))
+                    (tables::readings(record))
+                    (tables::measured(record))
+                    (tables::budgets(record))
+                    (paperwork::attested(record))
+                    (paperwork::limits_of_the_sheet(record))
+                    (paperwork::inputs(record))
+                    (paperwork::cautions())
+                }
+                (paperwork::footer(record))
+            }
+        }
+    };
+    page.into_string().chars().filter(|&c| allowed(c)).collect()
+}
+
+/// The page's own text needs no control character but the line break; what
+/// else there is was typed by somebody and may not act on the reader's screen.
+fn allowed(c: char) -> bool {
+    c == '\n' || clean(c.encode_utf8(&mut [0; 4])).starts_with(c)
+}
+
+fn head(record: &JobRecord) -> Markup {
+    html! {
+        head {
+            meta charset="utf-8";
+            meta name="viewport" content="width=device-width, initial-scale=1";
+            meta name="color-scheme" content="light dark";
+            meta name="referrer" content="no-referrer";
+            title { "Job " (record.job) ": " (record.verdict.words()) }
+            style { (PreEscaped(stylesheet(&record.job))) }
+        }
+    }
+}
+
+fn stylesheet(job: &str) -> String {
+    format!(
+        "{}\n{}\n@page{{@bottom-left{{content:\"Job {}\"}}}}",
+        palette::css(),
+        include_str!("style.css"),
+        css_text(job)
+    )
+}
+
+/// `text` for a CSS string: every character that is not a plain letter, digit
+/// or space is written as its code point, so nothing can end the string.
+fn css_text(text: &str) -> String {
+    let escape = |c: char| {
+        if c.is_ascii_alphanumeric() || c == ' ' { c.to_string() } else { format!("\\{:06x} ", u32::from(c)) }
+    };
+    clean(text).chars().map(escape).collect()
+}
+
+/// `PATH` without its folders is too little to tell two photos apart, so the
+/// whole path is kept; long ones may break anywhere.
+fn path(file: &str) -> Markup {
+    html! { span.path { (file) } }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::css_text;
+
+    #[test]
+    fn a_job_number_cannot_leave_its_css_string() {
+        assert_eq!(css_text("D-1"), "D\\00002d 1");
+        assert!(!css_text("\"} </style><script>").contains(['"', '<', '>', '}']));
+    }
+}

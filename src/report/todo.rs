@@ -1,0 +1,141 @@
+//! What the technician does now, in the order in which a stand is set.
+
+use super::figures::Measured;
+use super::label::{Label, sentence};
+use crate::quantity::Quantity;
+use crate::record::{CheckRecord, FindingRecord, JobRecord, Level, Verdict};
+
+/// Findings that only repeat a check's correction.
+const SAID_BY_A_CHECK: [&str; 8] = [
+    "stand-turned",
+    "stand-off-centre",
+    "stand-too-near",
+    "stand-too-far",
+    "stand-too-high",
+    "stand-too-low",
+    "stand-tilted",
+    "stand-not-level",
+];
+
+/// Why a step is on the list.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Kind {
+    /// A finding that holds up the verdict.
+    Clear,
+    /// A check is outside: move the stand.
+    Move,
+    /// A check is not proven.
+    Prove,
+    /// A check has no value.
+    Measure,
+    /// Afterwards.
+    Close,
+}
+
+/// One step.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Step {
+    pub(super) kind: Kind,
+    pub(super) title: String,
+    pub(super) words: String,
+}
+
+/// Whether a finding says that the figures are not to be trusted.
+pub(super) fn figures_are_void(record: &JobRecord) -> bool {
+    record.findings.iter().any(|f| f.level == Level::Void)
+}
+
+/// All steps. Where the figures are void nothing is moved by them.
+pub(super) fn steps(record: &JobRecord) -> Vec<Step> {
+    let mut steps: Vec<Step> = record.findings.iter().filter(|f| holds_up(f)).map(clear).collect();
+    if !figures_are_void(record) {
+        let mut checks: Vec<&CheckRecord> = record.checks.iter().collect();
+        checks.sort_by_key(|check| rank(&check.quantity));
+        steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Outside).map(|c| moving(c)));
+        steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Undecided).map(|c| proving(c)));
+        steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Unusable).map(|c| measuring(c)));
+    }
+    steps.push(close(record, &steps));
+    steps
+}
+
+fn holds_up(finding: &FindingRecord) -> bool {
+    matches!(finding.level, Level::Void | Level::Stop) && !SAID_BY_A_CHECK.contains(&finding.code.as_str())
+}
+
+fn clear(finding: &FindingRecord) -> Step {
+    let title = match finding.level {
+        Level::Void => "Clear up first",
+        _ => "Settle",
+    };
+    Step { kind: Kind::Clear, title: title.into(), words: finding.message.clone() }
+}
+
+/// Square, centre, distance, height, tilt, level; then everything else.
+fn rank(quantity: &str) -> u8 {
+    use Quantity as Q;
+    match Quantity::from_name(quantity) {
+        Some(Q::Yaw | Q::SideRangeDifference | Q::SideRangeLeft | Q::SideRangeRight) => 0,
+        Some(Q::LateralOffset | Q::LateralFromNose) => 1,
+        Some(Q::Distance | Q::Range) => 2,
+        Some(Q::Height | Q::HeightFromNose) => 3,
+        Some(Q::Pitch | Q::TargetTiltGravity) => 4,
+        Some(Q::Roll | Q::TargetLevelGravity) => 5,
+        _ => 6,
+    }
+}
+
+fn title(check: &CheckRecord) -> String {
+    let word = match rank(&check.quantity) {
+        0 => "Square".to_owned(),
+        1 => "Centre".to_owned(),
+        2 => "Distance".to_owned(),
+        3 => "Height".to_owned(),
+        4 => "Tilt".to_owned(),
+        5 => "Level".to_owned(),
+        _ => sentence(&Label::new(&check.quantity, check.from.as_deref()).trade),
+    };
+    let extras = Label::of_check(check).extras();
+    if extras.is_empty() { word } else { format!("{word} ({})", extras.join(", ")) }
+}
+
+fn moving(check: &CheckRecord) -> Step {
+    let words = if check.correction.is_empty() { measured_words(check) } else { check.correction.clone() };
+    Step { kind: Kind::Move, title: title(check), words: sentence(&words) }
+}
+
+fn measured_words(check: &CheckRecord) -> String {
+    let label = Label::of_check(check);
+    match Measured::of_check(check, label.quantity) {
+        Some(m) => format!("measured {}", m.long()),
+        None => "outside tolerance".into(),
+    }
+}
+
+fn proving(check: &CheckRecord) -> Step {
+    let fallback = if check.can_decide {
+        "not proven: take more photos from further apart, or move the value nearer to the wanted one"
+    } else {
+        "this set-up cannot prove this tolerance: the uncertainty is too large for it, wherever the stand is"
+    };
+    let words = check.reason.as_deref().unwrap_or(fallback);
+    Step { kind: Kind::Prove, title: title(check), words: sentence(words) }
+}
+
+fn measuring(check: &CheckRecord) -> Step {
+    let words = check.reason.as_deref().unwrap_or("the photos do not determine it: take them again");
+    Step { kind: Kind::Measure, title: title(check), words: sentence(words) }
+}
+
+fn close(record: &JobRecord, before: &[Step]) -> Step {
+    let (title, words) = if figures_are_void(record) {
+        ("Then", "Take the photos again. Do not move the stand by the figures of this report: they can't be trusted.")
+    } else if before.iter().any(|s| s.kind == Kind::Move) {
+        ("Then", "Take the photos again: only new photos prove the corrected set-up.")
+    } else if record.verdict == Verdict::Within {
+        ("Nothing to move", "Keep this report with the job.")
+    } else {
+        ("Then", "Verify the job again.")
+    };
+    Step { kind: Kind::Close, title: title.into(), words: words.into() }
+}

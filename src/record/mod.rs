@@ -5,6 +5,8 @@ mod types;
 
 pub use types::{
     AttachmentRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, Context, FindingRecord, InputRecord,
-    JobRecord, Level, MarkerRecord, MeasuredRecord, Outline, PhotoRecord, PrerequisiteRecord, ReadingRecord,
-    SheetRecord, Tool, Verdict, WaiverRecord,
+    JobRecord, MarkerRecord, MeasuredRecord, Outline, PhotoRecord, PrerequisiteRecord, ReadingRecord, SheetRecord,
+    Tool, WaiverRecord,
 };
+
+pub use crate::verdict::{Level, Verdict};

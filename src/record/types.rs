@@ -4,6 +4,8 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
+use crate::verdict::{Level, Verdict};
+
 /// Everything that one verification found, and from which inputs (`result/1`).
 /// Lengths in mm, angles in degrees, pixels on the stored grid; poses in the
 /// vehicle frame.
@@ -140,32 +142,6 @@ pub struct InputRecord {
     pub found_in: Option<String>,
     /// SHA-256 of the bytes, lower-case hex.
     pub sha256: String,
-}
-
-/// The ladder of verdicts.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Verdict {
-    /// Proven to be within tolerance.
-    Within,
-    /// Proven to be outside tolerance.
-    Outside,
-    /// Not proven either way.
-    Undecided,
-    /// Could not be measured.
-    Unusable,
-}
-
-impl Verdict {
-    /// The words for people.
-    pub fn words(self) -> &'static str {
-        match self {
-            Verdict::Within => "within tolerance",
-            Verdict::Outside => "outside tolerance",
-            Verdict::Undecided => "not proven",
-            Verdict::Unusable => "retake",
-        }
-    }
 }
 
 /// One check of the sheet.
@@ -392,20 +368,6 @@ pub struct AttachmentRecord {
     pub kind: String,
     /// SHA-256 of the bytes.
     pub sha256: String,
-}
-
-/// How much a finding weighs.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Level {
-    /// The measurement can't be trusted: the job is unusable.
-    Void,
-    /// No `within`.
-    Stop,
-    /// Worth a look.
-    Warn,
-    /// Worth knowing.
-    Note,
 }
 
 /// What is wrong or worth knowing.

@@ -1,0 +1,96 @@
+//! One check of the sheet: its value, decision and move.
+
+use super::correction::{StandSize, correction};
+use super::decision::{Decided, decide, least_half_width};
+use super::ladder::Verdict;
+use crate::measure::{Answer, Undetermined};
+use crate::quantity::{Estimate, Unit, with_uncertainty};
+use crate::setup::{Check, Decision, DecisionRule, ReferenceLine};
+
+/// A decided check.
+#[derive(Debug, Clone)]
+pub struct Checked {
+    /// The line it refers to.
+    pub line: ReferenceLine,
+    /// Value and uncertainty, where there is one.
+    pub answer: Option<Answer>,
+    /// The decision, where there is a value.
+    pub decided: Option<Decided>,
+    /// The verdict.
+    pub verdict: Verdict,
+    /// Nominal minus value, mm or degrees.
+    pub move_by: Option<f64>,
+    /// What to do, in words.
+    pub correction: String,
+    /// Why there is no value or no decision.
+    pub reason: Option<String>,
+}
+
+/// Decides one check.
+pub fn check(
+    check: &Check,
+    line: ReferenceLine,
+    decision: &Decision,
+    answer: Result<Answer, Undetermined>,
+    stand: &StandSize,
+) -> Checked {
+    let answer = match answer {
+        Ok(answer) => answer,
+        Err(why) => {
+            return Checked {
+                line,
+                answer: None,
+                decided: None,
+                verdict: Verdict::Unusable,
+                move_by: None,
+                correction: "not measured".into(),
+                reason: Some(why.to_string()),
+            };
+        }
+    };
+    let decided = decide(decision, check.lower, check.upper, &answer.estimate);
+    let move_by = check.nominal - answer.estimate.value;
+    let correction = match decided.verdict {
+        Verdict::Outside => correction(check.quantity, move_by, stand),
+        Verdict::Within => "none needed".into(),
+        _ => "not decided".into(),
+    };
+    let reason =
+        (decided.verdict == Verdict::Undecided).then(|| why_undecided(check, decision, &decided, &answer.estimate));
+    Checked {
+        line,
+        verdict: decided.verdict,
+        move_by: Some(move_by),
+        correction,
+        reason,
+        decided: Some(decided),
+        answer: Some(answer),
+    }
+}
+
+fn why_undecided(check: &Check, decision: &Decision, decided: &Decided, estimate: &Estimate) -> String {
+    let unit = check.quantity.unit();
+    let (_, expanded) = with_uncertainty(estimate.value, estimate.expanded_uncertainty());
+    if !decided.can_decide {
+        let half = match (check.lower, check.upper) {
+            (Some(l), Some(u)) => (u - l) / 2.0,
+            _ => 0.0,
+        };
+        let needed = match decision.rule {
+            DecisionRule::Guarded => {
+                let k = least_half_width(decision.conformance_probability, estimate.degrees_of_freedom);
+                half / k * estimate.coverage_factor()
+            }
+            _ => half,
+        };
+        let digits = if unit == Unit::Degree { 2 } else { 1 };
+        return format!(
+            "this set-up cannot prove this tolerance: the uncertainty is +-{expanded} {0}, and no value could be proven unless it is below +-{needed:.digits$} {0}; more photos or plates on all four wheels bring it down",
+            unit.symbol()
+        );
+    }
+    format!(
+        "the value is too near the limit for its uncertainty of +-{expanded} {}: one more photo, or a set-up nearer to the nominal, decides it",
+        unit.symbol()
+    )
+}

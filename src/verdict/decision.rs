@@ -1,0 +1,232 @@
+//! Decision rules: a value with its uncertainty against limits.
+//!
+//! JCGM 106:2012 for the guarded rule and the conformance probability,
+//! ILAC-G8:09/2019 for simple acceptance, binary with guard band, and the
+//! four-way (non-binary) statement.
+
+use super::ladder::Verdict;
+use crate::num::{student_cdf, student_quantile};
+use crate::quantity::Estimate;
+use crate::setup::{Decision, DecisionRule};
+
+/// The statement of the binary and four-way rules.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Grade {
+    /// Inside the limits by the guard band or more.
+    Pass,
+    /// Inside the limits, but within the guard band.
+    ConditionalPass,
+    /// Outside the limits, but within the guard band.
+    ConditionalFail,
+    /// Outside the limits by the guard band or more; for the binary rule: not a pass.
+    Fail,
+}
+
+impl Grade {
+    /// The words of the rule.
+    pub fn words(self) -> &'static str {
+        match self {
+            Grade::Pass => "pass",
+            Grade::ConditionalPass => "conditional pass",
+            Grade::ConditionalFail => "conditional fail",
+            Grade::Fail => "fail",
+        }
+    }
+}
+
+/// The decision on one value.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Decided {
+    /// The verdict.
+    pub verdict: Verdict,
+    /// Probability that the true value lies within the limits.
+    pub conformance_probability: f64,
+    /// Whether any value could be within at this uncertainty.
+    pub can_decide: bool,
+    /// The statement, for the rules that make one.
+    pub grade: Option<Grade>,
+}
+
+/// Decides on an estimate. A missing limit is no limit.
+pub fn decide(decision: &Decision, lower: Option<f64>, upper: Option<f64>, estimate: &Estimate) -> Decided {
+    let below = |limit: Option<f64>| limit.map_or(0.0, |l| probability_below(estimate, l));
+    let above = |limit: Option<f64>| limit.map_or(0.0, |l| 1.0 - probability_below(estimate, l));
+    let (too_low, too_high) = (below(lower), above(upper));
+    let conformance_probability = (1.0 - too_low - too_high).clamp(0.0, 1.0);
+    let wanted = decision.conformance_probability;
+    let value = estimate.value;
+    let inside = lower.is_none_or(|l| value >= l) && upper.is_none_or(|l| value <= l);
+    let guard = estimate.expanded_uncertainty();
+    let grade = graded(value, lower, upper, guard);
+    let (verdict, can_decide, grade) = match decision.rule {
+        DecisionRule::Guarded => {
+            let verdict = match () {
+                () if conformance_probability >= wanted => Verdict::Within,
+                () if too_low >= wanted || too_high >= wanted => Verdict::Outside,
+                () => Verdict::Undecided,
+            };
+            (verdict, best_possible(estimate, lower, upper) >= wanted, None)
+        }
+        DecisionRule::Simple => (if inside { Verdict::Within } else { Verdict::Outside }, true, None),
+        DecisionRule::Binary => {
+            let grade = if grade == Grade::Pass { Grade::Pass } else { Grade::Fail };
+            let verdict = match (grade, inside) {
+                (Grade::Pass, _) => Verdict::Within,
+                (_, true) => Verdict::Undecided,
+                (_, false) => Verdict::Outside,
+            };
+            (verdict, room_for_guard(lower, upper, guard), Some(grade))
+        }
+        DecisionRule::FourWay => {
+            let verdict = match grade {
+                Grade::Pass => Verdict::Within,
+                Grade::Fail => Verdict::Outside,
+                Grade::ConditionalPass | Grade::ConditionalFail => Verdict::Undecided,
+            };
+            (verdict, room_for_guard(lower, upper, guard), Some(grade))
+        }
+    };
+    if value.is_finite() && estimate.standard_uncertainty.is_finite() {
+        Decided { verdict, conformance_probability, can_decide, grade }
+    } else {
+        Decided { verdict: Verdict::Unusable, conformance_probability: 0.0, can_decide: false, grade: None }
+    }
+}
+
+/// Probability that the true value is below a limit (Student).
+fn probability_below(estimate: &Estimate, limit: f64) -> f64 {
+    let distance = limit - estimate.value;
+    if estimate.standard_uncertainty > 0.0 {
+        return student_cdf(distance / estimate.standard_uncertainty, estimate.degrees_of_freedom);
+    }
+    // A value without uncertainty on the limit itself is within.
+    if distance > 0.0 { 1.0 } else { 0.0 }
+}
+
+/// The conformance probability of the most favourable value.
+fn best_possible(estimate: &Estimate, lower: Option<f64>, upper: Option<f64>) -> f64 {
+    match (lower, upper) {
+        (Some(l), Some(u)) if estimate.standard_uncertainty > 0.0 => {
+            let half = (u - l) / 2.0 / estimate.standard_uncertainty;
+            2.0 * student_cdf(half, estimate.degrees_of_freedom) - 1.0
+        }
+        _ => 1.0,
+    }
+}
+
+fn room_for_guard(lower: Option<f64>, upper: Option<f64>, guard: f64) -> bool {
+    match (lower, upper) {
+        (Some(l), Some(u)) => u - l >= 2.0 * guard,
+        _ => true,
+    }
+}
+
+fn graded(value: f64, lower: Option<f64>, upper: Option<f64>, guard: f64) -> Grade {
+    // Depth inside the nearer limit; negative outside.
+    let depth = lower.map_or(f64::INFINITY, |l| value - l).min(upper.map_or(f64::INFINITY, |u| u - value));
+    match () {
+        () if depth >= guard => Grade::Pass,
+        () if depth >= 0.0 => Grade::ConditionalPass,
+        () if depth > -guard => Grade::ConditionalFail,
+        () => Grade::Fail,
+    }
+}
+
+/// Half-width, in standard uncertainties, below which no value can be within
+/// tolerance at a conformance probability (JCGM 106:2012, 8.3).
+pub(super) fn least_half_width(probability: f64, degrees_of_freedom: f64) -> f64 {
+    student_quantile((1.0 + probability) / 2.0, degrees_of_freedom)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn rule(rule: DecisionRule) -> Decision {
+        Decision { rule, conformance_probability: 0.95 }
+    }
+
+    /// The guard factor g at which a two-sided tolerance of half-width T is
+    /// just accepted: y = T - g u.
+    fn guard_factor(half_width: f64) -> f64 {
+        let accepted = |g: f64| {
+            let e = Estimate::known(half_width - g, 1.0);
+            decide(&rule(DecisionRule::Guarded), Some(-half_width), Some(half_width), &e).verdict == Verdict::Within
+        };
+        let (mut low, mut high) = (0.0, half_width);
+        for _ in 0..60 {
+            let middle = f64::midpoint(low, high);
+            if accepted(middle) { high = middle } else { low = middle }
+        }
+        high
+    }
+
+    #[test]
+    fn guard_factors_follow_jcgm_106() {
+        // Computed from JCGM 106:2012 equation (7) for P = .95; 1.645 is its one-sided limit.
+        for (t, g) in [(1.97, 1.869), (2.0, 1.796), (2.5, 1.649), (3.0, 1.645), (10.0, 1.645)] {
+            let ours = guard_factor(t);
+            assert!((ours - g).abs() < 0.002, "T/u {t}: {ours} against {g}");
+        }
+    }
+
+    #[test]
+    fn conformance_of_1_40_sigma_is_9192() {
+        // JCGM 106:2012, 7.3: Phi(1.40) = 0.9192.
+        let d = decide(&rule(DecisionRule::Guarded), None, Some(1.4), &Estimate::known(0.0, 1.0));
+        assert!((d.conformance_probability - 0.9192).abs() < 5e-5);
+        assert_eq!(d.verdict, Verdict::Undecided);
+    }
+
+    #[test]
+    fn a_tolerance_below_1_96_u_cannot_be_proven() {
+        let at = |t: f64| decide(&rule(DecisionRule::Guarded), Some(-t), Some(t), &Estimate::known(0.0, 1.0));
+        assert!(!at(1.95).can_decide && at(1.95).verdict == Verdict::Undecided);
+        assert!(at(1.97).can_decide && at(1.97).verdict == Verdict::Within);
+        assert!((least_half_width(0.95, f64::INFINITY) - 1.96).abs() < 1e-3);
+    }
+
+    #[test]
+    fn ilac_g8_grades() {
+        let at = |y: f64, r| decide(&rule(r), Some(-10.0), Some(10.0), &Estimate::known(y, 1.0));
+        for (y, grade, verdict) in [
+            (7.9, Grade::Pass, Verdict::Within),
+            (9.0, Grade::ConditionalPass, Verdict::Undecided),
+            (10.5, Grade::ConditionalFail, Verdict::Undecided),
+            (-12.5, Grade::Fail, Verdict::Outside),
+        ] {
+            let d = at(y, DecisionRule::FourWay);
+            assert_eq!((d.grade, d.verdict), (Some(grade), verdict), "at {y}");
+        }
+        assert_eq!(at(9.0, DecisionRule::Binary).grade, Some(Grade::Fail));
+        assert_eq!(at(9.0, DecisionRule::Binary).verdict, Verdict::Undecided);
+        assert_eq!(at(10.0, DecisionRule::Simple).verdict, Verdict::Within, "limits are inclusive");
+        assert_eq!(at(10.1, DecisionRule::Simple).verdict, Verdict::Outside);
+    }
+
+    #[test]
+    fn risk_of_false_acceptance_matches_published_figures() {
+        // Consumer's risk for a normal process, test sd = process sd / 4, limits
+        // +-1 at in-tolerance probabilities .6 to .99, simple acceptance; the
+        // percentages are the published ones of the metrology literature.
+        for (itp, percent) in
+            [(0.6, 4.838603), (0.7, 3.922341), (0.8, 2.855831), (0.9, 1.599953), (0.95, 0.871009), (0.99, 0.199917)]
+        {
+            let sd = 1.0 / crate::num::normal_quantile((1.0 + itp) / 2.0);
+            let u = sd / 4.0;
+            // Probability of a true value outside times that of a reading inside.
+            let steps = 200_000;
+            let (from, to) = (1.0, 9.0_f64.mul_add(sd, 1.0));
+            let h = (to - from) / f64::from(steps);
+            let risk: f64 = (0..steps)
+                .map(|i| {
+                    let x = from + h * (f64::from(i) + 0.5);
+                    let density = (-0.5 * (x / sd).powi(2)).exp() / (sd * std::f64::consts::TAU.sqrt());
+                    let inside = crate::num::normal_cdf((1.0 - x) / u) - crate::num::normal_cdf((-1.0 - x) / u);
+                    2.0 * density * inside * h
+                })
+                .sum();
+            assert!((100.0 * risk - percent).abs() < 2e-4, "itp {itp}: {} against {percent}", 100.0 * risk);
+        }
+    }
+}

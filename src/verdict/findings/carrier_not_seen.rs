@@ -1,0 +1,31 @@
+//! A carrier of the rig is in no photo, or its pose stayed open.
+
+use super::{Case, Finding, Rule};
+use crate::marker::Role;
+use crate::verdict::Level;
+
+pub(super) const RULE: Rule = Rule {
+    codes: &["carrier-not-seen"],
+    title: "Not seen",
+    rationale: "What no photo shows is not part of the proof.",
+    method: "No photo that is linked to the others shows two usable corners of the carrier, or a flat carrier fits two \
+             poses equally well. Exact; no false alarms.",
+    find,
+};
+
+fn find(case: &Case) -> Vec<Finding> {
+    let carriers = case.rig.carriers.iter().enumerate().filter(|(_, c)| c.role != Role::Card);
+    carriers
+        .filter_map(|(k, c)| {
+            let message = match case.scene {
+                Some(scene) if scene.carriers[k].is_some() && !scene.ambiguous[k] => return None,
+                Some(scene) if scene.carriers[k].is_some() => format!(
+                    "{}: two poses fit the photos equally well. Take one more photo from another direction, nearer to it.",
+                    c.name
+                ),
+                _ => format!("{} is in no usable photo. Take one more photo that shows it and two other carriers.", c.name),
+            };
+            Some(Finding::new("carrier-not-seen", Level::Warn, message).on_carrier(&c.name))
+        })
+        .collect()
+}

@@ -1,0 +1,32 @@
+//! One code appears twice in a photo.
+
+use super::{Case, Finding, Rule};
+use crate::verdict::Level;
+
+pub(super) const RULE: Rule = Rule {
+    codes: &["marker-duplicated"],
+    title: "One code twice",
+    rationale: "Nobody can tell which of two equal markers belongs to the rig; both are left out.",
+    method: "Two sightings of one id of the rig in one photo. Exact; a spare print that lies about is enough to cause it.",
+    find,
+};
+
+fn find(case: &Case) -> Vec<Finding> {
+    let mut found = Vec::new();
+    for photo in case.photos {
+        let mut ids: Vec<u32> = photo.sightings.markers.iter().map(|m| m.id).collect();
+        ids.sort_unstable();
+        ids.dedup();
+        for id in ids {
+            let count = photo.sightings.markers.iter().filter(|m| m.id == id).count();
+            if count > 1 && case.rig.marker(id).is_some() {
+                let message = format!(
+                    "Marker {id} appears {count} times in {}: all of them were left out. Remove spare prints and take the photo again.",
+                    photo.file
+                );
+                found.push(Finding::new("marker-duplicated", Level::Warn, message).in_photo(photo.file));
+            }
+        }
+    }
+    found
+}

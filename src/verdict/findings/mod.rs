@@ -1,0 +1,182 @@
+//! Known misplacements and mistakes, one file each: what it is, why it
+//! matters, how it is found, what the search can and can't see.
+
+use crate::detect::Sightings;
+use crate::folder::JobFile;
+use crate::marker::Rig;
+use crate::measure::Measurement;
+use crate::photo::Exif;
+use crate::pose::{Problem, Scene};
+use crate::quantity::{Estimate, Quantity};
+use crate::setup::{ReferenceLine, Setup};
+
+use super::check::Checked;
+use super::ladder::Level;
+
+mod carrier_not_seen;
+mod floor_not_level;
+mod marker_duplicated;
+mod not_checked;
+mod photo_blurred;
+mod photo_unusable;
+mod photo_zoomed;
+mod photos_too_alike;
+mod plate_not_seated;
+mod plates_swapped;
+mod prerequisites;
+mod print_scale_wrong;
+mod reading_disagrees;
+mod stand_misplaced;
+mod stand_moved;
+mod suspects;
+mod weak_geometry;
+
+pub use not_checked::not_checked;
+pub use suspects::{Suspect, suspects};
+
+/// Everything that a finding may look at.
+pub struct Case<'a> {
+    /// The marker kit.
+    pub rig: &'a Rig,
+    /// The set-up sheet.
+    pub setup: &'a Setup,
+    /// The job file.
+    pub job: &'a JobFile,
+    /// The photos, in the job's order.
+    pub photos: &'a [PhotoFacts<'a>],
+    /// The adjustment, where there is one; photo indices are those of `photos`.
+    pub scene: Option<&'a Scene>,
+    /// What the adjustment saw.
+    pub problem: Option<&'a Problem<'a>>,
+    /// The measurement.
+    pub measurement: Option<&'a Measurement>,
+    /// The decided checks, in the sheet's order.
+    pub checks: &'a [Checked],
+    /// The sheet's reference line.
+    pub line: ReferenceLine,
+    /// What could explain the photos' misfit, best first ([`suspects`]).
+    pub suspects: &'a [Suspect],
+    /// The readings against the photos.
+    pub readings: &'a [Compared],
+}
+
+/// What a finding needs to know of one photo.
+pub struct PhotoFacts<'a> {
+    /// Its name in the job.
+    pub file: &'a str,
+    /// Its EXIF.
+    pub exif: &'a Exif,
+    /// What was found in it.
+    pub sightings: &'a Sightings,
+    /// Why it did not take part, if it did not.
+    pub problem: Option<PhotoProblem>,
+}
+
+/// Why a photo did not take part.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum PhotoProblem {
+    /// Its size is not the camera file's.
+    #[error("{0}")]
+    Resized(String),
+    /// Its EXIF names another camera, or no camera file fits.
+    #[error("{0}")]
+    OtherCamera(String),
+    /// No marker of the rig was found.
+    #[error("no marker of the rig was found in it: stand nearer, mind light and sharpness, and take it again")]
+    NoMarkers,
+    /// It shares no carrier with the other photos.
+    #[error(
+        "it shares no carrier with the other photos: take it again so that it shows two carriers that another photo shows too"
+    )]
+    NotLinked,
+}
+
+/// A reading compared with the photos.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Compared {
+    /// What was read.
+    pub quantity: Quantity,
+    /// The reading.
+    pub value: f64,
+    /// 1 sigma.
+    pub u: f64,
+    /// What the photos say.
+    pub photo: Option<Estimate>,
+    /// E_n after ISO/IEC 17043.
+    pub normalized_error: Option<f64>,
+    /// Whether it entered the adjustment.
+    pub used: bool,
+}
+
+/// One finding.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Finding {
+    /// The code.
+    pub code: &'static str,
+    /// How much it weighs.
+    pub level: Level,
+    /// The carrier it is about.
+    pub carrier: Option<String>,
+    /// The photo it is about.
+    pub photo: Option<String>,
+    /// What, why and the remedy.
+    pub message: String,
+}
+
+/// A kind of finding.
+pub struct Rule {
+    /// The codes it may give.
+    pub codes: &'static [&'static str],
+    /// Its name for people.
+    pub title: &'static str,
+    /// Why it matters.
+    pub rationale: &'static str,
+    /// How it is found, its limits, and the rate of false alarms it was made for.
+    pub method: &'static str,
+    /// The search.
+    pub find: fn(&Case) -> Vec<Finding>,
+}
+
+/// All rules.
+pub const RULES: &[&Rule] = &[
+    &stand_misplaced::RULE,
+    &stand_moved::RULE,
+    &plates_swapped::RULE,
+    &plate_not_seated::RULE,
+    &print_scale_wrong::RULE,
+    &photo_zoomed::RULE,
+    &photo_blurred::RULE,
+    &photos_too_alike::RULE,
+    &floor_not_level::RULE,
+    &carrier_not_seen::RULE,
+    &photo_unusable::RULE,
+    &reading_disagrees::RULE,
+    &marker_duplicated::RULE,
+    &weak_geometry::RULE,
+    &prerequisites::RULE,
+    &not_checked::RULE,
+];
+
+/// Runs all rules; the worst findings come first, else in the rules' order.
+pub fn find(case: &Case) -> Vec<Finding> {
+    let mut all: Vec<Finding> = RULES.iter().flat_map(|rule| (rule.find)(case)).collect();
+    all.sort_by_key(|f| f.level);
+    all
+}
+
+impl Finding {
+    /// A finding about the whole job.
+    pub(crate) fn new(code: &'static str, level: Level, message: String) -> Self {
+        Finding { code, level, carrier: None, photo: None, message }
+    }
+
+    pub(crate) fn on_carrier(mut self, name: &str) -> Self {
+        self.carrier = Some(name.to_owned());
+        self
+    }
+
+    pub(crate) fn in_photo(mut self, file: &str) -> Self {
+        self.photo = Some(file.to_owned());
+        self
+    }
+}

@@ -1,0 +1,33 @@
+//! A photo is blurred.
+
+use super::{Case, Finding, Rule};
+use crate::quantity::rounded;
+use crate::verdict::Level;
+
+pub(super) const RULE: Rule = Rule {
+    codes: &["photo-blurred"],
+    title: "Blurred",
+    rationale: "Blur costs accuracy, and the blur of a moving hand is not the same in all directions, so it shifts edges.",
+    method: "Median blur of the photo's markers, as fitted: above 1.8 px, or above 1.2 px and twice that of the sharpest photo.",
+    find,
+};
+
+const BLURRED_PX: f64 = 1.8;
+const SUSPICIOUS_PX: f64 = 1.2;
+
+fn find(case: &Case) -> Vec<Finding> {
+    let blur = |p: &super::PhotoFacts| p.sightings.blur_px;
+    let seen = || case.photos.iter().filter(|p| !p.sightings.markers.is_empty());
+    let sharpest = seen().map(blur).fold(f64::INFINITY, f64::min);
+    seen()
+        .filter(|p| blur(p) > BLURRED_PX || (blur(p) > SUSPICIOUS_PX && blur(p) > 2.0 * sharpest))
+        .map(|p| {
+            let message = format!(
+                "{} is blurred (about {} px). Hold still, rest the elbows or use more light, and take it again.",
+                p.file,
+                rounded(blur(p), 1)
+            );
+            Finding::new("photo-blurred", Level::Warn, message).in_photo(p.file)
+        })
+        .collect()
+}

@@ -1,0 +1,45 @@
+//! Two photos were taken from almost the same place.
+
+use super::{Case, Finding, Rule};
+use crate::geom::deg;
+use crate::quantity::rounded;
+use crate::verdict::Level;
+
+pub(super) const RULE: Rule = Rule {
+    codes: &["photos-too-alike"],
+    title: "Too alike",
+    rationale: "Distances come from looking at the same thing from different places; two photos from one place are one photo.",
+    method: "Angle between the lines of sight from the stand to two cameras below 5 degrees. Exact; no false alarms.",
+    find,
+};
+
+const LEAST_DEG: f64 = 5.0;
+
+fn find(case: &Case) -> Vec<Finding> {
+    let Some(measurement) = case.measurement else { return Vec::new() };
+    let Some(stand) = case
+        .rig
+        .with_role(crate::marker::Role::Target)
+        .find_map(|k| measurement.carriers[k].as_ref())
+        .map(|c| c.vehicle_from_carrier.origin_mm())
+    else {
+        return Vec::new();
+    };
+    let sight: Vec<_> = measurement.photos.iter().map(|p| p.as_ref().map(|p| p.origin_mm() - stand)).collect();
+    let mut found = Vec::new();
+    for i in 0..sight.len() {
+        for j in i + 1..sight.len() {
+            let (Some(a), Some(b)) = (&sight[i], &sight[j]) else { continue };
+            let angle = deg(a.angle(b));
+            if angle < LEAST_DEG {
+                let (a, b) = (case.photos[i].file, case.photos[j].file);
+                let message = format!(
+                    "{a} and {b} were taken from almost the same direction ({} deg apart). Take one of them from the other side of the stand.",
+                    rounded(angle, 1)
+                );
+                found.push(Finding::new("photos-too-alike", Level::Warn, message).in_photo(b));
+            }
+        }
+    }
+    found
+}

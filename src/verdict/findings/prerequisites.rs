@@ -1,0 +1,36 @@
+//! What the technician attests.
+
+use super::{Case, Finding, Rule};
+use crate::verdict::Level;
+
+pub(super) const RULE: Rule = Rule {
+    codes: &["prerequisite-not-met", "record-incomplete"],
+    title: "Prerequisites",
+    rationale: "The sheet says what must be so before the geometry means anything: tyres, load, steering, settled suspension.",
+    method: "The job's answers against the sheet's list: `false` stops, no answer to a required one makes the record \
+             incomplete. Photos can't check an attestation.",
+    find,
+};
+
+fn find(case: &Case) -> Vec<Finding> {
+    let mut found = Vec::new();
+    let answer = |id: &str| case.job.prerequisites.get(id);
+    for p in &case.setup.prerequisites {
+        if answer(&p.id) == Some(&serde_json::Value::Bool(false)) {
+            let message = format!("Not met: {}. Put it right, then take the photos again.", p.text);
+            found.push(Finding::new("prerequisite-not-met", Level::Stop, message));
+        }
+    }
+    let open: Vec<&str> = case
+        .setup
+        .prerequisites
+        .iter()
+        .filter(|p| p.required && answer(&p.id).is_none())
+        .map(|p| p.text.as_str())
+        .collect();
+    if !open.is_empty() {
+        let message = format!("Not answered: {}. Answer in the job's [prerequisites].", open.join("; "));
+        found.push(Finding::new("record-incomplete", Level::Warn, message));
+    }
+    found
+}

@@ -1,0 +1,30 @@
+//! A reading and the photos exclude each other.
+
+use super::{Case, Finding, Rule};
+use crate::quantity::rounded;
+use crate::verdict::Level;
+
+pub(super) const RULE: Rule = Rule {
+    codes: &["reading-disagrees"],
+    title: "Reading disagrees",
+    rationale: "Two independent instruments that disagree beyond their uncertainties: one of them, or a typing, is wrong.",
+    method: "E_n of ISO/IEC 17043 above 1: at correct uncertainties one pair in some twenty-two at most, fewer where both count.",
+    find,
+};
+
+fn find(case: &Case) -> Vec<Finding> {
+    case.readings
+        .iter()
+        .filter(|r| r.normalized_error.is_some_and(|e| e.abs() > 1.0))
+        .map(|r| {
+            let (unit, what) = (r.quantity.unit().symbol(), r.quantity.trade_name());
+            let photo = r.photo.map_or(String::new(), |p| rounded(p.value, 2));
+            let message = format!(
+                "{what}: the reading of {} {unit} and the photos' {photo} {unit} exclude each other (E_n {}). Read again; check which point it was measured from.",
+                rounded(r.value, 2),
+                rounded(r.normalized_error.unwrap_or(0.0).abs(), 1)
+            );
+            Finding::new("reading-disagrees", if r.used { Level::Stop } else { Level::Warn }, message)
+        })
+        .collect()
+}

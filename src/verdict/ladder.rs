@@ -1,0 +1,92 @@
+//! The words of judgement, ordered.
+
+use serde::{Deserialize, Serialize};
+
+/// The ladder of verdicts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Verdict {
+    /// Proven to be within tolerance.
+    Within,
+    /// Proven to be outside tolerance.
+    Outside,
+    /// Not proven either way.
+    Undecided,
+    /// Could not be measured.
+    Unusable,
+}
+
+impl Verdict {
+    /// The words for people.
+    pub fn words(self) -> &'static str {
+        match self {
+            Verdict::Within => "within tolerance",
+            Verdict::Outside => "outside tolerance",
+            Verdict::Undecided => "not proven",
+            Verdict::Unusable => "retake",
+        }
+    }
+}
+
+/// How much a finding weighs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Level {
+    /// The measurement can't be trusted: the job is unusable.
+    Void,
+    /// No `within`.
+    Stop,
+    /// Worth a look.
+    Warn,
+    /// Worth knowing.
+    Note,
+}
+
+impl Verdict {
+    /// A job's verdict from its checks': outside where one is, else unusable
+    /// where one is, else undecided where one is, else within. A job without
+    /// checks proves nothing.
+    pub fn of_checks(checks: impl IntoIterator<Item = Verdict>) -> Verdict {
+        let checks: Vec<Verdict> = checks.into_iter().collect();
+        let any = |v| checks.contains(&v);
+        match () {
+            () if any(Verdict::Outside) => Verdict::Outside,
+            () if any(Verdict::Unusable) => Verdict::Unusable,
+            () if any(Verdict::Undecided) || checks.is_empty() => Verdict::Undecided,
+            () => Verdict::Within,
+        }
+    }
+
+    /// What findings leave of a verdict: a void measurement is unusable, a
+    /// stop forbids `within`.
+    pub fn limited_by(self, levels: impl IntoIterator<Item = Level>) -> Verdict {
+        match levels.into_iter().min() {
+            Some(Level::Void) => Verdict::Unusable,
+            Some(Level::Stop) if self == Verdict::Within => Verdict::Undecided,
+            _ => self,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_worst_check_names_the_job() {
+        use Verdict::{Outside, Undecided, Unusable, Within};
+        assert_eq!(Verdict::of_checks([Within, Within]), Within);
+        assert_eq!(Verdict::of_checks([Within, Undecided]), Undecided);
+        assert_eq!(Verdict::of_checks([Undecided, Unusable]), Unusable);
+        assert_eq!(Verdict::of_checks([Unusable, Outside]), Outside);
+        assert_eq!(Verdict::of_checks([]), Undecided);
+    }
+
+    #[test]
+    fn findings_take_within_away_but_never_give_it() {
+        assert_eq!(Verdict::Within.limited_by([Level::Stop]), Verdict::Undecided);
+        assert_eq!(Verdict::Outside.limited_by([Level::Stop]), Verdict::Outside);
+        assert_eq!(Verdict::Outside.limited_by([Level::Warn, Level::Void]), Verdict::Unusable);
+        assert_eq!(Verdict::Within.limited_by([Level::Warn, Level::Note]), Verdict::Within);
+    }
+}

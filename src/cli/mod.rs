@@ -1,6 +1,35 @@
-//! The command-line doors.
+//! The command-line doors, a file for each command. What is typed becomes one
+//! ready value of options before any work starts; no geometry here.
+
+mod output;
+mod verify;
+
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand};
+
+/// Proves from ordinary photos where a calibration target stood.
+#[derive(Debug, Parser)]
+#[command(name = "baywitness", version, about, max_term_width = 100)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+enum Command {
+    /// Measure a job's photos and decide on the checks of its set-up sheet
+    Verify(verify::Arguments),
+}
+
+/// Wrong usage, or an input that can't be read.
+const UNREADABLE: u8 = 2;
 
 /// Runs the program.
-pub fn run() -> std::process::ExitCode {
-    std::process::ExitCode::SUCCESS
+pub fn run() -> ExitCode {
+    let arguments = Arguments::parse();
+    let code = match arguments.command {
+        Command::Verify(a) => verify::run(a),
+    };
+    ExitCode::from(code)
 }

@@ -1,0 +1,67 @@
+//! Where results go: JSON to a file or stdout, words to the other one.
+
+use std::io::{IsTerminal, Write};
+use std::path::Path;
+
+/// Where JSON goes.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) enum JsonTarget {
+    /// Standard output; people's text then goes to stderr.
+    Stdout,
+    /// A file.
+    File(std::path::PathBuf),
+}
+
+impl std::str::FromStr for JsonTarget {
+    type Err = std::convert::Infallible;
+
+    fn from_str(text: &str) -> Result<Self, Self::Err> {
+        Ok(if text == "-" { JsonTarget::Stdout } else { JsonTarget::File(text.into()) })
+    }
+}
+
+/// Writes JSON where it was asked for.
+pub(super) fn write_json(target: &JsonTarget, json: &impl serde::Serialize) -> Result<(), String> {
+    let mut text = serde_json::to_string_pretty(json).map_err(|e| format!("cannot write JSON: {e}"))?;
+    text.push('\n');
+    match target {
+        JsonTarget::Stdout => {
+            std::io::stdout().write_all(text.as_bytes()).map_err(|e| format!("cannot write to standard output: {e}"))
+        }
+        JsonTarget::File(path) => write_file(path, text.as_bytes()),
+    }
+}
+
+/// Writes a file so that it is either whole or not there: beside it first, then renamed.
+pub(super) fn write_file(path: &Path, bytes: &[u8]) -> Result<(), String> {
+    let failed = |e: std::io::Error| format!("cannot write {}: {e}", path.display());
+    let mut beside = path.as_os_str().to_owned();
+    beside.push(".part");
+    std::fs::write(&beside, bytes).map_err(failed)?;
+    std::fs::rename(&beside, path).map_err(failed)
+}
+
+/// Prints words for people: to stdout, or to stderr where stdout carries JSON.
+pub(super) fn say(text: &str, json: Option<&JsonTarget>) {
+    // A closed pipe is the reader's choice, not an error of ours.
+    let _ = if json == Some(&JsonTarget::Stdout) {
+        std::io::stderr().write_all(text.as_bytes())
+    } else {
+        std::io::stdout().write_all(text.as_bytes())
+    };
+}
+
+/// Prints an error.
+pub(super) fn complain(message: &str) {
+    let _ = writeln!(std::io::stderr(), "error: {message}");
+}
+
+/// Whether words go to a terminal that may show colour.
+pub(super) fn colour(json: Option<&JsonTarget>) -> bool {
+    let terminal = if json == Some(&JsonTarget::Stdout) {
+        std::io::stderr().is_terminal()
+    } else {
+        std::io::stdout().is_terminal()
+    };
+    terminal && std::env::var_os("NO_COLOR").is_none_or(|v| v.is_empty())
+}

@@ -1,0 +1,134 @@
+//! `baywitness verify`.
+
+use std::path::{Path, PathBuf};
+
+use rayon::prelude::*;
+
+use super::UNREADABLE;
+use super::output::{JsonTarget, complain, say, write_json};
+use crate::folder::Models;
+use crate::job::{self, Error};
+use crate::record::{JobRecord, Verdict};
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Job folders
+    #[arg(required = true, value_name = "JOB")]
+    jobs: Vec<PathBuf>,
+    /// Write the record as JSON to a file, or to standard output with `-`
+    #[arg(long, value_name = "FILE|-")]
+    json: Option<JsonTarget>,
+    /// Write the report into this folder
+    #[arg(long, value_name = "DIR")]
+    report: Option<PathBuf>,
+    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    #[arg(long, value_name = "DIR")]
+    models: Option<PathBuf>,
+    /// Number of threads (default: one for each core)
+    #[arg(long, value_name = "N")]
+    threads: Option<usize>,
+}
+
+/// One element of the JSON output.
+#[derive(serde::Serialize)]
+#[serde(untagged)]
+enum Element {
+    Record(Box<JobRecord>),
+    Failed { format: &'static str, path: String, message: String },
+}
+
+/// Verifies all jobs; the exit code is the worst job's.
+pub(super) fn run(arguments: Arguments) -> u8 {
+    match prepare(&arguments) {
+        Ok((options, pool)) => pool.install(|| verify_all(&arguments, &options)),
+        Err(message) => {
+            complain(&message);
+            UNREADABLE
+        }
+    }
+}
+
+fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool), String> {
+    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
+    let threads = arguments.threads.unwrap_or(0);
+    let pool = rayon::ThreadPoolBuilder::new()
+        .num_threads(threads)
+        .build()
+        .map_err(|e| format!("cannot start {threads} threads: {e}"))?;
+    Ok((job::Options { models }, pool))
+}
+
+fn verify_all(arguments: &Arguments, options: &job::Options) -> u8 {
+    let results: Vec<Result<JobRecord, Error>> = arguments.jobs.par_iter().map(|p| job::verify(p, options)).collect();
+    let mut code = 0;
+    let mut elements = Vec::new();
+    for (path, result) in arguments.jobs.iter().zip(results) {
+        match result {
+            Ok(record) => {
+                code = worse(code, exit_code(record.verdict));
+                present(arguments, path, &record).unwrap_or_else(|message| {
+                    complain(&message);
+                    code = UNREADABLE;
+                });
+                elements.push(Element::Record(Box::new(record)));
+            }
+            Err(e) => {
+                complain(&e.to_string());
+                code = UNREADABLE;
+                elements.push(Element::Failed {
+                    format: "error/1",
+                    path: path.display().to_string(),
+                    message: e.to_string(),
+                });
+            }
+        }
+    }
+    if let Some(target) = &arguments.json {
+        let written = match elements.as_slice() {
+            [one] => write_json(target, one),
+            all => write_json(target, &all),
+        };
+        if let Err(message) = written {
+            complain(&message);
+            return UNREADABLE;
+        }
+    }
+    code
+}
+
+/// Words on the terminal, and the report where it was asked for.
+fn present(arguments: &Arguments, _path: &Path, record: &JobRecord) -> Result<(), String> {
+    say(&format!("{}: {}\n{}\n", record.job, record.verdict.words(), record.reason), arguments.json.as_ref());
+    Ok(())
+}
+
+/// Exit codes of the verdicts.
+fn exit_code(verdict: Verdict) -> u8 {
+    match verdict {
+        Verdict::Within => 0,
+        Verdict::Outside => 1,
+        Verdict::Undecided => 3,
+        Verdict::Unusable => 4,
+    }
+}
+
+/// The worst wins: unreadable, unusable, outside, undecided, within.
+fn worse(a: u8, b: u8) -> u8 {
+    let rank = |code: u8| [2, 4, 1, 3, 0].iter().position(|c| *c == code).unwrap_or(0);
+    if rank(a) <= rank(b) { a } else { b }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_worst_code_wins() {
+        assert_eq!(worse(0, 3), 3);
+        assert_eq!(worse(3, 1), 1);
+        assert_eq!(worse(1, 4), 4);
+        assert_eq!(worse(4, 2), 2);
+        assert_eq!(worse(2, 0), 2);
+    }
+}

@@ -1,44 +1,97 @@
 //! JPEG straight to luma: chroma blocks are passed over, never transformed.
 
-use zune_core::{bytestream::ZCursor, colorspace::ColorSpace, options::DecoderOptions};
+use zune_core::{
+    bytestream::{ZByteReaderTrait, ZCursor},
+    colorspace::ColorSpace,
+    options::DecoderOptions,
+};
 use zune_jpeg::{JpegDecoder, errors::DecodeErrors};
 
-use super::{Luma, error::Fault, jpeg_structure, read::check_size};
+use super::{
+    Luma,
+    error::Fault,
+    jpeg_source::{READ_AHEAD, Source},
+    jpeg_structure::{Structure, structure},
+    read::check_size,
+};
 
 /// Decodes the luma of a JPEG.
 pub(super) fn luma(bytes: &[u8]) -> Result<Luma, Fault> {
-    let structure = jpeg_structure::structure(bytes)?;
-    let (width, height) = (structure.width, structure.height);
-    let count = check_size(width, height)?;
-    let mut decoder = decoder(&bytes[..structure.last_scan.end + 2], ColorSpace::Luma);
-    decoder.decode_headers().map_err(fault)?;
-    let pixels = match decoder.input_colorspace() {
-        Some(ColorSpace::YCbCr | ColorSpace::Luma) if has_luma_path(&structure.sampling) => {
-            let mut pixels = vec![0; count];
-            decoder.decode_into(&mut pixels).map_err(fault)?;
-            pixels
-        }
-        Some(ColorSpace::YCbCr) => {
-            every_third(colours(&bytes[..structure.last_scan.end + 2], count, ColorSpace::YCbCr)?)
-        }
-        _ => {
-            let rgb = colours(&bytes[..structure.last_scan.end + 2], count, ColorSpace::RGB)?;
+    let (structure, route) = examine(bytes)?;
+    let pixels = match route {
+        Route::Luma => samples(bytes, &structure, ColorSpace::Luma)?,
+        Route::YCbCr => every_third(samples(bytes, &structure, ColorSpace::YCbCr)?),
+        Route::Rgb => {
+            let rgb = samples(bytes, &structure, ColorSpace::RGB)?;
             rgb.chunks_exact(3).map(|p| luma_of([p[0], p[1], p[2]])).collect()
         }
     };
-    Luma::new(width, height, pixels).ok_or_else(|| Fault::Damaged("its size changed while it was decoded".into()))
+    Luma::new(structure.width, structure.height, pixels)
+        .ok_or_else(|| Fault::Damaged("its size changed while it was decoded".into()))
 }
 
-/// Whether the decoder's luma-only path is right for these sampling factors:
-/// with chroma halved in height alone it returns a wrong picture (zune-jpeg
-/// 0.5.15), so anything but the usual three goes through all components.
-fn has_luma_path(sampling: &[[u8; 2]]) -> bool {
-    match sampling {
-        [_] => true,
-        [luma, chroma @ ..] => {
-            matches!(luma, [1, 1] | [2, 1] | [2, 2]) && chroma.iter().all(|factors| *factors == [1, 1])
-        }
-        [] => false,
+/// Decodes the colours of a JPEG: width, height, and red, green, blue in turn.
+pub(super) fn rgb(bytes: &[u8]) -> Result<([usize; 2], Vec<u8>), Fault> {
+    let (structure, _) = examine(bytes)?;
+    Ok(([structure.width, structure.height], samples(bytes, &structure, ColorSpace::RGB)?))
+}
+
+/// What the file holds and how to decode it.
+fn examine(bytes: &[u8]) -> Result<(Structure, Route), Fault> {
+    let structure = structure(bytes)?;
+    check_size(structure.width, structure.height)?;
+    let mut decoder = decoder(ZCursor::new(&bytes[..structure.last_scan.end + 2]), ColorSpace::Luma);
+    decoder.decode_headers().map_err(fault)?;
+    let sampling: Vec<_> = structure.components.iter().map(|c| c.sampling).collect();
+    let route = route(&sampling, decoder.input_colorspace())?;
+    Ok((structure, route))
+}
+
+/// Decodes to `out`. A picture in one scan is watched to its last byte; the
+/// decoder itself finds what is missing between several scans.
+fn samples(bytes: &[u8], structure: &Structure, out: ColorSpace) -> Result<Vec<u8>, Fault> {
+    let mut pixels = vec![0; structure.width * structure.height * out.num_components()];
+    let scan = &structure.last_scan;
+    if structure.scans > 1 {
+        decoder(ZCursor::new(&bytes[..scan.end + 2]), out).decode_into(&mut pixels).map_err(fault)?;
+        return Ok(pixels);
+    }
+    let (source, reached) = Source::new(bytes, scan);
+    decoder(source, out).decode_into(&mut pixels).map_err(fault)?;
+    let reached = reached.get();
+    if reached > scan.end + READ_AHEAD {
+        return Err(Fault::CutOff("the JPEG has less picture data than its size needs".into()));
+    }
+    let left = bytes.get(reached..scan.end).unwrap_or_default();
+    if left.iter().any(|&byte| byte != 0) {
+        return Err(Fault::Damaged(format!("{} bytes of picture data are left over", left.len())));
+    }
+    Ok(pixels)
+}
+
+/// What to decode for the luma of a JPEG.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Route {
+    /// The first component alone.
+    Luma,
+    /// All components; the first is the luma.
+    YCbCr,
+    /// All components, turned into red, green, blue.
+    Rgb,
+}
+
+/// The route that the decoder (zune-jpeg 0.5.15) takes rightly for these
+/// sampling factors. Others come back as a wrong picture, so they are refused:
+/// halved in height alone on the luma-only path, quartered in height on any.
+fn route(sampling: &[[u8; 2]], colours: Option<ColorSpace>) -> Result<Route, Fault> {
+    let subsampled = |rest: &[[u8; 2]]| rest.iter().all(|factors| *factors == [1, 1]);
+    match (colours, sampling) {
+        (Some(ColorSpace::Luma), [_]) => Ok(Route::Luma),
+        (Some(ColorSpace::YCbCr), [[1, 1] | [2, 1] | [2, 2], chroma @ ..]) if subsampled(chroma) => Ok(Route::Luma),
+        (Some(ColorSpace::YCbCr), [[1, 2] | [4, 1], chroma @ ..]) if subsampled(chroma) => Ok(Route::YCbCr),
+        (Some(ColorSpace::RGB | ColorSpace::CMYK | ColorSpace::YCCK), all) if subsampled(all) => Ok(Route::Rgb),
+        (Some(ColorSpace::YCCK), [[2, 2], [1, 1], [1, 1], [2, 2]]) => Ok(Route::Rgb),
+        _ => Err(Fault::Unsupported(format!("a JPEG with unusual components ({colours:?}, sampling {sampling:?})"))),
     }
 }
 
@@ -51,20 +104,6 @@ fn every_third(mut samples: Vec<u8>) -> Vec<u8> {
     samples
 }
 
-/// Decodes the colours of a JPEG: width, height, and red, green, blue in turn.
-pub(super) fn rgb(bytes: &[u8]) -> Result<([usize; 2], Vec<u8>), Fault> {
-    let structure = jpeg_structure::structure(bytes)?;
-    let count = check_size(structure.width, structure.height)?;
-    let pixels = colours(&bytes[..structure.last_scan.end + 2], count, ColorSpace::RGB)?;
-    Ok(([structure.width, structure.height], pixels))
-}
-
-fn colours(bytes: &[u8], count: usize, out: ColorSpace) -> Result<Vec<u8>, Fault> {
-    let mut pixels = vec![0; 3 * count];
-    decoder(bytes, out).decode_into(&mut pixels).map_err(fault)?;
-    Ok(pixels)
-}
-
 /// Luma of display-referred red, green, blue with ITU-R BT.601 weights, which
 /// JPEG files use (ITU-T T.871) and so does a JPEG's own luma.
 pub(super) fn luma_of([r, g, b]: [u8; 3]) -> u8 {
@@ -72,13 +111,13 @@ pub(super) fn luma_of([r, g, b]: [u8; 3]) -> u8 {
     ((19595 * r + 38470 * g + 7471 * b + 32768) >> 16) as u8
 }
 
-fn decoder(bytes: &[u8], out: ColorSpace) -> JpegDecoder<ZCursor<&[u8]>> {
+fn decoder<T: ZByteReaderTrait>(source: T, out: ColorSpace) -> JpegDecoder<T> {
     let options = DecoderOptions::default()
         .set_strict_mode(true)
         .set_max_width(usize::from(u16::MAX))
         .set_max_height(usize::from(u16::MAX))
         .jpeg_set_out_colorspace(out);
-    JpegDecoder::new_with_options(ZCursor::new(bytes), options)
+    JpegDecoder::new_with_options(source, options)
 }
 
 fn fault(error: DecodeErrors) -> Fault {

@@ -3,6 +3,8 @@
 //! Decoders fill up what a short file leaves open; this walk finds out first
 //! whether the file holds all its segments, up to the end-of-image marker.
 
+use memchr::memchr;
+
 use super::error::Fault;
 
 /// What the segments say.
@@ -10,11 +12,7 @@ use super::error::Fault;
 pub(super) struct Structure {
     pub(super) width: usize,
     pub(super) height: usize,
-    pub(super) progressive: bool,
-    /// Sampling factors of each component, horizontal and vertical.
-    pub(super) sampling: Vec<[u8; 2]>,
-    /// Colour transform of an Adobe segment (APP14), if there is one.
-    pub(super) adobe_transform: Option<u8>,
+    pub(super) components: Vec<Component>,
     /// Where the entropy-coded data of the last scan starts and ends: the end
     /// is the place of the end-of-image marker.
     pub(super) last_scan: std::ops::Range<usize>,
@@ -22,25 +20,38 @@ pub(super) struct Structure {
     pub(super) scans: usize,
 }
 
+/// One colour component of the frame.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Component {
+    pub(super) id: u8,
+    /// Sampling factors, horizontal and vertical.
+    pub(super) sampling: [u8; 2],
+}
+
+impl Structure {
+    /// Coded units in a scan (A.2): of one component its blocks of 8 x 8, of
+    /// several the blocks that belong together.
+    fn units(&self, scan_header: &[u8]) -> usize {
+        let largest = |axis: usize| self.components.iter().map(|c| usize::from(c.sampling[axis])).max().unwrap_or(1);
+        let [h_max, v_max] = [largest(0), largest(1)];
+        let one = (scan_header.first() == Some(&1))
+            .then(|| self.components.iter().find(|c| Some(&c.id) == scan_header.get(1)))
+            .flatten();
+        let [h, v] = one.map_or([1, 1], |c| c.sampling.map(usize::from));
+        (self.width * h).div_ceil(8 * h_max) * (self.height * v).div_ceil(8 * v_max)
+    }
+}
+
 const SOI: u8 = 0xd8;
 const EOI: u8 = 0xd9;
 const SOS: u8 = 0xda;
 const DRI: u8 = 0xdd;
-const APP14: u8 = 0xee;
 
 /// Walks a file from its start to its first end-of-image marker; what follows
 /// (a second picture, a film clip) is not looked at.
 pub(super) fn structure(bytes: &[u8]) -> Result<Structure, Fault> {
     let mut walk = Walk { bytes, at: 2 };
-    let mut found = Structure {
-        width: 0,
-        height: 0,
-        progressive: false,
-        sampling: Vec::new(),
-        adobe_transform: None,
-        last_scan: 0..0,
-        scans: 0,
-    };
+    let mut found = Structure { width: 0, height: 0, components: Vec::new(), last_scan: 0..0, scans: 0 };
     let mut restart_interval = 0;
     loop {
         let marker = walk.marker()?;
@@ -54,14 +65,17 @@ pub(super) fn structure(bytes: &[u8]) -> Result<Structure, Fault> {
         let segment = walk.segment(marker)?;
         match marker {
             0xc0..=0xcf if !matches!(marker, 0xc4 | 0xc8 | 0xcc) => frame(&mut found, marker, segment)?,
-            APP14 if segment.starts_with(b"Adobe") => found.adobe_transform = segment.get(11).copied(),
             DRI => restart_interval = segment.get(..2).map_or(0, |b| usize::from(u16::from_be_bytes([b[0], b[1]]))),
             SOS => {
-                if found.sampling.is_empty() {
+                if found.components.is_empty() {
                     return Err(Fault::Damaged("picture data before the frame header".into()));
                 }
                 let start = walk.at;
-                walk.entropy_data(restart_interval)?;
+                let restarts = walk.entropy_data(restart_interval)?;
+                let wanted = found.units(segment).saturating_sub(1).checked_div(restart_interval).unwrap_or(0);
+                if restarts != wanted {
+                    return Err(Fault::Damaged(format!("{restarts} restart markers where its size needs {wanted}")));
+                }
                 found.last_scan = start..walk.at;
                 found.scans += 1;
             }
@@ -90,7 +104,7 @@ fn frame(found: &mut Structure, marker: u8, segment: &[u8]) -> Result<(), Fault>
     if rest.len() != 3 * usize::from(components) || components == 0 {
         return Err(too_short());
     }
-    if !found.sampling.is_empty() {
+    if !found.components.is_empty() {
         return Err(Fault::Damaged("it has two frame headers".into()));
     }
     if precision != 8 {
@@ -98,8 +112,10 @@ fn frame(found: &mut Structure, marker: u8, segment: &[u8]) -> Result<(), Fault>
     }
     found.width = usize::from(u16::from_be_bytes([w1, w0]));
     found.height = usize::from(u16::from_be_bytes([h1, h0]));
-    found.progressive = marker == 0xc2;
-    found.sampling = rest.chunks_exact(3).map(|c| [c[1] >> 4, c[1] & 15]).collect();
+    found.components = rest.chunks_exact(3).map(|c| Component { id: c[0], sampling: [c[1] >> 4, c[1] & 15] }).collect();
+    if found.components.iter().any(|c| c.sampling.contains(&0)) {
+        return Err(Fault::Damaged("its frame header states a sampling factor of zero".into()));
+    }
     Ok(())
 }
 
@@ -135,25 +151,25 @@ impl<'a> Walk<'a> {
     }
 
     /// Passes entropy-coded data up to the next marker that is no restart
-    /// marker; those must count 0 to 7 in turn (F.1.1.5.1, B.2.1).
-    fn entropy_data(&mut self, restart_interval: usize) -> Result<(), Fault> {
-        let mut next_restart = 0xd0;
+    /// marker and counts those; they must be 0 to 7 in turn (B.2.1, E.1.4).
+    fn entropy_data(&mut self, restart_interval: usize) -> Result<usize, Fault> {
+        let mut restarts = 0;
         loop {
             let rest = &self.bytes[self.at.min(self.bytes.len())..];
-            let skip = rest.iter().position(|&b| b == 0xff).ok_or_else(|| self.cut_off())?;
+            let skip = memchr(0xff, rest).ok_or_else(|| self.cut_off())?;
             self.at += skip;
             match self.bytes.get(self.at + 1) {
                 None => return Err(self.cut_off()),
                 Some(0) => self.at += 2,
                 Some(0xff) => self.at += 1,
                 Some(&code @ 0xd0..=0xd7) => {
-                    if restart_interval == 0 || code != next_restart {
+                    if restart_interval == 0 || usize::from(code & 7) != restarts % 8 {
                         return Err(Fault::Damaged(format!("restart marker out of turn at byte {}", self.at)));
                     }
-                    next_restart = 0xd0 | ((code + 1) & 7);
+                    restarts += 1;
                     self.at += 2;
                 }
-                Some(_) => return Ok(()),
+                Some(_) => return Ok(restarts),
             }
         }
     }

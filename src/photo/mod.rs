@@ -10,6 +10,7 @@ mod error;
 mod exif;
 mod exif_reader;
 mod jpeg;
+mod jpeg_source;
 mod jpeg_structure;
 mod luma;
 mod orientation;

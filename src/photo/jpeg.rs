@@ -10,7 +10,7 @@ use zune_jpeg::{JpegDecoder, errors::DecodeErrors};
 use super::{
     Luma,
     error::Fault,
-    jpeg_source::{READ_AHEAD, Source},
+    jpeg_source::Source,
     jpeg_structure::{Structure, structure},
     read::check_size,
 };
@@ -40,32 +40,26 @@ pub(super) fn rgb(bytes: &[u8]) -> Result<([usize; 2], Vec<u8>), Fault> {
 fn examine(bytes: &[u8]) -> Result<(Structure, Route), Fault> {
     let structure = structure(bytes)?;
     check_size(structure.width, structure.height)?;
-    let mut decoder = decoder(ZCursor::new(&bytes[..structure.last_scan.end + 2]), ColorSpace::Luma);
+    let mut decoder = decoder(ZCursor::new(&bytes[..structure.end]), ColorSpace::Luma);
     decoder.decode_headers().map_err(fault)?;
     let sampling: Vec<_> = structure.components.iter().map(|c| c.sampling).collect();
     let route = route(&sampling, decoder.input_colorspace())?;
     Ok((structure, route))
 }
 
-/// Decodes to `out`. A picture in one scan is watched to its last byte; the
-/// decoder itself finds what is missing between several scans.
+/// Decodes to `out`. A picture in one scan, as cameras write it, and a
+/// progressive one are watched to their last bytes; what is missing between
+/// the scans of a sequential one the decoder finds itself.
 fn samples(bytes: &[u8], structure: &Structure, out: ColorSpace) -> Result<Vec<u8>, Fault> {
     let mut pixels = vec![0; structure.width * structure.height * out.num_components()];
-    let scan = &structure.last_scan;
-    if structure.scans > 1 {
-        decoder(ZCursor::new(&bytes[..scan.end + 2]), out).decode_into(&mut pixels).map_err(fault)?;
+    let bytes = &bytes[..structure.end];
+    if structure.scans > 1 && !structure.progressive {
+        decoder(ZCursor::new(bytes), out).decode_into(&mut pixels).map_err(fault)?;
         return Ok(pixels);
     }
-    let (source, reached) = Source::new(bytes, scan);
-    decoder(source, out).decode_into(&mut pixels).map_err(fault)?;
-    let reached = reached.get();
-    if reached > scan.end + READ_AHEAD {
-        return Err(Fault::CutOff("the JPEG has less picture data than its size needs".into()));
-    }
-    let left = bytes.get(reached..scan.end).unwrap_or_default();
-    if left.iter().any(|&byte| byte != 0) {
-        return Err(Fault::Damaged(format!("{} bytes of picture data are left over", left.len())));
-    }
+    let (source, watch) = Source::new(bytes, structure);
+    let failed = decoder(source, out).decode_into(&mut pixels).map_err(fault).err();
+    watch.verdict(structure.runs.len(), failed)?;
     Ok(pixels)
 }
 

@@ -1,46 +1,108 @@
-//! Feeds one JPEG scan to the decoder and watches how much of it is used.
+//! Feeds a JPEG to the decoder and watches how it uses the picture data.
 //!
-//! A decoder that runs out of data goes on with zeros and returns a picture;
-//! the last part of it is made up. This source shows the picture data without
-//! the end marker, then a few zeros, then an error: a decoder that needs more
-//! than the zeros fails, and one that stops early is found by the place that
-//! it reached.
+//! A decoder that runs out of data goes on with zeros and returns a picture
+//! whose last part is made up; one that comes to a marker too late skips what
+//! is left. This source hands out each run of picture data (up to a restart
+//! marker or the end of a scan), then a few bytes of ones, then an error, and
+//! shows the marker only to a decoder that looks for it. A code word of ones
+//! alone stands for nothing (T.81, C.2), so a decoder that lacks data fails at
+//! once; one that leaves data unread is seen, unless its bit buffer holds them.
 
 use std::{cell::Cell, ops::Range, rc::Rc};
 
 use zune_core::bytestream::{ZByteIoError, ZByteReaderTrait, ZSeekFrom};
 
-/// Bytes that the decoder may take beyond the data: its bit buffer holds 8.
-pub(super) const READ_AHEAD: usize = 8;
+use super::{error::Fault, jpeg_structure::Structure};
 
-/// Zeros behind the data; more than the decoder's longest look ahead.
-const PADDING: usize = 2 * READ_AHEAD;
+/// Bytes, stuffed ones included, that the decoder may take beyond a run's end:
+/// its bit buffer holds up to 63 bits, and a run may end in 7 padding bits.
+const READ_AHEAD: usize = 16;
 
-/// A JPEG whose last scan is watched.
+/// Stands behind the last run.
+const NO_RUN: Range<usize> = usize::MAX..usize::MAX;
+
+/// What was seen while a decoder read.
+#[derive(Debug, Default)]
+pub(super) struct Watch {
+    /// A run had less data than the decoder needed.
+    short: Cell<bool>,
+    /// Bytes that a decoder left unread in a run.
+    left: Cell<usize>,
+    /// Runs that were left behind.
+    done: Cell<usize>,
+}
+
+impl Watch {
+    /// Whether all runs were used to their ends; `failed` is what the decoder said.
+    pub(super) fn verdict(&self, runs: usize, failed: Option<Fault>) -> Result<(), Fault> {
+        if self.short.get() {
+            return Err(Fault::Damaged("picture data are missing".into()));
+        }
+        if let Some(fault) = failed {
+            return Err(fault);
+        }
+        if self.left.get() > 0 {
+            return Err(Fault::Damaged(format!("{} bytes of picture data are left over", self.left.get())));
+        }
+        let used = self.done.get() + 1;
+        if used < runs {
+            return Err(Fault::Damaged(format!("only {used} of {runs} parts of its picture data fit")));
+        }
+        Ok(())
+    }
+}
+
+/// A JPEG file with its runs of picture data.
 pub(super) struct Source<'a> {
-    /// The file up to the end of the scan.
     bytes: &'a [u8],
-    scan_start: usize,
+    runs: &'a [Range<usize>],
+    /// The run at or after the reading place.
+    run: Range<usize>,
     at: usize,
-    reached: Rc<Cell<usize>>,
+    /// Bytes handed out beyond the run's end.
+    beyond: usize,
+    /// The run whose marker is shown as it comes, if there is one.
+    open_run: Option<usize>,
+    watch: Rc<Watch>,
 }
 
 impl<'a> Source<'a> {
-    /// `file` up to the end of `scan`, and where reading has come to.
-    pub(super) fn new(file: &'a [u8], scan: &Range<usize>) -> (Self, Rc<Cell<usize>>) {
-        let reached = Rc::new(Cell::new(0));
-        let source = Source { bytes: &file[..scan.end], scan_start: scan.start, at: 0, reached: Rc::clone(&reached) };
-        (source, reached)
+    /// The file, and what will be seen of its reading. After the first scan of
+    /// a progressive picture the decoder takes the marker only if it came upon
+    /// it while reading data; there the source leaves the watching to it.
+    pub(super) fn new(bytes: &'a [u8], structure: &'a Structure) -> (Self, Rc<Watch>) {
+        let watch = Rc::new(Watch::default());
+        let runs = &structure.runs[..];
+        let run = runs.first().cloned().unwrap_or(NO_RUN);
+        let open_run = structure.progressive.then_some(structure.first_scan_runs - 1);
+        (Source { bytes, runs, run, at: 0, beyond: 0, open_run, watch: Rc::clone(&watch) }, watch)
     }
 
-    fn exhausted(&self) -> bool {
-        self.at > self.bytes.len() + PADDING
+    /// Notes what a decoder that now looks for a marker leaves of the run, and
+    /// goes on to the next run once the marker was read.
+    fn leave_run(&mut self) {
+        let rest = self.bytes.get(self.at..self.run.end).unwrap_or_default();
+        // Some cameras fill up the last run with zeros.
+        if self.watch.left.get() == 0 && rest.iter().any(|&byte| byte != 0) {
+            self.watch.left.set(rest.len());
+        }
+        if self.at > self.run.end {
+            let done = self.watch.done.get() + 1;
+            self.watch.done.set(done);
+            self.run = self.runs.get(done).cloned().unwrap_or(NO_RUN);
+            self.beyond = 0;
+        }
     }
 }
 
 impl ZByteReaderTrait for Source<'_> {
     #[inline(always)]
     fn read_byte_no_error(&mut self) -> u8 {
+        if self.at >= self.run.end && self.open_run != Some(self.watch.done.get()) {
+            self.beyond += 1;
+            // FF and its stuffed zero in turn.
+            return if self.beyond % 2 == 1 { 0xff } else { 0 };
+        }
         let byte = self.bytes.get(self.at).copied().unwrap_or(0);
         self.at += 1;
         byte
@@ -48,16 +110,21 @@ impl ZByteReaderTrait for Source<'_> {
 
     #[inline(always)]
     fn read_exact_bytes(&mut self, buffer: &mut [u8]) -> Result<(), ZByteIoError> {
-        let found = self.bytes.get(self.at..self.at + buffer.len());
-        let found = found.ok_or(ZByteIoError::NotEnoughBytes(0, 0))?;
-        // Within the scan the decoder takes four bytes at once, and single
-        // ones where FF is among them; that saves it going back.
-        if self.at >= self.scan_start && found.contains(&0xff) {
-            return Err(ZByteIoError::NotEnoughBytes(0, 0));
+        let next = self.at.checked_add(buffer.len()).ok_or(ZByteIoError::NotEnoughBytes(0, 0))?;
+        let found = self.bytes.get(self.at..next).ok_or(ZByteIoError::NotEnoughBytes(0, 0))?;
+        if self.at >= self.run.start {
+            if buffer.len() == 4 && self.at <= self.run.end {
+                // Picture data are taken four bytes at once, or singly where FF
+                // is among them: an error here saves the decoder going back.
+                if next > self.run.end || found.contains(&0xff) {
+                    return Err(ZByteIoError::NotEnoughBytes(0, 0));
+                }
+            } else {
+                self.leave_run();
+            }
         }
         buffer.copy_from_slice(found);
-        self.at += buffer.len();
-        self.reached.set(self.at);
+        self.at = next;
         Ok(())
     }
 
@@ -80,7 +147,6 @@ impl ZByteReaderTrait for Source<'_> {
         Ok(())
     }
 
-    #[inline(always)]
     fn z_seek(&mut self, to: ZSeekFrom) -> Result<u64, ZByteIoError> {
         let place = match to {
             ZSeekFrom::Start(place) => i64::try_from(place).ok(),
@@ -94,11 +160,11 @@ impl ZByteReaderTrait for Source<'_> {
 
     #[inline(always)]
     fn is_eof(&mut self) -> Result<bool, ZByteIoError> {
-        if self.exhausted() {
-            return Err(ZByteIoError::Generic("picture data missing"));
+        if self.beyond > READ_AHEAD {
+            self.watch.short.set(true);
+            return Err(ZByteIoError::Generic("picture data are missing"));
         }
-        self.reached.set(self.at);
-        Ok(false)
+        Ok(self.at >= self.bytes.len())
     }
 
     fn z_position(&mut self) -> Result<u64, ZByteIoError> {

@@ -3,6 +3,8 @@
 //! Decoders fill up what a short file leaves open; this walk finds out first
 //! whether the file holds all its segments, up to the end-of-image marker.
 
+use std::ops::Range;
+
 use memchr::memchr;
 
 use super::error::Fault;
@@ -13,9 +15,13 @@ pub(super) struct Structure {
     pub(super) width: usize,
     pub(super) height: usize,
     pub(super) components: Vec<Component>,
-    /// Where the entropy-coded data of the last scan starts and ends: the end
-    /// is the place of the end-of-image marker.
-    pub(super) last_scan: std::ops::Range<usize>,
+    pub(super) progressive: bool,
+    /// Runs of entropy-coded data, each up to a restart marker or the end of a scan.
+    pub(super) runs: Vec<Range<usize>>,
+    /// How many of them the first scan has.
+    pub(super) first_scan_runs: usize,
+    /// The place behind the end-of-image marker.
+    pub(super) end: usize,
     /// Number of scans.
     pub(super) scans: usize,
 }
@@ -51,7 +57,16 @@ const DRI: u8 = 0xdd;
 /// (a second picture, a film clip) is not looked at.
 pub(super) fn structure(bytes: &[u8]) -> Result<Structure, Fault> {
     let mut walk = Walk { bytes, at: 2 };
-    let mut found = Structure { width: 0, height: 0, components: Vec::new(), last_scan: 0..0, scans: 0 };
+    let mut found = Structure {
+        width: 0,
+        height: 0,
+        components: Vec::new(),
+        progressive: false,
+        runs: Vec::new(),
+        first_scan_runs: 0,
+        end: 0,
+        scans: 0,
+    };
     let mut restart_interval = 0;
     loop {
         let marker = walk.marker()?;
@@ -70,18 +85,22 @@ pub(super) fn structure(bytes: &[u8]) -> Result<Structure, Fault> {
                 if found.components.is_empty() {
                     return Err(Fault::Damaged("picture data before the frame header".into()));
                 }
-                let start = walk.at;
-                let restarts = walk.entropy_data(restart_interval)?;
+                let runs_before = found.runs.len();
+                walk.entropy_data(restart_interval, &mut found.runs)?;
+                let restarts = found.runs.len() - runs_before - 1;
                 let wanted = found.units(segment).saturating_sub(1).checked_div(restart_interval).unwrap_or(0);
                 if restarts != wanted {
                     return Err(Fault::Damaged(format!("{restarts} restart markers where its size needs {wanted}")));
                 }
-                found.last_scan = start..walk.at;
                 found.scans += 1;
+                if found.scans == 1 {
+                    found.first_scan_runs = found.runs.len();
+                }
             }
             _ => {}
         }
     }
+    found.end = walk.at;
     if found.scans == 0 {
         return Err(Fault::Damaged("it holds no picture data".into()));
     }
@@ -111,6 +130,7 @@ fn frame(found: &mut Structure, marker: u8, segment: &[u8]) -> Result<(), Fault>
         return Err(Fault::Unsupported(format!("a JPEG with {precision} bits a sample")));
     }
     found.width = usize::from(u16::from_be_bytes([w1, w0]));
+    found.progressive = marker == 0xc2;
     found.height = usize::from(u16::from_be_bytes([h1, h0]));
     found.components = rest.chunks_exact(3).map(|c| Component { id: c[0], sampling: [c[1] >> 4, c[1] & 15] }).collect();
     if found.components.iter().any(|c| c.sampling.contains(&0)) {
@@ -150,26 +170,33 @@ impl<'a> Walk<'a> {
         Ok(segment)
     }
 
-    /// Passes entropy-coded data up to the next marker that is no restart
-    /// marker and counts those; they must be 0 to 7 in turn (B.2.1, E.1.4).
-    fn entropy_data(&mut self, restart_interval: usize) -> Result<usize, Fault> {
+    /// Passes a scan's entropy-coded data and notes its runs; restart markers
+    /// must be 0 to 7 in turn (B.2.1, E.1.4).
+    fn entropy_data(&mut self, restart_interval: usize, runs: &mut Vec<Range<usize>>) -> Result<(), Fault> {
         let mut restarts = 0;
+        let mut start = self.at;
         loop {
             let rest = &self.bytes[self.at.min(self.bytes.len())..];
-            let skip = memchr(0xff, rest).ok_or_else(|| self.cut_off())?;
-            self.at += skip;
+            self.at += memchr(0xff, rest).ok_or_else(|| self.cut_off())?;
+            if self.bytes.get(self.at + 1) == Some(&0) {
+                self.at += 2;
+                continue;
+            }
+            runs.push(start..self.at);
+            let fill = self.bytes[self.at..].iter().take_while(|&&b| b == 0xff).count() - 1;
+            self.at += fill;
             match self.bytes.get(self.at + 1) {
                 None => return Err(self.cut_off()),
-                Some(0) => self.at += 2,
-                Some(0xff) => self.at += 1,
                 Some(&code @ 0xd0..=0xd7) => {
                     if restart_interval == 0 || usize::from(code & 7) != restarts % 8 {
                         return Err(Fault::Damaged(format!("restart marker out of turn at byte {}", self.at)));
                     }
                     restarts += 1;
                     self.at += 2;
+                    start = self.at;
                 }
-                Some(_) => return Ok(restarts),
+                Some(0) => return Err(Fault::Damaged(format!("no marker at byte {}", self.at))),
+                Some(_) => return Ok(()),
             }
         }
     }

@@ -26,5 +26,6 @@ pub mod quantity;
 pub mod record;
 pub mod report;
 pub mod setup;
+pub mod sheet;
 pub mod synth;
 pub mod verdict;

@@ -1,0 +1,243 @@
+//! The assembly drawing of a carrier: where each sheet goes, from its datum.
+
+use crate::marker::Carrier;
+
+use super::canvas::{Anchor, BLACK, Canvas, DARK, GREY, LIGHT, Style};
+use super::dimension::{self, Ordinate};
+use super::paper::Paper;
+use super::piece::Piece;
+use super::view::{self, View};
+use super::{marks, words};
+
+const MARGIN_MM: f64 = 12.0;
+const HEAD_MM: f64 = 36.0;
+const FOOT_MM: f64 = 12.0;
+const ROW_MM: f64 = 4.6;
+/// Room around a view for dimensions (left, below), its title (above) and air.
+const LEFT_MM: f64 = 19.0;
+const BELOW_MM: f64 = 19.0;
+const ABOVE_MM: f64 = 15.0;
+const RIGHT_MM: f64 = 7.0;
+/// Scales of ISO 5455 that fit such drawings, and 1:2.5 and 1:25, which workshops use.
+const SCALES: [f64; 8] = [1.0, 2.0, 2.5, 5.0, 10.0, 20.0, 25.0, 50.0];
+
+/// One page of a carrier's assembly drawing.
+#[derive(Debug, Clone)]
+pub(super) struct Drawing<'a> {
+    /// Millimetres of the carrier on one of the paper; 0 where the page has no view.
+    divisor: f64,
+    views: Vec<(View, [f64; 2])>,
+    rows: Vec<Row<'a>>,
+    /// Where the table starts, mm from the top.
+    table_mm: f64,
+}
+
+#[derive(Debug, Clone)]
+struct Row<'a> {
+    piece: Piece<'a>,
+    page: usize,
+}
+
+/// The drawing pages; the sheets follow them, so `first_page` is where the drawings start.
+pub(super) fn drawings<'a>(
+    carrier: &Carrier,
+    pieces: &[Piece<'a>],
+    paper: Paper,
+    first_page: usize,
+) -> Vec<Drawing<'a>> {
+    let views = view::views(carrier, pieces);
+    let [_, height] = paper.size_mm();
+    let free = height - HEAD_MM - FOOT_MM;
+    let table = ROW_MM * (pieces.len() as f64 + 1.0) + 6.0;
+    let (divisor, places, used) = SCALES
+        .iter()
+        .find_map(|&divisor| shelve(&views, divisor, paper, free - table))
+        .or_else(|| SCALES.iter().find_map(|&divisor| shelve(&views, divisor, paper, free)))
+        .unwrap_or_else(|| (50.0, vec![[MARGIN_MM, HEAD_MM]; views.len()], free));
+    let placed: Vec<(View, [f64; 2])> = views.into_iter().zip(places).collect();
+    let together = used + table <= free + 1e-9;
+    let per_page = ((free - 6.0) / ROW_MM - 1.0) as usize;
+    let pages = if together { 1 } else { 1 + pieces.len().div_ceil(per_page) };
+    let row = |(index, piece): (usize, &Piece<'a>)| Row { piece: piece.clone(), page: first_page + pages + index };
+    let mut rows: Vec<Row<'a>> = pieces.iter().enumerate().map(row).collect();
+    if together {
+        return vec![Drawing { divisor, views: placed, rows, table_mm: HEAD_MM + used + 6.0 }];
+    }
+    let mut drawings = vec![Drawing { divisor, views: placed, rows: Vec::new(), table_mm: HEAD_MM }];
+    while !rows.is_empty() {
+        let rest = rows.split_off(rows.len().min(per_page));
+        drawings.push(Drawing { divisor: 0.0, views: Vec::new(), rows, table_mm: HEAD_MM });
+        rows = rest;
+    }
+    drawings
+}
+
+/// Places views on shelves from the top; `None` where they don't fit at this scale.
+fn shelve(views: &[View], divisor: f64, paper: Paper, height: f64) -> Option<(f64, Vec<[f64; 2]>, f64)> {
+    let width = paper.size_mm()[0] - 2.0 * MARGIN_MM;
+    let (mut x, mut top, mut shelf) = (0.0, 0.0, 0.0f64);
+    let mut places = Vec::new();
+    for view in views {
+        let [w, h] = box_mm(view, divisor);
+        if x > 0.0 && x + w > width {
+            top += shelf;
+            (x, shelf) = (0.0, 0.0);
+        }
+        if w > width || top + h > height {
+            return None;
+        }
+        places.push([MARGIN_MM + x, HEAD_MM + top]);
+        x += w;
+        shelf = shelf.max(h);
+    }
+    Some((divisor, places, top + shelf))
+}
+
+fn box_mm(view: &View, divisor: f64) -> [f64; 2] {
+    let [low, high] = view.extent;
+    [(high[0] - low[0]) / divisor + LEFT_MM + RIGHT_MM, (high[1] - low[1]) / divisor + ABOVE_MM + BELOW_MM]
+}
+
+/// Draws one page.
+pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, carrier: &Carrier, drawing: &Drawing<'_>, folio: &str) {
+    let [width, height] = paper.size_mm();
+    canvas.text([MARGIN_MM, 15.0], Anchor::Left, Style::bold(15.0), &format!("{}: where the sheets go", carrier.name));
+    canvas.text([width - MARGIN_MM, 15.0], Anchor::Right, Style::regular(10.0).grey(DARK), words::role(carrier.role));
+    let scale = if drawing.divisor > 0.0 { format!(" Drawn at 1:{}.", drawing.divisor) } else { String::new() };
+    let note = format!(
+        "All dimensions in mm from the datum, {}. In the views right and up are positive. Align the short lines at the edges \
+         of each sheet with pencilled lines through its centre.{scale}",
+        words::datum(carrier.role)
+    );
+    canvas.paragraph([MARGIN_MM, 21.0], width - 2.0 * MARGIN_MM, Style::regular(8.5).grey(DARK), &note);
+    for (view, corner) in &drawing.views {
+        draw_view(canvas, view, *corner, drawing.divisor);
+    }
+    if !drawing.rows.is_empty() {
+        table(canvas, drawing, width);
+    }
+    canvas.text([width - MARGIN_MM, height - 6.0], Anchor::Right, Style::regular(7.0).grey(GREY), folio);
+}
+
+fn draw_view(canvas: &mut Canvas<'_>, view: &View, corner: [f64; 2], divisor: f64) {
+    let [low, high] = view.extent;
+    let origin = [corner[0] + LEFT_MM - low[0] / divisor, corner[1] + ABOVE_MM + high[1] / divisor];
+    let on_page = |p: [f64; 2]| [origin[0] + p[0] / divisor, origin[1] - p[1] / divisor];
+    canvas.text([corner[0] + 2.0, corner[1] + 4.0], Anchor::Left, Style::bold(9.0), &view.title);
+    canvas.text([corner[0] + 2.0, corner[1] + 8.0], Anchor::Left, Style::regular(7.0).grey(DARK), &view.note);
+    let (bottom, left) = (on_page(low)[1] + 1.5, on_page(low)[0] - 1.5);
+    dimensions(canvas, view, on_page, bottom, left);
+    canvas.centre_line([left, origin[1]], [on_page(high)[0] + 3.0, origin[1]], GREY);
+    canvas.centre_line([origin[0], on_page(high)[1] - 3.0], [origin[0], bottom], GREY);
+    for sheet in &view.sheets {
+        canvas.stroke(&sheet.map(on_page), true, 0.18, GREY);
+    }
+    for square in &view.squares {
+        draw_square(canvas, on_page(square.centre), square.size.map(|size| size / divisor), square.id);
+    }
+    for edge in &view.edges {
+        draw_edge(canvas, edge, on_page);
+    }
+    datum(canvas, origin);
+}
+
+fn dimensions(
+    canvas: &mut Canvas<'_>,
+    view: &View,
+    on_page: impl Fn([f64; 2]) -> [f64; 2],
+    bottom: f64,
+    left: f64,
+) {
+    let ordinates = |axis: usize, edge: f64| {
+        let places = view.points.iter().copied().chain([[0.0, 0.0]]);
+        let ordinate = |place: [f64; 2]| {
+            let at = on_page(place);
+            Ordinate { at_mm: at[axis], from_mm: at[1 - axis], value_mm: place[axis] }
+        };
+        dimension::distinct(places.map(ordinate).collect(), edge)
+    };
+    dimension::below(canvas, &ordinates(0, bottom), bottom);
+    dimension::left(canvas, &ordinates(1, left), left);
+}
+
+fn draw_square(canvas: &mut Canvas<'_>, [x, y]: [f64; 2], [w, h]: [f64; 2], id: u32) {
+    let corners = super::canvas::rectangle(x - 0.5 * w, y - 0.5 * h, w, h);
+    canvas.fill(std::slice::from_ref(&corners), LIGHT);
+    canvas.stroke(&corners, true, 0.3, BLACK);
+    let size = (h * 0.9).clamp(4.0, 11.0);
+    if h > 9.0 {
+        marks::arrow(canvas, [x, y - 0.14 * h], [0.0, -1.0], 0.26 * h, DARK);
+        canvas.text([x, y + 0.3 * h], Anchor::Middle, Style::bold(size), &id.to_string());
+    } else {
+        canvas.text([x, y + 0.13 * size], Anchor::Middle, Style::bold(size), &id.to_string());
+    }
+}
+
+fn draw_edge(canvas: &mut Canvas<'_>, edge: &view::Edge, on_page: impl Fn([f64; 2]) -> [f64; 2]) {
+    let [a, b] = edge.ends.map(on_page);
+    canvas.line(a, b, 0.9, BLACK);
+    let middle = [0.5 * (a[0] + b[0]), 0.5 * (a[1] + b[1])];
+    let looks = [edge.looks[0], -edge.looks[1]];
+    let beside = |distance: f64| [middle[0] + distance * looks[0], middle[1] + distance * looks[1]];
+    marks::arrow(canvas, beside(0.8), looks, 4.0, DARK);
+    let at = beside(6.2);
+    let anchor = if looks[0] > 0.5 {
+        Anchor::Left
+    } else if looks[0] < -0.5 {
+        Anchor::Right
+    } else {
+        Anchor::Middle
+    };
+    let text = words::list(edge.ids.iter().copied());
+    let drop = 1.0 + looks[1].max(0.0) * 0.6;
+    canvas.text([at[0], at[1] + drop], anchor, Style::bold(7.5), &text);
+}
+
+/// A ring with a cross: where the dimensions start.
+fn datum(canvas: &mut Canvas<'_>, [x, y]: [f64; 2]) {
+    let ring: Vec<[f64; 2]> = (0..32)
+        .map(|i| f64::from(i) * std::f64::consts::TAU / 32.0)
+        .map(|angle| [x + 1.9 * angle.cos(), y + 1.9 * angle.sin()])
+        .collect();
+    canvas.stroke(&ring, true, 0.35, BLACK);
+    canvas.line([x - 3.0, y], [x + 3.0, y], 0.25, BLACK);
+    canvas.line([x, y - 3.0], [x, y + 3.0], 0.25, BLACK);
+    canvas.text([x + 2.3, y - 2.3], Anchor::Left, Style::regular(6.5), "datum");
+}
+
+fn table(canvas: &mut Canvas<'_>, drawing: &Drawing<'_>, width: f64) {
+    const COLUMNS: [(f64, &str); 7] = [
+        (0.0, "page"),
+        (0.07, "ids"),
+        (0.20, "black square, right x up"),
+        (0.42, "centre x"),
+        (0.51, "y"),
+        (0.60, "z"),
+        (0.69, "printed face looks"),
+    ];
+    let inner = width - 2.0 * MARGIN_MM;
+    let mut y = drawing.table_mm;
+    for (at, title) in COLUMNS {
+        canvas.text([MARGIN_MM + at * inner, y], Anchor::Left, Style::bold(7.5), title);
+    }
+    canvas.line([MARGIN_MM, y + 1.2], [width - MARGIN_MM, y + 1.2], 0.3, BLACK);
+    for row in &drawing.rows {
+        y += ROW_MM;
+        let piece = &row.piece;
+        let first = piece.first();
+        let [x_mm, y_mm, z_mm] = [0, 1, 2].map(|axis| words::mm(piece.centre_mm[axis]));
+        let cells = [
+            row.page.to_string(),
+            words::list(piece.markers.iter().map(|marker| marker.id)),
+            format!("{} x {} mm", words::mm(first.size_mm[0]), words::mm(first.size_mm[1])),
+            x_mm,
+            y_mm,
+            z_mm,
+            words::direction(first.normal()),
+        ];
+        for ((at, _), cell) in COLUMNS.iter().zip(cells) {
+            canvas.text([MARGIN_MM + at * inner, y], Anchor::Left, Style::regular(7.5), &cell);
+        }
+        canvas.line([MARGIN_MM, y + 1.2], [width - MARGIN_MM, y + 1.2], 0.1, LIGHT);
+    }
+}

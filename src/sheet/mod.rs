@@ -1,0 +1,101 @@
+//! Printing: marker kits and camera boards as vector PDF at true size.
+//!
+//! A kit becomes one document: instructions with check rulers, then for each
+//! carrier an assembly drawing and its sheets. Everything is drawn in
+//! millimetres from the top left of the page, x right, y down; a marker's
+//! `right` is always the page's x, so that one reading of the two rulers holds
+//! for every sheet of a printing run. The same rig and options give the same
+//! bytes.
+
+mod assembly;
+mod board_sheet;
+mod canvas;
+mod code;
+mod correct;
+mod cover;
+mod dimension;
+mod error;
+mod font;
+mod marks;
+mod paper;
+mod piece;
+mod piece_sheet;
+mod ruler;
+mod view;
+mod words;
+
+pub use correct::{RulerReading, corrected_board, corrected_rig};
+pub use error::Error;
+pub use paper::Paper;
+pub use ruler::RULER_MM;
+
+use crate::marker::{Board, Rig};
+use canvas::Print;
+use piece::{Piece, pieces};
+
+/// How to print.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Options {
+    /// The paper in the printer.
+    pub paper: Paper,
+}
+
+/// A page that is still to be drawn.
+enum Leaf<'a> {
+    Cover,
+    Assembly { carrier: usize, drawing: assembly::Drawing<'a> },
+    Sheet { carrier: usize, piece: Piece<'a> },
+}
+
+/// Prints a marker kit: instructions, and for each carrier its assembly
+/// drawing and sheets.
+///
+/// # Errors
+/// A marker that does not fit the paper, is not in the family or has no
+/// sensible size; a rig without markers.
+pub fn pdf_for_rig(rig: &Rig, options: &Options) -> Result<Vec<u8>, Error> {
+    let paper = options.paper;
+    let leaves = leaves(rig, paper)?;
+    let count = leaves.len();
+    let contents = cover::contents(rig, &leaves);
+    let mut print = Print::new(&format!("Marker kit {}", rig.name))?;
+    for (index, leaf) in leaves.iter().enumerate() {
+        let folio = words::folio(&rig.name, index + 1, count);
+        print.page(paper.size_mm(), |canvas| match leaf {
+            Leaf::Cover => cover::draw(canvas, paper, rig, &contents, &folio),
+            Leaf::Assembly { carrier, drawing } => {
+                assembly::draw(canvas, paper, &rig.carriers[*carrier], drawing, &folio);
+            }
+            Leaf::Sheet { carrier, piece } => {
+                piece_sheet::draw(canvas, paper, &rig.carriers[*carrier], piece, &folio);
+            }
+        })?;
+    }
+    print.finish()
+}
+
+/// Prints a board for fitting a camera on one page.
+///
+/// # Errors
+/// A board that does not fit the paper or needs ids that the family lacks.
+pub fn pdf_for_board(board: &Board, options: &Options) -> Result<Vec<u8>, Error> {
+    let layout = board_sheet::Layout::new(board, options.paper)?;
+    let mut print = Print::new("Camera board")?;
+    print.page(layout.page_mm, |canvas| board_sheet::draw(canvas, board, &layout))?;
+    print.finish()
+}
+
+fn leaves(rig: &Rig, paper: Paper) -> Result<Vec<Leaf<'_>>, Error> {
+    let mut leaves = vec![Leaf::Cover];
+    for (index, carrier) in rig.carriers.iter().enumerate().filter(|(_, c)| !c.markers.is_empty()) {
+        let pieces = pieces(carrier, paper)?;
+        let first_sheet = leaves.len() + 1;
+        let drawings = assembly::drawings(carrier, &pieces, paper, first_sheet);
+        leaves.extend(drawings.into_iter().map(|drawing| Leaf::Assembly { carrier: index, drawing }));
+        leaves.extend(pieces.into_iter().map(|piece| Leaf::Sheet { carrier: index, piece }));
+    }
+    if leaves.len() == 1 {
+        return Err(Error::NoMarkers { rig: rig.name.clone() });
+    }
+    Ok(leaves)
+}

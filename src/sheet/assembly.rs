@@ -4,6 +4,7 @@ use crate::marker::Carrier;
 
 use super::canvas::{Anchor, BLACK, Canvas, DARK, GREY, LIGHT, Style};
 use super::dimension::{self, Ordinate};
+use super::font::{Fonts, Weight};
 use super::paper::Paper;
 use super::piece::Piece;
 use super::view::{self, View};
@@ -18,6 +19,8 @@ const LEFT_MM: f64 = 19.0;
 const BELOW_MM: f64 = 19.0;
 const ABOVE_MM: f64 = 15.0;
 const RIGHT_MM: f64 = 7.0;
+const TITLE: Style = Style { size_pt: 9.0, weight: Weight::Bold, grey: BLACK };
+const NOTE: Style = Style { size_pt: 7.0, weight: Weight::Regular, grey: DARK };
 /// Scales of ISO 5455 that fit such drawings, and 1:2.5 and 1:25, which workshops use.
 const SCALES: [f64; 8] = [1.0, 2.0, 2.5, 5.0, 10.0, 20.0, 25.0, 50.0];
 
@@ -44,8 +47,9 @@ pub(super) fn drawings<'a>(
     pieces: &[Piece<'a>],
     paper: Paper,
     first_page: usize,
+    fonts: &Fonts,
 ) -> Vec<Drawing<'a>> {
-    let views = view::views(carrier, pieces);
+    let views: Vec<Framed> = view::views(carrier, pieces).into_iter().map(|view| Framed::new(view, fonts)).collect();
     let [_, height] = paper.size_mm();
     let free = height - HEAD_MM - FOOT_MM;
     let table = ROW_MM * (pieces.len() as f64 + 1.0) + 6.0;
@@ -54,7 +58,7 @@ pub(super) fn drawings<'a>(
         .find_map(|&divisor| shelve(&views, divisor, paper, free - table))
         .or_else(|| SCALES.iter().find_map(|&divisor| shelve(&views, divisor, paper, free)))
         .unwrap_or_else(|| (50.0, vec![[MARGIN_MM, HEAD_MM]; views.len()], free));
-    let placed: Vec<(View, [f64; 2])> = views.into_iter().zip(places).collect();
+    let placed: Vec<(View, [f64; 2])> = views.into_iter().map(|framed| framed.view).zip(places).collect();
     let together = used + table <= free + 1e-9;
     let per_page = ((free - 6.0) / ROW_MM - 1.0) as usize;
     let pages = if together { 1 } else { 1 + pieces.len().div_ceil(per_page) };
@@ -73,12 +77,12 @@ pub(super) fn drawings<'a>(
 }
 
 /// Places views on shelves from the top; `None` where they don't fit at this scale.
-fn shelve(views: &[View], divisor: f64, paper: Paper, height: f64) -> Option<(f64, Vec<[f64; 2]>, f64)> {
+fn shelve(views: &[Framed], divisor: f64, paper: Paper, height: f64) -> Option<(f64, Vec<[f64; 2]>, f64)> {
     let width = paper.size_mm()[0] - 2.0 * MARGIN_MM;
     let (mut x, mut top, mut shelf) = (0.0, 0.0, 0.0f64);
     let mut places = Vec::new();
     for view in views {
-        let [w, h] = box_mm(view, divisor);
+        let [w, h] = view.box_mm(divisor);
         if x > 0.0 && x + w > width {
             top += shelf;
             (x, shelf) = (0.0, 0.0);
@@ -93,9 +97,25 @@ fn shelve(views: &[View], divisor: f64, paper: Paper, height: f64) -> Option<(f6
     Some((divisor, places, top + shelf))
 }
 
-fn box_mm(view: &View, divisor: f64) -> [f64; 2] {
-    let [low, high] = view.extent;
-    [(high[0] - low[0]) / divisor + LEFT_MM + RIGHT_MM, (high[1] - low[1]) / divisor + ABOVE_MM + BELOW_MM]
+/// A view and the width of its words.
+struct Framed {
+    view: View,
+    words_mm: f64,
+}
+
+impl Framed {
+    fn new(view: View, fonts: &Fonts) -> Self {
+        let words_mm = fonts.width_mm(&view.title, TITLE).max(fonts.width_mm(&view.note, NOTE)) + 6.0;
+        Framed { view, words_mm }
+    }
+
+    /// Width and height on the paper, mm.
+    fn box_mm(&self, divisor: f64) -> [f64; 2] {
+        let [low, high] = self.view.extent;
+        let pad = 2.0 * self.view.pad_mm;
+        let drawn = (high[0] - low[0]) / divisor + LEFT_MM + RIGHT_MM + pad;
+        [drawn.max(self.words_mm), (high[1] - low[1]) / divisor + ABOVE_MM + BELOW_MM + pad]
+    }
 }
 
 /// Draws one page.
@@ -105,7 +125,7 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, carrier: &Carrier, dra
     canvas.text([width - MARGIN_MM, 15.0], Anchor::Right, Style::regular(10.0).grey(DARK), words::role(carrier.role));
     let scale = if drawing.divisor > 0.0 { format!(" Drawn at 1:{}.", drawing.divisor) } else { String::new() };
     let note = format!(
-        "All dimensions in mm from the datum, {}. In the views right and up are positive. Align the short lines at the edges \
+        "All dimensions in mm from the datum, {}. Align the short lines at the edges \
          of each sheet with pencilled lines through its centre.{scale}",
         words::datum(carrier.role)
     );
@@ -121,11 +141,12 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, carrier: &Carrier, dra
 
 fn draw_view(canvas: &mut Canvas<'_>, view: &View, corner: [f64; 2], divisor: f64) {
     let [low, high] = view.extent;
-    let origin = [corner[0] + LEFT_MM - low[0] / divisor, corner[1] + ABOVE_MM + high[1] / divisor];
+    let pad = view.pad_mm;
+    let origin = [corner[0] + LEFT_MM + pad - low[0] / divisor, corner[1] + ABOVE_MM + pad + high[1] / divisor];
     let on_page = |p: [f64; 2]| [origin[0] + p[0] / divisor, origin[1] - p[1] / divisor];
-    canvas.text([corner[0] + 2.0, corner[1] + 4.0], Anchor::Left, Style::bold(9.0), &view.title);
-    canvas.text([corner[0] + 2.0, corner[1] + 8.0], Anchor::Left, Style::regular(7.0).grey(DARK), &view.note);
-    let (bottom, left) = (on_page(low)[1] + 1.5, on_page(low)[0] - 1.5);
+    canvas.text([corner[0] + 2.0, corner[1] + 4.0], Anchor::Left, TITLE, &view.title);
+    canvas.text([corner[0] + 2.0, corner[1] + 8.0], Anchor::Left, NOTE, &view.note);
+    let (bottom, left) = (on_page(low)[1] + 1.5 + pad, on_page(low)[0] - 1.5 - pad);
     dimensions(canvas, view, on_page, bottom, left);
     canvas.centre_line([left, origin[1]], [on_page(high)[0] + 3.0, origin[1]], GREY);
     canvas.centre_line([origin[0], on_page(high)[1] - 3.0], [origin[0], bottom], GREY);
@@ -141,18 +162,12 @@ fn draw_view(canvas: &mut Canvas<'_>, view: &View, corner: [f64; 2], divisor: f6
     datum(canvas, origin);
 }
 
-fn dimensions(
-    canvas: &mut Canvas<'_>,
-    view: &View,
-    on_page: impl Fn([f64; 2]) -> [f64; 2],
-    bottom: f64,
-    left: f64,
-) {
+fn dimensions(canvas: &mut Canvas<'_>, view: &View, on_page: impl Fn([f64; 2]) -> [f64; 2], bottom: f64, left: f64) {
     let ordinates = |axis: usize, edge: f64| {
         let places = view.points.iter().copied().chain([[0.0, 0.0]]);
         let ordinate = |place: [f64; 2]| {
             let at = on_page(place);
-            Ordinate { at_mm: at[axis], from_mm: at[1 - axis], value_mm: place[axis] }
+            Ordinate { at_mm: at[axis], from_mm: at[1 - axis], value_mm: view.signs[axis] * place[axis] }
         };
         dimension::distinct(places.map(ordinate).collect(), edge)
     };

@@ -34,8 +34,14 @@ impl Layout {
         let (pattern, quiet) = extent_mm(board)?;
         let needs_mm = pattern.map(|side| side + 2.0 * quiet);
         let Some(page_mm) = position(paper, needs_mm) else {
-            let remedy = words::larger_paper(paper, |other| position(other, needs_mm).is_some(), &smaller(paper, needs_mm));
-            return Err(Error::BoardTooLarge { needs_mm, offers_mm: room_mm(lying_if(paper, needs_mm)), paper, remedy });
+            let remedy =
+                words::larger_paper(paper, |other| position(other, needs_mm).is_some(), &smaller(paper, needs_mm));
+            return Err(Error::BoardTooLarge {
+                needs_mm,
+                offers_mm: room_mm(lying_if(paper, needs_mm)),
+                paper,
+                remedy,
+            });
         };
         let room = room_mm(page_mm);
         let corner_mm = [
@@ -47,7 +53,9 @@ impl Layout {
             BoardKind::Markers { columns, rows, first_id, size_mm, gap_mm } => {
                 markers([columns, rows], first_id, size_mm, gap_mm, start)?
             }
-            BoardKind::Chessboard { inner_corners, square_mm } => (squares(inner_corners, square_mm, start), Vec::new()),
+            BoardKind::Chessboard { inner_corners, square_mm } => {
+                (squares(inner_corners, square_mm, start), Vec::new())
+            }
         };
         Ok(Layout { page_mm, corner_mm, quiet_mm: quiet, size_mm: needs_mm, outlines, labels })
     }
@@ -86,7 +94,9 @@ fn lying_if(paper: Paper, needs_mm: [f64; 2]) -> [f64; 2] {
 /// The page upright or lying, whichever takes the board.
 fn position(paper: Paper, needs_mm: [f64; 2]) -> Option<[f64; 2]> {
     let [width, height] = paper.size_mm();
-    [[width, height], [height, width]].into_iter().find(|&page| (0..2).all(|axis| needs_mm[axis] <= room_mm(page)[axis]))
+    [[width, height], [height, width]]
+        .into_iter()
+        .find(|&page| (0..2).all(|axis| needs_mm[axis] <= room_mm(page)[axis]))
 }
 
 fn smaller(paper: Paper, needs_mm: [f64; 2]) -> String {
@@ -97,13 +107,7 @@ fn smaller(paper: Paper, needs_mm: [f64; 2]) -> String {
 
 type Pattern = (Vec<Vec<[f64; 2]>>, Vec<([f64; 2], u32)>);
 
-fn markers(
-    [columns, rows]: [u32; 2],
-    first_id: u32,
-    size: f64,
-    gap: f64,
-    start: [f64; 2],
-) -> Result<Pattern, Error> {
+fn markers([columns, rows]: [u32; 2], first_id: u32, size: f64, gap: f64, start: [f64; 2]) -> Result<Pattern, Error> {
     let dictionary = Dictionary::tag36h11();
     let count = u64::from(columns) * u64::from(rows);
     if u64::from(first_id) + count > dictionary.len() as u64 {
@@ -163,7 +167,12 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, board: &Board, layout: &Layout) {
     ruler::along(canvas, [UNPRINTABLE_MM + 1.0, up_top], length, &ruler::request("up", length));
     let note = "100 %, matt, glued flat on a stiff plate";
     canvas.text([width - 6.0, height - 9.5], Anchor::Right, Style::regular(7.0).grey(DARK), note);
-    canvas.text([width - 6.0, height - 6.0], Anchor::Right, Style::regular(7.0).grey(GREY), "baywitness · camera board");
+    canvas.text(
+        [width - 6.0, height - 6.0],
+        Anchor::Right,
+        Style::regular(7.0).grey(GREY),
+        "baywitness · camera board",
+    );
 }
 
 fn describe(board: &Board) -> String {
@@ -175,7 +184,10 @@ fn describe(board: &Board) -> String {
             words::mm(gap_mm)
         ),
         BoardKind::Chessboard { inner_corners: [across, down], square_mm } => {
-            format!("camera board, chessboard with {across} x {down} inner corners, squares of {} mm", words::mm(square_mm))
+            format!(
+                "camera board, chessboard with {across} x {down} inner corners, squares of {} mm",
+                words::mm(square_mm)
+            )
         }
     }
 }
@@ -185,15 +197,12 @@ mod tests {
     use super::*;
 
     fn board(columns: u32, rows: u32, size_mm: f64, gap_mm: f64) -> Board {
-        Board {
-            kind: BoardKind::Markers { columns, rows, first_id: 100, size_mm, gap_mm },
-            u_scale_relative: 0.0005,
-        }
+        Board { kind: BoardKind::Markers { columns, rows, first_id: 100, size_mm, gap_mm }, u_scale_relative: 0.0005 }
     }
 
     #[test]
     fn a_wide_board_lies_and_a_large_one_is_refused_with_the_remedy() {
-        assert_eq!(Layout::new(&board(7, 5, 27.0, 8.0), Paper::A4).unwrap().page_mm, [297.0, 210.0]);
+        assert_eq!(Layout::new(&board(7, 5, 26.0, 8.0), Paper::A4).unwrap().page_mm, [297.0, 210.0]);
         let error = Layout::new(&board(7, 5, 38.0, 12.0), Paper::A4).unwrap_err().to_string();
         assert!(error.contains("a4") && error.contains("--paper a3") && error.contains("factor of 0.7"), "{error}");
         let error = Layout::new(&board(7, 5, 60.0, 18.0), Paper::A3).unwrap_err().to_string();

@@ -12,7 +12,8 @@ use krilla::{Document, SerializeSettings};
 use super::Error;
 use super::font::{Fonts, Weight};
 
-const POINTS_PER_MM: f64 = 72.0 / 25.4;
+/// PDF's unit is the point: 72 to the inch.
+pub(super) const MM_PER_POINT: f64 = 25.4 / 72.0;
 
 /// Grey levels: 0 black, 255 white.
 pub(super) const BLACK: u8 = 0;
@@ -50,7 +51,7 @@ impl Style {
     }
 
     pub(super) fn line_mm(self) -> f64 {
-        self.size_pt * 1.32 / POINTS_PER_MM
+        self.size_pt * 1.32 * MM_PER_POINT
     }
 }
 
@@ -69,14 +70,16 @@ impl Print {
         Ok(Print { document, fonts: Fonts::new()? })
     }
 
+    pub(super) fn fonts(&self) -> &Fonts {
+        &self.fonts
+    }
+
     pub(super) fn page(&mut self, size_mm: [f64; 2], draw: impl FnOnce(&mut Canvas<'_>)) -> Result<(), Error> {
         let settings = PageSettings::from_wh(points(size_mm[0]), points(size_mm[1]))
             .ok_or_else(|| Error::Pdf { reason: format!("a page of {size_mm:?} mm is none") })?;
         let mut page = self.document.start_page_with(settings);
-        let mut canvas = Canvas { surface: page.surface(), fonts: &self.fonts };
-        draw(&mut canvas);
-        canvas.surface.finish();
-        page.finish();
+        // Surface and page write themselves when they are dropped.
+        draw(&mut Canvas { surface: page.surface(), fonts: &self.fonts });
         Ok(())
     }
 
@@ -100,8 +103,8 @@ impl Canvas<'_> {
         self.surface.draw_path(&path);
     }
 
-    pub(super) fn stroke(&mut self, points: &[[f64; 2]], closed: bool, width_mm: f64, grey: u8) {
-        self.stroke_with(points, closed, width_mm, grey, None);
+    pub(super) fn stroke(&mut self, corners: &[[f64; 2]], closed: bool, width_mm: f64, grey: u8) {
+        self.stroke_with(corners, closed, width_mm, grey, None);
     }
 
     pub(super) fn line(&mut self, from: [f64; 2], to: [f64; 2], width_mm: f64, grey: u8) {
@@ -114,10 +117,10 @@ impl Canvas<'_> {
         self.stroke_with(&[from, to], false, 0.15, grey, Some(StrokeDash { array: dash, offset: 0.0 }));
     }
 
-    fn stroke_with(&mut self, points: &[[f64; 2]], closed: bool, width_mm: f64, grey: u8, dash: Option<StrokeDash>) {
-        let Some(path) = path(&[points.to_vec()], closed) else { return };
+    fn stroke_with(&mut self, corners: &[[f64; 2]], closed: bool, width_mm: f64, grey: u8, dash: Option<StrokeDash>) {
+        let Some(path) = path(&[corners.to_vec()], closed) else { return };
         self.surface.set_fill(None);
-        let width = (width_mm * POINTS_PER_MM) as f32;
+        let width = points(width_mm);
         let paint = luma::Color::new(grey).into();
         self.surface.set_stroke(Some(Stroke { paint, width, dash, ..Stroke::default() }));
         self.surface.draw_path(&path);
@@ -125,7 +128,7 @@ impl Canvas<'_> {
 
     /// Width of a line of text, mm.
     pub(super) fn width_mm(&self, text: &str, style: Style) -> f64 {
-        self.fonts.face(style.weight).width_em(text) * style.size_pt / POINTS_PER_MM
+        self.fonts.width_mm(text, style)
     }
 
     /// One line of text.
@@ -191,7 +194,7 @@ impl Canvas<'_> {
 }
 
 fn points(mm: f64) -> f32 {
-    (mm * POINTS_PER_MM) as f32
+    (mm / MM_PER_POINT) as f32
 }
 
 fn point(mm: [f64; 2]) -> Point {

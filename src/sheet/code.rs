@@ -30,10 +30,10 @@ fn follow(black: impl Fn(usize, usize) -> bool) -> Vec<Vec<[usize; 2]>> {
     let at = |x: usize, y: usize, dx: usize, dy: usize| x >= dx && y >= dy && black(x - dx, y - dy);
     // Edges that leave each lattice point: towards +x, +y, -x, -y.
     let mut leaving = [[[false; 4]; CELLS + 1]; CELLS + 1];
-    for y in 0..=CELLS {
-        for x in 0..=CELLS {
+    for (y, row) in leaving.iter_mut().enumerate() {
+        for (x, edges) in row.iter_mut().enumerate() {
             let (se, sw, ne, nw) = (at(x, y, 0, 0), at(x, y, 1, 0), at(x, y, 0, 1), at(x, y, 1, 1));
-            leaving[y][x] = [se && !ne, sw && !se, nw && !sw, ne && !nw];
+            *edges = [se && !ne, sw && !se, nw && !sw, ne && !nw];
         }
     }
     let mut rings = Vec::new();
@@ -47,11 +47,7 @@ fn follow(black: impl Fn(usize, usize) -> bool) -> Vec<Vec<[usize; 2]>> {
     rings
 }
 
-fn ring(
-    leaving: &mut [[[bool; 4]; CELLS + 1]; CELLS + 1],
-    start: [usize; 2],
-    first_heading: usize,
-) -> Vec<[usize; 2]> {
+fn ring(leaving: &mut [[[bool; 4]; CELLS + 1]; CELLS + 1], start: [usize; 2], first_heading: usize) -> Vec<[usize; 2]> {
     let mut corners = Vec::new();
     let (mut at, mut heading, mut last) = (start, first_heading, usize::MAX);
     loop {

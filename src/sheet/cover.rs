@@ -42,8 +42,8 @@ const STEPS: [(&str, &str); 6] = [
     (
         "Measure",
         "the two rulers on this page with a caliper, from the middle of one end line to the middle of the other, to 0.05 mm. \
-         Check two more pages. Enter what you read: baywitness sheet KIT --measured-mm RIGHT,UP writes the kit's file with the \
-         sizes as printed. Always print from the unmeasured file.",
+         Check two more pages. Enter what you read: baywitness sheet KIT --measured-mm RIGHT,UP \
+         --corrected FILE writes the kit's file with the sizes as printed. Verify jobs with that file; print from the first one.",
     ),
     (
         "Glue",
@@ -84,10 +84,23 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, rig: &Rig, contents: &
         canvas.text([MARGIN_MM, y], Anchor::Left, Style::bold(9.0), &label);
         y = canvas.paragraph([MARGIN_MM + 30.0, y], inner - 30.0, Style::regular(9.0), text) + 1.6;
     }
+    y = canvas.paragraph([MARGIN_MM, y + 2.0], inner, Style::regular(9.0).grey(DARK), &assumptions(rig));
     y = table(canvas, contents, y + 3.0, width);
     let _ = canvas.paragraph([MARGIN_MM, y + 4.0], inner, Style::regular(8.0).grey(DARK), CAUTION);
     rulers(canvas, paper);
     canvas.text([width - 6.0, height - 6.0], Anchor::Right, Style::regular(7.0).grey(GREY), folio);
+}
+
+/// What the kit's file takes for granted about how it was made.
+fn assumptions(rig: &Rig) -> String {
+    let layout = match &rig.layout {
+        Some(_) => "sheet centres as surveyed".to_owned(),
+        None => format!("sheet centres within {} mm of the drawings", rig.u_layout_mm),
+    };
+    let scale = 100.0 * rig.u_scale_relative;
+    format!(
+        "The kit's file assumes {layout} and sizes within {scale:.2} % (one standard deviation each). Work to half of that."
+    )
 }
 
 fn table(canvas: &mut Canvas<'_>, contents: &[[String; 4]], top: f64, width: f64) -> f64 {

@@ -23,7 +23,9 @@ pub enum Error {
         remedy: String,
     },
     /// A board is larger than the printable area.
-    #[error("the board needs {needs_mm:.1?} mm with its white margin, but {paper} paper offers {offers_mm:.1?} mm: {remedy}")]
+    #[error(
+        "the board needs {needs_mm:.1?} mm with its white margin, but {paper} paper offers {offers_mm:.1?} mm: {remedy}"
+    )]
     BoardTooLarge {
         /// Width and height with white margin, mm.
         needs_mm: [f64; 2],

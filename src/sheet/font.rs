@@ -5,6 +5,7 @@ use skrifa::instance::{LocationRef, Size};
 use skrifa::{FontRef, MetadataProvider};
 
 use super::Error;
+use super::canvas::{MM_PER_POINT, Style};
 
 const REGULAR: &[u8] = include_bytes!("../../models/fonts/NotoSans-Regular.ttf");
 const BOLD: &[u8] = include_bytes!("../../models/fonts/NotoSans-Bold.ttf");
@@ -30,6 +31,11 @@ pub(super) struct Fonts {
 impl Fonts {
     pub(super) fn new() -> Result<Self, Error> {
         Ok(Fonts { regular: Face::new(REGULAR)?, bold: Face::new(BOLD)? })
+    }
+
+    /// Width of a line of text, mm.
+    pub(super) fn width_mm(&self, text: &str, style: Style) -> f64 {
+        self.face(style.weight).width_em(text) * style.size_pt * MM_PER_POINT
     }
 
     pub(super) fn face(&self, weight: Weight) -> &Face {
@@ -64,7 +70,7 @@ impl Face {
     }
 
     /// Width of a line in em.
-    pub(super) fn width_em(&self, text: &str) -> f64 {
+    fn width_em(&self, text: &str) -> f64 {
         self.glyphs(text).iter().map(|glyph| f64::from(glyph.x_advance)).sum()
     }
 }

@@ -20,6 +20,7 @@ mod marks;
 mod paper;
 mod piece;
 mod piece_sheet;
+mod place;
 mod ruler;
 mod view;
 mod words;
@@ -27,10 +28,12 @@ mod words;
 pub use correct::{RulerReading, corrected_board, corrected_rig};
 pub use error::Error;
 pub use paper::Paper;
+pub use place::{Place, places_for_rig};
 pub use ruler::RULER_MM;
 
 use crate::marker::{Board, Rig};
 use canvas::Print;
+use font::Fonts;
 use piece::{Piece, pieces};
 
 /// How to print.
@@ -55,10 +58,10 @@ enum Leaf<'a> {
 /// sensible size; a rig without markers.
 pub fn pdf_for_rig(rig: &Rig, options: &Options) -> Result<Vec<u8>, Error> {
     let paper = options.paper;
-    let leaves = leaves(rig, paper)?;
+    let mut print = Print::new(&format!("Marker kit {}", rig.name))?;
+    let leaves = leaves(rig, paper, print.fonts())?;
     let count = leaves.len();
     let contents = cover::contents(rig, &leaves);
-    let mut print = Print::new(&format!("Marker kit {}", rig.name))?;
     for (index, leaf) in leaves.iter().enumerate() {
         let folio = words::folio(&rig.name, index + 1, count);
         print.page(paper.size_mm(), |canvas| match leaf {
@@ -85,12 +88,12 @@ pub fn pdf_for_board(board: &Board, options: &Options) -> Result<Vec<u8>, Error>
     print.finish()
 }
 
-fn leaves(rig: &Rig, paper: Paper) -> Result<Vec<Leaf<'_>>, Error> {
+fn leaves<'a>(rig: &'a Rig, paper: Paper, fonts: &Fonts) -> Result<Vec<Leaf<'a>>, Error> {
     let mut leaves = vec![Leaf::Cover];
     for (index, carrier) in rig.carriers.iter().enumerate().filter(|(_, c)| !c.markers.is_empty()) {
         let pieces = pieces(carrier, paper)?;
-        let first_sheet = leaves.len() + 1;
-        let drawings = assembly::drawings(carrier, &pieces, paper, first_sheet);
+        let first_page = leaves.len() + 1;
+        let drawings = assembly::drawings(carrier, &pieces, paper, first_page, fonts);
         leaves.extend(drawings.into_iter().map(|drawing| Leaf::Assembly { carrier: index, drawing }));
         leaves.extend(pieces.into_iter().map(|piece| Leaf::Sheet { carrier: index, piece }));
     }

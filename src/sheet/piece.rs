@@ -187,7 +187,8 @@ mod tests {
 
     #[test]
     fn neighbours_in_one_plane_share_a_sheet() {
-        let carrier = carrier(vec![marker(1, 150.0, 60.0, 80.0), marker(2, 150.0, -60.0, 80.0), marker(3, 0.0, 0.0, 80.0)]);
+        let carrier =
+            carrier(vec![marker(1, 150.0, 60.0, 80.0), marker(2, 150.0, -60.0, 80.0), marker(3, 0.0, 0.0, 80.0)]);
         let found = pieces(&carrier, Paper::A4).unwrap();
         assert_eq!(found.iter().map(|p| p.markers.len()).collect::<Vec<_>>(), [2, 1]);
         assert!((found[0].centre_mm - Vector3::new(100.0, 150.0, 0.0)).norm() < 1e-12);

@@ -8,7 +8,7 @@ use super::piece::{CROP_MM, FOOT_MM, HEAD_MM, Piece, RulerPlace, SIDE_MM, STRIP_
 use super::{code, marks, ruler, words};
 
 /// Top left of what is cut out on the page, mm.
-pub(super) fn cut_corner_mm(piece: &Piece<'_>, paper: Paper) -> [f64; 2] {
+fn cut_corner_mm(piece: &Piece<'_>, paper: Paper) -> [f64; 2] {
     let room = room_mm(paper, piece.ruler);
     let cut = piece.cut_mm();
     let (left, top) = match piece.ruler {
@@ -20,12 +20,22 @@ pub(super) fn cut_corner_mm(piece: &Piece<'_>, paper: Paper) -> [f64; 2] {
     [left + 0.5 * (room[0] - cut[0]), top + drop]
 }
 
+/// Middle of the markers' margin box on the page, mm.
+fn centre_mm(piece: &Piece<'_>, paper: Paper) -> [f64; 2] {
+    let corner = cut_corner_mm(piece, paper);
+    [0, 1].map(|axis| corner[axis] + 0.5 * piece.size_mm[axis])
+}
+
+/// Each marker's centre on the page, mm.
+pub(super) fn centres_mm(piece: &Piece<'_>, paper: Paper) -> Vec<[f64; 2]> {
+    let centre = centre_mm(piece, paper);
+    piece.offsets_mm.iter().map(|offset| [centre[0] + offset[0], centre[1] - offset[1]]).collect()
+}
+
 pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, carrier: &Carrier, piece: &Piece<'_>, folio: &str) {
     let corner = cut_corner_mm(piece, paper);
     heading(canvas, paper, carrier, piece);
-    let centre = [corner[0] + 0.5 * piece.size_mm[0], corner[1] + 0.5 * piece.size_mm[1]];
-    for (marker, offset) in piece.markers.iter().zip(&piece.offsets_mm) {
-        let at = [centre[0] + offset[0], centre[1] - offset[1]];
+    for (marker, at) in piece.markers.iter().zip(centres_mm(piece, paper)) {
         // Ids were checked when the piece was made.
         if let Ok(outlines) = code::outlines_mm(marker.id, at, marker.size_mm) {
             canvas.fill(&outlines, BLACK);
@@ -33,7 +43,7 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, carrier: &Carrier, pie
     }
     strip(canvas, carrier, piece, [corner[0], corner[1] + piece.size_mm[1]]);
     marks::crop(canvas, corner, piece.cut_mm(), paper.size_mm());
-    marks::align(canvas, corner, piece.cut_mm(), centre);
+    marks::align(canvas, corner, piece.cut_mm(), centre_mm(piece, paper));
     rulers(canvas, paper, piece, corner);
     let [width, height] = paper.size_mm();
     canvas.text([width - 6.0, height - 6.0], Anchor::Right, Style::regular(7.0).grey(GREY), folio);

@@ -21,6 +21,10 @@ pub(super) struct View {
     pub(super) edges: Vec<Edge>,
     /// Sheet centres, to be dimensioned.
     pub(super) points: Vec<[f64; 2]>,
+    /// What a step to the right and up adds to the dimension.
+    pub(super) signs: [f64; 2],
+    /// Room on the paper for arrows and ids outside of the extent, mm.
+    pub(super) pad_mm: f64,
     /// Lowest and highest corner, the datum included.
     pub(super) extent: [[f64; 2]; 2],
 }
@@ -77,7 +81,7 @@ fn face_view(face: &[&Piece<'_>]) -> View {
     let mut view = View {
         title: format!("Face that looks {}", words::direction(first.normal())),
         note: format!(
-            "plane {} mm {side} the datum · top of the page = {}",
+            "plane {} mm {side} the datum · right and up positive · top of the page = {}",
             words::mm(depth.abs()),
             words::direction(first.up)
         ),
@@ -85,6 +89,8 @@ fn face_view(face: &[&Piece<'_>]) -> View {
         squares: squares.collect(),
         edges: Vec::new(),
         points: centres,
+        signs: [1.0; 2],
+        pad_mm: 0.0,
         extent: [[0.0; 2]; 2],
     };
     view.extent = extent(view.sheets.iter().flatten());
@@ -117,12 +123,14 @@ fn plan(pieces: &[Piece<'_>]) -> View {
     }
     View {
         title: "Plan, seen from above".to_owned(),
-        note: "top of the page = forward, as the vehicle looks".to_owned(),
+        note: "dimensions are x (forward) and y (left) · top of the page = forward".to_owned(),
         sheets: Vec::new(),
         squares: Vec::new(),
         extent: extent(edges.iter().flat_map(|edge| &edge.ends)),
         edges,
         points,
+        signs: [-1.0, 1.0],
+        pad_mm: 9.5,
     }
 }
 

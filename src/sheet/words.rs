@@ -103,7 +103,10 @@ mod tests {
 
     #[test]
     fn lengths_are_short() {
-        assert_eq!(["0.0", "126.0", "-40.0", "12.35"], [-0.001, 126.0, -40.0, 12.346].map(mm).each_ref().map(|s| s.as_str()));
+        assert_eq!(
+            ["0.0", "126.0", "-40.0", "12.35"],
+            [-0.001, 126.0, -40.0, 12.346].map(mm).each_ref().map(|s| s.as_str())
+        );
     }
 
     #[test]

@@ -1,0 +1,34 @@
+//! Where each marker stands on the pages, for whoever checks a print.
+
+use crate::marker::Rig;
+
+use super::{Error, Leaf, Options, font::Fonts, leaves, piece_sheet};
+
+/// A marker on a printed page.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Place {
+    /// The page, counted from 1.
+    pub page: usize,
+    /// The marker.
+    pub id: u32,
+    /// Its centre from the top left of the page, x right, y down, mm.
+    pub centre_mm: [f64; 2],
+    /// Outer edge of the black border along x and y, mm.
+    pub size_mm: [f64; 2],
+}
+
+/// Where [`super::pdf_for_rig`] prints each marker.
+///
+/// # Errors
+/// As for printing.
+pub fn places_for_rig(rig: &Rig, options: &Options) -> Result<Vec<Place>, Error> {
+    let paper = options.paper;
+    let mut places = Vec::new();
+    for (index, leaf) in leaves(rig, paper, &Fonts::new()?)?.iter().enumerate() {
+        let Leaf::Sheet { piece, .. } = leaf else { continue };
+        for (marker, centre_mm) in piece.markers.iter().zip(piece_sheet::centres_mm(piece, paper)) {
+            places.push(Place { page: index + 1, id: marker.id, centre_mm, size_mm: marker.size_mm });
+        }
+    }
+    Ok(places)
+}

@@ -2,6 +2,7 @@
 //! ready value of options before any work starts; no geometry here.
 
 mod output;
+mod sheet;
 mod verify;
 
 use std::process::ExitCode;
@@ -20,6 +21,8 @@ struct Arguments {
 enum Command {
     /// Measure a job's photos and decide on the checks of its set-up sheet
     Verify(verify::Arguments),
+    /// Print a marker kit or a camera board as PDF at true size
+    Sheet(sheet::Arguments),
 }
 
 /// Wrong usage, or an input that can't be read.
@@ -30,6 +33,7 @@ pub fn run() -> ExitCode {
     let arguments = Arguments::parse();
     let code = match arguments.command {
         Command::Verify(a) => verify::run(a),
+        Command::Sheet(a) => sheet::run(&a),
     };
     ExitCode::from(code)
 }

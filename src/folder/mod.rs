@@ -5,6 +5,7 @@ mod file;
 mod job_file;
 mod job_folder;
 mod models;
+mod open;
 mod paths;
 pub mod vin;
 mod write;

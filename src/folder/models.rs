@@ -21,6 +21,8 @@ pub enum Kind {
     Rig,
     /// A camera.
     Camera,
+    /// A board for fitting a camera; no job names one.
+    Board,
 }
 
 impl Kind {
@@ -30,6 +32,7 @@ impl Kind {
             Kind::Setup => "setup",
             Kind::Rig => "rig",
             Kind::Camera => "camera",
+            Kind::Board => "board",
         }
     }
 
@@ -39,6 +42,7 @@ impl Kind {
             Kind::Setup => "setups",
             Kind::Rig => "rigs",
             Kind::Camera => "cameras",
+            Kind::Board => "boards",
         }
     }
 }
@@ -266,7 +270,7 @@ fn input(kind: Kind, name: &str, origin: Origin, path: Option<PathBuf>, source: 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::marker::RigFile;
+    use crate::marker::{Board, RigFile};
     use crate::setup::Setup;
 
     #[test]
@@ -276,6 +280,8 @@ mod tests {
                 Kind::Setup => Setup::from_toml(text, stem).unwrap().name,
                 Kind::Rig => RigFile::from_toml(text, stem).unwrap().rig.name,
                 Kind::Camera => Profile::from_toml(text, stem).unwrap().name,
+                // Boards carry no name.
+                Kind::Board => Board::from_toml(text, stem).map(|_| stem.to_owned()).unwrap(),
             };
             assert_eq!(name, stem);
         }
@@ -283,7 +289,7 @@ mod tests {
 
     #[test]
     fn every_model_file_is_embedded() {
-        for kind in [Kind::Setup, Kind::Rig, Kind::Camera] {
+        for kind in [Kind::Setup, Kind::Rig, Kind::Camera, Kind::Board] {
             let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("models").join(kind.folder());
             for (stem, _) in toml_files(&folder) {
                 assert!(EMBEDDED.iter().any(|(k, s, _)| *k == kind && *s == stem), "{stem} is not embedded");

@@ -57,10 +57,8 @@ impl Questions {
     pub(super) fn measured(&self, measurement: &Measurement) -> BTreeMap<String, (Quantity, Estimate)> {
         let start = self.asks.len() - self.keys.len();
         let all = self.keys.iter().zip(&self.asks[start..]).zip(&measurement.answers[start..]);
-        all.filter_map(|((key, ask), answer)| {
-            Some((key.clone(), (ask.quantity, answer.as_ref().ok()?.estimate)))
-        })
-        .collect()
+        all.filter_map(|((key, ask), answer)| Some((key.clone(), (ask.quantity, answer.as_ref().ok()?.estimate))))
+            .collect()
     }
 
     /// The readings against what the photos say without them.
@@ -76,7 +74,12 @@ impl Questions {
     pub(super) fn used(&self, job: &JobFile) -> Vec<UsedReading> {
         let readings = job.readings.iter().enumerate().filter(|(_, r)| r.use_in_adjustment);
         readings
-            .map(|(index, r)| UsedReading { ask: self.asks[self.checks + index].clone(), value: r.value, u: r.u, index })
+            .map(|(index, r)| UsedReading {
+                ask: self.asks[self.checks + index].clone(),
+                value: r.value,
+                u: r.u,
+                index,
+            })
             .collect()
     }
 }

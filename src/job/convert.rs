@@ -15,8 +15,8 @@ use crate::pose::{Problem, Scene, SolvedPhoto, Source};
 use crate::quantity::{Estimate, Quantity};
 use crate::record::{
     AttachmentRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, Context, FindingRecord, InputRecord,
-    JobRecord, MarkerRecord, MeasuredRecord, PhotoRecord, PrerequisiteRecord, ReadingRecord, SheetRecord, Tool, Verdict,
-    WaiverRecord,
+    JobRecord, MarkerRecord, MeasuredRecord, PhotoRecord, PrerequisiteRecord, ReadingRecord, SheetRecord, Tool,
+    Verdict, WaiverRecord,
 };
 use crate::setup::{Check, DecisionRule, Evidence};
 use crate::verdict::findings::{Compared, not_checked};
@@ -124,12 +124,8 @@ fn sheet(folder: &JobFolder) -> SheetRecord {
     let mut procedure = BTreeMap::new();
     if let Some(p) = &setup.procedure {
         let opened = p.opened.map(|d| d.to_string());
-        let lines = [
-            ("document", &p.document),
-            ("revision", &p.revision),
-            ("opened", &opened),
-            ("applies to", &p.applies_to),
-        ];
+        let lines =
+            [("document", &p.document), ("revision", &p.revision), ("opened", &opened), ("applies to", &p.applies_to)];
         for (key, value) in lines {
             if let Some(value) = value {
                 procedure.insert(key.to_owned(), value.clone());
@@ -180,7 +176,8 @@ fn inputs(parts: &Parts) -> Vec<InputRecord> {
         found_in: None,
         sha256: sha256.into(),
     };
-    let mut all: Vec<InputRecord> = parts.folder.inputs.iter().chain(&parts.assignment.chosen_files).map(file).collect();
+    let mut all: Vec<InputRecord> =
+        parts.folder.inputs.iter().chain(&parts.assignment.chosen_files).map(file).collect();
     all.extend(parts.photos.iter().map(|p| named("photo", &p.name, &p.sha256)));
     all.extend(parts.folder.attachments.iter().map(|a| named("attachment", &a.name, &a.sha256)));
     all
@@ -205,7 +202,11 @@ fn reason(parts: &Parts, verdict: Verdict) -> String {
         }
         Verdict::Unusable => {
             let why = |(check, c): (&Check, &Checked)| {
-                format!("{} could not be measured: {}", check.quantity.trade_name(), c.reason.as_deref().unwrap_or("no value"))
+                format!(
+                    "{} could not be measured: {}",
+                    check.quantity.trade_name(),
+                    c.reason.as_deref().unwrap_or("no value")
+                )
             };
             with(Verdict::Unusable).next().map_or_else(|| "Not every check could be measured.".into(), |c| why(c) + ".")
         }
@@ -214,7 +215,11 @@ fn reason(parts: &Parts, verdict: Verdict) -> String {
                 return f.message.clone();
             }
             let why = |(check, c): (&Check, &Checked)| {
-                format!("Not proven for {}: {}.", check.quantity.trade_name(), c.reason.as_deref().unwrap_or("not decided"))
+                format!(
+                    "Not proven for {}: {}.",
+                    check.quantity.trade_name(),
+                    c.reason.as_deref().unwrap_or("not decided")
+                )
             };
             with(Verdict::Undecided).next().map_or_else(|| "The sheet has no checks: nothing was proven.".into(), why)
         }

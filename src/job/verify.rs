@@ -2,11 +2,11 @@
 
 use std::path::Path;
 
+use super::Error;
 use super::answers::{Questions, line_of};
 use super::assign::{Assignment, assign, views};
 use super::convert::{Parts, record};
 use super::look::{Looked, look};
-use super::Error;
 use crate::folder::{JobFolder, Models};
 use crate::marker::Role;
 use crate::measure::{Answer, Facts, Undetermined, measure};
@@ -53,7 +53,9 @@ fn solve(problem: &Problem, assignment: &mut Assignment) -> Result<Scene, String
         }
     }
     if scene.photos.iter().flatten().count() < LEAST_PHOTOS {
-        return Err("the photos share no carrier: take them so that each shows the stand and the wheel plates".to_owned());
+        return Err(
+            "the photos share no carrier: take them so that each shows the stand and the wheel plates".to_owned()
+        );
     }
     Ok(scene)
 }

@@ -202,7 +202,8 @@ mod tests {
 
     #[test]
     fn a_wide_board_lies_and_a_large_one_is_refused_with_the_remedy() {
-        assert_eq!(Layout::new(&board(7, 5, 26.0, 8.0), Paper::A4).unwrap().page_mm, [297.0, 210.0]);
+        let [width, height] = Layout::new(&board(7, 5, 26.0, 8.0), Paper::A4).unwrap().page_mm;
+        assert!(width > height);
         let error = Layout::new(&board(7, 5, 38.0, 12.0), Paper::A4).unwrap_err().to_string();
         assert!(error.contains("a4") && error.contains("--paper a3") && error.contains("factor of 0.7"), "{error}");
         let error = Layout::new(&board(7, 5, 60.0, 18.0), Paper::A3).unwrap_err().to_string();

@@ -1,0 +1,112 @@
+//! `baywitness sheet`: prints a marker kit or a camera board.
+
+use std::path::PathBuf;
+
+use super::UNREADABLE;
+use super::output::{complain, say, write_file};
+use crate::folder::{Kind, Models};
+use crate::input::SourceFile;
+use crate::marker::{Board, Rig, RigFile};
+use crate::sheet::{self, Options, Paper, RulerReading};
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Rig or board: a file, or a name among the models
+    #[arg(value_name = "RIG|BOARD")]
+    model: String,
+    /// The PDF to write
+    #[arg(long, value_name = "FILE.pdf", required_unless_present = "corrected")]
+    out: Option<PathBuf>,
+    /// The paper in the printer: a4, a3 or letter
+    #[arg(long, default_value = "a4")]
+    paper: Paper,
+    /// What the two check rulers of 160.0 mm read after printing on this paper, right and up
+    #[arg(long, value_name = "RIGHT,UP", value_delimiter = ',', num_args = 1, requires = "corrected")]
+    measured_mm: Vec<f64>,
+    /// Where to write the rig or board with the sizes as printed
+    #[arg(long, value_name = "FILE.toml", requires = "measured_mm")]
+    corrected: Option<PathBuf>,
+    /// A folder of models that is searched first
+    #[arg(long, value_name = "DIR")]
+    models: Option<PathBuf>,
+}
+
+/// What is printed.
+enum Printable {
+    Rig(Rig),
+    Board(Board),
+}
+
+type Failure = Box<dyn std::error::Error>;
+
+/// Prints; the exit code is 0 or 2.
+pub(super) fn run(arguments: &Arguments) -> u8 {
+    match work(arguments) {
+        Ok(()) => 0,
+        Err(failure) => {
+            complain(&failure.to_string());
+            UNREADABLE
+        }
+    }
+}
+
+fn work(arguments: &Arguments) -> Result<(), Failure> {
+    let source = Models::standard(arguments.models.as_deref())?.open(&[Kind::Rig, Kind::Board], &arguments.model)?;
+    let printable = read(&source)?;
+    if let Some(corrected) = &arguments.corrected {
+        let reading = reading(&arguments.measured_mm)?;
+        let text = corrected_text(&printable, arguments.paper, &reading)?;
+        write_file(corrected, text.as_bytes())?;
+        let [right, up] = reading.scale().map(|scale| 100.0 * scale);
+        say(&format!("wrote {}: printed at {right:.3} % to the right and {up:.3} % up\n", corrected.display()), None);
+    }
+    if let Some(out) = &arguments.out {
+        let options = Options { paper: arguments.paper };
+        let pdf = match &printable {
+            Printable::Rig(rig) => sheet::pdf_for_rig(rig, &options),
+            Printable::Board(board) => sheet::pdf_for_board(board, &options),
+        };
+        write_file(out, &pdf.map_err(|error| format!("{}: {error}", source.name()))?)?;
+        say(
+            &format!(
+                "wrote {}: print at 100 % on {} paper, then measure the check rulers\n",
+                out.display(),
+                arguments.paper
+            ),
+            None,
+        );
+    }
+    Ok(())
+}
+
+/// The file's first key tells what it is.
+fn read(source: &SourceFile) -> Result<Printable, Failure> {
+    let text = source.text()?;
+    let is_board = text.parse::<toml::Table>().is_ok_and(|table| {
+        table.get("format").and_then(toml::Value::as_str).is_some_and(|format| format.starts_with("board/"))
+    });
+    if is_board {
+        return Ok(Printable::Board(Board::from_toml(text, source.name())?));
+    }
+    // A surveyed layout says nothing about what to print.
+    Ok(Printable::Rig(RigFile::from_toml(text, source.name())?.rig))
+}
+
+fn reading(measured_mm: &[f64]) -> Result<RulerReading, Failure> {
+    let [right, up] = measured_mm else {
+        return Err("--measured-mm needs two numbers, right and up, such as 159.6,160.1".into());
+    };
+    Ok(RulerReading::new(*right, *up)?)
+}
+
+fn corrected_text(printable: &Printable, paper: Paper, reading: &RulerReading) -> Result<String, Failure> {
+    let [right, up] = reading.scale().map(|scale| scale * sheet::RULER_MM);
+    let note =
+        format!("# Sizes as printed on {paper} paper: the check rulers read {right} mm to the right and {up} mm up.\n");
+    let text = match printable {
+        Printable::Rig(rig) => sheet::corrected_rig(rig, paper, reading)?.to_toml(None),
+        Printable::Board(board) => sheet::corrected_board(board, reading).to_toml(),
+    };
+    Ok(note + &text)
+}

@@ -1,0 +1,85 @@
+//! The `sheet` command as people call it.
+
+use std::path::Path;
+use std::process::{Command, Output};
+
+use baywitness::marker::{Board, BoardKind, RigFile};
+
+fn sheet(arguments: &[&str], folder: &Path) -> Output {
+    let program = env!("CARGO_BIN_EXE_baywitness");
+    Command::new(program)
+        .arg("sheet")
+        .args(arguments)
+        .current_dir(folder)
+        .env_remove("BAYWITNESS_MODELS")
+        .output()
+        .unwrap()
+}
+
+fn said(output: &Output) -> String {
+    String::from_utf8_lossy(&output.stderr).into_owned()
+}
+
+const RIG: &str = r#"format = "rig/1"
+name = "plate-kit"
+family = "36h11"
+
+[[carrier]]
+name = "stand"
+role = "target"
+
+[[carrier.marker]]
+id = 3
+size_mm = 120.0
+centre_mm = [40.0, 600.0, 180.0]
+right = [0.0, 1.0, 0.0]
+up = [0.0, 0.0, 1.0]
+"#;
+
+#[test]
+fn a_rig_and_a_board_become_pdf_files() {
+    let folder = tempfile::tempdir().unwrap();
+    std::fs::write(folder.path().join("rig.toml"), RIG).unwrap();
+    let board =
+        Board { kind: BoardKind::Chessboard { inner_corners: [9, 6], square_mm: 20.0 }, u_scale_relative: 0.0005 };
+    std::fs::write(folder.path().join("board.toml"), board.to_toml()).unwrap();
+    for model in ["rig.toml", "board.toml"] {
+        let output = sheet(&[model, "--out", "a.pdf", "--paper", "letter"], folder.path());
+        assert!(output.status.success(), "{}", said(&output));
+        assert!(std::fs::read(folder.path().join("a.pdf")).unwrap().starts_with(b"%PDF-"));
+    }
+}
+
+#[test]
+fn readings_become_a_corrected_rig() {
+    let folder = tempfile::tempdir().unwrap();
+    std::fs::write(folder.path().join("rig.toml"), RIG).unwrap();
+    let output = sheet(&["rig.toml", "--measured-mm", "159.2,160.4", "--corrected", "printed.toml"], folder.path());
+    assert!(output.status.success(), "{}", said(&output));
+    let text = std::fs::read_to_string(folder.path().join("printed.toml")).unwrap();
+    let rig = RigFile::from_toml(&text, "printed.toml").unwrap().rig;
+    let [right, up] = rig.marker(3).unwrap().1.size_mm;
+    assert!((right - 119.4).abs() < 1e-9 && (up - 120.3).abs() < 1e-9, "{right} {up}");
+}
+
+#[test]
+fn what_is_wrong_is_said_with_file_and_remedy() {
+    let folder = tempfile::tempdir().unwrap();
+    std::fs::write(folder.path().join("wide.toml"), RIG.replace("120.0", "180.0")).unwrap();
+    std::fs::write(folder.path().join("broken.toml"), RIG.replace("size_mm", "sise_mm")).unwrap();
+    let cases: [(&[&str], &[&str]); 6] = [
+        (&["wide.toml", "--out", "a.pdf"], &["wide.toml", "marker 3", "`stand`", "--paper a3"]),
+        (&["broken.toml", "--out", "a.pdf"], &["broken.toml", "line", "size_mm"]),
+        (&["nowhere.toml", "--out", "a.pdf"], &["nowhere.toml", "neither a file nor"]),
+        (&["wide.toml", "--out", "a.pdf", "--paper", "a5"], &["a5", "a4, a3"]),
+        (&["wide.toml", "--out", "no/where/a.pdf", "--paper", "a3"], &["no/where/a.pdf"]),
+        (&["wide.toml", "--measured-mm", "16.0,160.0", "--corrected", "c.toml"], &["right ruler", "16 mm"]),
+    ];
+    for (arguments, words) in cases {
+        let output = sheet(arguments, folder.path());
+        assert_eq!(output.status.code(), Some(2), "{arguments:?}");
+        for word in words {
+            assert!(said(&output).contains(word), "{arguments:?}: {word}: {}", said(&output));
+        }
+    }
+}

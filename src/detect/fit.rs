@@ -7,7 +7,7 @@
 use nalgebra::{SMatrix, SVector};
 
 use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED};
-use super::tone::{TONE, Tone};
+use super::profile::{Profile, SHAPE};
 
 /// Residuals beyond this many standard deviations count less (Huber).
 const HUBER: f64 = 2.5;
@@ -24,25 +24,13 @@ pub(super) struct Normal {
     pub(super) right: SVector<f64, ALL>,
 }
 
-/// Residuals (grey / 255) and weights do not depend on each other's order: one pass for each.
+/// Weighted normal equations over a marker's pixels.
 pub(super) fn accumulate(model: &Model, common: &Common) -> Option<Normal> {
     let prepared = model.prepare()?;
     let mut rows = Vec::with_capacity(model.pixels.len());
     for pixel in &model.pixels {
-        let prediction = model.predict(&prepared, &common.lens, pixel);
-        let entry = &common.tone.entries[usize::from(pixel.grey)];
-        let mut row = [0.0; ALL];
-        let scale = 1.0 / entry.slope;
-        for (r, d) in row.iter_mut().zip(prediction.by_local) {
-            *r = d * scale;
-        }
-        for k in 0..TONE {
-            row[LOCAL + k] = -entry.by_shape[k] * scale;
-        }
-        for k in 0..LENS {
-            row[LOCAL + TONE + k] = prediction.by_lens[k] * scale;
-        }
-        rows.push(((entry.light - prediction.light) * scale, row));
+        let prediction = model.predict(&prepared, common, pixel);
+        rows.push((f64::from(pixel.grey) - prediction.grey, prediction.derivatives));
     }
     let noise = noise_of(rows.iter().map(|r| r.0));
     let mut normal = Normal { matrix: SMatrix::zeros(), right: SVector::zeros() };
@@ -71,7 +59,7 @@ fn noise_of(residuals: impl Iterator<Item = f64>) -> f64 {
     let mut sizes: Vec<f64> = residuals.map(f64::abs).collect();
     let middle = sizes.len() / 2;
     let (_, median, _) = sizes.select_nth_unstable_by(middle, f64::total_cmp);
-    (1.4826 * *median).max(0.3 / 255.0)
+    (1.4826 * *median).max(0.3)
 }
 
 fn weight(normalized: f64) -> f64 {
@@ -136,23 +124,24 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common) ->
             model.step(&(r.inverse * (r.right - r.mixed * step)));
         }
     }
-    let shape = std::array::from_fn(|k| common.tone.shape[k] + step[k].clamp(-0.7, 0.7));
-    common.tone = Tone::new(shape);
+    for k in 0..SHAPE {
+        common.profile.0[k] += step[k].clamp(-0.2, 0.2);
+    }
     for k in 0..LENS {
-        common.lens[k] += step[TONE + k];
+        common.lens[k] += step[SHAPE + k];
     }
     covariance
 }
 
 fn add_prior(common: &Common, matrix: &mut SMatrix<f64, SHARED, SHARED>, right: &mut SVector<f64, SHARED>) {
-    for k in 0..TONE {
-        let weight = Tone::SPREAD[k].powi(-2);
+    for k in 0..SHAPE {
+        let weight = Profile::SPREAD.powi(-2);
         matrix[(k, k)] += weight;
-        right[k] += weight * (Tone::TYPICAL[k] - common.tone.shape[k]);
+        right[k] += weight * (Profile::TYPICAL.0[k] - common.profile.0[k]);
     }
     for k in 0..LENS {
-        matrix[(TONE + k, TONE + k)] += LENS_SPREAD.powi(-2);
-        right[TONE + k] -= common.lens[k] * LENS_SPREAD.powi(-2);
+        matrix[(SHAPE + k, SHAPE + k)] += LENS_SPREAD.powi(-2);
+        right[SHAPE + k] -= common.lens[k] * LENS_SPREAD.powi(-2);
     }
 }
 

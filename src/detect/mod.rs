@@ -8,11 +8,11 @@ mod fit;
 mod homography;
 mod model;
 mod pattern;
+mod profile;
 mod pyramid;
 mod quad;
 mod refine;
 mod sighting;
-mod tone;
 
 pub use sighting::{Sighting, Sightings};
 

@@ -4,24 +4,24 @@ use nalgebra::{Matrix2, Matrix3, SMatrix, SVector, Vector2, Vector3};
 
 use super::homography::{CORNERS, Homography};
 use super::pattern::{CellBlur, Pattern};
-use super::tone::{TONE, Tone};
+use super::profile::{Profile, SHAPE};
 use crate::photo::Luma;
 
 /// Parameters of a marker: 8 of the homography, 6 of the light, 3 of the blur.
 pub(super) const LOCAL: usize = 17;
-/// Parameters of a photo: tone and lens.
-pub(super) const SHARED: usize = TONE + LENS;
+/// Parameters of a photo: edge profile and lens.
+pub(super) const SHARED: usize = SHAPE + LENS;
 /// All of them.
 pub(super) const ALL: usize = LOCAL + SHARED;
 /// Radial terms that bend straight lines within a marker.
-pub(super) const LENS: usize = 2;
+pub(super) const LENS: usize = 3;
 /// Most pixels used of a marker.
 const MOST_PIXELS: f64 = 4000.0;
 
 /// What a photo's markers have in common.
 #[derive(Debug, Clone)]
 pub(super) struct Common {
-    pub(super) tone: Tone,
+    pub(super) profile: Profile,
     pub(super) lens: [f64; LENS],
 }
 
@@ -45,7 +45,7 @@ pub(super) struct Model {
     radius: f64,
     /// Rows of the homography from (-1..1)^2 to units around the origin; the last element is 1.
     h: [f64; 8],
-    /// Light of black at the centre and its slopes, then of white minus black.
+    /// Grey level of black at the centre and its slopes, then of white minus black.
     pub(super) light: [f64; 6],
     /// Covariance of the blur, px^2: uu, uv, vv.
     pub(super) blur: [f64; 3],
@@ -54,10 +54,10 @@ pub(super) struct Model {
 
 /// The model at one pixel.
 pub(super) struct Prediction {
-    pub(super) light: f64,
-    /// d light / d parameters of the marker, then / d lens.
-    pub(super) by_local: [f64; LOCAL],
-    pub(super) by_lens: [f64; LENS],
+    /// Grey level, 0 to 255.
+    pub(super) grey: f64,
+    /// d grey / d parameters: the marker's, the profile's, the lens's.
+    pub(super) derivatives: [f64; ALL],
 }
 
 /// What stays the same from pixel to pixel.
@@ -68,18 +68,12 @@ pub(super) struct Prepared {
 
 impl Model {
     /// Starts from corners and grey levels of black and white.
-    pub(super) fn new(
-        photo: &Luma,
-        pattern: Pattern,
-        corners: &[Vector2<f64>; 4],
-        tone: &Tone,
-        greys: (f64, f64),
-    ) -> Option<Self> {
+    pub(super) fn new(photo: &Luma, pattern: Pattern, corners: &[Vector2<f64>; 4], greys: (f64, f64)) -> Option<Self> {
         let origin = (corners[0] + corners[1] + corners[2] + corners[3]) / 4.0;
         let unit = corners.iter().map(|c| (c - origin).norm()).sum::<f64>() / 4.0;
         let middle = Vector2::new(photo.width() as f64 - 1.0, photo.height() as f64 - 1.0) / 2.0;
         let radius = middle.norm();
-        let (black, white) = (tone.light(greys.0), tone.light(greys.1));
+        let (black, white) = greys;
         let mut model = Model {
             pattern,
             origin,
@@ -113,19 +107,23 @@ impl Model {
     }
 
     /// What the lens terms add to a place, after their value and slope at the origin are taken
-    /// off: displacement by each of r^2 and r^4.
+    /// off: displacement by each of r^2, r^4 and r^6.
     fn bend(&self, p: Vector2<f64>) -> [Vector2<f64>; LENS] {
         let (a, d) = (self.from_axis, (p - self.origin) / self.radius);
         let (s, ad, dd) = (a.norm_squared(), a.dot(&d), d.norm_squared());
-        let ds = 2.0 * ad + dd;
-        let second = d * (2.0 * ad) + a * dd + d * dd;
-        let fourth = a * (2.0 * s * dd + ds * ds) + d * (2.0 * s * ds + ds * ds);
-        [second * self.radius, fourth * self.radius]
+        let grown = s + 2.0 * ad + dd;
+        let (mut power, mut grown_power) = (1.0, 1.0);
+        std::array::from_fn(|k| {
+            // r^2n times the place, for n = k + 1: all of it, less value and slope at the origin.
+            let slope_along = 2.0 * (k + 1) as f64 * power * ad;
+            power *= s;
+            grown_power *= grown;
+            ((a + d) * grown_power - (a + d) * power - a * slope_along) * self.radius
+        })
     }
 
     fn bent(&self, p: Vector2<f64>, lens: &[f64; LENS]) -> Vector2<f64> {
-        let bend = self.bend(p);
-        bend[0] * lens[0] + bend[1] * lens[1]
+        self.bend(p).iter().zip(lens).map(|(b, l)| b * *l).sum()
     }
 
     /// The corners in the photo.
@@ -195,25 +193,27 @@ impl Model {
         (x, y, j)
     }
 
-    /// The light at a pixel and how it depends on everything.
-    pub(super) fn predict(&self, prepared: &Prepared, lens: &[f64; LENS], pixel: &Pixel) -> Prediction {
+    /// The grey level at a pixel and how it depends on everything.
+    pub(super) fn predict(&self, prepared: &Prepared, common: &Common, pixel: &Pixel) -> Prediction {
         let p = Vector2::new(pixel.u, pixel.v);
-        let bend = self.bend(p);
-        let q = p - bend[0] * lens[0] - bend[1] * lens[1];
+        let bow_by_lens = self.bend(p);
+        let q = p - bow_by_lens.iter().zip(&common.lens).map(|(b, l)| b * *l).sum::<Vector2<f64>>();
         let (x, y, j) = self.locate(prepared, q);
         let s = j * prepared.blur * j.transpose();
         let (sx, sy) = (s[(0, 0)].sqrt(), s[(1, 1)].sqrt());
         let blur = CellBlur { x: sx, y: sy, correlation: s[(0, 1)] / (sx * sy) };
-        let (cx, cy) = (4.0 * x + 4.0, 4.0 * y + 4.0);
-        let shade = self.pattern.shade(cx, cy, blur);
+        let shade = self.pattern.shade(4.0 * x + 4.0, 4.0 * y + 4.0, blur);
         let contrast = self.light[3] + self.light[4] * x + self.light[5] * y;
-        let light = self.light[0] + self.light[1] * x + self.light[2] * y + contrast * shade.value;
-        let gradient = j.transpose() * Vector2::new(shade.x, shade.y) * contrast;
-        let bow = j.transpose() * Matrix2::new(shade.xx, shade.xy, shade.xy, shade.yy) * j * contrast;
+        let black = self.light[0] + self.light[1] * x + self.light[2] * y;
+        let bend = common.profile.bend(shade.value);
+        let scale = contrast * bend.slope;
+        let gradient = j.transpose() * Vector2::new(shade.x, shade.y) * scale;
+        let bow = j.transpose() * Matrix2::new(shade.xx, shade.xy, shade.xy, shade.yy) * j * scale;
         let w = self.h[6] * x + self.h[7] * y + 1.0;
         let (a, b) = (-gradient.x * self.unit / w, -gradient.y * self.unit / w);
         let c = gradient.dot(&(q - self.origin)) / w;
-        let by_local = [
+        let (e, t) = (bend.value, bend.by_shape.map(|t| t * contrast));
+        let derivatives = [
             a * x,
             a * y,
             a,
@@ -225,14 +225,23 @@ impl Model {
             1.0,
             x,
             y,
-            shade.value,
-            x * shade.value,
-            y * shade.value,
+            e,
+            x * e,
+            y * e,
             0.5 * bow[(0, 0)],
             bow[(0, 1)],
             0.5 * bow[(1, 1)],
+            t[0],
+            t[1],
+            t[2],
+            t[3],
+            t[4],
+            t[5],
+            -gradient.dot(&bow_by_lens[0]),
+            -gradient.dot(&bow_by_lens[1]),
+            -gradient.dot(&bow_by_lens[2]),
         ];
-        Prediction { light, by_local, by_lens: bend.map(|d| -gradient.dot(&d)) }
+        Prediction { grey: black + contrast * e, derivatives }
     }
 
     /// Moves the parameters, within reason.

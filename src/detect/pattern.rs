@@ -166,7 +166,7 @@ fn density(t: f64) -> f64 {
 }
 
 /// Cumulated normal distribution and density, from a table with a Taylor step (error below 1e-7).
-fn normal(t: f64) -> (f64, f64) {
+pub(super) fn normal(t: f64) -> (f64, f64) {
     if t.abs() >= TABLE_END {
         return (if t > 0.0 { 1.0 } else { 0.0 }, 0.0);
     }
@@ -176,6 +176,14 @@ fn normal(t: f64) -> (f64, f64) {
     let d = t - t0;
     let first = cumulated + density * (d - 0.5 * t0 * d * d);
     (first, density * (1.0 - t0 * d + 0.5 * (t0 * t0 - 1.0) * d * d))
+}
+
+/// Inverse of the cumulated normal distribution (bisection in the table, then a straight line).
+pub(super) fn quantile(share: f64) -> f64 {
+    let above = NORMAL.partition_point(|e| e.0 < share).clamp(1, NORMAL.len() - 1);
+    let (l, r) = (NORMAL[above - 1].0, NORMAL[above].0);
+    let t = if r > l { (share - l) / (r - l) } else { 0.5 };
+    (above as f64 - 1.0 + t) * TABLE_STEP - TABLE_END
 }
 
 #[cfg(test)]

@@ -6,27 +6,28 @@ use super::decode::Reading;
 use super::fit::{fit_alone, fit_together, own_covariance};
 use super::model::{Common, LENS, Model, SHARED};
 use super::pattern::Pattern;
+use super::profile::{Profile, SHAPE};
 use super::sighting::{Sighting, Sightings};
-use super::tone::{TONE, Tone};
 use crate::marker::Dictionary;
 use crate::photo::Luma;
 
 /// Farthest that a fit may carry a corner, px and share of the side.
 const MOST_MOVED: (f64, f64) = (1.5, 0.06);
 
+/// Neighbouring residuals are correlated (noise reduction, JPEG, model): measured on rendered photos.
+const INFLATION: f64 = 5.5;
+
 /// Fits all readings of a photo together.
 pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {
-    let mut common = Common { tone: Tone::new(Tone::TYPICAL), lens: [0.0; LENS] };
+    let mut common = Common { profile: Profile::TYPICAL, lens: [0.0; LENS] };
     let mut models: Vec<Option<Model>> = readings.iter().map(|r| start(photo, r, dictionary, &common)).collect();
     fit_alone(&mut models, &common, 3);
-    for slot in &mut models {
-        if slot.as_mut().is_some_and(|m| m.choose_pixels(photo, &common.lens).is_none()) {
-            *slot = None;
-        }
-    }
     let mut covariance = SMatrix::zeros();
-    for _ in 0..5 {
-        covariance = fit_together(&mut models, &mut common);
+    for _ in 0..3 {
+        choose_pixels(photo, &mut models, &common);
+        for _ in 0..2 {
+            covariance = fit_together(&mut models, &mut common);
+        }
     }
     let markers: Vec<_> = readings
         .iter()
@@ -36,9 +37,17 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
     summarize(markers, &models, &common, &covariance)
 }
 
+fn choose_pixels(photo: &Luma, models: &mut [Option<Model>], common: &Common) {
+    for slot in models {
+        if slot.as_mut().is_some_and(|m| m.choose_pixels(photo, &common.lens).is_none()) {
+            *slot = None;
+        }
+    }
+}
+
 fn start(photo: &Luma, reading: &Reading, dictionary: &Dictionary, common: &Common) -> Option<Model> {
     let pattern = Pattern::new(dictionary, reading.id);
-    let mut model = Model::new(photo, pattern, &reading.quad, &common.tone, reading.greys)?;
+    let mut model = Model::new(photo, pattern, &reading.quad, reading.greys)?;
     model.choose_pixels(photo, &common.lens)?;
     Some(model)
 }
@@ -63,18 +72,17 @@ fn finish(
     let mut by_common = by_h * by_shared.fixed_view::<8, SHARED>(0, 0);
     let lens = model.corners_by_lens(&common.lens);
     for k in 0..LENS {
-        let sum = by_common.column(TONE + k) + lens.column(k);
-        by_common.set_column(TONE + k, &sum);
+        let sum = by_common.column(SHAPE + k) + lens.column(k);
+        by_common.set_column(SHAPE + k, &sum);
     }
     covariance += by_common * shared * by_common.transpose();
-    let (black, white) = (common.tone.grey(model.light[0]), common.tone.grey(model.light[0] + model.light[3]));
     Some(Sighting {
         id: reading.id,
         hamming: reading.hamming,
         corners_px: corners,
         corner_valid: [true; 4],
-        covariance_px2: covariance,
-        contrast: (white - black) / 255.0,
+        covariance_px2: covariance * INFLATION,
+        contrast: model.light[3] / 255.0,
         blur_px: model.sigma(),
     })
 }
@@ -111,10 +119,7 @@ fn position(sighting: &Sighting) -> Vector2<f64> {
 /// How far outwards the half-way grey of a black edge lies of the true edge, px: what a
 /// detector that works on grey levels would report.
 fn display_offset(model: &Model, common: &Common) -> f64 {
-    let (black, white) = (model.light[0], model.light[0] + model.light[3]);
-    let middle = (common.tone.grey(black) + common.tone.grey(white)) / 2.0;
-    let share = ((common.tone.light(middle) - black) / (white - black)).clamp(1e-3, 1.0 - 1e-3);
-    model.sigma() * std::f64::consts::SQRT_2 * statrs::function::erf::erf_inv(2.0 * share - 1.0)
+    model.sigma() * common.profile.middle()
 }
 
 fn median(values: &mut [f64]) -> f64 {

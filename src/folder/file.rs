@@ -22,6 +22,9 @@ const INSTRUMENTS: [(&str, f64, Unit); 4] = [
 const ATTACHMENT_KINDS: [&str; 6] = ["scan-before", "scan-after", "alignment", "procedure", "overview-photo", "other"];
 const CALIBRATION_RESULTS: [&str; 3] = ["successful", "failed", "not-run"];
 
+/// A job has two to a few dozen photos.
+pub(super) const MOST_PHOTOS: usize = 1000;
+
 /// 1 sigma of a typed vehicle size where none is stated, mm.
 const DEFAULT_U_VEHICLE_MM: f64 = 3.0;
 
@@ -109,6 +112,9 @@ fn read_photos(value: &Value) -> Result<Vec<String>, Error> {
     if items.is_empty() {
         return Err(value.error("names no photo", "name the photos, or leave the key out to use all in photos/"));
     }
+    if items.len() > MOST_PHOTOS {
+        return Err(value.error(format!("names {} photos, more than {MOST_PHOTOS}", items.len()), "split the job"));
+    }
     let mut photos: Vec<String> = Vec::new();
     for item in items {
         let name = item.text()?;
@@ -154,7 +160,13 @@ fn read_vin(value: &Value) -> Result<String, Error> {
 }
 
 fn read_prerequisites(table: Table) -> Result<BTreeMap<String, serde_json::Value>, Error> {
-    table.entries().into_iter().map(|(id, value)| Ok((id.to_owned(), value.flag_or_text()?))).collect()
+    let read = |(id, value): (&str, Value)| {
+        if id.trim().is_empty() || id.chars().any(char::is_control) || id.len() > 120 {
+            return Err(value.error("its key is not a name", "use the id of one of the set-up sheet's prerequisites"));
+        }
+        Ok((id.to_owned(), value.flag_or_text()?))
+    };
+    table.entries().into_iter().map(read).collect()
 }
 
 fn read_reading(table: &Table) -> Result<Reading, Error> {

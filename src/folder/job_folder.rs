@@ -7,6 +7,7 @@ use crate::input::{Document, Error, Problem, SourceFile, digest_of_file};
 use crate::marker::{MAX_LAYOUT_BYTES, Rig, RigFile, read_layout};
 use crate::setup::{Setup, unknown_from};
 
+use super::file::MOST_PHOTOS;
 use super::job_file::JobFile;
 use super::models::{Candidate, Found, InputFile, Kind, Models, Origin, candidate_cameras};
 use super::paths::{inside, relative};
@@ -208,6 +209,9 @@ fn pictures_in(folder: &Path) -> Result<Vec<String>, (String, String)> {
             "names no photos, and its folder photos/ has no jpg, jpeg, png or heic file".to_owned(),
             remedy(),
         ));
+    }
+    if names.len() > MOST_PHOTOS {
+        return Err((format!("its folder photos/ has more than {MOST_PHOTOS} pictures"), "split the job".to_owned()));
     }
     names.sort();
     Ok(names)

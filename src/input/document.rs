@@ -140,7 +140,7 @@ fn syntax_error(text: &str, file: &str, e: &toml::de::Error) -> Error {
     let offset = e.span().map_or(0, |s| s.start);
     let key = key_of_line(text, offset).unwrap_or_default();
     let remedy = if e.message().contains("duplicate key") {
-        "keep one of the two"
+        "keep one of the two; a table of which there are several has double brackets each time: [[...]]"
     } else {
         "correct the line: a key, `=` and a value; texts in quotation marks, decimals with a point"
     };

@@ -16,6 +16,9 @@ use super::value::Value;
 const NOT_YET: [(&str, &str); 4] =
     [("setup/1", "steps"), ("setup/1", "check.step"), ("job/1", "photo"), ("job/1", "card")];
 
+/// No list is longer; comparing each entry with each must stay quick.
+const MOST_TABLES: usize = 2000;
+
 /// A table that knows its path and place.
 #[derive(Debug, Clone)]
 pub struct Table<'d> {
@@ -116,6 +119,11 @@ impl<'d> Table<'d> {
             value.error("must be a list of tables", format!("write each as [[{}]]", without_positions(value.path())))
         };
         let items = value.items().map_err(|_| wrong())?;
+        if items.len() > MOST_TABLES {
+            return Err(
+                value.error(format!("has {} entries, more than {MOST_TABLES}", items.len()), "leave most of them out")
+            );
+        }
         items.iter().map(|item| item.table().map_err(|_| wrong())).collect()
     }
 

@@ -127,7 +127,7 @@ impl<'d> Value<'d> {
         };
         match number {
             Some(x) if x.is_finite() => Ok(x),
-            _ => Err(self.type_error("a finite number", "write the number that was measured")),
+            _ => Err(self.type_error("a finite number", "write a plain number instead")),
         }
     }
 
@@ -159,7 +159,7 @@ impl<'d> Value<'d> {
         let found = self.document.excerpt(self.value.span());
         let unit = blank_before(unit);
         let (problem, remedy) = if x <= 0.0 {
-            (format!("must be above zero, not {found}{unit}"), "write the size that was measured")
+            (format!("must be above zero, not {found}{unit}"), "check the sign and the decimal point")
         } else {
             (format!("must be at most {high}{unit}, not {found}"), "check the unit and the decimal point")
         };

@@ -90,15 +90,15 @@ fn date_part(date: Date) -> toml::value::Date {
     toml::value::Date { year, month: u8::from(date.month()), day: date.day() }
 }
 
-/// Keys that the user names (prerequisites) may need quotation marks.
+/// Keys that the user names (prerequisites) may need quotation marks. A JSON
+/// string without control characters is a TOML basic string.
 fn quoted_key(key: &str) -> String {
     let bare = !key.is_empty() && key.chars().all(|c| c.is_ascii_alphanumeric() || c == '_' || c == '-');
-    if bare { key.to_owned() } else { toml::Value::from(basic_string_source(key)).to_string() }
-}
-
-/// Keys may be basic or literal strings but not multi-line ones.
-fn basic_string_source(key: &str) -> String {
-    key.chars().filter(|c| !c.is_control()).collect()
+    if bare {
+        return key.to_owned();
+    }
+    let plain: String = key.chars().filter(|c| !c.is_control()).collect();
+    serde_json::Value::from(plain).to_string()
 }
 
 #[cfg(test)]

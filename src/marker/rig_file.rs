@@ -92,8 +92,8 @@ impl RigFile {
             return Err(root.error("has no carrier", "add a [[carrier]] with its markers"));
         }
         let carriers = tables.iter().map(read_carrier).collect::<Result<Vec<_>, Error>>()?;
-        check_names_and_roles(&tables, &carriers)?;
         check_ids(&tables, &carriers)?;
+        check_names_and_roles(&tables, &carriers)?;
         let rig = Rig {
             name: root.need("name")?.name()?,
             u_layout_mm: root.maybe("u_layout_mm", |v| v.uncertainty(100.0, "mm"))?.unwrap_or(0.3),

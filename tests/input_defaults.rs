@@ -1,6 +1,10 @@
 //! What a file leaves out, and what a reader makes of what it says.
 
-#![allow(clippy::unwrap_used, reason = "a test may stop where its own helper fails")]
+#![allow(
+    clippy::unwrap_used,
+    clippy::float_cmp,
+    reason = "a helper may stop the test; values are read as they were written"
+)]
 
 use baywitness::camera::Profile;
 use baywitness::folder::JobFile;

@@ -2,7 +2,7 @@
 
 use baywitness::folder::JobFile;
 
-use super::{case, check};
+use super::{Case, case, check};
 
 const JOB: &str = r#"format = "job/1"
 job = "D-0001"
@@ -39,85 +39,76 @@ result = "successful"
 at = 2026-11-25T10:41:00+01:00
 "#;
 
+const WRONG_JOBS: &[Case] = &[
+    case("rig = \"rig.toml\"\n", "", "rig", "is missing", "add"),
+    case("rig = \"rig.toml\"", "rgi = \"rig.toml\"", "rgi", "unknown key", "did you mean `rig`"),
+    case("rig = \"rig.toml\"", "rig = 7", "rig", "must be a text", "quotation"),
+    case("attempt = 1", "attempt = 0", "attempt", "whole number from 1", "check"),
+    case("attempt = 1", "card = [512]", "card", "not supported by this version", "leave `card` out"),
+    case(
+        "[vehicle]",
+        "[[photo]]\nfile = \"a.jpg\"\n[vehicle]",
+        "photo",
+        "not supported by this version",
+        "leave `photo` out",
+    ),
+    case("[\"photos/a.jpg\", \"photos/b.jpg\"]", "[]", "photos", "names no photo", "leave the key out"),
+    case("photos/b.jpg", "photos/a.jpg", "photos[1]", "named twice", "once"),
+    case("T10:30:00+01:00", "T10:30:00", "taken", "with its offset from UTC", "+01:00"),
+    case("2026-11-25T10:30:00+01:00", "2026-11-25", "taken", "with its offset from UTC", "+01:00"),
+    case(
+        "2026-11-25T10:30:00+01:00",
+        "\"2026-11-25T10:30:00+01:00\"",
+        "taken",
+        "must be a date and time",
+        "without quotation",
+    ),
+    case("T10:41:00+01:00", "T10:41:00", "calibration.at", "with its offset from UTC", "+01:00"),
+    case("keep_until = 2036-11-25", "keep_until = 10", "keep_until", "must be a date", "2026-11-25"),
+    case("11111111111111111", "1111111111111111", "vehicle.vin", "16 characters instead of 17", "copy"),
+    case("11111111111111111", "1111111111111111O", "vehicle.vin", "'O'", "copy"),
+    case("wheelbase_mm = 2700.0", "wheelbase_mm = -2700.0", "vehicle.wheelbase_mm", "above zero", "sign"),
+    case("u_wheelbase_mm = 3.0", "u_wheelbase_mm = 0", "vehicle.u_wheelbase_mm", "above zero", ""),
+    case("tyres = true", "tyres = 1", "prerequisites.tyres", "true, false or a text", "quotation"),
+    case(
+        "quantity = \"distance\"",
+        "quantity = \"distanc\"",
+        "reading[0].quantity",
+        "no quantity",
+        "did you mean `distance`",
+    ),
+    case("from = \"nose\"\n", "", "reading[0].from", "is missing", "add"),
+    case("value = 1300.0", "value = nan", "reading[0].value", "finite", "plain number"),
+    case("u = 1.0", "u = -1.0", "reading[0].u", "above zero", ""),
+    case("u = 1.0\ninstrument = \"laser\"\nuse = false", "use = true", "reading[0].u", "is missing", "add `u"),
+    case(
+        "u = 1.0\ninstrument = \"laser\"",
+        "instrument = \"laesr\"|",
+        "reading[0].instrument",
+        "no usual uncertainty",
+        "did you mean `laser`",
+    ),
+    case(
+        "u = 1.0\ninstrument = \"laser\"",
+        "instrument = \"level\"|",
+        "reading[0].instrument",
+        "in deg, but this quantity is in mm",
+        "add u",
+    ),
+    case("u = 1.0\ninstrument = \"laser\"\n", "", "reading[0]", "neither u nor an instrument", "add u"),
+    case(
+        "quantity = \"distance\"\nfrom = \"nose\"\nvalue = 1300.0\nu = 1.0\ninstrument = \"laser\"\nuse = false",
+        "quantity = \"target_tilt_gravity\"\nvalue = 1.0\nu = 0.1\nuse = true|",
+        "reading[0].use",
+        "cannot enter",
+        "leave use out",
+    ),
+    case("scan-before", "scan-befor", "attachment[0].kind", "no kind of attachment", "did you mean `scan-before`"),
+    case("\"successful\"", "\"succesful\"", "calibration.result", "no result", "did you mean `successful`"),
+];
+
 #[test]
 fn wrong_jobs() {
     let read = |text: &str, file: &str| JobFile::from_toml(text, file).map(|_| ());
-    check(
-        JOB,
-        "job.toml",
-        read,
-        &[
-            case("rig = \"rig.toml\"\n", "", "rig", "is missing", "add"),
-            case("rig = \"rig.toml\"", "rgi = \"rig.toml\"", "rgi", "unknown key", "did you mean `rig`"),
-            case("rig = \"rig.toml\"", "rig = 7", "rig", "must be a text", "quotation"),
-            case("attempt = 1", "attempt = 0", "attempt", "whole number from 1", "check"),
-            case("attempt = 1", "card = [512]", "card", "not supported by this version", "leave `card` out"),
-            case(
-                "[vehicle]",
-                "[[photo]]\nfile = \"a.jpg\"\n[vehicle]",
-                "photo",
-                "not supported by this version",
-                "leave `photo` out",
-            ),
-            case("[\"photos/a.jpg\", \"photos/b.jpg\"]", "[]", "photos", "names no photo", "leave the key out"),
-            case("photos/b.jpg", "photos/a.jpg", "photos[1]", "named twice", "once"),
-            case("T10:30:00+01:00", "T10:30:00", "taken", "with its offset from UTC", "+01:00"),
-            case("2026-11-25T10:30:00+01:00", "2026-11-25", "taken", "with its offset from UTC", "+01:00"),
-            case(
-                "2026-11-25T10:30:00+01:00",
-                "\"2026-11-25T10:30:00+01:00\"",
-                "taken",
-                "must be a date and time",
-                "without quotation",
-            ),
-            case("T10:41:00+01:00", "T10:41:00", "calibration.at", "with its offset from UTC", "+01:00"),
-            case("keep_until = 2036-11-25", "keep_until = 10", "keep_until", "must be a date", "2026-11-25"),
-            case("11111111111111111", "1111111111111111", "vehicle.vin", "16 characters instead of 17", "copy"),
-            case("11111111111111111", "1111111111111111O", "vehicle.vin", "'O'", "copy"),
-            case("wheelbase_mm = 2700.0", "wheelbase_mm = -2700.0", "vehicle.wheelbase_mm", "above zero", "sign"),
-            case("u_wheelbase_mm = 3.0", "u_wheelbase_mm = 0", "vehicle.u_wheelbase_mm", "above zero", ""),
-            case("tyres = true", "tyres = 1", "prerequisites.tyres", "true, false or a text", "quotation"),
-            case(
-                "quantity = \"distance\"",
-                "quantity = \"distanc\"",
-                "reading[0].quantity",
-                "no quantity",
-                "did you mean `distance`",
-            ),
-            case("from = \"nose\"\n", "", "reading[0].from", "is missing", "add"),
-            case("value = 1300.0", "value = nan", "reading[0].value", "finite", "plain number"),
-            case("u = 1.0", "u = -1.0", "reading[0].u", "above zero", ""),
-            case("u = 1.0\ninstrument = \"laser\"\nuse = false", "use = true", "reading[0].u", "is missing", "add `u"),
-            case(
-                "u = 1.0\ninstrument = \"laser\"",
-                "instrument = \"laesr\"|",
-                "reading[0].instrument",
-                "no usual uncertainty",
-                "did you mean `laser`",
-            ),
-            case(
-                "u = 1.0\ninstrument = \"laser\"",
-                "instrument = \"level\"|",
-                "reading[0].instrument",
-                "in deg, but this quantity is in mm",
-                "add u",
-            ),
-            case("u = 1.0\ninstrument = \"laser\"\n", "", "reading[0]", "neither u nor an instrument", "add u"),
-            case(
-                "quantity = \"distance\"\nfrom = \"nose\"\nvalue = 1300.0\nu = 1.0\ninstrument = \"laser\"\nuse = false",
-                "quantity = \"target_tilt_gravity\"\nvalue = 1.0\nu = 0.1\nuse = true|",
-                "reading[0].use",
-                "cannot enter",
-                "leave use out",
-            ),
-            case(
-                "scan-before",
-                "scan-befor",
-                "attachment[0].kind",
-                "no kind of attachment",
-                "did you mean `scan-before`",
-            ),
-            case("\"successful\"", "\"succesful\"", "calibration.result", "no result", "did you mean `successful`"),
-        ][..],
-    );
+    check(JOB, "job.toml", read, WRONG_JOBS);
 }

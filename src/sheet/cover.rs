@@ -47,7 +47,7 @@ const STEPS: [(&str, &str); 6] = [
     ),
     (
         "Glue",
-        "on flat, stiff, matt plates (aluminium composite of 4 mm, or float glass for floor sheets): pencil lines through each \
+        "on flat, stiff, matt plates (aluminium composite of 4 mm; thin sheet metal, all alike, for the floor): pencil lines through each \
          sheet's centre as the drawings say, spray adhesive over the whole back, short edge lines on the pencil lines, no bubbles. \
          A plate that a straight edge shows to be hollow by more than 0.2 mm is not flat.",
     ),

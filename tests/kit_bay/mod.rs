@@ -42,12 +42,6 @@ impl Sample {
     pub(crate) fn problem(&self) -> Problem<'_> {
         Problem { rig: &self.rig, cameras: vec![&self.camera], photos: self.photos.clone() }
     }
-
-    /// How many markers each photo shows of a carrier.
-    pub(crate) fn seen(&self, carrier: &str) -> Vec<usize> {
-        let index = self.rig.carriers.iter().position(|c| c.name == carrier).unwrap();
-        self.photos.iter().map(|photo| photo.views.iter().filter(|view| view.carrier == index).count()).collect()
-    }
 }
 
 /// A seeded standard normal sampler (Box-Muller).
@@ -86,7 +80,12 @@ pub(crate) fn camera() -> Profile {
     let distortion = [0.08, -0.2, 0.0004, -0.0002, 0.11];
     Profile {
         name: "sampled".into(),
-        lens: Lens { model: LensModel::BrownConrady, focal_px: [3050.0, 3049.0], centre_px: [2015.0, 1508.0], distortion },
+        lens: Lens {
+            model: LensModel::BrownConrady,
+            focal_px: [3050.0, 3049.0],
+            centre_px: [2015.0, 1508.0],
+            distortion,
+        },
         image_size_px: [4032, 3024],
         u_noise_px: None,
         covariance: None,
@@ -113,7 +112,8 @@ fn body(carrier: &Carrier, floor_sheet: &mut usize) -> Vector3<f64> {
 
 /// Bodywork as upright and level panels: sides, front, bonnet; the target's face.
 fn bodywork() -> Vec<Screen> {
-    let rectangle = |corner: [f64; 3], a: [f64; 3], b: [f64; 3]| Screen { corner: corner.into(), sides: [a.into(), b.into()] };
+    let rectangle =
+        |corner: [f64; 3], a: [f64; 3], b: [f64; 3]| Screen { corner: corner.into(), sides: [a.into(), b.into()] };
     let mut screens = Vec::new();
     for side in [-1.0, 1.0] {
         screens.push(rectangle([-850.0, side * 850.0, 180.0], [3950.0, 0.0, 0.0], [0.0, 0.0, 600.0]));
@@ -208,7 +208,8 @@ fn photo(
             let sigma = (view.covariance_px2[(0, 0)] / 1.25).sqrt();
             let common = [0.5 * sigma * noise.normal(), 0.5 * sigma * noise.normal()];
             for (corner, out) in view.corners_px.iter_mut().zip(outward) {
-                *corner += out * edge + Vector2::new(sigma * noise.normal() + common[0], sigma * noise.normal() + common[1]);
+                *corner +=
+                    out * edge + Vector2::new(sigma * noise.normal() + common[0], sigma * noise.normal() + common[1]);
             }
             views.push(view);
         }

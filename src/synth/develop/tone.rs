@@ -1,0 +1,121 @@
+//! From linear light to display values: tone curve, noise reduction, sharpening.
+
+use rayon::prelude::*;
+
+use crate::synth::scene::Processing;
+use crate::synth::trace::Light;
+
+/// A finished picture, 8 bits per channel, row by row.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Picture {
+    /// Width in pixels.
+    pub width: usize,
+    /// Height in pixels.
+    pub height: usize,
+    /// Red, green, blue.
+    pub rgb: Vec<[u8; 3]>,
+}
+
+impl Picture {
+    /// Luma by ITU-R BT.601 weights, as a JPEG's Y has it.
+    pub fn luma(&self) -> Vec<u8> {
+        let luma = |[r, g, b]: &[u8; 3]| {
+            (0.299 * f32::from(*r) + 0.587 * f32::from(*g) + 0.114 * f32::from(*b)).round() as u8
+        };
+        self.rgb.iter().map(luma).collect()
+    }
+}
+
+/// Display value of linear light (IEC 61966-2-1).
+pub(super) fn srgb(linear: f32) -> f32 {
+    if linear <= 0.003_130_8 { 12.92 * linear } else { 1.055 * linear.powf(1.0 / 2.4) - 0.055 }
+}
+
+/// Develops exposed light.
+pub(crate) fn develop(light: Light, p: &Processing) -> Picture {
+    let (width, height) = (light.width, light.height);
+    let mut display = light.rgb;
+    let contrast = p.contrast as f32;
+    let curve = |v: f32| {
+        let v = v.clamp(0.0, 1.0);
+        let v = if p.srgb { srgb(v) } else { v };
+        v + contrast * (v * v * (3.0 - 2.0 * v) - v)
+    };
+    display.par_iter_mut().for_each(|c| *c = c.map(curve));
+    let luma: Vec<f32> = display.par_iter().map(|[r, g, b]| 0.299 * r + 0.587 * g + 0.114 * b).collect();
+    let quiet = if p.noise_reduction > 0.0 { reduce_noise(&luma, width, p) } else { luma.clone() };
+    let sharp = if p.sharpening > 0.0 { sharpen(&quiet, width, p.sharpening as f32) } else { quiet };
+    let quantise = |v: f32| (v * 255.0).round().clamp(0.0, 255.0) as u8;
+    let finish = |(i, c): (usize, &[f32; 3])| {
+        let change = sharp[i] - luma[i];
+        c.map(|v| quantise(v + change))
+    };
+    Picture { width, height, rgb: display.par_iter().enumerate().map(finish).collect() }
+}
+
+/// Averages neighbours that differ by no more than noise does (Lee 1983, sigma filter).
+fn reduce_noise(luma: &[f32], width: usize, p: &Processing) -> Vec<f32> {
+    let strength = p.noise_reduction as f32;
+    let reach = 0.035f32;
+    near(luma, width, |window| {
+        let own = window[4];
+        let (mut sum, mut weight) = (0.0f32, 0.0f32);
+        for v in window {
+            let w = (1.0 - ((v - own) / reach).powi(2)).max(0.0);
+            sum += w * v;
+            weight += w;
+        }
+        own + strength * (sum / weight - own)
+    })
+}
+
+/// Unsharp mask with a 3 x 3 binomial blur.
+fn sharpen(luma: &[f32], width: usize, strength: f32) -> Vec<f32> {
+    const BINOMIAL: [f32; 9] = [1.0, 2.0, 1.0, 2.0, 4.0, 2.0, 1.0, 2.0, 1.0];
+    near(luma, width, |window| {
+        let blurred: f32 = window.iter().zip(BINOMIAL).map(|(v, w)| v * w / 16.0).sum();
+        window[4] + strength * 2.0 * (window[4] - blurred)
+    })
+}
+
+/// A function of each pixel's 3 x 3 neighbourhood, edges repeated.
+fn near(values: &[f32], width: usize, f: impl Fn(&[f32; 9]) -> f32 + Sync) -> Vec<f32> {
+    let height = values.len() / width;
+    let mut out = vec![0.0f32; values.len()];
+    out.par_chunks_mut(width).enumerate().for_each(|(v, row)| {
+        let rows = [v.saturating_sub(1), v, (v + 1).min(height - 1)].map(|r| &values[r * width..(r + 1) * width]);
+        for (u, out) in row.iter_mut().enumerate() {
+            let columns = [u.saturating_sub(1), u, (u + 1).min(width - 1)];
+            let window = std::array::from_fn(|i| rows[i / 3][columns[i % 3]]);
+            *out = f(&window);
+        }
+    });
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn srgb_follows_the_standard() {
+        // IEC 61966-2-1: both branches meet at 0.0031308; 0.2140 linear is 0.5 displayed.
+        assert!((srgb(0.003_130_8) - 0.040_45).abs() < 1e-5);
+        assert!((srgb(0.214_041) - 0.5).abs() < 1e-5);
+    }
+
+    #[test]
+    fn without_processing_the_light_is_only_rounded() {
+        let light = Light { width: 3, height: 1, rgb: vec![[0.0; 3], [0.5; 3], [1.0, 0.2, 2.0]] };
+        let picture = develop(light, &Processing::none());
+        assert_eq!(picture.rgb, [[0; 3], [128; 3], [255, 51, 255]]);
+    }
+
+    #[test]
+    fn sharpening_overshoots_an_edge_on_both_sides() {
+        let luma = [0.2f32, 0.2, 0.2, 0.8, 0.8, 0.8].repeat(3);
+        let sharp = sharpen(&luma, 6, 0.5);
+        assert!(sharp[8] < 0.2 && sharp[9] > 0.8);
+        assert!((sharp[7] - 0.2).abs() < 1e-6);
+    }
+}

@@ -1,0 +1,101 @@
+//! Taking photos of a scene.
+
+use super::build;
+use super::develop::{Exposure, Picture, develop, expose};
+use super::place::{Placement, Purpose, counter};
+use super::scene::{PhotoSpec, Scene};
+use super::trace::{Light, Model, render};
+use super::truth::{self, SeenMarker, Shown, Truth};
+use super::view::View;
+
+/// Light per pixel before the camera's processing, in arbitrary linear units.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LinearPicture {
+    /// Width in pixels.
+    pub width: usize,
+    /// Height in pixels.
+    pub height: usize,
+    /// Linear red, green and blue: the mean over each pixel's area.
+    pub rgb: Vec<[f32; 3]>,
+}
+
+/// A bay ready for one photo.
+struct Take {
+    photo: PhotoSpec,
+    view: View,
+    placement: Placement,
+    model: Model,
+}
+
+impl Scene {
+    fn take(&self, index: usize) -> Option<Take> {
+        let photo = self.photos().into_iter().nth(index)?;
+        let placement = Placement::of(self, &photo);
+        let model = build::model(self, &photo, &placement);
+        let view = View::of(self, index, &photo);
+        Some(Take { photo, view, placement, model })
+    }
+
+    /// Light that comes from everywhere, before exposure.
+    fn ambient(&self) -> [f32; 3] {
+        [0.42, 0.43, 0.45].map(|c| c * self.spec.room.ambient)
+    }
+
+    /// The bay at the moment of a photo: poses of all bodies with every hidden error.
+    pub fn placement(&self, index: usize) -> Option<Placement> {
+        Some(Placement::of(self, self.photos().get(index)?))
+    }
+
+    /// The true camera of a photo.
+    pub fn view(&self, index: usize) -> Option<View> {
+        Some(View::of(self, index, self.photos().get(index)?))
+    }
+
+    /// Exact corners of the markers that a photo shows; nothing is rendered.
+    pub fn corners(&self, index: usize) -> Vec<SeenMarker> {
+        self.take(index).map_or_else(Vec::new, |t| truth::seen(&t.model, &t.view, t.placement.markers()))
+    }
+
+    /// A photo's light before any processing.
+    pub fn render_linear(&self, index: usize) -> Option<LinearPicture> {
+        let Light { width, height, rgb } = self.light(&self.take(index)?);
+        Some(LinearPicture { width, height, rgb })
+    }
+
+    /// A photo as the camera develops it, before compression.
+    pub fn render_photo(&self, index: usize) -> Option<Picture> {
+        Some(self.developed(index, &self.take(index)?))
+    }
+
+    fn light(&self, take: &Take) -> Light {
+        render(&take.model, self.ambient(), &take.view)
+    }
+
+    fn developed(&self, index: usize, take: &Take) -> Picture {
+        let mut light = self.light(take);
+        let processing = self.spec.processing.changed(&take.photo.processing);
+        let exposure = Exposure {
+            processing: &processing,
+            stops: take.photo.exposure_stops,
+            motion_px: take.photo.motion_px,
+            counter: counter(self.spec.seed, Purpose::Sensor, index as u64),
+        };
+        expose(&mut light, &exposure);
+        develop(light, &processing)
+    }
+
+    /// All that is true of the scene's photos; nothing is rendered.
+    pub fn truth(&self) -> Truth {
+        let shown: Vec<Shown> = (0..self.photos().len()).filter_map(|i| Some(self.shown(&self.take(i)?))).collect();
+        truth::truth(&self.rig, &self.setup, &shown)
+    }
+
+    fn shown(&self, take: &Take) -> Shown {
+        Shown {
+            file: format!("photos/{}", take.photo.file),
+            view: take.view.clone(),
+            placement: take.placement.clone(),
+            markers: truth::seen(&take.model, &take.view, take.placement.markers()),
+        }
+    }
+}

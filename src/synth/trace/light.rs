@@ -1,0 +1,109 @@
+//! Light at a point: soft shadows of the lamps, and light from everywhere
+//! that nearby bodies take away.
+
+use nalgebra::Vector3;
+
+use super::facet::Ray;
+use super::model::Model;
+
+/// Points on all lamps together.
+const LAMP_RAYS: usize = 24;
+/// Directions of the surrounding light.
+const SKY_RAYS: usize = 12;
+/// Bodies beyond this distance take no surrounding light away, mm.
+const SKY_REACH_MM: f64 = 900.0;
+/// Start of a shadow ray above the surface, mm.
+const LIFT_MM: f64 = 0.05;
+
+/// Light of a bay.
+#[derive(Debug, Clone)]
+pub(crate) struct Lighting {
+    lamp_points: Vec<(Vector3<f64>, [f32; 3])>,
+    sky: Vec<Vector3<f64>>,
+    ambient: [f32; 3],
+}
+
+/// The `i`-th of `n` well spread points of the unit square (Fibonacci lattice).
+pub(crate) fn spread(i: usize, n: usize) -> [f64; 2] {
+    const GOLDEN: f64 = 0.618_033_988_749_894_9;
+    [(i as f64 + 0.5) / n as f64, (0.5 + i as f64 * GOLDEN).fract()]
+}
+
+impl Lighting {
+    /// The light of a model's lamps and of its surroundings.
+    pub(crate) fn of(model: &Model, ambient: [f32; 3]) -> Self {
+        let each = LAMP_RAYS.div_ceil(model.lamps.len().max(1)).max(4);
+        let mut lamp_points = Vec::new();
+        for lamp in &model.lamps {
+            for i in 0..each {
+                let [a, b] = spread(i, each).map(|x| 2.0 * x - 1.0);
+                let point = lamp.centre + lamp.half[0] * a + lamp.half[1] * b;
+                lamp_points.push((point, lamp.power.map(|p| p / each as f32)));
+            }
+        }
+        let sky = (0..SKY_RAYS)
+            .map(|i| {
+                // Cosine-weighted over the hemisphere about z (Malley's method).
+                let [r2, turn] = spread(i, SKY_RAYS);
+                let (sin, cos) = (std::f64::consts::TAU * turn).sin_cos();
+                Vector3::new(r2.sqrt() * cos, r2.sqrt() * sin, (1.0 - r2).sqrt())
+            })
+            .collect();
+        Lighting { lamp_points, sky, ambient }
+    }
+
+    /// Light that falls on a surface with this normal, over pi: reflectance times it is radiance.
+    pub(crate) fn falls_on(&self, model: &Model, point: &Vector3<f64>, normal: &Vector3<f64>) -> [f32; 3] {
+        let origin = point + normal * LIFT_MM;
+        let mut sum = [0.0f32; 3];
+        for (lamp, power) in &self.lamp_points {
+            let to = lamp - origin;
+            let distance2 = to.norm_squared();
+            let facing = to.dot(normal);
+            // The lamps shine downwards: cosine at the lamp is the height over the distance.
+            if facing <= 0.0 || to.z <= 0.0 || model.blocked(&Ray { origin, direction: to }, 0.0, 1.0) {
+                continue;
+            }
+            let weight = (facing * to.z / (distance2 * distance2) * 1e6) as f32;
+            for (s, p) in sum.iter_mut().zip(power) {
+                *s += weight * p;
+            }
+        }
+        let open = self.openness(model, &origin, normal) * (0.75 + 0.25 * normal.z) as f32;
+        [0, 1, 2].map(|i| sum[i] + open * self.ambient[i])
+    }
+
+    fn openness(&self, model: &Model, origin: &Vector3<f64>, normal: &Vector3<f64>) -> f32 {
+        let side = if normal.z.abs() < 0.9 { Vector3::z() } else { Vector3::x() };
+        let u = normal.cross(&side).normalize();
+        let v = normal.cross(&u);
+        let open = self.sky.iter().filter(|d| {
+            let direction = u * d.x + v * d.y + normal * d.z;
+            !model.blocked(&Ray { origin: *origin, direction }, 0.0, SKY_REACH_MM)
+        });
+        let share = open.count() as f32 / SKY_RAYS as f32;
+        0.25 + 0.75 * share
+    }
+
+    /// Highlights of the lamps (Blinn 1977) for a viewing direction; shadows are left out.
+    pub(crate) fn highlight(
+        &self,
+        model: &Model,
+        point: &Vector3<f64>,
+        normal: &Vector3<f64>,
+        view: &Vector3<f64>,
+        sharpness: f32,
+    ) -> [f32; 3] {
+        let mut sum = [0.0f32; 3];
+        for lamp in &model.lamps {
+            let to = (lamp.centre - point).normalize();
+            let half = to - view;
+            let cosine = (half.dot(normal) / half.norm().max(1e-9)).max(0.0) as f32;
+            let strength = cosine.powf(sharpness) * (sharpness + 8.0) * 0.02;
+            for (s, p) in sum.iter_mut().zip(&lamp.power) {
+                *s += strength * p * 0.12;
+            }
+        }
+        sum
+    }
+}

@@ -1,0 +1,20 @@
+//! The ray tracer: facets, surfaces, light, and one photo's light per pixel.
+
+mod facet;
+mod font;
+mod light;
+mod model;
+mod noise;
+mod paint;
+mod rays;
+mod render;
+mod sheet;
+mod tree;
+
+pub(crate) use facet::Ray;
+pub(crate) use font::{dots as text_dots, width as text_width};
+pub(crate) use model::{Lamp, Model, Trim};
+pub(crate) use noise::{mix, normal_pair};
+pub(crate) use paint::{Colour, Decorated, From, Gloss, Paint, Rim, Shape};
+pub(crate) use render::{Light, render};
+pub(crate) use sheet::{Label, Sheet};

@@ -1,0 +1,281 @@
+//! Bounding volume hierarchy over facets (binned surface-area heuristic, Wald 2007).
+
+use nalgebra::Vector3;
+
+use super::facet::{Facet, Hit, Ray};
+
+const BINS: usize = 12;
+const LEAF: usize = 4;
+
+#[derive(Debug, Clone, Copy)]
+struct Node {
+    low: [f32; 3],
+    high: [f32; 3],
+    /// Leaf: first facet; inner node: the second child (the first one follows its parent).
+    first: u32,
+    /// Number of facets; zero for an inner node.
+    count: u32,
+}
+
+/// Facets in an order and boxes that make the nearest one quick to find.
+#[derive(Debug, Clone)]
+pub(crate) struct Tree {
+    nodes: Vec<Node>,
+    order: Vec<u32>,
+}
+
+#[derive(Clone, Copy)]
+struct Item {
+    facet: u32,
+    low: Vector3<f64>,
+    high: Vector3<f64>,
+}
+
+impl Item {
+    fn centre(&self, axis: usize) -> f64 {
+        0.5 * (self.low[axis] + self.high[axis])
+    }
+}
+
+fn surround(items: &[Item]) -> (Vector3<f64>, Vector3<f64>) {
+    let mut low = Vector3::repeat(f64::INFINITY);
+    let mut high = Vector3::repeat(f64::NEG_INFINITY);
+    for item in items {
+        low = low.inf(&item.low);
+        high = high.sup(&item.high);
+    }
+    (low, high)
+}
+
+fn area(low: &Vector3<f64>, high: &Vector3<f64>) -> f64 {
+    let d = high - low;
+    d.x * d.y + d.y * d.z + d.z * d.x
+}
+
+impl Tree {
+    /// Sorts the facets into boxes.
+    pub(crate) fn over(facets: &[Facet]) -> Self {
+        let mut items: Vec<Item> = facets
+            .iter()
+            .zip(0u32..)
+            .map(|(f, facet)| {
+                let (low, high) = f.bounds();
+                Item { facet, low, high }
+            })
+            .collect();
+        let mut tree = Tree { nodes: Vec::new(), order: Vec::with_capacity(items.len()) };
+        if !items.is_empty() {
+            tree.split(&mut items);
+        }
+        tree
+    }
+
+    fn split(&mut self, items: &mut [Item]) {
+        let (low, high) = surround(items);
+        let index = self.nodes.len();
+        // Rounding to f32 must not shrink a box: 0.01 mm is far above f32's step at bay size.
+        self.nodes.push(Node {
+            low: [0, 1, 2].map(|i| low[i] as f32 - 0.01),
+            high: [0, 1, 2].map(|i| high[i] as f32 + 0.01),
+            first: self.order.len() as u32,
+            count: items.len() as u32,
+        });
+        let cut = if items.len() <= LEAF { None } else { best_cut(items) };
+        let Some(middle) = cut else {
+            self.order.extend(items.iter().map(|i| i.facet));
+            return;
+        };
+        let (left, right) = items.split_at_mut(middle);
+        self.split(left);
+        self.nodes[index].count = 0;
+        self.nodes[index].first = self.nodes.len() as u32;
+        self.split(right);
+    }
+
+    /// The nearest facet that a ray meets at `t` in `(near, far)` and that `takes` accepts.
+    pub(crate) fn nearest(
+        &self,
+        facets: &[Facet],
+        ray: &Ray,
+        near: f64,
+        far: f64,
+        takes: impl Fn(u32, f64) -> bool,
+    ) -> Option<Hit> {
+        let mut best: Option<Hit> = None;
+        let mut limit = far;
+        self.walk(facets, ray, near, &mut limit, |facet, t, a, b, limit| {
+            if takes(facet, t) {
+                best = Some(Hit { t, facet, a, b });
+                *limit = t;
+            }
+            false
+        });
+        best
+    }
+
+    /// Whether anything that `takes` accepts lies on the ray at `t` in `(near, far)`.
+    pub(crate) fn blocked(
+        &self,
+        facets: &[Facet],
+        ray: &Ray,
+        near: f64,
+        far: f64,
+        takes: impl Fn(u32, f64) -> bool,
+    ) -> bool {
+        let mut limit = far;
+        self.walk(facets, ray, near, &mut limit, |facet, t, _, _, _| takes(facet, t))
+    }
+
+    /// Calls `found` for each facet met within the limits; true from it ends the walk.
+    fn walk(
+        &self,
+        facets: &[Facet],
+        ray: &Ray,
+        near: f64,
+        limit: &mut f64,
+        mut found: impl FnMut(u32, f64, f64, f64, &mut f64) -> bool,
+    ) -> bool {
+        if self.nodes.is_empty() {
+            return false;
+        }
+        let origin = [ray.origin.x as f32, ray.origin.y as f32, ray.origin.z as f32];
+        let inverse = [0, 1, 2].map(|i| (1.0 / ray.direction[i]) as f32);
+        let mut stack = [0u32; 64];
+        let mut depth = 1;
+        while depth > 0 {
+            depth -= 1;
+            let index = stack[depth] as usize;
+            let node = &self.nodes[index];
+            if !enters(node, &origin, &inverse, *limit as f32) {
+                continue;
+            }
+            if node.count == 0 {
+                let (first, second) = (index as u32 + 1, node.first);
+                // The child on the ray's side is walked first, so that the limit shrinks early.
+                let (near_child, far_child) = match self.ahead(first, second, &inverse) {
+                    true => (first, second),
+                    false => (second, first),
+                };
+                stack[depth] = far_child;
+                stack[depth + 1] = near_child;
+                depth += 2;
+                continue;
+            }
+            for &facet in &self.order[node.first as usize..(node.first + node.count) as usize] {
+                if let Some((t, a, b)) = facets[facet as usize].meet(ray)
+                    && t > near
+                    && t < *limit
+                    && found(facet, t, a, b, limit)
+                {
+                    return true;
+                }
+            }
+        }
+        false
+    }
+
+    fn ahead(&self, first: u32, second: u32, inverse: &[f32; 3]) -> bool {
+        let (a, b) = (&self.nodes[first as usize], &self.nodes[second as usize]);
+        let mut widest = (0.0f32, true);
+        for (i, inverse) in inverse.iter().enumerate() {
+            let apart = (b.low[i] + b.high[i]) - (a.low[i] + a.high[i]);
+            if apart.abs() > widest.0 {
+                widest = (apart.abs(), (apart > 0.0) == (*inverse > 0.0));
+            }
+        }
+        widest.1
+    }
+}
+
+fn enters(node: &Node, origin: &[f32; 3], inverse: &[f32; 3], limit: f32) -> bool {
+    let mut near = 0.0f32;
+    let mut far = limit;
+    for i in 0..3 {
+        let t0 = (node.low[i] - origin[i]) * inverse[i];
+        let t1 = (node.high[i] - origin[i]) * inverse[i];
+        near = near.max(t0.min(t1));
+        far = far.min(t0.max(t1));
+    }
+    // f32 slack: a box that is missed by rounding would show as a hole.
+    near <= far * 1.00001 + 0.01
+}
+
+/// Sorts the items about the best of the binned cuts; `None` where a leaf is cheaper.
+fn best_cut(items: &mut [Item]) -> Option<usize> {
+    let mut best: Option<(f64, usize, f64)> = None;
+    for axis in 0..3 {
+        let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
+        for item in items.iter() {
+            low = low.min(item.centre(axis));
+            high = high.max(item.centre(axis));
+        }
+        if high - low < 1e-6 {
+            continue;
+        }
+        for cut in 1..BINS {
+            let at = low + (high - low) * cut as f64 / BINS as f64;
+            let cost = cost_of(items, axis, at);
+            if best.is_none_or(|(c, _, _)| cost < c) {
+                best = Some((cost, axis, at));
+            }
+        }
+    }
+    let (cost, axis, at) = best?;
+    let (low, high) = surround(items);
+    if items.len() <= 16 && cost > items.len() as f64 * area(&low, &high) {
+        return None;
+    }
+    items.sort_by(|a, b| a.centre(axis).total_cmp(&b.centre(axis)));
+    let middle = items.partition_point(|i| i.centre(axis) < at);
+    Some(middle.clamp(1, items.len() - 1))
+}
+
+fn cost_of(items: &[Item], axis: usize, at: f64) -> f64 {
+    let empty = (Vector3::repeat(f64::INFINITY), Vector3::repeat(f64::NEG_INFINITY), 0usize);
+    let mut sides = [empty, empty];
+    for item in items {
+        let side = &mut sides[usize::from(item.centre(axis) >= at)];
+        *side = (side.0.inf(&item.low), side.1.sup(&item.high), side.2 + 1);
+    }
+    sides.iter().filter(|s| s.2 > 0).map(|s| area(&s.0, &s.1) * s.2 as f64).sum()
+}
+
+#[cfg(test)]
+mod tests {
+    use rand::RngExt;
+    use rand_chacha::ChaCha8Rng;
+    use rand_chacha::rand_core::SeedableRng;
+
+    use super::super::facet::Outline;
+    use super::*;
+
+    #[test]
+    fn finds_what_a_search_through_all_facets_finds() {
+        let mut random = ChaCha8Rng::seed_from_u64(5);
+        let mut vector = |scale: f64| Vector3::from_fn(|_, _| (random.random::<f64>() - 0.5) * scale);
+        let facets: Vec<Facet> = (0..300)
+            .map(|i| Facet {
+                origin: vector(4000.0),
+                edges: [vector(600.0), vector(600.0)],
+                outline: if i % 2 == 0 { Outline::Triangle } else { Outline::Parallelogram },
+                surface: 0,
+                smooth: None,
+            })
+            .collect();
+        let tree = Tree::over(&facets);
+        let mut hits = 0;
+        for _ in 0..2000 {
+            let ray = Ray { origin: vector(6000.0), direction: vector(1.0) };
+            let slow = facets
+                .iter()
+                .filter_map(|f| f.meet(&ray).map(|m| m.0))
+                .filter(|t| *t > 1e-6)
+                .fold(f64::INFINITY, f64::min);
+            let quick = tree.nearest(&facets, &ray, 1e-6, f64::INFINITY, |_, _| true).map_or(f64::INFINITY, |h| h.t);
+            assert!(slow == quick || (slow - quick).abs() < 1e-9, "{slow} {quick}");
+            hits += usize::from(quick.is_finite());
+            assert_eq!(tree.blocked(&facets, &ray, 1e-6, f64::INFINITY, |_, _| true), quick.is_finite());
+        }
+        assert!(hits > 200, "{hits}");
+    }
+}

@@ -3,6 +3,7 @@
 
 mod output;
 mod sheet;
+mod stage;
 mod verify;
 
 use std::process::ExitCode;
@@ -23,6 +24,8 @@ enum Command {
     Verify(verify::Arguments),
     /// Print a marker kit or a camera board as PDF at true size
     Sheet(sheet::Arguments),
+    /// Render an invented bay: a complete job folder and what is true of it
+    Stage(stage::Arguments),
 }
 
 /// Wrong usage, or an input that can't be read.
@@ -34,6 +37,7 @@ pub fn run() -> ExitCode {
     let code = match arguments.command {
         Command::Verify(a) => verify::run(a),
         Command::Sheet(a) => sheet::run(&a),
+        Command::Stage(a) => stage::run(&a),
     };
     ExitCode::from(code)
 }

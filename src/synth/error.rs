@@ -2,6 +2,8 @@
 
 use std::path::PathBuf;
 
+use crate::input;
+
 /// A scene that cannot be staged.
 #[derive(Debug, thiserror::Error)]
 pub enum Error {
@@ -21,20 +23,18 @@ pub enum Error {
         /// What the system says.
         source: std::io::Error,
     },
-    /// The scene file does not say what it should.
-    #[error("{file}: {message}")]
-    Scene {
-        /// The file.
-        file: String,
-        /// What is wrong and how to mend it.
-        message: String,
-    },
+    /// The job that the scene describes would not be readable.
+    #[error("the scene's job keys make no valid job file: {0}")]
+    Job(input::Error),
     /// A photo cannot be compressed.
-    #[error("cannot compress photo {photo}: {message}")]
+    #[error("cannot compress photo {photo}: {message}; make it smaller")]
     Compress {
         /// Its file name.
         photo: String,
         /// What the encoder says.
         message: String,
     },
+    /// A text cannot be written as TOML or JSON.
+    #[error("cannot write the job or its truth as text: {0}; check the scene's job keys")]
+    Truth(String),
 }

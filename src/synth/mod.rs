@@ -22,6 +22,7 @@ mod error;
 mod photo;
 mod place;
 mod scene;
+mod stage;
 mod trace;
 mod truth;
 mod view;

@@ -61,11 +61,12 @@ fn photo_lens(scene: &Scene, index: usize, photo: &PhotoSpec) -> Lens {
     let per_photo = &scene.camera.per_photo;
     let draw = |purpose, n| normal(seed, purpose, index as u64, n);
     let factor = photo.focal_factor.unwrap_or_else(|| 1.0 + per_photo.u_focal_relative * draw(Purpose::Focal, 0));
-    let shift = photo.centre_shift_px.unwrap_or_else(|| [0, 1].map(|n| per_photo.u_centre_px * draw(Purpose::Centre, n)));
-    for i in 0..2 {
+    let shift =
+        photo.centre_shift_px.unwrap_or_else(|| [0, 1].map(|n| per_photo.u_centre_px * draw(Purpose::Centre, n)));
+    for (i, shift) in shift.into_iter().enumerate() {
         let middle = 0.5 * (f64::from(scene.camera.image_size_px[i]) - 1.0);
         lens.focal_px[i] *= factor * photo.digital_zoom;
-        lens.centre_px[i] = middle + (lens.centre_px[i] + shift[i] - middle) * photo.digital_zoom;
+        lens.centre_px[i] = middle + (lens.centre_px[i] + shift - middle) * photo.digital_zoom;
     }
     lens
 }

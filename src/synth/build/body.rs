@@ -141,10 +141,17 @@ impl Lines {
             [self.cabin_side(z), z]
         };
         let edge = at(1.0)[0];
-        vec![at(0.0), at(0.3), at(0.6), at(0.85), at(0.96), [edge - 24.0, top], [0.7 * edge, top + 8.0], [
-            0.35 * edge,
-            top + 14.0,
-        ], [0.0, top + 16.0]]
+        vec![
+            at(0.0),
+            at(0.3),
+            at(0.6),
+            at(0.85),
+            at(0.96),
+            [edge - 24.0, top],
+            [0.7 * edge, top + 8.0],
+            [0.35 * edge, top + 14.0],
+            [0.0, top + 16.0],
+        ]
     }
 }
 
@@ -164,9 +171,8 @@ pub(super) fn build(model: &mut Model, spec: &VehicleSpec, vehicle: &Vehicle) {
     let lines = Lines::of(spec);
     let pose = upright([vehicle.rolled_mm, 0.0, 0.0], 0.0);
     let body = model.body();
-    let decorated = |shapes| {
-        Paint::Decorated(Box::new(Decorated { local_from_world: pose.inverse(), base: spec.colour, shapes }))
-    };
+    let decorated =
+        |shapes| Paint::Decorated(Box::new(Decorated { local_from_world: pose.inverse(), base: spec.colour, shapes }));
     let lower = model.surface(body, decorated(lower_shapes(&lines)), Gloss::LACQUER);
     let cabin = model.surface(body, decorated(cabin_shapes(&lines)), Gloss::LACQUER);
     skin(model, lower, &pose, &stations(lines.tail, lines.nose, 64), |x| lines.lower_section(x));
@@ -228,10 +234,14 @@ fn arches(model: &mut Model, spec: &VehicleSpec, vehicle: &Vehicle) {
 /// What is dark below the skin, and the floor of the body.
 fn inside(model: &mut Model, lines: &Lines, pose: &Isometry3<f64>) {
     let dark = plain(model, DARK, Gloss::MATT);
-    let (back, front) = (lines.tail + 120.0, lines.nose - 200.0);
-    let (low, high) = (lines.sill(0.5 * lines.wheelbase) + 10.0, 0.60 * lines.height);
-    let middle = pose * Isometry3::translation(0.5 * (back + front), 0.0, 0.5 * (low + high));
-    model.block(dark, &middle, [0.5 * (front - back), lines.half_width - 275.0, 0.5 * (high - low)]);
+    let low = lines.sill(0.5 * lines.wheelbase) + 10.0;
+    let cowl = 0.78 * lines.wheelbase;
+    for (back, front, high) in
+        [(lines.tail + 120.0, cowl, 0.60 * lines.height), (cowl, lines.nose - 220.0, 0.43 * lines.height)]
+    {
+        let middle = pose * Isometry3::translation(0.5 * (back + front), 0.0, 0.5 * (low + high));
+        model.block(dark, &middle, [0.5 * (front - back), lines.half_width - 275.0, 0.5 * (high - low)]);
+    }
 }
 
 fn mirrors(model: &mut Model, lines: &Lines, pose: &Isometry3<f64>, colour: Colour) {

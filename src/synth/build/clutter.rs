@@ -30,11 +30,8 @@ fn usual_clutter(spec: &SceneSpec) -> Vec<ClutterSpec> {
     use ClutterKind as K;
     let room = &spec.room;
     let (left, right, back) = (room.sides_mm[0], -room.sides_mm[1], -room.behind_mm);
-    let sign = |text: &str, at, yaw, size| ClutterSpec {
-        text: text.to_owned(),
-        size_mm: size,
-        ..thing(K::Sign, at, yaw)
-    };
+    let sign =
+        |text: &str, at, yaw, size| ClutterSpec { text: text.to_owned(), size_mm: size, ..thing(K::Sign, at, yaw) };
     vec![
         thing(K::Shelf, [back + 300.0, right + 1200.0, 0.0], 0.0),
         thing(K::Tools, [back + 420.0, left - 1500.0, 0.0], 0.0),
@@ -145,9 +142,16 @@ fn tyres(model: &mut Model, pose: &Isometry3<f64>, size: [f64; 3]) {
     let count = (size[2] / 205.0).round().max(1.0);
     let mut z = 0.0;
     while z < count * 205.0 - 1.0 {
-        let ring = [[0.58, 8.0], [0.75, 0.0], [0.95, 20.0], [1.0, 45.0], [1.0, 155.0], [0.95, 180.0], [0.75, 200.0], [
-            0.58, 192.0,
-        ]]
+        let ring = [
+            [0.58, 8.0],
+            [0.75, 0.0],
+            [0.95, 20.0],
+            [1.0, 45.0],
+            [1.0, 155.0],
+            [0.95, 180.0],
+            [0.75, 200.0],
+            [0.58, 192.0],
+        ]
         .map(|[r, y]: [f64; 2]| [r * radius, y]);
         model.turned(rubber, &lying(pose, z), &ring, 48);
         z += 205.0;
@@ -231,7 +235,7 @@ fn sign(model: &mut Model, pose: &Isometry3<f64>, size: [f64; 3], colour: Colour
     let ink = plain(model, [0.02; 3], Gloss::MATT);
     for (i, line) in lines.iter().enumerate() {
         let top = height * (1.0 - (i as f64 + 0.5) / lines.len() as f64) + 0.5 * letter;
-        let left = 0.5 * text_width(line, letter);
+        let left = -0.5 * text_width(line, letter);
         write(model, ink, &(pose * Isometry3::translation(0.5 * depth, 0.0, 0.0)), line, letter, [left, top]);
     }
 }
@@ -240,8 +244,8 @@ fn sign(model: &mut Model, pose: &Isometry3<f64>, size: [f64; 3], colour: Colour
 fn write(model: &mut Model, ink: u32, pose: &Isometry3<f64>, line: &str, letter: f64, [left, top]: [f64; 2]) {
     let dot = letter / 7.0;
     for [column, row] in crate::synth::trace::text_dots(line) {
-        // Looking at the face, the viewer's left is the board's +y.
-        let (y, z) = (left - (column as f64 + 1.0) * dot, top - (row as f64 + 1.0) * dot);
+        // Looking at the face, the viewer's right is the board's +y.
+        let (y, z) = (left + column as f64 * dot, top - (row as f64 + 1.0) * dot);
         let origin = (pose * Point3::new(1.0, y, z)).coords;
         model.quad(ink, origin, [Vector3::new(0.0, dot, 0.0), Vector3::new(0.0, 0.0, dot)].map(|e| pose * e));
     }

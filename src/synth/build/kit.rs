@@ -97,10 +97,7 @@ fn gaps(marker: &Marker, face: &Face<'_>) -> [f64; 4] {
         let half = |axis: &Vector3<f64>| {
             0.5 * (other.size_mm[0] * other.right.dot(axis).abs() + other.size_mm[1] * other.up.dot(axis).abs())
         };
-        let reach = [
-            0.5 * marker.size_mm[0] + half(&marker.right),
-            0.5 * marker.size_mm[1] + half(&marker.up),
-        ];
+        let reach = [0.5 * marker.size_mm[0] + half(&marker.right), 0.5 * marker.size_mm[1] + half(&marker.up)];
         for axis in 0..2 {
             let across = 1 - axis;
             let between = offset[axis].abs() - reach[axis];
@@ -181,9 +178,7 @@ fn clamp(model: &mut Model, placed: &PlacedCarrier, carrier: &Carrier) {
     for face in faces(carrier) {
         let (low, high) = outline(&face);
         let first = face.markers[0];
-        let middle = first.centre_mm
-            + first.right * (0.5 * (low[0] + high[0]))
-            + first.up * (0.5 * (low[1] + high[1]))
+        let middle = first.centre_mm + first.right * (0.5 * (low[0] + high[0])) + first.up * (0.5 * (low[1] + high[1]))
             - first.normal() * 12.0;
         let end = placed.pose.point(&nalgebra::Point3::from(middle)).coords;
         bar(model, metal, at(0.0, 34.0, 0.0), end, 14.0);

@@ -36,10 +36,8 @@ fn bar(model: &mut Model, surface: u32, from: Vector3<f64>, to: Vector3<f64>, th
     }
     let turn = Rotation3::rotation_between(&Vector3::x(), &along)
         .unwrap_or_else(|| Rotation3::from_axis_angle(&Vector3::z_axis(), std::f64::consts::PI));
-    let pose = Isometry3::from_parts(
-        Translation3::from((from + to) * 0.5),
-        UnitQuaternion::from_rotation_matrix(&turn),
-    );
+    let pose =
+        Isometry3::from_parts(Translation3::from((from + to) * 0.5), UnitQuaternion::from_rotation_matrix(&turn));
     model.block(surface, &pose, [0.5 * length, 0.5 * thickness, 0.5 * thickness]);
 }
 

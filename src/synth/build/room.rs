@@ -17,7 +17,13 @@ fn lamps(spec: &SceneSpec) -> Vec<LampSpec> {
             size_mm: [1300.0, 260.0],
             colour: [1.0, 0.98, 0.93],
         };
-        vec![lamp(600.0, 1500.0), lamp(600.0, -1500.0), lamp(4600.0, 1900.0), lamp(4600.0, -1900.0), lamp(7600.0, 300.0)]
+        vec![
+            lamp(600.0, 1500.0),
+            lamp(600.0, -1500.0),
+            lamp(4600.0, 1900.0),
+            lamp(4600.0, -1900.0),
+            lamp(7600.0, 300.0),
+        ]
     })
 }
 
@@ -26,12 +32,7 @@ pub(super) fn build(model: &mut Model, spec: &SceneSpec) {
     let room = &spec.room;
     let (back, ahead) = (-room.behind_mm, room.ahead_mm);
     let (left, right, top) = (room.sides_mm[0], -room.sides_mm[1], room.height_mm);
-    let wall = Paint::Mottled {
-        colour: room.wall,
-        depth: 0.10,
-        size_mm: 900.0,
-        skirt: Some((1100.0, room.skirt)),
-    };
+    let wall = Paint::Mottled { colour: room.wall, depth: 0.10, size_mm: 900.0, skirt: Some((1100.0, room.skirt)) };
     let long = Vector3::new(ahead - back, 0.0, 0.0);
     let wide = Vector3::new(0.0, left - right, 0.0);
     let high = Vector3::new(0.0, 0.0, top);
@@ -60,9 +61,8 @@ pub(super) fn build(model: &mut Model, spec: &SceneSpec) {
 /// The floor lies a little below the sheets on it.
 fn floor(model: &mut Model, spec: &SceneSpec, back: f64, ahead: f64, right: f64, wide: Vector3<f64>) {
     const BELOW_MM: f64 = -1.0;
-    let concrete =
-        Paint::Mottled { colour: spec.floor.colour, depth: spec.floor.stains, size_mm: 700.0, skirt: None };
-    let surface = model.new_surface(concrete, Gloss { highlight: 0.015, sharpness: 14.0, mirror: 0.012 });
+    let concrete = Paint::Mottled { colour: spec.floor.colour, depth: spec.floor.stains, size_mm: 700.0, skirt: None };
+    let surface = model.new_surface(concrete, Gloss { highlight: 0.02, sharpness: 14.0, mirror: 0.0 });
     let hinge = spec.floor.slope_from_x_mm.clamp(back, ahead);
     let at = |x: f64| Vector3::new(x, right, BELOW_MM + floor_height_mm(&spec.floor, x));
     for (from, to) in [(back, hinge), (hinge, ahead)] {

@@ -32,12 +32,7 @@ pub(super) fn build(model: &mut Model, wheel: &Wheel, radius: f64) {
     .map(|[r, y]| [r * radius, y])
     .to_vec();
     model.turned(tyre, &pose, &rubber, 72);
-    let rim = Rim {
-        local_from_world: pose.inverse(),
-        radius_mm: 0.64 * radius,
-        spokes: 5,
-        metal: [0.42, 0.43, 0.45],
-    };
+    let rim = Rim { local_from_world: pose.inverse(), radius_mm: 0.64 * radius, spokes: 5, metal: [0.42, 0.43, 0.45] };
     let rim = model.new_surface(Paint::Rim(Box::new(rim)), Gloss::MATT);
     model.turned(rim, &pose, &[[0.0, -26.0], [0.2 * radius, -24.0], [0.64 * radius, -10.0]], 48);
     let dark = plain(model, [0.01; 3], Gloss::MATT);

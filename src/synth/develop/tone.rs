@@ -19,9 +19,8 @@ pub struct Picture {
 impl Picture {
     /// Luma by ITU-R BT.601 weights, as a JPEG's Y has it.
     pub fn luma(&self) -> Vec<u8> {
-        let luma = |[r, g, b]: &[u8; 3]| {
-            (0.299 * f32::from(*r) + 0.587 * f32::from(*g) + 0.114 * f32::from(*b)).round() as u8
-        };
+        let luma =
+            |[r, g, b]: &[u8; 3]| (0.299 * f32::from(*r) + 0.587 * f32::from(*g) + 0.114 * f32::from(*b)).round() as u8;
         self.rgb.iter().map(luma).collect()
     }
 }

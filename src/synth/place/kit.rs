@@ -134,7 +134,9 @@ fn true_pose(scene: &Scene, photo: &PhotoSpec, vehicle: &Vehicle, index: usize) 
             let position = scene.rig.with_role(Role::Floor).position(|i| i == index)?;
             Some(on_floor(&spec.floor, &sheet_place(&spec.floor.sheets, position)))
         }
-        Role::Card => Some(Pose::new(UnitQuaternion::identity(), Vector3::new(spec.vehicle.nose_mm[0] - 700.0, 0.0, 900.0))),
+        Role::Card => {
+            Some(Pose::new(UnitQuaternion::identity(), Vector3::new(spec.vehicle.nose_mm[0] - 700.0, 0.0, 900.0)))
+        }
         Role::Target => {
             let error = spec.stand.error.plus(&photo.stand_moved);
             let pose_of = |name: &str| {
@@ -142,7 +144,7 @@ fn true_pose(scene: &Scene, photo: &PhotoSpec, vehicle: &Vehicle, index: usize) 
                 // A datum on the target itself would have to be known before the target is placed.
                 (scene.rig.carriers[other].role != Role::Target).then(|| true_pose(scene, photo, vehicle, other))?
             };
-            Some(stand_pose(&spec.stand, &scene.setup, vehicle, &spec.floor, &carrier.name, &error, &pose_of))
+            Some(stand_pose(&spec.stand, &scene.setup, vehicle, &spec.floor, &carrier.name, &error, pose_of))
         }
         wheel => wheel_index(wheel).map(|i| vehicle.wheels[i].plate_pose()),
     }

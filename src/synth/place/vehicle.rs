@@ -173,8 +173,8 @@ mod tests {
         assert!(heading(&skewed, ReferenceLine::ThrustLine).abs() < 1e-9);
         let steered = VehicleSpec { thrust_deg: -0.1, ..plain.clone() };
         assert!((heading(&steered, ReferenceLine::ThrustLine) + 0.1).abs() < 1e-9);
-        // A front axle 4.6078 mm to the left at 2640 mm: atan(4.6078 / 2640) = 0.1 deg.
-        let shifted = VehicleSpec { front_axle_shift_mm: 4.607_77, ..plain };
+        // A front axle 4.6077 mm to the left at 2640 mm: atan(4.6077 / 2640) = 0.1 deg.
+        let shifted = VehicleSpec { front_axle_shift_mm: 4.607_674, ..plain };
         assert!((heading(&shifted, ReferenceLine::Centreline) - 0.1).abs() < 1e-6);
     }
 

@@ -26,7 +26,7 @@ impl Default for FloorSpec {
             slope_from_x_mm: 3800.0,
             sheets: Vec::new(),
             colour: [0.27, 0.27, 0.26],
-            stains: 0.35,
+            stains: 0.6,
         }
     }
 }

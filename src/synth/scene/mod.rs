@@ -1,6 +1,8 @@
 //! A scene: its file's keys and the kit, sheet and camera that it names.
 
 mod bay_spec;
+mod check;
+mod file;
 mod photo_spec;
 mod spec;
 mod vehicle_spec;
@@ -9,6 +11,8 @@ pub use bay_spec::{ClutterKind, ClutterSpec, FloorSpec, LampSpec, RoomSpec};
 pub use photo_spec::{PhotoSpec, Processing, ProcessingChange};
 pub use spec::{CarrierMistake, KitErrors, SceneSpec, StandError, StandSpec, Stray, TrueLens};
 pub use vehicle_spec::VehicleSpec;
+
+use std::path::PathBuf;
 
 use crate::camera::Profile;
 use crate::marker::Rig;
@@ -27,12 +31,14 @@ pub struct Scene {
     pub camera: Profile,
     /// Size of the pictures against the camera's own grid, for quick tests.
     pub scale: f64,
+    /// Folder of the scene file, from which attachments are copied.
+    pub folder: Option<PathBuf>,
 }
 
 impl Scene {
     /// A scene with every default.
     pub fn new(rig: Rig, setup: Setup, camera: Profile) -> Self {
-        Scene { spec: SceneSpec::default(), rig, setup, camera, scale: 1.0 }
+        Scene { spec: SceneSpec::default(), rig, setup, camera, scale: 1.0, folder: None }
     }
 
     /// The same scene with another seed: every hidden error is drawn anew.

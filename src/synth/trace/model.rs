@@ -168,10 +168,10 @@ impl Model {
         self.quad(surface, origin, edges);
     }
 
-    /// The nearest meeting point beyond `near`.
-    pub(crate) fn nearest(&self, ray: &Ray, near: f64) -> Option<Hit> {
+    /// The nearest meeting point; `hint` is a facet that is likely met.
+    pub(crate) fn nearest(&self, ray: &Ray, hint: Option<u32>) -> Option<Hit> {
         let tree = self.tree.as_ref()?;
-        tree.nearest(&self.facets, ray, near, f64::INFINITY, |f, t| !self.cut_away(f, ray, t))
+        tree.nearest(&self.facets, ray, 0.0, hint, |f, t| !self.cut_away(f, ray, t))
     }
 
     /// Whether anything lies on the ray between two parameters; lamps do not count.
@@ -231,7 +231,7 @@ mod tests {
         model.block(surface, &Isometry3::translation(10.0, 0.0, 0.0), [2.0, 3.0, 4.0]);
         model.finish();
         let ray = Ray { origin: Vector3::zeros(), direction: Vector3::x() };
-        assert!((model.nearest(&ray, 0.0).unwrap().t - 8.0).abs() < 1e-12);
+        assert!((model.nearest(&ray, None).unwrap().t - 8.0).abs() < 1e-12);
         assert!(model.blocked(&ray, 0.0, 9.0) && !model.blocked(&ray, 0.0, 7.0));
         model.trim(surface);
         model.trims.push(Trim {
@@ -240,6 +240,6 @@ mod tests {
             radius_mm: 1.0,
             from_mm: 0.0,
         });
-        assert!((model.nearest(&ray, 0.0).unwrap().t - 12.0).abs() < 1e-12);
+        assert!((model.nearest(&ray, None).unwrap().t - 12.0).abs() < 1e-12);
     }
 }

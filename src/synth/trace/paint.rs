@@ -208,7 +208,7 @@ impl Rim {
         let turn = p.z.atan2(p.x) * f64::from(self.spokes) / std::f64::consts::TAU;
         let from_spoke = (turn - turn.round()).abs();
         let spoke = 0.10 + 0.10 * radius;
-        let metal = radius > 0.93 || radius < 0.22 || from_spoke < spoke;
+        let metal = !(0.22..=0.93).contains(&radius) || from_spoke < spoke;
         match metal {
             true => matt(self.metal, Gloss { highlight: 0.35, sharpness: 60.0, mirror: 0.05 }),
             false => matt([0.012, 0.012, 0.013], Gloss::MATT),

@@ -18,6 +18,7 @@ const APRON: usize = 2;
 #[derive(Debug, Clone)]
 pub(crate) struct Rays {
     columns: usize,
+    rows: usize,
     nodes: Vec<[f64; 2]>,
     eye: Vector3<f64>,
     /// Camera axes in the design frame.
@@ -40,13 +41,18 @@ impl Rays {
             .collect();
         let world_from_camera = view.camera_from_world.inverse();
         let axes = [Vector3::x(), Vector3::y(), Vector3::z()].map(|axis| world_from_camera.direction(&axis));
-        Rays { columns, nodes, eye: world_from_camera.origin_mm(), axes }
+        Rays { columns, rows, nodes, eye: world_from_camera.origin_mm(), axes }
     }
 
     /// The ray of a pixel position; its direction has length one along the optical axis.
     pub(crate) fn at(&self, u: f64, v: f64) -> Ray {
         let [x, y] = self.flat(u, v);
         Ray { origin: self.eye, direction: self.axes[0] * x + self.axes[1] * y + self.axes[2] }
+    }
+
+    /// The last position along u and v that has a ray.
+    pub(crate) fn size(&self) -> [f64; 2] {
+        [self.columns, self.rows].map(|n| ((n - 2 * APRON) * STEP) as f64 - 1.0)
     }
 
     /// Width of one pixel at depth one.
@@ -101,7 +107,7 @@ mod tests {
         };
         let fisheye = Lens {
             model: LensModel::KannalaBrandt,
-            focal_px: [1500.0, 1500.0],
+            focal_px: [2200.0, 2200.0],
             distortion: [0.02, -0.01, 0.003, -0.001, 0.0],
             ..brown
         };

@@ -24,6 +24,10 @@ const COARSE: usize = 16;
 const CALM: f32 = 0.06;
 /// Step of the light grid, px.
 const LIGHT_STEP: usize = 6;
+/// Every so many nodes are computed first; those between only where these differ.
+const SPARSE: usize = 4;
+/// Relative difference of light that counts as none.
+const EVEN: f32 = 0.025;
 
 /// Linear light per pixel, row by row.
 #[derive(Debug, Clone, PartialEq)]
@@ -59,24 +63,26 @@ struct Shot<'a> {
 /// What a ray through a pixel corner saw.
 #[derive(Debug, Clone, Copy)]
 struct Seen {
+    facet: Option<u32>,
     surface: u32,
     body: u32,
     light: [f32; 3],
     colour: Colour,
 }
 
-const NOTHING: Seen = Seen { surface: u32::MAX, body: u32::MAX, light: [0.0; 3], colour: [0.0; 3] };
+const NOTHING: Seen = Seen { facet: None, surface: u32::MAX, body: u32::MAX, light: [0.0; 3], colour: [0.0; 3] };
 
 /// Renders a view of a model.
 pub(crate) fn render(model: &Model, ambient: [f32; 3], view: &View) -> Light {
     let lighting = Lighting::of(model, ambient);
     let [width, height] = view.size_px.map(|s| s as usize);
     let rays = Rays::of(view);
-    let columns = width / LIGHT_STEP + 2;
-    let rows = height / LIGHT_STEP + 2;
     let pixel = rays.pixel_width();
+    let columns = (width / LIGHT_STEP + 2).next_multiple_of(SPARSE) + 1;
+    let rows = (height / LIGHT_STEP + 2).next_multiple_of(SPARSE) + 1;
     let mut shot = Shot { model, lighting: &lighting, rays, columns, nodes: Vec::new(), pixel };
-    shot.nodes = (0..columns * rows).into_par_iter().map(|i| shot.node(i % columns, i / columns)).collect();
+    shot.nodes = shot.sparse_nodes(rows);
+    shot.nodes = (0..columns * rows).into_par_iter().map(|i| shot.full_node(i % columns, i / columns)).collect();
     let mut rgb = vec![[0.0f32; 3]; width * height];
     const BAND: usize = 16;
     rgb.par_chunks_mut(BAND * width).enumerate().for_each(|(band, pixels)| {
@@ -94,12 +100,44 @@ pub(crate) fn render(model: &Model, ambient: [f32; 3], view: &View) -> Light {
 }
 
 impl Shot<'_> {
-    fn node(&self, column: usize, row: usize) -> Option<Node> {
+    /// The nodes at whole multiples of the sparse step; the others are empty.
+    fn sparse_nodes(&self, rows: usize) -> Vec<Option<Node>> {
+        let at = |i: usize| {
+            let (column, row) = (i % self.columns, i / self.columns);
+            let sparse = column % SPARSE == 0 && row % SPARSE == 0;
+            if sparse { self.node(column, row, |p, n| self.lighting.falls_on(self.model, p, n)) } else { None }
+        };
+        (0..self.columns * rows).into_par_iter().map(at).collect()
+    }
+
+    /// A node's light from the four sparse ones about it where they agree.
+    fn full_node(&self, column: usize, row: usize) -> Option<Node> {
+        let (i, j) = (column / SPARSE * SPARSE, row / SPARSE * SPARSE);
+        if (column, row) == (i, j) {
+            return self.nodes[row * self.columns + column];
+        }
+        let (fu, fv) = ((column - i) as f32 / SPARSE as f32, (row - j) as f32 / SPARSE as f32);
+        let about = [(0, 0), (SPARSE, 0), (0, SPARSE), (SPARSE, SPARSE)]
+            .map(|(di, dj)| self.nodes.get((j + dj) * self.columns + i + di).copied().flatten());
+        let weights = [(1.0 - fu) * (1.0 - fv), fu * (1.0 - fv), (1.0 - fu) * fv, fu * fv];
+        self.node(column, row, |point, normal| {
+            even_light(&about, &weights, point, normal)
+                .unwrap_or_else(|| self.lighting.falls_on(self.model, point, normal))
+        })
+    }
+
+    fn node(
+        &self,
+        column: usize,
+        row: usize,
+        light: impl Fn(&Vector3<f64>, &Vector3<f64>) -> [f32; 3],
+    ) -> Option<Node> {
         let at = |i: usize| (i * LIGHT_STEP) as f64 - 0.5;
-        let ray = self.rays.at(at(column), at(row));
-        let hit = self.model.nearest(&ray, 0.0)?;
+        let [width, height] = self.rays.size();
+        let ray = self.rays.at(at(column).min(width), at(row).min(height));
+        let hit = self.model.nearest(&ray, None)?;
         let (point, normal) = self.place(&ray, &hit);
-        let light = self.lighting.falls_on(self.model, &point, &normal);
+        let light = light(&point, &normal);
         let body = self.model.surface_of(&hit).body;
         Some(Node { body, point: point.cast(), normal: normal.cast(), light })
     }
@@ -114,17 +152,24 @@ impl Shot<'_> {
     }
 
     fn corners(&self, v: usize, width: usize) -> Vec<Seen> {
-        (0..=width).map(|u| self.look(u as f64 - 0.5, v as f64 - 0.5)).collect()
+        let mut hint = None;
+        let corner = |u: usize| {
+            let seen = self.look(u as f64 - 0.5, v as f64 - 0.5, hint);
+            hint = seen.facet;
+            seen
+        };
+        (0..=width).map(corner).collect()
     }
 
-    fn look(&self, u: f64, v: f64) -> Seen {
+    fn look(&self, u: f64, v: f64, hint: Option<u32>) -> Seen {
         let ray = self.rays.at(u, v);
-        let Some(hit) = self.model.nearest(&ray, 0.0) else { return NOTHING };
+        let Some(hit) = self.model.nearest(&ray, hint) else { return NOTHING };
         let (point, normal) = self.place(&ray, &hit);
         let surface = self.model.surface_of(&hit);
         let light = self.light_at(u, v, surface.body, &point, &normal);
         let colour = self.radiance(&ray, &hit, &point, &normal, light);
-        Seen { surface: self.model.surface_number(&hit), body: surface.body, light, colour }
+        let facet = Some(hit.facet);
+        Seen { facet, surface: self.model.surface_number(&hit), body: surface.body, light, colour }
     }
 
     /// Light from the grid where its nodes lie on the same surface, else computed.
@@ -135,7 +180,8 @@ impl Shot<'_> {
         let (point, direction) = (point.cast::<f32>(), normal.cast::<f32>());
         let mut sum = [0.0f32; 3];
         let mut total = 0.0f32;
-        for (k, weight) in [(1.0 - fu) * (1.0 - fv), fu * (1.0 - fv), (1.0 - fu) * fv, fu * fv].into_iter().enumerate() {
+        for (k, weight) in [(1.0 - fu) * (1.0 - fv), fu * (1.0 - fv), (1.0 - fu) * fv, fu * fv].into_iter().enumerate()
+        {
             let Some(Some(node)) = self.nodes.get((j + k / 2) * self.columns + i + k % 2) else { continue };
             let same = node.body == body
                 && node.normal.dot(&direction) > 0.95
@@ -181,7 +227,7 @@ impl Shot<'_> {
     fn surroundings(&self, point: &Vector3<f64>, normal: &Vector3<f64>, view: &Vector3<f64>) -> Colour {
         let direction = view - normal * (2.0 * view.dot(normal));
         let ray = Ray { origin: point + normal * 1.0, direction };
-        let Some(hit) = self.model.nearest(&ray, 0.0) else { return [0.0; 3] };
+        let Some(hit) = self.model.nearest(&ray, None) else { return [0.0; 3] };
         let (there, facing) = self.place(&ray, &hit);
         let look = self.model.surface_of(&hit).look(&there, &facing, hit.a, hit.b, 20.0);
         if look.lamp { look.colour.map(|c| c.min(6.0)) } else { look.colour.map(|c| 0.6 * c) }
@@ -206,7 +252,7 @@ impl Shot<'_> {
         }
         mean((0..many).map(|i| {
             let [a, b] = spread(i, many);
-            self.look(u as f64 - 0.5 + a, v as f64 - 0.5 + b).colour
+            self.look(u as f64 - 0.5 + a, v as f64 - 0.5 + b, first.facet).colour
         }))
     }
 
@@ -223,6 +269,31 @@ impl Shot<'_> {
         let light = mean(corners.iter().map(|c| c.light));
         Some([0, 1, 2].map(|i| reflectance[i] * light[i]))
     }
+}
+
+/// Light between four nodes of one surface that are lit alike.
+fn even_light(
+    nodes: &[Option<Node>; 4],
+    weights: &[f32; 4],
+    point: &Vector3<f64>,
+    normal: &Vector3<f64>,
+) -> Option<[f32; 3]> {
+    let (point, normal) = (point.cast::<f32>(), normal.cast::<f32>());
+    let mut sum = [0.0f32; 3];
+    let (mut low, mut high) = (f32::INFINITY, 0.0f32);
+    let first = nodes[0]?;
+    for (node, weight) in nodes.iter().zip(weights) {
+        let node = (*node)?;
+        let flat = (node.point - point).dot(&normal).abs() < 3.0;
+        if node.body != first.body || node.normal.dot(&normal) < 0.999 || !flat {
+            return None;
+        }
+        (low, high) = (low.min(node.light[1]), high.max(node.light[1]));
+        for (s, l) in sum.iter_mut().zip(node.light) {
+            *s += weight * l;
+        }
+    }
+    (high - low <= EVEN * high).then_some(sum)
 }
 
 fn calm(corners: &[Seen; 4]) -> bool {

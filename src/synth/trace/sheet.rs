@@ -13,8 +13,6 @@ const LABEL_INK: Colour = [0.12, 0.12, 0.13];
 /// centre, right and up as the viewer sees it.
 #[derive(Debug, Clone)]
 pub(crate) struct Sheet {
-    /// Code number.
-    pub(crate) id: u32,
     /// Black border's outer edge along right and up.
     pub(crate) size_mm: [f64; 2],
     /// Left, bottom, right and top edge of the paper.
@@ -41,7 +39,7 @@ impl Sheet {
     pub(crate) fn new(id: u32, size_mm: [f64; 2], paper_mm: [f64; 4], label: Option<Label>) -> Self {
         let dictionary = Dictionary::tag36h11();
         let white = std::array::from_fn(|row| std::array::from_fn(|column| dictionary.is_white(id, column, row)));
-        Sheet { id, size_mm, paper_mm, label, white }
+        Sheet { size_mm, paper_mm, label, white }
     }
 
     /// Position on the sheet for the facet's edge coordinates (origin: lower left of the paper).
@@ -65,9 +63,8 @@ impl Sheet {
     /// The mean colour over a convex polygon on the sheet, exactly; `None`
     /// where the polygon leaves the blank margin of one cell (or the paper).
     pub(crate) fn mean_colour(&self, polygon: &[[f64; 2]; 4]) -> Option<Colour> {
-        let cells = polygon.map(|[x, y]| {
-            [(x / self.size_mm[0] + 0.5) * CELLS as f64, (0.5 - y / self.size_mm[1]) * CELLS as f64]
-        });
+        let cells = polygon
+            .map(|[x, y]| [(x / self.size_mm[0] + 0.5) * CELLS as f64, (0.5 - y / self.size_mm[1]) * CELLS as f64]);
         let whole = area(&cells);
         let on_paper = |[x, y]: &[f64; 2]| {
             let [left, bottom, right, top] = self.paper_mm;

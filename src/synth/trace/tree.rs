@@ -14,7 +14,9 @@ struct Node {
     /// Leaf: first facet; inner node: the second child (the first one follows its parent).
     first: u32,
     /// Number of facets; zero for an inner node.
-    count: u32,
+    count: u16,
+    /// Inner node: the axis along which its children lie apart.
+    axis: u16,
 }
 
 /// Facets in an order and boxes that make the nearest one quick to find.
@@ -78,31 +80,43 @@ impl Tree {
             low: [0, 1, 2].map(|i| low[i] as f32 - 0.01),
             high: [0, 1, 2].map(|i| high[i] as f32 + 0.01),
             first: self.order.len() as u32,
-            count: items.len() as u32,
+            count: items.len().min(usize::from(u16::MAX)) as u16,
+            axis: 0,
         });
         let cut = if items.len() <= LEAF { None } else { best_cut(items) };
-        let Some(middle) = cut else {
+        let Some((middle, axis)) = cut else {
             self.order.extend(items.iter().map(|i| i.facet));
             return;
         };
         let (left, right) = items.split_at_mut(middle);
         self.split(left);
         self.nodes[index].count = 0;
+        self.nodes[index].axis = axis;
         self.nodes[index].first = self.nodes.len() as u32;
         self.split(right);
     }
 
-    /// The nearest facet that a ray meets at `t` in `(near, far)` and that `takes` accepts.
+    /// The nearest facet that a ray meets beyond `near` and that `takes` accepts;
+    /// `hint` is one that it is likely to meet.
     pub(crate) fn nearest(
         &self,
         facets: &[Facet],
         ray: &Ray,
         near: f64,
-        far: f64,
+        hint: Option<u32>,
         takes: impl Fn(u32, f64) -> bool,
     ) -> Option<Hit> {
         let mut best: Option<Hit> = None;
-        let mut limit = far;
+        let mut limit = f64::INFINITY;
+        // What a neighbouring ray met is mostly met again: all beyond it is skipped.
+        if let Some(facet) = hint
+            && let Some((t, a, b)) = facets[facet as usize].meet(ray)
+            && t > near
+            && takes(facet, t)
+        {
+            best = Some(Hit { t, facet, a, b });
+            limit = t;
+        }
         self.walk(facets, ray, near, &mut limit, |facet, t, a, b, limit| {
             if takes(facet, t) {
                 best = Some(Hit { t, facet, a, b });
@@ -152,16 +166,14 @@ impl Tree {
             if node.count == 0 {
                 let (first, second) = (index as u32 + 1, node.first);
                 // The child on the ray's side is walked first, so that the limit shrinks early.
-                let (near_child, far_child) = match self.ahead(first, second, &inverse) {
-                    true => (first, second),
-                    false => (second, first),
-                };
+                let forwards = inverse[usize::from(node.axis)] >= 0.0;
+                let (near_child, far_child) = if forwards { (first, second) } else { (second, first) };
                 stack[depth] = far_child;
                 stack[depth + 1] = near_child;
                 depth += 2;
                 continue;
             }
-            for &facet in &self.order[node.first as usize..(node.first + node.count) as usize] {
+            for &facet in &self.order[node.first as usize..node.first as usize + usize::from(node.count)] {
                 if let Some((t, a, b)) = facets[facet as usize].meet(ray)
                     && t > near
                     && t < *limit
@@ -172,18 +184,6 @@ impl Tree {
             }
         }
         false
-    }
-
-    fn ahead(&self, first: u32, second: u32, inverse: &[f32; 3]) -> bool {
-        let (a, b) = (&self.nodes[first as usize], &self.nodes[second as usize]);
-        let mut widest = (0.0f32, true);
-        for (i, inverse) in inverse.iter().enumerate() {
-            let apart = (b.low[i] + b.high[i]) - (a.low[i] + a.high[i]);
-            if apart.abs() > widest.0 {
-                widest = (apart.abs(), (apart > 0.0) == (*inverse > 0.0));
-            }
-        }
-        widest.1
     }
 }
 
@@ -201,7 +201,7 @@ fn enters(node: &Node, origin: &[f32; 3], inverse: &[f32; 3], limit: f32) -> boo
 }
 
 /// Sorts the items about the best of the binned cuts; `None` where a leaf is cheaper.
-fn best_cut(items: &mut [Item]) -> Option<usize> {
+fn best_cut(items: &mut [Item]) -> Option<(usize, u16)> {
     let mut best: Option<(f64, usize, f64)> = None;
     for axis in 0..3 {
         let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
@@ -222,12 +222,12 @@ fn best_cut(items: &mut [Item]) -> Option<usize> {
     }
     let (cost, axis, at) = best?;
     let (low, high) = surround(items);
-    if items.len() <= 16 && cost > items.len() as f64 * area(&low, &high) {
+    if items.len() <= 8 && cost > items.len() as f64 * area(&low, &high) {
         return None;
     }
     items.sort_by(|a, b| a.centre(axis).total_cmp(&b.centre(axis)));
     let middle = items.partition_point(|i| i.centre(axis) < at);
-    Some(middle.clamp(1, items.len() - 1))
+    Some((middle.clamp(1, items.len() - 1), axis as u16))
 }
 
 fn cost_of(items: &[Item], axis: usize, at: f64) -> f64 {
@@ -271,9 +271,11 @@ mod tests {
                 .filter_map(|f| f.meet(&ray).map(|m| m.0))
                 .filter(|t| *t > 1e-6)
                 .fold(f64::INFINITY, f64::min);
-            let quick = tree.nearest(&facets, &ray, 1e-6, f64::INFINITY, |_, _| true).map_or(f64::INFINITY, |h| h.t);
-            assert!(slow == quick || (slow - quick).abs() < 1e-9, "{slow} {quick}");
-            hits += usize::from(quick.is_finite());
+            let quick = tree.nearest(&facets, &ray, 1e-6, None, |_, _| true).map_or(f64::INFINITY, |h| h.t);
+            assert!(slow.min(1e9) - quick.min(1e9) < 1e-9 && quick.min(1e9) - slow.min(1e9) < 1e-9, "{slow} {quick}");
+            hits += u32::from(quick.is_finite());
+            let hinted = tree.nearest(&facets, &ray, 1e-6, Some(hits % 300), |_, _| true).map(|h| h.facet);
+            assert_eq!(hinted, tree.nearest(&facets, &ray, 1e-6, None, |_, _| true).map(|h| h.facet));
             assert_eq!(tree.blocked(&facets, &ray, 1e-6, f64::INFINITY, |_, _| true), quick.is_finite());
         }
         assert!(hits > 200, "{hits}");

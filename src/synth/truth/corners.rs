@@ -26,11 +26,7 @@ pub struct SeenMarker {
 }
 
 /// The markers that a view shows at least in part.
-pub(crate) fn seen<'a>(
-    model: &Model,
-    view: &View,
-    markers: impl Iterator<Item = &'a PlacedMarker>,
-) -> Vec<SeenMarker> {
+pub(crate) fn seen<'a>(model: &Model, view: &View, markers: impl Iterator<Item = &'a PlacedMarker>) -> Vec<SeenMarker> {
     markers.filter_map(|marker| see(model, view, marker)).collect()
 }
 
@@ -76,6 +72,8 @@ fn hidden(model: &Model, eye: &Vector3<f64>, point: &Point3<f64>) -> bool {
 fn cell_centres(marker: &PlacedMarker) -> Vec<Point3<f64>> {
     let at = |i: usize, size: f64| ((i as f64 + 0.5) / CELLS as f64 - 0.5) * size;
     (0..CELLS * CELLS)
-        .map(|i| marker.pose.point(&Point3::new(at(i % CELLS, marker.size_mm[0]), at(i / CELLS, marker.size_mm[1]), 0.0)))
+        .map(|i| {
+            marker.pose.point(&Point3::new(at(i % CELLS, marker.size_mm[0]), at(i / CELLS, marker.size_mm[1]), 0.0))
+        })
         .collect()
 }

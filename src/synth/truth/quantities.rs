@@ -21,9 +21,7 @@ pub fn measured(placement: &Placement, rig: &Rig, setup: &Setup, line: Reference
     let mut all = Quantities::new();
     let targets: Vec<&PlacedCarrier> =
         placement.carriers.iter().filter(|c| rig.carriers[c.index].role == Role::Target).collect();
-    let pose_of = |name: &str| {
-        placement.carriers.iter().find(|c| rig.carriers[c.index].name == name).map(|c| c.pose)
-    };
+    let pose_of = |name: &str| placement.carriers.iter().find(|c| rig.carriers[c.index].name == name).map(|c| c.pose);
     for target in &targets {
         let suffix = match targets.len() {
             1 => String::new(),
@@ -104,7 +102,8 @@ fn of_vehicle(vehicle: &Vehicle, line: &Line, put: &mut impl FnMut(Q, f64)) {
     put(Q::FrontToeRight, heading(3));
     put(Q::ThrustAngle, 0.5 * (heading(1) + heading(0)));
     put(Q::SteeringAngle, 0.5 * (heading(2) + heading(3)));
-    for (wheel, quantity) in [Q::CamberLeft, Q::CamberRight, Q::CamberFrontLeft, Q::CamberFrontRight].into_iter().enumerate()
+    for (wheel, quantity) in
+        [Q::CamberLeft, Q::CamberRight, Q::CamberFrontLeft, Q::CamberFrontRight].into_iter().enumerate()
     {
         put(quantity, deg(vehicle.wheels[wheel].camber_rad()));
     }

@@ -1,0 +1,43 @@
+//! `baywitness stage SCENE --out DIR`.
+#![allow(clippy::print_stdout, clippy::print_stderr, reason = "a door talks to people")]
+
+use std::path::PathBuf;
+
+use super::UNREADABLE;
+use crate::synth::Scene;
+
+/// What is typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Scene file (scene/1)
+    scene: PathBuf,
+    /// Folder to write; made where it does not exist, files in it are overwritten
+    #[arg(long, value_name = "DIR")]
+    out: PathBuf,
+    /// Write only truth.json's figures to the terminal, render nothing
+    #[arg(long)]
+    truth_only: bool,
+}
+
+/// Runs the command: 0 done, 2 unreadable or wrong.
+pub(super) fn run(args: &Arguments) -> u8 {
+    let staged = Scene::read(&args.scene).map_err(|e| e.to_string()).and_then(|scene| stage(args, &scene));
+    match staged {
+        Ok(()) => 0,
+        Err(message) => {
+            eprintln!("baywitness stage: {message}");
+            UNREADABLE
+        }
+    }
+}
+
+fn stage(args: &Arguments, scene: &Scene) -> Result<(), String> {
+    if args.truth_only {
+        let text = serde_json::to_string_pretty(&scene.truth()).map_err(|e| e.to_string())?;
+        println!("{text}");
+        return Ok(());
+    }
+    let truth = scene.stage(&args.out, &mut |photo| eprintln!("rendering {photo}")).map_err(|e| e.to_string())?;
+    println!("{}: {} photos and truth.json", args.out.display(), truth.photos.len());
+    Ok(())
+}

@@ -1,0 +1,182 @@
+//! What a scene file's values must keep to, beyond their kinds.
+
+use super::{ClutterKind, PhotoSpec, Scene};
+use crate::input::{Problem, did_you_mean};
+use crate::marker::Dictionary;
+
+/// No bay is larger, mm.
+const FARTHEST_MM: f64 = 50_000.0;
+/// More photos than any job has.
+const MOST_PHOTOS: usize = 200;
+const MOST_THINGS: usize = 500;
+/// Keys of the job file that `stage` writes itself.
+const OWN_JOB_KEYS: [&str; 5] = ["format", "setup", "rig", "camera", "photos"];
+
+fn problem(key: impl Into<String>, problem: impl Into<String>, remedy: impl Into<String>) -> Problem {
+    Problem { key: key.into(), problem: problem.into(), remedy: remedy.into() }
+}
+
+fn between(key: &str, value: f64, low: f64, high: f64) -> Result<(), Problem> {
+    match value >= low && value <= high {
+        true => Ok(()),
+        false => Err(problem(key, format!("must be from {low} to {high}, not {value}"), "correct the value")),
+    }
+}
+
+fn all_between(key: &str, values: &[f64], low: f64, high: f64) -> Result<(), Problem> {
+    values.iter().try_for_each(|v| between(key, *v, low, high))
+}
+
+/// The first thing that is wrong.
+pub(super) fn check(scene: &Scene) -> Result<(), Problem> {
+    vehicle(scene)?;
+    bay(scene)?;
+    names(scene)?;
+    let photos = scene.photos();
+    if photos.is_empty() || photos.len() > MOST_PHOTOS {
+        let found = format!("{} photos", photos.len());
+        return Err(problem("photo", found, format!("give 1 to {MOST_PHOTOS}, or none for the usual two")));
+    }
+    for (i, photo) in photos.iter().enumerate() {
+        check_photo(photo, &format!("photo[{i}]"))?;
+        if photos[..i].iter().any(|p| p.file == photo.file) {
+            return Err(problem(format!("photo[{i}].file"), "the name is given twice", "name each photo differently"));
+        }
+    }
+    let p = &scene.spec.processing;
+    between("processing.blur_px", p.blur_px, 0.0, 20.0)?;
+    between("processing.vignetting", p.vignetting, 0.0, 1.0)?;
+    between("processing.full_well", p.full_well, 0.0, 1e9)?;
+    between("processing.read_noise", p.read_noise, 0.0, 1.0)?;
+    all_between("processing.white_balance", &p.white_balance, 0.1, 10.0)?;
+    between("processing.contrast", p.contrast, 0.0, 1.0)?;
+    between("processing.noise_reduction", p.noise_reduction, 0.0, 1.0)?;
+    between("processing.sharpening", p.sharpening, 0.0, 5.0)?;
+    between("processing.jpeg_quality", f64::from(p.jpeg_quality), 1.0, 100.0)
+}
+
+fn vehicle(scene: &Scene) -> Result<(), Problem> {
+    let v = &scene.spec.vehicle;
+    for (key, value) in [
+        ("vehicle.wheelbase_mm", v.wheelbase_mm),
+        ("vehicle.rear_track_mm", v.rear_track_mm),
+        ("vehicle.front_track_mm", v.front_track_mm),
+        ("vehicle.hub_height_mm", v.hub_height_mm),
+        ("vehicle.width_mm", v.width_mm),
+        ("vehicle.height_mm", v.height_mm),
+        ("vehicle.rear_overhang_mm", v.rear_overhang_mm),
+    ] {
+        between(key, value, 100.0, 10_000.0)?;
+    }
+    between("vehicle.nose_mm", v.nose_mm[0], v.wheelbase_mm, 15_000.0)?;
+    between("vehicle.nose_mm", v.nose_mm[1], 0.0, 3_000.0)?;
+    for (key, values) in [
+        ("vehicle.rear_toe_deg", v.rear_toe_deg),
+        ("vehicle.front_toe_deg", v.front_toe_deg),
+        ("vehicle.rear_camber_deg", v.rear_camber_deg),
+        ("vehicle.front_camber_deg", v.front_camber_deg),
+        ("vehicle.rear_plumb_deg", v.rear_plumb_deg),
+        ("vehicle.front_plumb_deg", v.front_plumb_deg),
+    ] {
+        all_between(key, &values, -90.0, 90.0)?;
+    }
+    all_between("vehicle.thrust_deg", &[v.thrust_deg], -45.0, 45.0)?;
+    all_between("vehicle.steering_deg", &[v.steering_deg], -45.0, 45.0)?;
+    all_between("vehicle.rear_axle_skew_deg", &[v.rear_axle_skew_deg], -45.0, 45.0)?;
+    all_between("vehicle.front_axle_skew_deg", &[v.front_axle_skew_deg], -45.0, 45.0)?;
+    all_between("vehicle.nose_offset_mm", &v.nose_offset_mm, -1000.0, 1000.0)?;
+    all_between("vehicle.rear_axle_shift_mm", &[v.rear_axle_shift_mm], -1000.0, 1000.0)?;
+    all_between("vehicle.front_axle_shift_mm", &[v.front_axle_shift_mm], -1000.0, 1000.0)?;
+    all_between("vehicle.raised_mm", &v.raised_mm, -500.0, 2000.0)
+}
+
+fn bay(scene: &Scene) -> Result<(), Problem> {
+    let spec = &scene.spec;
+    let e = &spec.stand.error;
+    all_between("stand.error", &[e.distance_mm, e.lateral_mm, e.height_mm], -FARTHEST_MM, FARTHEST_MM)?;
+    all_between("stand.error", &[e.yaw_deg, e.pitch_deg, e.roll_deg], -360.0, 360.0)?;
+    all_between("stand.distance_mm", &[spec.stand.distance_mm], -FARTHEST_MM, FARTHEST_MM)?;
+    all_between("stand.height_mm", &[spec.stand.height_mm], -FARTHEST_MM, FARTHEST_MM)?;
+    between("floor.slope_deg", spec.floor.slope_deg, -30.0, 30.0)?;
+    for sheet in &spec.floor.sheets {
+        all_between("floor.sheets", sheet, -FARTHEST_MM, FARTHEST_MM)?;
+    }
+    between("floor.stains", f64::from(spec.floor.stains), 0.0, 1.0)?;
+    all_between("room.sides_mm", &spec.room.sides_mm, 500.0, FARTHEST_MM)?;
+    all_between("room.behind_mm", &[spec.room.behind_mm], 500.0, FARTHEST_MM)?;
+    all_between("room.ahead_mm", &[spec.room.ahead_mm], 500.0, FARTHEST_MM)?;
+    between("room.height_mm", spec.room.height_mm, 500.0, FARTHEST_MM)?;
+    between("room.ambient", f64::from(spec.room.ambient), 0.0, 100.0)?;
+    let things = spec.clutter.as_deref().unwrap_or_default();
+    if things.len() > MOST_THINGS {
+        return Err(problem("clutter", format!("{} things", things.len()), format!("keep to {MOST_THINGS}")));
+    }
+    for (i, thing) in things.iter().enumerate() {
+        let key = format!("clutter[{i}]");
+        all_between(&format!("{key}.at_mm"), &thing.at_mm, -FARTHEST_MM, FARTHEST_MM)?;
+        all_between(&format!("{key}.size_mm"), &thing.size_mm, 0.0, FARTHEST_MM)?;
+        if thing.kind == ClutterKind::Sign && thing.text.chars().count() > 200 {
+            return Err(problem(format!("{key}.text"), "is too long", "keep to 200 letters"));
+        }
+    }
+    for (i, lamp) in spec.lamp.iter().flatten().enumerate() {
+        all_between(&format!("lamp[{i}].at_mm"), &lamp.at_mm, -FARTHEST_MM, FARTHEST_MM)?;
+        all_between(&format!("lamp[{i}].size_mm"), &lamp.size_mm, 1.0, FARTHEST_MM)?;
+    }
+    Ok(())
+}
+
+/// Carriers, job keys and strays that the scene names.
+fn names(scene: &Scene) -> Result<(), Problem> {
+    let carriers: Vec<&str> = scene.rig.carriers.iter().map(|c| c.name.as_str()).collect();
+    let known = |key: String, name: &str| match carriers.contains(&name) {
+        true => Ok(()),
+        false => {
+            let what = format!("no carrier `{name}` is in the rig");
+            Err(problem(key, what, did_you_mean(name, carriers.iter().copied())))
+        }
+    };
+    for (i, mistake) in scene.spec.carrier.iter().enumerate() {
+        known(format!("carrier[{i}].name"), &mistake.name)?;
+        if let Some(other) = &mistake.mounted_on {
+            known(format!("carrier[{i}].mounted_on"), other)?;
+        }
+        all_between(&format!("carrier[{i}].off_mm"), &mistake.off_mm, -FARTHEST_MM, FARTHEST_MM)?;
+        all_between(&format!("carrier[{i}].off_deg"), &mistake.off_deg, -360.0, 360.0)?;
+        if let Some(scale) = mistake.print_scale {
+            between(&format!("carrier[{i}].print_scale"), scale, 0.1, 10.0)?;
+        }
+    }
+    for (i, stray) in scene.spec.stray.iter().enumerate() {
+        let family = Dictionary::tag36h11();
+        between(&format!("stray[{i}].id"), f64::from(stray.id), 0.0, family.len() as f64 - 1.0)?;
+        between(&format!("stray[{i}].size_mm"), stray.size_mm, 1.0, 2000.0)?;
+        all_between(&format!("stray[{i}].at_mm"), &stray.at_mm, -FARTHEST_MM, FARTHEST_MM)?;
+    }
+    match OWN_JOB_KEYS.into_iter().find(|key| scene.spec.job.contains_key(*key)) {
+        Some(key) => Err(problem(format!("job.{key}"), "is written by `stage` itself", "remove it")),
+        None => Ok(()),
+    }
+}
+
+fn check_photo(photo: &PhotoSpec, key: &str) -> Result<(), Problem> {
+    let name = &photo.file;
+    let plain = name.chars().all(|c| c.is_ascii_alphanumeric() || "-_.".contains(c)) && !name.starts_with('.');
+    if !plain || !(name.ends_with(".jpg") || name.ends_with(".jpeg")) || name.len() > 100 {
+        let remedy = "use letters, digits, - and _ and the ending .jpg";
+        return Err(problem(format!("{key}.file"), format!("`{name}` is no plain file name"), remedy));
+    }
+    all_between(&format!("{key}.eye_mm"), &photo.eye_mm, -FARTHEST_MM, FARTHEST_MM)?;
+    all_between(&format!("{key}.look_at_mm"), &photo.look_at_mm, -FARTHEST_MM, FARTHEST_MM)?;
+    if ![1, 3, 6, 8].contains(&photo.orientation) {
+        let found = format!("must be 1, 3, 6 or 8, not {}", photo.orientation);
+        return Err(problem(format!("{key}.orientation"), found, "6 is held upright"));
+    }
+    between(&format!("{key}.digital_zoom"), photo.digital_zoom, 1.0, 20.0)?;
+    between(&format!("{key}.focal_factor"), photo.focal_factor.unwrap_or(1.0), 0.5, 2.0)?;
+    between(&format!("{key}.exposure_stops"), photo.exposure_stops, -10.0, 10.0)?;
+    all_between(&format!("{key}.motion_px"), &photo.motion_px, -200.0, 200.0)?;
+    all_between(&format!("{key}.centre_shift_px"), &photo.centre_shift_px.unwrap_or_default(), -1000.0, 1000.0)?;
+    between(&format!("{key}.vehicle_rolled_mm"), photo.vehicle_rolled_mm, -FARTHEST_MM, FARTHEST_MM)?;
+    between(&format!("{key}.seconds_later"), photo.seconds_later.unwrap_or(0.0), -1e7, 1e7)
+}

@@ -1,0 +1,91 @@
+//! Reading scene files (`scene/1`) and the files that they name.
+
+use std::path::Path;
+
+use super::check::check;
+use super::{Scene, SceneSpec};
+use crate::camera::Profile;
+use crate::input::{Document, Error, Place, SourceFile, did_you_mean};
+use crate::marker::Rig;
+use crate::setup::Setup;
+
+const FORMAT: &str = "scene/1";
+
+impl Scene {
+    /// Reads a scene file and the rig, set-up sheet and camera that it names,
+    /// relative to its own folder.
+    ///
+    /// # Errors
+    /// Any of the files is unreadable or wrong: names file, line, key and remedy.
+    pub fn read(path: &Path) -> Result<Self, Error> {
+        let file = SourceFile::read(path)?;
+        let (text, name) = (file.text()?, file.name());
+        let document = Document::parse(text, name, FORMAT)?;
+        let spec = SceneSpec::from_toml(text, name)?;
+        let folder = path.parent().unwrap_or(Path::new(""));
+        let mut scene = Scene::new(
+            Rig::read(&folder.join(&spec.rig))?,
+            Setup::read(&folder.join(&spec.setup))?,
+            Profile::read(&folder.join(&spec.camera))?,
+        );
+        scene.spec = spec;
+        scene.folder = Some(folder.to_path_buf());
+        check(&scene).map_err(|problem| document.error(&problem))?;
+        Ok(scene)
+    }
+}
+
+impl SceneSpec {
+    /// Reads a scene file's own keys; `file` is its name for messages.
+    ///
+    /// # Errors
+    /// Wrong in any way: names file, line and remedy.
+    pub fn from_toml(text: &str, file: &str) -> Result<Self, Error> {
+        Document::parse(text, file, FORMAT)?;
+        toml::from_str(text).map_err(|e| translated(text, file, &e))
+    }
+}
+
+/// The deserialiser's error in the words of all other input errors.
+fn translated(text: &str, file: &str, error: &toml::de::Error) -> Error {
+    let place = error.span().map(|span| Place::of_offset(text, span.start));
+    let message = error.message();
+    // serde's wording: unknown field `x`, expected one of `a`, `b` / unknown variant ...
+    let words: Vec<&str> = message.split('`').skip(1).step_by(2).collect();
+    let (problem, remedy) = match (message.split_whitespace().next(), words.split_first()) {
+        (Some("unknown"), Some((word, known))) => {
+            (format!("unknown key or word `{word}`"), did_you_mean(word, known.iter().copied()))
+        }
+        (Some("missing"), Some((word, _))) => (format!("`{word}` is missing"), format!("add `{word} = ...`")),
+        _ => (message.to_owned(), "see the scene format's keys and their kinds".to_owned()),
+    };
+    Error::new(file, problem, remedy).at(place)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn error_of(text: &str) -> String {
+        SceneSpec::from_toml(text, "scene.toml").unwrap_err().to_string()
+    }
+
+    #[test]
+    fn three_names_are_a_whole_scene() {
+        let text = "format = \"scene/1\"\ncamera = \"c.toml\"\nrig = \"r.toml\"\nsetup = \"s.toml\"\n";
+        let spec = SceneSpec::from_toml(text, "scene.toml").unwrap();
+        assert_eq!((spec.rig.as_str(), spec.seed, spec.photo), ("r.toml", 0, None));
+    }
+
+    #[test]
+    fn mistakes_are_named_with_line_and_nearest_key() {
+        let text = "format = \"scene/1\"\ncamera = \"c.toml\"\nrig = \"r.toml\"\nsetup = \"s.toml\"\n[vehicle]\nwheelbase = 3.0\n";
+        assert_eq!(
+            error_of(text),
+            "scene.toml, line 6, column 1: unknown key or word `wheelbase`; did you mean `wheelbase_mm`?"
+        );
+        assert!(error_of("format = \"scene/1\"\ncamera = \"c.toml\"\nrig = \"r\"\n").contains("`setup` is missing"));
+        assert!(error_of("format = \"rig/1\"\n").contains("scene/1"));
+        assert!(error_of("format = \"scene/1\"\nseed = \"x\"\n").contains("line 2"));
+    }
+}

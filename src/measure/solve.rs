@@ -9,7 +9,7 @@ use super::geometry::Geometry;
 use super::inputs::{Facts, Inputs, Origin};
 use crate::geom::{Camera, Carrier, Pose, Vehicle, World, deg};
 use crate::pose::{Scene, Source};
-use crate::quantity::Estimate;
+use crate::quantity::{Estimate, combine};
 use crate::setup::ReferenceLine;
 
 /// A reading that enters as an observation.
@@ -111,13 +111,16 @@ fn answer(value: f64, gradient: &DVector<f64>, inputs: &Inputs, freedom: f64) ->
     for (origin, s) in inputs.origins.iter().zip(spread.iter()) {
         *by_origin.entry(origin.clone()).or_default() += s * s;
     }
-    let variance: f64 = by_origin.values().sum();
-    let image = by_origin.get(&Origin::Photos(Source::Image)).copied().unwrap_or(0.0);
-    let degrees_of_freedom =
-        if image > 0.0 && freedom > 0.0 { freedom * (variance / image).powi(2) } else { f64::INFINITY };
+    let estimate = combine(
+        value,
+        by_origin.iter().map(|(origin, variance)| {
+            let from_sample = *origin == Origin::Photos(Source::Image);
+            (variance.sqrt(), if from_sample { freedom } else { f64::INFINITY })
+        }),
+    );
     let mut contributions: Vec<(Origin, f64)> = by_origin.into_iter().map(|(o, v)| (o, v.sqrt())).collect();
     contributions.sort_by(|a, b| b.1.total_cmp(&a.1));
-    Answer { estimate: Estimate { value, standard_uncertainty: variance.sqrt(), degrees_of_freedom }, contributions }
+    Answer { estimate, contributions }
 }
 
 /// Values and central differences of everything at once.

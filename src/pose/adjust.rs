@@ -37,6 +37,8 @@ pub(super) struct Work<'a> {
     pub(super) variance: f64,
     /// Redundancy of the image residuals.
     pub(super) redundancy: f64,
+    /// Whether the floor sheets define the x-y plane.
+    pub(super) flat: bool,
 }
 
 /// Everything linearised at one state.
@@ -58,27 +60,35 @@ pub fn adjust(problem: &Problem, options: &Options) -> Result<Scene, Error> {
     if options.drop_corners {
         snoop::drop_gross(&mut work);
     }
+    work.refine_unknowns();
     work.settle().ok_or(Error::NotSettled { photos, why: "the equations are singular" })?;
     if options.drop_corners {
         snoop::drop_worst(&mut work);
     }
     let ambiguous = work.try_second_solutions(&start);
-    work.into_scene(ambiguous, start.on_floor && options.one_floor)
-        .ok_or(Error::NotSettled { photos, why: "the covariance does not exist" })
+    work.into_scene(ambiguous).ok_or(Error::NotSettled { photos, why: "the covariance does not exist" })
 }
 
 impl<'a> Work<'a> {
     fn new(problem: &Problem<'a>, start: &Start, options: &Options) -> Self {
         let photos: Vec<usize> = (0..problem.photos.len()).filter(|j| start.photos[*j].is_some()).collect();
         let placed: Vec<bool> = start.carriers.iter().map(Option::is_some).collect();
-        let columns = Columns::new(problem, photos.clone(), &placed, start.on_floor && options.one_floor);
+        let flat = start.on_floor && options.one_floor;
+        let columns = Columns::new(problem, photos.clone(), &placed, flat, false);
         let photos = photos
             .iter()
             .filter_map(|j| Some(PhotoState { camera_from_world: start.photos[*j]?, nuisance: [0.0; 4] }))
             .collect();
         let shared = nalgebra::DVector::zeros(columns.shared);
         let state = State { photos, carriers: start.carriers.clone(), shared };
-        Work { problem: problem.clone(), columns, state, variance: 1.0, redundancy: 0.0 }
+        Work { problem: problem.clone(), columns, state, variance: 1.0, redundancy: 0.0, flat }
+    }
+
+    /// From poses alone, which a rough start needs, to all unknowns.
+    fn refine_unknowns(&mut self) {
+        let placed: Vec<bool> = self.state.carriers.iter().map(Option::is_some).collect();
+        self.columns = Columns::new(&self.problem, self.columns.photos.clone(), &placed, self.flat, true);
+        self.state.shared = nalgebra::DVector::zeros(self.columns.shared);
     }
 
     /// The equations at a state; `None` where it puts a marker out of sight.

@@ -67,8 +67,9 @@ pub(super) struct Columns {
 
 impl Columns {
     /// Lays out the unknowns. `placed` says which carriers have a pose,
-    /// `flat` whether the floor sheets define the x-y plane.
-    pub(super) fn new(problem: &Problem, photos: Vec<usize>, placed: &[bool], flat: bool) -> Self {
+    /// `flat` whether the floor sheets define the x-y plane. Not `full`: poses
+    /// only, with everything that has a prior taken as stated.
+    pub(super) fn new(problem: &Problem, photos: Vec<usize>, placed: &[bool], flat: bool, full: bool) -> Self {
         let mut columns = Columns {
             u_edge_px: photos.iter().map(|j| problem.photos[*j].u_edge_offset_px.max(LEAST_EDGE_PX)).collect(),
             photos,
@@ -81,15 +82,17 @@ impl Columns {
         };
         columns.add_carriers(problem, placed, flat);
         for (i, profile) in problem.cameras.iter().enumerate() {
-            let factor = calibration_factor(profile);
+            let factor = if full { calibration_factor(profile) } else { DMatrix::zeros(9, 0) };
             let start = columns.shared;
             for _ in 0..factor.ncols() {
                 columns.add_nuisance(Source::Calibration(i));
             }
             columns.cameras.push(CameraModes { start, factor });
         }
-        columns.add_layout(problem);
-        columns.add_sizes(problem);
+        if full {
+            columns.add_layout(problem);
+            columns.add_sizes(problem);
+        }
         columns
     }
 
@@ -189,7 +192,7 @@ impl Columns {
 }
 
 /// No detector knows its edges better than this, px.
-const LEAST_EDGE_PX: f64 = 0.01;
+const LEAST_EDGE_PX: f64 = 0.02;
 
 /// Lens parameters by independent mode, from a camera's covariance.
 fn calibration_factor(profile: &Profile) -> DMatrix<f64> {

@@ -33,15 +33,29 @@ pub(super) fn link(problem: &Problem) -> Option<Start> {
             problem.rig.carriers.iter().enumerate().map(|(k, c)| candidates(photo, k, c, lens)).collect()
         })
         .collect();
-    let seeds: Vec<usize> = (0..problem.photos.len()).filter(|j| table[*j].iter().any(|c| !c.is_empty())).collect();
-    // The start that links most photos, then most corners, wins.
-    let linked = seeds.iter().map(|seed| Linker::from_seed(problem, &table, *seed)).max_by_key(|l| {
-        let photos = l.photos.iter().flatten().count();
-        let carriers = l.worlds.iter().filter(|w| !w.is_empty()).count();
-        (photos, carriers, std::cmp::Reverse((l.misfit_px2 * 1e3) as u64))
-    })?;
+    let mut seeds: Vec<usize> = (0..problem.photos.len()).filter(|j| table[*j].iter().any(|c| !c.is_empty())).collect();
+    seeds.sort_by_key(|j| std::cmp::Reverse(problem.photos[*j].views.len()));
+    let linkable = seeds.len();
+    // The richest photo as a rule links all; else the start that links most wins.
+    let mut linked: Option<Linker> = None;
+    for seed in seeds.into_iter().take(MOST_SEEDS) {
+        let trial = Linker::from_seed(problem, &table, seed);
+        let count = |l: &Linker| l.photos.iter().flatten().count();
+        if linked.as_ref().is_none_or(|l| count(&trial) > count(l)) {
+            linked = Some(trial);
+        }
+        if linked.as_ref().is_some_and(|l| count(l) == linkable) {
+            break;
+        }
+    }
+    let linked = linked?;
     Some(linked.finish())
 }
+
+/// Photos that are tried as the first one.
+const MOST_SEEDS: usize = 6;
+/// Photos over which a carrier's solutions compete.
+const MOST_JUDGES: usize = 6;
 
 struct Linker<'a> {
     problem: &'a Problem<'a>,
@@ -49,7 +63,6 @@ struct Linker<'a> {
     photos: Vec<Option<Pose<Camera, World>>>,
     /// Up to four world poses of each carrier, best first.
     worlds: Vec<Vec<Pose<World, Carrier>>>,
-    misfit_px2: f64,
 }
 
 impl<'a> Linker<'a> {
@@ -59,13 +72,12 @@ impl<'a> Linker<'a> {
             table,
             photos: vec![None; problem.photos.len()],
             worlds: vec![Vec::new(); problem.rig.carriers.len()],
-            misfit_px2: 0.0,
         };
         linker.photos[seed] = Some(Pose::identity());
-        linker.place_carriers();
+        linker.place_carriers(seed);
         while let Some((photo, pose)) = linker.next_photo() {
             linker.photos[photo] = Some(pose);
-            linker.place_carriers();
+            linker.place_carriers(photo);
         }
         linker
     }
@@ -121,25 +133,24 @@ impl<'a> Linker<'a> {
             .sum()
     }
 
-    /// World poses of every carrier that a linked photo shows: each photo's
-    /// solutions compete over all linked photos.
-    fn place_carriers(&mut self) {
-        self.misfit_px2 = 0.0;
+    /// World poses of every carrier that the newly linked photo shows: its
+    /// solutions compete with the earlier ones over the linked photos.
+    fn place_carriers(&mut self, new: usize) {
+        let Some(camera_from_world) = self.photos[new] else { return };
         for k in 0..self.worlds.len() {
-            let mut found: Vec<(f64, Pose<World, Carrier>)> = Vec::new();
-            for (j, camera_from_world) in self.photos.iter().enumerate() {
-                let Some(camera_from_world) = camera_from_world else { continue };
-                for candidate in &self.table[j][k] {
-                    let world = camera_from_world.inverse() * candidate.camera_from_carrier;
-                    let near = |w: &(f64, Pose<World, Carrier>)| w.1.rotation().angle_to(&world.rotation()) < 0.02;
-                    if !found.iter().any(near) {
-                        found.push((self.carrier_misfit(k, &world), world));
-                    }
+            if self.table[new][k].is_empty() {
+                continue;
+            }
+            let mut all = self.worlds[k].clone();
+            for candidate in &self.table[new][k] {
+                let world = camera_from_world.inverse() * candidate.camera_from_carrier;
+                if !all.iter().any(|w| w.rotation().angle_to(&world.rotation()) < 0.02) {
+                    all.push(world);
                 }
             }
+            let mut found: Vec<_> = all.into_iter().map(|w| (self.carrier_misfit(k, &w), w)).collect();
             found.sort_by(|a, b| a.0.total_cmp(&b.0));
             found.truncate(4);
-            self.misfit_px2 += found.first().map_or(0.0, |f| f.0);
             self.worlds[k] = found.into_iter().map(|f| f.1).collect();
         }
     }
@@ -149,6 +160,8 @@ impl<'a> Linker<'a> {
         self.photos
             .iter()
             .enumerate()
+            .filter(|(j, pose)| pose.is_some() && self.problem.photos[*j].shows(k))
+            .take(MOST_JUDGES)
             .filter_map(|(j, pose)| {
                 let photo = &self.problem.photos[j];
                 let pairs = pairs(photo, k, &self.problem.rig.carriers[k]);
@@ -157,6 +170,16 @@ impl<'a> Linker<'a> {
                 pose.map(|c| misfit(&(c * *world), &pairs, lens, WIDE_PX).unwrap_or(behind))
             })
             .sum()
+    }
+
+    /// Whether no photo alone decides between a carrier's two solutions.
+    fn open(&self, k: usize) -> bool {
+        const UNDECIDED_PX2: f64 = 2.0;
+        let shows = |j: usize| self.photos[j].is_some() && self.problem.photos[j].shows(k);
+        (0..self.photos.len()).filter(|j| shows(*j)).all(|j| match self.table[j][k].as_slice() {
+            [first, second, ..] => second.misfit_px2 - first.misfit_px2 < UNDECIDED_PX2,
+            _ => false,
+        })
     }
 
     fn finish(self) -> Start {
@@ -182,7 +205,9 @@ impl<'a> Linker<'a> {
                 Some(if flat { laid_flat(&pose) } else { pose })
             })
             .collect();
-        let second = self.worlds.iter().map(|w| Some(new_from_old * *w.get(1)?)).collect();
+        let second = (0..self.worlds.len())
+            .map(|k| self.worlds[k].get(1).filter(|_| self.open(k)).map(|w| new_from_old * *w))
+            .collect();
         let old_from_new = new_from_old.inverse();
         let photos = self.photos.iter().map(|p| p.map(|p| p * old_from_new)).collect();
         Start { photos, carriers, second, on_floor: floor.is_some() }

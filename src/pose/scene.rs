@@ -92,7 +92,7 @@ pub(super) struct Solved {
 
 impl Work<'_> {
     /// Ends the adjustment. `None` where the covariance does not exist.
-    pub(super) fn into_scene(self, ambiguous: Vec<bool>, on_floor: bool) -> Option<Scene> {
+    pub(super) fn into_scene(self, ambiguous: Vec<bool>) -> Option<Scene> {
         let linear = self.linearized()?;
         let (factor, sources) = self.factor(&linear);
         if !factor.iter().all(|x| x.is_finite()) {
@@ -109,7 +109,7 @@ impl Work<'_> {
             photos,
             carriers: self.state.carriers.clone(),
             ambiguous,
-            on_floor,
+            on_floor: self.flat,
             variance: self.variance,
             degrees_of_freedom: self.redundancy.max(0.0),
             factor,

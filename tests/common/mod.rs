@@ -39,6 +39,8 @@ pub(crate) struct Bay {
     pub(crate) floor_sheets: bool,
     pub(crate) four_photos: bool,
     pub(crate) kannala_brandt: bool,
+    /// That many stations on an arc before the vehicle instead of the usual ones.
+    pub(crate) stations: Option<usize>,
     pub(crate) noise_px: f64,
     pub(crate) u_layout_mm: f64,
     pub(crate) u_scale: f64,
@@ -56,6 +58,7 @@ impl Default for Bay {
             floor_sheets: true,
             four_photos: false,
             kannala_brandt: false,
+            stations: None,
             noise_px: 0.03,
             u_layout_mm: 0.1,
             u_scale: 3e-4,
@@ -231,6 +234,13 @@ pub(crate) fn look(eye: Vector3<f64>, at: Vector3<f64>) -> Pose<geom::Camera, Ve
 
 pub(crate) fn stations(bay: &Bay) -> Vec<(Vector3<f64>, Vector3<f64>)> {
     let at = Vector3::new(2600.0, 0.0, 500.0);
+    if let Some(n) = bay.stations {
+        let on_arc = |i: usize| {
+            let angle = -0.6 + 1.2 * i as f64 / (n.max(2) - 1) as f64;
+            Vector3::new(2600.0 + 5600.0 * angle.cos(), 5600.0 * angle.sin(), 1500.0)
+        };
+        return (0..n).map(|i| (on_arc(i), at)).collect();
+    }
     let mut all = vec![(Vector3::new(7800.0, 2300.0, 1600.0), at), (Vector3::new(7800.0, -2300.0, 1600.0), at)];
     if bay.four_photos {
         all.push((Vector3::new(5800.0, 3600.0, 1500.0), at));

@@ -3,7 +3,13 @@
 
 use nalgebra::{Matrix2, SMatrix, Vector2};
 
-use super::lens::Distorted;
+use super::{
+    fold::{first_zero, stays_positive},
+    lens::Distorted,
+};
+
+/// Squared radius of the widest ray that the inverse looks at: 84 degrees off the axis.
+const WIDEST_R2: f64 = 100.0;
 
 /// Distorts a point of the plane z = 1. `None` where the radial function no
 /// longer grows with the radius: there the model shows two rays at one pixel.
@@ -13,7 +19,7 @@ pub(super) fn distort(p: &Vector2<f64>, k: &[f64; 5]) -> Option<Distorted> {
     let r2 = x * x + y * y;
     let radial = 1.0 + r2 * (k1 + r2 * (k2 + r2 * k3));
     let slope = k1 + r2 * (2.0 * k2 + r2 * 3.0 * k3);
-    if !radial.is_finite() || radial + 2.0 * r2 * slope <= 0.0 || folds_within(r2, k1, k2, k3) {
+    if !radial.is_finite() || !stays_positive(&radial_slope(k), r2) {
         return None;
     }
     let point = Vector2::new(
@@ -43,12 +49,52 @@ pub(super) fn distort(p: &Vector2<f64>, k: &[f64; 5]) -> Option<Distorted> {
     Some(Distorted { point, d_undistorted, d_coefficients })
 }
 
-/// Whether the radial slope `1 + 3 k1 s + 5 k2 s^2 + 7 k3 s^3` reaches zero
-/// for some squared radius `s` below `r2`, although it is positive at `r2`.
-fn folds_within(r2: f64, k1: f64, k2: f64, k3: f64) -> bool {
-    const STEPS: usize = 8;
-    (1..STEPS).any(|i| {
-        let s = r2 * i as f64 / STEPS as f64;
-        1.0 + s * (3.0 * k1 + s * (5.0 * k2 + s * 7.0 * k3)) <= 0.0
-    })
+/// Coefficients of the radius's slope by the radius, `1 + 3 k1 s + 5 k2 s^2 + 7
+/// k3 s^3` with s the squared radius.
+fn radial_slope(k: &[f64; 5]) -> [f64; 3] {
+    [3.0 * k[0], 5.0 * k[1], 7.0 * k[4]]
+}
+
+/// The undistorted point of the plane z = 1. `None` where no ray reaches it.
+pub(super) fn undistort(distorted: &Vector2<f64>, k: &[f64; 5]) -> Option<Vector2<f64>> {
+    newton(distorted, *distorted, k).or_else(|| newton(distorted, start_within(distorted, k), k))
+}
+
+/// Newton's method with halved steps where a whole one does not come nearer.
+fn newton(wanted: &Vector2<f64>, start: Vector2<f64>, k: &[f64; 5]) -> Option<Vector2<f64>> {
+    let mut p = start;
+    let mut here = distort(&p, k)?;
+    for _ in 0..50 {
+        let miss = wanted - here.point;
+        let mut step = here.d_undistorted.try_inverse()? * miss;
+        let settled = step.norm() < 1e-14 * (1.0 + p.norm());
+        let next = (0..30).find_map(|_| {
+            let there = distort(&(p + step), k).filter(|d| settled || (wanted - d.point).norm() < miss.norm());
+            if there.is_none() {
+                step *= 0.5;
+            }
+            there
+        });
+        // No step comes nearer: either the last digit is reached or the way is blocked.
+        let Some(next) = next else { break };
+        p += step;
+        here = next;
+        if settled {
+            break;
+        }
+    }
+    ((here.point - wanted).norm() < 1e-12).then_some(p)
+}
+
+/// A point whose radius the model bends to that of `distorted`, tangential
+/// terms left out: a start for the inverse where the plain one fails.
+fn start_within(distorted: &Vector2<f64>, k: &[f64; 5]) -> Vector2<f64> {
+    let wanted = distorted.norm();
+    let bent = |r: f64| r * (1.0 + r * r * (k[0] + r * r * (k[1] + r * r * k[4])));
+    let (mut low, mut high) = (0.0, first_zero(&radial_slope(k), WIDEST_R2).unwrap_or(WIDEST_R2).sqrt());
+    for _ in 0..60 {
+        let middle = f64::midpoint(low, high);
+        if bent(middle) < wanted { low = middle } else { high = middle }
+    }
+    distorted * (low / wanted.max(f64::MIN_POSITIVE))
 }

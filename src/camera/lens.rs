@@ -108,27 +108,10 @@ impl Lens {
             (pixel.x - self.centre_px[0]) / self.focal_px[0],
             (pixel.y - self.centre_px[1]) / self.focal_px[1],
         );
-        let distort = |p: &Vector2<f64>| match self.model {
-            LensModel::BrownConrady => brown_conrady::distort(p, &self.distortion),
-            LensModel::KannalaBrandt => kannala_brandt::distort(p, &self.distortion),
+        let flat = match self.model {
+            LensModel::BrownConrady => brown_conrady::undistort(&wanted, &self.distortion)?,
+            LensModel::KannalaBrandt => kannala_brandt::undistort(&wanted, &self.distortion)?,
         };
-        let mut p = match self.model {
-            LensModel::BrownConrady => wanted,
-            LensModel::KannalaBrandt => kannala_brandt::start(&wanted),
-        };
-        for _ in 0..50 {
-            let Some(d) = distort(&p) else {
-                p *= 0.7;
-                continue;
-            };
-            let miss = wanted - d.point;
-            let step = d.d_undistorted.try_inverse()? * miss;
-            p += step;
-            if step.norm() < 1e-14 * (1.0 + p.norm()) {
-                break;
-            }
-        }
-        let found = distort(&p)?;
-        ((found.point - wanted).norm() < 1e-9).then(|| Vector3::new(p.x, p.y, 1.0))
+        Some(Vector3::new(flat.x, flat.y, 1.0))
     }
 }

@@ -3,6 +3,7 @@
 mod brown_conrady;
 mod exif_match;
 mod file;
+mod fold;
 mod kannala_brandt;
 mod lens;
 mod profile;

@@ -19,20 +19,29 @@ const LEFT_MM: f64 = 19.0;
 const BELOW_MM: f64 = 19.0;
 const ABOVE_MM: f64 = 15.0;
 const RIGHT_MM: f64 = 7.0;
-const TITLE: Style = Style { size_pt: 9.0, weight: Weight::Bold, grey: BLACK };
+const TITLE: Style = Style { size_pt: 8.5, weight: Weight::Bold, grey: BLACK };
 const NOTE: Style = Style { size_pt: 7.0, weight: Weight::Regular, grey: DARK };
-/// Scales of ISO 5455 that fit such drawings, and 1:2.5 and 1:25, which workshops use.
-const SCALES: [f64; 8] = [1.0, 2.0, 2.5, 5.0, 10.0, 20.0, 25.0, 50.0];
+/// Scales of ISO 5455 that fit such drawings, and 1:2.5, 1:12.5 and 1:25, which workshops use.
+const SCALES: [f64; 9] = [1.0, 2.0, 2.5, 5.0, 10.0, 12.5, 20.0, 25.0, 50.0];
+/// No view takes more of a page's height: the next one shall fit beside or below it.
+const MOST_OF_PAGE: f64 = 0.48;
 
 /// One page of a carrier's assembly drawing.
 #[derive(Debug, Clone)]
 pub(super) struct Drawing<'a> {
-    /// Millimetres of the carrier on one of the paper; 0 where the page has no view.
-    divisor: f64,
-    views: Vec<(View, [f64; 2])>,
+    views: Vec<Placed>,
     rows: Vec<Row<'a>>,
     /// Where the table starts, mm from the top.
     table_mm: f64,
+}
+
+/// A view on the page.
+#[derive(Debug, Clone)]
+struct Placed {
+    view: View,
+    /// Millimetres of the carrier on one of the paper.
+    divisor: f64,
+    corner: [f64; 2],
 }
 
 #[derive(Debug, Clone)]
@@ -41,7 +50,7 @@ struct Row<'a> {
     page: usize,
 }
 
-/// The drawing pages; the sheets follow them, so `first_page` is where the drawings start.
+/// The drawing pages; the sheets follow them. `first_page` is where the drawings start.
 pub(super) fn drawings<'a>(
     carrier: &Carrier,
     pieces: &[Piece<'a>],
@@ -49,72 +58,74 @@ pub(super) fn drawings<'a>(
     first_page: usize,
     fonts: &Fonts,
 ) -> Vec<Drawing<'a>> {
-    let views: Vec<Framed> = view::views(carrier, pieces).into_iter().map(|view| Framed::new(view, fonts)).collect();
-    let [_, height] = paper.size_mm();
-    let free = height - HEAD_MM - FOOT_MM;
-    let table = ROW_MM * (pieces.len() as f64 + 1.0) + 6.0;
-    let (divisor, places, used) = SCALES
-        .iter()
-        .find_map(|&divisor| shelve(&views, divisor, paper, free - table))
-        .or_else(|| SCALES.iter().find_map(|&divisor| shelve(&views, divisor, paper, free)))
-        .unwrap_or_else(|| (50.0, vec![[MARGIN_MM, HEAD_MM]; views.len()], free));
-    let placed: Vec<(View, [f64; 2])> = views.into_iter().map(|framed| framed.view).zip(places).collect();
-    let together = used + table <= free + 1e-9;
-    let per_page = ((free - 6.0) / ROW_MM - 1.0) as usize;
-    let pages = if together { 1 } else { 1 + pieces.len().div_ceil(per_page) };
+    let free = paper.size_mm()[1] - HEAD_MM - FOOT_MM;
+    let framed = view::views(carrier, pieces).into_iter().map(|view| Framed::new(view, paper, fonts));
+    let mut drawings = shelve(framed, paper);
+    let used = drawings.last().map_or(0.0, |last| last.table_mm - HEAD_MM);
+    let rows_of = |height: f64| ((height - 6.0) / ROW_MM - 1.0).max(0.0) as usize;
+    let (beside, alone) = (rows_of(free - used), rows_of(free).max(1));
+    // The table follows the views where it fits as a whole.
+    let together = pieces.len() <= beside;
+    let pages = drawings.len() + if together { 0 } else { pieces.len().div_ceil(alone) };
     let row = |(index, piece): (usize, &Piece<'a>)| Row { piece: piece.clone(), page: first_page + pages + index };
-    let mut rows: Vec<Row<'a>> = pieces.iter().enumerate().map(row).collect();
-    if together {
-        return vec![Drawing { divisor, views: placed, rows, table_mm: HEAD_MM + used + 6.0 }];
-    }
-    let mut drawings = vec![Drawing { divisor, views: placed, rows: Vec::new(), table_mm: HEAD_MM }];
-    while !rows.is_empty() {
-        let rest = rows.split_off(rows.len().min(per_page));
-        drawings.push(Drawing { divisor: 0.0, views: Vec::new(), rows, table_mm: HEAD_MM });
-        rows = rest;
+    let rows: Vec<Row<'a>> = pieces.iter().enumerate().map(row).collect();
+    match drawings.last_mut() {
+        Some(last) if together => last.rows = rows,
+        _ => drawings.extend(rows.chunks(alone).map(|rows| Drawing {
+            views: Vec::new(),
+            rows: rows.to_vec(),
+            table_mm: HEAD_MM + 6.0,
+        })),
     }
     drawings
 }
 
-/// Places views on shelves from the top; `None` where they don't fit at this scale.
-fn shelve(views: &[Framed], divisor: f64, paper: Paper, height: f64) -> Option<(f64, Vec<[f64; 2]>, f64)> {
-    let width = paper.size_mm()[0] - 2.0 * MARGIN_MM;
-    let (mut x, mut top, mut shelf) = (0.0, 0.0, 0.0f64);
-    let mut places = Vec::new();
-    for view in views {
-        let [w, h] = view.box_mm(divisor);
-        if x > 0.0 && x + w > width {
-            top += shelf;
-            (x, shelf) = (0.0, 0.0);
+/// Places views on shelves from the top, on as many pages as it takes.
+fn shelve<'a>(views: impl Iterator<Item = Framed>, paper: Paper) -> Vec<Drawing<'a>> {
+    let [width, height] = paper.size_mm();
+    let (inner, floor) = (width - 2.0 * MARGIN_MM, height - FOOT_MM);
+    let mut pages: Vec<Drawing<'a>> = Vec::new();
+    let (mut x, mut top, mut shelf) = (0.0, f64::INFINITY, 0.0f64);
+    for Framed { view, divisor, box_mm: [w, h] } in views {
+        if x > 0.0 && x + w > inner {
+            (x, top, shelf) = (0.0, top + shelf, 0.0);
         }
-        if w > width || top + h > height {
-            return None;
+        if top + h > floor {
+            pages.push(Drawing { views: Vec::new(), rows: Vec::new(), table_mm: HEAD_MM });
+            (x, top, shelf) = (0.0, HEAD_MM, 0.0);
         }
-        places.push([MARGIN_MM + x, HEAD_MM + top]);
-        x += w;
         shelf = shelf.max(h);
+        if let Some(page) = pages.last_mut() {
+            page.views.push(Placed { view, divisor, corner: [MARGIN_MM + x, top] });
+            page.table_mm = top + shelf + 6.0;
+        }
+        x += w;
     }
-    Some((divisor, places, top + shelf))
+    pages
 }
 
-/// A view and the width of its words.
+/// A view with its scale and its size on the paper.
 struct Framed {
     view: View,
-    words_mm: f64,
+    divisor: f64,
+    box_mm: [f64; 2],
 }
 
 impl Framed {
-    fn new(view: View, fonts: &Fonts) -> Self {
-        let words_mm = fonts.width_mm(&view.title, TITLE).max(fonts.width_mm(&view.note, NOTE)) + 6.0;
-        Framed { view, words_mm }
-    }
-
-    /// Width and height on the paper, mm.
-    fn box_mm(&self, divisor: f64) -> [f64; 2] {
-        let [low, high] = self.view.extent;
-        let pad = 2.0 * self.view.pad_mm;
-        let drawn = (high[0] - low[0]) / divisor + LEFT_MM + RIGHT_MM + pad;
-        [drawn.max(self.words_mm), (high[1] - low[1]) / divisor + ABOVE_MM + BELOW_MM + pad]
+    fn new(mut view: View, paper: Paper, fonts: &Fonts) -> Self {
+        let [width, height] = paper.size_mm();
+        let room = [width - 2.0 * MARGIN_MM, MOST_OF_PAGE * (height - HEAD_MM - FOOT_MM)];
+        let size = |divisor: f64| {
+            let [low, high] = view.extent;
+            let around = [LEFT_MM + RIGHT_MM, ABOVE_MM + BELOW_MM];
+            [0, 1].map(|axis| (high[axis] - low[axis]) / divisor + around[axis] + 2.0 * view.pad_mm[axis])
+        };
+        let fits = |divisor: &f64| (0..2).all(|axis| size(*divisor)[axis] <= room[axis]);
+        let divisor = SCALES.into_iter().find(fits).unwrap_or(SCALES[SCALES.len() - 1]);
+        let [drawn, high] = size(divisor);
+        view.title = format!("{} · 1:{divisor}", view.title);
+        let words = fonts.width_mm(&view.title, TITLE).max(fonts.width_mm(&view.note, NOTE)) + 6.0;
+        Framed { view, divisor, box_mm: [drawn.max(words), high] }
     }
 }
 
@@ -123,15 +134,14 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, carrier: &Carrier, dra
     let [width, height] = paper.size_mm();
     canvas.text([MARGIN_MM, 15.0], Anchor::Left, Style::bold(15.0), &format!("{}: where the sheets go", carrier.name));
     canvas.text([width - MARGIN_MM, 15.0], Anchor::Right, Style::regular(10.0).grey(DARK), words::role(carrier.role));
-    let scale = if drawing.divisor > 0.0 { format!(" Drawn at 1:{}.", drawing.divisor) } else { String::new() };
     let note = format!(
-        "All dimensions in mm from the datum, {}. Align the short lines at the edges \
-         of each sheet with pencilled lines through its centre.{scale}",
+        "All dimensions in mm from the datum, {}; seen face on, right and up are positive. Align the short lines at the edges \
+         of each sheet with pencilled lines through its centre.",
         words::datum(carrier.role)
     );
     canvas.paragraph([MARGIN_MM, 21.0], width - 2.0 * MARGIN_MM, Style::regular(8.5).grey(DARK), &note);
-    for (view, corner) in &drawing.views {
-        draw_view(canvas, view, *corner, drawing.divisor);
+    for placed in &drawing.views {
+        draw_view(canvas, placed);
     }
     if !drawing.rows.is_empty() {
         table(canvas, drawing, width);
@@ -139,14 +149,14 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, carrier: &Carrier, dra
     canvas.text([width - MARGIN_MM, height - 6.0], Anchor::Right, Style::regular(7.0).grey(GREY), folio);
 }
 
-fn draw_view(canvas: &mut Canvas<'_>, view: &View, corner: [f64; 2], divisor: f64) {
+fn draw_view(canvas: &mut Canvas<'_>, Placed { view, divisor, corner }: &Placed) {
     let [low, high] = view.extent;
     let pad = view.pad_mm;
-    let origin = [corner[0] + LEFT_MM + pad - low[0] / divisor, corner[1] + ABOVE_MM + pad + high[1] / divisor];
+    let origin = [corner[0] + LEFT_MM + pad[0] - low[0] / divisor, corner[1] + ABOVE_MM + pad[1] + high[1] / divisor];
     let on_page = |p: [f64; 2]| [origin[0] + p[0] / divisor, origin[1] - p[1] / divisor];
     canvas.text([corner[0] + 2.0, corner[1] + 4.0], Anchor::Left, TITLE, &view.title);
     canvas.text([corner[0] + 2.0, corner[1] + 8.0], Anchor::Left, NOTE, &view.note);
-    let (bottom, left) = (on_page(low)[1] + 1.5 + pad, on_page(low)[0] - 1.5 - pad);
+    let (bottom, left) = (on_page(low)[1] + 1.5 + pad[1], on_page(low)[0] - 1.5 - pad[0]);
     dimensions(canvas, view, on_page, bottom, left);
     canvas.centre_line([left, origin[1]], [on_page(high)[0] + 3.0, origin[1]], GREY);
     canvas.centre_line([origin[0], on_page(high)[1] - 3.0], [origin[0], bottom], GREY);

@@ -24,7 +24,7 @@ pub(super) struct View {
     /// What a step to the right and up adds to the dimension.
     pub(super) signs: [f64; 2],
     /// Room on the paper for arrows and ids outside of the extent, mm.
-    pub(super) pad_mm: f64,
+    pub(super) pad_mm: [f64; 2],
     /// Lowest and highest corner, the datum included.
     pub(super) extent: [[f64; 2]; 2],
 }
@@ -79,9 +79,9 @@ fn face_view(face: &[&Piece<'_>]) -> View {
         })
     });
     let mut view = View {
-        title: format!("Face that looks {}", words::direction(first.normal())),
+        title: format!("Looks {}", words::direction(first.normal())),
         note: format!(
-            "plane {} mm {side} the datum · right and up positive · top of the page = {}",
+            "plane {} mm {side} the datum · top of the page = {}",
             words::mm(depth.abs()),
             words::direction(first.up)
         ),
@@ -90,7 +90,7 @@ fn face_view(face: &[&Piece<'_>]) -> View {
         edges: Vec::new(),
         points: centres,
         signs: [1.0; 2],
-        pad_mm: 0.0,
+        pad_mm: [0.0; 2],
         extent: [[0.0; 2]; 2],
     };
     view.extent = extent(view.sheets.iter().flatten());
@@ -121,6 +121,8 @@ fn plan(pieces: &[Piece<'_>]) -> View {
             }
         }
     }
+    // Ids beside edges that look sideways need more room.
+    let sideways = edges.iter().any(|edge| edge.looks[0].abs() > 0.5);
     View {
         title: "Plan, seen from above".to_owned(),
         note: "dimensions are x (forward) and y (left) · top of the page = forward".to_owned(),
@@ -130,7 +132,7 @@ fn plan(pieces: &[Piece<'_>]) -> View {
         edges,
         points,
         signs: [-1.0, 1.0],
-        pad_mm: 9.5,
+        pad_mm: [if sideways { 19.0 } else { 9.5 }, 9.5],
     }
 }
 

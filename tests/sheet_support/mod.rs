@@ -4,6 +4,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use baywitness::marker::{Carrier, Marker, Rig, Role};
+use baywitness::photo::Luma;
 use nalgebra::Vector3;
 
 /// A folder for files to be looked at: kept where `BAYWITNESS_KEEP` names a folder.
@@ -81,6 +82,22 @@ fn tag(line: &str) -> Tag {
     }
 }
 
+/// Width and grey levels of a picture as poppler writes it.
+fn pgm(file: &str) -> (usize, Vec<u8>) {
+    let bytes = std::fs::read(file).unwrap();
+    let mut fields = bytes.splitn(4, |byte| byte.is_ascii_whitespace());
+    assert_eq!(fields.next().unwrap(), b"P5");
+    let mut number = || std::str::from_utf8(fields.next().unwrap()).unwrap().parse::<usize>().unwrap();
+    let (width, height) = (number(), number());
+    (width, bytes[bytes.len() - width * height..].to_vec())
+}
+
+/// A page for our own detector.
+pub(crate) fn luma(file: &str) -> Luma {
+    let (width, pixels) = pgm(file);
+    Luma::new(width, pixels.len() / width, pixels).unwrap()
+}
+
 /// A page as poppler draws it, black 1 and white 0.
 pub(crate) struct Grey {
     width: usize,
@@ -93,12 +110,7 @@ impl Grey {
         let stem = dir.join(format!("page-{page}-{dpi}")).display().to_string();
         let (page, dots) = (page.to_string(), dpi.to_string());
         run("pdftoppm", &["-r", &dots, "-gray", "-singlefile", "-f", &page, "-l", &page, pdf, &stem]);
-        let bytes = std::fs::read(format!("{stem}.pgm")).unwrap();
-        let mut fields = bytes.splitn(4, |byte| byte.is_ascii_whitespace());
-        assert_eq!(fields.next().unwrap(), b"P5");
-        let width: usize = std::str::from_utf8(fields.next().unwrap()).unwrap().parse().unwrap();
-        let height: usize = std::str::from_utf8(fields.next().unwrap()).unwrap().parse().unwrap();
-        let pixels = &bytes[bytes.len() - width * height..];
+        let (width, pixels) = pgm(&format!("{stem}.pgm"));
         let dark = pixels.iter().map(|grey| 1.0 - f64::from(*grey) / 255.0).collect();
         Grey { width, dark, mm_per_px: 25.4 / f64::from(dpi) }
     }

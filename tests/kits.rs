@@ -1,5 +1,6 @@
 //! The kits of the library reach the accuracy that their files state: many sampled jobs
 //! through the same adjustment and budget as `verify`.
+#![cfg(test)]
 
 mod kit_bay;
 

@@ -1,4 +1,5 @@
 //! The `sheet` command as people call it.
+#![cfg(test)]
 
 use std::path::Path;
 use std::process::{Command, Output};

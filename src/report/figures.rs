@@ -160,6 +160,18 @@ pub(super) fn percent(probability: f64) -> String {
     }
 }
 
+/// `2026-11-25 10:30 +01:00` of an RFC 3339 time; anything else as it is.
+pub(super) fn moment(rfc3339: &str) -> String {
+    use time::format_description::well_known::Rfc3339;
+    let shape = time::macros::format_description!(
+        "[year]-[month]-[day] [hour]:[minute] [offset_hour sign:mandatory]:[offset_minute]"
+    );
+    time::OffsetDateTime::parse(rfc3339, &Rfc3339)
+        .ok()
+        .and_then(|moment| moment.format(&shape).ok())
+        .unwrap_or_else(|| rfc3339.to_owned())
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -182,6 +194,13 @@ mod tests {
         assert_eq!(percent(0.9985), "99.85 %");
         assert_eq!(percent(0.0), "< 0.01 %");
         assert_eq!(percent(f64::NAN), "unknown");
+    }
+
+    #[test]
+    fn moments_lose_their_t() {
+        assert_eq!(moment("2026-11-25T10:30:00+01:00"), "2026-11-25 10:30 +01:00");
+        assert_eq!(moment("2026-11-25T10:30:00Z"), "2026-11-25 10:30 +00:00");
+        assert_eq!(moment("yesterday"), "yesterday");
     }
 
     #[test]

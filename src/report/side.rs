@@ -110,24 +110,24 @@ pub(super) fn ends(quantity: Option<Quantity>) -> Ends {
 }
 
 /// How a value lies against the wanted one, after the amount:
-/// `22 mm` ... `too near`.
+/// `22 mm` ... `nearer than wanted`.
 pub(super) fn against_wanted(quantity: Quantity, too_much: bool) -> &'static str {
     use Quantity as Q;
     match (quantity, too_much) {
-        (Q::Distance | Q::Range, false) => "too near",
-        (Q::Distance | Q::Range, true) => "too far away",
-        (Q::Height | Q::HeightFromNose, false) => "too low",
-        (Q::Height | Q::HeightFromNose, true) => "too high",
-        (Q::LateralOffset | Q::LateralFromNose, false) => "too far to the vehicle's right",
-        (Q::LateralOffset | Q::LateralFromNose, true) => "too far to the vehicle's left",
-        (Q::Yaw, false) => "with its right end too near",
-        (Q::Yaw, true) => "with its left end too near",
-        (Q::Pitch, false) => "with its top too far towards the vehicle",
-        (Q::Pitch, true) => "with its top too far away from the vehicle",
-        (Q::Roll, false) => "with its left end too low",
-        (Q::Roll, true) => "with its right end too low",
-        (_, false) => "too little",
-        (_, true) => "too much",
+        (Q::Distance | Q::Range, false) => "nearer than wanted",
+        (Q::Distance | Q::Range, true) => "further away than wanted",
+        (Q::Height | Q::HeightFromNose, false) => "lower than wanted",
+        (Q::Height | Q::HeightFromNose, true) => "higher than wanted",
+        (Q::LateralOffset | Q::LateralFromNose, false) => "further to the vehicle's right than wanted",
+        (Q::LateralOffset | Q::LateralFromNose, true) => "further to the vehicle's left than wanted",
+        (Q::Yaw, false) => "turned, its right end nearer than wanted",
+        (Q::Yaw, true) => "turned, its left end nearer than wanted",
+        (Q::Pitch, false) => "leaning more towards the vehicle than wanted",
+        (Q::Pitch, true) => "leaning more away from the vehicle than wanted",
+        (Q::Roll, false) => "turned, its left end lower than wanted",
+        (Q::Roll, true) => "turned, its right end lower than wanted",
+        (_, false) => "less than wanted",
+        (_, true) => "more than wanted",
     }
 }
 
@@ -155,7 +155,7 @@ mod tests {
         assert!(moved(yaw, LEFT_END).x < -10.0 && moved(yaw, RIGHT_END).x > 10.0);
         assert!(side(Quantity::Yaw, true).unwrap().long.contains("left is nearer"));
         assert!(side(Quantity::Yaw, false).unwrap().long.contains("right is nearer"));
-        assert_eq!(against_wanted(Quantity::Yaw, true), "with its left end too near");
+        assert_eq!(against_wanted(Quantity::Yaw, true), "turned, its left end nearer than wanted");
     }
 
     #[test]

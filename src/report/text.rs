@@ -4,7 +4,7 @@ use anstyle::{AnsiColor, Style};
 use unicode_width::UnicodeWidthStr;
 
 use super::clean::clean;
-use super::figures::{Measured, percent, wanted};
+use super::figures::{Measured, moment, percent, wanted};
 use super::label::{Label, reference_line};
 use super::todo::{figures_are_void, steps};
 use crate::record::{CheckRecord, JobRecord, Level, ReadingRecord, Verdict};
@@ -120,7 +120,7 @@ fn heading(page: &mut Page, record: &JobRecord) {
         c.bay.as_ref().map(|bay| format!("bay {bay}")),
         c.technician.as_ref().map(|name| format!("technician {name}")),
         c.attempt.map(|n| format!("attempt {n}")),
-        c.taken.clone(),
+        c.taken.as_deref().map(moment),
     ]
     .into_iter()
     .flatten()

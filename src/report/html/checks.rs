@@ -4,14 +4,14 @@ use maud::{Markup, html};
 
 use super::{bar::bar, symbol};
 use crate::record::{CheckRecord, JobRecord};
-use crate::report::figures::{Measured, percent, wanted};
+use crate::report::figures::{Measured, percent, plain, wanted};
 use crate::report::label::{Label, reference_line, sentence};
 use crate::report::todo::figures_are_void;
 
 /// The section.
 pub(super) fn section(record: &JobRecord) -> Markup {
     html! {
-        section aria-labelledby="checks" {
+        section.keep aria-labelledby="checks" {
             h2 id="checks" { "Checks" }
             @if figures_are_void(record) {
                 p { strong { "The figures can't be trusted." } " The findings say why." }
@@ -37,8 +37,8 @@ fn rule_words(record: &JobRecord) -> String {
     let sheet = &record.sheet;
     let rule = match sheet.decision_rule.as_str() {
         "guarded" => format!(
-            "“Within” needs at least {} probability that the true value lies inside the limits; so does “outside”.",
-            percent(sheet.conformance_probability)
+            "“Within” needs at least {} % probability that the true value lies inside the limits; so does “outside”.",
+            plain(sheet.conformance_probability * 100.0)
         ),
         "simple" => "The measured value alone is held against the limits; its uncertainty does not count.".into(),
         "binary" => "A guard band of one expanded uncertainty is kept inside the limits (ILAC-G8:2019, binary).".into(),
@@ -78,7 +78,7 @@ fn row(record: &JobRecord, check: &CheckRecord) -> Markup {
             }
             td data-k="measured" role="cell" { (measured_cell(measured.as_ref())) }
             td.c-bar data-k="against the limits" role="cell" { (bar(check, &label)) }
-            td data-k="verdict" role="cell" {
+            td.c-verd data-k="verdict" role="cell" {
                 (symbol::tag(check.verdict))
                 @if let Some(grade) = &check.grade { small { (grade) } }
                 @if let Some(p) = check.conformance_probability { small { (percent(p)) " within the limits" } }

@@ -8,7 +8,6 @@ use maud::{Markup, html};
 
 use super::scene::{Deviation, Deviations};
 use super::svg::{line, n, round_down, text};
-use crate::quantity::Unit;
 use crate::report::figures::{Measured, plain};
 use crate::report::side::against_wanted;
 
@@ -109,17 +108,19 @@ impl View<'_> {
         let x = page(self.across, scale);
         let y = page(self.upward, -scale);
         let turn = self.turn.0.map_or(0.0, |d| (d.by * angles).clamp(-60.0, 60.0) * self.turn.1);
+        let moved = self.across.0.is_some() || self.upward.0.is_some();
         let at = [kept(CENTRE + x), kept(CENTRE + y)];
         html! {
-            svg.dw viewBox={ "0 0 " (SIDE) " " (SIDE) } role="img" aria-label=(self.spoken()) {
-                (self.zone(scale))
+            svg.dw viewBox={ "0 0 " (SIDE) " " (SIDE + 24.0) } role="img" aria-label=(self.spoken()) {
+                @if moved { (self.zone(scale)) }
                 (line("ext", [CENTRE, 30.0], [CENTRE, SIDE - 30.0])) (line("ext", [22.0, CENTRE], [SIDE - 22.0, CENTRE]))
+                (self.turn_limits(angles))
                 (self.stand("wanted", [CENTRE, CENTRE], 0.0))
                 (self.stand("got", at, turn))
                 (self.uncertainty(at, scale))
                 circle.aim cx=(n(at[0])) cy=(n(at[1])) r="5" {}
                 (self.edge_words())
-                (scale_bar(scale))
+                @if moved { (scale_bar(scale)) }
             }
         }
     }
@@ -157,6 +158,21 @@ impl View<'_> {
         html! { rect.zone x=(n(left)) y=(n(top)) width=(n(right - left)) height=(n(bottom - top)) {} }
     }
 
+    /// The lines between which the stand's long side may lie.
+    fn turn_limits(&self, angles: f64) -> Markup {
+        let Some(deviation) = self.turn.0 else { return html! {} };
+        let [w, h] = self.outline;
+        let (start, length) = if w > h { (0.0, w + 12.0) } else { (90.0, h + 12.0) };
+        html! {
+            @for limit in [deviation.lower, deviation.upper].into_iter().flatten() {
+                @let degrees = start + (limit * angles).clamp(-60.0, 60.0) * self.turn.1;
+                @let (sin, cos) = degrees.to_radians().sin_cos();
+                @let (x, y) = (cos * length, sin * length);
+                (line("limit", [CENTRE - x, CENTRE - y], [CENTRE + x, CENTRE + y]))
+            }
+        }
+    }
+
     fn uncertainty(&self, at: [f64; 2], scale: f64) -> Markup {
         let reach = |d: Option<Deviation>| d.map_or(0.0, |d| (d.u * scale).min(CENTRE));
         let (u, v) = (reach(self.across.0), reach(self.upward.0));
@@ -169,10 +185,10 @@ impl View<'_> {
     fn edge_words(&self) -> Markup {
         let [left, right, top, bottom] = self.edges;
         html! {
-            (text("small halo", "start", [4.0, CENTRE - 6.0], left))
-            (text("small halo", "end", [SIDE - 4.0, CENTRE - 6.0], right))
             (text("small halo", "middle", [CENTRE, 16.0], top))
-            (text("small halo", "middle", [CENTRE, SIDE - 6.0], bottom))
+            (text("small halo", "middle", [CENTRE, SIDE - 8.0], bottom))
+            (text("small halo", "start", [4.0, SIDE + 16.0], left))
+            (text("small halo", "end", [SIDE - 4.0, SIDE + 16.0], right))
         }
     }
 }
@@ -185,7 +201,7 @@ fn kept(place: f64) -> f64 {
     place.clamp(24.0, SIDE - 24.0)
 }
 
-/// `22.1 mm too near (distance)`; a deviation that rounds to nothing is said to be none.
+/// `Distance from the nose: 22.1 mm nearer than wanted`; a deviation that rounds to nothing is said to be none.
 fn words(deviation: &Deviation) -> String {
     let unit = &deviation.check.unit;
     let name = crate::report::label::Label::of_check(deviation.check);
@@ -199,16 +215,16 @@ fn words(deviation: &Deviation) -> String {
 
 /// Fits both displacements with their uncertainty and, as far as it goes, the tolerance.
 fn length_factor(deviations: [Option<Deviation>; 2]) -> f64 {
-    let reach = deviations.into_iter().flatten().filter(|d| d.quantity.unit() == Unit::Millimetre).map(|d| {
-        let limits = d.lower.into_iter().chain(d.upper).map(f64::abs).fold(0.0, f64::max);
-        (d.by.abs() + d.u).max(limits.min(3.0 * (d.by.abs() + d.u)))
-    });
-    let reach = reach.fold(0.0, f64::max);
+    let reach = deviations.into_iter().flatten().map(|d| (d.by.abs() + d.u).max(widest_limit(&d))).fold(0.0, f64::max);
     round_down((ROOM / OUTLINE_SCALE / reach.max(1e-3)).min(500.0))
 }
 
 fn angle_factor(deviation: Option<Deviation>) -> f64 {
-    deviation.map_or(1.0, |d| round_down((TURN / d.by.abs().max(1e-3)).min(100.0)))
+    deviation.map_or(1.0, |d| round_down((TURN / d.by.abs().max(widest_limit(&d)).max(1e-3)).min(100.0)))
+}
+
+fn widest_limit(deviation: &Deviation) -> f64 {
+    deviation.lower.into_iter().chain(deviation.upper).map(f64::abs).fold(0.0, f64::max)
 }
 
 /// A round length near a fifth of the drawing.

@@ -1,19 +1,25 @@
 //! The self-contained HTML report: one file, no script, nothing fetched.
 
 mod bar;
+mod beside;
 mod checks;
 mod drawing;
 mod findings;
 mod loupe;
+mod marker_names;
+mod overlay;
 mod palette;
 mod paperwork;
+mod photo_place;
 mod photos;
+mod plan;
 mod scene;
 mod summary;
 mod svg;
 mod symbol;
 mod tables;
 mod upright;
+mod vehicle;
 
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 

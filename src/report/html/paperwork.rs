@@ -45,9 +45,18 @@ fn prerequisite_row(prerequisite: &PrerequisiteRecord) -> Markup {
                 (prerequisite.text)
                 small { @if prerequisite.required { "required" } @else { "optional" } }
             }
-            td data-k="answer" { (answer(prerequisite.answer.as_ref())) }
+            td data-k="answer" {
+                @if prerequisite.required && !settled(prerequisite.answer.as_ref()) {
+                    strong { (answer(prerequisite.answer.as_ref())) }
+                } @else { (answer(prerequisite.answer.as_ref())) }
+            }
         }
     }
+}
+
+/// Answered with anything but no.
+fn settled(value: Option<&Value>) -> bool {
+    !matches!(value, None | Some(Value::Null | Value::Bool(false)))
 }
 
 fn answer(value: Option<&Value>) -> String {

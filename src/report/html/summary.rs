@@ -4,6 +4,7 @@ use maud::{Markup, html};
 
 use super::symbol::{class, symbol};
 use crate::record::JobRecord;
+use crate::report::figures::moment;
 use crate::report::todo::{self, Kind};
 
 /// Who, what, where and when.
@@ -11,13 +12,13 @@ pub(super) fn title_block(record: &JobRecord) -> Markup {
     let c = &record.context;
     let attempt = c.attempt.map(|n| n.to_string());
     let cameras = c.cameras.join(", ");
-    let facts: [(&str, Option<&str>); 10] = [
-        ("Job", Some(&record.job)),
+    let taken = c.taken.as_deref().map(moment);
+    let facts: [(&str, Option<&str>); 9] = [
         ("Repair order", c.series.as_deref()),
         ("Attempt", attempt.as_deref()),
         ("Vehicle", c.vehicle.as_deref()),
         ("Vehicle identification number", c.vin.as_deref()),
-        ("Photos taken", c.taken.as_deref()),
+        ("Photos taken", taken.as_deref()),
         ("Bay", c.bay.as_deref()),
         ("Technician", c.technician.as_deref()),
         ("Marker kit", Some(&c.rig)),

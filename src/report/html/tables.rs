@@ -115,7 +115,7 @@ pub(super) fn budgets(record: &JobRecord) -> Markup {
             section aria-labelledby="budget" {
                 h2 id="budget" { "Where the uncertainty comes from" }
                 p.lede { "Each source's standard uncertainty and its share of the variance (GUM)." }
-                @for check in with { (budget(check)) }
+                div.budgets { @for check in with { (budget(check)) } }
             }
         }
     }

@@ -30,6 +30,7 @@ pub fn text(record: &JobRecord, options: &TextOptions) -> String {
     heading(&mut page, record);
     to_do(&mut page, record);
     checks(&mut page, record);
+    without_readings(&mut page, record);
     readings(&mut page, record);
     findings(&mut page, record);
     closing(&mut page, record);
@@ -185,6 +186,21 @@ fn checks(page: &mut Page, record: &JobRecord) {
             let odds = if r.within.is_empty() { String::new() } else { format!(", {}", r.within) };
             page.paragraph(Style::new(), &" ".repeat(lead.width() + 2), &format!("{}{odds}", r.wanted));
         }
+    }
+}
+
+/// What the checks would be without the readings that were used.
+fn without_readings(page: &mut Page, record: &JobRecord) {
+    let Some(without) = &record.checks_without_readings else { return };
+    page.title("The same checks from the photos alone");
+    let differs = |(with, without): &(&CheckRecord, &CheckRecord)| with.verdict != without.verdict;
+    let mut changed = record.checks.iter().zip(without).filter(differs).map(|(_, check)| row(check)).peekable();
+    if changed.peek().is_none() {
+        page.paragraph(Style::new(), "  ", "The verdicts are the same.");
+    }
+    for r in changed {
+        let lead = format!("  {}  ", short(r.verdict));
+        page.paragraph(colour_of(r.verdict), &lead, &format!("{}  {}", r.name, r.measured));
     }
 }
 

@@ -11,6 +11,7 @@ use baywitness::report::{PhotoPicture, TextOptions, html, text};
 
 type Job = (JobRecord, Vec<PhotoPicture>);
 
+/// Every kind of job; the first five are kept as snapshots.
 fn jobs() -> Vec<(&'static str, Job)> {
     vec![
         ("good", fixture::job(&fixture::GOOD, 2)),
@@ -19,6 +20,7 @@ fn jobs() -> Vec<(&'static str, Job)> {
         ("unusable", fixture::unusable()),
         ("two-targets", fixture::two_targets()),
         ("twelve-photos", fixture::job(&fixture::GOOD, 12)),
+        ("long-names", (poisoned(&fixture::two_targets().0, &"unbroken".repeat(15)), vec![])),
         ("bare", (bare(), vec![])),
     ]
 }
@@ -244,4 +246,24 @@ fn odd_numbers_never_break_a_page() {
         }
         text(&record, &TextOptions::default());
     }
+}
+
+#[test]
+fn a_value_off_the_scale_and_each_magnification_are_said() {
+    let (record, pictures) = fixture::job(&fixture::WRONG, 2);
+    let written = html(&record, &pictures);
+    assert!(written.contains("off this scale: 1278.0 mm"));
+    let page = page::Page::parse(&written);
+    let captions: Vec<&str> = page.named("figcaption").map(|c| c.text.as_str()).collect();
+    assert_eq!(captions.iter().filter(|c| c.contains("drawn 20 times")).count(), 3, "{captions:?}");
+    assert_eq!(page.named("text").filter(|t| t.text.contains("px, residuals drawn")).count(), 2);
+}
+
+#[test]
+fn checks_without_readings_are_shown_where_readings_took_part() {
+    let (mut record, pictures) = fixture::job(&fixture::GOOD, 2);
+    record.checks_without_readings = Some(fixture::job(&fixture::UNDECIDED, 2).0.checks);
+    let shown = text(&record, &TextOptions::default());
+    assert!(shown.contains("from the photos alone") && shown.contains("not proven"), "{shown}");
+    assert!(html(&record, &pictures).contains("from the photos alone"));
 }

@@ -74,7 +74,7 @@ fn marker_shape(marker: &MarkerRecord, map: &Upright) -> Markup {
     html! { path class={ "c mk" } d=(outline) {} path class={ "l " (class) } d=(outline) {} }
 }
 
-/// So large that the 90th percentile of the residuals is about 3 % of the
+/// So large that the 90th percentile of the residuals is about 2 % of the
 /// picture's width.
 fn magnification(photo: &PhotoRecord, width: f64) -> Option<f64> {
     let mut lengths: Vec<f64> = photo
@@ -87,7 +87,7 @@ fn magnification(photo: &PhotoRecord, width: f64) -> Option<f64> {
         .collect();
     lengths.sort_by(f64::total_cmp);
     let large = *lengths.get(lengths.len().saturating_sub(1) * 9 / 10)?;
-    (large > 0.0).then(|| round_down((width * 0.03 / large).min(1e5)))
+    (large > 0.0).then(|| round_down((width * 0.02 / large).min(1e5)))
 }
 
 fn residuals(photo: &PhotoRecord, map: &Upright, factor: f64) -> Markup {

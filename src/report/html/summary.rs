@@ -47,7 +47,7 @@ fn sheet_title(record: &JobRecord) -> &str {
 /// The verdict in one glance.
 pub(super) fn verdict(record: &JobRecord) -> Markup {
     html! {
-        div class={ "verdict " (class(record.verdict)) } role="status" {
+        div class={ "verdict " (class(record.verdict)) } {
             (symbol(record.verdict))
             div {
                 h2 { (crate::report::label::sentence(record.verdict.words())) }

@@ -1,39 +1,31 @@
 //! From the stored pixel grid to the picture as people see it.
 
-/// Turns stored pixels the way EXIF Orientation (tag 0x0112) says.
+use crate::photo::Orientation;
+
+/// Turns stored pixels the way EXIF Orientation says.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Upright {
-    width: f64,
-    height: f64,
-    orientation: u8,
+    stored: [usize; 2],
+    orientation: Orientation,
 }
 
 impl Upright {
     /// For a stored picture of that size; an unknown orientation counts as upright.
     pub(super) fn new(stored_width: u32, stored_height: u32, orientation: u8) -> Upright {
-        Upright { width: f64::from(stored_width.max(1)), height: f64::from(stored_height.max(1)), orientation }
+        let stored = [stored_width, stored_height].map(|side| side.max(1) as usize);
+        Upright { stored, orientation: Orientation(orientation) }
     }
 
     /// Size of the upright picture, in stored pixels.
     pub(super) fn size(&self) -> [f64; 2] {
-        if (5..=8).contains(&self.orientation) { [self.height, self.width] } else { [self.width, self.height] }
+        let [width, height] = self.stored.map(|side| side as f64);
+        if self.orientation.swaps_sides() { [height, width] } else { [width, height] }
     }
 
     /// A point of the stored grid (centre of the top-left pixel at (0, 0)) in
     /// the upright picture, whose top-left corner is at (0, 0).
     pub(super) fn point(&self, stored: [f64; 2]) -> [f64; 2] {
-        let (x, y) = (stored[0] + 0.5, stored[1] + 0.5);
-        let (far_x, far_y) = (self.width - x, self.height - y);
-        match self.orientation {
-            2 => [far_x, y],
-            3 => [far_x, far_y],
-            4 => [x, far_y],
-            5 => [y, x],
-            6 => [far_y, x],
-            7 => [far_y, far_x],
-            8 => [y, far_x],
-            _ => [x, y],
-        }
+        self.orientation.upright(stored, self.stored).map(|at| at + 0.5)
     }
 
     /// A difference of two stored points, turned likewise.

@@ -135,7 +135,10 @@ fn close(record: &JobRecord, before: &[Step]) -> Step {
     } else if record.verdict == Verdict::Within {
         ("Nothing to move", "Keep this report with the job.")
     } else {
-        ("Then", "Verify the job again.")
+        match record.verdict {
+            Verdict::Unusable => ("Then", "Take the photos again and verify the job again."),
+            _ => ("Then", "Verify the job again."),
+        }
     };
     Step { kind: Kind::Close, title: title.into(), words: words.into() }
 }

@@ -120,7 +120,7 @@ pub(super) fn limits_of_the_sheet(record: &JobRecord) -> Markup {
             }
             h3 style="margin-top:16px" { "What was not checked" }
             @if sheet.waived.is_empty() && sheet.not_checked.is_empty() {
-                p { "The sheet checks distance, centring, height, squareness, tilt and level." }
+                p { "The set-up sheet waives nothing and left nothing out." }
             } @else {
                 ul.plain {
                     @for name in &sheet.not_checked {

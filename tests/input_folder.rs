@@ -128,6 +128,9 @@ fn names_are_looked_for_in_order() {
     let told = bench.open(&models).unwrap_err();
     assert!(told.starts_with("job.toml, line 4, column 1: rig: no rig \"demo-bya\" is found in"), "{told}");
     assert!(told.contains("models/rigs") && told.contains("did you mean \"demo-bay\"?"), "{told}");
+    bench.write("job/job.toml", &with_rig("rig.tom"));
+    let told = bench.open(&models).unwrap_err();
+    assert!(told.contains("did you mean \"rig.toml\"?"), "{told}");
     assert!(Models::in_folder(&bench.path("nowhere")).unwrap_err().to_string().contains("--models"));
 }
 

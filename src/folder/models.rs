@@ -180,9 +180,11 @@ impl Models {
         let mut places = vec![format!("the job folder {}", job_folder.display())];
         places.extend(self.folders.iter().map(|(_, f)| f.join(kind.folder()).display().to_string()));
         places.push("the embedded models".to_owned());
-        let known: Vec<String> = self.names(kind);
+        let in_job = toml_files(job_folder).into_iter().map(|(stem, _)| format!("{stem}.toml"));
+        let known: Vec<String> = self.names(kind).into_iter().chain(in_job).collect();
         let stem = name.trim_end_matches(".toml");
-        let hint = nearest(stem, known.iter().map(String::as_str)).map(|n| format!("did you mean \"{n}\"? Otherwise "));
+        let guess = |word: &str| nearest(word, known.iter().map(String::as_str));
+        let hint = guess(stem).or_else(|| guess(name)).map(|n| format!("did you mean \"{n}\"? Otherwise "));
         (
             format!("no {} \"{shown}\" is found in {}", kind.name(), places.join(", ")),
             format!("{}correct the name, or put the file there", hint.unwrap_or_default()),

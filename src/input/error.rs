@@ -40,7 +40,13 @@ pub struct Error {
 impl Error {
     /// An error of a whole file.
     pub fn new(file: impl Into<String>, problem: impl Into<String>, remedy: impl Into<String>) -> Self {
-        Error { file: file.into(), place: None, key: None, problem: problem.into(), remedy: remedy.into() }
+        Error {
+            file: printable(file.into()),
+            place: None,
+            key: None,
+            problem: printable(problem.into()),
+            remedy: printable(remedy.into()),
+        }
     }
 
     /// The same error at a place.
@@ -53,7 +59,7 @@ impl Error {
     /// The same error at a key (full path, such as `carrier[2].marker[0].size_mm`).
     #[must_use]
     pub fn key_path(mut self, key: impl Into<String>) -> Self {
-        let key = key.into();
+        let key = printable(key.into());
         self.key = (!key.is_empty()).then_some(key);
         self
     }
@@ -82,6 +88,18 @@ impl Error {
     pub fn remedy(&self) -> &str {
         &self.remedy
     }
+}
+
+/// Messages quote files, and a hostile one must not command the terminal or
+/// break the line: control characters and those that turn the writing
+/// direction are shown as escapes.
+fn printable(text: String) -> String {
+    let turns = |c: char| matches!(c, '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}');
+    if !text.chars().any(|c| c.is_control() || turns(c)) {
+        return text;
+    }
+    let escaped = |c: char| if c.is_control() || turns(c) { c.escape_default().to_string() } else { c.to_string() };
+    text.chars().map(escaped).collect()
 }
 
 impl fmt::Display for Error {
@@ -122,6 +140,12 @@ mod tests {
         assert_eq!(Place::of_offset(text, 7), Place { line: 2, column: 1 });
         assert_eq!(Place::of_offset(text, 8), Place { line: 2, column: 2 });
         assert_eq!(Place::of_offset(text, 99), Place { line: 3, column: 1 });
+    }
+
+    #[test]
+    fn quoted_files_cannot_command_the_terminal() {
+        let error = Error::new("a\u{1b}[31m.toml", "\"x\ny\" is no ä", "r\u{202e}").key_path("\u{7}k");
+        assert_eq!(error.to_string(), "a\\u{1b}[31m.toml: \\u{7}k: \"x\\ny\" is no ä; r\\u{202e}");
     }
 
     #[test]

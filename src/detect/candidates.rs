@@ -20,7 +20,7 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
         for reading in &found {
             idle_inside(&mut active, level, &reading.quad);
         }
-        Darkness::new(level, &levels[index + 2], &active).outlines(|outline| {
+        Darkness::new(level, &levels[index + 2], active).outlines(|outline| {
             if let Some(reading) = quad_around(outline).and_then(|quad| examine(levels, index, &quad, dictionary)) {
                 keep(&mut found, reading);
             }
@@ -62,7 +62,7 @@ fn keep(found: &mut Vec<Reading>, new: Reading) {
 }
 
 /// Tiles that lie wholly within a found marker need no second look.
-fn idle_inside(active: &mut [bool], level: &Level<'_>, quad: &Quad) {
+fn idle_inside(active: &mut [u8], level: &Level<'_>, quad: &Quad) {
     let columns = level.width.div_ceil(TILE);
     let quad = quad.map(|c| c.map(|x| level.on_level(x)));
     let inside = |p: Vector2<f64>| (0..4).all(|i| cross(quad[(i + 1) % 4] - quad[i], p - quad[i]) >= 0.0);
@@ -79,7 +79,7 @@ fn idle_inside(active: &mut [bool], level: &Level<'_>, quad: &Quad) {
                 .iter()
                 .all(|(a, b)| inside(Vector2::new(u + a, v + b)))
             {
-                active[r * columns + c] = false;
+                active[r * columns + c] = 0;
             }
         }
     }

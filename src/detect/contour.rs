@@ -7,110 +7,123 @@ use super::pyramid::{Level, TILE};
 
 /// Side of the blocks that share a threshold, px.
 const BLOCK: usize = 4;
-/// A pixel is dark if it is this much darker than the mean of the 12x12 pixels around its block.
-const MARGIN: u16 = 5;
+/// A dark pixel is darker than the mean of the 12x12 pixels around its block by this much at
+/// least, and by this share of the contrast around.
+const MARGIN: u8 = 6;
+const MARGIN_SHARE: u8 = 8;
 /// Longest outline followed, px: larger squares are found on a coarser level.
-const LONGEST: usize = 700;
-/// Steps to the eight neighbours, clockwise from east.
-const STEPS: [(isize, isize); 8] = [(1, 0), (1, 1), (0, 1), (-1, 1), (-1, 0), (-1, -1), (0, -1), (1, -1)];
+const LONGEST: usize = 480;
 
-/// Which pixels of a level are dark against their surroundings.
-pub(super) struct Darkness<'a> {
-    level: &'a Level<'a>,
+const DARK: u8 = 1;
+const VISITED: u8 = 2;
+
+/// Which pixels of a level are dark against their surroundings, with an outer rim of light ones.
+pub(super) struct Darkness {
+    /// Pixels in a row, rim included.
+    stride: usize,
     columns: usize,
     rows: usize,
-    thresholds: Vec<u8>,
+    marks: Vec<u8>,
+    active: Vec<u8>,
+    tiles: usize,
 }
 
-impl<'a> Darkness<'a> {
-    /// `quarter` is the level two halvings below: its pixels are the blocks' means.
-    pub(super) fn new(level: &'a Level<'a>, quarter: &Level<'_>, active: &[bool]) -> Self {
+impl Darkness {
+    /// `quarter` is the level two halvings below: its pixels are the blocks' means. `contrast` is
+    /// that of each tile, 0 where nothing is to be looked for.
+    pub(super) fn new(level: &Level<'_>, quarter: &Level<'_>, contrast: Vec<u8>) -> Self {
         let (columns, rows) = (quarter.width, quarter.height);
         let tiles = level.width.div_ceil(TILE);
-        let mut thresholds = vec![0u8; columns * rows];
+        let stride = columns * BLOCK + 2;
+        let mut marks = vec![0u8; stride * (rows * BLOCK + 2)];
         for r in 0..rows {
             let near = [quarter.row(r.saturating_sub(1)), quarter.row(r), quarter.row((r + 1).min(rows - 1))];
+            let tile_row = &contrast[r * BLOCK / TILE * tiles..][..tiles];
             for c in 0..columns {
-                if active[(r * BLOCK / TILE) * tiles + c * BLOCK / TILE] {
-                    let sides = [c.saturating_sub(1), c, (c + 1).min(columns - 1)];
-                    let sum: u16 = near.iter().flat_map(|row| sides.map(|s| u16::from(row[s]))).sum();
-                    thresholds[r * columns + c] = (sum / 9).saturating_sub(MARGIN) as u8;
+                let contrast = tile_row[c * BLOCK / TILE];
+                if contrast == 0 {
+                    continue;
+                }
+                let threshold = mean_of_nine(&near, c).saturating_sub(MARGIN.max(contrast / MARGIN_SHARE));
+                for v in r * BLOCK..(r + 1) * BLOCK {
+                    let pixels = &level.row(v)[c * BLOCK..(c + 1) * BLOCK];
+                    let start = (v + 1) * stride + c * BLOCK + 1;
+                    for (m, p) in marks[start..start + BLOCK].iter_mut().zip(pixels) {
+                        *m = u8::from(*p < threshold);
+                    }
                 }
             }
         }
-        Darkness { level, columns, rows, thresholds }
-    }
-
-    fn dark(&self, u: isize, v: isize) -> bool {
-        let (Ok(u), Ok(v)) = (usize::try_from(u), usize::try_from(v)) else { return false };
-        let (c, r) = (u / BLOCK, v / BLOCK);
-        c < self.columns
-            && r < self.rows
-            && self.level.pixels()[v * self.level.width + u] < self.thresholds[r * self.columns + c]
+        Darkness { stride, columns, rows, marks, active: contrast, tiles }
     }
 
     /// Follows every outline of a dark region once and shows it as pixels in clockwise order.
-    pub(super) fn outlines(&self, mut found: impl FnMut(&[(i32, i32)])) {
-        let (width, height) = (self.columns * BLOCK, self.rows * BLOCK);
-        let mut visited = vec![0u64; (width * height).div_ceil(64)];
+    pub(super) fn outlines(&mut self, mut found: impl FnMut(&[(i32, i32)])) {
         let mut outline = Vec::with_capacity(LONGEST);
-        let mut dark = vec![0u8; width];
-        for v in 0..height {
-            let thresholds = &self.thresholds[v / BLOCK * self.columns..(v / BLOCK + 1) * self.columns];
-            let row = self.level.row(v);
-            for ((d, p), t) in dark.chunks_exact_mut(BLOCK).zip(row.chunks_exact(BLOCK)).zip(thresholds) {
-                for (d, p) in d.iter_mut().zip(p) {
-                    *d = u8::from(p < t);
-                }
-            }
-            let mut before = 0;
-            for (chunk, cells) in dark.chunks(8).enumerate() {
-                if cells.iter().all(|d| *d == 0) {
-                    before = 0;
+        for v in 0..self.rows * BLOCK {
+            for tile in 0..self.tiles {
+                if self.active[v / TILE * self.tiles + tile] == 0 {
                     continue;
                 }
-                for (i, d) in cells.iter().enumerate() {
-                    let u = chunk * 8 + i;
-                    let index = v * width + u;
-                    if *d == 1 && before == 0 && visited[index / 64] >> (index % 64) & 1 == 0 {
-                        self.follow(u, v, width, &mut visited, &mut outline);
-                        if outline.len() < LONGEST {
-                            found(&outline);
-                        }
+                let start = (v + 1) * self.stride + tile * TILE + 1;
+                for index in start..start + TILE.min((self.columns * BLOCK).saturating_sub(tile * TILE)) {
+                    // The left end of a dark run that no outline has passed yet.
+                    if self.marks[index] == DARK && self.marks[index - 1] == 0 && self.follow(index, &mut outline) {
+                        found(&outline);
                     }
-                    before = *d;
                 }
             }
         }
     }
 
-    fn follow(&self, u: usize, v: usize, width: usize, visited: &mut [u64], outline: &mut Vec<(i32, i32)>) {
+    /// Follows an outline from its start; false where it is too long.
+    fn follow(&mut self, start: usize, outline: &mut Vec<(i32, i32)>) -> bool {
+        let s = self.stride as isize;
+        // Clockwise from east, in the marks and in pixels.
+        let steps = [1, s + 1, s, s - 1, -1, -s - 1, -s, 1 - s];
         outline.clear();
-        let start = (u as isize, v as isize);
         let (mut at, mut heading) = (start, 0usize);
+        let mut place = ((start % self.stride) as i32 - 1, (start / self.stride) as i32 - 1);
         let mut first = None;
         while outline.len() < LONGEST {
-            let index = at.1 as usize * width + at.0 as usize;
-            visited[index / 64] |= 1 << (index % 64);
-            outline.push((at.0 as i32, at.1 as i32));
+            self.marks[at] |= VISITED;
+            outline.push(place);
             // Look clockwise, from the left of where we came from.
-            let turn =
-                (0..8).map(|k| (heading + 6 + k) % 8).find(|d| self.dark(at.0 + STEPS[*d].0, at.1 + STEPS[*d].1));
-            let Some(turn) = turn else { return };
+            let mut turn = (heading + 6) % 8;
+            let mut tries = 0;
+            while self.marks[at.wrapping_add_signed(steps[turn])] == 0 {
+                turn = (turn + 1) % 8;
+                tries += 1;
+                if tries == 8 {
+                    return true;
+                }
+            }
             if at == start {
                 match first {
                     None => first = Some(turn),
                     Some(f) if f == turn => {
                         outline.pop();
-                        return;
+                        return true;
                     }
                     Some(_) => {}
                 }
             }
             heading = turn;
-            at = (at.0 + STEPS[turn].0, at.1 + STEPS[turn].1);
+            at = at.wrapping_add_signed(steps[turn]);
+            place = (place.0 + STEPS[turn].0, place.1 + STEPS[turn].1);
         }
+        false
     }
+}
+
+/// Steps to the eight neighbours, clockwise from east.
+const STEPS: [(i32, i32); 8] = [(1, 0), (1, 1), (0, 1), (-1, 1), (-1, 0), (-1, -1), (0, -1), (1, -1)];
+
+fn mean_of_nine(rows: &[&[u8]; 3], c: usize) -> u8 {
+    let last = rows[0].len() - 1;
+    let sides = [c.saturating_sub(1), c, (c + 1).min(last)];
+    let sum: u16 = rows.iter().flat_map(|row| sides.map(|s| u16::from(row[s]))).sum();
+    (sum / 9) as u8
 }
 
 #[cfg(test)]
@@ -127,7 +140,7 @@ mod tests {
         let levels = pyramid(&photo);
         let active = active_tiles(&levels[0], 30);
         let mut seen = Vec::new();
-        Darkness::new(&levels[0], &levels[2], &active).outlines(|o| seen.push(o.to_vec()));
+        Darkness::new(&levels[0], &levels[2], active).outlines(|o| seen.push(o.to_vec()));
         let outer: Vec<_> = seen.iter().filter(|o| o.contains(&(20, 24))).collect();
         assert_eq!(outer.len(), 1);
         // 11 x 16 pixels have a border of 2 * (11 + 16) - 4.

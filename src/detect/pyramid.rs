@@ -79,14 +79,14 @@ fn halve(top: &[u8], bottom: &[u8], out: &mut [u8]) {
     }
 }
 
-/// Tiles of a level whose darkest and lightest pixel differ by at least `contrast`, and
-/// their neighbours: a grid of `width.div_ceil(TILE)` columns.
-pub(super) fn active_tiles(level: &Level<'_>, contrast: u8) -> Vec<bool> {
+/// Contrast (lightest minus darkest pixel) of each tile of a level, the largest of it and its
+/// eight neighbours; 0 where that is below `least`. A grid of `width.div_ceil(TILE)` columns.
+pub(super) fn active_tiles(level: &Level<'_>, least: u8) -> Vec<u8> {
     let columns = level.width.div_ceil(TILE);
     let rows = level.height.div_ceil(TILE);
-    let mut own = vec![false; columns * rows];
+    let mut own = vec![0u8; columns * rows];
     let (mut low, mut high) = (vec![0u8; level.width], vec![0u8; level.width]);
-    for (r, flags) in own.chunks_exact_mut(columns).enumerate() {
+    for (r, contrasts) in own.chunks_exact_mut(columns).enumerate() {
         low.fill(255);
         high.fill(0);
         for v in r * TILE..((r + 1) * TILE).min(level.height) {
@@ -95,24 +95,32 @@ pub(super) fn active_tiles(level: &Level<'_>, contrast: u8) -> Vec<bool> {
                 *h = (*h).max(*p);
             }
         }
-        for ((flag, l), h) in flags.iter_mut().zip(low.chunks(TILE)).zip(high.chunks(TILE)) {
+        for ((contrast, l), h) in contrasts.iter_mut().zip(low.chunks(TILE)).zip(high.chunks(TILE)) {
             let (min, max) = (l.iter().min().copied().unwrap_or(0), h.iter().max().copied().unwrap_or(0));
-            *flag = max - min >= contrast;
+            *contrast = if max - min >= least { max - min } else { 0 };
         }
     }
     dilate(&own, columns)
 }
 
-fn dilate(own: &[bool], columns: usize) -> Vec<bool> {
+fn dilate(own: &[u8], columns: usize) -> Vec<u8> {
     let mut wide = own.to_vec();
     for (row, out) in own.chunks_exact(columns).zip(wide.chunks_exact_mut(columns)) {
-        for i in 0..columns {
-            out[i] = row[i] || (i > 0 && row[i - 1]) || (i + 1 < columns && row[i + 1]);
+        for ((o, a), b) in out[1..].iter_mut().zip(row).zip(&row[1..]) {
+            *o = (*a).max(*b);
+        }
+        for ((o, a), b) in out.iter_mut().zip(&row[1..]).zip(row) {
+            *o = (*o).max(*a).max(*b);
         }
     }
     let mut tall = wide.clone();
-    for i in 0..wide.len() {
-        tall[i] = wide[i] || (i >= columns && wide[i - columns]) || wide.get(i + columns).copied().unwrap_or(false);
+    let rows = wide.len() / columns;
+    for r in 0..rows {
+        for other in [r.checked_sub(1), Some(r + 1).filter(|n| *n < rows)].into_iter().flatten() {
+            for (o, a) in tall[r * columns..(r + 1) * columns].iter_mut().zip(&wide[other * columns..]) {
+                *o = (*o).max(*a);
+            }
+        }
     }
     tall
 }
@@ -143,8 +151,8 @@ mod tests {
         pixels[40 * 80 + 40] = 160;
         let photo = Luma::new(80, 80, pixels).unwrap();
         let tiles = active_tiles(&pyramid(&photo)[0], 40);
-        let count = tiles.iter().filter(|t| **t).count();
+        let count = tiles.iter().filter(|t| **t > 0).count();
         assert_eq!(count, 9);
-        assert!(tiles[5 * 10 + 5] && tiles[4 * 10 + 4] && !tiles[3 * 10 + 5]);
+        assert!(tiles[5 * 10 + 5] == 60 && tiles[4 * 10 + 4] == 60 && tiles[3 * 10 + 5] == 0);
     }
 }

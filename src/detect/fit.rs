@@ -10,13 +10,17 @@ use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED};
 use super::profile::{Profile, SHAPE};
 
 /// Residuals beyond this many standard deviations count less (Huber).
-const HUBER: f64 = 2.5;
+const HUBER: f32 = 2.5;
 /// Residuals beyond this many standard deviations count nothing.
-const REJECT: f64 = 7.0;
+const REJECT: f32 = 7.0;
 /// How strongly lenses may bend, relative displacement at the photo's corner by r^2 and r^4 (1 sigma).
 const LENS_SPREAD: f64 = 0.12;
 /// How far blur differs from a round one (1 sigma, px^2).
 const BLUR_SPREAD: f64 = 0.3;
+
+/// How far a marker's edges are offset from the photo's (1 sigma, units of the profile).
+const OFFSET_SPREAD: f64 = 0.06;
+const OFFSET: usize = 17;
 
 /// Normal equations of one marker.
 pub(super) struct Normal {
@@ -24,45 +28,71 @@ pub(super) struct Normal {
     pub(super) right: SVector<f64, ALL>,
 }
 
+/// Columns of a row: derivatives, then the residual, filled up to whole registers.
+const WIDTH: usize = (ALL + 1).next_multiple_of(LANES);
+const LANES: usize = 4;
+/// Rows summed in single precision before they are added to the total.
+const BATCH: usize = 64;
+
+type Row = [f32; WIDTH];
+
 /// Weighted normal equations over a marker's pixels.
 pub(super) fn accumulate(model: &Model, common: &Common) -> Option<Normal> {
     let prepared = model.prepare()?;
-    let mut rows = Vec::with_capacity(model.pixels.len());
-    for pixel in &model.pixels {
-        let prediction = model.predict(&prepared, common, pixel);
-        rows.push((f64::from(pixel.grey) - prediction.grey, prediction.derivatives));
-    }
-    let noise = noise_of(rows.iter().map(|r| r.0));
-    let mut normal = Normal { matrix: SMatrix::zeros(), right: SVector::zeros() };
-    for (residual, row) in &rows {
-        let weight = weight(residual / noise) / (noise * noise);
-        if weight > 0.0 {
-            add(&mut normal, row, *residual, weight);
+    let rows: Vec<Row> = model
+        .pixels
+        .iter()
+        .map(|pixel| {
+            let prediction = model.predict(&prepared, common, pixel);
+            let mut row = [0.0; WIDTH];
+            for (r, d) in row.iter_mut().zip(prediction.derivatives) {
+                *r = d as f32;
+            }
+            row[ALL] = (f64::from(pixel.grey) - prediction.grey) as f32;
+            row
+        })
+        .collect();
+    let noise = noise_of(rows.iter().map(|r| r[ALL]));
+    let mut total = [[0.0f64; WIDTH]; WIDTH];
+    for batch in rows.chunks(BATCH) {
+        let mut sum = [[0.0f32; WIDTH]; WIDTH];
+        for row in batch {
+            add(&mut sum, row, weight(row[ALL] / noise) / (noise * noise));
+        }
+        for (t, s) in total.iter_mut().flatten().zip(sum.iter().flatten()) {
+            *t += f64::from(*s);
         }
     }
-    Some(normal)
+    Some(Normal {
+        matrix: SMatrix::from_fn(|i, j| total[i.min(j)][i.max(j)]),
+        right: SVector::from_fn(|i, _| total[i][ALL]),
+    })
 }
 
-fn add(normal: &mut Normal, row: &[f64; ALL], residual: f64, weight: f64) {
-    let data = normal.matrix.as_mut_slice();
-    for (i, r) in row.iter().enumerate() {
-        let scaled = r * weight;
-        normal.right[i] += scaled * residual;
-        for (m, other) in data[i * ALL..(i + 1) * ALL].iter_mut().zip(row) {
-            *m += scaled * other;
+/// Adds the upper triangle (in whole registers) of a row's square.
+fn add(sum: &mut [[f32; WIDTH]; WIDTH], row: &Row, weight: f32) {
+    if weight > 0.0 {
+        for (i, line) in sum.iter_mut().enumerate().take(ALL) {
+            let scaled = row[i] * weight;
+            let start = i / LANES * LANES;
+            for (s, r) in line[start..].chunks_exact_mut(LANES).zip(row[start..].chunks_exact(LANES)) {
+                for (s, r) in s.iter_mut().zip(r) {
+                    *s += scaled * r;
+                }
+            }
         }
     }
 }
 
 /// Robust standard deviation of residuals: 1.4826 times the median of their size.
-fn noise_of(residuals: impl Iterator<Item = f64>) -> f64 {
-    let mut sizes: Vec<f64> = residuals.map(f64::abs).collect();
+fn noise_of(residuals: impl Iterator<Item = f32>) -> f32 {
+    let mut sizes: Vec<f32> = residuals.map(f32::abs).collect();
     let middle = sizes.len() / 2;
-    let (_, median, _) = sizes.select_nth_unstable_by(middle, f64::total_cmp);
+    let (_, median, _) = sizes.select_nth_unstable_by(middle, f32::total_cmp);
     (1.4826 * *median).max(0.3)
 }
 
-fn weight(normalized: f64) -> f64 {
+fn weight(normalized: f32) -> f32 {
     let size = normalized.abs();
     if size > REJECT {
         0.0
@@ -160,6 +190,8 @@ fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {
     right[vv] += weight * difference;
     own[(uv, uv)] += 4.0 * weight;
     right[uv] -= 4.0 * weight * model.blur[1];
+    own[(OFFSET, OFFSET)] += OFFSET_SPREAD.powi(-2);
+    right[OFFSET] -= model.offset * OFFSET_SPREAD.powi(-2);
     let inverse = own.cholesky()?.inverse();
     Some(Reduced { inverse, mixed: normal.matrix.fixed_view::<LOCAL, SHARED>(0, LOCAL).into_owned(), right })
 }

@@ -7,16 +7,16 @@ use super::pattern::{CellBlur, Pattern};
 use super::profile::{Profile, SHAPE};
 use crate::photo::Luma;
 
-/// Parameters of a marker: 8 of the homography, 6 of the light, 3 of the blur.
-pub(super) const LOCAL: usize = 17;
+/// Parameters of a marker: 8 of the homography, 6 of the light, 3 of the blur, its own edge offset.
+pub(super) const LOCAL: usize = 18;
 /// Parameters of a photo: edge profile and lens.
 pub(super) const SHARED: usize = SHAPE + LENS;
 /// All of them.
 pub(super) const ALL: usize = LOCAL + SHARED;
 /// Radial terms that bend straight lines within a marker.
 pub(super) const LENS: usize = 3;
-/// Most pixels used of a marker.
-const MOST_PIXELS: f64 = 4000.0;
+/// Shift of the lattice of thinned pixels from row to row.
+const LATTICE: usize = 5;
 
 /// What a photo's markers have in common.
 #[derive(Debug, Clone)]
@@ -49,6 +49,8 @@ pub(super) struct Model {
     pub(super) light: [f64; 6],
     /// Covariance of the blur, px^2: uu, uv, vv.
     pub(super) blur: [f64; 3],
+    /// What its edge profile's first parameter differs by from the photo's.
+    pub(super) offset: f64,
     pub(super) pixels: Vec<Pixel>,
 }
 
@@ -83,6 +85,7 @@ impl Model {
             h: [0.0; 8],
             light: [black, 0.0, 0.0, white - black, 0.0, 0.0],
             blur: [0.8, 0.0, 0.8],
+            offset: 0.0,
             pixels: Vec::new(),
         };
         model.set_corners(corners)?;
@@ -205,7 +208,7 @@ impl Model {
         let shade = self.pattern.shade(4.0 * x + 4.0, 4.0 * y + 4.0, blur);
         let contrast = self.light[3] + self.light[4] * x + self.light[5] * y;
         let black = self.light[0] + self.light[1] * x + self.light[2] * y;
-        let bend = common.profile.bend(shade.value);
+        let bend = common.profile.moved(self.offset).bend(shade.value);
         let scale = contrast * bend.slope;
         let gradient = j.transpose() * Vector2::new(shade.x, shade.y) * scale;
         let bow = j.transpose() * Matrix2::new(shade.xx, shade.xy, shade.xy, shade.yy) * j * scale;
@@ -231,6 +234,7 @@ impl Model {
             0.5 * bow[(0, 0)],
             bow[(0, 1)],
             0.5 * bow[(1, 1)],
+            t[0],
             t[0],
             t[1],
             t[2],
@@ -260,54 +264,47 @@ impl Model {
         for (k, (b, d)) in self.blur.iter_mut().zip(delta.iter().skip(14)).enumerate() {
             *b = if k == 1 { *b + d } else { (*b + d).clamp(before[k] * 0.5, before[k] * 2.0).clamp(0.05, 50.0) };
         }
+        self.offset += delta[17].clamp(-0.1, 0.1);
         let limit = 0.9 * (self.blur[0] * self.blur[2]).sqrt();
         self.blur[1] = self.blur[1].clamp(-limit, limit);
     }
 
-    /// Takes the pixels near edges, some flat ones for the light, thinned on large markers.
-    pub(super) fn choose_pixels(&mut self, photo: &Luma, lens: &[f64; LENS]) -> Option<()> {
+    /// Takes some `most` pixels near edges, and a few flat ones for the light.
+    pub(super) fn choose_pixels(&mut self, photo: &Luma, lens: &[f64; LENS], most: f64) -> Option<()> {
         let corners = self.corners(lens);
         let prepared = self.prepare()?;
-        let grow = |k: usize| {
-            let (p, o) = (corners[k], self.origin);
-            p + (p - o) * 0.25
-        };
-        let (mut low, mut high) = (grow(0), grow(0));
-        for k in 1..4 {
-            low = low.inf(&grow(k));
-            high = high.sup(&grow(k));
-        }
+        let grown = corners.map(|c| c + (c - self.origin) * 0.25);
+        let low = grown[0].inf(&grown[1]).inf(&grown[2].inf(&grown[3]));
+        let high = grown[0].sup(&grown[1]).sup(&grown[2].sup(&grown[3]));
         let inside = |x: f64, most: usize| x.clamp(0.0, most as f64 - 1.0) as usize;
-        let (u0, u1) = (inside(low.x.floor(), photo.width()), inside(high.x.ceil(), photo.width()));
-        let (v0, v1) = (inside(low.y.floor(), photo.height()), inside(high.y.ceil(), photo.height()));
-        let reach = 2.6 * self.sigma() + 0.5;
-        let mut pixels = Vec::new();
+        let (u0, u1) = (inside(low.x, photo.width()), inside(high.x + 1.0, photo.width()));
+        let (v0, v1) = (inside(low.y, photo.height()), inside(high.y + 1.0, photo.height()));
+        let sigma = self.sigma();
+        let reach = 2.6 * sigma + 0.5;
+        // About the share of pixels near edges; a lattice thins larger markers evenly.
+        let area = super::quad::area(&corners).abs();
+        let near = area * (reach * 20.0 / area.sqrt()).min(1.0);
+        let stride = ((near / most) as usize).max(1);
+        self.pixels.clear();
         for v in v0..=v1 {
-            for (u, grey) in (u0..).zip(&photo.row(v)[u0..=u1]) {
+            let row = photo.row(v);
+            let first = u0 + (stride - (u0 + v * LATTICE) % stride) % stride;
+            for u in (first..=u1).step_by(stride) {
                 let p = Vector2::new(u as f64, v as f64);
                 let (x, y, j) = self.locate(&prepared, p - self.bent(p, lens));
                 let (cx, cy) = (4.0 * x + 4.0, 4.0 * y + 4.0);
                 let (rx, ry) = (j.row(0).norm(), j.row(1).norm());
                 // What lies beyond the margin must not shine through.
-                let margin = |r: f64| (1.0 - 2.0 * self.sigma() * r).clamp(0.35, 0.8);
+                let margin = |r: f64| (1.0 - 2.0 * sigma * r).clamp(0.35, 0.8);
                 let beyond = |c: f64, r: f64| c < -margin(r) || c > 8.0 + margin(r);
-                if !beyond(cx, rx)
-                    && !beyond(cy, ry)
-                    && (self.pattern.is_mixed(cx, cy, reach * rx, reach * ry) || (u + 3 * v) % 7 == 0)
-                {
-                    pixels.push(Pixel { u: u as f64, v: v as f64, grey: *grey });
+                if beyond(cx, rx) || beyond(cy, ry) {
+                    continue;
+                }
+                if self.pattern.is_near_edge(cx, cy, reach * rx, reach * ry) || (u / stride + 3 * v) % 7 == 0 {
+                    self.pixels.push(Pixel { u: u as f64, v: v as f64, grey: row[u] });
                 }
             }
         }
-        if pixels.len() < 60 {
-            return None;
-        }
-        let stride = pixels.len() as f64 / MOST_PIXELS;
-        self.pixels = if stride > 1.0 {
-            (0..MOST_PIXELS as usize).map(|i| pixels[(i as f64 * stride) as usize]).collect()
-        } else {
-            pixels
-        };
-        Some(())
+        (self.pixels.len() >= 60).then_some(())
     }
 }

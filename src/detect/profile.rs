@@ -42,9 +42,16 @@ impl Profile {
     /// How far photos differ from that (1 sigma of every parameter).
     pub(super) const SPREAD: f64 = 0.3;
 
+    /// The same profile with its edge moved.
+    pub(super) fn moved(&self, offset: f64) -> Profile {
+        let mut shape = self.0;
+        shape[0] += offset;
+        Profile(shape)
+    }
+
     /// Grey (0 black to 1 white) of a white share.
     pub(super) fn bend(&self, share: f64) -> Bend {
-        let z = quantile(share.clamp(1e-6, 1.0 - 1e-6));
+        let z = quantile(share);
         if z.abs() > END {
             return Bend { value: share, slope: 1.0, by_shape: [0.0; SHAPE] };
         }

@@ -14,6 +14,9 @@ use crate::photo::Luma;
 /// Farthest that a fit may carry a corner, px and share of the side.
 const MOST_MOVED: (f64, f64) = (1.5, 0.06);
 
+/// Pixels of a marker, more or less, that take part while it is fitted alone, then together.
+const FIRST_PIXELS: f64 = 500.0;
+const PIXELS: [f64; 3] = [800.0, 2000.0, 2000.0];
 /// Neighbouring residuals are correlated (noise reduction, JPEG, model): measured on rendered photos.
 const INFLATION: f64 = 5.5;
 
@@ -23,8 +26,8 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
     let mut models: Vec<Option<Model>> = readings.iter().map(|r| start(photo, r, dictionary, &common)).collect();
     fit_alone(&mut models, &common, 3);
     let mut covariance = SMatrix::zeros();
-    for _ in 0..3 {
-        choose_pixels(photo, &mut models, &common);
+    for most in PIXELS {
+        choose_pixels(photo, &mut models, &common, most);
         for _ in 0..2 {
             covariance = fit_together(&mut models, &mut common);
         }
@@ -37,9 +40,9 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
     summarize(markers, &models, &common, &covariance)
 }
 
-fn choose_pixels(photo: &Luma, models: &mut [Option<Model>], common: &Common) {
+fn choose_pixels(photo: &Luma, models: &mut [Option<Model>], common: &Common, most: f64) {
     for slot in models {
-        if slot.as_mut().is_some_and(|m| m.choose_pixels(photo, &common.lens).is_none()) {
+        if slot.as_mut().is_some_and(|m| m.choose_pixels(photo, &common.lens, most).is_none()) {
             *slot = None;
         }
     }
@@ -48,7 +51,7 @@ fn choose_pixels(photo: &Luma, models: &mut [Option<Model>], common: &Common) {
 fn start(photo: &Luma, reading: &Reading, dictionary: &Dictionary, common: &Common) -> Option<Model> {
     let pattern = Pattern::new(dictionary, reading.id);
     let mut model = Model::new(photo, pattern, &reading.quad, reading.greys)?;
-    model.choose_pixels(photo, &common.lens)?;
+    model.choose_pixels(photo, &common.lens, FIRST_PIXELS)?;
     Some(model)
 }
 

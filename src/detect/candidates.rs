@@ -9,7 +9,10 @@ use crate::marker::Dictionary;
 use nalgebra::Vector2;
 
 /// Least contrast of a tile that is looked at, grey levels.
-const TILE_CONTRAST: u8 = 24;
+const TILE_CONTRAST: u8 = 30;
+
+/// Least rise of grey levels over a side that is looked at closer.
+const LEAST_RISE: i32 = 8;
 
 /// All codes in a photo, corners on the photo's grid; coarse levels first.
 pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Reading> {
@@ -32,6 +35,9 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
 /// Reads a candidate and carries its sides down to the photo's own grid.
 fn examine(levels: &[Level<'_>], index: usize, quad: &Quad, dictionary: &Dictionary) -> Option<Reading> {
     let level = &levels[index];
+    if !is_dark_in_light(level, quad) {
+        return None;
+    }
     let quad = sharpen(level, quad)?;
     if !is_plausible(&quad) {
         return None;
@@ -44,6 +50,25 @@ fn examine(levels: &[Level<'_>], index: usize, quad: &Quad, dictionary: &Diction
         reading.quad = sharpen(fine, &start).filter(|q| moved(q, &start) < 3.0).unwrap_or(start);
     }
     Some(reading)
+}
+
+/// A quick look: most places along the sides are lighter outside than inside.
+fn is_dark_in_light(level: &Level<'_>, quad: &Quad) -> bool {
+    let grey = |p: Vector2<f64>| {
+        let (u, v) = ((p.x + 0.5).max(0.0) as usize, (p.y + 0.5).max(0.0) as usize);
+        i32::from(level.pixels()[v.min(level.height - 1) * level.width + u.min(level.width - 1)])
+    };
+    let middle = centre(quad);
+    (0..4).all(|i| {
+        let (a, b) = (quad[i], quad[(i + 1) % 4]);
+        let outward = Vector2::new(b.y - a.y, a.x - b.x).normalize();
+        let inward = outward.dot(&(middle - a)).abs().min(1.0);
+        let rises = |t: f64| {
+            let p = a + (b - a) * t;
+            grey(p + outward * 1.6) - grey(p - outward * inward * 0.5) >= LEAST_RISE
+        };
+        [0.12, 0.3, 0.5, 0.7, 0.88].iter().filter(|t| rises(**t)).count() >= 3
+    })
 }
 
 fn moved(a: &Quad, b: &Quad) -> f64 {

@@ -7,10 +7,10 @@ use super::pyramid::{Level, TILE};
 
 /// Side of the blocks that share a threshold, px.
 const BLOCK: usize = 4;
-/// A dark pixel is darker than the mean of the 12x12 pixels around its block by this much at
-/// least, and by this share of the contrast around.
-const MARGIN: u8 = 6;
-const MARGIN_SHARE: u8 = 8;
+/// A dark pixel is darker than the mean of the 12x12 pixels around its block by this share of the
+/// contrast around (one part in ...), within limits in grey levels.
+const MARGIN_SHARE: u8 = 4;
+const MARGIN: (u8, u8) = (6, 14);
 /// Longest outline followed, px: larger squares are found on a coarser level.
 const LONGEST: usize = 480;
 
@@ -44,7 +44,8 @@ impl Darkness {
                 if contrast == 0 {
                     continue;
                 }
-                let threshold = mean_of_nine(&near, c).saturating_sub(MARGIN.max(contrast / MARGIN_SHARE));
+                let threshold =
+                    mean_of_nine(&near, c).saturating_sub((contrast / MARGIN_SHARE).clamp(MARGIN.0, MARGIN.1));
                 for v in r * BLOCK..(r + 1) * BLOCK {
                     let pixels = &level.row(v)[c * BLOCK..(c + 1) * BLOCK];
                     let start = (v + 1) * stride + c * BLOCK + 1;
@@ -61,12 +62,15 @@ impl Darkness {
     pub(super) fn outlines(&mut self, mut found: impl FnMut(&[(i32, i32)])) {
         let mut outline = Vec::with_capacity(LONGEST);
         for v in 0..self.rows * BLOCK {
-            for tile in 0..self.tiles {
+            for tile in 0..self.columns * BLOCK / TILE {
                 if self.active[v / TILE * self.tiles + tile] == 0 {
                     continue;
                 }
                 let start = (v + 1) * self.stride + tile * TILE + 1;
-                for index in start..start + TILE.min((self.columns * BLOCK).saturating_sub(tile * TILE)) {
+                if !self.starts_in(start) {
+                    continue;
+                }
+                for index in start..start + TILE {
                     // The left end of a dark run that no outline has passed yet.
                     if self.marks[index] == DARK && self.marks[index - 1] == 0 && self.follow(index, &mut outline) {
                         found(&outline);
@@ -74,6 +78,16 @@ impl Darkness {
                 }
             }
         }
+    }
+
+    /// Whether one of eight pixels is dark, not visited and right of a light one: all eight at once.
+    fn starts_in(&self, start: usize) -> bool {
+        const ONES: u64 = 0x0101_0101_0101_0101;
+        let Some((bytes, _)) = self.marks[start..].split_first_chunk::<8>() else { return false };
+        let word = u64::from_le_bytes(*bytes);
+        let set = (word | word >> 1) & ONES;
+        let left = set << 8 | u64::from(self.marks[start - 1] != 0);
+        word & !(word >> 1) & !left & ONES != 0
     }
 
     /// Follows an outline from its start; false where it is too long.

@@ -26,12 +26,14 @@ fn side(level: &Level<'_>, a: Vector2<f64>, b: Vector2<f64>) -> Option<(Vector2<
     let along = b - a;
     let length = along.norm();
     let outward = Vector2::new(along.y, -along.x) / length;
-    let count = (length as usize).clamp(8, 24);
+    let count = (length as usize).clamp(8, 16);
     let mut points = Vec::with_capacity(count);
     for k in 0..count {
         let t = 0.06 + 0.88 * (k as f64 + 0.5) / count as f64;
         if let Some((offset, rise)) = steepest(level, a + along * t, outward) {
             points.push((t * length, offset, rise));
+        } else if (k + 1 - points.len()) * 2 > count {
+            return None;
         }
     }
     if points.len() * 2 < count {

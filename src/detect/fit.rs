@@ -6,7 +6,7 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED};
+use super::model::{ALL, Common, LENS, LOCAL, Model, Pixel, Prepared, SHARED};
 use super::profile::{Profile, SHAPE};
 
 /// Residuals beyond this many standard deviations count less (Huber).
@@ -28,56 +28,68 @@ pub(super) struct Normal {
     pub(super) right: SVector<f64, ALL>,
 }
 
-/// Columns of a row: derivatives, then the residual, filled up to whole registers.
-const WIDTH: usize = (ALL + 1).next_multiple_of(LANES);
+/// A row's derivatives and then its residual, in blocks of a register's width.
 const LANES: usize = 4;
+const BLOCKS: usize = (ALL + 1).div_ceil(LANES);
 /// Rows summed in single precision before they are added to the total.
 const BATCH: usize = 64;
 
-type Row = [f32; WIDTH];
+type Row = [[f32; LANES]; BLOCKS];
+type Square = [[[[f32; LANES]; LANES]; BLOCKS]; BLOCKS];
+
+fn residual(row: &Row) -> f32 {
+    row[ALL / LANES][ALL % LANES]
+}
+
+fn row_of(model: &Model, prepared: &Prepared, common: &Common, pixel: &Pixel) -> Row {
+    let prediction = model.predict(prepared, common, pixel);
+    let mut row = [[0.0; LANES]; BLOCKS];
+    for (r, d) in row.iter_mut().flatten().zip(prediction.derivatives) {
+        *r = d as f32;
+    }
+    row[ALL / LANES][ALL % LANES] = (f64::from(pixel.grey) - prediction.grey) as f32;
+    row
+}
 
 /// Weighted normal equations over a marker's pixels.
 pub(super) fn accumulate(model: &Model, common: &Common) -> Option<Normal> {
     let prepared = model.prepare()?;
-    let rows: Vec<Row> = model
-        .pixels
-        .iter()
-        .map(|pixel| {
-            let prediction = model.predict(&prepared, common, pixel);
-            let mut row = [0.0; WIDTH];
-            for (r, d) in row.iter_mut().zip(prediction.derivatives) {
-                *r = d as f32;
-            }
-            row[ALL] = (f64::from(pixel.grey) - prediction.grey) as f32;
-            row
-        })
-        .collect();
-    let noise = noise_of(rows.iter().map(|r| r[ALL]));
-    let mut total = [[0.0f64; WIDTH]; WIDTH];
+    let rows: Vec<Row> = model.pixels.iter().map(|pixel| row_of(model, &prepared, common, pixel)).collect();
+    let noise = noise_of(rows.iter().map(residual));
+    let mut total = SMatrix::<f64, WIDTH, WIDTH>::zeros();
     for batch in rows.chunks(BATCH) {
-        let mut sum = [[0.0f32; WIDTH]; WIDTH];
+        let mut sum: Square = [[[[0.0; LANES]; LANES]; BLOCKS]; BLOCKS];
         for row in batch {
-            add(&mut sum, row, weight(row[ALL] / noise) / (noise * noise));
+            add(&mut sum, row, weight(residual(row) / noise) / (noise * noise));
         }
-        for (t, s) in total.iter_mut().flatten().zip(sum.iter().flatten()) {
-            *t += f64::from(*s);
+        for (b, blocks) in sum.iter().enumerate() {
+            for (c, block) in blocks.iter().enumerate().skip(b) {
+                for (i, line) in block.iter().enumerate() {
+                    for (j, value) in line.iter().enumerate() {
+                        total[(b * LANES + i, c * LANES + j)] += f64::from(*value);
+                    }
+                }
+            }
         }
     }
     Some(Normal {
-        matrix: SMatrix::from_fn(|i, j| total[i.min(j)][i.max(j)]),
-        right: SVector::from_fn(|i, _| total[i][ALL]),
+        matrix: SMatrix::from_fn(|i, j| total[(i.min(j), i.max(j))]),
+        right: SVector::from_fn(|i, _| total[(i, ALL)]),
     })
 }
 
-/// Adds the upper triangle (in whole registers) of a row's square.
-fn add(sum: &mut [[f32; WIDTH]; WIDTH], row: &Row, weight: f32) {
-    if weight > 0.0 {
-        for (i, line) in sum.iter_mut().enumerate().take(ALL) {
-            let scaled = row[i] * weight;
-            let start = i / LANES * LANES;
-            for (s, r) in line[start..].chunks_exact_mut(LANES).zip(row[start..].chunks_exact(LANES)) {
-                for (s, r) in s.iter_mut().zip(r) {
-                    *s += scaled * r;
+const WIDTH: usize = BLOCKS * LANES;
+
+/// Adds the upper triangle (in whole blocks) of a row's square.
+#[inline]
+fn add(sum: &mut Square, row: &Row, weight: f32) {
+    for b in 0..BLOCKS {
+        let scaled = row[b].map(|r| r * weight);
+        for c in b..BLOCKS {
+            let (block, other) = (&mut sum[b][c], &row[c]);
+            for i in 0..LANES {
+                for j in 0..LANES {
+                    block[i][j] += scaled[i] * other[j];
                 }
             }
         }
@@ -104,8 +116,9 @@ fn weight(normalized: f32) -> f32 {
 }
 
 /// A reduced marker: what is left for the common parameters.
-struct Reduced {
-    inverse: SMatrix<f64, LOCAL, LOCAL>,
+pub(super) struct Reduced {
+    /// Covariance of the marker's own parameters, the common ones known.
+    pub(super) inverse: SMatrix<f64, LOCAL, LOCAL>,
     mixed: SMatrix<f64, LOCAL, SHARED>,
     right: SVector<f64, LOCAL>,
 }
@@ -125,8 +138,15 @@ pub(super) fn fit_alone(models: &mut [Option<Model>], common: &Common, rounds: u
     }
 }
 
-/// One step of all markers together with the common parameters; returns the covariance of the latter.
-pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common) -> SMatrix<f64, SHARED, SHARED> {
+/// What the last step of a photo knew.
+pub(super) struct Step {
+    /// Covariance of the common parameters.
+    pub(super) shared: SMatrix<f64, SHARED, SHARED>,
+    pub(super) markers: Vec<Option<Reduced>>,
+}
+
+/// One step of all markers together with the common parameters.
+pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common) -> Step {
     let mut matrix = SMatrix::<f64, SHARED, SHARED>::zeros();
     let mut right = SVector::<f64, SHARED>::zeros();
     add_prior(common, &mut matrix, &mut right);
@@ -160,7 +180,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common) ->
     for k in 0..LENS {
         common.lens[k] += step[SHAPE + k];
     }
-    covariance
+    Step { shared: covariance, markers: reduced }
 }
 
 fn add_prior(common: &Common, matrix: &mut SMatrix<f64, SHARED, SHARED>, right: &mut SVector<f64, SHARED>) {
@@ -196,11 +216,9 @@ fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {
     Some(Reduced { inverse, mixed: normal.matrix.fixed_view::<LOCAL, SHARED>(0, LOCAL).into_owned(), right })
 }
 
-/// Covariance of a marker's own parameters with the common ones known.
-pub(super) fn own_covariance(
-    model: &Model,
-    common: &Common,
-) -> Option<(SMatrix<f64, LOCAL, LOCAL>, SMatrix<f64, LOCAL, SHARED>)> {
-    let r = reduce(model, &accumulate(model, common)?)?;
-    Some((r.inverse, -r.inverse * r.mixed))
+impl Reduced {
+    /// How the marker's own parameters follow the common ones.
+    pub(super) fn by_shared(&self) -> SMatrix<f64, LOCAL, SHARED> {
+        -self.inverse * self.mixed
+    }
 }

@@ -8,6 +8,9 @@ pub(super) type Quad = [Vector2<f64>; 4];
 /// Smallest side of a candidate's bounding box, px of its level.
 const SMALLEST: i32 = 5;
 
+/// Smallest area of an outline's hull, px of its level: less shows no code.
+const SMALLEST_AREA: f64 = 70.0;
+
 /// The quadrilateral around an outline, if the outline's hull is nearly one.
 pub(super) fn quad_around(outline: &[(i32, i32)]) -> Option<Quad> {
     if outline.len() < 20 {
@@ -25,7 +28,7 @@ pub(super) fn quad_around(outline: &[(i32, i32)]) -> Option<Quad> {
     let hull = hull(outline, low.1, h as usize);
     let quad = four_sides(&hull)?;
     let (inner, outer) = (area(&hull), area(&quad));
-    (outer <= inner * 1.3 + 8.0 && is_plausible(&quad)).then_some(quad)
+    (inner >= SMALLEST_AREA && outer <= inner * 1.25 + 6.0 && is_plausible(&quad)).then_some(quad)
 }
 
 /// Twice the area; positive where the outline runs clockwise (v down), negative for a hole's border.

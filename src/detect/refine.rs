@@ -3,7 +3,7 @@
 use nalgebra::{SMatrix, Vector2};
 
 use super::decode::Reading;
-use super::fit::{fit_alone, fit_together, own_covariance};
+use super::fit::{Reduced, fit_alone, fit_together};
 use super::model::{Common, LENS, Model, SHARED};
 use super::pattern::Pattern;
 use super::profile::{Profile, SHAPE};
@@ -16,7 +16,7 @@ const MOST_MOVED: (f64, f64) = (1.5, 0.06);
 
 /// Pixels of a marker, more or less, that take part while it is fitted alone, then together.
 const FIRST_PIXELS: f64 = 500.0;
-const PIXELS: [f64; 3] = [800.0, 2000.0, 2000.0];
+const PIXELS: [f64; 2] = [700.0, 1800.0];
 /// Neighbouring residuals are correlated (noise reduction, JPEG, model): measured on rendered photos.
 const INFLATION: f64 = 5.5;
 
@@ -24,20 +24,22 @@ const INFLATION: f64 = 5.5;
 pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {
     let mut common = Common { profile: Profile::TYPICAL, lens: [0.0; LENS] };
     let mut models: Vec<Option<Model>> = readings.iter().map(|r| start(photo, r, dictionary, &common)).collect();
-    fit_alone(&mut models, &common, 3);
-    let mut covariance = SMatrix::zeros();
+    fit_alone(&mut models, &common, 2);
+    let mut last = None;
     for most in PIXELS {
         choose_pixels(photo, &mut models, &common, most);
         for _ in 0..2 {
-            covariance = fit_together(&mut models, &mut common);
+            last = Some(fit_together(&mut models, &mut common));
         }
     }
-    let markers: Vec<_> = readings
-        .iter()
-        .zip(&models)
-        .map(|(r, m)| m.as_ref().and_then(|m| finish(r, m, &common, &covariance)).unwrap_or_else(|| unfitted(r)))
-        .collect();
-    summarize(markers, &models, &common, &covariance)
+    let Some(step) = last else { return Sightings::default() };
+    let finished = |((reading, model), reduced): ((&Reading, &Option<Model>), &Option<Reduced>)| {
+        let fitted =
+            model.as_ref().zip(reduced.as_ref()).and_then(|(m, r)| finish(reading, m, &common, r, &step.shared));
+        fitted.unwrap_or_else(|| unfitted(reading))
+    };
+    let markers = readings.iter().zip(&models).zip(&step.markers).map(finished).collect();
+    summarize(markers, &models, &common)
 }
 
 fn choose_pixels(photo: &Luma, models: &mut [Option<Model>], common: &Common, most: f64) {
@@ -60,6 +62,7 @@ fn finish(
     reading: &Reading,
     model: &Model,
     common: &Common,
+    reduced: &Reduced,
     shared: &SMatrix<f64, SHARED, SHARED>,
 ) -> Option<Sighting> {
     let corners = model.corners(&common.lens);
@@ -69,7 +72,7 @@ fn finish(
     if !near || !model.light.iter().all(|l| l.is_finite()) {
         return None;
     }
-    let (own, by_shared) = own_covariance(model, common)?;
+    let (own, by_shared) = (&reduced.inverse, reduced.by_shared());
     let by_h = model.corners_by_h();
     let mut covariance = by_h * own.fixed_view::<8, 8>(0, 0) * by_h.transpose();
     let mut by_common = by_h * by_shared.fixed_view::<8, SHARED>(0, 0);
@@ -103,12 +106,7 @@ fn unfitted(reading: &Reading) -> Sighting {
     }
 }
 
-fn summarize(
-    mut markers: Vec<Sighting>,
-    models: &[Option<Model>],
-    common: &Common,
-    _covariance: &SMatrix<f64, SHARED, SHARED>,
-) -> Sightings {
+fn summarize(mut markers: Vec<Sighting>, models: &[Option<Model>], common: &Common) -> Sightings {
     markers.sort_by(|a, b| a.id.cmp(&b.id).then(position(a).x.total_cmp(&position(b).x)));
     let mut offsets: Vec<f64> = models.iter().flatten().map(|m| display_offset(m, common)).collect();
     let mut blurs: Vec<f64> = models.iter().flatten().map(Model::sigma).collect();

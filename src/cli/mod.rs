@@ -1,6 +1,7 @@
 //! The command-line doors, a file for each command. What is typed becomes one
 //! ready value of options before any work starts; no geometry here.
 
+mod detect;
 mod output;
 mod sheet;
 mod stage;
@@ -22,6 +23,8 @@ struct Arguments {
 enum Command {
     /// Measure a job's photos and decide on the checks of its set-up sheet
     Verify(verify::Arguments),
+    /// Find the markers of photos, with the uncertainty of every corner
+    Detect(detect::Arguments),
     /// Print a marker kit or a camera board as PDF at true size
     Sheet(sheet::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
@@ -36,6 +39,7 @@ pub fn run() -> ExitCode {
     let arguments = Arguments::parse();
     let code = match arguments.command {
         Command::Verify(a) => verify::run(a),
+        Command::Detect(a) => detect::run(&a),
         Command::Sheet(a) => sheet::run(&a),
         Command::Stage(a) => stage::run(&a),
     };

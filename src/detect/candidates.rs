@@ -1,8 +1,8 @@
 //! The search over all levels: outlines, quadrilaterals, codes.
 
-use super::contour::Darkness;
-use super::decode::{Reading, centre, read};
-use super::edge::sharpen;
+use super::contour::{AGAINST_GREY, AGAINST_MARGIN, Darkness};
+use super::decode::{Reading, Unread, centre, read};
+use super::edge::{REACH, sharpen};
 use super::pyramid::{Level, TILE, active_tiles};
 use super::quad::{Quad, area, cross, is_plausible, quad_around};
 use crate::marker::Dictionary;
@@ -14,6 +14,14 @@ const TILE_CONTRAST: u8 = 30;
 /// Least rise of grey levels over a side that is looked at closer.
 const LEAST_RISE: i32 = 8;
 
+/// How far doubtful sides are looked for, share of the marker's side.
+const WIDE: f64 = 0.1;
+
+/// Size of a marker within its margin's outer edge, for margins of 1, 0.6 and 1.5 cells, and
+/// how far from there its edges are looked for, share of the outer edge.
+const MARGINS: [f64; 3] = [0.8, 0.87, 0.73];
+const MARGIN_REACH: f64 = 0.055;
+
 /// All codes in a photo, corners on the photo's grid; coarse levels first.
 pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Reading> {
     let mut found: Vec<Reading> = Vec::new();
@@ -23,11 +31,13 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
         for reading in &found {
             idle_inside(&mut active, level, &reading.quad);
         }
-        Darkness::new(level, &levels[index + 2], active).outlines(|outline| {
-            if let Some(reading) = quad_around(outline).and_then(|quad| examine(levels, index, &quad, dictionary)) {
-                keep(&mut found, reading);
-            }
-        });
+        for rule in [AGAINST_MARGIN, AGAINST_GREY] {
+            Darkness::new(level, &levels[index + 2], &active, rule).outlines(|outline| {
+                if let Some(reading) = quad_around(outline).and_then(|quad| examine(levels, index, &quad, dictionary)) {
+                    keep(&mut found, reading);
+                }
+            });
+        }
     }
     found
 }
@@ -38,18 +48,48 @@ fn examine(levels: &[Level<'_>], index: usize, quad: &Quad, dictionary: &Diction
     if !is_dark_in_light(level, quad) {
         return None;
     }
-    let quad = sharpen(level, quad)?;
-    if !is_plausible(&quad) {
-        return None;
-    }
-    let quad = sharpen(level, &quad).filter(is_plausible).unwrap_or(quad);
-    let mut reading = read(level, &quad, dictionary)?;
+    let quad = sharpen(level, quad, REACH).filter(is_plausible)?;
+    let quad = sharpen(level, &quad, REACH).filter(is_plausible).unwrap_or(quad);
+    let first = read(level, &quad, dictionary);
+    let mut reading = match first {
+        Ok(reading) if reading.is_clean() => reading,
+        Err(Unread { framed: false }) => return None,
+        doubtful => second_look(level, &quad, dictionary, doubtful.ok())?,
+    };
     for pair in levels[..=index].windows(2).rev() {
         let (fine, coarse) = (&pair[0], &pair[1]);
         let start = reading.quad.map(|c| c.map(|x| fine.on_level(coarse.on_photo(x))));
-        reading.quad = sharpen(fine, &start).filter(|q| moved(q, &start) < 3.0).unwrap_or(start);
+        reading.quad = sharpen(fine, &start, REACH).filter(|q| moved(q, &start) < 3.0).unwrap_or(start);
     }
     Some(reading)
+}
+
+/// Looks farther for edges: a side may lie wrong at one end, or all on the outer edge of a margin
+/// that is darker than what surrounds it.
+fn second_look(level: &Level<'_>, quad: &Quad, dictionary: &Dictionary, first: Option<Reading>) -> Option<Reading> {
+    let side = area(quad).sqrt();
+    let try_from = |start: &Quad, reach: f64| {
+        let wide = sharpen(level, start, reach.max(1.0))?;
+        let quad = sharpen(level, &wide, REACH.min(reach.max(1.0))).filter(is_plausible)?;
+        read(level, &quad, dictionary).ok()
+    };
+    let mut best = better(first, try_from(quad, side * WIDE));
+    for scale in MARGINS {
+        if best.as_ref().is_some_and(Reading::is_clean) {
+            break;
+        }
+        let middle = centre(quad);
+        let start = quad.map(|c| middle + (c - middle) * scale);
+        best = better(best, try_from(&start, side * MARGIN_REACH));
+    }
+    best
+}
+
+fn better(a: Option<Reading>, b: Option<Reading>) -> Option<Reading> {
+    match (a, b) {
+        (Some(a), Some(b)) => Some(if a.rank() <= b.rank() { a } else { b }),
+        (a, b) => a.or(b),
+    }
 }
 
 /// A quick look: most places along the sides are lighter outside than inside.
@@ -80,7 +120,7 @@ fn keep(found: &mut Vec<Reading>, new: Reading) {
     let reach = area(&new.quad).sqrt() / 4.0;
     let same = found.iter().position(|r| r.id == new.id && (centre(&r.quad) - centre(&new.quad)).norm() < reach);
     match same {
-        Some(i) if (found[i].hamming, -found[i].correlation) > (new.hamming, -new.correlation) => found[i] = new,
+        Some(i) if found[i].rank() > new.rank() => found[i] = new,
         Some(_) => {}
         None => found.push(new),
     }

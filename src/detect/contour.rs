@@ -7,10 +7,22 @@ use super::pyramid::{Level, TILE};
 
 /// Side of the blocks that share a threshold, px.
 const BLOCK: usize = 4;
-/// A dark pixel is darker than the mean of the 12x12 pixels around its block by this share of the
-/// contrast around (one part in ...), within limits in grey levels.
-const MARGIN_SHARE: u8 = 4;
-const MARGIN: (u8, u8) = (6, 14);
+/// When a pixel counts as dark.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Rule {
+    /// It is darker than the mean of the 12x12 pixels around its block by this share of the contrast around ...
+    share: f32,
+    /// ... within these limits in grey levels.
+    limits: (f32, f32),
+    /// Least contrast around, grey levels.
+    contrast: u8,
+}
+
+/// For edges against margins that are the lightest thing around.
+pub(super) const AGAINST_MARGIN: Rule = Rule { share: 0.25, limits: (6.0, 14.0), contrast: 1 };
+/// For margins that are darker than what surrounds them: black only.
+pub(super) const AGAINST_GREY: Rule = Rule { share: 0.3, limits: (15.0, 90.0), contrast: 60 };
+
 /// Longest outline followed, px: larger squares are found on a coarser level.
 const LONGEST: usize = 480;
 
@@ -18,20 +30,21 @@ const DARK: u8 = 1;
 const VISITED: u8 = 2;
 
 /// Which pixels of a level are dark against their surroundings, with an outer rim of light ones.
-pub(super) struct Darkness {
+pub(super) struct Darkness<'a> {
     /// Pixels in a row, rim included.
     stride: usize,
     columns: usize,
     rows: usize,
     marks: Vec<u8>,
-    active: Vec<u8>,
+    contrast: &'a [u8],
+    rule: Rule,
     tiles: usize,
 }
 
-impl Darkness {
+impl<'a> Darkness<'a> {
     /// `quarter` is the level two halvings below: its pixels are the blocks' means. `contrast` is
     /// that of each tile, 0 where nothing is to be looked for.
-    pub(super) fn new(level: &Level<'_>, quarter: &Level<'_>, contrast: Vec<u8>) -> Self {
+    pub(super) fn new(level: &Level<'_>, quarter: &Level<'_>, contrast: &'a [u8], rule: Rule) -> Self {
         let (columns, rows) = (quarter.width, quarter.height);
         let tiles = level.width.div_ceil(TILE);
         let stride = columns * BLOCK + 2;
@@ -41,11 +54,11 @@ impl Darkness {
             let tile_row = &contrast[r * BLOCK / TILE * tiles..][..tiles];
             for c in 0..columns {
                 let contrast = tile_row[c * BLOCK / TILE];
-                if contrast == 0 {
+                if contrast == 0 || contrast < rule.contrast {
                     continue;
                 }
-                let threshold =
-                    mean_of_nine(&near, c).saturating_sub((contrast / MARGIN_SHARE).clamp(MARGIN.0, MARGIN.1));
+                let threshold = mean_of_nine(&near, c)
+                    .saturating_sub((rule.share * f32::from(contrast)).clamp(rule.limits.0, rule.limits.1) as u8);
                 for v in r * BLOCK..(r + 1) * BLOCK {
                     let pixels = &level.row(v)[c * BLOCK..(c + 1) * BLOCK];
                     let start = (v + 1) * stride + c * BLOCK + 1;
@@ -55,7 +68,7 @@ impl Darkness {
                 }
             }
         }
-        Darkness { stride, columns, rows, marks, active: contrast, tiles }
+        Darkness { stride, columns, rows, marks, contrast, rule, tiles }
     }
 
     /// Follows every outline of a dark region once and shows it as pixels in clockwise order.
@@ -63,7 +76,7 @@ impl Darkness {
         let mut outline = Vec::with_capacity(LONGEST);
         for v in 0..self.rows * BLOCK {
             for tile in 0..self.columns * BLOCK / TILE {
-                if self.active[v / TILE * self.tiles + tile] == 0 {
+                if self.contrast[v / TILE * self.tiles + tile] < self.rule.contrast {
                     continue;
                 }
                 let start = (v + 1) * self.stride + tile * TILE + 1;
@@ -154,7 +167,7 @@ mod tests {
         let levels = pyramid(&photo);
         let active = active_tiles(&levels[0], 30);
         let mut seen = Vec::new();
-        Darkness::new(&levels[0], &levels[2], active).outlines(|o| seen.push(o.to_vec()));
+        Darkness::new(&levels[0], &levels[2], &active, AGAINST_MARGIN).outlines(|o| seen.push(o.to_vec()));
         let outer: Vec<_> = seen.iter().filter(|o| o.contains(&(20, 24))).collect();
         assert_eq!(outer.len(), 1);
         // 11 x 16 pixels have a border of 2 * (11 + 16) - 4.

@@ -28,13 +28,47 @@ pub(super) struct Reading {
     pub(super) greys: (f64, f64),
 }
 
+/// A candidate without a code.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Unread {
+    /// It still has a marker's black border and white margin, nearly all around.
+    pub(super) framed: bool,
+}
+
+impl Reading {
+    /// Whether nothing speaks against it.
+    pub(super) fn is_clean(&self) -> bool {
+        self.hamming == 0 && self.correlation > 0.9
+    }
+
+    /// The smaller the better.
+    pub(super) fn rank(&self) -> (u32, i64) {
+        (self.hamming, -(1e6 * self.correlation) as i64)
+    }
+}
+
 /// The code within a quadrilateral on a level, if it is one of the dictionary's.
-pub(super) fn read(level: &Level<'_>, quad: &Quad, dictionary: &Dictionary) -> Option<Reading> {
-    let cells = sample_cells(level, &Homography::from_corners(quad)?);
-    let planes = Planes::fit(&cells)?;
+pub(super) fn read(level: &Level<'_>, quad: &Quad, dictionary: &Dictionary) -> Result<Reading, Unread> {
+    let no_marker = Unread { framed: false };
+    let cells = sample_cells(level, &Homography::from_corners(quad).ok_or(no_marker)?);
+    let planes = Planes::fit(&cells).ok_or(no_marker)?;
+    read_cells(&cells, &planes, quad, dictionary).ok_or_else(|| Unread { framed: is_framed(&cells, &planes) })
+}
+
+/// Whether at least 52 of the 64 cells of border and margin are on their side of the middle.
+fn is_framed(cells: &Cells, planes: &Planes) -> bool {
+    let right = |(c, r): (usize, usize)| match (is_margin(c, r), is_border(c, r)) {
+        (true, _) => cells[r][c] > planes.middle(c, r),
+        (_, true) => cells[r][c] < planes.middle(c, r),
+        _ => false,
+    };
+    (0..GRID * GRID).filter(|i| right((i % GRID, i / GRID))).count() >= 52
+}
+
+fn read_cells(cells: &Cells, planes: &Planes, quad: &Quad, dictionary: &Dictionary) -> Option<Reading> {
     let by_planes = bits(|c, r| cells[r][c] > planes.middle(c, r));
     let matched = dictionary.find(by_planes, MAX_HAMMING).or_else(|| {
-        let near = bits(|c, r| cells[r][c] > neighbourhood_middle(&cells, c, r));
+        let near = bits(|c, r| cells[r][c] > neighbourhood_middle(cells, c, r));
         dictionary.find(near, MAX_HAMMING)
     })?;
     let turns = matched.turns as usize;
@@ -42,7 +76,7 @@ pub(super) fn read(level: &Level<'_>, quad: &Quad, dictionary: &Dictionary) -> O
         let (c, r) = turned(c, r, turns);
         dictionary.is_white(matched.id, c, r)
     };
-    let correlation = correlation(&cells, white).max(correlation(&evened(&cells), white));
+    let correlation = correlation(cells, white).max(correlation(&evened(cells), white));
     if correlation < MIN_CORRELATION[matched.hamming as usize] {
         return None;
     }
@@ -234,7 +268,7 @@ mod tests {
         };
         let photo = picture(300, 0, shade);
         let reading = read(&pyramid(&photo)[0], &quad(), Dictionary::tag36h11());
-        assert_eq!(reading.map(|r| r.id), Some(300));
+        assert_eq!(reading.map(|r| r.id).ok(), Some(300));
     }
 
     #[test]
@@ -246,7 +280,7 @@ mod tests {
         };
         for _ in 0..300 {
             let photo = Luma::new(64, 64, (0..64 * 64).map(|_| random()).collect()).unwrap();
-            assert!(read(&pyramid(&photo)[0], &quad(), Dictionary::tag36h11()).is_none());
+            assert!(read(&pyramid(&photo)[0], &quad(), Dictionary::tag36h11()).is_err());
         }
     }
 }

@@ -7,22 +7,24 @@ use super::quad::{Quad, intersection};
 
 /// Step of the search along a normal, px.
 const STEP: f64 = 0.5;
-/// Reach of the search to either side, in steps.
-const REACH: usize = 5;
+/// Reach of the search to either side, px.
+pub(super) const REACH: f64 = 2.5;
+/// Most places along a normal.
+const MOST: usize = 64;
 
 /// Moves the sides of a quadrilateral (coordinates of the level) onto the edges beside them:
-/// dark inside, light outside. `None` where a side has no such edge.
-pub(super) fn sharpen(level: &Level<'_>, quad: &Quad) -> Option<Quad> {
+/// dark inside, light outside, at most `reach` px away. `None` where a side has no such edge.
+pub(super) fn sharpen(level: &Level<'_>, quad: &Quad, reach: f64) -> Option<Quad> {
     let mut lines = [(Vector2::zeros(), Vector2::zeros()); 4];
     for (i, line) in lines.iter_mut().enumerate() {
-        *line = side(level, quad[i], quad[(i + 1) % 4])?;
+        *line = side(level, quad[i], quad[(i + 1) % 4], reach)?;
     }
     let meet = |i: usize, j: usize| intersection(lines[i].0, lines[i].1, lines[j].0, lines[j].1);
     Some([meet(3, 0)?, meet(0, 1)?, meet(1, 2)?, meet(2, 3)?])
 }
 
 /// The line (point, direction) of the edge beside the side from `a` to `b` of a clockwise quadrilateral.
-fn side(level: &Level<'_>, a: Vector2<f64>, b: Vector2<f64>) -> Option<(Vector2<f64>, Vector2<f64>)> {
+fn side(level: &Level<'_>, a: Vector2<f64>, b: Vector2<f64>, reach: f64) -> Option<(Vector2<f64>, Vector2<f64>)> {
     let along = b - a;
     let length = along.norm();
     let outward = Vector2::new(along.y, -along.x) / length;
@@ -30,7 +32,7 @@ fn side(level: &Level<'_>, a: Vector2<f64>, b: Vector2<f64>) -> Option<(Vector2<
     let mut points = Vec::with_capacity(count);
     for k in 0..count {
         let t = 0.06 + 0.88 * (k as f64 + 0.5) / count as f64;
-        if let Some((offset, rise)) = steepest(level, a + along * t, outward) {
+        if let Some((offset, rise)) = steepest(level, a + along * t, outward, reach) {
             points.push((t * length, offset, rise));
         } else if (k + 1 - points.len()) * 2 > count {
             return None;
@@ -52,20 +54,21 @@ fn side(level: &Level<'_>, a: Vector2<f64>, b: Vector2<f64>) -> Option<(Vector2<
 }
 
 /// Offset along the normal of the steepest rise and the rise itself (grey levels per px).
-fn steepest(level: &Level<'_>, at: Vector2<f64>, outward: Vector2<f64>) -> Option<(f64, f64)> {
-    const N: usize = 2 * REACH + 3;
-    let offset = |i: usize| (i as f64 - (REACH + 1) as f64) * STEP;
-    let mut grey = [0.0; N];
-    for (i, g) in grey.iter_mut().enumerate() {
+fn steepest(level: &Level<'_>, at: Vector2<f64>, outward: Vector2<f64>, reach: f64) -> Option<(f64, f64)> {
+    let half = ((reach / STEP) as usize + 1).min(MOST / 2 - 1);
+    let n = 2 * half + 1;
+    let offset = |i: usize| (i as f64 - half as f64) * STEP;
+    let mut grey = [0.0; MOST];
+    for (i, g) in grey[..n].iter_mut().enumerate() {
         let p = at + outward * offset(i);
         *g = level.sample(p.x, p.y);
     }
     let rise = |i: usize| (grey[i + 1] - grey[i - 1]) / (2.0 * STEP);
-    let best = (1..N - 1).max_by(|a, b| rise(*a).total_cmp(&rise(*b)))?;
+    let best = (1..n - 1).max_by(|a, b| rise(*a).total_cmp(&rise(*b)))?;
     if rise(best) < 3.0 {
         return None;
     }
-    let shift = if best > 1 && best < N - 2 {
+    let shift = if best > 1 && best < n - 2 {
         let (l, m, r) = (rise(best - 1), rise(best), rise(best + 1));
         let curve = l - 2.0 * m + r;
         if curve < -1e-9 { ((l - r) / (2.0 * curve)).clamp(-0.5, 0.5) } else { 0.0 }
@@ -135,7 +138,7 @@ mod tests {
         let photo = Luma::new(64, 64, (0..64 * 64).map(|i| grey(i % 64, i / 64)).collect()).unwrap();
         let start = truth.map(|c| Vector2::new(c.x.round() + 0.8, c.y.round() - 0.7));
         let level = &pyramid(&photo)[0];
-        let quad = sharpen(level, &sharpen(level, &start).unwrap()).unwrap();
+        let quad = sharpen(level, &sharpen(level, &start, REACH).unwrap(), REACH).unwrap();
         for (c, t) in quad.iter().zip(&truth) {
             assert!((c - t).norm() < 0.1, "{c} {t}");
         }

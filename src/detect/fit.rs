@@ -26,6 +26,10 @@ const OFFSET: usize = 17;
 pub(super) struct Normal {
     pub(super) matrix: SMatrix<f64, ALL, ALL>,
     pub(super) right: SVector<f64, ALL>,
+    /// Robust standard deviation of the residuals, grey levels.
+    noise: f64,
+    /// Share of pixels that the model does not explain.
+    misfit: f64,
 }
 
 /// A row's derivatives and then its residual, in blocks of a register's width.
@@ -75,6 +79,8 @@ pub(super) fn accumulate(model: &Model, common: &Common) -> Option<Normal> {
     Some(Normal {
         matrix: SMatrix::from_fn(|i, j| total[(i.min(j), i.max(j))]),
         right: SVector::from_fn(|i, _| total[(i, ALL)]),
+        noise: f64::from(noise),
+        misfit: rows.iter().filter(|r| residual(r).abs() > REJECT * noise).count() as f64 / rows.len() as f64,
     })
 }
 
@@ -120,6 +126,9 @@ pub(super) struct Reduced {
     /// Covariance of the marker's own parameters, the common ones known.
     pub(super) inverse: SMatrix<f64, LOCAL, LOCAL>,
     mixed: SMatrix<f64, LOCAL, SHARED>,
+    /// As in the normal equations.
+    pub(super) noise: f64,
+    pub(super) misfit: f64,
     right: SVector<f64, LOCAL>,
 }
 
@@ -213,7 +222,13 @@ fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {
     own[(OFFSET, OFFSET)] += OFFSET_SPREAD.powi(-2);
     right[OFFSET] -= model.offset * OFFSET_SPREAD.powi(-2);
     let inverse = own.cholesky()?.inverse();
-    Some(Reduced { inverse, mixed: normal.matrix.fixed_view::<LOCAL, SHARED>(0, LOCAL).into_owned(), right })
+    Some(Reduced {
+        inverse,
+        mixed: normal.matrix.fixed_view::<LOCAL, SHARED>(0, LOCAL).into_owned(),
+        noise: normal.noise,
+        misfit: normal.misfit,
+        right,
+    })
 }
 
 impl Reduced {

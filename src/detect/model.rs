@@ -300,7 +300,7 @@ impl Model {
                 if beyond(cx, rx) || beyond(cy, ry) {
                     continue;
                 }
-                if self.pattern.is_near_edge(cx, cy, reach * rx, reach * ry) || (u / stride + 3 * v) % 7 == 0 {
+                if self.pattern.is_near_edge(cx, cy, reach * rx, reach * ry) || (u / stride + 3 * v).is_multiple_of(7) {
                     self.pixels.push(Pixel { u: u as f64, v: v as f64, grey: row[u] });
                 }
             }

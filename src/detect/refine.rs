@@ -12,7 +12,10 @@ use crate::marker::Dictionary;
 use crate::photo::Luma;
 
 /// Farthest that a fit may carry a corner, px and share of the side.
-const MOST_MOVED: (f64, f64) = (1.5, 0.06);
+const MOST_MOVED: (f64, f64) = (1.5, 0.12);
+/// Most noise, share of the contrast, and most pixels not explained, of a fit that counts.
+const MOST_NOISE: f64 = 0.2;
+const MOST_MISFIT: f64 = 0.25;
 
 /// Pixels of a marker, more or less, that take part while it is fitted alone, then together.
 const FIRST_PIXELS: f64 = 500.0;
@@ -36,9 +39,10 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
     let finished = |((reading, model), reduced): ((&Reading, &Option<Model>), &Option<Reduced>)| {
         let fitted =
             model.as_ref().zip(reduced.as_ref()).and_then(|(m, r)| finish(reading, m, &common, r, &step.shared));
-        fitted.unwrap_or_else(|| unfitted(reading))
+        // What neither reads cleanly nor looks like its pattern is no marker.
+        fitted.or_else(|| (reading.hamming == 0).then(|| unfitted(reading)))
     };
-    let markers = readings.iter().zip(&models).zip(&step.markers).map(finished).collect();
+    let markers = readings.iter().zip(&models).zip(&step.markers).filter_map(finished).collect();
     summarize(markers, &models, &common)
 }
 
@@ -69,7 +73,8 @@ fn finish(
     let side = super::quad::area(&reading.quad).abs().sqrt();
     let limit = MOST_MOVED.0.max(MOST_MOVED.1 * side);
     let near = corners.iter().zip(&reading.quad).all(|(a, b)| (a - b).norm() < limit);
-    if !near || !model.light.iter().all(|l| l.is_finite()) {
+    let explained = reduced.noise < MOST_NOISE * model.light[3] && reduced.misfit < MOST_MISFIT;
+    if !near || !explained || !model.light.iter().all(|l| l.is_finite()) {
         return None;
     }
     let (own, by_shared) = (&reduced.inverse, reduced.by_shared());

@@ -44,10 +44,35 @@ impl Sighting {
         (self.covariance_px2.trace() / 8.0).max(0.0).sqrt()
     }
 
-    /// Square root of the black square's area: the side without foreshortening, roughly, px.
+    /// The side of the black square without foreshortening, px: the larger of the two scales at
+    /// which the marker is seen (a tilt shortens one direction only).
     pub fn side_px(&self) -> f64 {
         let [a, b, c, d] = &self.corners_px;
-        let (e, f) = (c - a, d - b);
-        ((e.x * f.y - e.y * f.x).abs() / 2.0).sqrt()
+        let (right, down) = ((b - a + c - d) / 2.0, (d - a + c - b) / 2.0);
+        let (sum, product) = (right.norm_squared() + down.norm_squared(), right.perp(&down));
+        // Larger singular value of the matrix with these columns.
+        ((sum + (sum * sum - 4.0 * product * product).max(0.0).sqrt()) / 2.0).sqrt()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn side_is_that_of_the_untilted_marker() {
+        // 100 px, turned by 30 degrees, then shortened to half along u.
+        let turn = nalgebra::Rotation2::new(30f64.to_radians());
+        let corner = |x: f64, y: f64| (turn * Vector2::new(x, y)).component_mul(&Vector2::new(0.5, 1.0));
+        let sighting = Sighting {
+            id: 0,
+            hamming: 0,
+            corners_px: [corner(0.0, 0.0), corner(100.0, 0.0), corner(100.0, 100.0), corner(0.0, 100.0)],
+            corner_valid: [true; 4],
+            covariance_px2: SMatrix::zeros(),
+            contrast: 0.5,
+            blur_px: 0.7,
+        };
+        assert!((sighting.side_px() - 100.0).abs() < 1e-9);
     }
 }

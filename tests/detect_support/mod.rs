@@ -2,6 +2,8 @@
 #![allow(dead_code, reason = "each test binary uses its part")]
 #![allow(clippy::unwrap_used, clippy::print_stderr, reason = "test support")]
 
+pub(crate) mod render;
+
 use std::path::{Path, PathBuf};
 
 use baywitness::detect::{Sighting, Sightings};
@@ -20,10 +22,14 @@ pub(crate) fn shared_photos() -> Option<PathBuf> {
 
 /// Luma of a JPEG file.
 pub(crate) fn load(path: &Path) -> Luma {
+    decode(std::fs::read(path).unwrap())
+}
+
+/// Luma of a JPEG.
+pub(crate) fn decode(bytes: Vec<u8>) -> Luma {
     use zune_core::bytestream::ZCursor;
     use zune_core::colorspace::ColorSpace;
     use zune_core::options::DecoderOptions;
-    let bytes = std::fs::read(path).unwrap();
     let options = DecoderOptions::default().jpeg_set_out_colorspace(ColorSpace::Luma);
     let mut decoder = zune_jpeg::JpegDecoder::new_with_options(ZCursor::new(bytes), options);
     let pixels = decoder.decode().unwrap();

@@ -98,7 +98,7 @@ pub(super) fn views(folder: &JobFolder, photos: &[Looked], assignment: &mut Assi
         .iter()
         .enumerate()
         .map(|(j, photo)| {
-            let empty = PhotoView { camera: 0, views: Vec::new(), u_edge_offset_px: 0.0 };
+            let empty = PhotoView { camera: 0, views: Vec::new(), u_edge_offset_px: 0.0, u_edge_by_size_px: 0.0 };
             let Ok(camera) = assignment.photos[j] else { return empty };
             let view = PhotoView::from_sightings(&folder.rig, camera, &photo.sightings);
             if view.views.is_empty() {

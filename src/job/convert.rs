@@ -376,7 +376,7 @@ fn markers(parts: &Parts, j: usize, solved: Option<&SolvedPhoto>) -> Vec<MarkerR
             let at = views.iter().position(|v| v.id == m.id);
             let view = at.map(|i| &views[i]);
             let result = at.and_then(|i| solved?.views.get(i));
-            let offset = solved.map_or(0.0, |s| s.edge_offset_px);
+            let offset = result.map_or(0.0, |r| r.edge_offset_px);
             let outward = view.map(|v| v.outward());
             let used = result.map_or([false; 4], |r| r.used);
             let squares: Vec<f64> = result

@@ -3,7 +3,7 @@
 //! 2000, and Foerstner and Wrobel 2016 for variance components).
 
 use super::Error;
-use super::columns::{Columns, PHOTO};
+use super::columns::{Columns, NUISANCE, PHOTO};
 use super::link::{Start, link};
 use super::normal::{Normal, normal};
 use super::residual::{Equations, equations};
@@ -77,7 +77,7 @@ impl<'a> Work<'a> {
         let columns = Columns::new(problem, photos.clone(), &placed, flat, false);
         let photos = photos
             .iter()
-            .filter_map(|j| Some(PhotoState { camera_from_world: start.photos[*j]?, nuisance: [0.0; 4] }))
+            .filter_map(|j| Some(PhotoState { camera_from_world: start.photos[*j]?, nuisance: [0.0; NUISANCE] }))
             .collect();
         let shared = nalgebra::DVector::zeros(columns.shared);
         let state = State { photos, carriers: start.carriers.clone(), shared };

@@ -13,8 +13,10 @@ use crate::camera::Profile;
 use crate::marker::Role;
 
 /// Unknowns of one photo: six of its pose, then focal factor, principal point
-/// u and v, edge offset.
-pub(super) const PHOTO: usize = 10;
+/// u and v, edge offset, and how that grows for small markers.
+pub(super) const PHOTO: usize = 11;
+/// Those of them that have a prior.
+pub(super) const NUISANCE: usize = 5;
 
 /// How one column deforms a marker, per unit of the unknown.
 #[derive(Debug, Clone)]
@@ -51,6 +53,8 @@ pub(super) struct Columns {
     pub(super) photos: Vec<usize>,
     /// 1 sigma of each taking photo's edge offset, px.
     pub(super) u_edge_px: Vec<f64>,
+    /// 1 sigma of what comes on top for a marker of [`EDGE_SIDE_PX`], px.
+    pub(super) u_edge_by_size_px: Vec<f64>,
     /// By camera.
     pub(super) cameras: Vec<CameraModes>,
     /// By carrier: free axes of its step and their columns.
@@ -72,6 +76,7 @@ impl Columns {
     pub(super) fn new(problem: &Problem, photos: Vec<usize>, placed: &[bool], flat: bool, full: bool) -> Self {
         let mut columns = Columns {
             u_edge_px: photos.iter().map(|j| problem.photos[*j].u_edge_offset_px.max(LEAST_EDGE_PX)).collect(),
+            u_edge_by_size_px: photos.iter().map(|j| problem.photos[*j].u_edge_by_size_px).collect(),
             photos,
             cameras: Vec::new(),
             carriers: Vec::new(),

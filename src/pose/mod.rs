@@ -23,7 +23,7 @@ mod views;
 pub use adjust::{Options, adjust};
 pub use scene::{Scene, SolvedPhoto, SolvedView, Source};
 pub use score::{Extra, ScoreTest};
-pub use views::{PhotoView, Problem, View};
+pub use views::{EDGE_SIDE_PX, PhotoView, Problem, U_EDGE_BY_SIZE_PX, View};
 
 /// Why no scene could be made.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]

@@ -3,7 +3,7 @@
 
 use nalgebra::{Cholesky, DMatrix, DVector, Dyn};
 
-use super::columns::{Columns, PHOTO};
+use super::columns::{Columns, NUISANCE, PHOTO};
 use super::residual::Equations;
 use super::state::State;
 
@@ -53,7 +53,7 @@ pub(super) fn normal(
         }
     }
     for (b, photo) in state.photos.iter().enumerate() {
-        for i in 0..4 {
+        for i in 0..NUISANCE {
             blocks[b][(6 + i, 6 + i)] += 1.0;
             photo_right[b][6 + i] -= photo.nuisance[i];
         }
@@ -150,7 +150,7 @@ impl Normal {
         for b in 0..self.coupling.len() {
             let through = &self.inverse_blocks[b] * &self.coupling[b];
             let full = &self.inverse_blocks[b] + &through * &inverse * through.transpose();
-            trace += (6..PHOTO).map(|i| full[(i, i)]).sum::<f64>();
+            trace += (PHOTO - NUISANCE..PHOTO).map(|i| full[(i, i)]).sum::<f64>();
         }
         trace
     }

@@ -4,7 +4,7 @@ use nalgebra::{DMatrix, DVector, Matrix2x3, SMatrix, Vector2};
 
 use super::columns::{Columns, PHOTO};
 use super::state::State;
-use super::views::{Problem, View};
+use super::views::{EDGE_SIDE_PX, Problem, View};
 use crate::camera::Lens;
 
 /// Linearised, whitened equations of one view: `by_photo dx_photo +
@@ -37,7 +37,7 @@ pub(super) struct Equations {
 /// Derivatives of one corner.
 struct Corner {
     pixel: Vector2<f64>,
-    by_photo: SMatrix<f64, 2, 10>,
+    by_photo: SMatrix<f64, 2, PHOTO>,
     by_carrier: SMatrix<f64, 2, 6>,
     /// By a point of the carrier, px/mm.
     by_point: Matrix2x3<f64>,
@@ -121,14 +121,15 @@ fn corners(
     let per_photo = &problem.cameras[problem.photos[columns.photos[block]].camera].per_photo;
     let camera_from_carrier = photo.camera_from_world * world_from_carrier;
     let (by_world, by_body) = (photo.camera_from_world.matrix(), camera_from_carrier.matrix());
-    let offset_px = state.edge_offset_px(columns, block);
+    let side_px = view.side_px();
+    let offset_px = state.edge_of_px(columns, block, side_px);
     let outward = view.outward();
     let points = state.corners_mm(problem, columns, view);
     let one = |i: usize| -> Option<Corner> {
         let (point, arm) = points[i];
         let p = lens.project(&camera_from_carrier.point(&point).coords)?;
         let world = world_from_carrier.point(&point).coords;
-        let mut by_photo = SMatrix::<f64, 2, 10>::zeros();
+        let mut by_photo = SMatrix::<f64, 2, PHOTO>::zeros();
         let by_world_point = p.d_point * by_world;
         by_photo.fixed_view_mut::<2, 3>(0, 0).copy_from(&by_world_point);
         by_photo.fixed_view_mut::<2, 3>(0, 3).copy_from(&(-by_world_point * world.cross_matrix()));
@@ -137,6 +138,7 @@ fn corners(
         by_photo[(0, 7)] = per_photo.u_centre_px;
         by_photo[(1, 8)] = per_photo.u_centre_px;
         by_photo.set_column(9, &(outward[i] * columns.u_edge_px[block]));
+        by_photo.set_column(10, &(outward[i] * (columns.u_edge_by_size_px[block] * EDGE_SIDE_PX / side_px)));
         let by_point = p.d_point * by_body;
         let mut by_carrier = SMatrix::<f64, 2, 6>::zeros();
         by_carrier.fixed_view_mut::<2, 3>(0, 0).copy_from(&by_point);

@@ -3,7 +3,7 @@
 use nalgebra::{DMatrix, Vector2};
 
 use super::adjust::{Linearized, Work};
-use super::columns::PHOTO;
+use super::columns::{NUISANCE, PHOTO};
 use crate::camera::Lens;
 use crate::geom::{Camera, Carrier, Pose, World};
 
@@ -33,11 +33,11 @@ pub struct SolvedPhoto {
     pub camera_from_world: Pose<Camera, World>,
     /// Its lens: the camera's mean lens with this photo's changes.
     pub lens: Lens,
-    /// Edge offset that was left in its corners, px.
+    /// Edge offset that was left in its corners, px (of a large marker).
     pub edge_offset_px: f64,
-    /// Deviation of focal factor, principal point u, v and edge offset from
-    /// their priors, in standard uncertainties.
-    pub nuisance: [f64; 4],
+    /// Deviation of focal factor, principal point u, v, edge offset and its size
+    /// dependence from their priors, in standard uncertainties.
+    pub nuisance: [f64; 5],
     /// In the order of the problem's views.
     pub views: Vec<SolvedView>,
     /// Root mean square residual per coordinate of the corners used, px.
@@ -53,6 +53,8 @@ pub struct SolvedView {
     pub residual_px: [Vector2<f64>; 4],
     /// Which corners took part.
     pub used: [bool; 4],
+    /// Edge offset of this marker, px.
+    pub edge_offset_px: f64,
 }
 
 /// All poses of one job and their joint uncertainty.
@@ -134,7 +136,8 @@ impl Work<'_> {
                     squares += e.residual_px[i].norm_squared();
                     count += 2;
                 }
-                SolvedView { id: view.id, residual_px: e.residual_px, used: view.valid }
+                let edge_offset_px = self.state.edge_of_px(&self.columns, block, view.side_px());
+                SolvedView { id: view.id, residual_px: e.residual_px, used: view.valid, edge_offset_px }
             })
             .collect();
         SolvedPhoto {
@@ -167,9 +170,10 @@ impl Work<'_> {
         }
         for (block, j) in self.columns.photos.iter().enumerate() {
             let own = linear.normal.photo_part(block, &shared);
-            let sources = [Source::Focal(*j), Source::Centre(*j), Source::Centre(*j), Source::Edge(*j)];
+            let edge = Source::Edge(*j);
+            let sources = [Source::Focal(*j), Source::Centre(*j), Source::Centre(*j), edge, edge];
             for (i, source) in sources.into_iter().enumerate() {
-                priors.push((source, own.row(PHOTO - 4 + i).transpose()));
+                priors.push((source, own.row(PHOTO - NUISANCE + i).transpose()));
             }
         }
         let mut image = DMatrix::from_fn(free.len(), free.len(), |r, c| shared[(free[r].1, c)]);

@@ -2,8 +2,8 @@
 
 use nalgebra::{DVector, Point3, Vector3};
 
-use super::columns::Columns;
-use super::views::{Problem, View};
+use super::columns::{Columns, NUISANCE};
+use super::views::{EDGE_SIDE_PX, Problem, View};
 use crate::camera::Lens;
 use crate::geom::{Camera, Carrier, Pose, World};
 
@@ -12,8 +12,8 @@ use crate::geom::{Camera, Carrier, Pose, World};
 #[derive(Debug, Clone)]
 pub(super) struct PhotoState {
     pub(super) camera_from_world: Pose<Camera, World>,
-    /// Focal factor, principal point u and v, edge offset.
-    pub(super) nuisance: [f64; 4],
+    /// Focal factor, principal point u and v, edge offset, its size dependence.
+    pub(super) nuisance: [f64; NUISANCE],
 }
 
 /// All unknowns.
@@ -43,7 +43,7 @@ impl State {
         for i in 0..n {
             lens.distortion[i] += change[4 + i];
         }
-        let [focal, u, v, _] = self.photos[block].nuisance;
+        let [focal, u, v, ..] = self.photos[block].nuisance;
         let per_photo = &profile.per_photo;
         for f in &mut lens.focal_px {
             *f *= 1.0 + per_photo.u_focal_relative * focal;
@@ -56,6 +56,12 @@ impl State {
     /// How far black edges lie outwards in one photo, px.
     pub(super) fn edge_offset_px(&self, columns: &Columns, block: usize) -> f64 {
         columns.u_edge_px[block] * self.photos[block].nuisance[3]
+    }
+
+    /// How far the black edges of a marker of a given side lie outwards, px.
+    pub(super) fn edge_of_px(&self, columns: &Columns, block: usize, side_px: f64) -> f64 {
+        let by_size = columns.u_edge_by_size_px[block] * self.photos[block].nuisance[4];
+        self.edge_offset_px(columns, block) + by_size * EDGE_SIDE_PX / side_px
     }
 
     /// A marker's corners in its carrier's frame with the present layout, mm,
@@ -85,7 +91,7 @@ impl State {
         let mut next = self.clone();
         for (photo, step) in next.photos.iter_mut().zip(photo_steps) {
             photo.camera_from_world = photo.camera_from_world.moved(&step.fixed_rows::<6>(0).into_owned());
-            for i in 0..4 {
+            for i in 0..NUISANCE {
                 photo.nuisance[i] += step[6 + i];
             }
         }

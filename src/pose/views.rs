@@ -26,7 +26,19 @@ pub struct PhotoView {
     pub views: Vec<View>,
     /// 1 sigma of the edge offset that is left in the corners, px.
     pub u_edge_offset_px: f64,
+    /// 1 sigma of the extra edge offset of a marker of [`EDGE_SIDE_PX`]; it
+    /// falls with the marker's size.
+    pub u_edge_by_size_px: f64,
 }
+
+/// The side at which [`PhotoView::u_edge_by_size_px`] is stated, px.
+pub const EDGE_SIDE_PX: f64 = 50.0;
+
+/// What is left of the size dependence in phone-like pictures: sharpening and
+/// noise reduction reach over the neighbouring cell where cells are a few
+/// pixels small, and shift its edges by about this much, px (from rendered
+/// photos with sharpening and noise reduction unknown to the detector).
+pub const U_EDGE_BY_SIZE_PX: f64 = 0.010;
 
 /// One marker of the rig in one photo.
 #[derive(Debug, Clone)]
@@ -67,7 +79,7 @@ impl PhotoView {
                 })
             })
             .collect();
-        PhotoView { camera, views, u_edge_offset_px: sightings.u_edge_offset_px }
+        PhotoView { camera, views, u_edge_offset_px: sightings.u_edge_offset_px, u_edge_by_size_px: U_EDGE_BY_SIZE_PX }
     }
 
     /// Whether the photo shows a carrier.
@@ -77,6 +89,12 @@ impl PhotoView {
 }
 
 impl View {
+    /// The longest edge, px: about the side without foreshortening.
+    pub fn side_px(&self) -> f64 {
+        let c = &self.corners_px;
+        (0..4).map(|i| (c[(i + 1) % 4] - c[i]).norm()).fold(1.0, f64::max)
+    }
+
     /// How far each corner moves, px, when all four edges move outwards by one
     /// pixel in the picture: the corner is where its two edges cross.
     pub fn outward(&self) -> [Vector2<f64>; 4] {

@@ -5,7 +5,7 @@
 use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
 use baywitness::geom::{self, Attitude, Pose, Vehicle};
 use baywitness::marker::{Carrier, Marker, Rig, Role};
-use baywitness::pose::{PhotoView, Problem, View};
+use baywitness::pose::{EDGE_SIDE_PX, PhotoView, Problem, View};
 use nalgebra::{Matrix3, Point3, SMatrix, SVector, Vector2, Vector3};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -47,6 +47,7 @@ pub(crate) struct Bay {
     pub(crate) u_focal: f64,
     pub(crate) u_centre_px: f64,
     pub(crate) u_edge_px: f64,
+    pub(crate) u_edge_by_size_px: f64,
     pub(crate) u_seating_mm: f64,
     pub(crate) u_seating_deg: f64,
 }
@@ -65,6 +66,7 @@ impl Default for Bay {
             u_focal: 0.002,
             u_centre_px: 5.0,
             u_edge_px: 0.02,
+            u_edge_by_size_px: 0.01,
             u_seating_mm: 0.0,
             u_seating_deg: 0.0,
         }
@@ -288,6 +290,7 @@ pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
             lens.focal_px = lens.focal_px.map(|x| x * f);
             lens.centre_px = lens.centre_px.map(|c| c + bay.u_centre_px * noise.normal());
             let edge = bay.u_edge_px * noise.normal();
+            let by_size = bay.u_edge_by_size_px * noise.normal();
             let mut views = Vec::new();
             for (k, c) in rig.carriers.iter().enumerate() {
                 for (m, marker) in c.markers.iter().enumerate() {
@@ -313,15 +316,16 @@ pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
                         valid: [true; 4],
                         covariance_px2: covariance(bay.noise_px),
                     };
-                    let outward = view.outward();
+                    let (outward, side) = (view.outward(), view.side_px());
                     let jitter = correlated(bay.noise_px, &mut noise);
                     for i in 0..4 {
-                        view.corners_px[i] += outward[i] * edge + jitter.fixed_rows::<2>(2 * i);
+                        view.corners_px[i] +=
+                            outward[i] * (edge + by_size * EDGE_SIDE_PX / side) + jitter.fixed_rows::<2>(2 * i);
                     }
                     views.push(view);
                 }
             }
-            PhotoView { camera: 0, views, u_edge_offset_px: bay.u_edge_px }
+            PhotoView { camera: 0, views, u_edge_offset_px: bay.u_edge_px, u_edge_by_size_px: bay.u_edge_by_size_px }
         })
         .collect();
     Sample { rig, camera, photos, bodies }

@@ -2,6 +2,7 @@
 
 use super::{Case, Finding, Rule};
 use crate::geom::deg;
+use crate::marker::Role;
 use crate::pose::Extra;
 use crate::quantity::rounded;
 use crate::verdict::Level;
@@ -11,7 +12,9 @@ pub(super) const RULE: Rule = Rule {
     title: "Floor not one plane",
     rationale: "Height, tilt and level refer to the floor. Where it bends between vehicle and stand there is no such plane.",
     method: "Score test: one sheet's own height and tilt. Best explanation of all suspects, chance below 1e-4, more than \
-             2 mm or 0.15 deg. Sees bends between the sheets only; a floor that is one tilted plane is no misfit.",
+             2 mm or 0.15 deg. Also the rear hubs' height over the \
+             sheets' plane against the typed one, beyond four standard uncertainties and 2 mm. A floor that is one tilted \
+             plane is no misfit.",
     find,
 };
 
@@ -19,6 +22,11 @@ const LEAST_MM: f64 = 2.0;
 const LEAST_DEG: f64 = 0.15;
 
 fn find(case: &Case) -> Vec<Finding> {
+    let by_sheets = between_sheets(case);
+    if by_sheets.is_empty() { below_wheels(case).into_iter().collect() } else { by_sheets }
+}
+
+fn between_sheets(case: &Case) -> Vec<Finding> {
     let Some(suspect) = case.culprit(|e| matches!(e, Extra::SheetOffFloor { .. })) else { return Vec::new() };
     let Extra::SheetOffFloor { carrier } = suspect.extra else { return Vec::new() };
     let (mm, degrees) = (suspect.test.estimate[0].abs(), deg(suspect.test.estimate.rows(1, 2).norm()));
@@ -33,3 +41,34 @@ fn find(case: &Case) -> Vec<Finding> {
     );
     vec![Finding::new("floor-not-level", Level::Stop, message).on_carrier(name)]
 }
+
+/// The wheels' own height over the plane of the sheets: sheets on two slopes
+/// can lie in one plane, but then that plane does not pass below the wheels.
+fn below_wheels(case: &Case) -> Option<Finding> {
+    let typed = case.job.vehicle.floor_below_hub_mm?;
+    let u_typed = case.job.vehicle.u_floor_below_hub_mm;
+    if !case.scene?.on_floor {
+        return None;
+    }
+    let height = |role| {
+        let k = case.rig.with_role(role).next()?;
+        let pose = case.measurement?.carriers[k].as_ref()?;
+        Some((pose.vehicle_from_carrier.origin_mm().z, pose.u_position_mm[2]))
+    };
+    let ((left, ul), (right, ur)) = (height(Role::RearLeftWheel)?, height(Role::RearRightWheel)?);
+    let off = f64::midpoint(left, right) - typed;
+    let u = f64::midpoint(ul, ur).hypot(u_typed);
+    if off.abs() < LEAST_MM || off.abs() < SIGMAS * u {
+        return None;
+    }
+    let message = format!(
+        "The plane of the floor sheets lies {} mm {} than the floor below the rear wheels (hub height {} mm as typed): the floor slopes or bends between vehicle and stand, or the typed height is wrong. Check the floor with a level; use a bay that is level.",
+        rounded(off.abs(), 1),
+        if off < 0.0 { "higher" } else { "lower" },
+        rounded(typed, 0)
+    );
+    Some(Finding::new("floor-not-level", Level::Stop, message))
+}
+
+/// Four standard uncertainties: chance below 1e-4.
+const SIGMAS: f64 = 4.0;

@@ -29,7 +29,7 @@ fn zoomed(case: &Case, j: usize) -> Option<Finding> {
     if let Some(ratio) = case.photos[j].exif.digital_zoom.filter(|z| *z > ZOOM) {
         let message =
             format!("{file} was taken with {} x digital zoom (its EXIF says so). {remedy}", rounded(ratio, 2));
-        return Some(Finding::new("photo-zoomed", Level::Stop, message).in_photo(file));
+        return Some(Finding::new("photo-zoomed", Level::Void, message).in_photo(file));
     }
     let (scene, problem) = (case.scene?, case.problem?);
     let solved = scene.photos.get(j)?.as_ref()?;
@@ -44,5 +44,5 @@ fn zoomed(case: &Case, j: usize) -> Option<Finding> {
         rounded(100.0 * factor.abs(), 0),
         if factor > 0.0 { "longer" } else { "shorter" }
     );
-    Some(Finding::new("photo-zoomed", Level::Stop, message).in_photo(file))
+    Some(Finding::new("photo-zoomed", Level::Void, message).in_photo(file))
 }

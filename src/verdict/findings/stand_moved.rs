@@ -12,13 +12,13 @@ pub(super) const RULE: Rule = Rule {
     title: "Something moved between the photos",
     rationale: "All photos are measured together. A stand that was nudged between two of them stands where neither shows it.",
     method: "Score test: a separate pose of the body in one photo. Needs two photos that are linked by other bodies too; \
-             the best explanation of all suspects must be this one, with a chance below 1e-4, and larger than 1.5 mm or 0.1 deg.",
+             the best explanation of all suspects must be this one, with a chance below 1e-4, and larger than 2.5 mm or 0.12 deg.",
     find,
 };
 
 /// Smaller moves are below what photos of a bay can tell from lens errors.
-const LEAST_MM: f64 = 1.5;
-const LEAST_DEG: f64 = 0.1;
+const LEAST_MM: f64 = 2.5;
+const LEAST_DEG: f64 = 0.12;
 
 fn find(case: &Case) -> Vec<Finding> {
     let Some(suspect) = case.culprit(|e| matches!(e, Extra::CarrierMoved { .. })) else { return Vec::new() };

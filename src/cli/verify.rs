@@ -5,10 +5,11 @@ use std::path::{Path, PathBuf};
 use rayon::prelude::*;
 
 use super::UNREADABLE;
-use super::output::{JsonTarget, complain, say, write_json};
+use super::output::{JsonTarget, colour, complain, say, write_file, write_json};
 use crate::folder::Models;
 use crate::job::{self, Error};
 use crate::record::{JobRecord, Verdict};
+use crate::report::{self, TextOptions};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -98,9 +99,30 @@ fn verify_all(arguments: &Arguments, options: &job::Options) -> u8 {
 }
 
 /// Words on the terminal, and the report where it was asked for.
-fn present(arguments: &Arguments, _path: &Path, record: &JobRecord) -> Result<(), String> {
-    say(&format!("{}: {}\n{}\n", record.job, record.verdict.words(), record.reason), arguments.json.as_ref());
+fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(), String> {
+    let json = arguments.json.as_ref();
+    let options = TextOptions { colour: colour(json), ..TextOptions::default() };
+    say(&report::text(record, &options), json);
+    let Some(folder) = &arguments.report else { return Ok(()) };
+    std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+    let pictures = report::pictures(path, record).map_err(|e| e.to_string())?;
+    let file = folder.join(report_name(record));
+    write_file(&file, report::html(record, &pictures).as_bytes())?;
+    say(&format!("Report: {}\n", file.display()), json);
     Ok(())
+}
+
+/// A file name from the job's number; jobs of one number keep apart by their photos' digests.
+fn report_name(record: &JobRecord) -> String {
+    let plain: String = record
+        .job
+        .chars()
+        .map(|c| if c.is_ascii_alphanumeric() || "-_".contains(c) { c } else { '_' })
+        .take(60)
+        .collect();
+    let digest: String =
+        record.inputs.iter().find(|i| i.role == "job").map_or("", |i| &i.sha256).chars().take(8).collect();
+    format!("{plain}-{digest}.html")
 }
 
 /// Exit codes of the verdicts.

@@ -9,10 +9,12 @@ mod clean;
 mod figures;
 mod html;
 mod label;
+mod pictures;
 mod side;
 mod text;
 mod todo;
 
 pub use html::{PhotoPicture, html};
+pub use pictures::{PictureError, pictures};
 pub use side::{Side, side};
 pub use text::{TextOptions, text};

@@ -1,0 +1,68 @@
+//! Upright copies of a job's photos, small enough to send on.
+
+use std::path::Path;
+
+use rayon::prelude::*;
+
+use super::PhotoPicture;
+use crate::photo::{self, preview};
+use crate::record::JobRecord;
+
+/// The longer side of the copies, px: enough to recognise a bay on a screen
+/// and on paper; the originals stay the evidence.
+const SIDE_PX: usize = 1600;
+const QUALITY: u8 = 82;
+
+/// Why a copy could not be made.
+#[derive(Debug, thiserror::Error)]
+pub enum PictureError {
+    /// The photo cannot be read again.
+    #[error("cannot read photo {name} for the report: {source}")]
+    Read {
+        /// The photo.
+        name: String,
+        /// What the file system said.
+        source: std::io::Error,
+    },
+    /// The photo cannot be decoded again.
+    #[error(transparent)]
+    Photo(#[from] photo::Error),
+    /// The copy cannot be written as JPEG.
+    #[error("cannot encode the copy of photo {name}: {why}")]
+    Encode {
+        /// The photo.
+        name: String,
+        /// What the encoder said.
+        why: String,
+    },
+}
+
+/// Copies of all photos of a record, in its order; `folder` is the job's.
+///
+/// # Errors
+/// A photo that was there a moment ago and no longer is.
+pub fn pictures(folder: &Path, record: &JobRecord) -> Result<Vec<PhotoPicture>, PictureError> {
+    record.photos.par_iter().map(|p| picture(folder, &p.file, p.orientation)).collect()
+}
+
+fn picture(folder: &Path, name: &str, orientation: u8) -> Result<PhotoPicture, PictureError> {
+    let bytes =
+        std::fs::read(folder.join(name)).map_err(|source| PictureError::Read { name: name.to_owned(), source })?;
+    let preview = preview(&bytes, name, SIDE_PX)?;
+    let (width, height) = preview.picture.dimensions();
+    let encode = |why: String| PictureError::Encode { name: name.to_owned(), why };
+    let mut jpeg_bytes = Vec::new();
+    let size = |side: u32| u16::try_from(side).map_err(|e| encode(e.to_string()));
+    jpeg_encoder::Encoder::new(&mut jpeg_bytes, QUALITY)
+        .encode(preview.picture.as_raw(), size(width)?, size(height)?, jpeg_encoder::ColorType::Rgb)
+        .map_err(|e| encode(e.to_string()))?;
+    Ok(PhotoPicture {
+        file: name.to_owned(),
+        jpeg_bytes,
+        width,
+        height,
+        stored_width: preview.stored_px[0] as u32,
+        stored_height: preview.stored_px[1] as u32,
+        orientation,
+    })
+}

@@ -2,6 +2,9 @@
 //!
 //! `cargo bench --bench adjust` prints milliseconds of CPU on one thread.
 
+#![allow(clippy::print_stdout, reason = "a bench prints its figures")]
+#![allow(missing_docs, reason = "a program, not an interface")]
+
 #[path = "../tests/common/mod.rs"]
 mod common;
 

@@ -1,5 +1,7 @@
 //! The adjustment against sampled truth.
 
+#![cfg(test)]
+
 mod common;
 
 use baywitness::pose::{Options, adjust};

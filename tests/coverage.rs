@@ -1,6 +1,8 @@
 //! Stated 95 % intervals hold the truth 95 % of the time: thousands of sampled
 //! jobs in which every error that the files admit to is drawn at random.
 
+#![cfg(test)]
+
 mod common;
 
 use baywitness::folder::Vehicle;

@@ -144,12 +144,12 @@ impl<'a> Setting<'a> {
             Q::Distance => Ok((aim - g.datum(&from, &d)?).dot(&d)),
             Q::Range => Ok(g.floor?.plane.along(&(aim - g.datum(&from, &d)?)).norm()),
             Q::LateralOffset => Ok(in_vehicle.origin_mm().y),
-            Q::LateralFromNose => Ok(self.from_mark(&aim, &ask.from, &world_from_vehicle)?.y),
+            Q::LateralFromNose => Ok(self.beyond_mark(&aim, &ask.from, &world_from_vehicle)?.y),
             Q::Height => {
                 let floor = g.floor?;
                 if floor.height_known { Ok(floor.plane.height_of_mm(&aim)) } else { Err(Undetermined::NoFloorHeight) }
             }
-            Q::HeightFromNose => Ok(self.from_mark(&aim, &ask.from, &world_from_vehicle)?.z),
+            Q::HeightFromNose => Ok(self.beyond_mark(&aim, &ask.from, &world_from_vehicle)?.z),
             Q::Yaw => Ok(attitude.yaw_deg),
             Q::Pitch => Ok(attitude.pitch_deg),
             Q::Roll => Ok(attitude.roll_deg),
@@ -164,7 +164,7 @@ impl<'a> Setting<'a> {
     }
 
     /// The aim point from the nose mark or a datum, in the vehicle's axes.
-    fn from_mark(
+    fn beyond_mark(
         &self,
         aim: &Point3<f64>,
         from: &Option<From>,

@@ -32,7 +32,7 @@ fn normalizer(points: &[Point2<f64>]) -> Option<Matrix3<f64>> {
     let n = points.len() as f64;
     let centre = points.iter().fold(nalgebra::Vector2::zeros(), |s, p| s + p.coords) / n;
     let spread = points.iter().map(|p| (p.coords - centre).norm()).sum::<f64>() / n;
-    if !(spread > 1e-12) {
+    if spread.is_nan() || spread <= 1e-12 {
         return None;
     }
     let s = std::f64::consts::SQRT_2 / spread;

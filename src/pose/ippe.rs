@@ -46,7 +46,7 @@ fn rotations(v: &Vector2<f64>, jacobian: &Matrix2<f64>) -> Option<[Matrix3<f64>;
     let a = b.try_inverse()? * jacobian;
     // The larger singular value of A is the inverse depth.
     let gamma = a.svd(false, false).singular_values.max();
-    if !(gamma > 1e-15) {
+    if gamma.is_nan() || gamma <= 1e-15 {
         return None;
     }
     let upper = a / gamma;

@@ -1,6 +1,7 @@
 //! A sampled bay: exact corners through the lens, then noise. No rendering,
 //! no detector: thousands of scenes in seconds.
 #![allow(dead_code, reason = "each test file uses its own part")]
+#![allow(clippy::unwrap_used, clippy::expect_used, reason = "test support: a panic is the message")]
 
 use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
 use baywitness::geom::{self, Attitude, Pose, Vehicle};
@@ -318,7 +319,7 @@ pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
                     };
                     let (outward, side) = (view.outward(), view.side_px());
                     let jitter = correlated(bay.noise_px, &mut noise);
-                    for i in 0..4 {
+                    for (i, outward) in outward.iter().enumerate() {
                         view.corners_px[i] +=
                             outward[i] * (edge + by_size * EDGE_SIDE_PX / side) + jitter.fixed_rows::<2>(2 * i);
                     }

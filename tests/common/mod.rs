@@ -194,15 +194,25 @@ pub(crate) fn camera(bay: &Bay) -> Profile {
     }
 }
 
+/// Height of the hub datums above the floor, mm.
+pub(crate) const HUB_MM: f64 = 320.0;
+
 /// Where the true bodies are: rear hubs, front hubs, stand, floor sheets.
-fn body_pose(name: &str, noise: &mut Noise) -> Pose<Vehicle, geom::Carrier> {
+///
+/// Without floor sheets the plates are plumb and the hubs level: that is what
+/// then defines the floor, with no uncertainty but the seating's.
+fn body_pose(name: &str, floor_sheets: bool, noise: &mut Noise) -> Pose<Vehicle, geom::Carrier> {
     let hub = |x: f64, y: f64, noise: &mut Noise| {
+        if !floor_sheets {
+            let a = Attitude { yaw_deg: 0.15 * noise.normal(), roll_deg: 0.5 * noise.normal(), ..Default::default() };
+            return Pose::new(a.rotation(), Vector3::new(x + noise.normal(), y, HUB_MM));
+        }
         let a = Attitude {
             yaw_deg: 0.15 * noise.normal(),
             pitch_deg: 0.2 * noise.normal(),
             roll_deg: 0.5 * noise.normal(),
         };
-        Pose::new(a.rotation(), Vector3::new(x + noise.normal(), y, 320.0 + noise.normal()))
+        Pose::new(a.rotation(), Vector3::new(x + noise.normal(), y, HUB_MM + noise.normal()))
     };
     match name {
         "stand" => {
@@ -257,7 +267,7 @@ pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
     let mut noise = Noise::new(seed);
     let rig = rig(bay);
     let camera = camera(bay);
-    let bodies: Vec<_> = rig.carriers.iter().map(|c| body_pose(&c.name, &mut noise)).collect();
+    let bodies: Vec<_> = rig.carriers.iter().map(|c| body_pose(&c.name, bay.floor_sheets, &mut noise)).collect();
     // Seated: where the carrier really sits on its body.
     let seated: Vec<_> = rig
         .carriers
@@ -321,7 +331,7 @@ pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
                     let jitter = correlated(bay.noise_px, &mut noise);
                     for (i, outward) in outward.iter().enumerate() {
                         view.corners_px[i] +=
-                            outward[i] * (edge + by_size * EDGE_SIDE_PX / side) + jitter.fixed_rows::<2>(2 * i);
+                            outward * (edge + by_size * EDGE_SIDE_PX / side) + jitter.fixed_rows::<2>(2 * i);
                     }
                     views.push(view);
                 }

@@ -183,7 +183,7 @@ fn what_follows_the_picture_is_left_alone() {
 fn files_that_are_no_photos_say_what_they_are() {
     let cases: [(&[u8], &str); 4] = [
         (b"", "is empty"),
-        (b"\0\0\0\x18ftypheic\0\0\0\0mif1heic", "HEIC"),
+        (b"\0\0\0\x18ftypavif\0\0\0\0mif1avif", "AVIF"),
         (b"RIFF\x10\0\0\0WEBPVP8 ", "WebP"),
         (b"%PDF-1.4\n", "PDF"),
     ];

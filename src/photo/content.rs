@@ -7,6 +7,8 @@ pub enum Kind {
     Jpeg,
     /// PNG: ISO/IEC 15948.
     Png,
+    /// HEIC: ISO/IEC 23008-12, with the feature `heic`.
+    Heic,
 }
 
 impl Kind {
@@ -15,6 +17,7 @@ impl Kind {
         match self {
             Kind::Jpeg => "JPEG",
             Kind::Png => "PNG",
+            Kind::Heic => "HEIC",
         }
     }
 }
@@ -39,6 +42,9 @@ pub(super) fn recognise(bytes: &[u8]) -> Result<Kind, Foreign> {
     }
     if bytes.starts_with(b"\x89PNG\r\n\x1a\n") {
         return Ok(Kind::Png);
+    }
+    if cfg!(feature = "heic") && is_heic(bytes) {
+        return Ok(Kind::Heic);
     }
     Err(foreign(bytes))
 }
@@ -84,13 +90,20 @@ fn iso_media(bytes: &[u8]) -> Option<(&'static str, &'static str)> {
         return None;
     }
     Some(match bytes.get(8..12) {
-        Some(b"heic" | b"heix" | b"heim" | b"heis" | b"hevc" | b"hevx" | b"mif1" | b"msf1") => {
-            ("a HEIC picture, which this build does not decode", HEIC)
-        }
         Some(b"avif" | b"avis") => ("an AVIF picture", CONVERT),
+        _ if is_heic(bytes) => ("a HEIC picture, which this build does not decode", HEIC),
         Some(b"crx ") => ("a raw picture", CONVERT),
         _ => ("a video", STILL),
     })
+}
+
+/// Whether the file's own brand or one that it is compatible with is HEIC
+/// (ISO/IEC 23008-12, annex B.4).
+fn is_heic(bytes: &[u8]) -> bool {
+    let length = bytes.first_chunk().map_or(0, |b: &[u8; 4]| u32::from_be_bytes(*b) as usize);
+    let brands = bytes.get(8..length.min(bytes.len()).min(256)).unwrap_or_default();
+    bytes.get(4..8) == Some(b"ftyp")
+        && brands.chunks_exact(4).any(|brand| matches!(brand, b"heic" | b"heix" | b"heim" | b"heis"))
 }
 
 fn is_text(bytes: &[u8]) -> bool {
@@ -113,7 +126,7 @@ mod tests {
         // Signatures from the formats' own specifications (TIFF 6.0, RFC 9649,
         // GIF89a, ISO/IEC 14496-12 and 23008-12, ISO 32000).
         let cases: [(&[u8], &str); 10] = [
-            (b"\0\0\0\x18ftypheic\0\0\0\0", "a HEIC picture"),
+            (b"\0\0\0\x18ftypavis\0\0\0\0", "an AVIF picture"),
             (b"\0\0\0\x18ftypavif\0\0\0\0", "an AVIF picture"),
             (b"\0\0\0\x18ftypmp42\0\0\0\0", "a video"),
             (b"RIFF\0\0\0\0WEBPVP8 ", "a WebP picture"),

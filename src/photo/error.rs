@@ -27,7 +27,7 @@ pub enum Error {
         /// The limit.
         max: u64,
     },
-    /// Recognised, and not a JPEG or PNG.
+    /// Recognised, and no picture that is decoded.
     #[error("photo {name} is {what}: {remedy}")]
     Foreign {
         /// The photo's name.

@@ -9,6 +9,8 @@ mod content;
 mod error;
 mod exif;
 mod exif_reader;
+#[cfg(feature = "heic")]
+mod heic;
 mod jpeg;
 mod jpeg_source;
 mod jpeg_structure;

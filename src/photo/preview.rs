@@ -4,7 +4,9 @@ use std::io::Cursor;
 
 use image::{DynamicImage, ImageDecoder, RgbImage, imageops};
 
-use super::{Error, Kind, Orientation, error::Fault, exif_reader, jpeg, read};
+#[cfg(feature = "heic")]
+use super::heic;
+use super::{Error, Kind, Orientation, error::Fault, jpeg, read};
 
 /// A small upright copy of a photo and how its pixels lie in it.
 #[derive(Debug, Clone, PartialEq)]
@@ -44,22 +46,31 @@ impl Preview {
 /// # Errors
 /// As [`super::decode`].
 pub fn preview(bytes: &[u8], name: &str, max_side_px: usize) -> Result<Preview, Error> {
-    let full = match read::recognise(bytes, name)? {
-        Kind::Jpeg => jpeg_picture(bytes),
+    let kind = read::recognise(bytes, name)?;
+    let full = match kind {
+        Kind::Jpeg => jpeg::rgb(bytes).and_then(picture),
         Kind::Png => png_picture(bytes),
+        #[cfg(feature = "heic")]
+        Kind::Heic => heic::rgb(bytes).and_then(picture),
+        #[cfg(not(feature = "heic"))]
+        Kind::Heic => Err(Fault::Unsupported("a HEIC picture".into())),
     }
     .map_err(|fault| fault.of(name))?;
-    let stored_px = [full.width() as usize, full.height() as usize];
-    let orientation = exif_reader::exif(bytes).orientation.unwrap_or(Orientation::UPRIGHT);
+    let orientation = read::exif(bytes, kind).orientation.unwrap_or(Orientation::UPRIGHT);
+    let mut stored_px = [full.width() as usize, full.height() as usize];
     let mut small = DynamicImage::ImageRgb8(reduced(full, max_side_px.max(1)));
-    if let Some(turn) = image::metadata::Orientation::from_exif(orientation.0) {
+    if kind == Kind::Heic {
+        // It comes upright from its decoder.
+        if orientation.swaps_sides() {
+            stored_px.reverse();
+        }
+    } else if let Some(turn) = image::metadata::Orientation::from_exif(orientation.0) {
         small.apply_orientation(turn);
     }
     Ok(Preview { picture: small.into_rgb8(), stored_px, orientation })
 }
 
-fn jpeg_picture(bytes: &[u8]) -> Result<RgbImage, Fault> {
-    let ([width, height], pixels) = jpeg::rgb(bytes)?;
+fn picture(([width, height], pixels): ([usize; 2], Vec<u8>)) -> Result<RgbImage, Fault> {
     RgbImage::from_raw(width as u32, height as u32, pixels)
         .ok_or_else(|| Fault::Damaged("its size changed while it was decoded".into()))
 }

@@ -4,6 +4,8 @@ use std::{fs::File, io::Read, path::Path};
 
 use sha2::{Digest, Sha256};
 
+#[cfg(feature = "heic")]
+use super::heic;
 use super::{Error, Exif, Kind, Luma, content, error::Fault, exif_reader, jpeg, png_rows};
 
 /// Most pixels that a photo may state: phones that are sold as "50 megapixels"
@@ -34,7 +36,7 @@ pub struct Photo {
 /// Reads and decodes one photo.
 ///
 /// # Errors
-/// Where the file cannot be read, is not a JPEG or PNG, is cut off or damaged,
+/// Where the file cannot be read, is no picture that is decoded, is cut off or damaged,
 /// or states more than [`MAX_PIXELS`].
 pub fn read(path: &Path) -> Result<Photo, Error> {
     let name = path.display().to_string();
@@ -51,10 +53,24 @@ pub fn decode(bytes: &[u8], name: &str) -> Result<Photo, Error> {
     let luma = match kind {
         Kind::Jpeg => jpeg::luma(bytes),
         Kind::Png => png_rows::luma(bytes),
+        #[cfg(feature = "heic")]
+        Kind::Heic => heic::luma(bytes),
+        #[cfg(not(feature = "heic"))]
+        Kind::Heic => Err(Fault::Unsupported("a HEIC picture".into())),
     }
     .map_err(|fault| fault.of(name))?;
     let (width, height) = (luma.width(), luma.height());
-    Ok(Photo { luma, exif: exif_reader::exif(bytes), sha256: sha256(bytes), kind, width, height })
+    Ok(Photo { luma, exif: exif(bytes, kind), sha256: sha256(bytes), kind, width, height })
+}
+
+/// The photo's record; a HEIC file's container says how to turn it.
+pub(super) fn exif(bytes: &[u8], kind: Kind) -> Exif {
+    let exif = exif_reader::exif(bytes);
+    match kind {
+        #[cfg(feature = "heic")]
+        Kind::Heic => Exif { orientation: heic::orientation(bytes), ..exif },
+        _ => exif,
+    }
 }
 
 /// The file's format, or what it is instead.

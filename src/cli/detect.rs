@@ -1,15 +1,13 @@
 //! `baywitness detect`.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
 use serde::Serialize;
 
 use super::UNREADABLE;
 use super::output::{JsonTarget, complain, say, write_json};
-use crate::detect::{Sighting, Sightings, find_markers};
-use crate::marker::Dictionary;
-use crate::photo;
+use crate::job::{PhotoMarkers, photo_markers};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -25,37 +23,11 @@ pub(super) struct Arguments {
     threads: Option<usize>,
 }
 
-/// What was found in one photo, as the formats page has it.
-#[derive(Debug, Serialize)]
-struct Found {
-    file: String,
-    width_px: usize,
-    height_px: usize,
-    edge_offset_px: f64,
-    u_edge_offset_px: f64,
-    blur_px: f64,
-    markers: Vec<Marker>,
-}
-
-#[derive(Debug, Serialize)]
-struct Marker {
-    id: u32,
-    family: &'static str,
-    hamming: u32,
-    corners_px: [[f64; 2]; 4],
-    corner_valid: [bool; 4],
-    covariance_px2: [[f64; 8]; 8],
-    u_corner_px: f64,
-    contrast: f64,
-    side_px: f64,
-    blur_px: f64,
-}
-
 /// An element for a photo that could not be read.
 #[derive(Debug, Serialize)]
 #[serde(untagged)]
 enum Element {
-    Found(Found),
+    Found(PhotoMarkers),
     Failed { format: &'static str, path: String, message: String },
 }
 
@@ -71,41 +43,11 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
     }
 }
 
-fn look(path: &PathBuf) -> Element {
-    let file = path.display().to_string();
-    match photo::read(path) {
-        Ok(photo) => {
-            let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
-            Element::Found(found(file, &photo.luma, &sightings))
-        }
-        Err(e) => Element::Failed { format: "error/1", path: file, message: e.to_string() },
-    }
-}
-
-fn found(file: String, luma: &photo::Luma, sightings: &Sightings) -> Found {
-    Found {
-        file,
-        width_px: luma.width(),
-        height_px: luma.height(),
-        edge_offset_px: sightings.edge_offset_px,
-        u_edge_offset_px: sightings.u_edge_offset_px,
-        blur_px: sightings.blur_px,
-        markers: sightings.markers.iter().map(marker).collect(),
-    }
-}
-
-fn marker(sighting: &Sighting) -> Marker {
-    Marker {
-        id: sighting.id,
-        family: Dictionary::tag36h11().name(),
-        hamming: sighting.hamming,
-        corners_px: sighting.corners_px.map(|c| [c.x, c.y]),
-        corner_valid: sighting.corner_valid,
-        covariance_px2: std::array::from_fn(|i| std::array::from_fn(|j| sighting.covariance_px2[(i, j)])),
-        u_corner_px: sighting.u_corner_px(),
-        contrast: sighting.contrast,
-        side_px: sighting.side_px(),
-        blur_px: sighting.blur_px,
+fn look(path: impl AsRef<Path>) -> Element {
+    let path = path.as_ref();
+    match photo_markers(path) {
+        Ok(found) => Element::Found(found),
+        Err(e) => Element::Failed { format: "error/1", path: path.display().to_string(), message: e.to_string() },
     }
 }
 
@@ -129,7 +71,7 @@ fn report(arguments: &Arguments, elements: Vec<Element>) -> u8 {
 }
 
 /// A line for the photo and one for each marker.
-fn words(found: &Found) -> String {
+fn words(found: &PhotoMarkers) -> String {
     let mut text = format!(
         "{}: {} markers, blur {:.2} px, edge offset {:+.2} px (corrected)\n",
         found.file,

@@ -5,8 +5,10 @@ mod assign;
 mod convert;
 mod look;
 mod outline;
+mod photo_markers;
 mod verify;
 
+pub use photo_markers::{FoundMarker, PhotoMarkers, photo_markers};
 pub use verify::{Options, verify};
 
 /// Why a job could not be verified at all: an input that cannot be read.

@@ -168,9 +168,10 @@ fn paint(
     let tilt = pick(&mut uniform, kind.tilt).to_radians();
     let contrast = pick(&mut uniform, kind.contrast);
     let black_grey = pick(&mut uniform, (15.0, (235.0 - contrast).clamp(16.0, 70.0)));
-    let (axis, roll) = (pick(&mut uniform, (0.0, 6.28)), pick(&mut uniform, (0.0, 6.28)));
+    let (axis, roll) =
+        (pick(&mut uniform, (0.0, std::f64::consts::TAU)), pick(&mut uniform, (0.0, std::f64::consts::TAU)));
     let shift = Vector2::new(uniform(), uniform());
-    let shadow = pick(&mut uniform, (0.0, 6.28));
+    let shadow = pick(&mut uniform, (0.0, std::f64::consts::TAU));
     let glare = ((uniform() * 6.0) as usize + 1, (uniform() * 6.0) as usize + 1);
     // Eight cells of unit length, seen from far enough that the side is as wanted.
     let focal = 3000.0;

@@ -214,7 +214,7 @@ fn photo(
             views.push(view);
         }
     }
-    PhotoView { camera: 0, views, u_edge_offset_px: U_EDGE_PX }
+    PhotoView { camera: 0, views, u_edge_offset_px: U_EDGE_PX, u_edge_by_size_px: 0.0 }
 }
 
 /// The marker as seen, without noise; `None` where it is hidden, too small, too tilted or outside.

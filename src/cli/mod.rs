@@ -1,6 +1,7 @@
 //! The command-line doors, a file for each command. What is typed becomes one
 //! ready value of options before any work starts; no geometry here.
 
+mod camera;
 mod detect;
 mod output;
 mod sheet;
@@ -25,6 +26,8 @@ enum Command {
     Verify(verify::Arguments),
     /// Find the markers of photos, with the uncertainty of every corner
     Detect(detect::Arguments),
+    /// Fit a camera to photos of a board
+    Camera(camera::Arguments),
     /// Print a marker kit or a camera board as PDF at true size
     Sheet(sheet::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
@@ -40,6 +43,7 @@ pub fn run() -> ExitCode {
     let code = match arguments.command {
         Command::Verify(a) => verify::run(a),
         Command::Detect(a) => detect::run(&a),
+        Command::Camera(a) => camera::run(&a),
         Command::Sheet(a) => sheet::run(&a),
         Command::Stage(a) => stage::run(&a),
     };

@@ -9,7 +9,7 @@ use crate::geom::{Camera, Marker, Pose};
 /// The two poses of a plane whose points `flat_mm` (z = 0, centred near the
 /// origin) are seen along the rays `seen` (on the plane z = 1), better one
 /// first. Empty for degenerate points.
-pub(super) fn plane_poses(flat_mm: &[Point2<f64>], seen: &[Point2<f64>]) -> Vec<Pose<Camera, Marker>> {
+pub(crate) fn plane_poses(flat_mm: &[Point2<f64>], seen: &[Point2<f64>]) -> Vec<Pose<Camera, Marker>> {
     let Some(h) = homography(flat_mm, seen) else { return Vec::new() };
     // The map's value and derivative at the plane's origin.
     let v = Vector2::new(h[(0, 2)], h[(1, 2)]);

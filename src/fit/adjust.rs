@@ -1,0 +1,259 @@
+//! All photos at once: lens, board, poses and how photos differ, with the
+//! sizes of noise and of the photo-to-photo differences from the photos themselves.
+
+use nalgebra::DVector;
+
+use super::equations::{Equations, equations, residual_px};
+use super::normal::{Covariance, Normal};
+use super::seen::BoardPhoto;
+use super::state::{CENTRE, EDGE, FOCAL, PHOTO, Spread, State};
+use super::target::Target;
+
+/// Beyond this many sigmas (root mean square over its coordinates) an element
+/// weighs less (Huber 1964).
+const HUBER: f64 = 2.0;
+/// Beyond this many it does not count at all.
+const GROSS: f64 = 6.0;
+/// What photos are taken to differ by before they say so themselves.
+pub(super) const FIRST_SPREAD: Spread = Spread { focal_relative: 3e-3, centre_px: 5.0 };
+/// No photo repeats another better than this.
+const LEAST_SPREAD: Spread = Spread { focal_relative: 2e-5, centre_px: 0.05 };
+
+/// One adjustment at work.
+#[derive(Debug, Clone)]
+pub(super) struct Adjustment<'a> {
+    pub(super) target: &'a Target,
+    pub(super) photos: Vec<&'a BoardPhoto>,
+    pub(super) state: State,
+    pub(super) spread: Spread,
+    /// Noise found over noise stated by the detector.
+    pub(super) noise: f64,
+    /// Weight of every element, 0 to 1.
+    pub(super) weights: Vec<Vec<f64>>,
+    /// Lens parameters that are not adjusted.
+    pub(super) held: [bool; 9],
+}
+
+/// How well an adjustment fits.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Misfit {
+    /// Weighted sum of squared whitened residuals, noise factor taken out.
+    pub(super) sum: f64,
+    /// Coordinates that count.
+    pub(super) rows: f64,
+}
+
+impl<'a> Adjustment<'a> {
+    pub(super) fn new(target: &'a Target, photos: Vec<&'a BoardPhoto>, state: State) -> Self {
+        let weights = photos.iter().map(|p| vec![1.0; p.seen.len()]).collect();
+        Adjustment { target, photos, state, spread: FIRST_SPREAD, noise: 1.0, weights, held: [false; 9] }
+    }
+
+    fn shared(&self) -> usize {
+        self.state.lens.model.parameters() + self.target.unknowns()
+    }
+
+    /// The elements of all photos with their equations.
+    fn each(&self, mut take: impl FnMut(usize, usize, Equations)) -> Option<()> {
+        for (j, photo) in self.photos.iter().enumerate() {
+            for (k, seen) in photo.seen.iter().enumerate().filter(|(k, _)| self.weights[j][*k] > 0.0) {
+                let own = &self.state.photos[j];
+                take(j, k, equations(self.target, photo, seen, &self.state, own, &self.spread)?);
+            }
+        }
+        Some(())
+    }
+
+    fn normal(&self) -> Option<Normal> {
+        let p = self.state.lens.model.parameters();
+        let mut normal = Normal::new(self.shared(), self.photos.len());
+        let precision = 1.0 / (self.noise * self.noise);
+        self.each(|j, k, e| normal.add(j, &e, self.weights[j][k] * precision))?;
+        for (i, value) in self.state.shape.iter().enumerate() {
+            normal.prior_shared(p + i, *value);
+        }
+        for (j, photo) in self.state.photos.iter().enumerate() {
+            let values = photo.in_sigmas(&self.spread);
+            for column in FOCAL..PHOTO {
+                normal.prior_photo(j, column, values[column]);
+            }
+        }
+        for column in (0..p).filter(|c| self.held[*c]) {
+            normal.hold(column);
+        }
+        Some(normal)
+    }
+
+    /// Each element's mean squared whitened residual at a state. `None` out of sight.
+    fn squares(&self, state: &State) -> Option<Vec<Vec<f64>>> {
+        let one = |j: usize| {
+            let (photo, own) = (self.photos[j], &state.photos[j]);
+            let lens = own.lens(&state.lens);
+            let mean_square = |(k, seen): (usize, &super::seen::Seen)| {
+                if self.weights[j][k] <= 0.0 && self.photos.len() > 1 {
+                    // An element that is out may be out of sight: look, but don't insist.
+                    return Some(
+                        residual_px(self.target, photo, seen, state, own, &lens)
+                            .map_or(f64::INFINITY, |r| (&seen.whitener * &r).norm_squared() / r.len() as f64),
+                    );
+                }
+                let r = residual_px(self.target, photo, seen, state, own, &lens)?;
+                Some((&seen.whitener * &r).norm_squared() / r.len() as f64)
+            };
+            photo.seen.iter().enumerate().map(mean_square).collect::<Option<Vec<f64>>>()
+        };
+        (0..self.photos.len()).map(one).collect()
+    }
+
+    /// What the adjustment makes small.
+    fn cost(&self, state: &State) -> Option<f64> {
+        let mut cost = self.misfit(state)?.sum / (self.noise * self.noise);
+        cost += state.shape.iter().map(|x| x * x).sum::<f64>();
+        cost += state.photos.iter().map(|p| p.in_sigmas(&self.spread).norm_squared()).sum::<f64>();
+        cost.is_finite().then_some(cost)
+    }
+
+    pub(super) fn misfit(&self, state: &State) -> Option<Misfit> {
+        let squares = self.squares(state)?;
+        let mut misfit = Misfit { sum: 0.0, rows: 0.0 };
+        for (j, photo) in self.photos.iter().enumerate() {
+            for (k, seen) in photo.seen.iter().enumerate().filter(|(k, _)| self.weights[j][*k] > 0.0) {
+                let rows = 2.0 * seen.points.len() as f64;
+                misfit.sum += self.weights[j][k] * rows * squares[j][k];
+                misfit.rows += self.weights[j][k] * rows;
+            }
+        }
+        Some(misfit)
+    }
+
+    /// Levenberg-Marquardt with the weights as they are. `None` where it fails.
+    pub(super) fn settle(&mut self, most: usize) -> Option<()> {
+        let mut cost = self.cost(&self.state)?;
+        let mut damping = 1e-4;
+        for _ in 0..most {
+            let normal = self.normal()?;
+            let (next, next_cost) = loop {
+                let trial = normal.solve(damping).and_then(|step| {
+                    let next = self.state.moved(&step.shared, &step.photos, &self.spread);
+                    let cost = self.cost(&next)?;
+                    Some((next, cost))
+                });
+                match trial {
+                    Some((next, c)) if c <= cost * (1.0 + 1e-12) => break (next, c),
+                    _ if damping > 1e8 => return Some(()),
+                    _ => damping *= 10.0,
+                }
+            };
+            let gain = (cost - next_cost) / cost.max(1e-30);
+            self.state = next;
+            cost = next_cost;
+            damping = (damping * 0.1).max(1e-12);
+            if gain < 1e-7 {
+                break;
+            }
+        }
+        Some(())
+    }
+
+    /// Weights of all elements from their present misfits.
+    pub(super) fn reweigh(&mut self) -> Option<()> {
+        let squares = self.squares(&self.state)?;
+        let mut all: Vec<f64> = squares.iter().flatten().copied().filter(|s| s.is_finite()).collect();
+        all.sort_by(f64::total_cmp);
+        // The median of chi squared over its degrees of freedom is near 1.
+        let typical = all.get(all.len() / 2)?.max(1e-4).sqrt();
+        let weigh = |square: &f64| {
+            let ratio = square.sqrt() / typical;
+            if ratio.is_nan() || ratio > GROSS { 0.0 } else { (HUBER / ratio.max(1e-9)).min(1.0) }
+        };
+        self.weights = squares.iter().map(|photo| photo.iter().map(weigh).collect()).collect();
+        Some(())
+    }
+
+    pub(super) fn covariance(&self) -> Option<Covariance> {
+        self.normal()?.covariance()
+    }
+
+    /// Unknowns that the observations, not the priors, determine.
+    pub(super) fn determined(&self, covariance: &Covariance) -> f64 {
+        let p = self.state.lens.model.parameters();
+        let free = self.held[..p].iter().filter(|h| !**h).count() + 6 * self.photos.len();
+        let shape: f64 = (p..covariance.shared.nrows()).map(|i| 1.0 - covariance.shared[(i, i)]).sum();
+        let own: f64 = covariance.photos.iter().map(|c| (FOCAL..PHOTO).map(|i| 1.0 - c[(i, i)]).sum::<f64>()).sum();
+        free as f64 + shape + own
+    }
+
+    /// Restricted maximum likelihood (Patterson and Thompson 1971) of noise
+    /// and spreads, one step of Harville's iteration (1977). The largest change.
+    fn improve_spreads(&mut self, covariance: &Covariance) -> Option<f64> {
+        let before = (self.spread, self.noise);
+        let misfit = self.misfit(&self.state)?;
+        let degrees = (misfit.rows - self.determined(covariance)).max(1.0);
+        self.noise = (misfit.sum / degrees).sqrt().max(1e-3);
+        let ratio = |columns: std::ops::Range<usize>| {
+            let mut found = 0.0;
+            let mut determined = 1e-9;
+            for (photo, c) in self.state.photos.iter().zip(&covariance.photos) {
+                let values = photo.in_sigmas(&before.0);
+                for i in columns.clone() {
+                    found += values[i] * values[i];
+                    determined += 1.0 - c[(i, i)];
+                }
+            }
+            (found / determined).sqrt().clamp(0.2, 5.0)
+        };
+        self.spread.focal_relative = (before.0.focal_relative * ratio(FOCAL..CENTRE)).max(LEAST_SPREAD.focal_relative);
+        self.spread.centre_px = (before.0.centre_px * ratio(CENTRE..EDGE)).max(LEAST_SPREAD.centre_px);
+        let change = |a: f64, b: f64| (a / b).ln().abs();
+        Some(
+            change(self.spread.focal_relative, before.0.focal_relative)
+                .max(change(self.spread.centre_px, before.0.centre_px))
+                .max(change(self.noise, before.1)),
+        )
+    }
+
+    /// Adjusts until estimates, weights, noise and spreads agree with each other.
+    pub(super) fn finish(&mut self) -> Option<Covariance> {
+        for round in 0..40 {
+            self.settle(if round == 0 { 30 } else { 4 })?;
+            let covariance = self.covariance()?;
+            let change = self.improve_spreads(&covariance)?;
+            if round < 6 {
+                self.reweigh()?;
+            } else if change < 2e-3 {
+                break;
+            }
+        }
+        self.settle(10)?;
+        self.covariance()
+    }
+
+    /// Effective number of photos that say something of the focal length's
+    /// spread, and of coordinates that say something of the centre's.
+    pub(super) fn spread_degrees(&self, covariance: &Covariance) -> [f64; 2] {
+        let sum = |columns: std::ops::Range<usize>| {
+            covariance.photos.iter().map(|c| columns.clone().map(|i| 1.0 - c[(i, i)]).sum::<f64>()).sum()
+        };
+        [sum(FOCAL..CENTRE), sum(CENTRE..EDGE)]
+    }
+
+    /// Residuals of one element, px (found minus predicted).
+    pub(super) fn residual_px(&self, photo: usize, element: usize) -> Option<DVector<f64>> {
+        let own = &self.state.photos[photo];
+        let lens = own.lens(&self.state.lens);
+        let seen = &self.photos[photo].seen[element];
+        residual_px(self.target, self.photos[photo], seen, &self.state, own, &lens)
+    }
+
+    /// Root mean square of one photo's whitened residuals.
+    pub(super) fn photo_misfit(&self, photo: usize) -> f64 {
+        let (mut sum, mut rows) = (0.0, 0.0);
+        for (k, seen) in self.photos[photo].seen.iter().enumerate() {
+            if let Some(r) = self.residual_px(photo, k) {
+                sum += (&seen.whitener * &r).norm_squared();
+                rows += r.len() as f64;
+            }
+        }
+        (sum / f64::max(rows, 1.0)).sqrt()
+    }
+}

@@ -1,0 +1,239 @@
+//! From board photos to a camera: the order of the work.
+
+use nalgebra::DMatrix;
+
+use super::Error;
+use super::adjust::Adjustment;
+use super::advice::{Advice, advice};
+use super::coverage::Coverage;
+use super::field::{Field, FieldPoint, TakenOut};
+use super::halves::{Halves, compare};
+use super::normal::Covariance;
+use super::record::{common_exif, sort_out};
+use super::reject::{Rejected, worst};
+use super::seen::BoardPhoto;
+use super::start::{approach, start};
+use super::target::Target;
+use crate::camera::{LensModel, PerPhoto, Profile};
+use crate::marker::Board;
+
+/// What is wanted.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Options {
+    /// The profile's name.
+    pub name: String,
+    /// The lens model.
+    pub model: LensModel,
+}
+
+/// A fitted camera and everything that speaks for or against it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CameraFit {
+    /// The camera.
+    pub profile: Profile,
+    /// Standard uncertainties of the lens's parameters, in the covariance's order.
+    pub u_parameters: Vec<f64>,
+    /// Root mean square of the residuals per coordinate, px.
+    pub rms_px: f64,
+    /// Noise found over noise that the detector states.
+    pub noise_factor: f64,
+    /// Observations minus unknowns that they determine.
+    pub degrees_of_freedom: f64,
+    /// Degrees of freedom of the two photo-to-photo sigmas.
+    pub per_photo_degrees: [f64; 2],
+    /// Photos that took part.
+    pub photos: Vec<FittedPhoto>,
+    /// Photos that did not.
+    pub rejected: Vec<Rejected>,
+    /// Found bend of the board, peak to valley, mm.
+    pub bend_mm: f64,
+    /// Where the board was seen.
+    pub coverage: Coverage,
+    /// Uncertainty of the projection over the frame.
+    pub field: Vec<FieldPoint>,
+    /// Likewise, focal length and centre taken out too: a photo finds its own.
+    pub shape_field: Vec<FieldPoint>,
+    /// Two halves of the photos against each other.
+    pub halves: Option<Halves>,
+    /// Residuals: where and found minus predicted, px.
+    pub residuals_px: Vec<([f64; 2], [f64; 2])>,
+    /// What to say about it.
+    pub advice: Vec<Advice>,
+}
+
+/// One photo that took part.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FittedPhoto {
+    /// Its path.
+    pub file: String,
+    /// Points that were found, of how many the board has.
+    pub points: [usize; 2],
+    /// Root mean square of its residuals per coordinate, px.
+    pub rms_px: f64,
+    /// Relative difference of its focal length from the mean.
+    pub focal_relative: f64,
+    /// Shift of its centre from the mean, px.
+    pub centre_px: [f64; 2],
+}
+
+impl CameraFit {
+    /// Whether the camera may be used.
+    pub fn fit_for_use(&self) -> bool {
+        !self.advice.iter().any(|a| a.forbids)
+    }
+
+    /// The larger relative standard uncertainty of the two focal lengths.
+    pub fn u_focal_relative(&self) -> f64 {
+        let f = self.profile.lens.focal_px;
+        (self.u_parameters[0] / f[0]).max(self.u_parameters[1] / f[1])
+    }
+}
+
+/// Fits a camera to photos of a board.
+///
+/// # Errors
+/// No photo, or too few, show the board; or no lens explains them.
+pub fn fit_camera(board: &Board, photos: &[BoardPhoto], options: &Options) -> Result<CameraFit, Error> {
+    let target = Target::new(board);
+    let (kept, mut rejected) = sort_out(photos);
+    let few = |left: usize, rejected: &[Rejected]| Error::TooFew {
+        left,
+        photos: photos.len(),
+        why: rejected.iter().map(|r| format!("; {}: {}", r.file, r.why)).collect(),
+    };
+    if kept.len() < 3 {
+        return Err(few(kept.len(), &rejected));
+    }
+    let size_px = kept[0].size_px;
+    let (lens, poses) = start(&target, &kept, options.model, size_px).ok_or(Error::NoStart { photos: kept.len() })?;
+    let mut usable = Vec::new();
+    let mut found = Vec::new();
+    for (photo, pose) in kept.into_iter().zip(poses) {
+        match pose {
+            Some(pose) => {
+                usable.push(photo);
+                found.push(pose);
+            }
+            None => {
+                rejected.push(Rejected { file: photo.file.clone(), why: "no pose of the board explains it".to_owned() })
+            }
+        }
+    }
+    if usable.len() < 3 {
+        return Err(few(usable.len(), &rejected));
+    }
+    let not_settled = || Error::NotSettled { photos: photos.len() };
+    let mut work = approach(&target, usable, lens, found).ok_or_else(not_settled)?;
+    let covariance = finish_without_strangers(&mut work, &mut rejected).ok_or_else(not_settled)?;
+    report(&work, &covariance, rejected, options, size_px).ok_or_else(not_settled)
+}
+
+/// Adjusts, leaving out one photo after the other that disagrees with the rest.
+fn finish_without_strangers(work: &mut Adjustment, rejected: &mut Vec<Rejected>) -> Option<Covariance> {
+    let most = work.photos.len() / 3;
+    for left_out in 0.. {
+        let covariance = work.finish()?;
+        let Some((photo, why)) = worst(work).filter(|_| left_out < most) else { return Some(covariance) };
+        rejected.push(Rejected { file: work.photos[photo].file.clone(), why });
+        let keep: Vec<usize> = (0..work.photos.len()).filter(|i| *i != photo).collect();
+        *work = work.only(&keep);
+    }
+    None
+}
+
+/// Everything about a finished adjustment.
+fn report(
+    work: &Adjustment,
+    covariance: &Covariance,
+    rejected: Vec<Rejected>,
+    options: &Options,
+    size_px: [u32; 2],
+) -> Option<CameraFit> {
+    let lens = work.state.lens;
+    let p = lens.model.parameters();
+    let per_photo_degrees = work.spread_degrees(covariance);
+    let field = Field::new(&lens, size_px, TakenOut::Turn);
+    let halves = compare(work, &field, per_photo_degrees[0].min(per_photo_degrees[1]));
+    // Where the halves disagree, their difference says what the uncertainty is.
+    let enlarge = halves.as_ref().filter(|h| !h.agree()).map_or(1.0, |h| h.ratio);
+    let of_lens: DMatrix<f64> = covariance.shared.view((0, 0), (p, p)) * enlarge;
+    let of_lens = (&of_lens + of_lens.transpose()) * 0.5;
+    let misfit = work.misfit(&work.state)?;
+    let degrees_of_freedom = misfit.rows - work.determined(covariance);
+    let photos = fitted_photos(work);
+    let residuals_px = residuals(work);
+    let squares: f64 = residuals_px.iter().map(|(_, r)| r[0] * r[0] + r[1] * r[1]).sum();
+    let rms_px = (squares / (2.0 * residuals_px.len() as f64)).sqrt();
+    let profile = Profile {
+        name: options.name.clone(),
+        lens,
+        image_size_px: size_px,
+        u_noise_px: Some(rms_px * (misfit.rows / degrees_of_freedom.max(1.0)).sqrt()),
+        covariance: Some(of_lens.clone()),
+        per_photo: per_photo(work, per_photo_degrees),
+        exif: common_exif(&work.photos),
+    };
+    let mut fit = CameraFit {
+        profile,
+        u_parameters: (0..p).map(|i| of_lens[(i, i)].max(0.0).sqrt()).collect(),
+        rms_px,
+        noise_factor: work.noise,
+        degrees_of_freedom,
+        per_photo_degrees,
+        photos,
+        rejected,
+        bend_mm: work.target.bend_mm(&work.state.shape),
+        coverage: Coverage::new(work, size_px),
+        field: field.uncertainties(&of_lens),
+        shape_field: Field::new(&lens, size_px, TakenOut::TurnFocalCentre).uncertainties(&of_lens),
+        halves,
+        residuals_px,
+        advice: Vec::new(),
+    };
+    fit.advice = advice(&fit);
+    Some(fit)
+}
+
+/// The sigmas from the photos; where too few photos say anything, not less
+/// than a phone's common ones (as for a camera file that states none).
+fn per_photo(work: &Adjustment, degrees: [f64; 2]) -> PerPhoto {
+    const LEAST_DEGREES: f64 = 3.0;
+    let (focal, centre) = (work.spread.focal_relative, work.spread.centre_px);
+    PerPhoto {
+        u_focal_relative: if degrees[0] < LEAST_DEGREES { focal.max(2e-3) } else { focal },
+        u_centre_px: if degrees[1] < LEAST_DEGREES { centre.max(5.0) } else { centre },
+    }
+}
+
+fn fitted_photos(work: &Adjustment) -> Vec<FittedPhoto> {
+    let one = |j: usize| {
+        let (mut sum, mut count) = (0.0, 0);
+        for k in (0..work.photos[j].seen.len()).filter(|k| work.weights[j][*k] > 0.0) {
+            if let Some(r) = work.residual_px(j, k) {
+                sum += r.norm_squared();
+                count += r.len();
+            }
+        }
+        FittedPhoto {
+            file: work.photos[j].file.clone(),
+            points: [work.photos[j].points(), work.target.points()],
+            rms_px: (sum / f64::max(count as f64, 1.0)).sqrt(),
+            focal_relative: work.state.photos[j].focal_relative,
+            centre_px: work.state.photos[j].centre_px,
+        }
+    };
+    (0..work.photos.len()).map(one).collect()
+}
+
+fn residuals(work: &Adjustment) -> Vec<([f64; 2], [f64; 2])> {
+    let mut all = Vec::new();
+    for (j, photo) in work.photos.iter().enumerate() {
+        for (k, seen) in photo.seen.iter().enumerate().filter(|(k, _)| work.weights[j][*k] > 0.0) {
+            let Some(r) = work.residual_px(j, k) else { continue };
+            for (i, found) in seen.found_px.iter().enumerate() {
+                all.push(([found.x, found.y], [r[2 * i], r[2 * i + 1]]));
+            }
+        }
+    }
+    all
+}

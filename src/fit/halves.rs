@@ -1,0 +1,94 @@
+//! Two halves of the photos, fitted apart: they must agree within what both
+//! state, else the stated uncertainty is too small.
+
+use nalgebra::DVector;
+use statrs::distribution::{ContinuousCDF, FisherSnedecor};
+
+use super::adjust::Adjustment;
+use super::field::Field;
+use super::state::{State, parameters};
+
+/// The comparison of two halves.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Halves {
+    /// Photos in each half.
+    pub photos: [usize; 2],
+    /// Squared difference of the two lenses over its stated covariance,
+    /// divided by the number of parameters: about 1 when all is well.
+    pub ratio: f64,
+    /// Above this the halves disagree (95 % quantile).
+    pub limit: f64,
+    /// Largest difference of projection over the frame, turn taken out, px.
+    pub largest_px: f64,
+    /// Difference of projection: where and how much, px.
+    pub moves_px: Vec<([f64; 2], [f64; 2])>,
+}
+
+impl Halves {
+    /// Whether the halves agree within what is stated.
+    pub fn agree(&self) -> bool {
+        self.ratio <= self.limit
+    }
+}
+
+/// `None` with too few photos, or where a half determines no lens.
+pub(super) fn compare(whole: &Adjustment, field: &Field, spread_degrees: f64) -> Option<Halves> {
+    const LEAST: usize = 4;
+    if whole.photos.len() < 2 * LEAST {
+        return None;
+    }
+    let p = whole.state.lens.model.parameters();
+    let mut lenses = Vec::new();
+    let mut covariance = nalgebra::DMatrix::zeros(p, p);
+    let mut counts = [0, 0];
+    for (half, count) in counts.iter_mut().enumerate() {
+        let keep: Vec<usize> = (0..whole.photos.len()).filter(|i| i % 2 == half).collect();
+        *count = keep.len();
+        let mut part = whole.only(&keep);
+        part.settle(20)?;
+        covariance += part.covariance()?.shared.view((0, 0), (p, p));
+        lenses.push(part.state.lens);
+    }
+    let [a, b] = [parameters(&lenses[0]), parameters(&lenses[1])];
+    let difference = DVector::from_fn(p, |i, _| b[i] - a[i]);
+    let ratio = difference.dot(&covariance.cholesky()?.solve(&difference)) / p as f64;
+    let moves_px = field.moves(&difference);
+    let largest_px = moves_px.iter().map(|(_, m)| m[0].hypot(m[1])).fold(0.0, f64::max);
+    Some(Halves { photos: counts, ratio, limit: limit(p, spread_degrees), largest_px, moves_px })
+}
+
+/// The 95 % quantile of Fisher's distribution: the stated covariance itself
+/// rests on sigmas with so many degrees of freedom.
+fn limit(parameters: usize, degrees: f64) -> f64 {
+    FisherSnedecor::new(parameters as f64, degrees.clamp(1.0, 1e4)).map_or(f64::INFINITY, |f| f.inverse_cdf(0.95))
+}
+
+impl<'a> Adjustment<'a> {
+    /// The same adjustment with some of the photos.
+    pub(super) fn only(&self, keep: &[usize]) -> Adjustment<'a> {
+        Adjustment {
+            target: self.target,
+            photos: keep.iter().map(|i| self.photos[*i]).collect(),
+            state: State {
+                lens: self.state.lens,
+                shape: self.state.shape.clone(),
+                photos: keep.iter().map(|i| self.state.photos[*i]).collect(),
+            },
+            spread: self.spread,
+            noise: self.noise,
+            weights: keep.iter().map(|i| self.weights[*i].clone()).collect(),
+            held: self.held,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn limit_is_that_of_the_tables() {
+        // F(9, 14), 95 %: 2.646 (NIST/SEMATECH e-Handbook, section 1.3.6.7.3).
+        assert!((limit(9, 14.0) - 2.646).abs() < 0.001);
+    }
+}

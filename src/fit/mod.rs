@@ -1,0 +1,83 @@
+//! Fitting a camera to photos of a board.
+//!
+//! The order of the files is the order of the work: `target` is the board,
+//! `seen` what photos show of it, `record` which photos belong together,
+//! `start` a first guess, `state`, `equations`, `normal` and `adjust` the
+//! bundle adjustment, `reject` the photos that disagree; `field`, `halves`,
+//! `coverage` and `advice` judge the result; `words` and `page` tell it.
+
+mod adjust;
+mod advice;
+mod camera_fit;
+mod coverage;
+mod equations;
+mod field;
+mod halves;
+mod look;
+mod normal;
+mod page;
+mod record;
+mod reject;
+#[cfg(test)]
+mod sampled;
+mod seen;
+mod start;
+mod state;
+mod target;
+mod words;
+
+pub use advice::Advice;
+pub use camera_fit::{CameraFit, FittedPhoto, Options, fit_camera};
+pub use coverage::{CELLS, Coverage};
+pub use field::{FieldPoint, GRID};
+pub use halves::Halves;
+pub use look::look;
+pub use page::page;
+pub use reject::Rejected;
+pub use seen::BoardPhoto;
+pub use words::words;
+
+/// Why no camera could be fitted.
+#[derive(Debug, thiserror::Error)]
+pub enum Error {
+    /// A photo can't be read.
+    #[error(transparent)]
+    Photo(#[from] crate::photo::Error),
+    /// The board is a chessboard.
+    #[error(
+        "chessboards are not read by this version: use a board of markers (`baywitness sheet board-a3` prints one)"
+    )]
+    Chessboard,
+    /// Too few photos show the board.
+    #[error("cannot fit a camera: {left} of {photos} photos could be used, at least 3 are needed{why}")]
+    TooFew {
+        /// Photos that are left.
+        left: usize,
+        /// Photos in all.
+        photos: usize,
+        /// Why the others are not.
+        why: String,
+    },
+    /// No focal length explains the photos.
+    #[error("no lens explains the {photos} photos: is it the board of the board file, flat, and the photos unedited?")]
+    NoStart {
+        /// Photos that were tried.
+        photos: usize,
+    },
+    /// The adjustment failed.
+    #[error(
+        "the adjustment of {photos} photos did not settle: they don't determine the lens; take 12 to 20 photos with \
+         the board in all parts of the frame, tilted by 30 to 45 deg to all sides"
+    )]
+    NotSettled {
+        /// Photos that took part.
+        photos: usize,
+    },
+}
+
+impl Error {
+    /// Whether the input could not be read, rather than not be fitted.
+    pub fn unreadable(&self) -> bool {
+        matches!(self, Error::Photo(_) | Error::Chessboard)
+    }
+}

@@ -1,0 +1,110 @@
+//! A first guess: the focal length that explains the photos' perspective
+//! best, and the board's pose in each.
+
+use nalgebra::{Point2, Point3, Vector2};
+
+use super::adjust::{Adjustment, FIRST_SPREAD};
+use super::seen::BoardPhoto;
+use super::state::{PhotoState, State};
+use super::target::Target;
+use crate::camera::{Lens, LensModel};
+use crate::geom::{Camera, Carrier, Pose};
+use crate::pose::plane_poses;
+
+/// Focal lengths that are tried, as parts of the longer side: from an
+/// ultra-wide lens to a long one.
+const SHORTEST: f64 = 0.3;
+const LONGEST: f64 = 6.0;
+const STEPS: u32 = 40;
+/// Points of a photo that the search looks at.
+const FEW: usize = 40;
+
+/// A state near enough for the adjustment, by which photos take part. Photos
+/// in which the board has no pose come back `None`.
+pub(super) fn start(
+    target: &Target,
+    photos: &[&BoardPhoto],
+    model: LensModel,
+    size_px: [u32; 2],
+) -> Option<(Lens, Vec<Option<Pose<Camera, Carrier>>>)> {
+    let longer = f64::from(size_px[0].max(size_px[1]));
+    let guess = |step: u32| {
+        let f = longer * SHORTEST * (LONGEST / SHORTEST).powf(f64::from(step) / f64::from(STEPS));
+        plain_lens(model, f, size_px)
+    };
+    let misfit = |lens: &Lens| -> f64 {
+        let each = photos.iter().filter_map(|p| pose(target, p, lens, FEW).map(|(_, misfit)| misfit));
+        let all: Vec<f64> = each.collect();
+        // A lens without a pose for half of the photos explains nothing.
+        if 2 * all.len() < photos.len() { f64::INFINITY } else { all.iter().sum::<f64>() / all.len() as f64 }
+    };
+    let (best, lens) = (0..=STEPS).map(guess).map(|lens| (misfit(&lens), lens)).min_by(|a, b| a.0.total_cmp(&b.0))?;
+    best.is_finite().then(|| {
+        let poses = photos.iter().map(|p| pose(target, p, &lens, usize::MAX).map(|(pose, _)| pose)).collect();
+        (lens, poses)
+    })
+}
+
+fn plain_lens(model: LensModel, f: f64, size_px: [u32; 2]) -> Lens {
+    let centre_px = size_px.map(|n| (f64::from(n) - 1.0) / 2.0);
+    Lens { model, focal_px: [f, f], centre_px, distortion: [0.0; 5] }
+}
+
+/// The board's pose for a lens and how far it misses the points on average, px.
+fn pose(target: &Target, photo: &BoardPhoto, lens: &Lens, most: usize) -> Option<(Pose<Camera, Carrier>, f64)> {
+    let mut pairs: Vec<(Point2<f64>, Vector2<f64>)> = Vec::new();
+    let stride = photo.points().div_ceil(most).max(1);
+    for seen in &photo.seen {
+        for (found, point) in seen.found_px.iter().zip(&seen.points) {
+            pairs.push((target.spots[seen.spot].points_mm[*point], *found));
+        }
+    }
+    let few: Vec<_> = pairs.into_iter().step_by(stride).collect();
+    let mut flat = Vec::with_capacity(few.len());
+    let mut rays = Vec::with_capacity(few.len());
+    for (point, found) in &few {
+        if let Some(ray) = lens.ray(found) {
+            flat.push(*point);
+            rays.push(Point2::new(ray.x, ray.y));
+        }
+    }
+    if 2 * flat.len() < few.len() {
+        return None;
+    }
+    // The first-order pose is taken at the middle of what is seen.
+    let middle = flat.iter().fold(Vector2::zeros(), |s, p| s + p.coords) / flat.len() as f64;
+    let centred: Vec<_> = flat.iter().map(|p| p - middle).collect();
+    let found = plane_poses(&centred, &rays).into_iter().next()?;
+    let to_middle = nalgebra::Translation3::new(-middle.x, -middle.y, 0.0);
+    let pose: Pose<Camera, Carrier> = Pose::from_isometry(found.isometry() * to_middle);
+    let miss = |(point, found): &(Point2<f64>, Vector2<f64>)| {
+        let seen = lens.project(&pose.point(&Point3::new(point.x, point.y, 0.0)).coords)?;
+        Some((seen.pixel - found).norm())
+    };
+    let sum: Option<f64> = few.iter().map(miss).sum();
+    Some((pose, sum? / few.len() as f64))
+}
+
+/// Brings a first guess near: focal length and the first distortion
+/// coefficient alone, then all parameters.
+pub(super) fn approach<'a>(
+    target: &'a Target,
+    photos: Vec<&'a BoardPhoto>,
+    lens: Lens,
+    poses: Vec<Pose<Camera, Carrier>>,
+) -> Option<Adjustment<'a>> {
+    let photo = |pose| PhotoState { camera_from_board: pose, focal_relative: 0.0, centre_px: [0.0; 2], edge: [0.0; 2] };
+    let state = State { lens, shape: vec![0.0; target.unknowns()], photos: poses.into_iter().map(photo).collect() };
+    let mut work = Adjustment::new(target, photos, state);
+    // Far from the solution nothing is known to a hundredth of a pixel.
+    work.noise = 30.0;
+    work.held = [false, false, true, true, false, true, true, true, true];
+    work.settle(30)?;
+    work.held = [false; 9];
+    work.settle(30)?;
+    work.reweigh()?;
+    work.settle(20)?;
+    work.spread = FIRST_SPREAD;
+    work.noise = 1.0;
+    Some(work)
+}

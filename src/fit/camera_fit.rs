@@ -105,10 +105,10 @@ pub fn fit_camera(board: &Board, photos: &[BoardPhoto], options: &Options) -> Re
         return Err(few(kept.len(), &rejected));
     }
     let size_px = kept[0].size_px;
-    let (lens, poses) = start(&target, &kept, options.model, size_px).ok_or(Error::NoStart { photos: kept.len() })?;
+    let guess = start(&target, &kept, options.model, size_px).ok_or(Error::NoStart { photos: kept.len() })?;
     let mut usable = Vec::new();
     let mut found = Vec::new();
-    for (photo, pose) in kept.into_iter().zip(poses) {
+    for (photo, pose) in kept.into_iter().zip(guess.poses) {
         match pose {
             Some(pose) => {
                 usable.push(photo);
@@ -123,7 +123,7 @@ pub fn fit_camera(board: &Board, photos: &[BoardPhoto], options: &Options) -> Re
         return Err(few(usable.len(), &rejected));
     }
     let not_settled = || Error::NotSettled { photos: photos.len() };
-    let mut work = approach(&target, usable, lens, found).ok_or_else(not_settled)?;
+    let mut work = approach(&target, usable, guess.lens, found).ok_or_else(not_settled)?;
     let covariance = finish_without_strangers(&mut work, &mut rejected).ok_or_else(not_settled)?;
     report(&work, &covariance, rejected, options, size_px).ok_or_else(not_settled)
 }

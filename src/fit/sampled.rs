@@ -56,7 +56,7 @@ impl Session {
     /// The board in photo `i`: near a different part of the frame each time.
     fn pose(&mut self, i: usize, lens: &Lens) -> Pose<Camera, Carrier> {
         let angle = |r: &mut ChaCha8Rng, size: f64| r.random_range(-size..size);
-        let turn = if i % 3 == 0 { 1.57 } else { 0.0 };
+        let turn = if i.is_multiple_of(3) { 1.57 } else { 0.0 };
         let tilt = self.tilt;
         // Board z towards the camera, x right: half a turn about the camera's x.
         let rotation = UnitQuaternion::from_euler_angles(angle(&mut self.rng, tilt), angle(&mut self.rng, tilt), turn)

@@ -19,14 +19,15 @@ const STEPS: u32 = 40;
 /// Points of a photo that the search looks at.
 const FEW: usize = 40;
 
-/// A state near enough for the adjustment, by which photos take part. Photos
-/// in which the board has no pose come back `None`.
-pub(super) fn start(
-    target: &Target,
-    photos: &[&BoardPhoto],
-    model: LensModel,
-    size_px: [u32; 2],
-) -> Option<(Lens, Vec<Option<Pose<Camera, Carrier>>>)> {
+/// A lens and the board's poses, near enough for the adjustment.
+pub(super) struct Guess {
+    pub(super) lens: Lens,
+    /// One for each photo; `None` where the lens explains no pose.
+    pub(super) poses: Vec<Option<Pose<Camera, Carrier>>>,
+}
+
+/// The lens without distortion that explains the photos best. `None` where none does.
+pub(super) fn start(target: &Target, photos: &[&BoardPhoto], model: LensModel, size_px: [u32; 2]) -> Option<Guess> {
     let longer = f64::from(size_px[0].max(size_px[1]));
     let guess = |step: u32| {
         let f = longer * SHORTEST * (LONGEST / SHORTEST).powf(f64::from(step) / f64::from(STEPS));
@@ -41,7 +42,7 @@ pub(super) fn start(
     let (best, lens) = (0..=STEPS).map(guess).map(|lens| (misfit(&lens), lens)).min_by(|a, b| a.0.total_cmp(&b.0))?;
     best.is_finite().then(|| {
         let poses = photos.iter().map(|p| pose(target, p, &lens, usize::MAX).map(|(pose, _)| pose)).collect();
-        (lens, poses)
+        Guess { lens, poses }
     })
 }
 

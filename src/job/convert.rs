@@ -20,7 +20,7 @@ use crate::record::{
 };
 use crate::setup::{Check, DecisionRule, Evidence};
 use crate::verdict::findings::{Compared, not_checked};
-use crate::verdict::{Checked, Finding, Level, order};
+use crate::verdict::{Checked, Finding, Level};
 
 /// Everything that one verification produced.
 pub(super) struct Parts<'a> {
@@ -196,7 +196,7 @@ fn reason(parts: &Parts, verdict: Verdict) -> String {
         Verdict::Within => format!("All {} checks are proven to be within tolerance.", parts.checks.len()),
         Verdict::Outside => {
             let mut outside: Vec<_> = with(Verdict::Outside).collect();
-            outside.sort_by_key(|(check, _)| order(check.quantity));
+            outside.sort_by_key(|(check, _)| check.quantity.move_order());
             let names: Vec<&str> = outside.iter().map(|(check, _)| check.quantity.trade_name()).collect();
             format!("Proven to be outside tolerance: {}.", names.join(", "))
         }

@@ -42,7 +42,7 @@ fn solve(problem: &Problem, assignment: &mut Assignment) -> Result<Scene, String
     let usable = assignment.photos.iter().filter(|p| p.is_ok()).count();
     if usable < LEAST_PHOTOS {
         return Err(match usable {
-            0 => "no photo can be measured".to_owned(),
+            0 => no_photo(assignment),
             _ => "only one photo can be measured, and nothing could contradict it: take at least one more from the other side".to_owned(),
         });
     }
@@ -58,6 +58,14 @@ fn solve(problem: &Problem, assignment: &mut Assignment) -> Result<Scene, String
         );
     }
     Ok(scene)
+}
+
+/// Why no photo at all can be measured: the first one's reason stands for all.
+fn no_photo(assignment: &Assignment) -> String {
+    match assignment.photos.iter().find_map(|p| p.as_ref().err()) {
+        Some(problem) => format!("no photo can be measured; of the first one: {problem}"),
+        None => "the job has no photo".to_owned(),
+    }
 }
 
 /// Two views that agree are the least proof.

@@ -43,6 +43,11 @@ fn examine(bytes: &[u8]) -> Result<(Structure, Route), Fault> {
     let mut decoder = decoder(ZCursor::new(&bytes[..structure.end]), ColorSpace::Luma);
     decoder.decode_headers().map_err(fault)?;
     let sampling: Vec<_> = structure.components.iter().map(|c| c.sampling).collect();
+    let separate = structure.scans > 1 && !structure.progressive;
+    if separate && sampling.iter().any(|factors| *factors != [1, 1]) && sampling.len() > 1 {
+        // The decoder (zune-jpeg 0.5.15) returns a wrong picture for these.
+        return Err(Fault::Unsupported("a JPEG with a scan for each component and halved chroma".into()));
+    }
     let route = route(&sampling, decoder.input_colorspace())?;
     Ok((structure, route))
 }
@@ -118,5 +123,22 @@ fn fault(error: DecodeErrors) -> Fault {
     match error {
         DecodeErrors::Unsupported(what) => Fault::Unsupported(format!("a JPEG of an unusual kind ({what:?})")),
         other => Fault::Damaged(format!("{other:?}").trim().replace('\n', " ")),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_scan_for_each_component_is_never_a_wrong_picture() {
+        // Optimised tables make this encoder write the components one after the other.
+        let grey: Vec<u8> = (0..64 * 48 * 3).map(|i| ((i / 3) % 251) as u8).collect();
+        let mut bytes = Vec::new();
+        let mut encoder = jpeg_encoder::Encoder::new(&mut bytes, 90);
+        encoder.set_sampling_factor(jpeg_encoder::SamplingFactor::R_4_2_0);
+        encoder.set_optimized_huffman_tables(true);
+        encoder.encode(&grey, 64, 48, jpeg_encoder::ColorType::Rgb).unwrap();
+        assert!(matches!(luma(&bytes), Err(Fault::Unsupported(_))));
     }
 }

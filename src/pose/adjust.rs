@@ -192,9 +192,11 @@ impl<'a> Work<'a> {
         let unknowns = PHOTO * self.columns.photos.len() + self.columns.shared;
         let from_image = unknowns as f64 - linear.normal.prior_trace(&self.columns);
         self.redundancy = count as f64 - from_image;
-        // With next to nothing left over the residuals say nothing: the
-        // detector's own covariance stands.
-        self.variance = if self.redundancy >= 1.0 { (squares / self.redundancy).max(1e-4) } else { 1.0 };
+        // The factor only widens. Residuals smaller than the detector states do
+        // not prove it wrong: what all corners of a marker or a photo have in
+        // common shows in no residual. And where next to nothing is left over,
+        // residuals say nothing.
+        self.variance = if self.redundancy >= 1.0 { (squares / self.redundancy).max(1.0) } else { 1.0 };
         Some(())
     }
 

@@ -161,6 +161,21 @@ impl Quantity {
         )
     }
 
+    /// Its place in the order in which a stand is set: square, centre, distance,
+    /// height, tilt, level; then everything that no move of the stand changes.
+    pub fn move_order(self) -> u8 {
+        use Quantity as Q;
+        match self {
+            Q::Yaw | Q::SideRangeDifference | Q::SideRangeLeft | Q::SideRangeRight => 0,
+            Q::LateralOffset | Q::LateralFromNose => 1,
+            Q::Distance | Q::Range => 2,
+            Q::Height | Q::HeightFromNose => 3,
+            Q::Pitch | Q::TargetTiltGravity => 4,
+            Q::Roll | Q::TargetLevelGravity => 5,
+            _ => 6,
+        }
+    }
+
     /// The word that people at the stand use.
     pub fn trade_name(self) -> &'static str {
         use Quantity as Q;

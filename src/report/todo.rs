@@ -55,6 +55,7 @@ pub(super) fn steps(record: &JobRecord) -> Vec<Step> {
         steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Undecided).map(|c| proving(c)));
         steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Unusable).map(|c| measuring(c)));
     }
+    let mut steps = joined(steps);
     steps.push(close(record, &steps));
     steps
 }
@@ -73,16 +74,19 @@ fn clear(finding: &FindingRecord) -> Step {
 
 /// Square, centre, distance, height, tilt, level; then everything else.
 fn rank(quantity: &str) -> u8 {
-    use Quantity as Q;
-    match Quantity::from_name(quantity) {
-        Some(Q::Yaw | Q::SideRangeDifference | Q::SideRangeLeft | Q::SideRangeRight) => 0,
-        Some(Q::LateralOffset | Q::LateralFromNose) => 1,
-        Some(Q::Distance | Q::Range) => 2,
-        Some(Q::Height | Q::HeightFromNose) => 3,
-        Some(Q::Pitch | Q::TargetTiltGravity) => 4,
-        Some(Q::Roll | Q::TargetLevelGravity) => 5,
-        _ => 6,
+    Quantity::from_name(quantity).map_or(u8::MAX, Quantity::move_order)
+}
+
+/// Checks that lack the same thing are one step.
+fn joined(steps: Vec<Step>) -> Vec<Step> {
+    let mut all: Vec<Step> = Vec::new();
+    for step in steps {
+        match all.iter_mut().find(|s| s.kind == step.kind && s.words == step.words) {
+            Some(same) => same.title = format!("{}, {}", same.title, step.title.to_lowercase()),
+            None => all.push(step),
+        }
     }
+    all
 }
 
 fn title(check: &CheckRecord) -> String {

@@ -12,20 +12,6 @@ pub struct StandSize {
     pub half_height_mm: f64,
 }
 
-/// The order in which moves are made: square, centre, distance, height, tilt, level.
-pub fn order(quantity: Quantity) -> u8 {
-    use Quantity as Q;
-    match quantity {
-        Q::Yaw | Q::SideRangeDifference | Q::SideRangeLeft | Q::SideRangeRight => 0,
-        Q::LateralOffset | Q::LateralFromNose => 1,
-        Q::Distance | Q::Range => 2,
-        Q::Height | Q::HeightFromNose => 3,
-        Q::Pitch | Q::TargetTiltGravity => 4,
-        Q::Roll | Q::TargetLevelGravity => 5,
-        _ => 6,
-    }
-}
-
 /// The move that brings `value` to `nominal` (`move_by` = nominal - value), in words.
 pub fn correction(quantity: Quantity, move_by: f64, stand: &StandSize) -> String {
     use Quantity as Q;

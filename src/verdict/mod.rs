@@ -9,7 +9,7 @@ pub mod findings;
 mod ladder;
 
 pub use check::{Checked, check};
-pub use correction::{StandSize, correction, order};
+pub use correction::{StandSize, correction};
 pub use decision::{Decided, Grade, decide};
 pub use findings::{Case, Finding, Rule, find};
 pub use ladder::{Level, Verdict};

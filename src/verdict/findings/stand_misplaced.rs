@@ -30,7 +30,7 @@ fn find(case: &Case) -> Vec<Finding> {
         .filter(|(_, c)| c.verdict == Verdict::Outside)
         .filter_map(|(check, c)| {
             let code = code(check.quantity, c.move_by?)?;
-            Some((crate::verdict::order(check.quantity), Finding::new(code, Level::Warn, c.correction.clone())))
+            Some((check.quantity.move_order(), Finding::new(code, Level::Warn, c.correction.clone())))
         })
         .collect();
     found.sort_by_key(|(order, _)| *order);

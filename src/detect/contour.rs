@@ -19,7 +19,7 @@ pub(super) struct Rule {
 }
 
 /// For edges against margins that are the lightest thing around.
-pub(super) const AGAINST_MARGIN: Rule = Rule { share: 0.25, limits: (6.0, 14.0), contrast: 1 };
+pub(super) const AGAINST_MARGIN: Rule = Rule { share: 0.15, limits: (5.0, 14.0), contrast: 1 };
 /// For margins that are darker than what surrounds them: black only.
 pub(super) const AGAINST_GREY: Rule = Rule { share: 0.3, limits: (15.0, 90.0), contrast: 60 };
 

@@ -26,6 +26,9 @@ pub(super) const AGAINST_GREY: Rule = Rule { share: 0.3, limits: (15.0, 90.0), c
 /// Longest outline followed, px: larger squares are found on a coarser level.
 const LONGEST: usize = 480;
 
+/// Fewest dark pixels of 8x4 below the start of an outline that is followed.
+const LEAST_DARK: u64 = 8;
+
 const DARK: u8 = 1;
 const VISITED: u8 = 2;
 
@@ -85,7 +88,8 @@ impl<'a> Darkness<'a> {
                 }
                 for index in start..start + TILE {
                     // The left end of a dark run that no outline has passed yet.
-                    if self.marks[index] == DARK && self.marks[index - 1] == 0 && self.follow(index, &mut outline) {
+                    let starts = self.marks[index] == DARK && self.marks[index - 1] == 0 && !self.is_speck(index);
+                    if starts && self.follow(index, &mut outline) {
                         found(&outline);
                     }
                 }
@@ -101,6 +105,21 @@ impl<'a> Darkness<'a> {
         let set = (word | word >> 1) & ONES;
         let left = set << 8 | u64::from(self.marks[start - 1] != 0);
         word & !(word >> 1) & !left & ONES != 0
+    }
+
+    /// Whether hardly anything is dark in the 8x4 pixels below a start: noise, not worth following.
+    fn is_speck(&self, start: usize) -> bool {
+        const ONES: u64 = 0x0101_0101_0101_0101;
+        let count = |row: usize| {
+            let from = start + row * self.stride - 3;
+            let bytes = self.marks.get(from..).and_then(|m| m.split_first_chunk::<8>());
+            bytes.map_or(0, |(b, _)| {
+                let word = u64::from_le_bytes(*b);
+                // The sum of eight bytes that are 0 or 1.
+                ((word | word >> 1) & ONES).wrapping_mul(ONES) >> 56
+            })
+        };
+        count(0) + count(1) + count(2) + count(3) < LEAST_DARK
     }
 
     /// Follows an outline from its start; false where it is too long.

@@ -12,7 +12,7 @@ use super::profile::{Profile, SHAPE};
 /// Residuals beyond this many standard deviations count less (Huber).
 const HUBER: f32 = 2.5;
 /// Residuals beyond this many standard deviations count nothing.
-const REJECT: f32 = 7.0;
+pub(super) const REJECT: f32 = 7.0;
 /// How strongly lenses may bend, relative displacement at the photo's corner by r^2 and r^4 (1 sigma).
 const LENS_SPREAD: f64 = 0.12;
 /// How far blur differs from a round one (1 sigma, px^2).
@@ -30,6 +30,7 @@ pub(super) struct Normal {
     noise: f64,
     /// Share of pixels that the model does not explain.
     misfit: f64,
+    rows: Vec<Row>,
 }
 
 /// A row's derivatives and then its residual, in blocks of a register's width.
@@ -38,11 +39,15 @@ const BLOCKS: usize = (ALL + 1).div_ceil(LANES);
 /// Rows summed in single precision before they are added to the total.
 const BATCH: usize = 64;
 
-type Row = [[f32; LANES]; BLOCKS];
+pub(super) type Row = [[f32; LANES]; BLOCKS];
 type Square = [[[[f32; LANES]; LANES]; BLOCKS]; BLOCKS];
 
-fn residual(row: &Row) -> f32 {
+pub(super) fn residual(row: &Row) -> f32 {
     row[ALL / LANES][ALL % LANES]
+}
+
+pub(super) fn derivative(row: &Row, k: usize) -> f32 {
+    row[k / LANES][k % LANES]
 }
 
 fn row_of(model: &Model, prepared: &Prepared, common: &Common, pixel: &Pixel) -> Row {
@@ -81,6 +86,7 @@ pub(super) fn accumulate(model: &Model, common: &Common) -> Option<Normal> {
         right: SVector::from_fn(|i, _| total[(i, ALL)]),
         noise: f64::from(noise),
         misfit: rows.iter().filter(|r| residual(r).abs() > REJECT * noise).count() as f64 / rows.len() as f64,
+        rows,
     })
 }
 
@@ -110,7 +116,7 @@ fn noise_of(residuals: impl Iterator<Item = f32>) -> f32 {
     (1.4826 * *median).max(0.3)
 }
 
-fn weight(normalized: f32) -> f32 {
+pub(super) fn weight(normalized: f32) -> f32 {
     let size = normalized.abs();
     if size > REJECT {
         0.0
@@ -129,6 +135,7 @@ pub(super) struct Reduced {
     /// As in the normal equations.
     pub(super) noise: f64,
     pub(super) misfit: f64,
+    pub(super) rows: Vec<Row>,
     right: SVector<f64, LOCAL>,
 }
 
@@ -154,6 +161,12 @@ pub(super) struct Step {
     pub(super) markers: Vec<Option<Reduced>>,
 }
 
+/// How badly a marker fits: noise as a share of the contrast, and the share of pixels not explained.
+pub(super) fn misfit(model: &Model, common: &Common) -> Option<(f64, f64)> {
+    let normal = accumulate(model, common)?;
+    Some((normal.noise / model.light[3], normal.misfit))
+}
+
 /// One step of all markers together with the common parameters.
 pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common) -> Step {
     let mut matrix = SMatrix::<f64, SHARED, SHARED>::zeros();
@@ -166,7 +179,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common) ->
             continue;
         };
         let parts = accumulate(model, common).and_then(|normal| Some((reduce(model, &normal)?, normal)));
-        let Some((r, normal)) = parts else {
+        let Some((mut r, normal)) = parts else {
             *slot = None;
             reduced.push(None);
             continue;
@@ -174,6 +187,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common) ->
         let across = r.mixed.transpose() * r.inverse;
         matrix += normal.matrix.fixed_view::<SHARED, SHARED>(LOCAL, LOCAL) - across * r.mixed;
         right += normal.right.fixed_rows::<SHARED>(LOCAL) - across * r.right;
+        r.rows = normal.rows;
         reduced.push(Some(r));
     }
     let covariance = matrix.try_inverse().unwrap_or_default();
@@ -227,6 +241,7 @@ fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {
         mixed: normal.matrix.fixed_view::<LOCAL, SHARED>(0, LOCAL).into_owned(),
         noise: normal.noise,
         misfit: normal.misfit,
+        rows: Vec::new(),
         right,
     })
 }

@@ -12,6 +12,7 @@ mod profile;
 mod pyramid;
 mod quad;
 mod refine;
+mod residuals;
 mod sighting;
 
 pub use sighting::{Sighting, Sightings};

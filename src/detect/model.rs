@@ -170,6 +170,18 @@ impl Model {
         j
     }
 
+    /// Root of the area, px.
+    pub(super) fn side(&self) -> f64 {
+        self.unit * std::f64::consts::SQRT_2
+    }
+
+    /// Cell coordinates of a pixel.
+    pub(super) fn cell_of(&self, common: &Common, pixel: &Pixel) -> Option<(f64, f64)> {
+        let p = Vector2::new(pixel.u, pixel.v);
+        let (x, y, _) = self.locate(&self.prepare()?, p - self.bent(p, &common.lens));
+        Some((4.0 * x + 4.0, 4.0 * y + 4.0))
+    }
+
     /// Standard deviation of the blur, px.
     pub(super) fn sigma(&self) -> f64 {
         ((self.blur[0] + self.blur[2]) / 2.0).max(0.0).sqrt()

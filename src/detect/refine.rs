@@ -2,16 +2,17 @@
 
 use nalgebra::{SMatrix, Vector2};
 
-use super::decode::Reading;
-use super::fit::{Reduced, fit_alone, fit_together};
+use super::decode::{Reading, centre};
+use super::fit::{Reduced, Step, fit_alone, fit_together, misfit};
 use super::model::{Common, LENS, Model, SHARED};
 use super::pattern::Pattern;
 use super::profile::{Profile, SHAPE};
+use super::residuals::{corner_covariance, corners_seen, inflation};
 use super::sighting::{Sighting, Sightings};
 use crate::marker::Dictionary;
 use crate::photo::Luma;
 
-/// Farthest that a fit may carry a corner, px and share of the side.
+/// Farthest that a fit may carry the marker's middle, px and share of the side.
 const MOST_MOVED: (f64, f64) = (1.5, 0.12);
 /// Most noise, share of the contrast, and most pixels not explained, of a fit that counts.
 const MOST_NOISE: f64 = 0.2;
@@ -20,14 +21,26 @@ const MOST_MISFIT: f64 = 0.25;
 /// Pixels of a marker, more or less, that take part while it is fitted alone, then together.
 const FIRST_PIXELS: f64 = 500.0;
 const PIXELS: [f64; 2] = [700.0, 1800.0];
-/// Neighbouring residuals are correlated (noise reduction, JPEG, model): measured on rendered photos.
-const INFLATION: f64 = 5.5;
+/// Neighbouring residuals are correlated (noise reduction, JPEG): by how much covariances grow
+/// for that is averaged over the photo, together with this for so many markers.
+const INFLATION: (f64, f64) = (1.5, 2.0);
+/// What the model cannot hold of a camera (1 sigma of each corner's coordinates): px for all, and
+/// share of the edge offset for markers of this side and smaller, whose edges overlap (measured
+/// on rendered photos of sharpening cameras).
+const MODEL_ERROR_PX: f64 = 0.004;
+const MODEL_ERROR_SHARE: f64 = 0.04;
+const OVERLAP_SIDE_PX: f64 = 60.0;
 
 /// Fits all readings of a photo together.
 pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {
     let mut common = Common { profile: Profile::TYPICAL, lens: [0.0; LENS] };
     let mut models: Vec<Option<Model>> = readings.iter().map(|r| start(photo, r, dictionary, &common)).collect();
     fit_alone(&mut models, &common, 2);
+    for (slot, reading) in models.iter_mut().zip(&readings) {
+        if !fits(slot.as_ref(), &common) {
+            *slot = restart(photo, reading, dictionary, &common);
+        }
+    }
     let mut last = None;
     for most in PIXELS {
         choose_pixels(photo, &mut models, &common, most);
@@ -36,14 +49,36 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
         }
     }
     let Some(step) = last else { return Sightings::default() };
+    let inflation = photo_inflation(&models, &step);
     let finished = |((reading, model), reduced): ((&Reading, &Option<Model>), &Option<Reduced>)| {
         let fitted =
             model.as_ref().zip(reduced.as_ref()).and_then(|(m, r)| finish(reading, m, &common, r, &step.shared));
-        // What neither reads cleanly nor looks like its pattern is no marker.
-        fitted.or_else(|| (reading.hamming == 0).then(|| unfitted(reading)))
+        let fitted = fitted.map(|mut s| {
+            let floor = model_error(&s, model.as_ref().map_or(0.0, |m| display_offset(m, &common)));
+            s.covariance_px2 = s.covariance_px2 * inflation + SMatrix::identity() * floor.powi(2);
+            s
+        });
+        // What does not look like its pattern is no marker, or none that can be measured.
+        fitted
     };
     let markers = readings.iter().zip(&models).zip(&step.markers).filter_map(finished).collect();
     summarize(markers, &models, &common)
+}
+
+fn model_error(sighting: &Sighting, offset: f64) -> f64 {
+    let overlap = (OVERLAP_SIDE_PX / sighting.side_px().max(1.0)).min(1.0);
+    MODEL_ERROR_PX.hypot(MODEL_ERROR_SHARE * offset * overlap)
+}
+
+/// By how much covariances grow for correlated residuals.
+fn photo_inflation(models: &[Option<Model>], step: &Step) -> f64 {
+    let pairs = models.iter().zip(&step.markers).filter_map(|(m, r)| m.as_ref().zip(r.as_ref()));
+    let mut factors: Vec<f64> = pairs.map(|(m, r)| inflation(m, r)).collect();
+    factors.sort_by(f64::total_cmp);
+    // Markers that are partly covered do not speak for the others.
+    let kept = &factors[..factors.len() - factors.len() / 5];
+    let (prior, count) = INFLATION;
+    ((prior * count + kept.iter().sum::<f64>()) / (count + kept.len() as f64)).max(1.0)
 }
 
 fn choose_pixels(photo: &Luma, models: &mut [Option<Model>], common: &Common, most: f64) {
@@ -52,6 +87,24 @@ fn choose_pixels(photo: &Luma, models: &mut [Option<Model>], common: &Common, mo
             *slot = None;
         }
     }
+}
+
+fn fits(model: Option<&Model>, common: &Common) -> bool {
+    let misfit = model.and_then(|m| misfit(m, common));
+    misfit.is_some_and(|(noise, unexplained)| noise < MOST_NOISE && unexplained < MOST_MISFIT)
+}
+
+/// Starts again with one corner after the other put where the three others would have it.
+fn restart(photo: &Luma, reading: &Reading, dictionary: &Dictionary, common: &Common) -> Option<Model> {
+    (0..4).find_map(|k| {
+        let mut reading = reading.clone();
+        let q = &reading.quad;
+        reading.quad[k] = q[(k + 1) % 4] + q[(k + 3) % 4] - q[(k + 2) % 4];
+        let mut slot = [start(photo, &reading, dictionary, common)];
+        fit_alone(&mut slot, common, 4);
+        let [model] = slot;
+        model.filter(|m| fits(Some(m), common))
+    })
 }
 
 fn start(photo: &Luma, reading: &Reading, dictionary: &Dictionary, common: &Common) -> Option<Model> {
@@ -72,43 +125,29 @@ fn finish(
     let corners = model.corners(&common.lens);
     let side = super::quad::area(&reading.quad).abs().sqrt();
     let limit = MOST_MOVED.0.max(MOST_MOVED.1 * side);
-    let near = corners.iter().zip(&reading.quad).all(|(a, b)| (a - b).norm() < limit);
+    let near = (centre(&corners) - centre(&reading.quad)).norm() < limit;
     let explained = reduced.noise < MOST_NOISE * model.light[3] && reduced.misfit < MOST_MISFIT;
     if !near || !explained || !model.light.iter().all(|l| l.is_finite()) {
         return None;
     }
-    let (own, by_shared) = (&reduced.inverse, reduced.by_shared());
     let by_h = model.corners_by_h();
-    let mut covariance = by_h * own.fixed_view::<8, 8>(0, 0) * by_h.transpose();
+    let by_shared = reduced.by_shared();
     let mut by_common = by_h * by_shared.fixed_view::<8, SHARED>(0, 0);
     let lens = model.corners_by_lens(&common.lens);
     for k in 0..LENS {
         let sum = by_common.column(SHAPE + k) + lens.column(k);
         by_common.set_column(SHAPE + k, &sum);
     }
-    covariance += by_common * shared * by_common.transpose();
+    let covariance = corner_covariance(model, reduced) + by_common * shared * by_common.transpose();
     Some(Sighting {
         id: reading.id,
         hamming: reading.hamming,
         corners_px: corners,
-        corner_valid: [true; 4],
-        covariance_px2: covariance * INFLATION,
+        corner_valid: corners_seen(model, common, reduced),
+        covariance_px2: covariance,
         contrast: model.light[3] / 255.0,
         blur_px: model.sigma(),
     })
-}
-
-/// Where no fit succeeded: the sides' corners with a wide uncertainty.
-fn unfitted(reading: &Reading) -> Sighting {
-    Sighting {
-        id: reading.id,
-        hamming: reading.hamming,
-        corners_px: reading.quad,
-        corner_valid: [true; 4],
-        covariance_px2: SMatrix::identity() * 0.25,
-        contrast: (reading.greys.1 - reading.greys.0) / 255.0,
-        blur_px: 1.0,
-    }
 }
 
 fn summarize(mut markers: Vec<Sighting>, models: &[Option<Model>], common: &Common) -> Sightings {

@@ -155,7 +155,8 @@ impl std::fmt::Display for Score {
 
 /// Whether a sighting is of a true marker.
 pub(crate) fn same(sighting: &Sighting, marker: &TrueMarker) -> bool {
-    sighting.id == marker.id && (sighting.corners_px[0] - marker.corners[0]).norm() < 5.0
+    let middle = |c: &[Vector2<f64>; 4]| c.iter().sum::<Vector2<f64>>() / 4.0;
+    sighting.id == marker.id && (middle(&sighting.corners_px) - middle(&marker.corners)).norm() < 5.0
 }
 
 /// Ids found where no such marker is.

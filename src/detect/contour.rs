@@ -31,6 +31,8 @@ const LEAST_DARK: u64 = 8;
 
 const DARK: u8 = 1;
 const VISITED: u8 = 2;
+/// On an outline that is too long: whoever comes here is on the same one.
+const TOO_LONG: u8 = 4;
 
 /// Which pixels of a level are dark against their surroundings, with an outer rim of light ones.
 pub(super) struct Darkness<'a> {
@@ -131,7 +133,7 @@ impl<'a> Darkness<'a> {
         let (mut at, mut heading) = (start, 0usize);
         let mut place = ((start % self.stride) as i32 - 1, (start / self.stride) as i32 - 1);
         let mut first = None;
-        while outline.len() < LONGEST {
+        while outline.len() < LONGEST && self.marks[at] & TOO_LONG == 0 {
             self.marks[at] |= VISITED;
             outline.push(place);
             // Look clockwise, from the left of where we came from.
@@ -157,6 +159,9 @@ impl<'a> Darkness<'a> {
             heading = turn;
             at = at.wrapping_add_signed(steps[turn]);
             place = (place.0 + STEPS[turn].0, place.1 + STEPS[turn].1);
+        }
+        for (u, v) in outline.iter() {
+            self.marks[(*v + 1) as usize * self.stride + (*u + 1) as usize] |= TOO_LONG;
         }
         false
     }

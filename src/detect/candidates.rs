@@ -1,6 +1,6 @@
 //! The search over all levels: outlines, quadrilaterals, codes.
 
-use super::contour::{AGAINST_GREY, AGAINST_MARGIN, Darkness};
+use super::contour::{AGAINST_BRIGHT, AGAINST_GREY, AGAINST_MARGIN, Darkness};
 use super::decode::{Reading, Unread, centre, read};
 use super::edge::{REACH, sharpen};
 use super::pyramid::{Level, TILE, active_tiles};
@@ -31,7 +31,7 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
         for reading in &found {
             idle_inside(&mut active, level, &reading.quad);
         }
-        for rule in [AGAINST_MARGIN, AGAINST_GREY] {
+        for rule in [AGAINST_MARGIN, AGAINST_GREY, AGAINST_BRIGHT] {
             Darkness::new(level, &levels[index + 2], &active, rule).outlines(|outline| {
                 if let Some(reading) = quad_around(outline).and_then(|quad| examine(levels, index, &quad, dictionary)) {
                     keep(&mut found, reading);

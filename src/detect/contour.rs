@@ -21,7 +21,9 @@ pub(super) struct Rule {
 /// For edges against margins that are the lightest thing around.
 pub(super) const AGAINST_MARGIN: Rule = Rule { share: 0.15, limits: (5.0, 14.0), contrast: 1 };
 /// For margins that are darker than what surrounds them: black only.
-pub(super) const AGAINST_GREY: Rule = Rule { share: 0.3, limits: (15.0, 90.0), contrast: 60 };
+pub(super) const AGAINST_GREY: Rule = Rule { share: 0.25, limits: (15.0, 90.0), contrast: 60 };
+/// The same where bright things are near.
+pub(super) const AGAINST_BRIGHT: Rule = Rule { share: 0.42, limits: (30.0, 110.0), contrast: 80 };
 
 /// Longest outline followed, px: larger squares are found on a coarser level.
 const LONGEST: usize = 480;

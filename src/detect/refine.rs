@@ -7,7 +7,7 @@ use super::fit::{Reduced, Step, fit_alone, fit_together, misfit};
 use super::model::{Common, LENS, Model, SHARED};
 use super::pattern::Pattern;
 use super::profile::{Profile, SHAPE};
-use super::residuals::{corner_covariance, corners_seen, inflation};
+use super::residuals::{self, corner_covariance, corners_seen};
 use super::sighting::{Sighting, Sightings};
 use crate::marker::Dictionary;
 use crate::photo::Luma;
@@ -24,6 +24,8 @@ const PIXELS: [f64; 2] = [700.0, 1800.0];
 /// Neighbouring residuals are correlated (noise reduction, JPEG): by how much covariances grow
 /// for that is averaged over the photo, together with this for so many markers.
 const INFLATION: (f64, f64) = (1.5, 2.0);
+/// A marker's own figure counts beyond this times the photo's: it is uncertain itself.
+const OWN_INFLATION: f64 = 1.5;
 /// What the model cannot hold of a camera (1 sigma of each corner's coordinates): px for all, and
 /// share of the edge offset for markers of this side and smaller, whose edges overlap (measured
 /// on rendered photos of sharpening cameras).
@@ -55,7 +57,10 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
             model.as_ref().zip(reduced.as_ref()).and_then(|(m, r)| finish(reading, m, &common, r, &step.shared));
         let fitted = fitted.map(|mut s| {
             let floor = model_error(&s, model.as_ref().map_or(0.0, |m| display_offset(m, &common)));
-            s.covariance_px2 = s.covariance_px2 * inflation + SMatrix::identity() * floor.powi(2);
+            // A shadow or a stain can make one marker worse than the photo's others.
+            let own = model.as_ref().zip(reduced.as_ref()).map_or(1.0, |(m, r)| residuals::inflation(m, r));
+            s.covariance_px2 =
+                s.covariance_px2 * inflation.max(own / OWN_INFLATION) + SMatrix::identity() * floor.powi(2);
             s
         });
         // What does not look like its pattern is no marker, or none that can be measured.
@@ -73,7 +78,7 @@ fn model_error(sighting: &Sighting, offset: f64) -> f64 {
 /// By how much covariances grow for correlated residuals.
 fn photo_inflation(models: &[Option<Model>], step: &Step) -> f64 {
     let pairs = models.iter().zip(&step.markers).filter_map(|(m, r)| m.as_ref().zip(r.as_ref()));
-    let mut factors: Vec<f64> = pairs.map(|(m, r)| inflation(m, r)).collect();
+    let mut factors: Vec<f64> = pairs.map(|(m, r)| residuals::inflation(m, r)).collect();
     factors.sort_by(f64::total_cmp);
     // Markers that are partly covered do not speak for the others.
     let kept = &factors[..factors.len() - factors.len() / 5];

@@ -1,9 +1,9 @@
 //! `baywitness stage SCENE --out DIR`.
-#![allow(clippy::print_stdout, clippy::print_stderr, reason = "a door talks to people")]
 
 use std::path::PathBuf;
 
 use super::UNREADABLE;
+use super::output::{complain, say};
 use crate::synth::Scene;
 
 /// What is typed.
@@ -25,7 +25,7 @@ pub(super) fn run(args: &Arguments) -> u8 {
     match staged {
         Ok(()) => 0,
         Err(message) => {
-            eprintln!("baywitness stage: {message}");
+            complain(&message);
             UNREADABLE
         }
     }
@@ -34,10 +34,12 @@ pub(super) fn run(args: &Arguments) -> u8 {
 fn stage(args: &Arguments, scene: &Scene) -> Result<(), String> {
     if args.truth_only {
         let text = serde_json::to_string_pretty(&scene.truth()).map_err(|e| e.to_string())?;
-        println!("{text}");
+        say(&(text + "\n"), None);
         return Ok(());
     }
-    let truth = scene.stage(&args.out, &mut |photo| eprintln!("rendering {photo}")).map_err(|e| e.to_string())?;
-    println!("{}: {} photos and truth.json", args.out.display(), truth.photos.len());
+    let truth =
+        scene.stage(&args.out, &mut |photo| say(&format!("rendering {photo}\n"), None)).map_err(|e| e.to_string())?;
+    let count = truth.photos.len();
+    say(&format!("{}: {count} photos and truth.json\n", args.out.display()), None);
     Ok(())
 }

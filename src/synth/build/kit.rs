@@ -32,7 +32,9 @@ pub(super) fn build(model: &mut Model, scene: &Scene, _photo: &PhotoSpec, placem
                     paper(model, body, real, marker, papered);
                 }
             }
-            if !matches!(carrier.role, Role::Floor) {
+            // The stand's panel itself bears what looks away from the vehicle.
+            let on_panel = carrier.role == Role::Target && face.markers[0].normal().x > 0.9;
+            if carrier.role != Role::Floor && !on_panel {
                 board(model, placed, &face, gap);
             }
         }
@@ -175,7 +177,10 @@ fn clamp(model: &mut Model, placed: &PlacedCarrier, carrier: &Carrier) {
         bar(model, metal, at(0.0, 12.0, 0.0), at(205.0 * cos, 12.0, 205.0 * sin), 20.0);
         bar(model, metal, at(205.0 * cos, 20.0, 205.0 * sin), at(205.0 * cos, -14.0, 205.0 * sin), 26.0);
     }
-    for face in faces(carrier) {
+    // Struts only to leaves whose back looks to the hub, so that none crosses a printed face.
+    let mut backs = faces(carrier);
+    backs.retain(|face| face.markers[0].normal().dot(&face.markers[0].centre_mm) > 0.0);
+    for face in backs {
         let (low, high) = outline(&face);
         let first = face.markers[0];
         let middle = first.centre_mm + first.right * (0.5 * (low[0] + high[0])) + first.up * (0.5 * (low[1] + high[1]))

@@ -62,7 +62,7 @@ pub(super) fn build(model: &mut Model, spec: &SceneSpec) {
 fn floor(model: &mut Model, spec: &SceneSpec, back: f64, ahead: f64, right: f64, wide: Vector3<f64>) {
     const BELOW_MM: f64 = -1.0;
     let concrete = Paint::Mottled { colour: spec.floor.colour, depth: spec.floor.stains, size_mm: 700.0, skirt: None };
-    let surface = model.new_surface(concrete, Gloss { highlight: 0.02, sharpness: 14.0, mirror: 0.0 });
+    let surface = model.new_surface(concrete, Gloss::MATT);
     let hinge = spec.floor.slope_from_x_mm.clamp(back, ahead);
     let at = |x: f64| Vector3::new(x, right, BELOW_MM + floor_height_mm(&spec.floor, x));
     for (from, to) in [(back, hinge), (hinge, ahead)] {

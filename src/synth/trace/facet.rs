@@ -38,6 +38,8 @@ pub(crate) struct Facet {
     pub(crate) outline: Outline,
     /// Index of the surface that it belongs to.
     pub(crate) surface: u32,
+    /// Unit normal of the flat piece.
+    pub(crate) flat: Vector3<f64>,
     /// Normals at the three corners `origin`, `+ edge 0`, `+ edge 1` for smooth shading.
     pub(crate) smooth: Option<[Vector3<f32>; 3]>,
 }
@@ -56,6 +58,18 @@ pub(crate) struct Hit {
 }
 
 impl Facet {
+    /// A facet; edges must not be parallel.
+    pub(crate) fn new(
+        origin: Vector3<f64>,
+        edges: [Vector3<f64>; 2],
+        outline: Outline,
+        surface: u32,
+        smooth: Option<[Vector3<f32>; 3]>,
+    ) -> Self {
+        let flat = edges[0].cross(&edges[1]).normalize();
+        Facet { origin, edges, outline, surface, flat, smooth }
+    }
+
     /// Ray parameter and edge coordinates of the meeting point (Möller and
     /// Trumbore 1997), from either side.
     pub(crate) fn meet(&self, ray: &Ray) -> Option<(f64, f64, f64)> {
@@ -82,30 +96,36 @@ impl Facet {
         Some((self.edges[1].dot(&q) * inverse, a, b))
     }
 
-    /// Unit normal of the flat piece.
-    pub(crate) fn normal(&self) -> Vector3<f64> {
-        self.edges[0].cross(&self.edges[1]).normalize()
-    }
-
     /// Normal for shading: blended over the corners where the surface is curved.
     pub(crate) fn shading_normal(&self, a: f64, b: f64) -> Vector3<f64> {
         match &self.smooth {
-            None => self.normal(),
+            None => self.flat,
             Some([n0, n1, n2]) => {
                 let (a, b) = (a as f32, b as f32);
                 let n = n0 * (1.0 - a - b) + n1 * a + n2 * b;
-                n.cast::<f64>().try_normalize(1e-9).unwrap_or_else(|| self.normal())
+                n.cast::<f64>().try_normalize(1e-9).unwrap_or(self.flat)
             }
         }
     }
 
-    /// Least and greatest coordinates.
-    pub(crate) fn bounds(&self) -> (Vector3<f64>, Vector3<f64>) {
+    /// Its corners; a triangle's first one is there twice.
+    fn corners(&self) -> [Vector3<f64>; 4] {
         let far = match self.outline {
             Outline::Parallelogram => self.origin + self.edges[0] + self.edges[1],
             Outline::Triangle => self.origin,
         };
-        let corners = [self.origin, self.origin + self.edges[0], self.origin + self.edges[1], far];
+        [self.origin, self.origin + self.edges[0], self.origin + self.edges[1], far]
+    }
+
+    /// Whether it may reach into a pyramid of planes through `eye` with normals outwards.
+    pub(crate) fn reaches(&self, eye: &Vector3<f64>, planes: &[Vector3<f64>; 4]) -> bool {
+        let corners = self.corners().map(|c| c - eye);
+        !planes.iter().any(|n| corners.iter().all(|c| n.dot(c) > 0.0))
+    }
+
+    /// Least and greatest coordinates.
+    pub(crate) fn bounds(&self) -> (Vector3<f64>, Vector3<f64>) {
+        let corners = self.corners();
         let low = corners.iter().fold(self.origin, |m, c| m.inf(c));
         let high = corners.iter().fold(self.origin, |m, c| m.sup(c));
         (low, high)
@@ -118,13 +138,8 @@ mod tests {
 
     #[test]
     fn a_triangle_is_half_of_its_parallelogram() {
-        let mut facet = Facet {
-            origin: Vector3::new(1.0, 0.0, 0.0),
-            edges: [Vector3::y(), Vector3::z()],
-            outline: Outline::Parallelogram,
-            surface: 0,
-            smooth: None,
-        };
+        let mut facet =
+            Facet::new(Vector3::new(1.0, 0.0, 0.0), [Vector3::y(), Vector3::z()], Outline::Parallelogram, 0, None);
         let ray = Ray { origin: Vector3::new(0.0, 0.7, 0.6), direction: Vector3::x() * 0.5 };
         let (t, a, b) = facet.meet(&ray).unwrap();
         assert!((t - 2.0).abs() < 1e-12 && (a - 0.7).abs() < 1e-12 && (b - 0.6).abs() < 1e-12);

@@ -12,6 +12,8 @@ const LAMP_RAYS: usize = 24;
 const SKY_RAYS: usize = 12;
 /// Bodies beyond this distance take no surrounding light away, mm.
 const SKY_REACH_MM: f64 = 900.0;
+/// Nor do steps and edges nearer than this: they would show as fringes, mm.
+const SKY_FROM_MM: f64 = 15.0;
 /// Start of a shadow ray above the surface, mm.
 const LIFT_MM: f64 = 0.05;
 
@@ -77,12 +79,14 @@ impl Lighting {
         let side = if normal.z.abs() < 0.9 { Vector3::z() } else { Vector3::x() };
         let u = normal.cross(&side).normalize();
         let v = normal.cross(&u);
-        let open = self.sky.iter().filter(|d| {
+        let taken = |d: &Vector3<f64>| {
             let direction = u * d.x + v * d.y + normal * d.z;
-            !model.blocked(&Ray { origin: *origin, direction }, 0.0, SKY_REACH_MM)
-        });
-        let share = open.count() as f32 / SKY_RAYS as f32;
-        0.25 + 0.75 * share
+            let met = model.first_between(&Ray { origin: *origin, direction }, SKY_FROM_MM, SKY_REACH_MM);
+            // The farther the body, the less it takes: no step where the reach ends.
+            met.map_or(0.0, |t| 1.0 - t / SKY_REACH_MM)
+        };
+        let share = self.sky.iter().map(taken).sum::<f64>() / SKY_RAYS as f64;
+        1.0 - 0.85 * share as f32
     }
 
     /// Highlights of the lamps (Blinn 1977) for a viewing direction; shadows are left out.

@@ -72,14 +72,16 @@ impl Model {
 
     /// Adds a parallelogram.
     pub(crate) fn quad(&mut self, surface: u32, origin: Vector3<f64>, edges: [Vector3<f64>; 2]) {
-        self.facets.push(Facet { origin, edges, outline: Outline::Parallelogram, surface, smooth: None });
+        if edges[0].cross(&edges[1]).norm() > 1e-9 {
+            self.facets.push(Facet::new(origin, edges, Outline::Parallelogram, surface, None));
+        }
     }
 
     /// Adds a triangle.
     pub(crate) fn triangle(&mut self, surface: u32, p: [Vector3<f64>; 3], smooth: Option<[Vector3<f32>; 3]>) {
         let edges = [p[1] - p[0], p[2] - p[0]];
         if edges[0].cross(&edges[1]).norm() > 1e-9 {
-            self.facets.push(Facet { origin: p[0], edges, outline: Outline::Triangle, surface, smooth });
+            self.facets.push(Facet::new(p[0], edges, Outline::Triangle, surface, smooth));
         }
     }
 
@@ -149,6 +151,12 @@ impl Model {
         &self.facets[hit.facet as usize]
     }
 
+    /// The ray parameter of the first thing between two parameters.
+    pub(crate) fn first_between(&self, ray: &Ray, near: f64, far: f64) -> Option<f64> {
+        let tree = self.tree.as_ref()?;
+        tree.nearest(&self.facets, ray, (near, far), None, |f, t| !self.cut_away(f, ray, t)).map(|h| h.t)
+    }
+
     /// Whether a surface is a printed marker.
     pub(crate) fn is_sheet(&self, surface: u32) -> bool {
         self.surfaces.get(surface as usize).is_some_and(|s| s.sheet().is_some())
@@ -171,7 +179,27 @@ impl Model {
     /// The nearest meeting point; `hint` is a facet that is likely met.
     pub(crate) fn nearest(&self, ray: &Ray, hint: Option<u32>) -> Option<Hit> {
         let tree = self.tree.as_ref()?;
-        tree.nearest(&self.facets, ray, 0.0, hint, |f, t| !self.cut_away(f, ray, t))
+        tree.nearest(&self.facets, ray, (0.0, f64::INFINITY), hint, |f, t| !self.cut_away(f, ray, t))
+    }
+
+    /// The facets that rays inside a pyramid of four planes through `eye` can meet.
+    pub(crate) fn within(&self, eye: &Vector3<f64>, planes: &[Vector3<f64>; 4]) -> Vec<u32> {
+        self.tree.as_ref().map_or_else(Vec::new, |tree| tree.within(&self.facets, eye, planes))
+    }
+
+    /// The nearest meeting point with some of the facets.
+    pub(crate) fn nearest_of(&self, some: &[u32], ray: &Ray) -> Option<Hit> {
+        let mut best: Option<Hit> = None;
+        for &facet in some {
+            if let Some((t, a, b)) = self.facets[facet as usize].meet(ray)
+                && t > 0.0
+                && best.as_ref().is_none_or(|h| t < h.t)
+                && !self.cut_away(facet, ray, t)
+            {
+                best = Some(Hit { t, facet, a, b });
+            }
+        }
+        best
     }
 
     /// Whether anything lies on the ray between two parameters; lamps do not count.

@@ -55,7 +55,7 @@ pub(crate) fn fractal(p: &Vector3<f64>, size_mm: f64, pixel_mm: f64) -> f32 {
     let mut sum = 0.0;
     let mut weight = 0.5f32;
     let mut length = size_mm;
-    for octave in 0..7 {
+    for octave in 0..5 {
         let fade = ((length / pixel_mm.max(1e-6) - 2.0) / 4.0).clamp(0.0, 1.0) as f32;
         if fade <= 0.0 {
             break;

@@ -55,6 +55,26 @@ impl Rays {
         [self.columns, self.rows].map(|n| ((n - 2 * APRON) * STEP) as f64 - 1.0)
     }
 
+    /// Four planes through the eye about a rectangle of pixel positions, with
+    /// normals outwards, a pixel wider than the rectangle: a lens bends its
+    /// sides by far less over a few pixels.
+    pub(crate) fn pyramid(&self, low: [f64; 2], high: [f64; 2]) -> (Vector3<f64>, [Vector3<f64>; 4]) {
+        let [width, height] = self.size();
+        let at = |u: f64, v: f64| self.at(u.clamp(-1.5, width), v.clamp(-1.5, height)).direction;
+        let corners = [
+            at(low[0] - 1.0, low[1] - 1.0),
+            at(high[0] + 1.0, low[1] - 1.0),
+            at(high[0] + 1.0, high[1] + 1.0),
+            at(low[0] - 1.0, high[1] + 1.0),
+        ];
+        let middle: Vector3<f64> = corners.iter().sum();
+        let planes = std::array::from_fn(|i| {
+            let normal = corners[i].cross(&corners[(i + 1) % 4]);
+            if normal.dot(&middle) > 0.0 { -normal } else { normal }
+        });
+        (self.eye, planes)
+    }
+
     /// Width of one pixel at depth one.
     pub(crate) fn pixel_width(&self) -> f64 {
         let middle = self.nodes.len() / 2 / self.columns * self.columns + self.columns / 2;

@@ -22,6 +22,10 @@ const FINE: usize = 64;
 const COARSE: usize = 16;
 /// Relative difference of the corners above which a pixel is sampled.
 const CALM: f32 = 0.06;
+/// Side of a tile whose rays share a list of facets, px.
+const TILE: usize = 16;
+/// With more facets than this in a tile, the tree is quicker.
+const LONG_LIST: usize = 40;
 /// Step of the light grid, px.
 const LIGHT_STEP: usize = 6;
 /// Every so many nodes are computed first; those between only where these differ.
@@ -60,6 +64,12 @@ struct Shot<'a> {
     pixel: f64,
 }
 
+/// What the rays of a tile can meet.
+struct Tile {
+    facets: Vec<u32>,
+    short: bool,
+}
+
 /// What a ray through a pixel corner saw.
 #[derive(Debug, Clone, Copy)]
 struct Seen {
@@ -84,14 +94,14 @@ pub(crate) fn render(model: &Model, ambient: [f32; 3], view: &View) -> Light {
     shot.nodes = shot.sparse_nodes(rows);
     shot.nodes = (0..columns * rows).into_par_iter().map(|i| shot.full_node(i % columns, i / columns)).collect();
     let mut rgb = vec![[0.0f32; 3]; width * height];
-    const BAND: usize = 16;
-    rgb.par_chunks_mut(BAND * width).enumerate().for_each(|(band, pixels)| {
-        let mut above = shot.corners(band * BAND, width);
+    rgb.par_chunks_mut(TILE * width).enumerate().for_each(|(band, pixels)| {
+        let tiles = shot.tiles(band, width);
+        let mut above = shot.corners(&tiles, band * TILE, width);
         for (row, line) in pixels.chunks_mut(width).enumerate() {
-            let v = band * BAND + row;
-            let below = shot.corners(v + 1, width);
+            let v = band * TILE + row;
+            let below = shot.corners(&tiles, v + 1, width);
             for (u, out) in line.iter_mut().enumerate() {
-                *out = shot.pixel(u, v, &[above[u], above[u + 1], below[u + 1], below[u]]);
+                *out = shot.pixel(&tiles[u / TILE], u, v, &[above[u], above[u + 1], below[u + 1], below[u]]);
             }
             above = below;
         }
@@ -145,25 +155,41 @@ impl Shot<'_> {
     /// Point and normal towards the viewer.
     fn place(&self, ray: &Ray, hit: &Hit) -> (Vector3<f64>, Vector3<f64>) {
         let facet = self.model.facet(hit);
-        let flat = facet.normal();
+        let flat = facet.flat;
         let flat = if flat.dot(&ray.direction) > 0.0 { -flat } else { flat };
         let curved = facet.shading_normal(hit.a, hit.b);
         (ray.at(hit.t), if curved.dot(&flat) < 0.0 { -curved } else { curved })
     }
 
-    fn corners(&self, v: usize, width: usize) -> Vec<Seen> {
+    /// What the rays of each tile of a band can meet; empty where the tree is quicker.
+    fn tiles(&self, band: usize, width: usize) -> Vec<Tile> {
+        let top = (band * TILE) as f64 - 0.5;
+        let tile = |i: usize| {
+            let left = (i * TILE) as f64 - 0.5;
+            let (eye, planes) = self.rays.pyramid([left, top], [left + TILE as f64, top + TILE as f64]);
+            let facets = self.model.within(&eye, &planes);
+            Tile { short: facets.len() <= LONG_LIST, facets }
+        };
+        (0..=width / TILE).map(tile).collect()
+    }
+
+    fn corners(&self, tiles: &[Tile], v: usize, width: usize) -> Vec<Seen> {
         let mut hint = None;
         let corner = |u: usize| {
-            let seen = self.look(u as f64 - 0.5, v as f64 - 0.5, hint);
+            let seen = self.look(&tiles[u / TILE], u as f64 - 0.5, v as f64 - 0.5, hint);
             hint = seen.facet;
             seen
         };
         (0..=width).map(corner).collect()
     }
 
-    fn look(&self, u: f64, v: f64, hint: Option<u32>) -> Seen {
+    fn look(&self, tile: &Tile, u: f64, v: f64, hint: Option<u32>) -> Seen {
         let ray = self.rays.at(u, v);
-        let Some(hit) = self.model.nearest(&ray, hint) else { return NOTHING };
+        let hit = match tile.short {
+            true => self.model.nearest_of(&tile.facets, &ray),
+            false => self.model.nearest(&ray, hint),
+        };
+        let Some(hit) = hit else { return NOTHING };
         let (point, normal) = self.place(&ray, &hit);
         let surface = self.model.surface_of(&hit);
         let light = self.light_at(u, v, surface.body, &point, &normal);
@@ -233,7 +259,7 @@ impl Shot<'_> {
         if look.lamp { look.colour.map(|c| c.min(6.0)) } else { look.colour.map(|c| 0.6 * c) }
     }
 
-    fn pixel(&self, u: usize, v: usize, corners: &[Seen; 4]) -> Colour {
+    fn pixel(&self, tile: &Tile, u: usize, v: usize, corners: &[Seen; 4]) -> Colour {
         let first = &corners[0];
         let one_surface = corners.iter().all(|c| c.surface == first.surface);
         if one_surface
@@ -252,7 +278,7 @@ impl Shot<'_> {
         }
         mean((0..many).map(|i| {
             let [a, b] = spread(i, many);
-            self.look(u as f64 - 0.5 + a, v as f64 - 0.5 + b, first.facet).colour
+            self.look(tile, u as f64 - 0.5 + a, v as f64 - 0.5 + b, first.facet).colour
         }))
     }
 

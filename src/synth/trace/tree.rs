@@ -96,22 +96,23 @@ impl Tree {
         self.split(right);
     }
 
-    /// The nearest facet that a ray meets beyond `near` and that `takes` accepts;
+    /// The nearest facet that a ray meets between two parameters and that `takes` accepts;
     /// `hint` is one that it is likely to meet.
     pub(crate) fn nearest(
         &self,
         facets: &[Facet],
         ray: &Ray,
-        near: f64,
+        (near, far): (f64, f64),
         hint: Option<u32>,
         takes: impl Fn(u32, f64) -> bool,
     ) -> Option<Hit> {
         let mut best: Option<Hit> = None;
-        let mut limit = f64::INFINITY;
+        let mut limit = far;
         // What a neighbouring ray met is mostly met again: all beyond it is skipped.
         if let Some(facet) = hint
             && let Some((t, a, b)) = facets[facet as usize].meet(ray)
             && t > near
+            && t < far
             && takes(facet, t)
         {
             best = Some(Hit { t, facet, a, b });
@@ -138,6 +139,28 @@ impl Tree {
     ) -> bool {
         let mut limit = far;
         self.walk(facets, ray, near, &mut limit, |facet, t, _, _, _| takes(facet, t))
+    }
+
+    /// The facets that reach into a pyramid of four planes through `eye`
+    /// (normals outwards): all that the rays inside of it can meet.
+    pub(crate) fn within(&self, facets: &[Facet], eye: &Vector3<f64>, planes: &[Vector3<f64>; 4]) -> Vec<u32> {
+        let mut inside = Vec::new();
+        let mut stack = if self.nodes.is_empty() { Vec::new() } else { vec![0usize] };
+        while let Some(index) = stack.pop() {
+            let node = &self.nodes[index];
+            let middle = Vector3::from_fn(|i, _| 0.5 * f64::from(node.low[i] + node.high[i])) - eye;
+            let half = Vector3::from_fn(|i, _| 0.5 * f64::from(node.high[i] - node.low[i]));
+            if planes.iter().any(|n| n.dot(&middle) > n.abs().dot(&half)) {
+                continue;
+            }
+            if node.count == 0 {
+                stack.extend([index + 1, node.first as usize]);
+                continue;
+            }
+            let items = &self.order[node.first as usize..node.first as usize + usize::from(node.count)];
+            inside.extend(items.iter().filter(|f| facets[**f as usize].reaches(eye, planes)));
+        }
+        inside
     }
 
     /// Calls `found` for each facet met within the limits; true from it ends the walk.
@@ -254,12 +277,14 @@ mod tests {
         let mut random = ChaCha8Rng::seed_from_u64(5);
         let mut vector = |scale: f64| Vector3::from_fn(|_, _| (random.random::<f64>() - 0.5) * scale);
         let facets: Vec<Facet> = (0..300)
-            .map(|i| Facet {
-                origin: vector(4000.0),
-                edges: [vector(600.0), vector(600.0)],
-                outline: if i % 2 == 0 { Outline::Triangle } else { Outline::Parallelogram },
-                surface: 0,
-                smooth: None,
+            .map(|i| {
+                Facet::new(
+                    vector(4000.0),
+                    [vector(600.0), vector(600.0)],
+                    if i % 2 == 0 { Outline::Triangle } else { Outline::Parallelogram },
+                    0,
+                    None,
+                )
             })
             .collect();
         let tree = Tree::over(&facets);
@@ -271,11 +296,13 @@ mod tests {
                 .filter_map(|f| f.meet(&ray).map(|m| m.0))
                 .filter(|t| *t > 1e-6)
                 .fold(f64::INFINITY, f64::min);
-            let quick = tree.nearest(&facets, &ray, 1e-6, None, |_, _| true).map_or(f64::INFINITY, |h| h.t);
+            let quick =
+                tree.nearest(&facets, &ray, (1e-6, f64::INFINITY), None, |_, _| true).map_or(f64::INFINITY, |h| h.t);
             assert!(slow.min(1e9) - quick.min(1e9) < 1e-9 && quick.min(1e9) - slow.min(1e9) < 1e-9, "{slow} {quick}");
             hits += u32::from(quick.is_finite());
-            let hinted = tree.nearest(&facets, &ray, 1e-6, Some(hits % 300), |_, _| true).map(|h| h.facet);
-            assert_eq!(hinted, tree.nearest(&facets, &ray, 1e-6, None, |_, _| true).map(|h| h.facet));
+            let hinted =
+                tree.nearest(&facets, &ray, (1e-6, f64::INFINITY), Some(hits % 300), |_, _| true).map(|h| h.facet);
+            assert_eq!(hinted, tree.nearest(&facets, &ray, (1e-6, f64::INFINITY), None, |_, _| true).map(|h| h.facet));
             assert_eq!(tree.blocked(&facets, &ray, 1e-6, f64::INFINITY, |_, _| true), quick.is_finite());
         }
         assert!(hits > 200, "{hits}");

@@ -16,8 +16,8 @@ fn a_staged_job_is_whole_and_its_photos_carry_their_record() {
     let mut photos = scene.photos();
     photos[1].orientation = 6;
     photos[1].digital_zoom = 1.5;
+    photos[1].resized = 0.5;
     scene.spec.photo = Some(photos);
-    // The grid is a tenth of the camera's: state that, so that the folder opens.
     scene.stage(folder.path(), &mut |_| {}).unwrap();
     let job = JobFolder::open(folder.path(), &Models::standard(None).unwrap()).unwrap();
     assert_eq!(job.photos.len(), 2);
@@ -32,6 +32,8 @@ fn a_staged_job_is_whole_and_its_photos_carry_their_record() {
     // 36 mm * 2870 px / 3840 px = 26.9 mm, times 1.5.
     assert_eq!(text(Tag::FocalLengthIn35mmFilm), "40");
     assert_eq!(text(Tag::PixelXDimension), "384");
+    let decoded = baywitness::photo::read(&folder.path().join("photos/b.jpg")).unwrap();
+    assert_eq!((decoded.width, decoded.height), (192, 144));
     let truth: serde_json::Value =
         serde_json::from_slice(&fs::read(folder.path().join("truth.json")).unwrap()).unwrap();
     assert_eq!(truth["format"], "truth/1");

@@ -93,7 +93,7 @@ impl Scene {
             focal_mm: exif.focal_length_mm.unwrap_or(film / 5.0),
             focal_35mm: (film * photo.digital_zoom).round() as u16,
             digital_zoom: photo.digital_zoom,
-            size_px: self.view(index).map_or(self.camera.image_size_px, |v| v.size_px),
+            size_px: self.camera.image_size_px.map(|s| (f64::from(s) * self.scale).round() as u32),
         }
     }
 

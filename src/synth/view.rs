@@ -22,7 +22,8 @@ impl View {
     /// The camera of a scene's photo.
     pub(crate) fn of(scene: &Scene, index: usize, photo: &PhotoSpec) -> Self {
         let lens = photo_lens(scene, index, photo);
-        View { lens, camera_from_world: camera_pose(photo), size_px: scene.camera.image_size_px }.scaled(scene.scale)
+        View { lens, camera_from_world: camera_pose(photo), size_px: scene.camera.image_size_px }
+            .scaled(scene.scale * photo.resized)
     }
 
     /// The same view on a grid of another size.

@@ -12,7 +12,8 @@ pub(crate) fn compress(picture: &Picture, quality: u8, record: Option<&Record>) 
     let mut bytes = Vec::new();
     let mut encoder = Encoder::new(&mut bytes, quality.clamp(1, 100));
     encoder.set_sampling_factor(SamplingFactor::R_4_2_0);
-    encoder.set_optimized_huffman_tables(true);
+    // Optimised tables would make the encoder write one scan per channel; phones write a single one.
+    encoder.set_optimized_huffman_tables(false);
     if let Some(record) = record {
         encoder.add_exif_metadata(&record.tiff()).map_err(|e| e.to_string())?;
     }

@@ -173,6 +173,7 @@ fn check_photo(photo: &PhotoSpec, key: &str) -> Result<(), Problem> {
         return Err(problem(format!("{key}.orientation"), found, "6 is held upright"));
     }
     between(&format!("{key}.digital_zoom"), photo.digital_zoom, 1.0, 20.0)?;
+    between(&format!("{key}.resized"), photo.resized, 0.02, 2.0)?;
     between(&format!("{key}.focal_factor"), photo.focal_factor.unwrap_or(1.0), 0.5, 2.0)?;
     between(&format!("{key}.exposure_stops"), photo.exposure_stops, -10.0, 10.0)?;
     all_between(&format!("{key}.motion_px"), &photo.motion_px, -200.0, 200.0)?;

@@ -23,6 +23,9 @@ pub struct PhotoSpec {
     /// Digital zoom: the middle of the picture, enlarged.
     #[serde(default = "one")]
     pub digital_zoom: f64,
+    /// Saved at this share of the camera's own size, while the record keeps the old one.
+    #[serde(default = "one")]
+    pub resized: f64,
     /// Focal length against the mean lens; left out: drawn with the camera file's `u_focal_relative`.
     pub focal_factor: Option<f64>,
     /// Shift of the principal point, px; left out: drawn with `u_centre_px`.
@@ -71,6 +74,7 @@ impl PhotoSpec {
             tilt_deg: 0.0,
             orientation: 1,
             digital_zoom: 1.0,
+            resized: 1.0,
             focal_factor: None,
             centre_shift_px: None,
             exposure_stops: 0.0,

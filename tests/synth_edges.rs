@@ -1,6 +1,7 @@
 //! The renderer's light against the projected geometry: edges stand where the
 //! lens puts them, pixels are covered by their exact share, and the centre of
 //! the top-left pixel is (0, 0).
+#![allow(clippy::unwrap_used, clippy::print_stdout, reason = "tests stop and tell")]
 
 mod synth_support;
 

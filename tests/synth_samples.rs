@@ -1,5 +1,6 @@
 //! The samples that a newcomer runs first: their photos hold what their truth
 //! says, and the program's verdict on them is the right one.
+#![allow(clippy::unwrap_used, clippy::print_stdout, reason = "tests stop and tell")]
 
 use std::collections::BTreeMap;
 use std::path::Path;

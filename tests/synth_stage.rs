@@ -1,4 +1,5 @@
 //! Staging a job: files, records, repeatability, wrong scenes.
+#![allow(clippy::unwrap_used, clippy::print_stdout, reason = "tests stop and tell")]
 
 mod synth_support;
 

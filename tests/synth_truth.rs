@@ -1,4 +1,5 @@
 //! The truth of a scene against figures computed by hand.
+#![allow(clippy::unwrap_used, clippy::print_stdout, reason = "tests stop and tell")]
 
 mod synth_support;
 

@@ -1,5 +1,6 @@
 //! Scenes for tests of the bay renderer.
 #![allow(dead_code, reason = "each test file uses its own part")]
+#![allow(clippy::unwrap_used, reason = "a test stops where its own files are unreadable")]
 
 use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
 use baywitness::marker::Rig;

@@ -112,7 +112,7 @@ fn of_vehicle(vehicle: &Vehicle, line: &Line, put: &mut impl FnMut(Q, f64)) {
     let between = vehicle.front_mm() - vehicle.rear_mm();
     put(Q::Wheelbase, between.x.hypot(between.y));
     let side = |front: usize, rear: usize| (hub(front) - hub(rear)).dot(&line.direction());
-    put(Q::Setback, side(3, 1) - side(2, 0));
+    put(Q::Setback, side(2, 3));
 }
 
 /// Turn of a plate's z axis about the plate's own y direction, top forward positive.

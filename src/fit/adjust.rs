@@ -5,9 +5,10 @@ use nalgebra::DVector;
 
 use super::equations::{Equations, equations, residual_px};
 use super::normal::{Covariance, Normal};
-use super::seen::BoardPhoto;
+use super::seen::{BoardPhoto, Seen};
 use super::state::{CENTRE, EDGE, FOCAL, PHOTO, Spread, State};
 use super::target::Target;
+use super::trust::trust;
 
 /// Beyond this many sigmas (root mean square over its coordinates) an element
 /// weighs less (Huber 1964).
@@ -30,6 +31,8 @@ pub(super) struct Adjustment<'a> {
     pub(super) noise: f64,
     /// Weight of every element, 0 to 1.
     pub(super) weights: Vec<Vec<f64>>,
+    /// What the lens's bend within a marker leaves of its precision, 0 to 1.
+    pub(super) trust: Vec<Vec<f64>>,
     /// Lens parameters that are not adjusted.
     pub(super) held: [bool; 9],
 }
@@ -45,8 +48,17 @@ pub(super) struct Misfit {
 
 impl<'a> Adjustment<'a> {
     pub(super) fn new(target: &'a Target, photos: Vec<&'a BoardPhoto>, state: State) -> Self {
-        let weights = photos.iter().map(|p| vec![1.0; p.seen.len()]).collect();
-        Adjustment { target, photos, state, spread: FIRST_SPREAD, noise: 1.0, weights, held: [false; 9] }
+        let ones: Vec<Vec<f64>> = photos.iter().map(|p| vec![1.0; p.seen.len()]).collect();
+        Adjustment {
+            target,
+            photos,
+            state,
+            spread: FIRST_SPREAD,
+            noise: 1.0,
+            weights: ones.clone(),
+            trust: ones,
+            held: [false; 9],
+        }
     }
 
     fn shared(&self) -> usize {
@@ -68,7 +80,7 @@ impl<'a> Adjustment<'a> {
         let p = self.state.lens.model.parameters();
         let mut normal = Normal::new(self.shared(), self.photos.len());
         let precision = 1.0 / (self.noise * self.noise);
-        self.each(|j, k, e| normal.add(j, &e, self.weights[j][k] * precision))?;
+        self.each(|j, k, e| normal.add(j, &e, self.weights[j][k] * self.trust[j][k] * precision))?;
         for (i, value) in self.state.shape.iter().enumerate() {
             normal.prior_shared(p + i, *value);
         }
@@ -84,21 +96,16 @@ impl<'a> Adjustment<'a> {
         Some(normal)
     }
 
-    /// Each element's mean squared whitened residual at a state. `None` out of sight.
+    /// Each element's mean squared whitened residual at a state, trust included. `None` out of sight.
     fn squares(&self, state: &State) -> Option<Vec<Vec<f64>>> {
         let one = |j: usize| {
             let (photo, own) = (self.photos[j], &state.photos[j]);
             let lens = own.lens(&state.lens);
-            let mean_square = |(k, seen): (usize, &super::seen::Seen)| {
-                if self.weights[j][k] <= 0.0 && self.photos.len() > 1 {
-                    // An element that is out may be out of sight: look, but don't insist.
-                    return Some(
-                        residual_px(self.target, photo, seen, state, own, &lens)
-                            .map_or(f64::INFINITY, |r| (&seen.whitener * &r).norm_squared() / r.len() as f64),
-                    );
-                }
-                let r = residual_px(self.target, photo, seen, state, own, &lens)?;
-                Some((&seen.whitener * &r).norm_squared() / r.len() as f64)
+            let mean_square = |(k, seen): (usize, &Seen)| {
+                let mean = residual_px(self.target, photo, seen, state, own, &lens)
+                    .map(|r| self.trust[j][k] * (&seen.whitener * &r).norm_squared() / r.len() as f64);
+                // An element that is out may be out of sight.
+                mean.or((self.weights[j][k] <= 0.0).then_some(f64::INFINITY))
             };
             photo.seen.iter().enumerate().map(mean_square).collect::<Option<Vec<f64>>>()
         };
@@ -219,6 +226,7 @@ impl<'a> Adjustment<'a> {
             let covariance = self.covariance()?;
             let change = self.improve_spreads(&covariance)?;
             if round < 6 {
+                self.trust = trust(self);
                 self.reweigh()?;
             } else if change < 2e-3 {
                 break;
@@ -250,7 +258,7 @@ impl<'a> Adjustment<'a> {
         let (mut sum, mut rows) = (0.0, 0.0);
         for (k, seen) in self.photos[photo].seen.iter().enumerate() {
             if let Some(r) = self.residual_px(photo, k) {
-                sum += (&seen.whitener * &r).norm_squared();
+                sum += self.trust[photo][k] * (&seen.whitener * &r).norm_squared();
                 rows += r.len() as f64;
             }
         }

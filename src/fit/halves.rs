@@ -77,6 +77,7 @@ impl<'a> Adjustment<'a> {
             spread: self.spread,
             noise: self.noise,
             weights: keep.iter().map(|i| self.weights[*i].clone()).collect(),
+            trust: keep.iter().map(|i| self.trust[*i].clone()).collect(),
             held: self.held,
         }
     }

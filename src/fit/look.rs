@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use rayon::prelude::*;
 
 use super::Error;
+use super::chessboard;
 use super::seen::BoardPhoto;
 use super::target::Target;
 use crate::detect::find_markers;
@@ -14,17 +15,19 @@ use crate::photo;
 /// Reads all photos and finds the board's elements in them, in their order.
 ///
 /// # Errors
-/// A photo that can't be read, or a kind of board that can't be found.
+/// A photo that can't be read.
 pub fn look(board: &Board, photos: &[PathBuf]) -> Result<Vec<BoardPhoto>, Error> {
-    if matches!(board.kind, BoardKind::Chessboard { .. }) {
-        return Err(Error::Chessboard);
-    }
     let target = Target::new(board);
     let one = |path: &PathBuf| -> Result<BoardPhoto, Error> {
         let photo = photo::read(path)?;
-        let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
+        let file = path.display().to_string();
         let size_px = [photo.width as u32, photo.height as u32];
-        Ok(BoardPhoto::of_markers(&path.display().to_string(), size_px, photo.exif, &target, &sightings))
+        if let BoardKind::Chessboard { inner_corners, .. } = board.kind {
+            let corners = chessboard::find(&photo.luma, inner_corners).unwrap_or_default();
+            return Ok(BoardPhoto::of_corners(&file, size_px, photo.exif, &corners));
+        }
+        let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
+        Ok(BoardPhoto::of_markers(&file, size_px, photo.exif, &target, &sightings))
     };
     photos.par_iter().map(one).collect()
 }

@@ -1,6 +1,7 @@
 //! Fitting a camera to photos of a board.
 //!
 //! The order of the files is the order of the work: `target` is the board,
+//! `chessboard`, `saddle` and
 //! `seen` what photos show of it, `record` which photos belong together,
 //! `start` a first guess, `state`, `equations`, `normal` and `adjust` the
 //! bundle adjustment, `reject` the photos that disagree; `field`, `halves`,
@@ -9,6 +10,7 @@
 mod adjust;
 mod advice;
 mod camera_fit;
+mod chessboard;
 mod coverage;
 mod equations;
 mod field;
@@ -18,12 +20,14 @@ mod normal;
 mod page;
 mod record;
 mod reject;
+mod saddle;
 #[cfg(test)]
 mod sampled;
 mod seen;
 mod start;
 mod state;
 mod target;
+mod trust;
 mod words;
 
 pub use advice::Advice;
@@ -43,11 +47,6 @@ pub enum Error {
     /// A photo can't be read.
     #[error(transparent)]
     Photo(#[from] crate::photo::Error),
-    /// The board is a chessboard.
-    #[error(
-        "chessboards are not read by this version: use a board of markers (`baywitness sheet board-a3` prints one)"
-    )]
-    Chessboard,
     /// Too few photos show the board.
     #[error("cannot fit a camera: {left} of {photos} photos could be used, at least 3 are needed{why}")]
     TooFew {
@@ -78,6 +77,6 @@ pub enum Error {
 impl Error {
     /// Whether the input could not be read, rather than not be fitted.
     pub fn unreadable(&self) -> bool {
-        matches!(self, Error::Photo(_) | Error::Chessboard)
+        matches!(self, Error::Photo(_))
     }
 }

@@ -30,7 +30,7 @@ pub(super) fn sort_out(photos: &[BoardPhoto]) -> (Vec<&BoardPhoto>, Vec<Rejected
             return Some("its own record names another camera or focal length than the other photos'".to_owned());
         }
         (p.points() < LEAST_POINTS).then(|| match p.seen.len() {
-            0 => "no part of the board was found in it".to_owned(),
+            0 => "no part of the board was found in it (a chessboard must be seen whole)".to_owned(),
             n => format!("only {n} of the board's markers were found in it"),
         })
     };

@@ -43,6 +43,8 @@ pub(super) struct Seen {
     pub(super) side_px: f64,
     /// Whitening: unit variance = whitener * px.
     pub(super) whitener: DMatrix<f64>,
+    /// Root mean square of the corners' standard deviations, px.
+    pub(super) u_px: f64,
 }
 
 impl BoardPhoto {
@@ -81,13 +83,35 @@ impl BoardPhoto {
         }
     }
 
+    /// All corners of a chessboard, or none.
+    pub(super) fn of_corners(file: &str, size_px: [u32; 2], exif: Exif, corners: &[Vector2<f64>]) -> BoardPhoto {
+        let seen = corners.iter().enumerate().map(|(spot, corner)| Seen::of_corner(spot, *corner)).collect();
+        // Black grows on all sides of a chessboard corner alike: it stays where it is.
+        BoardPhoto { file: file.to_owned(), size_px, exif, seen, u_edge_offset_px: 0.0, u_edge_by_size_px: 0.0 }
+    }
+
     /// Points that were found.
     pub(super) fn points(&self) -> usize {
         self.seen.iter().map(|s| s.points.len()).sum()
     }
 }
 
+/// What a chessboard corner is taken to be known to, px; the fit finds the true figure.
+const U_SADDLE_PX: f64 = 0.1;
+
 impl Seen {
+    fn of_corner(spot: usize, corner: Vector2<f64>) -> Seen {
+        Seen {
+            spot,
+            points: vec![0],
+            found_px: vec![corner],
+            outward: vec![Vector2::zeros()],
+            side_px: crate::pose::EDGE_SIDE_PX,
+            whitener: DMatrix::identity(2, 2) / U_SADDLE_PX,
+            u_px: U_SADDLE_PX,
+        }
+    }
+
     fn of_marker(view: &View) -> Option<Seen> {
         let points: Vec<usize> = (0..4).filter(|i| view.valid[*i]).collect();
         let outward = view.outward();
@@ -98,6 +122,7 @@ impl Seen {
             found_px: points.iter().map(|i| view.corners_px[*i]).collect(),
             outward: points.iter().map(|i| outward[*i]).collect(),
             side_px: view.side_px(),
+            u_px: (covariance.trace() / rows.len().max(1) as f64).sqrt(),
             whitener: whitener(covariance)?,
             points,
         })

@@ -5,7 +5,7 @@ use nalgebra::{DMatrix, Matrix3, Point2, Vector3};
 /// The homography that maps `from` to `to` (four or more points, no three on
 /// a line), scaled so that its last element is 1; direct linear transformation
 /// with normalised coordinates (Hartley 1997). `None` for degenerate points.
-pub(super) fn homography(from: &[Point2<f64>], to: &[Point2<f64>]) -> Option<Matrix3<f64>> {
+pub(crate) fn homography(from: &[Point2<f64>], to: &[Point2<f64>]) -> Option<Matrix3<f64>> {
     let (na, nb) = (normalizer(from)?, normalizer(to)?);
     let mut rows = DMatrix::<f64>::zeros(2 * from.len().max(5), 9);
     for (i, (a, b)) in from.iter().zip(to).enumerate() {

@@ -21,6 +21,7 @@ mod state;
 mod views;
 
 pub use adjust::{Options, adjust};
+pub(crate) use homography::homography;
 pub(crate) use ippe::plane_poses;
 pub use scene::{Scene, SolvedPhoto, SolvedView, Source};
 pub use score::{Extra, ScoreTest};

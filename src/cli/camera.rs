@@ -81,13 +81,16 @@ fn work(typed: &Fit) -> Result<u8, (u8, String)> {
     if let Some(folder) = &typed.report {
         write_page(folder, &fitted).map_err(unreadable)?;
     }
-    if !fitted.fit_for_use() {
-        say(&format!("{} was not written\n", typed.out.display()), None);
-        return Ok(NOT_FIT);
-    }
-    write_file(&typed.out, fitted.profile.to_toml().as_bytes()).map_err(unreadable)?;
+    write_file(&typed.out, camera_text(&fitted).as_bytes()).map_err(unreadable)?;
     say(&format!("wrote {}\n", typed.out.display()), None);
-    Ok(0)
+    Ok(if fitted.fit_for_use() { 0 } else { NOT_FIT })
+}
+
+/// The camera file; one that is not fit for use says so to whoever opens it.
+fn camera_text(fitted: &CameraFit) -> String {
+    let reasons = fitted.advice.iter().filter(|a| a.forbids);
+    let comments: String = reasons.map(|a| format!("# NOT FIT FOR USE: {}\n", a.text)).collect();
+    comments + &fitted.profile.to_toml()
 }
 
 fn board(name: &str) -> Result<Board, String> {

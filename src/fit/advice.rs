@@ -103,7 +103,13 @@ fn uncertainty(fit: &CameraFit, all: &mut Vec<Advice>) {
     let mut u: Vec<f64> = fit.shape_field.iter().map(|p| p.u_px.unwrap_or(f64::INFINITY)).collect();
     u.sort_by(f64::total_cmp);
     let most = u.get(u.len() * 9 / 10).copied().unwrap_or(f64::INFINITY);
-    if most > MOST_U_PX {
+    if most.is_infinite() {
+        all.push(forbid(
+            "the fitted lens shows nothing at all in a tenth of the frame or more: its distortion was not determined \
+             there, fill the frame with the board"
+                .to_owned(),
+        ));
+    } else if most > MOST_U_PX {
         let fill = fit.coverage.empty_parts();
         let fill = if fill.is_empty() { "its corners".to_owned() } else { fill.join(", ") };
         all.push(forbid(format!(

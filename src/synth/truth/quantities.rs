@@ -111,8 +111,7 @@ fn of_vehicle(vehicle: &Vehicle, line: &Line, put: &mut impl FnMut(Q, f64)) {
     put(Q::RearTrack, (hub(0) - hub(1)).norm());
     let between = vehicle.front_mm() - vehicle.rear_mm();
     put(Q::Wheelbase, between.x.hypot(between.y));
-    let side = |front: usize, rear: usize| (hub(front) - hub(rear)).dot(&line.direction());
-    put(Q::Setback, side(2, 3));
+    put(Q::Setback, (hub(2) - hub(3)).dot(&line.direction()));
 }
 
 /// Turn of a plate's z axis about the plate's own y direction, top forward positive.

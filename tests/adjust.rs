@@ -28,3 +28,15 @@ fn poses_of_a_sampled_bay_are_found() {
         assert!(miss.fixed_rows::<3>(0).norm() < 30.0, "seed {seed}: {miss}");
     }
 }
+
+/// Photos that show the stand and nothing else: no panic, and poses against it.
+#[test]
+fn a_stand_alone_is_a_scene() {
+    let mut job = sample(&Bay { floor_sheets: false, front_plates: false, ..Bay::default() }, 1);
+    for photo in &mut job.photos {
+        photo.views.retain(|v| v.carrier == 0);
+    }
+    let scene = adjust(&job.problem(), &Options::default()).unwrap();
+    assert!(scene.carriers[0].is_some() && scene.carriers[1].is_none());
+    assert!(scene.photos.iter().all(Option::is_some));
+}

@@ -49,6 +49,11 @@ fn examine(bytes: &[u8]) -> Result<(Structure, Route), Fault> {
         return Err(Fault::Unsupported("a JPEG with a scan for each component and halved chroma".into()));
     }
     let route = route(&sampling, decoder.input_colorspace())?;
+    let subsampled = sampling.iter().any(|factors| *factors != [1, 1]);
+    if structure.scans > 1 && !structure.progressive && subsampled && route == Route::Luma {
+        // The decoder (zune-jpeg 0.5.15) silently gives a wrong picture, whatever is asked for.
+        return Err(Fault::Unsupported("a JPEG with reduced colour and a scan for each component".into()));
+    }
     Ok((structure, route))
 }
 

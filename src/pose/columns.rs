@@ -213,6 +213,10 @@ fn calibration_factor(profile: &Profile) -> DMatrix<f64> {
 /// its units differ by many orders of magnitude.
 pub(super) fn factor(covariance: &DMatrix<f64>) -> DMatrix<f64> {
     let n = covariance.nrows();
+    if n == 0 {
+        // A single carrier holds the frame: nothing is uncertain against it.
+        return DMatrix::zeros(0, 0);
+    }
     let sigma: Vec<f64> = (0..n).map(|i| covariance[(i, i)].max(0.0).sqrt()).collect();
     let correlation = DMatrix::from_fn(n, n, |i, j| {
         let s = sigma[i] * sigma[j];

@@ -7,6 +7,9 @@
 #![allow(clippy::unwrap_used, reason = "a test may stop where its own helper fails")]
 #![allow(clippy::print_stdout, reason = "a skipped check says so, a comparison shows its figures")]
 
+#[path = "../common/mod.rs"]
+mod common;
 mod harness;
 mod lens;
 mod photo;
+mod poses;

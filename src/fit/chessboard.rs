@@ -98,27 +98,14 @@ fn grown(points: &[Vector2<f64>], seed: &Vector2<f64>) -> Option<Cells> {
     Some(cells)
 }
 
-/// Cells as rows from the top left as seen; `None` where they are not exactly
-/// the wanted grid.
+/// Cells as rows from the top left as seen. A stray point may lengthen a row;
+/// `None` where the wanted grid is not there whole, or in more than one place.
 fn in_order(cells: &Cells, columns: usize, rows: usize) -> Option<Vec<Vector2<f64>>> {
-    let bounds = |pick: fn(&(i32, i32)) -> i32| {
-        let low = cells.keys().map(pick).min()?;
-        let high = cells.keys().map(pick).max()?;
-        Some((low, (high - low + 1) as usize))
-    };
-    let ((low_i, count_i), (low_j, count_j)) = (bounds(|k| k.0)?, bounds(|k| k.1)?);
-    let turned = match (count_i, count_j) {
-        (i, j) if (i, j) == (columns, rows) => false,
-        (i, j) if (i, j) == (rows, columns) => true,
-        _ => return None,
-    };
-    let mut grid = Vec::with_capacity(columns * rows);
-    for row in 0..rows as i32 {
-        for column in 0..columns as i32 {
-            let (i, j) = if turned { (row, column) } else { (column, row) };
-            grid.push(*cells.get(&(low_i + i, low_j + j))?);
-        }
+    let mut found = windows(cells, columns, rows, false);
+    if columns != rows {
+        found.extend(windows(cells, columns, rows, true));
     }
+    let mut grid = found.pop().filter(|_| found.is_empty())?;
     // A printed face is never seen from behind: right, then down, is clockwise.
     let right = grid[columns - 1] - grid[0];
     let down = grid[columns * (rows - 1)] - grid[0];
@@ -131,6 +118,19 @@ fn in_order(cells: &Cells, columns: usize, rows: usize) -> Option<Vec<Vector2<f6
         grid.reverse();
     }
     Some(grid)
+}
+
+/// Every place where a whole grid of this size lies; `turned` swaps the directions.
+fn windows(cells: &Cells, columns: usize, rows: usize, turned: bool) -> Vec<Vec<Vector2<f64>>> {
+    let whole = |(low_i, low_j): &(i32, i32)| -> Option<Vec<Vector2<f64>>> {
+        let place = |k: usize| {
+            let (column, row) = ((k % columns) as i32, (k / columns) as i32);
+            let (i, j) = if turned { (row, column) } else { (column, row) };
+            cells.get(&(low_i + i, low_j + j)).copied()
+        };
+        (0..columns * rows).map(place).collect()
+    };
+    cells.keys().filter_map(whole).collect()
 }
 
 #[cfg(test)]

@@ -43,11 +43,6 @@ fn examine(bytes: &[u8]) -> Result<(Structure, Route), Fault> {
     let mut decoder = decoder(ZCursor::new(&bytes[..structure.end]), ColorSpace::Luma);
     decoder.decode_headers().map_err(fault)?;
     let sampling: Vec<_> = structure.components.iter().map(|c| c.sampling).collect();
-    let separate = structure.scans > 1 && !structure.progressive;
-    if separate && sampling.iter().any(|factors| *factors != [1, 1]) && sampling.len() > 1 {
-        // The decoder (zune-jpeg 0.5.15) returns a wrong picture for these.
-        return Err(Fault::Unsupported("a JPEG with a scan for each component and halved chroma".into()));
-    }
     let route = route(&sampling, decoder.input_colorspace())?;
     let subsampled = sampling.iter().any(|factors| *factors != [1, 1]);
     if structure.scans > 1 && !structure.progressive && subsampled && route == Route::Luma {

@@ -34,8 +34,8 @@ fn smaller(camera: &Profile, scale: f64) -> Profile {
 /// Copies a job folder without its photos, which are copied too where `photos`.
 pub(crate) fn copy(from: &Path, to: &Path, photos: bool) {
     std::fs::create_dir_all(to.join("photos")).unwrap();
-    for name in ["job.toml", "rig.toml", "setup.toml", "camera.toml"] {
-        std::fs::copy(from.join(name), to.join(name)).unwrap();
+    for file in std::fs::read_dir(from).unwrap().map(|e| e.unwrap()).filter(|e| e.path().is_file()) {
+        std::fs::copy(file.path(), to.join(file.file_name())).unwrap();
     }
     for photo in std::fs::read_dir(from.join("photos")).unwrap().filter(|_| photos) {
         let photo = photo.unwrap();

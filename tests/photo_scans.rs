@@ -1,6 +1,8 @@
 //! JPEGs with one scan for each component (ITU-T T.81, A.2.2): read as
 //! the same picture in one scan, or refused, never as another picture.
 
+#![cfg(test)]
+
 use baywitness::photo;
 use jpeg_encoder::{ColorType, Encoder, SamplingFactor};
 

@@ -1,6 +1,8 @@
 //! All bay jobs of an independent renderer against their truth (skipped where
 //! `../shared/photos/bay` is absent). Prints |value - truth| / U for each
 //! quantity of each job.
+
+#![cfg(test)]
 #![allow(clippy::print_stdout, reason = "the table is the point")]
 
 use std::path::{Path, PathBuf};

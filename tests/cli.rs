@@ -1,5 +1,7 @@
 //! The built program as a user meets it: exit codes, messages, where results go.
 
+#![cfg(test)]
+
 mod staged;
 
 use std::path::{Path, PathBuf};

@@ -5,6 +5,8 @@
 //! processor's rounding changes nothing. `BAYWITNESS_GOLDEN=rewrite` writes
 //! the files anew.
 
+#![cfg(test)]
+
 use std::path::{Path, PathBuf};
 
 use baywitness::folder::Models;

@@ -1,6 +1,8 @@
 //! From a rendered bay to a verdict: the measurement against the renderer's
 //! truth, which is computed by formulas of its own.
 
+#![cfg(test)]
+
 mod staged;
 
 use baywitness::folder::Models;

@@ -1,6 +1,8 @@
 //! The detector on real photos (skipped where `../shared/photos/real` is
 //! absent): every marker that a person sees is found, and nothing else.
 
+#![cfg(test)]
+
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 

@@ -20,8 +20,10 @@ use detect_support::render::{Camera, Kind, render};
 
 /// Sides without foreshortening, px, that the table shows.
 const SIDES: [f64; 6] = [16.0, 20.0, 25.0, 45.0, 100.0, 200.0];
-const WIDTH: usize = 2016;
-const HEIGHT: usize = 1512;
+const WIDTH: usize = 4032;
+const HEIGHT: usize = 3024;
+/// Markers in a photo.
+const MARKERS: usize = 25;
 
 /// One method's findings: ids and corners for each file, and the CPU time.
 struct Outcome {
@@ -48,7 +50,7 @@ fn render_all(folder: &Path, camera: Camera) -> (Vec<PathBuf>, Vec<(f64, Vec<Tru
     let mut truth = Vec::new();
     for round in 0..rounds {
         for (i, side) in SIDES.iter().enumerate() {
-            let kind = Kind { side: (*side, *side), camera, ..Kind::default() };
+            let kind = Kind { side: (*side, *side), camera, most: MARKERS, ..Kind::default() };
             let rendered = render(&kind, WIDTH, HEIGHT, 7000 + 100 * round + i as u64);
             let file = folder.join(format!("{camera:?}-{round}-{side}.jpg"));
             std::fs::write(&file, &rendered.jpeg).unwrap();
@@ -83,7 +85,8 @@ fn peers(files: &[PathBuf]) -> Option<(f64, Vec<Outcome>)> {
     let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("benches/peers.py");
     let output = Command::new(python).arg(script).args(files).output().ok()?;
     if !output.status.success() {
-        println!("peers left out: {}", String::from_utf8_lossy(&output.stderr).lines().last().unwrap_or_default());
+        let complaint = String::from_utf8_lossy(&output.stderr);
+        println!("peers left out ({}): {}", output.status, complaint.lines().last().unwrap_or_default());
         return None;
     }
     let json: serde_json::Value = serde_json::from_slice(&output.stdout).ok()?;

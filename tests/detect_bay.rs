@@ -57,5 +57,5 @@ fn corners_on_bay_photos() {
     }
     eprintln!("all from 40 px:  {all}; {stray} strays; {:.1} ms a photo", 1e3 * seconds / f64::from(photos));
     assert_eq!((all.found, stray), (all.shown, 0));
-    assert!(all.rms() < 0.025 && all.worst < 0.3, "{all}");
+    assert!(all.rms() < 0.020 && all.worst < 0.1, "{all}");
 }

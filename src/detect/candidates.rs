@@ -17,9 +17,9 @@ const LEAST_RISE: i32 = 8;
 /// How far doubtful sides are looked for, share of the marker's side.
 const WIDE: f64 = 0.1;
 
-/// Size of a marker within its margin's outer edge, for margins of 1, 0.6 and 1.5 cells, and
+/// Size of a marker within its margin's outer edge, for margins of 1 and 0.6 cells, and
 /// how far from there its edges are looked for, share of the outer edge.
-const MARGINS: [f64; 3] = [0.8, 0.87, 0.73];
+const MARGINS: [f64; 2] = [0.8, 0.87];
 const MARGIN_REACH: f64 = 0.055;
 
 /// All codes in a photo, corners on the photo's grid; coarse levels first.

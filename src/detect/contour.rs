@@ -37,64 +37,68 @@ const VISITED: u8 = 2;
 const TOO_LONG: u8 = 4;
 
 /// Which pixels of a level are dark against their surroundings, with an outer rim of light ones.
-pub(super) struct Darkness<'a> {
+pub(super) struct Darkness {
     /// Pixels in a row, rim included.
     stride: usize,
-    columns: usize,
-    rows: usize,
     marks: Vec<u8>,
-    contrast: &'a [u8],
-    rule: Rule,
-    tiles: usize,
+    /// Runs of tiles that are looked at: row of tiles, first and one past the last tile.
+    runs: Vec<(usize, usize, usize)>,
 }
 
-impl<'a> Darkness<'a> {
+impl Darkness {
     /// `quarter` is the level two halvings below: its pixels are the blocks' means. `contrast` is
     /// that of each tile, 0 where nothing is to be looked for.
-    pub(super) fn new(level: &Level<'_>, quarter: &Level<'_>, contrast: &'a [u8], rule: Rule) -> Self {
-        let (columns, rows) = (quarter.width, quarter.height);
-        let tiles = level.width.div_ceil(TILE);
-        let stride = columns * BLOCK + 2;
-        let mut marks = vec![0u8; stride * (rows * BLOCK + 2)];
-        for r in 0..rows {
-            let near = [quarter.row(r.saturating_sub(1)), quarter.row(r), quarter.row((r + 1).min(rows - 1))];
-            let tile_row = &contrast[r * BLOCK / TILE * tiles..][..tiles];
-            for c in 0..columns {
-                let contrast = tile_row[c * BLOCK / TILE];
-                if contrast == 0 || contrast < rule.contrast {
-                    continue;
+    pub(super) fn new(level: &Level<'_>, quarter: &Level<'_>, contrast: &[u8], rule: Rule) -> Self {
+        let stride = quarter.width * BLOCK + 2;
+        let mut marks = vec![0u8; stride * (quarter.height * BLOCK + 2)];
+        let runs = runs(contrast, level.width.div_ceil(TILE), (quarter.width / 2, quarter.height / 2), rule.contrast);
+        let offsets: [u8; 256] =
+            std::array::from_fn(|c| (rule.share * c as f32).clamp(rule.limits.0, rule.limits.1) as u8);
+        let mut thresholds = vec![0u8; quarter.width * BLOCK];
+        for (row, first, end) in &runs {
+            let contrasts = &contrast[row * level.width.div_ceil(TILE)..];
+            for r in [2 * row, 2 * row + 1] {
+                let near =
+                    [quarter.row(r.saturating_sub(1)), quarter.row(r), quarter.row((r + 1).min(quarter.height - 1))];
+                for c in 2 * first..2 * end {
+                    let threshold = mean_of_nine(&near, c).saturating_sub(offsets[usize::from(contrasts[c / 2])]);
+                    thresholds[c * BLOCK..(c + 1) * BLOCK].fill(threshold);
                 }
-                let threshold = mean_of_nine(&near, c)
-                    .saturating_sub((rule.share * f32::from(contrast)).clamp(rule.limits.0, rule.limits.1) as u8);
+                let (from, to) = (first * TILE, end * TILE);
                 for v in r * BLOCK..(r + 1) * BLOCK {
-                    let pixels = &level.row(v)[c * BLOCK..(c + 1) * BLOCK];
-                    let start = (v + 1) * stride + c * BLOCK + 1;
-                    for (m, p) in marks[start..start + BLOCK].iter_mut().zip(pixels) {
-                        *m = u8::from(*p < threshold);
+                    let start = (v + 1) * stride + 1;
+                    let pixels = &level.row(v)[from..to];
+                    for ((m, p), t) in marks[start + from..start + to].iter_mut().zip(pixels).zip(&thresholds[from..to])
+                    {
+                        *m = u8::from(p < t);
                     }
                 }
             }
         }
-        Darkness { stride, columns, rows, marks, contrast, rule, tiles }
+        Darkness { stride, marks, runs }
     }
 
     /// Follows every outline of a dark region once and shows it as pixels in clockwise order.
     pub(super) fn outlines(&mut self, mut found: impl FnMut(&[(i32, i32)])) {
         let mut outline = Vec::with_capacity(LONGEST);
-        for v in 0..self.rows * BLOCK {
-            for tile in 0..self.columns * BLOCK / TILE {
-                if self.contrast[v / TILE * self.tiles + tile] < self.rule.contrast {
-                    continue;
-                }
-                let start = (v + 1) * self.stride + tile * TILE + 1;
-                if !self.starts_in(start) {
-                    continue;
-                }
-                for index in start..start + TILE {
-                    // The left end of a dark run that no outline has passed yet.
-                    let starts = self.marks[index] == DARK && self.marks[index - 1] == 0 && !self.is_speck(index);
-                    if starts && self.follow(index, &mut outline) {
-                        found(&outline);
+        let runs = std::mem::take(&mut self.runs);
+        // Row by row over all runs of a row of tiles, so that an outline's topmost pixel comes first.
+        for row in runs.chunk_by(|a, b| a.0 == b.0) {
+            for v in row[0].0 * TILE..(row[0].0 + 1) * TILE {
+                for (_, first, end) in row {
+                    let start = (v + 1) * self.stride + 1;
+                    for word in (start + first * TILE..start + end * TILE).step_by(8) {
+                        if !self.starts_in(word) {
+                            continue;
+                        }
+                        for index in word..word + 8 {
+                            // The left end of a dark run that no outline has passed yet.
+                            let starts =
+                                self.marks[index] == DARK && self.marks[index - 1] == 0 && !self.is_speck(index);
+                            if starts && self.follow(index, &mut outline) {
+                                found(&outline);
+                            }
+                        }
                     }
                 }
             }
@@ -171,6 +175,25 @@ impl<'a> Darkness<'a> {
 
 /// Steps to the eight neighbours, clockwise from east.
 const STEPS: [(i32, i32); 8] = [(1, 0), (1, 1), (0, 1), (-1, 1), (-1, 0), (-1, -1), (0, -1), (1, -1)];
+
+/// Runs of neighbouring tiles with enough contrast, within so many columns and rows of whole tiles.
+fn runs(contrast: &[u8], tiles: usize, (columns, rows): (usize, usize), least: u8) -> Vec<(usize, usize, usize)> {
+    let mut runs = Vec::new();
+    for (r, row) in contrast.chunks_exact(tiles).enumerate().take(rows) {
+        let mut c = 0;
+        while c < columns {
+            let first = c;
+            while c < columns && row[c] >= least.max(1) {
+                c += 1;
+            }
+            if c > first {
+                runs.push((r, first, c));
+            }
+            c += 1;
+        }
+    }
+    runs
+}
 
 fn mean_of_nine(rows: &[&[u8]; 3], c: usize) -> u8 {
     let last = rows[0].len() - 1;

@@ -135,7 +135,8 @@ impl Model {
         CORNERS.map(|(x, y)| {
             let p = m * Vector3::new((x - 4.0) / 4.0, (y - 4.0) / 4.0, 1.0);
             let p = self.origin + Vector2::new(p.x, p.y) * (self.unit / p.z);
-            p + self.bent(p, lens)
+            // Pixels go straight to p - bend(p); the way back is found by repetition.
+            (0..4).fold(p, |bent, _| p + self.bent(bent, lens))
         })
     }
 
@@ -292,6 +293,7 @@ impl Model {
         let (u0, u1) = (inside(low.x, photo.width()), inside(high.x + 1.0, photo.width()));
         let (v0, v1) = (inside(low.y, photo.height()), inside(high.y + 1.0, photo.height()));
         let sigma = self.sigma();
+        let straight = lens.iter().all(|l| l.abs() < 1e-12);
         let reach = 2.6 * sigma + 0.5;
         // About the share of pixels near edges; a lattice thins larger markers evenly.
         let area = super::quad::area(&corners).abs();
@@ -303,7 +305,8 @@ impl Model {
             let first = u0 + (stride - (u0 + v * LATTICE) % stride) % stride;
             for u in (first..=u1).step_by(stride) {
                 let p = Vector2::new(u as f64, v as f64);
-                let (x, y, j) = self.locate(&prepared, p - self.bent(p, lens));
+                let bent = if straight { Vector2::zeros() } else { self.bent(p, lens) };
+                let (x, y, j) = self.locate(&prepared, p - bent);
                 let (cx, cy) = (4.0 * x + 4.0, 4.0 * y + 4.0);
                 let (rx, ry) = (j.row(0).norm(), j.row(1).norm());
                 // What lies beyond the margin must not shine through.

@@ -18,9 +18,10 @@ const MOST_MOVED: (f64, f64) = (1.5, 0.12);
 const MOST_NOISE: f64 = 0.2;
 const MOST_MISFIT: f64 = 0.25;
 
-/// Pixels of a marker, more or less, that take part while it is fitted alone, then together.
+/// Pixels of a marker, more or less, that take part while it is fitted alone.
 const FIRST_PIXELS: f64 = 500.0;
-const PIXELS: [f64; 2] = [700.0, 1800.0];
+/// Pixels (new ones) and rounds of fitting together.
+const PIXELS: [(Option<f64>, usize); 2] = [(None, 2), (Some(1800.0), 2)];
 /// Neighbouring residuals are correlated (noise reduction, JPEG): by how much covariances grow
 /// for that is averaged over the photo, together with this for so many markers.
 const INFLATION: (f64, f64) = (1.5, 2.0);
@@ -29,8 +30,10 @@ const OWN_INFLATION: f64 = 1.5;
 /// What the model cannot hold of a camera (1 sigma of each corner's coordinates): px for all, and
 /// share of the edge offset for markers of this side and smaller, whose edges overlap (measured
 /// on rendered photos of sharpening cameras).
-const MODEL_ERROR_PX: f64 = 0.004;
-const MODEL_ERROR_SHARE: f64 = 0.04;
+const MODEL_ERROR_PX: f64 = 0.005;
+const MODEL_ERROR_SHARE: f64 = 0.045;
+/// What is left of the photo's edge offset, share of it (1 sigma, measured likewise).
+const OFFSET_ERROR_SHARE: f64 = 0.03;
 const OVERLAP_SIDE_PX: f64 = 60.0;
 
 /// Fits all readings of a photo together.
@@ -44,9 +47,11 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
         }
     }
     let mut last = None;
-    for most in PIXELS {
-        choose_pixels(photo, &mut models, &common, most);
-        for _ in 0..2 {
+    for (most, rounds) in PIXELS {
+        if let Some(most) = most {
+            choose_pixels(photo, &mut models, &common, most);
+        }
+        for _ in 0..rounds {
             last = Some(fit_together(&mut models, &mut common));
         }
     }
@@ -67,7 +72,7 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
         fitted
     };
     let markers = readings.iter().zip(&models).zip(&step.markers).filter_map(finished).collect();
-    summarize(markers, &models, &common)
+    summarize(markers, &models, &common, &step.shared)
 }
 
 fn model_error(sighting: &Sighting, offset: f64) -> f64 {
@@ -155,11 +160,20 @@ fn finish(
     })
 }
 
-fn summarize(mut markers: Vec<Sighting>, models: &[Option<Model>], common: &Common) -> Sightings {
+fn summarize(
+    mut markers: Vec<Sighting>,
+    models: &[Option<Model>],
+    common: &Common,
+    shared: &SMatrix<f64, SHARED, SHARED>,
+) -> Sightings {
     markers.sort_by(|a, b| a.id.cmp(&b.id).then(position(a).x.total_cmp(&position(b).x)));
     let mut offsets: Vec<f64> = models.iter().flatten().map(|m| display_offset(m, common)).collect();
     let mut blurs: Vec<f64> = models.iter().flatten().map(Model::sigma).collect();
-    Sightings { markers, edge_offset_px: median(&mut offsets), u_edge_offset_px: 0.01, blur_px: median(&mut blurs) }
+    let (offset, blur) = (median(&mut offsets), median(&mut blurs));
+    // The profile's first parameter moves an edge by so many units of the blur.
+    let found = blur * shared[(0, 0)].max(0.0).sqrt();
+    let u_edge_offset_px = if markers.is_empty() { 0.0 } else { found.hypot(OFFSET_ERROR_SHARE * offset) };
+    Sightings { markers, edge_offset_px: offset, u_edge_offset_px, blur_px: blur }
 }
 
 fn position(sighting: &Sighting) -> Vector2<f64> {

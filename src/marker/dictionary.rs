@@ -17,6 +17,16 @@ pub struct Dictionary {
     name: &'static str,
     correctable: u32,
     codes: Vec<u64>,
+    /// For each third of a code: the ids by that third's value.
+    by_part: [Vec<Vec<u32>>; PARTS],
+}
+
+/// A code falls into so many parts; one of them is right where fewer bits are wrong.
+const PARTS: usize = 3;
+const PART_BITS: usize = CODE_CELLS * CODE_CELLS / PARTS;
+
+fn part(bits: u64, k: usize) -> usize {
+    (bits >> (k * PART_BITS)) as usize & ((1 << PART_BITS) - 1)
 }
 
 /// How a read code compares with the table.
@@ -38,8 +48,15 @@ impl Dictionary {
 
     fn parse(name: &'static str, correctable: u32, table: &str) -> Self {
         let lines = table.lines().filter(|line| !line.starts_with('#'));
-        let codes = lines.filter_map(|line| u64::from_str_radix(line.trim(), 16).ok()).collect();
-        Dictionary { name, correctable, codes }
+        let codes: Vec<u64> = lines.filter_map(|line| u64::from_str_radix(line.trim(), 16).ok()).collect();
+        let by_part = std::array::from_fn(|k| {
+            let mut ids = vec![Vec::new(); 1 << PART_BITS];
+            for (id, code) in codes.iter().enumerate() {
+                ids[part(*code, k)].push(id as u32);
+            }
+            ids
+        });
+        Dictionary { name, correctable, codes, by_part }
     }
 
     /// The family's name in files.
@@ -85,11 +102,16 @@ impl Dictionary {
         let mut turned = bits;
         let mut best: Option<Match> = None;
         for turns in 0..4 {
-            for (id, code) in self.codes.iter().enumerate() {
-                let hamming = (code ^ turned).count_ones();
+            let mut compare = |id: u32| {
+                let hamming = (self.codes[id as usize] ^ turned).count_ones();
                 if hamming <= max_hamming && best.is_none_or(|b| hamming < b.hamming) {
-                    best = Some(Match { id: id as u32, hamming, turns });
+                    best = Some(Match { id, hamming, turns });
                 }
+            };
+            if (max_hamming as usize) < PARTS {
+                self.by_part.iter().enumerate().flat_map(|(k, ids)| &ids[part(turned, k)]).for_each(|id| compare(*id));
+            } else {
+                (0..self.codes.len() as u32).for_each(compare);
             }
             turned = turn_clockwise(turned);
         }

@@ -46,6 +46,8 @@ pub(crate) struct Kind {
     pub(crate) blur: f64,
     pub(crate) noise: f64,
     pub(crate) jpeg: u8,
+    /// Most markers in a photo, spread evenly.
+    pub(crate) most: usize,
 }
 
 impl Default for Kind {
@@ -59,6 +61,7 @@ impl Default for Kind {
             blur: 0.64,
             noise: 2.0,
             jpeg: 93,
+            most: 500,
         }
     }
 }
@@ -77,7 +80,9 @@ pub(crate) fn render(kind: &Kind, width: usize, height: usize, seed: u64) -> Ren
     let mut markers = Vec::new();
     let mut id = random.random_range(0..587);
     let (columns, rows) = ((width as f64 / pitch) as usize, (height as f64 / pitch) as usize);
-    for i in 0..(columns * rows).min(500) {
+    let places = columns * rows;
+    let count = places.min(kind.most);
+    for i in (0..count).map(|k| k * places / count) {
         let centre = Vector2::new(((i % columns) as f64 + 0.5) * pitch, ((i / columns) as f64 + 0.5) * pitch);
         id = (id + 1) % 587;
         markers.push(paint(kind, &mut light, width, height, centre, id, &mut random));

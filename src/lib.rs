@@ -12,7 +12,6 @@
 pub mod camera;
 pub mod cli;
 pub mod detect;
-pub mod evidence;
 pub mod fit;
 pub mod folder;
 pub mod geom;

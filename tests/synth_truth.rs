@@ -159,6 +159,21 @@ fn a_stand_that_moved_is_told_per_photo() {
 }
 
 #[test]
+fn a_vehicle_that_rolled_leaves_the_stand_where_it_was() {
+    let mut scene = scene(StandError::default(), straight());
+    let mut photos = scene.photos();
+    photos.push(photos[0].clone());
+    photos[1].file = "b.jpg".to_owned();
+    photos[1].vehicle_rolled_mm = 15.0;
+    scene.spec.photo = Some(photos);
+    let truth = scene.truth();
+    near(&truth.measured, &[("distance_from_nose", 1500.0)]);
+    near(truth.photos[1].measured.as_ref().unwrap(), &[("distance_from_nose", 1485.0)]);
+    let stand = |photo| scene.placement(photo).unwrap().carriers[0].pose.origin_mm();
+    assert!((stand(0) - stand(1)).norm() < 1e-9);
+}
+
+#[test]
 fn swapped_plates_sit_upside_down_on_the_other_side() {
     let mut scene = scene(StandError::default(), straight());
     let swap = |name: &str, on: &str| CarrierMistake {

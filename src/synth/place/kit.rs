@@ -139,6 +139,8 @@ fn true_pose(scene: &Scene, photo: &PhotoSpec, vehicle: &Vehicle, index: usize) 
         }
         Role::Target => {
             let error = spec.stand.error.plus(&photo.stand_moved);
+            // The stand was set up before the vehicle rolled: it stays where it is.
+            let vehicle = &Vehicle::of(&spec.vehicle, 0.0);
             let pose_of = |name: &str| {
                 let other = scene.rig.carriers.iter().position(|c| c.name == name)?;
                 // A datum on the target itself would have to be known before the target is placed.

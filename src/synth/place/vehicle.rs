@@ -61,13 +61,17 @@ impl Wheel {
     }
 
     /// The pose of a plate that sits perfectly: turned about the axle only.
+    ///
+    /// The formats' order `Rz(heading) Ry(plumb) Rx(roll)`: its yaw is the wheel's
+    /// heading. A plate that turns about a cambered axle would differ by plumb
+    /// times camber, 0.01 degrees at 0.3 and 2.
     pub fn plate_pose(&self) -> Pose<World, Carrier> {
         Pose::new(self.turn(self.plumb_rad), self.hub_mm.coords)
     }
 
     fn turn(&self, plumb_rad: f64) -> UnitQuaternion<f64> {
         let about = |axis: Vector3<f64>, angle: f64| UnitQuaternion::from_scaled_axis(axis * angle);
-        about(Vector3::z(), self.heading_rad) * about(Vector3::x(), self.roll_rad) * about(Vector3::y(), plumb_rad)
+        about(Vector3::z(), self.heading_rad) * about(Vector3::y(), plumb_rad) * about(Vector3::x(), self.roll_rad)
     }
 
     /// Camber, top outward positive, rad.

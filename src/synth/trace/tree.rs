@@ -223,6 +223,30 @@ fn enters(node: &Node, origin: &[f32; 3], inverse: &[f32; 3], limit: f32) -> boo
     near <= far * 1.00001 + 0.01
 }
 
+/// Box and number of the items whose centres fall into one bin.
+#[derive(Clone, Copy)]
+struct Bin {
+    low: Vector3<f64>,
+    high: Vector3<f64>,
+    count: usize,
+}
+
+impl Bin {
+    const EMPTY: Bin = Bin {
+        low: Vector3::new(f64::INFINITY, f64::INFINITY, f64::INFINITY),
+        high: Vector3::new(f64::NEG_INFINITY, f64::NEG_INFINITY, f64::NEG_INFINITY),
+        count: 0,
+    };
+
+    fn with(self, other: &Bin) -> Bin {
+        Bin { low: self.low.inf(&other.low), high: self.high.sup(&other.high), count: self.count + other.count }
+    }
+
+    fn cost(&self) -> f64 {
+        if self.count == 0 { 0.0 } else { area(&self.low, &self.high) * self.count as f64 }
+    }
+}
+
 /// Sorts the items about the best of the binned cuts; `None` where a leaf is cheaper.
 fn best_cut(items: &mut [Item]) -> Option<(usize, u16)> {
     let mut best: Option<(f64, usize, f64)> = None;
@@ -235,9 +259,8 @@ fn best_cut(items: &mut [Item]) -> Option<(usize, u16)> {
         if high - low < 1e-6 {
             continue;
         }
-        for cut in 1..BINS {
+        for (cut, cost) in (1..BINS).zip(costs(items, axis, low, high)) {
             let at = low + (high - low) * cut as f64 / BINS as f64;
-            let cost = cost_of(items, axis, at);
             if best.is_none_or(|(c, _, _)| cost < c) {
                 best = Some((cost, axis, at));
             }
@@ -253,14 +276,23 @@ fn best_cut(items: &mut [Item]) -> Option<(usize, u16)> {
     Some((middle.clamp(1, items.len() - 1), axis as u16))
 }
 
-fn cost_of(items: &[Item], axis: usize, at: f64) -> f64 {
-    let empty = (Vector3::repeat(f64::INFINITY), Vector3::repeat(f64::NEG_INFINITY), 0usize);
-    let mut sides = [empty, empty];
+/// Cost of a cut before each bin but the first.
+fn costs(items: &[Item], axis: usize, low: f64, high: f64) -> [f64; BINS - 1] {
+    let mut bins = [Bin::EMPTY; BINS];
     for item in items {
-        let side = &mut sides[usize::from(item.centre(axis) >= at)];
-        *side = (side.0.inf(&item.low), side.1.sup(&item.high), side.2 + 1);
+        let place = ((item.centre(axis) - low) / (high - low) * BINS as f64) as usize;
+        let bin = &mut bins[place.min(BINS - 1)];
+        *bin = bin.with(&Bin { low: item.low, high: item.high, count: 1 });
     }
-    sides.iter().filter(|s| s.2 > 0).map(|s| area(&s.0, &s.1) * s.2 as f64).sum()
+    let mut costs = [0.0; BINS - 1];
+    let (mut below, mut above) = (Bin::EMPTY, Bin::EMPTY);
+    for cut in 0..BINS - 1 {
+        below = below.with(&bins[cut]);
+        above = above.with(&bins[BINS - 1 - cut]);
+        costs[cut] += below.cost();
+        costs[BINS - 2 - cut] += above.cost();
+    }
+    costs
 }
 
 #[cfg(test)]

@@ -100,3 +100,49 @@ fn sampled_distributions_are_those_of_jcgm_101() {
         assert!((u - u_wanted).abs() < 0.02 * u_wanted, "{x1}: u {u}");
     }
 }
+
+/// A trapezium whose half width is itself only known to +-`d` (JCGM 101:2008, 6.4.3).
+fn curvilinear_trapezium(random: &mut ChaCha8Rng, half_width: f64, d: f64) -> f64 {
+    let half_width = half_width + d * random.random_range(-1.0..1.0);
+    half_width * random.random_range(-1.0..1.0)
+}
+
+/// JCGM 101:2008, 9.5: the gauge block of GUM H.1, with the laws of table 10, by sampling:
+/// 838 nm, u = 36 nm, shortest 99 % interval [745, 932] nm; by the law of propagation
+/// of uncertainty [745, 931] nm.
+#[test]
+fn the_gauge_block_is_that_of_jcgm_101() {
+    const COUNT: usize = 100_000;
+    const NOMINAL_NM: f64 = 5e7;
+    let mut random = ChaCha8Rng::seed_from_u64(95);
+    let r = &mut random;
+    let scaled_t = |r: &mut ChaCha8Rng, scale: f64, nu: f64| scale * student_quantile(r.random_range(1e-12..1.0), nu);
+    let mut lengths: Vec<f64> = (0..COUNT)
+        .map(|_| {
+            let standard = 50_000_623.0 + scaled_t(r, 25.0, 18.0);
+            let difference = 215.0 + scaled_t(r, 6.0, 24.0) + scaled_t(r, 4.0, 5.0) + scaled_t(r, 7.0, 8.0);
+            let expansion = r.random_range(9.5e-6..13.5e-6);
+            let expansion_difference = curvilinear_trapezium(r, 1e-6, 1e-7);
+            let phase: f64 = r.random_range(0.0..std::f64::consts::TAU);
+            let temperature = -0.1 + 0.2 * normal(r) + 0.5 * phase.sin();
+            let temperature_difference = curvilinear_trapezium(r, 0.05, 0.025);
+            let warm = standard * (1.0 + expansion * (temperature - temperature_difference)) + difference;
+            warm / (1.0 + (expansion + expansion_difference) * temperature) - NOMINAL_NM
+        })
+        .collect();
+    lengths.sort_by(f64::total_cmp);
+    let mean = lengths.iter().sum::<f64>() / COUNT as f64;
+    let u = (lengths.iter().map(|l| (l - mean).powi(2)).sum::<f64>() / (COUNT as f64 - 1.0)).sqrt();
+    assert!((mean - 838.0).abs() < 0.7 && (u - 36.0).abs() < 0.7, "{mean} {u}");
+    // The shortest interval wanders more than its ends' own noise (0.6 nm each): the density is flat there.
+    let inside = COUNT * 99 / 100;
+    let shortest = (0..COUNT - inside)
+        .min_by(|a, b| (lengths[a + inside] - lengths[*a]).total_cmp(&(lengths[b + inside] - lengths[*b])))
+        .unwrap();
+    let [low, high] = [lengths[shortest], lengths[shortest + inside]];
+    assert!((low - 745.0).abs() < 3.0 && (high - 932.0).abs() < 3.0, "[{low}, {high}]");
+    assert!((high - low - 187.0).abs() < 2.0, "[{low}, {high}]");
+    // GUM H.1.6 as 9.5 prints it: 2.92 standard uncertainties of 32 nm at 16 degrees of freedom.
+    let half = 32.0 * student_quantile(0.995, 16.0);
+    assert!((838.0 - half - 745.0).abs() < 0.6 && (838.0 + half - 931.0).abs() < 0.6, "{half}");
+}

@@ -57,6 +57,7 @@ pub fn adjust(problem: &Problem, options: &Options) -> Result<Scene, Error> {
     let start = link(problem).ok_or(Error::NothingSeen { photos })?;
     let mut work = Work::new(problem, &start, options);
     work.settle_robustly().ok_or(Error::NotSettled { photos, why: "the first solution does not fit the photos" })?;
+    work.place_again(&start);
     if options.drop_corners {
         snoop::drop_gross(&mut work);
     }
@@ -115,11 +116,10 @@ impl<'a> Work<'a> {
 
     /// Levenberg-Marquardt with weights that shrink what does not fit, the
     /// measure of which shrinks with the fit.
-    fn settle_robustly(&mut self) -> Option<()> {
+    pub(super) fn settle_robustly(&mut self) -> Option<()> {
         for _ in 0..30 {
             let now = self.equations(&self.state)?;
-            let misfits: Vec<f64> =
-                now.iter().map(|e| (e.residual.norm_squared() / e.residual.len().max(1) as f64).sqrt()).collect();
+            let misfits: Vec<f64> = now.iter().map(Equations::misfit).collect();
             let width = (2.0 * median(&misfits)).max(4.0);
             let weights: Vec<f64> = misfits.iter().map(|m| (1.0 + (m / width).powi(2)).powi(-2)).collect();
             self.variance = (width * width / 16.0).max(1.0);

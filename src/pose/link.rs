@@ -16,6 +16,8 @@ pub(super) struct Start {
     pub(super) carriers: Vec<Option<Pose<World, Carrier>>>,
     /// For carriers that allow a second solution in every photo: that solution.
     pub(super) second: Vec<Option<Pose<World, Carrier>>>,
+    /// Each carrier's less likely poses.
+    pub(super) alternatives: Vec<Vec<Pose<World, Carrier>>>,
     /// Whether the world's x-y plane is the floor.
     pub(super) on_floor: bool,
 }
@@ -208,9 +210,11 @@ impl<'a> Linker<'a> {
         let second = (0..self.worlds.len())
             .map(|k| self.worlds[k].get(1).filter(|_| self.open(k)).map(|w| new_from_old * *w))
             .collect();
+        let alternatives =
+            self.worlds.iter().map(|worlds| worlds.iter().skip(1).map(|w| new_from_old * *w).collect()).collect();
         let old_from_new = new_from_old.inverse();
         let photos = self.photos.iter().map(|p| p.map(|p| p * old_from_new)).collect();
-        Start { photos, carriers, second, on_floor: floor.is_some() }
+        Start { photos, carriers, second, alternatives, on_floor: floor.is_some() }
     }
 }
 

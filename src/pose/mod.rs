@@ -3,10 +3,12 @@
 //!
 //! The order of the files is the order of the work: `views` is the question,
 //! `homography`, `ippe`, `resection` and `link` give a start, `columns`,
-//! `residual` and `normal` set up the equations, `adjust` solves them, `scene`
+//! `residual` and `normal` set up the equations, `adjust` solves them (`again` and
+//! `snoop` look after what does not fit), `scene`
 //! is the answer and `score` asks it further questions.
 
 mod adjust;
+mod again;
 mod columns;
 mod homography;
 mod ippe;

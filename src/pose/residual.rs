@@ -34,6 +34,13 @@ pub(super) struct Equations {
     pub(super) by_focal_px: DVector<f64>,
 }
 
+impl Equations {
+    /// Root mean square of the whitened residuals.
+    pub(super) fn misfit(&self) -> f64 {
+        (self.residual.norm_squared() / self.residual.len().max(1) as f64).sqrt()
+    }
+}
+
 /// Derivatives of one corner.
 struct Corner {
     pixel: Vector2<f64>,

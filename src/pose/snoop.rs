@@ -1,14 +1,16 @@
 //! Wrong corners: found by their studentised residuals, left out one by one
 //! (data snooping, Baarda 1968; externally studentised after Pope).
 //!
-//! Only a few may go. When many disagree, it is the model that is wrong (a
-//! stand that moved, a plate that turned), and that is for the findings to say.
+//! Only a few may go, and never most of one body: when many disagree, it is the
+//! model that is wrong (a stand that moved, a plate that turned), and that is
+//! for the findings to say.
 
 use nalgebra::{DMatrix, Matrix2, Vector2};
 use statrs::distribution::{ContinuousCDF, FisherSnedecor};
 
 use super::adjust::{Linearized, Work};
 use super::columns::PHOTO;
+use super::views::{Problem, View};
 
 /// The largest share of corners that may be left out.
 const MOST: f64 = 0.08;
@@ -37,11 +39,33 @@ pub(super) fn drop_gross(work: &mut Work) {
         }
     }
     if (doubtful.len() as f64) <= MOST * corners(work) as f64 {
+        let before = work.problem.clone();
         for (j, v, i) in doubtful {
             work.problem.photos[j].views[v].valid[i] = false;
         }
         forget_blind_views(work);
+        keep_bodies(work, &before);
     }
+}
+
+/// Gives a carrier its corners back in each photo that has lost more than half
+/// of them: a body in another place is no blunder.
+fn keep_bodies(work: &mut Work, before: &Problem) -> bool {
+    let mut kept = false;
+    for (photo, was) in work.problem.photos.iter_mut().zip(&before.photos) {
+        for k in 0..before.rig.carriers.len() {
+            let of_carrier = |views: &[View]| -> usize {
+                views.iter().filter(|v| v.carrier == k).map(|v| v.valid.iter().filter(|x| **x).count()).sum()
+            };
+            if 2 * of_carrier(&photo.views) < of_carrier(&was.views) {
+                for (view, was) in photo.views.iter_mut().zip(&was.views).filter(|(v, _)| v.carrier == k) {
+                    view.valid = was.valid;
+                }
+                kept = true;
+            }
+        }
+    }
+    kept
 }
 
 /// Leaves out the worst corner as long as it is significantly wrong.
@@ -57,7 +81,7 @@ pub(super) fn drop_worst(work: &mut Work) {
         }
         work.problem.photos[j].views[v].valid[i] = false;
         forget_blind_views(work);
-        if work.settle().is_none() {
+        if keep_bodies(work, &before.problem) || work.settle().is_none() {
             *work = before;
             return;
         }

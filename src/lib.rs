@@ -27,5 +27,6 @@ pub mod record;
 pub mod report;
 pub mod setup;
 pub mod sheet;
+pub mod survey;
 pub mod synth;
 pub mod verdict;

@@ -272,7 +272,7 @@ fn a_layout_belongs_to_one_rig_file() {
 
     let sha256 = SourceFile::new("rig.toml", rig.into_bytes()).sha256();
     let covariance = nalgebra::DMatrix::identity(12, 12) * 0.01;
-    let layout = Layout { ids: vec![2, 1], covariance };
+    let layout = Layout { ids: vec![2, 1], covariance, with_sizes: None };
     bench.write("job/layout.json", &layout.to_json(&sha256));
     let opened = bench.job(|j| j).unwrap();
     assert_eq!(opened.rig.layout.as_ref(), Some(&layout));

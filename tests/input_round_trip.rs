@@ -306,7 +306,7 @@ proptest! {
     #[test]
     fn layouts_survive(covariance in covariance(12), rig in rig()) {
         let ids = vec![rig.carriers[0].markers[0].id, rig.carriers[3].markers[1].id];
-        let layout = Layout { ids, covariance };
+        let layout = Layout { ids, covariance, with_sizes: None };
         let file = SourceFile::new("layout.json", layout.to_json("00ff").into_bytes());
         prop_assert_eq!(read_layout(&file, &rig, "00ff").unwrap(), layout);
     }

@@ -6,6 +6,7 @@ mod detect;
 mod output;
 mod sheet;
 mod stage;
+mod survey;
 mod verify;
 
 use std::process::ExitCode;
@@ -28,6 +29,8 @@ enum Command {
     Detect(detect::Arguments),
     /// Fit a camera to photos of a board
     Camera(camera::Arguments),
+    /// Find where the markers of a rig really sit on their carriers
+    Survey(survey::Arguments),
     /// Print a marker kit or a camera board as PDF at true size
     Sheet(sheet::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
@@ -44,8 +47,15 @@ pub fn run() -> ExitCode {
         Command::Verify(a) => verify::run(a),
         Command::Detect(a) => detect::run(&a),
         Command::Camera(a) => camera::run(&a),
+        Command::Survey(a) => survey::run(&a),
         Command::Sheet(a) => sheet::run(&a),
         Command::Stage(a) => stage::run(&a),
     };
     ExitCode::from(code)
+}
+
+/// A date as typed: year-month-day.
+fn date(text: &str) -> Result<time::Date, String> {
+    let shape = time::macros::format_description!("[year]-[month]-[day]");
+    time::Date::parse(text, shape).map_err(|_| format!("\"{text}\" is no date: write it as 2027-05-01"))
 }

@@ -51,6 +51,11 @@ pub(super) fn say(text: &str, json: Option<&JsonTarget>) {
     };
 }
 
+/// Prints something that is no result, such as progress.
+pub(super) fn note(text: &str) {
+    let _ = std::io::stderr().write_all(text.as_bytes());
+}
+
 /// Prints an error.
 pub(super) fn complain(message: &str) {
     let _ = writeln!(std::io::stderr(), "error: {message}");

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use nalgebra::DMatrix;
 use serde::{Deserialize, Serialize};
 
 use crate::input::{self, Error, Place, SourceFile};
@@ -21,6 +22,9 @@ struct LayoutFile {
     rig_sha256: String,
     ids: Vec<u32>,
     covariance: Vec<Vec<f64>>,
+    /// Optional: likewise with each marker's relative size as seventh value.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    covariance_with_sizes: Option<Vec<Vec<f64>>>,
 }
 
 /// Reads the layout of a rig. Markers that it does not list keep the rig's
@@ -64,18 +68,24 @@ pub fn read_layout(file: &SourceFile, rig: &Rig, rig_sha256: &str) -> Result<Lay
     }
     let covariance =
         input::covariance(&read.covariance, 6 * read.ids.len()).map_err(|problem| wrong("covariance", problem))?;
-    Ok(Layout { ids: read.ids, covariance })
+    let with_sizes = read
+        .covariance_with_sizes
+        .map(|rows| input::covariance(&rows, 7 * read.ids.len()))
+        .transpose()
+        .map_err(|problem| wrong("covariance_with_sizes", problem))?;
+    Ok(Layout { ids: read.ids, covariance, with_sizes })
 }
 
 impl Layout {
     /// The layout file's text for the rig file with this SHA-256.
     pub fn to_json(&self, rig_sha256: &str) -> String {
-        let rows = self.covariance.row_iter().map(|row| row.iter().copied().collect()).collect();
+        let rows = |matrix: &DMatrix<f64>| matrix.row_iter().map(|row| row.iter().copied().collect()).collect();
         let file = LayoutFile {
             format: FORMAT.to_owned(),
             rig_sha256: rig_sha256.to_owned(),
             ids: self.ids.clone(),
-            covariance: rows,
+            covariance: rows(&self.covariance),
+            covariance_with_sizes: self.with_sizes.as_ref().map(rows),
         };
         // Numbers and texts always serialise; a covariance is finite by construction.
         serde_json::to_string(&file).unwrap_or_default()

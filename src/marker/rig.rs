@@ -127,6 +127,26 @@ pub struct Layout {
     pub ids: Vec<u32>,
     /// 6n x 6n over centre (mm) and rotation (rad) of each marker in its carrier.
     pub covariance: DMatrix<f64>,
+    /// 7n x 7n, the same with each marker's relative size as seventh value:
+    /// an error of scale moves centres and sizes together.
+    pub with_sizes: Option<DMatrix<f64>>,
+}
+
+impl Layout {
+    /// The covariance that says most.
+    pub fn joint(&self) -> &DMatrix<f64> {
+        self.with_sizes.as_ref().unwrap_or(&self.covariance)
+    }
+
+    /// Its rows for each marker.
+    pub fn rows(&self) -> usize {
+        if self.knows_sizes() { 7 } else { 6 }
+    }
+
+    /// Whether sizes are part of it.
+    pub fn knows_sizes(&self) -> bool {
+        self.with_sizes.is_some()
+    }
 }
 
 impl Marker {

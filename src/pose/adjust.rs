@@ -4,13 +4,14 @@
 
 use super::Error;
 use super::columns::{Columns, NUISANCE, PHOTO};
-use super::link::{Start, link};
+use super::link::{Start, link, link_from, near};
 use super::normal::{Normal, normal};
 use super::residual::{Equations, equations};
 use super::scene::Scene;
 use super::snoop;
 use super::state::{PhotoState, State};
 use super::views::Problem;
+use crate::geom::{Camera, Carrier, Pose, World};
 
 /// What an adjustment assumes.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -55,9 +56,40 @@ pub(super) struct Linearized {
 pub fn adjust(problem: &Problem, options: &Options) -> Result<Scene, Error> {
     let photos = problem.photos.len();
     let start = link(problem).ok_or(Error::NothingSeen { photos })?;
-    let mut work = Work::new(problem, &start, options);
+    solve(problem, &start, options)
+}
+
+/// Likewise with one photo as the first to which the others are linked: where
+/// flat bodies allow two poses, another first photo may decide otherwise.
+///
+/// # Errors
+/// [`Error::NothingSeen`] and [`Error::NotSettled`].
+pub fn adjust_from(problem: &Problem, first: usize, options: &Options) -> Result<Scene, Error> {
+    let start = link_from(problem, first).ok_or(Error::NothingSeen { photos: problem.photos.len() })?;
+    solve(problem, &start, options)
+}
+
+/// Likewise from known first poses of photos and carriers, such as those of
+/// an adjustment with more photos. What hangs together with the first photo
+/// takes part.
+///
+/// # Errors
+/// [`Error::NothingSeen`] and [`Error::NotSettled`].
+pub fn adjust_near(
+    problem: &Problem,
+    photos: Vec<Option<Pose<Camera, World>>>,
+    carriers: Vec<Option<Pose<World, Carrier>>>,
+    options: &Options,
+) -> Result<Scene, Error> {
+    let start = near(problem, photos, carriers).ok_or(Error::NothingSeen { photos: problem.photos.len() })?;
+    solve(problem, &start, options)
+}
+
+fn solve(problem: &Problem, start: &Start, options: &Options) -> Result<Scene, Error> {
+    let photos = problem.photos.len();
+    let mut work = Work::new(problem, start, options);
     work.settle_robustly().ok_or(Error::NotSettled { photos, why: "the first solution does not fit the photos" })?;
-    work.place_again(&start);
+    work.place_again(start);
     if options.drop_corners {
         snoop::drop_gross(&mut work);
     }
@@ -66,7 +98,7 @@ pub fn adjust(problem: &Problem, options: &Options) -> Result<Scene, Error> {
     if options.drop_corners {
         snoop::drop_worst(&mut work);
     }
-    let ambiguous = work.try_second_solutions(&start);
+    let ambiguous = work.try_second_solutions(start);
     work.into_scene(ambiguous).ok_or(Error::NotSettled { photos, why: "the covariance does not exist" })
 }
 

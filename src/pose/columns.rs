@@ -103,7 +103,12 @@ impl Columns {
 
     /// All deformations of a view's marker.
     pub(super) fn modes(&self, view: &View) -> &[Mode] {
-        &self.modes[view.carrier][view.marker]
+        self.of_marker(view.carrier, view.marker)
+    }
+
+    /// Likewise of a carrier's marker.
+    pub(super) fn of_marker(&self, carrier: usize, marker: usize) -> &[Mode] {
+        &self.modes[carrier][marker]
     }
 
     fn add_nuisance(&mut self, source: Source) -> usize {
@@ -144,18 +149,19 @@ impl Columns {
         let seen = self.seen_markers(problem);
         let surveyed = problem.rig.layout.as_ref();
         if let Some(layout) = surveyed {
-            let factor = factor(&layout.covariance);
+            let rows = layout.rows();
+            let factor = factor(layout.joint());
             for mode in 0..factor.ncols() {
                 let column = self.add_nuisance(Source::Layout);
                 for (k, m) in &seen {
                     let id = problem.rig.carriers[*k].markers[*m].id;
                     let Some(at) = layout.ids.iter().position(|i| *i == id) else { continue };
-                    let part = factor.view((6 * at, mode), (6, 1));
+                    let part = factor.view((rows * at, mode), (rows, 1));
                     self.modes[*k][*m].push(Mode {
                         column,
                         centre_mm: Vector3::new(part[0], part[1], part[2]),
                         turn_rad: Vector3::new(part[3], part[4], part[5]),
-                        stretch: 0.0,
+                        stretch: if layout.knows_sizes() { part[6] } else { 0.0 },
                     });
                 }
             }
@@ -177,10 +183,13 @@ impl Columns {
 
     /// One common factor on all sizes, and each surveyed marker's own.
     fn add_sizes(&mut self, problem: &Problem) {
-        let seen = self.seen_markers(problem);
+        // A survey that knows sizes has them among its modes.
+        let known = |id: u32| problem.rig.layout.as_ref().is_some_and(|l| l.knows_sizes() && l.ids.contains(&id));
+        let mut seen = self.seen_markers(problem);
+        seen.retain(|(k, m)| !known(problem.rig.carriers[*k].markers[*m].id));
         let stretch =
             |column, stretch| Mode { column, centre_mm: Vector3::zeros(), turn_rad: Vector3::zeros(), stretch };
-        if problem.rig.u_scale_relative > 0.0 {
+        if problem.rig.u_scale_relative > 0.0 && !seen.is_empty() {
             let column = self.add_nuisance(Source::Scale);
             for (k, m) in &seen {
                 self.modes[*k][*m].push(stretch(column, problem.rig.u_scale_relative));

@@ -27,14 +27,7 @@ type Table = Vec<Vec<Vec<Candidate>>>;
 
 /// Links as many photos as possible. `None` where no photo shows anything.
 pub(super) fn link(problem: &Problem) -> Option<Start> {
-    let table: Table = problem
-        .photos
-        .iter()
-        .map(|photo| {
-            let lens = &problem.cameras[photo.camera].lens;
-            problem.rig.carriers.iter().enumerate().map(|(k, c)| candidates(photo, k, c, lens)).collect()
-        })
-        .collect();
+    let table = table(problem);
     let mut seeds: Vec<usize> = (0..problem.photos.len()).filter(|j| table[*j].iter().any(|c| !c.is_empty())).collect();
     seeds.sort_by_key(|j| std::cmp::Reverse(problem.photos[*j].views.len()));
     let linkable = seeds.len();
@@ -52,6 +45,55 @@ pub(super) fn link(problem: &Problem) -> Option<Start> {
     }
     let linked = linked?;
     Some(linked.finish())
+}
+
+/// Links what hangs together with one photo.
+pub(super) fn link_from(problem: &Problem, first: usize) -> Option<Start> {
+    let table = table(problem);
+    table.get(first)?.iter().any(|c| !c.is_empty()).then(|| Linker::from_seed(problem, &table, first).finish())
+}
+
+fn table(problem: &Problem) -> Table {
+    problem
+        .photos
+        .iter()
+        .map(|photo| {
+            let lens = &problem.cameras[photo.camera].lens;
+            problem.rig.carriers.iter().enumerate().map(|(k, c)| candidates(photo, k, c, lens)).collect()
+        })
+        .collect()
+}
+
+/// A start from known poses: photos and carriers that hang together with the
+/// first known photo. `None` where none is known.
+pub(super) fn near(
+    problem: &Problem,
+    photos: Vec<Option<Pose<Camera, World>>>,
+    carriers: Vec<Option<Pose<World, Carrier>>>,
+) -> Option<Start> {
+    let shows = |j: usize| problem.photos[j].views.iter().map(|v| v.carrier).filter(|k| carriers[*k].is_some());
+    let first = (0..photos.len()).find(|j| photos[*j].is_some() && shows(*j).next().is_some())?;
+    let mut linked = vec![false; photos.len()];
+    let mut seen = vec![false; carriers.len()];
+    linked[first] = true;
+    loop {
+        for j in (0..photos.len()).filter(|j| linked[*j]) {
+            shows(j).for_each(|k| seen[k] = true);
+        }
+        let more: Vec<usize> =
+            (0..photos.len()).filter(|j| !linked[*j] && photos[*j].is_some() && shows(*j).any(|k| seen[k])).collect();
+        if more.is_empty() {
+            break;
+        }
+        more.into_iter().for_each(|j| linked[j] = true);
+    }
+    Some(Start {
+        photos: photos.into_iter().zip(linked).map(|(p, l)| p.filter(|_| l)).collect(),
+        second: vec![None; carriers.len()],
+        alternatives: vec![Vec::new(); carriers.len()],
+        carriers: carriers.into_iter().zip(seen).map(|(c, s)| c.filter(|_| s)).collect(),
+        on_floor: false,
+    })
 }
 
 /// Photos that are tried as the first one.

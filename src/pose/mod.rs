@@ -5,10 +5,11 @@
 //! `homography`, `ippe`, `resection` and `link` give a start, `columns`,
 //! `residual` and `normal` set up the equations, `adjust` solves them (`again` and
 //! `snoop` look after what does not fit), `scene`
-//! is the answer and `score` asks it further questions.
+//! is the answer; `score` and `bodies` ask it further questions.
 
 mod adjust;
 mod again;
+mod bodies;
 mod columns;
 mod homography;
 mod ippe;
@@ -22,7 +23,8 @@ mod snoop;
 mod state;
 mod views;
 
-pub use adjust::{Options, adjust};
+pub use adjust::{Options, adjust, adjust_from, adjust_near};
+pub use bodies::{BODY, Bodies};
 pub(crate) use homography::homography;
 pub(crate) use ippe::plane_poses;
 pub use scene::{Scene, SolvedPhoto, SolvedView, Source};

@@ -88,6 +88,8 @@ pub(super) struct Solved {
     pub(super) columns: super::columns::Columns,
     pub(super) equations: Vec<super::residual::Equations>,
     pub(super) normal: super::normal::Normal,
+    /// Values of the shared unknowns, in standard uncertainties of their priors.
+    pub(super) values: nalgebra::DVector<f64>,
     /// Carrier of each equation and its photo in the problem.
     pub(super) owners: Vec<(usize, usize)>,
 }
@@ -120,6 +122,7 @@ impl Work<'_> {
                 columns: self.columns,
                 equations: linear.equations,
                 normal: linear.normal,
+                values: self.state.shared,
                 owners,
             }),
         })

@@ -1,0 +1,149 @@
+//! `baywitness survey`: where a rig's markers really sit.
+
+use std::io::IsTerminal;
+use std::path::{Path, PathBuf};
+
+use sha2::{Digest, Sha256};
+use time::Date;
+
+use super::UNREADABLE;
+use super::output::{complain, say, write_file};
+use crate::camera::Profile;
+use crate::folder::{Kind, Models, candidate_cameras};
+use crate::input::SourceFile;
+use crate::marker::{MAX_LAYOUT_BYTES, Rig, RigFile, read_layout};
+use crate::survey::{self, Length, Survey};
+
+/// The survey is not fit for use.
+const NOT_FIT: u8 = 3;
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Six or more photos of the rig from all sides; nothing moves between them
+    #[arg(required = true, value_name = "PHOTO")]
+    photos: Vec<PathBuf>,
+    /// The rig as built: a file, or a name among the models
+    #[arg(long, value_name = "FILE")]
+    rig: String,
+    /// The surveyed rig to write; its layout is written beside it
+    #[arg(long, value_name = "FILE")]
+    out: PathBuf,
+    /// The camera: a file, or a name among the models (default: picked by each photo's own record)
+    #[arg(long, value_name = "FILE")]
+    camera: Option<String>,
+    /// A length measured between two marker corners, with its standard uncertainty, such as
+    /// 10:tl,13:tr=1200.4~0.3 (corners tl tr br bl, or 0 to 3 in that order); may be repeated
+    #[arg(long = "length", value_name = "ID:CORNER,ID:CORNER=MM~U")]
+    lengths: Vec<Length>,
+    /// Carriers may have moved against each other between photos: survey each by itself
+    #[arg(long)]
+    apart: bool,
+    /// Serial number to write into the rig
+    #[arg(long)]
+    serial: Option<String>,
+    /// When the rig must be surveyed again, such as 2027-05-01
+    #[arg(long, value_name = "DATE", value_parser = super::date)]
+    due: Option<Date>,
+    /// Write a page with a picture of every carrier into this folder
+    #[arg(long, value_name = "DIR")]
+    report: Option<PathBuf>,
+    /// Folder with rigs/ and cameras/ to look for names in
+    #[arg(long, value_name = "DIR")]
+    models: Option<PathBuf>,
+}
+
+/// Surveys; exit code 0, 2 unreadable, 3 not fit for use.
+pub(super) fn run(arguments: &Arguments) -> u8 {
+    match work(arguments) {
+        Ok(code) => code,
+        Err((code, message)) => {
+            complain(&message);
+            code
+        }
+    }
+}
+
+fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
+    let unreadable = |message: String| (UNREADABLE, message);
+    let models = Models::standard(typed.models.as_deref()).map_err(|e| unreadable(e.to_string()))?;
+    let rig = rig(&models, &typed.rig).map_err(unreadable)?;
+    let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;
+    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
+    let photos = survey::look(&typed.photos, &progress).map_err(failed)?;
+    let options =
+        survey::Options { lengths: typed.lengths.clone(), apart: typed.apart, camera_named: typed.camera.is_some() };
+    let mut found = survey::survey(&rig, &cameras, &photos, &options).map_err(failed)?;
+    found.rig.serial = typed.serial.clone().or(found.rig.serial);
+    found.rig.survey_due = typed.due.or(found.rig.survey_due);
+    say(&survey::words(&found), None);
+    if let Some(folder) = &typed.report {
+        std::fs::create_dir_all(folder)
+            .map_err(|e| unreadable(format!("cannot make the folder {}: {e}", folder.display())))?;
+        let path = folder.join("survey.html");
+        write_file(&path, survey::page(&found).as_bytes()).map_err(unreadable)?;
+        say(&format!("wrote {}\n", path.display()), None);
+    }
+    write_rig(&typed.out, &found, photos.len()).map_err(unreadable)?;
+    Ok(if found.fit_for_use() { 0 } else { NOT_FIT })
+}
+
+/// A photo takes a moment: say which ones are done. Interrupted, nothing was
+/// written yet.
+fn progress(file: &str) {
+    if std::io::stderr().is_terminal() {
+        super::output::note(&format!("looked at {file}\n"));
+    }
+}
+
+/// Reads a rig by path or name, with the layout that it names.
+pub(super) fn rig(models: &Models, name: &str) -> Result<Rig, String> {
+    let source = models.open(&[Kind::Rig], name).map_err(|e| e.to_string())?;
+    let text = source.text().map_err(|e| e.to_string())?;
+    let RigFile { mut rig, layout } = RigFile::from_toml(text, source.name()).map_err(|e| e.to_string())?;
+    if let Some(layout) = layout {
+        let path = Path::new(source.name()).parent().unwrap_or(Path::new("")).join(layout);
+        let file = SourceFile::read_up_to(&path, MAX_LAYOUT_BYTES).map_err(|e| e.to_string())?;
+        rig.layout = Some(read_layout(&file, &rig, &source.sha256()).map_err(|e| e.to_string())?);
+    }
+    Ok(rig)
+}
+
+/// The named camera, else every one that a photo's record may pick.
+pub(super) fn cameras(models: &Models, named: Option<&str>) -> Result<Vec<Profile>, String> {
+    let Some(name) = named else {
+        let all = candidate_cameras(models, Path::new("")).map_err(|e| e.to_string())?;
+        return Ok(all.into_iter().map(|c| c.profile).collect());
+    };
+    let source = models.open(&[Kind::Camera], name).map_err(|e| e.to_string())?;
+    let text = source.text().map_err(|e| e.to_string())?;
+    Ok(vec![Profile::from_toml(text, source.name()).map_err(|e| e.to_string())?])
+}
+
+/// The layout first: a rig never names one that is not there.
+fn write_rig(out: &Path, found: &Survey, photos: usize) -> Result<(), String> {
+    let stem = out.file_stem().map_or_else(|| "rig".to_owned(), |s| s.to_string_lossy().into_owned());
+    let layout_name = if stem == "rig" { "layout.json".to_owned() } else { format!("{stem}-layout.json") };
+    let layout_path = out.with_file_name(&layout_name);
+    let text = head(found, photos) + &found.rig.to_toml(Some(&layout_name));
+    let digest: String = Sha256::digest(text.as_bytes()).iter().map(|b| format!("{b:02x}")).collect();
+    if let Some(layout) = &found.rig.layout {
+        write_file(&layout_path, layout.to_json(&digest).as_bytes())?;
+    }
+    write_file(out, text.as_bytes())?;
+    say(&format!("wrote {} and {}\n", out.display(), layout_path.display()), None);
+    Ok(())
+}
+
+/// What the file says to whoever opens it.
+fn head(found: &Survey, photos: usize) -> String {
+    let forbids = found.advice.iter().filter(|a| a.forbids);
+    let mut text: String = forbids.map(|a| format!("# NOT FIT FOR USE: {}\n", a.text)).collect();
+    text += &format!(
+        "# Surveyed from {photos} photos. Changing this file by hand makes its layout invalid: survey again.\n"
+    );
+    for check in &found.lengths {
+        text += &format!("# Measured length {}\n", check.length);
+    }
+    text
+}

@@ -1,0 +1,51 @@
+//! Poses and sizes of bodies that bear one marker each, with their joint
+//! covariance: what a survey asks of an adjustment.
+
+use nalgebra::{DMatrix, DVector};
+
+use super::scene::{Scene, Source};
+
+/// Values for each body: its step ([`crate::geom::Pose::moved`]: mm, rad) and
+/// the relative size of its first marker.
+pub const BODY: usize = 7;
+
+/// Sizes of a scene's carriers and their covariance with the poses.
+#[derive(Debug, Clone)]
+pub struct Bodies {
+    /// Found size over stated size minus one, of each carrier's first marker.
+    pub stretch: Vec<f64>,
+    /// Joint covariance of steps (mm, rad) and relative sizes, [`BODY`] rows
+    /// for each carrier in the rig's order; zero for carriers not placed and
+    /// for the steps of the one that holds the frame.
+    pub covariance: DMatrix<f64>,
+    /// How they move with one standard uncertainty of the common factor of all
+    /// sizes; zero where there is none.
+    pub by_scale: DVector<f64>,
+}
+
+impl Scene {
+    /// Poses and sizes together. The adjustment must have been made of a rig
+    /// whose carriers bear one marker each; of others, the first one's size.
+    pub fn bodies(&self) -> Bodies {
+        let solved = &self.linear;
+        let columns = &solved.columns;
+        let count = self.carriers.len();
+        // From the shared unknowns to steps and sizes.
+        let mut of_shared = DMatrix::zeros(BODY * count, columns.shared);
+        for (k, free) in columns.carriers.iter().enumerate() {
+            for (axis, column) in free {
+                of_shared[(BODY * k + axis, *column)] = 1.0;
+            }
+            for mode in columns.of_marker(k, 0) {
+                of_shared[(BODY * k + BODY - 1, mode.column)] += mode.stretch;
+            }
+        }
+        let stretch = (0..count).map(|k| of_shared.row(BODY * k + BODY - 1).transpose().dot(&solved.values)).collect();
+        let covariance = &of_shared * solved.normal.shared_solve(&of_shared.transpose());
+        // The common factor stands before the markers' own sizes.
+        let scale = columns.nuisance.iter().zip(&columns.sources).find(|(_, s)| **s == Source::Scale).map(|(c, _)| *c);
+        let unit = DMatrix::from_fn(columns.shared, 1, |i, _| f64::from(u8::from(Some(i) == scale)));
+        let by_scale = (&of_shared * solved.normal.shared_solve(&unit)).column(0).into_owned();
+        Bodies { stretch, covariance: (&covariance + covariance.transpose()) * 0.5, by_scale }
+    }
+}

@@ -1,0 +1,101 @@
+//! Whether a survey is fit for use, and what to do where it is not.
+
+use super::compose::Survey;
+
+/// Fewer photos than this are no survey.
+const LEAST_PHOTOS: usize = 4;
+/// The guide's number.
+const ENOUGH_PHOTOS: usize = 12;
+/// A marker that is known no better than a carefully glued one was not worth the photos, mm.
+const MOST_U_MM: f64 = 0.3;
+/// A length is measured wrong, not unluckily, beyond this E_n (four standard uncertainties).
+const MOST_E_N: f64 = 2.0;
+/// Halves that differ by this many times what is stated are no survey.
+const MOST_RATIO: f64 = 25.0;
+
+/// One thing to say about a survey.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Advice {
+    /// Whether it rules out using the surveyed rig.
+    pub forbids: bool,
+    /// What is wrong and what to do.
+    pub text: String,
+}
+
+/// Everything there is to say.
+pub(super) fn advice(survey: &Survey) -> Vec<Advice> {
+    let mut all = Vec::new();
+    let mut say = |forbids: bool, text: String| all.push(Advice { forbids, text });
+    let used = survey.photos.iter().filter(|p| p.rms_px.is_some()).count();
+    if used < LEAST_PHOTOS {
+        say(true, format!("only {used} photos could be used: take {ENOUGH_PHOTOS} from all sides"));
+    } else if used < ENOUGH_PHOTOS / 2 {
+        say(false, format!("{used} photos leave little to contradict each other: take {ENOUGH_PHOTOS}"));
+    }
+    for check in survey.lengths.iter().filter(|c| !c.agrees()) {
+        let against = if check.alone { "the marker sizes of the rig file" } else { "the other lengths" };
+        say(
+            !check.alone && check.normalized_error.abs() > MOST_E_N,
+            format!(
+                "the length {} disagrees with {against}: {:.2} mm was expected (E_n {:.1}); measure it again{}",
+                check.length,
+                check.expected_mm,
+                check.normalized_error,
+                if check.alone { ", or the prints are of another size than stated" } else { "" }
+            ),
+        );
+    }
+    if !survey.measured_scale {
+        say(
+            false,
+            "no length was measured, so the scale is that of the stated marker sizes: measure one as long as possible \
+             (--length)"
+                .to_owned(),
+        );
+    }
+    weak(survey, &mut say);
+    if let Some(halves) = &survey.halves {
+        if !halves.agree() {
+            let text = format!(
+                "two halves of the photos differ by {:.1} times what is stated (up to {:.2} mm, marker {})",
+                halves.ratio.sqrt(),
+                halves.largest_mm.0,
+                halves.largest_mm.1
+            );
+            let end = if halves.ratio > MOST_RATIO {
+                "something moved between the photos: survey again, or carriers apart (--apart)"
+            } else {
+                "the stated uncertainties were enlarged by that factor"
+            };
+            say(halves.ratio > MOST_RATIO, format!("{text}: {end}"));
+        }
+    } else {
+        say(false, "too few photos to compare two halves of them".to_owned());
+    }
+    if survey.noise_factor > 3.0 {
+        say(
+            false,
+            format!(
+                "corners scatter {:.1} times as much as the detector states: flat markers? nothing moved? The stated \
+                 uncertainties allow for it",
+                survey.noise_factor
+            ),
+        );
+    }
+    all
+}
+
+fn weak(survey: &Survey, say: &mut impl FnMut(bool, String)) {
+    let ids: Vec<String> =
+        survey.markers().filter(|m| m.u_shape_mm.max() > MOST_U_MM).map(|m| m.id.to_string()).collect();
+    if !ids.is_empty() {
+        say(
+            false,
+            format!(
+                "the place of marker {} is known no better than {MOST_U_MM} mm: take more photos of it, nearer and \
+                 from both sides",
+                ids.join(", ")
+            ),
+        );
+    }
+}

@@ -1,0 +1,157 @@
+//! The rig taken apart: every marker a body of its own.
+
+use nalgebra::{DMatrix, DVector, Vector3};
+
+use super::Error;
+use crate::camera::Profile;
+use crate::geom::{self, Pose, World};
+use crate::marker::{Carrier, Marker, Rig, Role};
+use crate::pose::{self, BODY, PhotoView, Problem, Scene, SolvedPhoto, adjust, adjust_from, adjust_near};
+
+/// How a marker's own size differs from what the printer does to all, 1 sigma
+/// (common practice, no source).
+const U_OWN_SIZE: f64 = 3e-4;
+/// 1 sigma of the common factor of all sizes where lengths say what it is.
+pub(super) const U_FREE_SCALE: f64 = 0.03;
+
+/// A photo with its camera's index.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Shot<'a> {
+    pub(super) photo: &'a super::SurveyPhoto,
+    pub(super) camera: usize,
+}
+
+/// Markers that hang together, in one frame.
+#[derive(Debug, Clone)]
+pub(super) struct Cluster {
+    pub(super) ids: Vec<u32>,
+    pub(super) world_from_marker: Vec<Pose<World, geom::Marker>>,
+    /// Found size over stated size minus one.
+    pub(super) stretch: Vec<f64>,
+    /// [`BODY`] rows for each marker: step in the marker's own frame, relative size.
+    pub(super) covariance: DMatrix<f64>,
+    /// How they move with the common factor that the rig file states for all
+    /// sizes, for one of its standard uncertainties; zero with lengths.
+    pub(super) by_scale: DVector<f64>,
+    /// By shot; `None`: not linked.
+    pub(super) photos: Vec<Option<SolvedPhoto>>,
+    /// Markers for which two poses fit equally well.
+    pub(super) ambiguous: Vec<u32>,
+    /// A-posteriori variance of unit weight, and its degrees of freedom.
+    pub(super) variance: f64,
+    pub(super) degrees_of_freedom: f64,
+    /// Whether the common scale was left to measured lengths.
+    pub(super) free_scale: bool,
+}
+
+impl Cluster {
+    pub(super) fn index(&self, id: u32) -> Option<usize> {
+        self.ids.iter().position(|i| *i == id)
+    }
+}
+
+/// First poses of photos, by shot, and markers, by id asked for.
+#[derive(Debug, Clone)]
+pub(super) struct Near {
+    pub(super) photos: Vec<Option<Pose<geom::Camera, World>>>,
+    pub(super) markers: Vec<Option<Pose<World, geom::Carrier>>>,
+}
+
+/// Adjusts the markers with these ids. `free_scale`: sizes say nothing of the
+/// common scale.
+pub(super) fn adjust_apart(
+    rig: &Rig,
+    ids: &[u32],
+    cameras: &[&Profile],
+    shots: &[Shot],
+    free_scale: bool,
+    near: Option<Near>,
+) -> Result<Cluster, Error> {
+    let bodies: Vec<Carrier> = ids.iter().filter_map(|id| rig.marker(*id).map(|(_, m)| body(m))).collect();
+    let loose = Rig {
+        name: rig.name.clone(),
+        u_layout_mm: 0.0,
+        u_scale_relative: if free_scale { U_FREE_SCALE } else { rig.u_scale_relative },
+        serial: None,
+        survey_due: None,
+        carriers: bodies,
+        layout: None,
+    };
+    let photos = shots.iter().map(|s| PhotoView::from_sightings(&loose, s.camera, &s.photo.sightings)).collect();
+    let problem = Problem { rig: &loose, cameras: cameras.to_vec(), photos };
+    let options = pose::Options { one_floor: false, drop_corners: true };
+    let scene = match near {
+        None => from_best_start(&problem, &options),
+        Some(near) => adjust_near(&problem, near.photos, near.markers, &options),
+    };
+    let scene = scene.map_err(|e| Error::NotMeasured(e.to_string()))?;
+    let found = scene.bodies();
+    let kept: Vec<usize> = (0..loose.carriers.len()).filter(|k| scene.knows(*k)).collect();
+    let rows: Vec<usize> = kept.iter().flat_map(|k| (0..BODY).map(move |i| BODY * k + i)).collect();
+    let ambiguous = (0..loose.carriers.len()).filter(|k| scene.carriers[*k].is_some() && scene.ambiguous[*k]);
+    Ok(Cluster {
+        ids: kept.iter().map(|k| loose.carriers[*k].markers[0].id).collect(),
+        world_from_marker: kept
+            .iter()
+            .filter_map(|k| scene.carriers[*k].map(|p| Pose::from_isometry(*p.isometry())))
+            .collect(),
+        stretch: kept.iter().map(|k| found.stretch[*k]).collect(),
+        covariance: DMatrix::from_fn(rows.len(), rows.len(), |i, j| found.covariance[(rows[i], rows[j])]),
+        by_scale: DVector::from_fn(rows.len(), |i, _| if free_scale { 0.0 } else { found.by_scale[rows[i]] }),
+        ambiguous: ambiguous.map(|k| loose.carriers[k].markers[0].id).collect(),
+        photos: scene.photos,
+        variance: scene.variance,
+        degrees_of_freedom: scene.degrees_of_freedom,
+        free_scale,
+    })
+}
+
+/// Corners that scatter this many times what the detector states may have been
+/// linked by the wrong one of a marker's two poses.
+const DOUBTFUL: f64 = 1.5;
+/// Photos that are tried as the first one then.
+const MOST_STARTS: usize = 4;
+
+/// The adjustment; where it fits badly, the best of several starts.
+fn from_best_start(problem: &Problem, options: &pose::Options) -> Result<Scene, pose::Error> {
+    let mut best = adjust(problem, options);
+    let linked = |s: &Scene| s.photos.iter().flatten().count();
+    let better = |new: &Scene, old: &Result<Scene, pose::Error>| match old {
+        Ok(old) => {
+            (linked(new), old.variance).partial_cmp(&(linked(old), new.variance)) == Some(std::cmp::Ordering::Greater)
+        }
+        Err(_) => true,
+    };
+    if best.as_ref().is_ok_and(|s| s.variance.sqrt() < DOUBTFUL) {
+        return best;
+    }
+    let stride = problem.photos.len().div_ceil(MOST_STARTS).max(1);
+    for first in (0..problem.photos.len()).step_by(stride) {
+        if let Ok(scene) = adjust_from(problem, first, options)
+            && better(&scene, &best)
+        {
+            best = Ok(scene);
+        }
+    }
+    best
+}
+
+/// A marker as a carrier of its own: its centre the origin, right x, up y.
+fn body(marker: &Marker) -> Carrier {
+    let own = Marker {
+        centre_mm: Vector3::zeros(),
+        right: Vector3::x(),
+        up: Vector3::y(),
+        u_centre_mm: None,
+        u_size_mm: Some(marker.u_size_mm.unwrap_or(U_OWN_SIZE * marker.size_mm[0])),
+        ..marker.clone()
+    };
+    Carrier {
+        name: format!("marker {}", marker.id),
+        role: Role::Target,
+        u_seating_mm: 0.0,
+        u_seating_deg: [0.0; 3],
+        on_centreline: false,
+        markers: vec![own],
+    }
+}

@@ -1,0 +1,449 @@
+//! From photos to a surveyed rig: the order of the work.
+
+use nalgebra::{DMatrix, Vector3};
+
+use super::advice::{Advice, advice};
+use super::apart::{Cluster, Shot, adjust_apart};
+use super::datum::{Attached, attach};
+use super::halves::{self, Halves};
+use super::length::{Length, LengthCheck, apply};
+use super::look::camera_of;
+use super::{Error, SurveyPhoto};
+use crate::camera::Profile;
+use crate::marker::{Layout, Rig};
+use crate::pose::BODY;
+
+/// What is wanted.
+#[derive(Debug, Clone, Default)]
+pub struct Options {
+    /// Measured lengths.
+    pub lengths: Vec<Length>,
+    /// Carriers may have moved against each other between photos: each is
+    /// surveyed by itself.
+    pub apart: bool,
+    /// The cameras are the one that was named, not candidates to choose from.
+    pub camera_named: bool,
+}
+
+/// A surveyed rig and everything that speaks for or against it.
+#[derive(Debug, Clone)]
+pub struct Survey {
+    /// The rig with markers where they were found and their joint covariance.
+    pub rig: Rig,
+    /// What became of each surveyed carrier.
+    pub carriers: Vec<CarrierSurvey>,
+    /// What was not surveyed.
+    pub left_out: Vec<LeftOut>,
+    /// Every length against the others.
+    pub lengths: Vec<LengthCheck>,
+    /// Whether the scale is that of lengths.
+    pub measured_scale: bool,
+    /// Printed sizes over stated ones, minus one, on average; standard uncertainty.
+    pub print_scale: [f64; 2],
+    /// Standard uncertainty of the common factor that the rig file states.
+    pub u_stated_scale: f64,
+    /// Found 1 sigma of the rig file's places per coordinate, mm.
+    pub u_found_mm: f64,
+    /// The photos.
+    pub photos: Vec<PhotoSurvey>,
+    /// Noise found over noise that the detector states.
+    pub noise_factor: f64,
+    /// Observations minus unknowns that they determine.
+    pub degrees_of_freedom: f64,
+    /// Two halves of the photos against each other.
+    pub halves: Option<Halves>,
+    /// What to say about it.
+    pub advice: Vec<Advice>,
+}
+
+/// One carrier after the survey.
+#[derive(Debug, Clone)]
+pub struct CarrierSurvey {
+    /// Its name.
+    pub name: String,
+    /// Its index in the rig.
+    pub carrier: usize,
+    /// Its surveyed markers.
+    pub markers: Vec<MarkerSurvey>,
+}
+
+/// One marker after the survey; axes of its carrier.
+#[derive(Debug, Clone)]
+pub struct MarkerSurvey {
+    /// Its id.
+    pub id: u32,
+    /// Photos that show it.
+    pub photos: usize,
+    /// Where the file had its centre, mm.
+    pub stated_mm: Vector3<f64>,
+    /// Found minus stated centre, mm.
+    pub moved_mm: Vector3<f64>,
+    /// Standard uncertainty of that against the carrier's other markers, mm.
+    pub u_shape_mm: Vector3<f64>,
+    /// Standard uncertainty of the centre in the carrier's frame, mm.
+    pub u_centre_mm: Vector3<f64>,
+    /// Found minus stated rotation, rad.
+    pub turned_rad: Vector3<f64>,
+    /// Standard uncertainty of that, rad.
+    pub u_turned_rad: Vector3<f64>,
+    /// Found over stated size, minus one, and its standard uncertainty.
+    pub stretch: [f64; 2],
+}
+
+/// Something that was not surveyed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LeftOut {
+    /// Carrier, marker or photo.
+    pub what: String,
+    /// Why.
+    pub why: String,
+}
+
+/// One photo of a survey.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PhotoSurvey {
+    /// Its path.
+    pub file: String,
+    /// Markers used.
+    pub markers: usize,
+    /// Root mean square residual per coordinate, px; `None`: took no part.
+    pub rms_px: Option<f64>,
+}
+
+impl Survey {
+    /// Whether the surveyed rig may be used.
+    pub fn fit_for_use(&self) -> bool {
+        !self.advice.iter().any(|a| a.forbids)
+    }
+
+    /// All surveyed markers.
+    pub fn markers(&self) -> impl Iterator<Item = &MarkerSurvey> {
+        self.carriers.iter().flat_map(|c| &c.markers)
+    }
+}
+
+/// A carrier in the cluster that has most of it.
+pub(super) struct Placed {
+    pub(super) carrier: usize,
+    pub(super) cluster: usize,
+    pub(super) attached: Attached,
+}
+
+/// Surveys a rig.
+///
+/// # Errors
+/// A photo without camera, a length that can't be used, photos that show no
+/// two markers of a carrier.
+pub fn survey(rig: &Rig, cameras: &[Profile], photos: &[SurveyPhoto], options: &Options) -> Result<Survey, Error> {
+    let used = used_cameras(cameras, photos, options)?;
+    let shots: Vec<Shot> =
+        photos.iter().zip(&used.of_photo).map(|(photo, camera)| Shot { photo, camera: *camera }).collect();
+    let mut left_out = Vec::new();
+    let ids = visible(rig, photos, &mut left_out);
+    let (clusters, lengths) = clusters(rig, &ids, &used.cameras, &shots, options, &mut left_out)?;
+    let placed = place(rig, &clusters, &mut left_out);
+    if placed.is_empty() {
+        return Err(Error::NotMeasured(format!(
+            "no carrier has two markers that two of the {} photos show together with others: take six or more photos \
+             from all sides, each with as many markers as possible",
+            photos.len()
+        )));
+    }
+    let half = halves::compare(rig, &used.cameras, &shots, options, &clusters, &placed);
+    let enlarge = half.as_ref().filter(|h| !h.agree()).map_or(1.0, |h| h.ratio);
+    let joint = joint_shape(&clusters, &placed) * enlarge;
+    let [u_found_mm, u_found_rad] = found_spread(rig, &placed, &joint);
+    let full = with_frames(rig, &placed, &joint, u_found_mm, u_found_rad);
+    let mut result = Survey {
+        carriers: told(rig, &clusters, &placed, &joint, &full, photos),
+        print_scale: print_scale(&clusters, &placed, &joint),
+        rig: surveyed_rig(rig, &clusters, &placed, full),
+        left_out,
+        measured_scale: clusters.iter().any(|c| c.free_scale),
+        lengths,
+        u_stated_scale: rig.u_scale_relative,
+        u_found_mm,
+        photos: photo_surveys(photos, &clusters),
+        noise_factor: clusters[0].variance.sqrt(),
+        degrees_of_freedom: clusters.iter().map(|c| c.degrees_of_freedom).sum(),
+        halves: half,
+        advice: Vec::new(),
+    };
+    result.advice = advice(&result);
+    Ok(result)
+}
+
+struct Used<'a> {
+    cameras: Vec<&'a Profile>,
+    of_photo: Vec<usize>,
+}
+
+fn used_cameras<'a>(cameras: &'a [Profile], photos: &[SurveyPhoto], options: &Options) -> Result<Used<'a>, Error> {
+    let mut used = Used { cameras: Vec::new(), of_photo: Vec::new() };
+    for photo in photos {
+        let camera = camera_of(photo, options.camera_named, cameras)?;
+        let at = used.cameras.iter().position(|c| std::ptr::eq(*c, camera)).unwrap_or_else(|| {
+            used.cameras.push(camera);
+            used.cameras.len() - 1
+        });
+        used.of_photo.push(at);
+    }
+    Ok(used)
+}
+
+/// Markers that at least two photos show; the others with the reason.
+fn visible(rig: &Rig, photos: &[SurveyPhoto], left_out: &mut Vec<LeftOut>) -> Vec<u32> {
+    let mut ids = Vec::new();
+    for carrier in &rig.carriers {
+        let with = |least: usize, most: usize| {
+            let seen = carrier.markers.iter().map(|m| m.id);
+            seen.filter(|id| (least..=most).contains(&seen_in(photos, *id))).collect::<Vec<u32>>()
+        };
+        ids.extend(with(2, usize::MAX));
+        for (count, why) in [(0, "no photo shows it"), (1, "one photo shows it, two are the least")] {
+            let names: Vec<String> = with(count, count).iter().map(u32::to_string).collect();
+            if !names.is_empty() {
+                left_out.push(LeftOut {
+                    what: format!("marker {} on {}", names.join(", "), carrier.name),
+                    why: why.to_owned(),
+                });
+            }
+        }
+    }
+    ids
+}
+
+fn seen_in(photos: &[SurveyPhoto], id: u32) -> usize {
+    photos.iter().filter(|p| p.sightings.markers.iter().filter(|m| m.id == id).count() == 1).count()
+}
+
+/// Adjusts what hangs together, group after group, with the lengths of each.
+fn clusters(
+    rig: &Rig,
+    ids: &[u32],
+    cameras: &[&Profile],
+    shots: &[Shot],
+    options: &Options,
+    left_out: &mut Vec<LeftOut>,
+) -> Result<(Vec<Cluster>, Vec<LengthCheck>), Error> {
+    let mut waiting: Vec<Vec<u32>> = vec![ids.to_vec()];
+    if options.apart {
+        let of = |c: &crate::marker::Carrier| c.markers.iter().map(|m| m.id).filter(|id| ids.contains(id)).collect();
+        waiting = rig.carriers.iter().map(of).collect();
+    }
+    let mut clusters = Vec::new();
+    let mut checks = Vec::new();
+    while let Some(group) = waiting.pop() {
+        if group.len() < 2 {
+            continue;
+        }
+        let inside: Vec<Length> = options.lengths.iter().filter(|l| l.within(&group)).cloned().collect();
+        let mut cluster = adjust_apart(rig, &group, cameras, shots, !inside.is_empty(), None)?;
+        let of_cluster: Vec<Length> = inside.iter().filter(|l| l.within(&cluster.ids)).cloned().collect();
+        if of_cluster.is_empty() && cluster.free_scale {
+            cluster = adjust_apart(rig, &group, cameras, shots, false, None)?;
+        }
+        checks.extend(apply(rig, &mut cluster, &of_cluster)?);
+        for id in &cluster.ambiguous {
+            left_out.push(LeftOut {
+                what: format!("marker {id}"),
+                why: "two poses fit equally well: take photos of it from the side".to_owned(),
+            });
+        }
+        let done = |id: &u32| cluster.ids.contains(id) || cluster.ambiguous.contains(id);
+        let rest: Vec<u32> = group.iter().copied().filter(|id| !done(id)).collect();
+        if rest.len() < group.len() {
+            waiting.push(rest);
+        }
+        clusters.push(cluster);
+    }
+    if let Some(unused) = options.lengths.iter().find(|l| !checks.iter().any(|c| c.length == **l)) {
+        let why = "photos do not show both of its markers together with others (are the ids right?)".to_owned();
+        return Err(Error::Length { length: unused.to_string(), why });
+    }
+    Ok((clusters, checks))
+}
+
+fn place(rig: &Rig, clusters: &[Cluster], left_out: &mut Vec<LeftOut>) -> Vec<Placed> {
+    let mut placed = Vec::new();
+    for (k, carrier) in rig.carriers.iter().enumerate() {
+        let inside = |c: &Cluster| carrier.markers.iter().filter(|m| c.index(m.id).is_some()).count();
+        let Some(cluster) = (0..clusters.len()).max_by_key(|c| inside(&clusters[*c])) else { continue };
+        if let Some(attached) = attach(carrier, &clusters[cluster]) {
+            placed.push(Placed { carrier: k, cluster, attached });
+        } else {
+            let why = if carrier.markers.len() == 1 {
+                "its one marker is the carrier: there is nothing to survey but its size"
+            } else {
+                "fewer than two of its markers were measured together: it stays as the rig file has it"
+            };
+            left_out.push(LeftOut { what: carrier.name.clone(), why: why.to_owned() });
+        }
+    }
+    placed
+}
+
+/// Covariance of all placed markers (centre, rotation, relative size), frames
+/// taken as the fits have them.
+pub(super) fn joint_shape(clusters: &[Cluster], placed: &[Placed]) -> DMatrix<f64> {
+    let rows: usize = placed.iter().map(|p| p.attached.to_places.nrows()).sum();
+    let mut joint = DMatrix::zeros(rows, rows);
+    let mut at = 0;
+    for a in placed {
+        let half = &a.attached.to_places * &clusters[a.cluster].covariance;
+        let mut across = 0;
+        for b in placed {
+            let of_b = &b.attached.to_places;
+            // Apart, carriers still share the printer's scale.
+            let block = if a.cluster == b.cluster {
+                &half * of_b.transpose()
+            } else {
+                let scale = |p: &Placed| &p.attached.to_places * &clusters[p.cluster].by_scale;
+                scale(a) * scale(b).transpose()
+            };
+            joint.view_mut((at, across), (half.nrows(), of_b.nrows())).copy_from(&block);
+            across += of_b.nrows();
+        }
+        at += half.nrows();
+    }
+    (&joint + joint.transpose()) * 0.5
+}
+
+/// How far the rig file's places were off, 1 sigma, the survey's own noise
+/// taken out: centres per coordinate, mm, and rotations, rad. With few markers
+/// not below what the file states.
+fn found_spread(rig: &Rig, placed: &[Placed], shape: &DMatrix<f64>) -> [f64; 2] {
+    const FEW: f64 = 12.0;
+    /// Nobody glues better than this, mm and rad.
+    const LEAST: [f64; 2] = [0.02, 2e-4];
+    let (mut squares, mut count, mut frames, mut at) = ([0.0; 2], 0.0, 0.0, 0);
+    for p in placed {
+        for moved in &p.attached.moved {
+            for part in 0..2 {
+                let noise: f64 = (3 * part..3 * part + 3).map(|i| shape[(at + i, at + i)]).sum();
+                squares[part] += moved[part].norm_squared() - noise;
+            }
+            count += 3.0;
+            at += BODY;
+        }
+        frames += 6.0;
+    }
+    let degrees: f64 = f64::max(count - frames, 1.0);
+    let centre = (squares[0].max(0.0) / degrees).sqrt().max(LEAST[0]);
+    let centre = if degrees < FEW { centre.max(rig.u_layout_mm) } else { centre };
+    [centre, (squares[1].max(0.0) / f64::max(count, 1.0)).sqrt().max(LEAST[1])]
+}
+
+fn with_frames(rig: &Rig, placed: &[Placed], shape: &DMatrix<f64>, u_mm: f64, u_rad: f64) -> DMatrix<f64> {
+    let mut full = shape.clone();
+    let mut at = 0;
+    for p in placed {
+        let frame = p.attached.of_frame(&rig.carriers[p.carrier], rig.layout.as_ref(), u_mm, u_rad);
+        let n = frame.nrows();
+        let mut own = full.view_mut((at, at), (n, n));
+        own += frame;
+        at += n;
+    }
+    full
+}
+
+/// Mean relative size of all placed markers and its standard uncertainty.
+fn print_scale(clusters: &[Cluster], placed: &[Placed], joint: &DMatrix<f64>) -> [f64; 2] {
+    let sizes: Vec<usize> = (0..joint.nrows() / BODY).map(|k| BODY * k + BODY - 1).collect();
+    let n = sizes.len().max(1) as f64;
+    let variance: f64 = sizes.iter().flat_map(|i| sizes.iter().map(|j| joint[(*i, *j)])).sum::<f64>() / (n * n);
+    let all = placed.iter().flat_map(|p| stretches(clusters, p));
+    [all.sum::<f64>() / n, variance.max(0.0).sqrt()]
+}
+
+/// The relative sizes of a placed carrier's markers.
+fn stretches(clusters: &[Cluster], p: &Placed) -> Vec<f64> {
+    let cluster = &clusters[p.cluster];
+    let size_of = |row: usize| p.attached.to_places.row(BODY * row + BODY - 1);
+    (0..p.attached.markers.len())
+        .map(|k| {
+            let row = size_of(k);
+            (0..cluster.ids.len()).map(|at| row[BODY * at + BODY - 1] * cluster.stretch[at]).sum()
+        })
+        .collect()
+}
+
+fn told(
+    rig: &Rig,
+    clusters: &[Cluster],
+    placed: &[Placed],
+    shape: &DMatrix<f64>,
+    full: &DMatrix<f64>,
+    photos: &[SurveyPhoto],
+) -> Vec<CarrierSurvey> {
+    let mut at = 0;
+    let mut all = Vec::new();
+    for p in placed {
+        let carrier = &rig.carriers[p.carrier];
+        let stretch = stretches(clusters, p);
+        let mut markers = Vec::new();
+        for (k, m) in p.attached.markers.iter().enumerate() {
+            let sigma = |c: &DMatrix<f64>, i: usize| c[(at + i, at + i)].max(0.0).sqrt();
+            let three = |c: &DMatrix<f64>, i: usize| Vector3::from_fn(|axis, _| sigma(c, i + axis));
+            let marker = &carrier.markers[*m];
+            markers.push(MarkerSurvey {
+                id: marker.id,
+                photos: seen_in(photos, marker.id),
+                stated_mm: marker.centre_mm,
+                moved_mm: p.attached.moved[k][0],
+                u_shape_mm: three(shape, 0),
+                u_centre_mm: three(full, 0),
+                turned_rad: p.attached.moved[k][1],
+                u_turned_rad: three(full, 3),
+                stretch: [stretch[k], sigma(full, 6)],
+            });
+            at += BODY;
+        }
+        all.push(CarrierSurvey { name: carrier.name.clone(), carrier: p.carrier, markers });
+    }
+    all
+}
+
+/// The rig with everything in its place; what was not surveyed gets the mean print scale.
+fn surveyed_rig(rig: &Rig, clusters: &[Cluster], placed: &[Placed], full: DMatrix<f64>) -> Rig {
+    let mut next = rig.clone();
+    let [scale, u_scale] = print_scale(clusters, placed, &full);
+    let known: Vec<u32> =
+        placed.iter().flat_map(|p| p.attached.markers.iter().map(|m| rig.carriers[p.carrier].markers[*m].id)).collect();
+    for marker in next.carriers.iter_mut().flat_map(|c| &mut c.markers).filter(|m| !known.contains(&m.id)) {
+        marker.size_mm = marker.size_mm.map(|s| s * (1.0 + scale));
+    }
+    let mut at = 0;
+    for p in placed {
+        let stretch = stretches(clusters, p);
+        for (k, m) in p.attached.markers.iter().enumerate() {
+            let marker = &mut next.carriers[p.carrier].markers[*m];
+            let place = &p.attached.carrier_from_marker[k];
+            marker.centre_mm = place.origin_mm();
+            marker.right = place.direction(&Vector3::x());
+            marker.up = place.direction(&Vector3::y());
+            marker.size_mm = marker.size_mm.map(|s| s * (1.0 + stretch[k]));
+            let sigma = |i: usize| full[(at + i, at + i)].max(0.0).sqrt();
+            marker.u_centre_mm = Some([sigma(0), sigma(1), sigma(2)]);
+            marker.u_size_mm = Some(sigma(6) * marker.size_mm[0]);
+            at += BODY;
+        }
+    }
+    next.u_scale_relative = u_scale;
+    let n = known.len();
+    let row = |i: usize| BODY * (i / 6) + i % 6;
+    let covariance = DMatrix::from_fn(6 * n, 6 * n, |i, j| full[(row(i), row(j))]);
+    next.layout = Some(Layout { ids: known, covariance, with_sizes: Some(full) });
+    next
+}
+
+fn photo_surveys(photos: &[SurveyPhoto], clusters: &[Cluster]) -> Vec<PhotoSurvey> {
+    let one = |(j, photo): (usize, &SurveyPhoto)| {
+        let solved: Vec<_> = clusters.iter().filter_map(|c| c.photos[j].as_ref()).collect();
+        let markers = solved.iter().map(|s| s.views.len()).sum::<usize>();
+        let squares: f64 = solved.iter().map(|s| s.rms_px * s.rms_px * s.views.len() as f64).sum();
+        let rms_px = (markers > 0).then(|| (squares / markers as f64).sqrt());
+        PhotoSurvey { file: photo.file.clone(), markers, rms_px }
+    };
+    photos.iter().enumerate().map(one).collect()
+}

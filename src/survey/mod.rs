@@ -1,0 +1,73 @@
+//! Where the markers of a rig really sit on their carriers.
+//!
+//! Every marker is adjusted as a body of its own (six unknowns and its size)
+//! together with the photos' poses, focal lengths, centres and edge offsets
+//! and the camera's calibration: the adjustment of `pose`, with a rig taken
+//! apart. That fixes the markers against each other. It leaves two things
+//! that no photo shows, and both are attached afterwards:
+//!
+//! - *Scale.* Photos know it from the markers' stated sizes. Measured lengths
+//!   replace these: the common factor of all sizes is then left free.
+//! - *The carrier's frame.* Hub datum and aim point bear no marker; where they
+//!   are follows from the rig file alone. The found shape is laid on the
+//!   file's by the best rigid fit (no scale: that is measured), which is the
+//!   S-transformation of Baarda (1973) onto inner constraints over the marker
+//!   corners. What the file's errors do to that fit is added to the
+//!   covariance: a survey does not find a hub datum.
+//!
+//! The order of the files is the order of the work: `look`, `apart`, `length`,
+//! `datum`, `halves`, `compose`; `words`, `picture` and `page` tell it.
+
+mod advice;
+mod apart;
+mod compose;
+mod datum;
+mod halves;
+mod length;
+mod look;
+mod page;
+mod picture;
+mod rigid;
+mod words;
+
+pub use advice::Advice;
+pub use compose::{CarrierSurvey, LeftOut, MarkerSurvey, Options, PhotoSurvey, Survey, survey};
+pub use halves::Halves;
+pub use length::{Length, LengthCheck};
+pub use look::{SurveyPhoto, look};
+pub use page::page;
+pub use words::words;
+
+/// Why a rig could not be surveyed.
+#[derive(Debug, Clone, thiserror::Error)]
+pub enum Error {
+    /// A photo can't be read.
+    #[error("{0}")]
+    Photo(String),
+    /// No camera for a photo.
+    #[error("cannot measure {file}: {why}")]
+    NoCamera {
+        /// The photo.
+        file: String,
+        /// What is wrong and what to do.
+        why: String,
+    },
+    /// The photos do not show the rig, or not enough of it.
+    #[error("cannot survey the rig: {0}")]
+    NotMeasured(String),
+    /// A length names what is not there.
+    #[error("cannot use the length {length}: {why}")]
+    Length {
+        /// As typed.
+        length: String,
+        /// What is wrong and what to do.
+        why: String,
+    },
+}
+
+impl Error {
+    /// Whether an input could not be read, rather than not be measured.
+    pub fn unreadable(&self) -> bool {
+        !matches!(self, Error::NotMeasured(_))
+    }
+}

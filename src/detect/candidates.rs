@@ -1,6 +1,6 @@
 //! The search over all levels: outlines, quadrilaterals, codes.
 
-use super::contour::{AGAINST_BRIGHT, AGAINST_GREY, AGAINST_MARGIN, Darkness};
+use super::contour::{AGAINST_BRIGHT, AGAINST_GREY, AGAINST_MARGIN, Darkness, Means};
 use super::decode::{Reading, Unread, centre, read};
 use super::edge::{REACH, sharpen};
 use super::pyramid::{Level, TILE, active_tiles};
@@ -31,8 +31,9 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
         for reading in &found {
             idle_inside(&mut active, level, &reading.quad);
         }
+        let means = Means::new(&levels[index + 2]);
         for rule in [AGAINST_MARGIN, AGAINST_GREY, AGAINST_BRIGHT] {
-            Darkness::new(level, &levels[index + 2], &active, rule).outlines(|outline| {
+            Darkness::new(level, &means, &active, rule).outlines(|outline| {
                 if let Some(reading) = quad_around(outline).and_then(|quad| examine(levels, index, &quad, dictionary)) {
                     keep(&mut found, reading);
                 }

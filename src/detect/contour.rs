@@ -46,22 +46,20 @@ pub(super) struct Darkness {
 }
 
 impl Darkness {
-    /// `quarter` is the level two halvings below: its pixels are the blocks' means. `contrast` is
-    /// that of each tile, 0 where nothing is to be looked for.
-    pub(super) fn new(level: &Level<'_>, quarter: &Level<'_>, contrast: &[u8], rule: Rule) -> Self {
-        let stride = quarter.width * BLOCK + 2;
-        let mut marks = vec![0u8; stride * (quarter.height * BLOCK + 2)];
-        let runs = runs(contrast, level.width.div_ceil(TILE), (quarter.width / 2, quarter.height / 2), rule.contrast);
+    /// `contrast` is that of each tile, 0 where nothing is to be looked for.
+    pub(super) fn new(level: &Level<'_>, means: &Means, contrast: &[u8], rule: Rule) -> Self {
+        let stride = means.columns * BLOCK + 2;
+        let mut marks = vec![0u8; stride * (means.rows * BLOCK + 2)];
+        let runs = runs(contrast, level.width.div_ceil(TILE), (means.columns / 2, means.rows / 2), rule.contrast);
         let offsets: [u8; 256] =
             std::array::from_fn(|c| (rule.share * c as f32).clamp(rule.limits.0, rule.limits.1) as u8);
-        let mut thresholds = vec![0u8; quarter.width * BLOCK];
+        let mut thresholds = vec![0u8; means.columns * BLOCK];
         for (row, first, end) in &runs {
             let contrasts = &contrast[row * level.width.div_ceil(TILE)..];
             for r in [2 * row, 2 * row + 1] {
-                let near =
-                    [quarter.row(r.saturating_sub(1)), quarter.row(r), quarter.row((r + 1).min(quarter.height - 1))];
+                let row_means = &means.values[r * means.columns..(r + 1) * means.columns];
                 for c in 2 * first..2 * end {
-                    let threshold = mean_of_nine(&near, c).saturating_sub(offsets[usize::from(contrasts[c / 2])]);
+                    let threshold = row_means[c].saturating_sub(offsets[usize::from(contrasts[c / 2])]);
                     thresholds[c * BLOCK..(c + 1) * BLOCK].fill(threshold);
                 }
                 let (from, to) = (first * TILE, end * TILE);
@@ -195,11 +193,33 @@ fn runs(contrast: &[u8], tiles: usize, (columns, rows): (usize, usize), least: u
     runs
 }
 
-fn mean_of_nine(rows: &[&[u8]; 3], c: usize) -> u8 {
-    let last = rows[0].len() - 1;
-    let sides = [c.saturating_sub(1), c, (c + 1).min(last)];
-    let sum: u16 = rows.iter().flat_map(|row| sides.map(|s| u16::from(row[s]))).sum();
-    (sum / 9) as u8
+/// Mean grey of the 3x3 blocks around each block of a level.
+pub(super) struct Means {
+    columns: usize,
+    rows: usize,
+    values: Vec<u8>,
+}
+
+impl Means {
+    /// `quarter` is the level two halvings below: its pixels are the blocks' means.
+    pub(super) fn new(quarter: &Level<'_>) -> Self {
+        let (columns, rows) = (quarter.width, quarter.height);
+        let mut values = vec![0u8; columns * rows];
+        // Sums of three rows, the outermost columns repeated.
+        let mut sums = vec![0u16; columns + 2];
+        for (r, out) in values.chunks_exact_mut(columns).enumerate() {
+            let near = [quarter.row(r.saturating_sub(1)), quarter.row(r), quarter.row((r + 1).min(rows - 1))];
+            for (((s, a), b), c) in sums[1..=columns].iter_mut().zip(near[0]).zip(near[1]).zip(near[2]) {
+                *s = u16::from(*a) + u16::from(*b) + u16::from(*c);
+            }
+            sums[0] = sums[1];
+            sums[columns + 1] = sums[columns];
+            for ((o, s), (t, u)) in out.iter_mut().zip(&sums).zip(sums[1..].iter().zip(&sums[2..])) {
+                *o = ((s + t + u) / 9) as u8;
+            }
+        }
+        Means { columns, rows, values }
+    }
 }
 
 #[cfg(test)]
@@ -216,7 +236,7 @@ mod tests {
         let levels = pyramid(&photo);
         let active = active_tiles(&levels[0], 30);
         let mut seen = Vec::new();
-        Darkness::new(&levels[0], &levels[2], &active, AGAINST_MARGIN).outlines(|o| seen.push(o.to_vec()));
+        Darkness::new(&levels[0], &Means::new(&levels[2]), &active, AGAINST_MARGIN).outlines(|o| seen.push(o.to_vec()));
         let outer: Vec<_> = seen.iter().filter(|o| o.contains(&(20, 24))).collect();
         assert_eq!(outer.len(), 1);
         // 11 x 16 pixels have a border of 2 * (11 + 16) - 4.

@@ -28,7 +28,7 @@ fn side(level: &Level<'_>, a: Vector2<f64>, b: Vector2<f64>, reach: f64) -> Opti
     let along = b - a;
     let length = along.norm();
     let outward = Vector2::new(along.y, -along.x) / length;
-    let count = (length as usize).clamp(8, 16);
+    let count = (length as usize).clamp(8, 12);
     let mut points = Vec::with_capacity(count);
     for k in 0..count {
         let t = 0.06 + 0.88 * (k as f64 + 0.5) / count as f64;

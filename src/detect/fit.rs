@@ -163,8 +163,12 @@ pub(super) struct Step {
 
 /// How badly a marker fits: noise as a share of the contrast, and the share of pixels not explained.
 pub(super) fn misfit(model: &Model, common: &Common) -> Option<(f64, f64)> {
-    let normal = accumulate(model, common)?;
-    Some((normal.noise / model.light[3], normal.misfit))
+    let prepared = model.prepare()?;
+    let residuals = model.pixels.iter().map(|p| (f64::from(p.grey) - model.predict(&prepared, common, p).grey) as f32);
+    let residuals: Vec<f32> = residuals.collect();
+    let noise = noise_of(residuals.iter().copied());
+    let unexplained = residuals.iter().filter(|r| r.abs() > REJECT * noise).count();
+    Some((f64::from(noise) / model.light[3], unexplained as f64 / residuals.len() as f64))
 }
 
 /// One step of all markers together with the common parameters.

@@ -51,6 +51,8 @@ pub(super) struct Model {
     pub(super) blur: [f64; 3],
     /// What its edge profile's first parameter differs by from the photo's.
     pub(super) offset: f64,
+    /// How far the last step wanted to carry a corner, px.
+    pub(super) moved: f64,
     pub(super) pixels: Vec<Pixel>,
 }
 
@@ -86,6 +88,7 @@ impl Model {
             light: [black, 0.0, 0.0, white - black, 0.0, 0.0],
             blur: [0.8, 0.0, 0.8],
             offset: 0.0,
+            moved: f64::INFINITY,
             pixels: Vec::new(),
         };
         model.set_corners(corners)?;
@@ -177,10 +180,10 @@ impl Model {
     }
 
     /// Cell coordinates of a pixel.
-    pub(super) fn cell_of(&self, common: &Common, pixel: &Pixel) -> Option<(f64, f64)> {
+    pub(super) fn cell_of(&self, prepared: &Prepared, common: &Common, pixel: &Pixel) -> (f64, f64) {
         let p = Vector2::new(pixel.u, pixel.v);
-        let (x, y, _) = self.locate(&self.prepare()?, p - self.bent(p, &common.lens));
-        Some((4.0 * x + 4.0, 4.0 * y + 4.0))
+        let (x, y, _) = self.locate(prepared, p - self.bent(p, &common.lens));
+        (4.0 * x + 4.0, 4.0 * y + 4.0)
     }
 
     /// Standard deviation of the blur, px.
@@ -265,6 +268,7 @@ impl Model {
     pub(super) fn step(&mut self, delta: &SVector<f64, LOCAL>) {
         let moved = self.corners_by_h() * delta.fixed_rows::<8>(0);
         let most = moved.amax();
+        self.moved = most;
         let limit = (0.08 * self.unit).max(0.4);
         let scale = if most > limit { limit / most } else { 1.0 };
         for (h, d) in self.h.iter_mut().zip(delta.iter()) {
@@ -299,23 +303,28 @@ impl Model {
         let area = super::quad::area(&corners).abs();
         let near = area * (reach * 20.0 / area.sqrt()).min(1.0);
         let stride = ((near / most) as usize).max(1);
+        // Cells to a pixel, along x and y: the most of any corner.
+        let scales =
+            corners.map(|c| self.locate(&prepared, c).2).map(|j| Vector2::new(j.row(0).norm(), j.row(1).norm()));
+        let scale = scales[0].sup(&scales[1]).sup(&scales[2].sup(&scales[3]));
+        // What lies beyond the margin must not shine through.
+        let margin = scale.map(|s| (1.0 - 2.0 * sigma * s).clamp(0.35, 0.8));
+        let near = scale * reach;
         self.pixels.clear();
         for v in v0..=v1 {
             let row = photo.row(v);
             let first = u0 + (stride - (u0 + v * LATTICE) % stride) % stride;
             for u in (first..=u1).step_by(stride) {
                 let p = Vector2::new(u as f64, v as f64);
-                let bent = if straight { Vector2::zeros() } else { self.bent(p, lens) };
-                let (x, y, j) = self.locate(&prepared, p - bent);
-                let (cx, cy) = (4.0 * x + 4.0, 4.0 * y + 4.0);
-                let (rx, ry) = (j.row(0).norm(), j.row(1).norm());
-                // What lies beyond the margin must not shine through.
-                let margin = |r: f64| (1.0 - 2.0 * sigma * r).clamp(0.35, 0.8);
-                let beyond = |c: f64, r: f64| c < -margin(r) || c > 8.0 + margin(r);
-                if beyond(cx, rx) || beyond(cy, ry) {
+                let q = if straight { p } else { p - self.bent(p, lens) };
+                let n = (q - self.origin) / self.unit;
+                let at = prepared.inverse * Vector3::new(n.x, n.y, 1.0);
+                let (cx, cy) = (4.0 * at.x / at.z + 4.0, 4.0 * at.y / at.z + 4.0);
+                let beyond = |c: f64, margin: f64| c < -margin || c > 8.0 + margin;
+                if beyond(cx, margin.x) || beyond(cy, margin.y) {
                     continue;
                 }
-                if self.pattern.is_near_edge(cx, cy, reach * rx, reach * ry) || (u / stride + 3 * v).is_multiple_of(7) {
+                if self.pattern.is_near_edge(cx, cy, near.x, near.y) || (u / stride + 3 * v).is_multiple_of(7) {
                     self.pixels.push(Pixel { u: u as f64, v: v as f64, grey: row[u] });
                 }
             }

@@ -8,6 +8,8 @@ pub(super) type Quad = [Vector2<f64>; 4];
 /// Smallest side of a candidate's bounding box, px of its level.
 const SMALLEST: i32 = 5;
 
+/// Twice the least area within an outline, px of its level: a broken border encloses less than its hull.
+const LEAST_OUTLINED: i64 = 30;
 /// Smallest area of an outline's hull, px of its level: less shows no code.
 const SMALLEST_AREA: f64 = 70.0;
 
@@ -22,7 +24,7 @@ pub(super) fn quad_around(outline: &[(i32, i32)]) -> Option<Quad> {
         high = (high.0.max(p.0), high.1.max(p.1));
     }
     let (w, h) = (high.0 - low.0 + 1, high.1 - low.1 + 1);
-    if w.min(h) < SMALLEST || w.max(h) < 10 || signed_area(outline) <= 0 {
+    if w.min(h) < SMALLEST || w.max(h) < 10 || signed_area(outline) < LEAST_OUTLINED {
         return None;
     }
     let hull = hull(outline, low.1, h as usize);

@@ -18,10 +18,11 @@ const MOST_MOVED: (f64, f64) = (1.5, 0.12);
 const MOST_NOISE: f64 = 0.2;
 const MOST_MISFIT: f64 = 0.25;
 
-/// Pixels of a marker, more or less, that take part while it is fitted alone.
+/// Pixels of a marker, more or less, that take part at first and then.
 const FIRST_PIXELS: f64 = 500.0;
-/// Pixels (new ones) and rounds of fitting together.
-const PIXELS: [(Option<f64>, usize); 2] = [(None, 2), (Some(1800.0), 2)];
+const PIXELS: f64 = 1800.0;
+/// A marker whose corners still move by so much, px, needs more rounds.
+const SETTLED_PX: f64 = 0.05;
 /// Neighbouring residuals are correlated (noise reduction, JPEG): by how much covariances grow
 /// for that is averaged over the photo, together with this for so many markers.
 const INFLATION: (f64, f64) = (1.5, 2.0);
@@ -46,33 +47,34 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
             *slot = restart(photo, reading, dictionary, &common);
         }
     }
-    let mut last = None;
-    for (most, rounds) in PIXELS {
-        if let Some(most) = most {
-            choose_pixels(photo, &mut models, &common, most);
-        }
-        for _ in 0..rounds {
-            last = Some(fit_together(&mut models, &mut common));
-        }
+    for _ in 0..2 {
+        fit_together(&mut models, &mut common);
     }
-    let Some(step) = last else { return Sightings::default() };
-    let inflation = photo_inflation(&models, &step);
-    let finished = |((reading, model), reduced): ((&Reading, &Option<Model>), &Option<Reduced>)| {
-        let fitted =
-            model.as_ref().zip(reduced.as_ref()).and_then(|(m, r)| finish(reading, m, &common, r, &step.shared));
-        let fitted = fitted.map(|mut s| {
-            let floor = model_error(&s, model.as_ref().map_or(0.0, |m| display_offset(m, &common)));
-            // A shadow or a stain can make one marker worse than the photo's others.
-            let own = model.as_ref().zip(reduced.as_ref()).map_or(1.0, |(m, r)| residuals::inflation(m, r));
-            s.covariance_px2 =
-                s.covariance_px2 * inflation.max(own / OWN_INFLATION) + SMatrix::identity() * floor.powi(2);
-            s
-        });
-        // What does not look like its pattern is no marker, or none that can be measured.
-        fitted
-    };
-    let markers = readings.iter().zip(&models).zip(&step.markers).filter_map(finished).collect();
+    choose_pixels(photo, &mut models, &common, PIXELS);
+    fit_together(&mut models, &mut common);
+    settle(&mut models, &common);
+    let step = fit_together(&mut models, &mut common);
+    let markers = finish_all(&readings, &models, &common, &step);
     summarize(markers, &models, &common, &step.shared)
+}
+
+/// What the fit explains, with its covariance; what does not look like its pattern is no marker,
+/// or none that can be measured.
+fn finish_all(readings: &[Reading], models: &[Option<Model>], common: &Common, step: &Step) -> Vec<Sighting> {
+    let fitted = readings.iter().zip(models).zip(&step.markers);
+    let fitted: Vec<_> = fitted.filter_map(|((reading, m), r)| Some((reading, m.as_ref()?, r.as_ref()?))).collect();
+    let inflations: Vec<f64> = fitted.iter().map(|(_, m, r)| residuals::inflation(m, r)).collect();
+    let inflation = photo_inflation(&inflations);
+    let mut markers = Vec::new();
+    for ((reading, model, reduced), own) in fitted.into_iter().zip(inflations) {
+        let Some(mut sighting) = finish(reading, model, common, reduced, &step.shared) else { continue };
+        let floor = model_error(&sighting, display_offset(model, common));
+        // A shadow or a stain can make one marker worse than the photo's others.
+        let grown = sighting.covariance_px2 * inflation.max(own / OWN_INFLATION);
+        sighting.covariance_px2 = grown + SMatrix::identity() * floor.powi(2);
+        markers.push(sighting);
+    }
+    markers
 }
 
 fn model_error(sighting: &Sighting, offset: f64) -> f64 {
@@ -81,14 +83,22 @@ fn model_error(sighting: &Sighting, offset: f64) -> f64 {
 }
 
 /// By how much covariances grow for correlated residuals.
-fn photo_inflation(models: &[Option<Model>], step: &Step) -> f64 {
-    let pairs = models.iter().zip(&step.markers).filter_map(|(m, r)| m.as_ref().zip(r.as_ref()));
-    let mut factors: Vec<f64> = pairs.map(|(m, r)| residuals::inflation(m, r)).collect();
+fn photo_inflation(markers: &[f64]) -> f64 {
+    let mut factors = markers.to_vec();
     factors.sort_by(f64::total_cmp);
     // Markers that are partly covered do not speak for the others.
     let kept = &factors[..factors.len() - factors.len() / 5];
     let (prior, count) = INFLATION;
     ((prior * count + kept.iter().sum::<f64>()) / (count + kept.len() as f64)).max(1.0)
+}
+
+/// More rounds for those that started far off.
+fn settle(models: &mut [Option<Model>], common: &Common) {
+    for slot in models {
+        if slot.as_ref().is_some_and(|m| m.moved > SETTLED_PX) {
+            fit_alone(std::slice::from_mut(slot), common, 4);
+        }
+    }
 }
 
 fn choose_pixels(photo: &Luma, models: &mut [Option<Model>], common: &Common, most: f64) {

@@ -1,6 +1,8 @@
 //! What the residuals of a fitted marker say: how far the stated covariance can be trusted, and
 //! which corners are covered.
 
+use std::collections::HashMap;
+
 use nalgebra::{SMatrix, SVector};
 
 use super::fit::{REJECT, Reduced, Row, derivative, residual, weight};
@@ -22,16 +24,12 @@ pub(super) fn inflation(model: &Model, reduced: &Reduced) -> f64 {
     let corners_from_own = model.corners_by_h() * reduced.inverse.fixed_view::<8, LOCAL>(0, 0);
     let stated = (corners_from_own.fixed_view::<8, 8>(0, 0) * model.corners_by_h().transpose()).trace();
     let block = BLOCK_PX.max(model.side() / 8.0);
-    let mut sums: Vec<((i32, i32), SVector<f64, LOCAL>)> = Vec::new();
+    let mut sums: HashMap<(i32, i32), SVector<f64, LOCAL>> = HashMap::new();
     for (pixel, row) in model.pixels.iter().zip(&reduced.rows) {
         let key = ((pixel.u / block) as i32, (pixel.v / block) as i32);
-        let part = score(row, reduced.noise);
-        match sums.iter_mut().rev().find(|s| s.0 == key) {
-            Some(sum) => sum.1 += part,
-            None => sums.push((key, part)),
-        }
+        *sums.entry(key).or_default() += score(row, reduced.noise);
     }
-    let found: f64 = sums.iter().map(|(_, s)| (corners_from_own * s).norm_squared()).sum();
+    let found: f64 = sums.values().map(|s| (corners_from_own * s).norm_squared()).sum();
     found / stated
 }
 
@@ -45,9 +43,10 @@ fn score(row: &Row, noise: f64) -> SVector<f64, LOCAL> {
 /// Which corners are not covered.
 pub(super) fn corners_seen(model: &Model, common: &Common, reduced: &Reduced) -> [bool; 4] {
     let limit = (f64::from(REJECT) * reduced.noise).max(COVER_CONTRAST * model.light[3]) as f32;
+    let Some(prepared) = model.prepare() else { return [false; 4] };
     let (mut all, mut wrong) = ([0u32; 4], [0u32; 4]);
     for (pixel, row) in model.pixels.iter().zip(&reduced.rows) {
-        let Some((x, y)) = model.cell_of(common, pixel) else { return [false; 4] };
+        let (x, y) = model.cell_of(&prepared, common, pixel);
         for (k, (a, b)) in super::homography::CORNERS.iter().enumerate() {
             if (x - a).abs() < CORNER_REACH && (y - b).abs() < CORNER_REACH {
                 all[k] += 1;

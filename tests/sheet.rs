@@ -9,7 +9,6 @@ use std::path::Path;
 
 use baywitness::detect::find_markers;
 use baywitness::marker::{Board, BoardKind, Dictionary, Rig, RigFile};
-use baywitness::photo::Luma;
 use baywitness::sheet::{self, Options, Paper, Place};
 use sheet_support::{Grey, Tag, april_tags, demo_rig, have, luma, print, run, scratch};
 
@@ -182,17 +181,6 @@ fn the_april_tag_library_finds_every_marker_on_every_page_upright() {
     }
 }
 
-/// A page as a camera would see it: our detector is made for photos, which blur,
-/// do not reach pure black and white, and have noise.
-fn photographed(page: &Luma) -> Luma {
-    let (width, height) = (page.width(), page.height());
-    let sharp = image::GrayImage::from_raw(width as u32, height as u32, page.pixels().to_vec()).unwrap();
-    let blurred = image::imageops::blur(&sharp, 0.7);
-    let noise = |i: usize| (i.wrapping_mul(2_654_435_761) >> 13 & 3) as u8;
-    let pixels = blurred.pixels().enumerate().map(|(i, p)| 25 + (u16::from(p.0[0]) * 4 / 5) as u8 + noise(i));
-    Luma::new(width, height, pixels.collect()).unwrap()
-}
-
 #[test]
 fn our_detector_finds_every_marker_on_every_page_upright() {
     if !have("pdftoppm") {
@@ -202,7 +190,7 @@ fn our_detector_finds_every_marker_on_every_page_upright() {
     for (name, rig, paper) in kits() {
         let mut found = Vec::new();
         for (picture, file) in draw_pages(&dir, name, &rig, paper).iter().enumerate() {
-            for marker in find_markers(&photographed(&luma(file)), Dictionary::tag36h11()).markers {
+            for marker in find_markers(&luma(file), Dictionary::tag36h11()).markers {
                 let corners_px = marker.corners_px.map(|corner| [corner.x, corner.y]);
                 found.push(Tag { picture, id: marker.id, hamming: marker.hamming, corners_px });
             }

@@ -55,7 +55,7 @@ fn examine(levels: &[Level<'_>], index: usize, quad: &Quad, dictionary: &Diction
     let mut reading = match first {
         Ok(reading) if reading.is_clean() => reading,
         Err(Unread { framed: false }) => return None,
-        doubtful => second_look(level, &quad, dictionary, doubtful.ok())?,
+        doubtful => second_look(level, &quad, dictionary, doubtful.ok()).or_else(|| part(level, &quad, dictionary))?,
     };
     for pair in levels[..=index].windows(2).rev() {
         let (fine, coarse) = (&pair[0], &pair[1]);
@@ -83,6 +83,26 @@ fn second_look(level: &Level<'_>, quad: &Quad, dictionary: &Dictionary, first: O
         let start = quad.map(|c| middle + (c - middle) * scale);
         best = better(best, try_from(&start, side * MARGIN_REACH));
     }
+    best
+}
+
+/// Looks within the outline for a marker that a local threshold joined with its neighbour.
+fn part(level: &Level<'_>, quad: &Quad, dictionary: &Dictionary) -> Option<Reading> {
+    let low = quad.iter().fold(quad[0], |low, c| low.inf(c)).map(|x| (x - 2.0).max(0.0) as usize);
+    let high = quad.iter().fold(quad[0], |high, c| high.sup(c)).map(|x| (x + 3.0).max(0.0) as usize);
+    let high = (high.x.min(level.width), high.y.min(level.height));
+    if low.x >= high.0 || low.y >= high.1 {
+        return None;
+    }
+    let corner = low.map(|x| x as f64);
+    let mut best = None;
+    Darkness::within(level, (low.x, low.y), high).outlines(|outline| {
+        let inner = quad_around(outline).map(|quad| quad.map(|c| c + corner));
+        let inner = inner.filter(|inner| is_dark_in_light(level, inner));
+        let sharp = inner.and_then(|inner| sharpen(level, &inner, REACH)).filter(is_plausible);
+        let new = sharp.and_then(|sharp| read(level, &sharp, dictionary).ok());
+        best = better(best.take(), new);
+    });
     best
 }
 

@@ -76,6 +76,21 @@ impl Darkness {
         Darkness { stride, marks, runs }
     }
 
+    /// A part of a level under one threshold; outlines count from its first corner.
+    pub(super) fn within(level: &Level<'_>, (u0, v0): (usize, usize), (u1, v1): (usize, usize)) -> Self {
+        let (columns, rows) = ((u1 - u0).div_ceil(TILE), (v1 - v0).div_ceil(TILE));
+        let stride = columns * TILE + 2;
+        let mut marks = vec![0u8; stride * (rows * TILE + 2)];
+        let threshold = threshold((v0..v1).map(|v| &level.row(v)[u0..u1]));
+        for v in v0..v1 {
+            let start = (v - v0 + 1) * stride + 1;
+            for (m, p) in marks[start..].iter_mut().zip(&level.row(v)[u0..u1]) {
+                *m = u8::from(*p < threshold);
+            }
+        }
+        Darkness { stride, marks, runs: (0..rows).map(|r| (r, 0, columns)).collect() }
+    }
+
     /// Follows every outline of a dark region once and shows it as pixels in clockwise order.
     pub(super) fn outlines(&mut self, mut found: impl FnMut(&[(i32, i32)])) {
         let mut outline = Vec::with_capacity(LONGEST);
@@ -191,6 +206,27 @@ fn runs(contrast: &[u8], tiles: usize, (columns, rows): (usize, usize), least: u
         }
     }
     runs
+}
+
+/// The grey level that parts dark from light best: most variance between the two (N. Otsu, "A
+/// threshold selection method from gray-level histograms", IEEE Trans. SMC 9, 1979).
+fn threshold<'a>(rows: impl Iterator<Item = &'a [u8]>) -> u8 {
+    let mut counts = [0u32; 256];
+    rows.flatten().for_each(|p| counts[usize::from(*p)] += 1);
+    let all: f64 = counts.iter().map(|n| f64::from(*n)).sum();
+    let total: f64 = counts.iter().enumerate().map(|(grey, n)| grey as f64 * f64::from(*n)).sum();
+    let (mut best, mut most) = (128, 0.0);
+    let (mut n, mut sum) = (0.0, 0.0);
+    for (grey, count) in counts.iter().enumerate() {
+        n += f64::from(*count);
+        sum += f64::from(*count) * grey as f64;
+        let apart = sum / n - (total - sum) / (all - n);
+        let between = n * (all - n) * apart * apart;
+        if between > most {
+            (best, most) = (grey + 1, between);
+        }
+    }
+    best.min(255) as u8
 }
 
 /// Mean grey of the 3x3 blocks around each block of a level.

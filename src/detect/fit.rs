@@ -22,6 +22,9 @@ const BLUR_SPREAD: f64 = 0.3;
 const OFFSET_SPREAD: f64 = 0.06;
 const OFFSET: usize = 17;
 
+/// What no model gets below, share of the contrast.
+const LEAST_NOISE: f32 = 0.01;
+
 /// Normal equations of one marker.
 pub(super) struct Normal {
     pub(super) matrix: SMatrix<f64, ALL, ALL>,
@@ -64,7 +67,7 @@ fn row_of(model: &Model, prepared: &Prepared, common: &Common, pixel: &Pixel) ->
 pub(super) fn accumulate(model: &Model, common: &Common) -> Option<Normal> {
     let prepared = model.prepare()?;
     let rows: Vec<Row> = model.pixels.iter().map(|pixel| row_of(model, &prepared, common, pixel)).collect();
-    let noise = noise_of(rows.iter().map(residual));
+    let noise = noise_of(model, rows.iter().map(residual));
     let mut total = SMatrix::<f64, WIDTH, WIDTH>::zeros();
     for batch in rows.chunks(BATCH) {
         let mut sum: Square = [[[[0.0; LANES]; LANES]; BLOCKS]; BLOCKS];
@@ -108,12 +111,19 @@ fn add(sum: &mut Square, row: &Row, weight: f32) {
     }
 }
 
-/// Robust standard deviation of residuals: 1.4826 times the median of their size.
-fn noise_of(residuals: impl Iterator<Item = f32>) -> f32 {
-    let mut sizes: Vec<f32> = residuals.map(f32::abs).collect();
+/// Robust standard deviation of residuals: 1.4826 times the median of their size. Pixels at the
+/// ends of the scale that agree show no noise and do not speak for the others.
+fn noise_of(model: &Model, residuals: impl Iterator<Item = f32>) -> f32 {
+    let least = (LEAST_NOISE * model.light[3] as f32).max(0.3);
+    let silent = |grey: u8, size: f32| (grey == 0 || grey == u8::MAX) && size < least;
+    let sizes = model.pixels.iter().zip(residuals.map(f32::abs));
+    let mut sizes: Vec<f32> = sizes.filter(|(p, size)| !silent(p.grey, *size)).map(|(_, size)| size).collect();
+    if sizes.is_empty() {
+        return least;
+    }
     let middle = sizes.len() / 2;
     let (_, median, _) = sizes.select_nth_unstable_by(middle, f32::total_cmp);
-    (1.4826 * *median).max(0.3)
+    (1.4826 * *median).max(least)
 }
 
 pub(super) fn weight(normalized: f32) -> f32 {
@@ -166,7 +176,7 @@ pub(super) fn misfit(model: &Model, common: &Common) -> Option<(f64, f64)> {
     let prepared = model.prepare()?;
     let residuals = model.pixels.iter().map(|p| (f64::from(p.grey) - model.predict(&prepared, common, p).grey) as f32);
     let residuals: Vec<f32> = residuals.collect();
-    let noise = noise_of(residuals.iter().copied());
+    let noise = noise_of(model, residuals.iter().copied());
     let unexplained = residuals.iter().filter(|r| r.abs() > REJECT * noise).count();
     Some((f64::from(noise) / model.light[3], unexplained as f64 / residuals.len() as f64))
 }

@@ -15,8 +15,6 @@ pub(super) const SHARED: usize = SHAPE + LENS;
 pub(super) const ALL: usize = LOCAL + SHARED;
 /// Radial terms that bend straight lines within a marker.
 pub(super) const LENS: usize = 3;
-/// Shift of the lattice of thinned pixels from row to row.
-const LATTICE: usize = 5;
 
 /// What a photo's markers have in common.
 #[derive(Debug, Clone)]
@@ -303,6 +301,7 @@ impl Model {
         let area = super::quad::area(&corners).abs();
         let near = area * (reach * 20.0 / area.sqrt()).min(1.0);
         let stride = ((near / most) as usize).max(1);
+        let shift = lattice_shift(stride);
         // Cells to a pixel, along x and y: the most of any corner.
         let scales =
             corners.map(|c| self.locate(&prepared, c).2).map(|j| Vector2::new(j.row(0).norm(), j.row(1).norm()));
@@ -313,7 +312,7 @@ impl Model {
         self.pixels.clear();
         for v in v0..=v1 {
             let row = photo.row(v);
-            let first = u0 + (stride - (u0 + v * LATTICE) % stride) % stride;
+            let first = u0 + (stride - (u0 + v * shift) % stride) % stride;
             for u in (first..=u1).step_by(stride) {
                 let p = Vector2::new(u as f64, v as f64);
                 let q = if straight { p } else { p - self.bent(p, lens) };
@@ -330,5 +329,32 @@ impl Model {
             }
         }
         (self.pixels.len() >= 60).then_some(())
+    }
+}
+
+/// Shift of the lattice of thinned pixels from row to row: near the golden section of the stride,
+/// and without a common divisor, so that every column has its turn.
+fn lattice_shift(stride: usize) -> usize {
+    let common = |mut a: usize, mut b: usize| {
+        while b > 0 {
+            (a, b) = (b, a % b);
+        }
+        a
+    };
+    let wanted = (0.382 * stride as f64).round() as usize;
+    (wanted..wanted + stride).find(|s| common(*s, stride) == 1).unwrap_or(1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn thinned_pixels_lie_in_every_column() {
+        for stride in 1..60 {
+            let shift = lattice_shift(stride);
+            let columns: std::collections::BTreeSet<_> = (0..stride).map(|v| v * shift % stride).collect();
+            assert_eq!(columns.len(), stride, "{stride}: {shift}");
+        }
     }
 }

@@ -22,9 +22,20 @@ const WIDE: f64 = 0.1;
 const MARGINS: [f64; 2] = [0.8, 0.87];
 const MARGIN_REACH: f64 = 0.055;
 
+/// Side that a code can be read at, px of a level, with some in reserve.
+const LEAST_READ: f64 = 18.0;
+
+/// A marker with its margin, share of the marker.
+const WITH_MARGIN: f64 = 1.2;
+
+/// How much alike in size and place outlines of one marker are, share of its side.
+const SAME_SIZE: f64 = 0.25;
+const SAME_PLACE: f64 = 0.1;
+
 /// All codes in a photo, corners on the photo's grid; coarse levels first.
 pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Reading> {
     let mut found: Vec<Reading> = Vec::new();
+    let mut darkness = Darkness::default();
     for index in (0..levels.len().saturating_sub(2)).rev() {
         let level = &levels[index];
         let mut active = active_tiles(level, TILE_CONTRAST);
@@ -32,15 +43,28 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
             idle_inside(&mut active, level, &reading.quad);
         }
         let means = Means::new(&levels[index + 2]);
+        darkness.start(&means);
         for rule in [AGAINST_MARGIN, AGAINST_GREY, AGAINST_BRIGHT] {
-            Darkness::new(level, &means, &active, rule).outlines(|outline| {
-                if let Some(reading) = quad_around(outline).and_then(|quad| examine(levels, index, &quad, dictionary)) {
+            darkness.mark(level, &means, &active, rule);
+            darkness.outlines(|outline| {
+                let quad = quad_around(outline).filter(|quad| !is_known(&found, level, quad));
+                if let Some(reading) = quad.and_then(|quad| examine(levels, index, &quad, dictionary)) {
                     keep(&mut found, reading);
                 }
             });
         }
     }
     found
+}
+
+/// Whether a candidate is the outline of a marker that was read without any doubt.
+fn is_known(found: &[Reading], level: &Level<'_>, quad: &Quad) -> bool {
+    let middle = centre(quad).map(|x| level.on_photo(x));
+    let side = area(quad).sqrt() * level.scale;
+    found.iter().filter(|r| r.is_clean()).any(|r| {
+        let known = area(&r.quad).sqrt();
+        (side / known - 1.0).abs() < SAME_SIZE && (centre(&r.quad) - middle).norm() < SAME_PLACE * known
+    })
 }
 
 /// Reads a candidate and carries its sides down to the photo's own grid.
@@ -55,12 +79,18 @@ fn examine(levels: &[Level<'_>], index: usize, quad: &Quad, dictionary: &Diction
     let mut reading = match first {
         Ok(reading) if reading.is_clean() => reading,
         Err(Unread { framed: false }) => return None,
+        // What is too small to be read here is seen twice as large on the next level.
+        Err(_) if index > 0 && area(&quad) < LEAST_READ.powi(2) => return None,
         doubtful => second_look(level, &quad, dictionary, doubtful.ok()).or_else(|| part(level, &quad, dictionary))?,
     };
-    for pair in levels[..=index].windows(2).rev() {
-        let (fine, coarse) = (&pair[0], &pair[1]);
+    // Two levels at once: what is left of an error on the coarse one stays within reach.
+    let mut at = index;
+    while at > 0 {
+        let below = at.saturating_sub(2);
+        let (fine, coarse) = (&levels[below], &levels[at]);
         let start = reading.quad.map(|c| c.map(|x| fine.on_level(coarse.on_photo(x))));
         reading.quad = sharpen(fine, &start, REACH).filter(|q| moved(q, &start) < 3.0).unwrap_or(start);
+        at = below;
     }
     Some(reading)
 }
@@ -147,10 +177,11 @@ fn keep(found: &mut Vec<Reading>, new: Reading) {
     }
 }
 
-/// Tiles that lie wholly within a found marker need no second look.
+/// Tiles that lie wholly within a found marker and its margin need no second look.
 fn idle_inside(active: &mut [u8], level: &Level<'_>, quad: &Quad) {
     let columns = level.width.div_ceil(TILE);
-    let quad = quad.map(|c| c.map(|x| level.on_level(x)));
+    let middle = centre(quad);
+    let quad = quad.map(|c| (middle + (c - middle) * WITH_MARGIN).map(|x| level.on_level(x)));
     let inside = |p: Vector2<f64>| (0..4).all(|i| cross(quad[(i + 1) % 4] - quad[i], p - quad[i]) >= 0.0);
     let tile = TILE as f64;
     let range = |axis: fn(&Vector2<f64>) -> f64, most: usize| {

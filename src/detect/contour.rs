@@ -31,49 +31,77 @@ const LONGEST: usize = 480;
 /// Fewest dark pixels of 8x4 below the start of an outline that is followed.
 const LEAST_DARK: u64 = 8;
 
+/// Set in every pixel that is dark.
 const DARK: u8 = 1;
+/// That bit of eight pixels.
+const ONES: u64 = 0x0101_0101_0101_0101;
 const VISITED: u8 = 2;
 /// On an outline that is too long: whoever comes here is on the same one.
 const TOO_LONG: u8 = 4;
 
 /// Which pixels of a level are dark against their surroundings, with an outer rim of light ones.
+#[derive(Default)]
 pub(super) struct Darkness {
     /// Pixels in a row, rim included.
     stride: usize,
     marks: Vec<u8>,
-    /// Runs of tiles that are looked at: row of tiles, first and one past the last tile.
+    /// Runs of tiles that are looked at: row of tiles, first and one past the last tile. What lies
+    /// outside of them is light.
     runs: Vec<(usize, usize, usize)>,
 }
 
 impl Darkness {
-    /// `contrast` is that of each tile, 0 where nothing is to be looked for.
-    pub(super) fn new(level: &Level<'_>, means: &Means, contrast: &[u8], rule: Rule) -> Self {
-        let stride = means.columns * BLOCK + 2;
-        let mut marks = vec![0u8; stride * (means.rows * BLOCK + 2)];
-        let runs = runs(contrast, level.width.div_ceil(TILE), (means.columns / 2, means.rows / 2), rule.contrast);
+    /// Takes up a level; the pixels of the one before are forgotten, their memory is not.
+    pub(super) fn start(&mut self, means: &Means) {
+        self.clear();
+        self.stride = means.columns * BLOCK + 2;
+        let count = self.stride * (means.rows * BLOCK + 2);
+        if self.marks.len() < count {
+            // Zeroed by the system, and only where it is touched.
+            self.marks = vec![0; count];
+        }
+    }
+
+    fn clear(&mut self) {
+        for (row, first, end) in self.runs.drain(..) {
+            for v in row * TILE..(row + 1) * TILE {
+                let start = (v + 1) * self.stride + 1;
+                self.marks[start + first * TILE..start + end * TILE].fill(0);
+            }
+        }
+    }
+
+    /// Marks the dark pixels. `contrast` is that of each tile, 0 where nothing is to be looked for.
+    pub(super) fn mark(&mut self, level: &Level<'_>, means: &Means, contrast: &[u8], rule: Rule) {
+        self.clear();
+        let stride = self.stride;
+        let tiles = level.width.div_ceil(TILE);
+        self.runs = runs(contrast, tiles, (means.columns / 2, means.rows / 2), rule.contrast);
         let offsets: [u8; 256] =
             std::array::from_fn(|c| (rule.share * c as f32).clamp(rule.limits.0, rule.limits.1) as u8);
         let mut thresholds = vec![0u8; means.columns * BLOCK];
-        for (row, first, end) in &runs {
-            let contrasts = &contrast[row * level.width.div_ceil(TILE)..];
+        for (row, first, end) in &self.runs {
+            let contrasts = &contrast[row * tiles..];
             for r in [2 * row, 2 * row + 1] {
-                let row_means = &means.values[r * means.columns..(r + 1) * means.columns];
-                for c in 2 * first..2 * end {
-                    let threshold = row_means[c].saturating_sub(offsets[usize::from(contrasts[c / 2])]);
-                    thresholds[c * BLOCK..(c + 1) * BLOCK].fill(threshold);
+                let row_means = &means.values[r * means.columns + 2 * first..r * means.columns + 2 * end];
+                let (blocks, _) = thresholds[2 * first * BLOCK..2 * end * BLOCK].as_chunks_mut::<TILE>();
+                for ((block, pair), contrast) in
+                    blocks.iter_mut().zip(row_means.chunks_exact(2)).zip(&contrasts[*first..])
+                {
+                    let offset = offsets[usize::from(*contrast)];
+                    let (left, right) = (pair[0].saturating_sub(offset), pair[1].saturating_sub(offset));
+                    *block = [left, left, left, left, right, right, right, right];
                 }
                 let (from, to) = (first * TILE, end * TILE);
                 for v in r * BLOCK..(r + 1) * BLOCK {
                     let start = (v + 1) * stride + 1;
-                    let pixels = &level.row(v)[from..to];
-                    for ((m, p), t) in marks[start + from..start + to].iter_mut().zip(pixels).zip(&thresholds[from..to])
-                    {
+                    let marks = &mut self.marks[start + from..start + to];
+                    for ((m, p), t) in marks.iter_mut().zip(&level.row(v)[from..to]).zip(&thresholds[from..to]) {
                         *m = u8::from(p < t);
                     }
                 }
             }
         }
-        Darkness { stride, marks, runs }
     }
 
     /// A part of a level under one threshold; outlines count from its first corner.
@@ -94,21 +122,20 @@ impl Darkness {
     /// Follows every outline of a dark region once and shows it as pixels in clockwise order.
     pub(super) fn outlines(&mut self, mut found: impl FnMut(&[(i32, i32)])) {
         let mut outline = Vec::with_capacity(LONGEST);
-        let runs = std::mem::take(&mut self.runs);
+        let runs = self.runs.clone();
         // Row by row over all runs of a row of tiles, so that an outline's topmost pixel comes first.
         for row in runs.chunk_by(|a, b| a.0 == b.0) {
             for v in row[0].0 * TILE..(row[0].0 + 1) * TILE {
                 for (_, first, end) in row {
                     let start = (v + 1) * self.stride + 1;
                     for word in (start + first * TILE..start + end * TILE).step_by(8) {
-                        if !self.starts_in(word) {
-                            continue;
-                        }
-                        for index in word..word + 8 {
-                            // The left end of a dark run that no outline has passed yet.
-                            let starts =
-                                self.marks[index] == DARK && self.marks[index - 1] == 0 && !self.is_speck(index);
-                            if starts && self.follow(index, &mut outline) {
+                        let mut starts = self.starts_in(word);
+                        while starts != 0 {
+                            let index = word + starts.trailing_zeros() as usize / 8;
+                            starts &= starts - 1;
+                            // An outline from within the same word may have passed it by now.
+                            let new = self.marks[index] == DARK && !self.is_speck(index);
+                            if new && self.follow(index, &mut outline) {
                                 found(&outline);
                             }
                         }
@@ -118,26 +145,30 @@ impl Darkness {
         }
     }
 
-    /// Whether one of eight pixels is dark, not visited and right of a light one: all eight at once.
-    fn starts_in(&self, start: usize) -> bool {
-        const ONES: u64 = 0x0101_0101_0101_0101;
-        let Some((bytes, _)) = self.marks[start..].split_first_chunk::<8>() else { return false };
-        let word = u64::from_le_bytes(*bytes);
-        let set = (word | word >> 1) & ONES;
-        let left = set << 8 | u64::from(self.marks[start - 1] != 0);
-        word & !(word >> 1) & !left & ONES != 0
+    /// Which of eight pixels are dark, not visited, and light on their left and above, as every
+    /// region's first pixel is: all eight at once, a byte each. Right of a hole there is dark above.
+    fn starts_in(&self, start: usize) -> u64 {
+        let eight = |from: usize| {
+            let bytes = self.marks.get(from..).and_then(|m| m.first_chunk::<8>());
+            bytes.map_or(0, |b| u64::from_le_bytes(*b))
+        };
+        let word = eight(start);
+        if word == 0 {
+            return 0;
+        }
+        let above = start - self.stride;
+        let near = eight(start - 1) | eight(above - 1) | eight(above) | eight(above + 1);
+        word & !(word >> 1) & !near & ONES
     }
 
     /// Whether hardly anything is dark in the 8x4 pixels below a start: noise, not worth following.
     fn is_speck(&self, start: usize) -> bool {
-        const ONES: u64 = 0x0101_0101_0101_0101;
         let count = |row: usize| {
             let from = start + row * self.stride - 3;
             let bytes = self.marks.get(from..).and_then(|m| m.split_first_chunk::<8>());
             bytes.map_or(0, |(b, _)| {
-                let word = u64::from_le_bytes(*b);
                 // The sum of eight bytes that are 0 or 1.
-                ((word | word >> 1) & ONES).wrapping_mul(ONES) >> 56
+                (u64::from_le_bytes(*b) & ONES).wrapping_mul(ONES) >> 56
             })
         };
         count(0) + count(1) + count(2) + count(3) < LEAST_DARK
@@ -272,7 +303,11 @@ mod tests {
         let levels = pyramid(&photo);
         let active = active_tiles(&levels[0], 30);
         let mut seen = Vec::new();
-        Darkness::new(&levels[0], &Means::new(&levels[2]), &active, AGAINST_MARGIN).outlines(|o| seen.push(o.to_vec()));
+        let means = Means::new(&levels[2]);
+        let mut darkness = Darkness::default();
+        darkness.start(&means);
+        darkness.mark(&levels[0], &means, &active, AGAINST_MARGIN);
+        darkness.outlines(|o| seen.push(o.to_vec()));
         let outer: Vec<_> = seen.iter().filter(|o| o.contains(&(20, 24))).collect();
         assert_eq!(outer.len(), 1);
         // 11 x 16 pixels have a border of 2 * (11 + 16) - 4.

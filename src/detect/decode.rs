@@ -13,6 +13,9 @@ const GRID: usize = CELLS + 2;
 const MAX_HAMMING: u32 = 2;
 /// Least correlation of the cells' grey values with the pattern, by wrong bits.
 const MIN_CORRELATION: [f64; 3] = [0.72, 0.80, 0.85];
+/// Share of a cell's contrast to its neighbours that blur takes from small markers, or rather what
+/// gives it back.
+const CARRIED: f64 = 0.5;
 /// Least difference of white and black, grey levels.
 const MIN_CONTRAST: f64 = 18.0;
 
@@ -67,16 +70,19 @@ fn is_framed(cells: &Cells, planes: &Planes) -> bool {
 
 fn read_cells(cells: &Cells, planes: &Planes, quad: &Quad, dictionary: &Dictionary) -> Option<Reading> {
     let by_planes = bits(|c, r| cells[r][c] > planes.middle(c, r));
+    let clear = deblurred(cells);
     let matched = dictionary.find(by_planes, MAX_HAMMING).or_else(|| {
         let near = bits(|c, r| cells[r][c] > neighbourhood_middle(cells, c, r));
-        dictionary.find(near, MAX_HAMMING)
+        let clear = || bits(|c, r| clear[r][c] > planes.middle(c, r));
+        dictionary.find(near, MAX_HAMMING).or_else(|| dictionary.find(clear(), MAX_HAMMING))
     })?;
     let turns = matched.turns as usize;
     let white = |c, r| {
         let (c, r) = turned(c, r, turns);
         dictionary.is_white(matched.id, c, r)
     };
-    let correlation = correlation(cells, white).max(correlation(&evened(cells), white));
+    let best = [cells, &evened(cells), &clear].map(|cells| correlation(cells, white));
+    let correlation = best.into_iter().fold(f64::MIN, f64::max);
     if correlation < MIN_CORRELATION[matched.hamming as usize] {
         return None;
     }
@@ -172,6 +178,17 @@ fn neighbourhood_range(cells: &Cells, c: usize, r: usize) -> (f64, f64) {
         }
     }
     (low, high)
+}
+
+/// Grey values with what blur carried over from the neighbours taken off again.
+fn deblurred(cells: &Cells) -> Cells {
+    let at = |c: usize, r: usize| cells[r.min(GRID - 1)][c.min(GRID - 1)];
+    std::array::from_fn(|r| {
+        std::array::from_fn(|c| {
+            let around = at(c.saturating_sub(1), r) + at(c + 1, r) + at(c, r.saturating_sub(1)) + at(c, r + 1);
+            cells[r][c] + CARRIED * (cells[r][c] - around / 4.0)
+        })
+    })
 }
 
 /// Grey values on the scale of their neighbourhood, -1 to 1: takes shadows out.

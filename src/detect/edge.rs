@@ -9,6 +9,8 @@ use super::quad::{Quad, intersection};
 const STEP: f64 = 0.5;
 /// Reach of the search to either side, px.
 pub(super) const REACH: f64 = 2.5;
+/// Least rise of an edge, grey levels per px.
+const LEAST_RISE: f64 = 3.0;
 /// Most places along a normal.
 const MOST: usize = 64;
 
@@ -59,13 +61,13 @@ fn steepest(level: &Level<'_>, at: Vector2<f64>, outward: Vector2<f64>, reach: f
     let n = 2 * half + 1;
     let offset = |i: usize| (i as f64 - half as f64) * STEP;
     let mut grey = [0.0; MOST];
-    for (i, g) in grey[..n].iter_mut().enumerate() {
-        let p = at + outward * offset(i);
-        *g = level.sample(p.x, p.y);
-    }
+    level.sample_line(at + outward * offset(0), outward * STEP, &mut grey[..n]);
     let rise = |i: usize| (grey[i + 1] - grey[i - 1]) / (2.0 * STEP);
-    let best = (1..n - 1).max_by(|a, b| rise(*a).total_cmp(&rise(*b)))?;
-    if rise(best) < 3.0 {
+    // A peak, where there is one: the flank of a stronger edge beyond the reach is none.
+    let is_peak = |i: &usize| rise(*i) >= rise(i - 1) && rise(*i) >= rise(i + 1) && rise(*i) >= LEAST_RISE;
+    let steeper = |a: &usize, b: &usize| rise(*a).total_cmp(&rise(*b));
+    let best = (2..n - 2).filter(is_peak).max_by(steeper).or_else(|| (1..n - 1).max_by(steeper))?;
+    if rise(best) < LEAST_RISE {
         return None;
     }
     let shift = if best > 1 && best < n - 2 {

@@ -22,6 +22,8 @@ const BLUR_SPREAD: f64 = 0.3;
 const OFFSET_SPREAD: f64 = 0.06;
 const OFFSET: usize = 17;
 
+/// Least way of a corner, px, that is worth a round.
+const STILL_PX: f64 = 0.03;
 /// What no model gets below, share of the contrast.
 const LEAST_NOISE: f32 = 0.01;
 
@@ -149,11 +151,14 @@ pub(super) struct Reduced {
     right: SVector<f64, LOCAL>,
 }
 
-/// Improves the markers with the common parameters kept.
+/// Improves the markers with the common parameters kept, until their corners hardly move.
 pub(super) fn fit_alone(models: &mut [Option<Model>], common: &Common, rounds: usize) {
     for slot in models {
         for _ in 0..rounds {
             let Some(model) = slot else { break };
+            if model.moved < STILL_PX {
+                break;
+            }
             let done = accumulate(model, common)
                 .and_then(|normal| reduce(model, &normal))
                 .map(|r| model.step(&(r.inverse * r.right)));

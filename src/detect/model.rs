@@ -16,6 +16,9 @@ pub(super) const ALL: usize = LOCAL + SHARED;
 /// Radial terms that bend straight lines within a marker.
 pub(super) const LENS: usize = 3;
 
+/// Length of the edges of a code and its border, sides of the marker, times two.
+const EDGES: f64 = 26.0;
+
 /// What a photo's markers have in common.
 #[derive(Debug, Clone)]
 pub(super) struct Common {
@@ -296,11 +299,11 @@ impl Model {
         let (v0, v1) = (inside(low.y, photo.height()), inside(high.y + 1.0, photo.height()));
         let sigma = self.sigma();
         let straight = lens.iter().all(|l| l.abs() < 1e-12);
-        let reach = 2.6 * sigma + 0.5;
+        let (reach, steep) = (2.6 * sigma + 0.5, 1.4 * sigma + 0.3);
         // About the share of pixels near edges; a lattice thins larger markers evenly.
         let area = super::quad::area(&corners).abs();
-        let near = area * (reach * 20.0 / area.sqrt()).min(1.0);
-        let stride = ((near / most) as usize).max(1);
+        let near = area * ((reach + steep) / 2.0 * EDGES / area.sqrt()).min(1.0);
+        let stride = ((near / most).round() as usize).max(1);
         let shift = lattice_shift(stride);
         // Cells to a pixel, along x and y: the most of any corner.
         let scales =
@@ -308,7 +311,7 @@ impl Model {
         let scale = scales[0].sup(&scales[1]).sup(&scales[2].sup(&scales[3]));
         // What lies beyond the margin must not shine through.
         let margin = scale.map(|s| (1.0 - 2.0 * sigma * s).clamp(0.35, 0.8));
-        let near = scale * reach;
+        let (near, steep) = (scale * reach, scale * steep);
         self.pixels.clear();
         for v in v0..=v1 {
             let row = photo.row(v);
@@ -323,7 +326,12 @@ impl Model {
                 if beyond(cx, margin.x) || beyond(cy, margin.y) {
                     continue;
                 }
-                if self.pattern.is_near_edge(cx, cy, near.x, near.y) || (u / stride + 3 * v).is_multiple_of(7) {
+                // Where grey levels run steeply there is most to learn.
+                let turn = u / stride + 3 * v;
+                if self.pattern.is_near_edge(cx, cy, steep.x, steep.y)
+                    || turn.is_multiple_of(2) && self.pattern.is_near_edge(cx, cy, near.x, near.y)
+                    || turn.is_multiple_of(7)
+                {
                     self.pixels.push(Pixel { u: u as f64, v: v as f64, grey: row[u] });
                 }
             }

@@ -1,5 +1,7 @@
 //! Halved copies of a photo and where in them there is contrast.
 
+use nalgebra::Vector2;
+
 use crate::photo::Luma;
 
 /// Side of the tiles that are tested for contrast, px.
@@ -51,6 +53,36 @@ impl Level<'_> {
         let top = at(i, j) * (1.0 - a) + at(i + 1, j) * a;
         let bottom = at(i, j + 1) * (1.0 - a) + at(i + 1, j + 1) * a;
         top * (1.0 - b) + bottom * b
+    }
+}
+
+impl Level<'_> {
+    /// Grey values at equal steps from a place.
+    pub(super) fn sample_line(&self, from: Vector2<f64>, step: Vector2<f64>, greys: &mut [f64]) {
+        let to = from + step * (greys.len() - 1) as f64;
+        let within = |p: Vector2<f64>| {
+            (0.0..(self.width - 1) as f64).contains(&p.x) && (0.0..(self.height - 1) as f64).contains(&p.y)
+        };
+        let mut p = from;
+        if !within(from) || !within(to) {
+            for grey in greys {
+                *grey = self.sample(p.x, p.y);
+                p += step;
+            }
+            return;
+        }
+        let pixels = self.pixels();
+        for grey in greys {
+            // No pixel beyond the last is asked for: rounding may carry the last step onto it.
+            let (i, j) = (p.x as usize, (p.y as usize).min(self.height - 2));
+            let (a, b) = (p.x - i as f64, p.y - j as f64);
+            let first = (j * self.width + i).min(pixels.len() - self.width - 2);
+            let (top, bottom) = (&pixels[first..first + 2], &pixels[first + self.width..first + self.width + 2]);
+            let mix = |pair: &[u8]| f64::from(pair[0]) + (f64::from(pair[1]) - f64::from(pair[0])) * a;
+            let (top, bottom) = (mix(top), mix(bottom));
+            *grey = top + (bottom - top) * b;
+            p += step;
+        }
     }
 }
 

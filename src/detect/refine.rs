@@ -20,9 +20,9 @@ const MOST_MISFIT: f64 = 0.25;
 
 /// Pixels of a marker, more or less, that take part at first and then.
 const FIRST_PIXELS: f64 = 500.0;
-const PIXELS: f64 = 1800.0;
+const PIXELS: f64 = 2000.0;
 /// A marker whose corners still move by so much, px, needs more rounds.
-const SETTLED_PX: f64 = 0.05;
+const SETTLED_PX: f64 = 0.15;
 /// Neighbouring residuals are correlated (noise reduction, JPEG): by how much covariances grow
 /// for that is averaged over the photo, together with this for so many markers.
 const INFLATION: (f64, f64) = (1.5, 2.0);

@@ -2,6 +2,7 @@
 #![allow(dead_code, reason = "each test binary uses its part")]
 #![allow(clippy::unwrap_used, clippy::print_stderr, reason = "test support")]
 
+pub(crate) mod clutter;
 pub(crate) mod render;
 
 use std::path::{Path, PathBuf};
@@ -45,6 +46,8 @@ pub(crate) struct TrueMarker {
     pub(crate) visible: f64,
     pub(crate) side: f64,
     pub(crate) facing: f64,
+    /// White minus black, grey levels, where it is known.
+    pub(crate) contrast: f64,
 }
 
 /// A photo with its truth.
@@ -89,6 +92,7 @@ fn true_marker(m: &serde_json::Value) -> Option<TrueMarker> {
         visible: number(&m["visible_fraction"])?,
         side: number(&m["side_px"])?,
         facing: number(&m["facing_cos"])?,
+        contrast: f64::NAN,
     })
 }
 

@@ -48,6 +48,9 @@ pub(crate) struct Kind {
     pub(crate) jpeg: u8,
     /// Most markers in a photo, spread evenly.
     pub(crate) most: usize,
+    /// Things that resemble markers, over everything.
+    pub(crate) clutter: bool,
+    pub(crate) progressive: bool,
 }
 
 impl Default for Kind {
@@ -62,6 +65,8 @@ impl Default for Kind {
             noise: 2.0,
             jpeg: 93,
             most: 500,
+            clutter: false,
+            progressive: false,
         }
     }
 }
@@ -87,6 +92,9 @@ pub(crate) fn render(kind: &Kind, width: usize, height: usize, seed: u64) -> Ren
         id = (id + 1) % 587;
         markers.push(paint(kind, &mut light, width, height, centre, id, &mut random));
     }
+    if kind.clutter {
+        super::clutter::scatter(&mut light, width, height, &mut random);
+    }
     let blurred = blur(&light, width, height, kind.blur);
     let mut grey: Vec<f64> = blurred.iter().map(|l| 255.0 * develop(kind.camera, *l)).collect();
     for g in &mut grey {
@@ -100,7 +108,8 @@ pub(crate) fn render(kind: &Kind, width: usize, height: usize, seed: u64) -> Ren
     }
     let pixels: Vec<u8> = grey.iter().map(|g| g.round().clamp(0.0, 255.0) as u8).collect();
     let mut jpeg = Vec::new();
-    let encoder = jpeg_encoder::Encoder::new(&mut jpeg, kind.jpeg);
+    let mut encoder = jpeg_encoder::Encoder::new(&mut jpeg, kind.jpeg);
+    encoder.set_progressive(kind.progressive);
     encoder.encode(&pixels, width as u16, height as u16, jpeg_encoder::ColorType::Luma).unwrap();
     Rendered { luma: super::decode(jpeg.clone()), jpeg, markers }
 }
@@ -232,7 +241,7 @@ fn paint(
         }
     }
     let corners = [project(0.0, 0.0), project(8.0, 0.0), project(8.0, 8.0), project(0.0, 8.0)];
-    TrueMarker { id, corners, visible: 1.0, side, facing: tilt.cos() }
+    TrueMarker { id, corners, visible: 1.0, side, facing: tilt.cos(), contrast }
 }
 
 /// Gaussian blur, separable.

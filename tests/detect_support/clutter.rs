@@ -27,7 +27,7 @@ pub(crate) fn scatter(light: &mut [f64], width: usize, height: usize, random: &m
         let bits: u64 = random.random();
         match i % 5 {
             0 => draw(light, width, height, &place, |x, y| chequers(x * 6.0, y * 2.0)),
-            1 => draw(light, width, height, &place, |x, y| grille(x, y)),
+            1 => draw(light, width, height, &place, grille),
             2 => draw(light, width, height, &place, |x, y| plate(x, y, bits)),
             3 => draw(light, width, height, &place, |x, y| framed(x, y, bits, true)),
             _ => draw(light, width, height, &place, |x, y| framed(x, y, bits, false)),

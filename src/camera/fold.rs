@@ -9,7 +9,27 @@ pub(super) fn stays_positive<const N: usize>(c: &[f64; N], end: f64) -> bool {
         power *= end;
         least += (coefficient * power).min(0.0);
     }
-    least > 0.0 || first_zero(c, end).is_none()
+    if least > 0.0 {
+        return true;
+    }
+    match c.as_slice() {
+        [a, b, c] => cubic_stays_positive([*a, *b, *c], end),
+        _ => first_zero(c, end).is_none(),
+    }
+}
+
+/// The cubic's least value lies at a turn or at the end.
+fn cubic_stays_positive([a, b, c]: [f64; 3], end: f64) -> bool {
+    let value = |s: f64| 1.0 + s * (a + s * (b + s * c));
+    // Zeros of the derivative a + 2 b s + 3 c s^2, in the form that loses no digits.
+    let discriminant = b * b - 3.0 * a * c;
+    let turns = if discriminant > 0.0 {
+        let q = -(b + discriminant.sqrt().copysign(b));
+        [q / (3.0 * c), a / q]
+    } else {
+        [end; 2]
+    };
+    value(end) > 0.0 && turns.iter().all(|s| !(0.0..end).contains(s) || value(*s) > 0.0)
 }
 
 /// The smallest s in (0, `end`] where `1 + c[0] s + c[1] s^2 + ...` is zero.
@@ -79,5 +99,19 @@ mod tests {
         assert!(!stays_positive(&c, 1.0));
         assert!(stays_positive(&c, 0.69));
         assert!(stays_positive(&[0.243, -1.05, 0.84, 0.0], 5.0));
+    }
+
+    #[test]
+    fn cubics_are_judged_as_their_zeros_say() {
+        let mut seed = 7_u64;
+        let mut next = || {
+            seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            (seed >> 11) as f64 / (1_u64 << 53) as f64
+        };
+        for _ in 0..2000 {
+            let c = [4.0 * next() - 2.0, 4.0 * next() - 2.0, 4.0 * next() - 2.0];
+            let end = 3.0 * next();
+            assert_eq!(cubic_stays_positive(c, end), first_zero(&c, end).is_none(), "{c:?} to {end}");
+        }
     }
 }

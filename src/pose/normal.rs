@@ -124,6 +124,20 @@ impl Normal {
         (photos, shared)
     }
 
+    /// `N^-1` times right-hand sides that touch one photo and the shared columns:
+    /// that photo's rows and the shared rows.
+    pub(super) fn solve_one(
+        &self,
+        block: usize,
+        photo: &DMatrix<f64>,
+        shared: &DMatrix<f64>,
+    ) -> (DMatrix<f64>, DMatrix<f64>) {
+        let own = &self.inverse_blocks[block] * photo;
+        let shared = self.shared_solve(&(shared - self.coupling[block].transpose() * &own));
+        let photo = own + self.photo_part(block, &shared);
+        (photo, shared)
+    }
+
     /// The photo's rows of `N^-1` times a right-hand side without photo part, given its shared rows.
     pub(super) fn photo_part(&self, block: usize, shared_part: &DMatrix<f64>) -> DMatrix<f64> {
         -(&self.inverse_blocks[block] * (&self.coupling[block] * shared_part))

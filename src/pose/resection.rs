@@ -24,6 +24,8 @@ pub(super) struct Pair {
 
 /// Residuals beyond this count less and less: a wrong corner must not win.
 const ROBUST_PX: f64 = 3.0;
+/// Markers of a carrier that propose poses.
+const MOST_STARTS: usize = 3;
 /// Two solutions nearer than this are one, rad.
 const SAME_RAD: f64 = 0.02;
 
@@ -44,10 +46,13 @@ pub(super) fn pairs(photo: &PhotoView, index: usize, carrier: &marker::Carrier) 
 /// has one as a rule, a flat one two; which one is true is decided later.
 pub(super) fn candidates(photo: &PhotoView, index: usize, carrier: &marker::Carrier, lens: &Lens) -> Vec<Candidate> {
     let pairs = pairs(photo, index, carrier);
-    let mut found: Vec<Candidate> = photo
-        .views
-        .iter()
-        .filter(|v| v.carrier == index && v.valid.iter().all(|x| *x))
+    let mut whole: Vec<&View> =
+        photo.views.iter().filter(|v| v.carrier == index && v.valid.iter().all(|x| *x)).collect();
+    // Large markers start best; more than one, since one may be wrong.
+    whole.sort_by(|a, b| b.side_px().total_cmp(&a.side_px()));
+    let mut found: Vec<Candidate> = whole
+        .into_iter()
+        .take(MOST_STARTS)
         .flat_map(|view| marker_poses(view, carrier, lens))
         .filter_map(|start| refine(&start, &pairs, lens))
         .collect();

@@ -23,8 +23,8 @@ pub(super) struct Equations {
     pub(super) residual: DVector<f64>,
     /// Found minus predicted, px; two for each of the four corners.
     pub(super) residual_px: [Vector2<f64>; 4],
-    /// Whitening: residual = whitener * px of the valid corners.
-    pub(super) whitener: DMatrix<f64>,
+    /// Lower Cholesky factor of the valid corners' covariance, px.
+    factor: DMatrix<f64>,
     /// By extra unknowns of findings, not whitened: derivative of each valid
     /// corner by the carrier's own step (6) and by its marker's size (relative).
     pub(super) by_carrier_px: DMatrix<f64>,
@@ -38,6 +38,11 @@ impl Equations {
     /// Root mean square of the whitened residuals.
     pub(super) fn misfit(&self) -> f64 {
         (self.residual.norm_squared() / self.residual.len().max(1) as f64).sqrt()
+    }
+
+    /// Rows in px of the valid corners, brought to unit variance and no correlation.
+    pub(super) fn whitened(&self, px: &DMatrix<f64>) -> Option<DMatrix<f64>> {
+        self.factor.solve_lower_triangular(px)
     }
 }
 
@@ -64,7 +69,8 @@ pub(super) fn equations(
 ) -> Option<Equations> {
     let corners = corners(problem, columns, state, lens, block, view)?;
     let valid: Vec<usize> = (0..4).filter(|i| view.valid[*i]).collect();
-    let whitener = whitener(view, &valid)?;
+    let factor = cholesky_factor(view, &valid)?;
+    let whiten = |px: &DMatrix<f64>| factor.solve_lower_triangular(px);
     let m = 2 * valid.len();
     let free = &columns.carriers[view.carrier];
     let camera = problem.photos[columns.photos[block]].camera;
@@ -103,12 +109,12 @@ pub(super) fn equations(
     }
     Some(Equations {
         block,
-        by_photo: &whitener * by_photo,
-        by_shared: &whitener * by_shared,
+        by_photo: whiten(&by_photo)?,
+        by_shared: whiten(&by_shared)?,
         shared,
-        residual: &whitener * residual,
+        residual: factor.solve_lower_triangular(&residual)?,
         residual_px: std::array::from_fn(|i| view.corners_px[i] - corners[i].pixel),
-        whitener,
+        factor,
         by_carrier_px,
         by_size_px,
         by_focal_px,
@@ -163,8 +169,8 @@ fn corners(
     Some([one(0)?, one(1)?, one(2)?, one(3)?])
 }
 
-/// The inverse of the Cholesky factor of the valid corners' covariance.
-fn whitener(view: &View, valid: &[usize]) -> Option<DMatrix<f64>> {
+/// The Cholesky factor of the valid corners' covariance.
+fn cholesky_factor(view: &View, valid: &[usize]) -> Option<DMatrix<f64>> {
     let index: Vec<usize> = valid.iter().flat_map(|i| [2 * i, 2 * i + 1]).collect();
     let n = index.len();
     if n == 0 {
@@ -174,7 +180,7 @@ fn whitener(view: &View, valid: &[usize]) -> Option<DMatrix<f64>> {
         let value = view.covariance_px2[(index[r], index[c])];
         if r == c { value + LEAST_U_PX * LEAST_U_PX } else { value }
     });
-    covariance.cholesky()?.l().try_inverse()
+    Some(covariance.cholesky()?.unpack())
 }
 
 /// Keeps a covariance invertible; far below any detector's noise, px.

@@ -108,7 +108,7 @@ impl Scene {
         for (e, owner) in solved.equations.iter().zip(&solved.owners) {
             let Some(columns) = columns(extra, e, *owner) else { continue };
             touched = true;
-            let a = &e.whitener * columns;
+            let a = e.whitened(&columns)?;
             photos[e.block] += e.by_photo.tr_mul(&a);
             let cross = e.by_shared.tr_mul(&a);
             for (r, column) in e.shared.iter().enumerate() {

@@ -9,7 +9,6 @@ use nalgebra::{DMatrix, Matrix2, Vector2};
 use statrs::distribution::{ContinuousCDF, FisherSnedecor};
 
 use super::adjust::{Linearized, Work};
-use super::columns::PHOTO;
 use super::views::{Problem, View};
 
 /// The largest share of corners that may be left out.
@@ -121,13 +120,8 @@ fn worst(work: &Work) -> Option<(usize, usize, usize)> {
     let f = FisherSnedecor::new(2.0, freedom - 2.0).ok()?.inverse_cdf(1.0 - level);
     let mut worst: Option<(f64, (usize, usize, usize))> = None;
     for (at, (j, v)) in index(work).into_iter().enumerate() {
-        let e = &linear.equations[at];
-        // An upper bound of the statistic that costs nothing: most views end here.
-        let bound = e.residual.norm_squared() / work.variance;
-        if bound < 2.0 * f * 0.1 {
-            continue;
-        }
-        for (corner, statistic) in statistics(work, &linear, at, (j, v)) {
+        let least = 2.0 * f * freedom / (freedom - 2.0 + 2.0 * f);
+        for (corner, statistic) in statistics(work, &linear, at, (j, v), least).into_iter().flatten() {
             let external = (statistic / 2.0) * (freedom - 2.0) / (freedom - statistic).max(1e-3);
             if external > f && worst.as_ref().is_none_or(|w| external > w.0) {
                 worst = Some((external, (j, v, corner)));
@@ -137,31 +131,42 @@ fn worst(work: &Work) -> Option<(usize, usize, usize)> {
     worst.map(|w| w.1)
 }
 
-/// For each valid corner of a view: how much the misfit drops without it.
-fn statistics(work: &Work, linear: &Linearized, at: usize, (j, v): (usize, usize)) -> Vec<(usize, f64)> {
+/// For each valid corner of a view that may be wrong: how much the misfit drops
+/// without it. `least` is the drop from which one is of interest.
+fn statistics(
+    work: &Work,
+    linear: &Linearized,
+    at: usize,
+    (j, v): (usize, usize),
+    least: f64,
+) -> Option<Vec<(usize, f64)>> {
     let e = &linear.equations[at];
     let view = &work.problem.photos[j].views[v];
-    let valid: Vec<usize> = (0..4).filter(|i| view.valid[*i]).collect();
-    let mut photos = vec![DMatrix::zeros(PHOTO, e.residual.len()); work.columns.photos.len()];
-    photos[e.block] = e.by_photo.transpose();
-    let mut shared = DMatrix::zeros(work.columns.shared, e.residual.len());
+    let rows = e.residual.len();
+    let valid = (0..4).filter(|i| view.valid[*i]).enumerate();
+    // A shift of each corner alone, seen through the whitening.
+    let shifts = e.whitened(&DMatrix::identity(rows, rows))?;
+    let right = shifts.tr_mul(&e.residual);
+    let drop_by = |row: usize, weight: &DMatrix<f64>| -> Option<f64> {
+        let weight: Matrix2<f64> = weight.fixed_view::<2, 2>(2 * row, 2 * row).into_owned();
+        let right: Vector2<f64> = right.fixed_rows::<2>(2 * row).into_owned();
+        Some(right.dot(&(weight.try_inverse()? * right)) / work.variance)
+    };
+    // An upper bound that costs little, as long as a tenth of a corner is controlled by others.
+    let alone = shifts.tr_mul(&shifts);
+    let doubtful: Vec<(usize, usize)> =
+        valid.filter(|(row, _)| drop_by(*row, &alone).is_none_or(|drop| drop > 0.1 * least)).collect();
+    if doubtful.is_empty() {
+        return None;
+    }
+    let photo = e.by_photo.transpose();
+    let mut shared = DMatrix::zeros(work.columns.shared, rows);
     for (c, column) in e.shared.iter().enumerate() {
         let mut row = shared.row_mut(*column);
         row += e.by_shared.column(c).transpose();
     }
-    let (photo_part, shared_part) = linear.normal.solve_many(&photos, &shared);
-    let hat = (photos[e.block].tr_mul(&photo_part[e.block]) + shared.tr_mul(&shared_part)) / work.variance;
-    let rest = DMatrix::identity(hat.nrows(), hat.nrows()) - hat;
-    valid
-        .iter()
-        .enumerate()
-        .filter_map(|(row, corner)| {
-            // A shift of this corner alone, seen through the whitening.
-            let shift = e.whitener.columns(2 * row, 2);
-            let right: Vector2<f64> = (shift.transpose() * &e.residual).fixed_rows::<2>(0).into_owned();
-            let weight: Matrix2<f64> = (shift.transpose() * &rest * shift).fixed_view::<2, 2>(0, 0).into_owned();
-            let statistic = right.dot(&(weight.try_inverse()? * right)) / work.variance;
-            Some((*corner, statistic))
-        })
-        .collect()
+    let (photo_part, shared_part) = linear.normal.solve_one(e.block, &photo, &shared);
+    let hat = (photo.tr_mul(&photo_part) + shared.tr_mul(&shared_part)) / work.variance;
+    let weight = shifts.tr_mul(&(DMatrix::identity(rows, rows) - hat)) * &shifts;
+    Some(doubtful.into_iter().filter_map(|(row, corner)| Some((corner, drop_by(row, &weight)?))).collect())
 }

@@ -12,6 +12,7 @@
 pub mod camera;
 pub mod cli;
 pub mod detect;
+pub mod evidence;
 pub mod fit;
 pub mod folder;
 pub mod geom;

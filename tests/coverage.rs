@@ -179,6 +179,25 @@ fn plates_that_seat_to_half_a_millimetre() {
     coverage("seating, thrust line", &bay, ReferenceLine::ThrustLine, samples() / 3);
 }
 
+#[test]
+fn one_corner_wrong_by_a_pixel() {
+    let bay = Bay { wrong_corner: true, ..Bay::default() };
+    coverage("wrong corner", &bay, ReferenceLine::Centreline, samples() / 3);
+}
+
+/// Few markers leave few degrees of freedom.
+#[test]
+fn two_markers_on_each_carrier() {
+    let bay = Bay { most_markers: 2, ..Bay::default() };
+    coverage("two markers", &bay, ReferenceLine::Centreline, samples() / 3);
+}
+
+#[test]
+fn a_coarse_layout_and_scale() {
+    let bay = Bay { u_layout_mm: 0.5, u_scale: 2e-3, ..Bay::default() };
+    coverage("coarse layout", &bay, ReferenceLine::Centreline, samples() / 3);
+}
+
 /// Jobs in which a plate's other pose wins while photos are linked, so that
 /// the first solution leaves the plate's corners aside.
 #[test]

@@ -2,8 +2,10 @@
 //! ready value of options before any work starts; no geometry here.
 
 mod camera;
+mod check;
 mod detect;
 mod output;
+mod seal;
 mod sheet;
 mod stage;
 mod survey;
@@ -33,6 +35,10 @@ enum Command {
     Survey(survey::Arguments),
     /// Print a marker kit or a camera board as PDF at true size
     Sheet(sheet::Arguments),
+    /// Seal a job with its result and report in an evidence folder
+    Seal(seal::Arguments),
+    /// Check an evidence folder: every byte, the signature, and the result against the photos
+    Check(check::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
     Stage(stage::Arguments),
 }
@@ -49,6 +55,8 @@ pub fn run() -> ExitCode {
         Command::Camera(a) => camera::run(&a),
         Command::Survey(a) => survey::run(&a),
         Command::Sheet(a) => sheet::run(&a),
+        Command::Seal(a) => seal::run(&a),
+        Command::Check(a) => check::run(&a),
         Command::Stage(a) => stage::run(&a),
     };
     ExitCode::from(code)

@@ -90,6 +90,15 @@ pub struct InputFile {
     pub sha256: String,
 }
 
+impl InputFile {
+    /// The text of an embedded file.
+    pub fn embedded_text(&self) -> Option<&'static str> {
+        let stem = self.name.trim_end_matches(".toml");
+        let named = EMBEDDED.iter().find(|(kind, name, _)| kind.name() == self.role && *name == stem);
+        named.filter(|_| self.origin == Origin::Embedded).map(|(_, _, text)| *text)
+    }
+}
+
 /// The models folders in the order in which names are looked for, then the
 /// embedded models.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -124,7 +124,7 @@ fn io_error(name: &str, e: &std::io::Error) -> Error {
     }
 }
 
-fn hex(digest: &[u8]) -> String {
+pub(crate) fn hex(digest: &[u8]) -> String {
     digest.iter().map(|b| format!("{b:02x}")).collect()
 }
 

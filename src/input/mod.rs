@@ -19,6 +19,7 @@ mod writer;
 
 pub use document::Document;
 pub use error::{Error, Place, Problem};
+pub(crate) use file::hex;
 pub use file::{MAX_INPUT_BYTES, SourceFile, digest_of_file};
 pub use matrix::covariance;
 pub use nearest::{did_you_mean, nearest};

@@ -6,10 +6,25 @@ mod convert;
 mod look;
 mod outline;
 mod photo_markers;
+mod remeasure;
+mod seal;
 mod verify;
 
 pub use photo_markers::{FoundMarker, PhotoMarkers, photo_markers};
+pub use remeasure::{AGREE_U, RemeasureError, Remeasured, differences, remeasure};
+pub use seal::{GatherError, gather};
 pub use verify::{Options, verify};
+
+/// The result in an evidence folder's payload.
+const RESULT: &str = "result.json";
+/// Most folders above a job from which sealed files are taken.
+const MOST_UP: usize = 8;
+
+/// Where a job lies in an evidence folder's payload whose files come from up to
+/// `up` folders above it: deep enough that they keep their place.
+fn sealed_job(up: usize) -> String {
+    format!("{}job", "at/".repeat(up.saturating_sub(1)))
+}
 
 /// Why a job could not be verified at all: an input that cannot be read.
 /// What the photos can't decide is no error but a verdict.

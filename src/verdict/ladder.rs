@@ -17,6 +17,16 @@ pub enum Verdict {
 }
 
 impl Verdict {
+    /// The name in records.
+    pub fn name(self) -> &'static str {
+        match self {
+            Verdict::Within => "within",
+            Verdict::Outside => "outside",
+            Verdict::Undecided => "undecided",
+            Verdict::Unusable => "unusable",
+        }
+    }
+
     /// The words for people.
     pub fn words(self) -> &'static str {
         match self {

@@ -51,6 +51,10 @@ pub(crate) struct Bay {
     pub(crate) u_edge_by_size_px: f64,
     pub(crate) u_seating_mm: f64,
     pub(crate) u_seating_deg: f64,
+    /// One corner of each job is wrong by a pixel or two.
+    pub(crate) wrong_corner: bool,
+    /// Carriers keep this many markers.
+    pub(crate) most_markers: usize,
 }
 
 impl Default for Bay {
@@ -70,6 +74,8 @@ impl Default for Bay {
             u_edge_by_size_px: 0.01,
             u_seating_mm: 0.0,
             u_seating_deg: 0.0,
+            wrong_corner: false,
+            most_markers: usize::MAX,
         }
     }
 }
@@ -165,6 +171,9 @@ pub(crate) fn rig(bay: &Bay) -> Rig {
             let sheet = face(50 + i, 160.0, [0.0; 3], [0.0, -1.0, 0.0], [1.0, 0.0, 0.0]);
             carriers.push(carrier(&format!("floor-{i}"), Role::Floor, vec![sheet], bay));
         }
+    }
+    for carrier in &mut carriers {
+        carrier.markers.truncate(bay.most_markers);
     }
     Rig {
         name: "sampled".into(),
@@ -291,7 +300,7 @@ pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
             c.markers.iter().map(|m| one(m, &mut noise)).collect()
         })
         .collect();
-    let photos = stations(bay)
+    let mut photos: Vec<PhotoView> = stations(bay)
         .into_iter()
         .map(|(eye, at)| {
             let eye = eye + noise.vector(100.0);
@@ -339,6 +348,13 @@ pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
             PhotoView { camera: 0, views, u_edge_offset_px: bay.u_edge_px, u_edge_by_size_px: bay.u_edge_by_size_px }
         })
         .collect();
+    if bay.wrong_corner {
+        let photo = &mut photos[(2.0 * noise.uniform()) as usize];
+        let view = (noise.uniform() * photo.views.len() as f64) as usize;
+        let angle = noise.uniform() * std::f64::consts::TAU;
+        let shift = Vector2::new(angle.cos(), angle.sin()) * (1.0 + noise.uniform());
+        photo.views[view].corners_px[(4.0 * noise.uniform()) as usize] += shift;
+    }
     Sample { rig, camera, photos, bodies }
 }
 

@@ -7,6 +7,7 @@
 #![allow(clippy::unwrap_used, reason = "a test may stop where its own helper fails")]
 #![allow(clippy::print_stdout, reason = "a skipped check says so, a comparison shows its figures")]
 
+mod bags;
 #[path = "../common/mod.rs"]
 mod common;
 mod harness;

@@ -1,0 +1,165 @@
+//! `baywitness check`.
+
+use std::path::{Path, PathBuf};
+
+use time::{OffsetDateTime, UtcOffset};
+
+use super::UNREADABLE;
+use super::output::{JsonTarget, complain, say, write_json};
+use crate::evidence::{Inspection, Item, Outcome, Signers, inspect, is_evidence};
+use crate::job::{AGREE_U, RemeasureError, remeasure};
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Evidence folder
+    #[arg(value_name = "DIR")]
+    folder: PathBuf,
+    /// Whose signatures count: a file of allowed signers, as ssh-keygen has it
+    #[arg(long, value_name = "FILE")]
+    signers: Option<PathBuf>,
+    /// Write the checks as JSON to a file, or to standard output with `-`
+    #[arg(long, value_name = "FILE|-")]
+    json: Option<JsonTarget>,
+    /// Number of threads (default: one for each core)
+    #[arg(long, value_name = "N")]
+    threads: Option<usize>,
+}
+
+const ALTERED: u8 = 1;
+const UNSIGNED: u8 = 3;
+
+/// What is written as JSON (`check/1`).
+#[derive(serde::Serialize)]
+struct Record<'a> {
+    format: &'static str,
+    folder: String,
+    outcome: &'static str,
+    signer: Option<&'a str>,
+    checks: Vec<RecordItem<'a>>,
+}
+
+#[derive(serde::Serialize)]
+struct RecordItem<'a> {
+    what: &'a str,
+    outcome: &'static str,
+    found: &'a str,
+}
+
+/// Checks an evidence folder and measures its photos again.
+pub(super) fn run(arguments: &Arguments) -> u8 {
+    let pool = rayon::ThreadPoolBuilder::new().num_threads(arguments.threads.unwrap_or(0)).build();
+    let checked = match pool {
+        Ok(pool) => pool.install(|| check(arguments)),
+        Err(e) => Err(format!("cannot start threads: {e}")),
+    };
+    checked.unwrap_or_else(|message| {
+        complain(&message);
+        UNREADABLE
+    })
+}
+
+fn check(arguments: &Arguments) -> Result<u8, String> {
+    let signers = arguments.signers.as_deref().map(read_signers).transpose()?;
+    let folder = &arguments.folder;
+    if folder.is_dir() && !is_evidence(folder) {
+        return Err(format!("{} is no evidence folder: name one that `baywitness seal` made", folder.display()));
+    }
+    let mut inspection = inspect(folder).map_err(|e| format!("cannot read the folder {}: {e}", folder.display()))?;
+    let signer = who_signed(&mut inspection, signers.as_ref());
+    if inspection.intact() {
+        measured_again(folder, &mut inspection.items);
+    } else {
+        let found = "not measured again: the bytes are not those that were sealed".to_owned();
+        inspection.items.push(Item { what: MEASURED.to_owned(), outcome: Outcome::NotCheckable, found });
+    }
+    let code = match (inspection.intact(), &signer) {
+        (false, _) => ALTERED,
+        (true, Some(_)) => 0,
+        (true, None) => UNSIGNED,
+    };
+    let outcome = match code {
+        ALTERED => "altered",
+        UNSIGNED if inspection.signed => "intact, signer unknown",
+        UNSIGNED => "intact, unsigned",
+        _ => "intact and signed",
+    };
+    say(&words(&inspection.items, outcome), arguments.json.as_ref());
+    if let Some(target) = &arguments.json {
+        let checks =
+            inspection.items.iter().map(|i| RecordItem { what: &i.what, outcome: name(i.outcome), found: &i.found });
+        let record = Record {
+            format: "check/1",
+            folder: folder.display().to_string(),
+            outcome,
+            signer: signer.as_deref(),
+            checks: checks.collect(),
+        };
+        write_json(target, &record)?;
+    }
+    Ok(code)
+}
+
+const MEASURED: &str = "measured again";
+
+fn read_signers(path: &Path) -> Result<Signers, String> {
+    let text = std::fs::read_to_string(path).map_err(|e| format!("cannot read the signers {}: {e}", path.display()))?;
+    // Times without Z are local ones; where the system does not tell, UTC.
+    let offset = UtcOffset::current_local_offset().unwrap_or(UtcOffset::UTC);
+    Signers::read(&text, &path.display().to_string(), offset).map_err(|e| e.to_string())
+}
+
+/// Who signed, of those whose signatures count.
+fn who_signed(inspection: &mut Inspection, signers: Option<&Signers>) -> Option<String> {
+    let signature = inspection.signature.as_ref()?;
+    let now = OffsetDateTime::now_utc();
+    let (outcome, found, who) = match signers.map(|s| s.who(&signature.key(), now)) {
+        None => (Outcome::NotCheckable, "no list of signers was given (--signers)".to_owned(), None),
+        Some(Ok(who)) => (Outcome::Passed, format!("{who}, who is listed"), Some(who.to_owned())),
+        Some(Err(why)) => (Outcome::NotCheckable, why, None),
+    };
+    inspection.items.push(Item { what: "signer".to_owned(), outcome, found });
+    who
+}
+
+fn measured_again(folder: &Path, items: &mut Vec<Item>) {
+    let (outcome, found) = match remeasure(&folder.join("data")) {
+        Ok(again) if again.differences.is_empty() => (
+            Outcome::Passed,
+            format!(
+                "{}; every value within {AGREE_U} of its standard uncertainty of the recorded one",
+                again.now.verdict.words()
+            ),
+        ),
+        Ok(again) => {
+            let versions = (&again.recorded.tool.version, &again.now.tool.version);
+            let version = if versions.0 == versions.1 {
+                String::new()
+            } else {
+                format!(" (recorded by version {}, measured by {})", versions.0, versions.1)
+            };
+            (Outcome::Failed, format!("{}{version}", again.differences.join("; ")))
+        }
+        Err(e @ (RemeasureError::NoJob | RemeasureError::Result(_) | RemeasureError::Job(_))) => {
+            (Outcome::Failed, e.to_string())
+        }
+    };
+    items.push(Item { what: MEASURED.to_owned(), outcome, found });
+}
+
+fn words(items: &[Item], outcome: &str) -> String {
+    let mut text = String::new();
+    for item in items {
+        text.push_str(&format!("{:<14}  {:<15}  {}\n", name(item.outcome), item.what, item.found));
+    }
+    text.push_str(&format!("\n{outcome}\n"));
+    text
+}
+
+fn name(outcome: Outcome) -> &'static str {
+    match outcome {
+        Outcome::Passed => "passed",
+        Outcome::Failed => "failed",
+        Outcome::NotCheckable => "not checkable",
+    }
+}

@@ -1,0 +1,225 @@
+//! Whose signatures count: OpenSSH's `allowed_signers` file (ssh-keygen(1),
+//! ALLOWED SIGNERS).
+
+use ssh_key::PublicKey;
+use time::{OffsetDateTime, PrimitiveDateTime, UtcOffset};
+
+use super::signature::NAMESPACE;
+
+/// One line of the file.
+#[derive(Debug, Clone)]
+pub struct Signer {
+    /// Who, as the file says it.
+    pub principals: String,
+    key: PublicKey,
+    namespaces: Option<Vec<String>>,
+    valid_after: Option<OffsetDateTime>,
+    valid_before: Option<OffsetDateTime>,
+    /// The key signs other keys: certificates, which this program does not check.
+    authority: bool,
+}
+
+/// All lines.
+#[derive(Debug, Clone, Default)]
+pub struct Signers(Vec<Signer>);
+
+/// A line that cannot be understood.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{file}, line {line}: {problem}; write it as ssh-keygen's manual describes allowed signers")]
+pub struct SignersError {
+    /// The file.
+    pub file: String,
+    /// The line, from 1.
+    pub line: usize,
+    /// What is wrong.
+    pub problem: String,
+}
+
+impl Signers {
+    /// Reads the file's text. Times without Z are local ones, `offset` from UTC.
+    ///
+    /// # Errors
+    /// The first line that cannot be understood.
+    pub fn read(text: &str, file: &str, offset: UtcOffset) -> Result<Self, SignersError> {
+        let mut signers = Vec::new();
+        for (i, line) in text.lines().enumerate() {
+            let line = line.trim();
+            if line.is_empty() || line.starts_with('#') {
+                continue;
+            }
+            let wrong = |problem: String| SignersError { file: file.to_owned(), line: i + 1, problem };
+            signers.push(read_line(line, offset).map_err(wrong)?);
+        }
+        Ok(Signers(signers))
+    }
+
+    /// Who a key belongs to at a time.
+    ///
+    /// # Errors
+    /// Why nobody's signature by this key counts.
+    pub fn who(&self, key: &PublicKey, at: OffsetDateTime) -> Result<&str, String> {
+        let lines: Vec<&Signer> = self.0.iter().filter(|s| s.key.key_data() == key.key_data()).collect();
+        let mut why = "its key is not in the list of signers".to_owned();
+        for signer in lines {
+            match signer.objection(at) {
+                None => return Ok(&signer.principals),
+                Some(objection) => why = format!("{} {objection}", signer.principals),
+            }
+        }
+        Err(why)
+    }
+}
+
+impl Signer {
+    fn objection(&self, at: OffsetDateTime) -> Option<String> {
+        if self.authority {
+            return Some("is listed as a certificate authority, which this program does not follow".to_owned());
+        }
+        let named = |list: &Vec<String>| list.iter().any(|pattern| matches(pattern, NAMESPACE));
+        if !self.namespaces.as_ref().is_none_or(named) {
+            return Some(format!("may not sign for {NAMESPACE:?}"));
+        }
+        if self.valid_after.is_some_and(|t| at < t) {
+            return Some("was not yet allowed to sign".to_owned());
+        }
+        if self.valid_before.is_some_and(|t| at > t) {
+            return Some("is no longer allowed to sign".to_owned());
+        }
+        None
+    }
+}
+
+fn read_line(line: &str, offset: UtcOffset) -> Result<Signer, String> {
+    let (principals, rest) = first_word(line);
+    let mut signer = None;
+    let (word, after) = first_word(rest);
+    // The options are left out as a rule; a key's kind starts the rest then.
+    let (options, key_text) = if is_key_kind(word) { ("", rest) } else { (word, after) };
+    let (kind, rest) = first_word(key_text);
+    let (blob, _comment) = first_word(rest);
+    if let Ok(key) = PublicKey::from_openssh(&format!("{kind} {blob}")) {
+        signer = Some(Signer {
+            principals: principals.trim_matches('"').to_owned(),
+            key,
+            namespaces: None,
+            valid_after: None,
+            valid_before: None,
+            authority: false,
+        });
+    }
+    let mut signer = signer.ok_or("has no public key after the principals and options")?;
+    for option in split_options(options) {
+        let (name, value) = option.split_once('=').map_or((option, None), |(n, v)| (n, Some(v.trim_matches('"'))));
+        match (name.to_ascii_lowercase().as_str(), value) {
+            ("cert-authority", None) => signer.authority = true,
+            ("namespaces", Some(list)) => signer.namespaces = Some(list.split(',').map(str::to_owned).collect()),
+            ("valid-after", Some(time)) => signer.valid_after = Some(read_time(time, offset)?),
+            ("valid-before", Some(time)) => signer.valid_before = Some(read_time(time, offset)?),
+            _ => return Err(format!("has the unknown option {option:?}")),
+        }
+    }
+    Ok(signer)
+}
+
+fn is_key_kind(word: &str) -> bool {
+    ["ssh-", "sk-ssh-", "ecdsa-sha2-", "sk-ecdsa-sha2-"].iter().any(|start| word.starts_with(start))
+}
+
+/// Up to a blank outside quotes.
+fn first_word(text: &str) -> (&str, &str) {
+    let text = text.trim_start();
+    let mut quoted = false;
+    let end = text.find(|c: char| {
+        quoted ^= c == '"';
+        c.is_whitespace() && !quoted
+    });
+    end.map_or((text, ""), |end| (&text[..end], text[end..].trim_start()))
+}
+
+fn split_options(options: &str) -> Vec<&str> {
+    let mut quoted = false;
+    let split = options.split(|c: char| {
+        quoted ^= c == '"';
+        c == ',' && !quoted
+    });
+    split.filter(|o| !o.is_empty()).collect()
+}
+
+/// `YYYYMMDD`, `YYYYMMDDHHMM` or `YYYYMMDDHHMMSS`, with `Z` for UTC.
+fn read_time(text: &str, offset: UtcOffset) -> Result<OffsetDateTime, String> {
+    let (digits, offset) = text.strip_suffix('Z').map_or((text, offset), |digits| (digits, UtcOffset::UTC));
+    let wrong = || format!("has the time {text:?}, which is none");
+    if !digits.bytes().all(|b| b.is_ascii_digit()) {
+        return Err(wrong());
+    }
+    let whole = match digits.len() {
+        8 => format!("{digits}000000"),
+        12 => format!("{digits}00"),
+        14 => digits.to_owned(),
+        _ => return Err(wrong()),
+    };
+    let form = time::macros::format_description!("[year][month][day][hour][minute][second]");
+    PrimitiveDateTime::parse(&whole, &form).map(|t| t.assume_offset(offset)).map_err(|_| wrong())
+}
+
+/// OpenSSH's patterns: `*` and `?`.
+fn matches(pattern: &str, text: &str) -> bool {
+    let (mut rest, mut chars) = (pattern.chars(), text.chars());
+    match rest.next() {
+        None => text.is_empty(),
+        Some('*') => {
+            text.char_indices().map(|(i, _)| i).chain([text.len()]).any(|i| matches(rest.as_str(), &text[i..]))
+        }
+        Some('?') => chars.next().is_some_and(|_| matches(rest.as_str(), chars.as_str())),
+        Some(c) => chars.next() == Some(c) && matches(rest.as_str(), chars.as_str()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const KEY: &str = "ssh-ed25519 AAAAC3NzaC1lZDI1NTE5AAAAIJhG1hyVQMgVHYvh6Qa5PQ7Z4YTTtRfnBxRGIVbuYsDl";
+
+    fn at(text: &str) -> OffsetDateTime {
+        read_time(text, UtcOffset::UTC).unwrap()
+    }
+
+    fn who(line: &str, time: &str) -> Result<String, String> {
+        let signers = Signers::read(line, "signers", UtcOffset::UTC).map_err(|e| e.to_string())?;
+        signers.who(&PublicKey::from_openssh(KEY).unwrap(), at(time)).map(str::to_owned)
+    }
+
+    #[test]
+    fn lines_of_the_manual_are_understood() {
+        assert_eq!(who(&format!("a@shop.example {KEY} a comment"), "20260101"), Ok("a@shop.example".to_owned()));
+        assert_eq!(who(&format!("# first\n\n\"a b\" {KEY}"), "20260101"), Ok("a b".to_owned()));
+        let spaces = format!("a namespaces=\"git,baywitness-*\",valid-after=\"20250101\",valid-before=20270101Z {KEY}");
+        assert_eq!(who(&spaces, "20260101"), Ok("a".to_owned()));
+        assert!(who(&spaces, "20241231").unwrap_err().contains("not yet"));
+        assert!(who(&spaces, "202701010001").unwrap_err().contains("no longer"));
+        assert!(who(&format!("a namespaces=\"git\" {KEY}"), "20260101").unwrap_err().contains("may not sign"));
+        assert!(who(&format!("a cert-authority {KEY}"), "20260101").unwrap_err().contains("authority"));
+        assert!(who("", "20260101").unwrap_err().contains("not in the list"));
+    }
+
+    #[test]
+    fn wrong_lines_are_named() {
+        for line in [
+            "a",
+            "a ssh-ed25519",
+            "a ssh-ed25519 AAAA",
+            &format!("a whatever=1 {KEY}"),
+            &format!("a valid-after=2026 {KEY}"),
+        ] {
+            let error = who(&format!("# c\n{line}"), "20260101").unwrap_err();
+            assert!(error.contains("line 2"), "{error}");
+        }
+    }
+
+    #[test]
+    fn one_of_two_lines_is_enough() {
+        let two = format!("old valid-before=20250101 {KEY}\nnew {KEY}");
+        assert_eq!(who(&two, "20260101"), Ok("new".to_owned()));
+    }
+}

@@ -1,0 +1,119 @@
+//! `seal` and `check` as people run them.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+/// A job in a folder below `shared`, with its rig and set-up sheet beside it and
+/// photos that show nothing: it ends as unusable, quickly.
+pub(crate) fn small_job(shared: &Path) -> PathBuf {
+    let good: PathBuf = [env!("CARGO_MANIFEST_DIR"), "samples", "good"].iter().collect();
+    let job = shared.join("J 1");
+    fs::create_dir_all(job.join("photos")).unwrap();
+    for name in ["rig.toml", "setup.toml", "camera.toml"] {
+        fs::copy(good.join(name), shared.join(name)).unwrap();
+    }
+    let text = "format = \"job/1\"\njob = \"J 1\"\nsetup = \"../setup.toml\"\nrig = \"../rig\"\ncamera = \"../camera.toml\"\n\
+                [[attachment]]\nfile = \"notes (ä).txt\"\nkind = \"other\"\n";
+    fs::write(job.join("job.toml"), text).unwrap();
+    fs::write(job.join("notes (ä).txt"), "invented").unwrap();
+    for (name, grey) in [("a.png", 90), ("b.png", 150)] {
+        image::GrayImage::from_pixel(320, 240, image::Luma([grey])).save(job.join("photos").join(name)).unwrap();
+    }
+    job
+}
+
+fn run(arguments: &[&Path], options: &[&str], agent: Option<&Path>) -> (i32, String) {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    command.args(options).args(arguments).env_remove("SSH_AUTH_SOCK").env_remove("BAYWITNESS_MODELS");
+    if let Some(socket) = agent {
+        command.env("SSH_AUTH_SOCK", socket);
+    }
+    let output = command.stdin(std::process::Stdio::null()).output().unwrap();
+    let text = [output.stdout, output.stderr].map(|b| String::from_utf8(b).unwrap()).concat();
+    (output.status.code().unwrap(), text)
+}
+
+pub(crate) fn seal_with(job: &Path, out: &Path, key: &Path, agent: Option<&Path>) -> (i32, String) {
+    run(&[job, Path::new("--out"), out, Path::new("--key"), key], &["seal"], agent)
+}
+
+fn check(folder: &Path, signers: Option<&Path>) -> (i32, String) {
+    match signers {
+        None => run(&[folder], &["check"], None),
+        Some(list) => run(&[folder, Path::new("--signers"), list], &["check"], None),
+    }
+}
+
+fn rewrite(path: &Path, change: impl Fn(&str) -> String) {
+    let text = fs::read_to_string(path).unwrap();
+    let changed = change(&text);
+    assert_ne!(text, changed, "{}", path.display());
+    fs::write(path, changed).unwrap();
+}
+
+#[test]
+fn exit_codes_tell_intact_altered_and_unsigned_apart() {
+    let dir = tempfile::tempdir().unwrap();
+    let job = small_job(&dir.path().join("in"));
+    let key = super::fresh_key(dir.path(), "");
+    let (signed, unsigned) = (dir.path().join("signed"), dir.path().join("unsigned"));
+    let (code, text) = seal_with(&job, &signed, &key, None);
+    assert_eq!(code, 0, "{text}");
+    assert!(text.contains("retake"), "{text}");
+    assert_eq!(run(&[&job, Path::new("--out"), &unsigned], &["seal"], None).0, 0);
+    assert!(signed.join("data/job/notes (ä).txt").is_file() && signed.join("data/rig.toml").is_file());
+    let list = dir.path().join("signers");
+    fs::write(&list, format!("T1 {}", fs::read_to_string(key.with_extension("pub")).unwrap())).unwrap();
+    let (code, text) = check(&signed, Some(&list));
+    assert_eq!(code, 0, "{text}");
+    assert!(text.contains("T1") && text.contains("measured again"), "{text}");
+    assert_eq!(check(&signed, None).0, 3);
+    assert_eq!(check(&unsigned, Some(&list)).0, 3);
+    let other = dir.path().join("others");
+    fs::write(
+        &other,
+        "T1 valid-before=\"20200101\" ".to_owned() + &fs::read_to_string(key.with_extension("pub")).unwrap(),
+    )
+    .unwrap();
+    let (code, text) = check(&signed, Some(&other));
+    assert!(code == 3 && text.contains("no longer"), "{code}: {text}");
+    fs::write(signed.join("data/job/photos/a.png"), "x").unwrap();
+    let (code, text) = check(&signed, Some(&list));
+    assert!(code == 1 && text.contains("data/job/photos/a.png was altered"), "{code}: {text}");
+    for (path, words) in [(dir.path().join("none"), "cannot read"), (job, "no evidence folder"), (key, "cannot read")] {
+        let (code, text) = check(&path, None);
+        assert!(code == 2 && text.contains(words), "{code}: {text}");
+    }
+    fs::write(&list, "T1 nonsense").unwrap();
+    let (code, text) = check(&unsigned, Some(&list));
+    assert!(code == 2 && text.contains("line 1"), "{code}: {text}");
+}
+
+/// Whoever holds a key can seal anything: a result that the photos don't give is found by measuring.
+#[test]
+fn a_result_that_does_not_follow_from_the_photos_is_found() {
+    use baywitness::evidence::{Bytes, Contents, seal};
+    let dir = tempfile::tempdir().unwrap();
+    let good: PathBuf = [env!("CARGO_MANIFEST_DIR"), "samples", "good"].iter().collect();
+    let (honest, forged) = (dir.path().join("honest"), dir.path().join("forged"));
+    let (code, text) = run(&[&good, Path::new("--out"), &honest], &["seal"], None);
+    assert_eq!(code, 0, "{text}");
+    let (code, text) = check(&honest, None);
+    assert!(code == 3 && text.contains("within tolerance"), "{code}: {text}");
+    rewrite(&honest.join("data/result.json"), |text| {
+        let mut record: serde_json::Value = serde_json::from_str(text).unwrap();
+        let value = record["checks"][0]["value"].as_f64().unwrap();
+        record["checks"][0]["value"] = serde_json::json!(value - 1.0);
+        record.to_string()
+    });
+    let mut contents = Contents::default();
+    let payload = honest.join("data");
+    for path in super::files(&payload) {
+        let name = path.strip_prefix(&payload).unwrap().to_str().unwrap().to_owned();
+        contents.payload.insert(name, Bytes::File { path, sha256: None });
+    }
+    seal(&forged, &contents, None).unwrap();
+    let (code, text) = check(&forged, None);
+    assert!(code == 1 && text.contains("distance") && text.contains("recorded"), "{code}: {text}");
+}

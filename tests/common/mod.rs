@@ -349,11 +349,7 @@ pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
         })
         .collect();
     if bay.wrong_corner {
-        let photo = &mut photos[(2.0 * noise.uniform()) as usize];
-        let view = (noise.uniform() * photo.views.len() as f64) as usize;
-        let angle = noise.uniform() * std::f64::consts::TAU;
-        let shift = Vector2::new(angle.cos(), angle.sin()) * (1.0 + noise.uniform());
-        photo.views[view].corners_px[(4.0 * noise.uniform()) as usize] += shift;
+        move_one_corner(&mut photos, &mut noise);
     }
     Sample { rig, camera, photos, bodies }
 }
@@ -367,4 +363,13 @@ fn covariance(noise_px: f64) -> SMatrix<f64, 8, 8> {
 fn correlated(noise_px: f64, noise: &mut Noise) -> SVector<f64, 8> {
     let common = [0.5 * noise_px * noise.normal(), 0.5 * noise_px * noise.normal()];
     SVector::from_fn(|i, _| noise_px * noise.normal() + common[i % 2])
+}
+
+/// A blunder: one corner of one marker in one of the first two photos.
+fn move_one_corner(photos: &mut [PhotoView], noise: &mut Noise) {
+    let photo = &mut photos[(2.0 * noise.uniform()) as usize];
+    let view = (noise.uniform() * photo.views.len() as f64) as usize;
+    let angle = noise.uniform() * std::f64::consts::TAU;
+    let shift = Vector2::new(angle.cos(), angle.sin()) * (1.0 + noise.uniform());
+    photo.views[view].corners_px[(4.0 * noise.uniform()) as usize] += shift;
 }

@@ -6,7 +6,9 @@ mod file;
 mod fold;
 mod kannala_brandt;
 mod lens;
+mod other_model;
 mod profile;
 
 pub use lens::{Lens, LensModel, Projection};
+pub use other_model::OtherModel;
 pub use profile::{ExifMatch, PerPhoto, Profile};

@@ -4,6 +4,7 @@
 mod camera;
 mod check;
 mod detect;
+mod explain;
 mod output;
 mod seal;
 mod sheet;
@@ -39,6 +40,8 @@ enum Command {
     Seal(seal::Arguments),
     /// Check an evidence folder: every byte, the signature, and the result against the photos
     Check(check::Arguments),
+    /// Say what a finding's code means, where it comes from and what to do
+    Explain(explain::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
     Stage(stage::Arguments),
 }
@@ -57,6 +60,7 @@ pub fn run() -> ExitCode {
         Command::Sheet(a) => sheet::run(&a),
         Command::Seal(a) => seal::run(&a),
         Command::Check(a) => check::run(&a),
+        Command::Explain(a) => explain::run(&a),
         Command::Stage(a) => stage::run(&a),
     };
     ExitCode::from(code)

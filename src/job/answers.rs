@@ -142,6 +142,7 @@ fn compare(reading: &Reading, photo: Option<Estimate>) -> Compared {
         photo.map(|p| (reading.value - p.value) / expanded.hypot(p.expanded_uncertainty())).filter(|e| e.is_finite());
     Compared {
         quantity: reading.quantity,
+        from: reading.from.clone(),
         value: reading.value,
         u: reading.u,
         photo,

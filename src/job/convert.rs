@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use time::format_description::well_known::Rfc3339;
 
 use super::assign::Assignment;
+use super::doubts::{detectable_records, sensitivity_records};
 use super::look::Looked;
 use super::outline::outlines;
 use crate::folder::{Calibration, InputFile, JobFolder, Origin};
@@ -19,8 +20,8 @@ use crate::record::{
     Verdict, WaiverRecord,
 };
 use crate::setup::{Check, DecisionRule, Evidence};
-use crate::verdict::findings::{Compared, not_checked};
-use crate::verdict::{Checked, Finding, Level};
+use crate::verdict::findings::{Compared, Detectable, not_checked};
+use crate::verdict::{Checked, Finding, Level, Sensitivity};
 
 /// Everything that one verification produced.
 pub(super) struct Parts<'a> {
@@ -36,6 +37,8 @@ pub(super) struct Parts<'a> {
     pub(super) without: Option<&'a [Checked]>,
     pub(super) readings: &'a [Compared],
     pub(super) findings: &'a [Finding],
+    pub(super) detectable: &'a [Detectable],
+    pub(super) sensitivity: &'a [Sensitivity],
 }
 
 /// The record of a job.
@@ -66,6 +69,8 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
             .map(|a| AttachmentRecord { file: a.name.clone(), kind: a.kind.clone(), sha256: a.sha256.clone() })
             .collect(),
         findings: parts.findings.iter().map(finding).collect(),
+        detectable: detectable_records(parts.detectable),
+        sensitivity: sensitivity_records(folder, parts.photos, parts.sensitivity),
     }
 }
 

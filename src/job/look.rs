@@ -6,7 +6,7 @@ use super::Error;
 use crate::detect::{Sightings, find_markers};
 use crate::folder::PhotoFile;
 use crate::marker::Dictionary;
-use crate::photo::{self, Exif};
+use crate::photo::{self, Exif, Light};
 
 /// What is kept of a photo once it was looked at; its pixels are not.
 #[derive(Debug, Clone)]
@@ -17,6 +17,10 @@ pub(super) struct Looked {
     pub(super) height: usize,
     pub(super) exif: Exif,
     pub(super) sightings: Sightings,
+    /// Where it is at the end of its scale.
+    pub(super) light: Light,
+    /// What its mirror image shows, where that is what it should show itself: codes have a handedness.
+    pub(super) mirrored: Option<Sightings>,
 }
 
 /// Looks at every photo, in parallel; the first unreadable one (in the job's
@@ -26,9 +30,26 @@ pub(super) fn look(photos: &[PhotoFile]) -> Result<Vec<Looked>, Error> {
     all.into_iter().collect()
 }
 
+/// Fewer markers than this and the mirror image is looked at too.
+const FEW: usize = 4;
+
+/// A photo's markers, and those of its mirror image where that shows more:
+/// what the photo itself then shows is a reflection in paint or glass.
+fn handed(own: Sightings, mirrored: impl FnOnce() -> Sightings) -> (Sightings, Option<Sightings>) {
+    if own.markers.len() >= FEW {
+        return (own, None);
+    }
+    let mirrored = mirrored();
+    if mirrored.markers.len() > own.markers.len() + 1 {
+        return (Sightings { markers: Vec::new(), ..own }, Some(mirrored));
+    }
+    (own, None)
+}
+
 fn look_at(file: &PhotoFile) -> Result<Looked, Error> {
     let photo = photo::read(&file.path)?;
     let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
+    let (sightings, mirrored) = handed(sightings, || find_markers(&photo.luma.mirrored(), Dictionary::tag36h11()));
     Ok(Looked {
         name: file.name.clone(),
         sha256: photo.sha256,
@@ -36,5 +57,7 @@ fn look_at(file: &PhotoFile) -> Result<Looked, Error> {
         height: photo.height,
         exif: photo.exif,
         sightings,
+        light: Light::of(&photo.luma),
+        mirrored,
     })
 }

@@ -3,6 +3,7 @@
 mod answers;
 mod assign;
 mod convert;
+mod doubts;
 mod look;
 mod outline;
 mod photo_markers;

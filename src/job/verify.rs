@@ -6,14 +6,15 @@ use super::Error;
 use super::answers::{Questions, line_of};
 use super::assign::{Assignment, assign, views};
 use super::convert::{Parts, record};
+use super::doubts::{check_asks, elsewhere, photo_facts};
 use super::look::{Looked, look};
 use crate::folder::{JobFolder, Models};
 use crate::marker::Role;
 use crate::measure::{Answer, Facts, Undetermined, measure};
 use crate::pose::{self, Problem, Scene, adjust};
 use crate::record::JobRecord;
-use crate::verdict::findings::{Case, PhotoFacts, PhotoProblem, Suspect, find, suspects};
-use crate::verdict::{Checked, StandSize, check};
+use crate::verdict::findings::{Case, PhotoFacts, PhotoProblem, Suspect, detectable, find, suspects};
+use crate::verdict::{Checked, StandSize, check, sensitivity};
 
 /// How to verify.
 #[derive(Debug, Clone)]
@@ -92,21 +93,17 @@ fn judge(
     let without = with_readings.is_some().then(|| decide_all(folder, questions.checks(setup, job, alone.as_ref())));
     let readings = questions.compared(job, alone.as_ref());
     let suspects: Vec<Suspect> = scene.map_or_else(Vec::new, |s| suspects(rig, problem, s));
-    let facts: Vec<PhotoFacts> = photos
-        .iter()
-        .zip(&assignment.photos)
-        .map(|(p, a)| PhotoFacts {
-            file: &p.name,
-            exif: &p.exif,
-            sightings: &p.sightings,
-            problem: a.as_ref().err().cloned(),
-        })
-        .collect();
-    let findings = find(&Case {
+    let photo_facts: Vec<PhotoFacts> =
+        photos.iter().zip(&assignment.photos).map(|(p, a)| photo_facts(p, a.as_ref().err().cloned())).collect();
+    let measured = measurement.map(|m| questions.measured(m)).unwrap_or_default();
+    let asks = check_asks(folder, &questions.asks);
+    let elsewhere = scene.map_or_else(Vec::new, |s| elsewhere(&facts, s, asks, &checks, &readings));
+    let sensitivity = scene.map_or_else(Vec::new, |s| sensitivity(&facts, problem, s, asks));
+    let case = Case {
         rig,
         setup,
         job,
-        photos: &facts,
+        photos: &photo_facts,
         scene,
         problem: Some(problem),
         measurement,
@@ -114,8 +111,11 @@ fn judge(
         line,
         suspects: &suspects,
         readings: &readings,
-    });
-    let measured = measurement.map(|m| questions.measured(m)).unwrap_or_default();
+        measured: &measured,
+        elsewhere: &elsewhere,
+        sensitivity: &sensitivity,
+    };
+    let (findings, detectable) = (find(&case), detectable(&case));
     record(&Parts {
         folder,
         photos,
@@ -124,11 +124,13 @@ fn judge(
         scene,
         why_no_scene: solved.as_ref().err().map(String::as_str),
         measurement,
-        measured,
+        measured: measured.clone(),
         checks: &checks,
         without: without.as_deref(),
         readings: &readings,
         findings: &findings,
+        detectable: &detectable,
+        sensitivity: &sensitivity,
     })
 }
 

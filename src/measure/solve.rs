@@ -80,6 +80,16 @@ pub fn measure(
     Measurement { answers, carriers: rows.carriers(&inputs), photos: rows.photos(scene) }
 }
 
+/// How each answer changes with the carriers' steps of the adjustment: six rows
+/// for each carrier in the rig's order, mm and rad; a column for each ask, zero
+/// where it is undetermined.
+pub fn gradients(facts: &Facts, scene: &Scene, asks: &[Ask]) -> DMatrix<f64> {
+    let inputs = Inputs::new(facts, scene);
+    let rows = Derivatives::new(facts, &inputs, asks, ReferenceLine::RearAxleNormal);
+    let steps = 6 * facts.rig.carriers.len();
+    DMatrix::from_fn(steps, asks.len(), |r, c| if rows.values[c].is_ok() { rows.gradients[c][r] } else { 0.0 })
+}
+
 /// Updates the vector by one observation (the linear update of least squares;
 /// its independent sources stay separate columns).
 fn take_in(facts: &Facts, inputs: &mut Inputs, reading: &UsedReading) {

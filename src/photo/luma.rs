@@ -36,6 +36,13 @@ impl Luma {
         &self.pixels[v * self.width..(v + 1) * self.width]
     }
 
+    /// The picture with left and right exchanged.
+    #[must_use]
+    pub fn mirrored(&self) -> Luma {
+        let pixels = self.pixels.chunks_exact(self.width).flat_map(|row| row.iter().rev().copied()).collect();
+        Luma { width: self.width, height: self.height, pixels }
+    }
+
     /// One pixel.
     pub fn at(&self, u: usize, v: usize) -> u8 {
         self.pixels[v * self.width + u]

@@ -40,7 +40,8 @@ impl Scene {
                 of_shared[(BODY * k + BODY - 1, mode.column)] += mode.stretch;
             }
         }
-        let stretch = (0..count).map(|k| of_shared.row(BODY * k + BODY - 1).transpose().dot(&solved.values)).collect();
+        let stretch =
+            (0..count).map(|k| of_shared.row(BODY * k + BODY - 1).transpose().dot(&solved.state.shared)).collect();
         let covariance = &of_shared * solved.normal.shared_solve(&of_shared.transpose());
         // The common factor stands before the markers' own sizes.
         let scale = columns.nuisance.iter().zip(&columns.sources).find(|(_, s)| **s == Source::Scale).map(|(c, _)| *c);

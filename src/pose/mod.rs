@@ -11,6 +11,7 @@ mod adjust;
 mod again;
 mod bodies;
 mod columns;
+mod extra;
 mod homography;
 mod ippe;
 mod link;
@@ -22,14 +23,17 @@ mod score;
 mod snoop;
 mod state;
 mod views;
+mod without;
 
 pub use adjust::{Options, adjust, adjust_from, adjust_near};
 pub use bodies::{BODY, Bodies};
+pub use extra::Extra;
 pub(crate) use homography::homography;
 pub(crate) use ippe::plane_poses;
 pub use scene::{Scene, SolvedPhoto, SolvedView, Source};
-pub use score::{Extra, ScoreTest};
+pub use score::ScoreTest;
 pub use views::{EDGE_SIDE_PX, PhotoView, Problem, U_EDGE_BY_SIZE_PX, View};
+pub use without::{Influence, LeftOut};
 
 /// Why no scene could be made.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]

@@ -1,6 +1,8 @@
 //! Normal equations with the photos' blocks eliminated first (Schur
 //! complement): the cost grows linearly with the number of photos.
 
+use std::collections::BTreeMap;
+
 use nalgebra::{Cholesky, DMatrix, DVector, Dyn};
 
 use super::columns::{Columns, NUISANCE, PHOTO};
@@ -104,26 +106,6 @@ impl Normal {
         }
     }
 
-    /// `N^-1` times right-hand sides given by photo block and shared columns.
-    pub(super) fn solve_many(
-        &self,
-        photos: &[DMatrix<f64>],
-        shared: &DMatrix<f64>,
-    ) -> (Vec<DMatrix<f64>>, DMatrix<f64>) {
-        let own: Vec<DMatrix<f64>> = photos.iter().zip(&self.inverse_blocks).map(|(p, inv)| inv * p).collect();
-        let mut reduced = shared.clone();
-        for (coupling, own) in self.coupling.iter().zip(&own) {
-            reduced -= coupling.transpose() * own;
-        }
-        let shared = self.shared_solve(&reduced);
-        let photos = own
-            .into_iter()
-            .enumerate()
-            .map(|(b, own)| own - &self.inverse_blocks[b] * (&self.coupling[b] * &shared))
-            .collect();
-        (photos, shared)
-    }
-
     /// `N^-1` times right-hand sides that touch one photo and the shared columns:
     /// that photo's rows and the shared rows.
     pub(super) fn solve_one(
@@ -136,6 +118,19 @@ impl Normal {
         let shared = self.shared_solve(&(shared - self.coupling[block].transpose() * &own));
         let photo = own + self.photo_part(block, &shared);
         (photo, shared)
+    }
+
+    /// `A' N^-1 A` for right-hand sides given by some photos' blocks and the
+    /// shared columns; the other photos' are zero and cost nothing.
+    pub(super) fn quadratic(&self, photos: &BTreeMap<usize, DMatrix<f64>>, shared: &DMatrix<f64>) -> DMatrix<f64> {
+        let mut reduced = shared.clone();
+        let mut own = DMatrix::zeros(shared.ncols(), shared.ncols());
+        for (b, photo) in photos {
+            let solved = &self.inverse_blocks[*b] * photo;
+            reduced -= self.coupling[*b].tr_mul(&solved);
+            own += photo.tr_mul(&solved);
+        }
+        own + reduced.tr_mul(&self.shared_solve(&reduced))
     }
 
     /// The photo's rows of `N^-1` times a right-hand side without photo part, given its shared rows.

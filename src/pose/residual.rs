@@ -32,6 +32,9 @@ pub(super) struct Equations {
     pub(super) by_size_px: DVector<f64>,
     /// Likewise by the photo's relative focal length.
     pub(super) by_focal_px: DVector<f64>,
+    /// Likewise by the lens: focal lengths and principal point relative to the
+    /// focal length, then the model's coefficients.
+    pub(super) by_lens_px: DMatrix<f64>,
 }
 
 impl Equations {
@@ -83,6 +86,7 @@ pub(super) fn equations(
     let mut by_shared = DMatrix::zeros(m, shared.len());
     let mut by_carrier_px = DMatrix::zeros(m, 6);
     let (mut by_size_px, mut by_focal_px) = (DVector::zeros(m), DVector::zeros(m));
+    let mut by_lens_px = DMatrix::zeros(m, 9);
     let mut residual = DVector::zeros(m);
     for (row, i) in valid.iter().enumerate() {
         let corner = &corners[*i];
@@ -91,6 +95,7 @@ pub(super) fn equations(
         by_carrier_px.view_mut((2 * row, 0), (2, 6)).copy_from(&corner.by_carrier);
         by_size_px.rows_mut(2 * row, 2).copy_from(&(corner.by_point * corner.arm));
         by_focal_px.rows_mut(2 * row, 2).copy_from(&corner.by_focal);
+        by_lens_px.view_mut((2 * row, 0), (2, 9)).copy_from(&corner.by_lens);
         let mut column = 0;
         let mut put = |value: Vector2<f64>| {
             by_shared.view_mut((2 * row, column), (2, 1)).copy_from(&value);
@@ -117,8 +122,15 @@ pub(super) fn equations(
         factor,
         by_carrier_px,
         by_size_px,
+        by_lens_px: relative(by_lens_px, lens.focal_px[0]),
         by_focal_px,
     })
+}
+
+/// Focal lengths and principal point in units of the focal length.
+fn relative(mut by_lens_px: DMatrix<f64>, focal_px: f64) -> DMatrix<f64> {
+    by_lens_px.columns_mut(0, 4).scale_mut(focal_px);
+    by_lens_px
 }
 
 fn corners(

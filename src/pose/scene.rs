@@ -86,10 +86,10 @@ pub struct Scene {
 #[derive(Debug)]
 pub(super) struct Solved {
     pub(super) columns: super::columns::Columns,
+    /// Values of all unknowns.
+    pub(super) state: super::state::State,
     pub(super) equations: Vec<super::residual::Equations>,
     pub(super) normal: super::normal::Normal,
-    /// Values of the shared unknowns, in standard uncertainties of their priors.
-    pub(super) values: nalgebra::DVector<f64>,
     /// Carrier of each equation and its photo in the problem.
     pub(super) owners: Vec<(usize, usize)>,
 }
@@ -120,9 +120,9 @@ impl Work<'_> {
             sources,
             linear: std::sync::Arc::new(Solved {
                 columns: self.columns,
+                state: self.state,
                 equations: linear.equations,
                 normal: linear.normal,
-                values: self.state.shared,
                 owners,
             }),
         })

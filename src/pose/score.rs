@@ -2,48 +2,14 @@
 //! equations without solving again (Lagrange multiplier or score test, Rao
 //! 1948), with the size of it and the least size that would be noticed.
 
+use std::collections::BTreeMap;
+
 use nalgebra::{DMatrix, DVector};
 use statrs::distribution::{ChiSquared, ContinuousCDF};
 
 use super::columns::PHOTO;
+use super::extra::Extra;
 use super::scene::Scene;
-
-/// An unknown that the adjustment did not have.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Extra {
-    /// A carrier stood elsewhere in one photo: its step there, x y z mm, about x y z rad.
-    CarrierMoved {
-        /// Index in the rig.
-        carrier: usize,
-        /// Index in the problem.
-        photo: usize,
-    },
-    /// All markers of a carrier have another size: relative.
-    CarrierScale {
-        /// Index in the rig.
-        carrier: usize,
-    },
-    /// One photo has another focal length than its prior allows: relative.
-    PhotoFocal {
-        /// Index in the problem.
-        photo: usize,
-    },
-    /// One floor sheet does not lie in the plane of the others: z mm, about x and y rad.
-    SheetOffFloor {
-        /// Index in the rig.
-        carrier: usize,
-    },
-}
-
-impl Extra {
-    fn count(self) -> usize {
-        match self {
-            Extra::CarrierMoved { .. } => 6,
-            Extra::CarrierScale { .. } | Extra::PhotoFocal { .. } => 1,
-            Extra::SheetOffFloor { .. } => 3,
-        }
-    }
-}
 
 /// What the test found.
 #[derive(Debug, Clone)]
@@ -57,6 +23,9 @@ pub struct ScoreTest {
     pub estimate: DVector<f64>,
     /// Covariance of the estimate with the a-posteriori variance.
     pub covariance: DMatrix<f64>,
+    /// What the photos tell of the unknown once everything else is adjusted
+    /// with it, in the inverse square of its units, at the a-posteriori variance.
+    pub information: DMatrix<f64>,
 }
 
 impl ScoreTest {
@@ -72,44 +41,70 @@ impl ScoreTest {
         statrs::distribution::FisherSnedecor::new(self.unknowns as f64, freedom).map_or(1.0, |d| d.sf(f))
     }
 
-    /// Standard uncertainty of each component.
-    pub fn u(&self) -> DVector<f64> {
-        self.covariance.diagonal().map(|v| v.max(0.0).sqrt())
+    /// Standard uncertainty of some components along their worst direction.
+    pub fn worst_u(&self, components: std::ops::Range<usize>) -> f64 {
+        let n = components.len();
+        let block = self.covariance.view((components.start, components.start), (n, n)).into_owned();
+        if !block.iter().all(|x| x.is_finite()) {
+            return f64::INFINITY;
+        }
+        ((&block + block.transpose()) / 2.0).symmetric_eigenvalues().max().max(0.0).sqrt()
     }
 
-    /// The size of component `i`, alone, that a test of this level finds with
-    /// probability .95 (noncentral chi-square by its normal approximation).
-    pub fn detectable(&self, i: usize, level: f64) -> Option<f64> {
-        let u = self.u().get(i).copied().filter(|u| *u > 0.0 && u.is_finite())?;
-        let k = self.unknowns.max(1) as f64;
-        let threshold = ChiSquared::new(k).ok()?.inverse_cdf(1.0 - level);
-        // Patnaik: noncentrality with which threshold is exceeded in 95 %.
-        let mut lambda = threshold;
-        for _ in 0..60 {
-            let (mean, variance) = (k + lambda, 2.0 * (k + 2.0 * lambda));
-            let miss = mean - 1.645 * variance.sqrt() - threshold;
-            lambda -= miss / (1.0 - 1.645 * 2.0 / variance.sqrt()).max(0.2);
-            lambda = lambda.max(1e-3);
+    /// The size along the worst direction of some components, the others being
+    /// zero, that a test of this level finds with probability .95. `None`
+    /// where a direction among them shows in no photo.
+    pub fn detectable(&self, components: std::ops::Range<usize>, level: f64) -> Option<f64> {
+        let n = components.len();
+        let block = self.information.view((components.start, components.start), (n, n)).into_owned();
+        let block = (&block + block.transpose()) / 2.0;
+        let largest = block.diagonal().max();
+        let least = block.symmetric_eigenvalues().min();
+        if largest.is_nan() || least <= UNSEEN * largest || self.unknowns == 0 {
+            return None;
         }
-        Some(u * lambda.sqrt())
+        Some((noncentrality(self.unknowns as f64, level)? / least).sqrt())
     }
+}
+
+/// A direction with less than this share of the best one's information is not seen.
+const UNSEEN: f64 = 1e-7;
+
+/// Noncentrality at which a chi-square test of `k` unknowns exceeds its
+/// threshold with probability .95 (after Sankaran 1959: the square root of a
+/// noncentral chi-square less its mean is nearly normal).
+fn noncentrality(k: f64, level: f64) -> Option<f64> {
+    let threshold = ChiSquared::new(k).ok()?.inverse_cdf(1.0 - level);
+    // P(chi' < threshold) falls with lambda: bisection.
+    let missed = |lambda: f64| {
+        let (a, b) = (k + lambda, k + 2.0 * lambda);
+        let h = 1.0 - 2.0 * a * (k + 3.0 * lambda) / (3.0 * b * b);
+        let p = b / (a * a);
+        let m = (h - 1.0) * (1.0 - 3.0 * h);
+        let mean = 1.0 + h * p * (h - 1.0 - 0.5 * (2.0 - h) * m * p);
+        let sd = h * (2.0 * p).sqrt() * (1.0 + 0.5 * m * p);
+        crate::num::normal_cdf(((threshold / a).powf(h) - mean) / sd)
+    };
+    let (mut low, mut high) = (0.0, 4.0 * threshold + 100.0);
+    for _ in 0..60 {
+        let middle = f64::midpoint(low, high);
+        if missed(middle) > 0.05 { low = middle } else { high = middle }
+    }
+    Some(high)
 }
 
 impl Scene {
     /// Tests one extra unknown. `None` where no photo could show it or where
     /// it can't be told from what the adjustment already has.
-    pub fn score(&self, extra: Extra) -> Option<ScoreTest> {
+    pub fn score(&self, extra: &Extra) -> Option<ScoreTest> {
         let solved = &self.linear;
         let n = extra.count();
-        let mut photos = vec![DMatrix::<f64>::zeros(PHOTO, n); solved.columns.photos.len()];
+        let mut photos: BTreeMap<usize, DMatrix<f64>> = BTreeMap::new();
         let mut shared = DMatrix::<f64>::zeros(solved.columns.shared, n);
         let (mut own, mut right) = (DMatrix::<f64>::zeros(n, n), DVector::<f64>::zeros(n));
-        let mut touched = false;
         for (e, owner) in solved.equations.iter().zip(&solved.owners) {
-            let Some(columns) = columns(extra, e, *owner) else { continue };
-            touched = true;
-            let a = e.whitened(&columns)?;
-            photos[e.block] += e.by_photo.tr_mul(&a);
+            let Some(a) = extra.columns(e, owner.0, owner.1) else { continue };
+            *photos.entry(e.block).or_insert_with(|| DMatrix::zeros(PHOTO, n)) += e.by_photo.tr_mul(&a);
             let cross = e.by_shared.tr_mul(&a);
             for (r, column) in e.shared.iter().enumerate() {
                 let mut row = shared.row_mut(*column);
@@ -118,14 +113,10 @@ impl Scene {
             own += a.tr_mul(&a);
             right += a.tr_mul(&e.residual);
         }
-        if !touched {
+        if photos.is_empty() {
             return None;
         }
-        let (photo_part, shared_part) = solved.normal.solve_many(&photos, &shared);
-        let mut explained = shared.tr_mul(&shared_part);
-        for (p, q) in photos.iter().zip(&photo_part) {
-            explained += p.tr_mul(q);
-        }
+        let explained = solved.normal.quadratic(&photos, &shared);
         let information = &own - explained / self.variance;
         self.test(&own, &information, &right)
     }
@@ -157,21 +148,21 @@ impl Scene {
                 covariance[(i, i)] = f64::INFINITY;
             }
         }
-        Some(ScoreTest { drop: right.dot(&estimate), unknowns: kept.len(), estimate, covariance })
+        let information = information / self.variance;
+        Some(ScoreTest { drop: right.dot(&estimate), unknowns: kept.len(), estimate, covariance, information })
     }
 }
 
-/// Derivatives of one view's corners by the extra unknown, px; `None` where it has none.
-fn columns(extra: Extra, e: &super::residual::Equations, (carrier, photo): (usize, usize)) -> Option<DMatrix<f64>> {
-    let m = e.residual.len();
-    match extra {
-        Extra::CarrierMoved { carrier: k, photo: j } => (k == carrier && j == photo).then(|| e.by_carrier_px.clone()),
-        Extra::CarrierScale { carrier: k } => {
-            (k == carrier).then(|| DMatrix::from_column_slice(m, 1, e.by_size_px.as_slice()))
+#[cfg(test)]
+mod tests {
+    use super::noncentrality;
+
+    #[test]
+    fn power_of_a_chi_square_test() {
+        // SciPy 1.x, ncx2.sf(chi2.ppf(1 - level, k), k, lambda) = 0.95 solved for lambda.
+        for (k, level, lambda) in [(1.0, 0.05, 12.995), (1.0, 1e-4, 30.641), (2.0, 1e-4, 34.066), (6.0, 1e-4, 42.175)] {
+            let ours = noncentrality(k, level).unwrap();
+            assert!((ours / lambda - 1.0).abs() < 0.01, "{k} at {level}: {ours} against {lambda}");
         }
-        Extra::PhotoFocal { photo: j } => {
-            (j == photo).then(|| DMatrix::from_column_slice(m, 1, e.by_focal_px.as_slice()))
-        }
-        Extra::SheetOffFloor { carrier: k } => (k == carrier).then(|| e.by_carrier_px.columns(2, 3).into_owned()),
     }
 }

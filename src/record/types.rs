@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
+use super::doubt::{DetectableRecord, SensitivityRecord};
 use crate::verdict::{Level, Verdict};
 
 /// Everything that one verification found, and from which inputs (`result/1`).
@@ -45,6 +46,12 @@ pub struct JobRecord {
     pub attachments: Vec<AttachmentRecord>,
     /// What is wrong or worth knowing, worst first.
     pub findings: Vec<FindingRecord>,
+    /// What these photos would have shown: the size of each fault that is found with probability .95.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub detectable: Vec<DetectableRecord>,
+    /// What the checks hang on, the largest change of each.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub sensitivity: Vec<SensitivityRecord>,
 }
 
 /// The program that measured.

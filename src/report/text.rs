@@ -33,6 +33,7 @@ pub fn text(record: &JobRecord, options: &TextOptions) -> String {
     without_readings(&mut page, record);
     readings(&mut page, record);
     findings(&mut page, record);
+    not_checkable(&mut page, record);
     closing(&mut page, record);
     page.out
 }
@@ -254,6 +255,28 @@ fn findings(page: &mut Page, record: &JobRecord) {
         };
         let lead = format!("  {}  ", pad(level_word(finding.level), 4));
         page.paragraph(style, &lead, &format!("{} ({})", finding.message, finding.code));
+    }
+}
+
+/// Faults that these photos could not have shown at any size.
+fn not_checkable(page: &mut Page, record: &JobRecord) {
+    let mut blind: Vec<(&str, &str, Vec<&str>)> = Vec::new();
+    for d in record.detectable.iter().filter(|d| d.size.is_none()) {
+        let (code, remedy) = (d.code.as_str(), d.remedy.as_deref().unwrap_or("more photos"));
+        let at = blind.iter().position(|b| (b.0, b.1) == (code, remedy)).unwrap_or(blind.len());
+        if at == blind.len() {
+            blind.push((code, remedy, Vec::new()));
+        }
+        let name = d.carrier.as_deref().filter(|name| !blind[at].2.contains(name));
+        blind[at].2.extend(name);
+    }
+    if blind.is_empty() {
+        return;
+    }
+    page.title("Not checkable with these photos");
+    for (code, remedy, carriers) in blind {
+        let of = if carriers.is_empty() { String::new() } else { format!(" of {}", carriers.join(", ")) };
+        page.paragraph(Style::new(), "  ", &format!("{code}{of}: it takes {remedy}"));
     }
 }
 

@@ -7,9 +7,11 @@ mod correction;
 mod decision;
 pub mod findings;
 mod ladder;
+mod sensitivity;
 
 pub use check::{Checked, check};
 pub use correction::{StandSize, correction};
 pub use decision::{Decided, Grade, decide};
 pub use findings::{Case, Finding, Rule, find};
 pub use ladder::{Level, Verdict};
+pub use sensitivity::{Assumption, Sensitivity, sensitivity};

@@ -55,6 +55,8 @@ pub(crate) struct Bay {
     pub(crate) wrong_corner: bool,
     /// Carriers keep this many markers.
     pub(crate) most_markers: usize,
+    /// 1 sigma of each wheel's heading, degrees.
+    pub(crate) toe_deg: f64,
 }
 
 impl Default for Bay {
@@ -76,6 +78,7 @@ impl Default for Bay {
             u_seating_deg: 0.0,
             wrong_corner: false,
             most_markers: usize::MAX,
+            toe_deg: 0.15,
         }
     }
 }
@@ -210,14 +213,18 @@ pub(crate) const HUB_MM: f64 = 320.0;
 ///
 /// Without floor sheets the plates are plumb and the hubs level: that is what
 /// then defines the floor, with no uncertainty but the seating's.
-fn body_pose(name: &str, floor_sheets: bool, noise: &mut Noise) -> Pose<Vehicle, geom::Carrier> {
+fn body_pose(name: &str, bay: &Bay, noise: &mut Noise) -> Pose<Vehicle, geom::Carrier> {
     let hub = |x: f64, y: f64, noise: &mut Noise| {
-        if !floor_sheets {
-            let a = Attitude { yaw_deg: 0.15 * noise.normal(), roll_deg: 0.5 * noise.normal(), ..Default::default() };
+        if !bay.floor_sheets {
+            let a = Attitude {
+                yaw_deg: bay.toe_deg * noise.normal(),
+                roll_deg: 0.5 * noise.normal(),
+                ..Default::default()
+            };
             return Pose::new(a.rotation(), Vector3::new(x + noise.normal(), y, HUB_MM));
         }
         let a = Attitude {
-            yaw_deg: 0.15 * noise.normal(),
+            yaw_deg: bay.toe_deg * noise.normal(),
             pitch_deg: 0.2 * noise.normal(),
             roll_deg: 0.5 * noise.normal(),
         };
@@ -271,23 +278,46 @@ pub(crate) fn stations(bay: &Bay) -> Vec<(Vector3<f64>, Vector3<f64>)> {
     all
 }
 
+/// A carrier's pose in the vehicle's frame.
+pub(crate) type At = Pose<Vehicle, geom::Carrier>;
+
+/// What is wrong with a bay, which no file admits to.
+pub(crate) struct Flaw<'a> {
+    /// Where a carrier stands in a photo.
+    pub(crate) place: &'a (dyn Fn(usize, &str, At) -> At + Sync),
+    /// Size of a carrier's prints against the rig file.
+    pub(crate) print: &'a (dyn Fn(&str) -> f64 + Sync),
+    /// Focal length of a photo against the camera's.
+    pub(crate) focal: &'a (dyn Fn(usize) -> f64 + Sync),
+    /// The lens that really took the photos.
+    pub(crate) lens: Option<Lens>,
+}
+
+impl Default for Flaw<'_> {
+    fn default() -> Self {
+        Flaw { place: &|_, _, pose| pose, print: &|_| 1.0, focal: &|_| 1.0, lens: None }
+    }
+}
+
 /// Draws one job: every error that the rig and camera files admit to.
 pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
+    flawed(bay, seed, &Flaw::default())
+}
+
+/// Where a carrier really sits on its body.
+fn seated(c: &Carrier, body: &At, noise: &mut Noise) -> At {
+    let t = noise.vector(c.u_seating_mm);
+    let r = noise.vector(geom::rad(c.u_seating_deg[0]));
+    body.moved(&nalgebra::Vector6::new(t.x, t.y, t.z, r.x, r.y, r.z))
+}
+
+/// Draws one job with a flaw; the bodies are those of the plain one.
+pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
     let mut noise = Noise::new(seed);
     let rig = rig(bay);
     let camera = camera(bay);
-    let bodies: Vec<_> = rig.carriers.iter().map(|c| body_pose(&c.name, bay.floor_sheets, &mut noise)).collect();
-    // Seated: where the carrier really sits on its body.
-    let seated: Vec<_> = rig
-        .carriers
-        .iter()
-        .zip(&bodies)
-        .map(|(c, body)| {
-            let t = noise.vector(c.u_seating_mm);
-            let r = noise.vector(geom::rad(c.u_seating_deg[0]));
-            body.moved(&nalgebra::Vector6::new(t.x, t.y, t.z, r.x, r.y, r.z))
-        })
-        .collect();
+    let bodies: Vec<_> = rig.carriers.iter().map(|c| body_pose(&c.name, bay, &mut noise)).collect();
+    let seated: Vec<_> = rig.carriers.iter().zip(&bodies).map(|(c, body)| seated(c, body, &mut noise)).collect();
     let stretch = 1.0 + bay.u_scale * noise.normal();
     let printed: Vec<Vec<[Point3<f64>; 4]>> = rig
         .carriers
@@ -295,6 +325,7 @@ pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
         .map(|c| {
             let one = |m: &Marker, noise: &mut Noise| {
                 let shift = noise.vector(bay.u_layout_mm);
+                let stretch = stretch * (flaw.print)(&c.name);
                 m.corners_mm().map(|p| Point3::from(m.centre_mm + shift + (p.coords - m.centre_mm) * stretch))
             };
             c.markers.iter().map(|m| one(m, &mut noise)).collect()
@@ -302,11 +333,14 @@ pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
         .collect();
     let mut photos: Vec<PhotoView> = stations(bay)
         .into_iter()
-        .map(|(eye, at)| {
+        .enumerate()
+        .map(|(photo, (eye, at))| {
+            let named = rig.carriers.iter().zip(&seated);
+            let seated: Vec<_> = named.map(|(c, pose)| (flaw.place)(photo, &c.name, *pose)).collect();
             let eye = eye + noise.vector(100.0);
             let camera_from_vehicle = look(eye, at + noise.vector(100.0));
-            let mut lens = camera.lens;
-            let f = 1.0 + bay.u_focal * noise.normal();
+            let mut lens = flaw.lens.unwrap_or(camera.lens);
+            let f = (flaw.focal)(photo) + bay.u_focal * noise.normal();
             lens.focal_px = lens.focal_px.map(|x| x * f);
             lens.centre_px = lens.centre_px.map(|c| c + bay.u_centre_px * noise.normal());
             let edge = bay.u_edge_px * noise.normal();

@@ -524,6 +524,8 @@ pub(crate) fn job(stance: &Stance, photos: usize) -> (JobRecord, Vec<PhotoPictur
             sha256: digest("before.pdf"),
         }],
         findings: findings(verdict),
+        detectable: Vec::new(),
+        sensitivity: Vec::new(),
     };
     (record, pictures)
 }

@@ -3,6 +3,7 @@
 mod bar;
 mod beside;
 mod checks;
+mod doubts;
 mod drawing;
 mod findings;
 mod loupe;
@@ -66,6 +67,7 @@ pub fn html(record: &JobRecord, pictures: &[PhotoPicture]) -> String {
                     (tables::readings(record))
                     (tables::measured(record))
                     (tables::budgets(record))
+                    (doubts::section(record))
                     (paperwork::attested(record))
                     (paperwork::limits_of_the_sheet(record))
                     (paperwork::inputs(record))

@@ -1,6 +1,6 @@
 //! A carrier of the rig is in no photo, or its pose stayed open.
 
-use super::{Case, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule};
 use crate::marker::Role;
 use crate::verdict::Level;
 
@@ -12,6 +12,16 @@ pub(super) const RULE: Rule = Rule {
              poses equally well. Exact; no false alarms.",
     find,
 };
+
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
+    code: "carrier-not-seen",
+    level: Level::Warn,
+    title: "Not seen",
+    meaning: "A part of the marker kit is in no usable photo, or only so that two positions fit it equally well.",
+    cause: "It stood behind something, outside the picture, too far away, or edge on.",
+    look: "Open the photos: are at least two markers of it whole, sharp and larger than a thumbnail?",
+    remedy: "Take one more photo that shows it together with two other parts of the kit.",
+}];
 
 fn find(case: &Case) -> Vec<Finding> {
     let carriers = case.rig.carriers.iter().enumerate().filter(|(_, c)| c.role != Role::Card);

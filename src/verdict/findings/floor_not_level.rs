@@ -1,6 +1,6 @@
 //! The floor sheets do not lie in one plane.
 
-use super::{Case, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule};
 use crate::geom::deg;
 use crate::marker::Role;
 use crate::pose::Extra;
@@ -11,15 +11,25 @@ pub(super) const RULE: Rule = Rule {
     codes: &["floor-not-level"],
     title: "Floor not one plane",
     rationale: "Height, tilt and level refer to the floor. Where it bends between vehicle and stand there is no such plane.",
-    method: "Score test: one sheet's own height and tilt. Best explanation of all suspects, chance below 1e-4, more than \
-             2 mm or 0.15 deg. Also the rear hubs' height over the \
-             sheets' plane against the typed one, beyond four standard uncertainties and 2 mm. A floor that is one tilted \
-             plane is no misfit.",
+    method: "Score test: height and tilt of one sheet, or of all sheets beyond a kink across the vehicle's line. Best explanation of all \
+             suspects, chance below 1e-4, more than 2 mm or 0.15 deg. Also the rear hubs' height over the \
+             sheets' plane against the typed one, beyond four standard uncertainties and 2 mm (chance 6e-5). A floor that is one tilted \
+             plane is no misfit, and three sheets always lie in one plane.",
     find,
 };
 
-const LEAST_MM: f64 = 2.0;
-const LEAST_DEG: f64 = 0.15;
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
+    code: "floor-not-level",
+    level: Level::Stop,
+    title: "Floor not one plane",
+    meaning: "The floor bends between vehicle and stand, or a sheet does not lie flat on it.",
+    cause: "A drain, a ramp, a joint between slabs, a curled or propped-up sheet; or the typed hub height is wrong.",
+    look: "Lay a straight edge or a water level across the bay; press down the corners of the sheet.",
+    remedy: "Flatten the sheet; if the floor is at fault, use a bay that is level.",
+}];
+
+pub(super) const LEAST_MM: f64 = 2.0;
+pub(super) const LEAST_DEG: f64 = 0.15;
 
 fn find(case: &Case) -> Vec<Finding> {
     let by_sheets = between_sheets(case);
@@ -27,19 +37,27 @@ fn find(case: &Case) -> Vec<Finding> {
 }
 
 fn between_sheets(case: &Case) -> Vec<Finding> {
-    let Some(suspect) = case.culprit(|e| matches!(e, Extra::SheetOffFloor { .. })) else { return Vec::new() };
-    let Extra::SheetOffFloor { carrier } = suspect.extra else { return Vec::new() };
+    let Some(suspect) = case.culprit(|e| matches!(e, Extra::OffFloor { .. })) else { return Vec::new() };
+    let Extra::OffFloor { carriers, .. } = &suspect.extra else { return Vec::new() };
     let (mm, degrees) = (suspect.test.estimate[0].abs(), deg(suspect.test.estimate.rows(1, 2).norm()));
     if mm < LEAST_MM && degrees < LEAST_DEG {
         return Vec::new();
     }
-    let name = &case.rig.carriers[carrier].name;
-    let message = format!(
-        "{name} does not lie in the plane of the other floor sheets (about {} mm and {} deg off): the floor slopes or bends there, or the sheet is curled. Flatten the sheet; if the floor is at fault, use a bay that is level.",
-        rounded(mm, 0),
-        rounded(degrees, 2)
-    );
-    vec![Finding::new("floor-not-level", Level::Stop, message).on_carrier(name)]
+    let how_far = format!("about {} mm and {} deg off", rounded(mm, 0), rounded(degrees, 2));
+    let rivals = case.rivals();
+    let finding = |message| Finding::new("floor-not-level", Level::Stop, message);
+    if let [one] = carriers.as_slice() {
+        let name = &case.rig.carriers[*one].name;
+        let message = format!(
+            "{name} does not lie in the plane of the other floor sheets ({how_far}): the floor slopes or bends there, or the sheet is curled. Flatten the sheet; if the floor is at fault, use a bay that is level.{rivals}"
+        );
+        return vec![finding(message).on_carrier(name)];
+    }
+    let names: Vec<&str> = carriers.iter().map(|k| case.rig.carriers[*k].name.as_str()).collect();
+    vec![finding(format!(
+        "The floor bends before the vehicle: {} do not lie in the plane of the sheets nearer to it ({how_far}). Use a bay that is level.{rivals}",
+        names.join(" and ")
+    ))]
 }
 
 /// The wheels' own height over the plane of the sheets: sheets on two slopes

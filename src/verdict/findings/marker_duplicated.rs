@@ -1,6 +1,6 @@
 //! One code appears twice in a photo.
 
-use super::{Case, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule};
 use crate::verdict::Level;
 
 pub(super) const RULE: Rule = Rule {
@@ -10,6 +10,16 @@ pub(super) const RULE: Rule = Rule {
     method: "Two sightings of one id of the rig in one photo. Exact; a spare print that lies about is enough to cause it.",
     find,
 };
+
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
+    code: "marker-duplicated",
+    level: Level::Warn,
+    title: "One code twice",
+    meaning: "The same code appears twice in one photo; neither was used.",
+    cause: "A spare print lies in the bay, a mirror or a glossy panel shows a marker, or two kits with the same codes are about.",
+    look: "Look for a second sheet with that number in the photo, also in windows and on paint.",
+    remedy: "Remove or cover the spare print and take the photo again.",
+}];
 
 fn find(case: &Case) -> Vec<Finding> {
     let mut found = Vec::new();

@@ -1,24 +1,33 @@
 //! Known misplacements and mistakes, one file each: what it is, why it
 //! matters, how it is found, what the search can and can't see.
 
+use std::collections::BTreeMap;
+
 use crate::detect::Sightings;
 use crate::folder::JobFile;
 use crate::marker::Rig;
-use crate::measure::Measurement;
-use crate::photo::Exif;
+use crate::measure::{Ask, Measurement};
+use crate::photo::{Exif, Light};
 use crate::pose::{Problem, Scene};
 use crate::quantity::{Estimate, Quantity};
-use crate::setup::{ReferenceLine, Setup};
+use crate::setup::{From, ReferenceLine, Setup};
 
 use super::check::Checked;
 use super::ladder::Level;
+use super::sensitivity::Sensitivity;
 
+mod camera_mismatch;
 mod carrier_not_seen;
+mod detectable;
+mod explanation;
 mod floor_not_level;
+mod hypotheses;
 mod marker_duplicated;
 mod not_checked;
+mod photo_badly_lit;
 mod photo_blurred;
-mod photo_unusable;
+mod photo_resized;
+mod photo_reused;
 mod photo_zoomed;
 mod photos_too_alike;
 mod plate_not_seated;
@@ -26,12 +35,19 @@ mod plates_swapped;
 mod prerequisites;
 mod print_scale_wrong;
 mod reading_disagrees;
+mod something_moved;
 mod stand_misplaced;
-mod stand_moved;
+mod steering_not_straight;
 mod suspects;
+mod times_out_of_order;
 mod weak_geometry;
+mod wrong_datum_suspected;
 
+pub use detectable::{Detectable, detectable};
+pub use explanation::{Explanation, explanation, explanations};
+pub use hypotheses::asks as alternative_asks;
 pub use not_checked::not_checked;
+pub use photo_reused::same_view;
 pub use suspects::{Suspect, suspects};
 
 /// Everything that a finding may look at.
@@ -58,6 +74,12 @@ pub struct Case<'a> {
     pub suspects: &'a [Suspect],
     /// The readings against the photos.
     pub readings: &'a [Compared],
+    /// Every quantity that the photos determine, against the sheet's line.
+    pub measured: &'a BTreeMap<String, (Quantity, Estimate)>,
+    /// What was asked besides because a check is outside ([`alternative_asks`]).
+    pub elsewhere: &'a [(Ask, Estimate)],
+    /// What the answers hang on ([`Sensitivity`]).
+    pub sensitivity: &'a [Sensitivity],
 }
 
 /// What a finding needs to know of one photo.
@@ -70,6 +92,14 @@ pub struct PhotoFacts<'a> {
     pub sightings: &'a Sightings,
     /// Why it did not take part, if it did not.
     pub problem: Option<PhotoProblem>,
+    /// SHA-256 of its bytes.
+    pub sha256: &'a str,
+    /// Stored width and height, px.
+    pub size_px: [usize; 2],
+    /// How bright it is where; `None` where its pixels were not looked at.
+    pub light: Option<&'a Light>,
+    /// What was found in its mirror image, where nothing was found in itself.
+    pub mirrored: Option<&'a Sightings>,
 }
 
 /// Why a photo did not take part.
@@ -96,6 +126,8 @@ pub enum PhotoProblem {
 pub struct Compared {
     /// What was read.
     pub quantity: Quantity,
+    /// The datum of a distance.
+    pub from: Option<From>,
     /// The reading.
     pub value: f64,
     /// 1 sigma.
@@ -140,19 +172,25 @@ pub struct Rule {
 /// All rules.
 pub const RULES: &[&Rule] = &[
     &stand_misplaced::RULE,
-    &stand_moved::RULE,
+    &something_moved::RULE,
     &plates_swapped::RULE,
     &plate_not_seated::RULE,
     &print_scale_wrong::RULE,
+    &camera_mismatch::RULE,
     &photo_zoomed::RULE,
+    &photo_resized::RULE,
+    &photo_reused::RULE,
     &photo_blurred::RULE,
+    &photo_badly_lit::RULE,
     &photos_too_alike::RULE,
     &floor_not_level::RULE,
     &carrier_not_seen::RULE,
-    &photo_unusable::RULE,
+    &steering_not_straight::RULE,
+    &wrong_datum_suspected::RULE,
     &reading_disagrees::RULE,
     &marker_duplicated::RULE,
     &weak_geometry::RULE,
+    &times_out_of_order::RULE,
     &prerequisites::RULE,
     &not_checked::RULE,
 ];
@@ -160,8 +198,24 @@ pub const RULES: &[&Rule] = &[
 /// Runs all rules; the worst findings come first, else in the rules' order.
 pub fn find(case: &Case) -> Vec<Finding> {
     let mut all: Vec<Finding> = RULES.iter().flat_map(|rule| (rule.find)(case)).collect();
+    if all.iter().any(|f| f.level == Level::Void) {
+        // Where the figures can't be trusted nobody is told to move by them.
+        let by_figures = |f: &Finding| stand_misplaced::RULE.codes.contains(&f.code) || BY_FIGURES.contains(&f.code);
+        all.retain(|f| f.level == Level::Void || !by_figures(f));
+    }
     all.sort_by_key(|f| f.level);
     all
+}
+
+/// What follows from the figures alone, besides a misplaced stand.
+const BY_FIGURES: [&str; 5] =
+    ["wrong-datum-suspected", "reading-disagrees", "weak-geometry", "steering-not-straight", "photos-too-alike"];
+
+impl Case<'_> {
+    /// A quantity that the photos determine, against the sheet's line.
+    pub(crate) fn measured(&self, quantity: Quantity) -> Option<Estimate> {
+        self.measured.values().find(|(q, _)| *q == quantity).map(|(_, e)| *e)
+    }
 }
 
 impl Finding {

@@ -1,6 +1,6 @@
 //! What the sheet neither checks nor waives.
 
-use super::{Case, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule};
 use crate::quantity::Quantity;
 use crate::setup::Setup;
 use crate::verdict::Level;
@@ -12,6 +12,16 @@ pub(super) const RULE: Rule = Rule {
     method: "Distance, centring, height, squareness, tilt, level against the sheet's checks and waivers. Exact.",
     find,
 };
+
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
+    code: "not-checked",
+    level: Level::Note,
+    title: "Not checked",
+    meaning: "The set-up sheet says nothing about a quantity that places the stand.",
+    cause: "The sheet was written for part of the job only.",
+    look: "Compare the sheet with the maker's service information.",
+    remedy: "Add a check to the sheet, or waive the quantity with a reason.",
+}];
 
 /// The six quantities that place a target.
 const SIX: [Quantity; 6] =

@@ -1,6 +1,6 @@
 //! A photo is blurred.
 
-use super::{Case, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule};
 use crate::quantity::rounded;
 use crate::verdict::Level;
 
@@ -11,6 +11,16 @@ pub(super) const RULE: Rule = Rule {
     method: "Median blur of the photo's markers, as fitted: above 1.8 px, or above 1.2 px and twice that of the sharpest photo.",
     find,
 };
+
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
+    code: "photo-blurred",
+    level: Level::Warn,
+    title: "Blurred",
+    meaning: "The markers' edges are too soft to be measured well.",
+    cause: "The hand moved, the light was low, the lens was dirty, or the focus was on something near.",
+    look: "Enlarge a marker on the phone: its small squares must have crisp edges.",
+    remedy: "Wipe the lens, rest the elbows, use more light, tap on the stand to focus, and take it again.",
+}];
 
 const BLURRED_PX: f64 = 1.8;
 const SUSPICIOUS_PX: f64 = 1.2;

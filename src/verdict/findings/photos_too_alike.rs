@@ -1,6 +1,6 @@
 //! Two photos were taken from almost the same place.
 
-use super::{Case, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule};
 use crate::geom::deg;
 use crate::quantity::rounded;
 use crate::verdict::Level;
@@ -12,6 +12,16 @@ pub(super) const RULE: Rule = Rule {
     method: "Angle between the lines of sight from the stand to two cameras below 5 degrees. Exact; no false alarms.",
     find,
 };
+
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
+    code: "photos-too-alike",
+    level: Level::Warn,
+    title: "Photos too alike",
+    meaning: "Two photos were taken from nearly the same direction, so they count as one.",
+    cause: "Both were taken standing in one place.",
+    look: "Lay the two pictures side by side: the stand covers the same part of the vehicle.",
+    remedy: "Take one of them from the other side of the stand.",
+}];
 
 const LEAST_DEG: f64 = 5.0;
 

@@ -1,6 +1,6 @@
 //! What the technician attests.
 
-use super::{Case, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule};
 use crate::verdict::Level;
 
 pub(super) const RULE: Rule = Rule {
@@ -11,6 +11,27 @@ pub(super) const RULE: Rule = Rule {
              incomplete. Photos can't check an attestation.",
     find,
 };
+
+pub(super) const EXPLAIN: &[Explanation] = &[
+    Explanation {
+        code: "prerequisite-not-met",
+        level: Level::Stop,
+        title: "Prerequisite not met",
+        meaning: "The technician states that something which the sheet asks for is not so.",
+        cause: "Tyres, load, fuel, suspension or steering were not as the procedure wants them.",
+        look: "Go through the sheet's list at the vehicle.",
+        remedy: "Put it right, wait until the suspension has settled, and take the photos again.",
+    },
+    Explanation {
+        code: "record-incomplete",
+        level: Level::Warn,
+        title: "Record incomplete",
+        meaning: "The sheet asks for an answer that the job does not give.",
+        cause: "A question of the job was skipped.",
+        look: "The report lists what was asked and what was answered.",
+        remedy: "Answer in the job's [prerequisites], as it was when the photos were taken.",
+    },
+];
 
 fn find(case: &Case) -> Vec<Finding> {
     let mut found = Vec::new();

@@ -1,6 +1,6 @@
-//! The markers of a carrier were printed at another size than the rig file says.
+//! Markers were printed at another size than the rig file says.
 
-use super::{Case, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule};
 use crate::pose::Extra;
 use crate::quantity::rounded;
 use crate::verdict::Level;
@@ -9,26 +9,43 @@ pub(super) const RULE: Rule = Rule {
     codes: &["print-scale-wrong"],
     title: "Printed at another size",
     rationale: "A print at 97 % makes its carrier seem 3 % farther away.",
-    method: "Score test: one factor on the sizes of all markers of a carrier. Sees a carrier that differs from the others; \
-             a factor common to all prints is told from the camera's focal length only by the marker spacing. \
-             Best explanation of all suspects, chance below 1e-4, more than 0.3 %.",
+    method: "Score test of one factor on the sizes of all markers of a carrier, and of one on all markers. The factor on all \
+             is told from the camera's focal length by the spacing of the markers on one carrier alone; where that is not enough \
+             the rival is named. Best explanation of all suspects, chance below 1e-4, more than 0.3 %. Not seen: a carrier of one \
+             marker whose distance nothing else fixes.",
     find,
 };
 
-const LEAST: f64 = 0.003;
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
+    code: "print-scale-wrong",
+    level: Level::Stop,
+    title: "Printed at another size",
+    meaning: "Markers do not have the size that the rig file states, against their spacing.",
+    cause: "The printer scaled the page to fit its margins, or sheets of another kit were mounted.",
+    look: "Measure the black square of one marker with a steel ruler, in both directions; the print's own check ruler must be true.",
+    remedy: "Print again at 100 % (no fit to page), or enter the measured size in the rig file.",
+}];
+
+/// Smaller than what paper does with the weather is of no interest, relative.
+pub(super) const LEAST: f64 = 0.003;
 
 fn find(case: &Case) -> Vec<Finding> {
-    let Some(suspect) = case.culprit(|e| matches!(e, Extra::CarrierScale { .. })) else { return Vec::new() };
-    let Extra::CarrierScale { carrier } = suspect.extra else { return Vec::new() };
+    let Some(suspect) = case.culprit(|e| matches!(e, Extra::Scale { .. })) else { return Vec::new() };
+    let Extra::Scale { carriers } = &suspect.extra else { return Vec::new() };
     let factor = suspect.test.estimate[0];
     if factor.abs() < LEAST {
         return Vec::new();
     }
-    let name = &case.rig.carriers[carrier].name;
-    let message = format!(
-        "The markers on {name} look {} % {} than the rig file says. Measure the black square of one with a ruler and enter what you read, or print again at 100 %.",
-        rounded(100.0 * factor.abs(), 1),
-        if factor < 0.0 { "smaller" } else { "larger" }
-    );
-    vec![Finding::new("print-scale-wrong", Level::Stop, message).on_carrier(name)]
+    let by = format!("{} % {}", rounded(100.0 * factor.abs(), 1), if factor < 0.0 { "smaller" } else { "larger" });
+    let remedy = "Measure the black square of one with a ruler and enter what you read, or print again at 100 %.";
+    let rivals = case.rivals();
+    let finding = |message| Finding::new("print-scale-wrong", Level::Stop, message);
+    if let [one] = carriers.as_slice() {
+        let name = &case.rig.carriers[*one].name;
+        let message = format!("The markers on {name} look {by} than the rig file says. {remedy}{rivals}");
+        return vec![finding(message).on_carrier(name)];
+    }
+    vec![finding(format!(
+        "All markers look {by} than the rig file says, against their spacing on the carriers. {remedy}{rivals}"
+    ))]
 }

@@ -1,6 +1,6 @@
 //! A reading and the photos exclude each other.
 
-use super::{Case, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule};
 use crate::quantity::rounded;
 use crate::verdict::Level;
 
@@ -11,6 +11,16 @@ pub(super) const RULE: Rule = Rule {
     method: "E_n of ISO/IEC 17043 above 1: at correct uncertainties one pair in some twenty-two at most, fewer where both count.",
     find,
 };
+
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
+    code: "reading-disagrees",
+    level: Level::Warn,
+    title: "Reading disagrees",
+    meaning: "A value read at the vehicle and the photos exclude each other within their uncertainties. Where the reading was used in the result it stops the job.",
+    cause: "It was read from another point, digits were exchanged when it was typed, the laser was not square, or the tape sagged; or the photos are wrong.",
+    look: "Read again, from the point that the sheet names, and read aloud what is typed.",
+    remedy: "Correct the reading, or find the point it was taken from; if it stands, take the photos again.",
+}];
 
 fn find(case: &Case) -> Vec<Finding> {
     case.readings

@@ -1,7 +1,10 @@
 //! Which single unknown would explain the misfit of the photos best.
 //!
 //! A stand that moved makes every other body fit worse too; so all suspects
-//! are tried with the same test and the one that explains most is named.
+//! are tried with the same test and the one that explains most is named. What
+//! explains almost as much is named with it: the photos can't tell them apart.
+
+use nalgebra::Vector3;
 
 use crate::marker::{Rig, Role};
 use crate::pose::{Extra, Problem, Scene, ScoreTest};
@@ -15,35 +18,33 @@ pub struct Suspect {
     pub test: ScoreTest,
     /// Chance of such a misfit in a job without fault.
     pub chance: f64,
-    /// Misfit explained, in units of its noise, less two for each unknown.
+    /// Misfit explained, in units of its noise, less two for each unknown
+    /// (Akaike 1974): the explanation with the largest one is the likeliest.
     pub weight: f64,
 }
 
+/// A suspect counts only when chance is this unlikely to have made it; some
+/// fifty suspects of a job share the rate of false alarms.
+pub(super) const LEVEL: f64 = 1e-4;
+
+/// Explanations that differ by less than this in weight are rivals: a
+/// likelihood ratio below some 20.
+const RIVAL: f64 = 6.0;
+
+/// More photos than this: each is tried on its own, not every cut of the series.
+const MOST_CUTS: usize = 12;
+
 /// All suspects, the best explanation first.
 pub fn suspects(rig: &Rig, problem: &Problem, scene: &Scene) -> Vec<Suspect> {
-    let mut extras = Vec::new();
-    for (k, carrier) in rig.carriers.iter().enumerate() {
-        if scene.carriers[k].is_none() {
-            continue;
-        }
-        extras.push(Extra::CarrierScale { carrier: k });
-        let seen: Vec<usize> = (0..problem.photos.len()).filter(|j| problem.photos[*j].shows(k)).collect();
-        if seen.len() >= 2 {
-            // With two photos it is the same question for either.
-            let asked = if seen.len() == 2 { &seen[1..] } else { &seen[..] };
-            extras.extend(asked.iter().map(|j| Extra::CarrierMoved { carrier: k, photo: *j }));
-        }
-        if carrier.role == Role::Floor && scene.on_floor {
-            extras.push(Extra::SheetOffFloor { carrier: k });
-        }
-    }
-    extras.extend((0..problem.photos.len()).map(|photo| Extra::PhotoFocal { photo }));
-    let mut suspects: Vec<Suspect> = extras
+    let mut suspects: Vec<Suspect> = Bodies { rig, problem, scene }
+        .extras()
         .into_iter()
         .filter_map(|extra| {
-            let test = scene.score(extra)?;
+            let test = scene.score(&extra)?;
             let chance = test.chance(scene);
-            let rest = scene.variance.max(1e-12);
+            let freedom = (scene.degrees_of_freedom - test.unknowns as f64).max(1.0);
+            // The noise is what is left once the suspect is taken for true.
+            let rest = ((scene.variance * scene.degrees_of_freedom - test.drop) / freedom).max(1.0);
             let weight = test.drop / rest - 2.0 * test.unknowns as f64;
             Some(Suspect { extra, test, chance, weight })
         })
@@ -52,13 +53,204 @@ pub fn suspects(rig: &Rig, problem: &Problem, scene: &Scene) -> Vec<Suspect> {
     suspects
 }
 
-/// A suspect counts only when chance is this unlikely to have made it; some
-/// fifty suspects of a job share the rate of false alarms.
-pub(super) const LEVEL: f64 = 1e-4;
+/// What there is to suspect.
+struct Bodies<'a> {
+    rig: &'a Rig,
+    problem: &'a Problem<'a>,
+    scene: &'a Scene,
+}
+
+impl Bodies<'_> {
+    fn extras(&self) -> Vec<Extra> {
+        let mut extras = self.moved();
+        extras.extend(self.rolled());
+        extras.extend(self.sizes());
+        extras.extend(self.floor());
+        extras.extend(self.lenses());
+        extras
+    }
+
+    fn placed(&self) -> Vec<usize> {
+        (0..self.rig.carriers.len()).filter(|k| self.scene.carriers[*k].is_some()).collect()
+    }
+
+    fn used(&self) -> Vec<usize> {
+        (0..self.problem.photos.len()).filter(|j| self.scene.photos[*j].is_some()).collect()
+    }
+
+    fn seen(&self, carrier: usize) -> Vec<usize> {
+        self.used().into_iter().filter(|j| self.problem.photos[*j].shows(carrier)).collect()
+    }
+
+    fn moved(&self) -> Vec<Extra> {
+        let of =
+            |k: usize| parts(&self.seen(k)).into_iter().map(move |photos| Extra::CarrierMoved { carrier: k, photos });
+        self.placed().into_iter().flat_map(of).collect()
+    }
+
+    /// The vehicle with everything on it, along the way that its wheels point.
+    fn rolled(&self) -> Vec<Extra> {
+        let on_vehicle = |k: &usize| {
+            let role = self.rig.carriers[*k].role;
+            role.is_wheel() || role == Role::Nose
+        };
+        let carriers: Vec<usize> = self.placed().into_iter().filter(on_vehicle).collect();
+        let wheels: Vec<usize> = carriers.iter().copied().filter(|k| self.rig.carriers[*k].role.is_wheel()).collect();
+        let ahead = wheels
+            .iter()
+            .filter_map(|k| self.scene.carriers[*k])
+            .fold(Vector3::zeros(), |sum: Vector3<f64>, pose| sum + pose.direction(&Vector3::x()));
+        let Some(along) = ahead.try_normalize(1e-9) else { return Vec::new() };
+        if carriers.len() < 2 {
+            return Vec::new();
+        }
+        let showing: Vec<usize> =
+            self.used().into_iter().filter(|j| carriers.iter().any(|k| self.problem.photos[*j].shows(*k))).collect();
+        let rolled = |photos| Extra::GroupRolled {
+            carriers: carriers.clone(),
+            wheels: wheels.clone(),
+            along: along.into(),
+            photos,
+        };
+        parts(&showing).into_iter().map(rolled).collect()
+    }
+
+    fn sizes(&self) -> Vec<Extra> {
+        let placed = self.placed();
+        let mut extras: Vec<Extra> = placed.iter().map(|k| Extra::Scale { carriers: vec![*k] }).collect();
+        if placed.len() > 1 {
+            extras.push(Extra::Scale { carriers: placed });
+        }
+        extras
+    }
+
+    /// One sheet, or all sheets beyond a kink across the vehicle's line.
+    fn floor(&self) -> Vec<Extra> {
+        if !self.scene.on_floor {
+            return Vec::new();
+        }
+        let place = |k: &usize| self.scene.carriers[*k].map(|p| p.origin_mm());
+        let mut sheets: Vec<usize> =
+            self.placed().into_iter().filter(|k| self.rig.carriers[*k].role == Role::Floor).collect();
+        let off = |carriers: Vec<usize>| {
+            let sum: Vector3<f64> = carriers.iter().filter_map(place).sum();
+            let centre_mm = (sum / carriers.len() as f64).into();
+            Extra::OffFloor { carriers, centre_mm }
+        };
+        let mut extras: Vec<Extra> = sheets.iter().map(|k| off(vec![*k])).collect();
+        let (stand, rear) = (self.origin(&[Role::Target]), self.origin(&[Role::RearLeftWheel, Role::RearRightWheel]));
+        if let (Some(stand), Some(rear)) = (stand, rear) {
+            let ahead = |k: &usize| place(k).map_or(0.0, |p| p.dot(&(stand - rear)));
+            sheets.sort_by(|a, b| ahead(a).total_cmp(&ahead(b)));
+            let cuts = 2..sheets.len().saturating_sub(1);
+            extras.extend(cuts.map(|cut| off(sheets[cut..].to_vec())));
+        }
+        extras
+    }
+
+    /// Midpoint of the carriers with some roles.
+    fn origin(&self, roles: &[Role]) -> Option<Vector3<f64>> {
+        let with: Vec<Vector3<f64>> = roles
+            .iter()
+            .flat_map(|role| self.rig.with_role(*role))
+            .filter_map(|k| self.scene.carriers[k])
+            .map(|p| p.origin_mm())
+            .collect();
+        (!with.is_empty()).then(|| with.iter().sum::<Vector3<f64>>() / with.len() as f64)
+    }
+
+    fn lenses(&self) -> Vec<Extra> {
+        let used = self.used();
+        let mut extras: Vec<Extra> = used.iter().map(|j| Extra::Focal { photos: vec![*j] }).collect();
+        for camera in 0..self.problem.cameras.len() {
+            let own: Vec<usize> = used.iter().copied().filter(|j| self.problem.photos[*j].camera == camera).collect();
+            if own.is_empty() {
+                continue;
+            }
+            if own.len() > 1 {
+                extras.push(Extra::Focal { photos: own.clone() });
+            }
+            extras.push(Extra::Lens { photos: own });
+        }
+        extras
+    }
+}
+
+/// The ways in which a series of photos can be cut in two by something that
+/// happened once, and each photo alone; of two complements one is enough.
+fn parts(photos: &[usize]) -> Vec<Vec<usize>> {
+    let n = photos.len();
+    if n < 2 {
+        return Vec::new();
+    }
+    let mut parts: Vec<Vec<usize>> = Vec::new();
+    if n <= MOST_CUTS {
+        parts.extend((1..n).map(|cut| photos[cut..].to_vec()));
+        // The first and the last alone are cuts already.
+        parts.extend((1..n - 1).map(|i| vec![photos[i]]));
+    } else {
+        parts.extend(photos.iter().map(|j| vec![*j]));
+    }
+    parts
+}
 
 impl super::Case<'_> {
     /// The best explanation, when it is significant and of the wanted kind.
     pub(super) fn culprit(&self, wanted: impl Fn(&Extra) -> bool) -> Option<&Suspect> {
         self.suspects.first().filter(|s| s.chance < LEVEL && wanted(&s.extra))
+    }
+
+    /// In words: what else would explain the misfit almost as well as the best
+    /// explanation; empty where nothing does.
+    pub(super) fn rivals(&self) -> String {
+        let Some(best) = self.suspects.first() else { return String::new() };
+        let mut words: Vec<String> = Vec::new();
+        let near = |s: &&Suspect| best.weight - s.weight < RIVAL && s.chance < LEVEL;
+        for rival in self.suspects.iter().skip(1).filter(near) {
+            let said = self.words(&rival.extra);
+            if said != self.words(&best.extra) && !words.contains(&said) {
+                words.push(said);
+            }
+        }
+        words.truncate(3);
+        if words.is_empty() {
+            return String::new();
+        }
+        format!(" The photos fit almost as well if {}.", words.join(", or if "))
+    }
+
+    /// A suspect as the second half of "if ...".
+    fn words(&self, extra: &Extra) -> String {
+        let name = |k: usize| self.rig.carriers[k].name.as_str();
+        let files = |photos: &[usize]| photos.iter().map(|j| self.photos[*j].file).collect::<Vec<_>>().join(" and ");
+        match extra {
+            Extra::CarrierMoved { carrier, .. } => format!("{} moved between them", name(*carrier)),
+            Extra::GroupRolled { .. } => "the vehicle rolled between them".to_owned(),
+            Extra::Scale { carriers } if carriers.len() == 1 => {
+                format!("the markers on {} have another size", name(carriers[0]))
+            }
+            Extra::Scale { .. } => "all markers have another size than the rig file says".to_owned(),
+            Extra::Focal { photos } if photos.len() == 1 => format!("{} was zoomed", files(photos)),
+            Extra::Focal { .. } => "the camera's focal length is another".to_owned(),
+            Extra::Lens { .. } => "the photos were taken through another lens".to_owned(),
+            Extra::OffFloor { carriers, .. } => {
+                let names: Vec<&str> = carriers.iter().map(|k| name(*k)).collect();
+                format!("{} lies off the floor's plane", names.join(" and "))
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::parts;
+
+    #[test]
+    fn a_series_is_cut_once_or_one_photo_is_alone() {
+        assert_eq!(parts(&[3, 5]), vec![vec![5]]);
+        assert_eq!(parts(&[0, 1, 2]), vec![vec![1, 2], vec![2], vec![1]]);
+        let four = parts(&[0, 1, 2, 3]);
+        assert_eq!(four, vec![vec![1, 2, 3], vec![2, 3], vec![3], vec![1], vec![2]]);
+        assert!(parts(&[7]).is_empty());
     }
 }

@@ -1,0 +1,97 @@
+//! What besides the checks' own values is computed so that findings can judge
+//! them: other datums for values that are far off, what the answers hang on,
+//! and both as records.
+
+use super::look::Looked;
+use crate::folder::JobFolder;
+use crate::measure::{Ask, Facts, measure};
+use crate::pose::Scene;
+use crate::quantity::Estimate;
+use crate::record::{DetectableRecord, SensitivityRecord};
+use crate::verdict::findings::{Compared, Detectable, PhotoFacts, PhotoProblem, alternative_asks};
+use crate::verdict::{Assumption, Checked, Sensitivity, Verdict};
+
+/// A photo as the findings see it.
+pub(super) fn photo_facts<'a>(photo: &'a Looked, problem: Option<PhotoProblem>) -> PhotoFacts<'a> {
+    PhotoFacts {
+        file: &photo.name,
+        exif: &photo.exif,
+        sightings: &photo.sightings,
+        problem,
+        sha256: &photo.sha256,
+        size_px: [photo.width, photo.height],
+        light: Some(&photo.light),
+        mirrored: photo.mirrored.as_ref(),
+    }
+}
+
+/// The values that checks which are outside are tried against; nothing is
+/// measured where all is well.
+pub(super) fn elsewhere(
+    facts: &Facts,
+    scene: &Scene,
+    asks: &[Ask],
+    checks: &[Checked],
+    readings: &[Compared],
+) -> Vec<(Ask, Estimate)> {
+    let doubtful = readings.iter().any(|r| r.normalized_error.is_some_and(|e| e.abs() > 1.0));
+    let mut wanted: Vec<Ask> = facts
+        .setup
+        .checks
+        .iter()
+        .zip(checks)
+        .zip(asks)
+        .filter(|((_, c), _)| c.verdict == Verdict::Outside || doubtful)
+        .flat_map(|((check, c), ask)| alternative_asks(facts.setup, check, ask.target, c.line))
+        .collect();
+    wanted.sort();
+    wanted.dedup();
+    if wanted.is_empty() {
+        return Vec::new();
+    }
+    let measured = measure(facts, scene, facts.setup.reference_line, &wanted, &[]);
+    wanted.into_iter().zip(measured.answers).filter_map(|(ask, a)| Some((ask, a.ok()?.estimate))).collect()
+}
+
+/// The largest change of each check, as a record.
+pub(super) fn sensitivity_records(
+    folder: &JobFolder,
+    photos: &[Looked],
+    all: &[Sensitivity],
+) -> Vec<SensitivityRecord> {
+    let words = |a: &Assumption| match a {
+        Assumption::WithoutCarrier(k) => format!("without {}", folder.rig.carriers[*k].name),
+        Assumption::WithoutPhoto(j) => format!("without {}", photos[*j].name),
+        Assumption::OtherLensModel => "with the other lens model".to_owned(),
+    };
+    let largest = |check: usize| {
+        let of_check = all.iter().filter(move |s| s.ask == check);
+        of_check.max_by(|a, b| a.change.abs().total_cmp(&b.change.abs()))
+    };
+    (0..folder.setup.checks.len())
+        .filter_map(largest)
+        .map(|s| SensitivityRecord {
+            check: s.ask,
+            assumption: words(&s.assumption),
+            change: s.change,
+            standard_uncertainty: (s.assumption != Assumption::OtherLensModel).then_some(s.u_change),
+        })
+        .collect()
+}
+
+/// What would have been found, as records.
+pub(super) fn detectable_records(all: &[Detectable]) -> Vec<DetectableRecord> {
+    let record = |d: &Detectable| DetectableRecord {
+        code: d.code.into(),
+        carrier: d.carrier.clone(),
+        size: d.size,
+        unit: d.unit.into(),
+        remedy: d.remedy.clone(),
+    };
+    all.iter().map(record).collect()
+}
+
+/// The checks' own asks, in the sheet's order.
+pub(super) fn check_asks<'a>(folder: &JobFolder, asks: &'a [Ask]) -> &'a [Ask] {
+    &asks[..folder.setup.checks.len().min(asks.len())]
+}

@@ -1,0 +1,122 @@
+//! Unknowns that an adjustment does not have and a bay may: what each would do
+//! to every corner.
+
+use nalgebra::{DMatrix, DVector, Vector3};
+
+use super::residual::Equations;
+
+/// An unknown that the adjustment did not have.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Extra {
+    /// A carrier stood elsewhere in some photos: its step there, x y z mm, about x y z rad, own axes.
+    CarrierMoved {
+        /// Index in the rig.
+        carrier: usize,
+        /// Indices in the problem.
+        photos: Vec<usize>,
+    },
+    /// Several carriers moved together along one direction in some photos, mm;
+    /// the wheels among them may have turned about their own y axis by one angle, rad.
+    GroupRolled {
+        /// Indices in the rig.
+        carriers: Vec<usize>,
+        /// Those of them that turn.
+        wheels: Vec<usize>,
+        /// Unit vector in the world frame.
+        along: [f64; 3],
+        /// Indices in the problem.
+        photos: Vec<usize>,
+    },
+    /// All markers of some carriers have another size: relative.
+    Scale {
+        /// Indices in the rig; all that are seen: one factor on all prints.
+        carriers: Vec<usize>,
+    },
+    /// Some photos have another focal length than their priors allow, all by one factor: relative.
+    Focal {
+        /// Indices in the problem.
+        photos: Vec<usize>,
+    },
+    /// The photos were taken through another lens: fu fv cu cv relative to the
+    /// focal length, then the model's coefficients.
+    Lens {
+        /// Indices in the problem.
+        photos: Vec<usize>,
+    },
+    /// Some floor sheets do not lie in the plane of the others: z mm, about x and y rad;
+    /// of one sheet in its own frame, of several in the world's about `centre_mm`.
+    OffFloor {
+        /// Indices in the rig.
+        carriers: Vec<usize>,
+        /// A point amid them in the world frame, mm.
+        centre_mm: [f64; 3],
+    },
+}
+
+/// Number of unknowns of a lens.
+const LENS: usize = 9;
+
+impl Extra {
+    /// Number of unknowns.
+    pub(super) fn count(&self) -> usize {
+        match self {
+            Extra::CarrierMoved { .. } => 6,
+            Extra::GroupRolled { .. } => 2,
+            Extra::Scale { .. } | Extra::Focal { .. } => 1,
+            Extra::Lens { .. } => LENS,
+            Extra::OffFloor { .. } => 3,
+        }
+    }
+
+    /// Whitened derivatives of one view's corners by the unknowns; `None`
+    /// where they have no influence on it.
+    pub(super) fn columns(&self, e: &Equations, carrier: usize, photo: usize) -> Option<DMatrix<f64>> {
+        let whitened = |columns: &DMatrix<f64>| e.whitened(columns);
+        match self {
+            Extra::CarrierMoved { carrier: k, photos } => {
+                if *k == carrier && photos.contains(&photo) {
+                    whitened(&e.by_carrier_px)
+                } else {
+                    None
+                }
+            }
+            Extra::GroupRolled { carriers, wheels, along, photos } => {
+                if !carriers.contains(&carrier) || !photos.contains(&photo) {
+                    return None;
+                }
+                let mut columns = DMatrix::zeros(e.residual.len(), 2);
+                // A step of the world before a photo is the same as one of the bodies in it.
+                columns.set_column(0, &(e.by_photo.columns(0, 3) * Vector3::from(*along)));
+                if wheels.contains(&carrier) {
+                    columns.set_column(1, &whitened(&e.by_carrier_px)?.column(4));
+                }
+                Some(columns)
+            }
+            Extra::Scale { carriers } if carriers.contains(&carrier) => whitened(&one(&e.by_size_px)),
+            Extra::Focal { photos } if photos.contains(&photo) => whitened(&one(&e.by_focal_px)),
+            Extra::Lens { photos } if photos.contains(&photo) => whitened(&e.by_lens_px),
+            Extra::OffFloor { carriers, centre_mm } if carriers.contains(&carrier) => match carriers.len() {
+                1 => whitened(&e.by_carrier_px.columns(2, 3).into_owned()),
+                _ => Some(about(e, centre_mm)),
+            },
+            _ => None,
+        }
+    }
+}
+
+fn one(column: &DVector<f64>) -> DMatrix<f64> {
+    DMatrix::from_column_slice(column.len(), 1, column.as_slice())
+}
+
+/// Height and tilt of a group in the world frame about a point of it.
+fn about(e: &Equations, centre_mm: &[f64; 3]) -> DMatrix<f64> {
+    let (step, turn) = (e.by_photo.columns(0, 3), e.by_photo.columns(3, 3));
+    let centre = Vector3::from(*centre_mm);
+    // A turn about a point is one about the origin less what it does to the point.
+    let turn_about = |axis: Vector3<f64>| turn * axis - step * axis.cross(&centre);
+    let mut columns = DMatrix::zeros(e.residual.len(), 3);
+    columns.set_column(0, &step.column(2));
+    columns.set_column(1, &turn_about(Vector3::x()));
+    columns.set_column(2, &turn_about(Vector3::y()));
+    columns
+}

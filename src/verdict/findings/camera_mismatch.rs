@@ -1,0 +1,98 @@
+//! The photos were not taken with the camera of the camera file.
+
+use super::{Case, Explanation, Finding, PhotoProblem, Rule, photo_zoomed};
+use crate::pose::Extra;
+use crate::quantity::rounded;
+use crate::verdict::Level;
+
+pub(super) const RULE: Rule = Rule {
+    codes: &["camera-mismatch"],
+    title: "Another camera",
+    rationale: "A camera file holds for one lens of one device; through another one straight lines bend differently and everything is displaced.",
+    method: "EXIF against the camera file: exact, where both say something. By fit: one focal factor common to all photos of \
+             a camera, more than 1 % off; or the score test of a free lens (focal lengths, principal point, distortion) as best \
+             explanation with a chance below 1e-4, where the residuals are more than twice what the detector states. \
+             A mirrored picture is exact. Another device with the same lens is not seen.",
+    find,
+};
+
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
+    code: "camera-mismatch",
+    level: Level::Stop,
+    title: "Another camera",
+    meaning: "The photos do not fit the lens that the camera file describes.",
+    cause: "Another phone, another of the phone's lenses (wide, tele, front), a lens correction or a mirrored preview that the phone applied, or the wrong camera file in the job.",
+    look: "The details of the photo in the phone's gallery name device and lens.",
+    remedy: "Take the photos with the fitted camera and lens, or fit this one with a board and name its file in the job.",
+}];
+
+/// Residuals this many times the stated variance are no fit of the lens.
+const MISFIT: f64 = 4.0;
+
+fn find(case: &Case) -> Vec<Finding> {
+    let mut found: Vec<Finding> = case.photos.iter().filter_map(by_exif).collect();
+    found.extend(case.photos.iter().filter_map(mirrored));
+    found.extend(by_focal(case).or_else(|| by_lens(case)));
+    found
+}
+
+fn by_exif(photo: &super::PhotoFacts) -> Option<Finding> {
+    let problem = photo.problem.as_ref().filter(|p| matches!(p, PhotoProblem::OtherCamera(_)))?;
+    Some(Finding::new("camera-mismatch", Level::Stop, format!("{}: {problem}", photo.file)).in_photo(photo.file))
+}
+
+fn mirrored(photo: &super::PhotoFacts) -> Option<Finding> {
+    photo.mirrored?;
+    let message = format!(
+        "{} is mirrored: left and right are exchanged, so no code can be read. Take it with the main camera, not the front one, and give it as it was stored.",
+        photo.file
+    );
+    Some(Finding::new("camera-mismatch", Level::Stop, message).in_photo(photo.file))
+}
+
+/// The focal factor by which all photos of one camera are off alike, if so.
+pub(super) fn common_focal(case: &Case) -> Option<(usize, f64)> {
+    let problem = case.problem?;
+    if let Some(suspect) = case.culprit(|e| matches!(e, Extra::Focal { photos } if photos.len() > 1)) {
+        let Extra::Focal { photos } = &suspect.extra else { return None };
+        let factor = suspect.test.estimate[0];
+        return (factor.abs() > photo_zoomed::LEAST).then_some((problem.photos[*photos.first()?].camera, factor));
+    }
+    (0..problem.cameras.len()).find_map(|camera| {
+        let of_camera =
+            |j: &usize| problem.photos[*j].camera == camera && case.scene.is_some_and(|s| s.photos[*j].is_some());
+        let own: Vec<usize> = (0..problem.photos.len()).filter(of_camera).collect();
+        let factors: Vec<f64> = own.iter().filter_map(|j| photo_zoomed::off_prior(case, *j)).collect();
+        let (least, most) = factors.iter().fold((f64::MAX, f64::MIN), |(a, b), f| (a.min(*f), b.max(*f)));
+        let alike = own.len() > 1 && factors.len() == own.len() && most - least < 2.0 * photo_zoomed::LEAST;
+        alike.then(|| (camera, f64::midpoint(least, most)))
+    })
+}
+
+fn by_focal(case: &Case) -> Option<Finding> {
+    let (camera, factor) = common_focal(case)?;
+    let message = format!(
+        "All photos fit a focal length about {} % {} than camera {} has: another camera or lens took them, or all were zoomed alike. Use the camera file of the camera that took them, or take them again.{}",
+        rounded(100.0 * factor.abs(), 0),
+        if factor > 0.0 { "longer" } else { "shorter" },
+        case.problem?.cameras[camera].name,
+        case.rivals()
+    );
+    Some(Finding::new("camera-mismatch", Level::Stop, message))
+}
+
+fn by_lens(case: &Case) -> Option<Finding> {
+    let suspect = case.culprit(|e| matches!(e, Extra::Lens { .. }))?;
+    let (scene, problem) = (case.scene?, case.problem?);
+    let Extra::Lens { photos } = &suspect.extra else { return None };
+    if scene.variance < MISFIT {
+        return None;
+    }
+    let message = format!(
+        "The photos do not fit the lens of camera {}: the corners miss it by {} times their noise, and another lens would explain that. Use the camera file of the camera that took them, or fit it again.{}",
+        problem.cameras[problem.photos[*photos.first()?].camera].name,
+        rounded(scene.variance.sqrt(), 1),
+        case.rivals()
+    );
+    Some(Finding::new("camera-mismatch", Level::Stop, message))
+}

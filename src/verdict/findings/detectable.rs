@@ -1,0 +1,179 @@
+//! What these photos would have shown: for each finding the size that is found
+//! with probability .95 in this job, and what is not checkable at all.
+
+use super::plate_not_seated::{AXLES, MOST_TOTAL_TOE_DEG, total_toe};
+use super::suspects::LEVEL;
+use super::{Case, floor_not_level, photo_zoomed, print_scale_wrong, something_moved, steering_not_straight};
+use crate::geom::deg;
+use crate::marker::Role;
+use crate::pose::{Extra, ScoreTest};
+use crate::quantity::Quantity;
+
+/// One kind of fault and the least size that would have been found.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Detectable {
+    /// The finding's code.
+    pub code: &'static str,
+    /// The carrier that it is about, where it is about one.
+    pub carrier: Option<String>,
+    /// Size found with probability .95; `None`: not checkable with these photos.
+    pub size: Option<f64>,
+    /// mm, deg or %.
+    pub unit: &'static str,
+    /// What would make it checkable, or `None`.
+    pub remedy: Option<String>,
+}
+
+/// One-sided .95.
+const POWER: f64 = 1.645;
+
+/// For every kind of fault that a fit can show.
+pub fn detectable(case: &Case) -> Vec<Detectable> {
+    if case.scene.is_none() {
+        return Vec::new();
+    }
+    let mut all = moved(case);
+    all.push(rolled(case));
+    all.extend(plates(case));
+    all.extend(sizes(case));
+    all.extend(lenses(case));
+    all.extend(floor(case));
+    all.push(steering(case));
+    all
+}
+
+/// The worst size among tests of one kind; `None` where one of them sees nothing or there is none.
+fn worst<'a>(
+    tests: impl Iterator<Item = &'a ScoreTest>,
+    components: std::ops::Range<usize>,
+    unit: f64,
+    least: f64,
+) -> Option<f64> {
+    let size = |t: &ScoreTest| {
+        let significant = t.detectable(components.clone(), LEVEL)?;
+        // The estimate must also come out above what is too small to be named.
+        Some((significant * unit).max(least + POWER * unit * t.worst_u(components.clone())))
+    };
+    let sizes: Option<Vec<f64>> = tests.map(size).collect();
+    sizes?.into_iter().reduce(f64::max)
+}
+
+fn tests<'a>(case: &'a Case, wanted: impl Fn(&Extra) -> bool + 'a) -> impl Iterator<Item = &'a ScoreTest> + 'a {
+    case.suspects.iter().filter(move |s| wanted(&s.extra)).map(|s| &s.test)
+}
+
+fn moved(case: &Case) -> Vec<Detectable> {
+    let mut all = Vec::new();
+    for (k, carrier) in case.rig.carriers.iter().enumerate() {
+        let code = match carrier.role {
+            Role::Target => "stand-moved-between-photos",
+            role if role.is_wheel() => "plate-not-seated",
+            _ => continue,
+        };
+        if case.scene.is_none_or(|s| s.carriers[k].is_none()) {
+            continue;
+        }
+        let of = |e: &Extra| matches!(e, Extra::CarrierMoved { carrier, .. } if *carrier == k);
+        let mm = worst(tests(case, of), 0..3, 1.0, something_moved::LEAST_MM);
+        let degrees = worst(tests(case, of), 3..6, deg(1.0), something_moved::LEAST_DEG);
+        let remedy = |size: Option<f64>| size.is_none().then(|| one_more(case, k));
+        for (size, unit) in [(mm, "mm"), (degrees, "deg")] {
+            all.push(Detectable { code, carrier: Some(carrier.name.clone()), size, unit, remedy: remedy(size) });
+        }
+    }
+    all
+}
+
+/// The photo that would make a carrier's place checkable.
+fn one_more(case: &Case, carrier: usize) -> String {
+    let showing: Vec<&str> = case
+        .problem
+        .into_iter()
+        .flat_map(|p| p.photos.iter().zip(case.photos).filter(|(v, _)| v.shows(carrier)).map(|(_, f)| f.file))
+        .collect();
+    match showing.as_slice() {
+        [] | [_] => "a second photo of it that also shows something else from its first photo".to_owned(),
+        many => format!(
+            "one more photo that shows it together with another part of the kit that {} show too: they have nothing else in common",
+            many.join(" and ")
+        ),
+    }
+}
+
+fn rolled(case: &Case) -> Detectable {
+    let along = tests(case, |e| matches!(e, Extra::GroupRolled { .. }));
+    let size = worst(along, 0..1, 1.0, something_moved::LEAST_ROLL_MM);
+    let remedy = size.is_none().then(|| {
+        "two photos that both show the wheel plates and the stand, and a floor sheet or a second body that does not move with the vehicle".to_owned()
+    });
+    Detectable { code: "vehicle-moved-between-photos", carrier: None, size, unit: "mm", remedy }
+}
+
+/// A plate that is askew in all photos: what one plate alone may be off.
+fn plates(case: &Case) -> Vec<Detectable> {
+    let one = |(left, right, axle): &(Role, Role, &str)| {
+        case.rig.with_role(*left).next()?;
+        let size = total_toe(case, *left, *right).map(|(_, u, _)| MOST_TOTAL_TOE_DEG + 2.0 * POWER * u);
+        let remedy = size.is_none().then(|| format!("photos that show both {axle} wheel plates"));
+        Some(Detectable { code: "plate-not-seated", carrier: Some(format!("{axle} axle")), size, unit: "deg", remedy })
+    };
+    AXLES.iter().filter_map(one).collect()
+}
+
+fn sizes(case: &Case) -> Vec<Detectable> {
+    const LEAST_PERCENT: f64 = 100.0 * print_scale_wrong::LEAST;
+    let mut all = Vec::new();
+    for (k, carrier) in case.rig.carriers.iter().enumerate().filter(|(_, c)| c.role != Role::Card) {
+        let of = |e: &Extra| matches!(e, Extra::Scale { carriers } if carriers.as_slice() == [k]);
+        if case.scene.is_none_or(|s| s.carriers[k].is_none()) {
+            continue;
+        }
+        let size = worst(tests(case, of), 0..1, 100.0, LEAST_PERCENT);
+        let remedy = size.is_none().then(|| "a second photo of it from another direction".to_owned());
+        all.push(Detectable {
+            code: "print-scale-wrong",
+            carrier: Some(carrier.name.clone()),
+            size,
+            unit: "%",
+            remedy,
+        });
+    }
+    let common = tests(case, |e| matches!(e, Extra::Scale { carriers } if carriers.len() > 1));
+    let size = worst(common, 0..1, 100.0, LEAST_PERCENT);
+    let remedy =
+        size.is_none().then(|| "photos nearer to the stand, so that sizes and spacing can be told apart".to_owned());
+    all.push(Detectable { code: "print-scale-wrong", carrier: None, size, unit: "%", remedy });
+    all
+}
+
+fn lenses(case: &Case) -> Vec<Detectable> {
+    const LEAST_PERCENT: f64 = 100.0 * photo_zoomed::LEAST;
+    let of = |code: &'static str, one: bool| {
+        let wanted = move |e: &Extra| matches!(e, Extra::Focal { photos } if (photos.len() == 1) == one);
+        let size = worst(tests(case, wanted), 0..1, 100.0, LEAST_PERCENT);
+        let remedy = size.is_none().then(|| "one more photo from another direction".to_owned());
+        Detectable { code, carrier: None, size, unit: "%", remedy }
+    };
+    vec![of("photo-zoomed", true), of("camera-mismatch", false)]
+}
+
+fn floor(case: &Case) -> Vec<Detectable> {
+    let sheets: Vec<usize> = case
+        .rig
+        .with_role(Role::Floor)
+        .filter(|k| case.scene.is_some_and(|s| s.carriers[*k].is_some() && s.on_floor))
+        .collect();
+    let height = tests(case, |e| matches!(e, Extra::OffFloor { carriers, .. } if carriers.len() == 1));
+    let size = worst(height, 0..1, 1.0, floor_not_level::LEAST_MM);
+    let remedy = size.is_none().then(|| match sheets.len() {
+        0 => "floor sheets: without them the floor comes from the plates".to_owned(),
+        _ => "a fourth floor sheet: three always lie in one plane".to_owned(),
+    });
+    vec![Detectable { code: "floor-not-level", carrier: None, size, unit: "mm", remedy }]
+}
+
+fn steering(case: &Case) -> Detectable {
+    let size = case.measured(Quantity::SteeringAngle).map(|a| steering_not_straight::detectable(&a));
+    let remedy = size.is_none().then(|| "plates on the front wheels".to_owned());
+    Detectable { code: "steering-not-straight", carrier: None, size, unit: "deg", remedy }
+}

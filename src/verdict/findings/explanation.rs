@@ -1,0 +1,86 @@
+//! What a code means, for people who meet it in a report.
+
+use super::{
+    camera_mismatch, carrier_not_seen, floor_not_level, marker_duplicated, not_checked, photo_badly_lit, photo_blurred,
+    photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped, prerequisites,
+    print_scale_wrong, reading_disagrees, something_moved, stand_misplaced, steering_not_straight, times_out_of_order,
+    weak_geometry, wrong_datum_suspected,
+};
+use crate::verdict::Level;
+
+/// One code in words.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Explanation {
+    /// The code.
+    pub code: &'static str,
+    /// How much it weighs.
+    pub level: Level,
+    /// Its name for people.
+    pub title: &'static str,
+    /// What it says.
+    pub meaning: &'static str,
+    /// How that comes about in a bay.
+    pub cause: &'static str,
+    /// How to see it with one's own eyes.
+    pub look: &'static str,
+    /// What to do.
+    pub remedy: &'static str,
+}
+
+/// Every finding's own words.
+const ALL: &[&[Explanation]] = &[
+    stand_misplaced::EXPLAIN,
+    something_moved::EXPLAIN,
+    plate_not_seated::EXPLAIN,
+    plates_swapped::EXPLAIN,
+    print_scale_wrong::EXPLAIN,
+    marker_duplicated::EXPLAIN,
+    camera_mismatch::EXPLAIN,
+    photo_zoomed::EXPLAIN,
+    photo_resized::EXPLAIN,
+    photo_blurred::EXPLAIN,
+    photo_badly_lit::EXPLAIN,
+    photo_reused::EXPLAIN,
+    photos_too_alike::EXPLAIN,
+    carrier_not_seen::EXPLAIN,
+    floor_not_level::EXPLAIN,
+    steering_not_straight::EXPLAIN,
+    weak_geometry::EXPLAIN,
+    wrong_datum_suspected::EXPLAIN,
+    reading_disagrees::EXPLAIN,
+    times_out_of_order::EXPLAIN,
+    prerequisites::EXPLAIN,
+    not_checked::EXPLAIN,
+];
+
+/// All explanations, in the order of the reports.
+pub fn explanations() -> impl Iterator<Item = &'static Explanation> {
+    ALL.iter().flat_map(|of_one| of_one.iter())
+}
+
+/// The words for one code.
+pub fn explanation(code: &str) -> Option<&'static Explanation> {
+    explanations().find(|e| e.code == code)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::verdict::findings::RULES;
+
+    #[test]
+    fn every_code_of_a_rule_is_explained_once() {
+        for rule in RULES {
+            for code in rule.codes {
+                let count = explanations().filter(|e| e.code == *code).count();
+                assert_eq!(count, 1, "{code}");
+            }
+        }
+        for e in explanations() {
+            assert!(RULES.iter().any(|r| r.codes.contains(&e.code)), "{} has no rule", e.code);
+            for words in [e.title, e.meaning, e.cause, e.look, e.remedy] {
+                assert!(words.len() > 3, "{}", e.code);
+            }
+        }
+    }
+}

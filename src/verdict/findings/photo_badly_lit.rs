@@ -1,0 +1,157 @@
+//! Light that hides markers: glare, burnt-out white, darkness.
+
+use nalgebra::{Point3, Vector2};
+
+use super::{Case, Explanation, Finding, PhotoFacts, Rule};
+use crate::marker::{Marker, Role};
+use crate::verdict::Level;
+
+pub(super) const RULE: Rule = Rule {
+    codes: &["photo-badly-lit"],
+    title: "Badly lit",
+    rationale: "A reflection swallows black, burnt-out white spills over its edges, darkness is noise: edges move or are lost.",
+    method: "Glare: a marker that the solved poses put into the picture, facing the camera and large enough, was not \
+             found or lost corners, while a neighbour on the same face was found and the stand cannot cover it, and more than .45 of its area is at full scale (print alone reaches .4). Burnt out: more than \
+             a third of the area of half of the markers is at full scale. Dark: half of the markers have a contrast below 0.12. \
+             All exact on the picture; a marker that somebody stands before is not glare.",
+    find,
+};
+
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
+    code: "photo-badly-lit",
+    level: Level::Warn,
+    title: "Badly lit",
+    meaning: "Light spoils a photo: a lamp is mirrored in a marker, white is burnt out, or it is too dark.",
+    cause: "A lamp or the sun shines on a glossy print at the angle of the camera, the phone's flash was on, or the bay is dark.",
+    look: "Enlarge the marker: white spots where black should be, or grey on grey.",
+    remedy: "Take a step aside so that the reflection leaves the marker, switch the flash off, use matt paper and even light, and take it again.",
+}];
+
+/// Share of a marker's area at full scale.
+const GLARE: f64 = 0.45;
+const BURNT: f64 = 0.34;
+/// White minus black, display levels / 255.
+const DARK: f64 = 0.12;
+/// Smaller markers than this may be missed in any light, px.
+const FINDABLE_PX: f64 = 24.0;
+/// Cosine of the angle to the marker's normal from which it may be missed in any light.
+const FACING: f64 = 0.35;
+
+fn find(case: &Case) -> Vec<Finding> {
+    let seen = case.photos.iter().enumerate().filter(|(_, p)| !p.sightings.markers.is_empty());
+    seen.filter_map(|(j, photo)| glare(case, j, photo).or_else(|| burnt_out(photo)).or_else(|| dark(photo))).collect()
+}
+
+fn finding(photo: &PhotoFacts, message: String) -> Finding {
+    Finding::new("photo-badly-lit", Level::Warn, message).in_photo(photo.file)
+}
+
+fn glare(case: &Case, j: usize, photo: &PhotoFacts) -> Option<Finding> {
+    let light = photo.light?;
+    let hit: Vec<String> = expected(case, j)
+        .into_iter()
+        .filter(|(marker, corners)| {
+            !whole(photo, marker.id) && !behind_stand(case, j, marker, corners) && has_neighbour(case, photo, marker)
+        })
+        .filter(|(_, corners)| light.full_scale_share(corners).is_some_and(|share| share > GLARE))
+        .map(|(marker, _)| marker.id.to_string())
+        .collect();
+    if hit.is_empty() {
+        return None;
+    }
+    Some(finding(
+        photo,
+        format!(
+            "Glare on marker {} in {}: a lamp is mirrored in the print. Take a step aside and take it again.",
+            hit.join(", "),
+            photo.file
+        ),
+    ))
+}
+
+/// Whether the stand, which stands between camera and vehicle, may cover a place.
+fn behind_stand(case: &Case, j: usize, marker: &Marker, corners: &[Vector2<f64>; 4]) -> bool {
+    let Some(k) = case.rig.with_role(Role::Target).next() else { return false };
+    if case.rig.marker(marker.id).is_some_and(|(own, _)| own == k) {
+        return false;
+    }
+    let stand = case.problem.map_or(&[][..], |p| &p.photos[j].views);
+    let seen: Vec<&Vector2<f64>> = stand.iter().filter(|v| v.carrier == k).flat_map(|v| &v.corners_px).collect();
+    let range = |axis: usize| {
+        let (low, high) = seen.iter().fold((f64::MAX, f64::MIN), |(a, b), p| (a.min(p[axis]), b.max(p[axis])));
+        // The panel is larger than what its markers span.
+        let room = 0.25 * (high - low);
+        (low - room)..(high + room)
+    };
+    let (across, down) = (range(0), range(1));
+    corners.iter().any(|c| across.contains(&c.x) && down.contains(&c.y))
+}
+
+/// Whether the photo shows another marker of the same face within three of its
+/// sizes: then this one is not simply covered with everything around it.
+fn has_neighbour(case: &Case, photo: &PhotoFacts, marker: &Marker) -> bool {
+    let Some((k, _)) = case.rig.marker(marker.id) else { return false };
+    case.rig.carriers[k].markers.iter().any(|m| {
+        m.id != marker.id
+            && m.normal().dot(&marker.normal()) > 0.99
+            && (m.centre_mm - marker.centre_mm).norm() < 3.0 * marker.size_mm[0]
+            && whole(photo, m.id)
+    })
+}
+
+fn whole(photo: &PhotoFacts, id: u32) -> bool {
+    photo.sightings.markers.iter().any(|m| m.id == id && m.corner_valid.iter().all(|v| *v))
+}
+
+/// Markers that the photo should show, with their corners in it.
+fn expected<'a>(case: &Case<'a>, j: usize) -> Vec<(&'a Marker, [Vector2<f64>; 4])> {
+    let Some(solved) = case.scene.and_then(|s| s.photos[j].as_ref()) else { return Vec::new() };
+    let [width, height] = case.photos[j].size_px.map(|n| n as f64);
+    let mut expected = Vec::new();
+    for (k, carrier) in case.rig.carriers.iter().enumerate() {
+        let Some(pose) = case.scene.filter(|s| s.knows(k)).and_then(|s| s.carriers[k]) else { continue };
+        let camera_from_carrier = solved.camera_from_world * pose;
+        let eye = camera_from_carrier.inverse().point(&Point3::origin()).coords;
+        for marker in &carrier.markers {
+            let facing = (eye - marker.centre_mm).normalize().dot(&marker.normal());
+            let corners = marker.corners_mm().map(|p| solved.lens.project(&camera_from_carrier.point(&p).coords));
+            let [Some(a), Some(b), Some(c), Some(d)] = corners else { continue };
+            let corners = [a.pixel, b.pixel, c.pixel, d.pixel];
+            let inside = |p: &Vector2<f64>| p.x > 0.0 && p.y > 0.0 && p.x < width && p.y < height;
+            let side = (0..4).map(|i| (corners[(i + 1) % 4] - corners[i]).norm()).fold(f64::INFINITY, f64::min);
+            if facing > FACING && side > FINDABLE_PX && corners.iter().all(inside) {
+                expected.push((marker, corners));
+            }
+        }
+    }
+    expected
+}
+
+fn burnt_out(photo: &PhotoFacts) -> Option<Finding> {
+    let light = photo.light?;
+    let share = median(photo.sightings.markers.iter().filter_map(|m| light.full_scale_share(&m.corners_px)).collect())?;
+    (share > BURNT).then(|| {
+        finding(
+            photo,
+            format!("{} is too bright: white is burnt out around the markers. Switch the flash off or tap on the stand so that the phone exposes for it, and take it again.", photo.file),
+        )
+    })
+}
+
+fn dark(photo: &PhotoFacts) -> Option<Finding> {
+    let contrast = median(photo.sightings.markers.iter().map(|m| m.contrast).collect())?;
+    (contrast < DARK).then(|| {
+        finding(
+            photo,
+            format!(
+                "{} is too dark: black and white of the markers hardly differ. Use more light and take it again.",
+                photo.file
+            ),
+        )
+    })
+}
+
+fn median(mut values: Vec<f64>) -> Option<f64> {
+    values.sort_by(f64::total_cmp);
+    values.get(values.len() / 2).copied()
+}

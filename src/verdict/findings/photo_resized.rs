@@ -1,0 +1,49 @@
+//! A photo was saved again at another size.
+
+use super::{Case, Explanation, Finding, PhotoFacts, PhotoProblem, Rule};
+use crate::verdict::Level;
+
+pub(super) const RULE: Rule = Rule {
+    codes: &["photo-resized"],
+    title: "Resized",
+    rationale: "A camera file holds for one pixel grid; a photo that was scaled has lost pixels and fits no camera file.",
+    method: "Stored size against the camera file, and against the size that the photo's own EXIF states. Exact; a \
+             photo that was scaled, scaled back and stripped of its EXIF only shows as blurred.",
+    find,
+};
+
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
+    code: "photo-resized",
+    level: Level::Stop,
+    title: "Photo resized",
+    meaning: "The photo is not as large as its camera stores pictures.",
+    cause: "A messenger, a mail program or an app for pictures made it smaller on the way, or it was cropped.",
+    look: "The gallery on the phone shows the original's size in pixels.",
+    remedy: "Copy the original file from the phone by cable or as a file, not as a picture in a message.",
+}];
+
+fn find(case: &Case) -> Vec<Finding> {
+    case.photos.iter().filter_map(|p| against_camera(p).or_else(|| against_exif(p))).collect()
+}
+
+fn against_camera(photo: &PhotoFacts) -> Option<Finding> {
+    let problem = photo.problem.as_ref().filter(|p| matches!(p, PhotoProblem::Resized(_)))?;
+    Some(Finding::new("photo-resized", Level::Stop, format!("{}: {problem}", photo.file)).in_photo(photo.file))
+}
+
+fn against_exif(photo: &PhotoFacts) -> Option<Finding> {
+    let [width, height] = photo.exif.pixel_size?;
+    let mut stored = photo.size_px;
+    let mut stated = [width as usize, height as usize];
+    // Some software states the sides of the turned picture.
+    stored.sort_unstable();
+    stated.sort_unstable();
+    if stored == stated || stored == [0, 0] || stated[0] == 0 {
+        return None;
+    }
+    let message = format!(
+        "{} has {} x {} px, but its own record says {width} x {height}: it was saved again at another size. Use the photo as the camera stored it.",
+        photo.file, photo.size_px[0], photo.size_px[1]
+    );
+    Some(Finding::new("photo-resized", Level::Stop, message).in_photo(photo.file))
+}

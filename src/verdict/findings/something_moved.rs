@@ -1,0 +1,127 @@
+//! The stand, a sheet, a plate or the vehicle stood elsewhere in some photos.
+
+use super::suspects::{LEVEL, Suspect};
+use super::{Case, Explanation, Finding, Rule};
+use crate::geom::deg;
+use crate::marker::Role;
+use crate::pose::Extra;
+use crate::quantity::rounded;
+use crate::verdict::Level;
+
+pub(super) const RULE: Rule = Rule {
+    codes: &["stand-moved-between-photos", "vehicle-moved-between-photos"],
+    title: "Something moved between the photos",
+    rationale: "All photos are measured together. A stand that was nudged between two of them stands where neither shows it.",
+    method: "Score test (Rao 1948) of a separate pose of one body, or of one common shift along the wheels' direction of \
+             everything on the vehicle, in some photos: every cut of the series and each photo alone. The best explanation of all suspects must be \
+             this one, with a chance below 1e-4 in a plain job, and larger than 2.5 mm or 0.12 deg (vehicle: 1.5 mm). \
+             Needs photos that are linked by other bodies too: a body that is the only one that two photos share has no redundancy.",
+    find,
+};
+
+pub(super) const EXPLAIN: &[Explanation] = &[
+    Explanation {
+        code: "stand-moved-between-photos",
+        level: Level::Stop,
+        title: "Stand moved between photos",
+        meaning: "The photos do not agree on where the stand is against everything else: it was in one place for some of them and in another for the rest.",
+        cause: "Somebody brushed against the stand, rolled it to get past, or corrected it after the first photo.",
+        look: "Compare the stand's feet with a mark on the floor, or the gap to something fixed, in both photos.",
+        remedy: "Let nobody touch the stand, and take all photos again.",
+    },
+    Explanation {
+        code: "vehicle-moved-between-photos",
+        level: Level::Stop,
+        title: "Vehicle moved between photos",
+        meaning: "The plates and the nose are elsewhere against floor and stand in some photos.",
+        cause: "The vehicle rolled when the brake was let go, somebody got in, a door was shut hard, or a sheet on the floor was kicked.",
+        look: "Look at the tyres against a line on the floor; chocks that do not touch the tyre let it roll.",
+        remedy: "Chock the wheels, let nobody sit in, check the stand again and take all photos again.",
+    },
+];
+
+/// Smaller moves are below what photos of a bay can tell from lens errors.
+pub(super) const LEAST_MM: f64 = 2.5;
+pub(super) const LEAST_DEG: f64 = 0.12;
+pub(super) const LEAST_ROLL_MM: f64 = 1.5;
+
+fn find(case: &Case) -> Vec<Finding> {
+    let Some(suspect) = case.suspects.first().filter(|s| s.chance < LEVEL) else { return Vec::new() };
+    match &suspect.extra {
+        Extra::CarrierMoved { carrier, photos } if !case.rig.carriers[*carrier].role.is_wheel() => {
+            moved(case, suspect, *carrier, photos).into_iter().collect()
+        }
+        Extra::GroupRolled { photos, .. } => rolled(case, suspect, photos).into_iter().collect(),
+        _ => Vec::new(),
+    }
+}
+
+/// How far a body moved, where that is more than nothing: mm and degrees.
+pub(super) fn amount(suspect: &Suspect) -> Option<(f64, f64)> {
+    let step = &suspect.test.estimate;
+    let (mm, degrees) = (step.rows(0, 3).norm(), deg(step.rows(3, 3).norm()));
+    (mm >= LEAST_MM || degrees >= LEAST_DEG).then_some((mm, degrees))
+}
+
+/// A step in words; one that is too long for a linear estimate is far.
+pub(super) fn how_far((mm, degrees): (f64, f64)) -> String {
+    if mm > 500.0 || degrees > 10.0 {
+        return "by far".to_owned();
+    }
+    format!("by about {} mm and {} deg", rounded(mm, 0), rounded(degrees, 2))
+}
+
+/// The photos by name: "a.jpg", "b.jpg and c.jpg".
+pub(super) fn names(case: &Case, photos: &[usize]) -> String {
+    let files: Vec<&str> = photos.iter().map(|j| case.photos[*j].file).collect();
+    match files.split_last() {
+        Some((last, rest)) if !rest.is_empty() => format!("{} and {last}", rest.join(", ")),
+        _ => files.concat(),
+    }
+}
+
+/// The photo that a finding is about, where it is one.
+pub(super) fn about(finding: Finding, case: &Case, photos: &[usize]) -> Finding {
+    match photos {
+        [one] => finding.in_photo(case.photos[*one].file),
+        _ => finding,
+    }
+}
+
+fn moved(case: &Case, suspect: &Suspect, carrier: usize, photos: &[usize]) -> Option<Finding> {
+    let how_far = how_far(amount(suspect)?);
+    let body = &case.rig.carriers[carrier];
+    let (files, rivals) = (names(case, photos), case.rivals());
+    let (code, message) = match body.role {
+        Role::Target => (
+            "stand-moved-between-photos",
+            format!(
+                "{} stands elsewhere in {files} than in the other photos, {how_far}. Let nobody touch the stand and take all photos again.{rivals}",
+                body.name
+            ),
+        ),
+        _ => (
+            "vehicle-moved-between-photos",
+            format!(
+                "{} sits elsewhere in {files} than in the other photos, {how_far}: it was bumped, or the vehicle moved. Fix it and take all photos again.{rivals}",
+                body.name
+            ),
+        ),
+    };
+    Some(about(Finding::new(code, Level::Stop, message).on_carrier(&body.name), case, photos))
+}
+
+fn rolled(case: &Case, suspect: &Suspect, photos: &[usize]) -> Option<Finding> {
+    let mm = suspect.test.estimate[0];
+    if mm.abs() < LEAST_ROLL_MM {
+        return None;
+    }
+    let message = format!(
+        "The vehicle stands about {} mm further {} in {} than in the other photos. Chock the wheels, check the stand again and take all photos again.{}",
+        rounded(mm.abs(), 0),
+        if mm > 0.0 { "forward" } else { "rearward" },
+        names(case, photos),
+        case.rivals()
+    );
+    Some(about(Finding::new("vehicle-moved-between-photos", Level::Stop, message), case, photos))
+}

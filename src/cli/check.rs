@@ -102,7 +102,7 @@ fn check(arguments: &Arguments) -> Result<u8, String> {
 
 const MEASURED: &str = "measured again";
 
-fn read_signers(path: &Path) -> Result<Signers, String> {
+pub(super) fn read_signers(path: &Path) -> Result<Signers, String> {
     let text = std::fs::read_to_string(path).map_err(|e| format!("cannot read the signers {}: {e}", path.display()))?;
     // Times without Z are local ones; where the system does not tell, UTC.
     let offset = UtcOffset::current_local_offset().unwrap_or(UtcOffset::UTC);

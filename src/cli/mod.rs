@@ -1,6 +1,7 @@
 //! The command-line doors, a file for each command. What is typed becomes one
 //! ready value of options before any work starts; no geometry here.
 
+mod audit;
 mod camera;
 mod check;
 mod detect;
@@ -42,6 +43,8 @@ enum Command {
     Check(check::Arguments),
     /// Say what a finding's code means, where it comes from and what to do
     Explain(explain::Arguments),
+    /// Judge an archive of job and evidence folders
+    Audit(audit::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
     Stage(stage::Arguments),
 }
@@ -61,6 +64,7 @@ pub fn run() -> ExitCode {
         Command::Seal(a) => seal::run(&a),
         Command::Check(a) => check::run(&a),
         Command::Explain(a) => explain::run(&a),
+        Command::Audit(a) => audit::run(&a),
         Command::Stage(a) => stage::run(&a),
     };
     ExitCode::from(code)

@@ -8,7 +8,7 @@ use super::UNREADABLE;
 use super::output::{JsonTarget, colour, complain, say, write_file, write_json};
 use crate::folder::Models;
 use crate::job::{self, Error};
-use crate::record::{JobRecord, Verdict};
+use crate::record::JobRecord;
 use crate::report::{self, TextOptions};
 
 /// Options as typed.
@@ -67,7 +67,7 @@ fn verify_all(arguments: &Arguments, options: &job::Options) -> u8 {
     for (path, result) in arguments.jobs.iter().zip(results) {
         match result {
             Ok(record) => {
-                code = worse(code, exit_code(record.verdict));
+                code = worse(code, record.verdict.exit_code());
                 present(arguments, path, &record).unwrap_or_else(|message| {
                     complain(&message);
                     code = UNREADABLE;
@@ -125,18 +125,8 @@ fn report_name(record: &JobRecord) -> String {
     format!("{plain}-{digest}.html")
 }
 
-/// Exit codes of the verdicts.
-fn exit_code(verdict: Verdict) -> u8 {
-    match verdict {
-        Verdict::Within => 0,
-        Verdict::Outside => 1,
-        Verdict::Undecided => 3,
-        Verdict::Unusable => 4,
-    }
-}
-
 /// The worst wins: unreadable, unusable, outside, undecided, within.
-fn worse(a: u8, b: u8) -> u8 {
+pub(super) fn worse(a: u8, b: u8) -> u8 {
     let rank = |code: u8| [2, 4, 1, 3, 0].iter().position(|c| *c == code).unwrap_or(0);
     if rank(a) <= rank(b) { a } else { b }
 }

@@ -1,7 +1,7 @@
 //! What the residuals of a fitted marker say: how far the stated covariance can be trusted, and
 //! which corners are covered.
 
-use std::collections::HashMap;
+use std::collections::BTreeMap;
 
 use nalgebra::{SMatrix, SVector};
 
@@ -24,7 +24,8 @@ pub(super) fn inflation(model: &Model, reduced: &Reduced) -> f64 {
     let corners_from_own = model.corners_by_h() * reduced.inverse.fixed_view::<8, LOCAL>(0, 0);
     let stated = (corners_from_own.fixed_view::<8, 8>(0, 0) * model.corners_by_h().transpose()).trace();
     let block = BLOCK_PX.max(model.side() / 8.0);
-    let mut sums: HashMap<(i32, i32), SVector<f64, LOCAL>> = HashMap::new();
+    // In the order of the keys, so that the sum is the same every time.
+    let mut sums: BTreeMap<(i32, i32), SVector<f64, LOCAL>> = BTreeMap::new();
     for (pixel, row) in model.pixels.iter().zip(&reduced.rows) {
         let key = ((pixel.u / block) as i32, (pixel.v / block) as i32);
         *sums.entry(key).or_default() += score(row, reduced.noise);

@@ -2,6 +2,7 @@
 
 mod answers;
 mod assign;
+pub mod audit;
 mod convert;
 mod doubts;
 mod look;

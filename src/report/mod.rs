@@ -14,7 +14,7 @@ mod side;
 mod text;
 mod todo;
 
-pub use html::{PhotoPicture, html};
+pub use html::{ArchiveRow, PhotoPicture, archive_end, archive_row, archive_start, html};
 pub use pictures::{PictureError, pictures};
 pub use side::{Side, side};
 pub use text::{TextOptions, text};

@@ -27,6 +27,16 @@ impl Verdict {
         }
     }
 
+    /// The exit code of a command that ends with it.
+    pub fn exit_code(self) -> u8 {
+        match self {
+            Verdict::Within => 0,
+            Verdict::Outside => 1,
+            Verdict::Undecided => 3,
+            Verdict::Unusable => 4,
+        }
+    }
+
     /// The words for people.
     pub fn words(self) -> &'static str {
         match self {

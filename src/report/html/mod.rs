@@ -1,5 +1,6 @@
 //! The self-contained HTML report: one file, no script, nothing fetched.
 
+mod archive;
 mod bar;
 mod beside;
 mod checks;
@@ -23,6 +24,8 @@ mod upright;
 mod vehicle;
 
 use maud::{DOCTYPE, Markup, PreEscaped, html};
+
+pub use archive::{ArchiveRow, archive_end, archive_row, archive_start};
 
 use super::clean::clean;
 use crate::record::JobRecord;

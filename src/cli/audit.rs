@@ -1,0 +1,251 @@
+//! `baywitness audit`.
+
+use std::io::{BufRead, IsTerminal, Write};
+use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
+
+use rayon::prelude::*;
+
+use super::UNREADABLE;
+use super::check::read_signers;
+use super::output::{complain, say};
+use super::verify::worse;
+use crate::evidence::{Signers, is_evidence};
+use crate::folder::Models;
+use crate::job::Options;
+use crate::job::audit::{self, Audit, Found, Judged, Ledger, Progress, Sort};
+use crate::record::{JobRecord, Verdict};
+use crate::report::{ArchiveRow, archive_end, archive_row, archive_start};
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Folders that hold job and evidence folders, or are ones
+    #[arg(value_name = "PATH", required_unless_present = "stdin", conflicts_with = "stdin")]
+    paths: Vec<PathBuf>,
+    /// Where results and the report go; run again, only what is new or changed is judged
+    #[arg(long, value_name = "DIR", required_unless_present = "stdin", conflicts_with = "stdin")]
+    out: Option<PathBuf>,
+    /// Read job paths from standard input and write one JSON line for each to standard output
+    #[arg(long)]
+    stdin: bool,
+    /// Judge again what was judged before
+    #[arg(long, conflicts_with = "stdin")]
+    recompute: bool,
+    /// Whose signatures count: a file of allowed signers, as ssh-keygen has it
+    #[arg(long, value_name = "FILE")]
+    signers: Option<PathBuf>,
+    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    #[arg(long, value_name = "DIR")]
+    models: Option<PathBuf>,
+    /// Number of threads (default: one for each core)
+    #[arg(long, value_name = "N")]
+    threads: Option<usize>,
+}
+
+/// Judges an archive.
+pub(super) fn run(arguments: &Arguments) -> u8 {
+    prepare(arguments)
+        .and_then(|(options, signers, pool)| {
+            pool.install(|| {
+                if arguments.stdin {
+                    from_stdin(&options, signers.as_ref())
+                } else {
+                    archive(arguments, &options, signers.as_ref())
+                }
+            })
+        })
+        .unwrap_or_else(|message| {
+            complain(&message);
+            UNREADABLE
+        })
+}
+
+fn prepare(arguments: &Arguments) -> Result<(Options, Option<Signers>, rayon::ThreadPool), String> {
+    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
+    let signers = arguments.signers.as_deref().map(read_signers).transpose()?;
+    let pool = rayon::ThreadPoolBuilder::new().num_threads(arguments.threads.unwrap_or(0)).build();
+    Ok((Options { models }, signers, pool.map_err(|e| format!("cannot start threads: {e}"))?))
+}
+
+fn archive(arguments: &Arguments, options: &Options, signers: Option<&Signers>) -> Result<u8, String> {
+    let mut code = 0;
+    let found = audit::find(&arguments.paths, &mut |path, e| {
+        complain(&format!("cannot read the folder {}: {e}", path.display()));
+        code = UNREADABLE;
+    });
+    if found.is_empty() {
+        return Err("no job or evidence folder was found: name a folder that holds some".to_owned());
+    }
+    let out = arguments.out.as_deref().unwrap_or(Path::new("."));
+    let start = Instant::now();
+    let last = std::sync::Mutex::new(start);
+    let progress = |p: Progress| show(p, start, &last);
+    let (ledger, audit) =
+        audit::audit(&found, options, signers, out, arguments.recompute, &progress).map_err(|e| e.to_string())?;
+    if std::io::stderr().is_terminal() {
+        let _ = write!(std::io::stderr(), "\r\x1b[K");
+    }
+    write_reports(&ledger, &audit).map_err(|e| format!("cannot write the report of the audit: {e}"))?;
+    for line in &audit.lines {
+        code = worse(code, line.exit);
+    }
+    say(&summary(&audit, out), None);
+    Ok(code)
+}
+
+/// Rate and time left, on a terminal, a few times a second.
+fn show(p: Progress, start: Instant, last: &std::sync::Mutex<Instant>) {
+    if !std::io::stderr().is_terminal() {
+        return;
+    }
+    let Ok(mut last) = last.try_lock() else { return };
+    if last.elapsed() < Duration::from_millis(200) && p.done < p.total {
+        return;
+    }
+    *last = Instant::now();
+    let judged = (p.done - p.kept) as f64;
+    let rate = judged / start.elapsed().as_secs_f64().max(1e-3);
+    let left = if rate > 0.0 { (p.total - p.done) as f64 / rate } else { 0.0 };
+    let _ = write!(
+        std::io::stderr(),
+        "\r\x1b[K{} of {} ({} from before), {rate:.1} a second, {left:.0} s left",
+        p.done,
+        p.total,
+        p.kept
+    );
+}
+
+const LADDER: [Option<Verdict>; 5] =
+    [Some(Verdict::Within), Some(Verdict::Outside), Some(Verdict::Undecided), Some(Verdict::Unusable), None];
+
+fn counts(audit: &Audit) -> [(Option<Verdict>, usize); 5] {
+    LADDER.map(|v| (v, audit.lines.iter().filter(|l| l.verdict == v).count()))
+}
+
+fn summary(audit: &Audit, out: &Path) -> String {
+    let mut text = format!("{} jobs, {} of them kept from an earlier run\n", audit.lines.len(), audit.kept);
+    for (verdict, count) in counts(audit) {
+        text.push_str(&format!("{count:8}  {}\n", verdict.map_or("unreadable or altered", Verdict::words)));
+    }
+    text.push_str(&format!("Report: {}\n", out.join("report.html").display()));
+    text
+}
+
+/// The page and the table, a job at a time.
+fn write_reports(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::error::Error>> {
+    let mut page = archive_start("Audit of set-ups", &counts(audit));
+    let mut table = csv::Writer::from_writer(Vec::new());
+    table.write_record(COLUMNS)?;
+    for line in &audit.lines {
+        let result = ledger.result(line)?;
+        let record: Option<JobRecord> = line.verdict.and_then(|_| serde_json::from_value(result.clone()).ok());
+        let message = result["message"].as_str().unwrap_or("its result cannot be read");
+        let evidence = line.evidence.as_ref().map(|words| match &line.signer {
+            Some(who) => format!("{words} by {who}"),
+            None => words.clone(),
+        });
+        page.push_str(&archive_row(&ArchiveRow {
+            path: &line.path,
+            outcome: record.as_ref().ok_or(message),
+            evidence: evidence.as_deref(),
+        }));
+        table.write_record(fields(line, record.as_ref(), message))?;
+    }
+    page.push_str(&archive_end());
+    ledger.write("report.html", page.as_bytes())?;
+    ledger.write("audit.csv", &table.into_inner()?)?;
+    Ok(())
+}
+
+const COLUMNS: [&str; 16] = [
+    "path",
+    "exit",
+    "verdict",
+    "job",
+    "series",
+    "attempt",
+    "setup",
+    "rig",
+    "vehicle",
+    "technician",
+    "bay",
+    "taken",
+    "evidence",
+    "checks",
+    "findings",
+    "message",
+];
+
+fn fields(line: &Judged, record: Option<&JobRecord>, message: &str) -> [String; 16] {
+    let context = record.map(|r| r.context.clone()).unwrap_or_default();
+    let checks = record.map_or(Vec::new(), |r| {
+        let one = |c: &crate::record::CheckRecord| {
+            let value = c.value.map_or("none".to_owned(), |v| format!("{v:.4}"));
+            format!("{}={value} {} {}", c.quantity, c.unit, c.verdict.name())
+        };
+        r.checks.iter().map(one).collect()
+    });
+    let findings: Vec<&str> = record.map_or(Vec::new(), |r| r.findings.iter().map(|f| f.code.as_str()).collect());
+    [
+        line.path.clone(),
+        line.exit.to_string(),
+        line.verdict.map_or(String::new(), |v| v.name().to_owned()),
+        record.map_or(String::new(), |r| r.job.clone()),
+        context.series.unwrap_or_default(),
+        context.attempt.map_or(String::new(), |a| a.to_string()),
+        context.setup,
+        context.rig,
+        context.vehicle.unwrap_or_default(),
+        context.technician.unwrap_or_default(),
+        context.bay.unwrap_or_default(),
+        context.taken.unwrap_or_default(),
+        line.evidence.clone().unwrap_or_default(),
+        checks.join("; "),
+        findings.join(" "),
+        if record.is_none() { message.to_owned() } else { String::new() },
+    ]
+}
+
+/// A line on standard output.
+#[derive(serde::Serialize)]
+struct Line {
+    path: String,
+    exit: u8,
+    verdict: Option<Verdict>,
+    result: serde_json::Value,
+}
+
+/// Paths in, lines out, in the same order; as many at once as there are threads.
+fn from_stdin(options: &Options, signers: Option<&Signers>) -> Result<u8, String> {
+    let many = 4 * rayon::current_num_threads();
+    let mut lines = std::io::stdin().lock().lines();
+    loop {
+        let paths: Vec<String> = lines
+            .by_ref()
+            .filter(|line| line.as_ref().map_or(true, |text| !text.trim().is_empty()))
+            .take(many)
+            .collect::<Result<_, _>>()
+            .map_err(|e| format!("cannot read standard input: {e}"))?;
+        if paths.is_empty() {
+            return Ok(0);
+        }
+        let judged: Vec<Line> = paths.par_iter().map(|path| line(path, options, signers)).collect();
+        let mut text = String::new();
+        for line in judged {
+            text.push_str(&serde_json::to_string(&line).map_err(|e| e.to_string())?);
+            text.push('\n');
+        }
+        let mut out = std::io::stdout().lock();
+        out.write_all(text.as_bytes())
+            .and_then(|()| out.flush())
+            .map_err(|e| format!("cannot write to standard output: {e}"))?;
+    }
+}
+
+fn line(path: &str, options: &Options, signers: Option<&Signers>) -> Line {
+    let folder = PathBuf::from(path);
+    let sort = if is_evidence(&folder) { Sort::Evidence } else { Sort::Job };
+    let judged = audit::judge(&Found { path: folder, sort }, options, signers);
+    Line { path: path.to_owned(), exit: judged.exit, verdict: judged.verdict, result: judged.result }
+}

@@ -1,0 +1,76 @@
+//! The run over an archive.
+
+use std::sync::Mutex;
+use std::sync::atomic::{AtomicUsize, Ordering};
+
+use rayon::prelude::*;
+
+use super::find::Found;
+use super::judge::{self, Judged, judge};
+use super::ledger::{Ledger, LedgerError};
+use crate::evidence::Signers;
+use crate::job::Options;
+
+/// How far an audit is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Progress {
+    /// Folders judged or kept from before.
+    pub done: usize,
+    /// Of them kept from before.
+    pub kept: usize,
+    /// All folders.
+    pub total: usize,
+}
+
+/// A finished audit.
+#[derive(Debug)]
+pub struct Audit {
+    /// A line for each folder, in the order of their paths.
+    pub lines: Vec<Judged>,
+    /// How many were kept from an earlier run.
+    pub kept: usize,
+}
+
+/// Judges every folder that is new or changed since the ledger's last run; all
+/// of them where `recompute`. Results are on the disk as soon as they are there.
+///
+/// # Errors
+/// The disk does not take a result.
+pub fn audit(
+    found: &[Found],
+    options: &Options,
+    signers: Option<&Signers>,
+    folder: &std::path::Path,
+    recompute: bool,
+    progress: &(dyn Fn(Progress) + Sync),
+) -> Result<(Ledger, Audit), LedgerError> {
+    let (ledger, before) = Ledger::open(folder)?;
+    let total = found.len();
+    let (done, kept) = (AtomicUsize::new(0), AtomicUsize::new(0));
+    let failure: Mutex<Option<LedgerError>> = Mutex::new(None);
+    let one = |found: &Found| -> Option<Judged> {
+        let earlier = before.get(&found.path.display().to_string()).filter(|line| !recompute && ledger.has(line));
+        let earlier = earlier.filter(|line| line.digest == judge::digest(found, options, signers));
+        let line = match earlier {
+            Some(line) => {
+                kept.fetch_add(1, Ordering::Relaxed);
+                line.clone()
+            }
+            None => ledger.keep(&judge(found, options, signers)).map_err(|e| *lock(&failure) = Some(e)).ok()?,
+        };
+        let done = 1 + done.fetch_add(1, Ordering::Relaxed);
+        progress(Progress { done, kept: kept.load(Ordering::Relaxed), total });
+        Some(line)
+    };
+    let lines: Option<Vec<Judged>> = found.par_iter().map(one).collect();
+    if let Some(failure) = lock(&failure).take() {
+        return Err(failure);
+    }
+    let lines = lines.unwrap_or_default();
+    ledger.finish(&lines)?;
+    Ok((ledger, Audit { lines, kept: kept.into_inner() }))
+}
+
+fn lock<T>(mutex: &Mutex<T>) -> std::sync::MutexGuard<'_, T> {
+    mutex.lock().unwrap_or_else(std::sync::PoisonError::into_inner)
+}

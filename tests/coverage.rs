@@ -27,6 +27,7 @@ pub(crate) fn sheet(line: ReferenceLine) -> Setup {
         reference_line: line,
         decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 },
         procedure: None,
+        steps: Vec::new(),
         datums: Vec::new(),
         prerequisites: Vec::new(),
         checks: Vec::new(),

@@ -5,7 +5,7 @@
 use std::collections::BTreeMap;
 
 use baywitness::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile};
-use baywitness::folder::{Attachment, Calibration, JobFile, Reading, Vehicle};
+use baywitness::folder::{Attachment, Calibration, JobFile, Phase, PhotoEntry, Reading, Vehicle};
 use baywitness::input::SourceFile;
 use baywitness::marker::{Board, BoardKind, Carrier, Layout, Marker, Rig, RigFile, Role, read_layout};
 use baywitness::quantity::{Quantity, Unit};
@@ -159,7 +159,7 @@ fn check() -> impl Strategy<Value = Check> {
                 in_inches: inches && quantity.unit() == Unit::Millimetre,
                 target: target.filter(|_| quantity.is_of_target()),
                 reference_line: line,
-                step: None,
+                step: Some("level".into()).filter(|_| quantity.is_of_target()),
                 evidence: if by_reading || quantity.is_reading_only() { Evidence::Reading } else { Evidence::Photos },
             }
         })
@@ -187,6 +187,7 @@ fn setup() -> impl Strategy<Value = Setup> {
             reference_line: line,
             decision: Decision { rule, conformance_probability: p },
             procedure,
+            steps: vec!["level".into(), "tilted".into()],
             datums: vec![Datum {
                 name: "sensor".into(),
                 carrier: "nose".into(),
@@ -216,6 +217,15 @@ fn reading() -> impl Strategy<Value = Reading> {
         })
 }
 
+fn entries(files: std::collections::BTreeSet<String>) -> Vec<PhotoEntry> {
+    let entry = |(i, file): (usize, String)| PhotoEntry {
+        file,
+        step: (i % 2 == 0).then(|| "level".to_owned()),
+        phase: (i > 0).then_some(Phase::After),
+    };
+    files.into_iter().enumerate().map(entry).collect()
+}
+
 fn job() -> impl Strategy<Value = JobFile> {
     let vehicle =
         (prop::option::of(text()), prop::option::of(1.0..5000.0f64), 0.1..10.0f64).prop_map(|(d, w, u)| Vehicle {
@@ -242,9 +252,11 @@ fn job() -> impl Strategy<Value = JobFile> {
                     setup,
                     rig,
                     camera,
-                    photos: photos.map(|p| p.into_iter().collect()),
+                    photos: photos.clone().filter(|_| attempt.is_some()).map(|p| p.into_iter().collect()),
+                    photo_entries: photos.filter(|_| attempt.is_none()).map(entries),
                     series: None,
                     attempt,
+                    card: attempt.map(|a| 500 + a).into_iter().collect(),
                     technician: Some("T1".into()),
                     bay: None,
                     taken,

@@ -42,6 +42,7 @@ fn sheet() -> Setup {
         reference_line: ReferenceLine::Centreline,
         decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 },
         procedure: None,
+        steps: Vec::new(),
         datums: Vec::new(),
         prerequisites: Vec::new(),
         checks: Vec::new(),

@@ -2,12 +2,15 @@
 //! ready value of options before any work starts; no geometry here.
 
 mod audit;
+mod bay;
 mod camera;
 mod check;
 mod detect;
 mod explain;
 mod output;
+mod plan;
 mod seal;
+mod setup;
 mod sheet;
 mod stage;
 mod survey;
@@ -45,6 +48,12 @@ enum Command {
     Explain(explain::Arguments),
     /// Judge an archive of job and evidence folders
     Audit(audit::Arguments),
+    /// Say what photos will be worth before anyone takes them, and where to stand
+    Plan(plan::Arguments),
+    /// Explain and examine a set-up sheet
+    Setup(setup::Arguments),
+    /// Measure how level and flat a bay's floor is
+    Bay(bay::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
     Stage(stage::Arguments),
 }
@@ -65,6 +74,9 @@ pub fn run() -> ExitCode {
         Command::Check(a) => check::run(&a),
         Command::Explain(a) => explain::run(&a),
         Command::Audit(a) => audit::run(&a),
+        Command::Plan(a) => plan::run(&a),
+        Command::Setup(a) => setup::run(&a),
+        Command::Bay(a) => bay::run(&a),
         Command::Stage(a) => stage::run(&a),
     };
     ExitCode::from(code)

@@ -2,8 +2,6 @@
 
 use std::path::{Path, PathBuf};
 
-use rayon::prelude::*;
-
 use super::UNREADABLE;
 use super::output::{JsonTarget, colour, complain, say, write_file, write_json};
 use crate::folder::Models;
@@ -61,7 +59,7 @@ fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool), S
 }
 
 fn verify_all(arguments: &Arguments, options: &job::Options) -> u8 {
-    let results: Vec<Result<JobRecord, Error>> = arguments.jobs.par_iter().map(|p| job::verify(p, options)).collect();
+    let results: Vec<Result<JobRecord, Error>> = job::verify_all(&arguments.jobs, options);
     let mut code = 0;
     let mut elements = Vec::new();
     for (path, result) in arguments.jobs.iter().zip(results) {

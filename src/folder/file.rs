@@ -6,7 +6,7 @@ use crate::input::{Document, Error, Table, Value, did_you_mean};
 use crate::quantity::Unit;
 use crate::setup::{read_from, read_quantity};
 
-use super::job_file::{Attachment, Calibration, JobFile, Reading, Vehicle};
+use super::job_file::{Attachment, Calibration, JobFile, Phase, PhotoEntry, Reading, Vehicle};
 use super::vin;
 
 pub(super) const FORMAT: &str = "job/1";
@@ -24,6 +24,9 @@ const CALIBRATION_RESULTS: [&str; 3] = ["successful", "failed", "not-run"];
 
 /// A job has two to a few dozen photos.
 pub(super) const MOST_PHOTOS: usize = 1000;
+
+/// Marker ids that are kept free for job cards, first and last.
+pub const CARD_IDS: [u32; 2] = [500, 586];
 
 /// 1 sigma of a typed vehicle size where none is stated, mm.
 const DEFAULT_U_VEHICLE_MM: f64 = 3.0;
@@ -58,8 +61,10 @@ impl JobFile {
             "rig",
             "camera",
             "photos",
+            "photo",
             "series",
             "attempt",
+            "card",
             "technician",
             "bay",
             "taken",
@@ -70,14 +75,17 @@ impl JobFile {
             "attachment",
             "calibration",
         ])?;
+        let photo_entries = read_photo_entries(&root)?;
         Ok(JobFile {
             job: root.need("job")?.name()?,
             setup: root.need("setup")?.name()?,
             rig: root.need("rig")?.name()?,
             camera: root.maybe("camera", Value::name)?,
             photos: root.maybe("photos", read_photos)?,
+            photo_entries,
             series: root.maybe("series", Value::name)?,
             attempt: root.maybe("attempt", |v| v.whole(1, 1_000_000))?,
+            card: root.maybe("card", read_card)?.unwrap_or_default(),
             technician: root.maybe("technician", Value::name)?,
             bay: root.maybe("bay", Value::name)?,
             taken: root.maybe("taken", Value::time)?,
@@ -124,6 +132,48 @@ fn read_photos(value: &Value) -> Result<Vec<String>, Error> {
         photos.push(name);
     }
     Ok(photos)
+}
+
+/// `[[photo]]`, which stands instead of `photos`.
+fn read_photo_entries(root: &Table) -> Result<Option<Vec<PhotoEntry>>, Error> {
+    let tables = root.tables("photo")?;
+    if tables.is_empty() {
+        return Ok(None);
+    }
+    if let Some(photos) = root.get("photos") {
+        return Err(photos.error("stands beside [[photo]]", "name each photo in one of the two"));
+    }
+    if tables.len() > MOST_PHOTOS {
+        return Err(root.error(format!("names {} photos, more than {MOST_PHOTOS}", tables.len()), "split the job"));
+    }
+    let mut entries: Vec<PhotoEntry> = Vec::new();
+    for table in tables {
+        let table = table.allow(&["file", "step", "phase"])?;
+        let value = table.need("file")?;
+        let file = value.text()?;
+        if let Some(k) = entries.iter().position(|e| e.file == file) {
+            return Err(value.error(format!("\"{file}\" is already photo[{k}]"), "name each photo once"));
+        }
+        let phase = table.maybe("phase", |v| v.choice("phase", &Phase::ALL.map(|p| (p.name(), p))))?;
+        entries.push(PhotoEntry { file, step: table.maybe("step", Value::name)?, phase });
+    }
+    Ok(Some(entries))
+}
+
+/// The one-time code: ids that are kept free for job cards, each once.
+fn read_card(value: &Value) -> Result<Vec<u32>, Error> {
+    let mut card: Vec<u32> = Vec::new();
+    for item in value.items()? {
+        let id = item.whole(CARD_IDS[0], CARD_IDS[1])?;
+        if card.contains(&id) {
+            return Err(item.error(format!("{id} is named twice"), "copy the card's code again"));
+        }
+        card.push(id);
+    }
+    if card.is_empty() {
+        return Err(value.error("names no id", "copy the card's code, or leave the key out"));
+    }
+    Ok(card)
 }
 
 fn read_vehicle(table: Table) -> Result<Vehicle, Error> {

@@ -20,10 +20,14 @@ pub struct JobFile {
     pub camera: Option<String>,
     /// Photos relative to the job folder; absent: every picture in `photos/`.
     pub photos: Option<Vec<String>>,
+    /// What each photo belongs to, where the job says so instead of `photos`.
+    pub photo_entries: Option<Vec<PhotoEntry>>,
     /// Repair order that attempts and sensors of one vehicle share.
     pub series: Option<String>,
     /// Number of the attempt.
     pub attempt: Option<u32>,
+    /// The one-time code that the job's card shows in the photos: marker ids; empty: no card.
+    pub card: Vec<u32>,
     /// Who did it.
     pub technician: Option<String>,
     /// Where.
@@ -42,6 +46,39 @@ pub struct JobFile {
     pub attachments: Vec<Attachment>,
     /// What the scan tool said.
     pub calibration: Option<Calibration>,
+}
+
+/// One `[[photo]]` of a job.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PhotoEntry {
+    /// Relative to the job folder.
+    pub file: String,
+    /// The set-up sheet's step that it shows.
+    pub step: Option<String>,
+    /// Whether it was taken before or after the calibration ran.
+    pub phase: Option<Phase>,
+}
+
+/// When a photo was taken, seen from the calibration.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Phase {
+    /// Before the calibration ran.
+    Before,
+    /// After it ran.
+    After,
+}
+
+impl Phase {
+    /// Both phases.
+    pub const ALL: [Phase; 2] = [Phase::Before, Phase::After];
+
+    /// The name in files and records.
+    pub fn name(self) -> &'static str {
+        match self {
+            Phase::Before => "before",
+            Phase::After => "after",
+        }
+    }
 }
 
 /// Typed facts of the vehicle; uncertainties are 1 sigma and always present

@@ -3,12 +3,12 @@
 use std::path::{Path, PathBuf};
 
 use crate::camera::Profile;
-use crate::input::{Document, Error, Problem, SourceFile, digest_of_file};
+use crate::input::{Document, Error, Problem, SourceFile, did_you_mean, digest_of_file};
 use crate::marker::{MAX_LAYOUT_BYTES, Rig, RigFile, read_layout};
 use crate::setup::{Setup, unknown_from};
 
 use super::file::MOST_PHOTOS;
-use super::job_file::JobFile;
+use super::job_file::{JobFile, Phase, PhotoEntry};
 use super::models::{Candidate, Found, InputFile, Kind, Models, Origin, candidate_cameras};
 use super::paths::{inside, relative};
 
@@ -46,6 +46,10 @@ pub struct PhotoFile {
     pub name: String,
     /// Where it lies.
     pub path: PathBuf,
+    /// The step that it shows, by index in the set-up sheet.
+    pub step: Option<usize>,
+    /// Whether it was taken before or after the calibration ran.
+    pub phase: Option<Phase>,
 }
 
 /// An attachment of a job.
@@ -90,7 +94,7 @@ impl JobFolder {
         let candidates = if camera.is_none() { candidate_cameras(models, folder)? } else { Vec::new() };
         Ok(JobFolder {
             folder: folder.to_path_buf(),
-            photos: find_photos(&job, &document, &real_folder)?,
+            photos: find_photos(&job, &setup, &document, &real_folder)?,
             attachments: find_attachments(&job, &document, &real_folder)?,
             job,
             setup,
@@ -161,16 +165,22 @@ fn check_readings(job: &JobFile, setup: &Setup) -> Result<(), Problem> {
     Ok(())
 }
 
-fn find_photos(job: &JobFile, document: &Document, folder: &Path) -> Result<Vec<PhotoFile>, Error> {
-    let listed = job.photos.is_some();
-    let names = match &job.photos {
-        Some(names) => names.clone(),
-        None => pictures_in(&folder.join("photos"))
-            .map_err(|(problem, remedy)| Error::new(document.file(), problem, remedy))?,
+fn find_photos(job: &JobFile, setup: &Setup, document: &Document, folder: &Path) -> Result<Vec<PhotoFile>, Error> {
+    let entries = match (&job.photo_entries, &job.photos) {
+        (Some(entries), _) => entries.clone(),
+        (None, Some(names)) => plain(names),
+        (None, None) => plain(
+            &pictures_in(&folder.join("photos"))
+                .map_err(|(problem, remedy)| Error::new(document.file(), problem, remedy))?,
+        ),
     };
     let mut photos: Vec<PhotoFile> = Vec::new();
-    for (i, name) in names.into_iter().enumerate() {
-        let key = if listed { format!("photos[{i}]") } else { String::new() };
+    for (i, PhotoEntry { file: name, step, phase }) in entries.into_iter().enumerate() {
+        let key = match (&job.photo_entries, &job.photos) {
+            (Some(_), _) => format!("photo[{i}].file"),
+            (None, Some(_)) => format!("photos[{i}]"),
+            (None, None) => String::new(),
+        };
         let wrong = |problem| document.error(&problem_at(&key, problem));
         let path = inside(folder, &name).map_err(wrong)?;
         if let Some(earlier) = photos.iter().find(|p| p.path == path) {
@@ -179,9 +189,28 @@ fn find_photos(job: &JobFile, document: &Document, folder: &Path) -> Result<Vec<
                 "name each photo once".to_owned(),
             )));
         }
-        photos.push(PhotoFile { name, path });
+        let step = step
+            .map(|s| step_of(setup, &s))
+            .transpose()
+            .map_err(|problem| document.error(&problem_at(&format!("photo[{i}].step"), problem)))?;
+        photos.push(PhotoFile { name, path, step, phase });
     }
     Ok(photos)
+}
+
+fn plain(names: &[String]) -> Vec<PhotoEntry> {
+    names.iter().map(|file| PhotoEntry { file: file.clone(), step: None, phase: None }).collect()
+}
+
+/// A step of the sheet by its name, or what is wrong and the remedy.
+fn step_of(setup: &Setup, name: &str) -> Result<usize, (String, String)> {
+    setup.steps.iter().position(|s| s == name).ok_or_else(|| {
+        let problem = format!("\"{name}\" is no step of the set-up sheet \"{}\"", setup.name);
+        if setup.steps.is_empty() {
+            return (problem, "the sheet has no steps: leave step out".to_owned());
+        }
+        (problem, did_you_mean(name, setup.steps.iter().map(String::as_str)))
+    })
 }
 
 /// Names (`photos/...`) of all pictures in a folder, sorted.

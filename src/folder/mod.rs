@@ -10,6 +10,7 @@ mod paths;
 pub mod vin;
 mod write;
 
-pub use job_file::{Attachment, Calibration, JobFile, Reading, Vehicle};
+pub use file::CARD_IDS;
+pub use job_file::{Attachment, Calibration, JobFile, Phase, PhotoEntry, Reading, Vehicle};
 pub use job_folder::{AttachedFile, JobFolder, PhotoFile};
 pub use models::{Candidate, InputFile, Kind, Models, Origin, candidate_cameras};

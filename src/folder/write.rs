@@ -3,7 +3,7 @@
 use crate::input::Writer;
 
 use super::file::FORMAT;
-use super::job_file::{Calibration, JobFile, Reading, Vehicle};
+use super::job_file::{Calibration, JobFile, Phase, Reading, Vehicle};
 
 impl JobFile {
     /// The job file's text.
@@ -16,10 +16,19 @@ impl JobFile {
         w.maybe("photos", self.photos.clone());
         w.maybe("series", self.series.as_deref());
         w.maybe("attempt", self.attempt.map(i64::from));
+        if !self.card.is_empty() {
+            w.key("card", self.card.iter().map(|id| i64::from(*id)).collect::<Vec<_>>());
+        }
         w.maybe("technician", self.technician.as_deref());
         w.maybe("bay", self.bay.as_deref());
         w.maybe("taken", self.taken.map(Writer::time));
         w.maybe("keep_until", self.keep_until.map(Writer::date));
+        for entry in self.photo_entries.iter().flatten() {
+            w.item("photo");
+            w.key("file", entry.file.as_str());
+            w.maybe("step", entry.step.as_deref());
+            w.maybe("phase", entry.phase.map(Phase::name));
+        }
         if self.vehicle != Vehicle::default() {
             write_vehicle(&mut w, &self.vehicle);
         }

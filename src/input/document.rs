@@ -40,11 +40,6 @@ impl<'a> Document<'a> {
         &self.file
     }
 
-    /// The format that was asked for.
-    pub(super) fn format(&self) -> &'static str {
-        self.format
-    }
-
     /// The place of a byte offset.
     pub(super) fn place_of_offset(&self, offset: usize) -> Place {
         Place::of_offset(self.text, offset)

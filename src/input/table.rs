@@ -10,12 +10,6 @@ use super::error::{Error, Place};
 use super::nearest::did_you_mean;
 use super::value::Value;
 
-/// Keys that the formats have but this version does not support yet: format
-/// and key path without list positions. Lifting one means deleting its line
-/// and reading the key where its table is read.
-const NOT_YET: [(&str, &str); 4] =
-    [("setup/1", "steps"), ("setup/1", "check.step"), ("job/1", "photo"), ("job/1", "card")];
-
 /// No list is longer; comparing each entry with each must stay quick.
 const MOST_TABLES: usize = 2000;
 
@@ -36,8 +30,7 @@ impl<'d> Table<'d> {
     /// Checks that the table has no other keys than these.
     ///
     /// # Errors
-    /// An unknown key (with the nearest known one) or one that this version
-    /// does not support yet.
+    /// An unknown key, with the nearest known one.
     pub fn allow(self, known: &[&str]) -> Result<Self, Error> {
         let mut keys: Vec<&Spanned<_>> = self.entries.keys().collect();
         keys.sort_by_key(|k| k.span().start);
@@ -48,20 +41,11 @@ impl<'d> Table<'d> {
                     .at(Some(self.document.place_of_offset(key.span().start)))
                     .key_path(shortened(&self.path_of(name)))
             };
-            if self.is_not_yet_supported(name) {
-                let remedy = format!("leave `{name}` out or use a newer baywitness");
-                return Err(error("is not supported by this version of baywitness", remedy));
-            }
             if !known.contains(&name) {
                 return Err(error("unknown key", did_you_mean(name, known.iter().copied())));
             }
         }
         Ok(self)
-    }
-
-    fn is_not_yet_supported(&self, name: &str) -> bool {
-        let path = without_positions(&self.path_of(name));
-        NOT_YET.contains(&(self.document.format(), &path))
     }
 
     /// The full path of a key of this table.
@@ -173,17 +157,6 @@ mod tests {
             error.to_string(),
             "rig.toml, line 3, column 1: u_layuot_mm: unknown key; did you mean `u_layout_mm`?"
         );
-    }
-
-    #[test]
-    fn keys_of_later_versions_are_refused_by_name() {
-        let text = "format = \"setup/1\"\n[[check]]\nstep = \"level\"\n";
-        let document = Document::parse(text, "setup.toml", "setup/1").unwrap();
-        let check = document.root().tables("check").unwrap().remove(0);
-        let error = check.allow(&["quantity"]).unwrap_err();
-        assert_eq!(error.key(), Some("check[0].step"));
-        assert_eq!(error.place().unwrap().line, 3);
-        assert!(error.problem().contains("not supported by this version"), "{error}");
     }
 
     #[test]

@@ -1,7 +1,9 @@
 //! What is asked of the measurement, and the readings against its answers.
 
 use std::collections::BTreeMap;
+use std::ops::Range;
 
+use super::doubles::Doubles;
 use crate::folder::{JobFile, Reading};
 use crate::marker::{Rig, Role};
 use crate::measure::{Answer, Ask, Measurement, Undetermined, UsedReading};
@@ -14,41 +16,64 @@ use crate::verdict::findings::Compared;
 #[derive(Debug, Clone)]
 pub(super) struct Questions {
     pub(super) asks: Vec<Ask>,
-    checks: usize,
+    /// By check: its asks, one for each step that it holds in.
+    checks: Vec<Range<usize>>,
+    readings: usize,
     /// Keys of the record's `measured`, in step with the last asks.
     keys: Vec<String>,
 }
 
 impl Questions {
-    pub(super) fn new(rig: &Rig, setup: &Setup, job: &JobFile) -> Self {
-        let mut asks: Vec<Ask> = setup.checks.iter().map(|c| check_ask(rig, setup, c)).collect();
-        let checks = asks.len();
-        asks.extend(job.readings.iter().map(|r| reading_ask(rig, setup, r)));
+    pub(super) fn new(steps: &Doubles, setup: &Setup, job: &JobFile) -> Self {
+        let mut asks: Vec<Ask> = Vec::new();
+        let mut checks = Vec::new();
+        for check in &setup.checks {
+            let start = asks.len();
+            asks.extend(check_asks(steps, setup, check));
+            checks.push(start..asks.len());
+        }
+        let readings = asks.len();
+        asks.extend(job.readings.iter().map(|r| reading_ask(&steps.rig, setup, r)));
         let mut keys = Vec::new();
-        let targets: Vec<usize> = rig.with_role(Role::Target).collect();
+        let targets: Vec<usize> =
+            (0..steps.carriers()).filter(|k| steps.rig.carriers[*k].role == Role::Target).collect();
         for target in &targets {
-            let suffix = if targets.len() > 1 { format!("@{}", rig.carriers[*target].name) } else { String::new() };
-            for (key, quantity, from) in everything() {
-                asks.push(Ask { quantity, from, target: *target, line: setup.reference_line });
-                keys.push(format!("{key}{suffix}"));
+            let suffix =
+                if targets.len() > 1 { format!("@{}", steps.rig.carriers[*target].name) } else { String::new() };
+            for state in 0..steps.states(*target) {
+                // The first step has the plain keys.
+                let step = setup.steps.get(state).filter(|_| state > 0).map(|s| format!("#{s}")).unwrap_or_default();
+                for (key, quantity, from) in
+                    everything(setup).into_iter().filter(|(_, q, _)| state == 0 || q.is_of_target())
+                {
+                    asks.push(Ask { quantity, from, target: steps.body(*target, state), line: setup.reference_line });
+                    keys.push(format!("{key}{suffix}{step}"));
+                }
             }
         }
-        Questions { asks, checks, keys }
+        Questions { asks, checks, readings, keys }
     }
 
-    /// The answers to the checks, in the sheet's order. A check that a reading
-    /// decides gets the reading.
+    /// One ask for each check, in the sheet's order: of several steps the first.
+    pub(super) fn first_asks(&self) -> Vec<Ask> {
+        self.checks.iter().filter_map(|asks| self.asks.get(asks.start).cloned()).collect()
+    }
+
+    /// The answers to the checks, in the sheet's order; several where a check
+    /// holds in every step. A check that a reading decides gets the reading.
     pub(super) fn checks(
         &self,
         setup: &Setup,
         job: &JobFile,
         measurement: Option<&Measurement>,
-    ) -> Vec<Result<Answer, Undetermined>> {
+    ) -> Vec<Vec<Result<Answer, Undetermined>>> {
         let answer = |(i, check): (usize, &Check)| {
             if check.evidence == Evidence::Reading || check.quantity.is_reading_only() {
-                return by_reading(check, job);
+                return vec![by_reading(check, job)];
             }
-            measurement.map_or(Err(Undetermined::NotSeen(Role::Target)), |m| m.answers[i].clone())
+            let of =
+                |at: usize| measurement.map_or(Err(Undetermined::NotSeen(Role::Target)), |m| m.answers[at].clone());
+            self.checks[i].clone().map(of).collect()
         };
         setup.checks.iter().enumerate().map(answer).collect()
     }
@@ -64,7 +89,7 @@ impl Questions {
     /// The readings against what the photos say without them.
     pub(super) fn compared(&self, job: &JobFile, photos_alone: Option<&Measurement>) -> Vec<Compared> {
         let answers = job.readings.iter().enumerate().map(|(i, reading)| {
-            let photo = photos_alone.and_then(|m| m.answers[self.checks + i].as_ref().ok()).map(|a| a.estimate);
+            let photo = photos_alone.and_then(|m| m.answers[self.readings + i].as_ref().ok()).map(|a| a.estimate);
             compare(reading, photo)
         });
         answers.collect()
@@ -75,7 +100,7 @@ impl Questions {
         let readings = job.readings.iter().enumerate().filter(|(_, r)| r.use_in_adjustment);
         readings
             .map(|(index, r)| UsedReading {
-                ask: self.asks[self.checks + index].clone(),
+                ask: self.asks[self.readings + index].clone(),
                 value: r.value,
                 u: r.u,
                 index,
@@ -85,15 +110,20 @@ impl Questions {
 }
 
 /// Keys of `measured` with what they ask; distances once for each datum.
-fn everything() -> Vec<(String, Quantity, Option<From>)> {
+fn everything(setup: &Setup) -> Vec<(String, Quantity, Option<From>)> {
     let mut all = Vec::new();
+    let datums: Vec<From> = setup.datums.iter().map(|d| From::Datum(d.name.clone())).collect();
     for quantity in Quantity::ALL.iter().copied().filter(|q| !q.is_reading_only()) {
         if matches!(quantity, Quantity::Distance | Quantity::Range) {
-            for from in [From::Nose, From::FrontAxle, From::RearAxle] {
+            for from in [From::Nose, From::FrontAxle, From::RearAxle].into_iter().chain(datums.iter().cloned()) {
                 all.push((format!("{}_from_{}", quantity.name(), from.name()), quantity, Some(from)));
             }
         } else {
             all.push((quantity.name().to_owned(), quantity, None));
+            if matches!(quantity, Quantity::HeightFromNose | Quantity::LateralFromNose) {
+                let of = |d: &From| (format!("{}@{}", quantity.name(), d.name()), quantity, Some(d.clone()));
+                all.extend(datums.iter().map(of));
+            }
         }
     }
     all
@@ -104,13 +134,22 @@ fn target_of(rig: &Rig, name: Option<&str>) -> usize {
     named.or_else(|| rig.with_role(Role::Target).next()).unwrap_or(0)
 }
 
-fn check_ask(rig: &Rig, setup: &Setup, check: &Check) -> Ask {
-    Ask {
+/// One ask, or one for each step where the check names none.
+pub(super) fn check_asks(steps: &Doubles, setup: &Setup, check: &Check) -> Vec<Ask> {
+    let target = target_of(&steps.rig, check.target.as_deref());
+    let named = check.step.as_ref().and_then(|s| setup.steps.iter().position(|x| x == s));
+    let states = match named {
+        Some(state) => state..state + 1,
+        None if check.quantity.is_of_target() => 0..steps.states(target),
+        None => 0..1,
+    };
+    let ask = |state| Ask {
         quantity: check.quantity,
         from: check.from.clone(),
-        target: target_of(rig, check.target.as_deref()),
+        target: steps.body(target, state),
         line: line_of(setup, check),
-    }
+    };
+    states.map(ask).collect()
 }
 
 /// The line that a check refers to.

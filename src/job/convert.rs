@@ -8,6 +8,7 @@ use super::assign::Assignment;
 use super::doubts::{detectable_records, sensitivity_records};
 use super::look::Looked;
 use super::outline::outlines;
+use super::ride_height::ride_height;
 use crate::folder::{Calibration, InputFile, JobFolder, Origin};
 use crate::geom::Pose;
 use crate::marker::Role;
@@ -16,11 +17,11 @@ use crate::pose::{Problem, Scene, SolvedPhoto, Source};
 use crate::quantity::{Estimate, Quantity};
 use crate::record::{
     AttachmentRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, Context, FindingRecord, InputRecord,
-    JobRecord, MarkerRecord, MeasuredRecord, PhotoRecord, PrerequisiteRecord, ReadingRecord, SheetRecord, Tool,
-    Verdict, WaiverRecord,
+    JobRecord, MarkerRecord, MeasuredRecord, MovedRecord, PhotoRecord, PrerequisiteRecord, ReadingRecord, SheetRecord,
+    Tool, Verdict, WaiverRecord,
 };
 use crate::setup::{Check, DecisionRule, Evidence};
-use crate::verdict::findings::{Compared, Detectable, not_checked};
+use crate::verdict::findings::{Compared, Detectable, Moved, not_checked};
 use crate::verdict::{Checked, Finding, Level, Sensitivity};
 
 /// Everything that one verification produced.
@@ -39,6 +40,7 @@ pub(super) struct Parts<'a> {
     pub(super) findings: &'a [Finding],
     pub(super) detectable: &'a [Detectable],
     pub(super) sensitivity: &'a [Sensitivity],
+    pub(super) phases: &'a [Moved],
 }
 
 /// The record of a job.
@@ -71,6 +73,10 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
         findings: parts.findings.iter().map(finding).collect(),
         detectable: detectable_records(parts.detectable),
         sensitivity: sensitivity_records(folder, parts.photos, parts.sensitivity),
+        phases: parts.phases.iter().map(moved).collect(),
+        ride_height: ride_height(&folder.setup, &folder.job, wheelbase(parts)),
+        next_photo: None,
+        attempts: Vec::new(),
     }
 }
 
@@ -81,6 +87,24 @@ fn finding(f: &Finding) -> FindingRecord {
         carrier: f.carrier.clone(),
         photo: f.photo.clone(),
         message: f.message.clone(),
+    }
+}
+
+/// The measured wheelbase, else the typed one.
+fn wheelbase(parts: &Parts) -> Option<f64> {
+    let measured = parts.measured.get(Quantity::Wheelbase.name()).map(|(_, e)| e.value);
+    measured.or(parts.folder.job.vehicle.wheelbase_mm)
+}
+
+fn moved(m: &Moved) -> MovedRecord {
+    MovedRecord {
+        body: m.name.clone(),
+        moved_mm: m.mm,
+        moved_deg: m.degrees,
+        u_mm: m.u_mm,
+        u_deg: m.u_degrees,
+        chance: m.chance,
+        moved: m.is_proven(),
     }
 }
 
@@ -183,7 +207,7 @@ fn inputs(parts: &Parts) -> Vec<InputRecord> {
     };
     let mut all: Vec<InputRecord> =
         parts.folder.inputs.iter().chain(&parts.assignment.chosen_files).map(file).collect();
-    all.extend(parts.photos.iter().map(|p| named("photo", &p.name, &p.sha256)));
+    all.extend(parts.photos.iter().take(parts.folder.photos.len()).map(|p| named("photo", &p.name, &p.sha256)));
     all.extend(parts.folder.attachments.iter().map(|a| named("attachment", &a.name, &a.sha256)));
     all
 }
@@ -340,7 +364,8 @@ fn carriers(parts: &Parts) -> Vec<CarrierRecord> {
 }
 
 fn photos(parts: &Parts) -> Vec<PhotoRecord> {
-    (0..parts.photos.len()).map(|j| photo(parts, j)).collect()
+    // Photos of other attempts are in those attempts' records.
+    (0..parts.folder.photos.len()).map(|j| photo(parts, j)).collect()
 }
 
 fn photo(parts: &Parts, j: usize) -> PhotoRecord {
@@ -350,6 +375,8 @@ fn photo(parts: &Parts, j: usize) -> PhotoRecord {
     let station = parts.measurement.and_then(|m| m.photos[j].as_ref());
     PhotoRecord {
         file: looked.name.clone(),
+        step: parts.folder.photos[j].step.map(|s| parts.folder.setup.steps[s].clone()),
+        phase: parts.folder.photos[j].phase.map(|p| p.name().to_owned()),
         camera: camera.ok().map(|c| parts.assignment.cameras[*c].name.clone()),
         unused_because: camera.err().map(ToString::to_string),
         width_px: looked.width as u32,

@@ -90,8 +90,3 @@ pub(super) fn detectable_records(all: &[Detectable]) -> Vec<DetectableRecord> {
     };
     all.iter().map(record).collect()
 }
-
-/// The checks' own asks, in the sheet's order.
-pub(super) fn check_asks<'a>(folder: &JobFolder, asks: &'a [Ask]) -> &'a [Ask] {
-    &asks[..folder.setup.checks.len().min(asks.len())]
-}

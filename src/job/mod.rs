@@ -3,19 +3,30 @@
 mod answers;
 mod assign;
 pub mod audit;
+mod bay;
+mod compare;
 mod convert;
+mod doubles;
 mod doubts;
 mod look;
+mod opened;
 mod outline;
 mod photo_markers;
+mod plan;
 mod remeasure;
+mod ride_height;
 mod seal;
+mod series;
+mod setup_check;
 mod verify;
 
+pub use bay::{BayWanted, check_bay};
 pub use photo_markers::{FoundMarker, PhotoMarkers, photo_markers};
+pub use plan::{PlanOptions, Reach, Wanted, plan};
 pub use remeasure::{AGREE_U, RemeasureError, Remeasured, differences, remeasure};
 pub use seal::{GatherError, gather};
-pub use verify::{Options, verify};
+pub use setup_check::setup_check;
+pub use verify::{Options, verify, verify_all};
 
 /// The result in an evidence folder's payload.
 const RESULT: &str = "result.json";
@@ -38,4 +49,7 @@ pub enum Error {
     /// A photo that cannot be decoded.
     #[error(transparent)]
     Photo(#[from] crate::photo::Error),
+    /// Photos of a bay that show no floor.
+    #[error("cannot measure the floor: {0}")]
+    Bay(String),
 }

@@ -2,17 +2,21 @@
 
 use std::path::Path;
 
+use rayon::prelude::*;
+
 use super::Error;
 use super::answers::{Questions, line_of};
-use super::assign::{Assignment, assign, views};
+use super::assign::Assignment;
 use super::convert::{Parts, record};
-use super::doubts::{check_asks, elsewhere, photo_facts};
-use super::look::{Looked, look};
+use super::doubts::{elsewhere, photo_facts};
+use super::opened::Opened;
+use super::plan::next_station;
+use super::series;
 use crate::folder::{JobFolder, Models};
 use crate::marker::Role;
-use crate::measure::{Answer, Facts, Undetermined, measure};
+use crate::measure::{Facts, Measurement, measure};
 use crate::pose::{self, Problem, Scene, adjust};
-use crate::record::JobRecord;
+use crate::record::{JobRecord, NextPhotoRecord};
 use crate::verdict::findings::{Case, PhotoFacts, PhotoProblem, Suspect, detectable, find, suspects};
 use crate::verdict::{Checked, StandSize, check, sensitivity};
 
@@ -28,14 +32,48 @@ pub struct Options {
 /// # Errors
 /// An input that cannot be read or decoded; everything else is a verdict.
 pub fn verify(path: &Path, options: &Options) -> Result<JobRecord, Error> {
-    let folder = JobFolder::open(path, &options.models)?;
-    let photos = look(&folder.photos)?;
-    let mut assignment = assign(&folder, &photos);
-    let views = views(&folder, &photos, &mut assignment);
-    let cameras = assignment.cameras.clone();
-    let problem = Problem { rig: &folder.rig, cameras: cameras.iter().collect(), photos: views };
-    let solved = solve(&problem, &mut assignment);
-    Ok(judge(&folder, &photos, &assignment, &problem, solved))
+    Ok(judge(Opened::read(path, options)?))
+}
+
+/// Verifies several jobs. Attempts of one series in which nothing moved are
+/// adjusted together, and each record lists the attempts.
+///
+/// # Errors
+/// By job: an input that cannot be read or decoded.
+pub fn verify_all<P: AsRef<Path> + Sync>(paths: &[P], options: &Options) -> Vec<Result<JobRecord, Error>> {
+    let opened: Vec<Result<Opened, Error>> = paths.par_iter().map(|p| Opened::read(p.as_ref(), options)).collect();
+    let alone: Vec<Option<JobRecord>> = opened.par_iter().map(|o| Some(judge(o.as_ref().ok()?.clone()))).collect();
+    let jobs: Vec<Option<&Opened>> = opened.iter().map(|o| o.as_ref().ok()).collect();
+    let records: Vec<Option<JobRecord>> =
+        (0..jobs.len()).into_par_iter().map(|own| in_series(&jobs, &alone, own)).collect();
+    records.into_iter().zip(opened).map(|(record, opened)| opened.map(|o| record.unwrap_or_else(|| judge(o)))).collect()
+}
+
+/// The record of a job that may have further attempts; `None` where it could not be opened.
+fn in_series(jobs: &[Option<&Opened>], alone: &[Option<JobRecord>], own: usize) -> Option<JobRecord> {
+    let attempts = series::attempts(jobs, own);
+    if attempts.len() < 2 {
+        return alone[own].clone();
+    }
+    let others = series::standing_alike(jobs, &attempts, own);
+    let alike: Vec<&Opened> = others.iter().filter(|(_, why)| why.is_none()).filter_map(|(i, _)| jobs[*i]).collect();
+    let mut record = if alike.is_empty() { alone[own].clone()? } else { judge(series::joined(jobs[own]?, &alike)) };
+    record.attempts = attempts
+        .iter()
+        .filter_map(|i| {
+            let apart = others.iter().find(|(k, _)| k == i).map(|(_, why)| why);
+            Some(series::attempt_record(jobs[*i]?, alone[*i].as_ref()?, apart))
+        })
+        .collect();
+    Some(record)
+}
+
+/// Solves and decides.
+fn judge(mut opened: Opened) -> JobRecord {
+    let mut assignment = opened.assignment.clone();
+    let solved = solve(&opened.problem(), &mut assignment);
+    opened.assignment = assignment;
+    decide(&opened, solved)
 }
 
 /// The scene, or in words why there is none.
@@ -72,16 +110,12 @@ fn no_photo(assignment: &Assignment) -> String {
 /// Two views that agree are the least proof.
 const LEAST_PHOTOS: usize = 2;
 
-fn judge(
-    folder: &JobFolder,
-    photos: &[Looked],
-    assignment: &Assignment,
-    problem: &Problem,
-    solved: Result<Scene, String>,
-) -> JobRecord {
+fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
+    let Opened { folder, photos, assignment, .. } = opened;
+    let problem = &opened.problem();
     let (rig, setup, job) = (&folder.rig, &folder.setup, &folder.job);
     let facts = Facts { rig, setup, vehicle: &job.vehicle };
-    let questions = Questions::new(rig, setup, job);
+    let questions = Questions::new(&opened.steps, setup, job);
     let used = questions.used(job);
     let line = setup.reference_line;
     let ask = |scene: &Scene, readings: &[_]| measure(&facts, scene, line, &questions.asks, readings);
@@ -89,14 +123,14 @@ fn judge(
     let alone = scene.map(|s| ask(s, &[]));
     let with_readings = scene.filter(|_| !used.is_empty()).map(|s| ask(s, &used));
     let measurement = with_readings.as_ref().or(alone.as_ref());
-    let checks = decide_all(folder, questions.checks(setup, job, measurement));
-    let without = with_readings.is_some().then(|| decide_all(folder, questions.checks(setup, job, alone.as_ref())));
+    let checks = decide_all(folder, &questions, measurement);
+    let without = with_readings.is_some().then(|| decide_all(folder, &questions, alone.as_ref()));
     let readings = questions.compared(job, alone.as_ref());
     let suspects: Vec<Suspect> = scene.map_or_else(Vec::new, |s| suspects(rig, problem, s));
     let photo_facts: Vec<PhotoFacts> =
         photos.iter().zip(&assignment.photos).map(|(p, a)| photo_facts(p, a.as_ref().err().cloned())).collect();
     let measured = measurement.map(|m| questions.measured(m)).unwrap_or_default();
-    let asks = check_asks(folder, &questions.asks);
+    let asks = &questions.first_asks();
     let elsewhere = scene.map_or_else(Vec::new, |s| elsewhere(&facts, s, asks, &checks, &readings));
     let sensitivity = scene.map_or_else(Vec::new, |s| sensitivity(&facts, problem, s, asks));
     let case = Case {
@@ -114,9 +148,10 @@ fn judge(
         measured: &measured,
         elsewhere: &elsewhere,
         sensitivity: &sensitivity,
+        phases: &opened.phases,
     };
     let (findings, detectable) = (find(&case), detectable(&case));
-    record(&Parts {
+    let mut record = record(&Parts {
         folder,
         photos,
         assignment,
@@ -131,18 +166,52 @@ fn judge(
         findings: &findings,
         detectable: &detectable,
         sensitivity: &sensitivity,
-    })
+        phases: &opened.phases,
+    });
+    if let (Some(scene), Some(measurement)) = (scene, measurement) {
+        advise(&mut record, opened, scene, measurement, &checks);
+    }
+    record
 }
 
-fn decide_all(folder: &JobFolder, answers: Vec<Result<Answer, Undetermined>>) -> Vec<Checked> {
+/// Says where one more photo would decide what is undecided.
+fn advise(record: &mut JobRecord, opened: &Opened, scene: &Scene, measurement: &Measurement, checks: &[Checked]) {
+    let Some(next) = next_station(opened, scene, measurement, checks) else { return };
+    let words = next.words();
+    for i in &next.decides {
+        let reason = &mut record.checks[*i].reason;
+        let before = reason.take().map(|r| format!("{r}. ")).unwrap_or_default();
+        *reason = Some(format!("{before}One more photo would decide it at this value: {words}"));
+    }
+    record.next_photo = Some(NextPhotoRecord {
+        position_mm: next.position_mm,
+        look_at_mm: next.look_at_mm,
+        decides: next.decides.iter().map(|i| record.checks[*i].quantity.clone()).collect(),
+        words,
+    });
+}
+
+/// Each check; one that holds in every step is that of its worst step.
+fn decide_all(folder: &JobFolder, questions: &Questions, measurement: Option<&Measurement>) -> Vec<Checked> {
     let setup = &folder.setup;
     let size = stand_size(folder);
+    let answers = questions.checks(setup, &folder.job, measurement);
     setup
         .checks
         .iter()
         .zip(answers)
-        .map(|(c, answer)| check(c, line_of(setup, c), &setup.decision, answer, &size))
+        .filter_map(|(c, answers)| {
+            let all = answers.into_iter().map(|a| check(c, line_of(setup, c), &setup.decision, a, &size));
+            all.min_by(|a, b| standing(a).partial_cmp(&standing(b)).unwrap_or(std::cmp::Ordering::Equal))
+        })
         .collect()
+}
+
+/// Orders decisions from bad to good: outside, unusable, undecided, within.
+fn standing(checked: &Checked) -> (usize, f64) {
+    use crate::record::Verdict as V;
+    let rank = [V::Outside, V::Unusable, V::Undecided, V::Within].iter().position(|v| *v == checked.verdict);
+    (rank.unwrap_or(0), checked.decided.map_or(0.0, |d| d.conformance_probability))
 }
 
 /// How far the stand's markers reach from the aim point.

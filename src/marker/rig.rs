@@ -169,6 +169,13 @@ impl Marker {
     }
 }
 
+impl Carrier {
+    /// Whether all markers look up: a mat or sheet that lies on the floor.
+    pub fn lies_flat(&self) -> bool {
+        self.markers.iter().all(|m| m.normal().z > 0.9)
+    }
+}
+
 impl Rig {
     /// The carrier's index and marker of an id.
     pub fn marker(&self, id: u32) -> Option<(usize, &Marker)> {

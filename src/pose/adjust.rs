@@ -103,7 +103,7 @@ fn solve(problem: &Problem, start: &Start, options: &Options) -> Result<Scene, E
 }
 
 impl<'a> Work<'a> {
-    fn new(problem: &Problem<'a>, start: &Start, options: &Options) -> Self {
+    pub(super) fn new(problem: &Problem<'a>, start: &Start, options: &Options) -> Self {
         let photos: Vec<usize> = (0..problem.photos.len()).filter(|j| start.photos[*j].is_some()).collect();
         let placed: Vec<bool> = start.carriers.iter().map(Option::is_some).collect();
         let flat = start.on_floor && options.one_floor;
@@ -118,7 +118,7 @@ impl<'a> Work<'a> {
     }
 
     /// From poses alone, which a rough start needs, to all unknowns.
-    fn refine_unknowns(&mut self) {
+    pub(super) fn refine_unknowns(&mut self) {
         let placed: Vec<bool> = self.state.carriers.iter().map(Option::is_some).collect();
         self.columns = Columns::new(&self.problem, self.columns.photos.clone(), &placed, self.flat, true);
         self.state.shared = nalgebra::DVector::zeros(self.columns.shared);
@@ -217,7 +217,7 @@ impl<'a> Work<'a> {
     }
 
     /// Variance component of the image: residuals over their redundancy.
-    fn estimate_variance(&mut self) -> Option<()> {
+    pub(super) fn estimate_variance(&mut self) -> Option<()> {
         let linear = self.linearized()?;
         let count: usize = linear.equations.iter().map(|e| e.residual.len()).sum();
         let squares: f64 = linear.equations.iter().map(|e| e.residual.norm_squared()).sum();

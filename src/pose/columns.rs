@@ -5,6 +5,8 @@
 //! prior is always one equation `x = 0 +- 1` and a prior of zero uncertainty
 //! needs no special case: its column is zero.
 
+use std::collections::BTreeMap;
+
 use nalgebra::{DMatrix, Vector3};
 
 use super::scene::Source;
@@ -166,11 +168,18 @@ impl Columns {
                 }
             }
         }
+        // A carrier that stood in two places is two bodies with the same printed markers.
+        let mut of_id: BTreeMap<u32, Vec<Mode>> = BTreeMap::new();
         for (k, m) in seen {
             let marker = &problem.rig.carriers[k].markers[m];
             if surveyed.is_some_and(|l| l.ids.contains(&marker.id)) {
                 continue;
             }
+            if let Some(modes) = of_id.get(&marker.id) {
+                self.modes[k][m].extend(modes.iter().cloned());
+                continue;
+            }
+            let first = self.modes[k][m].len();
             let u = marker.u_centre_mm.unwrap_or([problem.rig.u_layout_mm; 3]);
             for (axis, u) in u.into_iter().enumerate().filter(|(_, u)| *u > 0.0) {
                 let column = self.add_nuisance(Source::Layout);
@@ -178,6 +187,7 @@ impl Columns {
                 centre_mm[axis] = u;
                 self.modes[k][m].push(Mode { column, centre_mm, turn_rad: Vector3::zeros(), stretch: 0.0 });
             }
+            of_id.insert(marker.id, self.modes[k][m][first..].to_vec());
         }
     }
 
@@ -195,10 +205,11 @@ impl Columns {
                 self.modes[*k][*m].push(stretch(column, problem.rig.u_scale_relative));
             }
         }
+        let mut of_id: BTreeMap<u32, usize> = BTreeMap::new();
         for (k, m) in seen {
             let marker = &problem.rig.carriers[k].markers[m];
             if let Some(u) = marker.u_size_mm.filter(|u| *u > 0.0) {
-                let column = self.add_nuisance(Source::Scale);
+                let column = *of_id.entry(marker.id).or_insert_with(|| self.add_nuisance(Source::Scale));
                 self.modes[k][m].push(stretch(column, u / marker.size_mm[0]));
             }
         }

@@ -11,6 +11,7 @@ mod adjust;
 mod again;
 mod bodies;
 mod columns;
+mod expect;
 mod extra;
 mod homography;
 mod ippe;
@@ -27,6 +28,7 @@ mod without;
 
 pub use adjust::{Options, adjust, adjust_from, adjust_near};
 pub use bodies::{BODY, Bodies};
+pub use expect::expect;
 pub use extra::Extra;
 pub(crate) use homography::homography;
 pub(crate) use ippe::plane_poses;

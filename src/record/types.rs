@@ -52,6 +52,94 @@ pub struct JobRecord {
     /// What the checks hang on, the largest change of each.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub sensitivity: Vec<SensitivityRecord>,
+    /// How far stand and vehicle moved between before and after the calibration; empty where not photographed.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub phases: Vec<MovedRecord>,
+    /// The body's height and pitch from arch readings, where all four were wanted and read.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub ride_height: Option<RideHeightRecord>,
+    /// Where one more photo would decide what is undecided, where any would.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub next_photo: Option<NextPhotoRecord>,
+    /// The attempts of the series that were verified together, this one included.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub attempts: Vec<AttemptRecord>,
+}
+
+/// The body against the sheet's arch heights.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct RideHeightRecord {
+    /// Mean height over the wanted one, mm.
+    pub height_mm: f64,
+    /// 1 sigma.
+    pub u_height_mm: f64,
+    /// Pitch against the wanted attitude, nose down positive, degrees.
+    pub pitch_deg: f64,
+    /// 1 sigma.
+    pub u_pitch_deg: f64,
+    /// The same in words.
+    pub words: Vec<String>,
+}
+
+/// One more photo that would decide checks.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct NextPhotoRecord {
+    /// The camera, vehicle frame.
+    pub position_mm: [f64; 3],
+    /// What it looks at.
+    pub look_at_mm: [f64; 3],
+    /// The same in words.
+    pub words: String,
+    /// Quantities that it would decide, if their values stay.
+    pub decides: Vec<String>,
+}
+
+/// How far a body's poses before and after the calibration differ.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct MovedRecord {
+    /// The stand's carrier, or "vehicle".
+    pub body: String,
+    /// Distance between the positions, mm.
+    pub moved_mm: f64,
+    /// Angle between the attitudes, degrees.
+    pub moved_deg: f64,
+    /// 1 sigma along the worst direction, mm.
+    pub u_mm: f64,
+    /// 1 sigma about the worst direction, degrees.
+    pub u_deg: f64,
+    /// Chance of such a difference where nothing moved.
+    pub chance: f64,
+    /// Whether it has moved beyond doubt.
+    pub moved: bool,
+}
+
+/// One attempt of a series.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct AttemptRecord {
+    /// The job's number.
+    pub job: String,
+    /// Number of the attempt.
+    pub attempt: Option<u32>,
+    /// When it was taken, RFC 3339.
+    pub taken: Option<String>,
+    /// What its own photos say.
+    pub verdict_alone: Verdict,
+    /// Whether its photos are adjusted together with this job's: nothing had moved.
+    pub together: bool,
+    /// Why not, where they are not.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub why_apart: Option<String>,
+    /// Its photos.
+    pub photos: Vec<AttemptPhoto>,
+}
+
+/// A photo of an attempt.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AttemptPhoto {
+    /// Path in its job folder.
+    pub file: String,
+    /// SHA-256 of the bytes, lower-case hex.
+    pub sha256: String,
 }
 
 /// The program that measured.
@@ -268,6 +356,12 @@ pub struct CarrierUncertainty {
 pub struct PhotoRecord {
     /// Path as the job names it.
     pub file: String,
+    /// The step that it shows.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub step: Option<String>,
+    /// before or after the calibration.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub phase: Option<String>,
     /// Camera profile used.
     pub camera: Option<String>,
     /// Why the photo was not used, if it was not.

@@ -5,16 +5,21 @@
 //! tilt, level, centring), a signed value is always shown with its direction
 //! in words, and no meaning is carried by colour alone.
 
+mod bay;
 mod clean;
 mod figures;
 mod html;
 mod label;
 mod pictures;
+mod plan;
+mod procedure;
 mod side;
 mod text;
 mod todo;
 
+pub use bay::{bay_html, bay_svg, bay_text};
 pub use html::{ArchiveRow, PhotoPicture, archive_end, archive_row, archive_start, html};
 pub use pictures::{PictureError, pictures};
+pub use plan::{plan_html, plan_svg, plan_text, setup_html, setup_text};
 pub use side::{Side, side};
 pub use text::{TextOptions, text};

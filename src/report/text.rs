@@ -6,6 +6,7 @@ use unicode_width::UnicodeWidthStr;
 use super::clean::clean;
 use super::figures::{Measured, moment, percent, wanted};
 use super::label::{Label, reference_line};
+use super::procedure::sentences;
 use super::todo::{figures_are_void, steps};
 use crate::record::{CheckRecord, JobRecord, Level, ReadingRecord, Verdict};
 
@@ -34,6 +35,7 @@ pub fn text(record: &JobRecord, options: &TextOptions) -> String {
     readings(&mut page, record);
     findings(&mut page, record);
     not_checkable(&mut page, record);
+    procedure(&mut page, record);
     closing(&mut page, record);
     page.out
 }
@@ -281,6 +283,15 @@ fn not_checkable(page: &mut Page, record: &JobRecord) {
 }
 
 /// A level in one word.
+fn procedure(page: &mut Page, record: &JobRecord) {
+    for (title, sentences) in sentences(record) {
+        page.title(title);
+        for sentence in sentences {
+            page.paragraph(Style::new(), "  ", &sentence);
+        }
+    }
+}
+
 pub(super) fn level_word(level: Level) -> &'static str {
     match level {
         Level::Void => "void",

@@ -11,8 +11,14 @@ pub(super) const MM_PER_INCH: f64 = 25.4;
 /// No bay is longer.
 const FARTHEST_MM: f64 = 50_000.0;
 
-/// Reads a check; `datums` are those of the sheet.
-pub(super) fn read_check(table: &Table, datums: &[Datum]) -> Result<Check, Error> {
+/// What the sheet declares and checks may name.
+pub(super) struct Known<'a> {
+    pub(super) datums: &'a [Datum],
+    pub(super) steps: &'a [String],
+}
+
+/// Reads a check.
+pub(super) fn read_check(table: &Table, known: &Known) -> Result<Check, Error> {
     let table = table.clone().allow(&[
         "quantity",
         "from",
@@ -24,6 +30,7 @@ pub(super) fn read_check(table: &Table, datums: &[Datum]) -> Result<Check, Error
         "unit",
         "target",
         "reference_line",
+        "step",
         "evidence",
     ])?;
     let quantity_value = table.need("quantity")?;
@@ -40,7 +47,7 @@ pub(super) fn read_check(table: &Table, datums: &[Datum]) -> Result<Check, Error
         ));
     }
     let from = read_from(&table, quantity)?;
-    if let Some((problem, remedy)) = unknown_from(from.as_ref(), datums) {
+    if let Some((problem, remedy)) = unknown_from(from.as_ref(), known.datums) {
         return Err(table.need("from")?.error(problem, remedy));
     }
     let in_inches = read_unit(&table, quantity)?;
@@ -55,7 +62,7 @@ pub(super) fn read_check(table: &Table, datums: &[Datum]) -> Result<Check, Error
         in_inches,
         target: table.maybe("target", |v| read_target(v, quantity))?,
         reference_line: table.maybe("reference_line", line)?,
-        step: None,
+        step: table.maybe("step", |v| read_step(v, quantity, known.steps))?,
         evidence,
     })
 }
@@ -65,6 +72,7 @@ pub(super) fn check_twice(a: &Check, b: &Check, sheet_line: ReferenceLine) -> bo
     a.quantity == b.quantity
         && a.from == b.from
         && a.target == b.target
+        && a.step == b.step
         && a.evidence == b.evidence
         && a.reference_line.unwrap_or(sheet_line) == b.reference_line.unwrap_or(sheet_line)
 }
@@ -134,6 +142,19 @@ fn read_target(value: &Value, quantity: Quantity) -> Result<String, Error> {
         return Err(value.error(format!("{} does not concern a target", quantity.name()), "leave target out"));
     }
     value.name()
+}
+
+fn read_step(value: &Value, quantity: Quantity, steps: &[String]) -> Result<String, Error> {
+    if !quantity.is_of_target() {
+        return Err(value.error(
+            format!("{} does not concern a target and is the same in every step", quantity.name()),
+            "leave step out",
+        ));
+    }
+    if steps.is_empty() {
+        return Err(value.error("the sheet has no steps", "add steps = [...] at its head, or leave step out"));
+    }
+    value.choice("step", &steps.iter().map(|s| (s.as_str(), s.clone())).collect::<Vec<_>>())
 }
 
 type Limits = (f64, Option<f64>, Option<f64>);

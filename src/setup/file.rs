@@ -5,7 +5,7 @@ use std::path::Path;
 use crate::input::{Document, Error, SourceFile, Table, Value};
 use crate::quantity::Quantity;
 
-use super::check_file::{check_twice, line, read_check};
+use super::check_file::{Known, check_twice, line, read_check};
 use super::sheet::{
     Check, Datum, Decision, DecisionRule, From, Limits, Prerequisite, Procedure, ReferenceLine, Setup, Waiver,
 };
@@ -59,6 +59,7 @@ impl Setup {
             "reference_line",
             "decision",
             "procedure",
+            "steps",
             "datum",
             "prerequisite",
             "check",
@@ -68,7 +69,9 @@ impl Setup {
         let name = root.need("name")?.name()?;
         let reference_line = line(&root.need("reference_line")?)?;
         let datums = read_datums(&root)?;
-        let checks = read_checks(&root, &datums, reference_line)?;
+        let steps = root.maybe("steps", read_steps)?.unwrap_or_default();
+        let known = Known { datums: &datums, steps: &steps };
+        let checks = read_checks(&root, &known, reference_line)?;
         Ok(Setup {
             name,
             title: root.need("title")?.text()?,
@@ -79,10 +82,29 @@ impl Setup {
             prerequisites: read_prerequisites(&root)?,
             waived: read_waivers(&root, &checks)?,
             limits: root.table("limits")?.map_or(Ok(Limits::default()), read_limits)?,
+            steps,
             datums,
             checks,
         })
     }
+}
+
+fn read_steps(value: &Value) -> Result<Vec<String>, Error> {
+    const MOST_STEPS: usize = 20;
+    let items = value.items()?;
+    if items.is_empty() || items.len() > MOST_STEPS {
+        let problem = format!("has {} steps", items.len());
+        return Err(value.error(problem, format!("name one to {MOST_STEPS}, or leave the key out")));
+    }
+    let mut steps: Vec<String> = Vec::new();
+    for item in items {
+        let name = item.name()?;
+        if steps.contains(&name) {
+            return Err(item.error(format!("\"{name}\" is named twice"), "name each step once"));
+        }
+        steps.push(name);
+    }
+    Ok(steps)
 }
 
 fn read_decision(table: Option<Table>) -> Result<Decision, Error> {
@@ -164,7 +186,7 @@ fn read_prerequisites(root: &Table) -> Result<Vec<Prerequisite>, Error> {
     Ok(all)
 }
 
-fn read_checks(root: &Table, datums: &[Datum], sheet_line: ReferenceLine) -> Result<Vec<Check>, Error> {
+fn read_checks(root: &Table, known: &Known, sheet_line: ReferenceLine) -> Result<Vec<Check>, Error> {
     let tables = root.tables("check")?;
     if tables.is_empty() {
         root.need("check")?;
@@ -172,11 +194,11 @@ fn read_checks(root: &Table, datums: &[Datum], sheet_line: ReferenceLine) -> Res
     }
     let mut checks: Vec<Check> = Vec::new();
     for table in tables {
-        let check = read_check(&table, datums)?;
+        let check = read_check(&table, known)?;
         if let Some(k) = checks.iter().position(|earlier| check_twice(earlier, &check, sheet_line)) {
             return Err(table.need("quantity")?.error(
                 format!("{} is already checked by check[{k}]", check.quantity.name()),
-                "keep one of the two, or let them differ in from, target or reference_line",
+                "keep one of the two, or let them differ in from, target, step or reference_line",
             ));
         }
         checks.push(check);

@@ -2,11 +2,14 @@
 
 mod against_rig;
 mod check_file;
+mod doubts;
+mod explain;
 mod file;
 mod sheet;
 mod write;
 
 pub use check_file::{read_from, unknown_from};
+pub use doubts::Doubt;
 pub use file::read_quantity;
 pub use sheet::{
     Check, Datum, Decision, DecisionRule, Evidence, From, Limits, Prerequisite, Procedure, ReferenceLine, Setup, Waiver,

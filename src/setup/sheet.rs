@@ -204,6 +204,8 @@ pub struct Setup {
     pub decision: Decision,
     /// The document behind the sheet.
     pub procedure: Option<Procedure>,
+    /// Positions that are photographed one after the other; empty: one position.
+    pub steps: Vec<String>,
     /// Extra points to measure from.
     pub datums: Vec<Datum>,
     /// What must be attested.

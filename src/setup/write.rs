@@ -14,6 +14,9 @@ impl Setup {
         w.key("title", self.title.as_str());
         w.key("source", self.source.as_str());
         w.key("reference_line", self.reference_line.name());
+        if !self.steps.is_empty() {
+            w.key("steps", self.steps.clone());
+        }
         w.table("decision");
         w.maybe("rule", RULES.iter().find(|(_, rule)| *rule == self.decision.rule).map(|(name, _)| *name));
         w.key("conformance_probability", self.decision.conformance_probability);
@@ -72,6 +75,7 @@ fn write_check(w: &mut Writer, check: &Check) {
     w.maybe("upper", check.upper.map(|x| x / scale));
     w.maybe("tolerance_basis", check.tolerance_basis.as_deref());
     w.maybe("target", check.target.as_deref());
+    w.maybe("step", check.step.as_deref());
     w.maybe("reference_line", check.reference_line.map(|l| l.name()));
     if check.evidence == Evidence::Reading {
         w.key("evidence", "reading");

@@ -93,6 +93,7 @@ impl Scene {
     fn shown(&self, take: &Take) -> Shown {
         Shown {
             file: format!("photos/{}", take.photo.file),
+            step: take.photo.step.clone(),
             view: take.view.clone(),
             placement: take.placement.clone(),
             markers: truth::seen(&take.model, &take.view, take.placement.markers()),

@@ -53,13 +53,20 @@ impl Scene {
         own.insert("setup".to_owned(), "setup.toml".into());
         own.insert("rig".to_owned(), "rig.toml".into());
         own.insert("camera".to_owned(), "camera.toml".into());
-        let photos: Vec<String> = self.photos().iter().map(|p| format!("photos/{}", p.file)).collect();
-        own.insert("photos".to_owned(), photos.into());
+        let photos = self.photos();
+        let plain = photos.iter().all(|p| p.step.is_none() && p.phase.is_none());
+        let mut entries = toml::Table::new();
+        if plain {
+            let names: Vec<String> = photos.iter().map(|p| format!("photos/{}", p.file)).collect();
+            own.insert("photos".to_owned(), names.into());
+        } else {
+            entries.insert("photo".to_owned(), toml::Value::Array(photos.iter().map(photo_entry).collect()));
+        }
         if !self.spec.job.contains_key("job") {
             own.insert("job".to_owned(), "STAGED-1".into());
         }
         let text = |table: &toml::Table| toml::to_string(table).map_err(|e| Error::Truth(e.to_string()));
-        Ok(format!("format = \"job/1\"\n{}{}", text(&own)?, text(&self.spec.job)?))
+        Ok(format!("format = \"job/1\"\n{}{}\n{}", text(&own)?, text(&self.spec.job)?, text(&entries)?))
     }
 
     fn copy(&self, name: &str, folder: &Path) -> Result<(), Error> {
@@ -103,6 +110,18 @@ impl Scene {
         let invented = time::macros::datetime!(2026-02-03 10:15:00 +01:00);
         stated.and_then(|t: toml::value::Datetime| offset_time(&t)).unwrap_or(invented)
     }
+}
+
+/// A photo with its step and phase, as the job file has it.
+fn photo_entry(photo: &PhotoSpec) -> toml::Value {
+    let mut entry = toml::Table::new();
+    entry.insert("file".to_owned(), format!("photos/{}", photo.file).into());
+    for (key, value) in [("step", &photo.step), ("phase", &photo.phase)] {
+        if let Some(value) = value {
+            entry.insert(key.to_owned(), value.clone().into());
+        }
+    }
+    entry.into()
 }
 
 fn offset_time(t: &toml::value::Datetime) -> Option<OffsetDateTime> {

@@ -138,6 +138,20 @@ pub(super) fn least_half_width(probability: f64, degrees_of_freedom: f64) -> f64
     student_quantile((1.0 + probability) / 2.0, degrees_of_freedom)
 }
 
+/// The largest standard uncertainty at which a value at the nominal could
+/// still be proven (many degrees of freedom); for rules without a guard the
+/// same figure serves as a goal.
+pub fn widest_tolerated(decision: &Decision, nominal: f64, lower: Option<f64>, upper: Option<f64>) -> f64 {
+    match (lower, upper) {
+        (Some(l), Some(u)) => (u - l) / 2.0 / least_half_width(decision.conformance_probability, f64::INFINITY),
+        (Some(limit), None) | (None, Some(limit)) => {
+            let factor = student_quantile(decision.conformance_probability, f64::INFINITY);
+            ((limit - nominal).abs() / factor).max(1e-6)
+        }
+        (None, None) => f64::INFINITY,
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

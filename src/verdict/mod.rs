@@ -11,7 +11,7 @@ mod sensitivity;
 
 pub use check::{Checked, check};
 pub use correction::{StandSize, correction};
-pub use decision::{Decided, Grade, decide};
+pub use decision::{Decided, Grade, decide, widest_tolerated};
 pub use findings::{Case, Finding, Rule, find};
 pub use ladder::{Level, Verdict};
 pub use sensitivity::{Assumption, Sensitivity, sensitivity};

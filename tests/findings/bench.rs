@@ -49,6 +49,7 @@ pub(crate) fn sheet() -> Setup {
         reference_line: LINE,
         decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 },
         procedure: None,
+        steps: Vec::new(),
         datums: Vec::new(),
         prerequisites: Vec::new(),
         checks: vec![
@@ -190,6 +191,7 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
     let suspects = suspects(&sample.rig, &problem, &scene);
     let (seen, exif) = (sample.photos.iter().map(sightings).collect::<Vec<_>>(), Exif::default());
     let case = Case {
+        phases: &[],
         rig: &sample.rig,
         setup,
         job,

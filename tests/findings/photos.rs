@@ -15,6 +15,7 @@ fn of_photos(photos: &[PhotoFacts], job: &JobFile) -> Vec<Finding> {
     let sample = sample(&bay(), 5);
     let (setup, measured) = (sheet(), std::collections::BTreeMap::new());
     find(&Case {
+        phases: &[],
         rig: &sample.rig,
         setup: &setup,
         job,

@@ -231,6 +231,8 @@ fn photo(index: usize, camera: &Camera, bodies: &[Body]) -> PhotoRecord {
     let cross = [line(&[(-60.0, 0.0), (60.0, 0.0)]), line(&[(0.0, -60.0), (0.0, 60.0)])];
     PhotoRecord {
         file: format!("photos/{}.jpg", (b'a' + index as u8) as char),
+        step: None,
+        phase: None,
         camera: Some("phone-12m-main".into()),
         unused_because: None,
         width_px: STORED[0],
@@ -526,6 +528,10 @@ pub(crate) fn job(stance: &Stance, photos: usize) -> (JobRecord, Vec<PhotoPictur
         findings: findings(verdict),
         detectable: Vec::new(),
         sensitivity: Vec::new(),
+        phases: Vec::new(),
+        attempts: Vec::new(),
+        next_photo: None,
+        ride_height: None,
     };
     (record, pictures)
 }

@@ -66,6 +66,7 @@ pub fn html(record: &JobRecord, pictures: &[PhotoPicture]) -> String {
                     (checks::section(record))
                     (drawing::section(record))
                     (findings::section(record))
+                    (paperwork::procedure(record))
                     (photos::section(record, pictures))
                     (tables::readings(record))
                     (tables::measured(record))

@@ -10,6 +10,7 @@ use super::path;
 use crate::quantity::Quantity;
 use crate::record::{JobRecord, PrerequisiteRecord};
 use crate::report::label::{Label, sentence};
+use crate::report::procedure::sentences;
 
 /// Prerequisites, calibration and attachments.
 pub(super) fn attested(record: &JobRecord) -> Markup {
@@ -34,6 +35,19 @@ pub(super) fn attested(record: &JobRecord) -> Markup {
             }
             (calibration(record.context.calibration.as_ref()))
             (attachments(record))
+        }
+    }
+}
+
+/// Before and after, attempts, ride height, the next photo.
+pub(super) fn procedure(record: &JobRecord) -> Markup {
+    html! {
+        @for (i, (title, sentences)) in sentences(record).into_iter().enumerate() {
+            @let id = format!("procedure-{i}");
+            section aria-labelledby=(id) {
+                h2 id=(id) { (title) }
+                ul { @for sentence in sentences { li { (sentence) } } }
+            }
         }
     }
 }

@@ -19,7 +19,11 @@ pub(super) fn build(model: &mut Model, spec: &SceneSpec, placed: &PlacedCarrier,
         half_z = half_z.max(marker.centre_mm.z.abs() + 0.7 * marker.size_mm[1] + 12.0);
         face_x = face_x.min(marker.centre_mm.x);
     }
-    let thickness = if face_x.is_finite() { (face_x - gap).clamp(6.0, 60.0) } else { 20.0 };
+    if !face_x.is_finite() {
+        // A mat: its sheets lie on the floor, nothing holds it.
+        return;
+    }
+    let thickness = (face_x - gap).clamp(6.0, 60.0);
     let panel = plain(model, spec.stand.colour, Gloss::SATIN);
     let pose = placed.pose.isometry() * Isometry3::translation(0.5 * thickness, 0.0, 0.0);
     model.block(panel, &pose, [0.5 * thickness, half_y, half_z]);

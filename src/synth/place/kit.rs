@@ -3,7 +3,7 @@
 use nalgebra::{Point3, UnitQuaternion, Vector3};
 
 use super::draw::{self, Purpose};
-use super::stand::{on_floor, stand_pose};
+use super::stand::{Asked, on_floor, stand_pose};
 use super::vehicle::{Vehicle, wheel_index};
 use crate::geom::{self, Attitude, Pose, World, rad};
 use crate::marker::{Carrier, Marker, Role};
@@ -135,7 +135,9 @@ fn true_pose(scene: &Scene, photo: &PhotoSpec, vehicle: &Vehicle, index: usize) 
             Some(on_floor(&spec.floor, &sheet_place(&spec.floor.sheets, position)))
         }
         Role::Card => {
-            Some(Pose::new(UnitQuaternion::identity(), Vector3::new(spec.vehicle.nose_mm[0] - 700.0, 0.0, 900.0)))
+            // Upright on the bonnet.
+            let above = 0.6 * spec.vehicle.height_mm + 80.0;
+            Some(Pose::new(UnitQuaternion::identity(), Vector3::new(spec.vehicle.nose_mm[0] - 700.0, 0.0, above)))
         }
         Role::Target => {
             let error = spec.stand.error.plus(&photo.stand_moved);
@@ -146,7 +148,12 @@ fn true_pose(scene: &Scene, photo: &PhotoSpec, vehicle: &Vehicle, index: usize) 
                 // A datum on the target itself would have to be known before the target is placed.
                 (scene.rig.carriers[other].role != Role::Target).then(|| true_pose(scene, photo, vehicle, other))?
             };
-            Some(stand_pose(&spec.stand, &scene.setup, vehicle, &spec.floor, &carrier.name, &error, pose_of))
+            let asked = Asked { carrier: &carrier.name, step: photo.step.as_deref(), error };
+            let mut stand = spec.stand.clone();
+            if carrier.lies_flat() {
+                stand.height_mm = 0.0;
+            }
+            Some(stand_pose(&stand, &scene.setup, vehicle, &spec.floor, &asked, pose_of))
         }
         wheel => wheel_index(wheel).map(|i| vehicle.wheels[i].plate_pose()),
     }

@@ -16,8 +16,22 @@ struct Wanted {
     line: Line,
 }
 
-fn check<'a>(setup: &'a Setup, quantity: Quantity, carrier: &str) -> Option<&'a Check> {
-    setup.checks.iter().find(|c| c.quantity == quantity && c.target.as_deref().is_none_or(|t| t == carrier))
+/// What is wanted of a target, and by how much it is missed.
+pub(crate) struct Asked<'a> {
+    /// The target's name in the rig.
+    pub(crate) carrier: &'a str,
+    /// The step, where the sheet has several.
+    pub(crate) step: Option<&'a str>,
+    /// The deviation.
+    pub(crate) error: StandError,
+}
+
+fn check<'a>(setup: &'a Setup, quantity: Quantity, asked: &Asked) -> Option<&'a Check> {
+    setup.checks.iter().find(|c| {
+        c.quantity == quantity
+            && c.target.as_deref().is_none_or(|t| t == asked.carrier)
+            && c.step.as_deref().is_none_or(|s| Some(s) == asked.step)
+    })
 }
 
 /// The datum of a check in the design frame.
@@ -42,10 +56,10 @@ fn wanted(
     spec: &StandSpec,
     setup: &Setup,
     vehicle: &Vehicle,
-    carrier: &str,
+    asked: &Asked,
     pose_of: impl Fn(&str) -> Option<Pose<World, Carrier>> + Copy,
 ) -> Wanted {
-    let find = |quantity| check(setup, quantity, carrier);
+    let find = |quantity| check(setup, quantity, asked);
     let nominal = |quantity| find(quantity).map_or(0.0, |c| c.nominal);
     let line_of = |c: Option<&Check>| {
         let which: ReferenceLine = c.and_then(|c| c.reference_line).unwrap_or(setup.reference_line);
@@ -55,7 +69,14 @@ fn wanted(
     let distance = find(Quantity::Distance);
     let from = distance.and_then(|c| c.from.clone()).unwrap_or(From::Nose);
     let from_mm = datum_mm(setup, vehicle, &from, pose_of).unwrap_or(vehicle.nose_mm);
-    let along = distance.map_or(spec.distance_mm, |c| c.nominal) + (from_mm - line.origin_mm).dot(&line.direction());
+    let mut along =
+        distance.map_or(spec.distance_mm, |c| c.nominal) + (from_mm - line.origin_mm).dot(&line.direction());
+    if let (None, Some(range)) = (distance, find(Quantity::Range)) {
+        let from = range.from.clone().unwrap_or(From::Nose);
+        let from_mm = datum_mm(setup, vehicle, &from, pose_of).unwrap_or(vehicle.nose_mm) - line.origin_mm;
+        let across = nominal(Quantity::LateralOffset) - from_mm.dot(&line.left());
+        along = from_mm.dot(&line.direction()) + (range.nominal.powi(2) - across.powi(2)).max(0.0).sqrt();
+    }
     let height = match (find(Quantity::Height), find(Quantity::HeightFromNose)) {
         (Some(c), _) => c.nominal,
         (None, Some(c)) => {
@@ -80,11 +101,11 @@ pub(crate) fn stand_pose(
     setup: &Setup,
     vehicle: &Vehicle,
     floor: &FloorSpec,
-    carrier: &str,
-    error: &StandError,
+    asked: &Asked,
     pose_of: impl Fn(&str) -> Option<Pose<World, Carrier>> + Copy,
 ) -> Pose<World, Carrier> {
-    let Wanted { aim_mm, attitude, line } = wanted(spec, setup, vehicle, carrier, pose_of);
+    let Wanted { aim_mm, attitude, line } = wanted(spec, setup, vehicle, asked, pose_of);
+    let error = &asked.error;
     let mut aim_mm = aim_mm + line.direction() * error.distance_mm + line.left() * error.lateral_mm;
     aim_mm.z += error.height_mm;
     let attitude = Attitude {

@@ -10,7 +10,7 @@ const FARTHEST_MM: f64 = 50_000.0;
 const MOST_PHOTOS: usize = 200;
 const MOST_THINGS: usize = 500;
 /// Keys of the job file that `stage` writes itself.
-const OWN_JOB_KEYS: [&str; 5] = ["format", "setup", "rig", "camera", "photos"];
+const OWN_JOB_KEYS: [&str; 6] = ["format", "setup", "rig", "camera", "photos", "photo"];
 
 fn problem(key: impl Into<String>, problem: impl Into<String>, remedy: impl Into<String>) -> Problem {
     Problem { key: key.into(), problem: problem.into(), remedy: remedy.into() }
@@ -39,6 +39,7 @@ pub(super) fn check(scene: &Scene) -> Result<(), Problem> {
     }
     for (i, photo) in photos.iter().enumerate() {
         check_photo(photo, &format!("photo[{i}]"))?;
+        check_step(scene, photo, &format!("photo[{i}]"))?;
         if photos[..i].iter().any(|p| p.file == photo.file) {
             return Err(problem(format!("photo[{i}].file"), "the name is given twice", "name each photo differently"));
         }
@@ -155,6 +156,22 @@ fn names(scene: &Scene) -> Result<(), Problem> {
     }
     match OWN_JOB_KEYS.into_iter().find(|key| scene.spec.job.contains_key(*key)) {
         Some(key) => Err(problem(format!("job.{key}"), "is written by `stage` itself", "remove it")),
+        None => Ok(()),
+    }
+}
+
+/// Step and phase must be what the job's reader knows.
+fn check_step(scene: &Scene, photo: &PhotoSpec, key: &str) -> Result<(), Problem> {
+    let steps = &scene.setup.steps;
+    if let Some(step) = photo.step.as_ref().filter(|s| !steps.contains(s)) {
+        let remedy = did_you_mean(step, steps.iter().map(String::as_str));
+        return Err(problem(format!("{key}.step"), format!("`{step}` is no step of the set-up sheet"), remedy));
+    }
+    let phases = ["before", "after"];
+    match photo.phase.as_deref().filter(|p| !phases.contains(p)) {
+        Some(phase) => {
+            Err(problem(format!("{key}.phase"), format!("`{phase}` is no phase"), did_you_mean(phase, phases)))
+        }
         None => Ok(()),
     }
 }

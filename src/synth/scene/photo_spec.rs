@@ -10,6 +10,10 @@ use super::spec::StandError;
 pub struct PhotoSpec {
     /// File name, without folder.
     pub file: String,
+    /// The set-up sheet's step that it shows; the stand stands as that step wants it.
+    pub step: Option<String>,
+    /// before or after the calibration; goes into the job file.
+    pub phase: Option<String>,
     /// Where the camera is, mm.
     pub eye_mm: [f64; 3],
     /// What it looks at, mm.
@@ -69,6 +73,8 @@ impl PhotoSpec {
     pub fn new(file: &str, eye_mm: [f64; 3], look_at_mm: [f64; 3]) -> Self {
         PhotoSpec {
             file: file.to_owned(),
+            step: None,
+            phase: None,
             eye_mm,
             look_at_mm,
             tilt_deg: 0.0,

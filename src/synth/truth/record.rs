@@ -89,6 +89,8 @@ pub struct MarkerTruth {
 pub(crate) struct Shown {
     /// Path in the job folder.
     pub(crate) file: String,
+    /// The step that it shows.
+    pub(crate) step: Option<String>,
     /// Its camera.
     pub(crate) view: View,
     /// The bay at that moment.
@@ -117,11 +119,23 @@ pub(crate) fn truth(rig: &Rig, setup: &Setup, photos: &[Shown]) -> Truth {
     Truth {
         format: "truth/1",
         reference_line: line.name(),
-        measured: measured(first, rig, setup, line),
+        measured: with_steps(rig, setup, line, photos),
         by_reference_line: by_line.into_iter().collect(),
         carriers: carriers.collect(),
         photos: photos.iter().map(photo).collect(),
     }
+}
+
+/// The quantities of the first photo, and under `KEY#STEP` those of the first
+/// photo of each further step.
+fn with_steps(rig: &Rig, setup: &Setup, line: ReferenceLine, photos: &[Shown]) -> Quantities {
+    let of = |p: &Shown| measured(&p.placement, rig, setup, line);
+    let mut all = photos.first().map(of).unwrap_or_default();
+    for step in setup.steps.iter().skip(1) {
+        let Some(photo) = photos.iter().find(|p| p.step.as_ref() == Some(step)) else { continue };
+        all.extend(of(photo).into_iter().map(|(key, value)| (format!("{key}#{step}"), value)));
+    }
+    all
 }
 
 fn empty(setup: &Setup) -> Truth {

@@ -17,6 +17,7 @@ use super::ladder::Level;
 use super::sensitivity::Sensitivity;
 
 mod camera_mismatch;
+mod card;
 mod carrier_not_seen;
 mod detectable;
 mod explanation;
@@ -24,6 +25,7 @@ mod floor_not_level;
 mod hypotheses;
 mod marker_duplicated;
 mod not_checked;
+mod phases_differ;
 mod photo_badly_lit;
 mod photo_blurred;
 mod photo_resized;
@@ -47,6 +49,7 @@ pub use detectable::{Detectable, detectable};
 pub use explanation::{Explanation, explanation, explanations};
 pub use hypotheses::asks as alternative_asks;
 pub use not_checked::not_checked;
+pub use phases_differ::Moved;
 pub use photo_reused::same_view;
 pub use suspects::{Suspect, suspects};
 
@@ -80,6 +83,8 @@ pub struct Case<'a> {
     pub elsewhere: &'a [(Ask, Estimate)],
     /// What the answers hang on ([`Sensitivity`]).
     pub sensitivity: &'a [Sensitivity],
+    /// How far stand and vehicle moved between before and after; empty where not photographed.
+    pub phases: &'a [Moved],
 }
 
 /// What a finding needs to know of one photo.
@@ -119,6 +124,11 @@ pub enum PhotoProblem {
         "it shares no carrier with the other photos: take it again so that it shows two carriers that another photo shows too"
     )]
     NotLinked,
+    /// Stand or vehicle had moved when it was taken.
+    #[error(
+        "it was taken after the calibration, when the stand or the vehicle had moved: it is compared, not measured with"
+    )]
+    OtherPhase,
 }
 
 /// A reading compared with the photos.
@@ -173,6 +183,7 @@ pub struct Rule {
 pub const RULES: &[&Rule] = &[
     &stand_misplaced::RULE,
     &something_moved::RULE,
+    &phases_differ::RULE,
     &plates_swapped::RULE,
     &plate_not_seated::RULE,
     &print_scale_wrong::RULE,
@@ -191,6 +202,7 @@ pub const RULES: &[&Rule] = &[
     &marker_duplicated::RULE,
     &weak_geometry::RULE,
     &times_out_of_order::RULE,
+    &card::RULE,
     &prerequisites::RULE,
     &not_checked::RULE,
 ];

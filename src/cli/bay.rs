@@ -1,0 +1,98 @@
+//! `baywitness bay`.
+
+use std::path::PathBuf;
+
+use super::UNREADABLE;
+use super::output::{JsonTarget, complain, say, write_file, write_json};
+use crate::camera::Profile;
+use crate::folder::{JobFile, Kind, Models, Vehicle};
+use crate::input::SourceFile;
+use crate::job::{BayWanted, check_bay};
+use crate::marker::RigFile;
+use crate::record::{BayRecord, Verdict};
+use crate::report::{bay_html, bay_svg, bay_text};
+use crate::setup::{Limits, Setup};
+
+/// What is typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Photos of the floor sheets and the wheel plates; neighbouring photos share some of them
+    #[arg(required = true, value_name = "PHOTO")]
+    photos: Vec<PathBuf>,
+    /// Marker kit: a rig file or the name of one
+    #[arg(long, value_name = "FILE")]
+    rig: String,
+    /// Camera file or the name of one
+    #[arg(long, value_name = "FILE", default_value = "demo-phone")]
+    camera: String,
+    /// Set-up sheet with [limits]: a file or the name of one
+    #[arg(long, value_name = "FILE")]
+    setup: Option<String>,
+    /// Job folder or job.toml with the vehicle's sizes
+    #[arg(long, value_name = "FILE")]
+    job: Option<PathBuf>,
+    /// Write the result as JSON to a file, or to standard output with `-`
+    #[arg(long, value_name = "FILE|-")]
+    json: Option<JsonTarget>,
+    /// Write bay.html and bay.svg into this folder
+    #[arg(long, value_name = "DIR")]
+    report: Option<PathBuf>,
+    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    #[arg(long, value_name = "DIR")]
+    models: Option<PathBuf>,
+}
+
+/// Runs the command: 0 done and within every limit, 1 outside one, 3 one not proven, 2 unreadable.
+pub(super) fn run(args: &Arguments) -> u8 {
+    match measure(args) {
+        Ok(record) => {
+            let any = |v: Verdict| record.limits.iter().any(|l| l.verdict == Some(v));
+            match () {
+                () if any(Verdict::Outside) => 1,
+                () if any(Verdict::Undecided) => 3,
+                () => 0,
+            }
+        }
+        Err(message) => {
+            complain(&message);
+            UNREADABLE
+        }
+    }
+}
+
+fn measure(args: &Arguments) -> Result<BayRecord, String> {
+    let words = |e: crate::input::Error| e.to_string();
+    let models = Models::standard(args.models.as_deref()).map_err(words)?;
+    let rig = models.open(&[Kind::Rig], &args.rig).map_err(words)?;
+    let rig = RigFile::from_toml(rig.text().map_err(words)?, rig.name()).map_err(words)?.rig;
+    let camera = models.open(&[Kind::Camera], &args.camera).map_err(words)?;
+    let camera = Profile::from_toml(camera.text().map_err(words)?, camera.name()).map_err(words)?;
+    let limits = match &args.setup {
+        None => Limits::default(),
+        Some(name) => {
+            let file = models.open(&[Kind::Setup], name).map_err(words)?;
+            Setup::from_toml(file.text().map_err(words)?, file.name()).map_err(words)?.limits
+        }
+    };
+    let vehicle = match &args.job {
+        None => Vehicle::default(),
+        Some(job) => {
+            let path = if job.is_dir() { job.join("job.toml") } else { job.clone() };
+            let file = SourceFile::read(&path).map_err(words)?;
+            JobFile::from_toml(file.text().map_err(words)?, file.name()).map_err(words)?.vehicle
+        }
+    };
+    let wanted = BayWanted { rig: &rig, camera: &camera, vehicle: &vehicle, limits: &limits };
+    let record = check_bay(&args.photos, &wanted).map_err(|e| e.to_string())?;
+    say(&bay_text(&record), args.json.as_ref());
+    if let Some(folder) = &args.report {
+        std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+        write_file(&folder.join("bay.svg"), bay_svg(&record).as_bytes())?;
+        write_file(&folder.join("bay.html"), bay_html(&record).as_bytes())?;
+        say(&format!("\nMap: {}\n", folder.join("bay.html").display()), args.json.as_ref());
+    }
+    if let Some(target) = &args.json {
+        write_json(target, &record)?;
+    }
+    Ok(record)
+}

@@ -1,0 +1,143 @@
+//! `baywitness plan`.
+
+use std::path::PathBuf;
+
+use super::UNREADABLE;
+use super::output::{JsonTarget, complain, say, write_file, write_json};
+use crate::camera::Profile;
+use crate::folder::{JobFile, Kind, Models, Vehicle};
+use crate::input::SourceFile;
+use crate::job::{PlanOptions, Reach, Wanted, plan};
+use crate::marker::{Rig, RigFile};
+use crate::report::{plan_html, plan_svg, plan_text};
+use crate::setup::Setup;
+
+/// What is typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Marker kit: a rig file or the name of one
+    #[arg(long, value_name = "FILE")]
+    rig: String,
+    /// Set-up sheet: a file or the name of one
+    #[arg(long, value_name = "FILE")]
+    setup: String,
+    /// Camera file or the name of one (default: the demonstration phone)
+    #[arg(long, value_name = "FILE", default_value = "demo-phone")]
+    camera: String,
+    /// Job folder or job.toml with the vehicle's sizes (default: a middling car)
+    #[arg(long, value_name = "FILE")]
+    job: Option<PathBuf>,
+    /// So many photos (default: the fewest that decide every check)
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(2..=12))]
+    photos: Option<u16>,
+    /// A camera position in mm: before the rear axle, to the vehicle's left, above the floor; again for each photo
+    #[arg(long, value_name = "X,Y,Z", allow_hyphen_values = true, value_parser = three)]
+    from: Vec<[f64; 3]>,
+    /// Clear width of the bay, mm
+    #[arg(long, value_name = "MM", default_value_t = 4000.0, value_parser = length)]
+    width: f64,
+    /// Clear length before the vehicle's nose, mm (default: what the sheet needs, else 6000)
+    #[arg(long, value_name = "MM", value_parser = length)]
+    ahead: Option<f64>,
+    /// A post that nobody can stand in: before the rear axle, to the left, mm; again for each
+    #[arg(long, value_name = "X,Y", allow_hyphen_values = true, value_parser = two)]
+    post: Vec<[f64; 2]>,
+    /// Write the plan as JSON to a file, or to standard output with `-`
+    #[arg(long, value_name = "FILE|-")]
+    json: Option<JsonTarget>,
+    /// Write plan.html and plan.svg into this folder
+    #[arg(long, value_name = "DIR")]
+    report: Option<PathBuf>,
+    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    #[arg(long, value_name = "DIR")]
+    models: Option<PathBuf>,
+}
+
+/// A list of numbers, each within a bay.
+fn numbers<const N: usize>(text: &str) -> Result<[f64; N], String> {
+    let wrong = || format!("give {N} numbers in mm, as 7200,1700,1500 (no bay is larger than 50000)");
+    let all: Vec<f64> = text.split(',').map(|t| t.trim().parse()).collect::<Result<_, _>>().map_err(|_| wrong())?;
+    let in_bay = all.iter().all(|v: &f64| v.abs() <= 50_000.0);
+    <[f64; N]>::try_from(all).ok().filter(|_| in_bay).ok_or_else(wrong)
+}
+
+fn three(text: &str) -> Result<[f64; 3], String> {
+    numbers(text)
+}
+
+fn two(text: &str) -> Result<[f64; 2], String> {
+    numbers(text)
+}
+
+fn length(text: &str) -> Result<f64, String> {
+    let value: f64 = text.parse().map_err(|_| "give a length in mm".to_owned())?;
+    if (500.0..=50_000.0).contains(&value) { Ok(value) } else { Err("give 500 to 50000 mm".to_owned()) }
+}
+
+/// The files of a plan, read and checked.
+pub(super) struct Inputs {
+    pub(super) rig: Rig,
+    pub(super) setup: Setup,
+    pub(super) camera: Profile,
+    pub(super) vehicle: Vehicle,
+}
+
+/// Reads what a plan is about, each by path or name.
+pub(super) fn read(models: &Models, rig: &str, setup: &str, camera: &str) -> Result<Inputs, String> {
+    let open = |kind, name: &str| models.open(&[kind], name).map_err(|e| e.to_string());
+    let words = |e: crate::input::Error| e.to_string();
+    let (rig_file, setup_file, camera_file) =
+        (open(Kind::Rig, rig)?, open(Kind::Setup, setup)?, open(Kind::Camera, camera)?);
+    let rig = RigFile::from_toml(rig_file.text().map_err(words)?, rig_file.name()).map_err(words)?.rig;
+    let document = Setup::document(setup_file.text().map_err(words)?, setup_file.name()).map_err(words)?;
+    let setup = Setup::from_document(&document).map_err(words)?;
+    setup.check_against(&rig).map_err(|p| document.error(&p).to_string())?;
+    let camera = Profile::from_toml(camera_file.text().map_err(words)?, camera_file.name()).map_err(words)?;
+    Ok(Inputs { rig, setup, camera, vehicle: Vehicle::default() })
+}
+
+/// Runs the command: 0 every check can be decided, 3 not, 2 unreadable.
+pub(super) fn run(args: &Arguments) -> u8 {
+    let made = inputs(args).and_then(|inputs| {
+        let wanted =
+            Wanted { rig: &inputs.rig, setup: &inputs.setup, camera: &inputs.camera, vehicle: &inputs.vehicle };
+        let ahead_mm = args.ahead.or(inputs.setup.limits.free_ahead_mm).unwrap_or(Reach::default().ahead_mm);
+        let options = PlanOptions {
+            photos: args.photos.map(usize::from),
+            from_mm: args.from.clone(),
+            reach: Reach { width_mm: args.width, ahead_mm, posts_mm: args.post.clone() },
+        };
+        let record = plan(wanted, &options);
+        say(&plan_text(&record), args.json.as_ref());
+        if let Some(folder) = &args.report {
+            std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+            write_file(&folder.join("plan.svg"), plan_svg(&record).as_bytes())?;
+            write_file(&folder.join("plan.html"), plan_html(&record).as_bytes())?;
+            say(&format!("\nDrawing: {}\n", folder.join("plan.html").display()), args.json.as_ref());
+        }
+        if let Some(target) = &args.json {
+            write_json(target, &record)?;
+        }
+        Ok(record.predicted.iter().all(|p| p.can_decide))
+    });
+    match made {
+        Ok(true) => 0,
+        Ok(false) => 3,
+        Err(message) => {
+            complain(&message);
+            UNREADABLE
+        }
+    }
+}
+
+fn inputs(args: &Arguments) -> Result<Inputs, String> {
+    let models = Models::standard(args.models.as_deref()).map_err(|e| e.to_string())?;
+    let mut inputs = read(&models, &args.rig, &args.setup, &args.camera)?;
+    if let Some(job) = &args.job {
+        let path = if job.is_dir() { job.join("job.toml") } else { job.clone() };
+        let source = SourceFile::read(&path).map_err(|e| e.to_string())?;
+        let text = source.text().map_err(|e| e.to_string())?;
+        inputs.vehicle = JobFile::from_toml(text, source.name()).map_err(|e| e.to_string())?.vehicle;
+    }
+    Ok(inputs)
+}

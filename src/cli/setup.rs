@@ -1,0 +1,90 @@
+//! `baywitness setup check`.
+
+use std::path::PathBuf;
+
+use super::UNREADABLE;
+use super::output::{JsonTarget, complain, say, write_file, write_json};
+use crate::camera::Profile;
+use crate::folder::{Kind, Models, Vehicle};
+use crate::job::setup_check;
+use crate::marker::{Rig, RigFile};
+use crate::record::SetupCheckRecord;
+use crate::report::{setup_html, setup_text};
+use crate::setup::Setup;
+
+/// What is typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Debug, clap::Subcommand)]
+enum Command {
+    /// Explain a set-up sheet, find what contradicts itself, say with which kit each check can be decided
+    Check(Check),
+}
+
+#[derive(Debug, clap::Args)]
+struct Check {
+    /// Set-up sheet: a file or the name of one
+    setup: String,
+    /// Marker kit to try: a file or the name of one (default: all that can be found by name)
+    #[arg(long, value_name = "FILE")]
+    rig: Option<String>,
+    /// Camera file or the name of one
+    #[arg(long, value_name = "FILE", default_value = "demo-phone")]
+    camera: String,
+    /// Write the result as JSON to a file, or to standard output with `-`
+    #[arg(long, value_name = "FILE|-")]
+    json: Option<JsonTarget>,
+    /// Write setup.html into this folder
+    #[arg(long, value_name = "DIR")]
+    report: Option<PathBuf>,
+    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    #[arg(long, value_name = "DIR")]
+    models: Option<PathBuf>,
+}
+
+/// Runs the command: 0 done, 3 a contradiction or no kit that decides every check, 2 unreadable.
+pub(super) fn run(args: &Arguments) -> u8 {
+    let Command::Check(args) = &args.command;
+    match check(args) {
+        Ok(record) => {
+            let decided = record.kits.iter().any(|k| k.predicted.iter().all(|p| p.can_decide));
+            if decided && record.contradictions.is_empty() { 0 } else { 3 }
+        }
+        Err(message) => {
+            complain(&message);
+            UNREADABLE
+        }
+    }
+}
+
+fn check(args: &Check) -> Result<SetupCheckRecord, String> {
+    let words = |e: crate::input::Error| e.to_string();
+    let models = Models::standard(args.models.as_deref()).map_err(words)?;
+    let sheet = models.open(&[Kind::Setup], &args.setup).map_err(words)?;
+    let setup = Setup::from_toml(sheet.text().map_err(words)?, sheet.name()).map_err(words)?;
+    let camera = models.open(&[Kind::Camera], &args.camera).map_err(words)?;
+    let camera = Profile::from_toml(camera.text().map_err(words)?, camera.name()).map_err(words)?;
+    let names = args.rig.clone().map_or_else(|| models.names(Kind::Rig), |name| vec![name]);
+    let rigs: Vec<Rig> = names.iter().map(|name| rig(&models, name)).collect::<Result<_, _>>()?;
+    let record = setup_check(&setup, &rigs, &camera, &Vehicle::default());
+    say(&setup_text(&record), args.json.as_ref());
+    if let Some(folder) = &args.report {
+        std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+        write_file(&folder.join("setup.html"), setup_html(&record).as_bytes())?;
+        say(&format!("\nDrawing: {}\n", folder.join("setup.html").display()), args.json.as_ref());
+    }
+    if let Some(target) = &args.json {
+        write_json(target, &record)?;
+    }
+    Ok(record)
+}
+
+fn rig(models: &Models, name: &str) -> Result<Rig, String> {
+    let file = models.open(&[Kind::Rig], name).map_err(|e| e.to_string())?;
+    let text = file.text().map_err(|e| e.to_string())?;
+    Ok(RigFile::from_toml(text, file.name()).map_err(|e| e.to_string())?.rig)
+}

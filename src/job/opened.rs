@@ -1,0 +1,92 @@
+//! A job opened and looked at: everything that judging needs.
+
+use std::path::Path;
+
+use super::Error;
+use super::assign::{Assignment, assign, views};
+use super::compare::compare;
+use super::doubles::Doubles;
+use super::look::{Looked, look};
+use super::verify::Options;
+use crate::folder::{JobFolder, Phase};
+use crate::marker::{Carrier, Role};
+use crate::pose::{PhotoView, Problem};
+use crate::verdict::findings::{Moved, PhotoProblem};
+
+/// A job with what its photos show.
+#[derive(Debug, Clone)]
+pub(super) struct Opened {
+    /// The job; its rig is the working rig, with a stand for each step.
+    pub(super) folder: JobFolder,
+    /// The steps' stands.
+    pub(super) steps: Doubles,
+    /// The job's photos, then those of attempts that are adjusted with it.
+    pub(super) photos: Vec<Looked>,
+    pub(super) assignment: Assignment,
+    pub(super) views: Vec<PhotoView>,
+    /// How far stand and vehicle moved between the phases; empty where not photographed.
+    pub(super) phases: Vec<Moved>,
+}
+
+impl Opened {
+    /// Reads a job's files and finds the markers in its photos.
+    ///
+    /// # Errors
+    /// An input that cannot be read or decoded.
+    pub(super) fn read(path: &Path, options: &Options) -> Result<Self, Error> {
+        let mut folder = JobFolder::open(path, &options.models)?;
+        let photos = look(&folder.photos)?;
+        let mut assignment = assign(&folder, &photos);
+        let mut views = views(&folder, &photos, &mut assignment);
+        let names: Vec<&str> = folder.setup.steps.iter().map(String::as_str).collect();
+        let steps = Doubles::new(&folder.rig, &names, |c| c.role == Role::Target);
+        if !names.is_empty() {
+            for (view, photo) in views.iter_mut().zip(&folder.photos) {
+                steps.assign(view, photo.step);
+                if names.len() == 1 && photo.step.is_none() {
+                    view.views.retain(|v| folder.rig.carriers[v.carrier].role != Role::Target);
+                }
+            }
+        }
+        folder.rig = steps.rig.clone();
+        let mut opened = Opened { folder, steps, photos, assignment, views, phases: Vec::new() };
+        opened.compare_phases();
+        Ok(opened)
+    }
+
+    pub(super) fn problem(&self) -> Problem<'_> {
+        Problem { rig: &self.folder.rig, cameras: self.assignment.cameras.iter().collect(), photos: self.views.clone() }
+    }
+
+    /// Compares the photos from before and after the calibration. Where
+    /// something moved, those from after take no part in the checks.
+    fn compare_phases(&mut self) {
+        let states: Vec<Option<usize>> =
+            self.folder.photos.iter().map(|p| p.phase.map(|phase| usize::from(phase == Phase::After))).collect();
+        if !states.contains(&Some(0)) || !states.contains(&Some(1)) {
+            return;
+        }
+        let stands = |c: &Carrier| c.role == Role::Target;
+        let problem = self.problem();
+        // Floor sheets join the phases; without any, the vehicle does, and only
+        // the stand's move against it can be told.
+        let floor_seen = |state| {
+            let photos = states.iter().zip(&self.views).filter(|(s, _)| **s == Some(state));
+            let floors = self.folder.rig.with_role(Role::Floor);
+            floors.filter(|k| photos.clone().any(|(_, v)| v.shows(*k))).collect::<Vec<_>>()
+        };
+        let (before, after) = (floor_seen(0), floor_seen(1));
+        let moves = if before.iter().any(|k| after.contains(k)) {
+            compare(&problem, &states, |c| stands(c) || c.role.is_on_vehicle())
+        } else {
+            compare(&problem, &states, stands)
+        };
+        self.phases = moves.unwrap_or_default();
+        if self.phases.iter().any(Moved::is_proven) {
+            for j in (0..states.len()).filter(|j| states[*j] == Some(1)) {
+                self.views[j].views.clear();
+                self.assignment.photos[j] = Err(PhotoProblem::OtherPhase);
+            }
+        }
+    }
+}

@@ -1,0 +1,165 @@
+//! What `verify` will state, before anyone takes a photo, and where to stand.
+
+mod advice;
+mod bay;
+mod next;
+mod noise;
+mod predict;
+mod search;
+mod sight;
+
+use nalgebra::Point3;
+
+use crate::marker::Role;
+use crate::record::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedStation, PredictedCheck};
+use crate::setup::{Check, Evidence};
+
+pub(super) use next::next_station;
+pub use predict::Wanted;
+use predict::{Predicted, Predictor, Shot, line_words, nearest_limit, room};
+pub use search::Reach;
+use search::{Found, MOST_PHOTOS, Search};
+
+/// What is asked of a plan.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct PlanOptions {
+    /// So many photos; else the fewest that decide every check.
+    pub photos: Option<usize>,
+    /// Camera positions, vehicle frame, mm; else they are searched.
+    pub from_mm: Vec<[f64; 3]>,
+    /// Where a person can stand.
+    pub reach: Reach,
+}
+
+/// Predicts the photos from given stations, or searches for stations.
+pub fn plan(wanted: Wanted, options: &PlanOptions) -> PlanRecord {
+    let predictor = Predictor::new(wanted);
+    let found = if options.from_mm.is_empty() {
+        Search::new(&predictor, &options.reach)
+            .run(options.photos.unwrap_or(MOST_PHOTOS).max(2), options.photos.is_some())
+    } else {
+        vec![given(&predictor, &options.from_mm)]
+    };
+    record(&predictor, &found, options)
+}
+
+fn given(predictor: &Predictor, from_mm: &[[f64; 3]]) -> Found {
+    let sight = predictor.sight();
+    let eyes = from_mm.iter().map(|p| Point3::from(*p));
+    let shots: Vec<Shot> = eyes
+        .map(|eye| {
+            let ahead = Point3::new(predictor.bay.sizes.nose, 0.0, 600.0);
+            let blind = || predictor.shot(&sight, sight::Station { eye, look_at: ahead });
+            predictor.best_shot(&sight, eye).unwrap_or_else(blind)
+        })
+        .collect();
+    let predicted = predictor.predict(&shots.iter().collect::<Vec<_>>());
+    Found { shots, predicted }
+}
+
+fn record(predictor: &Predictor, found: &[Found], options: &PlanOptions) -> PlanRecord {
+    let setup = predictor.wanted.setup;
+    let best = found.last();
+    let shots = best.map(|f| f.shots.as_slice()).unwrap_or_default();
+    let none =
+        || setup.checks.iter().map(|_| Predicted { answer: None, can_decide: false, ratio: f64::INFINITY }).collect();
+    let predicted = best.map_or_else(none, |f| f.predicted.clone());
+    let searched = options.from_mm.is_empty();
+    PlanRecord {
+        format: "plan/1".into(),
+        setup: setup.name.clone(),
+        source: setup.source.clone(),
+        title: setup.title.clone(),
+        rig: predictor.wanted.rig.name.clone(),
+        camera: predictor.wanted.camera.name.clone(),
+        steps: setup.steps.clone(),
+        stations: shots.iter().map(|s| station(predictor, s)).collect(),
+        advice: advice::advice(predictor, &predicted),
+        least_photos: if searched { least_photos(setup, found) } else { Vec::new() },
+        predicted: setup.checks.iter().zip(&predicted).map(|(c, p)| check_record(predictor, c, p)).collect(),
+        bay: bay(predictor, &options.reach),
+    }
+}
+
+fn station(predictor: &Predictor, shot: &Shot) -> PlannedStation {
+    let names = predictor.sees(shot).into_iter().map(|k| predictor.steps.rig.carriers[k].name.clone());
+    PlannedStation {
+        position_mm: shot.station.eye.coords.into(),
+        look_at_mm: shot.station.look_at.coords.into(),
+        sees: names.collect(),
+        markers: shot.views.iter().map(|v| v.views.len()).max().unwrap_or(0),
+    }
+}
+
+fn check_record(predictor: &Predictor, check: &Check, p: &Predicted) -> PredictedCheck {
+    let estimate = p.answer.as_ref().map(|a| a.estimate);
+    let by_reading = check.evidence == Evidence::Reading || check.quantity.is_reading_only();
+    PredictedCheck {
+        quantity: check.quantity.name().into(),
+        from: check.from.as_ref().map(|f| f.name().to_owned()),
+        target: check.target.clone(),
+        step: check.step.clone(),
+        reference_line: line_words(predictor.wanted.setup, check).into(),
+        unit: check.quantity.unit().symbol().into(),
+        evidence: if by_reading { "reading" } else { "photos" }.into(),
+        tolerance: nearest_limit(check).unwrap_or(0.0),
+        standard_uncertainty: estimate.map(|e| e.standard_uncertainty),
+        expanded_uncertainty: estimate.map(|e| e.expanded_uncertainty()),
+        proven_within: estimate.and_then(|e| room(predictor.wanted.setup, check, &e)),
+        can_decide: p.can_decide,
+    }
+}
+
+/// Where a target is wanted, for the drawing.
+fn target_words(at: &nalgebra::Vector3<f64>, sizes: &bay::Sizes) -> String {
+    let side = match at.y.round() as i64 {
+        0 => "in the middle".to_owned(),
+        y => format!("{} mm to the {}", y.abs(), if y > 0 { "left" } else { "right" }),
+    };
+    format!("{:.0} mm before the nose, {side}, {:.0} mm high", at.x - sizes.nose, at.z)
+}
+
+/// The fewest photos for each check, as far as the search went.
+fn least_photos(setup: &crate::setup::Setup, found: &[Found]) -> Vec<LeastPhotos> {
+    let of = |i: usize| found.iter().find(|f| f.predicted[i].can_decide).map(|f| f.shots.len());
+    let tried = found.last().map_or(0, |f| f.shots.len());
+    let one = |(i, c): (usize, &Check)| LeastPhotos {
+        quantity: c.quantity.name().into(),
+        from: c.from.as_ref().map(|f| f.name().to_owned()),
+        target: c.target.clone(),
+        step: c.step.clone(),
+        photos: of(i),
+        tried,
+    };
+    setup.checks.iter().enumerate().map(one).collect()
+}
+
+/// What the drawing needs.
+fn bay(predictor: &Predictor, reach: &Reach) -> PlanBay {
+    let sizes = &predictor.bay.sizes;
+    let rig = &predictor.steps.rig;
+    let body = |k: usize| {
+        let pose = predictor.bay.carriers[k]?;
+        let corners = rig.carriers[k].markers.iter().flat_map(crate::marker::Marker::corners_mm);
+        let half = corners.map(|c| c.y.abs()).fold(0.0f64, f64::max);
+        let (o, x) = (pose.origin_mm(), pose.direction(&nalgebra::Vector3::x()));
+        Some(PlanBody {
+            name: rig.carriers[k].name.clone(),
+            role: rig.carriers[k].role.name().into(),
+            position_mm: o.into(),
+            heading_deg: crate::geom::deg(x.y.atan2(x.x)),
+            label: if rig.carriers[k].role == Role::Target { target_words(&o, sizes) } else { String::new() },
+            half_width_mm: if rig.carriers[k].role == Role::Target { half } else { 0.0 },
+        })
+    };
+    PlanBay {
+        width_mm: reach.width_mm,
+        ahead_mm: reach.ahead_mm,
+        posts_mm: reach.posts_mm.clone(),
+        nose_mm: sizes.nose,
+        tail_mm: -sizes.overhang,
+        half_width_mm: sizes.half_width,
+        wheelbase_mm: sizes.wheelbase,
+        bodies: (0..rig.carriers.len()).filter_map(body).collect(),
+    }
+}

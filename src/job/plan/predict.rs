@@ -1,0 +1,183 @@
+//! What `verify` will state for photos from given stations: the adjustment's
+//! own equations at the wanted place, then the measurement's own budget.
+
+use nalgebra::Point3;
+
+use super::super::answers::{check_asks, line_of};
+use super::super::doubles::Doubles;
+use super::bay::{ExpectedBay, Sizes};
+use super::sight::{Sight, Station};
+use crate::camera::Profile;
+use crate::folder::Vehicle;
+use crate::marker::{Rig, Role};
+use crate::measure::{Answer, Ask, Facts, measure};
+use crate::pose::{PhotoView, Problem, expect};
+use crate::quantity::Estimate;
+use crate::setup::{Check, Evidence, Setup};
+use crate::verdict::{Verdict, decide, widest_tolerated};
+
+/// What plan and prediction are about.
+#[derive(Debug, Clone, Copy)]
+pub struct Wanted<'a> {
+    /// The marker kit.
+    pub rig: &'a Rig,
+    /// The set-up sheet.
+    pub setup: &'a Setup,
+    /// The camera.
+    pub camera: &'a Profile,
+    /// What is typed about the vehicle.
+    pub vehicle: &'a Vehicle,
+}
+
+/// One check's prediction.
+#[derive(Debug, Clone)]
+pub(super) struct Predicted {
+    /// `None` where the photos would not determine it.
+    pub(super) answer: Option<Answer>,
+    /// Whether a value at the nominal would be proven.
+    pub(super) can_decide: bool,
+    /// Standard uncertainty against the largest one that could prove anything.
+    pub(super) ratio: f64,
+}
+
+/// A bay in which photos can be predicted.
+#[derive(Debug, Clone)]
+pub(super) struct Predictor<'a> {
+    pub(super) wanted: Wanted<'a>,
+    /// The working rig: a stand for each step.
+    pub(super) steps: Doubles,
+    pub(super) bay: ExpectedBay,
+    typed: Vehicle,
+    asks: Vec<Ask>,
+    /// By check: its asks.
+    of_check: Vec<std::ops::Range<usize>>,
+}
+
+/// A station with what its photo shows, one photo for each step.
+#[derive(Debug, Clone)]
+pub(super) struct Shot {
+    pub(super) station: Station,
+    pub(super) views: Vec<PhotoView>,
+}
+
+impl<'a> Predictor<'a> {
+    pub(super) fn new(wanted: Wanted<'a>) -> Self {
+        let names: Vec<&str> = wanted.setup.steps.iter().map(String::as_str).collect();
+        let steps = Doubles::new(wanted.rig, &names, |c| c.role == Role::Target);
+        let sizes = Sizes::of(wanted.vehicle);
+        let bay = ExpectedBay::new(&steps, wanted.setup, sizes);
+        let (mut asks, mut of_check) = (Vec::new(), Vec::new());
+        for check in &wanted.setup.checks {
+            let start = asks.len();
+            asks.extend(check_asks(&steps, wanted.setup, check));
+            of_check.push(start..asks.len());
+        }
+        Predictor { wanted, steps, bay, typed: sizes.typed(wanted.vehicle), asks, of_check }
+    }
+
+    pub(super) fn sight(&self) -> Sight<'_> {
+        Sight::new(&self.steps.rig, &self.bay)
+    }
+
+    fn states(&self) -> usize {
+        self.wanted.setup.steps.len().max(1)
+    }
+
+    /// Whether a carrier is there in photos of a step.
+    fn is_there(&self, carrier: usize, state: usize) -> bool {
+        let changes = self.states() > 1 && self.steps.rig.carriers[carrier].role == Role::Target;
+        !changes || self.steps.origin(carrier).1 == state
+    }
+
+    /// The photos from a station that looks at a point.
+    pub(super) fn shot(&self, sight: &Sight, station: Station) -> Shot {
+        let photo = |state| sight.photo(&station, self.wanted.camera, &|k| self.is_there(k, state));
+        Shot { station, views: (0..self.states()).map(photo).collect() }
+    }
+
+    /// The best photo from a place: the direction that shows most.
+    pub(super) fn best_shot(&self, sight: &Sight, eye: Point3<f64>) -> Option<Shot> {
+        let aims = sight.aims(eye, &|k| self.is_there(k, 0));
+        let shots = aims.into_iter().map(|look_at| self.shot(sight, Station { eye, look_at }));
+        shots.max_by_key(|s| (self.sees(s).len(), s.views[0].views.len()))
+    }
+
+    /// Carriers that a shot shows in any step, by index in the working rig.
+    pub(super) fn sees(&self, shot: &Shot) -> Vec<usize> {
+        (0..self.steps.rig.carriers.len()).filter(|k| shot.views.iter().any(|v| v.shows(*k))).collect()
+    }
+
+    /// The predictions of all checks, in the sheet's order.
+    pub(super) fn predict(&self, shots: &[&Shot]) -> Vec<Predicted> {
+        let photos: Vec<PhotoView> = shots.iter().flat_map(|s| s.views.iter().cloned()).collect();
+        let states = self.states();
+        let pose_of = |j: usize| (!photos[j].views.is_empty()).then(|| shots[j / states].station.camera_from_world());
+        let poses: Vec<_> = (0..photos.len()).map(pose_of).collect();
+        let rig = &self.steps.rig;
+        let seen = |k: usize| photos.iter().any(|p| p.shows(k));
+        let carriers: Vec<_> = (0..rig.carriers.len()).map(|k| self.bay.carriers[k].filter(|_| seen(k))).collect();
+        let on_floor = rig.with_role(Role::Floor).any(|k| carriers[k].is_some());
+        let problem = Problem { rig, cameras: vec![self.wanted.camera], photos };
+        let scene = expect(&problem, &poses, &carriers, on_floor);
+        let facts = Facts { rig, setup: self.wanted.setup, vehicle: &self.typed };
+        let measurement = scene.map(|s| measure(&facts, &s, self.wanted.setup.reference_line, &self.asks, &[]));
+        let checks = self.wanted.setup.checks.iter().zip(&self.of_check);
+        checks
+            .map(|(check, asks)| {
+                if check.evidence == Evidence::Reading || check.quantity.is_reading_only() {
+                    return Predicted { answer: None, can_decide: true, ratio: 0.0 };
+                }
+                let answers = measurement.as_ref().map(|m| &m.answers[asks.clone()]);
+                let all: Vec<Predicted> =
+                    answers.unwrap_or_default().iter().map(|a| self.judge(check, a.as_ref().ok())).collect();
+                let worst = all.into_iter().max_by(|a, b| a.ratio.total_cmp(&b.ratio));
+                worst.unwrap_or_else(|| self.judge(check, None))
+            })
+            .collect()
+    }
+
+    fn judge(&self, check: &Check, answer: Option<&Answer>) -> Predicted {
+        let Some(answer) = answer.filter(|a| a.estimate.standard_uncertainty.is_finite()) else {
+            return Predicted { answer: None, can_decide: false, ratio: f64::INFINITY };
+        };
+        let e = &answer.estimate;
+        let at_nominal = Estimate { value: check.nominal, ..*e };
+        let decided = decide(&self.wanted.setup.decision, check.lower, check.upper, &at_nominal);
+        let widest = widest_tolerated(&self.wanted.setup.decision, check.nominal, check.lower, check.upper);
+        Predicted {
+            answer: Some(answer.clone()),
+            can_decide: decided.can_decide,
+            ratio: e.standard_uncertainty / widest.max(1e-9),
+        }
+    }
+}
+
+/// How far from the nominal a value may lie, to the nearer limit's side, and still be proven.
+pub(super) fn room(setup: &Setup, check: &Check, estimate: &Estimate) -> Option<f64> {
+    let nearest = nearest_limit(check)?;
+    let side = if check.upper.is_some_and(|u| u - check.nominal <= nearest) { 1.0 } else { -1.0 };
+    let proven = |off: f64| {
+        let e = Estimate { value: check.nominal + side * off, ..*estimate };
+        decide(&setup.decision, check.lower, check.upper, &e).verdict == Verdict::Within
+    };
+    if !proven(0.0) {
+        return None;
+    }
+    let (mut low, mut high) = (0.0, nearest);
+    for _ in 0..30 {
+        let middle = f64::midpoint(low, high);
+        if proven(middle) { low = middle } else { high = middle }
+    }
+    Some(low)
+}
+
+/// From the nominal to the nearer limit.
+pub(super) fn nearest_limit(check: &Check) -> Option<f64> {
+    let limits = [check.lower, check.upper].into_iter().flatten();
+    limits.map(|l| (l - check.nominal).abs()).min_by(f64::total_cmp)
+}
+
+/// The reference line of a check, for words.
+pub(super) fn line_words(setup: &Setup, check: &Check) -> &'static str {
+    line_of(setup, check).trade_name()
+}

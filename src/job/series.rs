@@ -1,0 +1,142 @@
+//! Attempts of one series: what stood the same is adjusted together, so that
+//! nobody takes photos until one lot happens to pass.
+
+use super::compare::compare;
+use super::opened::Opened;
+use crate::marker::{Carrier, Role};
+use crate::record::{AttemptPhoto, AttemptRecord, JobRecord};
+use crate::verdict::findings::Moved;
+
+/// A difference above this chance is no sign of a move.
+const SAME: f64 = 1e-2;
+/// Coarser comparisons than this prove no standstill, mm and degrees (1 sigma).
+const FINEST_MM: f64 = 1.5;
+const FINEST_DEG: f64 = 0.08;
+
+/// What is known of two attempts beside each other.
+#[derive(Debug, Clone, PartialEq, Eq)]
+enum Beside {
+    /// Stand and vehicle stood the same.
+    Same,
+    /// They did not, or it can't be told: in words.
+    Apart(String),
+}
+
+/// The attempts of a job's series among all jobs, by index, itself included,
+/// in the order of their numbers. Sensors of one vehicle share a series too:
+/// attempts have the same sheet and kit.
+pub(super) fn attempts(jobs: &[Option<&Opened>], own: usize) -> Vec<usize> {
+    let Some(job) = jobs[own] else { return Vec::new() };
+    let Some(series) = &job.folder.job.series else { return vec![own] };
+    let mut all: Vec<usize> = (0..jobs.len())
+        .filter(|i| {
+            jobs[*i].is_some_and(|other| {
+                other.folder.job.series.as_ref() == Some(series)
+                    && other.folder.setup.name == job.folder.setup.name
+                    && other.folder.rig == job.folder.rig
+            })
+        })
+        .collect();
+    all.sort_by_key(|i| (jobs[*i].and_then(|j| j.folder.job.attempt), *i));
+    all
+}
+
+/// The attempts that stood as `own` stood, and the words for every other one.
+pub(super) fn standing_alike(jobs: &[Option<&Opened>], attempts: &[usize], own: usize) -> Vec<(usize, Option<String>)> {
+    let others = attempts.iter().filter(|i| **i != own);
+    others
+        .filter_map(|i| {
+            let beside = beside(jobs[own]?, jobs[*i]?);
+            Some((
+                *i,
+                match beside {
+                    Beside::Same => None,
+                    Beside::Apart(why) => Some(why),
+                },
+            ))
+        })
+        .collect()
+}
+
+fn beside(a: &Opened, b: &Opened) -> Beside {
+    let joined = joined(a, &[b]);
+    let states: Vec<Option<usize>> = (0..joined.views.len()).map(|j| Some(usize::from(j >= a.views.len()))).collect();
+    let Some(link) = link(a, b) else {
+        return Beside::Apart("the attempts share no floor sheet or plate, so they cannot be compared".into());
+    };
+    let problem = joined.problem();
+    let Some(moves) = compare(&problem, &states, |c| changes(c, &link)) else {
+        return Beside::Apart("the photos of the two attempts could not be adjusted together".into());
+    };
+    match moves.iter().find(|m| m.chance < SAME || m.is_large()) {
+        Some(m) => {
+            return Beside::Apart(format!(
+                "{} stood elsewhere, by about {:.1} mm and {:.2} deg",
+                m.name, m.mm, m.degrees
+            ));
+        }
+        None if !moves.iter().any(|m| m.is_stand) => {
+            return Beside::Apart("the stand is not seen in both attempts".into());
+        }
+        None => {}
+    }
+    match moves.iter().find(|m| m.u_mm > FINEST_MM || m.u_degrees > FINEST_DEG) {
+        Some(Moved { name, .. }) => Beside::Apart(format!("it cannot be told whether {name} stood the same")),
+        None => Beside::Same,
+    }
+}
+
+/// What joins two attempts: floor sheets that both show, else a wheel plate.
+fn link(a: &Opened, b: &Opened) -> Option<Role> {
+    let rig = &a.folder.rig;
+    let seen = |job: &Opened, k: usize| job.views.iter().any(|v| v.shows(k));
+    let both = |role: Role| rig.with_role(role).any(|k| seen(a, k) && seen(b, k));
+    [Role::Floor, Role::RearLeftWheel, Role::RearRightWheel, Role::FrontLeftWheel, Role::FrontRightWheel]
+        .into_iter()
+        .find(|role| both(*role))
+}
+
+fn changes(carrier: &Carrier, link: &Role) -> bool {
+    carrier.role != *link && (carrier.role == Role::Target || carrier.role.is_on_vehicle())
+}
+
+/// The first job with the photos of the others behind its own.
+pub(super) fn joined(own: &Opened, others: &[&Opened]) -> Opened {
+    let mut joined = own.clone();
+    for other in others {
+        let at: Vec<usize> =
+            other.assignment.cameras.iter().map(|camera| index_of(&mut joined.assignment.cameras, camera)).collect();
+        for ((photo, view), camera) in other.photos.iter().zip(&other.views).zip(&other.assignment.photos) {
+            let mut photo = photo.clone();
+            photo.name = format!("{}/{}", other.folder.job.job, photo.name);
+            joined.photos.push(photo);
+            let mut view = view.clone();
+            if let Ok(camera) = camera {
+                view.camera = at[*camera];
+            }
+            joined.views.push(view);
+            joined.assignment.photos.push(camera.clone().map(|c| at[c]));
+        }
+    }
+    joined
+}
+
+fn index_of<T: Clone + PartialEq>(all: &mut Vec<T>, one: &T) -> usize {
+    all.iter().position(|x| x == one).unwrap_or_else(|| {
+        all.push(one.clone());
+        all.len() - 1
+    })
+}
+
+/// What the record says of one attempt of the series.
+pub(super) fn attempt_record(job: &Opened, alone: &JobRecord, apart: Option<&Option<String>>) -> AttemptRecord {
+    AttemptRecord {
+        job: job.folder.job.job.clone(),
+        attempt: job.folder.job.attempt,
+        taken: alone.context.taken.clone(),
+        verdict_alone: alone.verdict,
+        together: apart.is_none_or(Option::is_none),
+        why_apart: apart.cloned().flatten(),
+        photos: job.photos.iter().map(|p| AttemptPhoto { file: p.name.clone(), sha256: p.sha256.clone() }).collect(),
+    }
+}

@@ -1,0 +1,33 @@
+//! What an adjustment would say if everything stood where it is thought to
+//! stand: the covariance before anyone takes a photo.
+
+use super::adjust::{Options, Work};
+use super::link::Start;
+use super::scene::Scene;
+use super::views::Problem;
+use crate::geom::{Camera, Carrier, Pose, World};
+
+/// The scene of a problem whose poses are given, linearised there: no search
+/// and no iteration. Residuals, where corners are not exactly where the poses
+/// put them, count as in an adjustment. With `on_floor` the floor sheets must
+/// lie in the world's x-y plane.
+///
+/// `None` where the equations leave something undetermined.
+pub fn expect(
+    problem: &Problem,
+    photos: &[Option<Pose<Camera, World>>],
+    carriers: &[Option<Pose<World, Carrier>>],
+    on_floor: bool,
+) -> Option<Scene> {
+    let start = Start {
+        photos: photos.to_vec(),
+        carriers: carriers.to_vec(),
+        second: vec![None; carriers.len()],
+        alternatives: vec![Vec::new(); carriers.len()],
+        on_floor,
+    };
+    let mut work = Work::new(problem, &start, &Options::default());
+    work.refine_unknowns();
+    work.estimate_variance()?;
+    work.into_scene(vec![false; carriers.len()])
+}

@@ -1,0 +1,70 @@
+//! A panel photographed level and then tilted.
+
+use baywitness::quantity::Quantity;
+use baywitness::record::Verdict;
+use baywitness::synth::Scene;
+
+use super::{codes, job, options, scene, stage, verify, verify_with};
+
+/// The sample's sheet with two steps: pitch 0, then pitch 2 degrees.
+fn in_two_steps(tilted_wrong_deg: f64) -> Scene {
+    let mut scene = scene(&[
+        ("a.jpg", &|p| p.step = Some("level".into())),
+        ("b.jpg", &|p| p.step = Some("level".into())),
+        ("c.jpg", &|p| p.step = Some("tilted".into())),
+        ("d.jpg", &|p| {
+            p.step = Some("tilted".into());
+            p.stand_moved.pitch_deg = 0.0;
+        }),
+    ]);
+    scene.setup.steps = vec!["level".into(), "tilted".into()];
+    let at = scene.setup.checks.iter().position(|c| c.quantity == Quantity::Pitch).unwrap();
+    let mut tilted = scene.setup.checks[at].clone();
+    scene.setup.checks[at].step = Some("level".into());
+    tilted.step = Some("tilted".into());
+    tilted.nominal += 2.0;
+    tilted.lower = tilted.lower.map(|l| l + 2.0);
+    tilted.upper = tilted.upper.map(|l| l + 2.0);
+    scene.setup.checks.push(tilted);
+    for photo in scene.spec.photo.iter_mut().flatten().skip(2) {
+        photo.stand_moved.pitch_deg = tilted_wrong_deg;
+    }
+    scene
+}
+
+#[test]
+fn each_step_has_its_own_stand() {
+    let scene = in_two_steps(0.0);
+    let folder = tempfile::tempdir().unwrap();
+    stage(&scene, folder.path());
+    let record = job::verify(folder.path(), &options()).unwrap();
+    assert_eq!(record.verdict, Verdict::Within, "{:?}", record.reason);
+    let truth = scene.truth();
+    for key in ["pitch", "pitch#tilted", "yaw", "yaw#tilted", "distance_from_nose#tilted"] {
+        let (found, exact) = (&record.measured[key], truth.measured[key]);
+        let sigmas = (found.value - exact) / found.standard_uncertainty;
+        assert!(sigmas.abs() < 4.0, "{key}: {} against {exact}, {sigmas:.1} sigmas", found.value);
+    }
+    assert!((record.measured["pitch#tilted"].value - record.measured["pitch"].value - 2.0).abs() < 0.2);
+    assert!(record.carriers.iter().any(|c| c.name == "stand (tilted)"));
+
+    // Photos of no step cannot stand for one.
+    let record = verify_with(folder.path(), "step = \"tilted\"\n", "");
+    assert_eq!(record.verdict, Verdict::Unusable);
+    let tilted = record.checks.iter().find(|c| c.step.as_deref() == Some("tilted")).unwrap();
+    assert_eq!(tilted.value, None);
+    // No card in the photos of a job that has one.
+    let record = verify_with(folder.path(), "job = ", "card = [512, 540]\njob = ");
+    assert_eq!(record.verdict, Verdict::Undecided);
+    assert!(codes(&record).contains(&"card-not-seen") && !codes(&record).contains(&"card-of-another-job"));
+}
+
+#[test]
+fn a_tilt_left_from_the_step_before_is_outside_in_its_step_only() {
+    let record = verify(&in_two_steps(-2.0));
+    let verdict = |step: &str| {
+        record.checks.iter().find(|c| c.quantity == "pitch" && c.step.as_deref() == Some(step)).unwrap().verdict
+    };
+    assert_eq!((verdict("level"), verdict("tilted")), (Verdict::Within, Verdict::Outside));
+    assert_eq!(record.verdict, Verdict::Outside);
+}

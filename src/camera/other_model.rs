@@ -18,6 +18,7 @@ pub struct OtherModel {
     /// The other model's.
     model: LensModel,
     own: Lens,
+    rms_px: f64,
 }
 
 impl OtherModel {
@@ -48,19 +49,29 @@ impl OtherModel {
             return None;
         }
         let a = DMatrix::from_row_slice(wanted.len(), terms as usize, &rows);
-        let solved = a.svd(true, true).solve(&DVector::from_vec(wanted), 1e-12).ok()?;
+        let wanted = DVector::from_vec(wanted);
+        let solved = a.clone().svd(true, true).solve(&wanted, 1e-12).ok()?;
+        let weights: f64 = (1..=wanted.len()).map(|i| reach * i as f64 / RADII as f64).sum();
+        let rms_px = ((&a * &solved - &wanted).norm_squared() / weights).sqrt();
         Some(OtherModel {
             centre_px: lens.centre_px,
             focal_px: solved[0],
             coefficients: solved.iter().copied().collect(),
             model,
             own: *lens,
+            rms_px,
         })
     }
 
     /// The other model's focal length, px.
     pub fn focal_px(&self) -> f64 {
         self.focal_px
+    }
+
+    /// How far the two differ over the picture, root mean square, px: more than a
+    /// camera fit's noise, and the fit would have told that the other is wrong.
+    pub fn rms_px(&self) -> f64 {
+        self.rms_px
     }
 
     /// Where the other model sees what the lens sees at a pixel, less that
@@ -101,6 +112,7 @@ mod tests {
             distortion: [0.08, -0.2, 0.0004, -0.0002, 0.11],
         };
         let other = OtherModel::of(&lens, [4032, 3024]).unwrap();
+        assert!(other.rms_px() < 0.1, "{}", other.rms_px());
         for u in (0..4032).step_by(500) {
             for v in (0..3024).step_by(500) {
                 let d = other.difference_px(&Vector2::new(f64::from(u), f64::from(v))).norm();

@@ -39,6 +39,9 @@ const LOST: f64 = 400.0;
 /// More photos than this hang on none of them; leaving each out costs its time.
 const MOST_PHOTOS: usize = 12;
 
+/// Scatter of the corners in a camera's fit, where its file says nothing, px.
+const CORNER_NOISE_PX: f64 = 0.05;
+
 /// The changes of all asks under all assumptions.
 pub fn sensitivity(facts: &Facts, problem: &Problem, scene: &Scene, asks: &[Ask]) -> Vec<Sensitivity> {
     let gradients = gradients(facts, scene, asks);
@@ -73,6 +76,11 @@ fn other_lens(problem: &Problem, scene: &Scene, gradients: &nalgebra::DMatrix<f6
     let others: Option<Vec<OtherModel>> =
         problem.cameras.iter().map(|c| OtherModel::of(&c.lens, c.image_size_px)).collect();
     let Some(others) = others else { return Vec::new() };
+    // A model that misses the lens by more than corners scatter is no alternative.
+    let noise = |c: &crate::camera::Profile| c.u_noise_px.unwrap_or(CORNER_NOISE_PX);
+    if others.iter().zip(&problem.cameras).any(|(other, camera)| other.rms_px() > noise(camera)) {
+        return Vec::new();
+    }
     let by = |j: usize, p: &nalgebra::Vector2<f64>| -others[problem.photos[j].camera].difference_px(p);
     let Some(changes) = scene.displaced(problem, gradients, &by) else { return Vec::new() };
     let one = |(ask, change): (usize, &f64)| Sensitivity {

@@ -92,7 +92,7 @@ fn one_more(case: &Case, carrier: usize) -> String {
         .flat_map(|p| p.photos.iter().zip(case.photos).filter(|(v, _)| v.shows(carrier)).map(|(_, f)| f.file))
         .collect();
     match showing.as_slice() {
-        [] | [_] => "a second photo of it that also shows something else from its first photo".to_owned(),
+        [] | [_] => "a second photo of it that also shows something else from its first photo, to see whether it moved in between".to_owned(),
         many => format!(
             "one more photo that shows it together with another part of the kit that {} show too: they have nothing else in common",
             many.join(" and ")

@@ -30,6 +30,8 @@ const SIGMAS: f64 = 4.0;
 
 /// Changes below this share of the tolerance decide nothing.
 const OF_TOLERANCE: f64 = 0.1;
+/// Likewise by the form of the lens model, which has no uncertainty to compare with.
+const OF_TOLERANCE_BY_MODEL: f64 = 0.25;
 
 fn find(case: &Case) -> Vec<Finding> {
     cannot_prove(case).into_iter().chain(hangs_on_one(case)).collect()
@@ -91,6 +93,6 @@ fn excess<'a>(case: &Case, s: &'a Sensitivity) -> Option<(f64, f64, &'a Sensitiv
         (Some(l), Some(u)) if u > l => 2.0 * s.change.abs() / (u - l),
         _ => 1.0,
     };
-    (excess > 1.0 && of_tolerance > OF_TOLERANCE && s.change.abs() > SIGMAS * s.u_change)
-        .then_some((excess, expanded, s))
+    let least = if s.assumption == Assumption::OtherLensModel { OF_TOLERANCE_BY_MODEL } else { OF_TOLERANCE };
+    (excess > 1.0 && of_tolerance > least && s.change.abs() > SIGMAS * s.u_change).then_some((excess, expanded, s))
 }

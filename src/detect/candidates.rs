@@ -9,7 +9,7 @@ use crate::marker::Dictionary;
 use nalgebra::Vector2;
 
 /// Least contrast of a tile that is looked at, grey levels.
-const TILE_CONTRAST: u8 = 26;
+const TILE_CONTRAST: u8 = 32;
 
 /// Least rise of grey levels over a side that is looked at closer.
 const LEAST_RISE: i32 = 8;

@@ -314,4 +314,43 @@ mod tests {
         assert_eq!(outer[0].len(), 50);
         assert!(outer[0].contains(&(30, 39)));
     }
+
+    /// A narrow grey gap between two black squares beside something white: dark by the local mean.
+    #[test]
+    fn one_threshold_parts_what_the_local_mean_joins() {
+        let grey = |u: usize, v: usize| match (u, v) {
+            (_, ..20) => 255,
+            (20..34 | 37..51, 20..34) => 10,
+            (18..53, 20..36) => 140,
+            _ => 150,
+        };
+        let photo = Luma::new(64, 64, (0..64 * 64).map(|i| grey(i % 64, i / 64)).collect()).unwrap();
+        let levels = pyramid(&photo);
+        let mut boxes = Vec::new();
+        Darkness::within(&levels[0], (16, 18), (54, 38)).outlines(|outline| {
+            let u: Vec<i32> = outline.iter().map(|p| p.0 + 16).collect();
+            boxes.push((u.iter().min().copied(), u.iter().max().copied()));
+        });
+        assert_eq!(boxes, [(Some(20), Some(33)), (Some(37), Some(50))]);
+    }
+
+    #[test]
+    fn the_threshold_parts_two_greys() {
+        let row: Vec<u8> = (0..100).map(|i| if i % 3 == 0 { 40 + i % 5 } else { 180 - i % 7 }).collect();
+        assert!((45..=174).contains(&threshold(std::iter::once(row.as_slice()))));
+    }
+
+    /// A ring's hole starts no outline of its own.
+    #[test]
+    fn holes_are_passed_over() {
+        let ring = |u: usize, v: usize| {
+            let inside = |a: usize, b: usize| (a..b).contains(&u) && (a..b).contains(&v);
+            inside(20, 44) && !inside(26, 38)
+        };
+        let pixels = (0..64 * 64).map(|i| if ring(i % 64, i / 64) { 30 } else { 200 }).collect();
+        let photo = Luma::new(64, 64, pixels).unwrap();
+        let mut lengths = Vec::new();
+        Darkness::within(&pyramid(&photo)[0], (16, 16), (48, 48)).outlines(|outline| lengths.push(outline.len()));
+        assert_eq!(lengths, [4 * 24 - 4]);
+    }
 }

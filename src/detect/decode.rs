@@ -300,4 +300,18 @@ mod tests {
             assert!(read(&pyramid(&photo)[0], &quad(), Dictionary::tag36h11()).is_err());
         }
     }
+
+    /// A white cell that blur has brought down among black ones, and a black one among white.
+    #[test]
+    fn lone_cells_get_their_contrast_back() {
+        let lone = |alone: f64, others: f64| {
+            let mut cells = [[others; GRID]; GRID];
+            cells[4][5] = alone;
+            deblurred(&cells)
+        };
+        assert!(lone(95.0, 60.0)[4][5] > 110.0 && lone(145.0, 180.0)[4][5] < 130.0);
+        assert!((lone(100.0, 100.0)[4][5] - 100.0).abs() < 1e-12);
+        // The grid's corner has neighbours on two sides only.
+        assert!((lone(95.0, 60.0)[0][0] - 60.0).abs() < 1e-12);
+    }
 }

@@ -187,4 +187,22 @@ mod tests {
         assert_eq!(count, 9);
         assert!(tiles[5 * 10 + 5] == 60 && tiles[4 * 10 + 4] == 60 && tiles[3 * 10 + 5] == 0);
     }
+
+    #[test]
+    fn greys_along_a_line_are_those_of_its_places() {
+        let photo = Luma::new(40, 30, (0..1200).map(|i| (i * 37 % 251) as u8).collect()).unwrap();
+        let level = &pyramid(&photo)[0];
+        // Within the picture, along its last row and column, and out of it.
+        for (from, step) in
+            [((3.2, 4.7), (1.3, 0.6)), ((20.0, 28.9), (0.9, 0.0)), ((38.9, 2.0), (0.0, 1.1)), ((-3.0, 5.0), (2.0, 1.9))]
+        {
+            let (from, step) = (Vector2::new(from.0, from.1), Vector2::new(step.0, step.1));
+            let mut greys = [0.0; 12];
+            level.sample_line(from, step, &mut greys);
+            for (i, grey) in greys.iter().enumerate() {
+                let p = from + step * i as f64;
+                assert!((grey - level.sample(p.x, p.y)).abs() < 1e-6, "{p}");
+            }
+        }
+    }
 }

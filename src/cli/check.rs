@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use time::{OffsetDateTime, UtcOffset};
+use time::OffsetDateTime;
 
 use super::UNREADABLE;
 use super::output::{JsonTarget, complain, say, write_json};
@@ -48,25 +48,26 @@ struct RecordItem<'a> {
 
 /// Checks an evidence folder and measures its photos again.
 pub(super) fn run(arguments: &Arguments) -> u8 {
-    let pool = rayon::ThreadPoolBuilder::new().num_threads(arguments.threads.unwrap_or(0)).build();
-    let checked = match pool {
-        Ok(pool) => pool.install(|| check(arguments)),
-        Err(e) => Err(format!("cannot start threads: {e}")),
-    };
+    // The local time zone is told only to a program that has no other threads yet.
+    let signers = arguments.signers.as_deref().map(read_signers).transpose();
+    let checked = signers.and_then(|signers| {
+        let pool = rayon::ThreadPoolBuilder::new().num_threads(arguments.threads.unwrap_or(0)).build();
+        let pool = pool.map_err(|e| format!("cannot start threads: {e}"))?;
+        pool.install(|| check(arguments, signers.as_ref()))
+    });
     checked.unwrap_or_else(|message| {
         complain(&message);
         UNREADABLE
     })
 }
 
-fn check(arguments: &Arguments) -> Result<u8, String> {
-    let signers = arguments.signers.as_deref().map(read_signers).transpose()?;
+fn check(arguments: &Arguments, signers: Option<&Signers>) -> Result<u8, String> {
     let folder = &arguments.folder;
     if folder.is_dir() && !is_evidence(folder) {
         return Err(format!("{} is no evidence folder: name one that `baywitness seal` made", folder.display()));
     }
     let mut inspection = inspect(folder).map_err(|e| format!("cannot read the folder {}: {e}", folder.display()))?;
-    let signer = who_signed(&mut inspection, signers.as_ref());
+    let signer = who_signed(&mut inspection, signers);
     if inspection.intact() {
         measured_again(folder, &mut inspection.items);
     } else {
@@ -105,15 +106,14 @@ const MEASURED: &str = "measured again";
 pub(super) fn read_signers(path: &Path) -> Result<Signers, String> {
     let text = std::fs::read_to_string(path).map_err(|e| format!("cannot read the signers {}: {e}", path.display()))?;
     // Times without Z are local ones; where the system does not tell, UTC.
-    let offset = UtcOffset::current_local_offset().unwrap_or(UtcOffset::UTC);
-    Signers::read(&text, &path.display().to_string(), offset).map_err(|e| e.to_string())
+    let now = OffsetDateTime::now_local().unwrap_or_else(|_| OffsetDateTime::now_utc());
+    Signers::read(&text, &path.display().to_string(), now).map_err(|e| e.to_string())
 }
 
 /// Who signed, of those whose signatures count.
 fn who_signed(inspection: &mut Inspection, signers: Option<&Signers>) -> Option<String> {
     let signature = inspection.signature.as_ref()?;
-    let now = OffsetDateTime::now_utc();
-    let (outcome, found, who) = match signers.map(|s| s.who(&signature.key(), now)) {
+    let (outcome, found, who) = match signers.map(|s| s.who(&signature.key())) {
         None => (Outcome::NotCheckable, "no list of signers was given (--signers)".to_owned(), None),
         Some(Ok(who)) => (Outcome::Passed, format!("{who}, who is listed"), Some(who.to_owned())),
         Some(Err(why)) => (Outcome::NotCheckable, why, None),

@@ -118,7 +118,7 @@ mod tests {
             ("a\\b", PathProblem::Character),
             ("a\nb", PathProblem::Character),
             ("a\0b", PathProblem::Character),
-            ("x:stream", PathProblem::Character),
+            ("xy:stream", PathProblem::Character),
             ("data/NUL", PathProblem::Special),
             ("data/con.txt", PathProblem::Special),
             ("data/COM1.jpg", PathProblem::Special),

@@ -1,10 +1,12 @@
 //! Whose signatures count: OpenSSH's `allowed_signers` file (ssh-keygen(1),
 //! ALLOWED SIGNERS).
 
+use sha2::{Digest, Sha256};
 use ssh_key::PublicKey;
 use time::{OffsetDateTime, PrimitiveDateTime, UtcOffset};
 
 use super::signature::NAMESPACE;
+use crate::input::hex;
 
 /// One line of the file.
 #[derive(Debug, Clone)]
@@ -19,9 +21,14 @@ pub struct Signer {
     authority: bool,
 }
 
-/// All lines.
-#[derive(Debug, Clone, Default)]
-pub struct Signers(Vec<Signer>);
+/// All lines, as they stand at one moment.
+#[derive(Debug, Clone)]
+pub struct Signers {
+    lines: Vec<Signer>,
+    at: OffsetDateTime,
+    /// SHA-256 of the file, lower-case hexadecimal.
+    pub sha256: String,
+}
 
 /// A line that cannot be understood.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -36,11 +43,12 @@ pub struct SignersError {
 }
 
 impl Signers {
-    /// Reads the file's text. Times without Z are local ones, `offset` from UTC.
+    /// Reads the file's text, for signatures that are looked at `now`. Times
+    /// without Z are local ones, in `now`'s offset from UTC.
     ///
     /// # Errors
     /// The first line that cannot be understood.
-    pub fn read(text: &str, file: &str, offset: UtcOffset) -> Result<Self, SignersError> {
+    pub fn read(text: &str, file: &str, now: OffsetDateTime) -> Result<Self, SignersError> {
         let mut signers = Vec::new();
         for (i, line) in text.lines().enumerate() {
             let line = line.trim();
@@ -48,20 +56,20 @@ impl Signers {
                 continue;
             }
             let wrong = |problem: String| SignersError { file: file.to_owned(), line: i + 1, problem };
-            signers.push(read_line(line, offset).map_err(wrong)?);
+            signers.push(read_line(line, now.offset()).map_err(wrong)?);
         }
-        Ok(Signers(signers))
+        Ok(Signers { lines: signers, at: now, sha256: hex(&Sha256::digest(text)) })
     }
 
-    /// Who a key belongs to at a time.
+    /// Who a key belongs to.
     ///
     /// # Errors
     /// Why nobody's signature by this key counts.
-    pub fn who(&self, key: &PublicKey, at: OffsetDateTime) -> Result<&str, String> {
-        let lines: Vec<&Signer> = self.0.iter().filter(|s| s.key.key_data() == key.key_data()).collect();
+    pub fn who(&self, key: &PublicKey) -> Result<&str, String> {
+        let lines: Vec<&Signer> = self.lines.iter().filter(|s| s.key.key_data() == key.key_data()).collect();
         let mut why = "its key is not in the list of signers".to_owned();
         for signer in lines {
-            match signer.objection(at) {
+            match signer.objection(self.at) {
                 None => return Ok(&signer.principals),
                 Some(objection) => why = format!("{} {objection}", signer.principals),
             }
@@ -186,8 +194,8 @@ mod tests {
     }
 
     fn who(line: &str, time: &str) -> Result<String, String> {
-        let signers = Signers::read(line, "signers", UtcOffset::UTC).map_err(|e| e.to_string())?;
-        signers.who(&PublicKey::from_openssh(KEY).unwrap(), at(time)).map(str::to_owned)
+        let signers = Signers::read(line, "signers", at(time)).map_err(|e| e.to_string())?;
+        signers.who(&PublicKey::from_openssh(KEY).unwrap()).map(str::to_owned)
     }
 
     #[test]

@@ -5,7 +5,6 @@ use std::path::Path;
 
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
-use time::OffsetDateTime;
 
 use super::find::{Found, Sort};
 use crate::evidence::{Inspection, Outcome, Signers, inspect};
@@ -52,7 +51,7 @@ pub(super) fn digest(found: &Found, options: &Options, signers: Option<&Signers>
                 add(&digest_of_file(&found.path.join(name)).unwrap_or_else(|e| e.to_string()));
             }
             add(&listing(&found.path));
-            add(&format!("{signers:?}"));
+            add(signers.map_or("", |s| &s.sha256));
         }
         Sort::Job => match JobFolder::open(&found.path, &options.models) {
             Err(e) => {
@@ -149,7 +148,7 @@ fn evidence(found: &Found, path: &str, digest: &str, signers: Option<&Signers>) 
 
 fn signer(inspection: &Inspection, signers: Option<&Signers>) -> Option<String> {
     let key = inspection.signature.as_ref()?.key();
-    signers?.who(&key, OffsetDateTime::now_utc()).ok().map(str::to_owned)
+    signers?.who(&key).ok().map(str::to_owned)
 }
 
 fn of_record(path: &str, digest: &str, record: &JobRecord) -> Judged {

@@ -10,6 +10,8 @@ mod explain;
 mod output;
 mod plan;
 mod seal;
+mod gauge;
+mod seating;
 mod setup;
 mod sheet;
 mod stage;
@@ -38,6 +40,10 @@ enum Command {
     Camera(camera::Arguments),
     /// Find where the markers of a rig really sit on their carriers
     Survey(survey::Arguments),
+    /// Measure how repeatably a wheel plate seats, from repeated clamping
+    Seating(seating::Arguments),
+    /// Divide the spread of readings into gauge, people and parts
+    Gauge(gauge::Arguments),
     /// Print a marker kit or a camera board as PDF at true size
     Sheet(sheet::Arguments),
     /// Seal a job with its result and report in an evidence folder
@@ -69,6 +75,8 @@ pub fn run() -> ExitCode {
         Command::Detect(a) => detect::run(&a),
         Command::Camera(a) => camera::run(&a),
         Command::Survey(a) => survey::run(&a),
+        Command::Seating(a) => seating::run(&a),
+        Command::Gauge(a) => gauge::run(&a),
         Command::Sheet(a) => sheet::run(&a),
         Command::Seal(a) => seal::run(&a),
         Command::Check(a) => check::run(&a),

@@ -3,7 +3,6 @@
 use std::io::IsTerminal;
 use std::path::{Path, PathBuf};
 
-use sha2::{Digest, Sha256};
 use time::Date;
 
 use super::UNREADABLE;
@@ -84,7 +83,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
         write_file(&path, survey::page(&found).as_bytes()).map_err(unreadable)?;
         say(&format!("wrote {}\n", path.display()), None);
     }
-    write_rig(&typed.out, &found, photos.len()).map_err(unreadable)?;
+    write_rig(&typed.out, &found.rig, &head(&found, photos.len())).map_err(unreadable)?;
     Ok(if found.fit_for_use() { 0 } else { NOT_FIT })
 }
 
@@ -120,18 +119,21 @@ pub(super) fn cameras(models: &Models, named: Option<&str>) -> Result<Vec<Profil
     Ok(vec![Profile::from_toml(text, source.name()).map_err(|e| e.to_string())?])
 }
 
-/// The layout first: a rig never names one that is not there.
-fn write_rig(out: &Path, found: &Survey, photos: usize) -> Result<(), String> {
+/// Writes a rig and the layout that it names; the layout first, so that a rig
+/// never names one that is not there.
+pub(super) fn write_rig(out: &Path, rig: &Rig, head: &str) -> Result<(), String> {
     let stem = out.file_stem().map_or_else(|| "rig".to_owned(), |s| s.to_string_lossy().into_owned());
     let layout_name = if stem == "rig" { "layout.json".to_owned() } else { format!("{stem}-layout.json") };
-    let layout_path = out.with_file_name(&layout_name);
-    let text = head(found, photos) + &found.rig.to_toml(Some(&layout_name));
-    let digest: String = Sha256::digest(text.as_bytes()).iter().map(|b| format!("{b:02x}")).collect();
-    if let Some(layout) = &found.rig.layout {
-        write_file(&layout_path, layout.to_json(&digest).as_bytes())?;
+    let text = head.to_owned() + &rig.to_toml(rig.layout.as_ref().map(|_| layout_name.as_str()));
+    let mut wrote = out.display().to_string();
+    if let Some(layout) = &rig.layout {
+        let path = out.with_file_name(&layout_name);
+        let digest = SourceFile::new(wrote.clone(), text.as_bytes().to_vec()).sha256();
+        write_file(&path, layout.to_json(&digest).as_bytes())?;
+        wrote += &format!(" and {}", path.display());
     }
     write_file(out, text.as_bytes())?;
-    say(&format!("wrote {} and {}\n", out.display(), layout_path.display()), None);
+    say(&format!("wrote {wrote}\n"), None);
     Ok(())
 }
 

@@ -47,6 +47,8 @@ pub struct CameraFit {
     pub rejected: Vec<Rejected>,
     /// Found bend of the board, peak to valley, mm.
     pub bend_mm: f64,
+    /// How differently the board bent from photo to photo, 1 sigma of each bow, mm.
+    pub flex_mm: f64,
     /// Where the board was seen.
     pub coverage: Coverage,
     /// Uncertainty of the projection over the frame.
@@ -154,8 +156,9 @@ fn report(
     let per_photo_degrees = work.spread_degrees(covariance);
     let field = Field::new(&lens, size_px, TakenOut::Turn);
     let halves = compare(work, &field, per_photo_degrees[0].min(per_photo_degrees[1]));
-    // Where the halves disagree, their difference says what the uncertainty is.
-    let enlarge = halves.as_ref().filter(|h| !h.agree()).map_or(1.0, |h| h.ratio);
+    // Where the halves differ by more than is stated, their difference says what
+    // the uncertainty is: residuals alone do not see errors of the model.
+    let enlarge = halves.as_ref().map_or(1.0, |h| h.ratio.max(1.0));
     let of_lens: DMatrix<f64> = covariance.shared.view((0, 0), (p, p)) * enlarge;
     let of_lens = (&of_lens + of_lens.transpose()) * 0.5;
     let misfit = work.misfit(&work.state)?;
@@ -183,6 +186,7 @@ fn report(
         photos,
         rejected,
         bend_mm: work.target.bend_mm(&work.state.shape),
+        flex_mm: work.spread.flex_mm,
         coverage: Coverage::new(work, size_px),
         field: field.uncertainties(&of_lens),
         shape_field: Field::new(&lens, size_px, TakenOut::TurnFocalCentre).uncertainties(&of_lens),

@@ -3,7 +3,7 @@
 use nalgebra::{DMatrix, DVector, SMatrix, Vector2};
 
 use super::seen::{BoardPhoto, Seen};
-use super::state::{CENTRE, EDGE, FOCAL, PHOTO, PhotoState, Spread, State};
+use super::state::{CENTRE, EDGE, FLEX, FOCAL, PHOTO, PhotoState, Spread, State};
 use super::target::{MOVES, Target};
 use crate::camera::Lens;
 use crate::pose::EDGE_SIDE_PX;
@@ -30,7 +30,7 @@ pub(super) fn residual_px(
     let edge_px = edge_px(photo, seen, own);
     let mut residual = DVector::zeros(2 * seen.points.len());
     for (row, &point) in seen.points.iter().enumerate() {
-        let on_board = target.place(seen.spot, point, &state.shape);
+        let on_board = target.place_in(seen.spot, point, &state.shape, &own.flex_mm);
         let pixel = lens.project(&own.camera_from_board.point(&on_board).coords)?.pixel;
         let miss = seen.found_px[row] - pixel - seen.outward[row] * edge_px;
         residual.rows_mut(2 * row, 2).copy_from(&miss);
@@ -61,7 +61,7 @@ pub(super) fn equations(
     let mut residual = DVector::zeros(m);
     for (row, &point) in seen.points.iter().enumerate() {
         let at = 2 * row;
-        let on_board = target.place(seen.spot, point, &state.shape);
+        let on_board = target.place_in(seen.spot, point, &state.shape, &own.flex_mm);
         let projection = lens.project(&own.camera_from_board.point(&on_board).coords)?;
         let outward = seen.outward[row];
         residual.rows_mut(at, 2).copy_from(&(seen.found_px[row] - projection.pixel - outward * edge_px));
@@ -75,6 +75,9 @@ pub(super) fn equations(
         own_columns[(1, CENTRE + 1)] = spread.centre_px;
         own_columns.set_column(EDGE, &(outward * photo.u_edge_offset_px));
         own_columns.set_column(EDGE + 1, &(outward * (photo.u_edge_by_size_px * EDGE_SIDE_PX / seen.side_px)));
+        for (i, way) in target.flexes(&target.spots[seen.spot].points_mm[point]).iter().enumerate() {
+            own_columns.set_column(FLEX + i, &(by_point * way * spread.flex_mm));
+        }
         by_photo.view_mut((at, 0), (2, PHOTO)).copy_from(&own_columns);
         let mut by_lens = projection.d_lens;
         for axis in 0..2 {

@@ -6,7 +6,7 @@ use nalgebra::{Point2, Point3, Vector2};
 use super::adjust::{Adjustment, FIRST_SPREAD};
 use super::seen::BoardPhoto;
 use super::state::{PhotoState, State};
-use super::target::Target;
+use super::target::{FLEXES, Target};
 use crate::camera::{Lens, LensModel};
 use crate::geom::{Camera, Carrier, Pose};
 use crate::pose::plane_poses;
@@ -94,7 +94,13 @@ pub(super) fn approach<'a>(
     lens: Lens,
     poses: Vec<Pose<Camera, Carrier>>,
 ) -> Option<Adjustment<'a>> {
-    let photo = |pose| PhotoState { camera_from_board: pose, focal_relative: 0.0, centre_px: [0.0; 2], edge: [0.0; 2] };
+    let photo = |pose| PhotoState {
+        camera_from_board: pose,
+        focal_relative: 0.0,
+        centre_px: [0.0; 2],
+        edge: [0.0; 2],
+        flex_mm: [0.0; FLEXES],
+    };
     let state = State { lens, shape: vec![0.0; target.unknowns()], photos: poses.into_iter().map(photo).collect() };
     let mut work = Adjustment::new(target, photos, state);
     // Far from the solution nothing is known to a hundredth of a pixel.

@@ -2,12 +2,13 @@
 
 use nalgebra::{DVector, SVector, Vector6};
 
+use super::target::FLEXES;
 use crate::camera::Lens;
 use crate::geom::{Camera, Carrier, Pose};
 
 /// Unknowns of one photo: pose (6), focal length, centre (2), edge offset,
-/// edge offset by size; those after the pose in units of their prior sigma.
-pub(super) const PHOTO: usize = 11;
+/// edge offset by size, how the board flexed; those after the pose in units of their prior sigma.
+pub(super) const PHOTO: usize = FLEX + FLEXES;
 /// Where the focal length stands among them.
 pub(super) const FOCAL: usize = 6;
 /// Where the centre's two coordinates start.
@@ -15,11 +16,16 @@ pub(super) const CENTRE: usize = 7;
 /// Where the two edge offsets start.
 pub(super) const EDGE: usize = 9;
 
+/// Where the board's flexes start.
+pub(super) const FLEX: usize = 11;
+
 /// How one photo differs from the next, 1 sigma.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Spread {
     pub(super) focal_relative: f64,
     pub(super) centre_px: f64,
+    /// A hand-held board bends differently each time, mm for each low bend.
+    pub(super) flex_mm: f64,
 }
 
 /// All unknowns.
@@ -43,6 +49,8 @@ pub(super) struct PhotoState {
     pub(super) centre_px: [f64; 2],
     /// Edge offset and edge offset by size, in units of prior sigmas.
     pub(super) edge: [f64; 2],
+    /// Bend of the board in this photo besides its common one, mm.
+    pub(super) flex_mm: [f64; FLEXES],
 }
 
 impl PhotoState {
@@ -64,6 +72,9 @@ impl PhotoState {
         values[CENTRE + 1] = self.centre_px[1] / spread.centre_px;
         values[EDGE] = self.edge[0];
         values[EDGE + 1] = self.edge[1];
+        for i in 0..FLEXES {
+            values[FLEX + i] = self.flex_mm[i] / spread.flex_mm;
+        }
         values
     }
 
@@ -74,6 +85,7 @@ impl PhotoState {
             focal_relative: self.focal_relative + step[FOCAL] * spread.focal_relative,
             centre_px: [0, 1].map(|i| self.centre_px[i] + step[CENTRE + i] * spread.centre_px),
             edge: [0, 1].map(|i| self.edge[i] + step[EDGE + i]),
+            flex_mm: std::array::from_fn(|i| self.flex_mm[i] + step[FLEX + i] * spread.flex_mm),
         }
     }
 }

@@ -20,6 +20,8 @@ const STRETCHES: usize = 2;
 /// Degrees along x and y of the bends: all polynomials of degree 2 to 4.
 const BENDS: [[usize; 2]; 12] =
     [[2, 0], [1, 1], [0, 2], [3, 0], [2, 1], [1, 2], [0, 3], [4, 0], [3, 1], [2, 2], [1, 3], [0, 4]];
+/// Of these, the ways in which a hand-held board bends differently each time: degree 2 and 3.
+pub(super) const FLEXES: usize = 7;
 /// An element's own shift in three directions.
 const OWN: usize = 3;
 /// Unknowns of the board that move one point.
@@ -100,6 +102,19 @@ impl Target {
         let shift: Vector3<f64> =
             self.moves(&nominal).iter().zip(columns).map(|(way, column)| way * shape[column]).sum();
         Point3::new(nominal.x, nominal.y, 0.0) + shift
+    }
+
+    /// How a point moves, mm, for one mm of each way in which a hand-held board
+    /// flexes: the bends of degree 2 and 3.
+    pub(super) fn flexes(&self, point: &Point2<f64>) -> [Vector3<f64>; FLEXES] {
+        let (u, v) = (point.x / self.half_mm[0], point.y / self.half_mm[1]);
+        std::array::from_fn(|i| Vector3::z() * legendre(BENDS[i][0], u) * legendre(BENDS[i][1], v))
+    }
+
+    /// A spot's point in one photo, mm.
+    pub(super) fn place_in(&self, spot: usize, point: usize, shape: &[f64], flex_mm: &[f64; FLEXES]) -> Point3<f64> {
+        let flexes = self.flexes(&self.spots[spot].points_mm[point]);
+        self.place(spot, point, shape) + flexes.iter().zip(flex_mm).map(|(way, mm)| way * *mm).sum::<Vector3<f64>>()
     }
 
     /// Peak to valley of the board's found bend, mm.

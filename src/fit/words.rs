@@ -49,7 +49,10 @@ pub fn words(fit: &CameraFit) -> String {
         p.per_photo.u_centre_px,
         fit.per_photo_degrees[1]
     );
-    text += &format!("Board: bent by {:.2} mm from peak to valley, allowed for\n", fit.bend_mm);
+    text += &format!(
+        "Board: bent by {:.2} mm from peak to valley, and by {:.2} mm differently in each photo (1 sigma); allowed for\n",
+        fit.bend_mm, fit.flex_mm
+    );
     text += &format!(
         "Seen in {:.0} % of the frame, tilted by up to {:.0} deg against each other, turned by up to {:.0} deg\n",
         100.0 * fit.coverage.share(),

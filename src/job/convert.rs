@@ -17,7 +17,8 @@ use crate::pose::{Problem, Scene, SolvedPhoto, Source};
 use crate::quantity::{Estimate, Quantity};
 use crate::record::{
     AttachmentRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, Context, FindingRecord, InputRecord,
-    JobRecord, MarkerRecord, MeasuredRecord, MovedRecord, PhotoRecord, PrerequisiteRecord, ReadingRecord, SheetRecord,
+    JobRecord, KitRecord, MarkerRecord, MeasuredRecord, MovedRecord, PhotoRecord, PrerequisiteRecord, ReadingRecord,
+    SheetRecord,
     Tool, Verdict, WaiverRecord,
 };
 use crate::setup::{Check, DecisionRule, Evidence};
@@ -129,7 +130,22 @@ fn context(parts: &Parts) -> Context {
         prerequisites: job.prerequisites.clone(),
         record_complete: !incomplete,
         calibration: job.calibration.as_ref().map(calibration),
+        kit: kit(parts),
     }
+}
+
+/// Serial and survey of the kit, against the day of the photos.
+fn kit(parts: &Parts) -> Option<KitRecord> {
+    let rig = &parts.folder.rig;
+    if rig.serial.is_none() && rig.survey_due.is_none() {
+        return None;
+    }
+    let taken = parts.folder.job.taken.or_else(|| parts.photos.iter().find_map(|p| p.exif.taken));
+    Some(KitRecord {
+        serial: rig.serial.clone(),
+        survey_due: rig.survey_due.map(|d| d.to_string()),
+        survey_overdue: rig.survey_due.and_then(|due| taken.map(|t| t.date() > due)),
+    })
 }
 
 fn calibration(c: &Calibration) -> BTreeMap<String, serde_json::Value> {

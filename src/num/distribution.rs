@@ -1,6 +1,6 @@
 //! Normal and Student distributions; degrees of freedom may be infinite.
 
-use statrs::distribution::{ContinuousCDF, Normal, StudentsT};
+use statrs::distribution::{ContinuousCDF, FisherSnedecor, Normal, StudentsT};
 
 /// Beyond this many degrees of freedom the Student distribution is taken as
 /// normal: the 97.5 % quantiles differ by less than 1e-5.
@@ -30,6 +30,12 @@ pub fn student_quantile(p: f64, degrees_of_freedom: f64) -> f64 {
         Some(t) => t.inverse_cdf(p),
         None => normal_quantile(p),
     }
+}
+
+/// Probability that Fisher's variance ratio with these degrees of freedom
+/// exceeds `ratio`; 1 where the degrees of freedom are none.
+pub fn fisher_tail(ratio: f64, above: f64, below: f64) -> f64 {
+    FisherSnedecor::new(above, below).map_or(1.0, |f| f.sf(ratio.max(0.0)))
 }
 
 fn student(degrees_of_freedom: f64) -> Option<StudentsT> {

@@ -1,5 +1,7 @@
 //! Distributions and other numerics that know nothing of photos.
 
 mod distribution;
+mod gauge_study;
 
-pub use distribution::{normal_cdf, normal_quantile, student_cdf, student_quantile};
+pub use distribution::{fisher_tail, normal_cdf, normal_quantile, student_cdf, student_quantile};
+pub use gauge_study::{GaugeMethod, GaugeStudy, Reading, gauge_study};

@@ -13,7 +13,7 @@ pub use plan::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedStation, Predi
 
 pub use types::{
     AttachmentRecord, AttemptPhoto, AttemptRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, Context,
-    FindingRecord, InputRecord, JobRecord, MarkerRecord, MeasuredRecord, MovedRecord, NextPhotoRecord, Outline,
+    FindingRecord, InputRecord, JobRecord, KitRecord, MarkerRecord, MeasuredRecord, MovedRecord, NextPhotoRecord, Outline,
     PhotoRecord, PrerequisiteRecord, ReadingRecord, RideHeightRecord, SheetRecord, Tool, WaiverRecord,
 };
 

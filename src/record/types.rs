@@ -180,6 +180,33 @@ pub struct Context {
     pub record_complete: bool,
     /// What the scan tool said, as typed.
     pub calibration: Option<BTreeMap<String, serde_json::Value>>,
+    /// Which kit it was and when it must be surveyed, where its file says so.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub kit: Option<KitRecord>,
+}
+
+/// A marker kit's upkeep.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct KitRecord {
+    /// Serial number.
+    pub serial: Option<String>,
+    /// When it must be surveyed again, year-month-day.
+    pub survey_due: Option<String>,
+    /// Whether that was past when the photos were taken; `None`: not checkable.
+    pub survey_overdue: Option<bool>,
+}
+
+impl KitRecord {
+    /// In words; empty where there is nothing to say.
+    pub fn words(&self) -> String {
+        let serial = self.serial.as_ref().map(|s| format!("serial {s}"));
+        let due = self.survey_due.as_ref().map(|due| match self.survey_overdue {
+            Some(true) => format!("survey overdue since {due}: survey the kit again"),
+            Some(false) => format!("survey due {due}"),
+            None => format!("survey due {due} (not checkable: no time is stated)"),
+        });
+        [serial, due].into_iter().flatten().collect::<Vec<_>>().join(", ")
+    }
 }
 
 /// The set-up sheet's own words.

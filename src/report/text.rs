@@ -125,6 +125,7 @@ fn heading(page: &mut Page, record: &JobRecord) {
         c.technician.as_ref().map(|name| format!("technician {name}")),
         c.attempt.map(|n| format!("attempt {n}")),
         c.taken.as_deref().map(moment),
+        c.kit.as_ref().filter(|k| k.survey_overdue == Some(true)).map(|k| format!("marker kit {}", k.words())),
     ]
     .into_iter()
     .flatten()

@@ -16,7 +16,8 @@
 //!   covariance: a survey does not find a hub datum.
 //!
 //! The order of the files is the order of the work: `look`, `apart`, `length`,
-//! `datum`, `halves`, `compose`; `words`, `picture` and `page` tell it.
+//! `datum`, `halves`, `compose`; `words`, `picture` and `page` tell it. `seating`
+//! measures how a plate sits when it is clamped on again.
 
 mod advice;
 mod apart;
@@ -28,6 +29,7 @@ mod look;
 mod page;
 mod picture;
 mod rigid;
+mod seating;
 mod words;
 
 pub use advice::Advice;
@@ -36,6 +38,7 @@ pub use halves::Halves;
 pub use length::{Length, LengthCheck};
 pub use look::{SurveyPhoto, look};
 pub use page::page;
+pub use seating::{RunOut, Seated, Seating, seated_from_photos, seated_from_record, seating};
 pub use words::words;
 
 /// Why a rig could not be surveyed.

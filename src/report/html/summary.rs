@@ -13,7 +13,8 @@ pub(super) fn title_block(record: &JobRecord) -> Markup {
     let attempt = c.attempt.map(|n| n.to_string());
     let cameras = c.cameras.join(", ");
     let taken = c.taken.as_deref().map(moment);
-    let facts: [(&str, Option<&str>); 9] = [
+    let kit = c.kit.as_ref().map(crate::record::KitRecord::words);
+    let facts: [(&str, Option<&str>); 10] = [
         ("Repair order", c.series.as_deref()),
         ("Attempt", attempt.as_deref()),
         ("Vehicle", c.vehicle.as_deref()),
@@ -22,6 +23,7 @@ pub(super) fn title_block(record: &JobRecord) -> Markup {
         ("Bay", c.bay.as_deref()),
         ("Technician", c.technician.as_deref()),
         ("Marker kit", Some(&c.rig)),
+        ("Kit upkeep", kit.as_deref()),
         ("Camera", Some(&cameras)),
     ];
     html! {

@@ -1,0 +1,114 @@
+//! `baywitness gauge`: a gauge study of readings by several people.
+
+use std::path::PathBuf;
+
+use super::UNREADABLE;
+use super::output::{complain, say};
+use crate::num::{GaugeMethod, GaugeStudy, Reading, gauge_study};
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Readings: a CSV file with the columns operator, part and value
+    #[arg(value_name = "FILE.csv")]
+    readings: PathBuf,
+    /// How the spread is divided (default: both are printed)
+    #[arg(long, value_enum)]
+    method: Option<Method>,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+enum Method {
+    /// Average and range
+    Range,
+    /// Analysis of variance
+    Anova,
+}
+
+/// Runs the study; exit code 0, 2 unreadable or not a full table.
+pub(super) fn run(arguments: &Arguments) -> u8 {
+    match work(arguments) {
+        Ok(()) => 0,
+        Err(message) => {
+            complain(&message);
+            UNREADABLE
+        }
+    }
+}
+
+fn work(typed: &Arguments) -> Result<(), String> {
+    let file = typed.readings.display();
+    let text = std::fs::read_to_string(&typed.readings).map_err(|e| format!("cannot read {file}: {e}"))?;
+    let readings = parse(&text).map_err(|e| format!("{file}, {e}"))?;
+    for (wanted, method) in [(Method::Range, GaugeMethod::AverageAndRange), (Method::Anova, GaugeMethod::Anova)] {
+        if typed.method.is_none_or(|m| m == wanted) {
+            say(&words(&gauge_study(&readings, method).map_err(|e| format!("{file}: {e}"))?), None);
+        }
+    }
+    Ok(())
+}
+
+/// Lines of operator, part, value under a head that names them, in any order
+/// of columns; separated by commas or semicolons.
+fn parse(text: &str) -> Result<Vec<Reading>, String> {
+    const COLUMNS: [&str; 3] = ["operator", "part", "value"];
+    let mut lines = text.lines().enumerate().filter(|(_, l)| !l.trim().is_empty());
+    let split = |line: &str| line.split([',', ';']).map(|c| c.trim().to_owned()).collect::<Vec<String>>();
+    let head: Vec<String> = lines.next().map(|(_, l)| split(&l.to_lowercase())).unwrap_or_default();
+    let at = COLUMNS.map(|name| head.iter().position(|h| h == name));
+    let [Some(operator), Some(part), Some(value)] = at else {
+        return Err("line 1: the head must name the columns operator, part and value".to_owned());
+    };
+    let (mut operators, mut parts) = (Vec::new(), Vec::new());
+    let index = |names: &mut Vec<String>, name: &str| {
+        names.iter().position(|n| n == name).unwrap_or_else(|| {
+            names.push(name.to_owned());
+            names.len() - 1
+        })
+    };
+    let mut readings = Vec::new();
+    for (i, line) in lines {
+        let cells = split(line);
+        let cell = |at: usize| cells.get(at).map_or("", String::as_str);
+        let number = cell(value).parse::<f64>().ok().filter(|v| v.is_finite());
+        let Some(number) = number.filter(|_| !cell(operator).is_empty() && !cell(part).is_empty()) else {
+            return Err(format!("line {}: needs an operator, a part and a number as value", i + 1));
+        };
+        readings.push(Reading {
+            operator: index(&mut operators, cell(operator)),
+            part: index(&mut parts, cell(part)),
+            value: number,
+        });
+    }
+    Ok(readings)
+}
+
+fn words(study: &GaugeStudy) -> String {
+    let method = match study.method {
+        GaugeMethod::AverageAndRange => "Average and range (AIAG MSA)",
+        GaugeMethod::Anova => "Analysis of variance (AIAG MSA)",
+    };
+    format!(
+        "{method}: repeatability {:.5}, reproducibility {:.5}, gauge {:.5}, parts {:.5} (standard deviations)\n  gauge is \
+         {:.2} % of the whole spread; it tells {} categories apart (five are enough)\n",
+        study.repeatability,
+        study.reproducibility,
+        study.gauge(),
+        study.parts,
+        study.percent(),
+        study.categories()
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn readings_are_read_in_any_order_of_columns() {
+        let readings = parse("Part;Value;Operator\n1;0.5;A\n2;-0.5;B\n\n1;0.25;B\n").unwrap();
+        assert_eq!(readings[2], Reading { operator: 1, part: 0, value: 0.25 });
+        assert!(parse("a,b\n1,2").unwrap_err().contains("operator"));
+        assert!(parse("operator,part,value\nA,1,x").unwrap_err().contains("line 2"));
+    }
+}

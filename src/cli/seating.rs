@@ -1,0 +1,159 @@
+//! `baywitness seating`: how repeatably a wheel plate seats.
+
+use std::path::{Path, PathBuf};
+
+use super::UNREADABLE;
+use super::output::{complain, say};
+use super::survey::{cameras, rig, write_rig};
+use crate::camera::Profile;
+use crate::folder::Models;
+use crate::marker::{Rig, Role};
+use crate::record::JobRecord;
+use crate::survey::{self, Seated, Seating};
+
+/// The seatings say too little.
+const NOT_FIT: u8 = 3;
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// One folder of photos for each time the plate was clamped on, or result files of `verify --json`
+    #[arg(required = true, value_name = "FOLDER|RESULT.json")]
+    seatings: Vec<PathBuf>,
+    /// The rig: a file, or a name among the models
+    #[arg(long, value_name = "FILE")]
+    rig: String,
+    /// The plate: a carrier of the rig
+    #[arg(long, value_name = "CARRIER")]
+    plate: String,
+    /// A carrier that stayed where it was (default: the first target stand)
+    #[arg(long, value_name = "CARRIER")]
+    against: Option<String>,
+    /// Likewise after the wheel was turned by half a turn, the plate left on: gives the run-out
+    #[arg(long, value_name = "FOLDER|RESULT.json", num_args = 1..)]
+    turned: Vec<PathBuf>,
+    /// The camera: a file, or a name among the models (default: picked by each photo's own record)
+    #[arg(long, value_name = "FILE")]
+    camera: Option<String>,
+    /// The rig to write, with the found seating at this plate
+    #[arg(long, value_name = "FILE")]
+    out: Option<PathBuf>,
+}
+
+/// Measures the seating; exit code 0, 2 unreadable, 3 too little to say.
+pub(super) fn run(arguments: &Arguments) -> u8 {
+    match work(arguments) {
+        Ok(()) => 0,
+        Err((code, message)) => {
+            complain(&message);
+            code
+        }
+    }
+}
+
+struct Bench {
+    rig: Rig,
+    cameras: Vec<Profile>,
+    named: bool,
+    carriers: [usize; 2],
+}
+
+fn work(typed: &Arguments) -> Result<(), (u8, String)> {
+    let unreadable = |message: String| (UNREADABLE, message);
+    let models = Models::standard(None).map_err(|e| unreadable(e.to_string()))?;
+    let rig = rig(&models, &typed.rig).map_err(unreadable)?;
+    let carriers = carriers(&rig, typed).map_err(unreadable)?;
+    let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;
+    let bench = Bench { rig, cameras, named: typed.camera.is_some(), carriers };
+    let all = |paths: &[PathBuf]| paths.iter().map(|p| seated(&bench, p)).collect::<Result<Vec<Seated>, _>>();
+    let (seatings, turned) = (all(&typed.seatings)?, all(&typed.turned)?);
+    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
+    let found = survey::seating(&seatings, &turned).map_err(failed)?;
+    say(&words(&typed.plate, &seatings, &found), None);
+    if let Some(out) = &typed.out {
+        let mut rig = bench.rig;
+        rig.carriers[carriers[0]].u_seating_mm = found.u_seating_mm;
+        rig.carriers[carriers[0]].u_seating_deg = found.u_seating_deg;
+        let head = format!("# Seating of {} from {} seatings.\n", typed.plate, seatings.len());
+        write_rig(out, &rig, &head).map_err(unreadable)?;
+    }
+    Ok(())
+}
+
+fn carriers(rig: &Rig, typed: &Arguments) -> Result<[usize; 2], String> {
+    let find = |name: &str| {
+        let names: Vec<&str> = rig.carriers.iter().map(|c| c.name.as_str()).collect();
+        names
+            .iter()
+            .position(|n| *n == name)
+            .ok_or_else(|| format!("the rig {} has no carrier {name}; its carriers: {}", rig.name, names.join(", ")))
+    };
+    let against = match &typed.against {
+        Some(name) => find(name)?,
+        None => {
+            rig.with_role(Role::Target).next().ok_or("the rig has no target stand: name a carrier with --against")?
+        }
+    };
+    Ok([find(&typed.plate)?, against])
+}
+
+fn seated(bench: &Bench, path: &Path) -> Result<Seated, (u8, String)> {
+    let unreadable = |message: String| (UNREADABLE, message);
+    let name = path.display().to_string();
+    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
+    let [plate, against] = bench.carriers.map(|k| bench.rig.carriers[k].name.as_str());
+    if path.is_dir() {
+        let photos = survey::look(&pictures(path).map_err(unreadable)?, &|_| ()).map_err(failed)?;
+        return survey::seated_from_photos(&bench.rig, &bench.cameras, bench.named, &name, &photos, bench.carriers)
+            .map_err(failed);
+    }
+    let text = std::fs::read_to_string(path).map_err(|e| unreadable(format!("cannot read {name}: {e}")))?;
+    let record: JobRecord = serde_json::from_str(&text).map_err(|e| {
+        unreadable(format!(
+            "{name} is neither a folder of photos nor one job's result ({e}): write it with verify --json"
+        ))
+    })?;
+    survey::seated_from_record(&name, &record, plate, against).map_err(failed)
+}
+
+/// The pictures of a folder, by name.
+fn pictures(folder: &Path) -> Result<Vec<PathBuf>, String> {
+    let failed = |e: std::io::Error| format!("cannot read the folder {}: {e}", folder.display());
+    let mut found = Vec::new();
+    for entry in std::fs::read_dir(folder).map_err(failed)? {
+        let path = entry.map_err(failed)?.path();
+        let ending = path.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default();
+        if ["jpg", "jpeg", "png", "heic"].contains(&ending.as_str()) {
+            found.push(path);
+        }
+    }
+    found.sort();
+    if found.is_empty() { Err(format!("the folder {} has no photo", folder.display())) } else { Ok(found) }
+}
+
+fn words(plate: &str, seatings: &[Seated], found: &Seating) -> String {
+    let mut text = format!("{plate}: clamped on {} times; deviations from the mean in its own axes\n", seatings.len());
+    text += "   x mm   y mm   z mm  about x  about y  about z deg\n";
+    for (seated, d) in seatings.iter().zip(&found.deviations) {
+        let [a, b, c] = [d[3], d[4], d[5]].map(f64::to_degrees);
+        text += &format!(" {:+6.2} {:+6.2} {:+6.2}  {a:+7.3}  {b:+7.3}  {c:+7.3}  {}\n", d[0], d[1], d[2], seated.name);
+    }
+    let [mm, x, y, z] = found.u_measured;
+    text += &format!("Measurement alone scatters by {mm:.2} mm and {x:.3} {y:.3} {z:.3} deg (taken out)\n");
+    let [x, y, z] = found.u_seating_deg;
+    text += &format!(
+        "u_seating_mm = {:.2}, u_seating_deg = [{x:.3}, {y:.3}, {z:.3}] (1 sigma, widened for {:.0} degrees of freedom)\n",
+        found.u_seating_mm, found.degrees_of_freedom
+    );
+    if let Some(out) = &found.run_out {
+        text += &format!(
+            "Wheel turned by {:.0} deg: spin axis {:+.3} deg about x (camber) and {:+.3} deg about z (heading) off the plate's",
+            out.turn_deg, out.about_deg[0], out.about_deg[1]
+        );
+        match out.beside_mm {
+            Some([x, z]) => text += &format!(", {x:+.2} mm before and {z:+.2} mm above its hub datum\n"),
+            None => text += "; the wheel rolled on, so nothing is said of the hub datum\n",
+        }
+    }
+    text
+}

@@ -7,10 +7,11 @@ mod camera;
 mod check;
 mod detect;
 mod explain;
+mod gauge;
 mod output;
 mod plan;
+mod recheck;
 mod seal;
-mod gauge;
 mod seating;
 mod setup;
 mod sheet;
@@ -42,6 +43,8 @@ enum Command {
     Survey(survey::Arguments),
     /// Measure how repeatably a wheel plate seats, from repeated clamping
     Seating(seating::Arguments),
+    /// Check a fixed reference against its first survey, with control charts
+    Recheck(recheck::Arguments),
     /// Divide the spread of readings into gauge, people and parts
     Gauge(gauge::Arguments),
     /// Print a marker kit or a camera board as PDF at true size
@@ -76,6 +79,7 @@ pub fn run() -> ExitCode {
         Command::Camera(a) => camera::run(&a),
         Command::Survey(a) => survey::run(&a),
         Command::Seating(a) => seating::run(&a),
+        Command::Recheck(a) => recheck::run(&a),
         Command::Gauge(a) => gauge::run(&a),
         Command::Sheet(a) => sheet::run(&a),
         Command::Seal(a) => seal::run(&a),

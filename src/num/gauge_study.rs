@@ -60,7 +60,7 @@ impl GaugeStudy {
 /// 1 / d2 of the range of 2 to 5 trials.
 const K1: [f64; 4] = [0.8862, 0.5908, 0.4857, 0.4299];
 /// 1 / d2* of a single range of 2 to 10 averages.
-const K2: [f64; 9] = [0.7071, 0.5231, 0.4467, 0.4030, 0.3742, 0.3534, 0.3375, 0.3249, 0.3146];
+const K2: [f64; 9] = [std::f64::consts::FRAC_1_SQRT_2, 0.5231, 0.4467, 0.4030, 0.3742, 0.3534, 0.3375, 0.3249, 0.3146];
 /// An interaction that chance makes as large more often than this is pooled (AIAG).
 const POOLED_FROM: f64 = 0.25;
 

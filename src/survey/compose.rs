@@ -80,6 +80,8 @@ pub struct MarkerSurvey {
     pub moved_mm: Vector3<f64>,
     /// Standard uncertainty of that against the carrier's other markers, mm.
     pub u_shape_mm: Vector3<f64>,
+    /// 1 sigma of the file's centre against the carrier's other markers, mm.
+    pub u_stated_mm: Vector3<f64>,
     /// Standard uncertainty of the centre in the carrier's frame, mm.
     pub u_centre_mm: Vector3<f64>,
     /// Found minus stated rotation, rad.
@@ -381,6 +383,7 @@ fn told(
     for p in placed {
         let carrier = &rig.carriers[p.carrier];
         let stretch = stretches(clusters, p);
+        let u_stated_mm = p.attached.u_stated_mm(carrier, rig.layout.as_ref(), rig.u_layout_mm);
         let mut markers = Vec::new();
         for (k, m) in p.attached.markers.iter().enumerate() {
             let sigma = |c: &DMatrix<f64>, i: usize| c[(at + i, at + i)].max(0.0).sqrt();
@@ -392,6 +395,7 @@ fn told(
                 stated_mm: marker.centre_mm,
                 moved_mm: p.attached.moved[k][0],
                 u_shape_mm: three(shape, 0),
+                u_stated_mm: u_stated_mm[k],
                 u_centre_mm: three(full, 0),
                 turned_rad: p.attached.moved[k][1],
                 u_turned_rad: three(full, 3),

@@ -61,6 +61,20 @@ pub(super) fn attach(carrier: &Carrier, cluster: &Cluster) -> Option<Attached> {
 }
 
 impl Attached {
+    /// 1 sigma of the rig file's own centres against each other, mm, the frame
+    /// taken out as for the found ones.
+    pub(super) fn u_stated_mm(&self, carrier: &Carrier, layout: Option<&Layout>, u_mm: f64) -> Vec<Vector3<f64>> {
+        let n = self.markers.len();
+        let stated = stated_covariance(carrier, &self.markers, layout, u_mm, 0.0);
+        let mut gauge = DMatrix::zeros(PLACE * n, 6);
+        for k in 0..n {
+            gauge.rows_mut(PLACE * k, PLACE).copy_from(&self.gauge.rows(BODY * k, PLACE));
+        }
+        let shape = DMatrix::identity(PLACE * n, PLACE * n) - gauge * &self.follows;
+        let own = &shape * stated * shape.transpose();
+        (0..n).map(|k| Vector3::from_fn(|i, _| own[(PLACE * k + i, PLACE * k + i)].max(0.0).sqrt())).collect()
+    }
+
     /// What errors of the rig file's own places do to all markers through the frame.
     pub(super) fn of_frame(&self, carrier: &Carrier, layout: Option<&Layout>, u_mm: f64, u_rad: f64) -> DMatrix<f64> {
         let stated = stated_covariance(carrier, &self.markers, layout, u_mm, u_rad);

@@ -17,10 +17,12 @@
 //!
 //! The order of the files is the order of the work: `look`, `apart`, `length`,
 //! `datum`, `halves`, `compose`; `words`, `picture` and `page` tell it. `seating`
-//! measures how a plate sits when it is clamped on again.
+//! measures how a plate sits when it is clamped on again, `recheck` and `chart`
+//! whether a fixed reference is still where it was.
 
 mod advice;
 mod apart;
+mod chart;
 mod compose;
 mod datum;
 mod halves;
@@ -28,16 +30,19 @@ mod length;
 mod look;
 mod page;
 mod picture;
+mod recheck;
 mod rigid;
 mod seating;
 mod words;
 
 pub use advice::Advice;
+pub use chart::recheck_page;
 pub use compose::{CarrierSurvey, LeftOut, MarkerSurvey, Options, PhotoSurvey, Survey, survey};
 pub use halves::Halves;
 pub use length::{Length, LengthCheck};
 pub use look::{SurveyPhoto, look};
 pub use page::page;
+pub use recheck::{Limits, Recheck, recheck, recheck_words};
 pub use seating::{RunOut, Seated, Seating, seated_from_photos, seated_from_record, seating};
 pub use words::words;
 

@@ -1,0 +1,90 @@
+//! `baywitness recheck`: a fixed reference against its first survey.
+
+use std::path::{Path, PathBuf};
+
+use time::{Date, OffsetDateTime};
+
+use super::UNREADABLE;
+use super::output::{complain, say, write_file};
+use super::survey::{cameras, rig};
+use crate::folder::Models;
+use crate::survey::{self, Recheck};
+
+/// Something moved, or the photos do not say.
+const OUT: u8 = 3;
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Photos of the reference, four or more from different sides
+    #[arg(required = true, value_name = "PHOTO")]
+    photos: Vec<PathBuf>,
+    /// The reference as first surveyed: the rig that `survey` wrote
+    #[arg(long, value_name = "FILE")]
+    rig: String,
+    /// The log of all checks; a line is added
+    #[arg(long, value_name = "FILE.csv")]
+    log: PathBuf,
+    /// The camera: a file, or a name among the models (default: picked by each photo's own record)
+    #[arg(long, value_name = "FILE")]
+    camera: Option<String>,
+    /// The day, where the photos' own records do not say
+    #[arg(long, value_name = "DATE", value_parser = super::date)]
+    date: Option<Date>,
+    /// Write the control charts into this folder
+    #[arg(long, value_name = "DIR")]
+    report: Option<PathBuf>,
+}
+
+/// Checks the reference; exit code 0 in order, 3 out or not measured, 2 unreadable.
+pub(super) fn run(arguments: &Arguments) -> u8 {
+    match work(arguments) {
+        Ok(code) => code,
+        Err((code, message)) => {
+            complain(&message);
+            code
+        }
+    }
+}
+
+fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
+    let unreadable = |message: String| (UNREADABLE, message);
+    let mut all = read_log(&typed.log).map_err(unreadable)?;
+    let models = Models::standard(None).map_err(|e| unreadable(e.to_string()))?;
+    let first = rig(&models, &typed.rig).map_err(unreadable)?;
+    let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;
+    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { OUT }, e.to_string());
+    let photos = survey::look(&typed.photos, &|_| ()).map_err(failed)?;
+    let taken = photos.iter().find_map(|p| p.exif.taken.map(OffsetDateTime::date));
+    let date = typed.date.or(taken).unwrap_or_else(|| OffsetDateTime::now_utc().date());
+    let named = typed.camera.is_some();
+    all.push(survey::recheck(&first, &cameras, &photos, named, &date.to_string()).map_err(failed)?);
+    let (words, out) = survey::recheck_words(&all);
+    say(&words, None);
+    let lines: String = all.iter().map(|r| r.to_csv() + "\n").collect();
+    write_file(&typed.log, format!("{}\n{lines}", Recheck::HEAD).as_bytes()).map_err(unreadable)?;
+    if let Some(folder) = &typed.report {
+        std::fs::create_dir_all(folder)
+            .map_err(|e| unreadable(format!("cannot make the folder {}: {e}", folder.display())))?;
+        let path = folder.join("recheck.html");
+        write_file(&path, survey::recheck_page(&first.name, &all).as_bytes()).map_err(unreadable)?;
+        say(&format!("wrote {}\n", path.display()), None);
+    }
+    Ok(if out { OUT } else { 0 })
+}
+
+/// The earlier checks; a log that is not there yet has none.
+fn read_log(path: &Path) -> Result<Vec<Recheck>, String> {
+    if !path.exists() {
+        return Ok(Vec::new());
+    }
+    let text = std::fs::read_to_string(path).map_err(|e| format!("cannot read {}: {e}", path.display()))?;
+    let mut lines = text.lines();
+    if lines.next().is_none_or(|head| head.trim() != Recheck::HEAD) {
+        return Err(format!("{} is no log of checks: its first line is not \"{}\"", path.display(), Recheck::HEAD));
+    }
+    let one = |(i, line): (usize, &str)| {
+        Recheck::from_csv(line).ok_or_else(|| format!("{}, line {}: is no check", path.display(), i + 2))
+    };
+    lines.enumerate().filter(|(_, l)| !l.trim().is_empty()).map(one).collect()
+}

@@ -4,10 +4,10 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::output::{complain, say, write_file};
-use crate::camera::LensModel;
+use crate::camera::{LensModel, Profile};
 use crate::fit::{self, CameraFit, Options};
 use crate::folder::{Kind, Models};
-use crate::marker::Board;
+use crate::marker::{Board, Rig};
 
 /// The fit, or what became of it, is not fit for use.
 const NOT_FIT: u8 = 3;
@@ -21,16 +21,16 @@ pub(super) struct Arguments {
 
 #[derive(Debug, clap::Subcommand)]
 enum Task {
-    /// Fit a camera to 12 to 20 photos of a board
+    /// Fit a camera to 12 to 20 photos of a board, or to ordinary photos of a surveyed rig
     Fit(Fit),
 }
 
 #[derive(Debug, clap::Args)]
 struct Fit {
-    /// Photos of the board, all by one camera at one zoom
+    /// Photos of the board (or rig), all by one camera at one zoom
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
-    /// The board: a file, or a name among the models
+    /// The board, or a surveyed rig instead: a file, or a name among the models
     #[arg(long, value_name = "FILE")]
     board: String,
     /// The camera file to write
@@ -66,38 +66,69 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 
 fn work(typed: &Fit) -> Result<u8, (u8, String)> {
     let unreadable = |message: String| (UNREADABLE, message);
-    let board = board(&typed.board).map_err(unreadable)?;
-    let failed = |e: fit::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
-    let photos = fit::look(&board, &typed.photos).map_err(failed)?;
-    let options = Options {
-        name: typed.out.file_stem().map_or_else(|| "camera".to_owned(), |s| s.to_string_lossy().into_owned()),
-        model: match typed.model {
-            Model::BrownConrady => LensModel::BrownConrady,
-            Model::KannalaBrandt => LensModel::KannalaBrandt,
-        },
+    let name = typed.out.file_stem().map_or_else(|| "camera".to_owned(), |s| s.to_string_lossy().into_owned());
+    let model = match typed.model {
+        Model::BrownConrady => LensModel::BrownConrady,
+        Model::KannalaBrandt => LensModel::KannalaBrandt,
     };
-    let fitted = fit::fit_camera(&board, &photos, &options).map_err(failed)?;
+    match target(&typed.board).map_err(unreadable)? {
+        Target::Board(board) => on_board(typed, &board, Options { name, model }),
+        Target::Rig(rig) => on_rig(typed, &rig, &name, model),
+    }
+}
+
+fn failed(e: fit::Error) -> (u8, String) {
+    (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string())
+}
+
+fn on_board(typed: &Fit, board: &Board, options: Options) -> Result<u8, (u8, String)> {
+    let unreadable = |message: String| (UNREADABLE, message);
+    let photos = fit::look(board, &typed.photos).map_err(failed)?;
+    let fitted = fit::fit_camera(board, &photos, &options).map_err(failed)?;
     say(&fit::words(&fitted), None);
     if let Some(folder) = &typed.report {
         write_page(folder, &fitted).map_err(unreadable)?;
     }
-    write_file(&typed.out, camera_text(&fitted).as_bytes()).map_err(unreadable)?;
-    say(&format!("wrote {}\n", typed.out.display()), None);
+    let reasons = fitted.advice.iter().filter(|a| a.forbids).map(|a| a.text.as_str());
+    write_camera(&typed.out, &fitted.profile, reasons).map_err(unreadable)?;
     Ok(if fitted.fit_for_use() { 0 } else { NOT_FIT })
 }
 
-/// The camera file; one that is not fit for use says so to whoever opens it.
-fn camera_text(fitted: &CameraFit) -> String {
-    let reasons = fitted.advice.iter().filter(|a| a.forbids);
-    let comments: String = reasons.map(|a| format!("# NOT FIT FOR USE: {}\n", a.text)).collect();
-    comments + &fitted.profile.to_toml()
+fn on_rig(typed: &Fit, rig: &Rig, name: &str, model: LensModel) -> Result<u8, (u8, String)> {
+    let unreadable = |message: String| (UNREADABLE, message);
+    if typed.report.is_some() {
+        return Err(unreadable("a report shows photos of a board; leave --report out with a rig".to_owned()));
+    }
+    let photos = fit::look_at_rig(&typed.photos).map_err(failed)?;
+    let fitted = fit::fit_on_rig(rig, &photos, name, model).map_err(failed)?;
+    say(&fitted.words(), None);
+    write_camera(&typed.out, &fitted.profile, fitted.objections.iter().map(String::as_str)).map_err(unreadable)?;
+    Ok(if fitted.objections.is_empty() { 0 } else { NOT_FIT })
 }
 
-fn board(name: &str) -> Result<Board, String> {
+/// The camera file; one that is not fit for use says so to whoever opens it.
+fn write_camera<'a>(out: &Path, profile: &Profile, reasons: impl Iterator<Item = &'a str>) -> Result<(), String> {
+    let comments: String = reasons.map(|why| format!("# NOT FIT FOR USE: {why}\n")).collect();
+    write_file(out, (comments + &profile.to_toml()).as_bytes())?;
+    say(&format!("wrote {}\n", out.display()), None);
+    Ok(())
+}
+
+enum Target {
+    Board(Board),
+    Rig(Box<Rig>),
+}
+
+/// The file's first key tells what it is.
+fn target(name: &str) -> Result<Target, String> {
     let models = Models::standard(None).map_err(|e| e.to_string())?;
-    let source = models.open(&[Kind::Board], name).map_err(|e| e.to_string())?;
+    let source = models.open(&[Kind::Board, Kind::Rig], name).map_err(|e| e.to_string())?;
     let text = source.text().map_err(|e| e.to_string())?;
-    Board::from_toml(text, source.name()).map_err(|e| e.to_string())
+    let format = text.parse::<toml::Table>().ok().and_then(|t| Some(t.get("format")?.as_str()?.to_owned()));
+    if format.is_some_and(|f| f.starts_with("rig/")) {
+        return Ok(Target::Rig(Box::new(super::survey::rig(&models, name)?)));
+    }
+    Ok(Target::Board(Board::from_toml(text, source.name()).map_err(|e| e.to_string())?))
 }
 
 fn write_page(folder: &Path, fitted: &CameraFit) -> Result<(), String> {

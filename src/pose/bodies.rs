@@ -24,6 +24,20 @@ pub struct Bodies {
 }
 
 impl Scene {
+    /// What the photos say of a camera's lens: change of its nine parameters
+    /// (in the order of [`crate::camera::Projection::d_lens`]) and their
+    /// covariance, starting from the profile's own as a prior.
+    pub fn calibration(&self, camera: usize) -> (DVector<f64>, DMatrix<f64>) {
+        let solved = &self.linear;
+        let modes = &solved.columns.cameras[camera];
+        let (start, rank) = (modes.start, modes.rank());
+        let change = modes.factor() * solved.values.rows(start, rank);
+        let unit = DMatrix::from_fn(solved.columns.shared, rank, |i, j| f64::from(u8::from(i == start + j)));
+        let inverse = solved.normal.shared_solve(&unit).rows(start, rank).into_owned();
+        let covariance = modes.factor() * inverse * modes.factor().transpose();
+        (change, (&covariance + covariance.transpose()) * 0.5)
+    }
+
     /// Poses and sizes together. The adjustment must have been made of a rig
     /// whose carriers bear one marker each; of others, the first one's size.
     pub fn bodies(&self) -> Bodies {

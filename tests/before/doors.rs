@@ -152,3 +152,24 @@ fn results_of_verified_jobs_give_the_seating() {
     assert!((plate.u_seating_mm - 17.2).abs() < 0.3, "{}", plate.u_seating_mm);
     assert!(plate.u_seating_deg.iter().all(|u| *u < 1e-6), "{:?}", plate.u_seating_deg);
 }
+
+#[test]
+fn a_rig_stands_in_for_a_board_and_two_photos_are_too_few() {
+    let folder = tempfile::tempdir().unwrap();
+    let good = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("samples/good");
+    let photos = pictures(&good.join("photos"));
+    let rig = good.join("rig.toml").display().to_string();
+    let mut all = vec!["camera", "fit"];
+    all.extend(photos.iter().map(String::as_str));
+    all.extend(["--board", &rig, "--out", "camera.toml"]);
+    let (code, text) = run_in(folder.path(), &all);
+    assert_eq!(code, NOT_FIT, "{text}");
+    assert!(text.contains("only 2 photos could be used"), "{text}");
+    let read = |path: &std::path::Path| baywitness::camera::Profile::read(path).unwrap();
+    let (found, truth) = (read(&folder.path().join("camera.toml")), read(&good.join("camera.toml")));
+    let u = found.covariance.as_ref().unwrap()[(0, 0)].sqrt();
+    let error = found.lens.focal_px[0] - truth.lens.focal_px[0];
+    // The sample's photos have their own focal lengths, .2 % of the mean.
+    println!("focal length off by {error:.1} px, stated {u:.1} px");
+    assert!(error.abs() < 3.0 * u, "{error} {u}");
+}

@@ -18,8 +18,7 @@ use crate::quantity::{Estimate, Quantity};
 use crate::record::{
     AttachmentRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, Context, FindingRecord, InputRecord,
     JobRecord, KitRecord, MarkerRecord, MeasuredRecord, MovedRecord, PhotoRecord, PrerequisiteRecord, ReadingRecord,
-    SheetRecord,
-    Tool, Verdict, WaiverRecord,
+    SheetRecord, Tool, Verdict, WaiverRecord,
 };
 use crate::setup::{Check, DecisionRule, Evidence};
 use crate::verdict::findings::{Compared, Detectable, Moved, not_checked};

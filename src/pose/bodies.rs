@@ -31,7 +31,7 @@ impl Scene {
         let solved = &self.linear;
         let modes = &solved.columns.cameras[camera];
         let (start, rank) = (modes.start, modes.rank());
-        let change = modes.factor() * solved.values.rows(start, rank);
+        let change = modes.factor() * solved.state.shared.rows(start, rank);
         let unit = DMatrix::from_fn(solved.columns.shared, rank, |i, j| f64::from(u8::from(i == start + j)));
         let inverse = solved.normal.shared_solve(&unit).rows(start, rank).into_owned();
         let covariance = modes.factor() * inverse * modes.factor().transpose();

@@ -2,19 +2,19 @@
 //! statistics and pages read only this.
 
 mod bay;
+mod context;
 mod doubt;
 mod plan;
 mod types;
 
-pub use doubt::{DetectableRecord, SensitivityRecord};
-
 pub use bay::{BayLimit, BayPhoto, BayRecord, BaySheet};
+pub use context::{Context, KitRecord, PrerequisiteRecord, SheetRecord, Tool, WaiverRecord};
+pub use doubt::{DetectableRecord, SensitivityRecord};
 pub use plan::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedStation, PredictedCheck, SetupCheckRecord};
-
 pub use types::{
-    AttachmentRecord, AttemptPhoto, AttemptRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, Context,
-    FindingRecord, InputRecord, JobRecord, KitRecord, MarkerRecord, MeasuredRecord, MovedRecord, NextPhotoRecord, Outline,
-    PhotoRecord, PrerequisiteRecord, ReadingRecord, RideHeightRecord, SheetRecord, Tool, WaiverRecord,
+    AttachmentRecord, AttemptPhoto, AttemptRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord,
+    FindingRecord, InputRecord, JobRecord, MarkerRecord, MeasuredRecord, MovedRecord, NextPhotoRecord, Outline,
+    PhotoRecord, ReadingRecord, RideHeightRecord,
 };
 
 pub use crate::verdict::{Level, Verdict};

@@ -1,0 +1,115 @@
+//! What a job was about, and its set-up sheet's own words.
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+/// The program that measured.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Tool {
+    /// `baywitness`.
+    pub name: String,
+    /// Its version.
+    pub version: String,
+}
+
+/// What the job was about.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, Default)]
+pub struct Context {
+    /// Set-up sheet's name.
+    pub setup: String,
+    /// Rig's name.
+    pub rig: String,
+    /// Cameras used, each once.
+    pub cameras: Vec<String>,
+    /// Vehicle in words.
+    pub vehicle: Option<String>,
+    /// Vehicle identification number.
+    pub vin: Option<String>,
+    /// Repair order.
+    pub series: Option<String>,
+    /// Attempt.
+    pub attempt: Option<u32>,
+    /// Bay.
+    pub bay: Option<String>,
+    /// Technician.
+    pub technician: Option<String>,
+    /// When the photos were taken, RFC 3339.
+    pub taken: Option<String>,
+    /// What the technician attests, by id.
+    pub prerequisites: BTreeMap<String, serde_json::Value>,
+    /// Whether everything that the sheet requires was answered.
+    pub record_complete: bool,
+    /// What the scan tool said, as typed.
+    pub calibration: Option<BTreeMap<String, serde_json::Value>>,
+    /// Which kit it was and when it must be surveyed, where its file says so.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub kit: Option<KitRecord>,
+}
+
+/// A marker kit's upkeep.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct KitRecord {
+    /// Serial number.
+    pub serial: Option<String>,
+    /// When it must be surveyed again, year-month-day.
+    pub survey_due: Option<String>,
+    /// Whether that was past when the photos were taken; `None`: not checkable.
+    pub survey_overdue: Option<bool>,
+}
+
+impl KitRecord {
+    /// In words; empty where there is nothing to say.
+    pub fn words(&self) -> String {
+        let serial = self.serial.as_ref().map(|s| format!("serial {s}"));
+        let due = self.survey_due.as_ref().map(|due| match self.survey_overdue {
+            Some(true) => format!("survey overdue since {due}: survey the kit again"),
+            Some(false) => format!("survey due {due}"),
+            None => format!("survey due {due} (not checkable: no time is stated)"),
+        });
+        [serial, due].into_iter().flatten().collect::<Vec<_>>().join(", ")
+    }
+}
+
+/// The set-up sheet's own words.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, Default)]
+pub struct SheetRecord {
+    /// Title for people.
+    pub title: String,
+    /// Who says so.
+    pub source: String,
+    /// The decision rule's name.
+    pub decision_rule: String,
+    /// Least conformance probability of the guarded rule.
+    pub conformance_probability: f64,
+    /// The document behind it, one `key: value` a line.
+    pub procedure: BTreeMap<String, String>,
+    /// What it deliberately does not check.
+    pub waived: Vec<WaiverRecord>,
+    /// What it neither checks nor waives.
+    pub not_checked: Vec<String>,
+    /// Its prerequisites and the answers.
+    pub prerequisites: Vec<PrerequisiteRecord>,
+}
+
+/// One prerequisite of the sheet with the job's answer.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PrerequisiteRecord {
+    /// Its id.
+    pub id: String,
+    /// What is attested.
+    pub text: String,
+    /// Whether an answer is required.
+    pub required: bool,
+    /// The answer: true, false, text, or null where none was given.
+    pub answer: Option<serde_json::Value>,
+}
+
+/// A quantity that the sheet deliberately does not check.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct WaiverRecord {
+    /// Which.
+    pub quantity: String,
+    /// Why.
+    pub because: String,
+}

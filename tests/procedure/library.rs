@@ -150,11 +150,13 @@ fn radar_plate_in_two_tilts() {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn corner_reflector() {
     try_out(&CORNER_REFLECTOR);
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn camera_board() {
     try_out(&CAMERA_BOARD);
 }
@@ -170,6 +172,7 @@ fn surround_mats() {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn height_follows_the_sensor() {
     try_out(&HEIGHT_FOLLOWS_THE_SENSOR);
 }

@@ -26,7 +26,7 @@ pub fn bay_text(bay: &BayRecord) -> String {
             s.name,
             rounded(s.position_mm[0] / 1000.0, 2),
             rounded(s.position_mm[1] / 1000.0, 2),
-            format!("{height} +-{u}"),
+            format!("{height} ±{u}"),
             rounded(s.off_plane_mm, 1)
         ));
     }
@@ -50,7 +50,7 @@ pub(super) fn limit_words(l: &BayLimit) -> String {
         (None, _) => ", no limit in the set-up sheet".into(),
     };
     let verdict = l.verdict.map_or(String::new(), |v| format!(": {}", v.words()));
-    format!("{}: {value} +-{u} {}{against}{verdict}", l.what, l.unit)
+    format!("{}: {value} ±{u} {}{against}{verdict}", l.what, l.unit)
 }
 
 pub(super) fn rise(deg: f64, where_to: &str) -> String {

@@ -103,12 +103,12 @@ pub(super) fn worth(p: &PredictedCheck) -> String {
     let tolerance = rounded(p.tolerance, digits(p.tolerance).max(1));
     match p.proven_within {
         Some(room) => format!(
-            "+-{} {2} against +-{tolerance} {2}: proven up to {1} {2} off",
+            "±{} {2} against ±{tolerance} {2}: proven up to {1} {2} off",
             rounded(u, d),
             rounded(room, d.min(2)),
             p.unit
         ),
-        None => format!("+-{} {} against +-{tolerance}: CANNOT BE PROVEN", rounded(u, d), p.unit),
+        None => format!("±{} {} against ±{tolerance}: CANNOT BE PROVEN", rounded(u, d), p.unit),
     }
 }
 

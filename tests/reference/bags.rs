@@ -1,4 +1,6 @@
-//! Evidence folders beside the Library of Congress's bagit (PyPI).
+//! Evidence folders beside the Library of Congress's bagit (PyPI). It does not
+//! read a percent sign in a name as RFC 8493 (2.1.3) wants it written (`%25`),
+//! so none stands here; `manifest.rs` tests that one.
 
 use std::collections::BTreeMap;
 
@@ -10,7 +12,7 @@ use crate::harness::answer;
 #[test]
 fn the_library_of_congress_s_bagit_validates_a_folder() {
     let dir = tempfile::tempdir().unwrap();
-    let names = ["result.json", "job/photos/50% ä.jpg", "job/a b.txt"];
+    let names = ["result.json", "job/photos/5 ä.jpg", "job/a b.txt"];
     let payload: BTreeMap<_, _> =
         names.into_iter().map(|n| (n.to_owned(), Bytes::Here(n.as_bytes().to_vec()))).collect();
     let out = dir.path().join("bag");

@@ -2,7 +2,7 @@
 //! at once and the main axis (in the manner of JCGM 101, and of the checks that
 //! calibration toolkits make between sampled and predicted uncertainty).
 //!
-//! `BAYWITNESS_COVERAGE_SAMPLES` says how many jobs are drawn (default 150; the
+//! `BAYWITNESS_COVERAGE_SAMPLES` says how many jobs are drawn (default 100; the
 //! limits are made for 2,500 and widen for fewer).
 
 #![cfg(test)]
@@ -55,7 +55,7 @@ fn main_axis(covariance: &Matrix6<f64>) -> Option<Vector6<f64>> {
 }
 
 fn check(name: &str, bay: &Bay) {
-    let n: u64 = std::env::var("BAYWITNESS_COVERAGE_SAMPLES").map_or(150, |n| n.parse().unwrap());
+    let n: u64 = std::env::var("BAYWITNESS_COVERAGE_SAMPLES").map_or(100, |n| n.parse().unwrap());
     let draws: Vec<[(Vector6<f64>, Matrix6<f64>); 2]> = (0..n)
         .into_par_iter()
         .map(|seed| {

@@ -2,7 +2,7 @@
 //! jobs in which every error that the files admit to is drawn at random.
 //!
 //! `BAYWITNESS_COVERAGE_SAMPLES` says how many jobs the two main cases draw
-//! (default 300; 2000 is what the limits of 93 to 97 % are made for); the
+//! (default 200; 2000 is what the limits of 93 to 97 % are made for); the
 //! others draw a third.
 
 #![cfg(test)]
@@ -101,7 +101,7 @@ const GROSS: f64 = 5.5;
 fn samples() -> u64 {
     match std::env::var("BAYWITNESS_COVERAGE_SAMPLES") {
         Ok(n) => n.parse().expect("BAYWITNESS_COVERAGE_SAMPLES is a number"),
-        Err(_) => 300,
+        Err(_) => 200,
     }
 }
 

@@ -9,6 +9,7 @@ use rayon::prelude::*;
 use super::UNREADABLE;
 use super::check::read_signers;
 use super::output::{complain, say};
+use super::threads::pool;
 use super::verify::worse;
 use crate::evidence::{Signers, is_evidence};
 use crate::folder::Models;
@@ -64,8 +65,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 fn prepare(arguments: &Arguments) -> Result<(Options, Option<Signers>, rayon::ThreadPool), String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
     let signers = arguments.signers.as_deref().map(read_signers).transpose()?;
-    let pool = rayon::ThreadPoolBuilder::new().num_threads(arguments.threads.unwrap_or(0)).build();
-    Ok((Options { models }, signers, pool.map_err(|e| format!("cannot start threads: {e}"))?))
+    Ok((Options { models }, signers, pool(arguments.threads)?))
 }
 
 fn archive(arguments: &Arguments, options: &Options, signers: Option<&Signers>) -> Result<u8, String> {

@@ -6,6 +6,7 @@ use time::OffsetDateTime;
 
 use super::UNREADABLE;
 use super::output::{JsonTarget, complain, say, write_json};
+use super::threads::pool;
 use crate::evidence::{Inspection, Item, Outcome, Signers, inspect, is_evidence};
 use crate::job::{AGREE_U, RemeasureError, remeasure};
 
@@ -50,11 +51,7 @@ struct RecordItem<'a> {
 pub(super) fn run(arguments: &Arguments) -> u8 {
     // The local time zone is told only to a program that has no other threads yet.
     let signers = arguments.signers.as_deref().map(read_signers).transpose();
-    let checked = signers.and_then(|signers| {
-        let pool = rayon::ThreadPoolBuilder::new().num_threads(arguments.threads.unwrap_or(0)).build();
-        let pool = pool.map_err(|e| format!("cannot start threads: {e}"))?;
-        pool.install(|| check(arguments, signers.as_ref()))
-    });
+    let checked = signers.and_then(|signers| pool(arguments.threads)?.install(|| check(arguments, signers.as_ref())));
     checked.unwrap_or_else(|message| {
         complain(&message);
         UNREADABLE

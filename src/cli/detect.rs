@@ -7,6 +7,7 @@ use serde::Serialize;
 
 use super::UNREADABLE;
 use super::output::{JsonTarget, complain, say, write_json};
+use super::threads::pool;
 use crate::job::{PhotoMarkers, photo_markers};
 
 /// Options as typed.
@@ -33,11 +34,10 @@ enum Element {
 
 /// Finds the markers of all photos; exit code 0, or 2 where a photo cannot be read.
 pub(super) fn run(arguments: &Arguments) -> u8 {
-    let threads = arguments.threads.unwrap_or(0);
-    match rayon::ThreadPoolBuilder::new().num_threads(threads).build() {
+    match pool(arguments.threads) {
         Ok(pool) => report(arguments, pool.install(|| arguments.photos.par_iter().map(look).collect())),
-        Err(e) => {
-            complain(&format!("cannot start {threads} threads: {e}"));
+        Err(message) => {
+            complain(&message);
             UNREADABLE
         }
     }

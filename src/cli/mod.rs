@@ -17,6 +17,7 @@ mod setup;
 mod sheet;
 mod stage;
 mod survey;
+mod threads;
 mod verify;
 
 use std::process::ExitCode;

@@ -4,6 +4,7 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::output::{JsonTarget, colour, complain, say, write_file, write_json};
+use super::threads::pool;
 use crate::folder::Models;
 use crate::job::{self, Error};
 use crate::record::JobRecord;
@@ -50,12 +51,7 @@ pub(super) fn run(arguments: Arguments) -> u8 {
 
 fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool), String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
-    let threads = arguments.threads.unwrap_or(0);
-    let pool = rayon::ThreadPoolBuilder::new()
-        .num_threads(threads)
-        .build()
-        .map_err(|e| format!("cannot start {threads} threads: {e}"))?;
-    Ok((job::Options { models }, pool))
+    Ok((job::Options { models }, pool(arguments.threads)?))
 }
 
 fn verify_all(arguments: &Arguments, options: &job::Options) -> u8 {

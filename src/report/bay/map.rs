@@ -166,7 +166,7 @@ pub fn bay_html(bay: &BayRecord) -> String {
                         td { (s.name) }
                         td { (rounded(s.position_mm[0] / 1000.0, 2)) " m" }
                         td { (rounded(s.position_mm[1] / 1000.0, 2)) " m" }
-                        td { (h) " +-" (u) " mm" }
+                        td { (h) " ±" (u) " mm" }
                         td { (rounded(s.off_plane_mm, 1)) " mm" }
                         td { (rounded(s.rise_deg[0], 2)) " / " (rounded(s.rise_deg[1], 2)) " deg" }
                     } } }

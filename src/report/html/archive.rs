@@ -68,7 +68,7 @@ pub fn archive_start(title: &str, counts: &[(Option<Verdict>, usize)]) -> String
     let table =
         html! { thead { tr { @for column in columns { th scope="col" { button type="button" { (column) } } } } } };
     format!(
-        "{}<html lang=\"en\">{}<body>{}<table id=\"jobs\">{}<tbody>\n",
+        "{}<html lang=\"en\">{}<body>{}<div class=\"scroll\" tabindex=\"0\"><table id=\"jobs\">{}<tbody>\n",
         DOCTYPE.into_string(),
         head.into_string(),
         body.into_string(),
@@ -131,5 +131,5 @@ fn checks(record: &JobRecord) -> Markup {
 
 /// The page's end.
 pub fn archive_end() -> String {
-    format!("</tbody></table><script>{SCRIPT}</script></body></html>\n")
+    format!("</tbody></table></div><script>{SCRIPT}</script></body></html>\n")
 }

@@ -7,18 +7,23 @@ use time::OffsetDateTime;
 use super::UNREADABLE;
 use super::output::{JsonTarget, complain, say, write_json};
 use super::threads::pool;
-use crate::evidence::{Inspection, Item, Outcome, Signers, inspect, is_evidence};
+use crate::evidence::{
+    Authorities, Inspection, Item, OneFileError, Outcome, Signers, inspect, is_evidence, is_one_file, unpack,
+};
 use crate::job::{AGREE_U, RemeasureError, remeasure};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Evidence folder
+    /// Evidence folder, also as one file
     #[arg(value_name = "DIR")]
     folder: PathBuf,
     /// Whose signatures count: a file of allowed signers, as ssh-keygen has it
     #[arg(long, value_name = "FILE")]
     signers: Option<PathBuf>,
+    /// Whose timestamps count: root certificates of authorities (PEM)
+    #[arg(long, value_name = "FILE")]
+    timestamp_ca: Option<PathBuf>,
     /// Write the checks as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     json: Option<JsonTarget>,
@@ -50,21 +55,55 @@ struct RecordItem<'a> {
 /// Checks an evidence folder and measures its photos again.
 pub(super) fn run(arguments: &Arguments) -> u8 {
     // The local time zone is told only to a program that has no other threads yet.
-    let signers = arguments.signers.as_deref().map(read_signers).transpose();
-    let checked = signers.and_then(|signers| pool(arguments.threads)?.install(|| check(arguments, signers.as_ref())));
+    let trusted = Trusted::read(arguments);
+    let checked = trusted.and_then(|trusted| pool(arguments.threads)?.install(|| open_and_check(arguments, &trusted)));
     checked.unwrap_or_else(|message| {
         complain(&message);
         UNREADABLE
     })
 }
 
-fn check(arguments: &Arguments, signers: Option<&Signers>) -> Result<u8, String> {
+/// Whom the reader trusts.
+struct Trusted {
+    signers: Option<Signers>,
+    authorities: Option<Authorities>,
+}
+
+impl Trusted {
+    fn read(arguments: &Arguments) -> Result<Trusted, String> {
+        let signers = arguments.signers.as_deref().map(read_signers).transpose()?;
+        let authorities = arguments.timestamp_ca.as_deref().map(|path| {
+            let pem = std::fs::read(path)
+                .map_err(|e| format!("cannot read the timestamp authorities {}: {e}", path.display()))?;
+            Authorities::read(&pem, &path.display().to_string()).map_err(|e| e.to_string())
+        });
+        Ok(Trusted { signers, authorities: authorities.transpose()? })
+    }
+}
+
+fn open_and_check(arguments: &Arguments, trusted: &Trusted) -> Result<u8, String> {
     let folder = &arguments.folder;
+    if folder.is_file() && is_one_file(folder) {
+        let room = tempfile::tempdir().map_err(|e| format!("cannot make a folder to unpack into: {e}"))?;
+        return match unpack(folder, room.path()) {
+            Ok(unpacked) => check(&unpacked, arguments, trusted),
+            Err(e @ OneFileError::Entry { .. }) => {
+                complain(&e.to_string());
+                Ok(ALTERED)
+            }
+            Err(e) => Err(e.to_string()),
+        };
+    }
     if folder.is_dir() && !is_evidence(folder) {
         return Err(format!("{} is no evidence folder: name one that `baywitness seal` made", folder.display()));
     }
+    check(folder, arguments, trusted)
+}
+
+fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, String> {
     let mut inspection = inspect(folder).map_err(|e| format!("cannot read the folder {}: {e}", folder.display()))?;
-    let signer = who_signed(&mut inspection, signers);
+    let signer = who_signed(&mut inspection, trusted.signers.as_ref());
+    who_stamped(&mut inspection, trusted.authorities.as_ref(), OffsetDateTime::now_utc());
     if inspection.intact() {
         measured_again(folder, &mut inspection.items);
     } else {
@@ -88,7 +127,7 @@ fn check(arguments: &Arguments, signers: Option<&Signers>) -> Result<u8, String>
             inspection.items.iter().map(|i| RecordItem { what: &i.what, outcome: name(i.outcome), found: &i.found });
         let record = Record {
             format: "check/1",
-            folder: folder.display().to_string(),
+            folder: arguments.folder.display().to_string(),
             outcome,
             signer: signer.as_deref(),
             checks: checks.collect(),
@@ -117,6 +156,28 @@ fn who_signed(inspection: &mut Inspection, signers: Option<&Signers>) -> Option<
     };
     inspection.items.push(Item { what: "signer".to_owned(), outcome, found });
     who
+}
+
+/// Whether the timestamps are by authorities that count, and each was stamped
+/// again before its authority's certificate ended.
+fn who_stamped(inspection: &mut Inspection, authorities: Option<&Authorities>, now: OffsetDateTime) {
+    let mut judged = Vec::new();
+    for (n, token) in inspection.tokens.iter().enumerate() {
+        let covered = inspection.tokens.get(n + 1).map_or(now, |next| next.time);
+        judged.push(match authorities.map(|a| a.vouch_for(token)) {
+            None => (Outcome::NotCheckable, "no authority's certificate was given (--timestamp-ca)".to_owned()),
+            Some(Err(why)) => (Outcome::Failed, why),
+            Some(Ok(())) if covered > token.ends() => (
+                Outcome::NotCheckable,
+                format!("its certificate ended on {}, and no newer timestamp covers it", token.ends().date()),
+            ),
+            Some(Ok(())) => {
+                (Outcome::Passed, format!("{}; its certificate ends on {}", token.authority(), token.ends().date()))
+            }
+        });
+    }
+    let items = judged.into_iter().map(|(outcome, found)| Item { what: "authority".to_owned(), outcome, found });
+    inspection.items.extend(items);
 }
 
 fn measured_again(folder: &Path, items: &mut Vec<Item>) {

@@ -16,6 +16,7 @@ mod seating;
 mod setup;
 mod sheet;
 mod stage;
+mod stamp;
 mod survey;
 mod threads;
 mod verify;
@@ -52,6 +53,8 @@ enum Command {
     Sheet(sheet::Arguments),
     /// Seal a job with its result and report in an evidence folder
     Seal(seal::Arguments),
+    /// Ask a timestamp authority about an evidence folder, and keep its answer
+    Stamp(stamp::Arguments),
     /// Check an evidence folder: every byte, the signature, and the result against the photos
     Check(check::Arguments),
     /// Say what a finding's code means, where it comes from and what to do
@@ -84,6 +87,7 @@ pub fn run() -> ExitCode {
         Command::Gauge(a) => gauge::run(&a),
         Command::Sheet(a) => sheet::run(&a),
         Command::Seal(a) => seal::run(&a),
+        Command::Stamp(a) => stamp::run(&a),
         Command::Check(a) => check::run(&a),
         Command::Explain(a) => explain::run(&a),
         Command::Audit(a) => audit::run(&a),

@@ -13,6 +13,7 @@ use sha2::{Digest, Sha512};
 use super::bag_path::BagPath;
 use super::manifest::Manifest;
 use super::signature::Signature;
+use super::timestamp::{Token, inspect_tokens, is_token_name};
 use super::{BAGIT, DECLARATION, MANIFEST, PAYLOAD, SIGNATURE, TAG_MANIFEST};
 use crate::input::hex;
 
@@ -47,6 +48,8 @@ pub struct Inspection {
     pub signature: Option<Signature>,
     /// Whether the signature belongs to the tag manifest.
     pub signed: bool,
+    /// Timestamps that hold by themselves, the oldest first.
+    pub tokens: Vec<Token>,
 }
 
 /// Files of an evidence folder, at most.
@@ -64,7 +67,7 @@ impl Inspection {
         self.items.iter().all(|i| i.outcome != Outcome::Failed)
     }
 
-    fn note(&mut self, what: &str, outcome: Outcome, found: impl Into<String>) {
+    pub(super) fn note(&mut self, what: &str, outcome: Outcome, found: impl Into<String>) {
         self.items.push(Item { what: what.to_owned(), outcome, found: found.into() });
     }
 
@@ -84,7 +87,7 @@ impl Inspection {
 /// # Errors
 /// The folder itself cannot be read.
 pub fn inspect(folder: &Path) -> io::Result<Inspection> {
-    let mut found = Inspection { items: Vec::new(), signature: None, signed: false };
+    let mut found = Inspection { items: Vec::new(), signature: None, signed: false, tokens: Vec::new() };
     let (files, bad_names) = walk(folder)?;
     found.judge("names", &bad_names, format!("{} files, none a link or with a name that leads elsewhere", files.len()));
     declaration(folder, &mut found);
@@ -93,9 +96,10 @@ pub fn inspect(folder: &Path) -> io::Result<Inspection> {
     if let Some((tags, text)) = tags {
         let is_tag = |path: &BagPath| !path.as_str().starts_with("data/");
         let own = [TAG_MANIFEST, SIGNATURE];
-        let here = files.iter().filter(|(p, _)| is_tag(p) && !own.contains(&p.as_str()));
+        let here = files.iter().filter(|(p, _)| is_tag(p) && !own.contains(&p.as_str()) && !is_token_name(p.as_str()));
         compare("tag files", &tags, here, &mut found);
         check_signature(folder, &text, &mut found);
+        inspect_tokens(folder, &text, &mut found);
     }
     if let Some((payload, _)) = payload {
         let here = files.iter().filter(|(p, _)| p.as_str().starts_with("data/"));
@@ -184,7 +188,7 @@ fn check_signature(folder: &Path, message: &[u8], found: &mut Inspection) {
 }
 
 /// Every file below a folder by its checked path, and what is wrong with others.
-fn walk(folder: &Path) -> io::Result<(BTreeMap<BagPath, PathBuf>, Vec<String>)> {
+pub(super) fn walk(folder: &Path) -> io::Result<(BTreeMap<BagPath, PathBuf>, Vec<String>)> {
     let (mut files, mut bad, mut folded) = (BTreeMap::new(), Vec::new(), BTreeMap::<String, String>::new());
     let mut open = vec![(folder.to_path_buf(), String::new(), 0)];
     while let Some((dir, prefix, depth)) = open.pop() {

@@ -1,6 +1,6 @@
 //! The evidence folder: a job's bytes, result and report as a BagIt bag
 //! (RFC 8493, SHA-512), signed over its tag manifest (SSHSIG, as OpenSSH makes
-//! and checks it).
+//! and checks it), stamped by an authority where wanted (RFC 3161).
 //!
 //! Writing and checking are apart: [`seal`] makes a folder of given contents,
 //! [`inspect`] looks at a folder that may be anything and trusts nothing in it.
@@ -11,18 +11,22 @@ mod bag_path;
 mod inspect;
 mod key;
 mod manifest;
+mod one_file;
 mod seal;
 mod signature;
 mod signers;
+mod timestamp;
 
 pub use bag_path::{BagPath, PathProblem};
 pub(crate) use inspect::is_evidence;
 pub use inspect::{Inspection, Item, Outcome, inspect};
 pub use key::{Key, KeyError, Passphrase};
 pub use manifest::Manifest;
-pub use seal::{Bytes, Contents, SealError, seal};
+pub use one_file::{OneFileError, is_one_file, pack, unpack};
+pub use seal::{Answer, Bytes, Contents, SealError, seal};
 pub use signature::{NAMESPACE, Signature};
 pub use signers::{Signer, Signers, SignersError};
+pub use timestamp::{Authorities, AuthoritiesError, StampError, Token, TokenError, stamp, stamp_request};
 
 /// Files of the folder that are not payload.
 pub(crate) const BAGIT: &str = "bagit.txt";

@@ -12,6 +12,7 @@ use crate::input::hex;
 use super::bag_path::{BagPath, PathProblem};
 use super::key::{Key, KeyError};
 use super::manifest::Manifest;
+use super::timestamp::{StampError, stamp};
 use super::{BAG_INFO, BAGIT, DECLARATION, MANIFEST, PAYLOAD, SIGNATURE, TAG_MANIFEST};
 
 /// Bytes of one file of the payload.
@@ -70,6 +71,18 @@ pub enum SealError {
     /// The key does not sign.
     #[error(transparent)]
     Key(#[from] KeyError),
+    /// The timestamp is none for this folder.
+    #[error(transparent)]
+    Stamp(#[from] StampError),
+}
+
+/// A timestamp authority's answer.
+#[derive(Debug, Clone, Copy)]
+pub struct Answer<'a> {
+    /// Its name for messages.
+    pub file: &'a str,
+    /// Its bytes.
+    pub bytes: &'a [u8],
 }
 
 /// Writes an evidence folder. It appears under its name only when it is whole
@@ -77,7 +90,7 @@ pub enum SealError {
 ///
 /// # Errors
 /// Nothing is left under the name.
-pub fn seal(out: &Path, contents: &Contents, key: Option<&Key>) -> Result<(), SealError> {
+pub fn seal(out: &Path, contents: &Contents, key: Option<&Key>, stamped: Option<Answer>) -> Result<(), SealError> {
     if fs::symlink_metadata(out).is_ok() {
         return Err(SealError::Exists(out.to_path_buf()));
     }
@@ -86,6 +99,9 @@ pub fn seal(out: &Path, contents: &Contents, key: Option<&Key>) -> Result<(), Se
     name.push(format!(".part-{}", std::process::id()));
     let part = PathBuf::from(name);
     let written = write_all(&part, contents, &paths, key).and_then(|()| {
+        if let Some(answer) = stamped {
+            stamp(&part, answer.bytes, answer.file)?;
+        }
         fs::rename(&part, out).map_err(|source| SealError::Io { doing: "rename to", path: out.to_path_buf(), source })
     });
     if written.is_err() {

@@ -23,7 +23,7 @@ pub(crate) fn small_job(shared: &Path) -> PathBuf {
     job
 }
 
-fn run(arguments: &[&Path], options: &[&str], agent: Option<&Path>) -> (i32, String) {
+pub(crate) fn run(arguments: &[&Path], options: &[&str], agent: Option<&Path>) -> (i32, String) {
     let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
     command.args(options).args(arguments).env_remove("SSH_AUTH_SOCK").env_remove("BAYWITNESS_MODELS");
     if let Some(socket) = agent {
@@ -113,7 +113,7 @@ fn a_result_that_does_not_follow_from_the_photos_is_found() {
         let name = path.strip_prefix(&payload).unwrap().to_str().unwrap().to_owned();
         contents.payload.insert(name, Bytes::File { path, sha256: None });
     }
-    seal(&forged, &contents, None).unwrap();
+    seal(&forged, &contents, None, None).unwrap();
     let (code, text) = check(&forged, None);
     assert!(code == 1 && text.contains("distance") && text.contains("recorded"), "{code}: {text}");
 }

@@ -13,6 +13,8 @@ use baywitness::evidence::{Bytes, Contents, Key, SealError, inspect, seal};
 use rand::{RngExt, SeedableRng};
 
 mod doors;
+mod stamps;
+mod tars;
 
 /// A folder of made-up payload, signed by a fresh key of ssh-keygen.
 fn sealed(dir: &Path) -> (PathBuf, PathBuf) {
@@ -25,7 +27,7 @@ fn sealed(dir: &Path) -> (PathBuf, PathBuf) {
     }
     contents.info.push(("External-Identifier".to_owned(), "A line\nand another".to_owned()));
     let out = dir.join("sealed");
-    seal(&out, &contents, Some(&Key::open(&key, &|_| None).unwrap())).unwrap();
+    seal(&out, &contents, Some(&Key::open(&key, &|_| None).unwrap()), None).unwrap();
     (out, key)
 }
 
@@ -154,7 +156,7 @@ fn the_same_contents_and_key_give_the_same_bytes() {
     contents.payload.insert("a.txt".to_owned(), Bytes::Here(b"a".to_vec()));
     let all = ["one", "two"].map(|name| {
         let out = dir.path().join(name);
-        seal(&out, &contents, Some(&key)).unwrap();
+        seal(&out, &contents, Some(&key), None).unwrap();
         files(&out).iter().map(|f| (f.strip_prefix(&out).unwrap().to_owned(), fs::read(f).unwrap())).collect::<Vec<_>>()
     });
     assert_eq!(all[0], all[1]);
@@ -167,20 +169,20 @@ fn nothing_is_written_over_or_left_half() {
     let mut contents = Contents::default();
     let gone = Bytes::File { path: dir.path().join("gone.jpg"), sha256: None };
     contents.payload.insert("a.jpg".to_owned(), gone);
-    assert!(matches!(seal(&out, &contents, None), Err(SealError::Io { doing: "read", .. })));
+    assert!(matches!(seal(&out, &contents, None, None), Err(SealError::Io { doing: "read", .. })));
     let photo = dir.path().join("b.jpg");
     fs::write(&photo, "now").unwrap();
     contents.payload = [("b.jpg".to_owned(), Bytes::File { path: photo, sha256: Some("0".repeat(64)) })].into();
-    assert!(matches!(seal(&out, &contents, None), Err(SealError::Changed(_))));
+    assert!(matches!(seal(&out, &contents, None, None), Err(SealError::Changed(_))));
     contents.payload = [("../x".to_owned(), Bytes::Here(Vec::new()))].into();
-    assert!(matches!(seal(&out, &contents, None), Err(SealError::Path { .. })));
+    assert!(matches!(seal(&out, &contents, None, None), Err(SealError::Path { .. })));
     contents.payload = ["A", "a"].map(|n| (n.to_owned(), Bytes::Here(Vec::new()))).into();
-    assert!(matches!(seal(&out, &contents, None), Err(SealError::Alike(..))));
+    assert!(matches!(seal(&out, &contents, None, None), Err(SealError::Alike(..))));
     let left: Vec<_> = fs::read_dir(dir.path()).unwrap().map(|e| e.unwrap().file_name()).collect();
     assert_eq!(left, ["b.jpg"], "nothing half-written stays");
     fs::create_dir(&out).unwrap();
     contents.payload.clear();
-    assert!(matches!(seal(&out, &contents, None), Err(SealError::Exists(_))));
+    assert!(matches!(seal(&out, &contents, None, None), Err(SealError::Exists(_))));
 }
 
 /// Stock OpenSSH accepts the signature, and refuses it for other bytes.

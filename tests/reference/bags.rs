@@ -17,7 +17,7 @@ fn the_library_of_congress_s_bagit_validates_a_folder() {
         names.into_iter().map(|n| (n.to_owned(), Bytes::Here(n.as_bytes().to_vec()))).collect();
     let out = dir.path().join("bag");
     let info = vec![("External-Identifier".to_owned(), "invented".to_owned())];
-    seal(&out, &Contents { payload, info }, None).unwrap();
+    seal(&out, &Contents { payload, info }, None, None).unwrap();
     let validate = || answer("bags.py", &["bagit"], &json!({ "folder": out }));
     let Some(good) = validate() else { return };
     assert_eq!(good["valid"], json!(true), "{good}");

@@ -1,0 +1,105 @@
+//! The tokens of an evidence folder: the first stamps the tag manifest, each
+//! further one the file of the one before.
+
+use std::fs::{self, File};
+use std::io::{self, Write};
+use std::path::{Path, PathBuf};
+
+use super::super::inspect::{Inspection, Outcome};
+use super::request::request;
+use super::token::{Token, TokenError};
+use super::{MOST_TOKEN, MOST_TOKENS, TAG_MANIFEST, token_name};
+
+/// Why a folder was not stamped.
+#[derive(Debug, thiserror::Error)]
+pub enum StampError {
+    /// Reading or writing failed.
+    #[error("cannot {doing} {path}: {source}")]
+    Io {
+        /// `read` or `write`.
+        doing: &'static str,
+        /// Which file.
+        path: PathBuf,
+        /// What the system said.
+        source: io::Error,
+    },
+    /// The token does not fit.
+    #[error("the timestamp {file} {source}")]
+    Token {
+        /// As it was named.
+        file: String,
+        /// Why.
+        source: TokenError,
+    },
+    /// No more tokens.
+    #[error("{0} holds {MOST_TOKENS} timestamps already")]
+    Full(PathBuf),
+}
+
+/// The file name of the next token, and what it stamps.
+fn next(folder: &Path) -> Result<(String, Vec<u8>), StampError> {
+    let there = |n: &usize| fs::symlink_metadata(folder.join(token_name(*n))).is_ok();
+    let n = (0..MOST_TOKENS).find(|n| !there(n)).ok_or_else(|| StampError::Full(folder.to_path_buf()))?;
+    let path = folder.join(if n == 0 { TAG_MANIFEST.to_owned() } else { token_name(n - 1) });
+    let stamped = fs::read(&path).map_err(|source| StampError::Io { doing: "read", path, source })?;
+    Ok((token_name(n), stamped))
+}
+
+/// The request for the folder's next token.
+///
+/// # Errors
+/// The folder cannot be read, or is full.
+pub fn stamp_request(folder: &Path) -> Result<Vec<u8>, StampError> {
+    let (_, stamped) = next(folder)?;
+    request(&stamped).map_err(|e| StampError::Token { file: "request".to_owned(), source: e.into() })
+}
+
+/// Puts an authority's answer into the folder; `file` is its name for messages.
+///
+/// # Errors
+/// The answer is none, or is for other bytes; nothing is changed then.
+pub fn stamp(folder: &Path, answer: &[u8], file: &str) -> Result<Token, StampError> {
+    let wrong = |source| StampError::Token { file: file.to_owned(), source };
+    let (name, stamped) = next(folder)?;
+    let token = Token::read(answer).map_err(wrong)?;
+    token.check(&stamped).map_err(wrong)?;
+    let (part, path) = (folder.join(format!("{name}.part")), folder.join(&name));
+    let write = || -> io::Result<()> {
+        let mut file = File::create(&part)?;
+        file.write_all(token.answer())?;
+        file.sync_all()?;
+        fs::rename(&part, &path)
+    };
+    write().map_err(|source| StampError::Io { doing: "write", path: path.clone(), source })?;
+    Ok(token)
+}
+
+/// Reads and checks every token of a folder that may be anything.
+pub(in super::super) fn inspect_tokens(folder: &Path, tag_manifest: &[u8], found: &mut Inspection) {
+    let mut stamped = tag_manifest.to_vec();
+    for n in 0..MOST_TOKENS {
+        let name = token_name(n);
+        let Ok(meta) = fs::symlink_metadata(folder.join(&name)) else { break };
+        let read = || -> Result<(Token, Vec<u8>), String> {
+            if !meta.is_file() || meta.len() > MOST_TOKEN {
+                return Err("is not a file of a timestamp's size".to_owned());
+            }
+            let bytes = fs::read(folder.join(&name)).map_err(|e| format!("cannot be read ({e})"))?;
+            let token = Token::read(&bytes).map_err(|e| e.to_string())?;
+            token.check(&stamped).map_err(|e| e.to_string())?;
+            Ok((token, bytes))
+        };
+        match read() {
+            Ok((token, bytes)) => {
+                let words = format!("sealed no later than {}, says {}", token.when(), token.authority());
+                found.note("timestamp", Outcome::Passed, words);
+                found.tokens.push(token);
+                stamped = bytes;
+            }
+            Err(why) => {
+                found.note("timestamp", Outcome::Failed, format!("{name} {why}"));
+                break;
+            }
+        }
+    }
+}

@@ -1,0 +1,184 @@
+//! Timestamps (RFC 3161) by a throw-away authority of stock `openssl ts`, both
+//! ways: it answers our requests, and it checks the tokens that we keep.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use super::doors::{run, small_job};
+
+struct Authority {
+    dir: PathBuf,
+}
+
+const CONFIG: &str = "\
+[req]
+distinguished_name = name
+prompt = no
+[name]
+CN = invented
+[ca]
+basicConstraints = critical,CA:true
+keyUsage = critical,keyCertSign
+[stamper]
+basicConstraints = CA:false
+keyUsage = critical,digitalSignature
+extendedKeyUsage = critical,timeStamping
+[tsa]
+default_tsa = tsa_default
+[tsa_default]
+serial = SERIAL
+crypto_device = builtin
+signer_digest = sha256
+default_policy = 1.2.3.4.1
+digests = sha256, sha384, sha512
+accuracy = secs:1, millisecs:500
+ordering = no
+tsa_name = yes
+ess_cert_id_chain = no
+ess_cert_id_alg = sha256
+clock_precision_digits = PRECISION
+";
+
+fn openssl(dir: &Path, line: &str) -> bool {
+    let out = Command::new("openssl").current_dir(dir).args(line.split(' ')).output().unwrap();
+    if !out.status.success() {
+        eprintln!("openssl {line}: {}", String::from_utf8_lossy(&out.stderr));
+    }
+    out.status.success()
+}
+
+impl Authority {
+    /// A root, and a certificate for timestamps by it; `key` as `openssl genpkey` names it.
+    fn new(dir: &Path, key: &str, digits: usize) -> Authority {
+        fs::create_dir_all(dir).unwrap();
+        fs::write(dir.join("serial"), "01\n").unwrap();
+        fs::write(dir.join("conf"), CONFIG.replace("SERIAL", "serial").replace("PRECISION", &digits.to_string()))
+            .unwrap();
+        for (name, extensions) in [("ca", "ca"), ("tsa", "stamper")] {
+            assert!(openssl(dir, &format!("genpkey {key} -out {name}.key")));
+            let by = if name == "ca" { "-x509".to_owned() } else { "-x509 -CA ca.pem -CAkey ca.key".to_owned() };
+            assert!(openssl(
+                dir,
+                &format!(
+                    "req -new {by} -key {name}.key -subj /CN={name}-invented -days 30 -config conf -extensions {extensions} -out {name}.pem"
+                )
+            ));
+        }
+        Authority { dir: dir.to_path_buf() }
+    }
+
+    fn answer(&self, request: &Path, out: &Path, options: &str) {
+        let (request, out) = (request.display(), out.display());
+        let line =
+            format!("ts -reply -config conf -queryfile {request} -signer tsa.pem -inkey tsa.key -out {out}{options}");
+        assert!(openssl(&self.dir, &line));
+    }
+
+    fn root(&self) -> PathBuf {
+        self.dir.join("ca.pem")
+    }
+
+    fn accepts(&self, stamped: &Path, answer: &Path) -> bool {
+        let (stamped, answer) = (stamped.display(), answer.display());
+        openssl(&self.dir, &format!("ts -verify -data {stamped} -in {answer} -CAfile ca.pem"))
+    }
+}
+
+fn check(folder: &Path, root: &Path) -> (i32, String) {
+    run(&[folder, Path::new("--timestamp-ca"), root], &["check"], None)
+}
+
+fn sealed(dir: &Path) -> PathBuf {
+    let (job, out) = (small_job(&dir.join("in")), dir.join("evidence"));
+    let (code, text) = run(&[&job, Path::new("--out"), &out], &["seal"], None);
+    assert_eq!(code, 0, "{text}");
+    out
+}
+
+fn stamp(folder: &Path, authority: &Authority, dir: &Path) -> (i32, String) {
+    let (request, answer) = (dir.join("ask.tsq"), dir.join("answer.tsr"));
+    let (code, text) = run(&[folder, Path::new("--request"), &request], &["stamp"], None);
+    assert_eq!(code, 0, "{text}");
+    authority.answer(&request, &answer, "");
+    run(&[folder, Path::new("--answer"), &answer], &["stamp"], None)
+}
+
+#[test]
+fn stock_openssl_answers_requests_and_accepts_what_is_kept() {
+    let dir = tempfile::tempdir().unwrap();
+    for (n, key) in ["-algorithm RSA -pkeyopt rsa_keygen_bits:2048", "-algorithm EC -pkeyopt ec_paramgen_curve:P-256"]
+        .into_iter()
+        .enumerate()
+    {
+        let home = dir.path().join(n.to_string());
+        let authority = Authority::new(&home.join("authority"), key, 3 * n);
+        let folder = sealed(&home);
+        let (code, text) = stamp(&folder, &authority, &home);
+        assert_eq!(code, 0, "{text}");
+        let (manifest, kept) = (folder.join("tagmanifest-sha512.txt"), folder.join("tagmanifest-sha512.txt.tsr"));
+        assert!(authority.accepts(&manifest, &kept));
+        let (code, text) = check(&folder, &authority.root());
+        assert_eq!(code, 3, "{text}");
+        assert!(text.contains("sealed no later than 2") && text.contains("passed          authority"), "{text}");
+        // Stamped again before the certificate ends: the second token is over the first one's file.
+        assert_eq!(stamp(&folder, &authority, &home).0, 0);
+        assert!(authority.accepts(&kept, &folder.join("tagmanifest-sha512.txt.2.tsr")));
+        let (code, text) = check(&folder, &authority.root());
+        assert_eq!((code, text.matches("sealed no later").count()), (3, 2), "{text}");
+        // Another authority does not count, and nobody is named without one.
+        let other = Authority::new(&home.join("other"), key, 0);
+        assert_eq!(check(&folder, &other.root()).0, 1);
+        assert!(run(&[&folder], &["check"], None).1.contains("not checkable   authority"));
+    }
+}
+
+#[test]
+fn an_answer_goes_in_while_sealing_and_bare_tokens_count() {
+    let dir = tempfile::tempdir().unwrap();
+    let authority = Authority::new(&dir.path().join("authority"), "-algorithm EC -pkeyopt ec_paramgen_curve:P-384", 0);
+    let (job, first) = (small_job(&dir.path().join("in")), dir.path().join("first"));
+    let (request, token) = (dir.path().join("ask"), dir.path().join("token"));
+    let ask = [&job, Path::new("--out"), &first, Path::new("--timestamp-request"), &request];
+    assert_eq!(run(&ask, &["seal"], None).0, 0);
+    authority.answer(&request, &token, " -token_out");
+    let second = dir.path().join("second");
+    let answer = |out| [&job, Path::new("--out"), out, Path::new("--timestamp"), &token].map(Path::to_path_buf);
+    let (code, text) = run(&answer(&second).each_ref().map(PathBuf::as_path), &["seal"], None);
+    assert_eq!(code, 0, "{text}");
+    assert!(authority.accepts(&second.join("tagmanifest-sha512.txt"), &second.join("tagmanifest-sha512.txt.tsr")));
+    // For another job it is none, and nothing is left of the attempt.
+    fs::write(job.join("notes (ä).txt"), "changed").unwrap();
+    let third = dir.path().join("third");
+    let (code, text) = run(&answer(&third).each_ref().map(PathBuf::as_path), &["seal"], None);
+    assert!(code == 2 && text.contains("other bytes") && !third.exists(), "{text}");
+}
+
+#[test]
+fn altered_and_unfit_tokens_fail() {
+    let dir = tempfile::tempdir().unwrap();
+    let authority = Authority::new(&dir.path().join("authority"), "-algorithm EC -pkeyopt ec_paramgen_curve:P-256", 0);
+    let folder = sealed(dir.path());
+    assert_eq!(stamp(&folder, &authority, dir.path()).0, 0);
+    let kept = folder.join("tagmanifest-sha512.txt.tsr");
+    let bytes = fs::read(&kept).unwrap();
+    let (mut found, mut tried) = (0, 0);
+    for place in (0..bytes.len()).step_by(7) {
+        let mut altered = bytes.clone();
+        altered[place] ^= 0x10;
+        let read = baywitness::evidence::Token::read(&altered);
+        let manifest = fs::read(folder.join("tagmanifest-sha512.txt")).unwrap();
+        let pem = fs::read(authority.root()).unwrap();
+        let trusted = baywitness::evidence::Authorities::read(&pem, "ca.pem").unwrap();
+        let holds = read.is_ok_and(|t| t.check(&manifest).is_ok() && trusted.vouch_for(&t).is_ok());
+        found += usize::from(!holds);
+        tried += 1;
+    }
+    // What surrounds the signed parts may be spelled otherwise, what is signed may not.
+    assert!(found * 20 >= tried * 19, "{found} of {tried}");
+    fs::write(&kept, &bytes[..bytes.len() - 1]).unwrap();
+    let (code, text) = check(&folder, &authority.root());
+    assert!(code == 1 && text.contains("tagmanifest-sha512.txt.tsr is no timestamp"), "{text}");
+    let root = fs::read(authority.root()).unwrap();
+    assert!(baywitness::evidence::Authorities::read(&root[..40], "x").is_err());
+}

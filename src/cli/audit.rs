@@ -128,6 +128,10 @@ fn summary(audit: &Audit, out: &Path) -> String {
     for (verdict, count) in counts(audit) {
         text.push_str(&format!("{count:8}  {}\n", verdict.map_or("unreadable or altered", Verdict::words)));
     }
+    let across = audit.lines.iter().filter(|l| !l.across.is_empty()).count();
+    if across > 0 {
+        text.push_str(&format!("{across:8}  share a photo or a set-up with an earlier job: see the report\n"));
+    }
     text.push_str(&format!("Report: {}\n", out.join("report.html").display()));
     text
 }
@@ -145,10 +149,13 @@ fn write_reports(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::erro
             Some(who) => format!("{words} by {who}"),
             None => words.clone(),
         });
+        let across: Vec<[&str; 3]> =
+            line.across.iter().map(|lead| [&lead.code, &lead.other, &lead.message].map(String::as_str)).collect();
         page.push_str(&archive_row(&ArchiveRow {
             path: &line.path,
             outcome: record.as_ref().ok_or(message),
             evidence: evidence.as_deref(),
+            across: &across,
         }));
         table.write_record(fields(line, record.as_ref(), message))?;
     }
@@ -158,7 +165,7 @@ fn write_reports(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::erro
     Ok(())
 }
 
-const COLUMNS: [&str; 16] = [
+const COLUMNS: [&str; 17] = [
     "path",
     "exit",
     "verdict",
@@ -174,10 +181,11 @@ const COLUMNS: [&str; 16] = [
     "evidence",
     "checks",
     "findings",
+    "across",
     "message",
 ];
 
-fn fields(line: &Judged, record: Option<&JobRecord>, message: &str) -> [String; 16] {
+fn fields(line: &Judged, record: Option<&JobRecord>, message: &str) -> [String; 17] {
     let context = record.map(|r| r.context.clone()).unwrap_or_default();
     let checks = record.map_or(Vec::new(), |r| {
         let one = |c: &crate::record::CheckRecord| {
@@ -203,6 +211,7 @@ fn fields(line: &Judged, record: Option<&JobRecord>, message: &str) -> [String; 
         line.evidence.clone().unwrap_or_default(),
         checks.join("; "),
         findings.join(" "),
+        line.across.iter().map(|lead| format!("{} {}", lead.code, lead.other)).collect::<Vec<_>>().join("; "),
         if record.is_none() { message.to_owned() } else { String::new() },
     ]
 }

@@ -10,6 +10,7 @@ use super::profile::{Profile, SHAPE};
 use super::residuals::{self, corner_covariance, corners_seen};
 use super::sighting::{Sighting, Sightings};
 use crate::marker::Dictionary;
+use crate::num::median;
 use crate::photo::Luma;
 
 /// Farthest that a fit may carry the marker's middle, px and share of the side.
@@ -177,9 +178,9 @@ fn summarize(
     shared: &SMatrix<f64, SHARED, SHARED>,
 ) -> Sightings {
     markers.sort_by(|a, b| a.id.cmp(&b.id).then(position(a).x.total_cmp(&position(b).x)));
-    let mut offsets: Vec<f64> = models.iter().flatten().map(|m| display_offset(m, common)).collect();
-    let mut blurs: Vec<f64> = models.iter().flatten().map(Model::sigma).collect();
-    let (offset, blur) = (median(&mut offsets), median(&mut blurs));
+    let offsets: Vec<f64> = models.iter().flatten().map(|m| display_offset(m, common)).collect();
+    let blurs: Vec<f64> = models.iter().flatten().map(Model::sigma).collect();
+    let (offset, blur) = (median(offsets).unwrap_or(0.0), median(blurs).unwrap_or(0.0));
     // The profile's first parameter moves an edge by so many units of the blur.
     let found = blur * shared[(0, 0)].max(0.0).sqrt();
     let u_edge_offset_px = if markers.is_empty() { 0.0 } else { found.hypot(OFFSET_ERROR_SHARE * offset) };
@@ -194,12 +195,4 @@ fn position(sighting: &Sighting) -> Vector2<f64> {
 /// detector that works on grey levels would report.
 fn display_offset(model: &Model, common: &Common) -> f64 {
     model.sigma() * common.profile.middle()
-}
-
-fn median(values: &mut [f64]) -> f64 {
-    if values.is_empty() {
-        return 0.0;
-    }
-    values.sort_by(f64::total_cmp);
-    values[values.len() / 2]
 }

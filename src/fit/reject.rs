@@ -1,6 +1,7 @@
 //! Photos that take no part, and why.
 
 use super::adjust::Adjustment;
+use crate::num::median;
 
 /// A photo whose residuals are this many times the middle photo's disagrees.
 const MOST_MISFIT: f64 = 2.5;
@@ -29,9 +30,9 @@ fn zoomed(work: &Adjustment) -> Option<(usize, String)> {
     if focal.len() < 5 {
         return None;
     }
-    let middle = median(&focal);
+    let middle = median(focal.iter().copied()).unwrap_or(f64::NAN);
     let away: Vec<f64> = focal.iter().map(|f| (f - middle).abs()).collect();
-    let limit = (7.0 * 1.4826 * median(&away)).max(LEAST_ZOOM);
+    let limit = (7.0 * 1.4826 * median(away.iter().copied()).unwrap_or(f64::NAN)).max(LEAST_ZOOM);
     let (photo, most) = away.iter().copied().enumerate().max_by(|a, b| a.1.total_cmp(&b.1))?;
     (most > limit).then(|| {
         let percent = 100.0 * (focal[photo] - middle);
@@ -42,7 +43,7 @@ fn zoomed(work: &Adjustment) -> Option<(usize, String)> {
 
 fn misfit(work: &Adjustment) -> Option<(usize, String)> {
     let each: Vec<f64> = (0..work.photos.len()).map(|j| work.photo_misfit(j)).collect();
-    let middle = median(&each).max(1e-9);
+    let middle = median(each.iter().copied()).unwrap_or(f64::NAN).max(1e-9);
     let (photo, most) = each.iter().copied().enumerate().max_by(|a, b| a.1.total_cmp(&b.1))?;
     let ratio = most / middle;
     (each.len() >= 4 && ratio > MOST_MISFIT).then(|| {
@@ -61,10 +62,4 @@ fn many_out(work: &Adjustment) -> Option<(usize, String)> {
     let (photo, most) = each.max_by(|a, b| a.1.total_cmp(&b.1))?;
     (most > MOST_OUT)
         .then(|| (photo, format!("{:.0} % of its markers do not lie where the board has them", 100.0 * most)))
-}
-
-pub(super) fn median(values: &[f64]) -> f64 {
-    let mut sorted = values.to_vec();
-    sorted.sort_by(f64::total_cmp);
-    sorted.get(sorted.len() / 2).copied().unwrap_or(f64::NAN)
 }

@@ -12,6 +12,7 @@ use super::snoop;
 use super::state::{PhotoState, State};
 use super::views::Problem;
 use crate::geom::{Camera, Carrier, Pose, World};
+use crate::num::median;
 
 /// What an adjustment assumes.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -152,7 +153,7 @@ impl<'a> Work<'a> {
         for _ in 0..30 {
             let now = self.equations(&self.state)?;
             let misfits: Vec<f64> = now.iter().map(Equations::misfit).collect();
-            let width = (2.0 * median(&misfits)).max(4.0);
+            let width = (2.0 * median(misfits.iter().copied()).unwrap_or(0.0)).max(4.0);
             let weights: Vec<f64> = misfits.iter().map(|m| (1.0 + (m / width).powi(2)).powi(-2)).collect();
             self.variance = (width * width / 16.0).max(1.0);
             if self.descend(&weights, 3)? && width <= 4.0 {
@@ -280,9 +281,3 @@ const DISTINCT_RAD: f64 = 0.01;
 /// A difference in cost below which two solutions are both possible: the
 /// likelihood ratio of one in two thousand.
 const AMBIGUOUS: f64 = 15.0;
-
-fn median(values: &[f64]) -> f64 {
-    let mut sorted = values.to_vec();
-    sorted.sort_by(f64::total_cmp);
-    sorted.get(sorted.len() / 2).copied().unwrap_or(0.0)
-}

@@ -12,6 +12,8 @@ use std::time::Duration;
 
 use serde_json::Value;
 
+mod across;
+
 fn sample(name: &str) -> PathBuf {
     [env!("CARGO_MANIFEST_DIR"), "samples", name].iter().collect()
 }

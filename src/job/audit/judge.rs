@@ -6,6 +6,7 @@ use std::path::Path;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 
+use super::across::Lead;
 use super::find::{Found, Sort};
 use crate::evidence::{Inspection, Outcome, Signers, inspect};
 use crate::folder::JobFolder;
@@ -33,6 +34,9 @@ pub struct Judged {
     /// Who signed, of those listed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub signer: Option<String>,
+    /// What joins it with earlier folders of the archive.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub across: Vec<Lead>,
 }
 
 /// A digest of everything that a folder's judgement depends on, without
@@ -160,6 +164,7 @@ fn of_record(path: &str, digest: &str, record: &JobRecord) -> Judged {
         digest: digest.to_owned(),
         evidence: None,
         signer: None,
+        across: Vec::new(),
     }
 }
 
@@ -172,5 +177,6 @@ fn failed(path: &str, digest: &str, message: &str) -> Judged {
         digest: digest.to_owned(),
         evidence: None,
         signer: None,
+        across: Vec::new(),
     }
 }

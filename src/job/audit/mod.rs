@@ -1,11 +1,13 @@
 //! Archives of jobs: found, judged in parallel, each result kept as soon as it
 //! is there, so that an audit that ends at any moment goes on where it was.
 
+mod across;
 mod find;
 mod judge;
 mod ledger;
 mod run;
 
+pub use across::Lead;
 pub use find::{Found, Sort, find};
 pub use judge::{Judged, judge};
 pub use ledger::{Ledger, LedgerError};

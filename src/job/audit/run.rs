@@ -5,6 +5,7 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 
 use rayon::prelude::*;
 
+use super::across::leads;
 use super::find::Found;
 use super::judge::{self, Judged, judge};
 use super::ledger::{Ledger, LedgerError};
@@ -66,7 +67,11 @@ pub fn audit(
     if let Some(failure) = lock(&failure).take() {
         return Err(failure);
     }
-    let lines = lines.unwrap_or_default();
+    let mut lines = lines.unwrap_or_default();
+    let mut leads = leads(&ledger, &lines)?;
+    for (n, line) in lines.iter_mut().enumerate() {
+        line.across = leads.remove(&n).unwrap_or_default();
+    }
     ledger.finish(&lines)?;
     Ok((ledger, Audit { lines, kept: kept.into_inner() }))
 }

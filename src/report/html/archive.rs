@@ -17,6 +17,8 @@ pub struct ArchiveRow<'a> {
     pub outcome: Result<&'a JobRecord, &'a str>,
     /// For evidence folders: whether they are intact, and who signed.
     pub evidence: Option<&'a str>,
+    /// What joins it with earlier folders: code, the other folder, and what that means.
+    pub across: &'a [[&'a str; 3]],
 }
 
 const STYLE: &str = include_str!("archive.css");
@@ -101,7 +103,12 @@ fn of_record(row: &ArchiveRow, record: &JobRecord, evidence: &str) -> Markup {
             td { (symbol::tag(record.verdict)) }
             td { (record.job) @if let Some(n) = context.attempt { small { "attempt " (n) } } }
             td { details { summary { (record.reason) } (checks(record)) } }
-            td { @for finding in &record.findings { div title=(finding.message) { (finding.code) } } }
+            td {
+                @for finding in &record.findings { div title=(finding.message) { (finding.code) } }
+                @for [code, other, message] in row.across {
+                    details { summary { (code) } p { b { (other) } ": " (message) } }
+                }
+            }
             td { (context.setup) }
             td { (text(&context.vehicle)) }
             td { (text(&context.technician)) }

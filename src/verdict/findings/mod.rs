@@ -50,7 +50,7 @@ pub use explanation::{Explanation, explanation, explanations};
 pub use hypotheses::asks as alternative_asks;
 pub use not_checked::not_checked;
 pub use phases_differ::Moved;
-pub use photo_reused::same_view;
+pub use photo_reused::{Corners, same_corners, same_view};
 pub use suspects::{Suspect, suspects};
 
 /// Everything that a finding may look at.

@@ -4,6 +4,7 @@ use nalgebra::{Point3, Vector2};
 
 use super::{Case, Explanation, Finding, PhotoFacts, Rule};
 use crate::marker::{Marker, Role};
+use crate::num::median;
 use crate::verdict::Level;
 
 pub(super) const RULE: Rule = Rule {
@@ -129,7 +130,7 @@ fn expected<'a>(case: &Case<'a>, j: usize) -> Vec<(&'a Marker, [Vector2<f64>; 4]
 
 fn burnt_out(photo: &PhotoFacts) -> Option<Finding> {
     let light = photo.light?;
-    let share = median(photo.sightings.markers.iter().filter_map(|m| light.full_scale_share(&m.corners_px)).collect())?;
+    let share = median(photo.sightings.markers.iter().filter_map(|m| light.full_scale_share(&m.corners_px)))?;
     (share > BURNT).then(|| {
         finding(
             photo,
@@ -139,7 +140,7 @@ fn burnt_out(photo: &PhotoFacts) -> Option<Finding> {
 }
 
 fn dark(photo: &PhotoFacts) -> Option<Finding> {
-    let contrast = median(photo.sightings.markers.iter().map(|m| m.contrast).collect())?;
+    let contrast = median(photo.sightings.markers.iter().map(|m| m.contrast))?;
     (contrast < DARK).then(|| {
         finding(
             photo,
@@ -149,9 +150,4 @@ fn dark(photo: &PhotoFacts) -> Option<Finding> {
             ),
         )
     })
-}
-
-fn median(mut values: Vec<f64>) -> Option<f64> {
-    values.sort_by(f64::total_cmp);
-    values.get(values.len() / 2).copied()
 }

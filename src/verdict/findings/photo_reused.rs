@@ -3,7 +3,7 @@
 use nalgebra::{DMatrix, Vector2};
 
 use super::{Case, Explanation, Finding, Rule};
-use crate::detect::Sightings;
+use crate::detect::{Sighting, Sightings};
 use crate::verdict::Level;
 
 pub(super) const RULE: Rule = Rule {
@@ -56,20 +56,40 @@ fn find(case: &Case) -> Vec<Finding> {
     found
 }
 
+/// One marker's corners in a photo.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Corners {
+    /// Its code number.
+    pub id: u32,
+    /// Its corners in order, px.
+    pub px: [[f64; 2]; 4],
+    /// Which of them were seen.
+    pub valid: [bool; 4],
+}
+
 /// Whether two sets of markers show the same view: an affine map takes the
 /// corners of one to those of the other.
 pub fn same_view(a: &Sightings, b: &Sightings) -> bool {
+    let corners = |s: &Sightings| -> Vec<Corners> {
+        let one = |m: &Sighting| Corners { id: m.id, px: m.corners_px.map(Into::into), valid: m.corner_valid };
+        s.markers.iter().map(one).collect()
+    };
+    same_corners(&corners(a), &corners(b))
+}
+
+/// [`same_view`] of corners that were kept in a record.
+pub fn same_corners(a: &[Corners], b: &[Corners]) -> bool {
     let mut pairs: Vec<(Vector2<f64>, Vector2<f64>)> = Vec::new();
     let mut markers = 0;
-    for m in &a.markers {
-        let Some(n) = b.markers.iter().find(|n| n.id == m.id) else { continue };
-        let once = |s: &Sightings| s.markers.iter().filter(|x| x.id == m.id).count() == 1;
+    for m in a {
+        let Some(n) = b.iter().find(|n| n.id == m.id) else { continue };
+        let once = |all: &[Corners]| all.iter().filter(|x| x.id == m.id).count() == 1;
         if !once(a) || !once(b) {
             continue;
         }
         markers += 1;
-        let both = (0..4).filter(|i| m.corner_valid[*i] && n.corner_valid[*i]);
-        pairs.extend(both.map(|i| (m.corners_px[i], n.corners_px[i])));
+        let both = (0..4).filter(|i| m.valid[*i] && n.valid[*i]);
+        pairs.extend(both.map(|i| (m.px[i].into(), n.px[i].into())));
     }
     markers >= LEAST_MARKERS && affine_misfit_px(&pairs).is_some_and(|px| px < COPY_PX)
 }

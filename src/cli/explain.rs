@@ -10,7 +10,7 @@ use crate::verdict::findings::{Explanation, explanation, explanations};
 /// What is typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Codes as they stand in a report; left out: all codes in one line each
+    /// Codes as they stand in a report, or exit codes; left out: all codes in one line each
     #[arg(value_name = "CODE")]
     codes: Vec<String>,
 }
@@ -25,15 +25,49 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
     }
     let mut exit = 0;
     for (i, code) in arguments.codes.iter().enumerate() {
-        match explanation(code) {
-            Some(e) => say(&format!("{}{}", if i > 0 { "\n" } else { "" }, page(e)), None),
-            None => {
+        let gap = if i > 0 { "\n" } else { "" };
+        match (explanation(code), exit_code(code)) {
+            (Some(e), _) => say(&format!("{gap}{}", page(e)), None),
+            (None, Some(words)) => say(&format!("{gap}Exit code {code}\n{}\n", textwrap::fill(words, WIDTH)), None),
+            (None, None) => {
                 complain(&unknown(code));
                 exit = UNREADABLE;
             }
         }
     }
     exit
+}
+
+/// What a command's exit code means.
+const EXIT_CODES: [(&str, &str); 5] = [
+    (
+        "0",
+        "verify, audit: every job is within tolerance. check: intact and signed by a listed signer. plan: every check can be \
+         decided. Other commands: done.",
+    ),
+    (
+        "1",
+        "verify, audit: a job is outside tolerance, and none is worse. check: altered, or wrongly signed. bay: outside a limit.",
+    ),
+    (
+        "2",
+        "Wrong usage, or an input that cannot be read: a missing or broken file, a photo that was cut off. The message names \
+         file, place and remedy.",
+    ),
+    (
+        "3",
+        "verify, audit: a job is not proven, and none is worse: the photos decide neither way. check: intact, but unsigned or by \
+         a signer who is not listed. plan: a check cannot be decided. camera fit, survey, recheck, bay: not fit for use, or not \
+         proven.",
+    ),
+    (
+        "4",
+        "verify, audit: a job cannot be measured from its photos, and must be photographed again; the report says why.",
+    ),
+];
+
+fn exit_code(code: &str) -> Option<&'static str> {
+    EXIT_CODES.iter().find(|(number, _)| *number == code).map(|(_, words)| *words)
 }
 
 fn list() -> String {

@@ -5,6 +5,7 @@ mod audit;
 mod bay;
 mod camera;
 mod check;
+mod complete;
 mod detect;
 mod explain;
 mod gauge;
@@ -20,10 +21,11 @@ mod stamp;
 mod survey;
 mod threads;
 mod verify;
+mod watch;
 
 use std::process::ExitCode;
 
-use clap::{Parser, Subcommand};
+use clap::{CommandFactory, Parser, Subcommand};
 
 /// Proves from ordinary photos where a calibration target stood.
 #[derive(Debug, Parser)]
@@ -37,6 +39,8 @@ struct Arguments {
 enum Command {
     /// Measure a job's photos and decide on the checks of its set-up sheet
     Verify(verify::Arguments),
+    /// Verify every job below a folder as its photos arrive
+    Watch(watch::Arguments),
     /// Find the markers of photos, with the uncertainty of every corner
     Detect(detect::Arguments),
     /// Fit a camera to photos of a board
@@ -69,6 +73,10 @@ enum Command {
     Bay(bay::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
     Stage(stage::Arguments),
+    /// Print what a shell needs to complete these commands
+    Completions(complete::Completions),
+    /// Write the pages of the manual
+    Man(complete::Man),
 }
 
 /// Wrong usage, or an input that can't be read.
@@ -79,6 +87,7 @@ pub fn run() -> ExitCode {
     let arguments = Arguments::parse();
     let code = match arguments.command {
         Command::Verify(a) => verify::run(a),
+        Command::Watch(a) => watch::run(&a),
         Command::Detect(a) => detect::run(&a),
         Command::Camera(a) => camera::run(&a),
         Command::Survey(a) => survey::run(&a),
@@ -95,6 +104,8 @@ pub fn run() -> ExitCode {
         Command::Setup(a) => setup::run(&a),
         Command::Bay(a) => bay::run(&a),
         Command::Stage(a) => stage::run(&a),
+        Command::Completions(a) => complete::completions(&a, Arguments::command()),
+        Command::Man(a) => complete::man(&a, Arguments::command()),
     };
     ExitCode::from(code)
 }

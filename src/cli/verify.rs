@@ -15,19 +15,19 @@ use crate::report::{self, TextOptions};
 pub(super) struct Arguments {
     /// Job folders
     #[arg(required = true, value_name = "JOB")]
-    jobs: Vec<PathBuf>,
+    pub(super) jobs: Vec<PathBuf>,
     /// Write the record as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
-    json: Option<JsonTarget>,
+    pub(super) json: Option<JsonTarget>,
     /// Write the report into this folder
     #[arg(long, value_name = "DIR")]
-    report: Option<PathBuf>,
+    pub(super) report: Option<PathBuf>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
-    models: Option<PathBuf>,
+    pub(super) models: Option<PathBuf>,
     /// Number of threads (default: one for each core)
     #[arg(long, value_name = "N")]
-    threads: Option<usize>,
+    pub(super) threads: Option<usize>,
 }
 
 /// One element of the JSON output.

@@ -1,0 +1,112 @@
+//! `baywitness watch DIR`: verifies every job below a folder as soon as its photos
+//! have arrived, and again whenever they change.
+
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+use std::time::{Duration, SystemTime};
+
+use super::UNREADABLE;
+use super::output::{complain, note};
+use super::verify::{self, worse};
+use crate::job::audit;
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// A job folder, or a folder with job folders in it
+    #[arg(value_name = "DIR")]
+    folder: PathBuf,
+    /// Write the reports into this folder
+    #[arg(long, value_name = "DIR")]
+    report: Option<PathBuf>,
+    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    #[arg(long, value_name = "DIR")]
+    models: Option<PathBuf>,
+    /// Look every so many seconds
+    #[arg(long, value_name = "S", default_value_t = 1.0, value_parser = seconds)]
+    every: f64,
+    /// Number of threads (default: one for each core)
+    #[arg(long, value_name = "N")]
+    threads: Option<usize>,
+    /// End after the first look, with the worst job's exit code as `verify` has it
+    #[arg(long)]
+    once: bool,
+}
+
+fn seconds(text: &str) -> Result<f64, String> {
+    let fits = |s: &f64| (0.05..=3600.0).contains(s);
+    text.parse().ok().filter(fits).ok_or_else(|| format!("\"{text}\" is no time from 0.05 to 3600 s"))
+}
+
+/// Names, sizes and times of a job's files.
+type State = Vec<(PathBuf, u64, Option<SystemTime>)>;
+
+/// Watches until it is interrupted.
+pub(super) fn run(arguments: &Arguments) -> u8 {
+    watch(arguments).unwrap_or_else(|message| {
+        complain(&message);
+        UNREADABLE
+    })
+}
+
+fn watch(arguments: &Arguments) -> Result<u8, String> {
+    if !arguments.folder.is_dir() {
+        return Err(format!("{} is no folder: name one that holds job folders", arguments.folder.display()));
+    }
+    if !arguments.once {
+        note(&format!("Watching {}; Ctrl-C ends it.\n", arguments.folder.display()));
+    }
+    let (mut seen, mut judged) = (BTreeMap::<PathBuf, State>::new(), BTreeMap::<PathBuf, State>::new());
+    let mut code = 0;
+    loop {
+        for job in jobs(&arguments.folder) {
+            let now = state(&job);
+            // A photo that is still being copied changes until the next look.
+            let still = arguments.once || seen.get(&job) == Some(&now);
+            if still && judged.get(&job) != Some(&now) && !now.is_empty() {
+                code = worse(code, verify_again(arguments, &job));
+                judged.insert(job.clone(), now.clone());
+            }
+            seen.insert(job, now);
+        }
+        if arguments.once {
+            return Ok(code);
+        }
+        std::thread::sleep(Duration::from_secs_f64(arguments.every));
+    }
+}
+
+fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
+    verify::run(verify::Arguments {
+        jobs: vec![job.to_path_buf()],
+        json: None,
+        report: arguments.report.clone(),
+        models: arguments.models.clone(),
+        threads: arguments.threads,
+    })
+}
+
+fn jobs(folder: &Path) -> Vec<PathBuf> {
+    let found = audit::find(&[folder.to_path_buf()], &mut |path, e| {
+        complain(&format!("cannot read the folder {}: {e}", path.display()));
+    });
+    found.into_iter().filter(|f| f.sort == audit::Sort::Job).map(|f| f.path).collect()
+}
+
+/// The job's own files and its photos; empty while there is no photo.
+fn state(job: &Path) -> State {
+    let photos = entries(&job.join("photos"));
+    if photos.is_empty() { photos } else { [entries(job), photos].concat() }
+}
+
+fn entries(folder: &Path) -> State {
+    let files = std::fs::read_dir(folder).into_iter().flatten().flatten();
+    let mut all: State = files
+        .filter_map(|entry| {
+            let meta = entry.metadata().ok().filter(|m| m.is_file())?;
+            Some((entry.path(), meta.len(), meta.modified().ok()))
+        })
+        .collect();
+    all.sort();
+    all
+}

@@ -59,6 +59,8 @@ fn a_full_record_is_read() {
         text(Tag::OffsetTimeOriginal, "+01:00"),
         field(Tag::PixelXDimension, Value::Long(vec![4032])),
         field(Tag::PixelYDimension, Value::Short(vec![3024])),
+        text(Tag::BodySerialNumber, "X-1"),
+        text(Tag::Artist, "somebody"),
     ]);
     let wanted = Exif {
         make: Some("Example".into()),
@@ -71,6 +73,7 @@ fn a_full_record_is_read() {
         taken_local: None,
         pixel_size: Some([4032, 3024]),
         software: Some("1.0".into()),
+        private: vec!["serial numbers", "owner or author"],
     };
     assert_eq!(exif, wanted);
 }

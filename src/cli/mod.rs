@@ -7,11 +7,13 @@ mod camera;
 mod check;
 mod complete;
 mod detect;
+mod due;
 mod explain;
 mod gauge;
 mod output;
 mod plan;
 mod recheck;
+mod redact;
 mod seal;
 mod seating;
 mod setup;
@@ -59,6 +61,8 @@ enum Command {
     Seal(seal::Arguments),
     /// Ask a timestamp authority about an evidence folder, and keep its answer
     Stamp(stamp::Arguments),
+    /// Copy an evidence folder with its photos masked but for the markers
+    Redact(redact::Arguments),
     /// Check an evidence folder: every byte, the signature, and the result against the photos
     Check(check::Arguments),
     /// Say what a finding's code means, where it comes from and what to do
@@ -67,6 +71,8 @@ enum Command {
     Audit(audit::Arguments),
     /// Say what photos will be worth before anyone takes them, and where to stand
     Plan(plan::Arguments),
+    /// List what of an archive is due: time of keeping passed, timestamps to renew
+    Due(due::Arguments),
     /// Explain and examine a set-up sheet
     Setup(setup::Arguments),
     /// Measure how level and flat a bay's floor is
@@ -96,10 +102,12 @@ pub fn run() -> ExitCode {
         Command::Gauge(a) => gauge::run(&a),
         Command::Sheet(a) => sheet::run(&a),
         Command::Seal(a) => seal::run(&a),
+        Command::Redact(a) => redact::run(&a),
         Command::Stamp(a) => stamp::run(&a),
         Command::Check(a) => check::run(&a),
         Command::Explain(a) => explain::run(&a),
         Command::Audit(a) => audit::run(&a),
+        Command::Due(a) => due::run(&a),
         Command::Plan(a) => plan::run(&a),
         Command::Setup(a) => setup::run(&a),
         Command::Bay(a) => bay::run(&a),

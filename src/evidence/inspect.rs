@@ -12,6 +12,7 @@ use sha2::{Digest, Sha512};
 
 use super::bag_path::BagPath;
 use super::manifest::Manifest;
+use super::redacted::{Redaction, inspect_redacted};
 use super::signature::Signature;
 use super::timestamp::{Token, inspect_tokens, is_token_name};
 use super::{BAGIT, DECLARATION, MANIFEST, PAYLOAD, SIGNATURE, TAG_MANIFEST};
@@ -104,6 +105,7 @@ pub fn inspect(folder: &Path) -> io::Result<Inspection> {
     if let Some((payload, _)) = payload {
         let here = files.iter().filter(|(p, _)| p.as_str().starts_with("data/"));
         compare("payload", &payload, here, &mut found);
+        inspect_redacted(folder, &payload, &mut found);
     }
     Ok(found)
 }
@@ -171,6 +173,7 @@ fn compare<'a>(
 fn check_signature(folder: &Path, message: &[u8], found: &mut Inspection) {
     let text = match fs::read(folder.join(SIGNATURE)) {
         Ok(bytes) => String::from_utf8_lossy(&bytes).into_owned(),
+        Err(e) if e.kind() == io::ErrorKind::NotFound && Redaction::of(folder).is_some() => return,
         Err(e) if e.kind() == io::ErrorKind::NotFound => {
             return found.note("signature", Outcome::NotCheckable, "the folder is not signed");
         }

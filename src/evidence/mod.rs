@@ -12,6 +12,7 @@ mod inspect;
 mod key;
 mod manifest;
 mod one_file;
+mod redacted;
 mod seal;
 mod signature;
 mod signers;
@@ -23,10 +24,11 @@ pub use inspect::{Inspection, Item, Outcome, inspect};
 pub use key::{Key, KeyError, Passphrase};
 pub use manifest::Manifest;
 pub use one_file::{OneFileError, is_one_file, pack, unpack};
+pub use redacted::{REDACTION, Redaction, SEALED};
 pub use seal::{Answer, Bytes, Contents, SealError, seal};
 pub use signature::{NAMESPACE, Signature};
 pub use signers::{Signer, Signers, SignersError};
-pub use timestamp::{Authorities, AuthoritiesError, StampError, Token, TokenError, stamp, stamp_request};
+pub use timestamp::{Authorities, AuthoritiesError, StampError, Token, TokenError, newest_token, stamp, stamp_request};
 
 /// Files of the folder that are not payload.
 pub(crate) const BAGIT: &str = "bagit.txt";

@@ -27,4 +27,7 @@ pub struct Exif {
     pub pixel_size: Option<[u32; 2]>,
     /// Software that wrote or edited the file.
     pub software: Option<String>,
+    /// What it holds that tells about people or things rather than the picture,
+    /// in words; the values themselves are not read.
+    pub private: Vec<&'static str>,
 }

@@ -44,6 +44,7 @@ fn values(record: &Record) -> Exif {
             .filter(|&(width, height)| width > 0 && height > 0)
             .map(|(width, height)| [width, height]),
         software: record.text(Tag::Software),
+        private: record.private(),
     }
 }
 
@@ -56,6 +57,18 @@ impl Record<'_> {
 
     fn uint(&self, tag: Tag) -> Option<u32> {
         self.value(tag)?.get_uint(0)
+    }
+
+    /// Kinds of private fields that are there.
+    fn private(&self) -> Vec<&'static str> {
+        let has = |tags: &[Tag]| tags.iter().any(|tag| self.value(*tag).is_some());
+        let kinds: [(&str, &[Tag]); 4] = [
+            ("position (GPS)", &[Tag::GPSLatitude, Tag::GPSLongitude, Tag::GPSDestLatitude, Tag::GPSAreaInformation]),
+            ("serial numbers", &[Tag::BodySerialNumber, Tag::LensSerialNumber, Tag::ImageUniqueID]),
+            ("owner or author", &[Tag::CameraOwnerName, Tag::Artist, Tag::Copyright]),
+            ("the maker's own notes", &[Tag::MakerNote, Tag::UserComment]),
+        ];
+        kinds.iter().filter(|(_, tags)| has(tags)).map(|(words, _)| *words).collect()
     }
 
     /// A number above zero; a rational with a zero below (EXIF's "unknown" or

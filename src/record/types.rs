@@ -294,6 +294,10 @@ pub struct PhotoRecord {
     /// When it was taken, RFC 3339, where the photo says so with its offset.
     #[serde(default)]
     pub taken: Option<String>,
+    /// Kinds of private things that the photo's own record holds (position,
+    /// serial numbers, ...), which are not copied from there.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub private: Vec<String>,
     /// Root mean square of the residuals per coordinate, px.
     pub rms_px: Option<f64>,
     /// Focal lengths of this photo, px.

@@ -12,6 +12,7 @@ use std::process::{Command, Stdio};
 use baywitness::evidence::{Bytes, Contents, Key, SealError, inspect, seal};
 use rand::{RngExt, SeedableRng};
 
+mod copies;
 mod doors;
 mod stamps;
 mod tars;

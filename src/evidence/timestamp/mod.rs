@@ -13,7 +13,7 @@ mod token;
 mod trust;
 
 pub(super) use folder::inspect_tokens;
-pub use folder::{StampError, stamp, stamp_request};
+pub use folder::{StampError, newest_token, stamp, stamp_request};
 pub use token::{Token, TokenError};
 pub use trust::{Authorities, AuthoritiesError};
 

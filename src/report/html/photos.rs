@@ -76,9 +76,13 @@ fn facts(photo: &PhotoRecord) -> Markup {
         let side = if p[1] < 0.0 { "right" } else { "left" };
         format!("{} before the rear axle, {} to the vehicle's {side}, {} high", m(p[0]), m(p[1]), m(p[2]))
     };
-    let all: [(&str, Option<String>); 7] = [
+    let all: [(&str, Option<String>); 8] = [
         ("Camera profile", photo.camera.clone()),
         ("Taken", photo.taken.as_deref().map(moment)),
+        (
+            "Also in the photo's own record, and not shown here",
+            (!photo.private.is_empty()).then(|| photo.private.join(", ")),
+        ),
         ("Residuals, RMS", photo.rms_px.map(px)),
         ("Blur, median", (photo.blur_px > 0.0).then(|| format!("{:.2} px", photo.blur_px))),
         ("Edge offset", Some(px(photo.edge_offset_px.abs()) + edge_side(photo.edge_offset_px))),

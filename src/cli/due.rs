@@ -1,0 +1,101 @@
+//! `baywitness due PATH...`.
+
+use std::fmt::Write;
+use std::path::PathBuf;
+
+use time::{Date, Duration, OffsetDateTime};
+
+use super::UNREADABLE;
+use super::output::{JsonTarget, complain, say, write_json};
+use crate::job::{Due, audit, due};
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Folders that hold job and evidence folders, or are ones
+    #[arg(value_name = "PATH", required = true)]
+    paths: Vec<PathBuf>,
+    /// The day (default: today)
+    #[arg(long, value_name = "DATE", value_parser = super::date)]
+    on: Option<Date>,
+    /// Timestamps that end within so many days are due
+    #[arg(long, value_name = "DAYS", default_value_t = 90, value_parser = clap::value_parser!(u16).range(0..=3650))]
+    ahead: u16,
+    /// Write the list as JSON to a file, or to standard output with `-`
+    #[arg(long, value_name = "FILE|-")]
+    json: Option<JsonTarget>,
+}
+
+#[derive(serde::Serialize)]
+struct Entry {
+    path: String,
+    job: String,
+    keep_until: Option<String>,
+    stamped_until: Option<String>,
+    may_go: bool,
+    wants_stamp: bool,
+}
+
+#[derive(serde::Serialize)]
+struct List {
+    format: &'static str,
+    on: String,
+    due: Vec<Entry>,
+    kept: usize,
+    unreadable: usize,
+}
+
+/// Lists; nothing is ever deleted. Exit code 0 done, 2 something could not be read.
+pub(super) fn run(arguments: &Arguments) -> u8 {
+    let on = arguments.on.unwrap_or_else(|| OffsetDateTime::now_utc().date());
+    let by = on.saturating_add(Duration::days(i64::from(arguments.ahead)));
+    let mut list = List { format: "due/1", on: on.to_string(), due: Vec::new(), kept: 0, unreadable: 0 };
+    let mut unread = 0;
+    let found = audit::find(&arguments.paths, &mut |path, e| {
+        complain(&format!("cannot read the folder {}: {e}", path.display()));
+        unread += 1;
+    });
+    for found in &found {
+        match due(found) {
+            Ok(one) if one.may_go(on) || one.wants_stamp(by) => list.due.push(entry(&one, on, by)),
+            Ok(_) => list.kept += 1,
+            Err(message) => {
+                complain(&message);
+                unread += 1;
+            }
+        }
+    }
+    list.unreadable = unread;
+    say(&words(&list), arguments.json.as_ref());
+    let written = arguments.json.as_ref().map_or(Ok(()), |target| write_json(target, &list));
+    if let Err(message) = &written {
+        complain(message);
+    }
+    if unread > 0 || written.is_err() { UNREADABLE } else { 0 }
+}
+
+fn entry(due: &Due, on: Date, by: Date) -> Entry {
+    Entry {
+        path: due.path.display().to_string(),
+        job: due.job.clone(),
+        keep_until: due.keep_until.map(|d| d.to_string()),
+        stamped_until: due.stamped_until.map(|d| d.to_string()),
+        may_go: due.may_go(on),
+        wants_stamp: due.wants_stamp(by),
+    }
+}
+
+fn words(list: &List) -> String {
+    let mut text = String::new();
+    for entry in &list.due {
+        let until = |date: &Option<String>| date.clone().unwrap_or_default();
+        let what = if entry.may_go {
+            format!("kept until {}: may be deleted", until(&entry.keep_until))
+        } else {
+            format!("timestamp holds until {}: stamp it again", until(&entry.stamped_until))
+        };
+        let _ = writeln!(text, "{:24}  {what}  {}", entry.job, entry.path);
+    }
+    let _ = writeln!(text, "{} due on {}, {} not yet; nothing was deleted", list.due.len(), list.on, list.kept);
+    text
+}

@@ -1,0 +1,56 @@
+//! `baywitness redact`.
+
+use std::path::PathBuf;
+
+use super::UNREADABLE;
+use super::output::{complain, say};
+use crate::evidence;
+use crate::job::{self, Area};
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Evidence folder
+    #[arg(value_name = "DIR")]
+    folder: PathBuf,
+    /// The copy to make
+    #[arg(long, value_name = "DIR")]
+    out: PathBuf,
+    /// What else of every photo stays visible, as seen upright: left, top, right, bottom in percent
+    #[arg(long, value_name = "L,T,R,B", value_parser = area)]
+    show: Vec<Area>,
+}
+
+fn area(text: &str) -> Result<Area, String> {
+    let parts: Vec<f64> = text.split(',').filter_map(|part| part.trim().parse().ok()).collect();
+    match <[f64; 4]>::try_from(parts) {
+        Ok([l, t, r, b]) if l < r && t < b && [l, t, r, b].iter().all(|v| (0.0..=100.0).contains(v)) => {
+            Ok([l, t, r, b].map(|v| v / 100.0))
+        }
+        _ => Err(format!("\"{text}\" is no area: write left, top, right, bottom in percent, as 10,20,60,90")),
+    }
+}
+
+/// Makes the copy; exit code 0 done, 2 the folder is not intact or cannot be read.
+pub(super) fn run(arguments: &Arguments) -> u8 {
+    let out = arguments.out.display();
+    let made = job::redact(&arguments.folder, &arguments.show)
+        .map_err(|e| e.to_string())
+        .and_then(|contents| evidence::seal(&arguments.out, &contents, None, None).map_err(|e| e.to_string()));
+    match made {
+        Ok(()) => {
+            say(
+                &format!(
+                    "Made {out}: photos masked, reports and attachments left out, all other files as sealed.\n\
+                     Who gets it checks it with: baywitness check {out}\n"
+                ),
+                None,
+            );
+            0
+        }
+        Err(message) => {
+            complain(&message);
+            UNREADABLE
+        }
+    }
+}

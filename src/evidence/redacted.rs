@@ -1,0 +1,115 @@
+//! A copy of an evidence folder that shows less: photos masked, reports left out.
+//!
+//! It is a bag of its own that also carries the sealed folder's manifests,
+//! signature and timestamps below `sealed/`. So whoever has only the copy can
+//! check that every file which was not masked or left out is the sealed one,
+//! and whoever holds the original can show what was masked.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::Path;
+
+use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha512};
+
+use super::bag_path::BagPath;
+use super::inspect::{Inspection, Outcome};
+use super::manifest::Manifest;
+use super::signature::Signature;
+use super::{MANIFEST, SIGNATURE, TAG_MANIFEST};
+use crate::input::hex;
+
+/// What was masked and left out: a file in the payload.
+pub const REDACTION: &str = "redaction.json";
+/// Where the sealed folder's own tag files lie in the payload.
+pub const SEALED: &str = "sealed";
+
+/// `redaction/1`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Redaction {
+    /// `redaction/1`.
+    pub format: String,
+    /// Photos of which only parts are shown, by their path in the sealed folder.
+    pub masked: Vec<String>,
+    /// Files that are not in the copy.
+    pub left_out: Vec<String>,
+}
+
+impl Redaction {
+    /// What a copy says of itself; none where a folder is no copy.
+    pub(crate) fn of(folder: &Path) -> Option<Result<Redaction, String>> {
+        let path = folder.join("data").join(REDACTION);
+        let text = fs::read(&path).ok()?;
+        Some(serde_json::from_slice(&text).map_err(|e| format!("{REDACTION} cannot be read: {e}")))
+    }
+}
+
+/// Compares a copy's files with the manifests of the folder that it was made from.
+pub(super) fn inspect_redacted(folder: &Path, own: &Manifest, found: &mut Inspection) {
+    let Some(redaction) = Redaction::of(folder) else { return };
+    match redaction.and_then(|redaction| compare(folder, own, &redaction, found)) {
+        Ok(words) => found.note("sealed files", Outcome::Passed, words),
+        Err(why) => found.note("sealed files", Outcome::Failed, why),
+    }
+}
+
+fn compare(folder: &Path, own: &Manifest, redaction: &Redaction, found: &mut Inspection) -> Result<String, String> {
+    let sealed = folder.join("data").join(SEALED);
+    let read = |name: &str| fs::read(sealed.join(name)).map_err(|e| format!("{SEALED}/{name} cannot be read ({e})"));
+    let manifest = |name: &str| -> Result<(Manifest, Vec<u8>), String> {
+        let bytes = read(name)?;
+        let text = std::str::from_utf8(&bytes).map_err(|_| format!("{SEALED}/{name} is not UTF-8"))?;
+        Ok((Manifest::read(text).map_err(|(_, why)| format!("{SEALED}/{name} {why}"))?, bytes))
+    };
+    let (tags, tag_bytes) = manifest(TAG_MANIFEST)?;
+    let (payload, payload_bytes) = manifest(MANIFEST)?;
+    let listed = BagPath::new(MANIFEST).ok().and_then(|path| tags.digest(&path).map(str::to_owned));
+    if listed.as_deref() != Some(hex(&Sha512::digest(&payload_bytes)).as_str()) {
+        return Err(format!("{SEALED}/{MANIFEST} is not the one that {SEALED}/{TAG_MANIFEST} lists"));
+    }
+    match read(SIGNATURE) {
+        Ok(bytes) => {
+            let signature =
+                Signature::read(&String::from_utf8_lossy(&bytes)).and_then(|s| s.check(&tag_bytes).map(|()| s));
+            let signature = signature.map_err(|why| format!("{SEALED}/{SIGNATURE} {why}"))?;
+            found.note(
+                "signature",
+                Outcome::Passed,
+                format!("the sealed folder's, by the key {}", signature.fingerprint()),
+            );
+            found.signature = Some(signature);
+            found.signed = true;
+        }
+        Err(_) => found.note("signature", Outcome::NotCheckable, "the sealed folder was not signed"),
+    }
+    let shown_otherwise: Vec<&String> = redaction.masked.iter().chain(&redaction.left_out).collect();
+    let mut same = 0;
+    let by_name: BTreeMap<&str, &str> = payload.entries.iter().map(|(p, d)| (p.as_str(), d.as_str())).collect();
+    for path in own.entries.keys() {
+        let name = path.as_str();
+        if name == format!("data/{REDACTION}")
+            || name.starts_with(&format!("data/{SEALED}/"))
+            || redaction.masked.iter().any(|m| m == name)
+        {
+            continue;
+        }
+        if by_name.get(name).copied() != own.digest(path) {
+            return Err(format!("{name} is not as it was sealed, and not named as masked"));
+        }
+        same += 1;
+    }
+    for name in by_name.keys() {
+        let here = BagPath::new(name).is_ok_and(|path| own.digest(&path).is_some());
+        if !here && !redaction.left_out.iter().any(|l| l == name) {
+            return Err(format!("{name} was sealed, is not here, and is not named as left out"));
+        }
+    }
+    if let Some(strange) = shown_otherwise.iter().find(|name| !by_name.contains_key(name.as_str())) {
+        return Err(format!("{strange} is named as masked or left out, and was never sealed"));
+    }
+    Ok(format!(
+        "{same} files as they were sealed, {} photos masked, {} files left out",
+        redaction.masked.len(),
+        redaction.left_out.len()
+    ))
+}

@@ -1,0 +1,57 @@
+//! What of an archive is due: jobs whose time of keeping has passed, timestamps
+//! whose authority's certificate will end.
+
+use std::path::PathBuf;
+
+use time::Date;
+
+use super::audit::{Found, Sort};
+use super::{MOST_UP, sealed_job};
+use crate::evidence::newest_token;
+use crate::folder::JobFile;
+
+/// What is due at one folder.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Due {
+    /// The folder.
+    pub path: PathBuf,
+    /// The job's number.
+    pub job: String,
+    /// Until when it is kept; none: for ever.
+    pub keep_until: Option<Date>,
+    /// Until when the newest timestamp holds by itself.
+    pub stamped_until: Option<Date>,
+}
+
+impl Due {
+    /// Whether the time of keeping has passed on a day.
+    pub fn may_go(&self, on: Date) -> bool {
+        self.keep_until.is_some_and(|until| until < on)
+    }
+
+    /// Whether a new timestamp is wanted by a day, as long as the folder is kept.
+    pub fn wants_stamp(&self, by: Date) -> bool {
+        self.stamped_until.is_some_and(|until| until <= by && self.keep_until.is_none_or(|keep| keep > until))
+    }
+}
+
+/// Reads what is due at a folder.
+///
+/// # Errors
+/// The job file or the evidence folder cannot be read, in words.
+pub fn due(found: &Found) -> Result<Due, String> {
+    let (job, stamped_until) = match found.sort {
+        Sort::Job => (found.path.clone(), None),
+        Sort::Evidence => {
+            let payload = found.path.join("data");
+            let inside =
+                (0..=MOST_UP).map(|up| payload.join(sealed_job(up))).find(|job| job.join("job.toml").is_file());
+            let newest = newest_token(&found.path).map(|token| token.ends().date());
+            (inside.ok_or_else(|| format!("{} holds no job", found.path.display()))?, newest)
+        }
+    };
+    let file = job.join("job.toml");
+    let text = std::fs::read_to_string(&file).map_err(|e| format!("cannot read {}: {e}", file.display()))?;
+    let read = JobFile::from_toml(&text, &file.display().to_string()).map_err(|e| e.to_string())?;
+    Ok(Due { path: found.path.clone(), job: read.job, keep_until: read.keep_until, stamped_until })
+}

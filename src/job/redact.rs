@@ -1,0 +1,183 @@
+//! A copy of an evidence folder that shows no more of its photos than the markers.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use image::{Rgb, RgbImage};
+
+use super::{MOST_UP, RESULT, sealed_job};
+use crate::evidence::{Bytes, Contents, REDACTION, Redaction, SEALED, inspect};
+use crate::photo::{Orientation, preview};
+use crate::record::JobRecord;
+
+/// Why no copy was made.
+#[derive(Debug, thiserror::Error)]
+pub enum RedactError {
+    /// The folder is not what was sealed.
+    #[error("{0} is not intact: check it first")]
+    Altered(PathBuf),
+    /// It is a copy already.
+    #[error("{0} is a copy already: name the sealed folder")]
+    Copy(PathBuf),
+    /// Something cannot be read.
+    #[error("cannot read {path}: {why}")]
+    Read {
+        /// Which file.
+        path: PathBuf,
+        /// Why.
+        why: String,
+    },
+    /// A masked photo cannot be written.
+    #[error("cannot write the masked copy of {0}: {1}")]
+    Write(String, String),
+}
+
+/// A rectangle of an upright photo that stays visible: left, top, right, bottom
+/// as shares of width and height, 0 to 1.
+pub type Area = [f64; 4];
+
+/// How much around a marker stays visible, in its own sides: its white margin.
+const AROUND: f64 = 0.3;
+/// What masks: a grey that no marker is lost beside.
+const GREY: Rgb<u8> = Rgb([128; 3]);
+const QUALITY: u8 = 92;
+/// Sealed photos are never larger.
+const ANY_SIZE: usize = 1 << 16;
+
+/// The contents of a copy of the evidence folder: photos masked but for their
+/// markers and the areas, reports (which hold the photos) and attachments left out.
+///
+/// # Errors
+/// The folder is not intact, or a photo cannot be read.
+pub fn redact(folder: &Path, areas: &[Area]) -> Result<Contents, RedactError> {
+    let inspection = inspect(folder).map_err(|e| cannot_read(folder, &e))?;
+    if !inspection.intact() {
+        return Err(RedactError::Altered(folder.to_path_buf()));
+    }
+    if inspection.items.iter().any(|item| item.what == "sealed files") {
+        return Err(RedactError::Copy(folder.to_path_buf()));
+    }
+    let payload = folder.join("data");
+    let result = payload.join(RESULT);
+    let record = fs::read(&result).map_err(|e| cannot_read(&result, &e))?;
+    let record: JobRecord = serde_json::from_slice(&record).map_err(|e| cannot_read(&result, &e))?;
+    let job =
+        (0..=MOST_UP).map(sealed_job).find(|job| payload.join(job).join("job.toml").is_file()).unwrap_or_default();
+    let photos: BTreeMap<String, usize> =
+        record.photos.iter().enumerate().map(|(n, p)| (normal(&format!("{job}/{}", p.file)), n)).collect();
+    let attached: Vec<String> = record.attachments.iter().map(|a| normal(&format!("{job}/{}", a.file))).collect();
+    let mut redaction = Redaction { format: "redaction/1".to_owned(), masked: Vec::new(), left_out: Vec::new() };
+    let mut contents = Contents::default();
+    for path in files(&payload, "").map_err(|e| cannot_read(&payload, &e))? {
+        let sealed = format!("data/{path}");
+        let from = payload.join(&path);
+        if let Some(n) = photos.get(&path) {
+            contents.payload.insert(path.clone(), Bytes::Here(masked(&from, &record, *n, areas)?));
+            redaction.masked.push(sealed);
+        } else if attached.contains(&path) || shows_photos(&path) {
+            redaction.left_out.push(sealed);
+        } else {
+            contents.payload.insert(path, Bytes::File { path: from, sha256: None });
+        }
+    }
+    for name in files(folder, "").map_err(|e| cannot_read(folder, &e))? {
+        if !name.starts_with("data/") {
+            contents.payload.insert(format!("{SEALED}/{name}"), Bytes::File { path: folder.join(&name), sha256: None });
+        }
+    }
+    let mut text = serde_json::to_vec_pretty(&redaction).map_err(|e| cannot_read(folder, &e))?;
+    text.push(b'\n');
+    contents.payload.insert(REDACTION.to_owned(), Bytes::Here(text));
+    contents.info.push(("External-Identifier".to_owned(), record.job.clone()));
+    contents.info.push(("External-Description".to_owned(), "Copy with photos masked, reports left out".to_owned()));
+    Ok(contents)
+}
+
+fn cannot_read(path: &Path, why: &impl ToString) -> RedactError {
+    RedactError::Read { path: path.to_path_buf(), why: why.to_string() }
+}
+
+/// Reports hold copies of the photos.
+fn shows_photos(path: &str) -> bool {
+    !path.contains('/') && [".html", ".pdf"].iter().any(|end| path.ends_with(end))
+}
+
+/// Every file below a folder, by its path with slashes.
+fn files(folder: &Path, prefix: &str) -> std::io::Result<Vec<String>> {
+    let mut found = Vec::new();
+    for entry in fs::read_dir(folder)? {
+        let entry = entry?;
+        let name = format!("{prefix}{}", entry.file_name().to_string_lossy());
+        if entry.file_type()?.is_dir() {
+            found.extend(files(&entry.path(), &format!("{name}/"))?);
+        } else {
+            found.push(name);
+        }
+    }
+    found.sort();
+    Ok(found)
+}
+
+/// A path without steps up and down.
+fn normal(path: &str) -> String {
+    let mut parts: Vec<&str> = Vec::new();
+    for part in path.split('/') {
+        match part {
+            "" | "." => {}
+            ".." => drop(parts.pop()),
+            part => parts.push(part),
+        }
+    }
+    parts.join("/")
+}
+
+/// A photo as JPEG of the same size on the stored grid, without its record.
+fn masked(from: &Path, record: &JobRecord, n: usize, areas: &[Area]) -> Result<Vec<u8>, RedactError> {
+    let photo = &record.photos[n];
+    let bytes = fs::read(from).map_err(|e| cannot_read(from, &e))?;
+    let copy = preview(&bytes, &photo.file, ANY_SIZE).map_err(|e| cannot_read(from, &e))?;
+    let (width, height) = copy.picture.dimensions();
+    let mut shown: Vec<[f64; 4]> = areas
+        .iter()
+        .map(|[l, t, r, b]| [l * f64::from(width), t * f64::from(height), r * f64::from(width), b * f64::from(height)])
+        .collect();
+    for marker in &photo.markers {
+        let corners = marker.corners_px.map(|c| copy.from_stored(c));
+        let range = |k: usize| corners.iter().fold((f64::MAX, f64::MIN), |(lo, hi), c| (lo.min(c[k]), hi.max(c[k])));
+        let ((l, r), (t, b)) = (range(0), range(1));
+        let margin = AROUND * (r - l).max(b - t);
+        shown.push([l - margin, t - margin, r + margin, b + margin]);
+    }
+    let mut masked = RgbImage::from_pixel(width, height, GREY);
+    for [l, t, r, b] in shown {
+        let clamp = |v: f64, most: u32| v.clamp(0.0, f64::from(most)) as u32;
+        for y in clamp(t, height)..clamp(b.ceil(), height) {
+            for x in clamp(l, width)..clamp(r.ceil(), width) {
+                masked.put_pixel(x, y, *copy.picture.get_pixel(x, y));
+            }
+        }
+    }
+    let masked = stored(masked, copy.orientation);
+    let size = |side: u32| u16::try_from(side).map_err(|e| RedactError::Write(photo.file.clone(), e.to_string()));
+    let mut jpeg = Vec::new();
+    jpeg_encoder::Encoder::new(&mut jpeg, QUALITY)
+        .encode(masked.as_raw(), size(masked.width())?, size(masked.height())?, jpeg_encoder::ColorType::Rgb)
+        .map_err(|e| RedactError::Write(photo.file.clone(), e.to_string()))?;
+    Ok(jpeg)
+}
+
+/// Back from upright to the stored grid, where camera models apply.
+fn stored(upright: RgbImage, orientation: Orientation) -> RgbImage {
+    // The turns by a quarter undo each other; all other orientations undo themselves.
+    let back = match orientation.0 {
+        6 => 8,
+        8 => 6,
+        other => other,
+    };
+    let mut picture = image::DynamicImage::ImageRgb8(upright);
+    if let Some(turn) = image::metadata::Orientation::from_exif(back) {
+        picture.apply_orientation(turn);
+    }
+    picture.into_rgb8()
+}

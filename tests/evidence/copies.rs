@@ -1,0 +1,76 @@
+//! Masked copies that still check against the sealed digests, and what is due.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use super::doors::{run, seal_with};
+
+fn sample() -> PathBuf {
+    [env!("CARGO_MANIFEST_DIR"), "samples", "good"].iter().collect()
+}
+
+#[test]
+fn a_masked_copy_checks_against_the_sealed_digests() {
+    let dir = tempfile::tempdir().unwrap();
+    let key = super::fresh_key(dir.path(), "");
+    let (sealed, copy) = (dir.path().join("sealed"), dir.path().join("copy"));
+    assert_eq!(seal_with(&sample(), &sealed, &key, None).0, 0);
+    let (code, text) = run(&[&sealed, Path::new("--out"), &copy], &["redact", "--show", "0,0,5,5"], None);
+    assert_eq!(code, 0, "{text}");
+    let list = dir.path().join("signers");
+    fs::write(&list, format!("T1 {}", fs::read_to_string(key.with_extension("pub")).unwrap())).unwrap();
+    let (code, text) = run(&[&copy, Path::new("--signers"), &list], &["check"], None);
+    assert_eq!(code, 0, "{text}");
+    assert!(text.contains("2 photos masked") && text.contains("not checkable   measured again"), "{text}");
+    // Markers can still be found where they were; the rest is grey and the record is gone.
+    let photo = copy.join("data/job/photos/a.jpg");
+    let picture = image::open(&photo).unwrap().to_rgb8();
+    let grey = picture.pixels().filter(|p| p.0.iter().all(|v| v.abs_diff(128) < 6)).count();
+    assert!(grey * 10 > (picture.width() * picture.height()) as usize * 7);
+    let found = Command::new(env!("CARGO_BIN_EXE_baywitness")).arg("detect").arg(&photo).args(["--json", "-"]).output();
+    let markers = |json: &[u8]| {
+        let value: serde_json::Value = serde_json::from_slice(json).unwrap();
+        value[0]["markers"].as_array().unwrap().len()
+    };
+    let whole = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+        .arg("detect")
+        .arg(sample().join("photos/a.jpg"))
+        .args(["--json", "-"])
+        .output()
+        .unwrap();
+    assert_eq!(markers(&found.unwrap().stdout), markers(&whole.stdout));
+    assert!(!copy.join("data/report.html").exists() && !copy.join("data/job/scan-report.txt").exists());
+    // A file that was exchanged, with the copy's own manifests made to fit, is not the sealed one.
+    let job = copy.join("data/job/job.toml");
+    fs::write(&job, fs::read_to_string(&job).unwrap().replace("T1", "T9")).unwrap();
+    assert_eq!(run(&[&copy], &["check"], None).0, 1);
+    let redone = dir.path().join("redone");
+    let mut contents = baywitness::evidence::Contents::default();
+    for file in super::files(&copy.join("data")) {
+        let name = file.strip_prefix(copy.join("data")).unwrap().to_str().unwrap().to_owned();
+        contents.payload.insert(name, baywitness::evidence::Bytes::File { path: file, sha256: None });
+    }
+    baywitness::evidence::seal(&redone, &contents, None, None).unwrap();
+    let (code, text) = run(&[&redone], &["check"], None);
+    assert!(code == 1 && text.contains("data/job/job.toml is not as it was sealed"), "{text}");
+    // A copy is not copied again, an altered folder not at all.
+    assert_eq!(run(&[&copy, Path::new("--out"), &dir.path().join("x")], &["redact"], None).0, 2);
+}
+
+#[test]
+fn what_is_due_is_listed_and_nothing_is_deleted() {
+    let dir = tempfile::tempdir().unwrap();
+    let sealed = dir.path().join("archive/sealed");
+    fs::create_dir(dir.path().join("archive")).unwrap();
+    assert_eq!(run(&[&sample(), Path::new("--out"), &sealed], &["seal"], None).0, 0);
+    let before = super::files(dir.path());
+    let archive = dir.path().join("archive");
+    // The sample is kept until 2036-02-03, that day included.
+    for (day, words) in [("2036-02-03", "0 due on 2036-02-03, 1 not yet"), ("2036-02-04", "may be deleted")] {
+        let (code, text) = run(&[&archive], &["due", "--on", day], None);
+        assert!(code == 0 && text.contains(words), "{text}");
+    }
+    assert_eq!(super::files(dir.path()), before);
+    assert_eq!(run(&[&archive], &["due", "--on", "soon"], None).0, 2);
+}

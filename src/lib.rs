@@ -30,4 +30,5 @@ pub mod setup;
 pub mod sheet;
 pub mod survey;
 pub mod synth;
+pub(crate) mod typeface;
 pub mod verdict;

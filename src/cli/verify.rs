@@ -30,12 +30,24 @@ pub(super) struct Arguments {
     pub(super) threads: Option<usize>,
 }
 
+/// The customer's page of the one job of a run.
+const CUSTOMER: &str = "for-the-customer.html";
+
 /// One element of the JSON output.
 #[derive(serde::Serialize)]
 #[serde(untagged)]
 enum Element {
     Record(Box<JobRecord>),
     Failed { format: &'static str, path: String, message: String },
+}
+
+impl Element {
+    fn record(&self) -> Option<&JobRecord> {
+        match self {
+            Element::Record(record) => Some(record),
+            Element::Failed { .. } => None,
+        }
+    }
 }
 
 /// Verifies all jobs; the exit code is the worst job's.
@@ -79,6 +91,11 @@ fn verify_all(arguments: &Arguments, options: &job::Options) -> u8 {
             }
         }
     }
+    let records: Vec<&JobRecord> = elements.iter().filter_map(Element::record).collect();
+    if let Err(message) = present_series(arguments, &records) {
+        complain(&message);
+        code = UNREADABLE;
+    }
     if let Some(target) = &arguments.json {
         let written = match elements.as_slice() {
             [one] => write_json(target, one),
@@ -100,23 +117,37 @@ fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(),
     let Some(folder) = &arguments.report else { return Ok(()) };
     std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
     let pictures = report::pictures(path, record).map_err(|e| e.to_string())?;
-    let file = folder.join(report_name(record));
-    write_file(&file, report::html(record, &pictures).as_bytes())?;
-    say(&format!("Report: {}\n", file.display()), json);
+    let result = record.to_json().map_err(|e| format!("cannot write the result as JSON: {e}"))?;
+    let stem = report_stem(record);
+    let html = folder.join(format!("{stem}.html"));
+    write_file(&html, report::html(record, &pictures).as_bytes())?;
+    write_file(&folder.join(format!("{stem}.json")), &result)?;
+    let pdf = folder.join(format!("{stem}.pdf"));
+    write_file(&pdf, &report::pdf(record, &pictures, &result).map_err(|e| e.to_string())?)?;
+    let customer =
+        folder.join(if arguments.jobs.len() == 1 { CUSTOMER.to_owned() } else { format!("{stem}-{CUSTOMER}") });
+    write_file(&customer, report::customer_html(record, &report::digest(&result)).as_bytes())?;
+    let [html, pdf, customer] = [html, pdf, customer].map(|file| file.display().to_string());
+    say(&format!("Report: {html}\n        {pdf}\nFor the customer: {customer}\n"), json);
+    Ok(())
+}
+
+/// A page for each repair order of which several jobs were verified.
+fn present_series(arguments: &Arguments, records: &[&JobRecord]) -> Result<(), String> {
+    let Some(folder) = &arguments.report else { return Ok(()) };
+    for (series, of_it) in report::by_series(records) {
+        let file = folder.join(format!("repair-order-{}.html", report::file_stem(series)));
+        write_file(&file, report::series_html(series, &of_it).as_bytes())?;
+        say(&format!("Repair order {series}: {}\n", file.display()), arguments.json.as_ref());
+    }
     Ok(())
 }
 
 /// A file name from the job's number; jobs of one number keep apart by their photos' digests.
-fn report_name(record: &JobRecord) -> String {
-    let plain: String = record
-        .job
-        .chars()
-        .map(|c| if c.is_ascii_alphanumeric() || "-_".contains(c) { c } else { '_' })
-        .take(60)
-        .collect();
+fn report_stem(record: &JobRecord) -> String {
     let digest: String =
         record.inputs.iter().find(|i| i.role == "job").map_or("", |i| &i.sha256).chars().take(8).collect();
-    format!("{plain}-{digest}.html")
+    format!("{}-{digest}", report::file_stem(&record.job))
 }
 
 /// The worst wins: unreadable, unusable, outside, undecided, within.

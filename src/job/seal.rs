@@ -20,6 +20,9 @@ pub enum GatherError {
     /// A photo cannot be read again for the report.
     #[error(transparent)]
     Picture(#[from] report::PictureError),
+    /// The report cannot be written as PDF.
+    #[error(transparent)]
+    Pdf(#[from] report::PdfError),
     /// The result cannot be written as JSON.
     #[error("cannot write the result as JSON: {0}")]
     Json(#[from] serde_json::Error),
@@ -31,7 +34,7 @@ pub enum GatherError {
     Gone(String),
 }
 
-/// Verifies a job and gathers its photos, its inputs, the result and the report.
+/// Verifies a job and gathers its photos, its inputs, the result and the reports.
 ///
 /// # Errors
 /// The job cannot be verified, or a file went away meanwhile.
@@ -66,11 +69,13 @@ pub fn gather(path: &Path, options: &Options) -> Result<(JobRecord, Contents), G
         }
         payload.insert(place, content(input)?);
     }
-    let mut json = serde_json::to_vec_pretty(&record)?;
-    json.push(b'\n');
-    payload.insert(RESULT.to_owned(), Bytes::Here(json));
+    let json = record.to_json()?;
     let pictures = report::pictures(path, &record)?;
     payload.insert("report.html".to_owned(), Bytes::Here(report::html(&record, &pictures).into_bytes()));
+    payload.insert("report.pdf".to_owned(), Bytes::Here(report::pdf(&record, &pictures, &json)?));
+    let customer = report::customer_html(&record, &report::digest(&json));
+    payload.insert("for-the-customer.html".to_owned(), Bytes::Here(customer.into_bytes()));
+    payload.insert(RESULT.to_owned(), Bytes::Here(json));
     let info = info(&record);
     Ok((record, Contents { payload, info }))
 }

@@ -67,6 +67,19 @@ pub struct JobRecord {
     pub attempts: Vec<AttemptRecord>,
 }
 
+impl JobRecord {
+    /// The bytes of `result.json`: what a report's digest is of, and what is
+    /// sealed.
+    ///
+    /// # Errors
+    /// None that a record can cause.
+    pub fn to_json(&self) -> serde_json::Result<Vec<u8>> {
+        let mut bytes = serde_json::to_vec_pretty(self)?;
+        bytes.push(b'\n');
+        Ok(bytes)
+    }
+}
+
 /// The body against the sheet's arch heights.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct RideHeightRecord {

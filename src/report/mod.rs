@@ -1,15 +1,18 @@
-//! What people read: the terminal text and the self-contained HTML report.
+//! What people read: the terminal text, the self-contained HTML report, the
+//! PDF and the customer's page.
 //!
-//! Both are pure functions of a [`JobRecord`](crate::record::JobRecord): the
+//! All are pure functions of a [`JobRecord`](crate::record::JobRecord): the
 //! caller reads photos and writes files. Words are the trade's (squareness,
 //! tilt, level, centring), a signed value is always shown with its direction
 //! in words, and no meaning is carried by colour alone.
 
 mod bay;
 mod clean;
+mod customer;
 mod figures;
 mod html;
 mod label;
+mod pdf;
 mod pictures;
 mod plan;
 mod procedure;
@@ -18,7 +21,9 @@ mod text;
 mod todo;
 
 pub use bay::{bay_html, bay_svg, bay_text};
+pub use customer::{by_series, customer_html, file_stem, series_html};
 pub use html::{ArchiveRow, PhotoPicture, archive_end, archive_row, archive_start, html};
+pub use pdf::{PdfError, digest, pdf};
 pub use pictures::{PictureError, pictures};
 pub use plan::{plan_html, plan_svg, plan_text, setup_html, setup_text};
 pub use side::{Side, side};

@@ -4,11 +4,11 @@ use crate::marker::Carrier;
 
 use super::canvas::{Anchor, BLACK, Canvas, DARK, GREY, LIGHT, Style};
 use super::dimension::{self, Ordinate};
-use super::font::{Fonts, Weight};
 use super::paper::Paper;
 use super::piece::Piece;
 use super::view::{self, View};
 use super::{marks, words};
+use crate::typeface::{Fonts, Weight};
 
 const MARGIN_MM: f64 = 12.0;
 const HEAD_MM: f64 = 36.0;
@@ -124,7 +124,8 @@ impl Framed {
         let divisor = SCALES.into_iter().find(fits).unwrap_or(SCALES[SCALES.len() - 1]);
         let [drawn, high] = size(divisor);
         view.title = format!("{} · 1:{divisor}", view.title);
-        let words = fonts.width_mm(&view.title, TITLE).max(fonts.width_mm(&view.note, NOTE)) + 6.0;
+        let width = |text: &str, style: Style| fonts.width_mm(text, style.weight, style.size_pt);
+        let words = width(&view.title, TITLE).max(width(&view.note, NOTE)) + 6.0;
         Framed { view, divisor, box_mm: [drawn.max(words), high] }
     }
 }

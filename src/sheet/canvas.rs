@@ -10,10 +10,7 @@ use krilla::surface::Surface;
 use krilla::{Document, SerializeSettings};
 
 use super::Error;
-use super::font::{Fonts, Weight};
-
-/// PDF's unit is the point: 72 to the inch.
-pub(super) const MM_PER_POINT: f64 = 25.4 / 72.0;
+use crate::typeface::{Fonts, MM_PER_POINT, Weight};
 
 /// Grey levels: 0 black, 255 white.
 pub(super) const BLACK: u8 = 0;
@@ -128,7 +125,7 @@ impl Canvas<'_> {
 
     /// Width of a line of text, mm.
     pub(super) fn width_mm(&self, text: &str, style: Style) -> f64 {
-        self.fonts.width_mm(text, style)
+        self.fonts.width_mm(text, style.weight, style.size_pt)
     }
 
     /// One line of text.

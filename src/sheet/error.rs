@@ -88,3 +88,9 @@ pub enum Error {
         reason: String,
     },
 }
+
+impl From<crate::typeface::Damaged> for Error {
+    fn from(damaged: crate::typeface::Damaged) -> Error {
+        Error::Pdf { reason: damaged.to_string() }
+    }
+}

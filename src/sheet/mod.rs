@@ -15,7 +15,6 @@ mod correct;
 mod cover;
 mod dimension;
 mod error;
-mod font;
 mod marks;
 mod paper;
 mod piece;
@@ -32,8 +31,8 @@ pub use place::{Place, places_for_rig};
 pub use ruler::RULER_MM;
 
 use crate::marker::{Board, Rig};
+use crate::typeface::Fonts;
 use canvas::Print;
-use font::Fonts;
 use piece::{Piece, pieces};
 
 /// How to print.

@@ -2,7 +2,8 @@
 
 use crate::marker::Rig;
 
-use super::{Error, Leaf, Options, font::Fonts, leaves, piece_sheet};
+use super::{Error, Leaf, Options, leaves, piece_sheet};
+use crate::typeface::Fonts;
 
 /// A marker on a printed page.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -16,11 +16,12 @@ use std::{
 use scan::Source;
 
 /// Each room's floor.
-const FLOORS: [(&str, u8); 25] = [
+const FLOORS: [(&str, u8); 26] = [
     ("geom", 0),
     ("num", 0),
     ("quantity", 0),
     ("input", 0),
+    ("typeface", 0),
     ("camera", 1),
     ("marker", 1),
     ("setup", 1),

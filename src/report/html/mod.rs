@@ -26,9 +26,14 @@ mod vehicle;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 pub use archive::{ArchiveRow, archive_end, archive_row, archive_start};
+pub(super) use palette::light;
+pub(super) use symbol::{class as symbol_class, symbol};
 
 use super::clean::clean;
 use crate::record::JobRecord;
+
+/// How everything looks.
+pub(super) const STYLE: &str = include_str!("style.css");
 
 /// A photo's picture for people.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -54,11 +59,25 @@ pub struct PhotoPicture {
 /// Pictures are matched to the record's photos by file name; a photo without
 /// a picture is drawn on an empty ground. Everything typed is escaped.
 pub fn html(record: &JobRecord, pictures: &[PhotoPicture]) -> String {
-    let page = html! {
-        (DOCTYPE)
-        html lang="en" {
-            (head(record))
-            body {
+    let title = format!("Job {}: {}", record.job, record.verdict.words());
+    whole_page(&title, &record.job, sections(record, pictures, &html! {}, &html! {}))
+}
+
+/// A page with the report's style; `job` stands at the foot where it is printed.
+pub(super) fn whole_page(title: &str, job: &str, body: Markup) -> String {
+    let page = html! { (DOCTYPE) html lang="en" { (head(title, job)) body { (body) } } };
+    page.into_string().chars().filter(|&c| allowed(c)).collect()
+}
+
+/// The report's elements without head and style, as one element; with
+/// sections before the cautions and at the end.
+pub(super) fn body(record: &JobRecord, pictures: &[PhotoPicture], before: Markup, last: Markup) -> String {
+    let page = html! { body { (sections(record, pictures, &before, &last)) } };
+    page.into_string().chars().filter(|&c| allowed(c)).collect()
+}
+
+fn sections(record: &JobRecord, pictures: &[PhotoPicture], before: &Markup, last: &Markup) -> Markup {
+    html! {
                 (summary::title_block(record))
                 main {
                     (summary::verdict(record))
@@ -75,13 +94,12 @@ pub fn html(record: &JobRecord, pictures: &[PhotoPicture]) -> String {
                     (paperwork::attested(record))
                     (paperwork::limits_of_the_sheet(record))
                     (paperwork::inputs(record))
+                    (before)
                     (paperwork::cautions())
                 }
                 (paperwork::footer(record))
-            }
-        }
-    };
-    page.into_string().chars().filter(|&c| allowed(c)).collect()
+                (last)
+    }
 }
 
 /// The page's own text needs no control character but the line break; what
@@ -90,26 +108,21 @@ fn allowed(c: char) -> bool {
     c == '\n' || clean(c.encode_utf8(&mut [0; 4])).starts_with(c)
 }
 
-fn head(record: &JobRecord) -> Markup {
+fn head(title: &str, job: &str) -> Markup {
     html! {
         head {
             meta charset="utf-8";
             meta name="viewport" content="width=device-width, initial-scale=1";
             meta name="color-scheme" content="light dark";
             meta name="referrer" content="no-referrer";
-            title { "Job " (record.job) ": " (record.verdict.words()) }
-            style { (PreEscaped(stylesheet(&record.job))) }
+            title { (title) }
+            style { (PreEscaped(stylesheet(job))) }
         }
     }
 }
 
 fn stylesheet(job: &str) -> String {
-    format!(
-        "{}\n{}\n@page{{@bottom-left{{content:\"Job {}\"}}}}",
-        palette::css(),
-        include_str!("style.css"),
-        css_text(job)
-    )
+    format!("{}\n{}\n@page{{@bottom-left{{content:\"Job {}\"}}}}", palette::css(), STYLE, css_text(job))
 }
 
 /// `text` for a CSS string: every character that is not a plain letter, digit

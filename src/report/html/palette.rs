@@ -28,6 +28,11 @@ const COLOURS: [Colour; 20] = [
     ("photo-light", "#ffffff", "#ffffff"),
 ];
 
+/// A colour on light ground, `#rrggbb`; black where there is none of that name.
+pub(in crate::report) fn light(name: &str) -> &'static str {
+    COLOURS.iter().find(|colour| colour.0 == name).map_or("#000000", |colour| colour.1)
+}
+
 /// The variables as CSS; dark only on a screen, so that print is always light.
 pub(super) fn css() -> String {
     let list = |pick: fn(&Colour) -> &str| -> String {

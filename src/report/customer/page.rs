@@ -1,0 +1,50 @@
+//! The customer's page, alone or as a page of the PDF report.
+
+use maud::{Markup, html};
+
+use super::words;
+use crate::record::JobRecord;
+use crate::report::html::{symbol, symbol_class, whole_page};
+
+/// The page of one job as a whole HTML page. `digest` is the SHA-512 of
+/// `result.json`, lower-case hexadecimal.
+pub fn customer_html(record: &JobRecord, digest: &str) -> String {
+    let title = format!("For the customer: job {}", record.job);
+    whole_page(&title, &record.job, html! { main { (section(record, digest)) } })
+}
+
+/// The same as a section of a document.
+pub(in crate::report) fn section(record: &JobRecord, digest: &str) -> Markup {
+    html! {
+        section.leaf aria-labelledby="customer" {
+            h2 id="customer" { "For the customer: where the target stood" }
+            p { (words::WHY) }
+            dl.facts { @for (name, value) in words::subject(record) { div.wide[value.len() > 24] { dt { (name) } dd { (value) } } } }
+            div class={ "verdict " (symbol_class(record.verdict)) } {
+                (symbol(record.verdict))
+                div { p { strong { (words::answer(record.verdict)) } } }
+            }
+            h3 { "What was proven" }
+            (list(&words::proven(record), "Nothing."))
+            h3 { "What was not proven" }
+            (list(&words::not_proven(record), "Nothing was left open."))
+            h3 { "By which photos" }
+            (list(&words::photos(record), "No photo could be read."))
+            h3 { "Whose limits these are" }
+            p { (words::whose(record)) }
+            h3 { "What that means, and what it does not" }
+            (list(&words::meaning(record), ""))
+            p.aside {
+                "It can be checked again: whoever has the photos and the files can have them measured once more. This page \
+                 repeats the file result.json with the SHA-512 " span.hash { (digest) } ", written by " (record.tool.name) " " (record.tool.version) "."
+            }
+        }
+    }
+}
+
+fn list(all: &[String], none: &str) -> Markup {
+    html! {
+        @if all.is_empty() { p { (none) } }
+        @else { ul.plain { @for one in all { li { (one) } } } }
+    }
+}

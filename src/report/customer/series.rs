@@ -1,0 +1,146 @@
+//! One page for a repair order: its sensors, their attempts and where each
+//! stands now.
+
+use maud::{Markup, html};
+
+use super::words;
+use crate::record::JobRecord;
+use crate::report::figures::moment;
+use crate::report::html::{symbol, symbol_class, whole_page};
+
+/// A sensor with its attempts, the last one last.
+struct Sensor<'a> {
+    title: &'a str,
+    attempts: Vec<&'a JobRecord>,
+}
+
+/// The jobs of each repair order that has several, in the order of the jobs.
+pub fn by_series<'a>(records: &[&'a JobRecord]) -> Vec<(&'a str, Vec<&'a JobRecord>)> {
+    let mut all: Vec<(&str, Vec<&JobRecord>)> = Vec::new();
+    for &record in records {
+        let Some(series) = record.context.series.as_deref() else { continue };
+        match all.iter_mut().find(|(name, _)| *name == series) {
+            Some((_, of_it)) => of_it.push(record),
+            None => all.push((series, vec![record])),
+        }
+    }
+    all.retain(|(_, of_it)| of_it.len() > 1);
+    all
+}
+
+/// A name of a job or a repair order as part of a file's name.
+pub fn file_stem(name: &str) -> String {
+    name.chars().map(|c| if c.is_ascii_alphanumeric() || "-_".contains(c) { c } else { '_' }).take(60).collect()
+}
+
+/// The page of all jobs of one repair order, in any order.
+pub fn series_html(series: &str, records: &[&JobRecord]) -> String {
+    let sensors = sensors(records);
+    let body = html! {
+        main {
+            section {
+                h1 { "Repair order " (series) }
+                p { (words::WHY) }
+                (vehicle(records))
+                h2 { "Where it stands now" }
+                p.lede { "The last attempt of each sensor counts; earlier ones are kept." }
+                @for sensor in &sensors { (state(sensor)) }
+                h2 { "All attempts" }
+                (table(&sensors))
+                h2 { "What that means, and what it does not" }
+                ul.plain { @for line in meaning() { li { (line) } } }
+            }
+        }
+    };
+    whole_page(&format!("Repair order {series}"), series, body)
+}
+
+fn sensors<'a>(records: &[&'a JobRecord]) -> Vec<Sensor<'a>> {
+    let mut sensors: Vec<Sensor> = Vec::new();
+    for &record in records {
+        let title = if record.sheet.title.is_empty() { &record.context.setup } else { &record.sheet.title };
+        let same = |s: &&mut Sensor| s.attempts.iter().all(|r| r.context.setup == record.context.setup);
+        match sensors.iter_mut().find(same) {
+            Some(sensor) => sensor.attempts.push(record),
+            None => sensors.push(Sensor { title, attempts: vec![record] }),
+        }
+    }
+    for sensor in &mut sensors {
+        // Numbers first; a job without one is older than those that have one.
+        sensor.attempts.sort_by_key(|r| (r.context.attempt, instant(r)));
+    }
+    sensors
+}
+
+/// Seconds since 1970 of the job's time, for ordering across offsets.
+fn instant(record: &JobRecord) -> Option<i64> {
+    use time::{OffsetDateTime, format_description::well_known::Rfc3339};
+    let taken = record.context.taken.as_deref()?;
+    OffsetDateTime::parse(taken, &Rfc3339).ok().map(OffsetDateTime::unix_timestamp)
+}
+
+/// Whether the order of the last two can't be told.
+fn ambiguous(sensor: &Sensor) -> bool {
+    let key = |r: &JobRecord| (r.context.attempt, instant(r));
+    matches!(sensor.attempts.as_slice(), [.., a, b] if key(a) == key(b))
+}
+
+fn vehicle(records: &[&JobRecord]) -> Markup {
+    let mut all: Vec<&str> = records.iter().filter_map(|r| r.context.vehicle.as_deref()).collect();
+    all.extend(records.iter().filter_map(|r| r.context.vin.as_deref()));
+    let mut named: Vec<&str> = Vec::new();
+    for name in all {
+        if !named.contains(&name) {
+            named.push(name);
+        }
+    }
+    html! { @if !named.is_empty() { p { "Vehicle: " (named.join(", ")) } } }
+}
+
+fn state(sensor: &Sensor) -> Markup {
+    let Some(last) = sensor.attempts.last() else { return html! {} };
+    html! {
+        div class={ "verdict " (symbol_class(last.verdict)) } {
+            (symbol(last.verdict))
+            div {
+                h3 { (sensor.title) }
+                p {
+                    strong { (words::answer(last.verdict)) } " Job " (last.job)
+                    @if let Some(n) = last.context.attempt { ", attempt " (n) }
+                    ", " (last.photos.len()) " photos."
+                }
+                @if ambiguous(sensor) {
+                    p { strong { "Which attempt was the last cannot be told: " } "two state the same number and time. Number the attempts." }
+                }
+            }
+        }
+    }
+}
+
+fn table(sensors: &[Sensor]) -> Markup {
+    html! {
+        table.stack {
+            thead { tr { @for name in ["Sensor", "Attempt", "Job", "Photos taken", "Verdict"] { th scope="col" { (name) } } } }
+            tbody {
+                @for sensor in sensors { @for record in &sensor.attempts {
+                    tr class=(symbol_class(record.verdict)) {
+                        th scope="row" { (sensor.title) }
+                        td data-k="attempt" { (record.context.attempt.map_or("–".to_owned(), |n| n.to_string())) }
+                        td data-k="job" { (record.job) }
+                        td data-k="photos taken" { (record.context.taken.as_deref().map_or("not stated".to_owned(), moment)) }
+                        td data-k="verdict" { span class={ "tag " (symbol_class(record.verdict)) } { (symbol(record.verdict)) (record.verdict.words()) } }
+                    }
+                } }
+            }
+        }
+    }
+}
+
+fn meaning() -> [&'static str; 4] {
+    [
+        "Only the jobs that were looked at together stand here. A sensor that is missing was not looked at.",
+        "It is about where each target stood when its photos were taken. It does not say that an adjustment succeeded or that a sensor works.",
+        "Each job has a page of its own with its figures, its photos and whose limits they are.",
+        "The vehicle maker's service information and local rules govern. The work is for trained people; lasers and lifted vehicles need precautions of their own.",
+    ]
+}

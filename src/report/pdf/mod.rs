@@ -1,0 +1,165 @@
+//! The report as PDF/A-2a and PDF/UA-1: the words and drawings of the HTML
+//! report, laid out on A4.
+//!
+//! The HTML's elements are read again and set: what the page says, the PDF
+//! says, and nothing else; the customer's page follows as the last one.
+//! `build`, `rows` and `table` turn elements into items with their structure,
+//! `flow` puts items on pages, `furniture` adds head and foot, `write` makes
+//! the file.
+
+mod build;
+mod drawings;
+mod flow;
+mod furniture;
+mod inline;
+mod lines;
+mod page;
+mod rows;
+mod style;
+mod table;
+mod tags;
+mod write;
+
+use krilla::metadata::DateTime;
+use maud::{Markup, html};
+use sha2::{Digest, Sha512};
+use usvg::roxmltree::Document;
+
+use super::html::PhotoPicture;
+use crate::record::JobRecord;
+use crate::typeface::{Damaged, Fonts, REPLACEMENT};
+use build::Build;
+use drawings::Drawings;
+use furniture::Furniture;
+use inline::Inline;
+use tags::Tags;
+use write::About;
+
+/// Why no PDF was made.
+#[derive(Debug, thiserror::Error)]
+pub enum PdfError {
+    /// The built-in fonts.
+    #[error("cannot write the PDF report: {0}")]
+    Fonts(#[from] Damaged),
+    /// The page's own elements.
+    #[error("cannot write the PDF report: its page is not well-formed: {reason}")]
+    Page {
+        /// What the reader said.
+        reason: String,
+    },
+    /// The file.
+    #[error("cannot write the PDF report: {reason}")]
+    Write {
+        /// What the writer said.
+        reason: String,
+    },
+}
+
+/// SHA-512 of a result's bytes, lower-case hexadecimal.
+pub fn digest(json: &[u8]) -> String {
+    crate::input::hex(&Sha512::digest(json))
+}
+
+/// The report of one job as PDF. `json` are the bytes of `result.json`, whose
+/// digest stands on every page. The same record, pictures and bytes give the
+/// same file.
+///
+/// # Errors
+/// A fault of the program: no record makes it fail.
+pub fn pdf(record: &JobRecord, pictures: &[PhotoPicture], json: &[u8]) -> Result<Vec<u8>, PdfError> {
+    let digest = digest(json);
+    let fonts = Fonts::new()?;
+    let date = date(record);
+    let page = super::html::body(
+        record,
+        pictures,
+        html! { (about(record, &digest, date.is_some())) },
+        super::customer::section(record, &digest),
+    );
+    let (source, foreign) = printable(&fonts, &page);
+    let document = Document::parse(&source).map_err(|e| PdfError::Page { reason: e.to_string() })?;
+    let drawings = Drawings::new(&fonts);
+    let inline = Inline { drawings: &drawings, source: &source };
+    let mut build = Build { fonts: &fonts, inline, tags: Tags::new(), items: Vec::new() };
+    build.blocks(document.root_element(), Tags::ROOT);
+    if foreign > 0 {
+        build.note(&format!(
+            "{foreign} different characters of this record have no shape in this document's fonts and are shown as \
+             {REPLACEMENT}; copied text, the HTML report and result.json have them."
+        ));
+    }
+    let Build { tags, items, .. } = build;
+    let mut pages = flow::flow(items);
+    let title = format!("Where the target stood: job {}: {}", record.job, record.verdict.words());
+    let title: String = title.chars().map(|c| if prints(c) { c } else { REPLACEMENT }).collect();
+    furniture::furnish(
+        &fonts,
+        &mut pages,
+        &Furniture {
+            title: title.clone(),
+            digest: digest.clone(),
+            of: "SHA-512 of result.json, which this document repeats:".to_owned(),
+            maker: format!("{} {}", record.tool.name, record.tool.version),
+        },
+    );
+    let producer = format!("{} {}", record.tool.name, record.tool.version);
+    let date = date.unwrap_or_else(|| DateTime::new(1970).month(1).day(1));
+    write::write(&fonts, &pages, &tags, About { title, date, producer, id: digest })
+}
+
+/// What the document says of itself.
+fn about(record: &JobRecord, digest: &str, dated: bool) -> Markup {
+    html! {
+        section aria-labelledby="about" {
+            h2 id="about" { "About this document" }
+            p { "It repeats the result of job " (record.job) ", which is kept as the file result.json. The SHA-512 of that file is "
+                span.hash { (digest) } ". It stands on every page, also as a QR code." }
+            @if !dated {
+                p { "Neither the job nor its photos state a time with its offset. The date in this file's properties is the first of January 1970, because PDF/A wants one; it means nothing." }
+            }
+        }
+    }
+}
+
+/// The job's time, else the latest of its photos.
+fn date(record: &JobRecord) -> Option<DateTime> {
+    use time::{OffsetDateTime, format_description::well_known::Rfc3339};
+    let read = |text: &str| OffsetDateTime::parse(text, &Rfc3339).ok();
+    let photos = record.photos.iter().filter_map(|p| p.taken.as_deref()).filter_map(read).max();
+    let moment = record.context.taken.as_deref().and_then(read).or(photos)?;
+    let year = u16::try_from(moment.year()).ok()?;
+    let (hours, minutes, _) = moment.offset().as_hms();
+    Some(
+        DateTime::new(year)
+            .month(u8::from(moment.month()))
+            .day(moment.day())
+            .hour(moment.hour())
+            .minute(moment.minute())
+            .second(moment.second())
+            .utc_offset_hour(hours)
+            .utc_offset_minute(minutes.unsigned_abs()),
+    )
+}
+
+/// Whether a character may stand in the document's text at all: PDF/A-2a
+/// refuses private characters, XML some others.
+fn prints(c: char) -> bool {
+    let private = matches!(c, '\u{e000}'..='\u{f8ff}' | '\u{f0000}'..='\u{10ffff}');
+    let none =
+        matches!(c, '\0' | '\u{feff}') || u32::from(c) & 0xfffe == 0xfffe || matches!(c, '\u{fdd0}'..='\u{fdef}');
+    !(private || none || c.is_control() && c != '\n')
+}
+
+/// The page with what may not be printed replaced, and how many different
+/// characters the fonts have no shape for.
+fn printable(fonts: &Fonts, page: &str) -> (String, usize) {
+    let mut foreign = std::collections::BTreeSet::new();
+    let shown = page.chars().map(|c| {
+        if !c.is_ascii() && !fonts.shows(c) && !c.is_whitespace() {
+            foreign.insert(c);
+        }
+        if prints(c) { c } else { REPLACEMENT }
+    });
+    let source = shown.collect();
+    (source, foreign.len())
+}

@@ -2,7 +2,7 @@
 
 use crate::quantity::Quantity;
 use crate::record::{CheckRecord, JobRecord, Level, PhotoRecord, Verdict};
-use crate::report::figures::{Measured, moment, wanted};
+use crate::report::figures::{Measured, moment, plain, wanted, with_side};
 use crate::report::label::{Label, datum, sentence};
 use crate::report::todo::figures_are_void;
 
@@ -84,8 +84,18 @@ fn figures(check: &CheckRecord) -> String {
     let unit = plain_unit(&m.unit);
     let inches = m.inches.as_ref().map_or_else(String::new, |i| format!(" ({})", i.replace('±', "give or take")));
     let u = m.uncertainty.as_ref().map_or_else(String::new, |u| format!(", give or take {u} {unit}"));
-    let wanted = wanted(check, quantity).replace(" deg", " degrees").replace('±', "give or take");
-    format!("{name}{read}: {} {unit}{side}{u}{inches}; wanted: {wanted}", m.amount)
+    format!("{name}{read}: {} {unit}{side}{u}{inches}; wanted: {}", m.amount, allowed(check, quantity))
+}
+
+/// `1500 mm, at most 10 mm off`; limits that are not the same both ways as the sheet has them.
+fn allowed(check: &CheckRecord, quantity: Option<Quantity>) -> String {
+    let unit = plain_unit(&check.unit);
+    match (check.lower, check.upper) {
+        (Some(lower), Some(upper)) if (upper + lower - 2.0 * check.nominal).abs() < 1e-6 * (upper - lower).abs() => {
+            format!("{}, at most {} {unit} off", with_side(quantity, check.nominal, unit), plain((upper - lower) / 2.0))
+        }
+        _ => wanted(check, quantity).replace(" deg", " degrees"),
+    }
 }
 
 fn plain_unit(unit: &str) -> &str {

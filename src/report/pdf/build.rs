@@ -16,8 +16,8 @@ use crate::typeface::Fonts;
 
 /// Space between blocks, mm.
 pub(super) const GAP_MM: f64 = 2.0;
-/// A photo is no higher than this on paper, mm.
-const PHOTO_MM: f64 = 88.0;
+/// A photo is no wider and no higher than this on paper, mm.
+const PHOTO_MM: [f64; 2] = [118.0, 88.0];
 
 /// A column: where it begins and how wide it is, mm.
 #[derive(Clone, Copy)]
@@ -56,7 +56,11 @@ impl Build<'_> {
             "div" if has_class(node, "loupes") => self.side_by_side(node, parent),
             "figure" | "details" => {
                 let from = self.items.len();
-                self.blocks(node, parent);
+                if has_class(node, "photo") {
+                    self.photo(node, parent)
+                } else {
+                    self.blocks(node, parent)
+                }
                 self.keep_together(from, 3.0);
             }
             _ => self.blocks(node, parent),
@@ -138,7 +142,7 @@ impl Build<'_> {
         let style = block_style(node);
         let element = self.tags.open(parent, Kind::Paragraph);
         let column = self.text_of_node(node, element, style, Area::PAGE, 0.0);
-        let lead = has_class(node, "lede") || has_class(node, "key") && !has_class(node, "last");
+        let lead = has_class(node, "lede") || has_class(node, "key") && has_class(node, "first");
         let with_next = lead || node.tag_name().name() == "summary";
         self.items.push(Item { gap: GAP_MM, columns: vec![column], with_next, ..Item::default() });
     }
@@ -166,14 +170,15 @@ impl Build<'_> {
     /// A drawing as an atom, with its words for those who don't see it.
     pub(super) fn svg(&mut self, node: Node, parent: usize, area: Area, gap: f64) -> Option<Atom> {
         let aspect = Drawings::aspect(node)?;
-        let width = if has_class(node, "ph") { area.width.min(PHOTO_MM / aspect) } else { area.width };
+        let photo = has_class(node, "ph");
+        let width = if photo { area.width.min(PHOTO_MM[0]).min(PHOTO_MM[1] / aspect) } else { area.width };
         let width = width.min((BOTTOM_MM - TOP_MM) / aspect);
-        let tree = self.inline.drawings.tree(node, self.inline.source, width, verdict_colour(node))?;
+        let layers = self.inline.drawings.layers(node, self.inline.source, width, verdict_colour(node))?;
         let leaf = node.attribute("aria-label").map(|words| {
             let figure = self.tags.open(parent, Kind::Figure(words.to_owned()));
             self.tags.leaf(figure)
         });
-        let draw = Draw::Svg { at: [area.x, 0.0], size: [width, width * aspect], tree: Rc::new(tree) };
+        let draw = Draw::Svg { at: [area.x, 0.0], size: [width, width * aspect], layers: Rc::new(layers) };
         Some(Atom { gap, height: width * aspect, marks: vec![Mark { leaf, draw }] })
     }
 

@@ -5,6 +5,8 @@ use std::sync::Arc;
 
 use usvg::roxmltree::Node;
 
+use super::inline::has_class;
+
 use crate::report::html::{STYLE, light};
 use crate::typeface::{FILES, Fonts, REPLACEMENT};
 
@@ -13,6 +15,33 @@ pub(super) const MM_PER_PIXEL: f64 = 25.4 / 96.0;
 
 /// Style rules of drawings begin with one of these classes.
 const DRAWN: [&str; 4] = [".bar", ".dw", ".ph", ".sym"];
+
+/// Drawings on top of one another, and whether words stay words.
+pub(super) type Layers = Vec<(usvg::Tree, bool)>;
+
+/// One layer.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Part {
+    Shapes,
+    /// The white around words.
+    Edges,
+    Words,
+}
+
+impl Part {
+    /// Whether a declaration about words counts in this layer.
+    fn takes(self, name: &str) -> bool {
+        let edge = name.starts_with("stroke") || name == "paint-order";
+        match self {
+            Part::Edges => name != "fill",
+            Part::Shapes | Part::Words => !edge,
+        }
+    }
+
+    fn ground(self) -> &'static str {
+        if self == Part::Edges { "none" } else { "#000" }
+    }
+}
 
 /// Reads drawings.
 pub(super) struct Drawings<'a> {
@@ -37,31 +66,48 @@ impl<'a> Drawings<'a> {
         (width > 0.0 && height > 0.0).then(|| height / width)
     }
 
-    /// The drawing at a width; `colour` is the palette's colour of the verdict
+    /// The drawing's layers at a width, lowest first; `colour` is the palette's colour of the verdict
     /// around it. `None` where it is no drawing.
-    pub(super) fn tree(&self, svg: Node, source: &str, width_mm: f64, colour: &str) -> Option<usvg::Tree> {
-        let text = source.get(svg.range())?.strip_prefix("<svg")?;
+    ///
+    /// Words are set glyph by glyph: with a white edge of its own each would
+    /// eat into its neighbour. So all edges are drawn first, as outlines.
+    pub(super) fn layers(&self, svg: Node, source: &str, width_mm: f64, colour: &str) -> Option<Layers> {
+        let text = source.get(svg.range())?.strip_prefix("<svg")?.strip_suffix("</svg>")?;
         let (attributes, inside) = text.split_once('>')?;
-        let style = self.style(svg, width_mm, colour)?;
-        let whole = format!(
-            "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\"{attributes}>\
-             <style>{style}</style>{inside}"
-        );
-        let whole: String =
-            whole.chars().map(|c| if c.is_ascii() || self.fonts.shows(c) { c } else { REPLACEMENT }).collect();
-        usvg::Tree::from_str(&whole, &self.options).ok()
+        let (shapes, words) = apart(inside);
+        let edged: Vec<&str> = words
+            .iter()
+            .copied()
+            .filter(|w| has_class(svg, "ph") || w.split('>').next().is_some_and(|t| t.contains("halo")))
+            .collect();
+        let mut layers = Layers::new();
+        for (part, content) in [(Part::Shapes, shapes), (Part::Edges, edged.concat()), (Part::Words, words.concat())] {
+            if content.is_empty() {
+                continue;
+            }
+            let style = self.style(svg, width_mm, colour, part)?;
+            let whole = format!(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\"{attributes}>\
+                 <style>{style}</style>{content}</svg>"
+            );
+            let whole: String =
+                whole.chars().map(|c| if c.is_ascii() || self.fonts.shows(c) { c } else { REPLACEMENT }).collect();
+            layers.push((usvg::Tree::from_str(&whole, &self.options).ok()?, part != Part::Edges));
+        }
+        Some(layers)
     }
 
-    fn style(&self, svg: Node, width_mm: f64, colour: &str) -> Option<String> {
+    fn style(&self, svg: Node, width_mm: f64, colour: &str, part: Part) -> Option<String> {
         let [_, _, width, _] = view_box(svg)?;
         // A photo's lines keep their width in CSS pixels whatever the photo's size; its text goes by --u.
         let units_per_pixel = width / (width_mm / MM_PER_PIXEL);
         let unit = svg.attribute("style").and_then(|s| s.split_once("--u:")?.1.split_once("px")?.0.parse::<f64>().ok());
         let unit = unit.unwrap_or(1.0) * 1.1;
-        let mut css = "text{font-family:\"Noto Sans\";font-size:12px}".to_owned();
+        let mut css = format!("text{{font-family:\"Noto Sans\";font-size:12px;fill:{}}}", part.ground());
         for (selector, declarations) in &self.rules {
             css.push_str(&format!("{selector}{{"));
-            for (name, value) in declarations {
+            let of_words = ["text", "halo"].iter().any(|word| selector.contains(word));
+            for (name, value) in declarations.iter().filter(|(name, _)| !of_words || part.takes(name)) {
                 let value = if let Some(factor) = value.strip_prefix("calc(var(--u)*") {
                     let factor = factor.trim_end_matches(')').parse::<f64>().unwrap_or(1.0);
                     format!("{:.3}px", factor * unit)
@@ -70,6 +116,7 @@ impl<'a> Drawings<'a> {
                 } else {
                     coloured(value, colour)
                 };
+                let value = if selector == ".bar text" && name == "font-size" { "14px".to_owned() } else { value };
                 let value = coloured(&value, colour);
                 css.push_str(&format!("{name}:{value};"));
             }
@@ -77,6 +124,19 @@ impl<'a> Drawings<'a> {
         }
         Some(css)
     }
+}
+
+/// The content of a drawing without its words, and the words' elements.
+fn apart(inside: &str) -> (String, Vec<&str>) {
+    let (mut shapes, mut words, mut rest) = (String::new(), Vec::new(), inside);
+    while let Some(start) = rest.find("<text") {
+        let end = rest[start..].find("</text>").map_or(rest.len(), |at| start + at + "</text>".len());
+        shapes.push_str(&rest[..start]);
+        words.push(&rest[start..end]);
+        rest = &rest[end..];
+    }
+    shapes.push_str(rest);
+    (shapes, words)
 }
 
 fn view_box(svg: Node) -> Option<[f64; 4]> {
@@ -146,7 +206,7 @@ mod tests {
         let page = usvg::roxmltree::Document::parse(source).unwrap();
         let svg = page.root_element().first_element_child().unwrap();
         assert_eq!(Drawings::aspect(svg), Some(0.5));
-        let tree = drawings.tree(svg, source, 40.0, "within").unwrap();
-        assert_eq!(tree.root().children().len(), 2);
+        let layers = drawings.layers(svg, source, 40.0, "within").unwrap();
+        assert_eq!(layers.iter().map(|(tree, _)| tree.root().children().len()).collect::<Vec<_>>(), [1, 1]);
     }
 }

@@ -18,6 +18,18 @@ pub(super) struct Atom {
     pub(super) marks: Vec<Mark>,
 }
 
+impl Atom {
+    /// How far its drawings reach to the right, mm.
+    pub(super) fn width(&self) -> f64 {
+        let right = |mark: &Mark| match &mark.draw {
+            Draw::Svg { at, size, .. } | Draw::Box { at, size, .. } => at[0] + size[0],
+            Draw::Text { at, .. } => at[0],
+            Draw::Rule { to, .. } => to[0],
+        };
+        self.marks.iter().map(right).fold(0.0, f64::max)
+    }
+}
+
 /// Columns side by side.
 #[derive(Clone, Default)]
 pub(super) struct Item {

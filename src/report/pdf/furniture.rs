@@ -92,6 +92,7 @@ fn code(digest: &str) -> Vec<Mark> {
          <rect width=\"{side}\" height=\"{side}\" fill=\"#fff\"/><path d=\"{path}\" fill=\"#000\" shape-rendering=\"crispEdges\"/></svg>"
     );
     let tree = usvg::Tree::from_str(&svg, &usvg::Options::default()).ok();
-    let draw = tree.map(|tree| Draw::Svg { at: corner, size: [module * f64::from(side); 2], tree: tree.into() });
+    let size = [module * f64::from(side); 2];
+    let draw = tree.map(|tree| Draw::Svg { at: corner, size, layers: vec![(tree, true)].into() });
     draw.into_iter().map(|draw| Mark { leaf: None, draw }).collect()
 }

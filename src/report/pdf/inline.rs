@@ -7,6 +7,7 @@ use usvg::roxmltree::Node;
 use super::drawings::Drawings;
 use super::lines::Piece;
 use super::style::Style;
+use crate::typeface::Weight;
 
 /// Elements that are part of a line.
 const INLINE: [&str; 8] = ["span", "strong", "small", "sub", "em", "code", "b", "br"];
@@ -74,6 +75,10 @@ impl Inline<'_> {
                 if own_line {
                     pieces.push(Piece::Break);
                 }
+                // A step's title runs into its words, as on printed pages of the HTML.
+                if name == "strong" && node.ancestors().any(|n| has_class(n, "todo")) {
+                    pieces.push(Piece::Text { text: ": ".to_owned(), style: inner });
+                }
             }
         }
     }
@@ -82,17 +87,17 @@ impl Inline<'_> {
     fn icon(&self, svg: Node, style: Style) -> Option<Piece> {
         let height = style.line_mm() * 0.95;
         let width = height / Drawings::aspect(svg)?;
-        let tree = self.drawings.tree(svg, self.source, width, verdict_colour(svg))?;
-        Some(Piece::Icon { tree: Rc::new(tree), size: [width, height], words: None })
+        let layers = self.drawings.layers(svg, self.source, width, verdict_colour(svg))?;
+        Some(Piece::Icon { layers: Rc::new(layers), size: [width, height], words: None })
     }
 }
 
 fn styled(node: Node, style: Style) -> Style {
     match node.tag_name().name() {
         "strong" | "b" => style.bold(),
-        "small" => style.sized(style.size_pt * 0.86).coloured("muted"),
+        "small" => Style { weight: Weight::Regular, ..style.sized(style.size_pt * 0.86).coloured("muted") },
         "sub" => Style { rise_mm: style.rise_mm - style.size_pt * 0.05, ..style.sized(style.size_pt * 0.75) },
-        "span" if has_class(node, "tag") => Style { ..style.bold().coloured(verdict_colour(node)) },
+        "span" if has_class(node, "tag") => style.bold().sized(style.size_pt * 0.9).coloured(verdict_colour(node)),
         "span" if has_class(node, "path") || has_class(node, "hash") => style.sized(style.size_pt * 0.9),
         _ => style,
     }

@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use super::drawings::Layers;
 use super::page::{Draw, Mark};
 use super::style::Style;
 use crate::typeface::Fonts;
@@ -11,7 +12,7 @@ pub(super) enum Piece {
     /// Text of one look; white space is where lines may break.
     Text { text: String, style: Style },
     /// A small drawing in the line.
-    Icon { tree: Rc<usvg::Tree>, size: [f64; 2], words: Option<usize> },
+    Icon { layers: Rc<Layers>, size: [f64; 2], words: Option<usize> },
     /// A new line.
     Break,
 }
@@ -32,7 +33,7 @@ struct Word {
 
 enum Part {
     Text { text: String, style: Style, width: f64 },
-    Icon { tree: Rc<usvg::Tree>, size: [f64; 2], leaf: Option<usize> },
+    Icon { layers: Rc<Layers>, size: [f64; 2], leaf: Option<usize> },
 }
 
 impl Part {
@@ -97,8 +98,8 @@ fn words(fonts: &Fonts, pieces: Vec<Piece>) -> Vec<Word> {
     for piece in pieces {
         match piece {
             Piece::Break => (glued, broken) = (false, true),
-            Piece::Icon { tree, size, words } => {
-                push(Part::Icon { tree, size, leaf: words }, !glued, &mut broken);
+            Piece::Icon { layers, size, words } => {
+                push(Part::Icon { layers, size, leaf: words }, !glued, &mut broken);
                 glued = true;
             }
             Piece::Text { text, style } => {
@@ -188,8 +189,8 @@ fn set(fonts: &Fonts, words: Vec<Word>, leaf: Option<usize>) -> Line {
                         marks.push(Mark { leaf, draw });
                     }
                 },
-                Part::Icon { tree, size, leaf } => {
-                    let draw = Draw::Svg { at: [x, (height - size[1]) / 2.0], size, tree };
+                Part::Icon { layers, size, leaf } => {
+                    let draw = Draw::Svg { at: [x, (height - size[1]) / 2.0], size, layers };
                     marks.push(Mark { leaf, draw });
                 }
             }

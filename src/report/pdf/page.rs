@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use krilla::color::rgb;
 
+use super::drawings::Layers;
 use super::style::Style;
 
 /// ISO 216 A4, upright.
@@ -24,7 +25,7 @@ pub(super) enum Draw {
     /// A straight line.
     Rule { from: [f64; 2], to: [f64; 2], colour: rgb::Color, width_mm: f64 },
     /// A drawing.
-    Svg { at: [f64; 2], size: [f64; 2], tree: Rc<usvg::Tree> },
+    Svg { at: [f64; 2], size: [f64; 2], layers: Rc<Layers> },
 }
 
 /// A drawn thing and the piece of the document's structure that it belongs
@@ -43,7 +44,7 @@ impl Mark {
             Draw::Text { at, style, text } => Draw::Text { at: add(at), style, text },
             Draw::Box { at, size, fill, edge } => Draw::Box { at: add(at), size, fill, edge },
             Draw::Rule { from, to, colour, width_mm } => Draw::Rule { from: add(from), to: add(to), colour, width_mm },
-            Draw::Svg { at, size, tree } => Draw::Svg { at: add(at), size, tree },
+            Draw::Svg { at, size, layers } => Draw::Svg { at: add(at), size, layers },
         };
         Mark { draw, ..*self }
     }

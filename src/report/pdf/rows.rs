@@ -50,9 +50,9 @@ impl Build<'_> {
             columns.push(column);
         }
         self.items.push(Item {
-            gap: 5.0,
+            gap: 4.0,
             columns,
-            padding: 4.0,
+            padding: 3.0,
             frame: Some((Some(colour(&format!("{name}-tint"))), colour(name), 0.8)),
             ..Item::default()
         });
@@ -78,7 +78,7 @@ impl Build<'_> {
         let left = self.text(label, number, Area { x: 0.0, width: 8.0 }, 0.0);
         let area = Area { x: 8.0, width: WIDTH_MM - 8.0 };
         let right = self.stack(node, body, Style::body(), area);
-        self.items.push(Item { gap: GAP_MM, columns: vec![left, right], ..Item::default() });
+        self.items.push(Item { gap: 0.5 * GAP_MM, columns: vec![left, right], ..Item::default() });
     }
 
     fn finding(&mut self, node: Node, list: usize) {
@@ -94,6 +94,43 @@ impl Build<'_> {
         let columns = columns.collect();
         let rule = Some((colour("rule"), 0.2));
         self.items.push(Item { gap: 0.4, columns, padding: 1.2, rule, ..Item::default() });
+    }
+
+    /// A photo with its facts beside it.
+    pub(super) fn photo(&mut self, node: Node, parent: usize) {
+        let (mut left, mut facts) = (Vec::new(), Vec::new());
+        let mut wide = 0.0;
+        for child in elements(node) {
+            match child.tag_name().name() {
+                "svg" => {
+                    left.extend(self.svg(child, parent, Area::PAGE, 0.0));
+                    wide = left.iter().map(super::flow::Atom::width).fold(0.0, f64::max);
+                }
+                "figcaption" | "dl" => facts.push(child),
+                _ => self.block(child, parent),
+            }
+        }
+        let area = Area { x: wide + 5.0, width: WIDTH_MM - wide - 5.0 };
+        let mut right = Vec::new();
+        for child in facts {
+            if child.tag_name().name() == "dl" {
+                let list = self.tags.open(parent, Kind::List);
+                for div in elements(child) {
+                    let entry = self.tags.open(list, Kind::Item);
+                    for part in elements(div) {
+                        let gap = if part.tag_name().name() == "dt" { 1.6 } else { 0.2 };
+                        let mut atoms = self.pair_part(part, entry, area);
+                        atoms.iter_mut().take(1).for_each(|a| a.gap = gap);
+                        right.extend(atoms);
+                    }
+                }
+            } else {
+                let element = self.tags.open(parent, Kind::Paragraph);
+                let style = Style::body().sized(8.4).coloured("muted");
+                right.extend(self.text_of_node(child, element, style, area, 0.0));
+            }
+        }
+        self.items.push(Item { gap: GAP_MM, columns: vec![left, right], ..Item::default() });
     }
 
     /// Names and values: `dt` and `dd`, bare or in `div`s of a grid.

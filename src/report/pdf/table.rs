@@ -28,6 +28,11 @@ fn cells<'n, 'i>(row: Node<'n, 'i>) -> Vec<Node<'n, 'i>> {
     row.children().filter(|n| ["th", "td"].contains(&n.tag_name().name())).collect()
 }
 
+/// Tables that the page folds away are set closer.
+fn is_compact(node: Node) -> bool {
+    node.ancestors().any(|n| n.tag_name().name() == "details")
+}
+
 fn head_style() -> Style {
     Style::body().sized(7.8).coloured("muted").bold()
 }
@@ -56,7 +61,7 @@ impl Build<'_> {
         let columns = cells(row).into_iter().zip(areas).map(|(cell, area)| self.cell(cell, element, *area, head));
         let columns = columns.collect();
         let rule = if head { (colour("ink"), 0.35) } else { (colour("rule"), 0.2) };
-        let padding = if head { 0.7 } else { 1.2 };
+        let padding = if head || is_compact(row) { 0.7 } else { 1.2 };
         Item { columns, padding, rule: Some(rule), ..Item::default() }
     }
 
@@ -66,6 +71,7 @@ impl Build<'_> {
             "th" => (Kind::RowHeader, Style::body().bold()),
             _ => (Kind::Cell, Style::body()),
         };
+        let style = if is_compact(cell) { style.sized(style.size_pt * 0.9) } else { style };
         let element = self.tags.open(row, kind);
         if let Some(share) = cell.children().find(|n| has_class(*n, "share")).and_then(width_share) {
             return vec![share_bar(share, area)];

@@ -69,7 +69,20 @@ pub(super) fn write(fonts: &Fonts, pages: &Pages, tags: &Tags, about: About) -> 
     }
     document.set_tag_tree(tags.tree(&mut drawn));
     document.set_outline(outline(&pages.bookmarks));
-    document.finish().map_err(|e| failed(format!("{e:?}")))
+    let mut bytes = document.finish().map_err(|e| failed(format!("{e:?}")))?;
+    leave_out_suspects(&mut bytes);
+    Ok(bytes)
+}
+
+/// `/Suspects false` is what its absence means too (ISO 32000-1, table 321),
+/// and older versions of poppler call it an error. Blanks keep every place.
+fn leave_out_suspects(bytes: &mut [u8]) {
+    const MARKED: &[u8] = b"/Marked true";
+    const SUSPECTS: &[u8] = b"/Suspects false";
+    let found = memchr::memmem::find_iter(bytes, SUSPECTS).last();
+    if let Some(at) = found.filter(|&at| bytes[..at].trim_ascii_end().ends_with(MARKED)) {
+        bytes[at..at + SUSPECTS.len()].fill(b' ');
+    }
 }
 
 fn points(mm: f64) -> f32 {
@@ -111,10 +124,12 @@ fn draw(surface: &mut Surface, fonts: &Fonts, mark: &Mark) {
             surface.set_stroke(Some(stroke(*colour, *width_mm)));
             surface.draw_path(&path);
         }
-        Draw::Svg { at, size, tree } => {
+        Draw::Svg { at, size, layers } => {
             let Some(size) = Size::from_wh(points(size[0]), points(size[1])) else { return };
             surface.push_transform(&Transform::from_translate(points(at[0]), points(at[1])));
-            let _ = surface.draw_svg(tree, size, SvgSettings::default());
+            for (tree, embed_text) in layers.iter() {
+                let _ = surface.draw_svg(tree, size, SvgSettings { embed_text: *embed_text, ..SvgSettings::default() });
+            }
             surface.pop();
         }
     }

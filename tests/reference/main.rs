@@ -12,5 +12,6 @@ mod bags;
 mod common;
 mod harness;
 mod lens;
+mod pdf;
 mod photo;
 mod poses;

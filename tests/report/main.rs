@@ -3,8 +3,10 @@
 
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "a fixture that cannot be built is a failed test")]
 
+mod customer;
 mod fixture;
 mod page;
+mod pdf;
 
 use baywitness::record::{JobRecord, Level, Verdict};
 use baywitness::report::{PhotoPicture, TextOptions, html, text};

@@ -10,29 +10,44 @@ use crate::report::html::{symbol, symbol_class, whole_page};
 /// `result.json`, lower-case hexadecimal.
 pub fn customer_html(record: &JobRecord, digest: &str) -> String {
     let title = format!("For the customer: job {}", record.job);
-    whole_page(&title, &record.job, html! { main { (section(record, digest)) } })
+    whole_page(&title, &record.job, html! { main { (statements(record, digest, 1)) } })
 }
 
 /// The same as a section of a document.
 pub(in crate::report) fn section(record: &JobRecord, digest: &str) -> Markup {
+    statements(record, digest, 2)
+}
+
+/// A heading of the page's own level `top` or one below.
+fn heading(level: u8, words: &str) -> Markup {
     html! {
-        section.leaf aria-labelledby="customer" {
-            h2 id="customer" { "For the customer: where the target stood" }
+        @match level {
+            1 => { h1 { (words) } }
+            2 => { h2 { (words) } }
+            _ => { h3 { (words) } }
+        }
+    }
+}
+
+fn statements(record: &JobRecord, digest: &str, top: u8) -> Markup {
+    html! {
+        section.leaf {
+            (heading(top, "For the customer: where the target stood"))
             p { (words::WHY) }
             dl.facts { @for (name, value) in words::subject(record) { div.wide[value.len() > 24] { dt { (name) } dd { (value) } } } }
             div class={ "verdict " (symbol_class(record.verdict)) } {
                 (symbol(record.verdict))
                 div { p { strong { (words::answer(record.verdict)) } } }
             }
-            h3 { "What was proven" }
+            (heading(top + 1, "What was proven"))
             (list(&words::proven(record), "Nothing."))
-            h3 { "What was not proven" }
+            (heading(top + 1, "What was not proven, or is wrong"))
             (list(&words::not_proven(record), "Nothing was left open."))
-            h3 { "By which photos" }
+            (heading(top + 1, "By which photos"))
             (list(&words::photos(record), "No photo could be read."))
-            h3 { "Whose limits these are" }
+            (heading(top + 1, "Whose limits these are"))
             p { (words::whose(record)) }
-            h3 { "What that means, and what it does not" }
+            (heading(top + 1, "What that means, and what it does not"))
             (list(&words::meaning(record), ""))
             p.aside {
                 "It can be checked again: whoever has the photos and the files can have them measured once more. This page \

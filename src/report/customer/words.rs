@@ -122,6 +122,9 @@ fn plain_name(quantity: &str, check: Option<&CheckRecord>) -> String {
     if extras.is_empty() { name } else { format!("{name} ({})", extras.join(", ")) }
 }
 
+/// More photos than this are one sentence, so that the page stays one page.
+const FEW_PHOTOS: usize = 4;
+
 /// Which photos it rests on.
 pub(super) fn photos(record: &JobRecord) -> Vec<String> {
     let one = |(i, photo): (usize, &PhotoRecord)| {
@@ -129,7 +132,8 @@ pub(super) fn photos(record: &JobRecord) -> Vec<String> {
         let unused = if photo.unused_because.is_some() { " (could not be used)" } else { "" };
         format!("Photo {}: {}{taken}{unused}", i + 1, photo.file)
     };
-    record.photos.iter().enumerate().map(one).collect()
+    let all: Vec<String> = record.photos.iter().enumerate().map(one).collect();
+    if all.len() <= FEW_PHOTOS { all } else { vec![format!("{} photos. {}", all.len(), all.join("; "))] }
 }
 
 /// Whose limits they are.

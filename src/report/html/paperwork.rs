@@ -181,7 +181,7 @@ pub(super) fn inputs(record: &JobRecord) -> Markup {
 /// What every report says.
 pub(super) fn cautions() -> Markup {
     html! {
-        section aria-labelledby="cautions" {
+        section.keep aria-labelledby="cautions" {
             h2 id="cautions" { "Cautions" }
             ul.plain {
                 li { "The vehicle maker's service information and local rules govern. Where they differ from this report, follow them." }

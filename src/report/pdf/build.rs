@@ -99,7 +99,7 @@ impl Build<'_> {
     fn keep_together(&mut self, from: usize, gap: f64) {
         let last = self.items.len().saturating_sub(1);
         for (i, item) in self.items.iter_mut().enumerate().skip(from) {
-            item.with_next |= i < last;
+            item.kept |= i < last;
             if i == from {
                 item.gap = item.gap.max(gap);
             }

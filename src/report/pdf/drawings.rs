@@ -80,6 +80,14 @@ impl<'a> Drawings<'a> {
             .copied()
             .filter(|w| has_class(svg, "ph") || w.split('>').next().is_some_and(|t| t.contains("halo")))
             .collect();
+        // The page lays a dark ground under a photo, for where the picture is missing.
+        let ground = match view_box(svg) {
+            Some([x, y, w, h]) if has_class(svg, "ph") && svg.attribute("aria-hidden").is_none() => {
+                format!("<rect x=\"{x}\" y=\"{y}\" width=\"{w}\" height=\"{h}\" fill=\"#2a3135\"/>")
+            }
+            _ => String::new(),
+        };
+        let shapes = ground + &shapes;
         let mut layers = Layers::new();
         for (part, content) in [(Part::Shapes, shapes), (Part::Edges, edged.concat()), (Part::Words, words.concat())] {
             if content.is_empty() {

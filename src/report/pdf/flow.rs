@@ -43,8 +43,10 @@ pub(super) struct Item {
     pub(super) rule_above: Option<(rgb::Color, f64)>,
     /// A frame around it: ground and edge.
     pub(super) frame: Option<(Option<rgb::Color>, rgb::Color, f64)>,
-    /// The next one stands on the same page.
+    /// The next one stands on the same page: this is a heading.
     pub(super) with_next: bool,
+    /// The next one stands on the same page where one page holds all such.
+    pub(super) kept: bool,
     /// It begins a page.
     pub(super) new_page: bool,
     /// Shown again on top where a page begins with this item.
@@ -72,14 +74,16 @@ pub(super) fn flow(items: Vec<Item>) -> Pages {
     flow.pages
 }
 
-/// The height of the first item and of those that must stand with it; where
-/// that is more than a page, of the first two alone.
+/// The height of the first item and of those that stand with it: of all that
+/// are kept together, where that is more than a page of a heading and what
+/// follows it, where that is more of the first alone, which goes on overleaf.
 fn together(items: &[Item]) -> f64 {
-    let chained = items.iter().take_while(|i| i.with_next).count() + 1;
+    let chain = |joined: fn(&Item) -> bool| items.iter().take_while(|i| joined(i)).count() + 1;
     let sum = |n: usize| -> f64 {
         items.iter().take(n).enumerate().map(|(i, item)| item.height() + if i > 0 { item.gap } else { 0.0 }).sum()
     };
-    [chained, 2, 1].map(|n| sum(n.min(chained))).into_iter().find(|&h| h <= BOTTOM_MM - TOP_MM).unwrap_or(0.0)
+    let chains = [chain(|i| i.with_next || i.kept), chain(|i| i.with_next), 1];
+    chains.map(sum).into_iter().find(|&h| h <= BOTTOM_MM - TOP_MM).unwrap_or(0.0)
 }
 
 struct Flow {
@@ -166,8 +170,12 @@ impl Flow {
         let top = start + padding;
         let fresh = start <= BOTTOM_MM - 200.0;
         let mut end = top;
+        let highest = columns.iter_mut().map(|c| height(c.make_contiguous())).fold(0.0, f64::max);
         let mut placed: Vec<(Vec<Mark>, f64)> = Vec::new();
         for column in columns.iter_mut() {
+            // In a frame a shorter column stands in the middle.
+            let slack = highest - height(column.make_contiguous());
+            let top = if frame.is_some() && top + highest <= BOTTOM_MM { top + slack / 2.0 } else { top };
             let mut y = top;
             while let Some(atom) = column.front() {
                 let gap = if y > top { atom.gap } else { 0.0 };

@@ -43,13 +43,20 @@ fn small() -> Style {
 
 fn head(fonts: &Fonts, furniture: &Furniture) -> [Mark; 2] {
     let style = small();
-    let mut title = furniture.title.clone();
-    while fonts.width_mm(&title, style.weight, style.size_pt) > WIDTH_MM {
-        title = title.chars().take(title.chars().count().saturating_sub(2)).chain(['…']).collect();
-    }
+    let title = fitted(fonts, &furniture.title, style, WIDTH_MM);
     let line =
         Draw::Rule { from: [LEFT_MM, 13.0], to: [LEFT_MM + WIDTH_MM, 13.0], colour: colour("rule"), width_mm: 0.2 };
     [plain_text([LEFT_MM, 11.2], style, title), Mark { leaf: None, draw: line }]
+}
+
+/// As much of a text as a line holds.
+fn fitted(fonts: &Fonts, text: &str, style: Style, width: f64) -> String {
+    // No line is longer than this whatever the letters.
+    let mut shown: String = text.chars().take(250).collect();
+    while fonts.width_mm(&shown, style.weight, style.size_pt) > width {
+        shown = shown.chars().take(shown.chars().count().saturating_sub(2)).chain(['…']).collect();
+    }
+    shown
 }
 
 fn foot(fonts: &Fonts, furniture: &Furniture, number: usize, count: usize) -> Vec<Mark> {
@@ -64,7 +71,7 @@ fn foot(fonts: &Fonts, furniture: &Furniture, number: usize, count: usize) -> Ve
         plain_text([LEFT_MM, 272.2], style.bold(), furniture.of.clone()),
         plain_text([LEFT_MM, 276.0], style.coloured("ink"), first.to_owned()),
         plain_text([LEFT_MM, 279.6], style.coloured("ink"), second.to_owned()),
-        plain_text([LEFT_MM, 284.4], style, furniture.maker.clone()),
+        plain_text([LEFT_MM, 284.4], style, fitted(fonts, &furniture.maker, style, right - LEFT_MM - 4.0)),
         plain_text([right, 284.4], style.bold().coloured("ink"), page),
     ]
 }

@@ -8,7 +8,7 @@ use super::UNREADABLE;
 use super::output::{JsonTarget, complain, say, write_json};
 use super::threads::pool;
 use crate::evidence::{
-    Authorities, Inspection, Item, OneFileError, Outcome, Signers, inspect, is_evidence, is_one_file, unpack,
+    Authorities, INDEX, Inspection, Item, OneFileError, Outcome, Signers, inspect, is_evidence, is_one_file, unpack,
 };
 use crate::job::{AGREE_U, RemeasureError, remeasure};
 
@@ -93,6 +93,13 @@ fn open_and_check(arguments: &Arguments, trusted: &Trusted) -> Result<u8, String
             }
             Err(e) => Err(e.to_string()),
         };
+    }
+    if folder.join(INDEX).is_file() && !is_evidence(folder) {
+        return Err(format!(
+            "{0} holds the evidence folders of one repair order: check each of them (`baywitness check {0}/NAME`), or all \
+             with `baywitness audit`; its own {INDEX} is read by `sha512sum -c`",
+            folder.display()
+        ));
     }
     if folder.is_dir() && !is_evidence(folder) {
         return Err(format!("{} is no evidence folder: name one that `baywitness seal` made", folder.display()));

@@ -5,17 +5,19 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::output::{complain, say, write_file};
-use crate::evidence::{self, Answer, Key, NAMESPACE};
+use crate::evidence::{self, Answer, Contents, Key, NAMESPACE};
 use crate::folder::Models;
 use crate::job;
+use crate::record::JobRecord;
+use crate::report;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Job folder
-    #[arg(value_name = "JOB")]
-    job: PathBuf,
-    /// The evidence folder to make; a name that ends in .tar makes one file of it
+    /// Job folder; several of one repair order (`series`) get an evidence folder each, with an index
+    #[arg(required = true, value_name = "JOB")]
+    jobs: Vec<PathBuf>,
+    /// The evidence folder to make; a name that ends in .tar makes one file of it; for several jobs the folder that holds theirs
     #[arg(long, value_name = "DIR")]
     out: PathBuf,
     /// Sign with this key of ssh-keygen (ed25519); a .pub file names one that the agent holds
@@ -32,7 +34,7 @@ pub(super) struct Arguments {
     models: Option<PathBuf>,
 }
 
-/// Verifies the job and seals it with its result and report.
+/// Verifies the jobs and seals them with their results and reports.
 pub(super) fn run(arguments: &Arguments) -> u8 {
     match seal(arguments) {
         Ok(words) => {
@@ -49,11 +51,72 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 fn seal(arguments: &Arguments) -> Result<String, String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
     let key = arguments.key.as_deref().map(|path| Key::open(path, &ask)).transpose().map_err(|e| e.to_string())?;
+    let options = job::Options { models };
+    let gathered = arguments.jobs.iter().map(|path| job::gather(path, &options).map_err(|e| e.to_string()));
+    let gathered: Vec<(JobRecord, Contents)> = gathered.collect::<Result<_, _>>()?;
+    match gathered.as_slice() {
+        [(record, contents)] => seal_one(arguments, record, contents, key.as_ref()),
+        _ => seal_several(arguments, gathered, key.as_ref()),
+    }
+}
+
+fn signed(key: Option<&Key>, over: &str) -> String {
+    if key.is_some() {
+        format!("Signed for {NAMESPACE:?} over {}.", over.trim_end_matches(".sig"))
+    } else {
+        "Not signed: it shows changes by chance, not by intent. Seal with --key to sign.".to_owned()
+    }
+}
+
+/// Each job's folder and the page of the repair order.
+fn seal_several(
+    arguments: &Arguments,
+    gathered: Vec<(JobRecord, Contents)>,
+    key: Option<&Key>,
+) -> Result<String, String> {
+    let out = &arguments.out;
+    if arguments.timestamp.is_some() || arguments.timestamp_request.is_some() || evidence::is_one_file(out) {
+        return Err("several jobs become folders, each with a timestamp of its own: seal them into a folder without \
+                    --timestamp, then `baywitness stamp` each, or seal them one by one"
+            .to_owned());
+    }
+    let records: Vec<&JobRecord> = gathered.iter().map(|(record, _)| record).collect();
+    let series = match report::by_series(&records).as_slice() {
+        [(series, of_it)] if of_it.len() == records.len() => (*series).to_owned(),
+        _ => {
+            return Err("jobs are sealed together only where all state the same repair order (`series` in job.toml): \
+                        state it, or seal them one by one"
+                .to_owned());
+        }
+    };
+    let page = report::series_html(&series, &records);
+    let listed: Vec<String> = gathered
+        .iter()
+        .map(|(record, _)| format!("  {}/{}  {}\n", out.display(), report::stem(record), record.verdict.words()))
+        .collect();
+    let jobs: Vec<(String, Contents)> =
+        gathered.into_iter().map(|(record, contents)| (report::stem(&record), contents)).collect();
+    evidence::seal_several(out, &jobs, &[("repair-order.html", page.into_bytes())], key).map_err(|e| e.to_string())?;
+    Ok(format!(
+        "Sealed {} jobs of repair order {series}, each in an evidence folder of its own:\n{}{}\nThe index {} binds them. \
+         Check each folder any time: baywitness check FOLDER\n",
+        jobs.len(),
+        listed.concat(),
+        signed(key, evidence::INDEX_SIGNATURE),
+        out.join(evidence::INDEX).display()
+    ))
+}
+
+fn seal_one(
+    arguments: &Arguments,
+    record: &JobRecord,
+    contents: &Contents,
+    key: Option<&Key>,
+) -> Result<String, String> {
     let answer = arguments.timestamp.as_deref().map(read_answer).transpose()?;
-    let (record, contents) = job::gather(&arguments.job, &job::Options { models }).map_err(|e| e.to_string())?;
     let answer = answer.as_ref().map(|(file, bytes)| Answer { file, bytes });
     let request = write_sealed(&arguments.out, |folder| {
-        evidence::seal(folder, &contents, key.as_ref(), answer).map_err(|e| e.to_string())?;
+        evidence::seal(folder, contents, key, answer).map_err(|e| e.to_string())?;
         arguments
             .timestamp_request
             .as_ref()
@@ -64,12 +127,7 @@ fn seal(arguments: &Arguments) -> Result<String, String> {
     if let (Some(path), Some(request)) = (&arguments.timestamp_request, request) {
         write_file(path, &request)?;
     }
-    let out = arguments.out.display();
-    let signed = if key.is_some() {
-        format!("Signed for {NAMESPACE:?} over {}.", evidence::SIGNATURE.trim_end_matches(".sig"))
-    } else {
-        "Not signed: it shows changes by chance, not by intent. Seal with --key to sign.".to_owned()
-    };
+    let (out, signed) = (arguments.out.display(), signed(key, evidence::SIGNATURE));
     let asked = arguments.timestamp_request.as_ref().map_or(String::new(), |path| {
         format!("Send {} to a timestamp authority, then: baywitness stamp {out} --answer FILE\n", path.display())
     });

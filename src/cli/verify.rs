@@ -118,7 +118,7 @@ fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(),
     std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
     let pictures = report::pictures(path, record).map_err(|e| e.to_string())?;
     let result = record.to_json().map_err(|e| format!("cannot write the result as JSON: {e}"))?;
-    let stem = report_stem(record);
+    let stem = report::stem(record);
     let html = folder.join(format!("{stem}.html"));
     write_file(&html, report::html(record, &pictures).as_bytes())?;
     write_file(&folder.join(format!("{stem}.json")), &result)?;
@@ -141,13 +141,6 @@ fn present_series(arguments: &Arguments, records: &[&JobRecord]) -> Result<(), S
         say(&format!("Repair order {series}: {}\n", file.display()), arguments.json.as_ref());
     }
     Ok(())
-}
-
-/// A file name from the job's number; jobs of one number keep apart by their photos' digests.
-fn report_stem(record: &JobRecord) -> String {
-    let digest: String =
-        record.inputs.iter().find(|i| i.role == "job").map_or("", |i| &i.sha256).chars().take(8).collect();
-    format!("{}-{digest}", report::file_stem(&record.job))
 }
 
 /// The worst wins: unreadable, unusable, outside, undecided, within.

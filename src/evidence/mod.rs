@@ -14,6 +14,7 @@ mod manifest;
 mod one_file;
 mod redacted;
 mod seal;
+mod several;
 mod signature;
 mod signers;
 mod timestamp;
@@ -26,6 +27,7 @@ pub use manifest::Manifest;
 pub use one_file::{OneFileError, is_one_file, pack, unpack};
 pub use redacted::{REDACTION, Redaction, SEALED};
 pub use seal::{Answer, Bytes, Contents, SealError, seal};
+pub use several::seal_several;
 pub use signature::{NAMESPACE, Signature};
 pub use signers::{Signer, Signers, SignersError};
 pub use timestamp::{Authorities, AuthoritiesError, StampError, Token, TokenError, newest_token, stamp, stamp_request};
@@ -37,6 +39,10 @@ pub(crate) const MANIFEST: &str = "manifest-sha512.txt";
 pub(crate) const TAG_MANIFEST: &str = "tagmanifest-sha512.txt";
 /// The signature over the tag manifest.
 pub const SIGNATURE: &str = "tagmanifest-sha512.txt.sig";
+/// The index of the evidence folders of one repair order, and the signature over it.
+pub const INDEX: &str = "index-sha512.txt";
+/// See [`INDEX`].
+pub const INDEX_SIGNATURE: &str = "index-sha512.txt.sig";
 /// The payload folder.
 pub(crate) const PAYLOAD: &str = "data";
 /// What `bagit.txt` of a bag of version 1.0 says.

@@ -178,7 +178,7 @@ fn info_text(info: &[(String, String)]) -> String {
 }
 
 /// Writes a file to the disk; its SHA-512.
-fn write_file(path: &Path, bytes: &[u8]) -> Result<String, SealError> {
+pub(super) fn write_file(path: &Path, bytes: &[u8]) -> Result<String, SealError> {
     let failed = |source| SealError::Io { doing: "write", path: path.to_path_buf(), source };
     let mut file = File::create_new(path).map_err(failed)?;
     file.write_all(bytes).map_err(failed)?;
@@ -212,7 +212,7 @@ fn copy(from: &Path, sha256: Option<&str>, to: &Path) -> Result<(String, u64), S
 }
 
 /// New names of a folder reach the disk.
-fn sync_folder(folder: &Path) -> Result<(), SealError> {
+pub(super) fn sync_folder(folder: &Path) -> Result<(), SealError> {
     if cfg!(unix) {
         let failed = |source| SealError::Io { doing: "write", path: folder.to_path_buf(), source };
         File::open(folder).and_then(|f| f.sync_all()).map_err(failed)?;

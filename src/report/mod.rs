@@ -21,7 +21,7 @@ mod text;
 mod todo;
 
 pub use bay::{bay_html, bay_svg, bay_text};
-pub use customer::{by_series, customer_html, file_stem, series_html};
+pub use customer::{by_series, customer_html, file_stem, series_html, stem};
 pub use html::{ArchiveRow, PhotoPicture, archive_end, archive_row, archive_start, html};
 pub use pdf::{PdfError, digest, pdf};
 pub use pictures::{PictureError, pictures};

@@ -117,3 +117,74 @@ fn a_result_that_does_not_follow_from_the_photos_is_found() {
     let (code, text) = check(&forged, None);
     assert!(code == 1 && text.contains("distance") && text.contains("recorded"), "{code}: {text}");
 }
+
+/// What a report's digest is of is the file that lies beside it.
+#[test]
+fn the_pdf_carries_the_digest_of_the_sealed_result() {
+    let dir = tempfile::tempdir().unwrap();
+    let job = small_job(&dir.path().join("in"));
+    let (sealed, reports) = (dir.path().join("sealed"), dir.path().join("reports"));
+    assert_eq!(run(&[&job, Path::new("--out"), &sealed], &["seal"], None).0, 0);
+    assert_eq!(run(&[&job, Path::new("--report"), &reports], &["verify"], None).0, 4);
+    let data = sealed.join("data");
+    let digest = |path: &Path| baywitness::report::digest(&fs::read(path).unwrap());
+    let result = digest(&data.join("result.json"));
+    assert!(fs::read_to_string(data.join("for-the-customer.html")).unwrap().contains(&result));
+    assert!(fs::read_to_string(reports.join("for-the-customer.html")).unwrap().contains(&result));
+    let written = super::files(&reports);
+    let one = |ending: &str| written.iter().find(|p| p.extension().is_some_and(|e| e == ending)).unwrap();
+    assert_eq!(digest(one("json")), result, "verify and seal write the same result");
+    assert_eq!(fs::read(one("pdf")).unwrap(), fs::read(data.join("report.pdf")).unwrap());
+    match Command::new("pdftotext").arg(data.join("report.pdf")).arg("-").output() {
+        Ok(output) => {
+            let text: String = String::from_utf8_lossy(&output.stdout).split_whitespace().collect();
+            assert!(text.contains(&result), "{text}");
+        }
+        Err(_) => eprintln!("skipped: pdftotext is not installed"),
+    }
+}
+
+/// Jobs of one repair order: a folder each that checks alone, and an index that binds them.
+#[test]
+fn a_repair_order_is_sealed_as_folders_with_an_index() {
+    let dir = tempfile::tempdir().unwrap();
+    let key = super::fresh_key(dir.path(), "");
+    let jobs: Vec<PathBuf> = ["R-7", "R-7", "R-8"]
+        .iter()
+        .enumerate()
+        .map(|(i, series)| {
+            let job = small_job(&dir.path().join(i.to_string()));
+            let words = format!("job = \"J {i}\"\nseries = \"{series}\"\nattempt = {}", i + 1);
+            rewrite(&job.join("job.toml"), |text| text.replace("job = \"J 1\"", &words));
+            job
+        })
+        .collect();
+    let out = dir.path().join("order");
+    let (code, text) = run(&[&jobs[0], &jobs[2], Path::new("--out"), &out], &["seal"], None);
+    assert!(code == 2 && text.contains("same repair order") && !out.exists(), "{code}: {text}");
+    let (code, text) = run(&[&jobs[0], &jobs[1], Path::new("--out"), &out, Path::new("--key"), &key], &["seal"], None);
+    assert_eq!(code, 0, "{text}");
+    let page = fs::read_to_string(out.join("repair-order.html")).unwrap();
+    assert!(page.contains("Repair order R-7") && page.contains("attempt 2"));
+    let list = dir.path().join("signers");
+    fs::write(&list, format!("T1 {}", fs::read_to_string(key.with_extension("pub")).unwrap())).unwrap();
+    let folders: Vec<PathBuf> = fs::read_dir(&out).unwrap().map(|e| e.unwrap().path()).filter(|p| p.is_dir()).collect();
+    assert_eq!(folders.len(), 2);
+    for folder in &folders {
+        let (code, text) = check(folder, Some(&list));
+        assert_eq!(code, 0, "{text}");
+    }
+    let (code, text) = check(&out, Some(&list));
+    assert!(code == 2 && text.contains("check each of them"), "{code}: {text}");
+    let sums = || {
+        let mut command = Command::new("sha512sum");
+        command.args(["-c", "index-sha512.txt"]).current_dir(&out);
+        command.output().map(|o| o.status.success())
+    };
+    match sums() {
+        Ok(good) => assert!(good, "sha512sum reads the index"),
+        Err(_) => return eprintln!("skipped: sha512sum is not installed"),
+    }
+    rewrite(&folders[0].join("tagmanifest-sha512.txt"), |text| text.replacen('a', "b", 1));
+    assert!(!sums().unwrap(), "a folder that is no longer the one of the index is seen");
+}

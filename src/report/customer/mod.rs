@@ -7,4 +7,4 @@ mod words;
 
 pub use page::customer_html;
 pub(super) use page::section;
-pub use series::{by_series, file_stem, series_html};
+pub use series::{by_series, file_stem, series_html, stem};

@@ -28,6 +28,13 @@ pub fn by_series<'a>(records: &[&'a JobRecord]) -> Vec<(&'a str, Vec<&'a JobReco
     all
 }
 
+/// The name of a job's files: its number, and digits that tell jobs of one
+/// number apart by their job files.
+pub fn stem(record: &JobRecord) -> String {
+    let own = record.inputs.iter().find(|i| i.role == "job").map_or("", |i| &i.sha256);
+    format!("{}-{}", file_stem(&record.job), own.chars().take(8).collect::<String>())
+}
+
 /// A name of a job or a repair order as part of a file's name.
 pub fn file_stem(name: &str) -> String {
     name.chars().map(|c| if c.is_ascii_alphanumeric() || "-_".contains(c) { c } else { '_' }).take(60).collect()

@@ -160,6 +160,13 @@ fn a_repair_order_is_sealed_as_folders_with_an_index() {
         })
         .collect();
     let out = dir.path().join("order");
+    let reports = dir.path().join("reports");
+    assert_eq!(run(&[&jobs[0], &jobs[1], &jobs[2], Path::new("--report"), &reports], &["verify"], None).0, 4);
+    let mut names: Vec<String> =
+        super::files(&reports).iter().map(|p| p.file_name().unwrap().to_str().unwrap().to_owned()).collect();
+    names.retain(|name| name.starts_with("repair-order") || name.ends_with("-for-the-customer.html"));
+    assert_eq!(names.len(), 4, "{names:?}");
+    assert!(names.contains(&"repair-order-R-7.html".to_owned()), "{names:?}");
     let (code, text) = run(&[&jobs[0], &jobs[2], Path::new("--out"), &out], &["seal"], None);
     assert!(code == 2 && text.contains("same repair order") && !out.exists(), "{code}: {text}");
     let (code, text) = run(&[&jobs[0], &jobs[1], Path::new("--out"), &out, Path::new("--key"), &key], &["seal"], None);

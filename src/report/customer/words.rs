@@ -9,7 +9,7 @@ use crate::report::todo::figures_are_void;
 /// The answer in one sentence.
 pub(super) fn answer(verdict: Verdict) -> &'static str {
     match verdict {
-        Verdict::Within => "The target stood where it had to stand.",
+        Verdict::Within => "The target stood where it had to stand, in everything that was checked.",
         Verdict::Outside => "The target did not stand where it had to stand.",
         Verdict::Undecided => "It is not proven that the target stood where it had to stand.",
         Verdict::Unusable => "These photos do not prove where the target stood.",

@@ -8,6 +8,9 @@ use krilla::color::rgb;
 
 use super::page::{BOTTOM_MM, Bookmark, Draw, LEFT_MM, Mark, Pages, TOP_MM, WIDTH_MM};
 
+/// More of a page than this is not left empty to keep things together, mm.
+const MOST_EMPTY_MM: f64 = 110.0;
+
 /// The smallest thing that no page's end parts: a line of text, a drawing.
 #[derive(Clone)]
 pub(super) struct Atom {
@@ -67,23 +70,30 @@ impl Item {
 /// Places items one after the other.
 pub(super) fn flow(items: Vec<Item>) -> Pages {
     let mut flow = Flow { pages: Pages { pages: vec![Vec::new()], bookmarks: Vec::new() }, y: TOP_MM };
-    let needs: Vec<f64> = (0..items.len()).map(|i| together(&items[i..])).collect();
+    let needs: Vec<Need> = (0..items.len()).map(|i| need(&items[i..])).collect();
     for (item, needs) in items.into_iter().zip(needs) {
         flow.place(item, needs);
     }
     flow.pages
 }
 
-/// The height of the first item and of those that stand with it: of all that
-/// are kept together, where that is more than a page of a heading and what
-/// follows it, where that is more of the first alone, which goes on overleaf.
-fn together(items: &[Item]) -> f64 {
+/// What an item needs with those that stand with it, mm.
+struct Need {
+    /// With all that are kept together, where a page holds them.
+    kept: Option<f64>,
+    /// With what follows a heading, where a page holds that; else nothing.
+    least: f64,
+}
+
+fn need(items: &[Item]) -> Need {
     let chain = |joined: fn(&Item) -> bool| items.iter().take_while(|i| joined(i)).count() + 1;
     let sum = |n: usize| -> f64 {
         items.iter().take(n).enumerate().map(|(i, item)| item.height() + if i > 0 { item.gap } else { 0.0 }).sum()
     };
-    let chains = [chain(|i| i.with_next || i.kept), chain(|i| i.with_next), 1];
-    chains.map(sum).into_iter().find(|&h| h <= BOTTOM_MM - TOP_MM).unwrap_or(0.0)
+    let fits = |h: &f64| *h <= BOTTOM_MM - TOP_MM;
+    let kept = Some(sum(chain(|i| i.with_next || i.kept))).filter(fits);
+    let least = [sum(chain(|i| i.with_next)), sum(1)].into_iter().find(fits).unwrap_or(0.0);
+    Need { kept, least }
 }
 
 struct Flow {
@@ -129,12 +139,15 @@ impl Flow {
         self.draw(vec![Mark { leaf: None, draw }], y);
     }
 
-    fn place(&mut self, item: Item, needs: f64) {
+    fn place(&mut self, item: Item, need: Need) {
         if item.new_page && !self.at_top() {
             self.new_page(None);
         }
         if !self.at_top() {
-            if self.y + item.gap + needs > BOTTOM_MM {
+            let room = BOTTOM_MM - self.y - item.gap;
+            // Keeping things together is not worth an empty half of a page.
+            let apart = need.kept.is_some_and(|kept| kept > room) && room < MOST_EMPTY_MM;
+            if apart || need.least > room {
                 self.new_page(item.head.as_ref());
             } else {
                 self.y += item.gap;
@@ -199,5 +212,65 @@ impl Flow {
             self.draw(marks, y);
         }
         end + padding
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::page::Draw;
+    use super::super::style::Style;
+    use super::*;
+
+    fn line(name: &str, height: f64) -> Atom {
+        let draw = Draw::Text { at: [0.0, 0.0], style: Style::body(), text: name.to_owned() };
+        Atom { gap: 0.0, height, marks: vec![Mark { leaf: Some(0), draw }] }
+    }
+
+    fn item(name: &str, height: f64) -> Item {
+        Item { columns: vec![vec![line(name, height)]], ..Item::default() }
+    }
+
+    /// The texts of each page.
+    fn texts(items: Vec<Item>) -> Vec<Vec<String>> {
+        let text = |mark: &Mark| match &mark.draw {
+            Draw::Text { text, at, .. } => {
+                assert!(at[1] >= TOP_MM && at[1] <= BOTTOM_MM, "{text} at {at:?}");
+                Some(text.clone())
+            }
+            _ => None,
+        };
+        flow(items).pages.iter().map(|page| page.iter().filter_map(text).collect()).collect()
+    }
+
+    #[test]
+    fn a_heading_never_stands_alone_at_the_foot() {
+        let items = vec![item("a", 230.0), Item { with_next: true, ..item("heading", 8.0) }, item("b", 20.0)];
+        assert_eq!(texts(items), [vec!["a"], vec!["heading", "b"]]);
+    }
+
+    #[test]
+    fn what_is_kept_together_moves_on_unless_half_a_page_stays_empty() {
+        let pair = |before: f64| vec![item("a", before), Item { kept: true, ..item("b", 70.0) }, item("c", 70.0)];
+        assert_eq!(texts(pair(150.0)), [vec!["a"], vec!["b", "c"]]);
+        assert_eq!(texts(pair(120.0)), [vec!["a", "b"], vec!["c"]]);
+    }
+
+    /// A row that is longer than a page goes on, below the table's head.
+    #[test]
+    fn nothing_is_lost_of_a_row_longer_than_two_pages() {
+        let head = Rc::new(item("head", 6.0));
+        let long: Vec<Atom> = (0..150).map(|i| line(&i.to_string(), 4.0)).collect();
+        let row = Item { columns: vec![long, vec![line("beside", 4.0)]], head: Some(head), ..Item::default() };
+        let pages = texts(vec![item("a", 100.0), row]);
+        assert!(pages.len() >= 3, "{} pages", pages.len());
+        assert!(pages[1..].iter().all(|page| page[0] == "head"));
+        let said: Vec<&String> = pages.iter().flatten().filter(|t| t.parse::<u32>().is_ok()).collect();
+        assert_eq!(said.len(), 150);
+    }
+
+    /// Higher than a page: it stands out below rather than nowhere.
+    #[test]
+    fn what_no_page_holds_still_ends() {
+        assert_eq!(flow(vec![item("a", 40.0), item("b", 900.0), item("c", 10.0)]).pages.len(), 3);
     }
 }

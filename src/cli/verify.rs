@@ -30,9 +30,6 @@ pub(super) struct Arguments {
     pub(super) threads: Option<usize>,
 }
 
-/// The customer's page of the one job of a run.
-const CUSTOMER: &str = "for-the-customer.html";
-
 /// One element of the JSON output.
 #[derive(serde::Serialize)]
 #[serde(untagged)]
@@ -124,8 +121,7 @@ fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(),
     write_file(&folder.join(format!("{stem}.json")), &result)?;
     let pdf = folder.join(format!("{stem}.pdf"));
     write_file(&pdf, &report::pdf(record, &pictures, &result).map_err(|e| e.to_string())?)?;
-    let customer =
-        folder.join(if arguments.jobs.len() == 1 { CUSTOMER.to_owned() } else { format!("{stem}-{CUSTOMER}") });
+    let customer = folder.join(format!("{stem}-for-the-customer.html"));
     write_file(&customer, report::customer_html(record, &report::digest(&result)).as_bytes())?;
     let [html, pdf, customer] = [html, pdf, customer].map(|file| file.display().to_string());
     say(&format!("Report: {html}\n        {pdf}\nFor the customer: {customer}\n"), json);

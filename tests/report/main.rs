@@ -2,6 +2,7 @@
 //! page is well made. Set `BAYWITNESS_REPORT_DIR` to keep the pages.
 
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "a fixture that cannot be built is a failed test")]
+#![allow(clippy::print_stderr, reason = "a skipped check says so")]
 
 mod customer;
 mod fixture;

@@ -45,7 +45,7 @@ pub fn series_html(series: &str, records: &[&JobRecord]) -> String {
     let sensors = sensors(records);
     let body = html! {
         main {
-            section {
+            section.leaf {
                 h1 { "Repair order " (series) }
                 p { (words::WHY) }
                 (vehicle(records))

@@ -271,6 +271,6 @@ mod tests {
     /// Higher than a page: it stands out below rather than nowhere.
     #[test]
     fn what_no_page_holds_still_ends() {
-        assert_eq!(flow(vec![item("a", 40.0), item("b", 900.0), item("c", 10.0)]).pages.len(), 3);
+        assert_eq!(flow(vec![item("a", 60.0), item("b", 900.0), item("c", 10.0)]).pages.len(), 3);
     }
 }

@@ -10,6 +10,7 @@
 mod bags;
 #[path = "../common/mod.rs"]
 mod common;
+mod engines;
 mod harness;
 mod lens;
 mod pdf;

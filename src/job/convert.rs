@@ -80,7 +80,7 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
     }
 }
 
-fn finding(f: &Finding) -> FindingRecord {
+pub(super) fn finding(f: &Finding) -> FindingRecord {
     FindingRecord {
         code: f.code.into(),
         level: f.level,

@@ -47,7 +47,13 @@ fn handed(own: Sightings, mirrored: impl FnOnce() -> Sightings) -> (Sightings, O
 }
 
 fn look_at(file: &PhotoFile) -> Result<Looked, Error> {
-    let photo = photo::read(&file.path)?;
+    let bytes = photo::read_bytes(&file.path)?;
+    look_into(&bytes, file)
+}
+
+/// Finds the markers of a photo whose bytes are at hand.
+pub(super) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked, Error> {
+    let photo = photo::decode(bytes, &file.path.display().to_string())?;
     let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
     let (sightings, mirrored) = handed(sightings, || find_markers(&photo.luma.mirrored(), Dictionary::tag36h11()));
     Ok(Looked {

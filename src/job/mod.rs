@@ -12,7 +12,9 @@ mod due;
 mod look;
 mod opened;
 mod outline;
+mod photo_look;
 mod photo_markers;
+mod photo_memory;
 mod plan;
 mod redact;
 mod remeasure;
@@ -25,12 +27,13 @@ mod verify;
 pub use bay::{BayWanted, check_bay};
 pub use due::{Due, due};
 pub use photo_markers::{FoundMarker, PhotoMarkers, photo_markers};
+pub use photo_memory::PhotoMemory;
 pub use plan::{PlanOptions, Reach, Wanted, plan};
 pub use redact::{Area, RedactError, redact};
 pub use remeasure::{AGREE_U, RemeasureError, Remeasured, differences, remeasure};
 pub use seal::{GatherError, gather};
 pub use setup_check::setup_check;
-pub use verify::{Options, verify, verify_all};
+pub use verify::{Options, verify, verify_all, verify_watching};
 
 /// The result in an evidence folder's payload.
 const RESULT: &str = "result.json";

@@ -8,7 +8,7 @@ use super::compare::compare;
 use super::doubles::Doubles;
 use super::look::{Looked, look};
 use super::verify::Options;
-use crate::folder::{JobFolder, Phase};
+use crate::folder::{JobFolder, Phase, PhotoFile};
 use crate::marker::{Carrier, Role};
 use crate::pose::{PhotoView, Problem};
 use crate::verdict::findings::{Moved, PhotoProblem};
@@ -34,6 +34,18 @@ impl Opened {
     /// # Errors
     /// An input that cannot be read or decoded.
     pub(super) fn read(path: &Path, options: &Options) -> Result<Self, Error> {
+        Opened::read_with(path, options, look)
+    }
+
+    /// The same with another way to look at photos.
+    ///
+    /// # Errors
+    /// As [`Opened::read`].
+    pub(super) fn read_with(
+        path: &Path,
+        options: &Options,
+        look: impl FnOnce(&[PhotoFile]) -> Result<Vec<Looked>, Error>,
+    ) -> Result<Self, Error> {
         let mut folder = JobFolder::open(path, &options.models)?;
         let photos = look(&folder.photos)?;
         let mut assignment = assign(&folder, &photos);

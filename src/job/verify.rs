@@ -10,13 +10,15 @@ use super::assign::Assignment;
 use super::convert::{Parts, record};
 use super::doubts::{elsewhere, photo_facts};
 use super::opened::Opened;
+use super::photo_look::looks;
+use super::photo_memory::PhotoMemory;
 use super::plan::next_station;
 use super::series;
 use crate::folder::{JobFolder, Models};
 use crate::marker::Role;
 use crate::measure::{Facts, Measurement, measure};
 use crate::pose::{self, Problem, Scene, adjust};
-use crate::record::{JobRecord, NextPhotoRecord};
+use crate::record::{JobRecord, NextPhotoRecord, PhotoLook};
 use crate::verdict::findings::{Case, PhotoFacts, PhotoProblem, Suspect, detectable, find, suspects};
 use crate::verdict::{Checked, StandSize, check, sensitivity};
 
@@ -33,6 +35,23 @@ pub struct Options {
 /// An input that cannot be read or decoded; everything else is a verdict.
 pub fn verify(path: &Path, options: &Options) -> Result<JobRecord, Error> {
     Ok(judge(Opened::read(path, options)?))
+}
+
+/// The same for a page that verifies after every photo: what was found in known
+/// bytes is remembered (they are read and hashed again), and what each photo
+/// shows on its own is told before anything is adjusted.
+///
+/// # Errors
+/// As [`verify`].
+pub fn verify_watching(
+    path: &Path,
+    options: &Options,
+    memory: &PhotoMemory,
+    told: &mut dyn FnMut(Vec<PhotoLook>),
+) -> Result<JobRecord, Error> {
+    let opened = Opened::read_with(path, options, |photos| memory.look(photos))?;
+    told(looks(&opened));
+    Ok(judge(opened))
 }
 
 /// Verifies several jobs. Attempts of one series in which nothing moved are

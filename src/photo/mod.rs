@@ -28,4 +28,4 @@ pub use light::Light;
 pub use luma::Luma;
 pub use orientation::Orientation;
 pub use preview::{Preview, preview};
-pub use read::{MAX_BYTES, MAX_PIXELS, Photo, decode, read};
+pub use read::{MAX_BYTES, MAX_PIXELS, Photo, decode, exif, read, read_bytes, recognise, sha256};

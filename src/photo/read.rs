@@ -40,8 +40,7 @@ pub struct Photo {
 /// or states more than [`MAX_PIXELS`].
 pub fn read(path: &Path) -> Result<Photo, Error> {
     let name = path.display().to_string();
-    let bytes = read_bytes(path, &name)?;
-    decode(&bytes, &name)
+    decode(&read_bytes(path)?, &name)
 }
 
 /// Decodes one photo from its file's bytes; `name` is for messages.
@@ -63,8 +62,9 @@ pub fn decode(bytes: &[u8], name: &str) -> Result<Photo, Error> {
     Ok(Photo { luma, exif: exif(bytes, kind), sha256: sha256(bytes), kind, width, height })
 }
 
-/// The photo's record; a HEIC file's container says how to turn it.
-pub(super) fn exif(bytes: &[u8], kind: Kind) -> Exif {
+/// The photo's record, as far as these bytes hold it; a HEIC file's container
+/// says how to turn it.
+pub fn exif(bytes: &[u8], kind: Kind) -> Exif {
     let exif = exif_reader::exif(bytes);
     match kind {
         #[cfg(feature = "heic")]
@@ -73,8 +73,11 @@ pub(super) fn exif(bytes: &[u8], kind: Kind) -> Exif {
     }
 }
 
-/// The file's format, or what it is instead.
-pub(super) fn recognise(bytes: &[u8], name: &str) -> Result<Kind, Error> {
+/// The file's format, or what it is instead. The first 4096 bytes are enough.
+///
+/// # Errors
+/// Empty, or of a format that is not decoded: says what it is.
+pub fn recognise(bytes: &[u8], name: &str) -> Result<Kind, Error> {
     if bytes.is_empty() {
         return Err(Error::Empty { name: name.to_owned() });
     }
@@ -93,8 +96,13 @@ pub(super) fn check_size(width: usize, height: usize) -> Result<usize, Fault> {
     width.checked_mul(height).filter(|&n| n <= MAX_PIXELS).ok_or(Fault::TooManyPixels(width, height))
 }
 
-fn read_bytes(path: &Path, name: &str) -> Result<Vec<u8>, Error> {
-    let open = |source| Error::Open { name: name.to_owned(), source };
+/// The bytes of a photo's file.
+///
+/// # Errors
+/// Where it cannot be read or has more than [`MAX_BYTES`].
+pub fn read_bytes(path: &Path) -> Result<Vec<u8>, Error> {
+    let name = path.display().to_string();
+    let open = |source| Error::Open { name: name.clone(), source };
     let file = File::open(path).map_err(open)?;
     let stated = file.metadata().map_err(open)?.len();
     let mut bytes = Vec::new();
@@ -104,11 +112,12 @@ fn read_bytes(path: &Path, name: &str) -> Result<Vec<u8>, Error> {
     }
     let count = stated.max(bytes.len() as u64);
     if count > MAX_BYTES {
-        return Err(Error::TooManyBytes { name: name.to_owned(), bytes: count, max: MAX_BYTES });
+        return Err(Error::TooManyBytes { name, bytes: count, max: MAX_BYTES });
     }
     Ok(bytes)
 }
 
-fn sha256(bytes: &[u8]) -> String {
+/// SHA-256 of a photo's bytes, lower-case hexadecimal.
+pub fn sha256(bytes: &[u8]) -> String {
     Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
 }

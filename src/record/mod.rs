@@ -4,12 +4,14 @@
 mod bay;
 mod context;
 mod doubt;
+mod photo_look;
 mod plan;
 mod types;
 
 pub use bay::{BayLimit, BayPhoto, BayRecord, BaySheet};
 pub use context::{Context, KitRecord, PrerequisiteRecord, SheetRecord, Tool, WaiverRecord};
 pub use doubt::{DetectableRecord, SensitivityRecord};
+pub use photo_look::{LookedCarrier, LookedMarker, PhotoLook};
 pub use plan::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedStation, PredictedCheck, SetupCheckRecord};
 pub use types::{
     AttachmentRecord, AttemptPhoto, AttemptRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord,

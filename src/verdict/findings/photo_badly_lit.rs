@@ -1,6 +1,6 @@
 //! Light that hides markers: glare, burnt-out white, darkness.
 
-use nalgebra::{Point3, Vector2};
+use nalgebra::Vector2;
 
 use super::{Case, Explanation, Finding, PhotoFacts, Rule};
 use crate::marker::{Marker, Role};
@@ -33,10 +33,6 @@ const GLARE: f64 = 0.45;
 const BURNT: f64 = 0.34;
 /// White minus black, display levels / 255.
 const DARK: f64 = 0.12;
-/// Smaller markers than this may be missed in any light, px.
-const FINDABLE_PX: f64 = 24.0;
-/// Cosine of the angle to the marker's normal from which it may be missed in any light.
-const FACING: f64 = 0.35;
 
 fn find(case: &Case) -> Vec<Finding> {
     let seen = case.photos.iter().enumerate().filter(|(_, p)| !p.sightings.markers.is_empty());
@@ -104,28 +100,11 @@ fn whole(photo: &PhotoFacts, id: u32) -> bool {
     photo.sightings.markers.iter().any(|m| m.id == id && m.corner_valid.iter().all(|v| *v))
 }
 
-/// Markers that the photo should show, with their corners in it.
+/// The markers that the solved poses put into a photo.
 fn expected<'a>(case: &Case<'a>, j: usize) -> Vec<(&'a Marker, [Vector2<f64>; 4])> {
-    let Some(solved) = case.scene.and_then(|s| s.photos[j].as_ref()) else { return Vec::new() };
-    let [width, height] = case.photos[j].size_px.map(|n| n as f64);
-    let mut expected = Vec::new();
-    for (k, carrier) in case.rig.carriers.iter().enumerate() {
-        let Some(pose) = case.scene.filter(|s| s.knows(k)).and_then(|s| s.carriers[k]) else { continue };
-        let camera_from_carrier = solved.camera_from_world * pose;
-        let eye = camera_from_carrier.inverse().point(&Point3::origin()).coords;
-        for marker in &carrier.markers {
-            let facing = (eye - marker.centre_mm).normalize().dot(&marker.normal());
-            let corners = marker.corners_mm().map(|p| solved.lens.project(&camera_from_carrier.point(&p).coords));
-            let [Some(a), Some(b), Some(c), Some(d)] = corners else { continue };
-            let corners = [a.pixel, b.pixel, c.pixel, d.pixel];
-            let inside = |p: &Vector2<f64>| p.x > 0.0 && p.y > 0.0 && p.x < width && p.y < height;
-            let side = (0..4).map(|i| (corners[(i + 1) % 4] - corners[i]).norm()).fold(f64::INFINITY, f64::min);
-            if facing > FACING && side > FINDABLE_PX && corners.iter().all(inside) {
-                expected.push((marker, corners));
-            }
-        }
-    }
-    expected
+    let Some(scene) = case.scene else { return Vec::new() };
+    let foreseen = scene.foreseen(case.rig, j, case.photos[j].size_px.map(|n| n as f64));
+    foreseen.into_iter().map(|f| (f.marker, f.corners_px)).collect()
 }
 
 fn burnt_out(photo: &PhotoFacts) -> Option<Finding> {

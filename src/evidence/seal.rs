@@ -213,9 +213,9 @@ fn copy(from: &Path, sha256: Option<&str>, to: &Path) -> Result<(String, u64), S
 
 /// New names of a folder reach the disk.
 pub(super) fn sync_folder(folder: &Path) -> Result<(), SealError> {
-    if cfg!(unix) {
-        let failed = |source| SealError::Io { doing: "write", path: folder.to_path_buf(), source };
-        File::open(folder).and_then(|f| f.sync_all()).map_err(failed)?;
-    }
-    Ok(())
+    crate::folder::sync_folder(folder).map_err(|source| SealError::Io {
+        doing: "write",
+        path: folder.to_path_buf(),
+        source,
+    })
 }

@@ -11,8 +11,8 @@ use super::vin;
 
 pub(super) const FORMAT: &str = "job/1";
 
-/// 1 sigma where an instrument's reading states none (common practice, no source).
-const INSTRUMENTS: [(&str, f64, Unit); 4] = [
+/// Instruments with 1 sigma where a reading states none (common practice, no source).
+pub const INSTRUMENTS: [(&str, f64, Unit); 4] = [
     ("laser", 1.5, Unit::Millimetre),
     ("tape", 3.0, Unit::Millimetre),
     ("level", 0.15, Unit::Degree),

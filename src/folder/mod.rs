@@ -1,5 +1,6 @@
 //! The job folder: `job.toml` (`job/1`) and where the files that it names are found.
 
+mod durable;
 mod embedded;
 mod file;
 mod job_file;
@@ -10,7 +11,8 @@ mod paths;
 pub mod vin;
 mod write;
 
-pub use file::CARD_IDS;
+pub use durable::{make_folder_durably, move_durably, sync_folder, write_durably};
+pub use file::{CARD_IDS, INSTRUMENTS};
 pub use job_file::{Attachment, Calibration, JobFile, Phase, PhotoEntry, Reading, Vehicle};
 pub use job_folder::{AttachedFile, JobFolder, PhotoFile};
 pub use models::{Candidate, InputFile, Kind, Models, Origin, candidate_cameras};

@@ -5,7 +5,7 @@ use std::path::Path;
 use rayon::prelude::*;
 
 use super::PhotoPicture;
-use crate::photo::{self, preview};
+use crate::photo::{self, Preview, preview};
 use crate::record::JobRecord;
 
 /// The longer side of the copies, px: enough to recognise a bay on a screen
@@ -48,14 +48,8 @@ pub fn pictures(folder: &Path, record: &JobRecord) -> Result<Vec<PhotoPicture>, 
 fn picture(folder: &Path, name: &str, orientation: u8) -> Result<PhotoPicture, PictureError> {
     let bytes =
         std::fs::read(folder.join(name)).map_err(|source| PictureError::Read { name: name.to_owned(), source })?;
-    let preview = preview(&bytes, name, SIDE_PX)?;
+    let (jpeg_bytes, preview) = small_jpeg(&bytes, name, SIDE_PX)?;
     let (width, height) = preview.picture.dimensions();
-    let encode = |why: String| PictureError::Encode { name: name.to_owned(), why };
-    let mut jpeg_bytes = Vec::new();
-    let size = |side: u32| u16::try_from(side).map_err(|e| encode(e.to_string()));
-    jpeg_encoder::Encoder::new(&mut jpeg_bytes, QUALITY)
-        .encode(preview.picture.as_raw(), size(width)?, size(height)?, jpeg_encoder::ColorType::Rgb)
-        .map_err(|e| encode(e.to_string()))?;
     Ok(PhotoPicture {
         file: name.to_owned(),
         jpeg_bytes,
@@ -65,4 +59,20 @@ fn picture(folder: &Path, name: &str, orientation: u8) -> Result<PhotoPicture, P
         stored_height: preview.stored_px[1] as u32,
         orientation,
     })
+}
+
+/// An upright copy of a photo as JPEG, its longer side at most `side_px`.
+///
+/// # Errors
+/// The photo cannot be decoded, or the copy not encoded.
+pub fn small_jpeg(bytes: &[u8], name: &str, side_px: usize) -> Result<(Vec<u8>, Preview), PictureError> {
+    let preview = preview(bytes, name, side_px)?;
+    let (width, height) = preview.picture.dimensions();
+    let encode = |why: String| PictureError::Encode { name: name.to_owned(), why };
+    let mut jpeg_bytes = Vec::new();
+    let size = |side: u32| u16::try_from(side).map_err(|e| encode(e.to_string()));
+    jpeg_encoder::Encoder::new(&mut jpeg_bytes, QUALITY)
+        .encode(preview.picture.as_raw(), size(width)?, size(height)?, jpeg_encoder::ColorType::Rgb)
+        .map_err(|e| encode(e.to_string()))?;
+    Ok((jpeg_bytes, preview))
 }

@@ -46,11 +46,12 @@ const FLOORS: [(&str, u8); 26] = [
 ];
 
 /// Imports on one floor, each with its reason.
-const SIDEWAYS: [(&str, &str, &str); 5] = [
+const SIDEWAYS: [(&str, &str, &str); 6] = [
     ("quantity", "num", "an estimate's interval needs the Student distribution"),
     ("folder", "camera", "the job folder reads the files that it names"),
     ("folder", "marker", "the job folder reads the files that it names"),
     ("folder", "setup", "the job folder reads the files that it names"),
+    ("cli", "web", "a command opens the page's door"),
     ("setup", "marker", "a sheet's carriers are looked up in the rig"),
 ];
 

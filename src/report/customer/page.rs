@@ -4,7 +4,7 @@ use maud::{Markup, html};
 
 use super::words;
 use crate::record::JobRecord;
-use crate::report::html::{symbol, symbol_class, whole_page};
+use crate::report::html::{verdict_class, verdict_symbol, whole_page};
 
 /// The page of one job as a whole HTML page. `digest` is the SHA-512 of
 /// `result.json`, lower-case hexadecimal.
@@ -35,8 +35,8 @@ fn statements(record: &JobRecord, digest: &str, top: u8) -> Markup {
             (heading(top, "For the customer: where the target stood"))
             p { (words::WHY) }
             dl.facts { @for (name, value) in words::subject(record) { div.wide[value.len() > 24] { dt { (name) } dd { (value) } } } }
-            div class={ "verdict " (symbol_class(record.verdict)) } {
-                (symbol(record.verdict))
+            div class={ "verdict " (verdict_class(record.verdict)) } {
+                (verdict_symbol(record.verdict))
                 div { p { strong { (words::answer(record.verdict)) } } }
             }
             (heading(top + 1, "What was proven"))

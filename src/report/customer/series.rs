@@ -6,7 +6,7 @@ use maud::{Markup, html};
 use super::words;
 use crate::record::JobRecord;
 use crate::report::figures::moment;
-use crate::report::html::{symbol, symbol_class, whole_page};
+use crate::report::html::{verdict_class, verdict_symbol, whole_page};
 
 /// A sensor with its attempts, the last one last.
 struct Sensor<'a> {
@@ -107,8 +107,8 @@ fn vehicle(records: &[&JobRecord]) -> Markup {
 fn state(sensor: &Sensor) -> Markup {
     let Some(last) = sensor.attempts.last() else { return html! {} };
     html! {
-        div class={ "verdict " (symbol_class(last.verdict)) } {
-            (symbol(last.verdict))
+        div class={ "verdict " (verdict_class(last.verdict)) } {
+            (verdict_symbol(last.verdict))
             div {
                 h3 { (sensor.title) }
                 p {
@@ -130,12 +130,12 @@ fn table(sensors: &[Sensor]) -> Markup {
             thead { tr { @for name in ["Sensor", "Attempt", "Job", "Photos taken", "Verdict"] { th scope="col" { (name) } } } }
             tbody {
                 @for sensor in sensors { @for record in &sensor.attempts {
-                    tr class=(symbol_class(record.verdict)) {
+                    tr class=(verdict_class(record.verdict)) {
                         th scope="row" { (sensor.title) }
                         td data-k="attempt" { (record.context.attempt.map_or("–".to_owned(), |n| n.to_string())) }
                         td data-k="job" { (record.job) }
                         td data-k="photos taken" { (record.context.taken.as_deref().map_or("not stated".to_owned(), moment)) }
-                        td data-k="verdict" { span class={ "tag " (symbol_class(record.verdict)) } { (symbol(record.verdict)) (record.verdict.words()) } }
+                        td data-k="verdict" { span class={ "tag " (verdict_class(record.verdict)) } { (verdict_symbol(record.verdict)) (record.verdict.words()) } }
                     }
                 } }
             }

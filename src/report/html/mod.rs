@@ -26,8 +26,9 @@ mod vehicle;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 pub use archive::{ArchiveRow, archive_end, archive_row, archive_start};
+pub use palette::css as colours_css;
 pub(super) use palette::light;
-pub(super) use symbol::{class as symbol_class, symbol};
+pub use symbol::{class as verdict_class, symbol as verdict_symbol};
 
 use super::clean::clean;
 use crate::record::JobRecord;

@@ -34,7 +34,7 @@ pub(in crate::report) fn light(name: &str) -> &'static str {
 }
 
 /// The variables as CSS; dark only on a screen, so that print is always light.
-pub(super) fn css() -> String {
+pub fn css() -> String {
     let list = |pick: fn(&Colour) -> &str| -> String {
         COLOURS.iter().map(|colour| format!("--{}:{};", colour.0, pick(colour))).collect()
     };

@@ -6,7 +6,7 @@ use maud::{Markup, html};
 use crate::record::Verdict;
 
 /// The style class of a verdict.
-pub(in crate::report) fn class(verdict: Verdict) -> &'static str {
+pub fn class(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Within => "within",
         Verdict::Outside => "outside",
@@ -16,7 +16,7 @@ pub(in crate::report) fn class(verdict: Verdict) -> &'static str {
 }
 
 /// The symbol; hidden from readers of the text, who have the words beside it.
-pub(in crate::report) fn symbol(verdict: Verdict) -> Markup {
+pub fn symbol(verdict: Verdict) -> Markup {
     html! {
         svg.sym viewBox="0 0 100 100" aria-hidden="true" focusable="false" {
             @match verdict {

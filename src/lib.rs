@@ -32,3 +32,4 @@ pub mod survey;
 pub mod synth;
 pub(crate) mod typeface;
 pub mod verdict;
+pub mod web;

@@ -16,6 +16,7 @@ mod recheck;
 mod redact;
 mod seal;
 mod seating;
+mod serve;
 mod setup;
 mod sheet;
 mod stage;
@@ -77,6 +78,8 @@ enum Command {
     Setup(setup::Arguments),
     /// Measure how level and flat a bay's floor is
     Bay(bay::Arguments),
+    /// Serve the technician's page, which phones in the bay open
+    Serve(serve::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
     Stage(stage::Arguments),
     /// Print what a shell needs to complete these commands
@@ -111,6 +114,7 @@ pub fn run() -> ExitCode {
         Command::Plan(a) => plan::run(&a),
         Command::Setup(a) => setup::run(&a),
         Command::Bay(a) => bay::run(&a),
+        Command::Serve(a) => serve::run(a),
         Command::Stage(a) => stage::run(&a),
         Command::Completions(a) => complete::completions(&a, Arguments::command()),
         Command::Man(a) => complete::man(&a, Arguments::command()),

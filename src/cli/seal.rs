@@ -161,7 +161,7 @@ pub(super) fn read_answer(path: &Path) -> Result<(String, Vec<u8>), String> {
 }
 
 /// Asks for a key's passphrase, where somebody sits at a terminal.
-fn ask(key: &Path) -> Option<String> {
+pub(super) fn ask(key: &Path) -> Option<String> {
     if !std::io::stdin().is_terminal() {
         return None;
     }

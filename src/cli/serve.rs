@@ -1,0 +1,74 @@
+//! `baywitness serve`.
+
+use std::net::SocketAddr;
+use std::path::{Path, PathBuf};
+
+use time::UtcOffset;
+
+use super::UNREADABLE;
+use super::output::{colour, complain, say};
+use super::seal::ask;
+use crate::evidence::Key;
+use crate::folder::Models;
+use crate::web::{Options, Server, qr_text};
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Where to listen; anything but 127.0.0.1 asks each device for the code on this terminal
+    #[arg(long, value_name = "ADDR:PORT", default_value = "127.0.0.1:8425")]
+    listen: SocketAddr,
+    /// The folder of job folders; made where it does not exist
+    #[arg(long, value_name = "DIR", default_value = "jobs")]
+    jobs: PathBuf,
+    /// Sign closed jobs with this key of ssh-keygen (ed25519); a .pub file names one that the agent holds
+    #[arg(long, value_name = "FILE")]
+    key: Option<PathBuf>,
+    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    #[arg(long, value_name = "DIR")]
+    models: Option<PathBuf>,
+}
+
+/// Serves the technician's page until it is interrupted.
+pub(super) fn run(arguments: Arguments) -> u8 {
+    match serve(arguments) {
+        Ok(()) => 0,
+        Err(message) => {
+            complain(&message);
+            UNREADABLE
+        }
+    }
+}
+
+fn serve(arguments: Arguments) -> Result<(), String> {
+    let server = Server::bind(ready(arguments)?).map_err(|e| e.to_string())?;
+    say(&greeting(&server), None);
+    server.run().map_err(|e| e.to_string())
+}
+
+/// What was typed as one ready value.
+fn ready(arguments: Arguments) -> Result<Options, String> {
+    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
+    let open = |path: &Path| Key::open(path, &ask).map_err(|e| e.to_string());
+    Ok(Options {
+        listen: arguments.listen,
+        jobs: arguments.jobs,
+        models,
+        key: arguments.key.as_deref().map(open).transpose()?,
+        offset: UtcOffset::current_local_offset().unwrap_or(UtcOffset::UTC),
+    })
+}
+
+fn greeting(server: &Server) -> String {
+    let link = server.link();
+    let Some(code) = server.pairing_code() else {
+        return format!("The page is at {link} for this machine alone. Ctrl-C ends it.\n");
+    };
+    let square = if colour(None) { qr_text(&link).unwrap_or_default() } else { String::new() };
+    format!(
+        "{square}The page is at {link}\nCode for devices: {}-{}. Whoever has it may see and change every job: use the \
+         shop's own network, which must be encrypted. Ctrl-C ends it.\n",
+        &code[..code.len() / 2],
+        &code[code.len() / 2..]
+    )
+}

@@ -1,0 +1,96 @@
+//! What every request shares.
+
+use std::net::SocketAddr;
+use std::path::PathBuf;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicUsize, Ordering};
+
+use time::{OffsetDateTime, UtcOffset};
+use tokio::sync::Semaphore;
+
+use super::desk::Desk;
+use super::library::Library;
+use super::limits;
+use super::pairing::Pairing;
+use super::plans::Plans;
+use super::preview::Previews;
+use super::shelf::Shelf;
+use crate::evidence::Key;
+use crate::folder::Models;
+use crate::job;
+
+/// How to serve.
+#[derive(Debug)]
+pub struct Options {
+    /// Where to listen; port 0 takes any that is free.
+    pub listen: SocketAddr,
+    /// The folder of job folders; made where it does not exist.
+    pub jobs: PathBuf,
+    /// Where set-up sheets, rigs and cameras are found by name.
+    pub models: Models,
+    /// Signs closed jobs.
+    pub key: Option<Key>,
+    /// The bay's clock against UTC, asked before there are threads.
+    pub offset: UtcOffset,
+}
+
+/// The page's state.
+pub(super) struct App {
+    pub(super) options: job::Options,
+    pub(super) key: Option<Key>,
+    pub(super) offset: UtcOffset,
+    pub(super) shelf: Shelf,
+    pub(super) desk: Arc<Desk>,
+    pub(super) library: Library,
+    pub(super) plans: Plans,
+    pub(super) previews: Previews,
+    pub(super) pairing: Pairing,
+    pub(super) uploads: Arc<Semaphore>,
+    /// Open streams of events.
+    pub(super) streams: AtomicUsize,
+}
+
+impl App {
+    /// Nobody needs to pair with a page that only this machine can open.
+    pub(super) fn new(options: Options, address: SocketAddr) -> std::io::Result<Arc<App>> {
+        std::fs::create_dir_all(&options.jobs)?;
+        let jobs = std::fs::canonicalize(&options.jobs)?;
+        let pairing = Pairing::new(address, &jobs)?;
+        let job_options = job::Options { models: options.models };
+        Ok(Arc::new(App {
+            key: options.key,
+            offset: options.offset,
+            shelf: Shelf::new(jobs),
+            desk: Arc::new(Desk::new(job_options.clone())),
+            library: Library::new(job_options.models.clone()),
+            plans: Plans::default(),
+            previews: Previews::default(),
+            pairing,
+            uploads: Arc::new(Semaphore::new(limits::UPLOADS)),
+            streams: AtomicUsize::new(0),
+            options: job_options,
+        }))
+    }
+
+    /// The time at the bay.
+    pub(super) fn now(&self) -> OffsetDateTime {
+        let now = OffsetDateTime::now_utc().to_offset(self.offset);
+        now.replace_nanosecond(0).unwrap_or(now)
+    }
+
+    /// A place among the streams of events; given back when dropped.
+    pub(super) fn stream_place(self: &Arc<App>) -> Option<StreamPlace> {
+        let before = self.streams.fetch_add(1, Ordering::AcqRel);
+        let place = StreamPlace(Arc::clone(self));
+        (before < limits::EVENT_STREAMS).then_some(place)
+    }
+}
+
+/// One of the streams of events.
+pub(super) struct StreamPlace(Arc<App>);
+
+impl Drop for StreamPlace {
+    fn drop(&mut self) {
+        self.0.streams.fetch_sub(1, Ordering::AcqRel);
+    }
+}

@@ -1,0 +1,74 @@
+//! The next attempt: a job of its own, with the last one sealed.
+
+use std::path::{Component, Path};
+
+use super::app::App;
+use super::trouble::Trouble;
+use super::{closing, edit, opening};
+use crate::folder::{JobFile, JobFolder, Origin};
+
+/// Seals a job and makes the job of the next attempt; its folder's name.
+pub(super) fn next(app: &App, name: &str, folder: &Path) -> Result<String, Trouble> {
+    closing::seal(app, name, folder)?;
+    let last = edit::read(folder)?;
+    let series = last.series.clone().unwrap_or_else(|| last.job.clone());
+    if let Some(waiting) = waiting(app, &series, &last) {
+        return Ok(waiting);
+    }
+    let attempt = opening::next_attempt(app, &series, &last.setup).max(last.attempt.unwrap_or(1) + 1);
+    let stem: String = slug(&series);
+    let next = opening::numbered(app.shelf.root(), &format!("{stem}-attempt-{attempt}"))?;
+    let job = JobFile {
+        job: next.clone(),
+        series: Some(series),
+        attempt: Some(attempt),
+        photos: None,
+        photo_entries: None,
+        taken: None,
+        card: Vec::new(),
+        // The stand moved: what was read of it before says nothing now.
+        readings: Vec::new(),
+        attachments: Vec::new(),
+        calibration: None,
+        ..last
+    };
+    let to = app.shelf.root().join(&next);
+    copy_own_inputs(app, folder, &to)?;
+    opening::fill(&to, &job)?;
+    app.shelf.refresh(true);
+    Ok(next)
+}
+
+/// A later attempt that nobody photographed yet: a button pressed twice makes no two.
+fn waiting(app: &App, series: &str, last: &JobFile) -> Option<String> {
+    let later =
+        |job: &JobFile| job.series.as_deref() == Some(series) && job.setup == last.setup && job.attempt > last.attempt;
+    let empty = |name: &str, job: &JobFile| edit::photos(&app.shelf.root().join(name), job).is_empty();
+    app.shelf.refresh(true);
+    let found = app.shelf.latest(1, |e| !e.closed && e.job.as_ref().is_ok_and(|job| later(job) && empty(&e.name, job)));
+    found.into_iter().next().map(|e| e.name)
+}
+
+/// Files that lie in the job's own folder go along.
+fn copy_own_inputs(app: &App, from: &Path, to: &Path) -> Result<(), Trouble> {
+    let opened = JobFolder::open(from, &app.options.models)?;
+    let own = opened.inputs.iter().chain(opened.candidates.iter().map(|c| &c.input));
+    for input in own.filter(|i| i.origin == Origin::Job && i.role != "job") {
+        let Some(path) = &input.path else { continue };
+        let Ok(inside) = path.strip_prefix(from) else { continue };
+        if inside.components().any(|c| !matches!(c, Component::Normal(_))) {
+            continue;
+        }
+        let target = to.join(inside);
+        let copied =
+            target.parent().map_or(Ok(()), std::fs::create_dir_all).and_then(|()| std::fs::copy(path, &target));
+        copied.map_err(|e| Trouble::disk("copy the job's files", &e))?;
+    }
+    Ok(())
+}
+
+/// A folder name of a typed text.
+fn slug(text: &str) -> String {
+    let plain: String = text.chars().map(|c| if c.is_ascii_alphanumeric() || c == '-' { c } else { '_' }).collect();
+    plain.trim_matches(['_', '-']).chars().take(60).collect::<String>()
+}

@@ -1,0 +1,228 @@
+//! The measuring behind the page: one worker for each job that has something
+//! new, so many at a time as there are cores, the results kept in memory and
+//! beside the job file.
+
+use std::collections::HashMap;
+use std::path::{Path, PathBuf};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+use std::time::Instant;
+
+use axum::http::StatusCode;
+use tokio::sync::{Semaphore, broadcast};
+
+use super::edit;
+use super::events::Happened;
+use super::limits;
+use super::shelf::RESULT;
+use super::trouble::{Trouble, blocking};
+use crate::folder::write_durably;
+use crate::job::{self, PhotoMemory, verify_watching};
+use crate::record::{JobRecord, PhotoLook};
+
+/// All jobs at work.
+pub(super) struct Desk {
+    options: job::Options,
+    memory: PhotoMemory,
+    places: Arc<Semaphore>,
+    benches: Mutex<HashMap<String, Arc<Bench>>>,
+}
+
+/// One job at work.
+pub(super) struct Bench {
+    folder: PathBuf,
+    /// Held while the job's files are changed.
+    pub(super) edit: tokio::sync::Mutex<()>,
+    state: Mutex<State>,
+    events: broadcast::Sender<Happened>,
+}
+
+struct State {
+    used: Instant,
+    looks: Vec<PhotoLook>,
+    outcome: Option<Outcome>,
+    /// Something changed since the worker last began.
+    dirty: bool,
+    working: bool,
+}
+
+/// What a verification ended with.
+#[derive(Debug, Clone)]
+pub(super) enum Outcome {
+    /// A record.
+    Record(Arc<JobRecord>),
+    /// An input that can't be read, in words.
+    Failed(String),
+    /// There is no photo yet.
+    NoPhotos,
+}
+
+/// What a page shows of a job's photos.
+#[derive(Debug, Clone)]
+pub(super) struct Standing {
+    pub(super) looks: Vec<PhotoLook>,
+    pub(super) outcome: Option<Outcome>,
+    /// Whether a newer outcome is on its way.
+    pub(super) working: bool,
+}
+
+impl Desk {
+    pub(super) fn new(options: job::Options) -> Self {
+        let cores = std::thread::available_parallelism().map_or(2, usize::from);
+        Desk {
+            options,
+            memory: PhotoMemory::new(limits::REMEMBERED_PHOTOS),
+            places: Arc::new(Semaphore::new(cores)),
+            benches: Mutex::default(),
+        }
+    }
+
+    /// The bench of a job; a job that nobody used for longest loses its place.
+    pub(super) fn bench(&self, name: &str, folder: &Path) -> Arc<Bench> {
+        let mut benches = self.benches.lock().unwrap_or_else(PoisonError::into_inner);
+        if let Some(bench) = benches.get(name) {
+            bench.state().used = Instant::now();
+            return Arc::clone(bench);
+        }
+        if benches.len() >= limits::AT_WORK {
+            let idle = benches.iter().filter(|(_, b)| Arc::strong_count(b) == 1 && !b.state().working);
+            if let Some(oldest) = idle.min_by_key(|(_, b)| b.state().used).map(|(n, _)| n.clone()) {
+                benches.remove(&oldest);
+            }
+        }
+        let bench = Arc::new(Bench {
+            folder: folder.to_path_buf(),
+            edit: tokio::sync::Mutex::new(()),
+            state: Mutex::new(State {
+                used: Instant::now(),
+                looks: Vec::new(),
+                outcome: None,
+                dirty: false,
+                working: false,
+            }),
+            events: broadcast::channel(64).0,
+        });
+        benches.insert(name.to_owned(), Arc::clone(&bench));
+        bench
+    }
+
+    /// Something changed: the job is verified again.
+    pub(super) fn wake(self: &Arc<Self>, bench: &Arc<Bench>) {
+        {
+            let mut state = bench.state();
+            state.dirty = true;
+            if state.working {
+                return;
+            }
+            state.working = true;
+        }
+        let (desk, bench) = (Arc::clone(self), Arc::clone(bench));
+        tokio::spawn(async move { desk.work(bench).await });
+    }
+
+    /// Looks at a photo before anybody is told that it is kept: one that can't
+    /// be decoded would keep the whole job from being measured.
+    ///
+    /// # Errors
+    /// What is wrong with it and what to do.
+    pub(super) async fn examine(self: &Arc<Self>, path: &Path) -> Result<(), Trouble> {
+        let (desk, path) = (Arc::clone(self), path.to_path_buf());
+        let _place = self.places.acquire().await.map_err(|_| Trouble::not_found("this photo"))?;
+        blocking(move || {
+            let named = path.display().to_string();
+            desk.memory.examine(&path).map_err(|e| {
+                let words = e.to_string().replace(&format!("photo {named}"), "the photo");
+                Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "undecodable", words)
+            })
+        })
+        .await
+    }
+
+    async fn work(self: Arc<Self>, bench: Arc<Bench>) {
+        loop {
+            let Ok(place) = Arc::clone(&self.places).acquire_owned().await else { return };
+            bench.state().dirty = false;
+            let (desk, at) = (Arc::clone(&self), Arc::clone(&bench));
+            let worked = tokio::task::spawn_blocking(move || desk.verify(&at)).await;
+            drop(place);
+            let again = {
+                let mut state = bench.state();
+                state.outcome = Some(worked.unwrap_or_else(|_| {
+                    Outcome::Failed("the program failed while it measured this job: report it with the photos".into())
+                }));
+                state.working = state.dirty;
+                state.dirty
+            };
+            bench.tell(Happened::Verdict);
+            if !again {
+                return;
+            }
+        }
+    }
+
+    fn verify(&self, bench: &Bench) -> Outcome {
+        let none = edit::read(&bench.folder).is_ok_and(|job| edit::photos(&bench.folder, &job).is_empty());
+        if none {
+            bench.state().looks.clear();
+            return Outcome::NoPhotos;
+        }
+        let mut told = |looks: Vec<PhotoLook>| {
+            bench.state().looks = looks;
+            bench.tell(Happened::Photos);
+        };
+        match verify_watching(&bench.folder, &self.options, &self.memory, &mut told) {
+            Ok(record) => {
+                // The list's verdict; what can't be kept is measured again when the job is opened.
+                if let Ok(mut json) = serde_json::to_vec_pretty(&record) {
+                    json.push(b'\n');
+                    let _ = write_durably(&bench.folder.join(RESULT), &json);
+                }
+                Outcome::Record(Arc::new(record))
+            }
+            // The bay knows the job's files, not the server's folders.
+            Err(e) => Outcome::Failed(e.to_string().replace(&format!("{}/", bench.folder.display()), "")),
+        }
+    }
+}
+
+impl Bench {
+    fn state(&self) -> MutexGuard<'_, State> {
+        self.state.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// Tells every page that shows the job.
+    pub(super) fn tell(&self, happened: Happened) {
+        // Nobody may be listening.
+        let _ = self.events.send(happened);
+    }
+
+    /// The job's events from now on.
+    pub(super) fn listen(&self) -> broadcast::Receiver<Happened> {
+        self.events.subscribe()
+    }
+
+    /// What is known now.
+    pub(super) fn standing(&self) -> Standing {
+        let state = self.state();
+        Standing { looks: state.looks.clone(), outcome: state.outcome.clone(), working: state.working }
+    }
+
+    /// What is known once nothing is on its way.
+    pub(super) async fn settled(&self) -> Standing {
+        let mut events = self.listen();
+        loop {
+            let standing = self.standing();
+            if !standing.working && standing.outcome.is_some() {
+                return standing;
+            }
+            if events.recv().await == Err(broadcast::error::RecvError::Closed) {
+                return self.standing();
+            }
+        }
+    }
+
+    /// Whether it was never verified since the page was started.
+    pub(super) fn is_new(&self) -> bool {
+        let state = self.state();
+        state.outcome.is_none() && !state.working
+    }
+}

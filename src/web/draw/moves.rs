@@ -1,0 +1,216 @@
+//! One picture that shows which way to move what by how much. Not to scale:
+//! solid is where the stand stands, dashed where it must be.
+
+use maud::{Markup, html};
+
+use crate::quantity::{Quantity, rounded};
+use crate::record::CheckRecord;
+use crate::web::words::{Words, fill};
+
+/// Which way, as somebody at the stand acts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Way {
+    Turn,
+    Sideways,
+    Along,
+    Height,
+    Tilt,
+    Level,
+}
+
+/// One move.
+#[derive(Debug, Clone, PartialEq)]
+pub(in crate::web) struct Move {
+    way: Way,
+    /// Towards the positive side of the vehicle frame: left end nearer, left,
+    /// away, up, top away, right end down.
+    positive: bool,
+    amount: String,
+    /// The check's target and step, where the sheet has several.
+    of: Vec<String>,
+    /// The measuring room's own sentence, which knows how far the ends go.
+    sentence: String,
+}
+
+impl Move {
+    /// The move that a check outside its limits asks for; `None` where nothing
+    /// at the stand is moved by it.
+    pub(in crate::web) fn of(quantity: Quantity, check: &CheckRecord) -> Option<Self> {
+        use Quantity as Q;
+        let by = check.move_by.filter(|m| m.is_finite())?;
+        let (way, places) = match quantity {
+            Q::Yaw => (Way::Turn, 2),
+            Q::LateralOffset | Q::LateralFromNose => (Way::Sideways, 0),
+            Q::Distance | Q::Range => (Way::Along, 0),
+            Q::Height | Q::HeightFromNose => (Way::Height, 0),
+            Q::Pitch => (Way::Tilt, 2),
+            Q::Roll => (Way::Level, 2),
+            _ => return None,
+        };
+        Some(Move {
+            way,
+            positive: by > 0.0,
+            amount: rounded(by.abs(), places),
+            of: check.target.iter().chain(&check.step).cloned().collect(),
+            sentence: check.correction.clone(),
+        })
+    }
+
+    /// What to do; in English as the measuring room says it.
+    pub(in crate::web) fn in_words(&self, words: &Words) -> String {
+        let said =
+            if words.language == "en" && !self.sentence.is_empty() { self.sentence.clone() } else { self.short(words) };
+        if self.of.is_empty() { said } else { format!("{}: {said}", self.of.join(", ")) }
+    }
+
+    fn short(&self, words: &Words) -> String {
+        let text = match (self.way, self.positive) {
+            (Way::Turn, true) => words.turn_left_end,
+            (Way::Turn, false) => words.turn_right_end,
+            (Way::Sideways, true) => words.move_left,
+            (Way::Sideways, false) => words.move_right,
+            (Way::Along, true) => words.move_away,
+            (Way::Along, false) => words.move_towards,
+            (Way::Height, true) => words.move_up,
+            (Way::Height, false) => words.move_down,
+            (Way::Tilt, true) => words.tilt_away,
+            (Way::Tilt, false) => words.tilt_towards,
+            (Way::Level, true) => words.level_right_down,
+            (Way::Level, false) => words.level_left_down,
+        };
+        fill(text, &[&self.amount])
+    }
+
+    fn label(&self) -> String {
+        match self.way {
+            Way::Sideways | Way::Along | Way::Height => format!("{} mm", self.amount),
+            _ => format!("{}°", self.amount),
+        }
+    }
+
+    /// 1 or -1.
+    fn sign(&self) -> f64 {
+        if self.positive { 1.0 } else { -1.0 }
+    }
+}
+
+/// The picture: a view for each kind of move that there is. Where several
+/// targets or steps are to be moved, the first one's is drawn and all are listed.
+pub(in crate::web) fn drawing(words: &Words, moves: &[Move]) -> Markup {
+    let first = moves.first().map(|m| m.of.clone()).unwrap_or_default();
+    let of_first: Vec<&Move> = moves.iter().filter(|m| m.of == first).collect();
+    let find = |way: Way| of_first.iter().copied().find(|m| m.way == way);
+    let above = [find(Way::Turn), find(Way::Sideways), find(Way::Along)];
+    let beside = [find(Way::Height), find(Way::Tilt)];
+    let said: Vec<String> = of_first.iter().map(|m| m.short(words)).collect();
+    html! {
+        figure.movepicture role="img" aria-label=(said.join("; ")) {
+            @if !first.is_empty() { p.of { (first.join(", ")) } }
+            @if above.iter().any(Option::is_some) { (from_above(words, above)) }
+            @if beside.iter().any(Option::is_some) { (from_beside(words, beside)) }
+            @if let Some(level) = find(Way::Level) { (from_vehicle(words, level)) }
+            figcaption { (words.not_to_scale) }
+        }
+    }
+}
+
+/// The vehicle drives upwards; its left is left.
+fn from_above(words: &Words, [turn, sideways, along]: [Option<&Move>; 3]) -> Markup {
+    let (u, v) = (170.0, 96.0);
+    let now_u = u + sideways.map_or(0.0, |m| 44.0 * m.sign());
+    let now_v = v + along.map_or(0.0, |m| 50.0 * m.sign());
+    // Clockwise on the screen, where a counter-clockwise turn is to be made.
+    let angle = turn.map_or(0.0, |m| 9.0 * m.sign());
+    html! {
+        svg viewBox="0 0 340 262" aria-hidden="true" focusable="false" {
+            text.small x="4" y="14" { (words.from_above) }
+            path.body d="M70 262V232C74 204 118 196 170 196C222 196 266 204 270 232V262" {}
+            text.small text-anchor="middle" x="170" y="246" { (words.vehicle_word) }
+            text.small x="4" y="256" { (words.left_word) }
+            text.small text-anchor="end" x="336" y="256" { (words.right_word) }
+            g transform={ "translate(" (u) " " (v) ")" } { path.wanted d="M-78 0H78M0 0V16" {} }
+            g transform={ "translate(" (now_u) " " (now_v) ") rotate(" (angle) ")" } { path.now d="M-78 0H78M0 0V16" {} }
+            @if let Some(m) = sideways {
+                (arrow([now_u, now_v + 26.0], [u, now_v + 26.0]))
+                (label([f64::midpoint(now_u, u), now_v + 48.0], "middle", &m.label()))
+            }
+            @if let Some(m) = along {
+                (arrow([u - 46.0, now_v], [u - 46.0, v]))
+                (label([u - 54.0, f64::midpoint(now_v, v) + 5.0], "end", &m.label()))
+            }
+            @if let Some(m) = turn {
+                @let reach = 92.0;
+                @let bend = 24.0 * m.sign();
+                (arrow([now_u - reach, now_v - bend], [now_u - reach, now_v + bend]))
+                (arrow([now_u + reach, now_v + bend], [now_u + reach, now_v - bend]))
+                (label([now_u + reach, now_v + 46.0], "middle", &m.label()))
+            }
+        }
+    }
+}
+
+/// Seen from the vehicle's right: it drives to the right.
+fn from_beside(words: &Words, [height, tilt]: [Option<&Move>; 2]) -> Markup {
+    let (u, v) = (206.0, 84.0);
+    let now_v = v + height.map_or(0.0, |m| 34.0 * m.sign());
+    // A top that must go away, to the right, leans to the left now.
+    let angle = tilt.map_or(0.0, |m| -10.0 * m.sign());
+    html! {
+        svg viewBox="0 -28 340 222" aria-hidden="true" focusable="false" {
+            text.small x="4" y="-13" { (words.from_side) }
+            path.body d="M0 70C30 74 78 92 92 108C104 118 106 140 100 158H82A24 24 0 0 0 34 158H0" {}
+            circle.wheel cx="58" cy="160" r="20" {}
+            path.floor d="M0 181H340" {}
+            path.mast d={ "M" (u) " " (now_v) "V180M" (u - 22.0) " 180H" (u + 22.0) } {}
+            path.wanted d={ "M" (u) " " (v - 42.0) "V" (v + 42.0) } {}
+            g transform={ "translate(" (u) " " (now_v) ") rotate(" (angle) ")" } { path.now d="M0 -42V42" {} }
+            @if let Some(m) = height {
+                (arrow([u + 36.0, now_v], [u + 36.0, v]))
+                (label([u + 46.0, f64::midpoint(now_v, v) + 5.0], "start", &m.label()))
+            }
+            @if let Some(m) = tilt {
+                @let reach = 24.0 * m.sign();
+                (arrow([u - reach, now_v - 54.0], [u + reach, now_v - 54.0]))
+                (label([u + 34.0, now_v - 48.0], "start", &m.label()))
+            }
+        }
+    }
+}
+
+/// Seen from the driver's seat: the vehicle's left is left.
+fn from_vehicle(words: &Words, level: &Move) -> Markup {
+    let (u, v) = (170.0, 74.0);
+    // The right end is to go down: it is high now.
+    let angle = -7.0 * level.sign();
+    let bend = 22.0 * level.sign();
+    html! {
+        svg viewBox="0 0 340 150" aria-hidden="true" focusable="false" {
+            text.small x="4" y="14" { (words.from_vehicle) }
+            path.floor d="M0 138H340" {}
+            path.mast d="M170 74V137M140 137H200" {}
+            g transform={ "translate(" (u) " " (v) ")" } { path.wanted d="M-96 0H96" {} }
+            g transform={ "translate(" (u) " " (v) ") rotate(" (angle) ")" } { path.now d="M-96 0H96" {} }
+            (arrow([u + 116.0, v - bend], [u + 116.0, v + bend]))
+            (arrow([u - 116.0, v + bend], [u - 116.0, v - bend]))
+            (label([u, v - 26.0], "middle", &level.label()))
+            text.small x="4" y="132" { (words.left_word) }
+            text.small text-anchor="end" x="336" y="132" { (words.right_word) }
+        }
+    }
+}
+
+fn arrow(from: [f64; 2], to: [f64; 2]) -> Markup {
+    let (du, dv) = (to[0] - from[0], to[1] - from[1]);
+    let length = du.hypot(dv).max(1.0);
+    let (du, dv) = (du / length, dv / length);
+    let foot = [to[0] - 14.0 * du, to[1] - 14.0 * dv];
+    let side = [-8.0 * dv, 8.0 * du];
+    html! {
+        path.shaft d={ "M" (from[0]) " " (from[1]) "L" (foot[0]) " " (foot[1]) } {}
+        path.tip d={ "M" (to[0]) " " (to[1]) "L" (foot[0] + side[0]) " " (foot[1] + side[1]) "L" (foot[0] - side[0]) " " (foot[1] - side[1]) "Z" } {}
+    }
+}
+
+fn label(at: [f64; 2], anchor: &str, text: &str) -> Markup {
+    html! { text.amount text-anchor=(anchor) x=(at[0]) y=(at[1]) { (text) } }
+}

@@ -1,0 +1,90 @@
+//! Changes of a job file: read, changed, read back as `verify` will, and only
+//! then written.
+
+use std::path::Path;
+
+use super::trouble::Trouble;
+use crate::folder::{JobFile, Phase, PhotoEntry, write_durably};
+use crate::input::SourceFile;
+
+/// Reads a job file.
+pub(super) fn read(folder: &Path) -> Result<JobFile, Trouble> {
+    let source = SourceFile::read(&folder.join("job.toml"))?;
+    Ok(JobFile::from_toml(source.text()?, "job.toml")?)
+}
+
+/// Writes a job file that reads back; it is on the disk when this returns.
+pub(super) fn write(folder: &Path, job: &JobFile) -> Result<(), Trouble> {
+    let text = job.to_toml();
+    JobFile::from_toml(&text, "job.toml")?;
+    write_durably(&folder.join("job.toml"), text.as_bytes()).map_err(|e| Trouble::disk("write job.toml", &e))
+}
+
+/// Changes a job file; whoever calls holds the job's lock.
+pub(super) fn change<T>(folder: &Path, change: impl FnOnce(&mut JobFile) -> Result<T, Trouble>) -> Result<T, Trouble> {
+    let mut job = read(folder)?;
+    let before = job.clone();
+    let answer = change(&mut job)?;
+    if job != before {
+        write(folder, &job)?;
+    }
+    Ok(answer)
+}
+
+/// The photos that a job file lists; where it lists none, those in `photos/`,
+/// as `verify` takes them.
+pub(super) fn photos(folder: &Path, job: &JobFile) -> Vec<PhotoEntry> {
+    let plain = |file: String| PhotoEntry { file, step: None, phase: None };
+    match (&job.photo_entries, &job.photos) {
+        (Some(entries), _) => entries.clone(),
+        (None, Some(names)) => names.iter().cloned().map(plain).collect(),
+        (None, None) => in_folder(folder).into_iter().map(plain).collect(),
+    }
+}
+
+fn in_folder(folder: &Path) -> Vec<String> {
+    let Ok(entries) = std::fs::read_dir(folder.join("photos")) else { return Vec::new() };
+    let mut names: Vec<String> = entries
+        .filter_map(|e| e.ok()?.file_name().into_string().ok())
+        .filter(|name| {
+            let ending = Path::new(name).extension().and_then(|e| e.to_str()).unwrap_or_default().to_lowercase();
+            !name.starts_with('.') && ["jpg", "jpeg", "png", "heic"].contains(&ending.as_str())
+        })
+        .map(|name| format!("photos/{name}"))
+        .collect();
+    names.sort();
+    names
+}
+
+/// Lists the photos one by one, so that each can say what it belongs to.
+pub(super) fn list(folder: &Path, job: &mut JobFile) {
+    job.photo_entries = Some(photos(folder, job));
+    job.photos = None;
+}
+
+/// Lists pictures that somebody copied into `photos/` beside listed ones;
+/// whether there were any.
+pub(super) fn adopt(folder: &Path) -> Result<bool, Trouble> {
+    change(folder, |job| {
+        let Some(entries) = &mut job.photo_entries else { return Ok(false) };
+        let new: Vec<String> = in_folder(folder).into_iter().filter(|f| entries.iter().all(|e| e.file != *f)).collect();
+        let any = !new.is_empty();
+        entries.extend(new.into_iter().map(|file| PhotoEntry { file, step: None, phase: Some(Phase::Before) }));
+        Ok(any)
+    })
+}
+
+/// Takes what is no longer there out of the list; an empty list is none.
+pub(super) fn unlist(job: &mut JobFile, file: &str) {
+    if let Some(entries) = &mut job.photo_entries {
+        entries.retain(|e| e.file != file);
+        if entries.is_empty() {
+            job.photo_entries = None;
+        }
+    }
+}
+
+/// Whether a photo was taken after the calibration ran.
+pub(super) fn is_after(entry: &PhotoEntry) -> bool {
+    entry.phase == Some(Phase::After)
+}

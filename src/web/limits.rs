@@ -1,0 +1,46 @@
+//! How much anybody may send or hold. A shop's own phones stay far below.
+
+use std::time::Duration;
+
+/// Connections at a time; more wait.
+pub(super) const CONNECTIONS: usize = 512;
+/// Streams of events at a time.
+pub(super) const EVENT_STREAMS: usize = 256;
+/// Bytes of a request's head.
+pub(super) const HEAD_BYTES: usize = 16 * 1024;
+/// A request's head must be there after this.
+pub(super) const HEAD_TIME: Duration = Duration::from_secs(10);
+/// Bytes of a form.
+pub(super) const FORM_BYTES: usize = 64 * 1024;
+/// Bytes of a photo: a phone's largest JPEG takes a third.
+pub(super) const PHOTO_BYTES: u64 = 64 * 1024 * 1024;
+/// Bytes of an attachment.
+pub(super) const ATTACHMENT_BYTES: u64 = 32 * 1024 * 1024;
+/// An upload that stands still for so long is given up; the phone sends it again.
+pub(super) const STILL: Duration = Duration::from_secs(20);
+/// An upload takes at most so long, however slowly it trickles.
+pub(super) const UPLOAD_TIME: Duration = Duration::from_secs(600);
+/// Uploads at a time; more are asked to come again.
+pub(super) const UPLOADS: usize = 128;
+/// Photos of a job.
+pub(super) const PHOTOS: usize = 60;
+/// Attachments of a job.
+pub(super) const ATTACHMENTS: usize = 30;
+/// Readings of a job.
+pub(super) const READINGS: usize = 20;
+/// Characters of a typed line.
+pub(super) const LINE: usize = 120;
+/// Jobs whose results are held in memory; the longest unused goes first.
+pub(super) const AT_WORK: usize = 200;
+/// Photos whose markers are remembered.
+pub(super) const REMEMBERED_PHOTOS: usize = 600;
+/// Plans that are remembered.
+pub(super) const PLANS: usize = 200;
+/// Phones that are paired.
+pub(super) const PHONES: usize = 200;
+/// Wrong pairing codes in a minute before everybody has to wait.
+pub(super) const WRONG_CODES: usize = 20;
+/// The latest open jobs whose cards are no other job's: the kept ids give 29 cards of three.
+pub(super) const CARDS: usize = 25;
+/// Jobs on one page of the list.
+pub(super) const ROWS: usize = 40;

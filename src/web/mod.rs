@@ -1,0 +1,40 @@
+//! The technician's page: a door beside the command line. It shows and edits
+//! ordinary job folders; what is measured comes from the `job` room.
+//!
+//! From the outside in: `server` accepts connections, `guard` and `pairing` say
+//! who may ask, `routes` says what can be asked, `page` and `draw` answer,
+//! `intake` keeps what is sent, `edit` changes job files, `desk` measures,
+//! `shelf` knows the folders, `words` has every string in every language.
+
+mod answer;
+mod app;
+mod attempt;
+mod closing;
+mod desk;
+mod draw;
+mod edit;
+mod events;
+mod forms;
+mod guard;
+mod intake;
+mod language;
+mod library;
+mod limits;
+mod opening;
+mod page;
+mod pairing;
+mod paperwork;
+mod plans;
+mod preview;
+mod routes;
+mod sending;
+mod server;
+mod shelf;
+mod trouble;
+mod upload;
+mod view;
+mod words;
+
+pub use app::Options;
+pub use pairing::qr_text;
+pub use server::{Error, Server};

@@ -1,0 +1,160 @@
+//! One photo with what was found in it, and whether to take it again.
+
+use std::path::Path;
+
+use maud::{Markup, html};
+
+use crate::folder::PhotoEntry;
+use crate::record::{FindingRecord, Level, LookedMarker, PhotoLook};
+use crate::web::answer::{encoded, job_path};
+use crate::web::desk::Outcome;
+use crate::web::edit::is_after;
+use crate::web::view::View;
+use crate::web::words::{Words, fill};
+
+/// A listed photo, number `i` from 0; `page` is where its deeds lead back to.
+pub(super) fn card(words: &Words, view: &View, i: usize, entry: &PhotoEntry, page: &str) -> Markup {
+    let look = view.look(&entry.file);
+    let remarks = remarks(view, &entry.file, look);
+    let poor = remarks.iter().any(|f| f.level != Level::Note) || look.is_some_and(|l| !l.ties_the_stand());
+    let title = fill(words.photo_n, &[&(i + 1).to_string()]);
+    html! {
+        li.photo.poor[poor] id={ "photo-" (i) } {
+            h3 {
+                (title)
+                @if is_after(entry) { " · " (words.after_photo_tag) }
+                @if let Some(step) = &entry.step { " · " (step) }
+            }
+            (picture(words, view, entry, look, &title))
+            div.said {
+                @match look {
+                    None if view.standing.working => p.judged.wait { (words.looking) },
+                    None if unreadable(view, &entry.file) => p.judged.bad { span aria-hidden="true" { "↻ " } (words.retake_photo) },
+                    None => {},
+                    Some(_) if poor => p.judged.bad { span aria-hidden="true" { "↻ " } (words.retake_photo) },
+                    Some(_) => p.judged.good { span aria-hidden="true" { "✓ " } (words.good_photo) },
+                }
+                @if let Some(look) = look { (shown(words, look)) }
+                @for f in &remarks { p.remark lang="en" { (f.message) } }
+                @if !view.closed { (aside_form(words, view, &entry.file, page)) }
+            }
+        }
+    }
+}
+
+/// What is wrong with this photo: by itself, and beside the others once they
+/// are adjusted; each once.
+fn remarks(view: &View, file: &str, look: Option<&PhotoLook>) -> Vec<FindingRecord> {
+    let mut all: Vec<FindingRecord> = look.map(|l| l.remarks.clone()).unwrap_or_default();
+    let of_record = view.record().into_iter().flat_map(|r| &r.findings);
+    for f in of_record.filter(|f| f.photo.as_deref() == Some(file)) {
+        if all.iter().all(|known| known.code != f.code) {
+            all.push(f.clone());
+        }
+    }
+    all.sort_by_key(|f| f.level);
+    all
+}
+
+/// Whether this photo is why the job can't be measured.
+fn unreadable(view: &View, file: &str) -> bool {
+    matches!(&view.standing.outcome, Some(Outcome::Failed(why)) if why.contains(file))
+}
+
+fn shown(words: &Words, look: &PhotoLook) -> Markup {
+    let names = |seen: bool| -> Vec<String> {
+        let some = look.carriers.iter().filter(|c| (c.seen > 0) == seen);
+        some.map(|c| if seen { format!("{} ({})", c.name, c.seen) } else { c.name.clone() }).collect()
+    };
+    let missing: Vec<String> = look.missing.iter().map(|m| m.id.to_string()).collect();
+    html! {
+        @if !look.ties_the_stand() { p.remark { (words.no_target) } }
+        p { (fill(words.seen_markers, &[&look.seen.len().to_string()])) ". " (words.shows) ": " (names(true).join(", ")) }
+        @if !missing.is_empty() {
+            p { (fill(words.missing_markers, &[&missing.len().to_string(), &missing.join(", ")])) ". " (words.covered) }
+        }
+    }
+}
+
+fn picture(words: &Words, view: &View, entry: &PhotoEntry, look: Option<&PhotoLook>, title: &str) -> Markup {
+    let source = format!("{}?file={}", job_path(&view.name, "picture"), encoded(&entry.file));
+    let [width, height] = look.map_or([4.0, 3.0], |l| l.upright_px);
+    let described = look.map_or_else(
+        || title.to_owned(),
+        |l| format!("{title}: {}", fill(words.seen_markers, &[&l.seen.len().to_string()])),
+    );
+    html! {
+        div.picture {
+            img src=(source) alt=(described) loading="lazy" decoding="async" width=(width) height=(height);
+            @if let Some(look) = look { (drawn(look)) }
+        }
+    }
+}
+
+/// Markers over the picture: found ones ringed, missing ones dashed and crossed
+/// out with their number.
+fn drawn(look: &PhotoLook) -> Markup {
+    let [width, height] = look.upright_px;
+    let unit = width.max(height) / 1000.0;
+    html! {
+        svg.drawn viewBox={ "0 0 " (width) " " (height) } aria-hidden="true" focusable="false" preserveAspectRatio="none" {
+            @for class in ["casing", "ring"] { g class=(class) stroke-width=(unit * if class == "casing" { 9.0 } else { 4.0 }) {
+                @for m in &look.seen { path d=(outline(m, false)) {} }
+            } }
+            @for class in ["casing", "lost"] { g class=(class) stroke-width=(unit * if class == "casing" { 10.0 } else { 5.0 }) stroke-dasharray=(14.0 * unit) {
+                @for m in &look.missing { path d=(outline(m, true)) {} }
+            } }
+            @for m in &look.missing {
+                @let [u, v] = m.corners_px[0];
+                text.number x=(u) y=(v - 10.0 * unit) font-size=(44.0 * unit) stroke-width=(9.0 * unit) { (m.id) }
+            }
+        }
+    }
+}
+
+fn outline(marker: &LookedMarker, crossed: bool) -> String {
+    let [a, b, c, d] = marker.corners_px.map(|[u, v]| format!("{u:.1} {v:.1}"));
+    let cross = if crossed { format!("M{a}L{c}M{b}L{d}") } else { String::new() };
+    format!("M{a}L{b}L{c}L{d}Z{cross}")
+}
+
+fn aside_form(words: &Words, view: &View, file: &str, page: &str) -> Markup {
+    html! {
+        form.inline method="post" action=(job_path(&view.name, "aside")) {
+            input type="hidden" name="file" value=(file);
+            input type="hidden" name="page" value=(page);
+            button type="submit" { (words.set_aside) span.gone { ": " (name_of(file)) } }
+        }
+    }
+}
+
+/// The photos that were set aside.
+pub(super) fn aside_list(words: &Words, view: &View) -> Markup {
+    if view.aside.is_empty() {
+        return html! {};
+    }
+    html! {
+        details.aside {
+            summary { (words.aside_photos) " (" (view.aside.len()) ")" }
+            ul.photos {
+                @for name in &view.aside {
+                    li.photo {
+                        div.picture {
+                            img src={ (job_path(&view.name, "picture")) "?file=" (encoded(&format!("aside/{name}"))) } alt=(name) loading="lazy" width="4" height="3";
+                        }
+                        @if !view.closed {
+                            form.inline method="post" action=(job_path(&view.name, "back")) {
+                                input type="hidden" name="file" value=(name);
+                                button type="submit" { (words.bring_back) span.gone { ": " (name) } }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn name_of(file: &str) -> String {
+    Path::new(file).file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default()
+}

@@ -1,0 +1,82 @@
+//! Where to stand, planned once for each sheet, kit, camera and vehicle.
+
+use std::collections::HashMap;
+use std::path::Path;
+use std::sync::{Arc, Mutex, PoisonError};
+
+use super::app::App;
+use super::limits;
+use crate::camera::Profile;
+use crate::folder::{JobFile, Kind, Vehicle};
+use crate::input::SourceFile;
+use crate::job::{self, PlanOptions, Reach, Wanted};
+use crate::marker::{Rig, RigFile};
+use crate::record::PlanRecord;
+use crate::setup::Setup;
+
+/// Plans by the bytes of what they were made from.
+#[derive(Default)]
+pub(super) struct Plans {
+    known: Mutex<HashMap<String, Arc<PlanRecord>>>,
+}
+
+/// What a job names, read: from its own folder, else by name.
+pub(super) struct Named {
+    pub(super) setup: Setup,
+    pub(super) rig: Rig,
+    camera: Profile,
+    key: String,
+}
+
+/// Reads a job's sheet, kit and a camera. Words say what can't be read.
+pub(super) fn named(app: &App, folder: &Path, job: &JobFile) -> Result<Named, String> {
+    let (setup_file, rig_file) = (open(app, folder, Kind::Setup, &job.setup)?, open(app, folder, Kind::Rig, &job.rig)?);
+    let camera_file = job.camera.as_deref().map(|name| open(app, folder, Kind::Camera, name)).transpose()?;
+    let words = |e: crate::input::Error| e.to_string();
+    let setup = Setup::from_toml(setup_file.text().map_err(words)?, setup_file.name()).map_err(words)?;
+    let rig = RigFile::from_toml(rig_file.text().map_err(words)?, rig_file.name()).map_err(words)?.rig;
+    let camera = match &camera_file {
+        Some(file) => Profile::from_toml(file.text().map_err(words)?, file.name()).map_err(words)?,
+        // Each photo will say which; for the plan any of the shop's will do.
+        None => app.library.now().cameras.first().map(|(_, c)| c.clone()).ok_or("no camera file is at hand")?,
+    };
+    let v = &job.vehicle;
+    let sizes = (v.wheelbase_mm, v.nose_from_rear_axle_mm, v.floor_below_hub_mm);
+    let key = format!("{} {} {} {sizes:?}", setup_file.sha256(), rig_file.sha256(), camera.name);
+    Ok(Named { setup, rig, camera, key })
+}
+
+fn open(app: &App, folder: &Path, kind: Kind, name: &str) -> Result<SourceFile, String> {
+    let own = [folder.join(name), folder.join(format!("{name}.toml"))];
+    if let Some(path) = own.iter().find(|p| p.is_file()) {
+        return SourceFile::read(path).map_err(|e| e.to_string());
+    }
+    let stem = name.trim_end_matches(".toml");
+    // Only names: a path could lead anywhere.
+    if !app.options.models.names(kind).iter().any(|known| known == stem) {
+        return Err(format!("no {} \"{name}\" is found", kind.name()));
+    }
+    app.options.models.open(&[kind], stem).map_err(|e| e.to_string())
+}
+
+impl Plans {
+    /// The plan of a job, made where it is not known; takes a second then.
+    pub(super) fn plan(&self, named: &Named, vehicle: &Vehicle) -> Result<Arc<PlanRecord>, String> {
+        let known =
+            |plans: &Plans| plans.known.lock().unwrap_or_else(PoisonError::into_inner).get(&named.key).map(Arc::clone);
+        if let Some(plan) = known(self) {
+            return Ok(plan);
+        }
+        let Named { setup, rig, camera, .. } = named;
+        setup.check_against(rig).map_err(|p| format!("{}; {}", p.problem, p.remedy))?;
+        let ahead_mm = setup.limits.free_ahead_mm.unwrap_or(Reach::default().ahead_mm);
+        let options = PlanOptions { reach: Reach { ahead_mm, ..Reach::default() }, ..PlanOptions::default() };
+        let plan = Arc::new(job::plan(Wanted { rig, setup, camera, vehicle }, &options));
+        let mut plans = self.known.lock().unwrap_or_else(PoisonError::into_inner);
+        if plans.len() >= limits::PLANS {
+            plans.clear();
+        }
+        plans.insert(named.key.clone(), Arc::clone(&plan));
+        Ok(plan)
+    }
+}

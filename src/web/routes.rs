@@ -1,0 +1,418 @@
+//! What can be asked, and which page or deed answers.
+
+use std::net::SocketAddr;
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use axum::Router;
+use axum::extract::rejection::FormRejection;
+use axum::extract::{DefaultBodyLimit, Form, Path, Query, State};
+use axum::http::header::{CONTENT_SECURITY_POLICY, CONTENT_TYPE, REFERER, SET_COOKIE};
+use axum::http::{HeaderMap, HeaderValue, StatusCode};
+use axum::middleware::from_fn_with_state;
+use axum::response::{IntoResponse, Response};
+use axum::routing::{get, post};
+
+use super::answer::{html, job_path, page_or, see, see_or, trouble_page};
+use super::app::App;
+use super::desk::{Bench, Outcome};
+use super::events::{Happened, stream_of};
+use super::forms::Fields;
+use super::guard::{Guarded, REPORT_POLICY, guard};
+use super::language::{LANGUAGE_COOKIE, Visitor, by_name};
+use super::pairing::{Refused, TOKEN_COOKIE};
+use super::trouble::{Trouble, blocking};
+use super::view::View;
+use super::{attempt, closing, edit, intake, limits, opening, page, paperwork, sending};
+
+pub(super) type Shared = State<Arc<App>>;
+type Pairs = Vec<(String, String)>;
+type Typed = Result<Form<Pairs>, FormRejection>;
+
+/// Every route behind the guard.
+pub(super) fn routes(app: &Arc<App>, address: SocketAddr) -> Router {
+    let job = Router::new()
+        .route("/", get(job_start))
+        .route("/prepare", get(prepare).post(prepare_typed))
+        .route("/photos", get(photos).post(sending::photo))
+        .route("/finish", get(finish))
+        .route("/calibration", post(calibration_typed))
+        .route("/live", get(live))
+        .route("/events", get(events))
+        .route("/picture", get(picture))
+        .route("/report", get(report))
+        .route("/aside", post(set_aside))
+        .route("/back", post(bring_back))
+        .route("/files", post(sending::file))
+        .route("/card", get(card).post(card_made))
+        .route("/attempt", post(next_attempt))
+        .route("/close", post(close));
+    Router::new()
+        .route("/", get(start))
+        .route("/new", get(sheets))
+        .route("/new/{sheet}", get(new_job).post(new_job_typed))
+        .nest("/jobs/{name}", job)
+        .route("/language/{code}", get(language))
+        .route("/pair", get(pair).post(pair_typed))
+        .route("/pair/{code}", get(pair_scanned))
+        .route("/page.css", get(|| async { asset("text/css", page::style()) }))
+        .route("/icon.svg", get(|| async { asset("image/svg+xml", include_str!("assets/icon.svg").to_owned()) }))
+        .route("/page.js", get(|| async { asset("text/javascript", include_str!("assets/page.js").to_owned()) }))
+        .fallback(|visitor: Visitor| async move { trouble_page(visitor, &Trouble::not_found("this page")) })
+        .layer(DefaultBodyLimit::max(limits::FORM_BYTES))
+        .layer(from_fn_with_state(Guarded { app: Arc::clone(app), address }, guard))
+        .with_state(Arc::clone(app))
+}
+
+fn asset(kind: &'static str, text: String) -> Response {
+    ([(CONTENT_TYPE, HeaderValue::from_static(kind))], text).into_response()
+}
+
+/// A value of the address's query.
+pub(super) fn queried<'a>(query: &'a Pairs, name: &str) -> Option<&'a str> {
+    query.iter().find(|(n, _)| n == name).map(|(_, v)| v.as_str()).filter(|v| v.len() <= 400)
+}
+
+/// A job and its bench by the folder's name.
+pub(super) fn job(app: &Arc<App>, name: &str) -> Result<(PathBuf, Arc<Bench>), Trouble> {
+    let folder = app.shelf.path(name).ok_or_else(|| Trouble::not_found("this job"))?;
+    let bench = app.desk.bench(name, &folder);
+    Ok((folder, bench))
+}
+
+/// A deed on an open job's files, with nobody else at them; then it is measured again.
+pub(super) async fn change<T: Send + 'static>(
+    app: &Arc<App>,
+    name: &str,
+    deed: impl FnOnce(&std::path::Path) -> Result<T, Trouble> + Send + 'static,
+) -> Result<T, Trouble> {
+    let (folder, bench) = job(app, name)?;
+    let lock = bench.edit.lock().await;
+    if app.shelf.is_closed(name) {
+        return Err(Trouble::closed());
+    }
+    let done = blocking(move || deed(&folder)).await;
+    drop(lock);
+    if done.is_ok() {
+        app.desk.wake(&bench);
+    }
+    done
+}
+
+fn typed(form: Typed) -> Result<Fields, Trouble> {
+    form.map(|Form(pairs)| Fields(pairs))
+        .map_err(|_| Trouble::new(StatusCode::BAD_REQUEST, "form", "the form came damaged or too large: send it again"))
+}
+
+async fn start(State(app): Shared, visitor: Visitor, Query(query): Query<Pairs>) -> Response {
+    let words = visitor.words;
+    let made = blocking(move || {
+        let q = queried(&query, "q").unwrap_or_default().to_owned();
+        let from = queried(&query, "from").and_then(|f| f.parse().ok()).unwrap_or(0usize).min(10_000_000);
+        let (rows, count) = app.shelf.search(&q, from, limits::ROWS);
+        let rows = rows.into_iter().map(|e| (app.shelf.verdict(&e), e)).collect::<Vec<_>>();
+        Ok(page::start::page(words, &q, &rows, from, count, app.offset))
+    })
+    .await;
+    page_or(visitor, made)
+}
+
+async fn sheets(State(app): Shared, visitor: Visitor, Query(query): Query<Pairs>) -> Response {
+    let words = visitor.words;
+    let made = blocking(move || {
+        let q = queried(&query, "q").unwrap_or_default().to_owned();
+        let recent = app.shelf.latest(60, |_| true);
+        let recent: Vec<String> = recent.into_iter().filter_map(|e| Some(e.job.ok()?.setup)).collect();
+        Ok(page::sheets::page(words, &app.library.now(), &q, &recent))
+    })
+    .await;
+    page_or(visitor, made)
+}
+
+async fn new_job(State(app): Shared, visitor: Visitor, Path(sheet): Path<String>) -> Response {
+    let made = blocking(move || page::new_job::page(visitor.words, &app, &sheet, &Fields(Vec::new()), None)).await;
+    page_or(visitor, made)
+}
+
+async fn new_job_typed(State(app): Shared, visitor: Visitor, Path(sheet): Path<String>, form: Typed) -> Response {
+    let fields = match typed(form) {
+        Ok(fields) => fields,
+        Err(trouble) => return trouble_page(visitor, &trouble),
+    };
+    let made = blocking(move || {
+        Ok(match opening::open(&app, &sheet, &fields) {
+            Ok(name) => Ok(job_path(&name, "prepare")),
+            Err(trouble) => Err(page::new_job::page(visitor.words, &app, &sheet, &fields, Some(&trouble.words))?),
+        })
+    })
+    .await;
+    match made {
+        Ok(Ok(path)) => see(&path),
+        Ok(Err(page)) => html(StatusCode::UNPROCESSABLE_ENTITY, page.into_string()),
+        Err(trouble) => trouble_page(visitor, &trouble),
+    }
+}
+
+async fn job_start(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+    let to = blocking(move || {
+        let (folder, bench) = job(&app, &name)?;
+        let view = View::of(&app, &name, folder, &bench)?;
+        let (answered, all) = view.answered();
+        let page = match () {
+            () if view.closed => "finish",
+            () if view.photos.is_empty() && answered < all => "prepare",
+            () => "photos",
+        };
+        Ok(job_path(&name, page))
+    })
+    .await;
+    see_or(visitor, to)
+}
+
+/// Gathers a job for a page, and has it measured where that was not done yet.
+async fn view(app: &Arc<App>, name: &str, plan: bool) -> Result<View, Trouble> {
+    let (folder, bench) = job(app, name)?;
+    if !app.shelf.is_closed(name) {
+        let lock = bench.edit.lock().await;
+        let at = folder.clone();
+        if blocking(move || edit::adopt(&at)).await? {
+            app.desk.wake(&bench);
+        }
+        drop(lock);
+    }
+    if bench.is_new() {
+        app.desk.wake(&bench);
+    }
+    let (app, name) = (Arc::clone(app), name.to_owned());
+    blocking(move || {
+        let view = View::of(&app, &name, folder, &bench)?;
+        Ok(if plan { view.with_plan(&app) } else { view })
+    })
+    .await
+}
+
+async fn prepare(
+    State(app): Shared,
+    visitor: Visitor,
+    Path(name): Path<String>,
+    Query(query): Query<Pairs>,
+) -> Response {
+    let saved = queried(&query, "saved").is_some();
+    page_or(visitor, view(&app, &name, false).await.map(|v| page::prepare::page(visitor.words, &v, saved)))
+}
+
+async fn photos(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+    page_or(visitor, view(&app, &name, true).await.map(|v| page::photos::page(visitor.words, &v)))
+}
+
+async fn finish(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+    page_or(visitor, view(&app, &name, false).await.map(|v| page::finish::page(visitor.words, &v)))
+}
+
+/// The part of a page that changes by itself.
+async fn live(State(app): Shared, visitor: Visitor, Path(name): Path<String>, Query(query): Query<Pairs>) -> Response {
+    let finish = queried(&query, "part") == Some("finish");
+    let part = |v: View| {
+        if finish { page::finish::live(visitor.words, &v) } else { page::photos::live(visitor.words, &v) }
+    };
+    page_or(visitor, view(&app, &name, false).await.map(part))
+}
+
+async fn events(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+    let Ok((_, bench)) = job(&app, &name) else { return trouble_page(visitor, &Trouble::not_found("this job")) };
+    match app.stream_place() {
+        Some(place) => stream_of(bench.listen(), Arc::new(place)),
+        None => StatusCode::SERVICE_UNAVAILABLE.into_response(),
+    }
+}
+
+async fn picture(
+    State(app): Shared,
+    visitor: Visitor,
+    Path(name): Path<String>,
+    Query(query): Query<Pairs>,
+) -> Response {
+    let file = queried(&query, "file").unwrap_or_default().to_owned();
+    let at = Arc::clone(&app);
+    let path = blocking(move || {
+        let (folder, _) = job(&at, &name)?;
+        intake::picture_path(&folder, &file).ok_or_else(|| Trouble::not_found("this photo"))
+    });
+    let made = match path.await {
+        Ok(path) => app.previews.of(&path).await,
+        Err(trouble) => Err(trouble),
+    };
+    match made {
+        Ok(jpeg) => {
+            let headers = [(CONTENT_TYPE, "image/jpeg"), (axum::http::header::CACHE_CONTROL, "private, max-age=3600")];
+            (headers, jpeg.as_ref().clone()).into_response()
+        }
+        Err(trouble) => trouble_page(visitor, &trouble),
+    }
+}
+
+/// The report, for which a page without script waits.
+async fn report(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+    let made = async {
+        let (folder, bench) = job(&app, &name)?;
+        if bench.is_new() {
+            app.desk.wake(&bench);
+        }
+        let record = match bench.settled().await.outcome {
+            Some(Outcome::Record(record)) => record,
+            Some(Outcome::Failed(words)) => return Err(Trouble::typed(words)),
+            _ => return Err(Trouble::typed(visitor.words.no_photos)),
+        };
+        blocking(move || {
+            let pictures = crate::report::pictures(&folder, &record).map_err(|e| Trouble::typed(e.to_string()))?;
+            Ok(crate::report::html(&record, &pictures))
+        })
+        .await
+    };
+    match made.await {
+        Ok(text) => {
+            let mut answer = html(StatusCode::OK, text);
+            answer.headers_mut().insert(CONTENT_SECURITY_POLICY, HeaderValue::from_static(REPORT_POLICY));
+            answer
+        }
+        Err(trouble) => trouble_page(visitor, &trouble),
+    }
+}
+
+async fn prepare_typed(State(app): Shared, visitor: Visitor, Path(name): Path<String>, form: Typed) -> Response {
+    let done = async {
+        let fields = typed(form)?;
+        let (to, at) = (fields.get("then").map(str::to_owned), Arc::clone(&app));
+        change(&app, &name, move |folder| paperwork::prepare(&at, folder, &fields)).await?;
+        Ok(match to.as_deref() {
+            Some("photos") => job_path(&name, "photos"),
+            _ => job_path(&name, "prepare?saved=1"),
+        })
+    };
+    see_or(visitor, done.await)
+}
+
+async fn calibration_typed(State(app): Shared, visitor: Visitor, Path(name): Path<String>, form: Typed) -> Response {
+    let done = async {
+        let fields = typed(form)?;
+        let now = app.now();
+        change(&app, &name, move |folder| paperwork::calibration(folder, &fields, now)).await?;
+        Ok(job_path(&name, "finish"))
+    };
+    see_or(visitor, done.await)
+}
+
+async fn set_aside(State(app): Shared, visitor: Visitor, Path(name): Path<String>, form: Typed) -> Response {
+    moved(app, visitor, name, form, intake::set_aside).await
+}
+
+async fn bring_back(State(app): Shared, visitor: Visitor, Path(name): Path<String>, form: Typed) -> Response {
+    moved(app, visitor, name, form, intake::bring_back).await
+}
+
+async fn moved(
+    app: Arc<App>,
+    visitor: Visitor,
+    name: String,
+    form: Typed,
+    deed: fn(&std::path::Path, &str) -> Result<(), Trouble>,
+) -> Response {
+    let done = async {
+        let fields = typed(form)?;
+        let file = fields.get("file").unwrap_or_default().to_owned();
+        let to = if fields.get("page") == Some("finish") { "finish" } else { "photos" };
+        change(&app, &name, move |folder| deed(folder, &file)).await?;
+        Ok(job_path(&name, to))
+    };
+    see_or(visitor, done.await)
+}
+
+async fn card(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+    page_or(visitor, view(&app, &name, false).await.map(|v| page::card::page(visitor.words, &v)))
+}
+
+async fn card_made(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+    let done = async {
+        let at = Arc::clone(&app);
+        let latest = blocking(move || {
+            Ok(at.shelf.latest(limits::CARDS, |e| !e.closed && e.job.as_ref().is_ok_and(|j| !j.card.is_empty())))
+        })
+        .await?;
+        let taken: Vec<u32> = latest.iter().filter_map(|e| e.job.as_ref().ok()).flat_map(|j| j.card.clone()).collect();
+        change(&app, &name, move |folder| paperwork::card(folder, &taken)).await?;
+        Ok(job_path(&name, "card"))
+    };
+    see_or(visitor, done.await)
+}
+
+async fn next_attempt(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+    let done = async {
+        let (folder, bench) = job(&app, &name)?;
+        let lock = bench.edit.lock().await;
+        let (at, of) = (Arc::clone(&app), name.clone());
+        let next = blocking(move || attempt::next(&at, &of, &folder)).await?;
+        drop(lock);
+        bench.tell(Happened::Closed);
+        Ok(job_path(&next, "photos"))
+    };
+    see_or(visitor, done.await)
+}
+
+async fn close(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+    let done = async {
+        let (folder, bench) = job(&app, &name)?;
+        let lock = bench.edit.lock().await;
+        let (at, of) = (Arc::clone(&app), name.clone());
+        blocking(move || closing::seal(&at, &of, &folder)).await?;
+        drop(lock);
+        bench.tell(Happened::Closed);
+        Ok(job_path(&name, "finish"))
+    };
+    see_or(visitor, done.await)
+}
+
+/// Keeps the choice of a language and goes back to the page.
+async fn language(Path(code): Path<String>, headers: HeaderMap) -> Response {
+    let from = headers.get(REFERER).and_then(|r| r.to_str().ok()).and_then(|r| r.parse::<axum::http::Uri>().ok());
+    let back = from.and_then(|uri| Some(uri.path_and_query()?.as_str().to_owned()));
+    // One slash: two would be another site.
+    let back = back.filter(|b| b.starts_with('/') && !b.starts_with("//")).unwrap_or_else(|| "/".into());
+    let mut answer = see(&back);
+    if let Some(words) = by_name(&code) {
+        let cookie = format!("{LANGUAGE_COOKIE}={}; Path=/; Max-Age=31536000; SameSite=Strict", words.language);
+        if let Ok(value) = HeaderValue::from_str(&cookie) {
+            answer.headers_mut().insert(SET_COOKIE, value);
+        }
+    }
+    answer
+}
+
+async fn pair(visitor: Visitor) -> Response {
+    page_or(visitor, Ok(page::pair::page(visitor.words, "", None)))
+}
+
+/// The code came from the square on the terminal: one touch more, since a
+/// browser may fetch an address by itself.
+async fn pair_scanned(visitor: Visitor, Path(code): Path<String>) -> Response {
+    let code: String = code.chars().take(40).collect();
+    page_or(visitor, Ok(page::pair::page(visitor.words, &code, None)))
+}
+
+async fn pair_typed(State(app): Shared, visitor: Visitor, form: Typed) -> Response {
+    let words = visitor.words;
+    let code = typed(form).ok().and_then(|f| f.get("code").map(str::to_owned)).unwrap_or_default();
+    let (status, message) = match blocking(move || Ok(app.pairing.token_for(&code))).await {
+        Ok(Ok(token)) => {
+            let cookie = format!("{TOKEN_COOKIE}={token}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict");
+            let mut answer = see("/");
+            if let Ok(value) = HeaderValue::from_str(&cookie) {
+                answer.headers_mut().insert(SET_COOKIE, value);
+            }
+            return answer;
+        }
+        Ok(Err(Refused::Wait)) => (StatusCode::TOO_MANY_REQUESTS, words.pair_wait),
+        Ok(Err(Refused::Wrong)) => (StatusCode::FORBIDDEN, words.pair_wrong),
+        _ => (StatusCode::INSUFFICIENT_STORAGE, words.trouble_title),
+    };
+    html(status, page::pair::page(words, "", Some(message)).into_string())
+}

@@ -1,0 +1,120 @@
+//! A file that a browser sends: written beside its place while it comes, with
+//! its digest, its size and its pace watched.
+
+use std::path::{Path, PathBuf};
+use std::time::{Instant, SystemTime};
+
+use axum::body::{Body, BodyDataStream};
+use axum::http::{HeaderMap, StatusCode};
+use futures_util::StreamExt;
+use sha2::{Digest, Sha256};
+use tokio::fs::File;
+use tokio::io::AsyncWriteExt;
+use tokio::time::timeout;
+
+use super::limits;
+use super::trouble::Trouble;
+use crate::input::hex;
+
+/// How the hidden files of uploads begin.
+const PART: &str = ".upload-";
+
+/// What the sender says of the file.
+pub(super) struct Announced {
+    /// Made by the sender: the same upload sent again has the same.
+    pub(super) id: String,
+    /// SHA-256 in lower-case hex.
+    pub(super) sha256: String,
+}
+
+/// A file that came whole and is on the disk under a hidden name; removed
+/// unless it is moved away.
+pub(super) struct Came {
+    pub(super) path: PathBuf,
+    pub(super) sha256: String,
+}
+
+impl Drop for Came {
+    fn drop(&mut self) {
+        // Already moved to its place, as a rule.
+        let _ = std::fs::remove_file(&self.path);
+    }
+}
+
+impl Announced {
+    /// From the request's head.
+    pub(super) fn of(headers: &HeaderMap) -> Result<Self, Trouble> {
+        let text = |name: &str| headers.get(name).and_then(|v| v.to_str().ok()).unwrap_or_default().to_owned();
+        let wrong = |words: &str| Err(Trouble::new(StatusCode::BAD_REQUEST, "head", words));
+        let (id, sha256) = (text("x-upload-id"), text("x-upload-sha256"));
+        if !(8..=64).contains(&id.len()) || !id.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-') {
+            return wrong("X-Upload-Id must be 8 to 64 letters, digits or hyphens");
+        }
+        if sha256.len() != 64 || !sha256.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f')) {
+            return wrong("X-Upload-Sha256 must be the file's SHA-256 as 64 small hexadecimal digits");
+        }
+        Ok(Announced { id, sha256 })
+    }
+}
+
+/// Takes a body into `folder`, at most `most` bytes.
+pub(super) async fn take(body: Body, announced: &Announced, folder: &Path, most: u64) -> Result<Came, Trouble> {
+    remove_leftovers(folder);
+    let mut random = [0; 8];
+    getrandom::fill(&mut random)
+        .map_err(|_| Trouble::new(StatusCode::INTERNAL_SERVER_ERROR, "fault", "no random number"))?;
+    let path = folder.join(format!("{PART}{}-{}.part", announced.id, hex(&random)));
+    let came = Came { path, sha256: announced.sha256.clone() };
+    let disk = |e: std::io::Error| Trouble::disk("keep the file", &e);
+    let mut file = File::create_new(&came.path).await.map_err(disk)?;
+    let mut hasher = Sha256::new();
+    let mut size = 0u64;
+    let mut chunks = body.into_data_stream();
+    let end = Instant::now() + limits::UPLOAD_TIME;
+    while let Some(chunk) = next(&mut chunks, end).await? {
+        size += chunk.len() as u64;
+        if size > most {
+            let words = format!("the file has more than {} MB", most / 1_000_000);
+            return Err(Trouble::new(StatusCode::PAYLOAD_TOO_LARGE, "too-large", words));
+        }
+        hasher.update(&chunk);
+        file.write_all(&chunk).await.map_err(disk)?;
+    }
+    if hex(&hasher.finalize()) != announced.sha256 {
+        let words = "the file did not arrive as it was sent: send it again";
+        return Err(Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "digest", words));
+    }
+    file.flush().await.map_err(disk)?;
+    file.sync_all().await.map_err(disk)?;
+    Ok(came)
+}
+
+async fn next(chunks: &mut BodyDataStream, end: Instant) -> Result<Option<axum::body::Bytes>, Trouble> {
+    let slow = || Trouble::new(StatusCode::REQUEST_TIMEOUT, "slow", "the file came too slowly: send it again");
+    if Instant::now() > end {
+        return Err(slow());
+    }
+    match timeout(limits::STILL, chunks.next()).await {
+        Err(_) => Err(slow()),
+        Ok(None) => Ok(None),
+        Ok(Some(Ok(chunk))) => Ok(Some(chunk)),
+        Ok(Some(Err(_))) => {
+            Err(Trouble::new(StatusCode::BAD_REQUEST, "cut", "the connection broke off: send the file again"))
+        }
+    }
+}
+
+/// What a crash left behind, once no upload can still be writing it.
+fn remove_leftovers(folder: &Path) {
+    let Ok(entries) = std::fs::read_dir(folder) else { return };
+    for entry in entries.flatten() {
+        let old = || {
+            let changed = entry.metadata().ok()?.modified().ok()?;
+            Some(SystemTime::now().duration_since(changed).ok()? > 2 * limits::UPLOAD_TIME)
+        };
+        if entry.file_name().to_string_lossy().starts_with(PART) && old() == Some(true) {
+            // Another request may just have removed it.
+            let _ = std::fs::remove_file(entry.path());
+        }
+    }
+}

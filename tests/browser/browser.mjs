@@ -1,0 +1,88 @@
+// A browser, the program that serves, and what every state of a page must hold.
+import { execFileSync, spawn } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import { chromium } from "playwright-core";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+/// WCAG 2.2, levels A and AA, as axe-core tags its rules.
+const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+/// Least side of what is pressed with a glove, px.
+const TARGET = 48;
+
+export function assert(is, words) {
+  if (!is) throw new Error(words);
+}
+
+export async function openBrowser(profile) {
+  return chromium.launchPersistentContext(profile.dir, {
+    executablePath: process.env.BAYWITNESS_CHROMIUM ?? "/usr/bin/chromium",
+    headless: true,
+    args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+      "--disable-component-update", "--disable-sync"],
+    ...profile.options,
+  });
+}
+
+/// The program, serving a folder of jobs.
+export class Server {
+  static async start(program, jobs, listen = "127.0.0.1:0") {
+    const server = new Server();
+    server.child = spawn(program, ["serve", "--jobs", jobs, "--listen", listen], { stdio: ["ignore", "pipe", "inherit"] });
+    server.link = await new Promise((done, failed) => {
+      let said = "";
+      server.child.stdout.on("data", (text) => {
+        said += text;
+        const found = said.match(/http:\/\/[0-9.:]+\//);
+        if (found) done(found[0]);
+      });
+      server.child.on("exit", (code) => failed(new Error(`serve ended with ${code}: ${said}`)));
+    });
+    return server;
+  }
+  get address() { return this.link.slice("http://".length, -1); }
+  async stop(signal) {
+    const gone = new Promise((done) => this.child.once("exit", done));
+    this.child.kill(signal);
+    await gone;
+  }
+}
+
+/// Looks at a page as it is: no violation, nothing too wide, nothing too small.
+export class Looker {
+  constructor(page, name, folder) {
+    Object.assign(this, { page, name, folder, count: 0, wrong: [] });
+    page.on("console", (m) => { if (m.type() === "error") this.wrong.push(`console: ${m.text()}`); });
+    page.on("pageerror", (e) => this.wrong.push(`script: ${e}`));
+  }
+  async look(what) {
+    const { page } = this;
+    this.count += 1;
+    const file = join(this.folder, `${this.name}-${String(this.count).padStart(2, "0")}-${what}.png`);
+    await page.screenshot({ path: file, fullPage: true });
+    // As a separate script: the page's policy lets nobody add one.
+    const found = await page.evaluate(`(async () => { ${axe}; return axe.run(document, { runOnly: ${JSON.stringify(RULES)} }); })()`);
+    for (const v of found.violations) {
+      this.wrong.push(`${what}: axe ${v.id}: ${v.help}: ${v.nodes.map((n) => n.target.join(" ") + " " + n.failureSummary).join(" | ")}`);
+    }
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    if (wide > 0) this.wrong.push(`${what}: ${wide} px too wide`);
+    const small = await page.evaluate((least) => {
+      const shown = (e) => e.offsetParent !== null && !e.classList.contains("gone");
+      const pressed = [...document.querySelectorAll("main a.button, main a.job, .steps a, .bar a, button, select, input:not([type=hidden]):not([type=radio]):not([type=file]), .choices label, label.button, summary")];
+      return pressed.filter(shown).map((e) => [e.tagName + "." + e.className + " " + e.textContent.slice(0, 30), e.getBoundingClientRect()])
+        .filter(([, r]) => r.height < least - 0.5 || r.width < least - 0.5).map(([n, r]) => `${n} ${r.width}x${r.height}`);
+    }, TARGET);
+    for (const s of small) this.wrong.push(`${what}: smaller than ${TARGET} px: ${s}`);
+  }
+}
+
+/// Runs the program; its exit code and what it says.
+export function run(program, ...args) {
+  try {
+    return { code: 0, said: execFileSync(program, args, { encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] }) };
+  } catch (e) {
+    return { code: e.status, said: `${e.stdout}${e.stderr}` };
+  }
+}

@@ -13,6 +13,10 @@ const SAME: f64 = 1e-2;
 const FINEST_MM: f64 = 1.5;
 const FINEST_DEG: f64 = 0.08;
 
+/// Attempts that are looked at together, at most: each is adjusted with each
+/// other one, and nobody tries as often with a stand that stays.
+const MOST_ATTEMPTS: usize = 8;
+
 /// What is known of two attempts beside each other.
 #[derive(Debug, Clone, PartialEq, Eq)]
 enum Beside {
@@ -24,7 +28,7 @@ enum Beside {
 
 /// The attempts of a job's series among all jobs, by index, itself included,
 /// in the order of their numbers. Sensors of one vehicle share a series too:
-/// attempts have the same sheet and kit.
+/// attempts have the same sheet and kit. Of very many, those nearest in order.
 pub(super) fn attempts(jobs: &[Option<&Opened>], own: usize) -> Vec<usize> {
     let Some(job) = jobs[own] else { return Vec::new() };
     let Some(series) = &job.folder.job.series else { return vec![own] };
@@ -38,7 +42,14 @@ pub(super) fn attempts(jobs: &[Option<&Opened>], own: usize) -> Vec<usize> {
         })
         .collect();
     all.sort_by_key(|i| (jobs[*i].and_then(|j| j.folder.job.attempt), *i));
-    all
+    nearest(&all, own)
+}
+
+/// The part of an order around one of its members, no longer than [`MOST_ATTEMPTS`].
+fn nearest(order: &[usize], own: usize) -> Vec<usize> {
+    let place = order.iter().position(|i| *i == own).unwrap_or(0);
+    let first = place.saturating_sub(MOST_ATTEMPTS / 2).min(order.len().saturating_sub(MOST_ATTEMPTS));
+    order.iter().skip(first).take(MOST_ATTEMPTS).copied().collect()
 }
 
 /// The attempts that stood as `own` stood, and the words for every other one.
@@ -138,5 +149,19 @@ pub(super) fn attempt_record(job: &Opened, alone: &JobRecord, apart: Option<&Opt
         together: apart.is_none_or(Option::is_none),
         why_apart: apart.cloned().flatten(),
         photos: job.photos.iter().map(|p| AttemptPhoto { file: p.name.clone(), sha256: p.sha256.clone() }).collect(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn of_many_attempts_the_nearest_are_looked_at() {
+        let order: Vec<usize> = (0..100).rev().collect();
+        assert_eq!(nearest(&order[..3], 98), [99, 98, 97]);
+        assert_eq!(nearest(&order, 50), [54, 53, 52, 51, 50, 49, 48, 47]);
+        assert_eq!(nearest(&order, 99), [99, 98, 97, 96, 95, 94, 93, 92]);
+        assert_eq!(nearest(&order, 0), [7, 6, 5, 4, 3, 2, 1, 0]);
     }
 }

@@ -45,7 +45,11 @@ pub(super) fn leads(ledger: &Ledger, lines: &[Judged]) -> Result<BTreeMap<usize,
     let mut found: BTreeMap<usize, Vec<Lead>> = BTreeMap::new();
     let mut join = |code: &str, earlier: usize, later: usize, message: &str| {
         let lead = Lead { code: code.to_owned(), other: lines[earlier].path.clone(), message: message.to_owned() };
-        found.entry(later).or_default().push(lead);
+        let of_job = found.entry(later).or_default();
+        // One of each kind leads to the next: the earliest.
+        if !of_job.iter().any(|l| l.code == lead.code) {
+            of_job.push(lead);
+        }
     };
     for pair in photos.pairs(|n| record(ledger, &lines[n]))? {
         if !jobs[pair.jobs[0]].is_same_job(&jobs[pair.jobs[1]])

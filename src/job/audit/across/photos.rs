@@ -75,9 +75,14 @@ impl Index {
                 self.keep(&mut found, pair[0], pair[1], true);
             }
         }
+        // Copies of one photo are joined once: of many copies, not every pair is looked at.
+        let mut joined = Joined::new(self.photos.len());
+        for alike in self.digests.values() {
+            alike.windows(2).for_each(|pair| joined.join(pair[0], pair[1]));
+        }
         for (a, b) in self.candidates() {
             let jobs = [self.photos[a as usize].0, self.photos[b as usize].0];
-            if found.contains_key(&jobs) || jobs[0] == jobs[1] {
+            if found.contains_key(&jobs) || jobs[0] == jobs[1] || joined.are(a, b) {
                 continue;
             }
             let views = [a, b].map(|n| view(&self.photos[n as usize], &read));
@@ -86,6 +91,7 @@ impl Index {
                 && same_corners(&first, &second)
             {
                 self.keep(&mut found, a, b, false);
+                joined.join(a, b);
             }
         }
         Ok(found.into_values().collect())
@@ -112,6 +118,33 @@ impl Index {
             }
         }
         found
+    }
+}
+
+/// Which photos are copies of one another: each names an earlier one, or itself.
+struct Joined(Vec<u32>);
+
+impl Joined {
+    fn new(photos: usize) -> Self {
+        Joined((0..photos as u32).collect())
+    }
+
+    fn first(&mut self, mut photo: u32) -> u32 {
+        while self.0[photo as usize] != photo {
+            let above = self.0[photo as usize];
+            self.0[photo as usize] = self.0[above as usize];
+            photo = above;
+        }
+        photo
+    }
+
+    fn are(&mut self, a: u32, b: u32) -> bool {
+        self.first(a) == self.first(b)
+    }
+
+    fn join(&mut self, a: u32, b: u32) {
+        let (a, b) = (self.first(a), self.first(b));
+        self.0[a.max(b) as usize] = a.min(b);
     }
 }
 

@@ -77,6 +77,8 @@ impl Index {
                 for (b, others) in near {
                     if let Some(quantities) = same(values, others, &spreads, wanted) {
                         found.push(Pair { jobs: [*a.min(b), *a.max(b)], quantities });
+                        // Of many alike, each leads to the next.
+                        break;
                     }
                 }
             }

@@ -30,6 +30,8 @@ pub mod setup;
 pub mod sheet;
 pub mod survey;
 pub mod synth;
+pub mod training;
+pub mod trends;
 pub(crate) mod typeface;
 pub mod verdict;
 pub mod web;

@@ -88,6 +88,10 @@ fn page(e: &Explanation) -> String {
         text.push_str(&textwrap::fill(words, options));
         text.push('\n');
     }
+    text.push_str(&format!(
+        "Gallery `baywitness gallery {} --out DIR` shows it: photos, figures, without and with it.\n",
+        e.code
+    ));
     text
 }
 
@@ -109,7 +113,7 @@ fn weight(level: Level) -> &'static str {
     }
 }
 
-fn unknown(code: &str) -> String {
+pub(super) fn unknown(code: &str) -> String {
     let near = explanations().map(|e| (strsim::damerau_levenshtein(e.code, code), e.code)).min();
     match near {
         Some((distance, near)) if distance <= 4 => format!("no finding has the code {code}; did you mean {near}?"),

@@ -7,8 +7,10 @@ mod camera;
 mod check;
 mod complete;
 mod detect;
+mod drill;
 mod due;
 mod explain;
+mod gallery;
 mod gauge;
 mod output;
 mod plan;
@@ -23,6 +25,7 @@ mod stage;
 mod stamp;
 mod survey;
 mod threads;
+mod trends;
 mod verify;
 mod watch;
 
@@ -70,6 +73,8 @@ enum Command {
     Explain(explain::Arguments),
     /// Judge an archive of job and evidence folders
     Audit(audit::Arguments),
+    /// Say which mistakes happen, where and since when, over an archive of results
+    Trends(trends::Arguments),
     /// Say what photos will be worth before anyone takes them, and where to stand
     Plan(plan::Arguments),
     /// List what of an archive is due: time of keeping passed, timestamps to renew
@@ -80,6 +85,10 @@ enum Command {
     Bay(bay::Arguments),
     /// Serve the technician's page, which phones in the bay open
     Serve(serve::Arguments),
+    /// Show each mistake in an invented bay: photos, figures, cause and remedy
+    Gallery(gallery::Arguments),
+    /// Practise on invented jobs with hidden mistakes
+    Drill(drill::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
     Stage(stage::Arguments),
     /// Print what a shell needs to complete these commands
@@ -111,10 +120,13 @@ pub fn run() -> ExitCode {
         Command::Explain(a) => explain::run(&a),
         Command::Audit(a) => audit::run(&a),
         Command::Due(a) => due::run(&a),
+        Command::Trends(a) => trends::run(&a),
         Command::Plan(a) => plan::run(&a),
         Command::Setup(a) => setup::run(&a),
         Command::Bay(a) => bay::run(&a),
         Command::Serve(a) => serve::run(a),
+        Command::Gallery(a) => gallery::run(&a),
+        Command::Drill(a) => drill::run(&a),
         Command::Stage(a) => stage::run(&a),
         Command::Completions(a) => complete::completions(&a, Arguments::command()),
         Command::Man(a) => complete::man(&a, Arguments::command()),

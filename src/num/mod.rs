@@ -1,9 +1,25 @@
 //! Distributions and other numerics that know nothing of photos.
 
+mod additive;
+mod capability;
+mod change_point;
+mod control_chart;
+mod cusum;
 mod distribution;
 mod gauge_study;
 mod median;
+mod multiple;
+mod proportion;
+mod stratified;
 
+pub use additive::{Additive, Factor, Shift};
+pub use capability::{Capability, capability};
+pub use change_point::{ChangePoint, change_point, kolmogorov_tail};
+pub use control_chart::{IndividualsChart, Limits, individuals_chart, share_limits};
+pub use cusum::CusumDesign;
 pub use distribution::{fisher_tail, normal_cdf, normal_quantile, student_cdf, student_quantile};
 pub use gauge_study::{GaugeMethod, GaugeStudy, Reading, gauge_study};
 pub use median::median;
+pub use multiple::holm;
+pub use proportion::wilson;
+pub use stratified::{Excess, Stratum, excess};

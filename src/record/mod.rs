@@ -4,15 +4,24 @@
 mod bay;
 mod context;
 mod doubt;
+mod facts;
 mod photo_look;
 mod plan;
+mod training;
+mod trends;
 mod types;
 
 pub use bay::{BayLimit, BayPhoto, BayRecord, BaySheet};
 pub use context::{Context, KitRecord, PrerequisiteRecord, SheetRecord, Tool, WaiverRecord};
 pub use doubt::{DetectableRecord, SensitivityRecord};
+pub use facts::{CheckFacts, ContextFacts, Facts, FindingFacts};
 pub use photo_look::{LookedCarrier, LookedMarker, PhotoLook};
 pub use plan::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedStation, PredictedCheck, SetupCheckRecord};
+pub use training::{DrillAnswer, DrillMark, GalleryEntry, JobMark, MarkedAnswer};
+pub use trends::{
+    AttemptsRecord, CapabilityRecord, ChartRecord, CusumRecord, EffectRecord, FindingCount, GroupRecord, JobPointer,
+    MisplacementRecord, ReadRecord, TendencyRecord, TestsRecord, TrendsRecord, VerdictShare, WeekMean,
+};
 pub use types::{
     AttachmentRecord, AttemptPhoto, AttemptRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord,
     FindingRecord, InputRecord, JobRecord, MarkerRecord, MeasuredRecord, MovedRecord, NextPhotoRecord, Outline,

@@ -19,6 +19,8 @@ mod procedure;
 mod side;
 mod text;
 mod todo;
+mod training;
+mod trends;
 
 pub use bay::{bay_html, bay_svg, bay_text};
 pub use customer::{by_series, customer_html, file_stem, series_html, stem};
@@ -29,3 +31,5 @@ pub use pictures::{PictureError, pictures, small_jpeg};
 pub use plan::{plan_html, plan_svg, plan_text, setup_html, setup_text};
 pub use side::{Side, side};
 pub use text::{TextOptions, text};
+pub use training::{drill_text, gallery_html, progress_html};
+pub use trends::{effect_words, trends_csv, trends_html};

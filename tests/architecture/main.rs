@@ -16,7 +16,7 @@ use std::{
 use scan::Source;
 
 /// Each room's floor.
-const FLOORS: [(&str, u8); 26] = [
+const FLOORS: [(&str, u8); 27] = [
     ("geom", 0),
     ("num", 0),
     ("quantity", 0),
@@ -41,18 +41,20 @@ const FLOORS: [(&str, u8); 26] = [
     ("plan", 8),
     ("job", 9),
     ("trends", 9),
+    ("training", 9),
     ("cli", 10),
     ("web", 10),
 ];
 
 /// Imports on one floor, each with its reason.
-const SIDEWAYS: [(&str, &str, &str); 6] = [
+const SIDEWAYS: [(&str, &str, &str); 7] = [
     ("quantity", "num", "an estimate's interval needs the Student distribution"),
     ("folder", "camera", "the job folder reads the files that it names"),
     ("folder", "marker", "the job folder reads the files that it names"),
     ("folder", "setup", "the job folder reads the files that it names"),
     ("cli", "web", "a command opens the page's door"),
     ("setup", "marker", "a sheet's carriers are looked up in the rig"),
+    ("training", "job", "the gallery verifies what it has staged"),
 ];
 
 /// Rooms that a room may not see although they are below, and why.

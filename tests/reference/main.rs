@@ -16,3 +16,4 @@ mod lens;
 mod pdf;
 mod photo;
 mod poses;
+mod statistics;

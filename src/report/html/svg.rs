@@ -3,22 +3,22 @@
 use maud::{Markup, html};
 
 /// A coordinate with one decimal; what is not finite is drawn at 0.
-pub(super) fn n(value: f64) -> String {
+pub(in crate::report) fn n(value: f64) -> String {
     crate::quantity::rounded(if value.is_finite() { value } else { 0.0 }, 1)
 }
 
 /// Points as the value of a `points` or `d` attribute: `1.0,2.0 3.0,4.0`.
-pub(super) fn points(points: &[[f64; 2]]) -> String {
+pub(in crate::report) fn points(points: &[[f64; 2]]) -> String {
     points.iter().map(|p| format!("{},{}", n(p[0]), n(p[1]))).collect::<Vec<_>>().join(" ")
 }
 
 /// A straight line of a style class.
-pub(super) fn line(class: &str, a: [f64; 2], b: [f64; 2]) -> Markup {
+pub(in crate::report) fn line(class: &str, a: [f64; 2], b: [f64; 2]) -> Markup {
     html! { line class=(class) x1=(n(a[0])) y1=(n(a[1])) x2=(n(b[0])) y2=(n(b[1])) {} }
 }
 
 /// Text that is anchored at `start`, `middle` or `end`.
-pub(super) fn text(class: &str, anchor: &str, at: [f64; 2], words: &str) -> Markup {
+pub(in crate::report) fn text(class: &str, anchor: &str, at: [f64; 2], words: &str) -> Markup {
     html! { text class=(class) text-anchor=(anchor) x=(n(at[0])) y=(n(at[1])) { (words) } }
 }
 
@@ -53,7 +53,7 @@ pub(super) fn dimension(a: [f64; 2], b: [f64; 2]) -> Markup {
 }
 
 /// The largest of 1, 2, 5 times a power of ten that is not above `limit`.
-pub(super) fn round_down(limit: f64) -> f64 {
+pub(in crate::report) fn round_down(limit: f64) -> f64 {
     if !(limit.is_finite() && limit > 0.0) {
         return 1.0;
     }

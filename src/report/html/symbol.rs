@@ -43,7 +43,7 @@ pub fn symbol(verdict: Verdict) -> Markup {
 }
 
 /// Symbol and word.
-pub(super) fn tag(verdict: Verdict) -> Markup {
+pub(in crate::report) fn tag(verdict: Verdict) -> Markup {
     html! { span class={ "tag " (class(verdict)) } { (symbol(verdict)) (verdict.words()) } }
 }
 

@@ -35,6 +35,29 @@ impl Scene {
     }
 }
 
+impl Scene {
+    /// A scene from texts that the program carries; `text_of` gives the text of a
+    /// file that the scene names, and `name` is the scene's for messages.
+    ///
+    /// # Errors
+    /// Any of the texts is wrong or missing: names file, line, key and remedy.
+    pub fn from_texts(text: &str, name: &str, text_of: &dyn Fn(&str) -> Option<&'static str>) -> Result<Self, Error> {
+        let document = Document::parse(text, name, FORMAT)?;
+        let spec = SceneSpec::from_toml(text, name)?;
+        let missing =
+            |file: &str| Error::new(name, format!("nothing is called `{file}`"), "name a file that is carried");
+        let named = |file: &str| text_of(file).ok_or_else(|| missing(file));
+        let mut scene = Scene::new(
+            crate::marker::RigFile::from_toml(named(&spec.rig)?, &spec.rig)?.rig,
+            Setup::from_toml(named(&spec.setup)?, &spec.setup)?,
+            Profile::from_toml(named(&spec.camera)?, &spec.camera)?,
+        );
+        scene.spec = spec;
+        check(&scene).map_err(|problem| document.error(&problem))?;
+        Ok(scene)
+    }
+}
+
 impl SceneSpec {
     /// Reads a scene file's own keys; `file` is its name for messages.
     ///

@@ -1,0 +1,109 @@
+//! `baywitness drill`.
+
+use std::path::{Path, PathBuf};
+
+use super::UNREADABLE;
+use super::output::{complain, note, say, write_file};
+use crate::report::{drill_text, progress_html};
+use crate::training::drill::{NewDrill, answer, make, mark};
+
+/// What is typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    #[command(subcommand)]
+    what: What,
+}
+
+#[derive(Debug, clap::Subcommand)]
+enum What {
+    /// Make jobs with hidden mistakes
+    New {
+        /// 1: one large mistake, to 5: up to three small ones, or none
+        #[arg(long, value_name = "N")]
+        level: u8,
+        /// How many jobs
+        #[arg(long, value_name = "K", default_value_t = 5)]
+        count: usize,
+        /// Folder to make; it must not hold a drill yet
+        #[arg(long, value_name = "DIR")]
+        out: PathBuf,
+        /// The same number makes the same mistakes again
+        #[arg(long, value_name = "S")]
+        seed: Option<u64>,
+    },
+    /// Say what is wrong in a job; several mistakes are several answers
+    Answer {
+        /// The drill's folder
+        dir: PathBuf,
+        /// The job, such as DRILL-01
+        job: String,
+        /// The finding's code, or none
+        finding: String,
+        /// Which way to move: HOW-TO.txt lists the words
+        #[arg(default_value = "")]
+        way: String,
+        /// By how much, mm or degrees
+        #[arg(default_value = "")]
+        size: String,
+    },
+    /// Mark the answers, and add them to the trainee's progress
+    Mark {
+        /// The drill's folder
+        dir: PathBuf,
+        /// Who practised
+        #[arg(long, value_name = "NAME", default_value = "trainee")]
+        trainee: String,
+        /// Where progress is kept (default: drills.jsonl beside the drill's folder); its page is written beside it
+        #[arg(long, value_name = "FILE")]
+        progress: Option<PathBuf>,
+        /// Day of the mark (default: today)
+        #[arg(long, value_name = "DATE", value_parser = super::date)]
+        day: Option<time::Date>,
+    },
+}
+
+/// Runs the command: 0 done, 2 unreadable or wrong.
+pub(super) fn run(args: &Arguments) -> u8 {
+    let done = match &args.what {
+        What::New { level, count, out, seed } => new(&NewDrill { level: *level, count: *count, seed: *seed }, out),
+        What::Answer { dir, job, finding, way, size } => {
+            answer(dir, job, finding, way, size).map_err(|e| e.to_string())
+        }
+        What::Mark { dir, trainee, progress, day } => mark_drill(dir, trainee, progress.as_deref(), *day),
+    };
+    match done {
+        Ok(()) => 0,
+        Err(message) => {
+            complain(&message);
+            UNREADABLE
+        }
+    }
+}
+
+fn new(wanted: &NewDrill, out: &Path) -> Result<(), String> {
+    let made = make(wanted, out, &mut |job| note(&format!("rendering {job}\n"))).map_err(|e| e.to_string())?;
+    say(
+        &format!(
+            "{}: {} jobs, {}; read HOW-TO.txt there\nAnswers are sealed; their SHA-256: {}\n",
+            out.display(),
+            wanted.count,
+            made.words,
+            made.commitment
+        ),
+        None,
+    );
+    Ok(())
+}
+
+fn mark_drill(dir: &Path, trainee: &str, progress: Option<&Path>, day: Option<time::Date>) -> Result<(), String> {
+    let whole = std::path::absolute(dir).map_err(|e| format!("cannot find {}: {e}", dir.display()))?;
+    let beside = whole.parent().unwrap_or(&whole).join("drills.jsonl");
+    let progress = progress.map_or(beside, Path::to_path_buf);
+    let day = day.unwrap_or_else(|| time::OffsetDateTime::now_utc().date());
+    let marked = mark(dir, trainee, &day.to_string(), &progress).map_err(|e| e.to_string())?;
+    say(&drill_text(&marked.mark), None);
+    let page = progress.with_extension("html");
+    write_file(&page, progress_html(&marked.progress).as_bytes())?;
+    say(&format!("Progress: {}\n", page.display()), None);
+    Ok(())
+}

@@ -1,0 +1,44 @@
+//! `baywitness gallery`.
+
+use std::path::PathBuf;
+
+use super::UNREADABLE;
+use super::output::{complain, note, say, write_file};
+use crate::report::gallery_html;
+use crate::training::{MISTAKES, show};
+
+/// What is typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Folder to write gallery.html and its pictures, jobs and reports into
+    #[arg(long, value_name = "DIR")]
+    out: PathBuf,
+    /// Codes to show; left out: all
+    #[arg(value_name = "CODE")]
+    codes: Vec<String>,
+}
+
+/// Runs the command: 0 done, 2 an unknown code or the disk.
+pub(super) fn run(args: &Arguments) -> u8 {
+    match write_gallery(args) {
+        Ok(()) => 0,
+        Err(message) => {
+            complain(&message);
+            UNREADABLE
+        }
+    }
+}
+
+fn write_gallery(args: &Arguments) -> Result<(), String> {
+    let all: Vec<&str> = MISTAKES.iter().map(|(code, _)| *code).collect();
+    if let Some(code) = args.codes.iter().find(|c| !all.contains(&c.as_str())) {
+        return Err(super::explain::unknown(code));
+    }
+    let wanted: Vec<&str> = if args.codes.is_empty() { all } else { args.codes.iter().map(String::as_str).collect() };
+    let (right, entries) =
+        show(&wanted, &args.out, &mut |code| note(&format!("{code}\n"))).map_err(|e| e.to_string())?;
+    let page = args.out.join("gallery.html");
+    write_file(&page, gallery_html(&right, &entries).as_bytes())?;
+    say(&format!("Gallery: {}\n", page.display()), None);
+    Ok(())
+}

@@ -1,0 +1,157 @@
+//! `baywitness trends`.
+
+use std::fmt::Write;
+use std::path::{Path, PathBuf};
+
+use rand::TryRng;
+
+use super::UNREADABLE;
+use super::output::{complain, say, write_file, write_json};
+use super::threads::pool;
+use crate::record::TrendsRecord;
+use crate::trends::{COLUMNS, Factor, Options, PeopleKey, trends};
+
+/// What is typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Folders of audits or results, or files of results (JSON, or one a line)
+    #[arg(required = true, value_name = "DIR|FILE")]
+    paths: Vec<PathBuf>,
+    /// Folder for report.html, trends.json, trends.csv and jobs.csv
+    #[arg(long, value_name = "DIR")]
+    out: PathBuf,
+    /// What the page compares first
+    #[arg(long, value_name = "WHAT", default_value = "technician")]
+    by: By,
+    /// Show people's names; else they are pseudonyms, the same ones as long as people.key stays in the folder
+    #[arg(long)]
+    names: bool,
+    /// Folder with the jobs' reports (`verify --report`), to link them
+    #[arg(long, value_name = "DIR")]
+    reports: Vec<PathBuf>,
+    /// Number of threads (default: one for each core)
+    #[arg(long, value_name = "N")]
+    threads: Option<usize>,
+}
+
+#[derive(Debug, Clone, Copy, clap::ValueEnum)]
+enum By {
+    Technician,
+    Bay,
+    Setup,
+    Vehicle,
+}
+
+impl By {
+    fn factor(self) -> Factor {
+        match self {
+            By::Technician => Factor::Technician,
+            By::Bay => Factor::Bay,
+            By::Setup => Factor::Setup,
+            By::Vehicle => Factor::Vehicle,
+        }
+    }
+}
+
+/// Runs the command: 0 done, 2 unreadable.
+pub(super) fn run(args: &Arguments) -> u8 {
+    match pool(args.threads).and_then(|pool| pool.install(|| write_trends(args))) {
+        Ok(()) => 0,
+        Err(message) => {
+            complain(&message);
+            UNREADABLE
+        }
+    }
+}
+
+fn write_trends(args: &Arguments) -> Result<(), String> {
+    let out = &args.out;
+    std::fs::create_dir_all(out).map_err(|e| format!("cannot make the folder {}: {e}", out.display()))?;
+    let key = if args.names { None } else { Some(people_key(&out.join("people.key"))?) };
+    let options = Options { by: args.by.factor(), out, reports: &args.reports, people: key.as_ref() };
+    let found = trends(&args.paths, &options).map_err(|e| e.to_string())?;
+    let record = &found.record;
+    write_json(&super::output::JsonTarget::File(out.join("trends.json")), record)?;
+    write_file(&out.join("trends.csv"), crate::report::trends_csv(record).as_bytes())?;
+    write_file(&out.join("report.html"), crate::report::trends_html(record).as_bytes())?;
+    write_file(&out.join("jobs.csv"), &jobs_csv(&found.rows)?)?;
+    say(&summary(record, out), None);
+    Ok(())
+}
+
+fn jobs_csv(rows: &[[String; 12]]) -> Result<Vec<u8>, String> {
+    let failed = |e: csv::Error| format!("cannot write jobs.csv: {e}");
+    let mut table = csv::Writer::from_writer(Vec::new());
+    table.write_record(COLUMNS).map_err(failed)?;
+    for row in rows {
+        table.write_record(row).map_err(failed)?;
+    }
+    table.into_inner().map_err(|e| format!("cannot write jobs.csv: {e}"))
+}
+
+fn summary(record: &TrendsRecord, out: &Path) -> String {
+    let read = &record.read;
+    let mut text = format!("{} jobs", read.results);
+    for (count, what) in [
+        (read.copies, "copies counted once"),
+        (read.errors, "could not be judged"),
+        (read.unreadable, "unreadable"),
+        (read.others, "other JSON"),
+    ] {
+        if count > 0 {
+            let _ = write!(text, ", {count} {what}");
+        }
+    }
+    text.push('\n');
+    for words in &read.unreadable_words {
+        let _ = writeln!(text, "  unreadable: {words}");
+    }
+    for v in &record.verdicts {
+        let _ = writeln!(text, "{:8}  {} ({:.1} %)", v.count, v.verdict.words(), 100.0 * v.share);
+    }
+    if record.effects.is_empty() {
+        text.push_str("Nothing stands out beyond what chance explains.\n");
+    }
+    for effect in &record.effects {
+        let _ = writeln!(text, "* {}", effect.words);
+    }
+    let _ = writeln!(text, "Report: {}", out.join("report.html").display());
+    text
+}
+
+/// The archive's key, made where there is none: 32 random bytes in hex.
+fn people_key(path: &Path) -> Result<PeopleKey, String> {
+    match std::fs::read_to_string(path) {
+        Ok(text) => {
+            let bytes: Option<Vec<u8>> =
+                (0..32).map(|i| text.get(2 * i..2 * i + 2).and_then(|h| u8::from_str_radix(h, 16).ok())).collect();
+            let bytes = bytes.and_then(|b| b.try_into().ok());
+            bytes.map(PeopleKey).ok_or_else(|| {
+                format!("{} is no key of 64 hex digits: delete it for new pseudonyms, or restore it", path.display())
+            })
+        }
+        Err(e) if e.kind() == std::io::ErrorKind::NotFound => {
+            let mut bytes = [0; 32];
+            rand::rngs::SysRng
+                .try_fill_bytes(&mut bytes)
+                .map_err(|e| format!("the system gives no random bytes: {e}"))?;
+            let text: String = bytes.iter().map(|b| format!("{b:02x}")).collect();
+            write_file(path, (text + "\n").as_bytes())?;
+            keep_private(path)?;
+            Ok(PeopleKey(bytes))
+        }
+        Err(e) => Err(format!("cannot read {}: {e}", path.display())),
+    }
+}
+
+#[cfg(unix)]
+fn keep_private(path: &Path) -> Result<(), String> {
+    use std::os::unix::fs::PermissionsExt;
+    std::fs::set_permissions(path, std::fs::Permissions::from_mode(0o600))
+        .map_err(|e| format!("cannot make {} private: {e}", path.display()))
+}
+
+#[cfg(not(unix))]
+fn keep_private(_: &Path) -> Result<(), String> {
+    Ok(())
+}

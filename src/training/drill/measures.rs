@@ -1,0 +1,60 @@
+//! What the trainee is given besides the photos: what a careful technician
+//! reads off tapes, lasers and levels at the stand, rounded as instruments show it.
+
+use std::collections::BTreeMap;
+use std::fmt::Write;
+
+use crate::quantity::rounded;
+
+/// Half of the stand's width, where the ends are measured, mm.
+const HALF_WIDTH_MM: f64 = 700.0;
+/// Half of the target's height, where the plumb line is read, mm.
+const HALF_HEIGHT_MM: f64 = 300.0;
+
+/// The sheet of readings of one job, from its truth.
+pub(super) fn sheet(job: &str, truth: &BTreeMap<String, f64>) -> String {
+    let of = |key: &str| truth.get(key).copied().unwrap_or(f64::NAN);
+    let (distance, yaw, pitch, roll) = (of("distance_from_nose"), of("yaw"), of("pitch"), of("roll"));
+    let end = HALF_WIDTH_MM * yaw.to_radians().sin();
+    let top = 2.0 * HALF_HEIGHT_MM * pitch.to_radians().sin();
+    let fall = 2.0 * HALF_WIDTH_MM * roll.to_radians().sin();
+    let mut text = format!("{job}: read at the stand (an invented bay)\n\n");
+    let mut line = |what: &str, value: String| {
+        let _ = writeln!(text, "{what:<74}{value:>9} mm");
+    };
+    let mm = |value: f64| rounded(value, 0);
+    line("Target face before the nose, in the middle", mm(distance));
+    line("Stand's end on the vehicle's left before the nose", mm(distance - end));
+    line("Stand's end on the vehicle's right before the nose", mm(distance + end));
+    line("Aim point off the centreline, to the vehicle's left positive", mm(of("lateral_offset")));
+    line("Aim point above the floor", mm(of("height")));
+    line("Plumb line at the face: top further from the vehicle than bottom", mm(top));
+    line("Water level: end on the vehicle's left higher than the end on its right", mm(fall));
+    let _ = writeln!(
+        text,
+        "\nThe ends are {} mm apart, plumb line points {} mm. Turn, tilt and level in degrees follow from these.",
+        rounded(2.0 * HALF_WIDTH_MM, 0),
+        rounded(2.0 * HALF_HEIGHT_MM, 0)
+    );
+    text
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    // ISO 8855: positive yaw brings the left end nearer, positive pitch leans the
+    // top away, positive roll lowers the right end. One degree over 1400 mm is 24 mm.
+    #[test]
+    fn readings_lean_the_way_the_stand_does() {
+        let truth = [("distance_from_nose", 1500.0), ("yaw", 1.0), ("pitch", 1.0), ("roll", 1.0)];
+        let truth = truth.iter().map(|(k, v)| ((*k).to_owned(), *v)).collect();
+        let text = sheet("D", &truth);
+        let value = |words: &str| -> f64 {
+            let line = text.lines().find(|l| l.contains(words)).unwrap();
+            line.trim_end_matches(" mm").rsplit(' ').next().unwrap().parse().unwrap()
+        };
+        assert!((value("left before") - 1488.0).abs() < 1e-9 && (value("right before") - 1512.0).abs() < 1e-9);
+        assert!((value("Plumb") - 10.0).abs() < 1e-9 && (value("Water") - 24.0).abs() < 1e-9);
+    }
+}

@@ -1,0 +1,204 @@
+//! Results from files and folders, in parallel, a batch at a time.
+
+use std::fs::{self, File};
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use rayon::prelude::*;
+
+use super::archive::{Archive, Draft, Found};
+use super::split::{Batch, Objects};
+use crate::record::Facts;
+
+/// Why an archive cannot be read at all. What cannot be read of its parts is
+/// counted and told.
+#[derive(Debug, thiserror::Error)]
+pub enum Error {
+    /// A path that was named.
+    #[error("cannot read {path}: {source}")]
+    Open {
+        /// Which.
+        path: PathBuf,
+        /// What the system said.
+        source: std::io::Error,
+    },
+    /// Nothing to count.
+    #[error(
+        "no results were found: name the folder of an audit, or files of results as `verify --json` and `audit` write them{0}"
+    )]
+    Nothing(String),
+}
+
+const LINES: &str = "audit.jsonl";
+const RESULTS: &str = "results";
+/// Folders in folders, at most; links are not followed.
+const MOST_DEPTH: usize = 40;
+/// Files that are read before their jobs are put into columns.
+const FILES_AT_ONCE: usize = 4096;
+/// Unreadable files that are told by name.
+const MOST_WORDS: usize = 20;
+
+/// Everything at or below the paths.
+pub(super) fn read(paths: &[PathBuf]) -> Result<Archive, Error> {
+    let mut archive = Archive::default();
+    let mut files = Vec::new();
+    for path in paths {
+        let meta = fs::metadata(path).map_err(|source| Error::Open { path: path.clone(), source })?;
+        if meta.is_dir() { gather(path, 0, &mut files, &mut archive) } else { files.push(path.clone()) }
+    }
+    files.sort();
+    files.dedup();
+    // Large files are split into objects; small ones are read many at a time.
+    let (large, small): (Vec<_>, Vec<_>) =
+        files.into_iter().partition(|f| f.extension().is_some_and(|e| e == "jsonl") || size(f) > 4 << 20);
+    for path in large {
+        stream(&path, &mut archive);
+    }
+    for some in small.chunks(FILES_AT_ONCE) {
+        let parsed: Vec<Vec<Parsed>> = some.par_iter().map(|path| whole(path)).collect();
+        parsed.into_iter().flatten().for_each(|one| keep(one, &mut archive));
+    }
+    if archive.jobs.is_empty() {
+        let words = archive.read.unreadable_words.first().map_or(String::new(), |w| format!(" ({w})"));
+        return Err(Error::Nothing(words));
+    }
+    archive.close();
+    Ok(archive)
+}
+
+fn size(path: &Path) -> u64 {
+    fs::metadata(path).map_or(0, |m| m.len())
+}
+
+/// A folder's files of results: of an audit its lines, else its `results`, else
+/// every JSON file at or below it.
+fn gather(folder: &Path, depth: usize, files: &mut Vec<PathBuf>, archive: &mut Archive) {
+    let lines = folder.join(LINES);
+    if lines.is_file() {
+        files.push(lines);
+        return;
+    }
+    let results = folder.join(RESULTS);
+    let folder = if results.is_dir() { &results } else { folder };
+    let entries = match fs::read_dir(folder) {
+        Ok(entries) => entries,
+        Err(e) => return unreadable(archive, format!("{}: {e}", folder.display())),
+    };
+    for entry in entries.flatten() {
+        let (path, Ok(kind)) = (entry.path(), entry.file_type()) else { continue };
+        if kind.is_dir() && depth < MOST_DEPTH {
+            gather(&path, depth + 1, files, archive);
+        } else if kind.is_file() && path.extension().is_some_and(|e| e == "json" || e == "jsonl") {
+            files.push(path);
+        }
+    }
+}
+
+fn unreadable(archive: &mut Archive, words: String) {
+    archive.read.unreadable += 1;
+    if archive.read.unreadable_words.len() < MOST_WORDS {
+        archive.read.unreadable_words.push(words);
+    }
+}
+
+/// What became of one object.
+enum Parsed {
+    Job(Box<Draft>),
+    Error,
+    Other,
+    Unreadable(String),
+}
+
+fn keep(parsed: Parsed, archive: &mut Archive) {
+    match parsed {
+        Parsed::Job(draft) => archive.add(*draft),
+        Parsed::Error => archive.read.errors += 1,
+        Parsed::Other => archive.read.others += 1,
+        Parsed::Unreadable(words) => unreadable(archive, words),
+    }
+}
+
+/// A small file's objects.
+fn whole(path: &Path) -> Vec<Parsed> {
+    let bytes = match fs::read(path) {
+        Ok(bytes) => bytes,
+        Err(e) => return vec![Parsed::Unreadable(format!("{}: {e}", path.display()))],
+    };
+    let mut objects = Objects::new(bytes.as_slice());
+    let mut parsed = Vec::new();
+    loop {
+        match objects.next_batch() {
+            Ok(Some(batch)) => {
+                let found = Found { source: path.to_string_lossy().into(), folder: None };
+                parsed.extend(batch.objects.iter().map(|r| one(&batch.bytes[r.clone()], &found, path)));
+            }
+            Ok(None) => return parsed,
+            Err(e) => {
+                parsed.push(Parsed::Unreadable(format!("{}: {e}", path.display())));
+                return parsed;
+            }
+        }
+    }
+}
+
+/// A large file's objects, a batch at a time.
+fn stream(path: &Path, archive: &mut Archive) {
+    let source: Arc<str> = path.to_string_lossy().into();
+    let file = match File::open(path) {
+        Ok(file) => file,
+        Err(e) => return unreadable(archive, format!("{}: {e}", path.display())),
+    };
+    let mut objects = Objects::new(file);
+    let found = Found { source, folder: None };
+    loop {
+        match objects.next_batch() {
+            Ok(Some(batch)) => batch_of(&batch, &found, path).into_iter().for_each(|one| keep(one, archive)),
+            Ok(None) => return,
+            Err(e) => return unreadable(archive, format!("{}: {e}", path.display())),
+        }
+    }
+}
+
+fn batch_of(batch: &Batch, found: &Found, path: &Path) -> Vec<Parsed> {
+    batch.objects.par_iter().map(|r| one(&batch.bytes[r.clone()], found, path)).collect()
+}
+
+fn one(bytes: &[u8], found: &Found, path: &Path) -> Parsed {
+    let facts: Facts = match serde_json::from_slice(bytes) {
+        Ok(facts) => facts,
+        Err(e) => return Parsed::Unreadable(format!("{}: {e}", found.source)),
+    };
+    match (facts.format.as_ref(), facts.verdict, facts.result) {
+        ("result/1", Some(verdict), _) => Parsed::Job(Box::new(Draft::new(found.clone(), &facts, verdict))),
+        ("error/1", ..) => Parsed::Error,
+        ("", _, Some(result)) => line(&facts, result.get(), found, path),
+        ("result/1", None, _) => Parsed::Unreadable(format!("{}: a result without a verdict", found.source)),
+        _ => Parsed::Other,
+    }
+}
+
+/// An audit's line: its result is there, or in a file beside it.
+fn line(facts: &Facts, result: &str, found: &Found, path: &Path) -> Parsed {
+    let folder: Option<Box<str>> = facts.path.as_deref().map(Into::into);
+    let inner = |bytes: &[u8], source: Arc<str>| {
+        let found = Found { source, folder: folder.clone() };
+        match serde_json::from_slice::<Facts>(bytes) {
+            Ok(facts) if facts.format == "error/1" => Parsed::Error,
+            Ok(facts) => match facts.verdict {
+                Some(verdict) => Parsed::Job(Box::new(Draft::new(found, &facts, verdict))),
+                None => Parsed::Other,
+            },
+            Err(e) => Parsed::Unreadable(format!("{}: {e}", found.source)),
+        }
+    };
+    match serde_json::from_str::<String>(result) {
+        Err(_) => inner(result.as_bytes(), found.source.clone()),
+        Ok(name) => {
+            let file = path.parent().unwrap_or(Path::new("")).join(&name);
+            match fs::read(&file) {
+                Ok(bytes) => inner(&bytes, file.to_string_lossy().into()),
+                Err(e) => Parsed::Unreadable(format!("{}: {e}", file.display())),
+            }
+        }
+    }
+}

@@ -8,7 +8,6 @@ mod cusum;
 mod distribution;
 mod gauge_study;
 mod median;
-mod multiple;
 mod proportion;
 mod stratified;
 
@@ -20,6 +19,5 @@ pub use cusum::CusumDesign;
 pub use distribution::{fisher_tail, normal_cdf, normal_quantile, student_cdf, student_quantile};
 pub use gauge_study::{GaugeMethod, GaugeStudy, Reading, gauge_study};
 pub use median::median;
-pub use multiple::holm;
 pub use proportion::wilson;
 pub use stratified::{Excess, Stratum, excess};

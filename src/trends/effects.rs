@@ -193,15 +193,16 @@ fn slip(stated: f64, meant: f64, half: f64, unit: &str) -> Option<String> {
     if swapped {
         return Some("two digits are swapped".into());
     }
-    // Some other digit nearly always comes near: it must come nearer.
-    let changed = (0..digits.len()).filter(|i| digits[*i].is_ascii_digit()).any(|i| {
+    // Only digits whose place is well above the tolerance: one of the others always comes near.
+    let place = |i: usize| 10f64.powi((digits.len() - 1 - i) as i32);
+    let changed = (0..digits.len()).filter(|i| digits[*i].is_ascii_digit() && place(*i) >= 10.0 * half).any(|i| {
         ('0'..='9').any(|d| {
             let mut other = digits.clone();
             other[i] = d;
             read(&other).is_some_and(|v| (v - meant).abs() <= half / 2.0)
         })
     });
-    (changed && digits.len() >= 3).then(|| "one digit is another".into())
+    changed.then(|| "one digit is another".into())
 }
 
 /// Means by week, with the cumulative sums of the weekly means: each is

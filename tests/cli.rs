@@ -199,13 +199,17 @@ fn a_report_and_a_record_are_written_where_they_are_wanted() {
     let output = run(&[&arguments[..], &["--threads", "1"]].concat());
     ends(&output, OUTSIDE, &["OUTSIDE TOLERANCE"]);
     let files: Vec<_> = std::fs::read_dir(&reports).unwrap().map(|e| e.unwrap().path()).collect();
-    assert_eq!(files.len(), 1, "{files:?}");
-    let page = std::fs::read_to_string(&files[0]).unwrap();
+    let of = |ending: &str| files.iter().find(|f| f.extension().is_some_and(|e| e == ending)).unwrap();
+    assert_eq!(files.len(), 4, "page, PDF, result, folder of the customer's page: {files:?}");
+    assert!(std::fs::read(of("pdf")).unwrap().starts_with(b"%PDF-"));
+    let page = std::fs::read_to_string(of("html")).unwrap();
     assert!(page.starts_with("<!DOCTYPE html>") && page.trim_end().ends_with("</html>"));
     // One file: pictures within, nothing fetched.
     assert!(page.contains("data:image/") && !page.contains("src=\"http"));
     let json: serde_json::Value = serde_json::from_slice(&std::fs::read(&record).unwrap()).unwrap();
     assert_eq!(json["format"], "result/1");
+    let beside: serde_json::Value = serde_json::from_slice(&std::fs::read(of("json")).unwrap()).unwrap();
+    assert_eq!(beside, json);
 }
 
 #[test]

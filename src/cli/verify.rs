@@ -121,7 +121,7 @@ fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(),
     write_file(&folder.join(format!("{stem}.json")), &result)?;
     let pdf = folder.join(format!("{stem}.pdf"));
     write_file(&pdf, &report::pdf(record, &pictures, &result).map_err(|e| e.to_string())?)?;
-    let customer = folder.join(format!("{stem}-for-the-customer.html"));
+    let customer = customers(folder)?.join(format!("{stem}.html"));
     write_file(&customer, report::customer_html(record, &report::digest(&result)).as_bytes())?;
     let [html, pdf, customer] = [html, pdf, customer].map(|file| file.display().to_string());
     say(&format!("Report: {html}\n        {pdf}\nFor the customer: {customer}\n"), json);
@@ -132,11 +132,18 @@ fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(),
 fn present_series(arguments: &Arguments, records: &[&JobRecord]) -> Result<(), String> {
     let Some(folder) = &arguments.report else { return Ok(()) };
     for (series, of_it) in report::by_series(records) {
-        let file = folder.join(format!("repair-order-{}.html", report::file_stem(series)));
+        let file = customers(folder)?.join(format!("repair-order-{}.html", report::file_stem(series)));
         write_file(&file, report::series_html(series, &of_it).as_bytes())?;
         say(&format!("Repair order {series}: {}\n", file.display()), arguments.json.as_ref());
     }
     Ok(())
+}
+
+/// Pages for the customer lie apart, so that nobody takes one for the report.
+fn customers(folder: &Path) -> Result<PathBuf, String> {
+    let folder = folder.join("for-the-customer");
+    std::fs::create_dir_all(&folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+    Ok(folder)
 }
 
 /// The worst wins: unreadable, unusable, outside, undecided, within.

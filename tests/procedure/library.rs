@@ -162,11 +162,13 @@ fn camera_board() {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn two_camera_boards() {
     try_out(&TWO_CAMERA_BOARDS);
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn surround_mats() {
     try_out(&SURROUND_MATS);
 }

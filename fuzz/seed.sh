@@ -15,6 +15,5 @@ for rig in ../models/rigs/*.toml; do text 1 "$rig"; done
 for setup in ../models/setups/*.toml; do text 2 "$setup"; done
 for camera in ../samples/good/camera.toml ../models/cameras/*.toml; do [ -f "$camera" ] && text 3 "$camera"; done
 for board in ../models/boards/*.toml; do text 4 "$board"; done
-for scene in ../samples/scenes/*.toml; do text 5 "$scene"; done
 cp seeds/photo/* corpus/photo/
 cp seeds/evidence/* corpus/evidence/ 2>/dev/null || true

@@ -6,7 +6,7 @@ use std::path::PathBuf;
 use time::Date;
 
 use super::audit::{Found, Sort};
-use super::{MOST_UP, sealed_job};
+use super::find_sealed_job;
 use crate::evidence::newest_token;
 use crate::folder::JobFile;
 
@@ -44,8 +44,7 @@ pub fn due(found: &Found) -> Result<Due, String> {
         Sort::Job => (found.path.clone(), None),
         Sort::Evidence => {
             let payload = found.path.join("data");
-            let inside =
-                (0..=MOST_UP).map(|up| payload.join(sealed_job(up))).find(|job| job.join("job.toml").is_file());
+            let inside = find_sealed_job(&payload).map(|job| payload.join(job));
             let newest = newest_token(&found.path).map(|token| token.ends().date());
             (inside.ok_or_else(|| format!("{} holds no job", found.path.display()))?, newest)
         }

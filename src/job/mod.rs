@@ -46,6 +46,11 @@ fn sealed_job(up: usize) -> String {
     format!("{}job", "at/".repeat(up.saturating_sub(1)))
 }
 
+/// Where the job of an evidence folder's payload lies; none where there is none.
+fn find_sealed_job(payload: &std::path::Path) -> Option<String> {
+    (0..=MOST_UP).map(sealed_job).find(|job| payload.join(job).join("job.toml").is_file())
+}
+
 /// Why a job could not be verified at all: an input that cannot be read.
 /// What the photos can't decide is no error but a verdict.
 #[derive(Debug, thiserror::Error)]

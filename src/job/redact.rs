@@ -6,7 +6,8 @@ use std::path::{Path, PathBuf};
 
 use image::{Rgb, RgbImage};
 
-use super::{MOST_UP, RESULT, sealed_job};
+use super::seal::joined;
+use super::{RESULT, find_sealed_job};
 use crate::evidence::{Bytes, Contents, REDACTION, Redaction, SEALED, inspect};
 use crate::photo::{Orientation, preview};
 use crate::record::JobRecord;
@@ -62,11 +63,10 @@ pub fn redact(folder: &Path, areas: &[Area]) -> Result<Contents, RedactError> {
     let result = payload.join(RESULT);
     let record = fs::read(&result).map_err(|e| cannot_read(&result, &e))?;
     let record: JobRecord = serde_json::from_slice(&record).map_err(|e| cannot_read(&result, &e))?;
-    let job =
-        (0..=MOST_UP).map(sealed_job).find(|job| payload.join(job).join("job.toml").is_file()).unwrap_or_default();
+    let job = find_sealed_job(&payload).unwrap_or_default();
     let photos: BTreeMap<String, usize> =
-        record.photos.iter().enumerate().map(|(n, p)| (normal(&format!("{job}/{}", p.file)), n)).collect();
-    let attached: Vec<String> = record.attachments.iter().map(|a| normal(&format!("{job}/{}", a.file))).collect();
+        record.photos.iter().enumerate().map(|(n, p)| (joined(&job, &p.file), n)).collect();
+    let attached: Vec<String> = record.attachments.iter().map(|a| joined(&job, &a.file)).collect();
     let mut redaction = Redaction { format: "redaction/1".to_owned(), masked: Vec::new(), left_out: Vec::new() };
     let mut contents = Contents::default();
     for path in files(&payload, "").map_err(|e| cannot_read(&payload, &e))? {
@@ -117,19 +117,6 @@ fn files(folder: &Path, prefix: &str) -> std::io::Result<Vec<String>> {
     }
     found.sort();
     Ok(found)
-}
-
-/// A path without steps up and down.
-fn normal(path: &str) -> String {
-    let mut parts: Vec<&str> = Vec::new();
-    for part in path.split('/') {
-        match part {
-            "" | "." => {}
-            ".." => drop(parts.pop()),
-            part => parts.push(part),
-        }
-    }
-    parts.join("/")
 }
 
 /// A photo as JPEG of the same size on the stored grid, without its record.

@@ -6,7 +6,7 @@ use crate::folder::Models;
 use crate::record::{CheckRecord, JobRecord};
 
 use super::verify::{Options, verify};
-use super::{Error, RESULT, sealed_job};
+use super::{Error, RESULT, find_sealed_job};
 
 /// Two values agree where they differ by no more than this share of their
 /// standard uncertainty: rounding and another processor, not another finding.
@@ -44,8 +44,7 @@ pub struct Remeasured {
 pub fn remeasure(payload: &Path) -> Result<Remeasured, RemeasureError> {
     let text = std::fs::read(payload.join(RESULT)).map_err(|e| RemeasureError::Result(e.to_string()))?;
     let recorded: JobRecord = serde_json::from_slice(&text).map_err(|e| RemeasureError::Result(e.to_string()))?;
-    let jobs = (0..=super::MOST_UP).map(|up| payload.join(sealed_job(up)));
-    let job = jobs.into_iter().find(|job| job.join("job.toml").is_file()).ok_or(RemeasureError::NoJob)?;
+    let job = payload.join(find_sealed_job(payload).ok_or(RemeasureError::NoJob)?);
     let shared = payload.join("models");
     let models = if shared.is_dir() { Models::in_folder(&shared).map_err(Error::from)? } else { Models::embedded() };
     let now = verify(&job, &Options { models })?;

@@ -102,7 +102,7 @@ fn steps_up(name: &str) -> usize {
 }
 
 /// A path seen from a folder, without steps up and down.
-fn joined(folder: &str, name: &str) -> String {
+pub(super) fn joined(folder: &str, name: &str) -> String {
     let mut parts: Vec<&str> = folder.split('/').filter(|p| !p.is_empty()).collect();
     for part in name.split('/') {
         match part {

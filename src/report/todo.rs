@@ -17,6 +17,11 @@ const SAID_BY_A_CHECK: [&str; 8] = [
     "stand-not-level",
 ];
 
+/// Whether a finding only says again what a check's correction says.
+pub fn repeats_a_check(finding: &FindingRecord) -> bool {
+    SAID_BY_A_CHECK.contains(&finding.code.as_str())
+}
+
 /// Why a step is on the list.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Kind {
@@ -61,7 +66,7 @@ pub(super) fn steps(record: &JobRecord) -> Vec<Step> {
 }
 
 fn holds_up(finding: &FindingRecord) -> bool {
-    matches!(finding.level, Level::Void | Level::Stop) && !SAID_BY_A_CHECK.contains(&finding.code.as_str())
+    matches!(finding.level, Level::Void | Level::Stop) && !repeats_a_check(finding)
 }
 
 fn clear(finding: &FindingRecord) -> Step {

@@ -1,9 +1,11 @@
 //! The tokens of an evidence folder: the first stamps the tag manifest, each
 //! further one the file of the one before.
 
-use std::fs::{self, File};
-use std::io::{self, Write};
+use std::fs;
+use std::io;
 use std::path::{Path, PathBuf};
+
+use crate::folder::write_durably;
 
 use super::super::inspect::{Inspection, Outcome};
 use super::request::request;
@@ -63,14 +65,8 @@ pub fn stamp(folder: &Path, answer: &[u8], file: &str) -> Result<Token, StampErr
     let (name, stamped) = next(folder)?;
     let token = Token::read(answer).map_err(wrong)?;
     token.check(&stamped).map_err(wrong)?;
-    let (part, path) = (folder.join(format!("{name}.part")), folder.join(&name));
-    let write = || -> io::Result<()> {
-        let mut file = File::create(&part)?;
-        file.write_all(token.answer())?;
-        file.sync_all()?;
-        fs::rename(&part, &path)
-    };
-    write().map_err(|source| StampError::Io { doing: "write", path: path.clone(), source })?;
+    let path = folder.join(&name);
+    write_durably(&path, token.answer()).map_err(|source| StampError::Io { doing: "write", path, source })?;
     Ok(token)
 }
 

@@ -6,7 +6,7 @@ use super::frame::notice;
 use super::quantities::{quantity_words, side_words};
 use crate::quantity::{Quantity, rounded, with_uncertainty};
 use crate::record::{CheckRecord, JobRecord, Level, Verdict};
-use crate::report::{verdict_class, verdict_symbol};
+use crate::report::{repeats_a_check, verdict_class, verdict_symbol};
 use crate::web::answer::job_path;
 use crate::web::desk::Outcome;
 use crate::web::draw::moves::{self, Move};
@@ -110,11 +110,8 @@ fn next_place(record: &JobRecord) -> Markup {
 
 /// What holds up the verdict and what is worth a look; a photo's own stand at the photo.
 fn findings(words: &Words, record: &JobRecord) -> Markup {
-    let said: Vec<_> = record
-        .findings
-        .iter()
-        .filter(|f| f.photo.is_none() && f.level != Level::Note && !STAND.contains(&f.code.as_str()))
-        .collect();
+    let said: Vec<_> =
+        record.findings.iter().filter(|f| f.photo.is_none() && f.level != Level::Note && !repeats_a_check(f)).collect();
     html! {
         @if !said.is_empty() {
             h3 { (words.found_out) }
@@ -122,18 +119,6 @@ fn findings(words: &Words, record: &JobRecord) -> Markup {
         }
     }
 }
-
-/// The moves say these already.
-const STAND: [&str; 8] = [
-    "stand-turned",
-    "stand-off-centre",
-    "stand-too-near",
-    "stand-too-far",
-    "stand-too-high",
-    "stand-too-low",
-    "stand-tilted",
-    "stand-not-level",
-];
 
 fn level_class(level: Level) -> &'static str {
     match level {

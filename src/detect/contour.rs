@@ -29,36 +29,41 @@ pub(super) const AGAINST_BRIGHT: Rule = Rule { share: 0.42, limits: (30.0, 110.0
 const LONGEST: usize = 480;
 
 /// Fewest dark pixels of 8x4 below the start of an outline that is followed.
-const LEAST_DARK: u64 = 8;
+const LEAST_DARK: u32 = 8;
 
-/// Set in every pixel that is dark.
-const DARK: u8 = 1;
-/// That bit of eight pixels.
-const ONES: u64 = 0x0101_0101_0101_0101;
-const VISITED: u8 = 2;
-/// On an outline that is too long: whoever comes here is on the same one.
-const TOO_LONG: u8 = 4;
-
-/// Which pixels of a level are dark against their surroundings, with an outer rim of light ones.
+/// Pixels of a level that are dark against their surroundings, a bit each, with a rim of light ones.
 #[derive(Default)]
 pub(super) struct Darkness {
-    /// Pixels in a row, rim included.
+    /// Bytes in a row, one of rim on either side.
     stride: usize,
-    marks: Vec<u8>,
+    dark: Vec<u8>,
+    /// Dark pixels that an outline has passed.
+    passed: Vec<u8>,
+    /// On an outline that is too long: whoever comes here is on the same one.
+    too_long: Vec<u8>,
     /// Runs of tiles that are looked at: row of tiles, first and one past the last tile. What lies
     /// outside of them is light.
     runs: Vec<(usize, usize, usize)>,
 }
 
+/// Bytes behind the last row, so that eight may be read at once from anywhere.
+const SLACK: usize = 8;
+
 impl Darkness {
     /// Takes up a level; the pixels of the one before are forgotten, their memory is not.
     pub(super) fn start(&mut self, means: &Means) {
         self.clear();
-        self.stride = means.columns * BLOCK + 2;
-        let count = self.stride * (means.rows * BLOCK + 2);
-        if self.marks.len() < count {
-            // Zeroed by the system, and only where it is touched.
-            self.marks = vec![0; count];
+        self.resize(means.columns.div_ceil(2), means.rows * BLOCK);
+    }
+
+    fn resize(&mut self, tiles: usize, rows: usize) {
+        self.stride = tiles + 2;
+        let count = self.stride * (rows + 2) + SLACK;
+        for bits in [&mut self.dark, &mut self.passed, &mut self.too_long] {
+            if bits.len() < count {
+                // Zeroed by the system, and only where it is touched.
+                *bits = vec![0; count];
+            }
         }
     }
 
@@ -66,7 +71,9 @@ impl Darkness {
         for (row, first, end) in self.runs.drain(..) {
             for v in row * TILE..(row + 1) * TILE {
                 let start = (v + 1) * self.stride + 1;
-                self.marks[start + first * TILE..start + end * TILE].fill(0);
+                for bits in [&mut self.dark, &mut self.passed, &mut self.too_long] {
+                    bits[start + first..start + end].fill(0);
+                }
             }
         }
     }
@@ -74,12 +81,12 @@ impl Darkness {
     /// Marks the dark pixels. `contrast` is that of each tile, 0 where nothing is to be looked for.
     pub(super) fn mark(&mut self, level: &Level<'_>, means: &Means, contrast: &[u8], rule: Rule) {
         self.clear();
-        let stride = self.stride;
         let tiles = level.width.div_ceil(TILE);
         self.runs = runs(contrast, tiles, (means.columns / 2, means.rows / 2), rule.contrast);
         let offsets: [u8; 256] =
             std::array::from_fn(|c| (rule.share * c as f32).clamp(rule.limits.0, rule.limits.1) as u8);
         let mut thresholds = vec![0u8; means.columns * BLOCK];
+        let mut flags = vec![0u8; means.columns * BLOCK];
         for (row, first, end) in &self.runs {
             let contrasts = &contrast[row * tiles..];
             for r in [2 * row, 2 * row + 1] {
@@ -94,10 +101,13 @@ impl Darkness {
                 }
                 let (from, to) = (first * TILE, end * TILE);
                 for v in r * BLOCK..(r + 1) * BLOCK {
-                    let start = (v + 1) * stride + 1;
-                    let marks = &mut self.marks[start + from..start + to];
-                    for ((m, p), t) in marks.iter_mut().zip(&level.row(v)[from..to]).zip(&thresholds[from..to]) {
-                        *m = u8::from(p < t);
+                    let start = (v + 1) * self.stride + 1;
+                    let bytes = &mut self.dark[start + first..start + end];
+                    for ((f, p), t) in flags.iter_mut().zip(&level.row(v)[from..to]).zip(&thresholds[from..to]) {
+                        *f = u8::from(p < t);
+                    }
+                    for (byte, flags) in bytes.iter_mut().zip(flags.as_chunks::<TILE>().0) {
+                        *byte = gather(*flags);
                     }
                 }
             }
@@ -107,16 +117,17 @@ impl Darkness {
     /// A part of a level under one threshold; outlines count from its first corner.
     pub(super) fn within(level: &Level<'_>, (u0, v0): (usize, usize), (u1, v1): (usize, usize)) -> Self {
         let (columns, rows) = ((u1 - u0).div_ceil(TILE), (v1 - v0).div_ceil(TILE));
-        let stride = columns * TILE + 2;
-        let mut marks = vec![0u8; stride * (rows * TILE + 2)];
+        let mut darkness = Darkness::default();
+        darkness.resize(columns, rows * TILE);
         let threshold = threshold((v0..v1).map(|v| &level.row(v)[u0..u1]));
         for v in v0..v1 {
-            let start = (v - v0 + 1) * stride + 1;
-            for (m, p) in marks[start..].iter_mut().zip(&level.row(v)[u0..u1]) {
-                *m = u8::from(*p < threshold);
+            let start = (v - v0 + 1) * darkness.stride + 1;
+            for (byte, pixels) in darkness.dark[start..].iter_mut().zip(level.row(v)[u0..u1].chunks(TILE)) {
+                *byte = gather(std::array::from_fn(|i| u8::from(pixels.get(i).is_some_and(|p| *p < threshold))));
             }
         }
-        Darkness { stride, marks, runs: (0..rows).map(|r| (r, 0, columns)).collect() }
+        darkness.runs = (0..rows).map(|r| (r, 0, columns)).collect();
+        darkness
     }
 
     /// Follows every outline of a dark region once and shows it as pixels in clockwise order.
@@ -128,13 +139,13 @@ impl Darkness {
             for v in row[0].0 * TILE..(row[0].0 + 1) * TILE {
                 for (_, first, end) in row {
                     let start = (v + 1) * self.stride + 1;
-                    for word in (start + first * TILE..start + end * TILE).step_by(8) {
-                        let mut starts = self.starts_in(word);
+                    for byte in (start + first..start + end).step_by(8) {
+                        let mut starts = self.starts_in(byte);
                         while starts != 0 {
-                            let index = word + starts.trailing_zeros() as usize / 8;
+                            let index = 8 * byte + starts.trailing_zeros() as usize;
                             starts &= starts - 1;
                             // An outline from within the same word may have passed it by now.
-                            let new = self.marks[index] == DARK && !self.is_speck(index);
+                            let new = !is_set(&self.passed, index) && !self.is_speck(index);
                             if new && self.follow(index, &mut outline) {
                                 found(&outline);
                             }
@@ -145,51 +156,50 @@ impl Darkness {
         }
     }
 
-    /// Which of eight pixels are dark, not visited, and light on their left and above, as every
-    /// region's first pixel is: all eight at once, a byte each. Right of a hole there is dark above.
-    fn starts_in(&self, start: usize) -> u64 {
-        let eight = |from: usize| {
-            let bytes = self.marks.get(from..).and_then(|m| m.first_chunk::<8>());
-            bytes.map_or(0, |b| u64::from_le_bytes(*b))
-        };
-        let word = eight(start);
+    /// Which of the 64 pixels from a byte on are dark, not passed, and light on their left and above,
+    /// as every region's first pixel is. Right of a hole there is dark above.
+    fn starts_in(&self, byte: usize) -> u64 {
+        let word = eight(&self.dark, byte);
         if word == 0 {
             return 0;
         }
-        let above = start - self.stride;
-        let near = eight(start - 1) | eight(above - 1) | eight(above) | eight(above + 1);
-        word & !(word >> 1) & !near & ONES
+        let above = byte - self.stride;
+        let up = eight(&self.dark, above);
+        let (left, up_left) = (u64::from(self.dark[byte - 1] >> 7), u64::from(self.dark[above - 1] >> 7));
+        let up_right = u64::from(self.dark[above + 8] & 1) << 63;
+        let near = (word << 1 | left) | up | (up << 1 | up_left) | (up >> 1 | up_right);
+        word & !near & !eight(&self.passed, byte)
     }
 
     /// Whether hardly anything is dark in the 8x4 pixels below a start: noise, not worth following.
     fn is_speck(&self, start: usize) -> bool {
         let count = |row: usize| {
-            let from = start + row * self.stride - 3;
-            let bytes = self.marks.get(from..).and_then(|m| m.split_first_chunk::<8>());
-            bytes.map_or(0, |(b, _)| {
-                // The sum of eight bytes that are 0 or 1.
-                (u64::from_le_bytes(*b) & ONES).wrapping_mul(ONES) >> 56
-            })
+            let from = start + row * self.stride * 8 - 3;
+            // Two bytes hold the eight pixels, wherever they begin.
+            let pair = u16::from(self.dark[from / 8 + 1]) << 8 | u16::from(self.dark[from / 8]);
+            (pair >> (from % 8) & 0xff).count_ones()
         };
-        count(0) + count(1) + count(2) + count(3) < LEAST_DARK
+        let below = |row: usize| if start / 8 + row * self.stride + 1 < self.dark.len() { count(row) } else { 0 };
+        below(0) + below(1) + below(2) + below(3) < LEAST_DARK
     }
 
     /// Follows an outline from its start; false where it is too long.
     fn follow(&mut self, start: usize, outline: &mut Vec<(i32, i32)>) -> bool {
-        let s = self.stride as isize;
-        // Clockwise from east, in the marks and in pixels.
+        let s = 8 * self.stride as isize;
+        // Clockwise from east, in bits and in pixels.
         let steps = [1, s + 1, s, s - 1, -1, -s - 1, -s, 1 - s];
         outline.clear();
         let (mut at, mut heading) = (start, 0usize);
-        let mut place = ((start % self.stride) as i32 - 1, (start / self.stride) as i32 - 1);
+        let bits = 8 * self.stride;
+        let mut place = ((start % bits) as i32 - 8, (start / bits) as i32 - 1);
         let mut first = None;
-        while outline.len() < LONGEST && self.marks[at] & TOO_LONG == 0 {
-            self.marks[at] |= VISITED;
+        while outline.len() < LONGEST && !is_set(&self.too_long, at) {
+            self.passed[at / 8] |= 1 << (at % 8);
             outline.push(place);
             // Look clockwise, from the left of where we came from.
             let mut turn = (heading + 6) % 8;
             let mut tries = 0;
-            while self.marks[at.wrapping_add_signed(steps[turn])] == 0 {
+            while !is_set(&self.dark, at.wrapping_add_signed(steps[turn])) {
                 turn = (turn + 1) % 8;
                 tries += 1;
                 if tries == 8 {
@@ -211,10 +221,27 @@ impl Darkness {
             place = (place.0 + STEPS[turn].0, place.1 + STEPS[turn].1);
         }
         for (u, v) in outline.iter() {
-            self.marks[(*v + 1) as usize * self.stride + (*u + 1) as usize] |= TOO_LONG;
+            let at = (*v + 1) as usize * bits + (*u + 8) as usize;
+            self.too_long[at / 8] |= 1 << (at % 8);
         }
         false
     }
+}
+
+fn is_set(bits: &[u8], index: usize) -> bool {
+    bits[index / 8] >> (index % 8) & 1 == 1
+}
+
+/// Eight bytes at once, the first one lowest.
+fn eight(bits: &[u8], from: usize) -> u64 {
+    bits.get(from..).and_then(|b| b.first_chunk::<8>()).map_or(0, |b| u64::from_le_bytes(*b))
+}
+
+/// A byte with a bit for each of eight flags that are 0 or 1, the first one lowest.
+fn gather(flags: [u8; TILE]) -> u8 {
+    // Brings the lowest bits of eight bytes together in the highest one.
+    const TOGETHER: u64 = 0x0102_0408_1020_4080;
+    (u64::from_le_bytes(flags).wrapping_mul(TOGETHER) >> 56) as u8
 }
 
 /// Steps to the eight neighbours, clockwise from east.

@@ -6,8 +6,11 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::model::{ALL, Common, LENS, LOCAL, Model, Pixel, Prepared, SHARED};
+use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED};
 use super::profile::{Profile, SHAPE};
+use super::residuals::Residuals;
+use super::rows::{COLUMNS, Rows};
+use super::squares::squares;
 
 /// Residuals beyond this many standard deviations count less (Huber).
 const HUBER: f32 = 2.5;
@@ -35,83 +38,43 @@ pub(super) struct Normal {
     noise: f64,
     /// Share of pixels that the model does not explain.
     misfit: f64,
-    rows: Vec<Row>,
 }
 
-/// A row's derivatives and then its residual, in blocks of a register's width.
-const LANES: usize = 4;
-const BLOCKS: usize = (ALL + 1).div_ceil(LANES);
-/// Rows summed in single precision before they are added to the total.
-const BATCH: usize = 64;
-
-pub(super) type Row = [[f32; LANES]; BLOCKS];
-type Square = [[[[f32; LANES]; LANES]; BLOCKS]; BLOCKS];
-
-pub(super) fn residual(row: &Row) -> f32 {
-    row[ALL / LANES][ALL % LANES]
-}
-
-pub(super) fn derivative(row: &Row, k: usize) -> f32 {
-    row[k / LANES][k % LANES]
-}
-
-fn row_of(model: &Model, prepared: &Prepared, common: &Common, pixel: &Pixel) -> Row {
-    let prediction = model.predict(prepared, common, pixel);
-    let mut row = [[0.0; LANES]; BLOCKS];
-    for (r, d) in row.iter_mut().flatten().zip(prediction.derivatives) {
-        *r = d as f32;
-    }
-    row[ALL / LANES][ALL % LANES] = (f64::from(pixel.grey) - prediction.grey) as f32;
-    row
-}
-
-/// Weighted normal equations over a marker's pixels.
-pub(super) fn accumulate(model: &Model, common: &Common) -> Option<Normal> {
-    let prepared = model.prepare()?;
-    let rows: Vec<Row> = model.pixels.iter().map(|pixel| row_of(model, &prepared, common, pixel)).collect();
-    let noise = noise_of(model, rows.iter().map(residual));
-    let mut total = SMatrix::<f64, WIDTH, WIDTH>::zeros();
-    for batch in rows.chunks(BATCH) {
-        let mut sum: Square = [[[[0.0; LANES]; LANES]; BLOCKS]; BLOCKS];
-        for row in batch {
-            add(&mut sum, row, weight(residual(row) / noise) / (noise * noise));
-        }
-        for (b, blocks) in sum.iter().enumerate() {
-            for (c, block) in blocks.iter().enumerate().skip(b) {
-                for (i, line) in block.iter().enumerate() {
-                    for (j, value) in line.iter().enumerate() {
-                        total[(b * LANES + i, c * LANES + j)] += f64::from(*value);
-                    }
-                }
-            }
-        }
-    }
+/// Weighted normal equations over a marker's pixels, whose rows they leave behind.
+fn accumulate(model: &Model, common: &Common, rows: &mut Rows, columns: &[usize]) -> Option<Normal> {
+    rows.evaluate(model, common)?;
+    let noise = noise_of(model, rows.residuals());
+    let products = squares(rows, columns, |residual| weight(residual / noise) / (noise * noise));
+    let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();
+    let misfit = unexplained as f64 / model.pixels.len() as f64;
     Some(Normal {
-        matrix: SMatrix::from_fn(|i, j| total[(i.min(j), i.max(j))]),
-        right: SVector::from_fn(|i, _| total[(i, ALL)]),
+        matrix: SMatrix::from_fn(|i, j| products[(i.min(j), i.max(j))]),
+        right: SVector::from_fn(|i, _| products[(i, ALL)]),
         noise: f64::from(noise),
-        misfit: rows.iter().filter(|r| residual(r).abs() > REJECT * noise).count() as f64 / rows.len() as f64,
-        rows,
+        misfit,
     })
 }
 
-const WIDTH: usize = BLOCKS * LANES;
-
-/// Adds the upper triangle (in whole blocks) of a row's square.
-#[inline]
-fn add(sum: &mut Square, row: &Row, weight: f32) {
-    for b in 0..BLOCKS {
-        let scaled = row[b].map(|r| r * weight);
-        for c in b..BLOCKS {
-            let (block, other) = (&mut sum[b][c], &row[c]);
-            for i in 0..LANES {
-                for j in 0..LANES {
-                    block[i][j] += scaled[i] * other[j];
-                }
-            }
-        }
+/// The columns of all parameters and of the residuals.
+const ALL_COLUMNS: [usize; COLUMNS] = {
+    let mut columns = [0; COLUMNS];
+    let mut i = 0;
+    while i < COLUMNS {
+        columns[i] = i;
+        i += 1;
     }
-}
+    columns
+};
+/// Those of a marker's own parameters and of the residuals.
+const OWN_COLUMNS: [usize; LOCAL + 1] = {
+    let mut columns = [ALL; LOCAL + 1];
+    let mut i = 0;
+    while i < LOCAL {
+        columns[i] = i;
+        i += 1;
+    }
+    columns
+};
 
 /// Robust standard deviation of residuals: 1.4826 times the median of their size. Pixels at the
 /// ends of the scale that agree show no noise and do not speak for the others.
@@ -147,19 +110,18 @@ pub(super) struct Reduced {
     /// As in the normal equations.
     pub(super) noise: f64,
     pub(super) misfit: f64,
-    pub(super) rows: Vec<Row>,
     right: SVector<f64, LOCAL>,
 }
 
 /// Improves the markers with the common parameters kept, until their corners hardly move.
-pub(super) fn fit_alone(models: &mut [Option<Model>], common: &Common, rounds: usize) {
+pub(super) fn fit_alone(models: &mut [Option<Model>], common: &Common, rounds: usize, rows: &mut Rows) {
     for slot in models {
         for _ in 0..rounds {
             let Some(model) = slot else { break };
             if model.moved < STILL_PX {
                 break;
             }
-            let done = accumulate(model, common)
+            let done = accumulate(model, common, rows, &OWN_COLUMNS)
                 .and_then(|normal| reduce(model, &normal))
                 .map(|r| model.step(&(r.inverse * r.right)));
             if done.is_none() {
@@ -174,40 +136,42 @@ pub(super) struct Step {
     /// Covariance of the common parameters.
     pub(super) shared: SMatrix<f64, SHARED, SHARED>,
     pub(super) markers: Vec<Option<Reduced>>,
+    /// What the residuals of each marker said.
+    pub(super) evidence: Vec<Option<Residuals>>,
 }
 
 /// How badly a marker fits: noise as a share of the contrast, and the share of pixels not explained.
-pub(super) fn misfit(model: &Model, common: &Common) -> Option<(f64, f64)> {
-    let prepared = model.prepare()?;
-    let residuals = model.pixels.iter().map(|p| (f64::from(p.grey) - model.predict(&prepared, common, p).grey) as f32);
-    let residuals: Vec<f32> = residuals.collect();
-    let noise = noise_of(model, residuals.iter().copied());
-    let unexplained = residuals.iter().filter(|r| r.abs() > REJECT * noise).count();
-    Some((f64::from(noise) / model.light[3], unexplained as f64 / residuals.len() as f64))
+pub(super) fn misfit(model: &Model, common: &Common, rows: &mut Rows) -> Option<(f64, f64)> {
+    rows.evaluate(model, common)?;
+    let noise = noise_of(model, rows.residuals());
+    let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();
+    Some((f64::from(noise) / model.light[3], unexplained as f64 / model.pixels.len() as f64))
 }
 
 /// One step of all markers together with the common parameters.
-pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common) -> Step {
+pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, rows: &mut Rows) -> Step {
     let mut matrix = SMatrix::<f64, SHARED, SHARED>::zeros();
     let mut right = SVector::<f64, SHARED>::zeros();
     add_prior(common, &mut matrix, &mut right);
-    let mut reduced = Vec::with_capacity(models.len());
+    let (mut reduced, mut evidence) = (Vec::new(), Vec::new());
     for slot in models.iter_mut() {
-        let Some(model) = slot else {
-            reduced.push(None);
-            continue;
-        };
-        let parts = accumulate(model, common).and_then(|normal| Some((reduce(model, &normal)?, normal)));
-        let Some((mut r, normal)) = parts else {
+        let parts = slot.as_ref().and_then(|model| {
+            let normal = accumulate(model, common, rows, &ALL_COLUMNS)?;
+            let r = reduce(model, &normal)?;
+            let residuals = Residuals::new(model, &r, rows);
+            Some((r, normal, residuals))
+        });
+        let Some((r, normal, residuals)) = parts else {
             *slot = None;
             reduced.push(None);
+            evidence.push(None);
             continue;
         };
         let across = r.mixed.transpose() * r.inverse;
         matrix += normal.matrix.fixed_view::<SHARED, SHARED>(LOCAL, LOCAL) - across * r.mixed;
         right += normal.right.fixed_rows::<SHARED>(LOCAL) - across * r.right;
-        r.rows = normal.rows;
         reduced.push(Some(r));
+        evidence.push(Some(residuals));
     }
     let covariance = matrix.try_inverse().unwrap_or_default();
     let step = covariance * right;
@@ -222,7 +186,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common) ->
     for k in 0..LENS {
         common.lens[k] += step[SHAPE + k];
     }
-    Step { shared: covariance, markers: reduced }
+    Step { shared: covariance, markers: reduced, evidence }
 }
 
 fn add_prior(common: &Common, matrix: &mut SMatrix<f64, SHARED, SHARED>, right: &mut SVector<f64, SHARED>) {
@@ -260,7 +224,6 @@ fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {
         mixed: normal.matrix.fixed_view::<LOCAL, SHARED>(0, LOCAL).into_owned(),
         noise: normal.noise,
         misfit: normal.misfit,
-        rows: Vec::new(),
         right,
     })
 }

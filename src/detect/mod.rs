@@ -5,15 +5,19 @@ mod contour;
 mod decode;
 mod edge;
 mod fit;
+mod gaussian;
 mod homography;
 mod model;
 mod pattern;
+mod pixels;
 mod profile;
 mod pyramid;
 mod quad;
 mod refine;
 mod residuals;
+mod rows;
 mod sighting;
+mod squares;
 
 pub use sighting::{Sighting, Sightings};
 

@@ -6,8 +6,10 @@ use super::decode::{Reading, centre};
 use super::fit::{Reduced, Step, fit_alone, fit_together, misfit};
 use super::model::{Common, LENS, Model, SHARED};
 use super::pattern::Pattern;
+use super::pixels::choose_pixels;
 use super::profile::{Profile, SHAPE};
-use super::residuals::{self, corner_covariance, corners_seen};
+use super::residuals::{Residuals, corner_covariance};
+use super::rows::Rows;
 use super::sighting::{Sighting, Sightings};
 use crate::marker::Dictionary;
 use crate::num::median;
@@ -19,9 +21,10 @@ const MOST_MOVED: (f64, f64) = (1.5, 0.12);
 const MOST_NOISE: f64 = 0.2;
 const MOST_MISFIT: f64 = 0.25;
 
-/// Pixels of a marker, more or less, that take part at first and then.
+/// Pixels of a marker, more or less, that take part at first, then, and in the last round.
 const FIRST_PIXELS: f64 = 500.0;
-const PIXELS: f64 = 2000.0;
+const SOME_PIXELS: f64 = 1000.0;
+const PIXELS: f64 = 8000.0;
 /// A marker whose corners still move by so much, px, needs more rounds.
 const SETTLED_PX: f64 = 0.15;
 /// Neighbouring residuals are correlated (noise reduction, JPEG): by how much covariances grow
@@ -40,21 +43,23 @@ const OVERLAP_SIDE_PX: f64 = 60.0;
 
 /// Fits all readings of a photo together.
 pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {
+    let rows = &mut Rows::default();
     let mut common = Common { profile: Profile::TYPICAL, lens: [0.0; LENS] };
     let mut models: Vec<Option<Model>> = readings.iter().map(|r| start(photo, r, dictionary, &common)).collect();
-    fit_alone(&mut models, &common, 2);
+    fit_alone(&mut models, &common, 2, rows);
     for (slot, reading) in models.iter_mut().zip(&readings) {
-        if !fits(slot.as_ref(), &common) {
-            *slot = restart(photo, reading, dictionary, &common);
+        if !fits(slot.as_ref(), &common, rows) {
+            *slot = restart(photo, reading, dictionary, &common, rows);
         }
     }
+    fit_together(&mut models, &mut common, rows);
+    settle(&mut models, &common, rows);
+    choose_all(photo, &mut models, &common, SOME_PIXELS);
     for _ in 0..2 {
-        fit_together(&mut models, &mut common);
+        fit_together(&mut models, &mut common, rows);
     }
-    choose_pixels(photo, &mut models, &common, PIXELS);
-    fit_together(&mut models, &mut common);
-    settle(&mut models, &common);
-    let step = fit_together(&mut models, &mut common);
+    choose_all(photo, &mut models, &common, PIXELS);
+    let step = fit_together(&mut models, &mut common, rows);
     let markers = finish_all(&readings, &models, &common, &step);
     summarize(markers, &models, &common, &step.shared)
 }
@@ -62,16 +67,15 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
 /// What the fit explains, with its covariance; what does not look like its pattern is no marker,
 /// or none that can be measured.
 fn finish_all(readings: &[Reading], models: &[Option<Model>], common: &Common, step: &Step) -> Vec<Sighting> {
-    let fitted = readings.iter().zip(models).zip(&step.markers);
-    let fitted: Vec<_> = fitted.filter_map(|((reading, m), r)| Some((reading, m.as_ref()?, r.as_ref()?))).collect();
-    let inflations: Vec<f64> = fitted.iter().map(|(_, m, r)| residuals::inflation(m, r)).collect();
-    let inflation = photo_inflation(&inflations);
+    let inflation = photo_inflation(step.evidence.iter().flatten().map(|e| e.inflation).collect());
     let mut markers = Vec::new();
-    for ((reading, model, reduced), own) in fitted.into_iter().zip(inflations) {
-        let Some(mut sighting) = finish(reading, model, common, reduced, &step.shared) else { continue };
+    let fitted = readings.iter().zip(models).zip(step.markers.iter().zip(&step.evidence));
+    for ((reading, model), (reduced, evidence)) in fitted {
+        let (Some(model), Some(reduced), Some(evidence)) = (model, reduced, evidence) else { continue };
+        let Some(mut sighting) = finish(reading, model, common, (reduced, evidence), &step.shared) else { continue };
         let floor = model_error(&sighting, display_offset(model, common));
         // A shadow or a stain can make one marker worse than the photo's others.
-        let grown = sighting.covariance_px2 * inflation.max(own / OWN_INFLATION);
+        let grown = sighting.covariance_px2 * inflation.max(evidence.inflation / OWN_INFLATION);
         sighting.covariance_px2 = grown + SMatrix::identity() * floor.powi(2);
         markers.push(sighting);
     }
@@ -84,8 +88,7 @@ fn model_error(sighting: &Sighting, offset: f64) -> f64 {
 }
 
 /// By how much covariances grow for correlated residuals.
-fn photo_inflation(markers: &[f64]) -> f64 {
-    let mut factors = markers.to_vec();
+fn photo_inflation(mut factors: Vec<f64>) -> f64 {
     factors.sort_by(f64::total_cmp);
     // Markers that are partly covered do not speak for the others.
     let kept = &factors[..factors.len() - factors.len() / 5];
@@ -94,44 +97,50 @@ fn photo_inflation(markers: &[f64]) -> f64 {
 }
 
 /// More rounds for those that started far off.
-fn settle(models: &mut [Option<Model>], common: &Common) {
+fn settle(models: &mut [Option<Model>], common: &Common, rows: &mut Rows) {
     for slot in models {
         if slot.as_ref().is_some_and(|m| m.moved > SETTLED_PX) {
-            fit_alone(std::slice::from_mut(slot), common, 4);
+            fit_alone(std::slice::from_mut(slot), common, 4, rows);
         }
     }
 }
 
-fn choose_pixels(photo: &Luma, models: &mut [Option<Model>], common: &Common, most: f64) {
+fn choose_all(photo: &Luma, models: &mut [Option<Model>], common: &Common, most: f64) {
     for slot in models {
-        if slot.as_mut().is_some_and(|m| m.choose_pixels(photo, &common.lens, most).is_none()) {
+        if slot.as_mut().is_some_and(|m| choose_pixels(m, photo, common, most).is_none()) {
             *slot = None;
         }
     }
 }
 
-fn fits(model: Option<&Model>, common: &Common) -> bool {
-    let misfit = model.and_then(|m| misfit(m, common));
+fn fits(model: Option<&Model>, common: &Common, rows: &mut Rows) -> bool {
+    let misfit = model.and_then(|m| misfit(m, common, rows));
     misfit.is_some_and(|(noise, unexplained)| noise < MOST_NOISE && unexplained < MOST_MISFIT)
 }
 
 /// Starts again with one corner after the other put where the three others would have it.
-fn restart(photo: &Luma, reading: &Reading, dictionary: &Dictionary, common: &Common) -> Option<Model> {
+fn restart(
+    photo: &Luma,
+    reading: &Reading,
+    dictionary: &Dictionary,
+    common: &Common,
+    rows: &mut Rows,
+) -> Option<Model> {
     (0..4).find_map(|k| {
         let mut reading = reading.clone();
         let q = &reading.quad;
         reading.quad[k] = q[(k + 1) % 4] + q[(k + 3) % 4] - q[(k + 2) % 4];
         let mut slot = [start(photo, &reading, dictionary, common)];
-        fit_alone(&mut slot, common, 4);
+        fit_alone(&mut slot, common, 4, rows);
         let [model] = slot;
-        model.filter(|m| fits(Some(m), common))
+        model.filter(|m| fits(Some(m), common, rows))
     })
 }
 
 fn start(photo: &Luma, reading: &Reading, dictionary: &Dictionary, common: &Common) -> Option<Model> {
     let pattern = Pattern::new(dictionary, reading.id);
     let mut model = Model::new(photo, pattern, &reading.quad, reading.greys)?;
-    model.choose_pixels(photo, &common.lens, FIRST_PIXELS)?;
+    choose_pixels(&mut model, photo, common, FIRST_PIXELS)?;
     Some(model)
 }
 
@@ -140,7 +149,7 @@ fn finish(
     reading: &Reading,
     model: &Model,
     common: &Common,
-    reduced: &Reduced,
+    (reduced, evidence): (&Reduced, &Residuals),
     shared: &SMatrix<f64, SHARED, SHARED>,
 ) -> Option<Sighting> {
     let corners = model.corners(&common.lens);
@@ -164,7 +173,7 @@ fn finish(
         id: reading.id,
         hamming: reading.hamming,
         corners_px: corners,
-        corner_valid: corners_seen(model, common, reduced),
+        corner_valid: evidence.seen,
         covariance_px2: covariance,
         contrast: model.light[3] / 255.0,
         blur_px: model.sigma(),

@@ -75,6 +75,8 @@ pub(crate) struct Rendered {
     pub(crate) luma: Luma,
     pub(crate) jpeg: Vec<u8>,
     pub(crate) markers: Vec<TrueMarker>,
+    /// Standard deviation of the noise at edges as stored, grey levels; of use for cameras without tone curve.
+    pub(crate) noise: f64,
 }
 
 /// Renders a photo; the same seed gives the same photo.
@@ -96,7 +98,8 @@ pub(crate) fn render(kind: &Kind, width: usize, height: usize, seed: u64) -> Ren
         super::clutter::scatter(&mut light, width, height, &mut random);
     }
     let blurred = blur(&light, width, height, kind.blur);
-    let mut grey: Vec<f64> = blurred.iter().map(|l| 255.0 * develop(kind.camera, *l)).collect();
+    let clean: Vec<f64> = blurred.iter().map(|l| 255.0 * develop(kind.camera, *l)).collect();
+    let mut grey = clean.clone();
     for g in &mut grey {
         *g += kind.noise * normal(&mut random);
     }
@@ -111,7 +114,25 @@ pub(crate) fn render(kind: &Kind, width: usize, height: usize, seed: u64) -> Ren
     let mut encoder = jpeg_encoder::Encoder::new(&mut jpeg, kind.jpeg);
     encoder.set_progressive(kind.progressive);
     encoder.encode(&pixels, width as u16, height as u16, jpeg_encoder::ColorType::Luma).unwrap();
-    Rendered { luma: super::decode(jpeg.clone()), jpeg, markers }
+    let luma = super::decode(jpeg.clone());
+    let noise = stored_noise(&clean, &luma);
+    Rendered { luma, jpeg, markers, noise }
+}
+
+/// Standard deviation of a stored photo's noise where grey levels run steeply, which is what edges are
+/// measured by: the camera's, that of rounding, and that of JPEG.
+fn stored_noise(clean: &[f64], stored: &Luma) -> f64 {
+    let (width, height) = (stored.width(), stored.height());
+    let (mut squares, mut weights) = (0.0, 0.0);
+    for v in 1..height - 1 {
+        for u in 1..width - 1 {
+            let i = v * width + u;
+            let rise = (clean[i + 1] - clean[i - 1]).powi(2) + (clean[i + width] - clean[i - width]).powi(2);
+            squares += rise * (f64::from(stored.at(u, v)) - clean[i]).powi(2);
+            weights += rise;
+        }
+    }
+    (squares / weights).sqrt()
 }
 
 /// The light that shows as a grey level.

@@ -1,0 +1,107 @@
+//! Which pixels of a marker take part in its fit.
+
+use nalgebra::{Matrix2, Matrix3, Vector2, Vector3};
+
+use super::model::{Common, Model, Pixel};
+use super::quad::area;
+use crate::photo::Luma;
+
+/// Length of the edges of a code and its border, sides of the marker, times two.
+const EDGES: f64 = 26.0;
+/// Of the pixels away from edges one in so many takes part: they tell the light.
+const FLAT: usize = 7;
+/// Fewer show no marker.
+const LEAST: usize = 60;
+
+/// Takes some `most` pixels near edges, and a few flat ones for the light; `None` where there are hardly any.
+pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, most: f64) -> Option<()> {
+    let corners = model.corners(&common.lens);
+    let inverse = model.matrix().try_inverse()?;
+    let sigma = model.sigma();
+    let reach = 2.6 * sigma + 0.5;
+    // About the share of pixels near edges; a lattice thins larger markers evenly.
+    let area = area(&corners).abs();
+    let near = area * (reach * EDGES / area.sqrt()).min(1.0);
+    let stride = ((near / most).round() as usize).max(1);
+    let shift = lattice_shift(stride);
+    // Cells to a pixel, along x and y: the most of any corner.
+    let scales = corners.map(|c| cells_by_pixels(model, &inverse, c)).map(|j| Vector2::new(j.row(0).norm(), j.row(1).norm()));
+    let scale = scales[0].sup(&scales[1]).sup(&scales[2].sup(&scales[3]));
+    // What lies beyond the margin must not shine through.
+    let margin = scale.map(|s| (1.0 - 2.0 * sigma * s).clamp(0.35, 0.8));
+    let near_edge = scale * reach;
+    let (us, vs) = extent(model.origin, &corners, photo);
+    // Within a marker a lens bends lines by less than the reach: the bend is left out here.
+    let step = inverse.column(0) / model.unit;
+    let mut pixels = std::mem::take(&mut model.pixels);
+    pixels.clear();
+    for v in vs {
+        let row = photo.row(v);
+        let first = us.start + (stride - (us.start + v * shift) % stride) % stride;
+        let start = inverse * Vector3::new(-model.origin.x, v as f64 - model.origin.y, model.unit) / model.unit;
+        for u in (first..us.end).step_by(stride) {
+            let at = start + step * u as f64;
+            let w = 4.0 / at.z;
+            let (cx, cy) = (at.x * w + 4.0, at.y * w + 4.0);
+            let beyond = |c: f64, margin: f64| c < -margin || c > 8.0 + margin;
+            if beyond(cx, margin.x) || beyond(cy, margin.y) {
+                continue;
+            }
+            let is_picked = (u / stride + 3 * v).is_multiple_of(FLAT);
+            if is_picked || model.pattern().is_near_edge(cx, cy, near_edge.x, near_edge.y) {
+                pixels.push(Pixel { u: u as u16, v: v as u16, grey: row[u] });
+            }
+        }
+    }
+    model.pixels = pixels;
+    (model.pixels.len() >= LEAST).then_some(())
+}
+
+/// Columns and rows of a photo around a marker and its margin.
+fn extent(
+    origin: Vector2<f64>,
+    corners: &[Vector2<f64>; 4],
+    photo: &Luma,
+) -> (std::ops::Range<usize>, std::ops::Range<usize>) {
+    let grown = corners.map(|c| c + (c - origin) * 0.25);
+    let low = grown[0].inf(&grown[1]).inf(&grown[2].inf(&grown[3]));
+    let high = grown[0].sup(&grown[1]).sup(&grown[2].sup(&grown[3]));
+    let inside = |x: f64, most: usize| x.clamp(0.0, most as f64 - 1.0) as usize;
+    let range = |low: f64, high: f64, most: usize| inside(low, most)..inside(high + 1.0, most) + 1;
+    (range(low.x, high.x, photo.width()), range(low.y, high.y, photo.height()))
+}
+
+/// d cell coordinates / d pixel coordinates at a place: rows x, y; columns u, v.
+fn cells_by_pixels(model: &Model, inverse: &Matrix3<f64>, place: Vector2<f64>) -> Matrix2<f64> {
+    let n = (place - model.origin) / model.unit;
+    let p = inverse * Vector3::new(n.x, n.y, 1.0);
+    let (x, y, s) = (p.x / p.z, p.y / p.z, 4.0 / (p.z * model.unit));
+    Matrix2::from_fn(|i, k| s * (inverse[(i, k)] - [x, y][i] * inverse[(2, k)]))
+}
+
+/// Shift of the lattice of thinned pixels from row to row: near the golden section of the stride,
+/// and without a common divisor, so that every column has its turn.
+fn lattice_shift(stride: usize) -> usize {
+    let common = |mut a: usize, mut b: usize| {
+        while b > 0 {
+            (a, b) = (b, a % b);
+        }
+        a
+    };
+    let wanted = (0.382 * stride as f64).round() as usize;
+    (wanted..wanted + stride).find(|s| common(*s, stride) == 1).unwrap_or(1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn thinned_pixels_lie_in_every_column() {
+        for stride in 1..60 {
+            let shift = lattice_shift(stride);
+            let columns: std::collections::BTreeSet<_> = (0..stride).map(|v| v * shift % stride).collect();
+            assert_eq!(columns.len(), stride, "{stride}: {shift}");
+        }
+    }
+}

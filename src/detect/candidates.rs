@@ -1,9 +1,10 @@
 //! The search over all levels: outlines, quadrilaterals, codes.
 
-use super::contour::{AGAINST_BRIGHT, AGAINST_GREY, AGAINST_MARGIN, Darkness, Means};
+use super::busy::idle_straight;
+use super::contour::{AGAINST_GREY, AGAINST_MARGIN, DARKEST, Darkness, Means, Surroundings};
 use super::decode::{Reading, Unread, centre, read};
 use super::edge::{REACH, sharpen};
-use super::pyramid::{Level, TILE, active_tiles};
+use super::pyramid::{Level, TILE, active_tiles, darkest_around};
 use super::quad::{Quad, area, cross, is_plausible, quad_around};
 use crate::marker::Dictionary;
 use nalgebra::Vector2;
@@ -11,9 +12,15 @@ use nalgebra::Vector2;
 /// Least contrast of a tile that is looked at, grey levels.
 const TILE_CONTRAST: u8 = 32;
 
+/// On so many of the finest levels, where there is most to look at, only tiles in which grey levels change in both
+/// directions are looked at. Markers too large for that are found on coarser levels.
+const FINE: usize = 2;
+
 /// Least rise of grey levels over a side that is looked at closer.
 const LEAST_RISE: i32 = 8;
 
+/// How far sides are looked for, share of the marker's side.
+const NEAR: f64 = 0.07;
 /// How far doubtful sides are looked for, share of the marker's side.
 const WIDE: f64 = 0.1;
 
@@ -21,6 +28,10 @@ const WIDE: f64 = 0.1;
 /// how far from there its edges are looked for, share of the outer edge.
 const MARGINS: [f64; 2] = [0.8, 0.87];
 const MARGIN_REACH: f64 = 0.055;
+
+/// Sizes that small markers are read at where their own fails, and which are small, px.
+const SHIFTED: [f64; 2] = [0.96, 1.04];
+const SMALL: f64 = 26.0;
 
 /// Side that a code can be read at, px of a level, with some in reserve.
 const LEAST_READ: f64 = 18.0;
@@ -42,10 +53,15 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
         for reading in &found {
             idle_inside(&mut active, level, &reading.quad);
         }
+        if index < FINE {
+            idle_straight(&mut active, level.width.div_ceil(TILE), &levels[index + 1]);
+        }
         let means = Means::new(&levels[index + 2]);
         darkness.start(&means);
-        for rule in [AGAINST_MARGIN, AGAINST_GREY, AGAINST_BRIGHT] {
-            darkness.mark(level, &means, &active, rule);
+        let darkest = darkest_around(level);
+        let around = Surroundings { means: &means, contrast: &active, darkest: &darkest };
+        for rule in [AGAINST_MARGIN, DARKEST, AGAINST_GREY] {
+            darkness.mark(level, &around, rule);
             darkness.outlines(|outline| {
                 let quad = quad_around(outline).filter(|quad| !is_known(&found, level, quad));
                 if let Some(reading) = quad.and_then(|quad| examine(levels, index, &quad, dictionary)) {
@@ -73,8 +89,10 @@ fn examine(levels: &[Level<'_>], index: usize, quad: &Quad, dictionary: &Diction
     if !is_dark_in_light(level, quad) {
         return None;
     }
-    let quad = sharpen(level, quad, REACH).filter(is_plausible)?;
-    let quad = sharpen(level, &quad, REACH).filter(is_plausible).unwrap_or(quad);
+    // A small marker's margin ends within that reach: its own edge is nearer.
+    let reach = REACH.min(NEAR * area(quad).sqrt()).max(1.0);
+    let quad = sharpen(level, quad, reach).filter(is_plausible)?;
+    let quad = sharpen(level, &quad, reach).filter(is_plausible).unwrap_or(quad);
     let first = read(level, &quad, dictionary);
     let mut reading = match first {
         Ok(reading) if reading.is_clean() => reading,
@@ -104,14 +122,17 @@ fn second_look(level: &Level<'_>, quad: &Quad, dictionary: &Dictionary, first: O
         let quad = sharpen(level, &wide, REACH.min(reach.max(1.0))).filter(is_plausible)?;
         read(level, &quad, dictionary).ok()
     };
+    let scaled = |scale: f64| quad.map(|c| centre(quad) + (c - centre(quad)) * scale);
     let mut best = better(first, try_from(quad, side * WIDE));
     for scale in MARGINS {
         if best.as_ref().is_some_and(Reading::is_clean) {
-            break;
+            return best;
         }
-        let middle = centre(quad);
-        let start = quad.map(|c| middle + (c - middle) * scale);
-        best = better(best, try_from(&start, side * MARGIN_REACH));
+        best = better(best, try_from(&scaled(scale), side * MARGIN_REACH));
+    }
+    // Blur moves the edges of the smallest markers by a good part of a cell.
+    for scale in SHIFTED.iter().filter(|_| side < SMALL) {
+        best = better(best, read(level, &scaled(*scale), dictionary).ok());
     }
     best
 }

@@ -9,21 +9,45 @@ use super::pyramid::{Level, TILE};
 const BLOCK: usize = 4;
 /// When a pixel counts as dark.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Rule {
-    /// It is darker than the mean of the 12x12 pixels around its block by this share of the contrast around ...
-    share: f32,
-    /// ... within these limits in grey levels.
-    limits: (f32, f32),
-    /// Least contrast around, grey levels.
-    contrast: u8,
+pub(super) enum Rule {
+    /// It is darker than the mean of the 12x12 pixels around its block by a share of the contrast
+    /// around, within limits in grey levels; where that contrast is at least so much.
+    BelowMean { share: f32, limits: (f32, f32), contrast: u8 },
+    /// It is at most so much lighter than the darkest pixel around.
+    NearDarkest(u8),
 }
 
 /// For edges against margins that are the lightest thing around.
-pub(super) const AGAINST_MARGIN: Rule = Rule { share: 0.15, limits: (5.0, 14.0), contrast: 1 };
+pub(super) const AGAINST_MARGIN: Rule = Rule::BelowMean { share: 0.15, limits: (5.0, 14.0), contrast: 1 };
 /// For margins that are darker than what surrounds them: black only.
-pub(super) const AGAINST_GREY: Rule = Rule { share: 0.25, limits: (15.0, 90.0), contrast: 60 };
-/// The same where bright things are near.
-pub(super) const AGAINST_BRIGHT: Rule = Rule { share: 0.42, limits: (30.0, 110.0), contrast: 80 };
+pub(super) const AGAINST_GREY: Rule = Rule::BelowMean { share: 0.25, limits: (15.0, 90.0), contrast: 60 };
+/// The same for markers of little contrast, or with bright things near.
+pub(super) const DARKEST: Rule = Rule::NearDarkest(26);
+
+/// What is around each tile of a level.
+pub(super) struct Surroundings<'a> {
+    pub(super) means: &'a Means,
+    /// Contrast, 0 where nothing is to be looked for, and the darkest pixel.
+    pub(super) contrast: &'a [u8],
+    pub(super) darkest: &'a [u8],
+}
+
+impl Surroundings<'_> {
+    /// Thresholds of the left and the right block of so many tiles of a row of blocks, from a tile on.
+    fn thresholds(&self, rule: Rule, (row, first, count): (usize, usize, usize), tiles: usize) -> Vec<[u8; 2]> {
+        let tile = row / 2 * tiles + first;
+        let (contrast, darkest) = (&self.contrast[tile..tile + count], &self.darkest[tile..tile + count]);
+        match rule {
+            Rule::BelowMean { share, limits, .. } => {
+                let block = row * self.means.columns + 2 * first;
+                let (means, _) = self.means.values[block..block + 2 * count].as_chunks::<2>();
+                let offset = |c: u8| (share * f32::from(c)).clamp(limits.0, limits.1) as u8;
+                means.iter().zip(contrast).map(|(m, c)| m.map(|m| m.saturating_sub(offset(*c)))).collect()
+            }
+            Rule::NearDarkest(most) => darkest.iter().map(|d| [d.saturating_add(most); 2]).collect(),
+        }
+    }
+}
 
 /// Longest outline followed, px: larger squares are found on a coarser level.
 const LONGEST: usize = 480;
@@ -78,32 +102,26 @@ impl Darkness {
         }
     }
 
-    /// Marks the dark pixels. `contrast` is that of each tile, 0 where nothing is to be looked for.
-    pub(super) fn mark(&mut self, level: &Level<'_>, means: &Means, contrast: &[u8], rule: Rule) {
+    /// Marks the dark pixels.
+    pub(super) fn mark(&mut self, level: &Level<'_>, around: &Surroundings<'_>, rule: Rule) {
         self.clear();
         let tiles = level.width.div_ceil(TILE);
-        self.runs = runs(contrast, tiles, (means.columns / 2, means.rows / 2), rule.contrast);
-        let offsets: [u8; 256] =
-            std::array::from_fn(|c| (rule.share * c as f32).clamp(rule.limits.0, rule.limits.1) as u8);
-        let mut thresholds = vec![0u8; means.columns * BLOCK];
-        let mut flags = vec![0u8; means.columns * BLOCK];
+        let least = if let Rule::BelowMean { contrast, .. } = rule { contrast } else { 1 };
+        self.runs = runs(around.contrast, tiles, (around.means.columns / 2, around.means.rows / 2), least);
+        let (mut thresholds, mut flags) = (vec![0u8; level.width], vec![0u8; level.width]);
         for (row, first, end) in &self.runs {
-            let contrasts = &contrast[row * tiles..];
+            let (from, to) = (first * TILE, end * TILE);
             for r in [2 * row, 2 * row + 1] {
-                let row_means = &means.values[r * means.columns + 2 * first..r * means.columns + 2 * end];
-                let (blocks, _) = thresholds[2 * first * BLOCK..2 * end * BLOCK].as_chunks_mut::<TILE>();
-                for ((block, pair), contrast) in
-                    blocks.iter_mut().zip(row_means.chunks_exact(2)).zip(&contrasts[*first..])
-                {
-                    let offset = offsets[usize::from(*contrast)];
-                    let (left, right) = (pair[0].saturating_sub(offset), pair[1].saturating_sub(offset));
-                    *block = [left, left, left, left, right, right, right, right];
+                let pairs = around.thresholds(rule, (r, *first, end - first), tiles);
+                let (tiles, _) = thresholds[from..to].as_chunks_mut::<TILE>();
+                for (tile, [left, right]) in tiles.iter_mut().zip(pairs) {
+                    *tile = [left, left, left, left, right, right, right, right];
                 }
-                let (from, to) = (first * TILE, end * TILE);
                 for v in r * BLOCK..(r + 1) * BLOCK {
                     let start = (v + 1) * self.stride + 1;
                     let bytes = &mut self.dark[start + first..start + end];
-                    for ((f, p), t) in flags.iter_mut().zip(&level.row(v)[from..to]).zip(&thresholds[from..to]) {
+                    let (flags, thresholds) = (&mut flags[from..to], &thresholds[from..to]);
+                    for ((f, p), t) in flags.iter_mut().zip(&level.row(v)[from..to]).zip(thresholds) {
                         *f = u8::from(p < t);
                     }
                     for (byte, flags) in bytes.iter_mut().zip(flags.as_chunks::<TILE>().0) {
@@ -333,7 +351,8 @@ mod tests {
         let means = Means::new(&levels[2]);
         let mut darkness = Darkness::default();
         darkness.start(&means);
-        darkness.mark(&levels[0], &means, &active, AGAINST_MARGIN);
+        let around = Surroundings { means: &means, contrast: &active, darkest: &active };
+        darkness.mark(&levels[0], &around, AGAINST_MARGIN);
         darkness.outlines(|o| seen.push(o.to_vec()));
         let outer: Vec<_> = seen.iter().filter(|o| o.contains(&(20, 24))).collect();
         assert_eq!(outer.len(), 1);

@@ -13,6 +13,10 @@ pub(super) struct Level<'a> {
     pub(super) height: usize,
     pub(super) scale: f64,
     pixels: Pixels<'a>,
+    /// Lightest minus darkest pixel of each tile, rows of `width.div_ceil(TILE)`.
+    contrasts: Vec<u8>,
+    /// Darkest pixel of each tile.
+    darkest: Vec<u8>,
 }
 
 enum Pixels<'a> {
@@ -88,21 +92,50 @@ impl Level<'_> {
 
 /// The photo and its halvings, down to some 30 pixels a side.
 pub(super) fn pyramid(photo: &Luma) -> Vec<Level<'_>> {
-    let mut levels =
-        vec![Level { width: photo.width(), height: photo.height(), scale: 1.0, pixels: Pixels::Photo(photo.pixels()) }];
-    while let Some(last) = levels.last() {
-        let (width, height) = (last.width / 2, last.height / 2);
+    let (mut width, mut height, mut scale) = (photo.width(), photo.height(), 1.0);
+    let mut pixels = Pixels::Photo(photo.pixels());
+    let mut levels = Vec::new();
+    loop {
+        let mut level = Level { width, height, scale, pixels, contrasts: Vec::new(), darkest: Vec::new() };
+        let half = look_over(&mut level);
+        levels.push(level);
+        (width, height, scale, pixels) = (width / 2, height / 2, scale * 2.0, Pixels::Own(half));
         if width < 4 || height < 4 {
-            break;
+            return levels;
         }
-        let mut pixels = vec![0; width * height];
-        for (v, out) in pixels.chunks_exact_mut(width).enumerate() {
-            halve(last.row(2 * v), last.row(2 * v + 1), out);
-        }
-        let scale = last.scale * 2.0;
-        levels.push(Level { width, height, scale, pixels: Pixels::Own(pixels) });
     }
-    levels
+}
+
+/// Sets what a level knows of its tiles and returns the level of half the size, in one go over the pixels.
+fn look_over(level: &mut Level<'_>) -> Vec<u8> {
+    let (columns, rows) = (level.width.div_ceil(TILE), level.height.div_ceil(TILE));
+    let (half_width, half_height) = (level.width / 2, level.height / 2);
+    let (mut contrasts, mut darkest) = (vec![0u8; columns * rows], vec![0u8; columns * rows]);
+    let mut half = vec![0u8; half_width * half_height];
+    let (mut low, mut high) = (vec![0u8; level.width], vec![0u8; level.width]);
+    for r in 0..rows {
+        low.fill(255);
+        high.fill(0);
+        for v in r * TILE..((r + 1) * TILE).min(level.height) {
+            for ((l, h), p) in low.iter_mut().zip(&mut high).zip(level.row(v)) {
+                *l = (*l).min(*p);
+                *h = (*h).max(*p);
+            }
+            if v % 2 == 1 {
+                halve(level.row(v - 1), level.row(v), &mut half[v / 2 * half_width..][..half_width]);
+            }
+        }
+        let tiles = r * columns..(r + 1) * columns;
+        let (contrasts, darkest) = (&mut contrasts[tiles.clone()], &mut darkest[tiles]);
+        for (((contrast, dark), l), h) in
+            contrasts.iter_mut().zip(darkest).zip(low.chunks(TILE)).zip(high.chunks(TILE))
+        {
+            let (min, max) = (l.iter().min().copied().unwrap_or(0), h.iter().max().copied().unwrap_or(0));
+            (*contrast, *dark) = (max - min, min);
+        }
+    }
+    (level.contrasts, level.darkest) = (contrasts, darkest);
+    half
 }
 
 fn halve(top: &[u8], bottom: &[u8], out: &mut [u8]) {
@@ -111,28 +144,17 @@ fn halve(top: &[u8], bottom: &[u8], out: &mut [u8]) {
     }
 }
 
-/// Contrast (lightest minus darkest pixel) of each tile of a level, the largest of it and its
-/// eight neighbours; 0 where that is below `least`. A grid of `width.div_ceil(TILE)` columns.
+/// Contrast of each tile of a level, the largest of it and its eight neighbours, where that is at
+/// least so much; 0 elsewhere.
 pub(super) fn active_tiles(level: &Level<'_>, least: u8) -> Vec<u8> {
-    let columns = level.width.div_ceil(TILE);
-    let rows = level.height.div_ceil(TILE);
-    let mut own = vec![0u8; columns * rows];
-    let (mut low, mut high) = (vec![0u8; level.width], vec![0u8; level.width]);
-    for (r, contrasts) in own.chunks_exact_mut(columns).enumerate() {
-        low.fill(255);
-        high.fill(0);
-        for v in r * TILE..((r + 1) * TILE).min(level.height) {
-            for ((l, h), p) in low.iter_mut().zip(&mut high).zip(level.row(v)) {
-                *l = (*l).min(*p);
-                *h = (*h).max(*p);
-            }
-        }
-        for ((contrast, l), h) in contrasts.iter_mut().zip(low.chunks(TILE)).zip(high.chunks(TILE)) {
-            let (min, max) = (l.iter().min().copied().unwrap_or(0), h.iter().max().copied().unwrap_or(0));
-            *contrast = if max - min >= least { max - min } else { 0 };
-        }
-    }
-    dilate(&own, columns)
+    let own: Vec<u8> = level.contrasts.iter().map(|c| if *c >= least { *c } else { 0 }).collect();
+    dilate(&own, level.width.div_ceil(TILE))
+}
+
+/// Darkest pixel of each tile and its eight neighbours.
+pub(super) fn darkest_around(level: &Level<'_>) -> Vec<u8> {
+    let light: Vec<u8> = level.darkest.iter().map(|d| !d).collect();
+    dilate(&light, level.width.div_ceil(TILE)).into_iter().map(|d| !d).collect()
 }
 
 fn dilate(own: &[u8], columns: usize) -> Vec<u8> {

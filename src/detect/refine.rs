@@ -23,7 +23,7 @@ const MOST_MISFIT: f64 = 0.25;
 
 /// Pixels of a marker, more or less, that take part at first, then, and in the last round.
 const FIRST_PIXELS: f64 = 500.0;
-const SOME_PIXELS: f64 = 1000.0;
+const SOME_PIXELS: f64 = 2000.0;
 const PIXELS: f64 = 8000.0;
 /// A marker whose corners still move by so much, px, needs more rounds.
 const SETTLED_PX: f64 = 0.15;

@@ -80,7 +80,7 @@ const OWN_COLUMNS: [usize; LOCAL + 1] = {
 /// ends of the scale that agree show no noise and do not speak for the others.
 fn noise_of(model: &Model, residuals: impl Iterator<Item = f32>) -> f32 {
     let least = (LEAST_NOISE * model.light[3] as f32).max(0.3);
-    let silent = |grey: u8, size: f32| (grey == 0 || grey == u8::MAX) && size < least;
+    let silent = |grey: f32, size: f32| (grey <= 0.0 || grey >= 255.0) && size < least;
     let sizes = model.pixels.iter().zip(residuals.map(f32::abs));
     let mut sizes: Vec<f32> = sizes.filter(|(p, size)| !silent(p.grey, *size)).map(|(_, size)| size).collect();
     if sizes.is_empty() {

@@ -5,6 +5,7 @@ use nalgebra::{Matrix3, SMatrix, SVector, Vector2, Vector3};
 use super::homography::{CORNERS, Homography};
 use super::pattern::Pattern;
 use super::profile::{Profile, SHAPE};
+use super::shadow::Shadow;
 use crate::photo::Luma;
 
 /// Parameters of a marker: 8 of the homography, 6 of the light, 3 of the blur, its own edge offset.
@@ -28,7 +29,8 @@ pub(super) struct Common {
 pub(super) struct Pixel {
     pub(super) u: u16,
     pub(super) v: u16,
-    pub(super) grey: u8,
+    /// Display levels, 0 to 255; other than whole where a shadow was evened out.
+    pub(super) grey: f32,
 }
 
 /// A marker under adjustment.
@@ -52,6 +54,7 @@ pub(super) struct Model {
     /// How far the last step wanted to carry a corner, px.
     pub(super) moved: f64,
     pub(super) pixels: Vec<Pixel>,
+    pub(super) shadow: Option<Shadow>,
 }
 
 /// What stays the same from pixel to pixel, in single precision.
@@ -91,6 +94,7 @@ impl Model {
             offset: 0.0,
             moved: f64::INFINITY,
             pixels: Vec::new(),
+            shadow: None,
         };
         model.set_corners(corners)?;
         Some(model)

@@ -4,6 +4,7 @@ use nalgebra::{Matrix2, Matrix3, Vector2, Vector3};
 
 use super::model::{Common, Model, Pixel};
 use super::quad::area;
+use super::shadow::Shadow;
 use crate::photo::Luma;
 
 /// Length of the edges of a code and its border, sides of the marker, times two.
@@ -33,6 +34,7 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
     let (us, vs) = extent(model.origin, &corners, photo);
     // Within a marker a lens bends lines by less than the reach: the bend is left out here.
     let step = inverse.column(0) / model.unit;
+    let shadow = model.shadow;
     let mut pixels = std::mem::take(&mut model.pixels);
     pixels.clear();
     for v in vs {
@@ -49,7 +51,11 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
             }
             let is_picked = (u / stride + 3 * v).is_multiple_of(FLAT);
             if is_picked || model.pattern().is_near_edge(cx, cy, near_edge.x, near_edge.y) {
-                pixels.push(Pixel { u: u as u16, v: v as u16, grey: row[u] });
+                let grey = f32::from(row[u]);
+                let evened = |s: &Shadow| s.evened((cx - 4.0) / 4.0, (cy - 4.0) / 4.0, grey);
+                if let Some(grey) = shadow.as_ref().map_or(Some(grey), evened) {
+                    pixels.push(Pixel { u: u as u16, v: v as u16, grey });
+                }
             }
         }
     }

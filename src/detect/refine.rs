@@ -10,6 +10,7 @@ use super::pixels::choose_pixels;
 use super::profile::{Profile, SHAPE};
 use super::residuals::{Residuals, corner_covariance};
 use super::rows::Rows;
+use super::shadow::shadow;
 use super::sighting::{Sighting, Sightings};
 use crate::marker::Dictionary;
 use crate::num::median;
@@ -20,6 +21,11 @@ const MOST_MOVED: (f64, f64) = (1.5, 0.12);
 /// Most noise, share of the contrast, and most pixels not explained, of a fit that counts.
 const MOST_NOISE: f64 = 0.2;
 const MOST_MISFIT: f64 = 0.25;
+
+/// Noise, share of the contrast, from which on a shadow is looked for.
+const SHADED: f64 = 0.06;
+/// Noise that is left once a shadow is allowed for, share of that before.
+const SHADE_GAIN: f64 = 0.6;
 
 /// Pixels of a marker, more or less, that take part at first, then, and in the last round.
 const FIRST_PIXELS: f64 = 500.0;
@@ -48,8 +54,14 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
     let mut models: Vec<Option<Model>> = readings.iter().map(|r| start(photo, r, dictionary, &common)).collect();
     fit_alone(&mut models, &common, 2, rows);
     for (slot, reading) in models.iter_mut().zip(&readings) {
+        if !fits(slot.as_ref(), &common, rows)
+            && let Some(better) = restart(photo, reading, dictionary, &common, rows)
+        {
+            *slot = Some(better);
+        }
+        part_light(photo, slot, &common, rows);
         if !fits(slot.as_ref(), &common, rows) {
-            *slot = restart(photo, reading, dictionary, &common, rows);
+            *slot = None;
         }
     }
     fit_together(&mut models, &mut common, rows);
@@ -100,7 +112,7 @@ fn photo_inflation(mut factors: Vec<f64>) -> f64 {
 fn settle(models: &mut [Option<Model>], common: &Common, rows: &mut Rows) {
     for slot in models {
         if slot.as_ref().is_some_and(|m| m.moved > SETTLED_PX) {
-            fit_alone(std::slice::from_mut(slot), common, 4, rows);
+            fit_alone(std::slice::from_mut(slot), common, 10, rows);
         }
     }
 }
@@ -110,6 +122,27 @@ fn choose_all(photo: &Luma, models: &mut [Option<Model>], common: &Common, most:
         if slot.as_mut().is_some_and(|m| choose_pixels(m, photo, common, most).is_none()) {
             *slot = None;
         }
+    }
+}
+
+/// Looks for a shadow's edge across a marker that fits badly, and fits again without it.
+fn part_light(photo: &Luma, slot: &mut Option<Model>, common: &Common, rows: &mut Rows) {
+    let Some((noise, _)) = slot.as_ref().and_then(|m| misfit(m, common, rows)) else { return };
+    if noise < SHADED {
+        return;
+    }
+    let Some(model) = slot.as_mut() else { return };
+    let Some(found) = shadow(model, rows) else { return };
+    let before = model.clone();
+    model.shadow = Some(found);
+    model.light = [found.light.0, 0.0, 0.0, found.light.1, 0.0, 0.0];
+    model.moved = f64::INFINITY;
+    if choose_pixels(model, photo, common, FIRST_PIXELS).is_some() {
+        fit_alone(std::slice::from_mut(slot), common, 3, rows);
+    }
+    let after = slot.as_ref().and_then(|m| misfit(m, common, rows));
+    if !after.is_some_and(|(after, _)| after < SHADE_GAIN * noise) {
+        *slot = Some(before);
     }
 }
 

@@ -80,7 +80,7 @@ impl Places {
             let pixel = pixels[k.min(pixels.len() - 1)];
             places.u[k] = (f64::from(pixel.u) - origin[0]) as f32;
             places.v[k] = (f64::from(pixel.v) - origin[1]) as f32;
-            places.grey[k] = f32::from(pixel.grey);
+            places.grey[k] = pixel.grey;
         }
         places
     }

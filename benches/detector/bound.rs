@@ -34,8 +34,7 @@ struct Sensitivity {
 
 impl Sensitivity {
     fn new(corners: &[Vector2<f64>; 4], blur: f64) -> Self {
-        let (low, high) =
-            corners.iter().fold((corners[0], corners[0]), |(low, high), c| (low.inf(c), high.sup(c)));
+        let (low, high) = corners.iter().fold((corners[0], corners[0]), |(low, high), c| (low.inf(c), high.sup(c)));
         let rim = END * blur + 2.0;
         let (low, high) = (low.map(|x| (x - rim).floor() as i32), high.map(|x| (x + rim).ceil() as i32));
         let (columns, rows) = ((high.x - low.x + 1) as usize, (high.y - low.y + 1) as usize);

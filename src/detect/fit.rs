@@ -43,7 +43,7 @@ pub(super) struct Normal {
 /// Weighted normal equations over a marker's pixels, whose rows they leave behind.
 fn accumulate(model: &Model, common: &Common, rows: &mut Rows, columns: &[usize]) -> Option<Normal> {
     rows.evaluate(model, common)?;
-    let noise = noise_of(model, rows.residuals());
+    let noise = noise_of(model, rows);
     let products = squares(rows, columns, |residual| weight(residual / noise) / (noise * noise));
     let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();
     let misfit = unexplained as f64 / model.pixels.len() as f64;
@@ -78,10 +78,10 @@ const OWN_COLUMNS: [usize; LOCAL + 1] = {
 
 /// Robust standard deviation of residuals: 1.4826 times the median of their size. Pixels at the
 /// ends of the scale that agree show no noise and do not speak for the others.
-fn noise_of(model: &Model, residuals: impl Iterator<Item = f32>) -> f32 {
+fn noise_of(model: &Model, rows: &Rows) -> f32 {
     let least = (LEAST_NOISE * model.light[3] as f32).max(0.3);
     let silent = |grey: f32, size: f32| (grey <= 0.0 || grey >= 255.0) && size < least;
-    let sizes = model.pixels.iter().zip(residuals.map(f32::abs));
+    let sizes = rows.in_order(&model.pixels).zip(rows.residuals().map(f32::abs));
     let mut sizes: Vec<f32> = sizes.filter(|(p, size)| !silent(p.grey, *size)).map(|(_, size)| size).collect();
     if sizes.is_empty() {
         return least;
@@ -143,7 +143,7 @@ pub(super) struct Step {
 /// How badly a marker fits: noise as a share of the contrast, and the share of pixels not explained.
 pub(super) fn misfit(model: &Model, common: &Common, rows: &mut Rows) -> Option<(f64, f64)> {
     rows.evaluate(model, common)?;
-    let noise = noise_of(model, rows.residuals());
+    let noise = noise_of(model, rows);
     let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();
     Some((f64::from(noise) / model.light[3], unexplained as f64 / model.pixels.len() as f64))
 }

@@ -26,7 +26,8 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
     let stride = ((near / most).round() as usize).max(1);
     let shift = lattice_shift(stride);
     // Cells to a pixel, along x and y: the most of any corner.
-    let scales = corners.map(|c| cells_by_pixels(model, &inverse, c)).map(|j| Vector2::new(j.row(0).norm(), j.row(1).norm()));
+    let scales =
+        corners.map(|c| cells_by_pixels(model, &inverse, c)).map(|j| Vector2::new(j.row(0).norm(), j.row(1).norm()));
     let scale = scales[0].sup(&scales[1]).sup(&scales[2].sup(&scales[3]));
     // What lies beyond the margin must not shine through.
     let margin = scale.map(|s| (1.0 - 2.0 * sigma * s).clamp(0.35, 0.8));

@@ -86,7 +86,8 @@ impl Profile {
     fn grey(&self, z: f64) -> f64 {
         let z = z as f32;
         let (d, he) = (density(z), hermite(z));
-        let moved = self.0.iter().zip(ORDERS.iter().zip(NORM)).map(|(a, (order, norm))| a * f64::from(norm * he[*order]));
+        let moved =
+            self.0.iter().zip(ORDERS.iter().zip(NORM)).map(|(a, (order, norm))| a * f64::from(norm * he[*order]));
         f64::from(cumulated(z, d)) + f64::from(d) * moved.sum::<f64>()
     }
 }

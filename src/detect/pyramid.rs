@@ -127,8 +127,7 @@ fn look_over(level: &mut Level<'_>) -> Vec<u8> {
         }
         let tiles = r * columns..(r + 1) * columns;
         let (contrasts, darkest) = (&mut contrasts[tiles.clone()], &mut darkest[tiles]);
-        for (((contrast, dark), l), h) in
-            contrasts.iter_mut().zip(darkest).zip(low.chunks(TILE)).zip(high.chunks(TILE))
+        for (((contrast, dark), l), h) in contrasts.iter_mut().zip(darkest).zip(low.chunks(TILE)).zip(high.chunks(TILE))
         {
             let (min, max) = (l.iter().min().copied().unwrap_or(0), h.iter().max().copied().unwrap_or(0));
             (*contrast, *dark) = (max - min, min);

@@ -30,7 +30,7 @@ fn recall(score: &Score) -> f64 {
 
 #[test]
 fn small_markers_are_found() {
-    for (side, least) in [(16.0, 0.92), (20.0, 0.97), (25.0, 0.985)] {
+    for (side, least) in [(16.0, 0.94), (20.0, 0.98), (25.0, 1.0)] {
         let kind = Kind { side: (side, side), ..Kind::default() };
         let score = score(&format!("{side} px"), &kind, 1);
         assert!(recall(&score) >= least, "{side} px: {score}");
@@ -38,9 +38,19 @@ fn small_markers_are_found() {
     }
 }
 
+/// 40 grey levels between black and white, often with a margin darker than what surrounds it.
+#[test]
+fn faint_markers_are_found() {
+    for (side, least) in [(20.0, 0.85), (25.0, 0.95), (45.0, 0.98)] {
+        let kind = Kind { side: (side, side), contrast: (40.0, 40.0), ..Kind::default() };
+        let score = score(&format!("{side} px, faint"), &kind, 7);
+        assert!(recall(&score) >= least, "{side} px: {score}");
+    }
+}
+
 #[test]
 fn tilted_markers_are_found() {
-    for (side, tilt, least) in [(32.0, 60.0, 0.95), (45.0, 70.0, 0.95)] {
+    for (side, tilt, least) in [(32.0, 60.0, 0.97), (45.0, 70.0, 0.95)] {
         let kind = Kind { side: (side, side), tilt: (tilt, tilt), ..Kind::default() };
         let score = score(&format!("{side} px at {tilt} deg"), &kind, 2);
         assert!(recall(&score) >= least, "{score}");
@@ -48,15 +58,15 @@ fn tilted_markers_are_found() {
     }
 }
 
-/// Beside the Cramer-Rao bound (.009 px at 25, .006 at 45, .004 at 100 px for this blur and noise,
-/// everything else known).
+/// Beside the Cramer-Rao bound (.013 px at 25, .009 at 45, .006 at 100 px for this blur and the noise as
+/// stored, everything else known; the bench works it out).
 #[test]
 fn corners_are_near_the_bound_and_their_uncertainty_is_true() {
-    for (side, most) in [(25.0, 0.018), (45.0, 0.013), (100.0, 0.011)] {
+    for (side, most) in [(25.0, 0.018), (45.0, 0.013), (100.0, 0.009)] {
         let kind = Kind { side: (side, side), ..Kind::default() };
         let score = score(&format!("{side} px"), &kind, 3);
         assert!(score.rms() < most, "{score}");
-        assert!((0.65..1.25).contains(&score.normalized()), "{score}");
+        assert!((0.55..1.25).contains(&score.normalized()), "{score}");
     }
 }
 
@@ -71,7 +81,7 @@ fn a_phones_tone_curve_and_sharpening_move_no_corner() {
 fn troubled_markers_are_found() {
     let kind = Kind { side: (45.0, 45.0), contrast: (100.0, 160.0), ..Kind::default() };
     for (trouble, least, most) in
-        [(Trouble::DarkMargin, 0.97, 0.2), (Trouble::Shadow, 0.85, 1.0), (Trouble::Glare, 0.98, 0.2)]
+        [(Trouble::DarkMargin, 0.97, 0.2), (Trouble::Shadow, 0.9, 0.3), (Trouble::Glare, 0.98, 0.2)]
     {
         let score = score(&format!("{trouble:?}"), &Kind { trouble, ..kind }, 5);
         assert!(recall(&score) >= least && score.worst < most, "{trouble:?}: {score}");

@@ -32,6 +32,8 @@ pub(crate) struct Shot {
     pub(crate) side: f64,
     pub(crate) pixels: usize,
     pub(crate) markers: Vec<TrueMarker>,
+    /// Standard deviation of the noise at edges as stored, grey levels.
+    pub(crate) noise: f64,
 }
 
 /// A photo to be rendered.
@@ -48,7 +50,14 @@ pub(crate) fn render_all(folder: &Path, camera: Camera, quick: bool) -> Vec<Shot
         let file = folder.join(format!("{camera:?}-{i}.jpg"));
         std::fs::write(&file, &rendered.jpeg).unwrap();
         let pixels = plan.size.0 * plan.size.1;
-        Shot { file, group: plan.group, side: plan.kind.side.0, pixels, markers: rendered.markers }
+        Shot {
+            file,
+            group: plan.group,
+            side: plan.kind.side.0,
+            pixels,
+            markers: rendered.markers,
+            noise: rendered.noise,
+        }
     };
     plans.iter().enumerate().map(shot).collect()
 }

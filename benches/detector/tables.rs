@@ -118,7 +118,8 @@ fn is(shot: &Shot, side: f64) -> bool {
     (shot.side - side).abs() < 0.5
 }
 
-/// Corner RMS in units of the Cramer-Rao bound.
+/// Corner RMS in units of the Cramer-Rao bound: for the noise of the photos as stored, and for the camera's alone,
+/// as if JPEG had added none.
 pub(crate) fn bounds(shots: &[Shot], outcomes: &[Outcome], camera: Camera) {
     if camera != Camera::Linear {
         return;
@@ -128,32 +129,39 @@ pub(crate) fn bounds(shots: &[Shot], outcomes: &[Outcome], camera: Camera) {
     let (blur, noise) = (kind.blur.hypot(12f64.sqrt().recip()), kind.noise.hypot(12f64.sqrt().recip()));
     let titles = SIDES.map(|s| format!("{s} px")).join(" | ");
     println!("\n| corner RMS / bound, tilt to 45 deg | {titles} |\n|---|{}", "---|".repeat(SIDES.len()));
-    let row = |name: &str, ratio: &dyn Fn(usize, &TrueMarker, f64) -> Option<f64>| {
+    let least: Vec<Vec<Option<f64>>> = shots
+        .iter()
+        .map(|shot| {
+            let counts = matches!(shot.group, Group::Grid(0 | 1));
+            let one = |m: &TrueMarker| bound(m.id, &m.corners, m.contrast, blur, 1.0);
+            shot.markers.iter().map(|m| one(m).filter(|_| counts)).collect()
+        })
+        .collect();
+    let row = |name: &str, decimals: usize, square: &dyn Fn(usize, usize, f64) -> Option<f64>| {
         let value = |side: f64| {
             let (mut sum, mut count) = (0.0, 0);
-            for (i, shot) in shots.iter().enumerate() {
-                if matches!(shot.group, Group::Grid(0 | 1)) && is(shot, side) {
-                    for m in &shot.markers {
-                        let least = bound(m.id, &m.corners, m.contrast, blur, noise);
-                        if let Some(square) = least.and_then(|least| ratio(i, m, least)) {
-                            sum += square;
-                            count += 1;
-                        }
+            for (i, bounds) in least.iter().enumerate().filter(|(i, _)| is(&shots[*i], side)) {
+                for (k, least) in bounds.iter().enumerate() {
+                    if let Some(square) = least.and_then(|least| square(i, k, least)) {
+                        sum += square;
+                        count += 1;
                     }
                 }
             }
             (sum / f64::from(count)).sqrt()
         };
-        let decimals = if name == "the bound, px" { 4 } else { 2 };
         println!("| {name} | {} |", SIDES.map(|s| format!("{:.decimals$}", value(s))).join(" | "));
     };
-    row("the bound, px", &|_, _, least| Some(least * least));
+    row("the bound, px", 4, &|i, _, least| Some((least * shots[i].noise).powi(2)));
+    row("the bound without JPEG, px", 4, &|_, _, least| Some((least * noise).powi(2)));
     for outcome in outcomes {
-        row(&outcome.name, &|i, m, least| {
+        let error = |i: usize, k: usize| {
+            let m = &shots[i].markers[k];
             let corners = hit(&outcome.found[i], m)?;
-            let square = corners.iter().zip(&m.corners).map(|(a, b)| (a - b).norm_squared()).sum::<f64>() / 8.0;
-            Some(square / (least * least))
-        });
+            Some(corners.iter().zip(&m.corners).map(|(a, b)| (a - b).norm_squared()).sum::<f64>() / 8.0)
+        };
+        row(&outcome.name, 2, &|i, k, least| Some(error(i, k)? / (least * shots[i].noise).powi(2)));
+        row(&format!("{}, without JPEG", outcome.name), 2, &|i, k, least| Some(error(i, k)? / (least * noise).powi(2)));
     }
 }
 

@@ -1,7 +1,7 @@
 //! The search over all levels: outlines, quadrilaterals, codes.
 
 use super::busy::idle_straight;
-use super::contour::{AGAINST_GREY, AGAINST_MARGIN, DARKEST, Darkness, Means, Surroundings};
+use super::contour::{AGAINST_GREY, AGAINST_MARGIN, DARKEST, Darkness, HALFWAY, Means, Rule, Surroundings};
 use super::decode::{Reading, Unread, centre, read};
 use super::edge::{REACH, sharpen};
 use super::pyramid::{Level, TILE, active_tiles, darkest_around};
@@ -15,6 +15,10 @@ const TILE_CONTRAST: u8 = 32;
 /// On so many of the finest levels, where there is most to look at, only tiles in which grey levels change in both
 /// directions are looked at. Markers too large for that are found on coarser levels.
 const FINE: usize = 2;
+
+/// When pixels count as dark; on the photo's own grid borders may be less than two pixels wide.
+const RULES: [Rule; 3] = [AGAINST_MARGIN, DARKEST, AGAINST_GREY];
+const FINEST_RULES: [Rule; 4] = [AGAINST_MARGIN, DARKEST, HALFWAY, AGAINST_GREY];
 
 /// Least rise of grey levels over a side that is looked at closer.
 const LEAST_RISE: i32 = 8;
@@ -60,7 +64,8 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
         darkness.start(&means);
         let darkest = darkest_around(level);
         let around = Surroundings { means: &means, contrast: &active, darkest: &darkest };
-        for rule in [AGAINST_MARGIN, DARKEST, AGAINST_GREY] {
+        let rules: &[Rule] = if index == 0 { &FINEST_RULES } else { &RULES };
+        for rule in rules.iter().copied() {
             darkness.mark(level, &around, rule);
             darkness.outlines(|outline| {
                 let quad = quad_around(outline).filter(|quad| !is_known(&found, level, quad));

@@ -13,8 +13,8 @@ pub(super) enum Rule {
     /// It is darker than the mean of the 12x12 pixels around its block by a share of the contrast
     /// around, within limits in grey levels; where that contrast is at least so much.
     BelowMean { share: f32, limits: (f32, f32), contrast: u8 },
-    /// It is at most so much lighter than the darkest pixel around.
-    NearDarkest(u8),
+    /// It is lighter than the darkest pixel around by at most a share of the contrast around, or so much.
+    NearDarkest { share: f32, least: u8 },
 }
 
 /// For edges against margins that are the lightest thing around.
@@ -22,7 +22,9 @@ pub(super) const AGAINST_MARGIN: Rule = Rule::BelowMean { share: 0.15, limits: (
 /// For margins that are darker than what surrounds them: black only.
 pub(super) const AGAINST_GREY: Rule = Rule::BelowMean { share: 0.25, limits: (15.0, 90.0), contrast: 60 };
 /// The same for markers of little contrast, or with bright things near.
-pub(super) const DARKEST: Rule = Rule::NearDarkest(26);
+pub(super) const DARKEST: Rule = Rule::NearDarkest { share: 0.0, least: 26 };
+/// For borders so narrow that blur makes them grey.
+pub(super) const HALFWAY: Rule = Rule::NearDarkest { share: 0.45, least: 26 };
 
 /// What is around each tile of a level.
 pub(super) struct Surroundings<'a> {
@@ -33,18 +35,25 @@ pub(super) struct Surroundings<'a> {
 }
 
 impl Surroundings<'_> {
-    /// Thresholds of the left and the right block of so many tiles of a row of blocks, from a tile on.
-    fn thresholds(&self, rule: Rule, (row, first, count): (usize, usize, usize), tiles: usize) -> Vec<[u8; 2]> {
+    /// Sets the thresholds of some tiles of a row of blocks, from a tile on, for each pixel of a row.
+    fn thresholds(&self, rule: Rule, (row, first, tiles): (usize, usize, usize), out: &mut [[u8; TILE]]) {
         let tile = row / 2 * tiles + first;
-        let (contrast, darkest) = (&self.contrast[tile..tile + count], &self.darkest[tile..tile + count]);
+        let (contrast, darkest) = (&self.contrast[tile..tile + out.len()], &self.darkest[tile..tile + out.len()]);
         match rule {
             Rule::BelowMean { share, limits, .. } => {
                 let block = row * self.means.columns + 2 * first;
-                let (means, _) = self.means.values[block..block + 2 * count].as_chunks::<2>();
-                let offset = |c: u8| (share * f32::from(c)).clamp(limits.0, limits.1) as u8;
-                means.iter().zip(contrast).map(|(m, c)| m.map(|m| m.saturating_sub(offset(*c)))).collect()
+                let (means, _) = self.means.values[block..block + 2 * out.len()].as_chunks::<2>();
+                for ((out, means), c) in out.iter_mut().zip(means).zip(contrast) {
+                    let offset = (share * f32::from(*c)).clamp(limits.0, limits.1) as u8;
+                    let [l, r] = means.map(|m| m.saturating_sub(offset));
+                    *out = [l, l, l, l, r, r, r, r];
+                }
             }
-            Rule::NearDarkest(most) => darkest.iter().map(|d| [d.saturating_add(most); 2]).collect(),
+            Rule::NearDarkest { share, least } => {
+                for ((out, d), c) in out.iter_mut().zip(darkest).zip(contrast) {
+                    *out = [d.saturating_add(((share * f32::from(*c)) as u8).max(least)); TILE];
+                }
+            }
         }
     }
 }
@@ -112,11 +121,7 @@ impl Darkness {
         for (row, first, end) in &self.runs {
             let (from, to) = (first * TILE, end * TILE);
             for r in [2 * row, 2 * row + 1] {
-                let pairs = around.thresholds(rule, (r, *first, end - first), tiles);
-                let (tiles, _) = thresholds[from..to].as_chunks_mut::<TILE>();
-                for (tile, [left, right]) in tiles.iter_mut().zip(pairs) {
-                    *tile = [left, left, left, left, right, right, right, right];
-                }
+                around.thresholds(rule, (r, *first, tiles), thresholds[from..to].as_chunks_mut().0);
                 for v in r * BLOCK..(r + 1) * BLOCK {
                     let start = (v + 1) * self.stride + 1;
                     let bytes = &mut self.dark[start + first..start + end];

@@ -3,6 +3,8 @@
 //! Each stage is a plain loop over a batch's pixels without branches or calls, in single precision
 //! about the marker's middle, so that the compiler turns it into vector instructions.
 
+#![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
+
 use super::gaussian::{cumulated, density};
 use super::model::{ALL, Common, Fixed, LENS, Model, Pixel};
 use super::pattern::{PAD, PADDED, Pattern};

@@ -4,16 +4,18 @@ use nalgebra::{DMatrix, DVector, SMatrix, Vector2};
 
 use super::seen::{BoardPhoto, Seen};
 use super::state::{CENTRE, EDGE, FLEX, FOCAL, PHOTO, PhotoState, Spread, State};
-use super::target::{MOVES, Target};
+use super::target::{MOVES, OWN, Target};
 use crate::camera::Lens;
 use crate::pose::EDGE_SIDE_PX;
 
 /// Linearised, whitened equations of one element.
 pub(super) struct Equations {
     pub(super) by_photo: DMatrix<f64>,
-    /// By the lens's parameters, then by the board's unknowns in `columns`.
+    /// By the shared unknowns that move every element (the lens's parameters,
+    /// then the board's stretches and bends), then by the element's own.
     pub(super) by_shared: DMatrix<f64>,
-    pub(super) columns: Vec<usize>,
+    /// Where the element's own [`OWN`] stand among the shared unknowns.
+    pub(super) own: usize,
     /// Found minus predicted, whitened.
     pub(super) residual: DVector<f64>,
 }
@@ -88,7 +90,7 @@ pub(super) fn equations(
             by_shared.view_mut((at, p + i), (2, 1)).copy_from(&(by_point * way));
         }
     }
-    let columns = (0..p).chain(target.columns(seen.spot).iter().map(|c| p + c)).collect();
+    let own = p + target.columns(seen.spot)[MOVES - OWN];
     let w = &seen.whitener;
-    Some(Equations { by_photo: w * by_photo, by_shared: w * by_shared, columns, residual: w * residual })
+    Some(Equations { by_photo: w * by_photo, by_shared: w * by_shared, own, residual: w * residual })
 }

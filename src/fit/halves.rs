@@ -79,6 +79,7 @@ impl<'a> Adjustment<'a> {
             weights: keep.iter().map(|i| self.weights[*i].clone()).collect(),
             trust: keep.iter().map(|i| self.trust[*i].clone()).collect(),
             held: self.held,
+            rigid_board: self.rigid_board,
         }
     }
 }

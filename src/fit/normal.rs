@@ -6,6 +6,7 @@ use nalgebra::{DMatrix, DVector, SMatrix, SVector};
 
 use super::equations::Equations;
 use super::state::PHOTO;
+use super::target::OWN;
 
 /// The equations of all photos.
 #[derive(Debug, Clone)]
@@ -43,22 +44,68 @@ impl Normal {
         Normal { shared: DMatrix::zeros(shared, shared), right: DVector::zeros(shared), photos: vec![photo; photos] }
     }
 
-    /// Adds one element's equations with a weight.
-    pub(super) fn add(&mut self, photo: usize, e: &Equations, weight: f64) {
-        let block = &mut self.photos[photo];
-        block.own += e.by_photo.tr_mul(&e.by_photo) * weight;
-        block.right += e.by_photo.tr_mul(&e.residual) * weight;
-        let across = e.by_photo.tr_mul(&e.by_shared) * weight;
-        let shared = e.by_shared.tr_mul(&e.by_shared) * weight;
-        let right = e.by_shared.tr_mul(&e.residual) * weight;
-        for (i, &a) in e.columns.iter().enumerate() {
-            let mut column = block.across.column_mut(a);
-            column += across.column(i);
-            self.right[a] += right[i];
-            for (j, &b) in e.columns.iter().enumerate() {
-                self.shared[(a, b)] += shared[(i, j)];
+    /// Adds a photo's elements, each with its weight: what moves all elements
+    /// in one product for the whole photo, what moves one alone element by element.
+    pub(super) fn add(&mut self, photo: usize, elements: &[(Equations, f64)]) {
+        let Some((first, _)) = elements.first() else { return };
+        // A board that is taken as rigid has lens columns only.
+        let common = (first.by_shared.ncols() - OWN).min(self.shared.nrows());
+        let has_own = common < self.shared.nrows();
+        let rows: usize = elements.iter().map(|(e, _)| e.residual.len()).sum();
+        let (mut by_photo, mut by_common) = (DMatrix::zeros(rows, PHOTO), DMatrix::zeros(rows, common));
+        let mut residual = DVector::zeros(rows);
+        let mut at = 0;
+        for (e, weight) in elements {
+            let (n, root) = (e.residual.len(), weight.sqrt());
+            for (mut into, from) in by_photo.column_iter_mut().zip(e.by_photo.column_iter()) {
+                into.rows_mut(at, n).zip_apply(&from, |i, f| *i = f * root);
+            }
+            for (mut into, from) in by_common.column_iter_mut().zip(e.by_shared.column_iter()) {
+                into.rows_mut(at, n).zip_apply(&from, |i, f| *i = f * root);
+            }
+            residual.rows_mut(at, n).zip_apply(&e.residual, |i, f| *i = f * root);
+            at += n;
+            if has_own {
+                self.add_own(photo, e, *weight, common);
             }
         }
+        // A product with the transpose is far faster than `tr_mul` at this size.
+        let (photo_t, common_t) = (by_photo.transpose(), by_common.transpose());
+        let block = &mut self.photos[photo];
+        block.own += &photo_t * &by_photo;
+        block.right += &photo_t * &residual;
+        block.across.columns_mut(0, common).gemm(1.0, &photo_t, &by_common, 1.0);
+        self.shared.view_mut((0, 0), (common, common)).gemm(1.0, &common_t, &by_common, 1.0);
+        self.right.rows_mut(0, common).gemv(1.0, &common_t, &residual, 1.0);
+    }
+
+    /// The columns of an element's own unknowns; of the shared matrix the
+    /// upper part only, see [`Normal::mirror`].
+    fn add_own(&mut self, photo: usize, e: &Equations, weight: f64, common: usize) {
+        let n = e.residual.len();
+        let (by_shared, by_photo) = (e.by_shared.as_slice(), e.by_photo.as_slice());
+        for i in 0..OWN {
+            let column = e.own + i;
+            let mine = &by_shared[(common + i) * n..(common + i + 1) * n];
+            let dot = |other: &[f64]| other.iter().zip(mine).map(|(a, b)| a * b).sum::<f64>() * weight;
+            self.right[column] += dot(e.residual.as_slice());
+            let mut into = self.shared.column_mut(column);
+            for (into, other) in into.iter_mut().zip(by_shared.chunks_exact(n).take(common)) {
+                *into += dot(other);
+            }
+            for j in 0..=i {
+                into[e.own + j] += dot(&by_shared[(common + j) * n..(common + j + 1) * n]);
+            }
+            let mut across = self.photos[photo].across.column_mut(column);
+            for (into, other) in across.iter_mut().zip(by_photo.chunks_exact(n)) {
+                *into += dot(other);
+            }
+        }
+    }
+
+    /// Fills the lower part of the shared matrix from the upper one.
+    pub(super) fn mirror(&mut self) {
+        self.shared.fill_lower_triangle_with_upper_triangle();
     }
 
     /// A prior of unit variance at zero for a shared unknown that now has `value`.
@@ -99,7 +146,7 @@ impl Normal {
             }
             let cholesky = own.cholesky()?;
             let solved = cholesky.solve(&block.across);
-            reduced -= block.across.tr_mul(&solved);
+            take_away(&mut reduced, &block.across, &solved);
             right -= solved.tr_mul(&block.right);
             kept.push((cholesky, solved));
         }
@@ -120,7 +167,7 @@ impl Normal {
         for block in &self.photos {
             let cholesky = block.own.cholesky()?;
             let solved = cholesky.solve(&block.across);
-            reduced -= block.across.tr_mul(&solved);
+            take_away(&mut reduced, &block.across, &solved);
             kept.push((cholesky.inverse(), solved));
         }
         let shared = reduced.cholesky()?.inverse();
@@ -134,6 +181,12 @@ impl Normal {
             .collect();
         Some(Covariance { shared, photos })
     }
+}
+
+/// `matrix -= across' solved`: a product of blocks, where `tr_mul` would take
+/// one scalar product after the other (half of a fit's time).
+fn take_away(matrix: &mut DMatrix<f64>, across: &DMatrix<f64>, solved: &DMatrix<f64>) {
+    matrix.gemm(-1.0, &across.transpose(), solved, 1.0);
 }
 
 fn enlarge(matrix: &mut DMatrix<f64>, damping: f64) {

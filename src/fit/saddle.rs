@@ -61,21 +61,31 @@ impl Grey {
         out
     }
 
+    /// With 1 2 3 2 1 along the rows (1, 0) or the columns (0, 1); the border goes on outside.
     fn smoothed(&self, du: usize, dv: usize) -> Grey {
-        const WEIGHTS: [f32; 5] = [1.0, 2.0, 3.0, 2.0, 1.0];
-        let mut pixels = Vec::with_capacity(self.pixels.len());
-        for v in 0..self.height {
-            for u in 0..self.width {
-                let mut sum = 0.0;
-                for (k, w) in WEIGHTS.iter().enumerate() {
-                    let i = (u + k * du).saturating_sub(2 * du).min(self.width - 1);
-                    let j = (v + k * dv).saturating_sub(2 * dv).min(self.height - 1);
-                    sum += w * self.at(i, j);
+        const WEIGHTS: [f32; 5] = [1.0 / 9.0, 2.0 / 9.0, 3.0 / 9.0, 2.0 / 9.0, 1.0 / 9.0];
+        let (width, height) = (self.width, self.height);
+        let row = |v: usize| &self.pixels[v * width..(v + 1) * width];
+        let mut pixels = vec![0.0; self.pixels.len()];
+        // Whole rows at a time, without a question at each pixel.
+        for (v, out) in pixels.chunks_exact_mut(width).enumerate() {
+            for (k, w) in WEIGHTS.iter().enumerate() {
+                let from = row((v + k * dv).saturating_sub(2 * dv).min(height - 1));
+                let shift = k * du;
+                let (first, last) = (2 * du - shift.min(2 * du), width - shift.saturating_sub(2 * du));
+                for o in &mut out[..first] {
+                    *o += w * from[0];
                 }
-                pixels.push(sum / 9.0);
+                let start = first + shift - 2 * du;
+                for (o, f) in out[first..last].iter_mut().zip(&from[start..]) {
+                    *o += w * f;
+                }
+                for o in &mut out[last..] {
+                    *o += w * from[width - 1];
+                }
             }
         }
-        Grey { width: self.width, height: self.height, pixels }
+        Grey { width, height, pixels }
     }
 }
 
@@ -90,10 +100,12 @@ pub(super) fn saddles(picture: &Grey, most: usize) -> Vec<Vector2<f64>> {
     let strongest = response.iter().copied().fold(0.0_f32, f32::max);
     let at = |u: usize, v: usize| response[v * picture.width + u];
     let mut found: Vec<(f32, Vector2<f64>)> = Vec::new();
+    let least = (LEAST_RESPONSE * strongest).max(f32::MIN_POSITIVE);
     for v in MARGIN..picture.height - MARGIN {
-        for u in MARGIN..picture.width - MARGIN {
-            let here = at(u, v);
-            if here < LEAST_RESPONSE * strongest || here <= 0.0 {
+        let row = &response[v * picture.width..(v + 1) * picture.width];
+        for (u, &here) in row.iter().enumerate().take(picture.width - MARGIN).skip(MARGIN) {
+            // Most pixels are weak, most others lower than a neighbour.
+            if here < least || here < row[u - 1] || here < row[u + 1] {
                 continue;
             }
             let highest = (v - 3..=v + 3).all(|j| (u - 3..=u + 3).all(|i| at(i, j) < here || (i, j) == (u, v)));
@@ -109,13 +121,17 @@ pub(super) fn saddles(picture: &Grey, most: usize) -> Vec<Vector2<f64>> {
 
 /// Minus the determinant of the second derivatives: positive at a saddle.
 fn response(p: &Grey) -> Vec<f32> {
+    let width = p.width;
     let mut all = vec![0.0; p.pixels.len()];
+    let row = |v: usize| &p.pixels[v * width..(v + 1) * width];
     for v in 1..p.height - 1 {
-        for u in 1..p.width - 1 {
-            let uu = p.at(u + 1, v) - 2.0 * p.at(u, v) + p.at(u - 1, v);
-            let vv = p.at(u, v + 1) - 2.0 * p.at(u, v) + p.at(u, v - 1);
-            let uv = (p.at(u + 1, v + 1) - p.at(u - 1, v + 1) - p.at(u + 1, v - 1) + p.at(u - 1, v - 1)) / 4.0;
-            all[v * p.width + u] = uv * uv - uu * vv;
+        let out = &mut all[v * width + 1..(v + 1) * width - 1];
+        let near = row(v - 1).windows(3).zip(row(v).windows(3)).zip(row(v + 1).windows(3));
+        for (out, ((above, here), below)) in out.iter_mut().zip(near) {
+            let uu = here[2] - 2.0 * here[1] + here[0];
+            let vv = below[1] - 2.0 * here[1] + above[1];
+            let uv = (below[2] - below[0] - above[2] + above[0]) / 4.0;
+            *out = uv * uv - uu * vv;
         }
     }
     all

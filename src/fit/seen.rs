@@ -90,6 +90,12 @@ impl BoardPhoto {
         BoardPhoto { file: file.to_owned(), size_px, exif, seen, u_edge_offset_px: 0.0, u_edge_by_size_px: 0.0 }
     }
 
+    /// The found points, px: a marker's corners after another's, a
+    /// chessboard's corners row by row from the top left as seen.
+    pub fn found_px(&self) -> impl Iterator<Item = [f64; 2]> {
+        self.seen.iter().flat_map(|s| &s.found_px).map(|p| [p.x, p.y])
+    }
+
     /// Points that were found.
     pub(super) fn points(&self) -> usize {
         self.seen.iter().map(|s| s.points.len()).sum()

@@ -105,12 +105,14 @@ pub(super) fn approach<'a>(
     let mut work = Adjustment::new(target, photos, state);
     // Far from the solution nothing is known to a hundredth of a pixel.
     work.noise = 30.0;
+    work.rigid_board = true;
     work.held = [false, false, true, true, false, true, true, true, true];
     work.settle(30)?;
     work.held = [false; 9];
     work.settle(30)?;
     work.reweigh()?;
     work.settle(20)?;
+    work.rigid_board = false;
     work.spread = FIRST_SPREAD;
     work.noise = 1.0;
     Some(work)

@@ -100,7 +100,8 @@ impl State {
         }
         State {
             lens: with_parameters(&self.lens, &parameters),
-            shape: self.shape.iter().zip(shared.iter().skip(p)).map(|(s, d)| s + d).collect(),
+            // A step of a rigid board has none for its shape.
+            shape: self.shape.iter().enumerate().map(|(i, s)| s + shared.get(p + i).copied().unwrap_or(0.0)).collect(),
             photos: self.photos.iter().zip(photos).map(|(photo, step)| photo.moved(step, spread)).collect(),
         }
     }

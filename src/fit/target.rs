@@ -22,8 +22,8 @@ const BENDS: [[usize; 2]; 12] =
     [[2, 0], [1, 1], [0, 2], [3, 0], [2, 1], [1, 2], [0, 3], [4, 0], [3, 1], [2, 2], [1, 3], [0, 4]];
 /// Of these, the ways in which a hand-held board bends differently each time: degree 2 and 3.
 pub(super) const FLEXES: usize = 7;
-/// An element's own shift in three directions.
-const OWN: usize = 3;
+/// An element's own shift in three directions: the last of its [`MOVES`].
+pub(super) const OWN: usize = 3;
 /// Unknowns of the board that move one point.
 pub(super) const MOVES: usize = STRETCHES + BENDS.len() + OWN;
 

@@ -3,7 +3,7 @@
 use super::models::Kind;
 
 /// Kind, name and text of each.
-pub(super) const EMBEDDED: [(Kind, &str, &str); 16] = [
+pub(super) const EMBEDDED: [(Kind, &str, &str); 17] = [
     (Kind::Setup, "demo-front-radar", include_str!("../../models/setups/demo-front-radar.toml")),
     (Kind::Setup, "radar-plate", include_str!("../../models/setups/radar-plate.toml")),
     (Kind::Setup, "radar-plate-two-tilts", include_str!("../../models/setups/radar-plate-two-tilts.toml")),
@@ -13,6 +13,7 @@ pub(super) const EMBEDDED: [(Kind, &str, &str); 16] = [
     (Kind::Setup, "surround-mats", include_str!("../../models/setups/surround-mats.toml")),
     (Kind::Setup, "radar-follows-sensor", include_str!("../../models/setups/radar-follows-sensor.toml")),
     (Kind::Rig, "two-boards", include_str!("../../models/rigs/two-boards.toml")),
+    (Kind::Rig, "reference", include_str!("../../models/rigs/reference.toml")),
     (Kind::Rig, "mats", include_str!("../../models/rigs/mats.toml")),
     (Kind::Rig, "demo-bay", include_str!("../../models/rigs/demo-bay.toml")),
     (Kind::Rig, "bay-a4", include_str!("../../models/rigs/bay-a4.toml")),

@@ -10,6 +10,9 @@ use crate::input::{Document, Error, SourceFile, Table, Value, Writer};
 use super::layout_file::read_layout;
 use super::rig::{Carrier, Marker, Rig, Role};
 
+/// The largest standard uncertainty of a marker's centre that a rig file may state, mm.
+pub const MOST_U_CENTRE_MM: f64 = 100.0;
+
 /// The format of rig files.
 pub const RIG_FORMAT: &str = "rig/1";
 /// The only family that is supported.
@@ -152,7 +155,7 @@ fn read_marker(table: &Table, role: Role) -> Result<Marker, Error> {
         centre_mm: Vector3::from(table.need("centre_mm")?.array(|v| v.within(-FARTHEST_MM, FARTHEST_MM, "mm"))?),
         right,
         up,
-        u_centre_mm: table.maybe("u_centre_mm", |v| v.array(|u| u.uncertainty(100.0, "mm")))?,
+        u_centre_mm: table.maybe("u_centre_mm", |v| v.array(|u| u.uncertainty(MOST_U_CENTRE_MM, "mm")))?,
         u_size_mm: table.maybe("u_size_mm", |v| v.uncertainty(100.0, "mm"))?,
     })
 }

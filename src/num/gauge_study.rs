@@ -183,8 +183,8 @@ mod tests {
     use super::*;
 
     /// AIAG, Measurement Systems Analysis, 4th edition, table III-B 1: three
-    /// appraisers, three trials, ten parts (typed from memory; both published
-    /// results below follow from it).
+    /// appraisers, three trials, ten parts. Compared figure by figure with table 1 of
+    /// W. McNeese, Three Methods to Analyze Gage R&R Studies (2015), which reprints it.
     const WORKED: [[f64; 10]; 9] = [
         [0.29, -0.56, 1.34, 0.47, -0.80, 0.02, 0.59, -0.31, 2.26, -1.36],
         [0.41, -0.68, 1.17, 0.50, -0.92, -0.11, 0.75, -0.20, 1.99, -1.25],
@@ -207,11 +207,19 @@ mod tests {
 
     #[test]
     fn worked_example_of_the_handbook() {
+        // Expected: McNeese 2015, which gives both methods' results for these data.
+        let near = |found: f64, published: f64, last_digit: f64| (found - published).abs() < 0.6 * last_digit;
         let ranges = gauge_study(&worked(), GaugeMethod::AverageAndRange).unwrap();
+        assert!(near(ranges.repeatability, 0.202, 1e-3) && near(ranges.reproducibility, 0.230, 1e-3));
+        assert!(near(ranges.gauge(), 0.306, 1e-3) && near(ranges.total(), 1.146, 1e-3));
+        assert!(near(100.0 * ranges.repeatability / ranges.total(), 17.61, 1e-2));
         assert!((ranges.percent() - 26.68).abs() < 0.02, "{}", ranges.percent());
         assert!((ranges.repeatability - 0.20188).abs() < 1e-4 && (ranges.reproducibility - 0.22963).abs() < 1e-4);
         assert_eq!(ranges.categories(), 5);
         let anova = gauge_study(&worked(), GaugeMethod::Anova).unwrap();
+        // Variances: equipment .0400 with the interaction pooled, appraisers .0515, both .0914.
+        assert!(near(anova.repeatability.powi(2), 0.0400, 1e-4) && near(anova.reproducibility.powi(2), 0.0515, 1e-4));
+        assert!(near(anova.gauge().powi(2), 0.0914, 1e-4) && near(anova.total().powi(2), 1.1774, 2e-4));
         assert!((anova.percent() - 27.86).abs() < 0.02, "{}", anova.percent());
         assert!((anova.repeatability - 0.199933).abs() < 1e-4, "{}", anova.repeatability);
         assert_eq!(anova.categories(), 4);

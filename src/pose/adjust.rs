@@ -258,7 +258,8 @@ impl<'a> Work<'a> {
                 continue;
             }
             let (Some(a), Some(b)) = (self.total_cost(), other.total_cost()) else { continue };
-            ambiguous[k] = (a - b).abs() < AMBIGUOUS;
+            // In units of the noise that is there, not of what the detector hopes for.
+            ambiguous[k] = (a - b).abs() < AMBIGUOUS * self.variance.min(other.variance);
             if b < a {
                 *self = other;
             }

@@ -59,6 +59,11 @@ impl Layout {
         };
         Ok(Layout { page_mm, corner_mm, quiet_mm: quiet, size_mm: needs_mm, outlines, labels })
     }
+
+    /// Top left of the pattern on the page, mm.
+    pub(super) fn pattern_mm(&self) -> [f64; 2] {
+        self.corner_mm.map(|at| at + self.quiet_mm)
+    }
 }
 
 /// The pattern's width and height, and its white margin: one cell, half a square.

@@ -27,7 +27,7 @@ mod words;
 pub use correct::{RulerReading, corrected_board, corrected_rig};
 pub use error::Error;
 pub use paper::Paper;
-pub use place::{Place, places_for_rig};
+pub use place::{Place, places_for_board, places_for_rig};
 pub use ruler::RULER_MM;
 
 use crate::marker::{Board, Rig};

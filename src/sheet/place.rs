@@ -1,7 +1,8 @@
 //! Where each marker stands on the pages, for whoever checks a print.
 
-use crate::marker::Rig;
+use crate::marker::{Board, BoardKind, Rig};
 
+use super::board_sheet::Layout;
 use super::{Error, Leaf, Options, leaves, piece_sheet};
 use crate::typeface::Fonts;
 
@@ -32,4 +33,19 @@ pub fn places_for_rig(rig: &Rig, options: &Options) -> Result<Vec<Place>, Error>
         }
     }
     Ok(places)
+}
+
+/// Where [`super::pdf_for_board`] prints each marker; a chessboard has none.
+///
+/// # Errors
+/// As for printing.
+pub fn places_for_board(board: &Board, options: &Options) -> Result<Vec<Place>, Error> {
+    let start = Layout::new(board, options.paper)?.pattern_mm();
+    let BoardKind::Markers { columns, rows, first_id, size_mm, gap_mm } = board.kind else { return Ok(Vec::new()) };
+    let place = |i: u32| {
+        let steps = [i % columns, i / columns].map(f64::from);
+        let centre_mm = [0, 1].map(|axis| start[axis] + steps[axis] * (size_mm + gap_mm) + size_mm / 2.0);
+        Place { page: 1, id: first_id + i, centre_mm, size_mm: [size_mm; 2] }
+    };
+    Ok((0..columns * rows).map(place).collect())
 }

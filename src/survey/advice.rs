@@ -13,6 +13,9 @@ const MOST_E_N: f64 = 2.0;
 /// Halves that differ by this many times what is stated are no survey.
 const MOST_RATIO: f64 = 25.0;
 
+/// Places this far from the file's, 1 sigma per coordinate, are another kit's, mm.
+const MOST_OFF_MM: f64 = 20.0;
+
 /// One thing to say about a survey.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Advice {
@@ -51,6 +54,16 @@ pub(super) fn advice(survey: &Survey) -> Vec<Advice> {
             "no length was measured, so the scale is that of the stated marker sizes: measure one as long as possible \
              (--length)"
                 .to_owned(),
+        );
+    }
+    if survey.u_found_mm > MOST_OFF_MM {
+        say(
+            true,
+            format!(
+                "markers sit {:.0} mm (1 sigma) from where the rig file has them, so that nothing says where hub datum \
+                 or aim point are: is it this kit's file, are sheets swapped? Correct the centres in it and survey again",
+                survey.u_found_mm
+            ),
         );
     }
     weak(survey, &mut say);

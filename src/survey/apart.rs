@@ -80,15 +80,17 @@ pub(super) fn adjust_apart(
     let photos = shots.iter().map(|s| PhotoView::from_sightings(&loose, s.camera, &s.photo.sightings)).collect();
     let problem = Problem { rig: &loose, cameras: cameras.to_vec(), photos };
     let options = pose::Options { one_floor: false, drop_corners: true };
-    let scene = match near {
+    let found = match near {
         None => from_best_start(&problem, &options),
-        Some(near) => adjust_near(&problem, near.photos, near.markers, &options),
+        Some(near) => adjust_near(&problem, near.photos, near.markers, &options).map(|scene| (scene, Vec::new())),
     };
-    let scene = scene.map_err(|e| Error::NotMeasured(e.to_string()))?;
+    let (scene, unsettled) = found.map_err(|e| Error::NotMeasured(e.to_string()))?;
     let found = scene.bodies();
-    let kept: Vec<usize> = (0..loose.carriers.len()).filter(|k| scene.knows(*k)).collect();
+    let known = |k: &usize| scene.knows(*k) && !unsettled.contains(k);
+    let kept: Vec<usize> = (0..loose.carriers.len()).filter(known).collect();
     let rows: Vec<usize> = kept.iter().flat_map(|k| (0..BODY).map(move |i| BODY * k + i)).collect();
-    let ambiguous = (0..loose.carriers.len()).filter(|k| scene.carriers[*k].is_some() && scene.ambiguous[*k]);
+    let open = |k: &usize| scene.carriers[*k].is_some() && (scene.ambiguous[*k] || unsettled.contains(k));
+    let ambiguous = (0..loose.carriers.len()).filter(open);
     Ok(Cluster {
         ids: kept.iter().map(|k| loose.carriers[*k].markers[0].id).collect(),
         world_from_marker: kept
@@ -110,30 +112,60 @@ pub(super) fn adjust_apart(
 /// linked by the wrong one of a marker's two poses.
 const DOUBTFUL: f64 = 1.5;
 /// Photos that are tried as the first one then.
-const MOST_STARTS: usize = 4;
+const MOST_STARTS: usize = 24;
+/// Solutions that are less than this times as likely as the best one (twice the
+/// logarithm: one in two thousand) are none.
+const RIVAL: f64 = 15.0;
+/// A marker that is turned by more than this against the others is another solution, rad.
+const TURNED: f64 = 0.02;
 
-/// The adjustment; where it fits badly, the best of several starts.
-fn from_best_start(problem: &Problem, options: &pose::Options) -> Result<Scene, pose::Error> {
-    let mut best = adjust(problem, options);
-    let linked = |s: &Scene| s.photos.iter().flatten().count();
-    let better = |new: &Scene, old: &Result<Scene, pose::Error>| match old {
-        Ok(old) => {
-            (linked(new), old.variance).partial_cmp(&(linked(old), new.variance)) == Some(std::cmp::Ordering::Greater)
-        }
-        Err(_) => true,
-    };
-    if best.as_ref().is_ok_and(|s| s.variance.sqrt() < DOUBTFUL) {
-        return best;
+/// The adjustment; where it fits badly, the best of several starts. With the
+/// carriers for which another start found a place that is as likely.
+fn from_best_start(problem: &Problem, options: &pose::Options) -> Result<(Scene, Vec<usize>), pose::Error> {
+    let first = adjust(problem, options);
+    if first.as_ref().is_ok_and(|s| s.variance.sqrt() < DOUBTFUL) {
+        return first.map(|scene| (scene, Vec::new()));
     }
     let stride = problem.photos.len().div_ceil(MOST_STARTS).max(1);
-    for first in (0..problem.photos.len()).step_by(stride) {
-        if let Ok(scene) = adjust_from(problem, first, options)
-            && better(&scene, &best)
-        {
-            best = Ok(scene);
+    let others: Vec<Scene> = (0..problem.photos.len())
+        .step_by(stride)
+        .filter_map(|start| adjust_from(problem, start, options).ok())
+        .collect();
+    let linked = |s: &Scene| s.photos.iter().flatten().count();
+    let mut best = first;
+    for scene in &others {
+        let better = best
+            .as_ref()
+            .map_or(true, |b| linked(scene) > linked(b) || linked(scene) == linked(b) && scene.variance < b.variance);
+        if better {
+            best = Ok(scene.clone());
         }
     }
-    best
+    let best = best?;
+    // The noise is the photos' own: what decides is the ratio of variances.
+    let less_likely =
+        |s: &Scene| s.degrees_of_freedom.min(best.degrees_of_freedom).max(1.0) * (s.variance / best.variance).ln();
+    let rivals = others.iter().filter(|s| linked(s) == linked(&best) && less_likely(s) < RIVAL);
+    let mut unsettled: Vec<usize> = rivals.flat_map(|rival| turned(&best, rival)).collect();
+    unsettled.sort_unstable();
+    unsettled.dedup();
+    Ok((best, unsettled))
+}
+
+/// Carriers that two solutions place differently against the largest group
+/// that both place alike.
+fn turned(a: &Scene, b: &Scene) -> Vec<usize> {
+    let both: Vec<(usize, Pose<World, geom::Carrier>, Pose<World, geom::Carrier>)> =
+        (0..a.carriers.len()).filter_map(|k| Some((k, a.carriers[k]?, b.carriers[k]?))).collect();
+    let alike = |of: usize, with: usize| {
+        let way =
+            |p: &Pose<World, geom::Carrier>, q: &Pose<World, geom::Carrier>| p.rotation().inverse() * q.rotation();
+        let ((_, p, q), (_, r, s)) = (&both[of], &both[with]);
+        way(p, r).angle_to(&way(q, s)) < TURNED
+    };
+    let group = |of: usize| (0..both.len()).filter(|with| alike(of, *with)).count();
+    let Some(middle) = (0..both.len()).max_by_key(|of| group(*of)) else { return Vec::new() };
+    (0..both.len()).filter(|with| !alike(middle, *with)).map(|with| both[with].0).collect()
 }
 
 /// A marker as a carrier of its own: its centre the origin, right x, up y.

@@ -10,7 +10,7 @@ use super::length::{Length, LengthCheck, apply};
 use super::look::camera_of;
 use super::{Error, SurveyPhoto};
 use crate::camera::Profile;
-use crate::marker::{Layout, Rig};
+use crate::marker::{Layout, MOST_U_CENTRE_MM, Rig};
 use crate::pose::BODY;
 
 /// What is wanted.
@@ -249,7 +249,7 @@ fn clusters(
         for id in &cluster.ambiguous {
             left_out.push(LeftOut {
                 what: format!("marker {id}"),
-                why: "two poses fit equally well: take photos of it from the side".to_owned(),
+                why: "two poses fit equally well: take photos from the side that show it with others".to_owned(),
             });
         }
         let done = |id: &u32| cluster.ids.contains(id) || cluster.ambiguous.contains(id);
@@ -428,7 +428,8 @@ fn surveyed_rig(rig: &Rig, clusters: &[Cluster], placed: &[Placed], full: DMatri
             marker.up = place.direction(&Vector3::y());
             marker.size_mm = marker.size_mm.map(|s| s * (1.0 + stretch[k]));
             let sigma = |i: usize| full[(at + i, at + i)].max(0.0).sqrt();
-            marker.u_centre_mm = Some([sigma(0), sigma(1), sigma(2)]);
+            // The layout holds the full figures; a rig file states no more than this.
+            marker.u_centre_mm = Some([0, 1, 2].map(|i| sigma(i).min(MOST_U_CENTRE_MM)));
             marker.u_size_mm = Some(sigma(6) * marker.size_mm[0]);
             at += BODY;
         }

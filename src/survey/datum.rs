@@ -1,6 +1,6 @@
 //! From the photos' free frame to the carrier's own.
 
-use nalgebra::{DMatrix, Matrix3, Point3, Vector3};
+use nalgebra::{DMatrix, Point3, Vector3};
 
 use super::apart::Cluster;
 use super::rigid::rigid;
@@ -25,7 +25,9 @@ pub(super) struct Attached {
     /// How the frame moves places: [`BODY`] rows for each marker, six columns.
     gauge: DMatrix<f64>,
     /// How wrong places of the rig file move the frame: six rows, [`PLACE`] columns for each marker.
-    follows: DMatrix<f64>,
+    by_stated: DMatrix<f64>,
+    /// How the found places move it, likewise.
+    by_found: DMatrix<f64>,
 }
 
 /// Lays the found shape on the rig file's. `None` where fewer than two of its
@@ -42,7 +44,7 @@ pub(super) fn attach(carrier: &Carrier, cluster: &Cluster) -> Option<Attached> {
     let carrier_from_world: Pose<geom::Carrier, World> = rigid(&stated, &seen)?;
     let places: Vec<_> = found.iter().map(|(_, at)| carrier_from_world * cluster.world_from_marker[*at]).collect();
     let moved = found.iter().zip(&places).map(|((m, _), place)| moved(&carrier.markers[*m], place)).collect();
-    let (gauge, follows) = frame(carrier, &found, &places);
+    let Frame { gauge, by_stated, by_found } = frame(carrier, &found, &places)?;
     let mut turned = DMatrix::zeros(BODY * found.len(), cluster.covariance.nrows());
     for (k, ((_, at), place)) in found.iter().zip(&places).enumerate() {
         let turn = place.matrix();
@@ -55,9 +57,9 @@ pub(super) fn attach(carrier: &Carrier, cluster: &Cluster) -> Option<Attached> {
     for k in 0..found.len() {
         places_only.rows_mut(PLACE * k, PLACE).copy_from(&turned.rows(BODY * k, PLACE));
     }
-    let to_places = &turned - &gauge * (&follows * places_only);
+    let to_places = &turned - &gauge * (&by_found * places_only);
     let markers = found.iter().map(|(m, _)| *m).collect();
-    Some(Attached { markers, carrier_from_marker: places, moved, to_places, gauge, follows })
+    Some(Attached { markers, carrier_from_marker: places, moved, to_places, gauge, by_stated, by_found })
 }
 
 impl Attached {
@@ -70,7 +72,7 @@ impl Attached {
         for k in 0..n {
             gauge.rows_mut(PLACE * k, PLACE).copy_from(&self.gauge.rows(BODY * k, PLACE));
         }
-        let shape = DMatrix::identity(PLACE * n, PLACE * n) - gauge * &self.follows;
+        let shape = DMatrix::identity(PLACE * n, PLACE * n) - gauge * &self.by_found;
         let own = &shape * stated * shape.transpose();
         (0..n).map(|k| Vector3::from_fn(|i, _| own[(PLACE * k + i, PLACE * k + i)].max(0.0).sqrt())).collect()
     }
@@ -78,7 +80,7 @@ impl Attached {
     /// What errors of the rig file's own places do to all markers through the frame.
     pub(super) fn of_frame(&self, carrier: &Carrier, layout: Option<&Layout>, u_mm: f64, u_rad: f64) -> DMatrix<f64> {
         let stated = stated_covariance(carrier, &self.markers, layout, u_mm, u_rad);
-        let frame = &self.follows * stated * self.follows.transpose();
+        let frame = &self.by_stated * stated * self.by_stated.transpose();
         &self.gauge * frame * self.gauge.transpose()
     }
 }
@@ -95,40 +97,66 @@ fn moved(marker: &Marker, place: &Pose<geom::Carrier, geom::Marker>) -> [Vector3
     [place.origin_mm() - marker.centre_mm, turn.scaled_axis()]
 }
 
+/// How places and frame move each other.
+struct Frame {
+    gauge: DMatrix<f64>,
+    by_stated: DMatrix<f64>,
+    by_found: DMatrix<f64>,
+}
+
 /// How a motion of the frame (shift, turn about its origin) moves every
 /// marker's place, and how the least-squares fit over corners follows places.
-fn frame(
-    carrier: &Carrier,
-    found: &[(usize, usize)],
-    places: &[Pose<geom::Carrier, geom::Marker>],
-) -> (DMatrix<f64>, DMatrix<f64>) {
+///
+/// The fit makes `sum |s - q|^2` small over stated corners `s` and found ones
+/// `q`, so that `sum (s - q) = 0` and `sum s x q = 0`. The derivatives of these
+/// two give the motion (shift `t`, turn `w`) for changes of either: `sum ds =
+/// sum (t + w x q)` and `sum q x ds = sum s x (t + w x q)`; for `dq`, `-dq` and
+/// `-s x dq` on the left. Exact however far stated and found are apart: taking
+/// one for the other would claim a frame that a rough file does not give.
+fn frame(carrier: &Carrier, found: &[(usize, usize)], places: &[Pose<geom::Carrier, geom::Marker>]) -> Option<Frame> {
     let n = found.len();
     let mut gauge = DMatrix::zeros(BODY * n, 6);
     let mut normal = DMatrix::<f64>::zeros(6, 6);
-    let mut right = DMatrix::<f64>::zeros(6, PLACE * n);
+    let mut by_stated = DMatrix::<f64>::zeros(6, PLACE * n);
+    let mut by_found = by_stated.clone();
     for (k, ((m, _), place)) in found.iter().zip(places).enumerate() {
-        let centre = place.origin_mm();
-        let identity = Matrix3::identity();
-        gauge.view_mut((BODY * k, 0), (3, 3)).copy_from(&identity);
-        gauge.view_mut((BODY * k, 3), (3, 3)).copy_from(&-centre.cross_matrix());
-        gauge.view_mut((BODY * k + 3, 3), (3, 3)).copy_from(&identity);
-        let [x, y] = carrier.markers[*m].size_mm.map(|s| s / 2.0);
+        let marker = &carrier.markers[*m];
+        let stated = marker.carrier_from_marker();
+        gauge.view_mut((BODY * k, 0), (3, 6)).copy_from(&moves(&place.origin_mm()).transpose());
+        gauge.view_mut((BODY * k + 3, 3), (3, 3)).fill_with_identity();
+        let [x, y] = marker.size_mm.map(|s| s / 2.0);
         for (x, y) in [(-x, y), (x, y), (x, -y), (-x, -y)] {
-            let arm = place.direction(&Vector3::new(x, y, 0.0));
-            let mut by_frame = DMatrix::zeros(3, 6);
-            by_frame.view_mut((0, 0), (3, 3)).copy_from(&identity);
-            by_frame.view_mut((0, 3), (3, 3)).copy_from(&-(centre + arm).cross_matrix());
-            let mut by_place = DMatrix::zeros(3, PLACE);
-            by_place.view_mut((0, 0), (3, 3)).copy_from(&identity);
-            by_place.view_mut((0, 3), (3, 3)).copy_from(&-arm.cross_matrix());
-            normal += by_frame.transpose() * &by_frame;
-            let mut own = right.columns_mut(PLACE * k, PLACE);
-            own += by_frame.transpose() * by_place;
+            let corner = Vector3::new(x, y, 0.0);
+            let at =
+                |p: &Pose<geom::Carrier, geom::Marker>| (p.origin_mm() + p.direction(&corner), p.direction(&corner));
+            let ((s, arm_s), (q, arm_q)) = (at(&stated), at(place));
+            normal += moves(&s) * moves(&q).transpose();
+            let mut own = by_stated.columns_mut(PLACE * k, PLACE);
+            own += moves(&q) * by_place(&arm_s);
+            let mut own = by_found.columns_mut(PLACE * k, PLACE);
+            own += moves(&s) * by_place(&arm_q);
         }
     }
-    // Two markers with four corners each always determine a rigid motion.
-    let follows = normal.cholesky().map_or_else(|| DMatrix::zeros(6, PLACE * n), |c| c.solve(&right));
-    (gauge, follows)
+    // Two markers with four corners each determine a rigid motion, unless the
+    // file has them where no turn of the found ones is better than another.
+    let lu = normal.lu();
+    Some(Frame { gauge, by_stated: lu.solve(&by_stated)?, by_found: lu.solve(&by_found)? })
+}
+
+/// How a corner moves with its marker's place: centre, then turn about it.
+fn by_place(arm: &Vector3<f64>) -> DMatrix<f64> {
+    let mut by_place = DMatrix::zeros(3, PLACE);
+    by_place.view_mut((0, 0), (3, 3)).fill_with_identity();
+    by_place.view_mut((0, 3), (3, 3)).copy_from(&-arm.cross_matrix());
+    by_place
+}
+
+/// Sums over a point's change: shift, and moment about the origin.
+fn moves(point: &Vector3<f64>) -> DMatrix<f64> {
+    let mut moves = DMatrix::zeros(6, 3);
+    moves.view_mut((0, 0), (3, 3)).fill_with_identity();
+    moves.view_mut((3, 0), (3, 3)).copy_from(&point.cross_matrix());
+    moves
 }
 
 /// What the rig file knows of its places: an earlier survey's covariance where

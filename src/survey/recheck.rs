@@ -7,7 +7,7 @@ use crate::marker::Rig;
 
 /// Beyond this many standard uncertainties a marker moved: with sixty
 /// coordinates chance does that once in three hundred checks.
-const MOST_SIGMAS: f64 = 4.0;
+pub(super) const MOST_SIGMAS: f64 = 4.0;
 /// Fewer points than this give no control limits worth acting on (common practice, no source).
 pub(super) const ENOUGH_POINTS: usize = 8;
 /// Individuals chart: limits from the mean moving range of two (Shewhart; ISO 7870-2).
@@ -137,7 +137,7 @@ pub fn recheck_words(all: &[Recheck]) -> (String, bool) {
     if out {
         text += "Something moved since the first survey: the wall, a sheet, or the camera file is no longer right.\n";
     }
-    for (name, values) in series(all) {
+    for Series { name, values, .. } in series(all) {
         let Some(found) = limits(&values).filter(|_| values.len() > ENOUGH_POINTS) else { continue };
         let value = values[values.len() - 1];
         if value < found.limits[0] || value > found.limits[1] {
@@ -154,12 +154,22 @@ pub fn recheck_words(all: &[Recheck]) -> (String, bool) {
     (text, out)
 }
 
+/// A figure over all checks.
+pub(super) struct Series {
+    pub(super) name: &'static str,
+    pub(super) values: Vec<f64>,
+    /// Below nothing there is none of it.
+    pub(super) never_negative: bool,
+}
+
 /// The figures that are charted.
-pub(super) fn series(all: &[Recheck]) -> [(&'static str, Vec<f64>); 2] {
-    [
-        ("Largest move, mm", all.iter().map(|r| r.largest.1).collect()),
-        ("Spacing, %", all.iter().map(|r| r.spacing_percent).collect()),
-    ]
+pub(super) fn series(all: &[Recheck]) -> [Series; 2] {
+    let of = |name, never_negative, value: fn(&Recheck) -> f64| Series {
+        name,
+        values: all.iter().map(value).collect(),
+        never_negative,
+    };
+    [of("Largest move, mm", true, |r| r.largest.1), of("Spacing, %", false, |r| r.spacing_percent)]
 }
 
 #[cfg(test)]

@@ -32,7 +32,7 @@ fn every_command_of_the_guide_runs() {
     std::fs::create_dir(here.join("cameras")).unwrap();
     // Where the guide's earlier steps need photos, the sample's files stand in.
     std::fs::copy(root().join("samples/good/rig.toml"), here.join("rig.toml")).unwrap();
-    std::fs::copy(root().join("samples/good/rig.toml"), here.join("reference.toml")).unwrap();
+    std::fs::copy(root().join("samples/good/rig.toml"), here.join("wall.toml")).unwrap();
     std::fs::copy(root().join("samples/good/camera.toml"), here.join("cameras/my-phone.toml")).unwrap();
     let all = commands();
     assert!(all.len() >= 9, "{all:?}");
@@ -47,7 +47,7 @@ fn every_command_of_the_guide_runs() {
             assert_eq!(code, 0, "{command}: {text}");
         }
     }
-    for made in ["kit.pdf", "board.pdf", "my-kit.toml", "my-board.toml", "first-day"] {
+    for made in ["kit.pdf", "board.pdf", "reference.pdf", "my-kit.toml", "my-board.toml", "first-day"] {
         assert!(here.join(made).exists(), "{made}");
     }
 }

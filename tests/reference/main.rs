@@ -8,6 +8,7 @@
 #![allow(clippy::print_stdout, reason = "a skipped check says so, a comparison shows its figures")]
 
 mod bags;
+mod camera;
 #[path = "../common/mod.rs"]
 mod common;
 mod engines;

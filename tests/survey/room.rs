@@ -70,8 +70,29 @@ fn rig() -> Rig {
 }
 
 fn survey_of(photos: &[SurveyPhoto]) -> Survey {
+    survey_from(&rig(), photos)
+}
+
+fn survey_from(rig: &Rig, photos: &[SurveyPhoto]) -> Survey {
     let options = Options { camera_named: true, ..Options::default() };
-    survey(&rig(), &[camera()], photos, &options).unwrap()
+    survey(rig, &[camera()], photos, &options).unwrap()
+}
+
+/// Distance of two markers, mm, and its standard uncertainty: what neither
+/// frame nor file has a part in.
+fn apart(found: &Survey, [a, b]: [u32; 2]) -> Option<[f64; 2]> {
+    let (p, q) = (marker(found, a)?, marker(found, b)?);
+    let layout = found.rig.layout.as_ref()?;
+    let way = q.centre_mm - p.centre_mm;
+    let along = way.normalize();
+    let mut by = DMatrix::zeros(1, layout.covariance.nrows());
+    for (id, sign) in [(a, -1.0), (b, 1.0)] {
+        let at = layout.ids.iter().position(|i| *i == id)?;
+        for axis in 0..3 {
+            by[(0, 6 * at + axis)] = sign * along[axis];
+        }
+    }
+    Some([way.norm(), (&by * &layout.covariance * by.transpose())[(0, 0)].sqrt()])
 }
 
 fn marker(found: &Survey, id: u32) -> Option<&Marker> {
@@ -98,7 +119,7 @@ fn walls_are_flat_and_square_and_halves_agree() {
     // Every second photo alone: neighbours that it links well lie equally far apart.
     let half: Vec<SurveyPhoto> = photos.iter().skip(1).step_by(2).cloned().collect();
     let half = survey_of(&half);
-    let apart = |s: &Survey, a, b| Some((marker(s, a)?.centre_mm - marker(s, b)?.centre_mm).norm());
+    let apart = |s: &Survey, a, b| apart(s, [a, b]).map(|d| d[0]);
     let mut compared = 0;
     for pair in [[13, 11], [11, 0], [0, 1], [1, 2], [2, 3], [3, 4], [4, 5]] {
         // Two markers of one photo may leave both poses of one of them possible.
@@ -110,4 +131,41 @@ fn walls_are_flat_and_square_and_halves_agree() {
         assert!((part / all - 1.0).abs() < 0.003, "{pair:?}: {all} {part}");
     }
     assert!(compared >= 5, "{compared}");
+}
+
+/// Nothing is tuned here: the rig file knows nothing, and what halves state must cover their difference.
+#[test]
+fn disjoint_halves_differ_by_what_they_state() {
+    let Some(paths) = photos() else { return };
+    let photos = look(&paths, &|_| ()).unwrap();
+    let whole = survey_of(&photos);
+    let own = whole.halves.as_ref().unwrap();
+    println!("the survey's own halves: {:.2} times stated, limit {:.2}", own.ratio.sqrt(), own.limit.sqrt());
+    assert!(own.agree(), "{own:?}");
+    // Markers in a row are not where the file has them: no frame follows, and that is said.
+    assert!(!whole.fit_for_use());
+    assert!(whole.advice.iter().any(|a| a.forbids && a.text.contains("survey again")), "{:?}", whole.advice);
+    let again = survey_from(&whole.rig, &photos);
+    let repeated = again.halves.as_ref().unwrap();
+    println!("from the found places: {:.2} times stated", repeated.ratio.sqrt());
+    assert!(repeated.agree() && (repeated.ratio / own.ratio - 1.0).abs() < 0.2, "{repeated:?} {own:?}");
+
+    let (mut squares, mut count) = (0.0, 0);
+    let splits: [fn(usize) -> bool; 4] =
+        [|i| i % 2 == 0, |i| i % 4 < 2, |i| (i + 1) % 4 < 2, |i| [0, 2, 3, 5, 7, 8, 11, 13, 16].contains(&i)];
+    for (k, first) in splits.into_iter().enumerate() {
+        let (a, b): (Vec<_>, Vec<_>) = photos.iter().cloned().enumerate().partition(|(i, _)| first(*i));
+        let [a, b] = [a, b].map(|part| survey_of(&part.into_iter().map(|p| p.1).collect::<Vec<_>>()));
+        for pair in ROUND.windows(2).chain(ROUND.windows(3)) {
+            let ends = [pair[0], pair[pair.len() - 1]];
+            let (Some([p, u]), Some([q, v])) = (apart(&a, ends), apart(&b, ends)) else { continue };
+            let ratio = (p - q) / u.hypot(v);
+            println!("split {k}, {ends:?}: {p:.1} and {q:.1} mm, {ratio:+.2} times {:.1} mm", u.hypot(v));
+            squares += ratio * ratio;
+            count += 1;
+        }
+    }
+    let rms = (squares / f64::from(count)).sqrt();
+    println!("{count} distances, RMS {rms:.2} times stated");
+    assert!(count >= 20 && rms < 1.3, "{rms} of {count}");
 }

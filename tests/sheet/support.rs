@@ -66,7 +66,7 @@ pub(crate) fn april_tags(pictures: &[String]) -> Option<Vec<Tag>> {
         skip("pupil-apriltags");
         return None;
     }
-    let script = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/sheet_support/find_markers.py");
+    let script = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/sheet/find_markers.py");
     let arguments: Vec<&str> = std::iter::once(script).chain(pictures.iter().map(String::as_str)).collect();
     Some(run(&python, &arguments).lines().map(tag).collect())
 }

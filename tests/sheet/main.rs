@@ -3,14 +3,15 @@
 //! with a message, unless `BAYWITNESS_REFERENCE=required`.
 #![cfg(test)]
 
-mod sheet_support;
+mod library;
+mod support;
 
 use std::path::Path;
 
 use baywitness::detect::find_markers;
 use baywitness::marker::{Board, BoardKind, Dictionary, Rig, RigFile};
 use baywitness::sheet::{self, Options, Paper, Place};
-use sheet_support::{Grey, Tag, april_tags, demo_rig, have, luma, print, run, scratch};
+use support::{Grey, Tag, april_tags, demo_rig, have, luma, print, run, scratch};
 
 /// Marker edges stand this near to where they belong, mm.
 const EDGE_MM: f64 = 0.03;
@@ -137,8 +138,8 @@ fn kit(text: &str) -> Rig {
 fn kits() -> Vec<(&'static str, Rig, Paper)> {
     vec![
         ("demo-letter", demo_rig(), Paper::Letter),
-        ("bay-a4", kit(include_str!("../models/rigs/bay-a4.toml")), Paper::A4),
-        ("bay-a3", kit(include_str!("../models/rigs/bay-a3.toml")), Paper::A3),
+        ("bay-a4", kit(include_str!("../../models/rigs/bay-a4.toml")), Paper::A4),
+        ("bay-a3", kit(include_str!("../../models/rigs/bay-a3.toml")), Paper::A3),
     ]
 }
 

@@ -66,6 +66,18 @@ pub(super) fn advice(survey: &Survey) -> Vec<Advice> {
             ),
         );
     }
+    let frame = |c: &super::compose::CarrierSurvey| c.markers.iter().map(|m| m.u_centre_mm.max()).fold(0.0, f64::max);
+    for carrier in survey.carriers.iter().filter(|c| survey.u_found_mm <= MOST_OFF_MM && frame(c) > MOST_OFF_MM) {
+        say(
+            true,
+            format!(
+                "markers of {} are known to {:.0} mm against its own frame (hub datum, aim point): the rig file says no \
+                 better where they sit, measure them on the carrier and enter their centres",
+                carrier.name,
+                frame(carrier)
+            ),
+        );
+    }
     weak(survey, &mut say);
     if let Some(halves) = &survey.halves {
         if !halves.agree() {

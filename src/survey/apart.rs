@@ -1,6 +1,7 @@
 //! The rig taken apart: every marker a body of its own.
 
 use nalgebra::{DMatrix, DVector, Vector3};
+use rayon::prelude::*;
 
 use super::Error;
 use crate::camera::Profile;
@@ -112,7 +113,7 @@ pub(super) fn adjust_apart(
 /// linked by the wrong one of a marker's two poses.
 const DOUBTFUL: f64 = 1.5;
 /// Photos that are tried as the first one then.
-const MOST_STARTS: usize = 24;
+const MOST_STARTS: usize = 6;
 /// Solutions that are less than this times as likely as the best one (twice the
 /// logarithm: one in two thousand) are none.
 const RIVAL: f64 = 15.0;
@@ -127,10 +128,9 @@ fn from_best_start(problem: &Problem, options: &pose::Options) -> Result<(Scene,
         return first.map(|scene| (scene, Vec::new()));
     }
     let stride = problem.photos.len().div_ceil(MOST_STARTS).max(1);
-    let others: Vec<Scene> = (0..problem.photos.len())
-        .step_by(stride)
-        .filter_map(|start| adjust_from(problem, start, options).ok())
-        .collect();
+    let starts: Vec<usize> = (0..problem.photos.len()).step_by(stride).collect();
+    let others: Vec<Scene> =
+        starts.into_par_iter().filter_map(|start| adjust_from(problem, start, options).ok()).collect();
     let linked = |s: &Scene| s.photos.iter().flatten().count();
     let mut best = first;
     for scene in &others {

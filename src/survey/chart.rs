@@ -135,8 +135,10 @@ fn rule(y: f64, dash: &str) -> Markup {
 
 /// The words of a line: its value on the left, what it is on the right.
 fn label(value: f64, what: &str, y: f64) -> Markup {
+    // Adding zero takes the sign of a rounded nothing away.
+    let rounded = (value * 1e3).round() / 1e3 + 0.0;
     html! {
-        text x=(n(LEFT - 6.0)) y=(n(y + 4.0)) text-anchor="end" { (format!("{value:.3}")) }
+        text x=(n(LEFT - 6.0)) y=(n(y + 4.0)) text-anchor="end" { (format!("{rounded:.3}")) }
         text x=(n(RIGHT + 6.0)) y=(n(y + 4.0)) { (what) }
     }
 }

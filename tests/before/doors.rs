@@ -63,6 +63,9 @@ fn a_board_that_fills_little_of_the_frame_is_not_fit_for_use() {
         (camera.lens.centre_px[1], 3, 233.86, 0.51),
         (camera.lens.distortion[0], 4, -0.2809, 0.0054),
         (camera.lens.distortion[1], 5, 0.025, 0.042),
+        // OpenCV's own figure for p1, .00011, takes its residuals for independent; leaving out one photo
+        // after the other gives this (tests/reference/camera.rs does so for all parameters).
+        (camera.lens.distortion[2], 6, 0.00122, 0.00027),
         (camera.lens.distortion[3], 7, -0.00014, 0.00014),
         (camera.lens.distortion[4], 8, 0.163, 0.089),
     ] {

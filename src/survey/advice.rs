@@ -95,7 +95,11 @@ pub(super) fn advice(survey: &Survey) -> Vec<Advice> {
             say(halves.ratio > MOST_RATIO, format!("{text}: {end}"));
         }
     } else {
-        say(false, "too few photos to compare two halves of them".to_owned());
+        say(
+            false,
+            "two halves of the photos cannot be compared: they are too few, or half of them does not fix the markers"
+                .to_owned(),
+        );
     }
     if survey.noise_factor > 3.0 {
         say(

@@ -83,7 +83,13 @@ pub(super) fn adjust_apart(
     let options = pose::Options { one_floor: false, drop_corners: true };
     let found = match near {
         None => from_best_start(&problem, &options),
-        Some(near) => adjust_near(&problem, near.photos, near.markers, &options).map(|scene| (scene, Vec::new())),
+        // Where leaving corners out tears a few photos apart, all of them take part.
+        Some(near) => adjust_near(&problem, near.photos.clone(), near.markers.clone(), &options)
+            .or_else(|_| {
+                let all = pose::Options { drop_corners: false, ..options };
+                adjust_near(&problem, near.photos, near.markers, &all)
+            })
+            .map(|scene| (scene, Vec::new())),
     };
     let (scene, unsettled) = found.map_err(|e| Error::NotMeasured(e.to_string()))?;
     let found = scene.bodies();

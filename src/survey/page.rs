@@ -88,7 +88,7 @@ fn halves(survey: &Survey) -> Markup {
     html! {
         h2 { "Two halves of the photos" }
         @match &survey.halves {
-            None => p { "Too few photos to compare two halves." },
+            None => p { "Two halves cannot be compared: the photos are too few, or half of them does not fix the markers." },
             Some(h) => p {
                 "Every second photo against the others, " (h.markers) " markers: centres differ by "
                 (format!("{:.3}", h.rms_mm)) " mm per coordinate, " (format!("{:.2}", h.largest_mm.0)) " mm at most (marker "

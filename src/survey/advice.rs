@@ -56,28 +56,7 @@ pub(super) fn advice(survey: &Survey) -> Vec<Advice> {
                 .to_owned(),
         );
     }
-    if survey.u_found_mm > MOST_OFF_MM {
-        say(
-            true,
-            format!(
-                "markers sit {:.0} mm (1 sigma) from where the rig file has them, so that nothing says where hub datum \
-                 or aim point are: is it this kit's file, are sheets swapped? Correct the centres in it and survey again",
-                survey.u_found_mm
-            ),
-        );
-    }
-    let frame = |c: &super::compose::CarrierSurvey| c.markers.iter().map(|m| m.u_centre_mm.max()).fold(0.0, f64::max);
-    for carrier in survey.carriers.iter().filter(|c| survey.u_found_mm <= MOST_OFF_MM && frame(c) > MOST_OFF_MM) {
-        say(
-            true,
-            format!(
-                "markers of {} are known to {:.0} mm against its own frame (hub datum, aim point): the rig file says no \
-                 better where they sit, measure them on the carrier and enter their centres",
-                carrier.name,
-                frame(carrier)
-            ),
-        );
-    }
+    frame(survey, &mut say);
     weak(survey, &mut say);
     if let Some(halves) = &survey.halves {
         if !halves.agree() {
@@ -112,6 +91,32 @@ pub(super) fn advice(survey: &Survey) -> Vec<Advice> {
         );
     }
     all
+}
+
+/// Whether anything says where the carriers' own frames are.
+fn frame(survey: &Survey, say: &mut impl FnMut(bool, String)) {
+    if survey.u_found_mm > MOST_OFF_MM {
+        say(
+            true,
+            format!(
+                "markers sit {:.0} mm (1 sigma) from where the rig file has them, so that nothing says where hub datum \
+                 or aim point are: is it this kit's file, are sheets swapped? Correct the centres in it and survey again",
+                survey.u_found_mm
+            ),
+        );
+    }
+    let known = |c: &super::compose::CarrierSurvey| c.markers.iter().map(|m| m.u_centre_mm.max()).fold(0.0, f64::max);
+    for carrier in survey.carriers.iter().filter(|c| survey.u_found_mm <= MOST_OFF_MM && known(c) > MOST_OFF_MM) {
+        say(
+            true,
+            format!(
+                "markers of {} are known to {:.0} mm against its own frame (hub datum, aim point): the rig file says no \
+                 better where they sit, measure them on the carrier and enter their centres",
+                carrier.name,
+                known(carrier)
+            ),
+        );
+    }
 }
 
 fn weak(survey: &Survey, say: &mut impl FnMut(bool, String)) {

@@ -161,8 +161,7 @@ fn from_best_start(problem: &Problem, options: &pose::Options) -> Result<(Scene,
 /// Carriers that two solutions place differently against the largest group
 /// that both place alike.
 fn turned(a: &Scene, b: &Scene) -> Vec<usize> {
-    let both: Vec<(usize, Pose<World, geom::Carrier>, Pose<World, geom::Carrier>)> =
-        (0..a.carriers.len()).filter_map(|k| Some((k, a.carriers[k]?, b.carriers[k]?))).collect();
+    let both: Vec<_> = (0..a.carriers.len()).filter_map(|k| Some((k, a.carriers[k]?, b.carriers[k]?))).collect();
     let alike = |of: usize, with: usize| {
         let way =
             |p: &Pose<World, geom::Carrier>, q: &Pose<World, geom::Carrier>| p.rotation().inverse() * q.rotation();

@@ -145,9 +145,10 @@ pub fn survey(rig: &Rig, cameras: &[Profile], photos: &[SurveyPhoto], options: &
     let (clusters, lengths) = clusters(rig, &ids, &used.cameras, &shots, options, &mut left_out)?;
     let placed = place(rig, &clusters, &mut left_out);
     if placed.is_empty() {
+        let why: String = left_out.iter().map(|l| format!("; {}: {}", l.what, l.why)).collect();
         return Err(Error::NotMeasured(format!(
-            "no carrier has two markers that two of the {} photos show together with others: take six or more photos \
-             from all sides, each with as many markers as possible",
+            "no carrier has two markers that the {} photos place together without doubt: take six or more photos from \
+             all sides, each with as many markers as possible{why}",
             photos.len()
         )));
     }

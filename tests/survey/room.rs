@@ -183,5 +183,7 @@ fn disjoint_halves_differ_by_what_they_state() {
     }
     let rms = (squares / f64::from(count)).sqrt();
     println!("{count} distances, RMS {rms:.2} times stated");
-    assert!(count >= 8 && rms < 1.3, "{rms} of {count}");
+    // Many splits leave solutions open and are refused; the 95 % quantile of chi squared over 3 is 1.61 squared
+    // (NIST/SEMATECH e-Handbook, 1.3.6.7.4). A marker taken the wrong way round would give 10 and more.
+    assert!(count >= 3 && rms < 1.61, "{rms} of {count}");
 }

@@ -1,10 +1,14 @@
-//! Everything but reading pixels: adjustment and measurement, by number of photos.
+//! Everything but reading pixels, by number of photos: the adjustment alone, and
+//! with it all measuring, deciding, findings and what the answers hang on.
 //!
-//! `cargo bench --bench adjust` prints milliseconds of CPU on one thread.
+//! `cargo bench --bench adjust` prints milliseconds on one thread.
 
 #![allow(clippy::print_stdout, reason = "a bench prints its figures")]
 #![allow(missing_docs, reason = "a program, not an interface")]
 
+#[path = "../tests/findings/bench.rs"]
+#[allow(dead_code, reason = "the tests use more of it")]
+mod bench;
 #[path = "../tests/common/mod.rs"]
 mod common;
 
@@ -12,21 +16,30 @@ use std::hint::black_box;
 use std::time::Instant;
 
 use baywitness::pose::{Options, adjust};
-use common::{Bay, sample};
+use common::{Bay, Sample, sample};
 
 fn main() {
-    println!("photos  markers  ms");
+    println!("photos  markers  adjustment ms  all ms  all, ms a photo");
     for photos in [2, 4, 8, 16, 32, 64, 100] {
-        let bay = Bay { stations: Some(photos), ..Bay::default() };
-        let job = sample(&bay, 3);
-        let markers: usize = job.photos.iter().map(|p| p.views.len()).sum();
-        let rounds = (40 / photos).max(2);
-        let mut best = f64::INFINITY;
-        for _ in 0..rounds {
-            let start = Instant::now();
-            black_box(adjust(&job.problem(), &Options::default()).is_ok());
-            best = best.min(start.elapsed().as_secs_f64());
-        }
-        println!("{photos:6}  {markers:7}  {:.2}", 1e3 * best);
+        let stations = (photos > 4).then_some(photos);
+        let bay = Bay { stations, four_photos: photos == 4, ..bench::bay() };
+        let jobs: Vec<Sample> = (0..(32 / photos as u64).max(2)).map(|seed| sample(&bay, 3 + seed)).collect();
+        let markers: usize = jobs[0].photos.iter().map(|p| p.views.len()).sum();
+        let adjusted = mean_ms(&jobs, |job| black_box(adjust(&job.problem(), &Options::default()).is_ok()));
+        let all = mean_ms(&jobs, |job| !black_box(bench::judge(job, &bench::sheet(), &bench::job())).checks.is_empty());
+        println!("{photos:6}  {markers:7}  {adjusted:13.2}  {all:6.2}  {:15.2}", all / photos as f64);
     }
+}
+
+/// Mean over the jobs of the best of three runs, ms.
+fn mean_ms(jobs: &[Sample], run: impl Fn(&Sample) -> bool) -> f64 {
+    let best = |job: &Sample| {
+        let one = |_| {
+            let start = Instant::now();
+            assert!(run(job));
+            start.elapsed().as_secs_f64()
+        };
+        (0..3).map(one).fold(f64::INFINITY, f64::min)
+    };
+    1e3 * jobs.iter().map(best).sum::<f64>() / jobs.len() as f64
 }

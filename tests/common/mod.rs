@@ -51,6 +51,10 @@ pub(crate) struct Bay {
     pub(crate) u_edge_by_size_px: f64,
     pub(crate) u_seating_mm: f64,
     pub(crate) u_seating_deg: f64,
+    /// True noise of the corners over what the detector states.
+    pub(crate) noise_over_stated: f64,
+    /// Each edge offset is wrong by its own standard uncertainty, up or down, not by a normal draw.
+    pub(crate) edge_off_by_sigma: bool,
     /// One corner of each job is wrong by a pixel or two.
     pub(crate) wrong_corner: bool,
     /// Carriers keep this many markers.
@@ -76,6 +80,8 @@ impl Default for Bay {
             u_edge_by_size_px: 0.01,
             u_seating_mm: 0.0,
             u_seating_deg: 0.0,
+            noise_over_stated: 1.0,
+            edge_off_by_sigma: false,
             wrong_corner: false,
             most_markers: usize::MAX,
             toe_deg: 0.15,
@@ -343,7 +349,7 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
             let f = (flaw.focal)(photo) + bay.u_focal * noise.normal();
             lens.focal_px = lens.focal_px.map(|x| x * f);
             lens.centre_px = lens.centre_px.map(|c| c + bay.u_centre_px * noise.normal());
-            let edge = bay.u_edge_px * noise.normal();
+            let edge = bay.u_edge_px * edge_draw(bay, &mut noise);
             let by_size = bay.u_edge_by_size_px * noise.normal();
             let mut views = Vec::new();
             for (k, c) in rig.carriers.iter().enumerate() {
@@ -371,7 +377,7 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
                         covariance_px2: covariance(bay.noise_px),
                     };
                     let (outward, side) = (view.outward(), view.side_px());
-                    let jitter = correlated(bay.noise_px, &mut noise);
+                    let jitter = correlated(bay.noise_px * bay.noise_over_stated, &mut noise);
                     for (i, outward) in outward.iter().enumerate() {
                         view.corners_px[i] +=
                             outward * (edge + by_size * EDGE_SIDE_PX / side) + jitter.fixed_rows::<2>(2 * i);
@@ -386,6 +392,12 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
         move_one_corner(&mut photos, &mut noise);
     }
     Sample { rig, camera, photos, bodies }
+}
+
+/// An edge offset in units of its standard uncertainty.
+fn edge_draw(bay: &Bay, noise: &mut Noise) -> f64 {
+    let draw = noise.normal();
+    if bay.edge_off_by_sigma { draw.signum() } else { draw }
 }
 
 /// Independent corner noise plus a common shift of half its size.

@@ -1,6 +1,7 @@
 //! Sampled jobs through measuring, deciding and all findings.
 
 use std::collections::BTreeMap;
+use std::sync::LazyLock;
 
 use baywitness::detect::{Sighting, Sightings};
 use baywitness::folder::{JobFile, Vehicle};
@@ -99,11 +100,16 @@ pub(crate) fn samples(usual: u64) -> u64 {
     usual * times
 }
 
-pub(crate) const FILES: [&str; 4] = ["a.jpg", "b.jpg", "c.jpg", "d.jpg"];
+/// The photos' names: a.jpg to d.jpg, then by number.
+static FILES: LazyLock<Vec<String>> = LazyLock::new(|| {
+    let letters = ["a", "b", "c", "d"].map(str::to_owned).into_iter();
+    letters.chain((5..=MOST_PHOTOS).map(|i| i.to_string())).map(|name| name + ".jpg").collect()
+});
+const MOST_PHOTOS: usize = 100;
 
 /// Facts of photos about which nothing is odd.
 pub(crate) fn facts<'a>(sightings: &'a [Sightings], exif: &'a Exif) -> Vec<PhotoFacts<'a>> {
-    let one = |(s, file): (&'a Sightings, &'a &'static str)| PhotoFacts {
+    let one = |(s, file): (&'a Sightings, &'a String)| PhotoFacts {
         file,
         exif,
         sightings: s,
@@ -113,7 +119,7 @@ pub(crate) fn facts<'a>(sightings: &'a [Sightings], exif: &'a Exif) -> Vec<Photo
         light: None,
         mirrored: None,
     };
-    sightings.iter().zip(&FILES).map(one).collect()
+    sightings.iter().zip(FILES.iter()).map(one).collect()
 }
 
 pub(crate) struct Judged {

@@ -6,7 +6,7 @@ use std::ops::Range;
 use super::doubles::Doubles;
 use crate::folder::{JobFile, Reading};
 use crate::marker::{Rig, Role};
-use crate::measure::{Answer, Ask, Measurement, Undetermined, UsedReading};
+use crate::measure::{Answer, Ask, Measurement, Origin, Undetermined, UsedReading};
 use crate::quantity::{Estimate, Quantity};
 use crate::setup::{Check, Evidence, From, ReferenceLine, Setup};
 use crate::verdict::findings::Compared;
@@ -168,9 +168,11 @@ fn reading_ask(rig: &Rig, setup: &Setup, reading: &Reading) -> Ask {
 
 /// A check that photos don't decide.
 fn by_reading(check: &Check, job: &JobFile) -> Result<Answer, Undetermined> {
-    let reading = job.readings.iter().find(|r| r.quantity == check.quantity && r.from == check.from);
-    let reading = reading.ok_or(Undetermined::ReadingOnly)?;
-    Ok(Answer { estimate: Estimate::known(reading.value, reading.u), contributions: Vec::new() })
+    let mut readings = job.readings.iter().enumerate();
+    let reading = readings.find(|(_, r)| r.quantity == check.quantity && r.from == check.from);
+    let (index, reading) = reading.ok_or(Undetermined::ReadingOnly)?;
+    let contributions = vec![(Origin::Reading(index), reading.u)];
+    Ok(Answer { estimate: Estimate::known(reading.value, reading.u), contributions })
 }
 
 /// E_n after ISO/IEC 17043: difference over the root of the summed squares of

@@ -23,13 +23,9 @@ struct Difference {
 }
 
 /// The moves of stands and vehicle from state 0 to state 1, in one adjustment
-/// that joins the states by everything that `changes` does not name. `None`
-/// where the two can't be joined.
-pub(super) fn compare(
-    problem: &Problem,
-    states: &[Option<usize>],
-    changes: impl Fn(&Carrier) -> bool,
-) -> Option<Vec<Moved>> {
+/// that joins the states by everything that `changes` does not name. `states`
+/// has 0, 1 or nothing for each photo of the problem. `None` where the two can't be joined.
+pub fn compare(problem: &Problem, states: &[Option<usize>], changes: impl Fn(&Carrier) -> bool) -> Option<Vec<Moved>> {
     let doubles = Doubles::new(problem.rig, &["first", "second"], changes);
     let mut photos = problem.photos.clone();
     for (photo, state) in photos.iter_mut().zip(states) {

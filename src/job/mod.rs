@@ -25,6 +25,7 @@ mod setup_check;
 mod verify;
 
 pub use bay::{BayWanted, check_bay};
+pub use compare::compare;
 pub use due::{Due, due};
 pub use photo_markers::{FoundMarker, PhotoMarkers, photo_markers};
 pub use photo_memory::PhotoMemory;

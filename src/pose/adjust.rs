@@ -156,17 +156,17 @@ impl<'a> Work<'a> {
             let width = (2.0 * median(misfits.iter().copied()).unwrap_or(0.0)).max(4.0);
             let weights: Vec<f64> = misfits.iter().map(|m| (1.0 + (m / width).powi(2)).powi(-2)).collect();
             self.variance = (width * width / 16.0).max(1.0);
-            if self.descend(&weights, 3)? && width <= 4.0 {
+            if self.descend(now, &weights, 3)?.0 && width <= 4.0 {
                 break;
             }
         }
         Some(())
     }
 
-    /// A few damped steps with given weights; true once nothing is left to gain.
-    fn descend(&mut self, weights: &[f64], steps: usize) -> Option<bool> {
+    /// A few damped steps with given weights from the equations at the present
+    /// state; true once nothing is left to gain, and the equations there.
+    fn descend(&mut self, mut now: Vec<Equations>, weights: &[f64], steps: usize) -> Option<(bool, Vec<Equations>)> {
         let mut damping = 1e-6;
-        let mut now = self.equations(&self.state)?;
         for _ in 0..steps {
             let current = self.cost(&self.state, &now, weights);
             loop {
@@ -181,8 +181,7 @@ impl<'a> Work<'a> {
                 match trial {
                     Some((gain, _, state, equations)) if gain < SETTLED => {
                         self.state = state;
-                        drop(equations);
-                        return Some(true);
+                        return Some((true, equations));
                     }
                     Some((_, cost, state, equations)) if cost <= current => {
                         self.state = state;
@@ -190,21 +189,24 @@ impl<'a> Work<'a> {
                         damping *= 0.1;
                         break;
                     }
-                    _ if damping > 1e6 => return Some(true),
+                    _ if damping > 1e6 => return Some((true, now)),
                     _ => damping = (damping * 10.0).max(1e-6),
                 }
             }
         }
-        Some(false)
+        Some((false, now))
     }
 
     /// Full convergence with unit weights and an estimated variance of unit weight.
     pub(super) fn settle(&mut self) -> Option<()> {
         let count = self.columns.photos.iter().map(|j| self.problem.photos[*j].views.len()).sum();
         let weights = vec![1.0; count];
+        let mut now = self.equations(&self.state)?;
         for _ in 0..4 {
             for _ in 0..8 {
-                if self.descend(&weights, 4)? {
+                let (settled, then) = self.descend(now, &weights, 4)?;
+                now = then;
+                if settled {
                     break;
                 }
             }

@@ -71,7 +71,7 @@ impl Extra {
     /// Whitened derivatives of one view's corners by the unknowns; `None`
     /// where they have no influence on it.
     pub(super) fn columns(&self, e: &Equations, carrier: usize, photo: usize) -> Option<DMatrix<f64>> {
-        let whitened = |columns: &DMatrix<f64>| e.whitened(columns);
+        let whitened = |columns: &DMatrix<f64>| Some(e.whitened(columns));
         match self {
             Extra::CarrierMoved { carrier: k, photos } => {
                 if *k == carrier && photos.contains(&photo) {
@@ -88,7 +88,7 @@ impl Extra {
                 // A step of the world before a photo is the same as one of the bodies in it.
                 columns.set_column(0, &(e.by_photo.columns(0, 3) * Vector3::from(*along)));
                 if wheels.contains(&carrier) {
-                    columns.set_column(1, &whitened(&e.by_carrier_px)?.column(4));
+                    columns.set_column(1, &e.whitened(&e.by_carrier_px).column(4));
                 }
                 Some(columns)
             }

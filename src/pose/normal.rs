@@ -2,6 +2,7 @@
 //! complement): the cost grows linearly with the number of photos.
 
 use std::collections::BTreeMap;
+use std::sync::OnceLock;
 
 use nalgebra::{Cholesky, DMatrix, DVector, Dyn};
 
@@ -20,7 +21,13 @@ pub(super) struct Normal {
     photo_right: Vec<DVector<f64>>,
     shared: Option<Cholesky<f64, Dyn>>,
     shared_right: DVector<f64>,
+    /// Inverse of the shared part's lower factor, made when it is first worth it.
+    lower_inverse: OnceLock<DMatrix<f64>>,
 }
+
+/// Right-hand sides from which on an inverse by blocks, all of it products of
+/// matrices, is cheaper than substitution: this share of the unknowns.
+const WIDE: usize = 4;
 
 /// Sums the equations. `weights` has one factor for each view (robust start);
 /// `variance` is the variance of unit weight that scales image noise;
@@ -42,9 +49,9 @@ pub(super) fn normal(
     for (e, w) in equations.iter().zip(weights) {
         let w = w / variance;
         let (p, s) = (&e.by_photo, &e.by_shared);
-        blocks[e.block] += p.tr_mul(p) * w;
-        photo_right[e.block] += p.tr_mul(&e.residual) * w;
-        let (cross, own, right) = (p.tr_mul(s) * w, s.tr_mul(s) * w, s.tr_mul(&e.residual) * w);
+        blocks[e.block] += crossed(p, p) * w;
+        photo_right[e.block] += crossed(p, &e.residual) * w;
+        let (cross, own, right) = (crossed(p, s) * w, crossed(s, s) * w, crossed(s, &e.residual) * w);
         for (j, column) in e.shared.iter().enumerate() {
             let mut into = coupling[e.block].column_mut(*column);
             into += cross.column(j);
@@ -72,13 +79,39 @@ pub(super) fn normal(
     for b in 0..photos {
         let inverse = blocks[b].clone().cholesky()?.inverse();
         let eliminated = &inverse * &coupling[b];
-        // A product with the transpose is far faster than `tr_mul` at this size.
         shared -= coupling[b].transpose() * &eliminated;
         shared_right -= eliminated.tr_mul(&photo_right[b]);
         inverse_blocks.push(inverse);
     }
     let shared = if columns.shared == 0 { None } else { Some(shared.cholesky()?) };
-    Some(Normal { inverse_blocks, coupling, photo_right, shared, shared_right })
+    Some(Normal { inverse_blocks, coupling, photo_right, shared, shared_right, lower_inverse: OnceLock::new() })
+}
+
+/// `a' b` of matrices with as many rows as a marker has coordinates: at this
+/// size plain loops over columns are faster than products made for large ones.
+fn crossed<C: nalgebra::Dim, S: nalgebra::RawStorage<f64, Dyn, C> + nalgebra::IsContiguous>(
+    a: &DMatrix<f64>,
+    b: &nalgebra::Matrix<f64, Dyn, C, S>,
+) -> nalgebra::OMatrix<f64, Dyn, C>
+where
+    S: nalgebra::Storage<f64, Dyn, C>,
+    nalgebra::DefaultAllocator: nalgebra::allocator::Allocator<Dyn, C>,
+{
+    let rows = a.nrows();
+    let (left, right) = (a.as_slice(), b.as_slice());
+    nalgebra::OMatrix::from_fn_generic(Dyn(a.ncols()), b.shape_generic().1, |i, j| {
+        let (x, y) = (&left[i * rows..(i + 1) * rows], &right[j * rows..(j + 1) * rows]);
+        match (<&[f64; 8]>::try_from(x), <&[f64; 8]>::try_from(y)) {
+            (Ok(x), Ok(y)) => dot8(x, y),
+            _ => x.iter().zip(y).map(|(x, y)| x * y).sum(),
+        }
+    })
+}
+
+/// In pairs, so that one sum does not wait for the other.
+fn dot8(x: &[f64; 8], y: &[f64; 8]) -> f64 {
+    let p: [f64; 8] = std::array::from_fn(|i| x[i] * y[i]);
+    ((p[0] + p[4]) + (p[2] + p[6])) + ((p[1] + p[5]) + (p[3] + p[7]))
 }
 
 fn damp(block: &mut DMatrix<f64>, damping: f64) {
@@ -100,24 +133,31 @@ impl Normal {
 
     /// The inverse's shared part times a matrix.
     pub(super) fn shared_solve(&self, right: &DMatrix<f64>) -> DMatrix<f64> {
-        match &self.shared {
-            Some(cholesky) => cholesky.solve(right),
-            None => right.clone(),
+        let Some(cholesky) = &self.shared else { return right.clone() };
+        let wide = WIDE * right.ncols() >= right.nrows();
+        if wide || (self.lower_inverse.get().is_some() && right.ncols() > 1) {
+            let inverse = self.lower_inverse();
+            return inverse.transpose() * (inverse * right);
         }
+        cholesky.solve(right)
     }
 
-    /// `N^-1` times right-hand sides that touch one photo and the shared columns:
-    /// that photo's rows and the shared rows.
-    pub(super) fn solve_one(
-        &self,
-        block: usize,
-        photo: &DMatrix<f64>,
-        shared: &DMatrix<f64>,
-    ) -> (DMatrix<f64>, DMatrix<f64>) {
+    fn lower_inverse(&self) -> &DMatrix<f64> {
+        self.lower_inverse.get_or_init(|| match &self.shared {
+            Some(cholesky) => inverse_of_lower(&cholesky.l()),
+            None => DMatrix::zeros(0, 0),
+        })
+    }
+
+    /// `A' N^-1 A` for right-hand sides that touch one photo and the shared columns.
+    pub(super) fn quadratic_of_one(&self, block: usize, photo: &DMatrix<f64>, shared: &DMatrix<f64>) -> DMatrix<f64> {
         let own = &self.inverse_blocks[block] * photo;
-        let shared = self.shared_solve(&(shared - self.coupling[block].transpose() * &own));
-        let photo = own + self.photo_part(block, &shared);
-        (photo, shared)
+        let reduced = shared - self.coupling[block].transpose() * &own;
+        let through = match &self.shared {
+            Some(cholesky) => cholesky.l_dirty().solve_lower_triangular(&reduced).unwrap_or(reduced),
+            None => reduced,
+        };
+        photo.tr_mul(&own) + through.tr_mul(&through)
     }
 
     /// `A' N^-1 A` for right-hand sides given by some photos' blocks and the
@@ -152,15 +192,52 @@ impl Normal {
     /// Sum over all prior equations of the share that the data left them:
     /// the trace of the inverse over the columns that have a prior.
     pub(super) fn prior_trace(&self, columns: &Columns) -> f64 {
-        let n = columns.shared;
-        let identity = DMatrix::<f64>::identity(n, n);
-        let inverse = self.shared_solve(&identity);
-        let mut trace: f64 = columns.nuisance.iter().map(|c| inverse[(*c, *c)]).sum();
+        let inverse = self.lower_inverse();
+        let mut trace: f64 = columns.nuisance.iter().map(|c| inverse.column(*c).norm_squared()).sum();
         for b in 0..self.coupling.len() {
-            let through = &self.inverse_blocks[b] * &self.coupling[b];
-            let full = &self.inverse_blocks[b] + &through * &inverse * through.transpose();
-            trace += (PHOTO - NUISANCE..PHOTO).map(|i| full[(i, i)]).sum::<f64>();
+            let own = self.inverse_blocks[b].rows(PHOTO - NUISANCE, NUISANCE);
+            trace += (0..NUISANCE).map(|i| own[(i, PHOTO - NUISANCE + i)]).sum::<f64>();
+            trace += (inverse * (own * &self.coupling[b]).transpose()).norm_squared();
         }
         trace
+    }
+}
+
+/// Lower triangles up to this size are inverted by substitution.
+const SMALL: usize = 24;
+
+/// The inverse of a lower triangle, by halves.
+fn inverse_of_lower(lower: &DMatrix<f64>) -> DMatrix<f64> {
+    let n = lower.nrows();
+    if n <= SMALL {
+        let identity = DMatrix::identity(n, n);
+        // A Cholesky factor's diagonal is positive.
+        return lower.solve_lower_triangular(&identity).unwrap_or(identity);
+    }
+    let (half, rest) = (n / 2, n - n / 2);
+    let first = inverse_of_lower(&lower.view((0, 0), (half, half)).into_owned());
+    let second = inverse_of_lower(&lower.view((half, half), (rest, rest)).into_owned());
+    let mut inverse = DMatrix::zeros(n, n);
+    let below = &second * (lower.view((half, 0), (rest, half)) * &first);
+    inverse.view_mut((0, 0), (half, half)).copy_from(&first);
+    inverse.view_mut((half, half), (rest, rest)).copy_from(&second);
+    inverse.view_mut((half, 0), (rest, half)).copy_from(&-below);
+    inverse
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_lower_triangle_is_inverted_by_halves() {
+        let n = 101;
+        let lower = DMatrix::from_fn(n, n, |r, c| match r.cmp(&c) {
+            std::cmp::Ordering::Less => 0.0,
+            std::cmp::Ordering::Equal => 2.0 + (r as f64).sin(),
+            std::cmp::Ordering::Greater => 0.1 * ((7 * r + 3 * c) as f64).cos(),
+        });
+        let miss = &lower * inverse_of_lower(&lower) - DMatrix::<f64>::identity(n, n);
+        assert!(miss.amax() < 1e-10, "{}", miss.amax());
     }
 }

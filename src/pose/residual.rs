@@ -23,8 +23,8 @@ pub(super) struct Equations {
     pub(super) residual: DVector<f64>,
     /// Found minus predicted, px; two for each of the four corners.
     pub(super) residual_px: [Vector2<f64>; 4],
-    /// Lower Cholesky factor of the valid corners' covariance, px.
-    factor: DMatrix<f64>,
+    /// Inverse of the lower Cholesky factor of the valid corners' covariance, 1/px.
+    whitening: DMatrix<f64>,
     /// By extra unknowns of findings, not whitened: derivative of each valid
     /// corner by the carrier's own step (6) and by its marker's size (relative).
     pub(super) by_carrier_px: DMatrix<f64>,
@@ -44,8 +44,8 @@ impl Equations {
     }
 
     /// Rows in px of the valid corners, brought to unit variance and no correlation.
-    pub(super) fn whitened(&self, px: &DMatrix<f64>) -> Option<DMatrix<f64>> {
-        self.factor.solve_lower_triangular(px)
+    pub(super) fn whitened(&self, px: &DMatrix<f64>) -> DMatrix<f64> {
+        &self.whitening * px
     }
 }
 
@@ -72,8 +72,7 @@ pub(super) fn equations(
 ) -> Option<Equations> {
     let corners = corners(problem, columns, state, lens, block, view)?;
     let valid: Vec<usize> = (0..4).filter(|i| view.valid[*i]).collect();
-    let factor = cholesky_factor(view, &valid)?;
-    let whiten = |px: &DMatrix<f64>| factor.solve_lower_triangular(px);
+    let whitening = whitening(view, &valid)?;
     let m = 2 * valid.len();
     let free = &columns.carriers[view.carrier];
     let camera = problem.photos[columns.photos[block]].camera;
@@ -114,12 +113,12 @@ pub(super) fn equations(
     }
     Some(Equations {
         block,
-        by_photo: whiten(&by_photo)?,
-        by_shared: whiten(&by_shared)?,
+        by_photo: &whitening * by_photo,
+        by_shared: &whitening * by_shared,
         shared,
-        residual: factor.solve_lower_triangular(&residual)?,
+        residual: &whitening * residual,
         residual_px: std::array::from_fn(|i| view.corners_px[i] - corners[i].pixel),
-        factor,
+        whitening,
         by_carrier_px,
         by_size_px,
         by_lens_px: relative(by_lens_px, lens.focal_px[0]),
@@ -181,8 +180,8 @@ fn corners(
     Some([one(0)?, one(1)?, one(2)?, one(3)?])
 }
 
-/// The Cholesky factor of the valid corners' covariance.
-fn cholesky_factor(view: &View, valid: &[usize]) -> Option<DMatrix<f64>> {
+/// What brings the valid corners to unit variance and no correlation.
+fn whitening(view: &View, valid: &[usize]) -> Option<DMatrix<f64>> {
     let index: Vec<usize> = valid.iter().flat_map(|i| [2 * i, 2 * i + 1]).collect();
     let n = index.len();
     if n == 0 {
@@ -192,7 +191,7 @@ fn cholesky_factor(view: &View, valid: &[usize]) -> Option<DMatrix<f64>> {
         let value = view.covariance_px2[(index[r], index[c])];
         if r == c { value + LEAST_U_PX * LEAST_U_PX } else { value }
     });
-    Some(covariance.cholesky()?.unpack())
+    covariance.cholesky()?.l().solve_lower_triangular(&DMatrix::identity(n, n))
 }
 
 /// Keeps a covariance invertible; far below any detector's noise, px.

@@ -145,7 +145,7 @@ fn statistics(
     let rows = e.residual.len();
     let valid = (0..4).filter(|i| view.valid[*i]).enumerate();
     // A shift of each corner alone, seen through the whitening.
-    let shifts = e.whitened(&DMatrix::identity(rows, rows))?;
+    let shifts = e.whitened(&DMatrix::identity(rows, rows));
     let right = shifts.tr_mul(&e.residual);
     let drop_by = |row: usize, weight: &DMatrix<f64>| -> Option<f64> {
         let weight: Matrix2<f64> = weight.fixed_view::<2, 2>(2 * row, 2 * row).into_owned();
@@ -165,8 +165,7 @@ fn statistics(
         let mut row = shared.row_mut(*column);
         row += e.by_shared.column(c).transpose();
     }
-    let (photo_part, shared_part) = linear.normal.solve_one(e.block, &photo, &shared);
-    let hat = (photo.tr_mul(&photo_part) + shared.tr_mul(&shared_part)) / work.variance;
+    let hat = linear.normal.quadratic_of_one(e.block, &photo, &shared) / work.variance;
     let weight = shifts.tr_mul(&(DMatrix::identity(rows, rows) - hat)) * &shifts;
     Some(doubtful.into_iter().filter_map(|(row, corner)| Some((corner, drop_by(row, &weight)?))).collect())
 }

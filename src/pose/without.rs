@@ -80,7 +80,7 @@ impl Scene {
                 })
                 .collect();
             let px = DMatrix::from_column_slice(shifts.len(), 1, &shifts);
-            e.residual = e.whitened(&px)?.column(0).into_owned();
+            e.residual = e.whitened(&px).column(0).into_owned();
         }
         let weights = vec![1.0; equations.len()];
         let shifted: Normal = normal(&solved.columns, &state, &equations, &weights, self.variance, 0.0)?;

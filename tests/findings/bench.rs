@@ -157,22 +157,29 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
     let mut asks: Vec<Ask> = setup
         .checks
         .iter()
-        .map(|c| Ask { quantity: c.quantity, from: c.from.clone(), target: 0, line: c.reference_line.unwrap_or(LINE) })
+        .map(|c| Ask {
+            quantity: c.quantity,
+            from: c.from.clone(),
+            target: 0,
+            line: c.reference_line.unwrap_or(setup.reference_line),
+        })
         .collect();
     let checks_end = asks.len();
     asks.extend(Quantity::ALL.iter().filter(|q| !q.is_reading_only()).map(|q| Ask {
         quantity: *q,
         from: Some(From::RearAxle),
         target: 0,
-        line: LINE,
+        line: setup.reference_line,
     }));
-    let measurement = measure(&known, &scene, LINE, &asks, &[]);
+    let measurement = measure(&known, &scene, setup.reference_line, &asks, &[]);
     let size = StandSize { half_width_mm: 760.0, half_height_mm: 245.0 };
     let checks: Vec<Checked> = setup
         .checks
         .iter()
         .zip(&measurement.answers)
-        .map(|(c, answer)| check(c, c.reference_line.unwrap_or(LINE), &setup.decision, answer.clone(), &size))
+        .map(|(c, answer)| {
+            check(c, c.reference_line.unwrap_or(setup.reference_line), &setup.decision, answer.clone(), &size)
+        })
         .collect();
     let measured: BTreeMap<String, (Quantity, Estimate)> = asks[checks_end..]
         .iter()
@@ -189,7 +196,7 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
     let elsewhere: Vec<(Ask, Estimate)> = match others.is_empty() {
         true => Vec::new(),
         false => {
-            let more = measure(&known, &scene, LINE, &others, &[]);
+            let more = measure(&known, &scene, setup.reference_line, &others, &[]);
             others.into_iter().zip(more.answers).filter_map(|(ask, a)| Some((ask, a.ok()?.estimate))).collect()
         }
     };
@@ -206,7 +213,7 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
         problem: Some(&problem),
         measurement: Some(&measurement),
         checks: &checks,
-        line: LINE,
+        line: setup.reference_line,
         suspects: &suspects,
         readings,
         measured: &measured,
@@ -214,22 +221,4 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
         sensitivity: &sensitivity,
     };
     Judged { findings: find(&case), detectable: detectable(&case), checks, sensitivity }
-}
-
-/// The five best explanations in words, for a failing test's message.
-pub(crate) fn suspected(sample: &Sample) -> String {
-    let problem = sample.problem();
-    let scene = adjust(&problem, &Options::default()).unwrap();
-    let all = suspects(&sample.rig, &problem, &scene);
-    let one = |s: &baywitness::verdict::findings::Suspect| {
-        format!(
-            "{:?}: weight {:.1} chance {:.1e} estimate {:?}",
-            s.extra,
-            s.weight,
-            s.chance,
-            s.test.estimate.as_slice()
-        )
-    };
-    let best: Vec<String> = all.iter().take(5).map(one).collect();
-    format!("s2 {:.2} of {:.0}: {}", scene.variance, scene.degrees_of_freedom, best.join("\n   "))
 }

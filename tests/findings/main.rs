@@ -4,13 +4,16 @@
 #![allow(clippy::unwrap_used, reason = "a test may stop where its own support fails")]
 
 mod bench;
+mod campaign;
 #[path = "../common/mod.rs"]
 mod common;
 mod datums;
-mod flaws;
+mod phases;
 mod photos;
 mod plain;
+mod planted;
 mod readings;
 mod rendered;
+mod sizes;
 #[path = "../staged/mod.rs"]
 mod staged;

@@ -111,6 +111,30 @@ fn times_that_contradict_each_other() {
     let later = at(datetime!(2026-11-25 13:30 +1));
     photos[1].exif = &later;
     assert!(codes(&photos, &plain).iter().any(|m| m.contains("3 h after a.jpg")));
+    // Photos of two phases: those from after may be later than the calibration, and must be.
+    let phases = |text: &str, first: &str, second: &str| {
+        let list = format!(
+            "[[photo]]\nfile = \"a.jpg\"\nphase = \"{first}\"\n[[photo]]\nfile = \"b.jpg\"\nphase = \"{second}\"\n"
+        );
+        JobFile::from_toml(&format!("{text}{list}"), "job.toml").unwrap()
+    };
+    assert!(
+        codes(&photos, &phases(text, "before", "after")).is_empty(),
+        "three hours apart with the calibration between"
+    );
+    let late = text.replace("T10:50", "T14:50");
+    assert!(
+        codes(&photos, &phases(&late, "before", "after"))[0].contains("80 min before it ran"),
+        "{:?}",
+        codes(&photos, &phases(&late, "before", "after"))
+    );
+    let exchanged = codes(&photos, &phases(text, "after", "before"));
+    assert!(exchanged.iter().any(|m| m.contains("other way round")), "{exchanged:?}");
+    assert!(
+        exchanged.iter().any(|m| m.contains("a.jpg is listed as taken after the calibration, but")),
+        "{exchanged:?}"
+    );
+    assert!(exchanged.iter().any(|m| m.contains("calibration ran 2 h before")), "{exchanged:?}");
     // A time without its offset is not checkable.
     let unknown = Exif { taken_local: Some("2026:11:20 08:00:00".into()), ..Exif::default() };
     photos[1].exif = &unknown;

@@ -87,7 +87,76 @@ fn a_plain_job_and_what_is_done_to_its_photos() {
     let record = verify(folder.path());
     assert!(codes(&record).contains(&"photo-reused"), "{:?}", codes(&record));
     assert_ne!(record.verdict, Verdict::Within);
-    std::fs::write(&b, original).unwrap();
+    // Cropped and enlarged to the old size.
+    let (width, height) = again.dimensions();
+    let part = image::imageops::crop_imm(&again, width / 25, height / 30, width * 9 / 10, height * 9 / 10).to_image();
+    save(&image::imageops::resize(&part, width, height, image::imageops::FilterType::CatmullRom), &b, 90);
+    let record = verify(folder.path());
+    assert!(codes(&record).contains(&"photo-reused"), "{:?}", codes(&record));
+    assert_ne!(record.verdict, Verdict::Within);
+    std::fs::write(&b, &original).unwrap();
+    // The second photo as it is, smaller; then out of focus by 3 px.
+    let second = image::open(&b).unwrap().to_rgb8();
+    let small = image::imageops::resize(&second, width / 2, height / 2, image::imageops::FilterType::Triangle);
+    save(&small, &b, 95);
+    let record = verify(folder.path());
+    assert!(codes(&record).contains(&"photo-resized"), "{:?}", codes(&record));
+    assert_ne!(record.verdict, Verdict::Within);
+    save(&image::imageops::blur(&second, 3.0), &b, 95);
+    let record = verify(folder.path());
+    assert!(codes(&record).contains(&"photo-blurred"), "{:?}", codes(&record));
+}
+
+/// Checks that photos can't decide, and one that the sheet wants from an instrument.
+#[test]
+fn checks_decided_by_readings_say_so() {
+    let folder = stage(&scene(SCALE));
+    let append = |name: &str, text: &str| {
+        let path = folder.path().join(name);
+        std::fs::write(&path, std::fs::read_to_string(&path).unwrap() + text).unwrap();
+    };
+    let check = |quantity: &str, nominal: f64, tolerance: f64| {
+        format!(
+            "\n[[check]]\nquantity = \"{quantity}\"\nnominal = {nominal:.1}\ntolerance = {tolerance:.1}\nevidence = \"reading\"\n"
+        )
+    };
+    let reading = |quantity: &str, value: f64, instrument: &str| {
+        format!("\n[[reading]]\nquantity = \"{quantity}\"\nvalue = {value:.2}\ninstrument = \"{instrument}\"\n")
+    };
+    append("setup.toml", &check("arch_height_front_left", 680.0, 10.0));
+    append("setup.toml", &check("arch_height_front_right", 680.0, 10.0));
+    append("setup.toml", &check("arch_height_rear_left", 680.0, 10.0));
+    append("setup.toml", &check("target_tilt_gravity", 0.0, 0.5));
+    append("setup.toml", &check("side_range_difference", 0.0, 5.0));
+    // A tape has 3 mm, a level 0.15 deg, a laser 1.5 mm.
+    append("job.toml", &reading("arch_height_front_left", 683.0, "tape"));
+    append("job.toml", &reading("arch_height_front_right", 688.0, "tape"));
+    append("job.toml", &reading("target_tilt_gravity", -0.9, "level"));
+    append("job.toml", &reading("side_range_difference", 1.0, "laser"));
+    let record = verify(folder.path());
+    let of = |quantity: &str| record.checks.iter().find(|c| c.quantity == quantity).unwrap();
+    for (quantity, value, u, verdict) in [
+        // (10 - 3) / 3 and (10 - 8) / 3 standard uncertainties inside: Phi is .990 and .748.
+        ("arch_height_front_left", 683.0, 3.0, Verdict::Within),
+        ("arch_height_front_right", 688.0, 3.0, Verdict::Undecided),
+        // (0.9 - 0.5) / 0.15 outside: .996.
+        ("target_tilt_gravity", -0.9, 0.15, Verdict::Outside),
+        ("side_range_difference", 1.0, 1.5, Verdict::Within),
+    ] {
+        let check = of(quantity);
+        assert_eq!((check.value, check.standard_uncertainty), (Some(value), Some(u)), "{quantity}");
+        assert_eq!((check.verdict, check.evidence.as_str()), (verdict, "reading"), "{quantity}");
+    }
+    let p = |quantity: &str| of(quantity).conformance_probability.unwrap();
+    assert!((p("arch_height_front_left") - 0.990).abs() < 5e-4, "{}", p("arch_height_front_left"));
+    assert!((p("arch_height_front_right") - 0.748).abs() < 5e-4, "{}", p("arch_height_front_right"));
+    // Nobody read it: no value, no verdict, and what would help.
+    let missing = of("arch_height_rear_left");
+    assert_eq!((missing.value, missing.verdict), (None, Verdict::Unusable));
+    assert!(missing.reason.as_deref().is_some_and(|r| r.contains("reading")), "{:?}", missing.reason);
+    assert_eq!(of("distance").evidence, "photos");
+    let page = baywitness::report::html(&record, &[]);
+    assert!(page.contains("decided by a reading"));
 }
 
 #[test]

@@ -157,19 +157,37 @@ fn lenses(case: &Case) -> Vec<Detectable> {
     vec![of("photo-zoomed", true), of("camera-mismatch", false)]
 }
 
+/// Each sheet, and a floor that bends between the sheets.
 fn floor(case: &Case) -> Vec<Detectable> {
+    const CODE: &str = "floor-not-level";
     let sheets: Vec<usize> = case
         .rig
         .with_role(Role::Floor)
         .filter(|k| case.scene.is_some_and(|s| s.carriers[*k].is_some() && s.on_floor))
         .collect();
-    let height = tests(case, |e| matches!(e, Extra::OffFloor { carriers, .. } if carriers.len() == 1));
-    let size = worst(height, 0..1, 1.0, floor_not_level::LEAST_MM);
-    let remedy = size.is_none().then(|| match sheets.len() {
-        0 => "floor sheets: without them the floor comes from the plates".to_owned(),
-        _ => "a fourth floor sheet: three always lie in one plane".to_owned(),
-    });
-    vec![Detectable { code: "floor-not-level", carrier: None, size, unit: "mm", remedy }]
+    let no_more = match sheets.len() {
+        0 => Some("floor sheets: without them the floor comes from the plates"),
+        1..=3 => Some("a fourth floor sheet: three always lie in one plane"),
+        _ => None,
+    };
+    if let Some(remedy) = no_more {
+        let remedy = Some(remedy.to_owned());
+        return vec![Detectable { code: CODE, carrier: None, size: None, unit: "mm", remedy }];
+    }
+    let one = |k: &usize| {
+        let of = |e: &Extra| matches!(e, Extra::OffFloor { carriers, .. } if carriers.as_slice() == [*k]);
+        // The few corners of a sheet in one photo may pass for wrong corners and be left out.
+        let photos = case.problem.map_or(0, |p| p.photos.iter().filter(|v| v.shows(*k)).count());
+        let size = worst(tests(case, of), 0..1, 1.0, floor_not_level::LEAST_MM).filter(|_| photos > 1);
+        let remedy = size.is_none().then(|| "a second photo that shows it".to_owned());
+        Detectable { code: CODE, carrier: Some(case.rig.carriers[*k].name.clone()), size, unit: "mm", remedy }
+    };
+    let mut all: Vec<Detectable> = sheets.iter().map(one).collect();
+    let bends = tests(case, |e| matches!(e, Extra::OffFloor { carriers, .. } if carriers.len() > 1));
+    let size = worst(bends, 1..3, deg(1.0), floor_not_level::LEAST_DEG);
+    let remedy = size.is_none().then(|| "two floor sheets by the stand and two by the vehicle".to_owned());
+    all.push(Detectable { code: CODE, carrier: None, size, unit: "deg", remedy });
+    all
 }
 
 fn steering(case: &Case) -> Detectable {

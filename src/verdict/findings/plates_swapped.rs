@@ -11,8 +11,8 @@ pub(super) const RULE: Rule = Rule {
     codes: &["plates-swapped"],
     title: "Plates or sheets swapped, or upside down",
     rationale: "Each plate knows which side of the vehicle it belongs to, each sheet where it sits on its carrier; exchanged, they measure another body.",
-    method: "The left plate must be on the left of the line from the rear wheels to the stand, and every plate's up must \
-             point up. Sheets: in every photo a marker lies where the rig puts another one, four times nearer than to its own place, or on its own place but turned. \
+    method: "The left plate must be on the left of the line from the rear wheels to the stand, the front one before the rear one of \
+             its side, and every plate's up must point up. Sheets: in every photo a marker lies where the rig puts another one, four times nearer than to its own place, or on its own place but turned. \
              Exact; no false alarms. Floor sheets that are bodies of their own may lie anywhere: exchanging them changes nothing.",
     find,
 };
@@ -61,8 +61,28 @@ fn wrong_side(case: &Case, scene: &Scene) -> Vec<Finding> {
             Finding::new("plates-swapped", Level::Void, message)
         })
     };
-    super::plate_not_seated::AXLES.iter().filter_map(swapped).collect()
+    super::plate_not_seated::AXLES.iter().filter_map(swapped).chain(wrong_end(case, scene)).collect()
 }
+
+/// A front plate that is behind the rear one of its side, by where both say that forward is.
+fn wrong_end(case: &Case, scene: &Scene) -> Vec<Finding> {
+    let pose = |role: Role| case.rig.with_role(role).find_map(|k| scene.carriers[k]);
+    let swapped = |(front, rear, side): &(Role, Role, &str)| {
+        let (f, r) = (pose(*front)?, pose(*rear)?);
+        let forward = f.direction(&Vector3::x()) + r.direction(&Vector3::x());
+        ((f.origin_mm() - r.origin_mm()).dot(&forward) < 0.0).then(|| {
+            let message = format!(
+                "The {side} front and rear wheel plates are swapped: the front one is on the rear wheel. Put each on its own wheel and take the photos again."
+            );
+            Finding::new("plates-swapped", Level::Void, message)
+        })
+    };
+    SIDES.iter().filter_map(swapped).collect()
+}
+
+/// Sides of the vehicle by their plates.
+const SIDES: [(Role, Role, &str); 2] =
+    [(Role::FrontLeftWheel, Role::RearLeftWheel, "left"), (Role::FrontRightWheel, Role::RearRightWheel, "right")];
 
 fn upside_down(case: &Case, scene: &Scene, up: &Vector3<f64>) -> Vec<Finding> {
     let carriers = case.rig.carriers.iter().enumerate();

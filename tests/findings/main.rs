@@ -11,6 +11,7 @@ mod datums;
 mod phases;
 mod photos;
 mod plain;
+mod plain_rendered;
 mod planted;
 mod readings;
 mod rendered;

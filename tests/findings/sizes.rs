@@ -215,21 +215,15 @@ fn what_has_no_redundancy_is_not_checkable() {
     assert!(moved.remedy.as_ref().unwrap().contains("a.jpg and b.jpg"), "{moved:?}");
 }
 
-/// Two photos from afar don't tell print size from focal length: the finding says so.
+/// One marker on each carrier: nothing tells the size of all prints from the size of the bay.
 #[test]
-fn size_against_focal_length_is_named_where_it_cannot_be_told() {
-    let mut named = 0;
-    for seed in 0..6 {
-        let coarse = Bay { four_photos: false, u_focal: 0.02, u_layout_mm: 0.5, noise_px: 0.05, ..bay() };
-        let judged =
-            judge(&flawed(&coarse, 75_000 + seed, &Flaw { print: &|_| 0.96, ..Flaw::default() }), &sheet(), &job());
-        let words: Vec<&str> = judged.findings.iter().map(|f| f.message.as_str()).collect();
-        println!("{seed}: {words:?}");
-        let undecidable = judged.findings.iter().any(|f| {
-            (f.code == "print-scale-wrong" && f.message.contains("focal length is another"))
-                || (f.code == "camera-mismatch" && f.message.contains("all markers have another size"))
-        });
-        named += usize::from(undecidable);
-    }
-    println!("named in {named} of 6");
+fn the_size_of_all_prints_is_not_checkable_without_spacing() {
+    let lone = Bay { most_markers: 1, ..bay() };
+    let of_all = |bay: &Bay| {
+        let judged = judge(&flawed(bay, 75_000, &Flaw::default()), &sheet(), &job());
+        let wanted = judged.detectable.into_iter().find(|d| d.code == "print-scale-wrong" && d.carrier.is_none());
+        wanted.unwrap()
+    };
+    assert_eq!(of_all(&lone).size, None);
+    assert!(of_all(&bay()).size.is_some_and(|percent| percent < 1.0));
 }

@@ -111,7 +111,7 @@ const MISTAKES: [Mistake; 13] = [
         bay: |seed| stand(seed, [0.0; 3], [0.0, -5.0, 0.0]),
         sheet: || with(a_check(Q::Pitch, None, 5.0, 1.9)),
     },
-    Mistake { words: "it was left at zero", bay: plain, sheet: || with(a_check(Q::Pitch, None, 3.0, 0.8)) },
+    Mistake { words: "it was left at zero", bay: plain, sheet: || with(a_check(Q::Pitch, None, 5.0, 1.9)) },
     Mistake {
         words: "stood as in step tilted",
         bay: |seed| stand(seed, [0.0; 3], [0.0, 5.0, 0.0]),

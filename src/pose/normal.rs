@@ -89,12 +89,12 @@ pub(super) fn normal(
 
 /// `a' b` of matrices with as many rows as a marker has coordinates: at this
 /// size plain loops over columns are faster than products made for large ones.
-fn crossed<C: nalgebra::Dim, S: nalgebra::RawStorage<f64, Dyn, C> + nalgebra::IsContiguous>(
+fn crossed<C: nalgebra::Dim, S>(
     a: &DMatrix<f64>,
     b: &nalgebra::Matrix<f64, Dyn, C, S>,
 ) -> nalgebra::OMatrix<f64, Dyn, C>
 where
-    S: nalgebra::Storage<f64, Dyn, C>,
+    S: nalgebra::Storage<f64, Dyn, C> + nalgebra::IsContiguous,
     nalgebra::DefaultAllocator: nalgebra::allocator::Allocator<Dyn, C>,
 {
     let rows = a.nrows();

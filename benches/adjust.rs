@@ -4,7 +4,7 @@
 //! `cargo bench --bench adjust` prints milliseconds of processor time of one
 //! thread (where the system does not tell, of the clock).
 
-#![allow(clippy::print_stdout, reason = "a bench prints its figures")]
+#![allow(clippy::print_stdout, clippy::unwrap_used, reason = "a bench prints its figures and may panic")]
 #![allow(missing_docs, reason = "a program, not an interface")]
 
 #[path = "../tests/findings/bench.rs"]

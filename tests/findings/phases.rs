@@ -48,7 +48,9 @@ fn rolled(seed: u64) -> Sample {
 }
 
 /// A flaw's name, how it is drawn, and whether it is of the stand.
-const MOVES: [(&str, fn(u64) -> Sample, bool); 3] = [
+type Move = (&'static str, fn(u64) -> Sample, bool);
+
+const MOVES: [Move; 3] = [
     ("stand pushed 5 mm between phases", pushed, true),
     ("stand turned 0.2 deg between phases", turned, true),
     ("vehicle rolled 5 mm between phases", rolled, false),

@@ -73,7 +73,7 @@ fn what_is_wrong_is_said_with_file_and_remedy() {
         (&["broken.toml", "--out", "a.pdf"], &["broken.toml", "line", "size_mm"]),
         (&["nowhere.toml", "--out", "a.pdf"], &["nowhere.toml", "neither a file nor"]),
         (&["wide.toml", "--out", "a.pdf", "--paper", "a5"], &["a5", "a4, a3"]),
-        (&["wide.toml", "--out", "no/where/a.pdf", "--paper", "a3"], &["no/where/a.pdf"]),
+        (&["wide.toml", "--out", "broken.toml/a.pdf", "--paper", "a3"], &["broken.toml/a.pdf"]),
         (&["wide.toml", "--measured-mm", "16.0,160.0", "--corrected", "c.toml"], &["right ruler", "16 mm"]),
     ];
     for (arguments, words) in cases {

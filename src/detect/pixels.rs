@@ -22,8 +22,10 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
     let reach = 2.6 * sigma + 0.5;
     // About the share of pixels near edges; a lattice thins larger markers evenly.
     let area = area(&corners).abs();
-    let near = area * (reach * EDGES / area.sqrt()).min(1.0);
-    let stride = ((near / most).round() as usize).max(1);
+    let share = |reach: f64| area * (reach * EDGES / area.sqrt()).min(1.0);
+    let all = share(reach);
+    let stride =
+        if all < 1.5 * most { 1 } else { ((share((reach + 1.4 * sigma + 0.3) / 2.0) / most).round() as usize).max(2) };
     let shift = lattice_shift(stride);
     // Cells to a pixel, along x and y: the most of any corner.
     let scales =
@@ -32,6 +34,8 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
     // What lies beyond the margin must not shine through.
     let margin = scale.map(|s| (1.0 - 2.0 * sigma * s).clamp(0.35, 0.8));
     let near_edge = scale * reach;
+    // Where grey levels run steeply there is most to learn: of thinned pixels more are taken there.
+    let steep = scale * (1.4 * sigma + 0.3);
     let (us, vs) = extent(model.origin, &corners, photo);
     // Within a marker a lens bends lines by less than the reach: the bend is left out here.
     let step = inverse.column(0) / model.unit;
@@ -50,8 +54,11 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
             if beyond(cx, margin.x) || beyond(cy, margin.y) {
                 continue;
             }
-            let is_picked = (u / stride + 3 * v).is_multiple_of(FLAT);
-            if is_picked || model.pattern().is_near_edge(cx, cy, near_edge.x, near_edge.y) {
+            let turn = u / stride + 3 * v;
+            let near = model.pattern().is_near_edge(cx, cy, near_edge.x, near_edge.y);
+            let is_thinned =
+                stride > 1 && !turn.is_multiple_of(2) && !model.pattern().is_near_edge(cx, cy, steep.x, steep.y);
+            if turn.is_multiple_of(FLAT) || near && !is_thinned {
                 let grey = f32::from(row[u]);
                 let evened = |s: &Shadow| s.evened((cx - 4.0) / 4.0, (cy - 4.0) / 4.0, grey);
                 if let Some(grey) = shadow.as_ref().map_or(Some(grey), evened) {

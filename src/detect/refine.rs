@@ -32,7 +32,9 @@ const FIRST_PIXELS: f64 = 500.0;
 const SOME_PIXELS: f64 = 2000.0;
 const PIXELS: f64 = 8000.0;
 /// A marker whose corners still move by so much, px, needs more rounds.
-const SETTLED_PX: f64 = 0.15;
+const SETTLED_PX: f64 = 0.1;
+/// Most rounds beyond the usual ones.
+const MORE_ROUNDS: usize = 3;
 /// Neighbouring residuals are correlated (noise reduction, JPEG): by how much covariances grow
 /// for that is averaged over the photo, together with this for so many markers.
 const INFLATION: (f64, f64) = (1.5, 2.0);
@@ -71,7 +73,14 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
         fit_together(&mut models, &mut common, rows);
     }
     choose_all(photo, &mut models, &common, PIXELS);
-    let step = fit_together(&mut models, &mut common, rows);
+    let mut step = fit_together(&mut models, &mut common, rows);
+    for _ in 0..MORE_ROUNDS {
+        if models.iter().flatten().all(|m| m.moved < SETTLED_PX) {
+            break;
+        }
+        settle(&mut models, &common, rows);
+        step = fit_together(&mut models, &mut common, rows);
+    }
     let markers = finish_all(&readings, &models, &common, &step);
     summarize(markers, &models, &common, &step.shared)
 }

@@ -47,7 +47,7 @@ fn inflation(model: &Model, reduced: &Reduced, rows: &Rows) -> f64 {
     let columns = index(high[0], low[0]) + 1;
     let mut sums = vec![[0f32; LOCAL]; columns * (index(high[1], low[1]) + 1)];
     let noise = reduced.noise as f32;
-    let mut pixels = rows.in_order(&model.pixels);
+    let mut pixels = model.pixels.iter();
     for (batch, count) in rows.batches() {
         for (k, pixel) in pixels.by_ref().take(count).enumerate() {
             let residual = batch[ALL][k];

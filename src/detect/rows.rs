@@ -21,7 +21,7 @@ pub(super) type Lane = [f32; BATCH];
 /// Derivatives and residuals of a batch of pixels, a column each.
 pub(super) type Batch = [Lane; COLUMNS];
 
-/// A marker's pixels, batch by batch; where a batch is not full it repeats the last pixel.
+/// A marker's pixels, batch by batch; the last batch repeats its last pixel.
 #[derive(Default)]
 pub(super) struct Rows {
     batches: Vec<Batch>,
@@ -37,41 +37,31 @@ impl Rows {
         if self.batches.len() < batches {
             self.batches.resize(batches, [[0.0; BATCH]; COLUMNS]);
         }
-        for (i, batch) in self.batches[..batches].iter_mut().enumerate() {
-            // Every batch is spread over the whole marker, so that some of them can speak for all.
-            let pixel = |k: usize| model.pixels[(k * batches + i).min(self.count - 1)];
-            evaluate(&fixed, model.pattern(), &Places::new(pixel, fixed.origin), batch);
+        for (pixels, batch) in model.pixels.chunks(BATCH).zip(&mut self.batches) {
+            evaluate(&fixed, model.pattern(), &Places::new(pixels, fixed.origin), batch);
         }
         Some(())
     }
 
     #[cfg(test)]
     pub(super) fn from_values(count: usize, value: impl Fn(usize, usize) -> f32) -> Self {
-        let batches = count.div_ceil(BATCH);
-        let row = |batch: usize, k: usize| (k * batches + batch).min(count - 1);
+        let row = |batch: usize, k: usize| (batch * BATCH + k).min(count - 1);
         let batch = |b: usize| std::array::from_fn(|c| std::array::from_fn(|k| value(row(b, k), c)));
-        Rows { batches: (0..batches).map(batch).collect(), count }
+        Rows { batches: (0..count.div_ceil(BATCH)).map(batch).collect(), count }
     }
 
     /// Batches, each with the number of its pixels that count.
     pub(super) fn batches(&self) -> impl Iterator<Item = (&Batch, usize)> {
-        let batches = self.count.div_ceil(BATCH);
-        let count = move |i: usize| (self.count - i).div_ceil(batches);
-        self.batches.iter().take(batches).enumerate().map(move |(i, batch)| (batch, count(i)))
+        let batches = self.batches.iter().take(self.count.div_ceil(BATCH)).enumerate();
+        batches.map(|(i, batch)| (batch, (self.count - i * BATCH).min(BATCH)))
     }
 
-    /// A marker's pixels in the order of the rows.
-    pub(super) fn in_order<'a>(&self, pixels: &'a [Pixel]) -> impl Iterator<Item = &'a Pixel> {
-        let batches = self.count.div_ceil(BATCH);
-        (0..batches).flat_map(move |i| pixels.iter().skip(i).step_by(batches))
-    }
-
-    /// Grey levels measured minus predicted, in the order of the rows.
+    /// Grey levels measured minus predicted, pixel by pixel.
     pub(super) fn residuals(&self) -> impl Iterator<Item = f32> {
         self.batches().flat_map(|(batch, count)| batch[ALL][..count].iter().copied())
     }
 
-    /// Derivatives by one parameter, in the order of the rows.
+    /// Derivatives by one parameter, pixel by pixel.
     pub(super) fn derivatives(&self, parameter: usize) -> impl Iterator<Item = f32> {
         self.batches().flat_map(move |(batch, count)| batch[parameter][..count].iter().copied())
     }
@@ -86,10 +76,10 @@ struct Places {
 
 impl Places {
     #[inline(always)]
-    fn new(pixel: impl Fn(usize) -> Pixel, origin: [f64; 2]) -> Self {
+    fn new(pixels: &[Pixel], origin: [f64; 2]) -> Self {
         let mut places = Places { u: [0.0; BATCH], v: [0.0; BATCH], grey: [0.0; BATCH] };
         for k in 0..BATCH {
-            let pixel = pixel(k);
+            let pixel = pixels[k.min(pixels.len() - 1)];
             places.u[k] = (f64::from(pixel.u) - origin[0]) as f32;
             places.v[k] = (f64::from(pixel.v) - origin[1]) as f32;
             places.grey[k] = pixel.grey;

@@ -100,12 +100,8 @@ type Spot = [f64; 4];
 /// The shadow's edge across a marker whose rows are those of its model, if there is one.
 pub(super) fn shadow(model: &Model, rows: &Rows) -> Option<Shadow> {
     let [x, y, e] = COLUMNS.map(|c| rows.derivatives(c).map(f64::from));
-    let spots: Vec<Spot> = x
-        .zip(y)
-        .zip(e)
-        .zip(rows.in_order(&model.pixels))
-        .map(|(((x, y), e), p)| [x, y, e, f64::from(p.grey)])
-        .collect();
+    let spots: Vec<Spot> =
+        x.zip(y).zip(e).zip(&model.pixels).map(|(((x, y), e), p)| [x, y, e, f64::from(p.grey)]).collect();
     let mut all = Sums::default();
     spots.iter().for_each(|[_, _, e, grey]| all.add(*e, *grey));
     let least = |angles: &mut dyn Iterator<Item = f64>| {

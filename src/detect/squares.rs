@@ -1,6 +1,6 @@
 //! Sums of the products of the columns of a marker's rows: the weighted normal equations.
 
-use nalgebra::{SMatrix, SVector};
+use nalgebra::SMatrix;
 
 use super::model::ALL;
 use super::rows::{BATCH, Batch, COLUMNS, Lane, Rows};
@@ -13,36 +13,17 @@ const PAIRS: usize = COLUMNS * (COLUMNS + 1) / 2;
 
 type Sums = [[f32; WIDTH]; PAIRS];
 
-/// Batches that are enough for a matrix: of larger markers every other one or fewer are taken.
-const ENOUGH: usize = 24;
-
 /// Upper triangle of the weighted sum over rows of the products of `columns` (ascending, the residuals last).
-/// Every row counts for products with residuals; those of two derivatives are scaled up from some of the rows.
 pub(super) fn squares(rows: &Rows, columns: &[usize], weight: impl Fn(f32) -> f32) -> SMatrix<f64, COLUMNS, COLUMNS> {
     let mut total = SMatrix::zeros();
-    let mut right = SVector::<f64, COLUMNS>::zeros();
     let mut sums: Sums = [[0.0; WIDTH]; PAIRS];
-    let every = (rows.batches().count() / ENOUGH).max(1);
-    let (mut all, mut taken) = (0.0, 0.0);
     for (i, (batch, count)) in rows.batches().enumerate() {
-        let weights = weights(batch, count, &weight);
-        let sum = f64::from(weights.iter().sum::<f32>());
-        all += sum;
-        if i.is_multiple_of(every) {
-            taken += sum;
-            add(batch, columns, &weights, &mut sums);
-        }
-        let weighted: Lane = std::array::from_fn(|k| batch[ALL][k] * weights[k]);
-        for column in columns {
-            right[*column] += f64::from(dot(&weighted, &batch[*column]).iter().sum::<f32>());
-        }
+        add(batch, columns, &weights(batch, count, &weight), &mut sums);
         if (i + 1).is_multiple_of(RUN) {
             flush(&mut sums, columns, &mut total);
         }
     }
     flush(&mut sums, columns, &mut total);
-    total *= all / taken;
-    total.set_column(ALL, &right);
     total
 }
 
@@ -108,11 +89,6 @@ mod tests {
                 assert!((total[(i.min(j), i.max(j))] - plain).abs() < 1e-4, "{i} {j}");
             }
         }
-        // Of many batches some are enough for the matrix, not for the residuals.
-        let many = squares(&Rows::from_values(64 * 3 * ENOUGH, value), &all, weight);
-        let product = |row, j| f64::from(weight(value(row, ALL)) * value(row, 3) * value(row, j));
-        let plain = |j| (0..64 * 3 * ENOUGH).map(|row| product(row, j)).sum::<f64>();
-        assert!((many[(3, 3)] / plain(3) - 1.0).abs() < 0.02 && (many[(3, ALL)] - plain(ALL)).abs() < 0.01);
         let some = squares(&rows, &[2, 9, ALL], weight);
         assert!((some[(2, 9)] - total[(2, 9)]).abs() < 1e-9 && some[(2, 3)].abs() < 1e-12);
     }

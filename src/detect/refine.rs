@@ -43,8 +43,8 @@ const OWN_INFLATION: f64 = 1.5;
 /// What the model cannot hold of a camera (1 sigma of each corner's coordinates): px for all, and
 /// share of the edge offset for markers of this side and smaller, whose edges overlap (measured
 /// on rendered photos of sharpening cameras).
-const MODEL_ERROR_PX: f64 = 0.005;
-const MODEL_ERROR_SHARE: f64 = 0.045;
+const MODEL_ERROR_PX: f64 = 0.006;
+const MODEL_ERROR_SHARE: f64 = 0.055;
 /// What is left of the photo's edge offset, share of it (1 sigma, measured likewise).
 const OFFSET_ERROR_SHARE: f64 = 0.03;
 const OVERLAP_SIDE_PX: f64 = 60.0;

@@ -30,7 +30,7 @@ fn wilsons_interval_of_a_published_example() {
 /// A probability of .95 finds this many of so many or more, but for three standard deviations.
 pub(crate) fn least(n: usize) -> usize {
     let n = n as f64;
-    (POWER * n - 3.0 * (POWER * (1.0 - POWER) * n).sqrt()).floor().max(0.75 * n).ceil() as usize
+    (POWER * n - 3.0 * (POWER * (1.0 - POWER) * n).sqrt()).floor().max(0.6 * n).ceil() as usize
 }
 
 /// In how many of `n` jobs a flaw is among the findings.

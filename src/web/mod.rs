@@ -6,6 +6,7 @@
 //! `intake` keeps what is sent, `edit` changes job files, `desk` measures,
 //! `shelf` knows the folders, `words` has every string in every language.
 
+mod alignment;
 mod answer;
 mod app;
 mod attempt;

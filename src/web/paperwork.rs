@@ -4,6 +4,7 @@ use std::path::Path;
 
 use time::OffsetDateTime;
 
+use super::alignment;
 use super::app::App;
 use super::forms::Fields;
 use super::plans::named;
@@ -54,6 +55,18 @@ pub(super) fn prepare(app: &App, folder: &Path, fields: &Fields) -> Result<(), T
                 use_in_adjustment: false,
             });
         }
+        let is_thrust = |r: &Reading| r.quantity == Quantity::ThrustAngle;
+        job.readings.retain(|r| !(is_thrust(r) && !r.use_in_adjustment && is_ours(r)));
+        if let Some((value, u)) = alignment::thrust(fields)? {
+            job.readings.push(Reading {
+                quantity: Quantity::ThrustAngle,
+                from: None,
+                value,
+                u,
+                instrument: Some("alignment".to_owned()),
+                use_in_adjustment: false,
+            });
+        }
         if job.readings.len() > limits::READINGS {
             return Err(Trouble::typed(format!("a job keeps at most {} readings", limits::READINGS)));
         }
@@ -65,10 +78,10 @@ fn is_ours(reading: &Reading) -> bool {
     instruments(reading.quantity).iter().any(|(name, _)| reading.instrument.as_deref() == Some(*name))
 }
 
-/// What a sheet's readings may be of: its checks, each once.
+/// What a sheet's readings may be of: its checks, each once. The thrust angle is typed as an alignment sheet has it.
 pub(super) fn readable(setup: &Setup) -> Vec<(Quantity, Option<From>)> {
     let mut all: Vec<(Quantity, Option<From>)> = Vec::new();
-    for check in &setup.checks {
+    for check in setup.checks.iter().filter(|c| c.quantity != Quantity::ThrustAngle) {
         let one = (check.quantity, check.from.clone());
         if !all.contains(&one) {
             all.push(one);

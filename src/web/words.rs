@@ -98,6 +98,18 @@ catalogue! {
     tape: "tape", "Maßband";
     level: "level", "Wasserwaage";
     alignment: "alignment rack", "Achsmessanlage";
+    alignment_sheet: "Alignment sheet", "Achsmessblatt";
+    alignment_sheet_why: "The thrust angle, or both rear toes that give it: degrees and minutes without a sign, and the side.", "Der Fahrachswinkel, oder die Spur beider Hinterräder: Grad und Minuten ohne Vorzeichen, und die Seite.";
+    thrust_angle: "Thrust angle", "Fahrachswinkel";
+    rear_toe_left: "Rear toe, left wheel", "Spur hinten links";
+    rear_toe_right: "Rear toe, right wheel", "Spur hinten rechts";
+    points_left: "points left", "zeigt nach links";
+    points_right: "points right", "zeigt nach rechts";
+    toe_in: "toe-in", "Vorspur";
+    toe_out: "toe-out", "Nachspur";
+    choose_side: "side?", "Seite?";
+    degrees: "degrees", "Grad";
+    minutes: "minutes", "Minuten";
     save: "Save", "Speichern";
     saved: "Saved.", "Gespeichert.";
     to_photos: "On to the photos", "Weiter zu den Fotos";

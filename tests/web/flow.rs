@@ -3,6 +3,7 @@
 use std::process::Command;
 
 use baywitness::folder::JobFile;
+use baywitness::quantity::Quantity;
 
 use super::bay::{BAY, SHEET, begin, with_comment};
 use super::client::{Server, sha256};
@@ -33,8 +34,16 @@ fn what_the_page_makes_the_commands_read() {
         ("wheelbase", "2640"),
         ("reading:0", "1500,5"),
         ("instrument:0", "laser"),
+        ("thrust:side", "left"),
+        ("thrust:deg", "0"),
+        ("thrust:min", "10"),
     ];
+    // A sign says nothing about the side.
+    let signed = [("thrust:side", "right"), ("thrust:min", "-10")];
+    assert_eq!(server.form(&format!("/jobs/{name}/prepare"), &signed).status, 422);
     assert_eq!(server.form(&format!("/jobs/{name}/prepare"), &typed).status, 303);
+    let shown = server.get(&format!("/jobs/{name}/prepare")).text();
+    assert!(shown.contains("value=\"10\"") && shown.contains("value=\"left\" selected"), "{shown}");
     let to = format!("/jobs/{name}/photos");
     for photo in ["a.jpg", "b.jpg"] {
         let bytes = BAY.photo(photo);
@@ -48,7 +57,9 @@ fn what_the_page_makes_the_commands_read() {
     assert_eq!(job.attempt, Some(1));
     assert_eq!(job.series.as_deref(), Some("INVENTED-R9"));
     assert_eq!(job.prerequisites["vehicle_unloaded"], false);
-    assert_eq!(job.readings.len(), 1);
+    assert_eq!(job.readings.len(), 2);
+    let thrust = job.readings.iter().find(|r| r.quantity == Quantity::ThrustAngle).unwrap();
+    assert!((thrust.value - 1.0 / 6.0).abs() < 1e-9 && thrust.instrument.as_deref() == Some("alignment"));
     assert_eq!(job.photo_entries.as_ref().map(Vec::len), Some(2));
     // The page's result is that of the command, to the last digit.
     let folder = jobs.path().join(&name);

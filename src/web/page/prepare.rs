@@ -8,6 +8,7 @@ use super::quantities::quantity_words;
 use crate::folder::Reading;
 use crate::quantity::{Quantity, rounded};
 use crate::setup::{From, Prerequisite, Setup};
+use crate::web::alignment;
 use crate::web::answer::job_path;
 use crate::web::paperwork::{instruments, readable};
 use crate::web::view::View;
@@ -40,6 +41,7 @@ fn form(words: &Words, view: &View, setup: &Setup) -> Markup {
                 h2 { (words.readings) }
                 p.hint { (words.readings_why) }
                 @for (i, (quantity, from)) in readable(setup).iter().enumerate() { (reading(words, view, i, *quantity, from.as_ref())) }
+                (alignment_sheet(words, view))
                 @if !view.closed {
                     div.deeds {
                         button.go type="submit" name="then" value="photos" { (words.to_photos) }
@@ -121,6 +123,49 @@ fn reading(words: &Words, view: &View, i: usize, quantity: Quantity, from: Optio
                     }
                 }
             }
+        }
+    }
+}
+
+/// The thrust angle with its side, in degrees and minutes, or the rear toes that give it.
+fn alignment_sheet(words: &Words, view: &View) -> Markup {
+    let thrust = view.job.readings.iter().find(|r| r.quantity == Quantity::ThrustAngle).map(|r| r.value);
+    let points = [words.points_left, words.points_right];
+    let toes = [words.toe_in, words.toe_out];
+    html! {
+        h2 { (words.alignment_sheet) }
+        p.hint { (words.alignment_sheet_why) }
+        (angle(words, alignment::THRUST, words.thrust_angle, alignment::POINTS, points, thrust))
+        (angle(words, alignment::TOE_LEFT, words.rear_toe_left, alignment::TOES, toes, None))
+        (angle(words, alignment::TOE_RIGHT, words.rear_toe_right, alignment::TOES, toes, None))
+    }
+}
+
+fn angle(
+    words: &Words,
+    name: &str,
+    label: &str,
+    sides: [&str; 2],
+    side_words: [&str; 2],
+    value: Option<f64>,
+) -> Markup {
+    let side_name = format!("{name}:side");
+    let shown_side = value.filter(|v| v.abs() > 1e-9).map(|v| sides[usize::from(v < 0.0)]);
+    let (degrees, minutes) =
+        value.map(alignment::degrees_and_minutes).map_or_else(Default::default, |(d, m)| (shown(d), shown(m)));
+    html! {
+        div.pair {
+            div.field {
+                label for={ "f-" (side_name) } { (label) }
+                select #{ "f-" (side_name) } name=(side_name) {
+                    option value="" selected[shown_side.is_none()] { (words.choose_side) }
+                    @for (side, side_words) in sides.iter().zip(side_words) {
+                        option value=(side) selected[shown_side == Some(side)] { (side_words) }
+                    }
+                }
+            }
+            (field(&Line { name: &format!("{name}:deg"), label: &format!("{label}, {}", words.degrees), value: &degrees, mode: "decimal", hint: None }))
+            (field(&Line { name: &format!("{name}:min"), label: &format!("{label}, {}", words.minutes), value: &minutes, mode: "decimal", hint: None }))
         }
     }
 }

@@ -142,7 +142,8 @@ pub(super) struct Step {
 }
 
 /// How badly a marker fits: noise as a share of the contrast, and the share of pixels not explained.
-pub(super) fn misfit(model: &Model, common: &Common, rows: &mut Rows) -> Option<(f64, f64)> {
+pub(super) fn misfit(model: Option<&Model>, common: &Common, rows: &mut Rows) -> Option<(f64, f64)> {
+    let model = model?;
     rows.evaluate(model, common)?;
     let noise = noise_of(model, rows);
     let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();

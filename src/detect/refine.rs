@@ -56,15 +56,7 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
     let mut models: Vec<Option<Model>> = readings.iter().map(|r| start(photo, r, dictionary, &common)).collect();
     fit_alone(&mut models, &common, 2, rows);
     for (slot, reading) in models.iter_mut().zip(&readings) {
-        if !fits(slot.as_ref(), &common, rows)
-            && let Some(better) = restart(photo, reading, dictionary, &common, rows)
-        {
-            *slot = Some(better);
-        }
-        part_light(photo, slot, &common, rows);
-        if !fits(slot.as_ref(), &common, rows) {
-            *slot = None;
-        }
+        check(photo, reading, dictionary, &common, slot, rows);
     }
     fit_together(&mut models, &mut common, rows);
     settle(&mut models, &common, rows);
@@ -134,14 +126,41 @@ fn choose_all(photo: &Luma, models: &mut [Option<Model>], common: &Common, most:
     }
 }
 
-/// Looks for a shadow's edge across a marker that fits badly, and fits again without it.
-fn part_light(photo: &Luma, slot: &mut Option<Model>, common: &Common, rows: &mut Rows) {
-    let Some((noise, _)) = slot.as_ref().and_then(|m| misfit(m, common, rows)) else { return };
-    if noise < SHADED {
-        return;
+/// Helps a marker that fits badly, and drops it where that is in vain.
+fn check(
+    photo: &Luma,
+    reading: &Reading,
+    dictionary: &Dictionary,
+    common: &Common,
+    slot: &mut Option<Model>,
+    rows: &mut Rows,
+) {
+    let mut fit = misfit(slot.as_ref(), common, rows);
+    if !fits(fit) {
+        if let Some(better) = restart(photo, reading, dictionary, common, rows) {
+            *slot = Some(better);
+        }
+        fit = misfit(slot.as_ref(), common, rows);
     }
-    let Some(model) = slot.as_mut() else { return };
-    let Some(found) = shadow(model, rows) else { return };
+    if let Some((noise, _)) = fit.filter(|(noise, _)| *noise >= SHADED) {
+        fit = part_light(photo, slot, common, noise, rows).or(fit);
+    }
+    if !fits(fit) {
+        *slot = None;
+    }
+}
+
+/// Looks for a shadow's edge across a marker, whose rows are at hand, and fits again without it; how
+/// well it fits then, where that is much better.
+fn part_light(
+    photo: &Luma,
+    slot: &mut Option<Model>,
+    common: &Common,
+    noise: f64,
+    rows: &mut Rows,
+) -> Option<(f64, f64)> {
+    let model = slot.as_mut()?;
+    let found = shadow(model, rows)?;
     let before = model.clone();
     model.shadow = Some(found);
     model.light = [found.light.0, 0.0, 0.0, found.light.1, 0.0, 0.0];
@@ -149,14 +168,14 @@ fn part_light(photo: &Luma, slot: &mut Option<Model>, common: &Common, rows: &mu
     if choose_pixels(model, photo, common, FIRST_PIXELS).is_some() {
         fit_alone(std::slice::from_mut(slot), common, 3, rows);
     }
-    let after = slot.as_ref().and_then(|m| misfit(m, common, rows));
-    if !after.is_some_and(|(after, _)| after < SHADE_GAIN * noise) {
+    let after = misfit(slot.as_ref(), common, rows).filter(|(after, _)| *after < SHADE_GAIN * noise);
+    if after.is_none() {
         *slot = Some(before);
     }
+    after
 }
 
-fn fits(model: Option<&Model>, common: &Common, rows: &mut Rows) -> bool {
-    let misfit = model.and_then(|m| misfit(m, common, rows));
+fn fits(misfit: Option<(f64, f64)>) -> bool {
     misfit.is_some_and(|(noise, unexplained)| noise < MOST_NOISE && unexplained < MOST_MISFIT)
 }
 
@@ -175,7 +194,7 @@ fn restart(
         let mut slot = [start(photo, &reading, dictionary, common)];
         fit_alone(&mut slot, common, 4, rows);
         let [model] = slot;
-        model.filter(|m| fits(Some(m), common, rows))
+        fits(misfit(model.as_ref(), common, rows)).then_some(model).flatten()
     })
 }
 

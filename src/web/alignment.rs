@@ -3,8 +3,6 @@
 use super::forms::Fields;
 use super::trouble::Trouble;
 
-/// Usual standard uncertainty of an alignment rack's angle, deg (common practice, no source).
-const U_DEG: f64 = 0.04;
 /// Most that a thrust angle may differ from what the rear toes give, deg: both are rounded to minutes.
 const MOST_APART_DEG: f64 = 0.05;
 /// Larger angles are no alignment's.
@@ -19,11 +17,11 @@ pub(super) const POINTS: [&str; 2] = ["left", "right"];
 pub(super) const TOES: [&str; 2] = ["in", "out"];
 
 /// The thrust angle that was typed, left positive, with its standard uncertainty, deg: itself, or half the
-/// difference of the rear toes (right less left, in positive).
+/// difference of the rear toes (right less left, in positive). `u` is that of each angle read.
 ///
 /// # Errors
 /// A sign, a side that is missing, one toe without the other, or toes that contradict the angle.
-pub(super) fn thrust(fields: &Fields) -> Result<Option<(f64, f64)>, Trouble> {
+pub(super) fn thrust(fields: &Fields, u: f64) -> Result<Option<(f64, f64)>, Trouble> {
     let typed = angle(fields, THRUST, POINTS)?;
     let by_toes = match (angle(fields, TOE_LEFT, TOES)?, angle(fields, TOE_RIGHT, TOES)?) {
         (Some(left), Some(right)) => Some((right - left) / 2.0),
@@ -35,8 +33,8 @@ pub(super) fn thrust(fields: &Fields) -> Result<Option<(f64, f64)>, Trouble> {
             "the rear toes give a thrust angle that points {}, which is not the one typed: read both again",
             in_words(by_toes)
         ))),
-        (Some(typed), _) => Ok(Some((typed, U_DEG))),
-        (None, by_toes) => Ok(by_toes.map(|angle| (angle, U_DEG / std::f64::consts::SQRT_2))),
+        (Some(typed), _) => Ok(Some((typed, u))),
+        (None, by_toes) => Ok(by_toes.map(|angle| (angle, u / std::f64::consts::SQRT_2))),
     }
 }
 
@@ -83,18 +81,18 @@ mod tests {
     #[test]
     fn a_side_degrees_and_minutes() {
         let left = [("thrust:side", "left"), ("thrust:deg", "0"), ("thrust:min", "10")];
-        let (angle, u) = thrust(&fields(&left)).unwrap().unwrap();
+        let (angle, u) = thrust(&fields(&left), 0.04).unwrap().unwrap();
         assert!((angle - 1.0 / 6.0).abs() < 1e-12 && (u - 0.04).abs() < 1e-12);
         let right = [("thrust:side", "right"), ("thrust:min", "6")];
-        assert!((thrust(&fields(&right)).unwrap().unwrap().0 + 0.1).abs() < 1e-12);
-        assert!(thrust(&fields(&[("thrust:side", "left")])).unwrap().is_none());
+        assert!((thrust(&fields(&right), 0.04).unwrap().unwrap().0 + 0.1).abs() < 1e-12);
+        assert!(thrust(&fields(&[("thrust:side", "left")]), 0.04).unwrap().is_none());
         for wrong in [
             vec![("thrust:side", "left"), ("thrust:deg", "-0")],
             vec![("thrust:side", "left"), ("thrust:min", "60")],
             vec![("thrust:deg", "1")],
             vec![("thrust:side", "left"), ("thrust:deg", "10.5")],
         ] {
-            assert!(thrust(&fields(&wrong)).is_err(), "{wrong:?}");
+            assert!(thrust(&fields(&wrong), 0.04).is_err(), "{wrong:?}");
         }
     }
 
@@ -102,12 +100,12 @@ mod tests {
     #[test]
     fn from_both_rear_toes() {
         let mut all = vec![("rear-toe-left:side", "in"), ("rear-toe-left:min", "6")];
-        assert!(thrust(&fields(&all)).is_err());
+        assert!(thrust(&fields(&all), 0.04).is_err());
         all.extend([("rear-toe-right:side", "in"), ("rear-toe-right:min", "18")]);
-        let (angle, u) = thrust(&fields(&all)).unwrap().unwrap();
+        let (angle, u) = thrust(&fields(&all), 0.04).unwrap().unwrap();
         assert!((angle - 0.1).abs() < 1e-12 && u < 0.03);
         all.extend([("thrust:side", "right"), ("thrust:min", "6")]);
-        assert!(thrust(&fields(&all)).is_err());
+        assert!(thrust(&fields(&all), 0.04).is_err());
     }
 
     #[test]

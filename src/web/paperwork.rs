@@ -46,32 +46,26 @@ pub(super) fn prepare(app: &App, folder: &Path, fields: &Fields) -> Result<(), T
             let Some((name, u)) = instruments(check.0).into_iter().find(|(name, _)| *name == instrument) else {
                 return Err(Trouble::typed("choose the instrument that read the value"));
             };
-            job.readings.push(Reading {
-                quantity: check.0,
-                from: check.1,
-                value,
-                u,
-                instrument: Some(name.to_owned()),
-                use_in_adjustment: false,
-            });
+            job.readings.push(of_ours(check.0, check.1, value, (name, u)));
         }
         let is_thrust = |r: &Reading| r.quantity == Quantity::ThrustAngle;
         job.readings.retain(|r| !(is_thrust(r) && !r.use_in_adjustment && is_ours(r)));
-        if let Some((value, u)) = alignment::thrust(fields)? {
-            job.readings.push(Reading {
-                quantity: Quantity::ThrustAngle,
-                from: None,
-                value,
-                u,
-                instrument: Some("alignment".to_owned()),
-                use_in_adjustment: false,
-            });
+        let rack = instruments(Quantity::ThrustAngle).into_iter().find(|(name, _)| *name == "alignment");
+        if let Some((name, u)) = rack
+            && let Some((value, u)) = alignment::thrust(fields, u)?
+        {
+            job.readings.push(of_ours(Quantity::ThrustAngle, None, value, (name, u)));
         }
         if job.readings.len() > limits::READINGS {
             return Err(Trouble::typed(format!("a job keeps at most {} readings", limits::READINGS)));
         }
         Ok(())
     })
+}
+
+/// A reading of one of the instruments that the page knows.
+fn of_ours(quantity: Quantity, from: Option<From>, value: f64, (name, u): (&str, f64)) -> Reading {
+    Reading { quantity, from, value, u, instrument: Some(name.to_owned()), use_in_adjustment: false }
 }
 
 fn is_ours(reading: &Reading) -> bool {

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::input::{Document, Error, Table, Value, did_you_mean};
+use crate::marker::Role;
 use crate::quantity::Unit;
 use crate::setup::{read_from, read_quantity};
 
@@ -224,7 +225,7 @@ fn read_reading(table: &Table) -> Result<Reading, Error> {
     let quantity_value = table.need("quantity")?;
     let quantity = read_quantity(&quantity_value)?;
     let use_in_adjustment = table.maybe("use", Value::flag)?.unwrap_or(false);
-    if use_in_adjustment && quantity.is_reading_only() {
+    if use_in_adjustment && (quantity.is_reading_only() || Role::of_arch_height(quantity).is_some()) {
         return Err(table.need("use")?.error(
             format!("{} has no counterpart in the photos and cannot enter the adjustment", quantity.name()),
             "leave use out",

@@ -8,7 +8,7 @@ use crate::folder::{JobFile, Reading};
 use crate::marker::{Rig, Role};
 use crate::measure::{Answer, Ask, Measurement, Origin, Undetermined, UsedReading};
 use crate::quantity::{Estimate, Quantity};
-use crate::setup::{Check, Evidence, From, ReferenceLine, Setup};
+use crate::setup::{Check, From, ReferenceLine, Setup};
 use crate::verdict::findings::Compared;
 
 /// All questions of one job: the checks' first, then the readings', then
@@ -63,12 +63,13 @@ impl Questions {
     /// holds in every step. A check that a reading decides gets the reading.
     pub(super) fn checks(
         &self,
+        rig: &Rig,
         setup: &Setup,
         job: &JobFile,
         measurement: Option<&Measurement>,
     ) -> Vec<Vec<Result<Answer, Undetermined>>> {
         let answer = |(i, check): (usize, &Check)| {
-            if check.evidence == Evidence::Reading || check.quantity.is_reading_only() {
+            if check.is_decided_by_reading(rig) {
                 return vec![by_reading(check, job)];
             }
             let of =

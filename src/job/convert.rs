@@ -20,7 +20,7 @@ use crate::record::{
     JobRecord, KitRecord, MarkerRecord, MeasuredRecord, MovedRecord, PhotoRecord, PrerequisiteRecord, ReadingRecord,
     SheetRecord, Tool, Verdict, WaiverRecord,
 };
-use crate::setup::{Check, DecisionRule, Evidence};
+use crate::setup::{Check, DecisionRule};
 use crate::verdict::findings::{Compared, Detectable, Moved, not_checked};
 use crate::verdict::{Checked, Finding, Level, Sensitivity};
 
@@ -74,7 +74,7 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
         detectable: detectable_records(parts.detectable),
         sensitivity: sensitivity_records(folder, parts.photos, parts.sensitivity),
         phases: parts.phases.iter().map(moved).collect(),
-        ride_height: ride_height(&folder.setup, &folder.job, wheelbase(parts)),
+        ride_height: ride_height(&folder.setup, &folder.job, &parts.measured, wheelbase(parts)),
         next_photo: None,
         attempts: Vec::new(),
     }
@@ -276,7 +276,7 @@ fn checks(parts: &Parts, checked: &[Checked]) -> Vec<CheckRecord> {
 
 fn check_record(parts: &Parts, check: &Check, c: &Checked) -> CheckRecord {
     let estimate = c.answer.as_ref().map(|a| a.estimate);
-    let by_reading = check.evidence == Evidence::Reading || check.quantity.is_reading_only();
+    let by_reading = check.is_decided_by_reading(&parts.folder.rig);
     CheckRecord {
         quantity: check.quantity.name().into(),
         from: check.from.as_ref().map(|f| f.name().to_owned()),

@@ -1,5 +1,8 @@
-//! The body's height and pitch against the wheels, from readings at the four
-//! wheel arches: plates on wheels never see the body that carries the sensor.
+//! The body's height and pitch against the wheels, from marks on the four wheel
+//! arches or from readings there: plates on wheels never see the body that
+//! carries the sensor.
+
+use std::collections::BTreeMap;
 
 use crate::folder::JobFile;
 use crate::geom::deg;
@@ -14,27 +17,60 @@ const ARCHES: [Quantity; 4] = [
     Quantity::ArchHeightRearRight,
 ];
 
-/// What the readings say of the body against the sheet's nominal heights;
-/// `None` where not all four were read and are wanted, or the wheelbase is unknown.
-pub(super) fn ride_height(setup: &Setup, job: &JobFile, wheelbase_mm: Option<f64>) -> Option<RideHeightRecord> {
-    let off = |q: Quantity| -> Option<(f64, f64)> {
-        let wanted = setup.checks.iter().find(|c: &&Check| c.quantity == q)?.nominal;
-        let reading = job.readings.iter().find(|r| r.quantity == q)?;
-        Some((reading.value - wanted, reading.u))
-    };
-    let [fl, fr, rl, rr] = ARCHES.map(off);
-    let (fl, fr, rl, rr) = (fl?, fr?, rl?, rr?);
+/// Every quantity that the photos determine, by its key in the record.
+type Measured = BTreeMap<String, (Quantity, Estimate)>;
+
+/// What the arches say of the body against the sheet's nominal heights: the
+/// photos where they show all four marks, else the job's readings. `None` where
+/// not all four are wanted and known, or the wheelbase is unknown.
+pub(super) fn ride_height(
+    setup: &Setup,
+    job: &JobFile,
+    measured: &Measured,
+    wheelbase_mm: Option<f64>,
+) -> Option<RideHeightRecord> {
+    let nominal = |q: Quantity| setup.checks.iter().find(|c: &&Check| c.quantity == q).map(|c| c.nominal);
+    let [fl, fr, rl, rr] = ARCHES.map(nominal);
+    let wanted = [f64::midpoint(fl?, fr?), f64::midpoint(rl?, rr?)];
     let wheelbase = wheelbase_mm.filter(|w| *w > 500.0)?;
-    let mean = |a: (f64, f64), b: (f64, f64)| (f64::midpoint(a.0, b.0), a.1.hypot(b.1) / 2.0);
-    let (front, rear) = (mean(fl, fr), mean(rl, rr));
+    let (height, pitch) = by_photos(measured).or_else(|| by_readings(job, wheelbase))?;
+    let height = Estimate { value: height.value - f64::midpoint(wanted[0], wanted[1]), ..height };
     // Pitch after ISO 8855: the nose down is positive.
-    let pitch = Estimate::known(deg(((rear.0 - front.0) / wheelbase).atan()), deg(front.1.hypot(rear.1) / wheelbase));
+    let pitch = Estimate { value: pitch.value - deg(((wanted[1] - wanted[0]) / wheelbase).atan()), ..pitch };
+    Some(RideHeightRecord {
+        height_mm: height.value,
+        u_height_mm: height.standard_uncertainty,
+        pitch_deg: pitch.value,
+        u_pitch_deg: pitch.standard_uncertainty,
+        words: words(&height, &pitch),
+    })
+}
+
+/// Mean height and pitch of the body as the photos have them.
+fn by_photos(measured: &Measured) -> Option<(Estimate, Estimate)> {
+    let of = |q: Quantity| measured.get(q.name()).map(|m| m.1);
+    Some((of(Quantity::RideHeight)?, of(Quantity::BodyPitch)?))
+}
+
+/// The same from four readings.
+fn by_readings(job: &JobFile, wheelbase_mm: f64) -> Option<(Estimate, Estimate)> {
+    let reading = |q: Quantity| job.readings.iter().find(|r| r.quantity == q).map(|r| (r.value, r.u));
+    let [fl, fr, rl, rr] = ARCHES.map(reading);
+    let mean = |a: (f64, f64), b: (f64, f64)| (f64::midpoint(a.0, b.0), a.1.hypot(b.1) / 2.0);
+    let (front, rear) = (mean(fl?, fr?), mean(rl?, rr?));
     let (height, u_height) = mean(front, rear);
-    let words = vec![
+    let pitch = deg(((rear.0 - front.0) / wheelbase_mm).atan());
+    let u_pitch = deg(front.1.hypot(rear.1) / wheelbase_mm);
+    Some((Estimate::known(height, u_height), Estimate::known(pitch, u_pitch)))
+}
+
+fn words(height: &Estimate, pitch: &Estimate) -> Vec<String> {
+    vec![
         format!(
-            "The body stands {} mm {} than the sheet's arch heights on average.",
-            rounded(height.abs(), 1),
-            if height < 0.0 { "lower" } else { "higher" }
+            "The body stands {} mm (+-{}) {} than the sheet's arch heights on average.",
+            rounded(height.value.abs(), 1),
+            rounded(height.expanded_uncertainty(), 1),
+            if height.value < 0.0 { "lower" } else { "higher" }
         ),
         format!(
             "Its nose points {} deg (+-{}) {} against them, and a sensor on it with it.",
@@ -42,14 +78,7 @@ pub(super) fn ride_height(setup: &Setup, job: &JobFile, wheelbase_mm: Option<f64
             rounded(pitch.expanded_uncertainty(), 2),
             if pitch.value > 0.0 { "down" } else { "up" }
         ),
-    ];
-    Some(RideHeightRecord {
-        height_mm: height,
-        u_height_mm: u_height,
-        pitch_deg: pitch.value,
-        u_pitch_deg: pitch.standard_uncertainty,
-        words,
-    })
+    ]
 }
 
 #[cfg(test)]
@@ -71,11 +100,11 @@ mod tests {
             job.push_str(&format!("[[reading]]\nquantity = \"{name}\"\nvalue = {value}\ninstrument = \"tape\"\n"));
         }
         let (setup, job) = (Setup::from_toml(&sheet, "s").unwrap(), JobFile::from_toml(&job, "j").unwrap());
-        let found = ride_height(&setup, &job, Some(2640.0)).unwrap();
+        let found = ride_height(&setup, &job, &Measured::new(), Some(2640.0)).unwrap();
         // atan(20 / 2640) = .434 deg; two tapes of 3 mm at each end.
         assert!((found.pitch_deg - 0.434).abs() < 1e-3 && (found.height_mm + 10.0).abs() < 1e-9, "{found:?}");
         assert!((found.u_pitch_deg - deg(3.0 / 2640.0)).abs() < 1e-6);
         assert!(found.words[1].contains("down"), "{:?}", found.words);
-        assert_eq!(ride_height(&setup, &job, None), None);
+        assert_eq!(ride_height(&setup, &job, &Measured::new(), None), None);
     }
 }

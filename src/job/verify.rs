@@ -12,7 +12,7 @@ use super::doubts::{elsewhere, photo_facts};
 use super::opened::Opened;
 use super::photo_look::looks;
 use super::photo_memory::PhotoMemory;
-use super::plan::next_station;
+use super::plan::{Standing, next_station};
 use super::series;
 use crate::folder::{JobFolder, Models};
 use crate::marker::Role;
@@ -188,14 +188,15 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
         phases: &opened.phases,
     });
     if let (Some(scene), Some(measurement)) = (scene, measurement) {
-        advise(&mut record, opened, scene, measurement, &checks);
+        let answers = questions.checks(rig, setup, job, Some(measurement));
+        advise(&mut record, opened, scene, measurement, Standing { checks: &checks, answers: &answers });
     }
     record
 }
 
 /// Says where one more photo would decide what is undecided.
-fn advise(record: &mut JobRecord, opened: &Opened, scene: &Scene, measurement: &Measurement, checks: &[Checked]) {
-    let Some(next) = next_station(opened, scene, measurement, checks) else { return };
+fn advise(record: &mut JobRecord, opened: &Opened, scene: &Scene, measurement: &Measurement, now: Standing) {
+    let Some(next) = next_station(opened, scene, measurement, now) else { return };
     let words = next.words();
     for i in &next.decides {
         let reason = &mut record.checks[*i].reason;
@@ -205,6 +206,7 @@ fn advise(record: &mut JobRecord, opened: &Opened, scene: &Scene, measurement: &
     record.next_photo = Some(NextPhotoRecord {
         position_mm: next.position_mm,
         look_at_mm: next.look_at_mm,
+        step: next.step.clone(),
         decides: next.decides.iter().map(|i| record.checks[*i].quantity.clone()).collect(),
         words,
     });
@@ -214,7 +216,7 @@ fn advise(record: &mut JobRecord, opened: &Opened, scene: &Scene, measurement: &
 fn decide_all(folder: &JobFolder, questions: &Questions, measurement: Option<&Measurement>) -> Vec<Checked> {
     let setup = &folder.setup;
     let size = stand_size(folder);
-    let answers = questions.checks(setup, &folder.job, measurement);
+    let answers = questions.checks(&folder.rig, setup, &folder.job, measurement);
     setup
         .checks
         .iter()

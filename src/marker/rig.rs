@@ -4,6 +4,7 @@ use nalgebra::{DMatrix, Matrix3, Point3, Vector3};
 use time::Date;
 
 use crate::geom;
+use crate::quantity::Quantity;
 
 /// What a carrier marks.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -22,13 +23,21 @@ pub enum Role {
     Floor,
     /// Mark on the vehicle's nose.
     Nose,
+    /// Mark on the edge of the left rear wheel arch.
+    RearLeftArch,
+    /// Mark on the edge of the right rear wheel arch.
+    RearRightArch,
+    /// Mark on the edge of the left front wheel arch.
+    FrontLeftArch,
+    /// Mark on the edge of the right front wheel arch.
+    FrontRightArch,
     /// The job's one-time card.
     Card,
 }
 
 impl Role {
     /// Every role, in the order of reports.
-    pub const ALL: [Role; 8] = [
+    pub const ALL: [Role; 12] = [
         Role::Target,
         Role::RearLeftWheel,
         Role::RearRightWheel,
@@ -36,6 +45,10 @@ impl Role {
         Role::FrontRightWheel,
         Role::Floor,
         Role::Nose,
+        Role::RearLeftArch,
+        Role::RearRightArch,
+        Role::FrontLeftArch,
+        Role::FrontRightArch,
         Role::Card,
     ];
 
@@ -49,6 +62,10 @@ impl Role {
             Role::FrontRightWheel => "front_right_wheel",
             Role::Floor => "floor",
             Role::Nose => "nose",
+            Role::RearLeftArch => "rear_left_arch",
+            Role::RearRightArch => "rear_right_arch",
+            Role::FrontLeftArch => "front_left_arch",
+            Role::FrontRightArch => "front_right_arch",
             Role::Card => "card",
         }
     }
@@ -58,9 +75,36 @@ impl Role {
         matches!(self, Role::RearLeftWheel | Role::RearRightWheel | Role::FrontLeftWheel | Role::FrontRightWheel)
     }
 
-    /// Whether the carrier moves with the vehicle (a wheel plate or the nose mark).
+    /// Whether the carrier sits on the edge of a wheel arch, and so on the body.
+    pub fn is_arch(self) -> bool {
+        self.arch_wheel().is_some()
+    }
+
+    /// The wheel below an arch mark.
+    pub fn arch_wheel(self) -> Option<Role> {
+        match self {
+            Role::RearLeftArch => Some(Role::RearLeftWheel),
+            Role::RearRightArch => Some(Role::RearRightWheel),
+            Role::FrontLeftArch => Some(Role::FrontLeftWheel),
+            Role::FrontRightArch => Some(Role::FrontRightWheel),
+            _ => None,
+        }
+    }
+
+    /// The mark whose height above its wheel an arch height is.
+    pub fn of_arch_height(quantity: Quantity) -> Option<Role> {
+        match quantity {
+            Quantity::ArchHeightRearLeft => Some(Role::RearLeftArch),
+            Quantity::ArchHeightRearRight => Some(Role::RearRightArch),
+            Quantity::ArchHeightFrontLeft => Some(Role::FrontLeftArch),
+            Quantity::ArchHeightFrontRight => Some(Role::FrontRightArch),
+            _ => None,
+        }
+    }
+
+    /// Whether the carrier moves with the vehicle (a wheel plate, the nose or an arch mark).
     pub fn is_on_vehicle(self) -> bool {
-        self.is_wheel() || self == Role::Nose
+        self.is_wheel() || self == Role::Nose || self.is_arch()
     }
 }
 

@@ -123,7 +123,12 @@ fn read_carrier(table: &Table) -> Result<Carrier, Error> {
     if tables.is_empty() {
         return Err(table.error("has no marker", "add a [[carrier.marker]] below it"));
     }
-    let (seating_mm, seating_deg) = if role.is_wheel() { (0.5, 0.1) } else { (0.0, 0.0) };
+    // Common practice, no source: a clamp's repeatability; a mark held to a rolled edge by hand.
+    let (seating_mm, seating_deg) = match role {
+        wheel if wheel.is_wheel() => (0.5, 0.1),
+        arch if arch.is_arch() => (1.0, 0.0),
+        _ => (0.0, 0.0),
+    };
     Ok(Carrier {
         name: table.need("name")?.name()?,
         role,
@@ -213,11 +218,11 @@ fn check_names_and_roles(tables: &[Table], carriers: &[Carrier]) -> Result<(), E
                 "give each carrier its own name",
             ));
         }
-        let single = carrier.role.is_wheel() || carrier.role == Role::Nose;
+        let single = carrier.role.is_on_vehicle();
         if let Some(k) = earlier(&|c| single && c.role == carrier.role) {
             return Err(tables[i].need("role")?.error(
                 format!("{} is already the role of carrier[{k}], line {}", carrier.role.name(), tables[k].place().line),
-                "one carrier for each wheel and one for the nose",
+                "one carrier for each wheel, for each wheel arch and for the nose",
             ));
         }
     }

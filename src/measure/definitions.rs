@@ -65,6 +65,10 @@ fn role_words(role: Role) -> &'static str {
         Role::FrontRightWheel => "plate on the front right wheel",
         Role::Floor => "floor sheet",
         Role::Nose => "nose mark",
+        Role::RearLeftArch => "mark on the rear left wheel arch",
+        Role::RearRightArch => "mark on the rear right wheel arch",
+        Role::FrontLeftArch => "mark on the front left wheel arch",
+        Role::FrontRightArch => "mark on the front right wheel arch",
         Role::Card => "job card",
     }
 }
@@ -125,6 +129,20 @@ impl<'a> Setting<'a> {
                 let d = g.line(ask.line)?;
                 Ok((g.hub(Role::FrontLeftWheel)? - g.hub(Role::FrontRightWheel)?).dot(&d))
             }
+            Q::RideHeight => Ok((self.arch(Role::RearLeftArch)?
+                + self.arch(Role::RearRightArch)?
+                + self.arch(Role::FrontLeftArch)?
+                + self.arch(Role::FrontRightArch)?)
+                / 4.0),
+            Q::BodyPitch => {
+                let front = f64::midpoint(self.arch(Role::FrontLeftArch)?, self.arch(Role::FrontRightArch)?);
+                let rear = f64::midpoint(self.arch(Role::RearLeftArch)?, self.arch(Role::RearRightArch)?);
+                let g = &self.geometry;
+                Ok(deg((rear - front).atan2(g.floor?.plane.along(&(g.front()? - g.rear()?)).norm())))
+            }
+            q if Role::of_arch_height(q).is_some() => {
+                self.arch(Role::of_arch_height(q).ok_or(Undetermined::ReadingOnly)?)
+            }
             _ if ask.quantity.is_reading_only() => Err(Undetermined::ReadingOnly),
             _ => self.of_target(ask),
         }
@@ -181,6 +199,13 @@ impl<'a> Setting<'a> {
         let n = target.direction(&Vector3::x());
         let hub = self.geometry.hub(hub)?;
         Ok((Point3::from(target.origin_mm()) - hub).dot(&n) / d.dot(&n))
+    }
+
+    /// Height of an arch's edge above its wheel's centre.
+    fn arch(&self, role: Role) -> Result<f64, Undetermined> {
+        let g = &self.geometry;
+        let wheel = role.arch_wheel().ok_or(Undetermined::NotSeen(role))?;
+        Ok((g.hub(role)? - g.hub(wheel)?).dot(&g.floor?.plane.normal))
     }
 
     /// Heading of a plate against the centreline, left positive.

@@ -222,16 +222,28 @@ impl<'a> Work<'a> {
     /// Variance component of the image: residuals over their redundancy.
     pub(super) fn estimate_variance(&mut self) -> Option<()> {
         let linear = self.linearized()?;
-        let count: usize = linear.equations.iter().map(|e| e.residual.len()).sum();
         let squares: f64 = linear.equations.iter().map(|e| e.residual.norm_squared()).sum();
-        let unknowns = PHOTO * self.columns.photos.len() + self.columns.shared;
-        let from_image = unknowns as f64 - linear.normal.prior_trace(&self.columns);
-        self.redundancy = count as f64 - from_image;
+        self.redundancy = self.redundancy_of(&linear);
         // The factor only widens. Residuals smaller than the detector states do
         // not prove it wrong: what all corners of a marker or a photo have in
         // common shows in no residual. And where next to nothing is left over,
         // residuals say nothing.
         self.variance = if self.redundancy >= 1.0 { (squares / self.redundancy).max(1.0) } else { 1.0 };
+        Some(())
+    }
+
+    /// What the image has over what it must determine: unknowns that priors
+    /// determine cost it less than one observation.
+    fn redundancy_of(&self, linear: &Linearized) -> f64 {
+        let count: usize = linear.equations.iter().map(|e| e.residual.len()).sum();
+        let unknowns = PHOTO * self.columns.photos.len() + self.columns.shared;
+        count as f64 - (unknowns as f64 - linear.normal.prior_trace(&self.columns))
+    }
+
+    /// Takes the variance of unit weight as known instead of estimating it.
+    pub(super) fn presume_variance(&mut self, variance: f64) -> Option<()> {
+        self.variance = variance.max(1.0);
+        self.redundancy = self.redundancy_of(&self.linearized()?);
         Some(())
     }
 

@@ -8,8 +8,9 @@ use super::views::Problem;
 use crate::geom::{Camera, Carrier, Pose, World};
 
 /// The scene of a problem whose poses are given, linearised there: no search
-/// and no iteration. Residuals, where corners are not exactly where the poses
-/// put them, count as in an adjustment. With `on_floor` the floor sheets must
+/// and no iteration. Where the corners lie does not matter, only how well each
+/// is known: the a-posteriori `variance` of unit weight is presumed (1 before
+/// anyone takes a photo). With `on_floor` the floor sheets must
 /// lie in the world's x-y plane.
 ///
 /// `None` where the equations leave something undetermined.
@@ -18,6 +19,7 @@ pub fn expect(
     photos: &[Option<Pose<Camera, World>>],
     carriers: &[Option<Pose<World, Carrier>>],
     on_floor: bool,
+    variance: f64,
 ) -> Option<Scene> {
     let start = Start {
         photos: photos.to_vec(),
@@ -28,6 +30,6 @@ pub fn expect(
     };
     let mut work = Work::new(problem, &start, &Options::default());
     work.refine_unknowns();
-    work.estimate_variance()?;
+    work.presume_variance(variance)?;
     work.into_scene(vec![false; carriers.len()])
 }

@@ -109,14 +109,18 @@ quantities! {
     Wheelbase = "wheelbase", Millimetre;
     /// How far the right front hub datum sits behind the left one, along the reference line (sign from memory).
     Setback = "setback", Millimetre;
-    /// Reading only: wheel-arch edge above the wheel centre.
+    /// Wheel-arch edge above the wheel centre, along the floor's normal; a reading where no mark is on the arch.
     ArchHeightFrontLeft = "arch_height_front_left", Millimetre;
-    /// Reading only: wheel-arch edge above the wheel centre.
+    /// Wheel-arch edge above the wheel centre, along the floor's normal; a reading where no mark is on the arch.
     ArchHeightFrontRight = "arch_height_front_right", Millimetre;
-    /// Reading only: wheel-arch edge above the wheel centre.
+    /// Wheel-arch edge above the wheel centre, along the floor's normal; a reading where no mark is on the arch.
     ArchHeightRearLeft = "arch_height_rear_left", Millimetre;
-    /// Reading only: wheel-arch edge above the wheel centre.
+    /// Wheel-arch edge above the wheel centre, along the floor's normal; a reading where no mark is on the arch.
     ArchHeightRearRight = "arch_height_rear_right", Millimetre;
+    /// Mean of the four arch heights.
+    RideHeight = "ride_height", Millimetre;
+    /// Turn of the line over the arch edges against the one through the wheel centres, nose down positive.
+    BodyPitch = "body_pitch", Degree;
     /// Reading only: the target's pitch against gravity.
     TargetTiltGravity = "target_tilt_gravity", Degree;
     /// Reading only: the target's roll against gravity.
@@ -127,15 +131,7 @@ impl Quantity {
     /// Whether the quantity can only be read by an instrument, never from photos.
     pub fn is_reading_only(self) -> bool {
         use Quantity as Q;
-        matches!(
-            self,
-            Q::ArchHeightFrontLeft
-                | Q::ArchHeightFrontRight
-                | Q::ArchHeightRearLeft
-                | Q::ArchHeightRearRight
-                | Q::TargetTiltGravity
-                | Q::TargetLevelGravity
-        )
+        matches!(self, Q::TargetTiltGravity | Q::TargetLevelGravity)
     }
 
     /// Whether the quantity concerns a target, so that with several targets
@@ -213,6 +209,8 @@ impl Quantity {
             Q::ArchHeightFrontRight => "front right arch height",
             Q::ArchHeightRearLeft => "rear left arch height",
             Q::ArchHeightRearRight => "rear right arch height",
+            Q::RideHeight => "ride height, mean of four arches",
+            Q::BodyPitch => "tilt of the body over its wheels",
             Q::TargetTiltGravity => "target tilt by level",
             Q::TargetLevelGravity => "target level by level",
         }

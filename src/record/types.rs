@@ -104,6 +104,9 @@ pub struct NextPhotoRecord {
     pub look_at_mm: [f64; 3],
     /// The same in words.
     pub words: String,
+    /// The step that it has to show, where the sheet has several.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub step: Option<String>,
     /// Quantities that it would decide, if their values stay.
     pub decides: Vec<String>,
 }

@@ -65,6 +65,7 @@ fn sides(quantity: Quantity) -> [Option<Side>; 2] {
             pair("left longer", "longer on the vehicle's left"),
             pair("right longer", "longer on the vehicle's right"),
         ),
+        Q::BodyPitch => both(pair("nose up", "with the nose up"), pair("nose down", "with the nose down")),
         Q::HeightFromNose => both(pair("below", "below it"), pair("above", "above it")),
         Q::Height => [Some(pair("below the floor", "below the floor")), None],
         Q::Distance | Q::Range => [Some(pair("behind it", "on the vehicle's side of it")), None],
@@ -72,6 +73,7 @@ fn sides(quantity: Quantity) -> [Option<Side>; 2] {
         | Q::SideRangeRight
         | Q::RearTrack
         | Q::Wheelbase
+        | Q::RideHeight
         | Q::ArchHeightFrontLeft
         | Q::ArchHeightFrontRight
         | Q::ArchHeightRearLeft

@@ -3,7 +3,7 @@
 use crate::input::{Problem, did_you_mean};
 use crate::marker::{Rig, Role};
 
-use super::sheet::Setup;
+use super::sheet::{Check, Evidence, Setup};
 
 impl Setup {
     /// Checks what the sheet says of the rig's carriers: those that datums
@@ -57,6 +57,17 @@ impl Setup {
             }
         }
         Ok(())
+    }
+}
+
+impl Check {
+    /// Whether the job's reading decides, not the photos: where the sheet says
+    /// so, where no photo can tell, and for a wheel arch that bears no mark.
+    pub fn is_decided_by_reading(&self, rig: &Rig) -> bool {
+        let unmarked = |arch| rig.with_role(arch).next().is_none();
+        self.evidence == Evidence::Reading
+            || self.quantity.is_reading_only()
+            || Role::of_arch_height(self.quantity).is_some_and(unmarked)
     }
 }
 

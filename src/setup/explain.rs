@@ -1,5 +1,6 @@
 //! A set-up sheet in words, check by check.
 
+use crate::marker::Role;
 use crate::quantity::{Quantity, Unit, rounded};
 
 use super::check_file::MM_PER_INCH;
@@ -29,6 +30,8 @@ impl Setup {
         sentence.push_str(&format!(" {}", wanted(check)));
         if check.evidence == Evidence::Reading || check.quantity.is_reading_only() {
             sentence.push_str("; a reading decides, not the photos");
+        } else if Role::of_arch_height(check.quantity).is_some() {
+            sentence.push_str("; the photos decide where the kit has a mark on that arch, else a reading");
         }
         if let Some(basis) = &check.tolerance_basis {
             sentence.push_str(&format!(" (tolerance: {basis})"));

@@ -21,6 +21,10 @@ pub(super) fn role(role: Role) -> &'static str {
         Role::FrontRightWheel => "front right wheel plate",
         Role::Floor => "floor sheet",
         Role::Nose => "nose mark",
+        Role::RearLeftArch => "mark on the rear left wheel arch",
+        Role::RearRightArch => "mark on the rear right wheel arch",
+        Role::FrontLeftArch => "mark on the front left wheel arch",
+        Role::FrontRightArch => "mark on the front right wheel arch",
         Role::Card => "job card",
     }
 }
@@ -32,6 +36,7 @@ pub(super) fn datum(role: Role) -> &'static str {
         Role::Floor => "the centre of the first marker; x-y is the floor",
         Role::Nose => "the middle of the sensor's cover, or the foremost point that distances are measured from",
         Role::Card => "the middle of the card",
+        arch if arch.is_arch() => "the lower edge of the wheel arch, straight above the wheel's centre",
         _ => "the hub datum: where the wheel's spin axis meets the plane of its outer face",
     }
 }

@@ -111,7 +111,7 @@ const WRONG_SETUPS: &[Case] = &[
     ),
     case(
         "quantity = \"yaw\"",
-        "quantity = \"arch_height_front_left\"",
+        "quantity = \"target_tilt_gravity\"",
         "check[1].quantity",
         "cannot be seen",
         "evidence = \"reading\"",

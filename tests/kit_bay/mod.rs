@@ -23,11 +23,14 @@ const IMAGE_PX: [f64; 2] = [4032.0, 3024.0];
 pub(crate) type Station = [[f64; 3]; 2];
 
 /// The middling car (invented): hub datums, nose, and where the stand's aim point belongs.
-const WHEELBASE_MM: f64 = 2700.0;
+pub(crate) const WHEELBASE_MM: f64 = 2700.0;
 const HALF_TRACK_MM: f64 = 860.0;
 const HUB_HEIGHT_MM: f64 = 315.0;
 const NOSE_MM: [f64; 3] = [3560.0, 0.0, 550.0];
 const AIM_MM: [f64; 3] = [5060.0, 0.0, 750.0];
+/// Arch edges above the wheels' centres: front, rear.
+pub(crate) const ARCHES_MM: [f64; 2] = [371.0, 377.0];
+const ARCH_Y_MM: f64 = 890.0;
 /// Floor sheets in the order of the rig file.
 const FLOOR_MM: [[f64; 2]; 4] = [[4300.0, 1000.0], [4300.0, -1000.0], [5600.0, 700.0], [5600.0, -700.0]];
 
@@ -106,7 +109,13 @@ fn body(carrier: &Carrier, floor_sheet: &mut usize) -> Vector3<f64> {
             let [x, y] = FLOOR_MM[*floor_sheet - 1];
             Vector3::new(x, y, 0.0)
         }
-        Role::Nose | Role::Card => NOSE_MM.into(),
+        arch if arch.is_arch() => {
+            let front = matches!(arch, Role::FrontLeftArch | Role::FrontRightArch);
+            let left = matches!(arch, Role::FrontLeftArch | Role::RearLeftArch);
+            let (x, above) = if front { (WHEELBASE_MM, ARCHES_MM[0]) } else { (0.0, ARCHES_MM[1]) };
+            Vector3::new(x, if left { ARCH_Y_MM } else { -ARCH_Y_MM }, HUB_HEIGHT_MM + above)
+        }
+        _ => NOSE_MM.into(),
     }
 }
 

@@ -5,6 +5,7 @@
 #[path = "../staged/mod.rs"]
 mod staged;
 
+mod arches;
 mod attempts;
 mod cards;
 mod floor;

@@ -72,12 +72,12 @@ fn place(role: Role, floor: &mut usize) -> Vector3<f64> {
         Role::RearRightWheel => Vector3::new(0.0, -860.0, 315.0),
         Role::FrontLeftWheel => Vector3::new(2700.0, 860.0, 315.0),
         Role::FrontRightWheel => Vector3::new(2700.0, -860.0, 315.0),
-        Role::Nose | Role::Card => Vector3::new(3560.0, 0.0, 550.0),
         Role::Floor => {
             *floor += 1;
             let [x, y] = [[4300.0, 1000.0], [4300.0, -1000.0], [5600.0, 700.0], [5600.0, -700.0]][(*floor - 1) % 4];
             Vector3::new(x, y, 0.0)
         }
+        _ => Vector3::new(3560.0, 0.0, 550.0),
     }
 }
 

@@ -47,6 +47,15 @@ impl Sizes {
         }
     }
 
+    /// An arch mark where the sheet wants the body, else where a middling car has it.
+    fn arch(&self, setup: &Setup, role: Role) -> Pose<World, Carrier> {
+        let wanted = setup.checks.iter().find(|c| Role::of_arch_height(c.quantity) == Some(role)).map(|c| c.nominal);
+        let front = matches!(role, Role::FrontLeftArch | Role::FrontRightArch);
+        let left = matches!(role, Role::FrontLeftArch | Role::RearLeftArch);
+        let above = self.hub_height + wanted.unwrap_or(377.0);
+        at(if front { self.wheelbase } else { 0.0 }, if left { self.half_width } else { -self.half_width }, above)
+    }
+
     /// Boxes of the body, corners in the vehicle frame.
     pub(super) fn boxes(&self) -> Vec<Slab> {
         let (w, h) = (self.half_width, self.height);
@@ -142,7 +151,8 @@ impl ExpectedBay {
                     let turn = UnitQuaternion::from_scaled_axis(Vector3::z() * rad(*turn_deg));
                     Pose::new(turn, Vector3::new(sizes.nose + x, *y, 0.0))
                 }),
-                Role::Target | Role::Card => None,
+                arch if arch.is_arch() => Some(sizes.arch(setup, arch)),
+                _ => None,
             };
         }
         for k in rig.with_role(Role::Target) {

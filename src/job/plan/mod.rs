@@ -12,9 +12,9 @@ use nalgebra::Point3;
 
 use crate::marker::Role;
 use crate::record::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedStation, PredictedCheck};
-use crate::setup::{Check, Evidence};
+use crate::setup::Check;
 
-pub(super) use next::next_station;
+pub(super) use next::{Standing, next_station};
 pub use predict::Wanted;
 use predict::{Predicted, Predictor, Shot, line_words, nearest_limit, room};
 pub use search::Reach;
@@ -93,7 +93,7 @@ fn station(predictor: &Predictor, shot: &Shot) -> PlannedStation {
 
 fn check_record(predictor: &Predictor, check: &Check, p: &Predicted) -> PredictedCheck {
     let estimate = p.answer.as_ref().map(|a| a.estimate);
-    let by_reading = check.evidence == Evidence::Reading || check.quantity.is_reading_only();
+    let by_reading = check.is_decided_by_reading(predictor.wanted.rig);
     PredictedCheck {
         quantity: check.quantity.name().into(),
         from: check.from.as_ref().map(|f| f.name().to_owned()),

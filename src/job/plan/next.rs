@@ -9,8 +9,9 @@ use super::bay::{ExpectedBay, Sizes};
 use super::search::Reach;
 use super::sight::{Sight, Station};
 use crate::geom::{Pose, Vehicle, World};
-use crate::measure::{Answer, Facts, Measurement, measure};
+use crate::measure::{Answer, Facts, Measurement, Undetermined, measure};
 use crate::pose::{Problem, Scene, expect};
+use crate::quantity::Estimate;
 use crate::record::Verdict;
 use crate::setup::Check;
 use crate::verdict::{Checked, decide};
@@ -26,6 +27,8 @@ pub(in crate::job) struct NextStation {
     pub(in crate::job) before_nose_mm: f64,
     /// By check: what would be decided if the value stays.
     pub(in crate::job) decides: Vec<usize>,
+    /// The step of the sheet that the photo has to show, where it has several.
+    pub(in crate::job) step: Option<String>,
 }
 
 impl NextStation {
@@ -37,12 +40,23 @@ impl NextStation {
             100.. => format!("{:.1} m to the vehicle's left", y / 1000.0),
             _ => format!("{:.1} m to the vehicle's right", -y / 1000.0),
         };
+        let step = self.step.as_ref().map(|s| format!(", with the stand as in step {s}")).unwrap_or_default();
         format!(
-            "from {:.1} m before the nose, {side} (as the vehicle faces), camera {:.1} m above the floor, showing stand and wheel plates",
+            "from {:.1} m before the nose, {side} (as the vehicle faces), camera {:.1} m above the floor, showing stand and wheel plates{step}",
             self.before_nose_mm / 1000.0,
             z / 1000.0
         )
     }
+}
+
+/// What the checks came to: what is decided, and each check's answers, one for
+/// each step that it holds in.
+#[derive(Debug, Clone, Copy)]
+pub(in crate::job) struct Standing<'a> {
+    /// In the sheet's order.
+    pub(in crate::job) checks: &'a [Checked],
+    /// Likewise.
+    pub(in crate::job) answers: &'a [Vec<Result<Answer, Undetermined>>],
 }
 
 /// The station whose photo decides most of the undecided checks at their
@@ -51,29 +65,32 @@ pub(in crate::job) fn next_station(
     opened: &Opened,
     scene: &Scene,
     measurement: &Measurement,
-    checks: &[Checked],
+    now: Standing,
 ) -> Option<NextStation> {
     let setup = &opened.folder.setup;
-    let open: Vec<usize> =
-        (0..checks.len()).filter(|i| checks[*i].verdict == Verdict::Undecided && checks[*i].answer.is_some()).collect();
-    if open.is_empty() || opened.folder.setup.steps.len() > 1 {
+    let by_photos = |i: &usize| !setup.checks[*i].is_decided_by_reading(&opened.folder.rig);
+    let undecided = |i: &usize| now.checks[*i].verdict == Verdict::Undecided && now.checks[*i].answer.is_some();
+    let open: Vec<usize> = (0..now.checks.len()).filter(undecided).filter(by_photos).collect();
+    if open.is_empty() {
         return None;
     }
     let candidates = Candidates::new(opened, scene, measurement)?;
+    let places = candidates.places();
+    let tries = (0..setup.steps.len().max(1)).flat_map(|state| places.iter().map(move |eye| (state, *eye)));
     let mut best: Option<(usize, f64, NextStation)> = None;
-    for eye in candidates.places() {
-        let Some((station, predicted)) = candidates.with_photo_from(eye) else { continue };
-        let decided = |i: &usize| decides(setup.checks.get(*i), &setup.decision, &checks[*i], predicted.get(*i));
-        let decides: Vec<usize> = open.iter().copied().filter(|i| decided(i)).collect();
-        let u: f64 = open.iter().filter_map(|i| relative(&checks[*i], predicted.get(*i))).sum();
+    for (state, eye) in tries {
+        let Some((station, predicted)) = candidates.with_photo_from(eye, state) else { continue };
+        let decided = |i: &usize| decides(&setup.checks[*i], &setup.decision, &now.answers[*i], &predicted[*i]);
+        let decides: Vec<usize> = open.iter().copied().filter(decided).collect();
+        let u: f64 = open.iter().filter_map(|i| relative(&now.answers[*i], &predicted[*i])).sum();
         let better = best.as_ref().is_none_or(|(n, v, _)| (decides.len(), -u) > (*n, -*v));
         if better && !decides.is_empty() {
-            let before_nose_mm = eye.x - candidates.sizes.nose;
             let next = NextStation {
                 position_mm: station.eye.coords.into(),
                 look_at_mm: station.look_at.coords.into(),
-                before_nose_mm,
+                before_nose_mm: eye.x - candidates.sizes.nose,
                 decides: decides.clone(),
+                step: setup.steps.get(state).filter(|_| setup.steps.len() > 1).cloned(),
             };
             best = Some((decides.len(), u, next));
         }
@@ -81,20 +98,28 @@ pub(in crate::job) fn next_station(
     best.map(|b| b.2)
 }
 
-fn relative(checked: &Checked, predicted: Option<&Option<Answer>>) -> Option<f64> {
-    let before = checked.answer.as_ref()?.estimate.standard_uncertainty;
-    Some(predicted?.as_ref()?.estimate.standard_uncertainty / before)
+/// How much of its uncertainty a check keeps, of its steps the worst.
+fn relative(now: &[Result<Answer, Undetermined>], predicted: &[Option<Answer>]) -> Option<f64> {
+    let one = |(now, then): (&Result<Answer, Undetermined>, &Option<Answer>)| {
+        Some(then.as_ref()?.estimate.standard_uncertainty / now.as_ref().ok()?.estimate.standard_uncertainty)
+    };
+    now.iter().zip(predicted).filter_map(one).reduce(f64::max)
 }
 
+/// Whether a check is decided once each of its steps is within, or one outside.
 fn decides(
-    check: Option<&Check>,
+    check: &Check,
     decision: &crate::setup::Decision,
-    checked: &Checked,
-    predicted: Option<&Option<Answer>>,
+    now: &[Result<Answer, Undetermined>],
+    predicted: &[Option<Answer>],
 ) -> bool {
-    let (Some(check), Some(Some(answer)), Some(now)) = (check, predicted, &checked.answer) else { return false };
-    let estimate = crate::quantity::Estimate { value: now.estimate.value, ..answer.estimate };
-    matches!(decide(decision, check.lower, check.upper, &estimate).verdict, Verdict::Within | Verdict::Outside)
+    let of = |(now, then): (&Result<Answer, Undetermined>, &Option<Answer>)| {
+        let estimate = Estimate { value: now.as_ref().ok()?.estimate.value, ..then.as_ref()?.estimate };
+        Some(decide(decision, check.lower, check.upper, &estimate).verdict)
+    };
+    let verdicts: Vec<Option<Verdict>> = now.iter().zip(predicted).map(of).collect();
+    !verdicts.is_empty()
+        && (verdicts.contains(&Some(Verdict::Outside)) || verdicts.iter().all(|v| *v == Some(Verdict::Within)))
 }
 
 /// The solved bay, in which one more photo can be thought.
@@ -140,14 +165,18 @@ impl<'a> Candidates<'a> {
         grid.filter(free).collect()
     }
 
-    /// The checks' answers with one more photo from a place.
-    fn with_photo_from(&self, eye: Point3<f64>) -> Option<(Station, Vec<Option<Answer>>)> {
-        let folder = &self.opened.folder;
+    /// By check, its answers with one more photo from a place, the stand being as in a step.
+    fn with_photo_from(&self, eye: Point3<f64>, state: usize) -> Option<(Station, Vec<Vec<Option<Answer>>>)> {
+        let (folder, steps) = (&self.opened.folder, &self.opened.steps);
         let profile = self.opened.assignment.cameras.first()?;
         let sight = Sight::new(&folder.rig, &self.bay);
-        let shots = sight.aims(eye, &|_| true).into_iter().map(|look_at| {
+        let is_there = |k: usize| {
+            let (carrier, of) = steps.origin(k);
+            steps.states(carrier) == 1 || of == state
+        };
+        let shots = sight.aims(eye, &is_there).into_iter().map(|look_at| {
             let station = Station { eye, look_at };
-            (station, sight.photo(&station, profile, &|_| true))
+            (station, sight.photo(&station, profile, &is_there))
         });
         let (station, view) = shots.max_by_key(|(_, v)| v.views.len()).filter(|(_, v)| v.views.len() >= 4)?;
         let base = self.opened.problem();
@@ -157,15 +186,12 @@ impl<'a> Candidates<'a> {
         let vehicle_from_world: Pose<World, World> = Pose::from_isometry(*self.world_from_vehicle.inverse().isometry());
         let mut poses: Vec<_> = self.scene.photos.iter().map(|p| p.as_ref().map(|p| p.camera_from_world)).collect();
         poses.push(Some(station.camera_from_world() * vehicle_from_world));
-        let scene = expect(&problem, &poses, &self.scene.carriers, self.scene.on_floor)?;
+        let scene = expect(&problem, &poses, &self.scene.carriers, self.scene.on_floor, self.scene.variance)?;
         let facts = Facts { rig: &folder.rig, setup: &folder.setup, vehicle: &folder.job.vehicle };
-        let asks: Vec<_> = folder
-            .setup
-            .checks
-            .iter()
-            .filter_map(|c| check_asks(&self.opened.steps, &folder.setup, c).into_iter().next())
-            .collect();
-        let measured = measure(&facts, &scene, folder.setup.reference_line, &asks, &[]);
-        Some((station, measured.answers.into_iter().map(Result::ok).collect()))
+        let of_checks: Vec<_> = folder.setup.checks.iter().map(|c| check_asks(steps, &folder.setup, c)).collect();
+        let measured = measure(&facts, &scene, folder.setup.reference_line, &of_checks.concat(), &[]);
+        let mut answers = measured.answers.into_iter().map(Result::ok);
+        let by_check = of_checks.iter().map(|asks| answers.by_ref().take(asks.len()).collect()).collect();
+        Some((station, by_check))
     }
 }

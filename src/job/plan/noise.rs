@@ -13,6 +13,9 @@ use nalgebra::{Matrix2, SMatrix, SVector, Vector2};
 
 /// Uncertainty of an edge of one pixel's length, across it, px.
 const EDGE_PX: f64 = 0.081;
+/// Below some twenty pixels the blur reaches across cells and hides edges from
+/// each other: variances grow by the square of this over the side, px.
+const CROWDED_PX: f64 = 11.0;
 /// Of the common outward shift of a marker of one pixel's side, px; it falls
 /// with the square root of the side.
 const OUTWARD_PX: f64 = 0.0185;
@@ -37,9 +40,10 @@ pub(super) fn expected_covariance(corners: &Corners) -> Option<SMatrix<f64, 8, 8
             }
         }
     }
-    let mut covariance = information.try_inverse()? * EDGE_PX.powi(2);
-    let outward = outward(corners);
     let side = (0..4).map(|i| (corners[(i + 1) % 4] - corners[i]).norm()).sum::<f64>() / 4.0;
+    let crowded = 1.0 + (CROWDED_PX / side.max(1.0)).powi(2);
+    let mut covariance = information.try_inverse()? * (EDGE_PX.powi(2) * crowded);
+    let outward = outward(corners);
     covariance += outward * outward.transpose() * (OUTWARD_PX.powi(2) / side.max(1.0));
     covariance.iter().all(|x| x.is_finite()).then_some(covariance)
 }
@@ -161,8 +165,10 @@ mod tests {
     }
 
     #[test]
-    fn twice_the_side_halves_the_variance() {
-        let ratio = u(&square(40.0, 1.0)) / u(&square(80.0, 1.0));
+    fn twice_the_side_halves_the_variance_of_large_markers() {
+        let ratio = u(&square(80.0, 1.0)) / u(&square(160.0, 1.0));
         assert!((ratio - 2f64.sqrt()).abs() < 0.02, "{ratio}");
+        let crowded = u(&square(15.0, 1.0)) / u(&square(30.0, 1.0));
+        assert!(crowded > 1.05 * ratio, "{crowded}");
     }
 }

@@ -13,7 +13,7 @@ use crate::marker::{Rig, Role};
 use crate::measure::{Answer, Ask, Facts, measure};
 use crate::pose::{PhotoView, Problem, expect};
 use crate::quantity::Estimate;
-use crate::setup::{Check, Evidence, Setup};
+use crate::setup::{Check, Setup};
 use crate::verdict::{Verdict, decide, widest_tolerated};
 
 /// What plan and prediction are about.
@@ -118,13 +118,13 @@ impl<'a> Predictor<'a> {
         let carriers: Vec<_> = (0..rig.carriers.len()).map(|k| self.bay.carriers[k].filter(|_| seen(k))).collect();
         let on_floor = rig.with_role(Role::Floor).any(|k| carriers[k].is_some());
         let problem = Problem { rig, cameras: vec![self.wanted.camera], photos };
-        let scene = expect(&problem, &poses, &carriers, on_floor);
+        let scene = expect(&problem, &poses, &carriers, on_floor, 1.0);
         let facts = Facts { rig, setup: self.wanted.setup, vehicle: &self.typed };
         let measurement = scene.map(|s| measure(&facts, &s, self.wanted.setup.reference_line, &self.asks, &[]));
         let checks = self.wanted.setup.checks.iter().zip(&self.of_check);
         checks
             .map(|(check, asks)| {
-                if check.evidence == Evidence::Reading || check.quantity.is_reading_only() {
+                if check.is_decided_by_reading(self.wanted.rig) {
                     return Predicted { answer: None, can_decide: true, ratio: 0.0 };
                 }
                 let answers = measurement.as_ref().map(|m| &m.answers[asks.clone()]);

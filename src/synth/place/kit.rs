@@ -155,8 +155,19 @@ fn true_pose(scene: &Scene, photo: &PhotoSpec, vehicle: &Vehicle, index: usize) 
             }
             Some(stand_pose(&stand, &scene.setup, vehicle, &spec.floor, &asked, pose_of))
         }
+        Role::RearLeftArch => Some(arch_pose(scene, vehicle, 0)),
+        Role::RearRightArch => Some(arch_pose(scene, vehicle, 1)),
+        Role::FrontLeftArch => Some(arch_pose(scene, vehicle, 2)),
+        Role::FrontRightArch => Some(arch_pose(scene, vehicle, 3)),
         wheel => wheel_index(wheel).map(|i| vehicle.wheels[i].plate_pose()),
     }
+}
+
+/// A mark on an arch's edge, at the body's side.
+fn arch_pose(scene: &Scene, vehicle: &Vehicle, wheel: usize) -> Pose<World, geom::Carrier> {
+    let below = &vehicle.wheels[wheel];
+    let y = 0.5 * scene.spec.vehicle.width_mm * if below.left { 1.0 } else { -1.0 };
+    Pose::new(UnitQuaternion::identity(), Vector3::new(below.hub_mm.x, y, vehicle.arches_mm[wheel]))
 }
 
 /// Default places of floor sheets: about the space between vehicle and stand.

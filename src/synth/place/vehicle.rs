@@ -29,6 +29,9 @@ pub struct Vehicle {
     pub wheels: [Wheel; 4],
     /// The nose, mm.
     pub nose_mm: Point3<f64>,
+    /// Wheel-arch edges above the floor, as the wheels, mm: the body hangs where
+    /// the scene says, whatever lies below one of the wheels.
+    pub arches_mm: [f64; 4],
     /// How far it has rolled forward from the design position, mm.
     pub rolled_mm: f64,
 }
@@ -130,6 +133,7 @@ impl Vehicle {
         Vehicle {
             wheels: [wheel(true, true), wheel(true, false), wheel(false, true), wheel(false, false)],
             nose_mm: Point3::new(spec.nose_mm[0] + rolled_mm, 0.0, spec.nose_mm[1]) + offset,
+            arches_mm: spec.arch_heights_mm.map(|above| spec.hub_height_mm + above),
             rolled_mm,
         }
     }

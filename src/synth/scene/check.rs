@@ -88,6 +88,7 @@ fn vehicle(scene: &Scene) -> Result<(), Problem> {
     all_between("vehicle.nose_offset_mm", &v.nose_offset_mm, -1000.0, 1000.0)?;
     all_between("vehicle.rear_axle_shift_mm", &[v.rear_axle_shift_mm], -1000.0, 1000.0)?;
     all_between("vehicle.front_axle_shift_mm", &[v.front_axle_shift_mm], -1000.0, 1000.0)?;
+    all_between("vehicle.arch_heights_mm", &v.arch_heights_mm, 100.0, 1000.0)?;
     all_between("vehicle.raised_mm", &v.raised_mm, -500.0, 2000.0)
 }
 

@@ -47,6 +47,8 @@ pub struct VehicleSpec {
     pub front_plumb_deg: [f64; 2],
     /// Wheels raised (something lies below them): rear left, rear right, front left, front right, mm.
     pub raised_mm: [f64; 4],
+    /// Wheel-arch edges above the wheels' design height, in the same order, mm: where arch marks sit.
+    pub arch_heights_mm: [f64; 4],
     /// Width of the body, mm.
     pub width_mm: f64,
     /// Height of the roof, mm.
@@ -79,6 +81,7 @@ impl Default for VehicleSpec {
             rear_plumb_deg: [0.1, -0.15],
             front_plumb_deg: [-0.1, 0.2],
             raised_mm: [0.0; 4],
+            arch_heights_mm: [377.0; 4],
             width_mm: 1780.0,
             height_mm: 1490.0,
             rear_overhang_mm: 780.0,

@@ -44,7 +44,29 @@ pub fn measured(placement: &Placement, rig: &Rig, setup: &Setup, line: Reference
             all.insert(quantity.name().to_owned(), plumb_deg(&plate.pose));
         }
     }
+    arch_heights(placement, rig, &mut all);
     all
+}
+
+/// How high the body's arch edges are above the wheels' centres, from where the
+/// vehicle itself is: a mark that seats askew changes no truth.
+fn arch_heights(placement: &Placement, rig: &Rig, all: &mut Quantities) {
+    let arches = [Q::ArchHeightRearLeft, Q::ArchHeightRearRight, Q::ArchHeightFrontLeft, Q::ArchHeightFrontRight];
+    let mut heights = Vec::new();
+    for (wheel, quantity) in arches.into_iter().enumerate() {
+        let Some(role) = Role::of_arch_height(quantity) else { continue };
+        if placement.with_role(rig, role).is_some() {
+            let height = placement.vehicle.arches_mm[wheel] - placement.vehicle.wheels[wheel].hub_mm.z;
+            all.insert(quantity.name().to_owned(), height);
+            heights.push(height);
+        }
+    }
+    if let [rear_left, rear_right, front_left, front_right] = heights.as_slice() {
+        let (rear, front) = ((rear_left + rear_right) / 2.0, (front_left + front_right) / 2.0);
+        let between = placement.vehicle.front_mm() - placement.vehicle.rear_mm();
+        all.insert(Q::RideHeight.name().to_owned(), (rear + front) / 2.0);
+        all.insert(Q::BodyPitch.name().to_owned(), deg(((rear - front) / between.x.hypot(between.y)).atan()));
+    }
 }
 
 /// Angles, offset, height and side ranges of a target.

@@ -100,6 +100,13 @@ fn moved(case: &Case, suspect: &Suspect, carrier: usize, photos: &[usize]) -> Op
                 body.name
             ),
         ),
+        arch if arch.is_arch() => (
+            "vehicle-moved-between-photos",
+            format!(
+                "{} sits elsewhere over its wheel in {files} than in the other photos, {how_far}: it was bumped, somebody got in or out, or the suspension was still settling. Let nobody aboard and take all photos again.{rivals}",
+                body.name
+            ),
+        ),
         _ => (
             "vehicle-moved-between-photos",
             format!(

@@ -90,10 +90,7 @@ impl Bodies<'_> {
 
     /// The vehicle with everything on it, along the way that its wheels point.
     fn rolled(&self) -> Vec<Extra> {
-        let on_vehicle = |k: &usize| {
-            let role = self.rig.carriers[*k].role;
-            role.is_wheel() || role == Role::Nose
-        };
+        let on_vehicle = |k: &usize| self.rig.carriers[*k].role.is_on_vehicle();
         let carriers: Vec<usize> = self.placed().into_iter().filter(on_vehicle).collect();
         let wheels: Vec<usize> = carriers.iter().copied().filter(|k| self.rig.carriers[*k].role.is_wheel()).collect();
         let ahead = wheels

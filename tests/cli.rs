@@ -223,3 +223,29 @@ fn wrong_usage_is_told() {
     ends(&run(&["verify", "--help"]), WITHIN, &["--json", "--report", "--models", "--threads"]);
     ends(&run(&["--version"]), WITHIN, &["baywitness", env!("CARGO_PKG_VERSION")]);
 }
+
+#[test]
+fn a_new_job_folder_is_a_job_once_it_has_photos() {
+    let folder = tempfile::tempdir().unwrap();
+    let job = folder.path().join("D-0042");
+    let at = job.to_str().unwrap();
+    ends(&run(&["new", at, "--setup", "radar-plate-two-tilts"]), 0, &["job.toml", "baywitness verify"]);
+    let text = std::fs::read_to_string(job.join("job.toml")).unwrap();
+    assert!(text.contains("job = \"D-0042\"") && text.contains("# step = \"level\""), "{text}");
+    // Every line that is a comment only because it is not known yet can be filled in.
+    let known = text.replace("# tyre_pressures_set = true", "tyre_pressures_set = true");
+    assert!(known != text && known.replace("# bay", "bay").parse::<toml::Table>().is_ok(), "{text}");
+    ends(&run(&["new", at, "--setup", "radar-plate-two-tilts"]), 2, &["is there already"]);
+    ends(&run(&["new", &format!("{at}-2"), "--setup", "radar-plat"]), 2, &["radar-plat"]);
+    ends(&run(&["new", &format!("{at}-2"), "--setup", "surround-mats", "--rig", "bay-a4"]), 2, &["target"]);
+    assert!(!folder.path().join("D-0042-2").exists());
+    ends(&run(&["verify", at]), 4, &[]);
+}
+
+#[test]
+fn quiet_leaves_the_exit_code_and_errors() {
+    let quiet = run(&["--quiet", "explain", "stand-turned"]);
+    assert!(quiet.status.success() && quiet.stdout.is_empty() && quiet.stderr.is_empty(), "{quiet:?}");
+    let wrong = run(&["explain", "no-such-code", "--quiet"]);
+    assert!(wrong.status.code() == Some(2) && !wrong.stderr.is_empty(), "{wrong:?}");
+}

@@ -12,6 +12,7 @@ mod due;
 mod explain;
 mod gallery;
 mod gauge;
+mod new;
 mod output;
 mod plan;
 mod recheck;
@@ -37,12 +38,17 @@ use clap::{CommandFactory, Parser, Subcommand};
 #[derive(Debug, Parser)]
 #[command(name = "baywitness", version, about, max_term_width = 100)]
 struct Arguments {
+    /// Print errors only: the exit code and the files that were asked for say the rest
+    #[arg(long, short, global = true)]
+    quiet: bool,
     #[command(subcommand)]
     command: Command,
 }
 
 #[derive(Debug, Subcommand)]
 enum Command {
+    /// Make a job folder to fill
+    New(new::Arguments),
     /// Measure a job's photos and decide on the checks of its set-up sheet
     Verify(verify::Arguments),
     /// Verify every job below a folder as its photos arrive
@@ -103,7 +109,9 @@ const UNREADABLE: u8 = 2;
 /// Runs the program.
 pub fn run() -> ExitCode {
     let arguments = Arguments::parse();
+    output::set_quiet(arguments.quiet);
     let code = match arguments.command {
+        Command::New(a) => new::run(&a),
         Command::Verify(a) => verify::run(a),
         Command::Watch(a) => watch::run(&a),
         Command::Detect(a) => detect::run(&a),

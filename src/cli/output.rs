@@ -2,6 +2,7 @@
 
 use std::io::{IsTerminal, Write};
 use std::path::Path;
+use std::sync::OnceLock;
 
 /// Where JSON goes.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -45,8 +46,23 @@ pub(super) fn write_file(path: &Path, bytes: &[u8]) -> Result<(), String> {
     std::fs::rename(&beside, path).map_err(failed)
 }
 
+/// Whether words for people are held back; said once, before any work.
+static QUIET: OnceLock<bool> = OnceLock::new();
+
+/// Holds back words for people, where asked.
+pub(super) fn set_quiet(quiet: bool) {
+    QUIET.get_or_init(|| quiet);
+}
+
+fn is_quiet() -> bool {
+    QUIET.get().copied().unwrap_or(false)
+}
+
 /// Prints words for people: to stdout, or to stderr where stdout carries JSON.
 pub(super) fn say(text: &str, json: Option<&JsonTarget>) {
+    if is_quiet() {
+        return;
+    }
     // A closed pipe is the reader's choice, not an error of ours.
     let _ = if json == Some(&JsonTarget::Stdout) {
         std::io::stderr().write_all(text.as_bytes())
@@ -57,6 +73,9 @@ pub(super) fn say(text: &str, json: Option<&JsonTarget>) {
 
 /// Prints something that is no result, such as progress.
 pub(super) fn note(text: &str) {
+    if is_quiet() {
+        return;
+    }
     let _ = std::io::stderr().write_all(text.as_bytes());
 }
 

@@ -5,6 +5,7 @@ mod embedded;
 mod file;
 mod job_file;
 mod job_folder;
+mod keep_comments;
 mod models;
 mod open;
 mod paths;
@@ -15,4 +16,5 @@ pub use durable::{make_folder_durably, move_durably, sync_folder, write_durably}
 pub use file::{CARD_IDS, INSTRUMENTS};
 pub use job_file::{Attachment, Calibration, JobFile, Phase, PhotoEntry, Reading, Vehicle};
 pub use job_folder::{AttachedFile, JobFolder, PhotoFile};
+pub use keep_comments::keep_comments;
 pub use models::{Candidate, InputFile, Kind, Models, Origin, candidate_cameras};

@@ -127,6 +127,13 @@ impl Models {
         Models { folders: Vec::new() }
     }
 
+    /// The same with one more folder, looked into before all others; it may not exist yet.
+    #[must_use]
+    pub fn after(mut self, folder: PathBuf) -> Self {
+        self.folders.insert(0, (Origin::ModelsOption, folder));
+        self
+    }
+
     /// One folder, as `--models` names it, then the embedded models.
     ///
     /// # Errors

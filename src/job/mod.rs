@@ -34,7 +34,7 @@ pub use redact::{Area, RedactError, redact};
 pub use remeasure::{AGREE_U, RemeasureError, Remeasured, differences, remeasure};
 pub use seal::{GatherError, gather};
 pub use setup_check::setup_check;
-pub use verify::{Options, verify, verify_all, verify_watching};
+pub use verify::{Options, attempts_beside, verify, verify_all, verify_watching};
 
 /// The result in an evidence folder's payload.
 const RESULT: &str = "result.json";

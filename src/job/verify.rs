@@ -1,6 +1,6 @@
 //! One job from folder to record.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
 
@@ -18,7 +18,7 @@ use crate::folder::{JobFolder, Models};
 use crate::marker::Role;
 use crate::measure::{Facts, Measurement, measure};
 use crate::pose::{self, Problem, Scene, adjust};
-use crate::record::{JobRecord, NextPhotoRecord, PhotoLook};
+use crate::record::{AttemptRecord, JobRecord, NextPhotoRecord, PhotoLook};
 use crate::verdict::findings::{Case, PhotoFacts, PhotoProblem, Suspect, detectable, find, suspects};
 use crate::verdict::{Checked, StandSize, check, sensitivity};
 
@@ -54,6 +54,31 @@ pub fn verify_watching(
     Ok(judge(opened))
 }
 
+/// What became of earlier attempts beside a job that was just verified: each
+/// one's own verdict, and whether anything moved since. Attempts that can't be
+/// read are left out; empty where none can be compared.
+pub fn attempts_beside(
+    own: &Path,
+    record: &JobRecord,
+    earlier: &[PathBuf],
+    options: &Options,
+    memory: &PhotoMemory,
+) -> Vec<AttemptRecord> {
+    let read = |path: &Path| Opened::read_with(path, options, |photos| memory.look(photos)).ok();
+    let opened: Vec<Option<Opened>> =
+        std::iter::once(own).chain(earlier.iter().map(PathBuf::as_path)).map(read).collect();
+    let jobs: Vec<Option<&Opened>> = opened.iter().map(Option::as_ref).collect();
+    let others = jobs[1..].par_iter().map(|job| Some(judge((*job)?.clone())));
+    let mut alone: Vec<Option<JobRecord>> = others.collect();
+    alone.insert(0, Some(record.clone()));
+    let attempts = series::attempts(&jobs, 0);
+    if attempts.len() < 2 {
+        return Vec::new();
+    }
+    let beside = series::standing_alike(&jobs, &attempts, 0);
+    attempt_records(&jobs, &alone, &attempts, &beside)
+}
+
 /// Verifies several jobs. Attempts of one series in which nothing moved are
 /// adjusted together, and each record lists the attempts.
 ///
@@ -77,14 +102,22 @@ fn in_series(jobs: &[Option<&Opened>], alone: &[Option<JobRecord>], own: usize) 
     let others = series::standing_alike(jobs, &attempts, own);
     let alike: Vec<&Opened> = others.iter().filter(|(_, why)| why.is_none()).filter_map(|(i, _)| jobs[*i]).collect();
     let mut record = if alike.is_empty() { alone[own].clone()? } else { judge(series::joined(jobs[own]?, &alike)) };
-    record.attempts = attempts
-        .iter()
-        .filter_map(|i| {
-            let apart = others.iter().find(|(k, _)| k == i).map(|(_, why)| why);
-            Some(series::attempt_record(jobs[*i]?, alone[*i].as_ref()?, apart))
-        })
-        .collect();
+    record.attempts = attempt_records(jobs, alone, &attempts, &others);
     Some(record)
+}
+
+/// The attempts in their order; `others` says of each but the own one why it stands apart.
+fn attempt_records(
+    jobs: &[Option<&Opened>],
+    alone: &[Option<JobRecord>],
+    attempts: &[usize],
+    others: &[(usize, Option<String>)],
+) -> Vec<AttemptRecord> {
+    let one = |i: &usize| {
+        let apart = others.iter().find(|(k, _)| k == i).map(|(_, why)| why);
+        Some(series::attempt_record(jobs[*i]?, alone[*i].as_ref()?, apart))
+    };
+    attempts.iter().filter_map(one).collect()
 }
 
 /// Solves and decides.

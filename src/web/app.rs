@@ -11,6 +11,7 @@ use tokio::sync::Semaphore;
 use super::desk::Desk;
 use super::library::Library;
 use super::limits;
+use super::own_sheets;
 use super::pairing::Pairing;
 use super::plans::Plans;
 use super::preview::Previews;
@@ -39,7 +40,7 @@ pub(super) struct App {
     pub(super) options: job::Options,
     pub(super) key: Option<Key>,
     pub(super) offset: UtcOffset,
-    pub(super) shelf: Shelf,
+    pub(super) shelf: Arc<Shelf>,
     pub(super) desk: Arc<Desk>,
     pub(super) library: Library,
     pub(super) plans: Plans,
@@ -56,12 +57,14 @@ impl App {
         std::fs::create_dir_all(&options.jobs)?;
         let jobs = std::fs::canonicalize(&options.jobs)?;
         let pairing = Pairing::new(address, &jobs)?;
-        let job_options = job::Options { models: options.models };
+        // Sheets that the shop types lie beside its jobs.
+        let job_options = job::Options { models: options.models.after(own_sheets::folder(&jobs)) };
+        let shelf = Arc::new(Shelf::new(jobs));
         Ok(Arc::new(App {
             key: options.key,
             offset: options.offset,
-            shelf: Shelf::new(jobs),
-            desk: Arc::new(Desk::new(job_options.clone())),
+            desk: Arc::new(Desk::new(job_options.clone(), Arc::clone(&shelf))),
+            shelf,
             library: Library::new(job_options.models.clone()),
             plans: Plans::default(),
             previews: Previews::default(),

@@ -1,11 +1,15 @@
-//! The next attempt: a job of its own, with the last one sealed.
+//! The next attempt: a job of its own, with the last one sealed; and the
+//! photos of earlier attempts in which the stand stood the same.
 
-use std::path::{Component, Path};
+use std::path::{Component, Path, PathBuf};
 
 use super::app::App;
+use super::desk::{Outcome, Standing};
+use super::shelf::Shelf;
 use super::trouble::Trouble;
-use super::{closing, edit, opening};
-use crate::folder::{JobFile, JobFolder, Origin};
+use super::upload::Came;
+use super::{closing, edit, intake, opening};
+use crate::folder::{JobFile, JobFolder, Origin, Phase};
 
 /// Seals a job and makes the job of the next attempt; its folder's name.
 pub(super) fn next(app: &App, name: &str, folder: &Path) -> Result<String, Trouble> {
@@ -37,6 +41,44 @@ pub(super) fn next(app: &App, name: &str, folder: &Path) -> Result<String, Troub
     opening::fill(&to, &job)?;
     app.shelf.refresh(true);
     Ok(next)
+}
+
+/// So many earlier attempts are compared with.
+const COMPARED: usize = 3;
+
+/// The latest attempts before this one, with the same sheet and kit: folders by name.
+pub(super) fn earlier(shelf: &Shelf, name: &str) -> Vec<PathBuf> {
+    let Some(own) = shelf.path(name).and_then(|folder| edit::read(&folder).ok()) else { return Vec::new() };
+    let before = |job: &JobFile| {
+        job.series.is_some()
+            && (&job.series, &job.setup, &job.rig) == (&own.series, &own.setup, &own.rig)
+            && job.attempt < own.attempt
+    };
+    let mut found = shelf.latest(usize::MAX, |e| e.job.as_ref().is_ok_and(before));
+    found.sort_by_key(|e| std::cmp::Reverse(e.job.as_ref().ok().and_then(|j| j.attempt)));
+    found.iter().take(COMPARED).map(|e| shelf.root().join(&e.name)).collect()
+}
+
+/// Copies the photos of those attempts in since which nothing moved; whoever
+/// calls holds the job's lock.
+pub(super) fn join(folder: &Path, standing: &Standing, earlier: &[PathBuf]) -> Result<(), Trouble> {
+    let Some(Outcome::Record(record)) = &standing.outcome else {
+        return Err(Trouble::typed("this attempt is not measured yet"));
+    };
+    for from in earlier {
+        let job = edit::read(from)?;
+        let alike = record.attempts.iter().any(|a| a.job == job.job && a.together);
+        if !alike {
+            continue;
+        }
+        for photo in edit::photos(from, &job).into_iter().filter(|p| !edit::is_after(p)) {
+            let source = intake::picture_path(from, &photo.file).ok_or_else(|| Trouble::not_found("this photo"))?;
+            let bytes = std::fs::read(&source).map_err(|e| Trouble::disk("read the earlier photo", &e))?;
+            let came = Came::copied(&bytes, &folder.join("photos"))?;
+            intake::photo(folder, &came, photo.step, Phase::Before)?;
+        }
+    }
+    Ok(())
 }
 
 /// A later attempt that nobody photographed yet: a button pressed twice makes no two.

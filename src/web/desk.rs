@@ -10,18 +10,19 @@ use std::time::Instant;
 use axum::http::StatusCode;
 use tokio::sync::{Semaphore, broadcast};
 
-use super::edit;
 use super::events::Happened;
 use super::limits;
-use super::shelf::RESULT;
+use super::shelf::{RESULT, Shelf};
 use super::trouble::{Trouble, blocking};
+use super::{attempt, edit};
 use crate::folder::write_durably;
-use crate::job::{self, PhotoMemory, verify_watching};
-use crate::record::{JobRecord, PhotoLook};
+use crate::job::{self, PhotoMemory, attempts_beside, verify_watching};
+use crate::record::{AttemptRecord, JobRecord, PhotoLook};
 
 /// All jobs at work.
 pub(super) struct Desk {
     options: job::Options,
+    shelf: Arc<Shelf>,
     memory: PhotoMemory,
     places: Arc<Semaphore>,
     benches: Mutex<HashMap<String, Arc<Bench>>>,
@@ -66,10 +67,11 @@ pub(super) struct Standing {
 }
 
 impl Desk {
-    pub(super) fn new(options: job::Options) -> Self {
+    pub(super) fn new(options: job::Options, shelf: Arc<Shelf>) -> Self {
         let cores = std::thread::available_parallelism().map_or(2, usize::from);
         Desk {
             options,
+            shelf,
             memory: PhotoMemory::new(limits::REMEMBERED_PHOTOS),
             places: Arc::new(Semaphore::new(cores)),
             benches: Mutex::default(),
@@ -170,17 +172,34 @@ impl Desk {
             bench.tell(Happened::Photos);
         };
         match verify_watching(&bench.folder, &self.options, &self.memory, &mut told) {
-            Ok(record) => {
+            Ok(mut record) => {
                 // The list's verdict; what can't be kept is measured again when the job is opened.
                 if let Ok(mut json) = serde_json::to_vec_pretty(&record) {
                     json.push(b'\n');
                     let _ = write_durably(&bench.folder.join(RESULT), &json);
                 }
+                // Not in the file: what `verify` says of this job alone is the job's result.
+                record.attempts = self.beside(bench, &record);
                 Outcome::Record(Arc::new(record))
             }
             // The bay knows the job's files, not the server's folders.
             Err(e) => Outcome::Failed(e.to_string().replace(&format!("{}/", bench.folder.display()), "")),
         }
+    }
+}
+
+impl Desk {
+    /// Whether anything moved since the attempts before.
+    fn beside(&self, bench: &Bench, record: &JobRecord) -> Vec<AttemptRecord> {
+        if record.context.attempt.is_none_or(|n| n < 2) {
+            return Vec::new();
+        }
+        let name = bench.folder.file_name().and_then(|n| n.to_str()).unwrap_or_default();
+        let earlier = attempt::earlier(&self.shelf, name);
+        if earlier.is_empty() {
+            return Vec::new();
+        }
+        attempts_beside(&bench.folder, record, &earlier, &self.options, &self.memory)
     }
 }
 

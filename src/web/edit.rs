@@ -4,7 +4,7 @@
 use std::path::Path;
 
 use super::trouble::Trouble;
-use crate::folder::{JobFile, Phase, PhotoEntry, write_durably};
+use crate::folder::{JobFile, Phase, PhotoEntry, keep_comments, write_durably};
 use crate::input::SourceFile;
 
 /// Reads a job file.
@@ -15,9 +15,13 @@ pub(super) fn read(folder: &Path) -> Result<JobFile, Trouble> {
 
 /// Writes a job file that reads back; it is on the disk when this returns.
 pub(super) fn write(folder: &Path, job: &JobFile) -> Result<(), Trouble> {
-    let text = job.to_toml();
+    let path = folder.join("job.toml");
+    let text = match std::fs::read_to_string(&path) {
+        Ok(old) => keep_comments(&old, &job.to_toml()),
+        Err(_) => job.to_toml(),
+    };
     JobFile::from_toml(&text, "job.toml")?;
-    write_durably(&folder.join("job.toml"), text.as_bytes()).map_err(|e| Trouble::disk("write job.toml", &e))
+    write_durably(&path, text.as_bytes()).map_err(|e| Trouble::disk("write job.toml", &e))
 }
 
 /// Changes a job file; whoever calls holds the job's lock.

@@ -46,6 +46,11 @@ impl Library {
         shelved
     }
 
+    /// Reads everything again the next time.
+    pub(super) fn forget(&self) {
+        *self.read.lock().unwrap_or_else(PoisonError::into_inner) = None;
+    }
+
     fn shelved(&self) -> Shelved {
         Shelved {
             sheets: self.each(Kind::Setup, |text, name| Setup::from_toml(text, name).ok()),

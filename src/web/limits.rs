@@ -14,6 +14,8 @@ pub(super) const HEAD_TIME: Duration = Duration::from_secs(10);
 pub(super) const FORM_BYTES: usize = 64 * 1024;
 /// Bytes of a photo: a phone's largest JPEG takes a third.
 pub(super) const PHOTO_BYTES: u64 = 64 * 1024 * 1024;
+/// Bytes of a form with photos, from a page without script.
+pub(super) const FILES_FORM_BYTES: usize = 256 * 1024 * 1024;
 /// Bytes of an attachment.
 pub(super) const ATTACHMENT_BYTES: u64 = 32 * 1024 * 1024;
 /// An upload that stands still for so long is given up; the phone sends it again.

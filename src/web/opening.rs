@@ -4,10 +4,10 @@ use std::io::ErrorKind;
 use std::path::Path;
 
 use super::app::App;
-use super::edit;
 use super::forms::Fields;
 use super::trouble::Trouble;
-use crate::folder::{JobFile, Vehicle, make_folder_durably};
+use super::{edit, own_sheets};
+use crate::folder::{JobFile, Vehicle, make_folder_durably, write_durably};
 
 /// Numbers that are tried in a day.
 const MOST_A_DAY: u32 = 10_000;
@@ -58,7 +58,14 @@ pub(super) fn open(app: &App, sheet: &str, fields: &Fields) -> Result<String, Tr
     let name = numbered(app.shelf.root(), &day)?;
     job.series.get_or_insert_with(|| name.clone());
     job.job.clone_from(&name);
-    fill(&app.shelf.root().join(&name), &job)?;
+    let folder = app.shelf.root().join(&name);
+    // A sheet of the shop's own goes along, so that the folder is a whole job anywhere.
+    if let Some(file) = own_sheets::file(app, sheet) {
+        let bytes = std::fs::read(&file).map_err(|e| Trouble::disk("read the set-up sheet", &e))?;
+        write_durably(&folder.join(format!("{sheet}.toml")), &bytes)
+            .map_err(|e| Trouble::disk("copy the set-up sheet", &e))?;
+    }
+    fill(&folder, &job)?;
     app.shelf.refresh(true);
     Ok(name)
 }

@@ -13,7 +13,7 @@ use axum::middleware::from_fn_with_state;
 use axum::response::{IntoResponse, Response};
 use axum::routing::{get, post};
 
-use super::answer::{html, job_path, page_or, see, see_or, trouble_page};
+use super::answer::{encoded, html, job_path, page_or, see, see_or, trouble_page};
 use super::app::App;
 use super::desk::{Bench, Outcome};
 use super::events::{Happened, stream_of};
@@ -23,7 +23,7 @@ use super::language::{LANGUAGE_COOKIE, Visitor, by_name};
 use super::pairing::{Refused, TOKEN_COOKIE};
 use super::trouble::{Trouble, blocking};
 use super::view::View;
-use super::{attempt, closing, edit, intake, limits, opening, page, paperwork, sending};
+use super::{attempt, closing, edit, handing_out, intake, limits, opening, own_sheets, page, paperwork, sending};
 
 pub(super) type Shared = State<Arc<App>>;
 type Pairs = Vec<(String, String)>;
@@ -44,12 +44,16 @@ pub(super) fn routes(app: &Arc<App>, address: SocketAddr) -> Router {
         .route("/aside", post(set_aside))
         .route("/back", post(bring_back))
         .route("/files", post(sending::file))
+        .route("/sent", post(sending::form).layer(DefaultBodyLimit::max(limits::FILES_FORM_BYTES)))
+        .route("/evidence.tar", get(handing_out::evidence))
+        .route("/join", post(join))
         .route("/card", get(card).post(card_made))
         .route("/attempt", post(next_attempt))
         .route("/close", post(close));
     Router::new()
         .route("/", get(start))
         .route("/new", get(sheets))
+        .route("/new-sheet", get(new_sheet).post(new_sheet_typed))
         .route("/new/{sheet}", get(new_job).post(new_job_typed))
         .nest("/jobs/{name}", job)
         .route("/language/{code}", get(language))
@@ -343,6 +347,41 @@ async fn card_made(State(app): Shared, visitor: Visitor, Path(name): Path<String
         Ok(job_path(&name, "card"))
     };
     see_or(visitor, done.await)
+}
+
+/// Takes the photos of earlier attempts in, from which nothing moved since.
+async fn join(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+    let done = async {
+        let (_, bench) = job(&app, &name)?;
+        let standing = bench.settled().await;
+        let earlier = attempt::earlier(&app.shelf, &name);
+        change(&app, &name, move |folder| attempt::join(folder, &standing, &earlier)).await?;
+        Ok(job_path(&name, "photos"))
+    };
+    see_or(visitor, done.await)
+}
+
+async fn new_sheet(visitor: Visitor) -> Response {
+    html(StatusCode::OK, page::new_sheet::page(visitor.words, &Fields(Vec::new()), None).into_string())
+}
+
+async fn new_sheet_typed(State(app): Shared, visitor: Visitor, form: Typed) -> Response {
+    let fields = match typed(form) {
+        Ok(fields) => fields,
+        Err(trouble) => return trouble_page(visitor, &trouble),
+    };
+    let made = blocking(move || {
+        Ok(match own_sheets::make(&app, &fields) {
+            Ok(name) => Ok(format!("/new/{}", encoded(&name))),
+            Err(trouble) => Err(page::new_sheet::page(visitor.words, &fields, Some(&trouble.words))),
+        })
+    })
+    .await;
+    match made {
+        Ok(Ok(path)) => see(&path),
+        Ok(Err(page)) => html(StatusCode::UNPROCESSABLE_ENTITY, page.into_string()),
+        Err(trouble) => trouble_page(visitor, &trouble),
+    }
 }
 
 async fn next_attempt(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {

@@ -1,24 +1,30 @@
-//! Photos and files that the page's script sends.
+//! Photos and files that the page's script sends, or its forms where there is no script.
 
 use std::path::PathBuf;
 use std::sync::Arc;
 
 use axum::Json;
 use axum::body::Body;
+use axum::extract::multipart::{Field, Multipart, MultipartRejection};
 use axum::extract::{Path, Query, State};
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Response};
 
-use super::answer::json_trouble;
+use super::answer::{job_path, json_trouble, see_or};
 use super::app::App;
 use super::intake::{self, Kept};
+use super::language::Visitor;
 use super::limits;
 use super::routes::{Shared, change, job, queried};
 use super::trouble::Trouble;
-use super::upload::{Announced, Came, take};
+use super::upload::{Announced, Came, take, take_any};
 use crate::folder::Phase;
+use tokio::sync::OwnedSemaphorePermit;
 
 type Pairs = Vec<(String, String)>;
+
+/// Fields of a form besides its files.
+const FORM_FIELDS: usize = 8;
 
 /// Takes one photo. It is acknowledged when it is on the disk and in the job file.
 pub(super) async fn photo(
@@ -60,6 +66,61 @@ pub(super) async fn file(
     answer(sent.await)
 }
 
+/// Takes what a form sends from a page without script: photos or attachments,
+/// with the form's other fields before them. Ends at the page that it came from.
+pub(super) async fn form(
+    State(app): Shared,
+    visitor: Visitor,
+    Path(name): Path<String>,
+    form: Result<Multipart, MultipartRejection>,
+) -> Response {
+    let broken = || Trouble::new(StatusCode::BAD_REQUEST, "form", "the form came damaged: send it again");
+    let sent = async {
+        let mut form = form.map_err(|_| broken())?;
+        let mut said: Vec<(String, String)> = Vec::new();
+        while let Some(field) = form.next_field().await.map_err(|_| broken())? {
+            let part = field.name().unwrap_or_default().to_owned();
+            let sent_as = field.file_name().map(str::to_owned);
+            match sent_as {
+                // A browser sends an empty file where none was chosen.
+                Some(sent_as) if sent_as.is_empty() => {}
+                Some(sent_as) => one_of_form(&app, &name, &said, (&part, &sent_as), field).await?,
+                None if said.len() < FORM_FIELDS => {
+                    said.push((part, field.text().await.map_err(|_| broken())?.chars().take(200).collect()));
+                }
+                None => return Err(broken()),
+            }
+        }
+        Ok(job_path(&name, if queried(&said, "page") == Some("finish") { "finish" } else { "photos" }))
+    };
+    see_or(visitor, sent.await)
+}
+
+/// Keeps one file of a form.
+async fn one_of_form(
+    app: &Arc<App>,
+    name: &str,
+    said: &Vec<(String, String)>,
+    (part, sent_as): (&str, &str),
+    field: Field<'_>,
+) -> Result<(), Trouble> {
+    if part == "photo" {
+        let phase = if queried(said, "phase") == Some("after") { Phase::After } else { Phase::Before };
+        let step = queried(said, "step").filter(|s| !s.is_empty()).map(str::to_owned);
+        let (within, _place) = room_for(app, name, "photos").await?;
+        let came = take_any(field, "form", &within, limits::PHOTO_BYTES).await?;
+        intake::recognised(&came)?;
+        app.desk.examine(&came.path).await?;
+        change(app, name, move |folder| intake::photo(folder, &came, step, phase)).await?;
+    } else {
+        let (kind, sent_as) = (queried(said, "kind").unwrap_or("other").to_owned(), sent_as.to_owned());
+        let (within, _place) = room_for(app, name, "attachments").await?;
+        let came = take_any(field, "form", &within, limits::ATTACHMENT_BYTES).await?;
+        change(app, name, move |folder| intake::attachment(folder, &came, &kind, &sent_as)).await?;
+    }
+    Ok(())
+}
+
 /// The whole file, in a folder of an open job.
 async fn came(
     app: &Arc<App>,
@@ -69,15 +130,21 @@ async fn came(
     body: Body,
     most: u64,
 ) -> Result<Came, Trouble> {
+    let (within, _place) = room_for(app, name, within).await?;
+    take(body, announced, &within, most).await
+}
+
+/// The folder of an open job that a file comes into, and a place among the uploads.
+async fn room_for(app: &Arc<App>, name: &str, within: &str) -> Result<(PathBuf, OwnedSemaphorePermit), Trouble> {
     let (folder, _) = job(app, name)?;
     if app.shelf.is_closed(name) {
         return Err(Trouble::closed());
     }
     let busy = |_| Trouble::new(StatusCode::SERVICE_UNAVAILABLE, "busy", "many files come at once: send it again soon");
-    let _place = Arc::clone(&app.uploads).try_acquire_owned().map_err(busy)?;
+    let place = Arc::clone(&app.uploads).try_acquire_owned().map_err(busy)?;
     let within: PathBuf = folder.join(within);
     tokio::fs::create_dir_all(&within).await.map_err(|e| Trouble::disk("make a folder for the file", &e))?;
-    take(body, announced, &within, most).await
+    Ok((within, place))
 }
 
 fn answer(sent: Result<(Announced, (Kept, String)), Trouble>) -> Response {

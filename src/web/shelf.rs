@@ -4,7 +4,7 @@
 use std::collections::{BTreeMap, HashMap};
 use std::fs::{self, Metadata};
 use std::path::{Path, PathBuf};
-use std::sync::{Mutex, PoisonError};
+use std::sync::{Arc, Mutex, PoisonError};
 use std::time::{Duration, Instant, SystemTime};
 
 use rayon::prelude::*;
@@ -29,7 +29,8 @@ pub(super) struct Shelf {
 #[derive(Default)]
 struct Known {
     looked: Option<Instant>,
-    entries: BTreeMap<String, Entry>,
+    /// Shared, so that looking again copies no job.
+    entries: Arc<BTreeMap<String, Arc<Entry>>>,
     verdicts: HashMap<String, (Stamp, Option<Verdict>)>,
 }
 
@@ -90,9 +91,9 @@ impl Shelf {
     pub(super) fn latest(&self, most: usize, keep: impl Fn(&Entry) -> bool) -> Vec<Entry> {
         self.refresh(false);
         let known = self.known.lock().unwrap_or_else(PoisonError::into_inner);
-        let mut found: Vec<&Entry> = known.entries.values().filter(|e| keep(e)).collect();
+        let mut found: Vec<&Arc<Entry>> = known.entries.values().filter(|e| keep(e)).collect();
         found.sort_by(|a, b| latest_first(a, b));
-        found.into_iter().take(most).cloned().collect()
+        found.into_iter().take(most).map(|e| Entry::clone(e)).collect()
     }
 
     /// One page of the jobs that hold every word, and how many there are.
@@ -100,11 +101,11 @@ impl Shelf {
         self.refresh(false);
         let words: Vec<String> = words.to_lowercase().split_whitespace().map(str::to_owned).collect();
         let known = self.known.lock().unwrap_or_else(PoisonError::into_inner);
-        let mut found: Vec<&Entry> =
+        let mut found: Vec<&Arc<Entry>> =
             known.entries.values().filter(|e| words.iter().all(|w| e.text.contains(w.as_str()))).collect();
         found.sort_by(|a, b| latest_first(a, b));
         let count = found.len();
-        (found.into_iter().skip(from).take(most).cloned().collect(), count)
+        (found.into_iter().skip(from).take(most).map(|e| Entry::clone(e)).collect(), count)
     }
 
     /// The verdict that is kept beside a job's file, while it is the job's.
@@ -134,37 +135,37 @@ impl Shelf {
             if !now && known.looked.is_some_and(|at| at.elapsed() < FRESH) {
                 return;
             }
-            known.entries.clone()
+            Arc::clone(&known.entries)
         };
         let sealed = names_in(&self.root.join(SEALED));
         let names = names_in(&self.root);
-        let entries: BTreeMap<String, Entry> = names
+        let entries: BTreeMap<String, Arc<Entry>> = names
             .par_iter()
             .filter_map(|name| {
-                let mut entry = self.entry(name, old.get(name))?;
-                entry.closed = sealed.binary_search(name).is_ok();
-                Some((name.clone(), entry))
+                let closed = sealed.binary_search(name).is_ok();
+                Some((name.clone(), self.entry(name, closed, old.get(name))?))
             })
             .collect();
         let mut known = self.known.lock().unwrap_or_else(PoisonError::into_inner);
         known.verdicts.retain(|name, _| entries.contains_key(name));
-        known.entries = entries;
+        known.entries = Arc::new(entries);
         known.looked = Some(Instant::now());
     }
 
-    fn entry(&self, name: &str, old: Option<&Entry>) -> Option<Entry> {
+    fn entry(&self, name: &str, closed: bool, old: Option<&Arc<Entry>>) -> Option<Arc<Entry>> {
         let path = self.root.join(name).join("job.toml");
         let metadata = fs::metadata(&path).ok().filter(Metadata::is_file)?;
         let stamp = Stamp::of(&metadata);
         if let Some(old) = old.filter(|o| o.stamp == stamp) {
-            return Some(old.clone());
+            let same = old.closed == closed;
+            return Some(if same { Arc::clone(old) } else { Arc::new(Entry { closed, ..Entry::clone(old) }) });
         }
         let job = SourceFile::read(&path)
             .and_then(|source| JobFile::from_toml(source.text()?, "job.toml"))
             .map_err(|e| e.to_string());
         let text = searched(name, job.as_ref().ok());
         let changed = metadata.modified().unwrap_or(SystemTime::UNIX_EPOCH);
-        Some(Entry { name: name.to_owned(), job, changed, closed: false, stamp, text })
+        Some(Arc::new(Entry { name: name.to_owned(), job, changed, closed, stamp, text }))
     }
 }
 

@@ -4,9 +4,9 @@
 use std::path::{Path, PathBuf};
 use std::time::{Instant, SystemTime};
 
-use axum::body::{Body, BodyDataStream};
+use axum::body::{Body, Bytes};
 use axum::http::{HeaderMap, StatusCode};
-use futures_util::StreamExt;
+use futures_util::{Stream, StreamExt};
 use sha2::{Digest, Sha256};
 use tokio::fs::File;
 use tokio::io::AsyncWriteExt;
@@ -34,6 +34,16 @@ pub(super) struct Came {
     pub(super) sha256: String,
 }
 
+impl Came {
+    /// A file that is here already, copied under a hidden name.
+    pub(super) fn copied(bytes: &[u8], folder: &Path) -> Result<Self, Trouble> {
+        let sha256 = hex(&Sha256::digest(bytes));
+        let came = Came { path: folder.join(format!("{PART}copy-{}.part", &sha256[..16])), sha256 };
+        std::fs::write(&came.path, bytes).map_err(|e| Trouble::disk("copy the file", &e))?;
+        Ok(came)
+    }
+}
+
 impl Drop for Came {
     fn drop(&mut self) {
         // Already moved to its place, as a rule.
@@ -59,17 +69,32 @@ impl Announced {
 
 /// Takes a body into `folder`, at most `most` bytes.
 pub(super) async fn take(body: Body, announced: &Announced, folder: &Path, most: u64) -> Result<Came, Trouble> {
+    let came = take_any(body.into_data_stream(), &announced.id, folder, most).await?;
+    if came.sha256 != announced.sha256 {
+        let words = "the file did not arrive as it was sent: send it again";
+        return Err(Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "digest", words));
+    }
+    Ok(came)
+}
+
+/// Takes a stream of bytes of which nothing was announced, as forms of a page
+/// without script send them.
+pub(super) async fn take_any<E>(
+    mut chunks: impl Stream<Item = Result<Bytes, E>> + Unpin,
+    id: &str,
+    folder: &Path,
+    most: u64,
+) -> Result<Came, Trouble> {
     remove_leftovers(folder);
     let mut random = [0; 8];
     getrandom::fill(&mut random)
         .map_err(|_| Trouble::new(StatusCode::INTERNAL_SERVER_ERROR, "fault", "no random number"))?;
-    let path = folder.join(format!("{PART}{}-{}.part", announced.id, hex(&random)));
-    let came = Came { path, sha256: announced.sha256.clone() };
+    let path = folder.join(format!("{PART}{id}-{}.part", hex(&random)));
+    let mut came = Came { path, sha256: String::new() };
     let disk = |e: std::io::Error| Trouble::disk("keep the file", &e);
     let mut file = File::create_new(&came.path).await.map_err(disk)?;
     let mut hasher = Sha256::new();
     let mut size = 0u64;
-    let mut chunks = body.into_data_stream();
     let end = Instant::now() + limits::UPLOAD_TIME;
     while let Some(chunk) = next(&mut chunks, end).await? {
         size += chunk.len() as u64;
@@ -80,16 +105,16 @@ pub(super) async fn take(body: Body, announced: &Announced, folder: &Path, most:
         hasher.update(&chunk);
         file.write_all(&chunk).await.map_err(disk)?;
     }
-    if hex(&hasher.finalize()) != announced.sha256 {
-        let words = "the file did not arrive as it was sent: send it again";
-        return Err(Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "digest", words));
-    }
+    came.sha256 = hex(&hasher.finalize());
     file.flush().await.map_err(disk)?;
     file.sync_all().await.map_err(disk)?;
     Ok(came)
 }
 
-async fn next(chunks: &mut BodyDataStream, end: Instant) -> Result<Option<axum::body::Bytes>, Trouble> {
+async fn next<E>(
+    chunks: &mut (impl Stream<Item = Result<Bytes, E>> + Unpin),
+    end: Instant,
+) -> Result<Option<Bytes>, Trouble> {
     let slow = || Trouble::new(StatusCode::REQUEST_TIMEOUT, "slow", "the file came too slowly: send it again");
     if Instant::now() > end {
         return Err(slow());

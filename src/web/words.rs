@@ -53,6 +53,23 @@ catalogue! {
     used_lately: "Used lately", "Zuletzt benutzt";
     every_sheet: "All sheets", "Alle Einstellblätter";
     no_sheet: "No set-up sheet has all of these words.", "Kein Einstellblatt enthält alle diese Wörter.";
+    new_sheet: "Type a new set-up sheet", "Neues Einstellblatt eingeben";
+    new_sheet_why: "Every figure is typed twice, each time from the source: a wrong one would make a wrong set-up right. Leave a quantity empty that the source does not ask for.", "Jede Zahl wird zweimal eingegeben, jedes Mal aus der Quelle: eine falsche machte eine falsche Aufstellung richtig. Was die Quelle nicht verlangt, bleibt leer.";
+    sheet_name: "Short name", "Kurzname";
+    sheet_name_hint: "Small letters, digits and hyphens.", "Kleinbuchstaben, Ziffern und Bindestriche.";
+    sheet_title: "What is calibrated with what", "Was wird womit kalibriert";
+    sheet_source: "Source", "Quelle";
+    sheet_source_hint: "Whose figures these are: the maker's document and its date. Shown on every report.", "Wessen Zahlen das sind: Unterlage des Herstellers mit Datum. Steht auf jedem Bericht.";
+    reference_line: "Reference line", "Bezugslinie";
+    choose: "choose", "wählen";
+    line_thrust: "thrust line", "Fahrachse";
+    line_centre: "centreline", "Mittellinie";
+    line_rear_axle: "normal to the rear axle", "Senkrechte zur Hinterachse";
+    distance_from: "From", "Ab";
+    wanted_value: "Wanted", "Soll";
+    tolerance_value: "Tolerance, plus and minus", "Toleranz, plus und minus";
+    once_more: "once more", "noch einmal";
+    keep_sheet: "Keep the sheet", "Einstellblatt behalten";
     checks_n: "{0} checks", "{0} Prüfungen";
     source_says: "Source:", "Quelle:";
 
@@ -215,6 +232,11 @@ catalogue! {
     checks: "Checks", "Prüfungen";
     full_report: "Full report", "Ganzer Bericht";
     next_attempt: "Stand moved: next attempt", "Gestell bewegt: nächster Versuch";
+    beside_title: "Against earlier attempts", "Gegenüber früheren Versuchen";
+    stood_alike: "nothing has moved since", "seither hat sich nichts bewegt";
+    stood_apart: "cannot be measured together", "nicht gemeinsam messbar";
+    measure_together: "Measure with those photos too", "Mit jenen Fotos zusammen messen";
+    measure_together_why: "They are copied into this attempt: more photos of the same stand prove more.", "Sie werden in diesen Versuch kopiert: mehr Fotos desselben Gestells beweisen mehr.";
     next_attempt_why: "This attempt is sealed as it is and stays listed.", "Dieser Versuch wird so versiegelt und bleibt gelistet.";
     to_finish: "On to the calibration", "Weiter zur Kalibrierung";
 
@@ -248,6 +270,9 @@ catalogue! {
     open_after: "the photo after the calibration", "das Foto nach der Kalibrierung";
     close_now: "Seal and close", "Versiegeln und abschließen";
     closed_title: "Closed and sealed", "Abgeschlossen und versiegelt";
+    take_evidence: "Take the evidence along (one file)", "Beweis mitnehmen (eine Datei)";
+    send_photos: "Send the photos", "Fotos senden";
+    send_file: "Send the file", "Datei senden";
     evidence_in: "Evidence folder: {0}", "Beweisordner: {0}";
     signed_words: "Signed with this machine's key.", "Mit dem Schlüssel dieser Maschine signiert.";
     unsigned_words: "Not signed: it shows changes by chance, not by intent.", "Nicht signiert: er zeigt zufällige Änderungen, keine absichtlichen.";

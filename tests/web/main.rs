@@ -14,3 +14,6 @@ mod devices;
 mod flow;
 mod hostile;
 mod list;
+mod own_sheets;
+mod plain;
+mod together;

@@ -114,6 +114,17 @@ fn files(words: &Words, view: &View) -> Markup {
                 ul.files { @for a in &view.job.attachments { li { (kind_words(&a.kind)) ": " span.path { (a.file) } } } }
             }
             @if !view.closed {
+                noscript {
+                    form.stack method="post" enctype="multipart/form-data" action=(job_path(&view.name, "sent")) {
+                        input type="hidden" name="page" value="finish";
+                        div.field {
+                            label for="plain-kind" { (words.attach) }
+                            select #plain-kind name="kind" { @for (kind, name) in kinds { option value=(kind) { (name) } } }
+                        }
+                        div.field { input type="file" name="file" aria-label=(words.attach); }
+                        button type="submit" { (words.send_file) }
+                    }
+                }
                 div.deeds.scripted hidden {
                     @for (kind, name) in kinds {
                         label.button for={ "file-" (kind) } { (words.attach) ": " (name) }
@@ -154,7 +165,10 @@ fn closed(words: &Words, view: &View) -> Markup {
             h2 #sealed { (words.closed_title) }
             p { (fill(words.evidence_in, &[&view.sealed.display().to_string()])) }
             p { (if view.signed { words.signed_words } else { words.unsigned_words }) }
-            p { a.button href=(job_path(&view.name, "report")) { (words.full_report) } }
+            div.deeds {
+                a.button href=(job_path(&view.name, "report")) { (words.full_report) }
+                a.button href=(job_path(&view.name, "evidence.tar")) download { (words.take_evidence) }
+            }
         }
     }
 }

@@ -5,6 +5,7 @@ pub(super) mod finish;
 mod frame;
 mod job_head;
 pub(super) mod new_job;
+pub(super) mod new_sheet;
 pub(super) mod pair;
 mod photo_card;
 pub(super) mod photos;

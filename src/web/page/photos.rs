@@ -45,7 +45,7 @@ pub(super) fn senders(words: &Words, view: &View, phase: &str) -> Markup {
     let steps = view.named.as_ref().map(|n| n.setup.steps.as_slice()).unwrap_or_default();
     html! {
         section.senders aria-label=(words.take_photo) data-send={ (job_path(&view.name, "photos")) "?phase=" (phase) } {
-            noscript { p.notice.warn { (words.needs_script) } }
+            noscript { (without_script(words, view, phase, steps)) }
             @if !steps.is_empty() {
                 div.field {
                     label for="step" { (words.position) }
@@ -58,6 +58,29 @@ pub(super) fn senders(words: &Words, view: &View, phase: &str) -> Markup {
                 label.button for={ "choose-" (phase) } { (words.choose_photos) span.drop { " " (words.drop_here) } }
                 input.gone #{ "choose-" (phase) } type="file" accept="image/*,.heic" multiple data-photos="";
             }
+        }
+    }
+}
+
+/// A form that sends photos from a page without script: nothing waits in the
+/// phone there while the network is gone.
+fn without_script(words: &Words, view: &View, phase: &str, steps: &[String]) -> Markup {
+    html! {
+        p.notice.warn { (words.needs_script) }
+        form.stack method="post" enctype="multipart/form-data" action=(job_path(&view.name, "sent")) {
+            input type="hidden" name="phase" value=(phase);
+            input type="hidden" name="page" value=(if phase == "after" { "finish" } else { "photos" });
+            @if !steps.is_empty() {
+                div.field {
+                    label for={ "plain-step-" (phase) } { (words.position) }
+                    select #{ "plain-step-" (phase) } name="step" { @for step in steps { option value=(step) { (step) } } }
+                }
+            }
+            div.field {
+                label for={ "plain-" (phase) } { (words.choose_photos) }
+                input #{ "plain-" (phase) } type="file" name="photo" accept="image/*,.heic" multiple;
+            }
+            button.go type="submit" { (words.send_photos) }
         }
     }
 }

@@ -47,6 +47,7 @@ pub(in crate::web) fn page(words: &Words, shelved: &Shelved, q: &str, recent: &[
             (list(words, found.iter().copied().filter(|(n, _)| !lately.iter().any(|(l, _)| l == n))))
         }
     };
+    let body = html! { (body) p { a.button href="/new-sheet" { (words.new_sheet) } } };
     frame(words, words.choose_sheet, None, &body)
 }
 

@@ -76,6 +76,7 @@ fn of_record(words: &Words, view: &View, record: &JobRecord) -> Markup {
         (next_place(record))
         (findings(words, record))
         (checks(words, record))
+        (beside(words, view, record))
         div.deeds {
             @if verdict == Verdict::Within { a.button.go href=(job_path(&view.name, "finish")) { (words.to_finish) } }
             @if !view.closed && view.photos.len() > 1 && verdict != Verdict::Within {
@@ -85,6 +86,36 @@ fn of_record(words: &Words, view: &View, record: &JobRecord) -> Markup {
                 }
             }
             a.button href=(job_path(&view.name, "report")) { (words.full_report) }
+        }
+    }
+}
+
+/// The earlier attempts: what each proved alone, and whether anything moved since.
+fn beside(words: &Words, view: &View, record: &JobRecord) -> Markup {
+    let others: Vec<_> = record.attempts.iter().filter(|a| a.job != record.job).collect();
+    let here = |digest: &str| view.photos.iter().any(|p| digest.get(..16).is_some_and(|d| p.file.contains(d)));
+    let joins = others.iter().any(|a| a.together && !a.photos.iter().all(|p| here(&p.sha256)));
+    html! {
+        @if !others.is_empty() {
+            h3 { (words.beside_title) }
+            ul.files {
+                @for a in &others {
+                    li {
+                        (fill(words.attempt_n, &[&a.attempt.map_or_else(|| a.job.clone(), |n| n.to_string())]))
+                        ": " (verdict_words(words, a.verdict_alone)) "; "
+                        @match &a.why_apart {
+                            None => (words.stood_alike),
+                            Some(why) => { (words.stood_apart) ": " span lang="en" { (why) } },
+                        }
+                    }
+                }
+            }
+            @if joins && !view.closed {
+                form.inline method="post" action=(job_path(&view.name, "join")) {
+                    button type="submit" aria-describedby="join-why" { (words.measure_together) }
+                    p.hint #join-why { (words.measure_together_why) }
+                }
+            }
         }
     }
 }

@@ -231,7 +231,7 @@ fn a_new_job_folder_is_a_job_once_it_has_photos() {
     let at = job.to_str().unwrap();
     ends(&run(&["new", at, "--setup", "radar-plate-two-tilts"]), 0, &["job.toml", "baywitness verify"]);
     let text = std::fs::read_to_string(job.join("job.toml")).unwrap();
-    assert!(text.contains("job = \"D-0042\"") && text.contains("# step = \"level\""), "{text}");
+    assert!(text.contains("job = \"D-0042\"") && text.contains("# step = \"up\""), "{text}");
     // Every line that is a comment only because it is not known yet can be filled in.
     let known = text.replace("# tyre_pressures_set = true", "tyre_pressures_set = true");
     assert!(known != text && known.replace("# bay", "bay").parse::<toml::Table>().is_ok(), "{text}");

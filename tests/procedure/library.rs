@@ -35,7 +35,9 @@ fn rig(name: &str) -> Rig {
 
 /// The staged bay with a sheet and a kit, photographed where the plan says.
 fn staged(case: &Case, error: StandError) -> Scene {
-    let mut scene = super::staged::scene(SCALE);
+    // Marks on the arches are small and far away.
+    let small = rig(case.rig).carriers.iter().any(|c| c.role.is_arch());
+    let mut scene = super::staged::scene(if small { 0.8 } else { SCALE });
     scene.spec.job.remove("reading");
     scene.rig = rig(case.rig);
     scene.setup = read(Kind::Setup, case.setup, |text| Setup::from_toml(text, case.setup).unwrap());

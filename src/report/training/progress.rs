@@ -26,10 +26,25 @@ fn unit(code: &str) -> &'static str {
     if ["stand-turned", "stand-tilted", "stand-not-level"].contains(&code) { "deg" } else { "mm" }
 }
 
+/// A way as a sentence goes on; what is no way of ours as it was typed.
+fn way_words(way: &str) -> String {
+    match way {
+        "away" | "towards" | "left" | "right" => format!("move it {way}"),
+        "raise" | "lower" => format!("{way} it"),
+        "left-end-towards" => "turn its left end towards the vehicle".to_owned(),
+        "left-end-away" => "turn its left end away from the vehicle".to_owned(),
+        "top-away" => "tilt its top away from the vehicle".to_owned(),
+        "top-towards" => "tilt its top towards the vehicle".to_owned(),
+        "right-end-lower" => "lower its right end".to_owned(),
+        "right-end-raise" => "raise its right end".to_owned(),
+        other => other.replace('-', " "),
+    }
+}
+
 fn words(a: &DrillAnswer) -> String {
     let mut text = title(&a.finding).to_owned();
     if !a.way.is_empty() {
-        let _ = write!(text, ", move {}", a.way.replace('-', " "));
+        let _ = write!(text, ": {}", way_words(&a.way));
     }
     if let Some(size) = a.size {
         let digits = usize::from(unit(&a.finding) == "deg");

@@ -154,7 +154,7 @@ fn angle(
     let (degrees, minutes) =
         value.map(alignment::degrees_and_minutes).map_or_else(Default::default, |(d, m)| (shown(d), shown(m)));
     html! {
-        div.pair {
+        div.pair.three {
             div.field {
                 label for={ "f-" (side_name) } { (label) }
                 select #{ "f-" (side_name) } name=(side_name) {

@@ -16,6 +16,7 @@ mod output;
 mod plan;
 mod recheck;
 mod redact;
+mod schema;
 mod seal;
 mod seating;
 mod serve;
@@ -91,6 +92,8 @@ enum Command {
     Drill(drill::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
     Stage(stage::Arguments),
+    /// Print the JSON schema of what the program writes
+    Schema(schema::Arguments),
     /// Print what a shell needs to complete these commands
     Completions(complete::Completions),
     /// Write the pages of the manual
@@ -128,6 +131,7 @@ pub fn run() -> ExitCode {
         Command::Gallery(a) => gallery::run(&a),
         Command::Drill(a) => drill::run(&a),
         Command::Stage(a) => stage::run(&a),
+        Command::Schema(a) => schema::run(&a),
         Command::Completions(a) => complete::completions(&a, Arguments::command()),
         Command::Man(a) => complete::man(&a, Arguments::command()),
     };

@@ -103,6 +103,11 @@ enum Command {
 /// Wrong usage, or an input that can't be read.
 const UNREADABLE: u8 = 2;
 
+/// The commands and their options, for what is made of them or checked against them.
+pub fn command() -> clap::Command {
+    Arguments::command()
+}
+
 /// Runs the program.
 pub fn run() -> ExitCode {
     let arguments = Arguments::parse();
@@ -132,8 +137,8 @@ pub fn run() -> ExitCode {
         Command::Drill(a) => drill::run(&a),
         Command::Stage(a) => stage::run(&a),
         Command::Schema(a) => schema::run(&a),
-        Command::Completions(a) => complete::completions(&a, Arguments::command()),
-        Command::Man(a) => complete::man(&a, Arguments::command()),
+        Command::Completions(a) => complete::completions(&a, command()),
+        Command::Man(a) => complete::man(&a, command()),
     };
     ExitCode::from(code)
 }

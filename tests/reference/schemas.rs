@@ -28,12 +28,8 @@ fn wrong(format: &str, instances: &[Value]) -> Option<Vec<Vec<String>>> {
 
 #[test]
 fn results_are_what_their_schema_says() {
-    let golden = ["good", "wrong"].map(|name| {
-        let path = format!("{}/tests/golden/{name}.json", env!("CARGO_MANIFEST_DIR"));
-        serde_json::from_str::<Value>(&std::fs::read_to_string(path).unwrap()).unwrap()
-    });
-    let now = printed(&["verify", "samples/wrong", "--json", "-"]);
-    let Some(said) = wrong("result/1", &[golden[0].clone(), golden[1].clone(), now.clone()]) else { return };
+    let [good, now] = ["samples/good", "samples/wrong"].map(|job| printed(&["verify", job, "--json", "-"]));
+    let Some(said) = wrong("result/1", &[good, now.clone()]) else { return };
     assert!(said.iter().all(Vec::is_empty), "{said:#?}");
     // The schema refuses what no result is.
     let mut broken = [now.clone(), now.clone(), now.clone(), now];

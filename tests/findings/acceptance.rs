@@ -158,7 +158,7 @@ fn row(jobs: usize, first: u64, one: impl Fn(u64) -> Row + Sync) -> Row {
 
 /// Plain bays: two and four photos, both lens models.
 fn plain(seed: u64) -> Row {
-    let (four_photos, kannala_brandt) = (seed % 2 == 0, seed % 4 < 2);
+    let (four_photos, kannala_brandt) = (seed.is_multiple_of(2), seed % 4 < 2);
     draw(&Bay { four_photos, kannala_brandt, ..bay() }, &Defect::default(), seed)
 }
 

@@ -16,9 +16,10 @@ fn with_sums(bytes: &[u8]) -> Vec<u8> {
         header[148..156].fill(b' ');
         let sum: u32 = header.iter().map(|b| u32::from(*b)).sum();
         header[148..156].copy_from_slice(format!("{sum:06o}\0 ").as_bytes());
-        let size = header[124..136].iter().take_while(|b| matches!(b, b'0'..=b'7')).fold(0usize, |n, b| {
-            n.saturating_mul(8).saturating_add(usize::from(b - b'0'))
-        });
+        let size = header[124..136]
+            .iter()
+            .take_while(|b| matches!(b, b'0'..=b'7'))
+            .fold(0usize, |n, b| n.saturating_mul(8).saturating_add(usize::from(b - b'0')));
         at = at.saturating_add(BLOCK).saturating_add(size.div_ceil(BLOCK).saturating_mul(BLOCK));
     }
     all

@@ -130,3 +130,24 @@ fn every_dependency_is_used() {
         }
     }
 }
+
+/// The compiler is told to refuse it (`unsafe_code` in Cargo.toml), and nothing lifts that.
+#[test]
+fn own_code_has_no_unsafe_block() {
+    let mut text = String::new();
+    sources(&root().join("src"), &mut text);
+    let words = ["unsafe {", "unsafe fn", "unsafe impl", "unsafe extern"];
+    assert_eq!(words.iter().map(|w| text.matches(w).count()).sum::<usize>(), 0);
+    assert!(!text.contains("unsafe_code"), "a lint is lifted");
+    let manifest: toml::Value = toml::from_str(&fs::read_to_string(root().join("Cargo.toml")).unwrap()).unwrap();
+    assert_eq!(manifest["lints"]["rust"]["unsafe_code"].as_str(), Some("deny"));
+}
+
+/// `deny.toml` and this test promise the same licences.
+#[test]
+fn the_tool_s_list_of_licences_is_this_one() {
+    let file: toml::Value = toml::from_str(&fs::read_to_string(root().join("deny.toml")).unwrap()).unwrap();
+    let listed: BTreeSet<&str> =
+        file["licenses"]["allow"].as_array().unwrap().iter().map(|l| l.as_str().unwrap()).collect();
+    assert_eq!(listed, BTreeSet::from(FITTING));
+}

@@ -17,6 +17,7 @@ mod output;
 mod plan;
 mod recheck;
 mod redact;
+mod schema;
 mod seal;
 mod seating;
 mod serve;
@@ -97,6 +98,8 @@ enum Command {
     Drill(drill::Arguments),
     /// Render an invented bay: a complete job folder and what is true of it
     Stage(stage::Arguments),
+    /// Print the JSON schema of what the program writes
+    Schema(schema::Arguments),
     /// Print what a shell needs to complete these commands
     Completions(complete::Completions),
     /// Write the pages of the manual
@@ -105,6 +108,11 @@ enum Command {
 
 /// Wrong usage, or an input that can't be read.
 const UNREADABLE: u8 = 2;
+
+/// The commands and their options, for what is made of them or checked against them.
+pub fn command() -> clap::Command {
+    Arguments::command()
+}
 
 /// Runs the program.
 pub fn run() -> ExitCode {
@@ -136,8 +144,9 @@ pub fn run() -> ExitCode {
         Command::Gallery(a) => gallery::run(&a),
         Command::Drill(a) => drill::run(&a),
         Command::Stage(a) => stage::run(&a),
-        Command::Completions(a) => complete::completions(&a, Arguments::command()),
-        Command::Man(a) => complete::man(&a, Arguments::command()),
+        Command::Schema(a) => schema::run(&a),
+        Command::Completions(a) => complete::completions(&a, command()),
+        Command::Man(a) => complete::man(&a, command()),
     };
     ExitCode::from(code)
 }

@@ -4,6 +4,8 @@ use std::io::{IsTerminal, Write};
 use std::path::Path;
 use std::sync::OnceLock;
 
+use crate::folder::write_durably;
+
 /// Where JSON goes.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(super) enum JsonTarget {
@@ -33,17 +35,14 @@ pub(super) fn write_json(target: &JsonTarget, json: &impl serde::Serialize) -> R
     }
 }
 
-/// Writes a file so that it is either whole or not there: beside it first, then renamed. Its
-/// folder is made: nobody should lose minutes of work to a folder that is not there yet.
+/// Writes a file so that it is either whole or as it was. Its folder is made:
+/// nobody should lose minutes of work to a folder that is not there yet.
 pub(super) fn write_file(path: &Path, bytes: &[u8]) -> Result<(), String> {
     let failed = |e: std::io::Error| format!("cannot write {}: {e}", path.display());
     if let Some(folder) = path.parent().filter(|p| !p.as_os_str().is_empty()) {
         std::fs::create_dir_all(folder).map_err(failed)?;
     }
-    let mut beside = path.as_os_str().to_owned();
-    beside.push(".part");
-    std::fs::write(&beside, bytes).map_err(failed)?;
-    std::fs::rename(&beside, path).map_err(failed)
+    write_durably(path, bytes).map_err(failed)
 }
 
 /// Whether words for people are held back; said once, before any work.

@@ -47,10 +47,15 @@ const WITH_MARGIN: f64 = 1.2;
 const SAME_SIZE: f64 = 0.25;
 const SAME_PLACE: f64 = 0.1;
 
+/// Outlines of a photo that are looked at, large ones first. Photos of bays have
+/// some hundreds; one that has more than this was made to take time.
+const MOST_EXAMINED: usize = 10_000;
+
 /// All codes in a photo, corners on the photo's grid; coarse levels first.
 pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Reading> {
     let mut found: Vec<Reading> = Vec::new();
     let mut darkness = Darkness::default();
+    let mut examined = 0;
     for index in (0..levels.len().saturating_sub(2)).rev() {
         let level = &levels[index];
         let mut active = active_tiles(level, TILE_CONTRAST);
@@ -68,7 +73,11 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
         for rule in rules.iter().copied() {
             darkness.mark(level, &around, rule);
             darkness.outlines(|outline| {
+                if examined == MOST_EXAMINED {
+                    return;
+                }
                 let quad = quad_around(outline).filter(|quad| !is_known(&found, level, quad));
+                examined += usize::from(quad.is_some());
                 if let Some(reading) = quad.and_then(|quad| examine(levels, index, &quad, dictionary)) {
                     keep(&mut found, reading);
                 }

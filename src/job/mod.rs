@@ -62,6 +62,9 @@ pub enum Error {
     /// A photo that cannot be decoded.
     #[error(transparent)]
     Photo(#[from] crate::photo::Error),
+    /// The program itself failed.
+    #[error("the program failed on the job {}: please report it, with the job if that is possible", .0.display())]
+    Fault(std::path::PathBuf),
     /// Photos of a bay that show no floor.
     #[error("cannot measure the floor: {0}")]
     Bay(String),

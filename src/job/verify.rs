@@ -1,5 +1,6 @@
 //! One job from folder to record.
 
+use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
@@ -34,7 +35,13 @@ pub struct Options {
 /// # Errors
 /// An input that cannot be read or decoded; everything else is a verdict.
 pub fn verify(path: &Path, options: &Options) -> Result<JobRecord, Error> {
-    Ok(judge(Opened::read(path, options)?))
+    fenced(path, || Ok(judge(Opened::read(path, options)?)))
+}
+
+/// Work on one job. A fault of the program there is that job's error: it ends
+/// neither the other jobs nor the page.
+fn fenced<T>(path: &Path, work: impl FnOnce() -> Result<T, Error>) -> Result<T, Error> {
+    catch_unwind(AssertUnwindSafe(work)).unwrap_or_else(|_| Err(Error::Fault(path.to_path_buf())))
 }
 
 /// The same for a page that verifies after every photo: what was found in known
@@ -49,9 +56,11 @@ pub fn verify_watching(
     memory: &PhotoMemory,
     told: &mut dyn FnMut(Vec<PhotoLook>),
 ) -> Result<JobRecord, Error> {
-    let opened = Opened::read_with(path, options, |photos| memory.look(photos))?;
-    told(looks(&opened));
-    Ok(judge(opened))
+    fenced(path, || {
+        let opened = Opened::read_with(path, options, |photos| memory.look(photos))?;
+        told(looks(&opened));
+        Ok(judge(opened))
+    })
 }
 
 /// What became of earlier attempts beside a job that was just verified: each
@@ -69,8 +78,9 @@ pub fn attempts_beside(
         std::iter::once(own).chain(earlier.iter().map(PathBuf::as_path)).map(read).collect();
     let jobs: Vec<Option<&Opened>> = opened.iter().map(Option::as_ref).collect();
     let others = jobs[1..].par_iter().map(|job| Some(judge((*job)?.clone())));
-    let mut alone: Vec<Option<JobRecord>> = others.collect();
-    alone.insert(0, Some(record.clone()));
+    let others: Vec<Option<JobRecord>> = others.collect();
+    let alone: Vec<Option<&JobRecord>> =
+        std::iter::once(Some(record)).chain(others.iter().map(Option::as_ref)).collect();
     let attempts = series::attempts(&jobs, 0);
     if attempts.len() < 2 {
         return Vec::new();
@@ -85,23 +95,29 @@ pub fn attempts_beside(
 /// # Errors
 /// By job: an input that cannot be read or decoded.
 pub fn verify_all<P: AsRef<Path> + Sync>(paths: &[P], options: &Options) -> Vec<Result<JobRecord, Error>> {
-    let opened: Vec<Result<Opened, Error>> = paths.par_iter().map(|p| Opened::read(p.as_ref(), options)).collect();
-    let alone: Vec<Option<JobRecord>> = opened.par_iter().map(|o| Some(judge(o.as_ref().ok()?.clone()))).collect();
-    let jobs: Vec<Option<&Opened>> = opened.iter().map(|o| o.as_ref().ok()).collect();
-    let records: Vec<Option<JobRecord>> =
-        (0..jobs.len()).into_par_iter().map(|own| in_series(&jobs, &alone, own)).collect();
-    records.into_iter().zip(opened).map(|(record, opened)| opened.map(|o| record.unwrap_or_else(|| judge(o)))).collect()
+    let one = |path: &P| {
+        let opened = Opened::read(path.as_ref(), options)?;
+        let record = judge(opened.clone());
+        Ok((opened, record))
+    };
+    let read: Vec<Result<(Opened, JobRecord), Error>> =
+        paths.par_iter().map(|p| fenced(p.as_ref(), || one(p))).collect();
+    let jobs: Vec<Option<&Opened>> = read.iter().map(|r| Some(&r.as_ref().ok()?.0)).collect();
+    let alone: Vec<Option<&JobRecord>> = read.iter().map(|r| Some(&r.as_ref().ok()?.1)).collect();
+    let with_others = |own: usize| fenced(paths[own].as_ref(), || Ok(in_series(&jobs, &alone, own)));
+    let records: Vec<Result<Option<JobRecord>, Error>> = (0..jobs.len()).into_par_iter().map(with_others).collect();
+    read.into_iter().zip(records).map(|(read, record)| Ok(record?.unwrap_or(read?.1))).collect()
 }
 
-/// The record of a job that may have further attempts; `None` where it could not be opened.
-fn in_series(jobs: &[Option<&Opened>], alone: &[Option<JobRecord>], own: usize) -> Option<JobRecord> {
+/// The record of a job with further attempts; `None` where it has none, or could not be opened.
+fn in_series(jobs: &[Option<&Opened>], alone: &[Option<&JobRecord>], own: usize) -> Option<JobRecord> {
     let attempts = series::attempts(jobs, own);
     if attempts.len() < 2 {
-        return alone[own].clone();
+        return None;
     }
     let others = series::standing_alike(jobs, &attempts, own);
     let alike: Vec<&Opened> = others.iter().filter(|(_, why)| why.is_none()).filter_map(|(i, _)| jobs[*i]).collect();
-    let mut record = if alike.is_empty() { alone[own].clone()? } else { judge(series::joined(jobs[own]?, &alike)) };
+    let mut record = if alike.is_empty() { alone[own]?.clone() } else { judge(series::joined(jobs[own]?, &alike)) };
     record.attempts = attempt_records(jobs, alone, &attempts, &others);
     Some(record)
 }
@@ -109,13 +125,13 @@ fn in_series(jobs: &[Option<&Opened>], alone: &[Option<JobRecord>], own: usize) 
 /// The attempts in their order; `others` says of each but the own one why it stands apart.
 fn attempt_records(
     jobs: &[Option<&Opened>],
-    alone: &[Option<JobRecord>],
+    alone: &[Option<&JobRecord>],
     attempts: &[usize],
     others: &[(usize, Option<String>)],
 ) -> Vec<AttemptRecord> {
     let one = |i: &usize| {
         let apart = others.iter().find(|(k, _)| k == i).map(|(_, why)| why);
-        Some(series::attempt_record(jobs[*i]?, alone[*i].as_ref()?, apart))
+        Some(series::attempt_record(jobs[*i]?, alone[*i]?, apart))
     };
     attempts.iter().filter_map(one).collect()
 }

@@ -1,6 +1,10 @@
 //! One photo from a file or from bytes.
 
-use std::{fs::File, io::Read, path::Path};
+use std::{
+    fs::File,
+    io::{self, Read},
+    path::Path,
+};
 
 use sha2::{Digest, Sha256};
 
@@ -103,6 +107,10 @@ pub(super) fn check_size(width: usize, height: usize) -> Result<usize, Fault> {
 pub fn read_bytes(path: &Path) -> Result<Vec<u8>, Error> {
     let name = path.display().to_string();
     let open = |source| Error::Open { name: name.clone(), source };
+    // A pipe or a device could block for ever where it is opened.
+    if !path.metadata().map_err(open)?.is_file() {
+        return Err(open(io::Error::new(io::ErrorKind::InvalidInput, "it is no file")));
+    }
     let file = File::open(path).map_err(open)?;
     let stated = file.metadata().map_err(open)?.len();
     let mut bytes = Vec::new();

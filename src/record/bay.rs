@@ -1,12 +1,13 @@
 //! The record of a bay check (`bay/1`).
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::verdict::Verdict;
 
 /// How level and flat a floor is. x forward from the rear axle, y left, mm;
 /// heights over the plane of the wheels' contact points.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct BayRecord {
     /// Always `bay/1`.
     pub format: String,
@@ -33,7 +34,7 @@ pub struct BayRecord {
 }
 
 /// One floor sheet.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct BaySheet {
     /// Its name in the rig.
     pub name: String,
@@ -50,7 +51,7 @@ pub struct BaySheet {
 }
 
 /// A figure with its limit.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct BayLimit {
     /// What it is.
     pub what: String,
@@ -69,7 +70,7 @@ pub struct BayLimit {
 }
 
 /// One photo of a bay check.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct BayPhoto {
     /// Its path.
     pub file: String,

@@ -2,10 +2,11 @@
 
 use std::collections::BTreeMap;
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// The program that measured.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct Tool {
     /// `baywitness`.
     pub name: String,
@@ -14,7 +15,7 @@ pub struct Tool {
 }
 
 /// What the job was about.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, Default)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, Default)]
 pub struct Context {
     /// Set-up sheet's name.
     pub setup: String,
@@ -48,7 +49,7 @@ pub struct Context {
 }
 
 /// A marker kit's upkeep.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct KitRecord {
     /// Serial number.
     pub serial: Option<String>,
@@ -72,7 +73,7 @@ impl KitRecord {
 }
 
 /// The set-up sheet's own words.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, Default)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, Default)]
 pub struct SheetRecord {
     /// Title for people.
     pub title: String,
@@ -93,7 +94,7 @@ pub struct SheetRecord {
 }
 
 /// One prerequisite of the sheet with the job's answer.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct PrerequisiteRecord {
     /// Its id.
     pub id: String,
@@ -106,7 +107,7 @@ pub struct PrerequisiteRecord {
 }
 
 /// A quantity that the sheet deliberately does not check.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct WaiverRecord {
     /// Which.
     pub quantity: String,

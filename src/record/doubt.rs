@@ -1,9 +1,10 @@
 //! What the photos could not have shown, and what the answers hang on.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// A fault and the least size of it that this job's photos would have shown.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct DetectableRecord {
     /// Code of the finding.
     pub code: String,
@@ -20,7 +21,7 @@ pub struct DetectableRecord {
 }
 
 /// How far a check's value changes when something is left out or assumed otherwise.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct SensitivityRecord {
     /// Index of the check in `checks`.
     pub check: usize,

@@ -7,6 +7,7 @@ mod doubt;
 mod facts;
 mod photo_look;
 mod plan;
+mod schema;
 mod training;
 mod trends;
 mod types;
@@ -17,6 +18,7 @@ pub use doubt::{DetectableRecord, SensitivityRecord};
 pub use facts::{CheckFacts, ContextFacts, Facts, FindingFacts};
 pub use photo_look::{LookedCarrier, LookedMarker, PhotoLook};
 pub use plan::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedStation, PredictedCheck, SetupCheckRecord};
+pub use schema::{schema, schemas};
 pub use training::{DrillAnswer, DrillMark, GalleryEntry, JobMark, MarkedAnswer};
 pub use trends::{
     AttemptsRecord, CapabilityRecord, ChartRecord, CusumRecord, EffectRecord, FindingCount, GroupRecord, JobPointer,

@@ -1,13 +1,14 @@
 //! The record of one photo looked at on its own (`photo-look/1`), before there
 //! is a measurement: what it shows, what it misses, whether to take it again.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::FindingRecord;
 
 /// One photo. Positions lie in the upright picture, px, pixel centres at whole
 /// numbers.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct PhotoLook {
     /// Always `photo-look/1`.
     pub format: String,
@@ -35,7 +36,7 @@ pub struct PhotoLook {
 }
 
 /// A marker in the upright picture.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct LookedMarker {
     /// Code number.
     pub id: u32,
@@ -46,7 +47,7 @@ pub struct LookedMarker {
 }
 
 /// How much of a carrier a photo shows.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct LookedCarrier {
     /// Its name.
     pub name: String,

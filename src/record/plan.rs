@@ -1,9 +1,10 @@
 //! The record of a plan (`plan/1`): where to stand and what it will be worth.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// A plan. Positions in the vehicle frame, mm.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct PlanRecord {
     /// Always `plan/1`.
     pub format: String,
@@ -32,7 +33,7 @@ pub struct PlanRecord {
 }
 
 /// One station.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct PlannedStation {
     /// The camera.
     pub position_mm: [f64; 3],
@@ -45,7 +46,7 @@ pub struct PlannedStation {
 }
 
 /// What is predicted for one check.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct PredictedCheck {
     /// Quantity's name.
     pub quantity: String,
@@ -74,7 +75,7 @@ pub struct PredictedCheck {
 }
 
 /// The fewest photos that can decide a check.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct LeastPhotos {
     /// Quantity's name.
     pub quantity: String,
@@ -91,7 +92,7 @@ pub struct LeastPhotos {
 }
 
 /// The bay of a plan.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct PlanBay {
     /// Clear width, the vehicle in the middle.
     pub width_mm: f64,
@@ -112,7 +113,7 @@ pub struct PlanBay {
 }
 
 /// A carrier in the drawing.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct PlanBody {
     /// Its name.
     pub name: String,
@@ -129,7 +130,7 @@ pub struct PlanBody {
 }
 
 /// A set-up sheet explained and examined (`setup-check/1`).
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct SetupCheckRecord {
     /// Always `setup-check/1`.
     pub format: String,

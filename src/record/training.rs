@@ -1,5 +1,6 @@
 //! Records of practice: the gallery of mistakes, drills and their marks.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::types::JobRecord;
@@ -22,7 +23,7 @@ pub struct GalleryEntry {
 }
 
 /// A mistake of a drill, as hidden or as answered.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct DrillAnswer {
     /// The job.
     pub job: String,
@@ -37,7 +38,7 @@ pub struct DrillAnswer {
 }
 
 /// A mistake with what was said of it.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct MarkedAnswer {
     /// What is true.
     pub truth: DrillAnswer,
@@ -52,7 +53,7 @@ pub struct MarkedAnswer {
 }
 
 /// One job of a drill, marked.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct JobMark {
     /// The job.
     pub job: String,
@@ -69,7 +70,7 @@ pub struct JobMark {
 }
 
 /// A drill, marked: a line of the progress file.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct DrillMark {
     /// Always `drill-mark/1`.
     pub format: String,

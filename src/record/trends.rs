@@ -2,13 +2,14 @@
 
 use std::collections::BTreeMap;
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::verdict::Verdict;
 
 /// What an archive of results says together. Sizes of misplacements are
 /// (value - nominal) / tolerance, "tolerances", where nothing else is said.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct TrendsRecord {
     /// Always `trends/1`.
     pub format: String,
@@ -45,7 +46,7 @@ pub struct TrendsRecord {
 }
 
 /// What was read.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, Default)]
 pub struct ReadRecord {
     /// Results counted.
     pub results: usize,
@@ -62,7 +63,7 @@ pub struct ReadRecord {
 }
 
 /// How many jobs ended with a verdict.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct VerdictShare {
     /// The verdict.
     pub verdict: Verdict,
@@ -75,7 +76,7 @@ pub struct VerdictShare {
 }
 
 /// How effects were told from chance.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct TestsRecord {
     /// Tests made.
     pub count: usize,
@@ -90,7 +91,7 @@ pub struct TestsRecord {
 }
 
 /// The design of the weekly chart of cumulative sums.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct CusumRecord {
     /// Standard deviations of a weekly mean.
     pub allowance: f64,
@@ -103,7 +104,7 @@ pub struct CusumRecord {
 }
 
 /// Something that stands out beyond chance.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct EffectRecord {
     /// `shift` (always to one side), `change` (from some week on), `sheet` (the set-up
     /// sheet wants something else than everybody does) or `finding` (a finding more often than elsewhere).
@@ -150,7 +151,7 @@ pub struct EffectRecord {
 }
 
 /// A week's mean deviation, other factors taken out.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct WeekMean {
     /// `2026-W30`.
     pub week: String,
@@ -163,7 +164,7 @@ pub struct WeekMean {
 }
 
 /// One kind of misplacement.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct MisplacementRecord {
     /// The quantity.
     pub quantity: String,
@@ -188,7 +189,7 @@ pub struct MisplacementRecord {
 }
 
 /// How often a finding was made.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct FindingCount {
     /// The code.
     pub code: String,
@@ -203,7 +204,7 @@ pub struct FindingCount {
 }
 
 /// One technician, bay, week, ...
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct GroupRecord {
     /// Its name.
     pub name: String,
@@ -228,7 +229,7 @@ pub struct GroupRecord {
 }
 
 /// A group's mean deviation in one quantity.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct TendencyRecord {
     /// The quantity.
     pub quantity: String,
@@ -241,7 +242,7 @@ pub struct TendencyRecord {
 }
 
 /// First attempts against last ones of the same repair order.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, Default)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, Default)]
 pub struct AttemptsRecord {
     /// Repair orders with more than one attempt.
     pub series: usize,
@@ -260,7 +261,7 @@ pub struct AttemptsRecord {
 }
 
 /// Individuals and moving ranges of one quantity, the latest first attempts.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct ChartRecord {
     /// The quantity.
     pub quantity: String,
@@ -277,7 +278,7 @@ pub struct ChartRecord {
 }
 
 /// Capability of one quantity under one sheet, first attempts.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct CapabilityRecord {
     /// The set-up sheet.
     pub setup: String,
@@ -296,7 +297,7 @@ pub struct CapabilityRecord {
 }
 
 /// A job that something points to.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct JobPointer {
     /// The job's number.
     pub job: String,

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::context::{Context, SheetRecord, Tool};
@@ -11,7 +12,7 @@ use crate::verdict::{Level, Verdict};
 /// Everything that one verification found, and from which inputs (`result/1`).
 /// Lengths in mm, angles in degrees, pixels on the stored grid; poses in the
 /// vehicle frame.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct JobRecord {
     /// Always `result/1`.
     pub format: String,
@@ -81,7 +82,7 @@ impl JobRecord {
 }
 
 /// The body against the sheet's arch heights.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct RideHeightRecord {
     /// Mean height over the wanted one, mm.
     pub height_mm: f64,
@@ -96,7 +97,7 @@ pub struct RideHeightRecord {
 }
 
 /// One more photo that would decide checks.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct NextPhotoRecord {
     /// The camera, vehicle frame.
     pub position_mm: [f64; 3],
@@ -112,7 +113,7 @@ pub struct NextPhotoRecord {
 }
 
 /// How far a body's poses before and after the calibration differ.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct MovedRecord {
     /// The stand's carrier, or "vehicle".
     pub body: String,
@@ -131,7 +132,7 @@ pub struct MovedRecord {
 }
 
 /// One attempt of a series.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct AttemptRecord {
     /// The job's number.
     pub job: String,
@@ -151,7 +152,7 @@ pub struct AttemptRecord {
 }
 
 /// A photo of an attempt.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct AttemptPhoto {
     /// Path in its job folder.
     pub file: String,
@@ -160,7 +161,7 @@ pub struct AttemptPhoto {
 }
 
 /// A file that was read.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct InputRecord {
     /// job, setup, rig, layout, camera, photo or attachment.
     pub role: String,
@@ -174,7 +175,7 @@ pub struct InputRecord {
 }
 
 /// One check of the sheet.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct CheckRecord {
     /// Quantity's name.
     pub quantity: String,
@@ -234,7 +235,7 @@ pub struct CheckRecord {
 }
 
 /// One source of a check's uncertainty.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct BudgetLine {
     /// The source in words.
     pub source: String,
@@ -245,7 +246,7 @@ pub struct BudgetLine {
 }
 
 /// A measured quantity.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct MeasuredRecord {
     /// mm or deg.
     pub unit: String,
@@ -258,7 +259,7 @@ pub struct MeasuredRecord {
 }
 
 /// Where a carrier was, in the vehicle frame.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct CarrierRecord {
     /// Its name.
     pub name: String,
@@ -277,7 +278,7 @@ pub struct CarrierRecord {
 }
 
 /// 1 sigma of a carrier's pose.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct CarrierUncertainty {
     /// Of the origin along the vehicle's axes, mm.
     pub position_mm: [f64; 3],
@@ -286,7 +287,7 @@ pub struct CarrierUncertainty {
 }
 
 /// One photo.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct PhotoRecord {
     /// Path as the job names it.
     pub file: String,
@@ -340,7 +341,7 @@ pub struct PhotoRecord {
 }
 
 /// A solved carrier drawn into a photo.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Outline {
     /// The carrier.
     pub carrier: String,
@@ -350,7 +351,7 @@ pub struct Outline {
 }
 
 /// One marker in one photo.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct MarkerRecord {
     /// Code number.
     pub id: u32,
@@ -371,7 +372,7 @@ pub struct MarkerRecord {
 }
 
 /// A reading against the photos.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct ReadingRecord {
     /// Quantity's name.
     pub quantity: String,
@@ -399,7 +400,7 @@ pub struct ReadingRecord {
 }
 
 /// A kept file.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct AttachmentRecord {
     /// Path as the job names it.
     pub file: String,
@@ -410,7 +411,7 @@ pub struct AttachmentRecord {
 }
 
 /// What is wrong or worth knowing.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct FindingRecord {
     /// One of the formats page's codes.
     pub code: String,

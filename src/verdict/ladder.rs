@@ -1,9 +1,10 @@
 //! The words of judgement, ordered.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// The ladder of verdicts.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "lowercase")]
 pub enum Verdict {
     /// Proven to be within tolerance.
@@ -49,7 +50,7 @@ impl Verdict {
 }
 
 /// How much a finding weighs.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "lowercase")]
 pub enum Level {
     /// The measurement can't be trusted: the job is unusable.

@@ -36,7 +36,7 @@ pub(crate) fn least(n: usize) -> usize {
 /// In how many of `n` jobs a flaw is among the findings.
 fn found(flaw: &Planted, n: u64) -> usize {
     let one = |seed: u64| {
-        let judged = judge(&(flaw.make)(70_000 + seed), &sheet(), &job());
+        let judged = judge(&flaw.make(70_000 + seed), &sheet(), &job());
         if !judged.has(flaw.code) {
             let words: Vec<String> = judged.findings.iter().map(|f| format!("{}: {}", f.code, f.message)).collect();
             println!("   missed {} {seed}: {}", flaw.what, words.join(" | "));

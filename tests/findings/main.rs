@@ -3,11 +3,13 @@
 #![cfg(test)]
 #![allow(clippy::unwrap_used, reason = "a test may stop where its own support fails")]
 
+mod acceptance;
 mod bench;
 mod campaign;
 #[path = "../common/mod.rs"]
 mod common;
 mod datums;
+mod defect;
 mod phases;
 mod photos;
 mod plain;

@@ -17,4 +17,5 @@ mod lens;
 mod pdf;
 mod photo;
 mod poses;
+mod schemas;
 mod statistics;

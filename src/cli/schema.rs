@@ -1,0 +1,33 @@
+//! `baywitness schema`.
+
+use super::UNREADABLE;
+use super::output::{complain, say};
+use crate::record;
+
+/// Options as typed.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// A format, such as result/1; none lists those that there are
+    #[arg(value_name = "FORMAT")]
+    format: Option<String>,
+}
+
+/// Prints the JSON schema of a format.
+pub(super) fn run(arguments: &Arguments) -> u8 {
+    let Some(format) = &arguments.format else {
+        let names: String = record::schemas().map(|name| format!("{name}\n")).collect();
+        say(&names, None);
+        return 0;
+    };
+    match record::schema(format) {
+        Some(text) => {
+            say(&text, None);
+            0
+        }
+        None => {
+            let names: Vec<&str> = record::schemas().collect();
+            complain(&format!("\"{format}\" has no schema: name one of {}", names.join(", ")));
+            UNREADABLE
+        }
+    }
+}

@@ -1,0 +1,225 @@
+//! What README and docs say can be done: every link leads somewhere, every
+//! command is one that the program knows, the schemas are those of the types and
+//! every key that a reader knows is in the page of formats.
+
+#![cfg(test)]
+#![allow(clippy::unwrap_used, reason = "test support: a panic is the message")]
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use baywitness::{cli, record};
+
+fn root() -> &'static Path {
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+}
+
+fn markdown_below(folder: &Path, found: &mut Vec<PathBuf>) {
+    for path in fs::read_dir(folder).unwrap().map(|e| e.unwrap().path()) {
+        if path.is_dir() {
+            markdown_below(&path, found);
+        } else if path.extension().is_some_and(|e| e == "md") {
+            found.push(path);
+        }
+    }
+}
+
+/// README, DEVELOPERS, CHANGELOG and everything in docs and samples, with its text.
+fn pages() -> Vec<(PathBuf, String)> {
+    let mut found: Vec<PathBuf> = ["README.md", "DEVELOPERS.md", "CHANGELOG.md"].map(|n| root().join(n)).into();
+    for folder in ["docs", "samples", "models"] {
+        markdown_below(&root().join(folder), &mut found);
+    }
+    found.into_iter().map(|path| (path.clone(), fs::read_to_string(path).unwrap())).collect()
+}
+
+/// The id that a heading has where Markdown is shown.
+fn anchor(heading: &str) -> String {
+    let plain = heading.trim_start_matches('#').trim().to_lowercase();
+    plain
+        .chars()
+        .filter(|c| c.is_alphanumeric() || "-_ ".contains(*c))
+        .map(|c| if c == ' ' { '-' } else { c })
+        .collect()
+}
+
+fn has_anchor(text: &str, wanted: &str) -> bool {
+    text.lines().filter(|l| l.starts_with('#')).any(|l| anchor(l) == wanted)
+}
+
+#[test]
+fn every_link_leads_somewhere() {
+    let (mut wrong, mut tried) = (Vec::new(), 0);
+    for (page, text) in pages() {
+        for rest in text.split("](").skip(1) {
+            let target = rest.split(')').next().unwrap();
+            if target.contains("://") {
+                continue;
+            }
+            tried += 1;
+            let (file, part) = target.split_once('#').unwrap_or((target, ""));
+            let path = if file.is_empty() { page.clone() } else { page.parent().unwrap().join(file) };
+            let there = path.exists()
+                && (part.is_empty() || fs::read_to_string(&path).is_ok_and(|text| has_anchor(&text, part)));
+            if !there {
+                wrong.push(format!("{}: {target}", page.display()));
+            }
+        }
+    }
+    assert!(tried > 20, "{tried} links");
+    assert!(wrong.is_empty(), "{wrong:#?}");
+}
+
+/// Command lines of `console` blocks, and commands in running text with what follows the program's name.
+fn commands(text: &str) -> Vec<String> {
+    let mut found = Vec::new();
+    let mut inside = false;
+    for line in text.lines() {
+        if let Some(kind) = line.trim_start().strip_prefix("```") {
+            inside = !inside && kind.starts_with("console");
+        } else if let Some(command) = line.trim_start().strip_prefix("$ ").filter(|_| inside) {
+            found.push(command.split("    #").next().unwrap().trim().to_owned());
+        }
+    }
+    // In running text a command may go over the end of a line.
+    let flowing = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    let quoted = flowing.split('`').skip(1).step_by(2).filter(|q| q.starts_with("baywitness "));
+    found.extend(quoted.map(str::to_owned));
+    found
+}
+
+/// What is written for a value, as one that its option takes.
+fn filled_in(argument: &str) -> String {
+    match argument.trim_end_matches("...").trim_end_matches('…') {
+        "N" => "2".to_owned(),
+        "SHELL" => "bash".to_owned(),
+        "ADDR:PORT" => "127.0.0.1:1".to_owned(),
+        "X,Y,Z" => "1,2,3".to_owned(),
+        plain => plain.to_owned(),
+    }
+}
+
+/// The program's arguments where a command is one of this program.
+fn arguments(command: &str) -> Option<Vec<String>> {
+    let own = command
+        .strip_prefix("baywitness ")
+        .or_else(|| command.strip_prefix("cargo run --release -- "))
+        .or_else(|| command.strip_prefix("sudo baywitness "))?;
+    Some(own.split_whitespace().map(filled_in).collect())
+}
+
+#[test]
+fn every_command_is_one_that_the_program_knows() {
+    let (mut wrong, mut tried) = (Vec::new(), 0);
+    for (page, text) in pages() {
+        for command in commands(&text) {
+            let Some(arguments) = arguments(&command) else { continue };
+            tried += 1;
+            let typed = std::iter::once("baywitness".to_owned()).chain(arguments);
+            if let Err(e) = cli::command().try_get_matches_from(typed) {
+                // Help and version end the parser as well.
+                if e.use_stderr() {
+                    wrong.push(format!("{}: {command}: {e}", page.display()));
+                }
+            }
+        }
+    }
+    assert!(tried > 25, "{tried} commands");
+    assert!(wrong.is_empty(), "{wrong:#?}");
+}
+
+/// A command with a wrong option is found: the check can fail.
+#[test]
+fn a_wrong_command_would_be_found() {
+    let found =
+        commands("```console\n$ baywitness sheet bay-a4 --nothing x    # a note\n```\nand `baywitness\ncheck DIR`.");
+    assert_eq!(found, ["baywitness sheet bay-a4 --nothing x", "baywitness check DIR"]);
+    let parse = |c: &str| {
+        let typed = std::iter::once("baywitness".to_owned()).chain(arguments(c).unwrap());
+        cli::command().try_get_matches_from(typed).is_ok()
+    };
+    assert!(!parse(&found[0]) && parse(&found[1]));
+}
+
+/// What the README begins with, and every command that writes a file in a moment, in a folder of its own.
+#[test]
+fn commands_that_take_a_moment_do_what_is_said() {
+    let room = tempfile::tempdir().unwrap();
+    let quick = ["sheet ", "explain ", "schema ", "completions ", "man ", "setup check "];
+    let mut done = 0;
+    for (page, text) in pages() {
+        for command in commands(&text) {
+            let Some(arguments) = arguments(&command) else { continue };
+            let line = arguments.join(" ");
+            // A word in capitals stands for something.
+            let stands_for = |a: &String| a.len() > 1 && a.chars().all(|c| c.is_ascii_uppercase() || c == '-');
+            if !quick.iter().any(|q| line.starts_with(q)) || arguments.iter().any(stands_for) {
+                continue;
+            }
+            let out = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+                .args(&arguments)
+                .current_dir(&room)
+                .env_remove("BAYWITNESS_MODELS")
+                .output()
+                .unwrap();
+            let said = String::from_utf8_lossy(&out.stderr);
+            assert!(out.status.success(), "{}: {command}: {said}", page.display());
+            if let Some(at) = arguments.iter().position(|a| a == "--out") {
+                assert!(room.path().join(&arguments[at + 1]).exists(), "{command} wrote nothing");
+            }
+            done += 1;
+        }
+    }
+    assert!(done >= 5, "{done} commands");
+}
+
+/// `BAYWITNESS_WRITE_SCHEMAS=1` writes them anew.
+#[test]
+fn the_schemas_beside_the_page_are_those_of_the_types() {
+    let folder = root().join("docs/formats");
+    for format in record::schemas() {
+        let path = folder.join(format!("{}.schema.json", format.replace('/', "-")));
+        let made = record::schema(format).unwrap();
+        if std::env::var_os("BAYWITNESS_WRITE_SCHEMAS").is_some() {
+            fs::write(&path, &made).unwrap();
+        }
+        let kept = fs::read_to_string(&path).unwrap_or_default();
+        assert!(
+            kept == made,
+            "{} is not what the types say: BAYWITNESS_WRITE_SCHEMAS=1 writes it anew",
+            path.display()
+        );
+    }
+    assert_eq!(record::schema("nothing/1"), None);
+}
+
+/// The readers say which keys they take: `allow(&[...])` in their sources.
+#[test]
+fn every_key_that_a_reader_takes_is_in_the_page_of_formats() {
+    let page = fs::read_to_string(root().join("docs/formats/README.md")).unwrap();
+    let (mut missing, mut tried) = (Vec::new(), 0);
+    for file in [
+        "folder/file.rs",
+        "setup/file.rs",
+        "setup/check_file.rs",
+        "camera/file.rs",
+        "marker/board_file.rs",
+        "marker/rig_file.rs",
+    ] {
+        let source = fs::read_to_string(root().join("src").join(file)).unwrap();
+        for list in source.split("allow(&[").skip(1) {
+            for key in list.split(']').next().unwrap().split('"').skip(1).step_by(2) {
+                tried += 1;
+                if !page.contains(&format!("`{key}`"))
+                    && !page.contains(&format!("{key}]"))
+                    && !page.contains(&format!("`{key} ="))
+                {
+                    missing.push(format!("{file}: {key}"));
+                }
+            }
+        }
+    }
+    assert!(tried > 80, "{tried} keys");
+    assert!(missing.is_empty(), "{missing:#?}");
+}

@@ -9,6 +9,7 @@ use super::answers::{Questions, line_of};
 use super::assign::Assignment;
 use super::convert::{Parts, record};
 use super::doubts::{elsewhere, photo_facts};
+use super::look::Looked;
 use super::opened::Opened;
 use super::photo_look::looks;
 use super::photo_memory::PhotoMemory;
@@ -34,7 +35,19 @@ pub struct Options {
 /// # Errors
 /// An input that cannot be read or decoded; everything else is a verdict.
 pub fn verify(path: &Path, options: &Options) -> Result<JobRecord, Error> {
-    Ok(judge(Opened::read(path, options)?))
+    verify_and(path, options, |_, _| ()).map(|(record, ())| record)
+}
+
+/// The same for who also wants something of the opened job: its files and
+/// photos are opened and read once.
+pub(super) fn verify_and<T>(
+    path: &Path,
+    options: &Options,
+    take: impl FnOnce(&JobFolder, &[Looked]) -> T,
+) -> Result<(JobRecord, T), Error> {
+    let opened = Opened::read(path, options)?;
+    let taken = take(&opened.folder, &opened.photos);
+    Ok((judge(opened), taken))
 }
 
 /// The same for a page that verifies after every photo: what was found in known

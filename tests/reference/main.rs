@@ -18,3 +18,5 @@ mod pdf;
 mod photo;
 mod poses;
 mod statistics;
+#[cfg(feature = "parquet")]
+mod tables;

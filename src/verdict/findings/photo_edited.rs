@@ -9,7 +9,7 @@ pub(super) const RULE: Rule = Rule {
     rationale: "What was measured is the picture in the file; a program that wrote it anew may have changed more than its turn.",
     method: "Marks that editing programs leave and cameras do not: a processing program named in the record, an editor's data \
              block, a history of edits, a time of writing more than a minute after the picture was taken. The record's \
-             thumbnail against the picture: correlation at 24 by 18 cells below 0.7 at the best of four turns, black bars and \
+             thumbnail against the picture: correlation at 24 by 18 cells below 0.85 at the best of four turns, black bars and \
              longer sides cut off. Compression tables are only named beside other marks: phones use the standard's tables \
              too. An edit that leaves no mark, or one of a small part of the picture, is not seen; a harmless turn or rename \
              in a gallery may leave one.",
@@ -38,7 +38,7 @@ pub(super) const EXPLAIN: &[Explanation] = &[
 ];
 
 /// A thumbnail of the same picture correlates by more than .95 however it was made.
-const ALIKE: f64 = 0.7;
+const ALIKE: f64 = 0.85;
 
 fn find(case: &Case) -> Vec<Finding> {
     case.photos.iter().flat_map(|photo| [edited(case, photo), other_thumbnail(photo)]).flatten().collect()

@@ -148,21 +148,26 @@ fn summary(audit: &Audit, out: &Path) -> String {
 
 /// The page and the tables, a few jobs at a time.
 fn write_reports(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::error::Error>> {
-    let mut page = archive_start("Audit of set-ups", &counts(audit));
-    let mut table = csv::Writer::from_writer(Vec::new());
+    let mut page = ledger.create("report.html")?;
+    page.write_all(archive_start("Audit of set-ups", &counts(audit)).as_bytes())?;
+    let mut table = csv::Writer::from_writer(ledger.create("audit.csv")?);
     table.write_record(COLUMNS)?;
-    let mut failed: Option<csv::Error> = None;
+    let mut failed: Option<Box<dyn std::error::Error>> = None;
     audit::each_outcome(ledger, &audit.lines, |_, line, outcome| {
-        page.push_str(&with_row(line, &outcome, archive_row));
-        if let Err(e) = table.write_record(fields(line, &outcome)) {
+        let row = with_row(line, &outcome, archive_row);
+        let written = page.write_all(row.as_bytes()).map_err(Into::into);
+        let written = written.and_then(|()| table.write_record(fields(line, &outcome)).map_err(Into::into));
+        if let Err(e) = written {
             failed.get_or_insert(e);
         }
     })?;
     failed.map_or(Ok(()), Err)?;
-    page.push_str(&archive_end());
-    ledger.write("report.html", page.as_bytes())?;
-    ledger.write("audit.csv", &table.into_inner()?)?;
-    ledger.write("differences.json", &differences(audit)?)?;
+    page.write_all(archive_end().as_bytes())?;
+    page.finish()?;
+    table.into_inner().map_err(|e| e.into_error())?.finish()?;
+    let mut changed = ledger.create("differences.json")?;
+    changed.write_all(&differences(audit)?)?;
+    changed.finish()?;
     #[cfg(feature = "parquet")]
     write_parquet(ledger, audit)?;
     Ok(())
@@ -217,7 +222,8 @@ fn write_parquet(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::erro
     audit::each_outcome(ledger, &audit.lines, |_, _, outcome| {
         quantities.extend(outcome.iter().flat_map(|record| crate::report::table_quantities(record)));
     })?;
-    let mut table = crate::report::ArchiveTable::new(quantities.into_iter().collect())?;
+    let mut table =
+        crate::report::ArchiveTable::new(ledger.create("audit.parquet")?, quantities.into_iter().collect())?;
     let mut failed = None;
     audit::each_outcome(ledger, &audit.lines, |_, line, outcome| {
         if let Err(e) = with_row(line, &outcome, |row| table.push(row)) {
@@ -225,7 +231,7 @@ fn write_parquet(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::erro
         }
     })?;
     failed.map_or(Ok(()), Err)?;
-    ledger.write("audit.parquet", &table.finish()?)?;
+    table.finish()?.finish()?;
     Ok(())
 }
 

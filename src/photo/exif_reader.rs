@@ -79,7 +79,9 @@ pub fn private_values(bytes: &[u8]) -> Vec<(String, String)> {
             .take(TEXT_MAX)
             .collect(),
     };
-    record.fields().filter(private).map(|field| (field.tag.to_string(), shown(field))).collect()
+    // North or west stands beside the figure that it belongs to.
+    let letter = |field: &&Field| field.tag.to_string().ends_with("Ref");
+    record.fields().filter(private).filter(|f| !letter(f)).map(|field| (field.tag.to_string(), shown(field))).collect()
 }
 
 struct Record<'a>(&'a exif::Exif);

@@ -6,6 +6,7 @@
 //! stands at the same place of each list of its group. A job with two checks of
 //! one quantity has the first of them in the flat columns, all in the lists.
 
+use std::io::Write;
 use std::sync::Arc;
 
 use parquet::data_type::{ByteArray, ByteArrayType, DataType, DoubleType, Int32Type, Int64Type};
@@ -49,9 +50,9 @@ struct Column {
 
 /// A table that is being written.
 #[derive(Debug)]
-pub struct ArchiveTable {
+pub struct ArchiveTable<W: Write + Send> {
     quantities: Vec<String>,
-    writer: SerializedFileWriter<Vec<u8>>,
+    writer: SerializedFileWriter<W>,
     columns: Vec<Column>,
     rows: usize,
 }
@@ -74,16 +75,16 @@ fn key(check: &CheckRecord) -> String {
     key.chars().map(|c| if c.is_ascii_alphanumeric() || "_@#-".contains(c) { c } else { '_' }).collect()
 }
 
-impl ArchiveTable {
+impl<W: Write + Send> ArchiveTable<W> {
     /// A table with flat columns for these quantities ([`table_quantities`]).
     ///
     /// # Errors
     /// None that a quantity's name can cause.
-    pub fn new(quantities: Vec<String>) -> Result<Self, TableError> {
+    pub fn new(sink: W, quantities: Vec<String>) -> Result<Self, TableError> {
         let columns = columns(None, &quantities);
         let schema = Arc::new(parse_message_type(&message(&columns))?);
         let properties = Arc::new(WriterProperties::builder().set_created_by(created_by()).build());
-        let writer = SerializedFileWriter::new(Vec::new(), schema, properties)?;
+        let writer = SerializedFileWriter::new(sink, schema, properties)?;
         Ok(ArchiveTable { quantities, writer, columns, rows: 0 })
     }
 
@@ -108,11 +109,11 @@ impl ArchiveTable {
         if self.rows == ROWS { self.flush() } else { Ok(()) }
     }
 
-    /// The file's bytes.
+    /// Ends the table and gives back what it was written to.
     ///
     /// # Errors
     /// None that a table can cause.
-    pub fn finish(mut self) -> Result<Vec<u8>, TableError> {
+    pub fn finish(mut self) -> Result<W, TableError> {
         self.flush()?;
         Ok(self.writer.into_inner()?)
     }
@@ -127,14 +128,17 @@ impl ArchiveTable {
         let mut group = self.writer.next_row_group()?;
         for column in columns {
             match column.cells {
-                Cells::Text(cells) => flat::<ByteArrayType>(&mut group, cells.into_iter().map(bytes))?,
-                Cells::Integer(cells) => flat::<Int32Type>(&mut group, cells.into_iter())?,
-                Cells::Time(cells) => flat::<Int64Type>(&mut group, cells.into_iter())?,
-                Cells::Number(cells) => flat::<DoubleType>(&mut group, cells.into_iter())?,
+                Cells::Text(cells) => flat::<ByteArrayType, _>(&mut group, cells.into_iter().map(bytes))?,
+                Cells::Integer(cells) => flat::<Int32Type, _>(&mut group, cells.into_iter())?,
+                Cells::Time(cells) => flat::<Int64Type, _>(&mut group, cells.into_iter())?,
+                Cells::Number(cells) => flat::<DoubleType, _>(&mut group, cells.into_iter())?,
                 Cells::Texts(lists) => {
-                    listed::<ByteArrayType>(&mut group, lists.into_iter().map(|l| l.into_iter().map(bytes).collect()))?;
+                    listed::<ByteArrayType, _>(
+                        &mut group,
+                        lists.into_iter().map(|l| l.into_iter().map(bytes).collect()),
+                    )?;
                 }
-                Cells::Numbers(lists) => listed::<DoubleType>(&mut group, lists.into_iter())?,
+                Cells::Numbers(lists) => listed::<DoubleType, _>(&mut group, lists.into_iter())?,
             }
         }
         group.close()?;
@@ -150,20 +154,26 @@ fn bytes(text: Option<String>) -> Option<ByteArray> {
     text.map(|t| ByteArray::from(t.into_bytes()))
 }
 
-type Group<'a> = parquet::file::writer::SerializedRowGroupWriter<'a, Vec<u8>>;
+type Group<'a, W> = parquet::file::writer::SerializedRowGroupWriter<'a, W>;
 
-fn flat<T: DataType>(group: &mut Group, cells: impl Iterator<Item = Option<T::T>>) -> Result<(), TableError> {
+fn flat<T: DataType, W: Write + Send>(
+    group: &mut Group<W>,
+    cells: impl Iterator<Item = Option<T::T>>,
+) -> Result<(), TableError> {
     let (mut values, mut defined) = (Vec::new(), Vec::new());
     for cell in cells {
         defined.push(i16::from(cell.is_some()));
         values.extend(cell);
     }
-    write::<T>(group, &values, &defined, None)
+    write::<T, _>(group, &values, &defined, None)
 }
 
 /// Levels of a list's leaf: 0 an empty list, 1 an element without a value, 2 one
 /// with; repeated where it is not the first of its row.
-fn listed<T: DataType>(group: &mut Group, lists: impl Iterator<Item = Vec<Option<T::T>>>) -> Result<(), TableError> {
+fn listed<T: DataType, W: Write + Send>(
+    group: &mut Group<W>,
+    lists: impl Iterator<Item = Vec<Option<T::T>>>,
+) -> Result<(), TableError> {
     let (mut values, mut defined, mut repeated) = (Vec::new(), Vec::new(), Vec::new());
     for list in lists {
         if list.is_empty() {
@@ -176,11 +186,11 @@ fn listed<T: DataType>(group: &mut Group, lists: impl Iterator<Item = Vec<Option
             values.extend(cell);
         }
     }
-    write::<T>(group, &values, &defined, Some(&repeated))
+    write::<T, _>(group, &values, &defined, Some(&repeated))
 }
 
-fn write<T: DataType>(
-    group: &mut Group,
+fn write<T: DataType, W: Write + Send>(
+    group: &mut Group<W>,
     values: &[T::T],
     defined: &[i16],
     repeated: Option<&[i16]>,

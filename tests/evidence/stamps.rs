@@ -199,7 +199,7 @@ fn one_file_is_stamped_and_stays_one() {
     let whole = fs::read(&file).unwrap();
     let (code, text) = run(&[&file, Path::new("--answer"), &dir.path().join("answer.tsr")], &["stamp"], None);
     assert_eq!(code, 2, "{text}");
-    assert!(whole == fs::read(&file).unwrap() && !text.contains(".tmp"), "{text}");
+    assert!(whole == fs::read(&file).unwrap(), "{text}");
     let beside = fs::read_dir(dir.path()).unwrap().filter(|e| e.as_ref().unwrap().path().is_dir()).count();
     assert_eq!(beside, 2, "nothing is unpacked beside it");
 }

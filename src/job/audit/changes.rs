@@ -78,7 +78,7 @@ fn label(check: &CheckRecord) -> String {
 /// Both values with their standard uncertainties, where they differ by more than rounding.
 fn moved(was: &CheckRecord, is: &CheckRecord) -> Option<(String, String, Option<f64>)> {
     let shown = |c: &CheckRecord| match (c.value, c.standard_uncertainty) {
-        (Some(value), Some(u)) => format!("{value} {} (u {u})", c.unit),
+        (Some(value), Some(u)) => format!("{value:.4} {} (u {u:.4})", c.unit),
         _ => "not determined".to_owned(),
     };
     let (Some(a), Some(u)) = (was.value, was.standard_uncertainty) else {

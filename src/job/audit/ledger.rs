@@ -4,7 +4,7 @@
 
 use std::collections::BTreeMap;
 use std::fs::{self, File, OpenOptions};
-use std::io::{self, BufRead, BufReader, Write};
+use std::io::{self, BufRead, BufReader, BufWriter, Write};
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 
@@ -134,12 +134,12 @@ impl Ledger {
         Ok(())
     }
 
-    /// Writes another file of the audit, whole or not at all.
+    /// Begins another file of the audit, which appears whole or not at all.
     ///
     /// # Errors
     /// The disk does not take it.
-    pub fn write(&self, name: &str, bytes: &[u8]) -> Result<(), LedgerError> {
-        write_whole(&self.folder.join(name), bytes)
+    pub fn create(&self, name: &str) -> Result<WholeFile, LedgerError> {
+        WholeFile::create(&self.folder.join(name))
     }
 }
 
@@ -198,26 +198,59 @@ fn read(path: &Path) -> Result<BTreeMap<String, Judged>, LedgerError> {
 }
 
 fn write_lines<'a>(path: &Path, lines: impl Iterator<Item = &'a Judged>) -> Result<(), LedgerError> {
-    let mut text = String::new();
+    let mut file = WholeFile::create(path)?;
     for line in lines {
-        text.push_str(&serde_json::to_string(line).unwrap_or_default());
-        text.push('\n');
+        let text = serde_json::to_string(line).unwrap_or_default();
+        writeln!(file, "{text}").map_err(failed("write", path))?;
     }
-    write_whole(path, text.as_bytes())
+    file.finish()
 }
 
-/// Beside it first, on the disk, then renamed.
+/// A file that is written beside its place first, and gets its name when it is on the disk.
+#[derive(Debug)]
+pub struct WholeFile {
+    file: BufWriter<File>,
+    beside: PathBuf,
+    path: PathBuf,
+}
+
+impl WholeFile {
+    fn create(path: &Path) -> Result<Self, LedgerError> {
+        let mut beside = path.as_os_str().to_owned();
+        beside.push(".part");
+        let beside = PathBuf::from(beside);
+        let file = BufWriter::new(File::create(&beside).map_err(failed("write", path))?);
+        Ok(WholeFile { file, beside, path: path.to_path_buf() })
+    }
+
+    /// Puts the file in its place.
+    ///
+    /// # Errors
+    /// The disk does not take it.
+    pub fn finish(self) -> Result<(), LedgerError> {
+        let WholeFile { file, beside, path } = self;
+        let write = || {
+            file.into_inner().map_err(io::IntoInnerError::into_error)?.sync_data()?;
+            fs::rename(&beside, &path)
+        };
+        write().map_err(failed("write", &path))
+    }
+}
+
+impl Write for WholeFile {
+    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+        self.file.write(bytes)
+    }
+
+    fn flush(&mut self) -> io::Result<()> {
+        self.file.flush()
+    }
+}
+
 fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), LedgerError> {
-    let mut beside = path.as_os_str().to_owned();
-    beside.push(".part");
-    let beside = PathBuf::from(beside);
-    let write = || {
-        let mut file = File::create(&beside)?;
-        file.write_all(bytes)?;
-        file.sync_data()?;
-        fs::rename(&beside, path)
-    };
-    write().map_err(failed("write", path))
+    let mut file = WholeFile::create(path)?;
+    file.write_all(bytes).map_err(failed("write", path))?;
+    file.finish()
 }
 
 fn failed(doing: &'static str, path: &Path) -> impl FnOnce(io::Error) -> LedgerError {

@@ -13,5 +13,5 @@ pub use across::Lead;
 pub use changes::{Change, Outcome};
 pub use find::{Found, Sort, find};
 pub use judge::{Judged, judge};
-pub use ledger::{Ledger, LedgerError};
+pub use ledger::{Ledger, LedgerError, WholeFile};
 pub use run::{Audit, Progress, audit, each_outcome};

@@ -163,7 +163,7 @@ const HARMS: [Harm; 25] = [
             fs::remove_file(j.join("setup.toml")).unwrap();
             assert!(Command::new("mkfifo").arg(j.join("setup.toml")).status().unwrap().success());
         },
-        words: "not a regular file",
+        words: "no setup \"setup.toml\"",
         exit: 2,
     },
     Harm {
@@ -174,7 +174,7 @@ const HARMS: [Harm; 25] = [
     },
     Harm {
         name: "other-kit",
-        harm: |j| change(&j.join("rig.toml"), |t| t.replace("id = ", "id = 3")),
+        harm: |j| change(&j.join("rig.toml"), |t| t.replace("id = ", "id = 1")),
         words: "no marker of the rig",
         exit: 4,
     },

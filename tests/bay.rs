@@ -32,6 +32,10 @@ const NEVER_WITHIN: [&str; 6] =
 /// Jobs in which nothing is wrong but where the stand stands.
 const PLAIN: [&str; 8] = ["good", "four", "yaw", "lateral", "distance", "height", "pitch", "roll"];
 
+/// Findings about files that are not what they should be.
+const ABOUT_FILES: [&str; 5] =
+    ["photo-edited", "thumbnail-differs", "focal-length-contradicts", "photo-of-another-day", "markers-of-another-kit"];
+
 struct Case {
     name: String,
     plain: bool,
@@ -119,6 +123,9 @@ impl Case {
         faults
             .extend(self.wanted().iter().filter(|w| !codes.contains(w) && !excused).map(|w| format!("{name}: no {w}")));
         let stops = self.record.findings.iter().filter(|f| matches!(f.level, Level::Stop | Level::Void));
+        // Nothing about these photos' files is odd, and no job is told so.
+        let odd = codes.iter().filter(|c| ABOUT_FILES.contains(c) && !self.wanted().contains(c));
+        faults.extend(odd.map(|c| format!("{name}: {c}")));
         let stray = stops.filter(|f| self.plain && !self.wanted().contains(&f.code.as_str()));
         faults.extend(stray.map(|f| format!("{name}: {} on a plain job: {}", f.code, f.message)));
         faults

@@ -135,3 +135,26 @@ fn a_preview_is_upright_and_maps_stored_positions() {
         }
     }
 }
+
+#[test]
+fn private_values_are_for_who_asks() {
+    let fields = [
+        text(Tag::Make, "Example"),
+        text(Tag::BodySerialNumber, "X-1"),
+        text(Tag::GPSLatitudeRef, "N"),
+        field(
+            Tag::GPSLatitude,
+            Value::Rational([(52, 1), (31, 1), (12, 1)].map(|(num, denom)| Rational { num, denom }).to_vec()),
+        ),
+        field(Tag::MakerNote, Value::Undefined(vec![7; 40], 0)),
+    ];
+    let bytes = picture(32, 16, &tiff(&fields));
+    let values = photo::private_values(&bytes);
+    let of = |name: &str| values.iter().find(|(n, _)| n == name).map(|(_, v)| v.as_str());
+    assert_eq!(of("GPSLatitude"), Some("52 deg 31 min 12 sec N"));
+    assert_eq!((of("BodySerialNumber"), of("MakerNote"), of("Make")), (Some("\"X-1\""), Some("40 bytes"), None));
+    // Nothing but their kinds is in what everybody gets.
+    let exif = format!("{:?}", photo::decode(&bytes, "a.jpg").unwrap().exif);
+    assert!(exif.contains("position (GPS)") && !exif.contains("52") && !exif.contains("X-1"), "{exif}");
+    assert_eq!(photo::private_values(b"no photo"), []);
+}

@@ -39,6 +39,8 @@ fn root() -> &'static Path {
 fn metadata() -> Value {
     let out = Command::new(env!("CARGO"))
         .args(["metadata", "--format-version", "1", "--locked", "--offline"])
+        // Where the program is built with it, what it needs is on this machine.
+        .args(if cfg!(feature = "parquet") { &["--features", "parquet"][..] } else { &[] })
         .current_dir(root())
         .output()
         .unwrap();

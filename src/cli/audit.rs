@@ -11,11 +11,11 @@ use super::check::read_signers;
 use super::output::{complain, say};
 use super::threads::pool;
 use super::verify::worse;
-use crate::evidence::{Signers, is_evidence};
+use crate::evidence::{Signers, is_evidence, is_one_file};
 use crate::folder::Models;
 use crate::job::Options;
-use crate::job::audit::{self, Audit, Found, Judged, Ledger, Progress, Sort};
-use crate::record::{JobRecord, Verdict};
+use crate::job::audit::{self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, Sort};
+use crate::record::Verdict;
 use crate::report::{ArchiveRow, archive_end, archive_row, archive_start};
 
 /// Options as typed.
@@ -30,7 +30,7 @@ pub(super) struct Arguments {
     /// Read job paths from standard input and write one JSON line for each to standard output
     #[arg(long)]
     stdin: bool,
-    /// Judge again what was judged before
+    /// Judge again what was judged before, by any version of the program, and list what that changed
     #[arg(long, conflicts_with = "stdin")]
     recompute: bool,
     /// Whose signatures count: a file of allowed signers, as ssh-keygen has it
@@ -132,40 +132,110 @@ fn summary(audit: &Audit, out: &Path) -> String {
     if across > 0 {
         text.push_str(&format!("{across:8}  share a photo or a set-up with an earlier job: see the report\n"));
     }
+    let changed = audit.lines.iter().filter(|l| !l.changed.is_empty()).count();
+    if changed > 0 {
+        text.push_str(&format!("{changed:8}  say otherwise than before they were recomputed: see the report\n"));
+    }
+    let other = audit.lines.iter().filter(|l| l.version != env!("CARGO_PKG_VERSION")).count();
+    if other > 0 {
+        text.push_str(&format!(
+            "{other:8}  were judged by another version of the program: --recompute judges them again\n"
+        ));
+    }
     text.push_str(&format!("Report: {}\n", out.join("report.html").display()));
     text
 }
 
-/// The page and the table, a job at a time.
+/// The page and the tables, a few jobs at a time.
 fn write_reports(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::error::Error>> {
-    let mut page = archive_start("Audit of set-ups", &counts(audit));
-    let mut table = csv::Writer::from_writer(Vec::new());
+    let mut page = ledger.create("report.html")?;
+    page.write_all(archive_start("Audit of set-ups", &counts(audit)).as_bytes())?;
+    let mut table = csv::Writer::from_writer(ledger.create("audit.csv")?);
     table.write_record(COLUMNS)?;
-    for line in &audit.lines {
-        let result = ledger.result(line)?;
-        let record: Option<JobRecord> = line.verdict.and_then(|_| serde_json::from_value(result.clone()).ok());
-        let message = result["message"].as_str().unwrap_or("its result cannot be read");
-        let evidence = line.evidence.as_ref().map(|words| match &line.signer {
-            Some(who) => format!("{words} by {who}"),
-            None => words.clone(),
-        });
-        let across: Vec<[&str; 3]> =
-            line.across.iter().map(|lead| [&lead.code, &lead.other, &lead.message].map(String::as_str)).collect();
-        page.push_str(&archive_row(&ArchiveRow {
-            path: &line.path,
-            outcome: record.as_ref().ok_or(message),
-            evidence: evidence.as_deref(),
-            across: &across,
-        }));
-        table.write_record(fields(line, record.as_ref(), message))?;
-    }
-    page.push_str(&archive_end());
-    ledger.write("report.html", page.as_bytes())?;
-    ledger.write("audit.csv", &table.into_inner()?)?;
+    let mut failed: Option<Box<dyn std::error::Error>> = None;
+    audit::each_outcome(ledger, &audit.lines, |_, line, outcome| {
+        let row = with_row(line, &outcome, archive_row);
+        let written = page.write_all(row.as_bytes()).map_err(Into::into);
+        let written = written.and_then(|()| table.write_record(fields(line, &outcome)).map_err(Into::into));
+        if let Err(e) = written {
+            failed.get_or_insert(e);
+        }
+    })?;
+    failed.map_or(Ok(()), Err)?;
+    page.write_all(archive_end().as_bytes())?;
+    page.finish()?;
+    table.into_inner().map_err(|e| e.into_error())?.finish()?;
+    let mut changed = ledger.create("differences.json")?;
+    changed.write_all(&differences(audit)?)?;
+    changed.finish()?;
+    #[cfg(feature = "parquet")]
+    write_parquet(ledger, audit)?;
     Ok(())
 }
 
-const COLUMNS: [&str; 17] = [
+/// Gives a line and its outcome to who makes a row of them.
+fn with_row<T>(line: &Judged, outcome: &Outcome, make: impl FnOnce(&ArchiveRow) -> T) -> T {
+    let evidence = line.evidence.as_ref().map(|words| match &line.signer {
+        Some(who) => format!("{words} by {who}"),
+        None => words.clone(),
+    });
+    let across: Vec<[&str; 3]> =
+        line.across.iter().map(|lead| [&lead.code, &lead.other, &lead.message].map(String::as_str)).collect();
+    let changed: Vec<String> = line.changed.iter().map(words_of).collect();
+    make(&ArchiveRow {
+        path: &line.path,
+        exit: line.exit,
+        digest: &line.digest,
+        result: line.result.as_str().unwrap_or_default(),
+        outcome: outcome.as_ref().map(|record| &**record).map_err(String::as_str),
+        evidence: evidence.as_deref(),
+        across: &across,
+        changed: &changed,
+    })
+}
+
+fn words_of(change: &Change) -> String {
+    let moved = change.in_u.map_or(String::new(), |n| format!(", {n:+.2} u"));
+    format!("{}: {} before, now {}{moved}", change.what, change.earlier, change.now)
+}
+
+/// What the recomputation changed (`differences/1`): changed verdicts first.
+fn differences(audit: &Audit) -> serde_json::Result<Vec<u8>> {
+    #[derive(serde::Serialize)]
+    struct Job<'a> {
+        path: &'a str,
+        result: &'a serde_json::Value,
+        changed: &'a [Change],
+    }
+    let changed = audit.lines.iter().filter(|line| !line.changed.is_empty());
+    let mut jobs: Vec<Job> =
+        changed.map(|line| Job { path: &line.path, result: &line.result, changed: &line.changed }).collect();
+    jobs.sort_by_key(|job| job.changed.iter().all(|c| c.what != "verdict"));
+    let mut json = serde_json::to_vec_pretty(&serde_json::json!({ "format": "differences/1", "jobs": jobs }))?;
+    json.push(b'\n');
+    Ok(json)
+}
+
+#[cfg(feature = "parquet")]
+fn write_parquet(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::error::Error>> {
+    let mut quantities = std::collections::BTreeSet::new();
+    audit::each_outcome(ledger, &audit.lines, |_, _, outcome| {
+        quantities.extend(outcome.iter().flat_map(|record| crate::report::table_quantities(record)));
+    })?;
+    let mut table =
+        crate::report::ArchiveTable::new(ledger.create("audit.parquet")?, quantities.into_iter().collect())?;
+    let mut failed = None;
+    audit::each_outcome(ledger, &audit.lines, |_, line, outcome| {
+        if let Err(e) = with_row(line, &outcome, |row| table.push(row)) {
+            failed.get_or_insert(e);
+        }
+    })?;
+    failed.map_or(Ok(()), Err)?;
+    table.finish()?.finish()?;
+    Ok(())
+}
+
+const COLUMNS: [&str; 18] = [
     "path",
     "exit",
     "verdict",
@@ -182,10 +252,12 @@ const COLUMNS: [&str; 17] = [
     "checks",
     "findings",
     "across",
+    "changed",
     "message",
 ];
 
-fn fields(line: &Judged, record: Option<&JobRecord>, message: &str) -> [String; 17] {
+fn fields(line: &Judged, outcome: &Outcome) -> [String; 18] {
+    let record = outcome.as_ref().ok();
     let context = record.map(|r| r.context.clone()).unwrap_or_default();
     let checks = record.map_or(Vec::new(), |r| {
         let one = |c: &crate::record::CheckRecord| {
@@ -212,7 +284,8 @@ fn fields(line: &Judged, record: Option<&JobRecord>, message: &str) -> [String; 
         checks.join("; "),
         findings.join(" "),
         line.across.iter().map(|lead| format!("{} {}", lead.code, lead.other)).collect::<Vec<_>>().join("; "),
-        if record.is_none() { message.to_owned() } else { String::new() },
+        line.changed.iter().map(words_of).collect::<Vec<_>>().join("; "),
+        outcome.as_ref().err().cloned().unwrap_or_default(),
     ]
 }
 
@@ -254,7 +327,11 @@ fn from_stdin(options: &Options, signers: Option<&Signers>) -> Result<u8, String
 
 fn line(path: &str, options: &Options, signers: Option<&Signers>) -> Line {
     let folder = PathBuf::from(path);
-    let sort = if is_evidence(&folder) { Sort::Evidence } else { Sort::Job };
+    let sort = match () {
+        () if is_evidence(&folder) => Sort::Evidence,
+        () if is_one_file(&folder) && folder.is_file() => Sort::OneFile,
+        () => Sort::Job,
+    };
     let judged = audit::judge(&Found { path: folder, sort }, options, signers);
     Line { path: path.to_owned(), exit: judged.exit, verdict: judged.verdict, result: judged.result }
 }

@@ -7,9 +7,8 @@ use time::OffsetDateTime;
 use super::UNREADABLE;
 use super::output::{JsonTarget, complain, say, write_json};
 use super::threads::pool;
-use crate::evidence::{
-    Authorities, INDEX, Inspection, Item, OneFileError, Outcome, Signers, inspect, is_evidence, is_one_file, unpack,
-};
+use super::unpacked::{self, Unpacking};
+use crate::evidence::{Authorities, INDEX, Inspection, Item, Outcome, Signers, inspect, is_evidence};
 use crate::job::{AGREE_U, RemeasureError, remeasure};
 
 /// Options as typed.
@@ -83,16 +82,14 @@ impl Trusted {
 
 fn open_and_check(arguments: &Arguments, trusted: &Trusted) -> Result<u8, String> {
     let folder = &arguments.folder;
-    if folder.is_file() && is_one_file(folder) {
-        let room = tempfile::tempdir().map_err(|e| format!("cannot make a folder to unpack into: {e}"))?;
-        return match unpack(folder, room.path()) {
-            Ok(unpacked) => check(&unpacked, arguments, trusted),
-            Err(e @ OneFileError::Entry { .. }) => {
-                complain(&e.to_string());
-                Ok(ALTERED)
-            }
-            Err(e) => Err(e.to_string()),
-        };
+    match unpacked::open(folder) {
+        Ok(opened) if opened.was_one_file => return check(&opened.folder, arguments, trusted),
+        Ok(_) => {}
+        Err(Unpacking::Altered(words)) => {
+            complain(&words);
+            return Ok(ALTERED);
+        }
+        Err(Unpacking::Failed(words)) => return Err(words),
     }
     if folder.join(INDEX).is_file() && !is_evidence(folder) {
         return Err(format!(

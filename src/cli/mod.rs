@@ -28,6 +28,7 @@ mod stamp;
 mod survey;
 mod threads;
 mod trends;
+mod unpacked;
 mod verify;
 mod watch;
 

@@ -4,16 +4,18 @@ use std::path::PathBuf;
 
 use super::UNREADABLE;
 use super::output::{complain, say};
+use super::seal::write_sealed;
+use super::unpacked;
 use crate::evidence;
 use crate::job::{self, Area};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Evidence folder
+    /// Evidence folder, also as one file
     #[arg(value_name = "DIR")]
     folder: PathBuf,
-    /// The copy to make
+    /// The copy to make; a name that ends in .tar makes one file of it
     #[arg(long, value_name = "DIR")]
     out: PathBuf,
     /// What else of every photo stays visible, as seen upright: left, top, right, bottom in percent
@@ -31,13 +33,19 @@ fn area(text: &str) -> Result<Area, String> {
     }
 }
 
+fn redact(arguments: &Arguments) -> Result<(), String> {
+    let opened = unpacked::open(&arguments.folder)?;
+    let contents = job::redact(&opened.folder, &arguments.show).map_err(|e| {
+        // Whoever named one file knows nothing of where it was unpacked.
+        e.to_string().replace(&opened.folder.display().to_string(), &arguments.folder.display().to_string())
+    })?;
+    write_sealed(&arguments.out, |out| evidence::seal(out, &contents, None, None).map_err(|e| e.to_string()))
+}
+
 /// Makes the copy; exit code 0 done, 2 the folder is not intact or cannot be read.
 pub(super) fn run(arguments: &Arguments) -> u8 {
     let out = arguments.out.display();
-    let made = job::redact(&arguments.folder, &arguments.show)
-        .map_err(|e| e.to_string())
-        .and_then(|contents| evidence::seal(&arguments.out, &contents, None, None).map_err(|e| e.to_string()));
-    match made {
+    match redact(arguments) {
         Ok(()) => {
             say(
                 &format!(

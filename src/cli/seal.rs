@@ -140,7 +140,7 @@ fn seal_one(
 }
 
 /// Makes the folder, or a folder that becomes one file.
-fn write_sealed<T>(out: &Path, make: impl Fn(&Path) -> Result<T, String>) -> Result<T, String> {
+pub(super) fn write_sealed<T>(out: &Path, make: impl Fn(&Path) -> Result<T, String>) -> Result<T, String> {
     if !evidence::is_one_file(out) {
         return make(out);
     }

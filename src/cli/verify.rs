@@ -22,6 +22,9 @@ pub(super) struct Arguments {
     /// Write the report into this folder
     #[arg(long, value_name = "DIR")]
     pub(super) report: Option<PathBuf>,
+    /// Also show what the photos' own records hold of people and things: positions, serial numbers, names
+    #[arg(long)]
+    pub(super) private: bool,
     /// Folder with setups/, rigs/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     pub(super) models: Option<PathBuf>,
@@ -68,6 +71,8 @@ fn verify_all(arguments: &Arguments, options: &job::Options) -> u8 {
     let mut code = 0;
     let mut elements = Vec::new();
     for (path, result) in arguments.jobs.iter().zip(results) {
+        let reveal = |mut record: JobRecord| job::reveal_private(path, &mut record).map(|()| record);
+        let result = if arguments.private { result.and_then(reveal) } else { result };
         match result {
             Ok(record) => {
                 code = worse(code, record.verdict.exit_code());

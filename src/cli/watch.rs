@@ -80,6 +80,7 @@ fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
     verify::run(verify::Arguments {
         jobs: vec![job.to_path_buf()],
         json: None,
+        private: false,
         report: arguments.report.clone(),
         models: arguments.models.clone(),
         threads: arguments.threads,

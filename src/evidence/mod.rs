@@ -24,7 +24,7 @@ pub(crate) use inspect::is_evidence;
 pub use inspect::{Inspection, Item, Outcome, inspect};
 pub use key::{Key, KeyError, Passphrase};
 pub use manifest::Manifest;
-pub use one_file::{OneFileError, is_one_file, pack, unpack};
+pub use one_file::{OneFileError, is_one_file, pack, repack, unpack};
 pub use redacted::{REDACTION, Redaction, SEALED};
 pub use seal::{Answer, Bytes, Contents, SealError, seal};
 pub use several::seal_several;

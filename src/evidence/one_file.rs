@@ -56,6 +56,20 @@ pub fn pack(folder: &Path, name: &str, file: &Path) -> Result<(), OneFileError> 
     if fs::symlink_metadata(file).is_ok() {
         return Err(OneFileError::Exists(file.to_path_buf()));
     }
+    pack_anew(folder, name, file)
+}
+
+/// Packs an unpacked folder again in its file's stead, under its own name: what
+/// a timestamp adds. The file is the old one or the new one at any moment.
+///
+/// # Errors
+/// Reading or writing failed.
+pub fn repack(folder: &Path, file: &Path) -> Result<(), OneFileError> {
+    let name = folder.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
+    pack_anew(folder, &name, file)
+}
+
+fn pack_anew(folder: &Path, name: &str, file: &Path) -> Result<(), OneFileError> {
     let failed = |source| OneFileError::Io { doing: "write", path: file.to_path_buf(), source };
     let mut part = file.as_os_str().to_owned();
     part.push(format!(".part-{}", std::process::id()));

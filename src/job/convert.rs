@@ -399,6 +399,7 @@ fn photo(parts: &Parts, j: usize) -> PhotoRecord {
         orientation: looked.exif.orientation.map_or(1, |o| o.0),
         taken: looked.exif.taken.and_then(|t| t.format(&Rfc3339).ok()),
         private: looked.exif.private.iter().map(|&kind| kind.to_owned()).collect(),
+        private_values: Vec::new(),
         rms_px: solved.map(|s| s.rms_px),
         focal_px: solved.map(|s| s.lens.focal_px),
         centre_px: solved.map(|s| s.lens.centre_px),

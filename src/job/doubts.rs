@@ -16,6 +16,7 @@ pub(super) fn photo_facts<'a>(photo: &'a Looked, problem: Option<PhotoProblem>) 
     PhotoFacts {
         file: &photo.name,
         exif: &photo.exif,
+        traces: Some(&photo.traces),
         sightings: &photo.sightings,
         problem,
         sha256: &photo.sha256,

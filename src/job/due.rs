@@ -7,7 +7,7 @@ use time::Date;
 
 use super::audit::{Found, Sort};
 use super::find_sealed_job;
-use crate::evidence::newest_token;
+use crate::evidence::{newest_token, unpack};
 use crate::folder::JobFile;
 
 /// What is due at one folder.
@@ -42,6 +42,12 @@ impl Due {
 pub fn due(found: &Found) -> Result<Due, String> {
     let (job, stamped_until) = match found.sort {
         Sort::Job => (found.path.clone(), None),
+        Sort::OneFile => {
+            let room = tempfile::tempdir().map_err(|e| format!("cannot make a folder to unpack into: {e}"))?;
+            let folder = unpack(&found.path, room.path()).map_err(|e| e.to_string())?;
+            let own = due(&Found { path: folder, sort: Sort::Evidence })?;
+            return Ok(Due { path: found.path.clone(), ..own });
+        }
         Sort::Evidence => {
             let payload = found.path.join("data");
             let inside = find_sealed_job(&payload).map(|job| payload.join(job));

@@ -6,7 +6,7 @@ use super::Error;
 use crate::detect::{Sightings, find_markers};
 use crate::folder::PhotoFile;
 use crate::marker::Dictionary;
-use crate::photo::{self, Exif, Light};
+use crate::photo::{self, Exif, Light, Traces};
 
 /// What is kept of a photo once it was looked at; its pixels are not.
 #[derive(Debug, Clone)]
@@ -16,6 +16,8 @@ pub(super) struct Looked {
     pub(super) width: usize,
     pub(super) height: usize,
     pub(super) exif: Exif,
+    /// What tells that it is no longer as the camera wrote it.
+    pub(super) traces: Traces,
     pub(super) sightings: Sightings,
     /// Where it is at the end of its scale.
     pub(super) light: Light,
@@ -62,6 +64,7 @@ pub(super) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked, Error>
         width: photo.width,
         height: photo.height,
         exif: photo.exif,
+        traces: photo.traces,
         sightings,
         light: Light::of(&photo.luma),
         mirrored,

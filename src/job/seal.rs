@@ -8,7 +8,7 @@ use crate::folder::{InputFile, JobFolder, Kind, Origin};
 use crate::record::JobRecord;
 use crate::report;
 
-use super::verify::{Options, verify};
+use super::verify::{Options, verify_and};
 use super::{Error, MOST_UP, RESULT, sealed_job};
 
 /// Why a job cannot be gathered for sealing.
@@ -39,8 +39,7 @@ pub enum GatherError {
 /// # Errors
 /// The job cannot be verified, or a file went away meanwhile.
 pub fn gather(path: &Path, options: &Options) -> Result<(JobRecord, Contents), GatherError> {
-    let record = verify(path, options)?;
-    let folder = JobFolder::open(path, &options.models).map_err(Error::from)?;
+    let (record, folder) = verify_and(path, options, |folder, _| folder.clone())?;
     let inputs = inputs(&folder, &record);
     let up = inputs.iter().filter(|i| i.origin == Origin::Job).map(|i| steps_up(&i.name)).max().unwrap_or(0);
     if up > MOST_UP {

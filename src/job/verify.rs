@@ -10,6 +10,7 @@ use super::answers::{Questions, line_of};
 use super::assign::Assignment;
 use super::convert::{Parts, record};
 use super::doubts::{elsewhere, photo_facts};
+use super::look::Looked;
 use super::opened::Opened;
 use super::photo_look::looks;
 use super::photo_memory::PhotoMemory;
@@ -35,7 +36,21 @@ pub struct Options {
 /// # Errors
 /// An input that cannot be read or decoded; everything else is a verdict.
 pub fn verify(path: &Path, options: &Options) -> Result<JobRecord, Error> {
-    fenced(path, || Ok(judge(Opened::read(path, options)?)))
+    verify_and(path, options, |_, _| ()).map(|(record, ())| record)
+}
+
+/// The same for who also wants something of the opened job: its files and
+/// photos are opened and read once.
+pub(super) fn verify_and<T>(
+    path: &Path,
+    options: &Options,
+    take: impl FnOnce(&JobFolder, &[Looked]) -> T,
+) -> Result<(JobRecord, T), Error> {
+    fenced(path, || {
+        let opened = Opened::read(path, options)?;
+        let taken = take(&opened.folder, &opened.photos);
+        Ok((judge(opened), taken))
+    })
 }
 
 /// Work on one job. A fault of the program there is that job's error: it ends

@@ -1,6 +1,6 @@
 //! What a photo's own record says.
 
-use time::OffsetDateTime;
+use time::{OffsetDateTime, PrimitiveDateTime};
 
 use super::Orientation;
 
@@ -30,4 +30,11 @@ pub struct Exif {
     /// What it holds that tells about people or things rather than the picture,
     /// in words; the values themselves are not read.
     pub private: Vec<&'static str>,
+}
+
+impl Exif {
+    /// The local time as written, where the record states no offset from UTC.
+    pub fn local_time(&self) -> Option<PrimitiveDateTime> {
+        super::exif_reader::local_time(self.taken_local.as_deref()?)
+    }
 }

@@ -48,6 +48,42 @@ fn values(record: &Record) -> Exif {
     }
 }
 
+/// Kinds of private fields, and what tells that one of a kind is there.
+const PRIVATE: [(&str, &[Tag]); 4] = [
+    ("position (GPS)", &[Tag::GPSLatitude, Tag::GPSLongitude, Tag::GPSDestLatitude, Tag::GPSAreaInformation]),
+    ("serial numbers", &[Tag::BodySerialNumber, Tag::LensSerialNumber, Tag::ImageUniqueID]),
+    ("owner or author", &[Tag::CameraOwnerName, Tag::Artist, Tag::Copyright]),
+    ("the maker's own notes", &[Tag::MakerNote, Tag::UserComment]),
+];
+
+/// Private fields of a photo's record by their Exif names, with their values in
+/// words; of the maker's notes, which nobody else can read, only their length.
+pub fn private_values(bytes: &[u8]) -> Vec<(String, String)> {
+    let mut reader = exif::Reader::new();
+    reader.continue_on_error(true);
+    let found =
+        reader.read_from_container(&mut Cursor::new(bytes)).or_else(|e| e.distill_partial_result(|_ignored| {}));
+    let Ok(record) = found else { return Vec::new() };
+    let named = |tag: Tag| PRIVATE.iter().any(|(_, tags)| tags.contains(&tag));
+    let private = |field: &&Field| {
+        field.ifd_num == In::PRIMARY && (field.tag.context() == exif::Context::Gps || named(field.tag))
+    };
+    let shown = |field: &Field| match &field.value {
+        Value::Undefined(bytes, _) if field.tag == Tag::MakerNote => format!("{} bytes", bytes.len()),
+        _ => field
+            .display_value()
+            .with_unit(&record)
+            .to_string()
+            .chars()
+            .filter(|c| !c.is_control())
+            .take(TEXT_MAX)
+            .collect(),
+    };
+    // North or west stands beside the figure that it belongs to.
+    let letter = |field: &&Field| field.tag.to_string().ends_with("Ref");
+    record.fields().filter(private).filter(|f| !letter(f)).map(|field| (field.tag.to_string(), shown(field))).collect()
+}
+
 struct Record<'a>(&'a exif::Exif);
 
 impl Record<'_> {
@@ -62,13 +98,7 @@ impl Record<'_> {
     /// Kinds of private fields that are there.
     fn private(&self) -> Vec<&'static str> {
         let has = |tags: &[Tag]| tags.iter().any(|tag| self.value(*tag).is_some());
-        let kinds: [(&str, &[Tag]); 4] = [
-            ("position (GPS)", &[Tag::GPSLatitude, Tag::GPSLongitude, Tag::GPSDestLatitude, Tag::GPSAreaInformation]),
-            ("serial numbers", &[Tag::BodySerialNumber, Tag::LensSerialNumber, Tag::ImageUniqueID]),
-            ("owner or author", &[Tag::CameraOwnerName, Tag::Artist, Tag::Copyright]),
-            ("the maker's own notes", &[Tag::MakerNote, Tag::UserComment]),
-        ];
-        kinds.iter().filter(|(_, tags)| has(tags)).map(|(words, _)| *words).collect()
+        PRIVATE.iter().filter(|(_, tags)| has(tags)).map(|(words, _)| *words).collect()
     }
 
     /// A number above zero; a rational with a zero below (EXIF's "unknown" or
@@ -102,7 +132,7 @@ fn moment(time: &str, offset: &str) -> Option<OffsetDateTime> {
     Some(local_time(time)?.assume_offset(utc_offset(offset)?))
 }
 
-fn local_time(text: &str) -> Option<PrimitiveDateTime> {
+pub(super) fn local_time(text: &str) -> Option<PrimitiveDateTime> {
     let (date, time) = text.split_once([' ', 'T'])?;
     let [year, month, day] = three_numbers(date, [':', '-'])?;
     let [hour, minute, second] = three_numbers(time.trim(), [':', ':'])?;

@@ -10,7 +10,7 @@ use sha2::{Digest, Sha256};
 
 #[cfg(feature = "heic")]
 use super::heic;
-use super::{Error, Exif, Kind, Luma, content, error::Fault, exif_reader, jpeg, png_rows};
+use super::{Error, Exif, Kind, Luma, Traces, content, error::Fault, exif_reader, jpeg, png_rows, traces};
 
 /// Most pixels that a photo may state: phones that are sold as "50 megapixels"
 /// store up to 50.2 million, and a little room is left.
@@ -27,6 +27,8 @@ pub struct Photo {
     pub luma: Luma,
     /// What the photo's own record says.
     pub exif: Exif,
+    /// What tells that it is no longer as the camera wrote it.
+    pub traces: Traces,
     /// SHA-256 of the file, lower-case hexadecimal.
     pub sha256: String,
     /// What the file is, whatever its name says.
@@ -63,7 +65,8 @@ pub fn decode(bytes: &[u8], name: &str) -> Result<Photo, Error> {
     }
     .map_err(|fault| fault.of(name))?;
     let (width, height) = (luma.width(), luma.height());
-    Ok(Photo { luma, exif: exif(bytes, kind), sha256: sha256(bytes), kind, width, height })
+    let traces = traces::traces(bytes, kind, &luma);
+    Ok(Photo { luma, exif: exif(bytes, kind), traces, sha256: sha256(bytes), kind, width, height })
 }
 
 /// The photo's record, as far as these bytes hold it; a HEIC file's container

@@ -315,6 +315,9 @@ pub struct PhotoRecord {
     /// serial numbers, ...), which are not copied from there.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub private: Vec<String>,
+    /// Their names and values, where somebody asked for them.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub private_values: Vec<[String; 2]>,
     /// Root mean square of the residuals per coordinate, px.
     pub rms_px: Option<f64>,
     /// Focal lengths of this photo, px.

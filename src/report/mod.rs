@@ -6,6 +6,8 @@
 //! tilt, level, centring), a signed value is always shown with its direction
 //! in words, and no meaning is carried by colour alone.
 
+#[cfg(feature = "parquet")]
+mod archive_table;
 mod bay;
 mod clean;
 mod customer;
@@ -22,6 +24,8 @@ mod todo;
 mod training;
 mod trends;
 
+#[cfg(feature = "parquet")]
+pub use archive_table::{ArchiveTable, TableError, table_quantities};
 pub use bay::{bay_html, bay_svg, bay_text};
 pub use customer::{by_series, customer_html, file_stem, series_html, stem};
 pub use html::{ArchiveRow, PhotoPicture, archive_end, archive_row, archive_start, html};

@@ -7,7 +7,7 @@ use time::format_description::BorrowedFormatItem;
 use time::macros::format_description;
 use time::{Duration, OffsetDateTime};
 
-use super::develop::{Record, compress};
+use super::develop::{Record, compress, smaller};
 use super::error::Error;
 use super::scene::{PhotoSpec, Scene};
 use super::truth::Truth;
@@ -17,6 +17,8 @@ const EXIF_TIME: &[BorrowedFormatItem<'_>] = format_description!("[year]:[month]
 const EXIF_OFFSET: &[BorrowedFormatItem<'_>] = format_description!("[offset_hour sign:mandatory]:[offset_minute]");
 /// Between one photo and the next, where the scene does not say, seconds.
 const PAUSE_S: f64 = 37.0;
+/// Width of a thumbnail (Exif 2.32 wants 160 by 120).
+const THUMBNAIL_PX: usize = 160;
 
 impl Scene {
     /// Writes the job folder: photos, `job.toml`, `setup.toml`, `rig.toml`,
@@ -81,14 +83,17 @@ impl Scene {
     fn jpeg(&self, index: usize, photo: &PhotoSpec) -> Result<Vec<u8>, Error> {
         let Some(picture) = self.render_photo(index) else { return Ok(Vec::new()) };
         let quality = self.spec.processing.changed(&photo.processing).jpeg_quality;
-        let record = photo.exif.then(|| self.record(index, photo));
+        let mut record = photo.exif.then(|| self.record(index, photo));
+        if let (Some(record), Some(other)) = (&mut record, &photo.record.thumbnail_of) {
+            record.thumbnail = self.thumbnail(other)?;
+        }
         compress(&picture, quality, record.as_ref())
             .map_err(|message| Error::Compress { photo: photo.file.clone(), message })
     }
 
     fn record(&self, index: usize, photo: &PhotoSpec) -> Record {
         let later = photo.seconds_later.unwrap_or(PAUSE_S * index as f64);
-        let taken = self.taken() + Duration::seconds_f64(later);
+        let taken = self.taken() + Duration::seconds_f64(later) + Duration::days(photo.record.days_later);
         let exif = self.camera.exif.clone().unwrap_or_default();
         let film = 36.0 * self.camera.lens.focal_px[0] / f64::from(self.camera.image_size_px[0]);
         Record {
@@ -96,12 +101,22 @@ impl Scene {
             model: exif.model.unwrap_or_else(|| self.camera.name.clone()),
             orientation: photo.orientation,
             taken: taken.format(EXIF_TIME).unwrap_or_default(),
-            offset: taken.format(EXIF_OFFSET).unwrap_or_default(),
+            offset: (!photo.record.without_offset).then(|| taken.format(EXIF_OFFSET).unwrap_or_default()),
+            processing_software: photo.record.processing_software.clone(),
+            thumbnail: Vec::new(),
             focal_mm: exif.focal_length_mm.unwrap_or(film / 5.0),
-            focal_35mm: (film * photo.digital_zoom).round() as u16,
+            focal_35mm: photo.record.focal_35mm.unwrap_or((film * photo.digital_zoom).round() as u16),
             digital_zoom: photo.digital_zoom,
             size_px: self.camera.image_size_px.map(|s| (f64::from(s) * self.scale).round() as u32),
         }
+    }
+
+    /// A photo of the scene as its camera's thumbnail.
+    fn thumbnail(&self, file: &str) -> Result<Vec<u8>, Error> {
+        let shown = self.photos().iter().position(|p| p.file == file).and_then(|index| self.render_photo(index));
+        let Some(picture) = shown else { return Ok(Vec::new()) };
+        compress(&smaller(&picture, THUMBNAIL_PX), 75, None)
+            .map_err(|message| Error::Compress { photo: file.to_owned(), message })
     }
 
     /// The job's time, else a fixed one of the invented scenario.

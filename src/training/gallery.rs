@@ -18,7 +18,7 @@ macro_rules! mistakes {
 }
 
 /// Each finding's code and the scene that shows it, in the order of the reports.
-pub const MISTAKES: [(&str, &str); 33] = mistakes![
+pub const MISTAKES: [(&str, &str); 38] = mistakes![
     "stand-turned",
     "stand-off-centre",
     "stand-too-near",
@@ -47,6 +47,11 @@ pub const MISTAKES: [(&str, &str); 33] = mistakes![
     "wrong-datum-suspected",
     "reading-disagrees",
     "times-out-of-order",
+    "photo-of-another-day",
+    "photo-edited",
+    "thumbnail-differs",
+    "focal-length-contradicts",
+    "markers-of-another-kit",
     "card-not-seen",
     "card-of-another-job",
     "prerequisite-not-met",

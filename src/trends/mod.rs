@@ -9,6 +9,8 @@
 
 mod archive;
 mod coding;
+#[cfg(feature = "parquet")]
+mod columns;
 mod effects;
 mod explore;
 mod groups;

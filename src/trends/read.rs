@@ -49,10 +49,11 @@ pub(super) fn read(paths: &[PathBuf]) -> Result<Archive, Error> {
     files.sort();
     files.dedup();
     // Large files are split into objects; small ones are read many at a time.
-    let (large, small): (Vec<_>, Vec<_>) =
-        files.into_iter().partition(|f| f.extension().is_some_and(|e| e == "jsonl") || size(f) > 4 << 20);
+    let (large, small): (Vec<_>, Vec<_>) = files
+        .into_iter()
+        .partition(|f| is_table(f) || f.extension().is_some_and(|e| e == "jsonl") || size(f) > 4 << 20);
     for path in large {
-        stream(&path, &mut archive);
+        if is_table(&path) { table(&path, &mut archive) } else { stream(&path, &mut archive) }
     }
     for some in small.chunks(FILES_AT_ONCE) {
         let parsed: Vec<Vec<Parsed>> = some.par_iter().map(|path| whole(path)).collect();
@@ -88,10 +89,42 @@ fn gather(folder: &Path, depth: usize, files: &mut Vec<PathBuf>, archive: &mut A
         let (path, Ok(kind)) = (entry.path(), entry.file_type()) else { continue };
         if kind.is_dir() && depth < MOST_DEPTH {
             gather(&path, depth + 1, files, archive);
-        } else if kind.is_file() && path.extension().is_some_and(|e| e == "json" || e == "jsonl") {
+        } else if kind.is_file() && (is_table(&path) || path.extension().is_some_and(|e| e == "json" || e == "jsonl")) {
             files.push(path);
         }
     }
+}
+
+/// Whether a file is an audit's table.
+fn is_table(path: &Path) -> bool {
+    path.extension().is_some_and(|e| e.eq_ignore_ascii_case("parquet"))
+}
+
+#[cfg(feature = "parquet")]
+fn table(path: &Path, archive: &mut Archive) {
+    let folder = path.parent().unwrap_or(Path::new(""));
+    let mut take = |(facts, result): super::columns::RowFacts| {
+        let source = result.map_or_else(|| path.to_path_buf(), |name| folder.join(name));
+        let found = Found { source: source.to_string_lossy().into(), folder: facts.path.as_deref().map(Into::into) };
+        keep(
+            match facts.verdict {
+                Some(verdict) => Parsed::Job(Box::new(Draft::new(found, &facts, verdict))),
+                None if facts.format == "error/1" => Parsed::Error,
+                None => Parsed::Unreadable(format!("{}: a row without a known verdict", path.display())),
+            },
+            archive,
+        );
+    };
+    if let Err(why) = super::columns::each_row(path, &mut take) {
+        unreadable(archive, format!("{} {why}", path.display()));
+    }
+}
+
+#[cfg(not(feature = "parquet"))]
+fn table(path: &Path, archive: &mut Archive) {
+    let why =
+        "this build reads no Parquet: name the audit's folder or its audit.jsonl, or build with the feature `parquet`";
+    unreadable(archive, format!("{}: {why}", path.display()));
 }
 
 fn unreadable(archive: &mut Archive, words: String) {

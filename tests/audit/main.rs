@@ -2,6 +2,7 @@
 
 #![cfg(test)]
 #![allow(clippy::unwrap_used, reason = "test support: a panic is the message")]
+#![allow(clippy::print_stdout, reason = "the judged archive prints its figures")]
 
 use std::collections::BTreeMap;
 use std::fs;
@@ -13,6 +14,13 @@ use std::time::Duration;
 use serde_json::Value;
 
 mod across;
+#[cfg(unix)]
+mod judged;
+mod recompute;
+#[path = "../staged/mod.rs"]
+mod staged;
+#[cfg(feature = "parquet")]
+mod table;
 
 fn sample(name: &str) -> PathBuf {
     [env!("CARGO_MANIFEST_DIR"), "samples", name].iter().collect()

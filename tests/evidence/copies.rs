@@ -74,3 +74,18 @@ fn what_is_due_is_listed_and_nothing_is_deleted() {
     assert_eq!(super::files(dir.path()), before);
     assert_eq!(run(&[&archive], &["due", "--on", "soon"], None).0, 2);
 }
+
+#[test]
+fn one_file_is_masked_into_one_file() {
+    let dir = tempfile::tempdir().unwrap();
+    let key = super::fresh_key(dir.path(), "");
+    let (sealed, copy) = (dir.path().join("sealed.tar"), dir.path().join("copy.tar"));
+    assert_eq!(seal_with(&super::doors::small_job(&dir.path().join("in")), &sealed, &key, None).0, 0);
+    let (code, text) = run(&[&sealed, Path::new("--out"), &copy], &["redact"], None);
+    assert_eq!(code, 0, "{text}");
+    let (code, text) = run(&[&copy], &["check"], None);
+    assert!(code == 3 && text.contains("2 photos masked"), "{text}");
+    // A copy is no source of copies; whoever named the file reads of the file.
+    let (code, text) = run(&[&copy, Path::new("--out"), &dir.path().join("again")], &["redact"], None);
+    assert!(code == 2 && text.contains("copy.tar is a copy already"), "{text}");
+}

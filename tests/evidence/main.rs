@@ -15,6 +15,7 @@ use rand::{RngExt, SeedableRng};
 
 mod copies;
 mod doors;
+mod flips;
 mod stamps;
 mod tars;
 

@@ -182,3 +182,24 @@ fn altered_and_unfit_tokens_fail() {
     let root = fs::read(authority.root()).unwrap();
     assert!(baywitness::evidence::Authorities::read(&root[..40], "x").is_err());
 }
+
+#[test]
+fn one_file_is_stamped_and_stays_one() {
+    let dir = tempfile::tempdir().unwrap();
+    let authority = Authority::new(&dir.path().join("authority"), "-algorithm EC -pkeyopt ec_paramgen_curve:P-256", 0);
+    let (job, file) = (small_job(&dir.path().join("in")), dir.path().join("sealed.tar"));
+    assert_eq!(run(&[&job, Path::new("--out"), &file], &["seal"], None).0, 0);
+    for n in 1..3 {
+        let (code, text) = stamp(&file, &authority, dir.path());
+        assert!(code == 0 && text.contains("sealed.tar") && file.is_file(), "{text}");
+        let (code, text) = check(&file, &authority.root());
+        assert_eq!((code, text.matches("sealed no later").count()), (3, n), "{text}");
+    }
+    // An answer for another folder changes nothing.
+    let whole = fs::read(&file).unwrap();
+    let (code, text) = run(&[&file, Path::new("--answer"), &dir.path().join("answer.tsr")], &["stamp"], None);
+    assert_eq!(code, 2, "{text}");
+    assert!(whole == fs::read(&file).unwrap(), "{text}");
+    let beside = fs::read_dir(dir.path()).unwrap().filter(|e| e.as_ref().unwrap().path().is_dir()).count();
+    assert_eq!(beside, 2, "nothing is unpacked beside it");
+}

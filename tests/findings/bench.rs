@@ -112,6 +112,7 @@ pub(crate) fn facts<'a>(sightings: &'a [Sightings], exif: &'a Exif) -> Vec<Photo
     let one = |(s, file): (&'a Sightings, &'a String)| PhotoFacts {
         file,
         exif,
+        traces: None,
         sightings: s,
         problem: None,
         sha256: "",

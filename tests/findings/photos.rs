@@ -1,8 +1,8 @@
 //! What is wrong with a picture, not with the bay.
 
-use baywitness::detect::Sightings;
+use baywitness::detect::{Sighting, Sightings};
 use baywitness::folder::JobFile;
-use baywitness::photo::Exif;
+use baywitness::photo::{Exif, Traces};
 use baywitness::verdict::findings::{Case, Finding, PhotoFacts, find, same_view};
 use nalgebra::Vector2;
 use time::macros::datetime;
@@ -155,4 +155,75 @@ fn blur_and_darkness() {
     };
     assert_eq!(about("photo-blurred"), ["b.jpg"]);
     assert_eq!(about("photo-badly-lit"), ["c.jpg"]);
+}
+
+#[test]
+fn files_that_are_not_as_the_camera_wrote_them() {
+    let seen = seen();
+    let exif = Exif::default();
+    let plain = Traces { edits: Vec::new(), compression: Some(1), thumbnail_likeness: Some(0.95) };
+    let edited = Traces { edits: vec!["it holds a history of edits (XMP)".into()], ..plain.clone() };
+    let other = Traces { compression: Some(2), ..edited.clone() };
+    let replaced = Traces { thumbnail_likeness: Some(0.5), ..plain.clone() };
+    let told = |second: &Traces| -> Vec<(String, String)> {
+        let mut photos = facts(&seen[..2], &exif);
+        photos[0].traces = Some(&plain);
+        photos[1].traces = Some(second);
+        let about = |f: &Finding| ["photo-edited", "thumbnail-differs"].contains(&f.code);
+        of_photos(&photos, &job()).into_iter().filter(about).map(|f| (f.code.to_owned(), f.message)).collect()
+    };
+    assert_eq!(told(&plain), []);
+    let compressed = "compressed otherwise than the job's other photos";
+    assert!(
+        told(&edited).len() == 1 && told(&edited)[0].1.contains("history") && !told(&edited)[0].1.contains(compressed)
+    );
+    assert!(told(&other)[0].1.contains(compressed));
+    assert_eq!(told(&replaced)[0].0, "thumbnail-differs");
+    // Tables alone tell nothing.
+    assert_eq!(told(&Traces { compression: Some(2), ..plain.clone() }), []);
+}
+
+#[test]
+fn local_times_of_another_day() {
+    let seen = seen();
+    let at = |text: &str| Exif { taken_local: Some(text.to_owned()), ..Exif::default() };
+    let text = "format = \"job/1\"\njob = \"S\"\nsetup = \"s\"\nrig = \"r\"\ntaken = 2026-11-25T00:10:00+01:00\n";
+    let dated = JobFile::from_toml(text, "job.toml").unwrap();
+    let codes = |exif: &Exif, first: &Exif, job: &JobFile| {
+        let mut photos = facts(&seen[..2], first);
+        photos[1].exif = exif;
+        of_photos(&photos, job).into_iter().filter(|f| f.code == "photo-of-another-day").count()
+    };
+    let first = at("2026:11:25 00:05:00");
+    for (time, days) in [
+        ("2026:11:25 00:08:00", 0),
+        // Before midnight, half an hour earlier: no other day's work.
+        ("2026:11:24 23:40:00", 0),
+        ("2026:11:24 09:00:00", 1),
+        ("2026:11:26 15:00:00", 1),
+        ("no time", 0),
+    ] {
+        assert_eq!(codes(&at(time), &first, &dated), days, "{time}");
+        assert_eq!(codes(&at(time), &first, &job()), days, "{time} against the first photo");
+    }
+}
+
+#[test]
+fn markers_that_the_kit_does_not_have() {
+    let exif = Exif::default();
+    let told = |photos: &[(usize, &[u32])]| {
+        let mut seen = seen();
+        for (j, ids) in photos {
+            let own = seen[*j].markers[0].clone();
+            seen[*j].markers.extend(ids.iter().map(|id| Sighting { id: *id, ..own.clone() }));
+        }
+        let all = of_photos(&facts(&seen, &exif), &job());
+        all.into_iter().filter(|f| f.code == "markers-of-another-kit").map(|f| f.message).collect::<Vec<_>>()
+    };
+    // One misread marker, one stray print in two photos, a card: nothing of a kit.
+    assert!(told(&[(0, &[400])]).is_empty() && told(&[(0, &[400]), (1, &[400])]).is_empty());
+    assert!(told(&[(0, &[500, 510, 520]), (1, &[500, 510, 520])]).is_empty());
+    assert!(told(&[(0, &[400, 401])]).is_empty());
+    assert!(told(&[(0, &[400, 401]), (1, &[400, 401])])[0].contains("400, 401"));
+    assert_eq!(told(&[(2, &[400, 401, 402])]).len(), 1);
 }

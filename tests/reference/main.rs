@@ -19,3 +19,5 @@ mod photo;
 mod poses;
 mod schemas;
 mod statistics;
+#[cfg(feature = "parquet")]
+mod tables;

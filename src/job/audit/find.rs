@@ -3,15 +3,17 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use crate::evidence::is_evidence;
+use crate::evidence::{is_evidence, is_one_file};
 
-/// What a folder is.
+/// What a folder or file is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Sort {
     /// It holds a `job.toml`.
     Job,
     /// It is sealed.
     Evidence,
+    /// It is sealed, as one file.
+    OneFile,
 }
 
 /// A folder of an archive.
@@ -26,8 +28,8 @@ pub struct Found {
 /// Folders in folders, at most.
 const MOST_DEPTH: usize = 40;
 
-/// Every job and evidence folder at or below the paths, each once, in the order
-/// of their paths. Links are not followed; what cannot be read is told to `unread`.
+/// Every job and evidence folder at or below the paths, and every file that may be
+/// an evidence folder as one file (`.tar`), each once, in the order of their paths. Links are not followed; what cannot be read is told to `unread`.
 pub fn find(paths: &[PathBuf], unread: &mut dyn FnMut(&Path, &std::io::Error)) -> Vec<Found> {
     let mut found = Vec::new();
     let mut open: Vec<(PathBuf, usize)> = paths.iter().map(|p| (p.clone(), 0)).collect();
@@ -40,6 +42,10 @@ pub fn find(paths: &[PathBuf], unread: &mut dyn FnMut(&Path, &std::io::Error)) -
             found.push(Found { path, sort: Sort::Job });
             continue;
         }
+        if is_one_file(&path) && path.is_file() {
+            found.push(Found { path, sort: Sort::OneFile });
+            continue;
+        }
         let entries = match fs::read_dir(&path) {
             Ok(entries) => entries,
             Err(e) => {
@@ -50,6 +56,9 @@ pub fn find(paths: &[PathBuf], unread: &mut dyn FnMut(&Path, &std::io::Error)) -
         for entry in entries {
             match entry.and_then(|e| Ok((e.file_type()?.is_dir(), e.path()))) {
                 Ok((true, below)) if depth < MOST_DEPTH => open.push((below, depth + 1)),
+                Ok((false, file)) if is_one_file(&file) && !file.is_symlink() => {
+                    found.push(Found { path: file, sort: Sort::OneFile });
+                }
                 Ok(_) => {}
                 Err(e) => unread(&path, &e),
             }
@@ -67,9 +76,15 @@ mod tests {
     #[test]
     fn folders_are_found_once_and_in_order() {
         let dir = tempfile::tempdir().unwrap();
-        for name in
-            ["b/job.toml", "a/x/job.toml", "a/x/inner/job.toml", "c/bagit.txt", "c/data/job/job.toml", "d/e.txt"]
-        {
+        for name in [
+            "b/job.toml",
+            "a/x/job.toml",
+            "a/x/inner/job.toml",
+            "c/bagit.txt",
+            "c/data/job/job.toml",
+            "d/e.txt",
+            "d/f.tar",
+        ] {
             let path = dir.path().join(name);
             fs::create_dir_all(path.parent().unwrap()).unwrap();
             fs::write(path, "").unwrap();
@@ -82,7 +97,7 @@ mod tests {
         let found = find(&paths, &mut |path, _| unread.push(path.to_path_buf()));
         let names: Vec<_> =
             found.iter().map(|f| (f.path.strip_prefix(dir.path()).unwrap().to_str().unwrap(), f.sort)).collect();
-        assert_eq!(names, [("a/x", Sort::Job), ("b", Sort::Job), ("c", Sort::Evidence)]);
+        assert_eq!(names, [("a/x", Sort::Job), ("b", Sort::Job), ("c", Sort::Evidence), ("d/f.tar", Sort::OneFile)]);
         assert_eq!(unread, [missing]);
     }
 }

@@ -4,14 +4,14 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::Path;
 
 use serde::{Deserialize, Serialize};
-use sha2::{Digest, Sha256};
 
 use super::across::Lead;
+use super::changes::Change;
+use super::digest::{digest, of_job};
 use super::find::{Found, Sort};
-use crate::evidence::{Inspection, Outcome, Signers, inspect};
-use crate::folder::JobFolder;
-use crate::input::{digest_of_file, hex};
-use crate::job::{Options, RemeasureError, remeasure, verify};
+use crate::evidence::{Inspection, OneFileError, Outcome, Signers, inspect, unpack};
+use crate::job::verify::verify_and;
+use crate::job::{Options, RemeasureError, remeasure};
 use crate::record::JobRecord;
 use crate::verdict::Verdict;
 
@@ -34,101 +34,76 @@ pub struct Judged {
     /// Who signed, of those listed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub signer: Option<String>,
+    /// The version of the program that judged it.
+    #[serde(default)]
+    pub version: String,
+    /// What the last recomputation changed of the earlier result.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub changed: Vec<Change>,
     /// What joins it with earlier folders of the archive.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub across: Vec<Lead>,
-}
-
-/// A digest of everything that a folder's judgement depends on, without
-/// measuring; the program's version among it.
-pub(super) fn digest(found: &Found, options: &Options, signers: Option<&Signers>) -> String {
-    let mut digest = Sha256::new();
-    digest.update(env!("CARGO_PKG_VERSION"));
-    let mut add = |text: &str| {
-        digest.update((text.len() as u64).to_le_bytes());
-        digest.update(text);
-    };
-    match found.sort {
-        Sort::Evidence => {
-            // Its own tag manifest stands for every byte; whether that is true is for the judgement.
-            for name in ["tagmanifest-sha512.txt", "tagmanifest-sha512.txt.sig", "manifest-sha512.txt"] {
-                add(&digest_of_file(&found.path.join(name)).unwrap_or_else(|e| e.to_string()));
-            }
-            add(&listing(&found.path));
-            add(signers.map_or("", |s| &s.sha256));
-        }
-        Sort::Job => match JobFolder::open(&found.path, &options.models) {
-            Err(e) => {
-                add(&digest_of_file(&found.path.join("job.toml")).unwrap_or_default());
-                add(&e.to_string());
-            }
-            Ok(folder) => {
-                for input in &folder.inputs {
-                    add(&format!("{} {} {}", input.role, input.name, input.sha256));
-                }
-                for candidate in &folder.candidates {
-                    add(&candidate.input.sha256);
-                }
-                for attached in &folder.attachments {
-                    add(&format!("{} {} {}", attached.name, attached.kind, attached.sha256));
-                }
-                for photo in &folder.photos {
-                    add(&photo.name);
-                    add(&digest_of_file(&photo.path).unwrap_or_else(|e| e.to_string()));
-                }
-            }
-        },
-    }
-    hex(&digest.finalize())
-}
-
-/// Names, sizes and times of a folder's files: a change is likely to move one.
-fn listing(folder: &Path) -> String {
-    let mut lines = Vec::new();
-    let mut open = vec![folder.to_path_buf()];
-    while let Some(path) = open.pop() {
-        for entry in std::fs::read_dir(&path).into_iter().flatten().flatten() {
-            match entry.metadata() {
-                Ok(meta) if meta.is_dir() => open.push(entry.path()),
-                Ok(meta) => lines.push(format!("{:?} {} {:?}", entry.path(), meta.len(), meta.modified().ok())),
-                Err(e) => lines.push(format!("{:?} {e}", entry.path())),
-            }
-        }
-    }
-    lines.sort();
-    lines.join("\n")
 }
 
 /// Judges a folder. Nothing that is in it ends the program: a fault becomes an
 /// error of this folder alone.
 pub fn judge(found: &Found, options: &Options, signers: Option<&Signers>) -> Judged {
     let path = found.path.display().to_string();
-    let digest = digest(found, options, signers);
+    let again = || digest(found, options, signers);
     let judged = catch_unwind(AssertUnwindSafe(|| match found.sort {
-        Sort::Job => match verify(&found.path, options) {
-            Ok(record) => of_record(&path, &digest, &record),
-            Err(e) => failed(&path, &digest, &e.to_string()),
-        },
-        Sort::Evidence => evidence(found, &path, &digest, signers),
+        Sort::Job => {
+            // The photos' digests are known once they are read: no byte is read twice.
+            let own = verify_and(&found.path, options, |folder, looked| of_job(folder, |n| looked[n].sha256.clone()));
+            match own {
+                Ok((record, digest)) => of_record(&path, &digest, &record),
+                Err(e) => failed(&path, &again(), &e.to_string()),
+            }
+        }
+        Sort::Evidence => evidence(&found.path, &path, &again(), signers),
+        Sort::OneFile => one_file(&found.path, &path, &again(), signers),
     }));
     judged.unwrap_or_else(|_| {
-        failed(&path, &digest, "the program failed on this job: please report it, with the job if that is possible")
+        failed(&path, &again(), "the program failed on this job: please report it, with the job if that is possible")
     })
 }
 
-fn evidence(found: &Found, path: &str, digest: &str, signers: Option<&Signers>) -> Judged {
-    let inspection = match inspect(&found.path) {
+/// An evidence folder as one file, unpacked into a folder that is gone afterwards.
+fn one_file(file: &Path, path: &str, digest: &str, signers: Option<&Signers>) -> Judged {
+    let room = match tempfile::tempdir() {
+        Ok(room) => room,
+        Err(e) => return failed(path, digest, &format!("cannot make a folder to unpack {path} into: {e}")),
+    };
+    let mut judged = match unpack(file, room.path()) {
+        Ok(folder) => evidence(&folder, path, digest, signers),
+        Err(e @ OneFileError::Entry { .. }) => altered(path, digest, &e.to_string()),
+        Err(e) => failed(path, digest, &e.to_string()),
+    };
+    // Where it was unpacked to is nobody's concern.
+    if let Some(message) = judged.result.get_mut("message")
+        && let Some(text) = message.as_str()
+    {
+        *message = text.replace(&format!("{}/", room.path().display()), "").into();
+    }
+    judged
+}
+
+fn altered(path: &str, digest: &str, why: &str) -> Judged {
+    Judged { evidence: Some("altered".to_owned()), ..failed(path, digest, why) }
+}
+
+fn evidence(folder: &Path, path: &str, digest: &str, signers: Option<&Signers>) -> Judged {
+    let inspection = match inspect(folder) {
         Ok(inspection) => inspection,
         Err(e) => return failed(path, digest, &format!("cannot read the folder {path}: {e}")),
     };
-    let altered = |why: &str| Judged { evidence: Some("altered".to_owned()), ..failed(path, digest, why) };
+    let altered = |why: &str| altered(path, digest, why);
     if !inspection.intact() {
         let bad = inspection.items.iter().filter(|i| i.outcome == Outcome::Failed);
         let words: Vec<String> = bad.map(|i| format!("{}: {}", i.what, i.found)).collect();
         return altered(&format!("{path} was altered: {}", words.join("; ")));
     }
     let signer = signer(&inspection, signers);
-    match remeasure(&found.path.join("data")) {
+    match remeasure(&folder.join("data")) {
         Ok(again) if again.differences.is_empty() => Judged {
             evidence: Some(
                 match (&signer, inspection.signed) {
@@ -164,6 +139,8 @@ fn of_record(path: &str, digest: &str, record: &JobRecord) -> Judged {
         digest: digest.to_owned(),
         evidence: None,
         signer: None,
+        version: env!("CARGO_PKG_VERSION").to_owned(),
+        changed: Vec::new(),
         across: Vec::new(),
     }
 }
@@ -177,6 +154,8 @@ fn failed(path: &str, digest: &str, message: &str) -> Judged {
         digest: digest.to_owned(),
         evidence: None,
         signer: None,
+        version: env!("CARGO_PKG_VERSION").to_owned(),
+        changed: Vec::new(),
         across: Vec::new(),
     }
 }

@@ -2,13 +2,16 @@
 //! is there, so that an audit that ends at any moment goes on where it was.
 
 mod across;
+mod changes;
+mod digest;
 mod find;
 mod judge;
 mod ledger;
 mod run;
 
 pub use across::Lead;
+pub use changes::{Change, Outcome};
 pub use find::{Found, Sort, find};
 pub use judge::{Judged, judge};
-pub use ledger::{Ledger, LedgerError};
-pub use run::{Audit, Progress, audit};
+pub use ledger::{Ledger, LedgerError, WholeFile};
+pub use run::{Audit, Progress, audit, each_outcome};

@@ -6,8 +6,10 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use rayon::prelude::*;
 
 use super::across::leads;
+use super::changes::{Outcome, changes};
+use super::digest::digest;
 use super::find::Found;
-use super::judge::{self, Judged, judge};
+use super::judge::{Judged, judge};
 use super::ledger::{Ledger, LedgerError};
 use crate::evidence::Signers;
 use crate::job::Options;
@@ -33,7 +35,8 @@ pub struct Audit {
 }
 
 /// Judges every folder that is new or changed since the ledger's last run; all
-/// of them where `recompute`. Results are on the disk as soon as they are there.
+/// of them where `recompute`, with what that changed. Results are on the disk as
+/// soon as they are there.
 ///
 /// # Errors
 /// The disk does not take a result.
@@ -45,13 +48,13 @@ pub fn audit(
     recompute: bool,
     progress: &(dyn Fn(Progress) + Sync),
 ) -> Result<(Ledger, Audit), LedgerError> {
-    let (ledger, before) = Ledger::open(folder)?;
+    let (ledger, before) = Ledger::open(folder, recompute)?;
     let total = found.len();
     let (done, kept) = (AtomicUsize::new(0), AtomicUsize::new(0));
     let failure: Mutex<Option<LedgerError>> = Mutex::new(None);
     let one = |found: &Found| -> Option<Judged> {
-        let earlier = before.get(&found.path.display().to_string()).filter(|line| !recompute && ledger.has(line));
-        let earlier = earlier.filter(|line| line.digest == judge::digest(found, options, signers));
+        let earlier = before.get(&found.path.display().to_string()).filter(|line| ledger.has(line));
+        let earlier = earlier.filter(|line| line.digest == digest(found, options, signers));
         let line = match earlier {
             Some(line) => {
                 kept.fetch_add(1, Ordering::Relaxed);
@@ -72,8 +75,40 @@ pub fn audit(
     for (n, line) in lines.iter_mut().enumerate() {
         line.across = leads.remove(&n).unwrap_or_default();
     }
+    if ledger.is_recomputing() {
+        lines.par_iter_mut().try_for_each(|line| compare(&ledger, line))?;
+    }
     ledger.finish(&lines)?;
     Ok((ledger, Audit { lines, kept: kept.into_inner() }))
+}
+
+/// What the recomputation of a folder changed.
+fn compare(ledger: &Ledger, line: &mut Judged) -> Result<(), LedgerError> {
+    line.changed = match ledger.earlier(&line.path) {
+        Some((was, earlier)) => changes((was, &earlier), (line, &ledger.outcome(line)?)),
+        None => Vec::new(),
+    };
+    Ok(())
+}
+
+/// Reads every line's outcome again, many at once and in their order; no more
+/// than those stay in memory.
+///
+/// # Errors
+/// A result cannot be read.
+pub fn each_outcome(
+    ledger: &Ledger,
+    lines: &[Judged],
+    mut take: impl FnMut(usize, &Judged, Outcome),
+) -> Result<(), LedgerError> {
+    let many = 8 * rayon::current_num_threads();
+    for (pack, some) in lines.chunks(many).enumerate() {
+        let read: Vec<Result<Outcome, LedgerError>> = some.par_iter().map(|line| ledger.outcome(line)).collect();
+        for (n, (line, outcome)) in some.iter().zip(read).enumerate() {
+            take(pack * many + n, line, outcome?);
+        }
+    }
+    Ok(())
 }
 
 fn lock<T>(mutex: &Mutex<T>) -> std::sync::MutexGuard<'_, T> {

@@ -13,12 +13,20 @@ use crate::record::{JobRecord, Verdict};
 pub struct ArchiveRow<'a> {
     /// Its path.
     pub path: &'a str,
+    /// The exit code.
+    pub exit: u8,
+    /// Over everything that was read.
+    pub digest: &'a str,
+    /// The name of the result's file.
+    pub result: &'a str,
     /// What was measured, or in words why nothing was.
     pub outcome: Result<&'a JobRecord, &'a str>,
     /// For evidence folders: whether they are intact, and who signed.
     pub evidence: Option<&'a str>,
     /// What joins it with earlier folders: code, the other folder, and what that means.
     pub across: &'a [[&'a str; 3]],
+    /// What a recomputation changed, in words.
+    pub changed: &'a [String],
 }
 
 const STYLE: &str = include_str!("archive.css");
@@ -86,7 +94,7 @@ pub fn archive_row(row: &ArchiveRow) -> String {
         Err(why) => html! {
             tr data-v="unreadable" {
                 td { span.tag { "unreadable or altered" } }
-                td colspan="8" { (why) }
+                td colspan="8" { (why) (changed(row)) }
                 td { (evidence) }
                 td.path { (row.path) }
             }
@@ -102,7 +110,7 @@ fn of_record(row: &ArchiveRow, record: &JobRecord, evidence: &str) -> Markup {
         tr data-v=(record.verdict.name()) {
             td { (symbol::tag(record.verdict)) }
             td { (record.job) @if let Some(n) = context.attempt { small { "attempt " (n) } } }
-            td { details { summary { (record.reason) } (checks(record)) } }
+            td { details { summary { (record.reason) } (checks(record)) } (changed(row)) }
             td {
                 @for finding in &record.findings { div title=(finding.message) { (finding.code) } }
                 @for [code, other, message] in row.across {
@@ -116,6 +124,18 @@ fn of_record(row: &ArchiveRow, record: &JobRecord, evidence: &str) -> Markup {
             td.num { (text(&context.taken)) }
             td { (evidence) }
             td.path { (row.path) }
+        }
+    }
+}
+
+/// What a recomputation changed; open where the verdict is another one.
+fn changed(row: &ArchiveRow) -> Markup {
+    html! {
+        @if !row.changed.is_empty() {
+            details.changed open[row.changed.iter().any(|c| c.starts_with("verdict:"))] {
+                summary { "recomputed: " (row.changed.len()) " changed" }
+                ul.plain { @for change in row.changed { li { (change) } } }
+            }
         }
     }
 }

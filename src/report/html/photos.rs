@@ -81,7 +81,7 @@ fn facts(photo: &PhotoRecord) -> Markup {
         ("Taken", photo.taken.as_deref().map(moment)),
         (
             "Also in the photo's own record, and not shown here",
-            (!photo.private.is_empty()).then(|| photo.private.join(", ")),
+            (!photo.private.is_empty() && photo.private_values.is_empty()).then(|| photo.private.join(", ")),
         ),
         ("Residuals, RMS", photo.rms_px.map(px)),
         ("Blur, median", (photo.blur_px > 0.0).then(|| format!("{:.2} px", photo.blur_px))),
@@ -91,6 +91,7 @@ fn facts(photo: &PhotoRecord) -> Markup {
     ];
     html! {
         dl.facts {
+            @for [name, value] in &photo.private_values { div { dt { "Private: " (name) } dd { (value) } } }
             @for (name, value) in all { @if let Some(value) = value { div.wide[name == "Taken from"] { dt { (name) } dd { (value) } } } }
         }
     }

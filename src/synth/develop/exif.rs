@@ -12,7 +12,11 @@ pub(crate) struct Record {
     /// Local time, `YYYY:MM:DD HH:MM:SS`.
     pub(crate) taken: String,
     /// Offset from UTC, `+HH:MM`.
-    pub(crate) offset: String,
+    pub(crate) offset: Option<String>,
+    /// A program that processed the picture.
+    pub(crate) processing_software: Option<String>,
+    /// A small JPEG of the picture; empty: none.
+    pub(crate) thumbnail: Vec<u8>,
     /// Focal length, mm.
     pub(crate) focal_mm: f64,
     /// Focal length for 35 mm film, mm.
@@ -65,37 +69,64 @@ impl Record {
     /// The TIFF bytes, without the `Exif` mark of the JPEG segment.
     pub(crate) fn tiff(&self) -> Vec<u8> {
         const HEADER: usize = 8;
-        let mut first = vec![
+        let mut first = Vec::new();
+        if let Some(name) = &self.processing_software {
+            first.push((0x000B, Value::Ascii(name.clone())));
+        }
+        first.extend([
             (0x010F, Value::Ascii(self.make.clone())),
             (0x0110, Value::Ascii(self.model.clone())),
             (0x0112, Value::Short(self.orientation)),
             (0x8769, Value::Long(0)),
-        ];
-        let own_at = HEADER + directory(&first, HEADER).len();
-        first[3].1 = Value::Long(own_at as u32);
+        ]);
+        let own_at = HEADER + directory(&first, HEADER, 0).len();
+        if let Some(last) = first.last_mut() {
+            last.1 = Value::Long(own_at as u32);
+        }
+        let own = directory(&self.own(), own_at, 0);
+        let second_at = if self.thumbnail.is_empty() { 0 } else { own_at + own.len() };
         let mut bytes = b"II*\0\x08\0\0\0".to_vec();
-        bytes.extend(directory(&first, HEADER));
-        bytes.extend(directory(&self.own(), own_at));
+        bytes.extend(directory(&first, HEADER, second_at));
+        bytes.extend(own);
+        if second_at > 0 {
+            bytes.extend(self.second(second_at));
+        }
+        bytes
+    }
+
+    /// The directory of the thumbnail and the thumbnail behind it.
+    fn second(&self, at: usize) -> Vec<u8> {
+        let entries = |picture_at: usize| {
+            [
+                (0x0103, Value::Short(6)),
+                (0x0201, Value::Long(picture_at as u32)),
+                (0x0202, Value::Long(self.thumbnail.len() as u32)),
+            ]
+        };
+        let picture_at = at + directory(&entries(0), at, 0).len();
+        let mut bytes = directory(&entries(picture_at), at, 0);
+        bytes.extend(&self.thumbnail);
         bytes
     }
 
     fn own(&self) -> Vec<(u16, Value)> {
         let thousandths = |v: f64| Value::Rational((v * 1000.0).round() as u32, 1000);
-        vec![
-            (0x9000, Value::Undefined(*b"0232")),
-            (0x9003, Value::Ascii(self.taken.clone())),
-            (0x9011, Value::Ascii(self.offset.clone())),
+        let mut own = vec![(0x9000, Value::Undefined(*b"0232")), (0x9003, Value::Ascii(self.taken.clone()))];
+        own.extend(self.offset.iter().map(|offset| (0x9011, Value::Ascii(offset.clone()))));
+        own.extend([
             (0x920A, thousandths(self.focal_mm)),
             (0xA002, Value::Long(self.size_px[0])),
             (0xA003, Value::Long(self.size_px[1])),
             (0xA404, thousandths(self.digital_zoom)),
             (0xA405, Value::Short(self.focal_35mm)),
-        ]
+        ]);
+        own
     }
 }
 
-/// An image file directory that begins at an offset, with its values behind it.
-fn directory(entries: &[(u16, Value)], at: usize) -> Vec<u8> {
+/// An image file directory that begins at an offset, with its values behind it;
+/// `next` is where the next one begins, 0: there is none.
+fn directory(entries: &[(u16, Value)], at: usize, next: usize) -> Vec<u8> {
     let mut table = (entries.len() as u16).to_le_bytes().to_vec();
     let mut values: Vec<u8> = Vec::new();
     let values_at = at + 2 + 12 * entries.len() + 4;
@@ -113,7 +144,7 @@ fn directory(entries: &[(u16, Value)], at: usize) -> Vec<u8> {
             values.extend(bytes);
         }
     }
-    table.extend(0u32.to_le_bytes());
+    table.extend((next as u32).to_le_bytes());
     table.extend(values);
     table
 }
@@ -131,7 +162,9 @@ mod tests {
             model: "Phone".to_owned(),
             orientation: 6,
             taken: "2026:01:02 03:04:05".to_owned(),
-            offset: "+01:00".to_owned(),
+            offset: Some("+01:00".to_owned()),
+            processing_software: Some("Invented Darkroom 1".to_owned()),
+            thumbnail: vec![0xff, 0xd8, 0xff, 0xd9],
             focal_mm: 5.432,
             focal_35mm: 26,
             digital_zoom: 1.5,
@@ -145,6 +178,10 @@ mod tests {
         };
         assert_eq!((text(Tag::Make), text(Tag::Model)), ("\"Example\"".to_owned(), "\"Phone\"".to_owned()));
         assert_eq!(text(Tag::DateTimeOriginal), "2026-01-02 03:04:05");
+        assert_eq!(text(Tag(exif::Context::Tiff, 0x000b)), "\"Invented Darkroom 1\"");
+        let small = |tag| read.get_field(tag, In::THUMBNAIL).unwrap().value.get_uint(0).unwrap() as usize;
+        let (at, length) = (small(Tag::JPEGInterchangeFormat), small(Tag::JPEGInterchangeFormatLength));
+        assert_eq!(read.buf()[at..at + length], record.thumbnail);
         assert_eq!(text(Tag::OffsetTimeOriginal), "\"+01:00\"");
         assert!((number(Tag::FocalLength) - 5.432).abs() < 1e-9);
         assert!((number(Tag::DigitalZoomRatio) - 1.5).abs() < 1e-9);

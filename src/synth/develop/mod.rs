@@ -8,7 +8,7 @@ mod sensor;
 mod tone;
 
 pub(crate) use exif::Record;
-pub(crate) use jpeg::compress;
+pub(crate) use jpeg::{compress, smaller};
 pub(crate) use sensor::{Exposure, expose};
 pub use tone::Picture;
 pub(crate) use tone::develop;

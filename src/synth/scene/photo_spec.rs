@@ -51,6 +51,9 @@ pub struct PhotoSpec {
     /// Whether the file has an EXIF record at all.
     #[serde(default = "yes")]
     pub exif: bool,
+    /// What its record says otherwise than the camera would.
+    #[serde(default)]
+    pub record: RecordChange,
     /// Changes to the scene's processing.
     #[serde(default)]
     pub processing: ProcessingChange,
@@ -89,9 +92,26 @@ impl PhotoSpec {
             vehicle_rolled_mm: 0.0,
             seconds_later: None,
             exif: true,
+            record: RecordChange::default(),
             processing: ProcessingChange::default(),
         }
     }
+}
+
+/// What a photo's record says otherwise than the camera would have written.
+#[derive(Debug, Clone, PartialEq, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct RecordChange {
+    /// A program that is said to have processed the picture.
+    pub processing_software: Option<String>,
+    /// Focal length for 35 mm film, mm.
+    pub focal_35mm: Option<u16>,
+    /// The thumbnail is that of this photo of the scene, by its file; left out: there is none.
+    pub thumbnail_of: Option<String>,
+    /// The time has no offset from UTC.
+    pub without_offset: bool,
+    /// The time is that many days later.
+    pub days_later: i64,
 }
 
 /// From light to display values.

@@ -1,10 +1,10 @@
 //! What a code means, for people who meet it in a report.
 
 use super::{
-    camera_mismatch, card, carrier_not_seen, floor_not_level, marker_duplicated, not_checked, photo_badly_lit,
-    photo_blurred, photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped,
-    prerequisites, print_scale_wrong, reading_disagrees, something_moved, stand_misplaced, steering_not_straight,
-    times_out_of_order, weak_geometry, wrong_datum_suspected,
+    camera_mismatch, card, carrier_not_seen, floor_not_level, focal_contradicts, marker_duplicated, not_checked,
+    other_day, other_kit, photo_badly_lit, photo_blurred, photo_edited, photo_resized, photo_reused, photo_zoomed,
+    photos_too_alike, plate_not_seated, plates_swapped, prerequisites, print_scale_wrong, reading_disagrees,
+    something_moved, stand_misplaced, steering_not_straight, times_out_of_order, weak_geometry, wrong_datum_suspected,
 };
 use crate::verdict::Level;
 
@@ -49,6 +49,10 @@ const ALL: &[&[Explanation]] = &[
     wrong_datum_suspected::EXPLAIN,
     reading_disagrees::EXPLAIN,
     times_out_of_order::EXPLAIN,
+    other_day::EXPLAIN,
+    photo_edited::EXPLAIN,
+    focal_contradicts::EXPLAIN,
+    other_kit::EXPLAIN,
     card::EXPLAIN,
     prerequisites::EXPLAIN,
     not_checked::EXPLAIN,

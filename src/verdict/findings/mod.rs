@@ -7,7 +7,7 @@ use crate::detect::Sightings;
 use crate::folder::JobFile;
 use crate::marker::Rig;
 use crate::measure::{Ask, Measurement};
-use crate::photo::{Exif, Light};
+use crate::photo::{Exif, Light, Traces};
 use crate::pose::{Problem, Scene};
 use crate::quantity::{Estimate, Quantity};
 use crate::setup::{From, ReferenceLine, Setup};
@@ -22,12 +22,16 @@ mod carrier_not_seen;
 mod detectable;
 mod explanation;
 mod floor_not_level;
+mod focal_contradicts;
 mod hypotheses;
 mod marker_duplicated;
 mod not_checked;
+mod other_day;
+mod other_kit;
 mod phases_differ;
 mod photo_badly_lit;
 mod photo_blurred;
+mod photo_edited;
 mod photo_resized;
 mod photo_reused;
 mod photo_zoomed;
@@ -93,6 +97,8 @@ pub struct PhotoFacts<'a> {
     pub file: &'a str,
     /// Its EXIF.
     pub exif: &'a Exif,
+    /// What tells that its file is no longer as the camera wrote it; `None` where it was not looked for.
+    pub traces: Option<&'a Traces>,
     /// What was found in it.
     pub sightings: &'a Sightings,
     /// Why it did not take part, if it did not.
@@ -202,6 +208,10 @@ pub const RULES: &[&Rule] = &[
     &marker_duplicated::RULE,
     &weak_geometry::RULE,
     &times_out_of_order::RULE,
+    &other_day::RULE,
+    &photo_edited::RULE,
+    &focal_contradicts::RULE,
+    &other_kit::RULE,
     &card::RULE,
     &prerequisites::RULE,
     &not_checked::RULE,

@@ -13,6 +13,7 @@ use serde::{Deserialize, Serialize};
 
 use super::judge::Judged;
 use super::ledger::{Ledger, LedgerError};
+use super::run::each_outcome;
 use crate::record::JobRecord;
 
 /// A lead that joins a folder with an earlier one of the archive.
@@ -34,14 +35,13 @@ pub struct Lead {
 pub(super) fn leads(ledger: &Ledger, lines: &[Judged]) -> Result<BTreeMap<usize, Vec<Lead>>, LedgerError> {
     let (mut photos, mut setups) = (photos::Index::default(), setups::Index::default());
     let mut jobs: Vec<Identity> = Vec::with_capacity(lines.len());
-    for (n, line) in lines.iter().enumerate() {
-        let record = record(ledger, line)?;
-        jobs.push(record.as_ref().map_or_else(Identity::default, Identity::of));
-        if let Some(record) = &record {
+    each_outcome(ledger, lines, |n, _, outcome| {
+        jobs.push(outcome.as_ref().map_or_else(|_| Identity::default(), |record| Identity::of(record)));
+        if let Ok(record) = &outcome {
             photos.add(n, record);
             setups.add(n, record);
         }
-    }
+    })?;
     let mut found: BTreeMap<usize, Vec<Lead>> = BTreeMap::new();
     let mut join = |code: &str, earlier: usize, later: usize, message: &str| {
         let lead = Lead { code: code.to_owned(), other: lines[earlier].path.clone(), message: message.to_owned() };
@@ -69,10 +69,7 @@ pub(super) fn leads(ledger: &Ledger, lines: &[Judged]) -> Result<BTreeMap<usize,
 }
 
 fn record(ledger: &Ledger, line: &Judged) -> Result<Option<JobRecord>, LedgerError> {
-    if line.verdict.is_none() {
-        return Ok(None);
-    }
-    Ok(serde_json::from_value(ledger.result(line)?).ok())
+    Ok(ledger.outcome(line)?.ok().map(|record| *record))
 }
 
 /// What tells whether two folders are about the same thing.

@@ -1,0 +1,99 @@
+//! A digest of everything that a folder's judgement depends on: where it is
+//! another one, the folder is judged again. The program's version takes no part:
+//! an earlier result stands until somebody asks for it to be recomputed.
+
+use std::path::Path;
+
+use sha2::{Digest, Sha256};
+
+use super::find::{Found, Sort};
+use crate::evidence::Signers;
+use crate::folder::JobFolder;
+use crate::input::{digest_of_file, hex};
+use crate::job::Options;
+
+/// The digest of a folder as it lies there; nothing is measured.
+pub(super) fn digest(found: &Found, options: &Options, signers: Option<&Signers>) -> String {
+    let of_signers = || signers.map_or("", |s| s.sha256.as_str());
+    match found.sort {
+        Sort::Evidence => {
+            // Its own tag manifest stands for every byte; whether that is true is for the judgement.
+            let mut parts = Parts::new();
+            for name in ["tagmanifest-sha512.txt", "tagmanifest-sha512.txt.sig", "manifest-sha512.txt"] {
+                parts.add(&digest_of_file(&found.path.join(name)).unwrap_or_else(|e| e.to_string()));
+            }
+            parts.add(&listing(&found.path));
+            parts.add(of_signers());
+            parts.hex()
+        }
+        Sort::OneFile => {
+            let mut parts = Parts::new();
+            parts.add(&digest_of_file(&found.path).unwrap_or_else(|e| e.to_string()));
+            parts.add(of_signers());
+            parts.hex()
+        }
+        Sort::Job => match JobFolder::open(&found.path, &options.models) {
+            Err(e) => {
+                let mut parts = Parts::new();
+                parts.add(&digest_of_file(&found.path.join("job.toml")).unwrap_or_default());
+                parts.add(&e.to_string());
+                parts.hex()
+            }
+            Ok(folder) => of_job(&folder, |n| digest_of_file(&folder.photos[n].path).unwrap_or_else(|e| e.to_string())),
+        },
+    }
+}
+
+/// The digest of an opened job, of whose photos the digests are at hand.
+pub(super) fn of_job(folder: &JobFolder, photo: impl Fn(usize) -> String) -> String {
+    let mut parts = Parts::new();
+    for input in &folder.inputs {
+        parts.add(&format!("{} {} {}", input.role, input.name, input.sha256));
+    }
+    for candidate in &folder.candidates {
+        parts.add(&candidate.input.sha256);
+    }
+    for attached in &folder.attachments {
+        parts.add(&format!("{} {} {}", attached.name, attached.kind, attached.sha256));
+    }
+    for (n, file) in folder.photos.iter().enumerate() {
+        parts.add(&file.name);
+        parts.add(&photo(n));
+    }
+    parts.hex()
+}
+
+/// Texts that cannot run into each other.
+struct Parts(Sha256);
+
+impl Parts {
+    fn new() -> Self {
+        Parts(Sha256::new())
+    }
+
+    fn add(&mut self, text: &str) {
+        self.0.update((text.len() as u64).to_le_bytes());
+        self.0.update(text);
+    }
+
+    fn hex(self) -> String {
+        hex(&self.0.finalize())
+    }
+}
+
+/// Names, sizes and times of a folder's files: a change is likely to move one.
+fn listing(folder: &Path) -> String {
+    let mut lines = Vec::new();
+    let mut open = vec![folder.to_path_buf()];
+    while let Some(path) = open.pop() {
+        for entry in std::fs::read_dir(&path).into_iter().flatten().flatten() {
+            match entry.metadata() {
+                Ok(meta) if meta.is_dir() => open.push(entry.path()),
+                Ok(meta) => lines.push(format!("{:?} {} {:?}", entry.path(), meta.len(), meta.modified().ok())),
+                Err(e) => lines.push(format!("{:?} {e}", entry.path())),
+            }
+        }
+    }
+    lines.sort();
+    lines.join("\n")
+}

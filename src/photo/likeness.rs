@@ -48,11 +48,11 @@ fn middle([left, top, width, height]: Part, ratio: f64) -> Part {
 fn at_turn(small: (&Luma, Part), whole: (&Luma, Part), turns: usize) -> f64 {
     let ratio = |part: Part| part[2] as f64 / part[3] as f64;
     let own = ratio(small.1);
-    let turned = if turns % 2 == 0 { own } else { 1.0 / own };
+    let turned = if turns.is_multiple_of(2) { own } else { 1.0 / own };
     // What both show: the picture is cut to the thumbnail's shape or the other way round.
     let large = middle(whole.1, turned);
     let large_ratio = ratio(large);
-    let shown = middle(small.1, if turns % 2 == 0 { large_ratio } else { 1.0 / large_ratio });
+    let shown = middle(small.1, if turns.is_multiple_of(2) { large_ratio } else { 1.0 / large_ratio });
     correlation(&grid(small.0, shown, turns), &grid(whole.0, large, 0))
 }
 

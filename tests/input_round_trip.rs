@@ -213,7 +213,9 @@ fn reading() -> impl Strategy<Value = Reading> {
             value,
             u,
             instrument,
-            use_in_adjustment: used && !quantity.is_reading_only(),
+            use_in_adjustment: used
+                && !quantity.is_reading_only()
+                && baywitness::marker::Role::of_arch_height(quantity).is_none(),
         })
 }
 

@@ -108,7 +108,7 @@ fn read_steps(value: &Value) -> Result<Vec<String>, Error> {
 }
 
 fn read_decision(table: Option<Table>) -> Result<Decision, Error> {
-    let mut decision = Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 };
+    let mut decision = Decision::default();
     let Some(table) = table else { return Ok(decision) };
     let table = table.allow(&["rule", "conformance_probability"])?;
     if let Some(rule) = table.get("rule") {

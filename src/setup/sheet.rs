@@ -96,6 +96,13 @@ pub struct Decision {
     pub conformance_probability: f64,
 }
 
+impl Default for Decision {
+    /// The rule of a sheet that names none: guarded, .95.
+    fn default() -> Self {
+        Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 }
+    }
+}
+
 /// What decides a check.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Evidence {

@@ -8,7 +8,7 @@ use super::forms::Fields;
 use super::trouble::Trouble;
 use crate::folder::{Kind, make_folder_durably, write_durably};
 use crate::quantity::Quantity;
-use crate::setup::{Check, Decision, DecisionRule, Evidence, From, Limits, Prerequisite, ReferenceLine, Setup, Waiver};
+use crate::setup::{Check, Decision, Evidence, From, Limits, Prerequisite, ReferenceLine, Setup, Waiver};
 
 /// The models folder in the folder of jobs.
 const MODELS: &str = "models";
@@ -88,7 +88,7 @@ fn read(fields: &Fields) -> Result<Setup, Trouble> {
         title: needed("title", "what is calibrated with what")?,
         source: needed("source", "whose figures these are: document and date")?,
         reference_line,
-        decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 },
+        decision: Decision::default(),
         procedure: None,
         steps: Vec::new(),
         datums: Vec::new(),

@@ -7,17 +7,17 @@
 #![allow(clippy::print_stdout, clippy::unwrap_used, reason = "a bench prints its figures and may panic")]
 #![allow(missing_docs, reason = "a program, not an interface")]
 
-#[path = "../tests/findings/bench.rs"]
+#[path = "../tests/suite/findings/bench.rs"]
 #[allow(dead_code, reason = "the tests use more of it")]
 mod bench;
-#[path = "../tests/common/mod.rs"]
-mod common;
+#[path = "../tests/suite/sampled_bay/mod.rs"]
+mod sampled_bay;
 
 use std::hint::black_box;
 use std::time::Instant;
 
 use baywitness::pose::{Options, adjust};
-use common::{Bay, Sample, sample};
+use sampled_bay::{Bay, Sample, sample};
 
 fn main() {
     println!("photos  markers  adjustment ms  all ms  all, ms a photo");

@@ -16,7 +16,7 @@ use baywitness::detect::find_markers;
 use baywitness::marker::Dictionary;
 use baywitness::photo;
 
-#[path = "../../tests/detect_support/mod.rs"]
+#[path = "../../tests/suite/detect_support/mod.rs"]
 mod detect_support;
 
 use detect_support::render::Camera;

@@ -30,7 +30,7 @@ pub struct JobFolder {
     pub camera: Option<Profile>,
     /// Where the job names no camera: those that a photo's EXIF may choose.
     pub candidates: Vec<Candidate>,
-    /// The photos, as listed or sorted by name.
+    /// The photos, sorted by name: the order in which a job lists them decides nothing.
     pub photos: Vec<PhotoFile>,
     /// The attachments in the job's order.
     pub attachments: Vec<AttachedFile>,
@@ -195,6 +195,8 @@ fn find_photos(job: &JobFile, setup: &Setup, document: &Document, folder: &Path)
             .map_err(|problem| document.error(&problem_at(&format!("photo[{i}].step"), problem)))?;
         photos.push(PhotoFile { name, path, step, phase });
     }
+    // Sums are rounded in the order of their terms: one order, one answer to the last bit.
+    photos.sort_by(|a, b| a.name.cmp(&b.name));
     Ok(photos)
 }
 

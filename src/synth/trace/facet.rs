@@ -29,13 +29,20 @@ pub(crate) enum Outline {
 
 /// A parallelogram or triangle `origin + a edge[0] + b edge[1]`.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Facet {
+pub(crate) struct Shape {
     /// First corner, mm.
     pub(crate) origin: Vector3<f64>,
     /// The two edges from it, mm.
     pub(crate) edges: [Vector3<f64>; 2],
     /// Which of the two shapes.
     pub(crate) outline: Outline,
+}
+
+/// A shape with what it looks like.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Facet {
+    /// Where it lies.
+    pub(crate) shape: Shape,
     /// Index of the surface that it belongs to.
     pub(crate) surface: u32,
     /// Unit normal of the flat piece.
@@ -57,19 +64,7 @@ pub(crate) struct Hit {
     pub(crate) b: f64,
 }
 
-impl Facet {
-    /// A facet; edges must not be parallel.
-    pub(crate) fn new(
-        origin: Vector3<f64>,
-        edges: [Vector3<f64>; 2],
-        outline: Outline,
-        surface: u32,
-        smooth: Option<[Vector3<f32>; 3]>,
-    ) -> Self {
-        let flat = edges[0].cross(&edges[1]).normalize();
-        Facet { origin, edges, outline, surface, flat, smooth }
-    }
-
+impl Shape {
     /// Ray parameter and edge coordinates of the meeting point (Möller and
     /// Trumbore 1997), from either side.
     pub(crate) fn meet(&self, ray: &Ray) -> Option<(f64, f64, f64)> {
@@ -96,6 +91,29 @@ impl Facet {
         Some((self.edges[1].dot(&q) * inverse, a, b))
     }
 
+    /// Its corners; a triangle's first one is there twice.
+    fn corners(&self) -> [Vector3<f64>; 4] {
+        let far = match self.outline {
+            Outline::Parallelogram => self.origin + self.edges[0] + self.edges[1],
+            Outline::Triangle => self.origin,
+        };
+        [self.origin, self.origin + self.edges[0], self.origin + self.edges[1], far]
+    }
+}
+
+impl Facet {
+    /// A facet; edges must not be parallel.
+    pub(crate) fn new(
+        origin: Vector3<f64>,
+        edges: [Vector3<f64>; 2],
+        outline: Outline,
+        surface: u32,
+        smooth: Option<[Vector3<f32>; 3]>,
+    ) -> Self {
+        let flat = edges[0].cross(&edges[1]).normalize();
+        Facet { shape: Shape { origin, edges, outline }, surface, flat, smooth }
+    }
+
     /// Normal for shading: blended over the corners where the surface is curved.
     pub(crate) fn shading_normal(&self, a: f64, b: f64) -> Vector3<f64> {
         match &self.smooth {
@@ -108,26 +126,17 @@ impl Facet {
         }
     }
 
-    /// Its corners; a triangle's first one is there twice.
-    fn corners(&self) -> [Vector3<f64>; 4] {
-        let far = match self.outline {
-            Outline::Parallelogram => self.origin + self.edges[0] + self.edges[1],
-            Outline::Triangle => self.origin,
-        };
-        [self.origin, self.origin + self.edges[0], self.origin + self.edges[1], far]
-    }
-
     /// Whether it may reach into a pyramid of planes through `eye` with normals outwards.
     pub(crate) fn reaches(&self, eye: &Vector3<f64>, planes: &[Vector3<f64>; 4]) -> bool {
-        let corners = self.corners().map(|c| c - eye);
+        let corners = self.shape.corners().map(|c| c - eye);
         !planes.iter().any(|n| corners.iter().all(|c| n.dot(c) > 0.0))
     }
 
     /// Least and greatest coordinates.
     pub(crate) fn bounds(&self) -> (Vector3<f64>, Vector3<f64>) {
-        let corners = self.corners();
-        let low = corners.iter().fold(self.origin, |m, c| m.inf(c));
-        let high = corners.iter().fold(self.origin, |m, c| m.sup(c));
+        let corners = self.shape.corners();
+        let low = corners.iter().fold(self.shape.origin, |m, c| m.inf(c));
+        let high = corners.iter().fold(self.shape.origin, |m, c| m.sup(c));
         (low, high)
     }
 }
@@ -141,9 +150,9 @@ mod tests {
         let mut facet =
             Facet::new(Vector3::new(1.0, 0.0, 0.0), [Vector3::y(), Vector3::z()], Outline::Parallelogram, 0, None);
         let ray = Ray { origin: Vector3::new(0.0, 0.7, 0.6), direction: Vector3::x() * 0.5 };
-        let (t, a, b) = facet.meet(&ray).unwrap();
+        let (t, a, b) = facet.shape.meet(&ray).unwrap();
         assert!((t - 2.0).abs() < 1e-12 && (a - 0.7).abs() < 1e-12 && (b - 0.6).abs() < 1e-12);
-        facet.outline = Outline::Triangle;
-        assert!(facet.meet(&ray).is_none());
+        facet.shape.outline = Outline::Triangle;
+        assert!(facet.shape.meet(&ray).is_none());
     }
 }

@@ -191,7 +191,7 @@ impl Model {
     pub(crate) fn nearest_of(&self, some: &[u32], ray: &Ray) -> Option<Hit> {
         let mut best: Option<Hit> = None;
         for &facet in some {
-            if let Some((t, a, b)) = self.facets[facet as usize].meet(ray)
+            if let Some((t, a, b)) = self.facets[facet as usize].shape.meet(ray)
                 && t > 0.0
                 && best.as_ref().is_none_or(|h| t < h.t)
                 && !self.cut_away(facet, ray, t)
@@ -205,7 +205,7 @@ impl Model {
     /// Whether anything lies on the ray between two parameters; lamps do not count.
     pub(crate) fn blocked(&self, ray: &Ray, near: f64, far: f64) -> bool {
         let Some(tree) = &self.tree else { return false };
-        tree.blocked(&self.facets, ray, near, far, |f, t| {
+        tree.blocked(ray, near, far, |f, t| {
             let surface = &self.surfaces[self.facets[f as usize].surface as usize];
             !matches!(surface.paint, Paint::Lamp(_)) && !self.cut_away(f, ray, t)
         })

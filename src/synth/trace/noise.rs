@@ -28,15 +28,22 @@ fn lattice(x: i64, y: i64, z: i64) -> f32 {
     (h ^ (h >> 15)) as f32 * (2.0 / 4_294_967_295.0) - 1.0
 }
 
+/// The whole number below, both ways; `f64::floor` is a call into the C library
+/// on processors that a build may not presume to be newer.
+fn floor(x: f64) -> (f64, i64) {
+    let cut = x as i64;
+    let whole = cut - i64::from(cut as f64 > x);
+    (whole as f64, whole)
+}
+
 /// Smooth noise in -1..1 that changes over a length of one.
 fn value(x: f64, y: f64, z: f64) -> f32 {
-    let (fx, fy, fz) = (x.floor(), y.floor(), z.floor());
+    let ((fx, ix), (fy, iy), (fz, iz)) = (floor(x), floor(y), floor(z));
     let ease = |t: f64| {
         let t = t as f32;
         t * t * (3.0 - 2.0 * t)
     };
     let (sx, sy, sz) = (ease(x - fx), ease(y - fy), ease(z - fz));
-    let (ix, iy, iz) = (fx as i64, fy as i64, fz as i64);
     let line = |dy, dz| {
         let a = lattice(ix, iy + dy, iz + dz);
         a + (lattice(ix + 1, iy + dy, iz + dz) - a) * sx

@@ -288,7 +288,7 @@ impl Shot<'_> {
         let mut polygon = [[0.0; 2]; 4];
         for (place, [du, dv]) in polygon.iter_mut().zip([[0.0, 0.0], [1.0, 0.0], [1.0, 1.0], [0.0, 1.0]]) {
             let ray = self.rays.at(u as f64 - 0.5 + du, v as f64 - 0.5 + dv);
-            let (_, a, b) = facet.meet(&ray)?;
+            let (_, a, b) = facet.shape.meet(&ray)?;
             *place = sheet.position(a, b);
         }
         let reflectance = sheet.mean_colour(&polygon)?;

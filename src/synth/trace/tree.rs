@@ -2,7 +2,7 @@
 
 use nalgebra::Vector3;
 
-use super::facet::{Facet, Hit, Ray};
+use super::facet::{Facet, Hit, Ray, Shape};
 
 const BINS: usize = 12;
 const LEAF: usize = 4;
@@ -23,7 +23,14 @@ struct Node {
 #[derive(Debug, Clone)]
 pub(crate) struct Tree {
     nodes: Vec<Node>,
-    order: Vec<u32>,
+    /// What rays are tried against, side by side in memory as the leaves list them.
+    leaves: Vec<Leaf>,
+}
+
+#[derive(Debug, Clone, Copy)]
+struct Leaf {
+    shape: Shape,
+    facet: u32,
 }
 
 #[derive(Clone, Copy)]
@@ -65,35 +72,36 @@ impl Tree {
                 Item { facet, low, high }
             })
             .collect();
-        let mut tree = Tree { nodes: Vec::new(), order: Vec::with_capacity(items.len()) };
+        let mut tree = Tree { nodes: Vec::new(), leaves: Vec::with_capacity(items.len()) };
         if !items.is_empty() {
-            tree.split(&mut items);
+            tree.split(facets, &mut items);
         }
         tree
     }
 
-    fn split(&mut self, items: &mut [Item]) {
+    fn split(&mut self, facets: &[Facet], items: &mut [Item]) {
         let (low, high) = surround(items);
         let index = self.nodes.len();
         // Rounding to f32 must not shrink a box: 0.01 mm is far above f32's step at bay size.
         self.nodes.push(Node {
             low: [0, 1, 2].map(|i| low[i] as f32 - 0.01),
             high: [0, 1, 2].map(|i| high[i] as f32 + 0.01),
-            first: self.order.len() as u32,
+            first: self.leaves.len() as u32,
             count: items.len().min(usize::from(u16::MAX)) as u16,
             axis: 0,
         });
         let cut = if items.len() <= LEAF { None } else { best_cut(items) };
         let Some((middle, axis)) = cut else {
-            self.order.extend(items.iter().map(|i| i.facet));
+            let leaf = |i: &Item| Leaf { shape: facets[i.facet as usize].shape, facet: i.facet };
+            self.leaves.extend(items.iter().map(leaf));
             return;
         };
         let (left, right) = items.split_at_mut(middle);
-        self.split(left);
+        self.split(facets, left);
         self.nodes[index].count = 0;
         self.nodes[index].axis = axis;
         self.nodes[index].first = self.nodes.len() as u32;
-        self.split(right);
+        self.split(facets, right);
     }
 
     /// The nearest facet that a ray meets between two parameters and that `takes` accepts;
@@ -110,7 +118,7 @@ impl Tree {
         let mut limit = far;
         // What a neighbouring ray met is mostly met again: all beyond it is skipped.
         if let Some(facet) = hint
-            && let Some((t, a, b)) = facets[facet as usize].meet(ray)
+            && let Some((t, a, b)) = facets[facet as usize].shape.meet(ray)
             && t > near
             && t < far
             && takes(facet, t)
@@ -118,7 +126,7 @@ impl Tree {
             best = Some(Hit { t, facet, a, b });
             limit = t;
         }
-        self.walk(facets, ray, near, &mut limit, |facet, t, a, b, limit| {
+        self.walk(ray, near, &mut limit, |facet, t, a, b, limit| {
             if takes(facet, t) {
                 best = Some(Hit { t, facet, a, b });
                 *limit = t;
@@ -129,16 +137,9 @@ impl Tree {
     }
 
     /// Whether anything that `takes` accepts lies on the ray at `t` in `(near, far)`.
-    pub(crate) fn blocked(
-        &self,
-        facets: &[Facet],
-        ray: &Ray,
-        near: f64,
-        far: f64,
-        takes: impl Fn(u32, f64) -> bool,
-    ) -> bool {
+    pub(crate) fn blocked(&self, ray: &Ray, near: f64, far: f64, takes: impl Fn(u32, f64) -> bool) -> bool {
         let mut limit = far;
-        self.walk(facets, ray, near, &mut limit, |facet, t, _, _, _| takes(facet, t))
+        self.walk(ray, near, &mut limit, |facet, t, _, _, _| takes(facet, t))
     }
 
     /// The facets that reach into a pyramid of four planes through `eye`
@@ -157,16 +158,20 @@ impl Tree {
                 stack.extend([index + 1, node.first as usize]);
                 continue;
             }
-            let items = &self.order[node.first as usize..node.first as usize + usize::from(node.count)];
-            inside.extend(items.iter().filter(|f| facets[**f as usize].reaches(eye, planes)));
+            inside.extend(
+                self.leaves_of(node).iter().map(|l| l.facet).filter(|f| facets[*f as usize].reaches(eye, planes)),
+            );
         }
         inside
+    }
+
+    fn leaves_of(&self, node: &Node) -> &[Leaf] {
+        &self.leaves[node.first as usize..node.first as usize + usize::from(node.count)]
     }
 
     /// Calls `found` for each facet met within the limits; true from it ends the walk.
     fn walk(
         &self,
-        facets: &[Facet],
         ray: &Ray,
         near: f64,
         limit: &mut f64,
@@ -196,11 +201,11 @@ impl Tree {
                 depth += 2;
                 continue;
             }
-            for &facet in &self.order[node.first as usize..node.first as usize + usize::from(node.count)] {
-                if let Some((t, a, b)) = facets[facet as usize].meet(ray)
+            for leaf in self.leaves_of(node) {
+                if let Some((t, a, b)) = leaf.shape.meet(ray)
                     && t > near
                     && t < *limit
-                    && found(facet, t, a, b, limit)
+                    && found(leaf.facet, t, a, b, limit)
                 {
                     return true;
                 }
@@ -216,8 +221,11 @@ fn enters(node: &Node, origin: &[f32; 3], inverse: &[f32; 3], limit: f32) -> boo
     for i in 0..3 {
         let t0 = (node.low[i] - origin[i]) * inverse[i];
         let t1 = (node.high[i] - origin[i]) * inverse[i];
-        near = near.max(t0.min(t1));
-        far = far.min(t0.max(t1));
+        // Comparisons, not `min` and `max`: one instruction each, and what is no
+        // number (a ray along a box's side) leaves the limits as they are.
+        let (enter, leave) = if inverse[i] >= 0.0 { (t0, t1) } else { (t1, t0) };
+        near = if enter > near { enter } else { near };
+        far = if leave < far { leave } else { far };
     }
     // f32 slack: a box that is missed by rounding would show as a hole.
     near <= far * 1.00001 + 0.01
@@ -325,7 +333,7 @@ mod tests {
             let ray = Ray { origin: vector(6000.0), direction: vector(1.0) };
             let slow = facets
                 .iter()
-                .filter_map(|f| f.meet(&ray).map(|m| m.0))
+                .filter_map(|f| f.shape.meet(&ray).map(|m| m.0))
                 .filter(|t| *t > 1e-6)
                 .fold(f64::INFINITY, f64::min);
             let quick =
@@ -335,7 +343,7 @@ mod tests {
             let hinted =
                 tree.nearest(&facets, &ray, (1e-6, f64::INFINITY), Some(hits % 300), |_, _| true).map(|h| h.facet);
             assert_eq!(hinted, tree.nearest(&facets, &ray, (1e-6, f64::INFINITY), None, |_, _| true).map(|h| h.facet));
-            assert_eq!(tree.blocked(&facets, &ray, 1e-6, f64::INFINITY, |_, _| true), quick.is_finite());
+            assert_eq!(tree.blocked(&ray, 1e-6, f64::INFINITY, |_, _| true), quick.is_finite());
         }
         assert!(hits > 200, "{hits}");
     }

@@ -1,0 +1,250 @@
+//! The built program as a user meets it: exit codes, messages, where results go.
+
+#![cfg(test)]
+
+use crate::staged;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+use std::sync::LazyLock;
+
+use image::{ExtendedColorType, ImageEncoder, codecs::jpeg::JpegEncoder};
+use tempfile::TempDir;
+
+/// Exit codes: all within, some outside, unreadable or wrong usage, undecided, unusable.
+const WITHIN: i32 = 0;
+const OUTSIDE: i32 = 1;
+const UNREADABLE: i32 = 2;
+const UNUSABLE: i32 = 4;
+
+/// A right job whose stand stands 22 mm too near, staged once for all tests.
+static JOB: LazyLock<TempDir> = LazyLock::new(|| {
+    let folder = tempfile::tempdir().unwrap();
+    let mut scene = staged::scene(0.4);
+    scene.spec.stand.error.distance_mm = -22.0;
+    scene.stage(folder.path(), &mut |_| ()).unwrap();
+    folder
+});
+
+fn run(arguments: &[&str]) -> Output {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    command.args(arguments).env_remove("BAYWITNESS_MODELS").output().unwrap()
+}
+
+fn verify(job: &Path) -> Output {
+    run(&["verify", job.to_str().unwrap()])
+}
+
+fn words(bytes: &[u8]) -> String {
+    String::from_utf8(bytes.to_vec()).unwrap()
+}
+
+/// Ends with `code`; its words (wrapped lines joined) hold each of `says`.
+fn ends(output: &Output, code: i32, says: &[&str]) {
+    let told = format!("{}{}", words(&output.stdout), words(&output.stderr));
+    assert_eq!(output.status.code(), Some(code), "{told}");
+    let joined = told.split_whitespace().collect::<Vec<_>>().join(" ");
+    for s in says {
+        assert!(joined.contains(s), "should say {s:?}:\n{told}");
+    }
+}
+
+/// A file of the job with one place changed, in a folder of its own.
+fn changed(file: &str, old: &str, new: &str) -> TempDir {
+    let folder = tempfile::tempdir().unwrap();
+    staged::copy(JOB.path(), folder.path(), true);
+    let path = folder.path().join(file);
+    let text = std::fs::read_to_string(&path).unwrap();
+    assert!(text.contains(old), "{old:?} is not in {text}");
+    std::fs::write(&path, text.replacen(old, new, 1)).unwrap();
+    folder
+}
+
+/// The job without its photos and with `photos` as its list.
+fn with_photos(list: &str) -> TempDir {
+    let folder = tempfile::tempdir().unwrap();
+    staged::copy(JOB.path(), folder.path(), false);
+    let path = folder.path().join("job.toml");
+    let text = std::fs::read_to_string(&path).unwrap();
+    let lines = text.lines().map(|l| if l.starts_with("photos") { format!("photos = {list}") } else { l.to_owned() });
+    std::fs::write(&path, lines.collect::<Vec<_>>().join("\n")).unwrap();
+    folder
+}
+
+fn photo(name: &str) -> PathBuf {
+    JOB.path().join("photos").join(name)
+}
+
+/// An evenly grey photo of the job's size, or of another.
+fn grey(path: &Path, width: u32, height: u32) {
+    let pixels = vec![120; (width * height) as usize];
+    let mut bytes = Vec::new();
+    JpegEncoder::new(&mut bytes).write_image(&pixels, width, height, ExtendedColorType::L8).unwrap();
+    std::fs::write(path, bytes).unwrap();
+}
+
+#[test]
+fn a_missing_folder_or_file_is_named() {
+    ends(&run(&["verify", "no-such-job"]), UNREADABLE, &["error: no-such-job", "check the path"]);
+    let empty = tempfile::tempdir().unwrap();
+    ends(&verify(empty.path()), UNREADABLE, &["job.toml", "does not exist"]);
+    let job = changed("job.toml", "setup = \"setup.toml\"", "setup = \"setpu.toml\"");
+    ends(&verify(job.path()), UNREADABLE, &["job.toml, line ", "setup", "setpu.toml"]);
+    let job = with_photos("[\"photos/a.jpg\", \"photos/c.jpg\"]");
+    ends(&verify(job.path()), UNREADABLE, &["job.toml, line ", "photos"]);
+}
+
+#[test]
+fn unknown_keys_are_named_with_the_nearest_known() {
+    let job = changed("job.toml", "setup = ", "sutep = ");
+    ends(&verify(job.path()), UNREADABLE, &["job.toml, line ", "sutep", "did you mean `setup`"]);
+    let job = changed("rig.toml", "centre_mm = ", "centre_cm = ");
+    ends(&verify(job.path()), UNREADABLE, &["rig.toml, line ", "centre_cm", "did you mean `centre_mm`"]);
+}
+
+#[test]
+fn an_id_twice_is_refused() {
+    let job = changed("rig.toml", "id = 1\n", "id = 0\n");
+    ends(&verify(job.path()), UNREADABLE, &["rig.toml, line ", "id", "0"]);
+}
+
+#[test]
+fn numbers_that_are_none_or_negative_are_refused() {
+    let job = changed("rig.toml", "size_xy_mm = [150.0", "size_xy_mm = [-150.0");
+    ends(&verify(job.path()), UNREADABLE, &["rig.toml, line ", "carrier[0].marker[0].size_xy_mm"]);
+    let job = changed("rig.toml", "size_xy_mm = [150.0", "size_xy_mm = [nan");
+    ends(&verify(job.path()), UNREADABLE, &["rig.toml, line ", "carrier[0].marker[0].size_xy_mm"]);
+    let job = changed("setup.toml", "nominal = 1500.0", "nominal = nan");
+    ends(&verify(job.path()), UNREADABLE, &["setup.toml, line ", "nominal"]);
+    let job = changed("camera.toml", "focal_px = [", "focal_px = [-1.0, 2.0] # ");
+    ends(&verify(job.path()), UNREADABLE, &["camera.toml, line ", "focal_px"]);
+}
+
+#[test]
+fn a_truncated_photo_is_unreadable() {
+    let job = with_photos("[\"photos/a.jpg\", \"photos/b.jpg\"]");
+    std::fs::copy(photo("b.jpg"), job.path().join("photos/b.jpg")).unwrap();
+    let bytes = std::fs::read(photo("a.jpg")).unwrap();
+    for share in [1, 4, 8, 9] {
+        std::fs::write(job.path().join("photos/a.jpg"), &bytes[..bytes.len() * share / 10]).unwrap();
+        ends(&verify(job.path()), UNREADABLE, &["a.jpg", "cut off", "copy it from the camera again"]);
+    }
+    std::fs::write(job.path().join("photos/a.jpg"), b"").unwrap();
+    ends(&verify(job.path()), UNREADABLE, &["a.jpg", "empty"]);
+    std::fs::write(job.path().join("photos/a.jpg"), b"%PDF-1.7 and more").unwrap();
+    ends(&verify(job.path()), UNREADABLE, &["a.jpg"]);
+}
+
+#[test]
+fn one_photo_alone_is_unusable() {
+    let job = with_photos("[\"photos/a.jpg\"]");
+    std::fs::copy(photo("a.jpg"), job.path().join("photos/a.jpg")).unwrap();
+    ends(&verify(job.path()), UNUSABLE, &["RETAKE", "only one photo", "take at least one more"]);
+}
+
+#[test]
+fn photos_without_markers_are_unusable() {
+    let job = with_photos("[\"photos/a.jpg\", \"photos/b.jpg\"]");
+    for name in ["a.jpg", "b.jpg"] {
+        grey(&job.path().join("photos").join(name), 1536, 1152);
+    }
+    ends(&verify(job.path()), UNUSABLE, &["RETAKE", "no photo can be measured"]);
+}
+
+#[test]
+fn photos_of_another_size_than_the_camera_s_are_unusable() {
+    let job = changed("camera.toml", "image_size_px = [1536, 1152]", "image_size_px = [1600, 1200]");
+    let says = ["RETAKE", "1536 x 1152", "1600 x 1200", "photo-resized"];
+    ends(&verify(job.path()), UNUSABLE, &says);
+}
+
+#[test]
+fn a_stand_too_near_is_outside_and_told_where_to_go() {
+    let output = verify(JOB.path());
+    ends(&output, OUTSIDE, &["OUTSIDE TOLERANCE", "mm away from the vehicle", "stand-too-near"]);
+    assert!(output.stderr.is_empty(), "{}", words(&output.stderr));
+}
+
+#[test]
+fn json_on_standard_output_is_pure() {
+    let output = run(&["verify", JOB.path().to_str().unwrap(), "--json", "-"]);
+    ends(&output, OUTSIDE, &[]);
+    let json: serde_json::Value = serde_json::from_slice(&output.stdout).unwrap();
+    assert_eq!((&json["format"], &json["verdict"]), (&"result/1".into(), &"outside".into()));
+    assert!(json["checks"].as_array().is_some_and(|c| c.len() == 5));
+    assert!(words(&output.stderr).contains("OUTSIDE TOLERANCE"));
+}
+
+#[test]
+fn of_several_jobs_the_worst_wins_and_failures_stay_in_the_array() {
+    let good = JOB.path().to_str().unwrap();
+    let output = run(&["verify", good, "no-such-job", "--json", "-"]);
+    ends(&output, UNREADABLE, &[]);
+    let json: serde_json::Value = serde_json::from_slice(&output.stdout).unwrap();
+    assert_eq!((&json[0]["format"], &json[1]["format"]), (&"result/1".into(), &"error/1".into()));
+    assert_eq!(json[1]["path"], "no-such-job");
+    assert!(json[1]["message"].as_str().is_some_and(|m| m.contains("no-such-job")));
+    // Unusable is worse than outside.
+    let one = with_photos("[\"photos/a.jpg\"]");
+    std::fs::copy(photo("a.jpg"), one.path().join("photos/a.jpg")).unwrap();
+    ends(&run(&["verify", one.path().to_str().unwrap(), good]), UNUSABLE, &["RETAKE", "OUTSIDE TOLERANCE"]);
+}
+
+#[test]
+fn a_report_and_a_record_are_written_where_they_are_wanted() {
+    let folder = tempfile::tempdir().unwrap();
+    let (reports, record) = (folder.path().join("new/reports"), folder.path().join("record.json"));
+    let job = JOB.path().to_str().unwrap();
+    let arguments = ["verify", job, "--report", reports.to_str().unwrap(), "--json", record.to_str().unwrap()];
+    let output = run(&[&arguments[..], &["--threads", "1"]].concat());
+    ends(&output, OUTSIDE, &["OUTSIDE TOLERANCE"]);
+    let files: Vec<_> = std::fs::read_dir(&reports).unwrap().map(|e| e.unwrap().path()).collect();
+    let of = |ending: &str| files.iter().find(|f| f.extension().is_some_and(|e| e == ending)).unwrap();
+    assert_eq!(files.len(), 4, "page, PDF, result, folder of the customer's page: {files:?}");
+    assert!(std::fs::read(of("pdf")).unwrap().starts_with(b"%PDF-"));
+    let page = std::fs::read_to_string(of("html")).unwrap();
+    assert!(page.starts_with("<!DOCTYPE html>") && page.trim_end().ends_with("</html>"));
+    // One file: pictures within, nothing fetched.
+    assert!(page.contains("data:image/") && !page.contains("src=\"http"));
+    let json: serde_json::Value = serde_json::from_slice(&std::fs::read(&record).unwrap()).unwrap();
+    assert_eq!(json["format"], "result/1");
+    let beside: serde_json::Value = serde_json::from_slice(&std::fs::read(of("json")).unwrap()).unwrap();
+    assert_eq!(beside, json);
+}
+
+#[test]
+fn wrong_usage_is_told() {
+    ends(&run(&["verify"]), UNREADABLE, &["JOB"]);
+    ends(&run(&["verify", "x", "--jsno", "-"]), UNREADABLE, &["--jsno", "--json"]);
+    ends(&run(&["verfy", "x"]), UNREADABLE, &["verfy", "verify"]);
+    ends(&run(&["verify", "x", "--threads", "many"]), UNREADABLE, &["--threads"]);
+    ends(&run(&[]), UNREADABLE, &["Usage"]);
+    ends(&run(&["--help"]), WITHIN, &["verify", "detect", "sheet", "stage"]);
+    ends(&run(&["verify", "--help"]), WITHIN, &["--json", "--report", "--models", "--threads"]);
+    ends(&run(&["--version"]), WITHIN, &["baywitness", env!("CARGO_PKG_VERSION")]);
+}
+
+#[test]
+fn a_new_job_folder_is_a_job_once_it_has_photos() {
+    let folder = tempfile::tempdir().unwrap();
+    let job = folder.path().join("D-0042");
+    let at = job.to_str().unwrap();
+    ends(&run(&["new", at, "--setup", "radar-plate-two-tilts"]), 0, &["job.toml", "baywitness verify"]);
+    let text = std::fs::read_to_string(job.join("job.toml")).unwrap();
+    assert!(text.contains("job = \"D-0042\"") && text.contains("# step = \"up\""), "{text}");
+    // Every line that is a comment only because it is not known yet can be filled in.
+    let known = text.replace("# tyre_pressures_set = true", "tyre_pressures_set = true");
+    assert!(known != text && known.replace("# bay", "bay").parse::<toml::Table>().is_ok(), "{text}");
+    ends(&run(&["new", at, "--setup", "radar-plate-two-tilts"]), 2, &["is there already"]);
+    ends(&run(&["new", &format!("{at}-2"), "--setup", "radar-plat"]), 2, &["radar-plat"]);
+    ends(&run(&["new", &format!("{at}-2"), "--setup", "surround-mats", "--rig", "bay-a4"]), 2, &["target"]);
+    assert!(!folder.path().join("D-0042-2").exists());
+    ends(&run(&["verify", at]), 2, &["put the photos of the bay into the folder photos/"]);
+}
+
+#[test]
+fn quiet_leaves_the_exit_code_and_errors() {
+    let quiet = run(&["--quiet", "explain", "stand-turned"]);
+    assert!(quiet.status.success() && quiet.stdout.is_empty() && quiet.stderr.is_empty(), "{quiet:?}");
+    let wrong = run(&["explain", "no-such-code", "--quiet"]);
+    assert!(wrong.status.code() == Some(2) && !wrong.stderr.is_empty(), "{wrong:?}");
+}

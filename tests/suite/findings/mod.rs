@@ -1,0 +1,18 @@
+//! Findings: how often they cry wolf on plain jobs, and the flaws they find.
+
+#![cfg(test)]
+#![allow(clippy::unwrap_used, reason = "a test may stop where its own support fails")]
+
+mod acceptance;
+mod bench;
+mod campaign;
+mod datums;
+mod defect;
+mod phases;
+mod photos;
+mod plain;
+mod plain_rendered;
+mod planted;
+mod readings;
+mod rendered;
+mod sizes;

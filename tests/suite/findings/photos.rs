@@ -1,0 +1,229 @@
+//! What is wrong with a picture, not with the bay.
+
+use baywitness::detect::{Sighting, Sightings};
+use baywitness::folder::JobFile;
+use baywitness::photo::{Exif, Traces};
+use baywitness::verdict::findings::{Case, Finding, PhotoFacts, find, same_view};
+use nalgebra::Vector2;
+use time::macros::datetime;
+
+use super::bench::{LINE, bay, facts, job, sheet, sightings};
+use crate::sampled_bay::sample;
+
+/// Findings that need nothing but the photos' own facts.
+fn of_photos(photos: &[PhotoFacts], job: &JobFile) -> Vec<Finding> {
+    let sample = sample(&bay(), 5);
+    let (setup, measured) = (sheet(), std::collections::BTreeMap::new());
+    find(&Case {
+        phases: &[],
+        rig: &sample.rig,
+        setup: &setup,
+        job,
+        photos,
+        scene: None,
+        problem: None,
+        measurement: None,
+        checks: &[],
+        line: LINE,
+        suspects: &[],
+        readings: &[],
+        measured: &measured,
+        elsewhere: &[],
+        sensitivity: &[],
+    })
+}
+
+fn seen() -> Vec<Sightings> {
+    sample(&bay(), 5).photos.iter().map(sightings).collect()
+}
+
+/// Cropped by (300, 200) px, enlarged by 1.2, with noise of a second encoding.
+fn cropped(original: &Sightings) -> Sightings {
+    let mut copy = original.clone();
+    for (i, corner) in copy.markers.iter_mut().flat_map(|m| &mut m.corners_px).enumerate() {
+        let noise = 0.05 * Vector2::new((i as f64).sin(), (1.7 * i as f64).cos());
+        *corner = (*corner - Vector2::new(300.0, 200.0)) * 1.2 + noise;
+    }
+    copy
+}
+
+#[test]
+fn a_copy_is_known_however_it_was_saved() {
+    let seen = seen();
+    for i in 0..4 {
+        assert!(same_view(&cropped(&seen[i]), &seen[i]));
+        for j in 0..i {
+            assert!(!same_view(&seen[i], &seen[j]), "photos {i} and {j} of a plain job");
+        }
+    }
+    let exif = Exif::default();
+    let none = Sightings::default();
+    // Re-encoded and cropped; byte for byte; mirrored, so that no code is read.
+    let doubled = vec![seen[0].clone(), cropped(&seen[0])];
+    let crop = facts(&doubled, &exif);
+    let bytes: Vec<PhotoFacts> =
+        facts(&seen[..2], &exif).into_iter().map(|f| PhotoFacts { sha256: "ab", ..f }).collect();
+    let mut mirrored = facts(&seen[..2], &exif);
+    mirrored[1].sightings = &none;
+    mirrored[1].mirrored = Some(&seen[0]);
+    for (photos, how) in [(crop, "cropped"), (bytes, "byte for byte"), (mirrored, "mirrored")] {
+        let findings = of_photos(&photos, &job());
+        let reused = findings.iter().find(|f| f.code == "photo-reused").unwrap();
+        assert!(reused.message.contains(how) && reused.photo.as_deref() == Some("b.jpg"), "{}", reused.message);
+    }
+    assert!(of_photos(&facts(&seen, &exif), &job()).iter().all(|f| f.code != "photo-reused"));
+}
+
+#[test]
+fn a_photo_saved_at_another_size() {
+    let seen = seen();
+    let exif = Exif { pixel_size: Some([4032, 3024]), ..Exif::default() };
+    let mut photos = facts(&seen[..2], &exif);
+    assert!(of_photos(&photos, &job()).iter().all(|f| f.code != "photo-resized"));
+    // Turned on its side by the software that stated the size: no fault.
+    photos[0].size_px = [3024, 4032];
+    assert!(of_photos(&photos, &job()).iter().all(|f| f.code != "photo-resized"));
+    photos[1].size_px = [2016, 1512];
+    let findings = of_photos(&photos, &job());
+    assert!(findings.iter().any(|f| f.code == "photo-resized" && f.photo.as_deref() == Some("b.jpg")));
+}
+
+#[test]
+fn times_that_contradict_each_other() {
+    let seen = seen();
+    let at = |taken| Exif { taken: Some(taken), ..Exif::default() };
+    let (first, second) = (at(datetime!(2026-11-25 10:30 +1)), at(datetime!(2026-11-25 9:31 UTC)));
+    let mut photos = facts(&seen[..2], &first);
+    photos[1].exif = &second;
+    let codes = |photos: &[PhotoFacts], job: &JobFile| -> Vec<String> {
+        of_photos(photos, job).into_iter().filter(|f| f.code == "times-out-of-order").map(|f| f.message).collect()
+    };
+    let text = "format = \"job/1\"\njob = \"S\"\nsetup = \"s\"\nrig = \"r\"\ntaken = 2026-11-25T10:32:00+01:00\n\
+                [calibration]\nresult = \"successful\"\nat = 2026-11-25T10:50:00+01:00\n";
+    let plain = JobFile::from_toml(text, "job.toml").unwrap();
+    assert!(codes(&photos, &plain).is_empty(), "one minute apart, whatever the offset");
+    let early = JobFile::from_toml(&text.replace("T10:50", "T10:05"), "job.toml").unwrap();
+    assert!(codes(&photos, &early)[0].contains("calibration ran 25 min before"));
+    let other_day = JobFile::from_toml(&text.replace("taken = 2026-11-25", "taken = 2026-11-21"), "job.toml").unwrap();
+    assert!(
+        codes(&photos, &other_day)[0].contains("4 days before") || codes(&photos, &other_day)[0].contains("3 days")
+    );
+    let later = at(datetime!(2026-11-25 13:30 +1));
+    photos[1].exif = &later;
+    assert!(codes(&photos, &plain).iter().any(|m| m.contains("3 h after a.jpg")));
+    // Photos of two phases: those from after may be later than the calibration, and must be.
+    let phases = |text: &str, first: &str, second: &str| {
+        let list = format!(
+            "[[photo]]\nfile = \"a.jpg\"\nphase = \"{first}\"\n[[photo]]\nfile = \"b.jpg\"\nphase = \"{second}\"\n"
+        );
+        JobFile::from_toml(&format!("{text}{list}"), "job.toml").unwrap()
+    };
+    assert!(
+        codes(&photos, &phases(text, "before", "after")).is_empty(),
+        "three hours apart with the calibration between"
+    );
+    let late = text.replace("T10:50", "T14:50");
+    assert!(
+        codes(&photos, &phases(&late, "before", "after"))[0].contains("80 min before it ran"),
+        "{:?}",
+        codes(&photos, &phases(&late, "before", "after"))
+    );
+    let exchanged = codes(&photos, &phases(text, "after", "before"));
+    assert!(exchanged.iter().any(|m| m.contains("other way round")), "{exchanged:?}");
+    assert!(
+        exchanged.iter().any(|m| m.contains("a.jpg is listed as taken after the calibration, but")),
+        "{exchanged:?}"
+    );
+    assert!(exchanged.iter().any(|m| m.contains("calibration ran 2 h before")), "{exchanged:?}");
+    // A time without its offset is not checkable.
+    let unknown = Exif { taken_local: Some("2026:11:20 08:00:00".into()), ..Exif::default() };
+    photos[1].exif = &unknown;
+    assert!(codes(&photos, &plain).is_empty());
+}
+
+#[test]
+fn blur_and_darkness() {
+    let exif = Exif::default();
+    let mut all = seen();
+    all[1].blur_px = 3.0;
+    for marker in &mut all[2].markers {
+        marker.contrast = 0.08;
+    }
+    let findings = of_photos(&facts(&all, &exif), &job());
+    let about = |code: &str| -> Vec<&str> {
+        findings.iter().filter(|f| f.code == code).filter_map(|f| f.photo.as_deref()).collect()
+    };
+    assert_eq!(about("photo-blurred"), ["b.jpg"]);
+    assert_eq!(about("photo-badly-lit"), ["c.jpg"]);
+}
+
+#[test]
+fn files_that_are_not_as_the_camera_wrote_them() {
+    let seen = seen();
+    let exif = Exif::default();
+    let plain = Traces { edits: Vec::new(), compression: Some(1), thumbnail_likeness: Some(0.95) };
+    let edited = Traces { edits: vec!["it holds a history of edits (XMP)".into()], ..plain.clone() };
+    let other = Traces { compression: Some(2), ..edited.clone() };
+    let replaced = Traces { thumbnail_likeness: Some(0.5), ..plain.clone() };
+    let told = |second: &Traces| -> Vec<(String, String)> {
+        let mut photos = facts(&seen[..2], &exif);
+        photos[0].traces = Some(&plain);
+        photos[1].traces = Some(second);
+        let about = |f: &Finding| ["photo-edited", "thumbnail-differs"].contains(&f.code);
+        of_photos(&photos, &job()).into_iter().filter(about).map(|f| (f.code.to_owned(), f.message)).collect()
+    };
+    assert_eq!(told(&plain), []);
+    let compressed = "compressed otherwise than the job's other photos";
+    assert!(
+        told(&edited).len() == 1 && told(&edited)[0].1.contains("history") && !told(&edited)[0].1.contains(compressed)
+    );
+    assert!(told(&other)[0].1.contains(compressed));
+    assert_eq!(told(&replaced)[0].0, "thumbnail-differs");
+    // Tables alone tell nothing.
+    assert_eq!(told(&Traces { compression: Some(2), ..plain.clone() }), []);
+}
+
+#[test]
+fn local_times_of_another_day() {
+    let seen = seen();
+    let at = |text: &str| Exif { taken_local: Some(text.to_owned()), ..Exif::default() };
+    let text = "format = \"job/1\"\njob = \"S\"\nsetup = \"s\"\nrig = \"r\"\ntaken = 2026-11-25T00:10:00+01:00\n";
+    let dated = JobFile::from_toml(text, "job.toml").unwrap();
+    let codes = |exif: &Exif, first: &Exif, job: &JobFile| {
+        let mut photos = facts(&seen[..2], first);
+        photos[1].exif = exif;
+        of_photos(&photos, job).into_iter().filter(|f| f.code == "photo-of-another-day").count()
+    };
+    let first = at("2026:11:25 00:05:00");
+    for (time, days) in [
+        ("2026:11:25 00:08:00", 0),
+        // Before midnight, half an hour earlier: no other day's work.
+        ("2026:11:24 23:40:00", 0),
+        ("2026:11:24 09:00:00", 1),
+        ("2026:11:26 15:00:00", 1),
+        ("no time", 0),
+    ] {
+        assert_eq!(codes(&at(time), &first, &dated), days, "{time}");
+        assert_eq!(codes(&at(time), &first, &job()), days, "{time} against the first photo");
+    }
+}
+
+#[test]
+fn markers_that_the_kit_does_not_have() {
+    let exif = Exif::default();
+    let told = |photos: &[(usize, &[u32])]| {
+        let mut seen = seen();
+        for (j, ids) in photos {
+            let own = seen[*j].markers[0].clone();
+            seen[*j].markers.extend(ids.iter().map(|id| Sighting { id: *id, ..own.clone() }));
+        }
+        let all = of_photos(&facts(&seen, &exif), &job());
+        all.into_iter().filter(|f| f.code == "markers-of-another-kit").map(|f| f.message).collect::<Vec<_>>()
+    };
+    // One misread marker, one stray print in two photos, a card: nothing of a kit.
+    assert!(told(&[(0, &[400])]).is_empty() && told(&[(0, &[400]), (1, &[400])]).is_empty());
+    assert!(told(&[(0, &[500, 510, 520]), (1, &[500, 510, 520])]).is_empty());
+    assert!(told(&[(0, &[400, 401])]).is_empty());
+    assert!(told(&[(0, &[400, 401]), (1, &[400, 401])])[0].contains("400, 401"));
+    assert_eq!(told(&[(2, &[400, 401, 402])]).len(), 1);
+}

@@ -1,0 +1,187 @@
+//! Rendered photos with a flaw, through the detector.
+
+use std::path::Path;
+
+use baywitness::folder::Models;
+use baywitness::job;
+use baywitness::record::{JobRecord, Verdict};
+use baywitness::synth::{PhotoSpec, Scene};
+
+use crate::staged::scene;
+
+const SCALE: f64 = 0.4;
+
+fn stage(scene: &Scene) -> tempfile::TempDir {
+    let folder = tempfile::tempdir().unwrap();
+    scene.stage(folder.path(), &mut |_| ()).unwrap();
+    folder
+}
+
+fn verify(folder: &Path) -> JobRecord {
+    let record = job::verify(folder, &job::Options { models: Models::embedded() }).unwrap();
+    for f in &record.findings {
+        println!("{} {:?}: {}", f.code, f.level, f.message);
+    }
+    record
+}
+
+fn save(picture: &image::RgbImage, to: &Path, quality: u8) {
+    let file = std::fs::File::create(to).unwrap();
+    image::codecs::jpeg::JpegEncoder::new_with_quality(file, quality).encode_image(picture).unwrap();
+}
+
+fn codes(record: &JobRecord) -> Vec<&str> {
+    record.findings.iter().map(|f| f.code.as_str()).collect()
+}
+
+/// Two more photos from the sides.
+fn four(scene: &mut Scene) -> Vec<PhotoSpec> {
+    let mut photos = scene.photos();
+    let nose = scene.spec.vehicle.nose_mm[0];
+    for (file, side) in [("c.jpg", 1.0), ("d.jpg", -1.0)] {
+        photos.push(PhotoSpec::new(file, [nose + 1900.0, side * 3900.0, 1600.0], [nose - 900.0, 0.0, 500.0]));
+    }
+    photos
+}
+
+#[test]
+fn a_plain_job_and_what_is_done_to_its_photos() {
+    let folder = stage(&scene(SCALE));
+    let record = verify(folder.path());
+    assert_eq!(codes(&record), Vec::<&str>::new());
+    assert_eq!(record.verdict, Verdict::Within);
+    assert!(record.detectable.iter().any(|d| d.code == "photo-zoomed" && d.size.is_some()));
+    assert_eq!(record.sensitivity.len(), record.checks.len());
+    let photos = folder.path().join("photos");
+    let (a, b) = (photos.join("a.jpg"), photos.join("b.jpg"));
+    let original = std::fs::read(&b).unwrap();
+    // A lamp mirrored in one marker: a white spot over nearly all of it.
+    let glared = record.photos[1].markers.iter().find(|m| m.carrier.as_deref() == Some("stand")).unwrap();
+    let centre = [0, 1].map(|i| glared.corners_px.iter().map(|c| c[i]).sum::<f64>() / 4.0);
+    let half = (glared.corners_px[0][0] - glared.corners_px[1][0])
+        .hypot(glared.corners_px[0][1] - glared.corners_px[1][1])
+        * 0.55;
+    let mut picture = image::open(&b).unwrap().to_rgb8();
+    for (x, y, pixel) in picture.enumerate_pixels_mut() {
+        if (f64::from(x) - centre[0]).abs() < half && (f64::from(y) - centre[1]).abs() < half {
+            *pixel = image::Rgb([255; 3]);
+        }
+    }
+    save(&picture, &b, 95);
+    let record = verify(folder.path());
+    let lit = record.findings.iter().find(|f| f.code == "photo-badly-lit");
+    let found = record.photos[1].markers.iter().any(|m| m.id == glared.id);
+    assert!(
+        lit.is_some_and(|f| f.message.contains(&glared.id.to_string())),
+        "{:?}, found {found}: {glared:?}",
+        codes(&record)
+    );
+    // The first photo again, mirrored.
+    image::imageops::flip_horizontal(&image::open(&a).unwrap().to_rgb8()).save(&b).unwrap();
+    let record = verify(folder.path());
+    assert!(codes(&record).contains(&"photo-reused"), "{:?}", codes(&record));
+    assert_ne!(record.verdict, Verdict::Within);
+    // Re-encoded at low quality.
+    let again = image::open(&a).unwrap().to_rgb8();
+    save(&again, &b, 70);
+    let record = verify(folder.path());
+    assert!(codes(&record).contains(&"photo-reused"), "{:?}", codes(&record));
+    assert_ne!(record.verdict, Verdict::Within);
+    // Cropped and enlarged to the old size.
+    let (width, height) = again.dimensions();
+    let part = image::imageops::crop_imm(&again, width / 25, height / 30, width * 9 / 10, height * 9 / 10).to_image();
+    save(&image::imageops::resize(&part, width, height, image::imageops::FilterType::CatmullRom), &b, 90);
+    let record = verify(folder.path());
+    assert!(codes(&record).contains(&"photo-reused"), "{:?}", codes(&record));
+    assert_ne!(record.verdict, Verdict::Within);
+    std::fs::write(&b, &original).unwrap();
+    // The second photo as it is, smaller; then out of focus by 3 px.
+    let second = image::open(&b).unwrap().to_rgb8();
+    let small = image::imageops::resize(&second, width / 2, height / 2, image::imageops::FilterType::Triangle);
+    save(&small, &b, 95);
+    let record = verify(folder.path());
+    assert!(codes(&record).contains(&"photo-resized"), "{:?}", codes(&record));
+    assert_ne!(record.verdict, Verdict::Within);
+    save(&image::imageops::blur(&second, 3.0), &b, 95);
+    let record = verify(folder.path());
+    assert!(codes(&record).contains(&"photo-blurred"), "{:?}", codes(&record));
+}
+
+/// Checks that photos can't decide, and one that the sheet wants from an instrument.
+#[test]
+fn checks_decided_by_readings_say_so() {
+    let folder = stage(&scene(SCALE));
+    let append = |name: &str, text: &str| {
+        let path = folder.path().join(name);
+        std::fs::write(&path, std::fs::read_to_string(&path).unwrap() + text).unwrap();
+    };
+    let check = |quantity: &str, nominal: f64, tolerance: f64| {
+        format!(
+            "\n[[check]]\nquantity = \"{quantity}\"\nnominal = {nominal:.1}\ntolerance = {tolerance:.1}\nevidence = \"reading\"\n"
+        )
+    };
+    let reading = |quantity: &str, value: f64, instrument: &str| {
+        format!("\n[[reading]]\nquantity = \"{quantity}\"\nvalue = {value:.2}\ninstrument = \"{instrument}\"\n")
+    };
+    append("setup.toml", &check("arch_height_front_left", 680.0, 10.0));
+    append("setup.toml", &check("arch_height_front_right", 680.0, 10.0));
+    append("setup.toml", &check("arch_height_rear_left", 680.0, 10.0));
+    append("setup.toml", &check("target_tilt_gravity", 0.0, 0.5));
+    append("setup.toml", &check("side_range_difference", 0.0, 5.0));
+    // A tape has 3 mm, a level 0.15 deg, a laser 1.5 mm.
+    append("job.toml", &reading("arch_height_front_left", 683.0, "tape"));
+    append("job.toml", &reading("arch_height_front_right", 688.0, "tape"));
+    append("job.toml", &reading("target_tilt_gravity", -0.9, "level"));
+    append("job.toml", &reading("side_range_difference", 1.0, "laser"));
+    let record = verify(folder.path());
+    let of = |quantity: &str| record.checks.iter().find(|c| c.quantity == quantity).unwrap();
+    for (quantity, value, u, verdict) in [
+        // (10 - 3) / 3 and (10 - 8) / 3 standard uncertainties inside: Phi is .990 and .748.
+        ("arch_height_front_left", 683.0, 3.0, Verdict::Within),
+        ("arch_height_front_right", 688.0, 3.0, Verdict::Undecided),
+        // (0.9 - 0.5) / 0.15 outside: .996.
+        ("target_tilt_gravity", -0.9, 0.15, Verdict::Outside),
+        ("side_range_difference", 1.0, 1.5, Verdict::Within),
+    ] {
+        let check = of(quantity);
+        assert_eq!((check.value, check.standard_uncertainty), (Some(value), Some(u)), "{quantity}");
+        assert_eq!((check.verdict, check.evidence.as_str()), (verdict, "reading"), "{quantity}");
+    }
+    let p = |quantity: &str| of(quantity).conformance_probability.unwrap();
+    assert!((p("arch_height_front_left") - 0.990).abs() < 5e-4, "{}", p("arch_height_front_left"));
+    assert!((p("arch_height_front_right") - 0.748).abs() < 5e-4, "{}", p("arch_height_front_right"));
+    // Nobody read it: no value, no verdict, and what would help.
+    let missing = of("arch_height_rear_left");
+    assert_eq!((missing.value, missing.verdict), (None, Verdict::Unusable));
+    assert!(missing.reason.as_deref().is_some_and(|r| r.contains("reading")), "{:?}", missing.reason);
+    assert_eq!(of("distance").evidence, "photos");
+    let page = baywitness::report::html(&record, &[]);
+    assert!(page.contains("decided by a reading"));
+}
+
+#[test]
+fn a_stand_pushed_between_four_photos() {
+    let mut s = scene(SCALE);
+    let mut photos = four(&mut s);
+    for photo in &mut photos[1..] {
+        photo.stand_moved.distance_mm = 5.0;
+    }
+    s.spec.photo = Some(photos);
+    let record = verify(stage(&s).path());
+    assert!(codes(&record).contains(&"stand-moved-between-photos"), "{:?}", codes(&record));
+    assert_ne!(record.verdict, Verdict::Within);
+}
+
+#[test]
+fn a_photo_zoomed_by_a_tenth_of_which_exif_is_silent() {
+    let mut s = scene(SCALE);
+    let mut photos = s.photos();
+    photos[1].digital_zoom = 1.1;
+    photos[1].exif = false;
+    s.spec.photo = Some(photos);
+    let record = verify(stage(&s).path());
+    assert!(codes(&record).contains(&"photo-zoomed"), "{:?}", codes(&record));
+    assert_eq!(record.verdict, Verdict::Unusable);
+    // Nobody is told to move a stand by void figures.
+    assert!(codes(&record).iter().all(|c| !["stand-turned", "stand-too-near", "stand-off-centre"].contains(c)));
+}

@@ -1,0 +1,21 @@
+//! Checks against general-purpose libraries, run in Python.
+//!
+//! The interpreter is `BAYWITNESS_PYTHON`, else `python3`. Where it lacks a
+//! library the check is skipped and says so, unless `BAYWITNESS_REFERENCE` is
+//! `required`: then that is a failure.
+
+#![allow(clippy::unwrap_used, reason = "a test may stop where its own helper fails")]
+#![allow(clippy::print_stdout, reason = "a skipped check says so, a comparison shows its figures")]
+
+mod bags;
+mod camera;
+mod engines;
+mod harness;
+mod lens;
+mod pdf;
+mod photo;
+mod poses;
+mod schemas;
+mod statistics;
+#[cfg(feature = "parquet")]
+mod tables;

@@ -1,0 +1,7 @@
+//! Surveys: sampled and rendered rigs with hidden layout errors, real photos of a room.
+#![cfg(test)]
+
+mod rendered;
+mod room;
+mod sampled;
+mod sampler;

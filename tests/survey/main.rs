@@ -1,9 +1,0 @@
-//! Surveys: sampled and rendered rigs with hidden layout errors, real photos of a room.
-#![cfg(test)]
-
-mod rendered;
-mod room;
-mod sampled;
-mod sampler;
-#[path = "../staged/mod.rs"]
-mod staged;

@@ -311,3 +311,17 @@ fn stand_size(folder: &JobFolder) -> StandSize {
     let [half_width_mm, half_height_mm] = corners.fold([0.0, 0.0], reach);
     StandSize { half_width_mm, half_height_mm }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_fault_in_one_job_is_that_jobs_error() {
+        let names: Vec<&str> = Vec::new();
+        let ended = fenced(Path::new("bay/7"), || Ok(names[usize::from(names.is_empty()) + 3]));
+        let told = ended.unwrap_err().to_string();
+        assert!(told.contains("bay/7"), "{told}");
+        assert!(fenced(Path::new("bay/8"), || Ok(5)).is_ok_and(|n| n == 5));
+    }
+}

@@ -248,3 +248,36 @@ fn quiet_leaves_the_exit_code_and_errors() {
     let wrong = run(&["explain", "no-such-code", "--quiet"]);
     assert!(wrong.status.code() == Some(2) && !wrong.stderr.is_empty(), "{wrong:?}");
 }
+
+/// Who reads only the beginning of what is written ends the program, not in a fault.
+#[cfg(unix)]
+#[test]
+fn a_reader_who_leaves_is_no_fault() {
+    use std::io::Read;
+    use std::process::Stdio;
+    let photo = JOB.path().join("photos/a.jpg");
+    for arguments in [vec!["detect", "--json", "-"], vec!["detect"]] {
+        let mut child = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+            .args(&arguments)
+            .args([&photo; 12])
+            .stdout(Stdio::piped())
+            .stderr(Stdio::piped())
+            .spawn()
+            .unwrap();
+        let mut first = [0; 1];
+        child.stdout.take().unwrap().read_exact(&mut first).unwrap();
+        let output = child.wait_with_output().unwrap();
+        assert!(!words(&output.stderr).contains("panicked"), "{arguments:?}: {}", words(&output.stderr));
+        assert_ne!(output.status.code(), Some(101), "{arguments:?}");
+    }
+}
+
+/// A pipe could block for ever: it is named, and what to do instead.
+#[cfg(unix)]
+#[test]
+fn a_pipe_is_no_photo() {
+    let folder = tempfile::tempdir().unwrap();
+    let pipe = folder.path().join("photo.jpg");
+    assert!(Command::new("mkfifo").arg(&pipe).status().unwrap().success());
+    ends(&run(&["detect", pipe.to_str().unwrap()]), UNREADABLE, &["photo.jpg", "it is no file"]);
+}

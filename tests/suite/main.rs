@@ -23,6 +23,7 @@ mod evidence;
 mod faults;
 mod findings;
 mod golden;
+mod hostile_pictures;
 mod input_defaults;
 mod input_errors;
 mod input_folder;

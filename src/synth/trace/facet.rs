@@ -73,9 +73,14 @@ impl Shape {
         if determinant.abs() < 1e-12 {
             return None;
         }
-        let inverse = 1.0 / determinant;
         let s = ray.origin - self.origin;
-        let a = s.dot(&p) * inverse;
+        // Most rays pass on the side where a is below 0 or above 1: no division for them.
+        let along = s.dot(&p);
+        if along * determinant < 0.0 || along.abs() > determinant.abs() * (1.0 + 1e-9) {
+            return None;
+        }
+        let inverse = 1.0 / determinant;
+        let a = along * inverse;
         if !(0.0..=1.0).contains(&a) {
             return None;
         }

@@ -25,7 +25,7 @@ const CALM: f32 = 0.06;
 /// Side of a tile whose rays share a list of facets, px.
 const TILE: usize = 16;
 /// With more facets than this in a tile, the tree is quicker.
-const LONG_LIST: usize = 40;
+const LONG_LIST: usize = 12;
 /// Step of the light grid, px.
 const LIGHT_STEP: usize = 6;
 /// Every so many nodes are computed first; those between only where these differ.

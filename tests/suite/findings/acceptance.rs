@@ -250,3 +250,17 @@ fn false_acceptance_of_thousands_of_jobs() {
     let broken = campaign(jobs);
     assert!(broken.is_empty(), "{}", broken.join("\n"));
 }
+
+/// A larger draw of plain bays alone, other ones than the table's, quantity by quantity.
+#[test]
+#[ignore = "some minutes: 10,000 plain jobs, 320,000 set-ups"]
+fn plain_bays_by_the_ten_thousand() {
+    let all = row(10_000, 2_000_000, plain);
+    all.print("none");
+    for ((quantity, _), wrong) in CHECKS.iter().zip(all.at_limit) {
+        let (low, high) = interval(wrong, 2 * all.jobs);
+        let share = 100.0 * wrong as f64 / (2 * all.jobs) as f64;
+        println!("{}: {share:.2} % ({:.2} to {:.2})", quantity.name(), 100.0 * low, 100.0 * high);
+    }
+    assert!(!all.breaks_the_promise(), "{:?} of {}", all.at_limit, all.jobs);
+}

@@ -60,6 +60,7 @@ fn each_step_has_its_own_stand() {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_tilt_left_from_the_step_before_is_outside_in_its_step_only() {
     let record = verify(&in_two_steps(-2.0));
     let verdict = |step: &str| {

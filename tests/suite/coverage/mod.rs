@@ -42,7 +42,7 @@ fn run(n: u64) {
 
 #[test]
 fn stated_uncertainty_holds_in_every_condition() {
-    run(samples(40));
+    run(samples(25));
 }
 
 #[test]

@@ -10,8 +10,12 @@ use crate::verdict::findings::explanation;
 
 const STYLE: &str = ".pair{display:grid;grid-template-columns:1fr 1fr;gap:14px;margin:12px 0}.pair img{width:100%;height:auto;display:block;border:1px solid var(--rule)}\
 nav ul{columns:3 240px;list-style:none;padding:0;margin:10px 0}nav li{padding:3px 0}a{color:var(--accent)}.what{display:grid;grid-template-columns:150px 1fr;gap:4px 18px;margin:10px 0}\
-.what dt{color:var(--muted)}.what dd{margin:0;max-width:75ch}.scroll{overflow-x:auto}.scroll table{min-width:640px}h2 small{color:var(--muted);font-weight:400;font-size:.85rem}\
+.what dt{color:var(--muted)}.what dd{margin:0;max-width:75ch}h2 small{color:var(--muted);font-weight:400;font-size:.85rem}\
 @media screen and (max-width:700px){.pair,.what{grid-template-columns:1fr}}";
+
+/// Columns of the figures, which a phone shows before each of them.
+const WITHOUT: &str = "Without the mistake";
+const WITH: &str = "With it";
 
 /// The page; `right` is the bay without a mistake.
 pub fn gallery_html(right: &JobRecord, entries: &[GalleryEntry]) -> String {
@@ -86,19 +90,19 @@ fn figures(right: &JobRecord, e: &GalleryEntry) -> Markup {
         Measured::of_check(c, label.quantity).map_or("not determined".to_owned(), |m| m.short())
     };
     html! {
-        div.scroll tabindex="0" { table {
-            thead { tr { @for h in ["Check", "Wanted", "Without the mistake", "With it", "Verdict"] { th scope="col" { (h) } } } }
+        table.stack {
+            thead { tr { @for h in ["Check", "Wanted", WITHOUT, WITH, "Verdict"] { th scope="col" { (h) } } } }
             tbody { @for c in &e.record.checks {
                 @let label = Label::of_check(c);
                 tr {
                     th scope="row" { (label.full()) }
-                    td { (wanted(c, label.quantity)) }
-                    td.num { (same(right, c).map_or("not checked".to_owned(), shown)) }
-                    td.num { (shown(c)) }
+                    td data-k="Wanted" { (wanted(c, label.quantity)) }
+                    td.num data-k=(WITHOUT) { (same(right, c).map_or("not checked".to_owned(), shown)) }
+                    td.num data-k=(WITH) { (shown(c)) }
                     td { (symbol::tag(c.verdict)) }
                 }
             } }
-        } }
+        }
         @let rms = |r: &JobRecord| r.photos.iter().map(|p| p.rms_px.map_or("not used".to_owned(), |v| crate::quantity::rounded(v, 2))).collect::<Vec<_>>().join(", ");
         p.aside { "How well the photos fit together (root mean square, px): " (rms(right)) " without, " (rms(&e.record)) " with it." }
     }

@@ -4,12 +4,13 @@
 
 use crate::kit_bay;
 use crate::kit_bay::{Station, sample};
+use crate::sampled_bay::sheet;
 use baywitness::folder::Vehicle;
 use baywitness::marker::{Rig, RigFile};
 use baywitness::measure::{Ask, Facts, measure};
 use baywitness::pose::{Options, adjust};
 use baywitness::quantity::Quantity;
-use baywitness::setup::{Decision, DecisionRule, From, Limits, ReferenceLine, Setup};
+use baywitness::setup::{From, ReferenceLine};
 use rayon::prelude::*;
 
 /// In a bay 4 m wide: before the stand, to either side.
@@ -33,23 +34,6 @@ const ASKED: [(Quantity, ReferenceLine); 7] = [
     (Quantity::Roll, ReferenceLine::Centreline),
 ];
 
-fn sheet() -> Setup {
-    Setup {
-        name: "sampled".into(),
-        title: "Sampled".into(),
-        source: "Invented.".into(),
-        reference_line: ReferenceLine::Centreline,
-        decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 },
-        procedure: None,
-        steps: Vec::new(),
-        datums: Vec::new(),
-        prerequisites: Vec::new(),
-        checks: Vec::new(),
-        waived: Vec::new(),
-        limits: Limits::default(),
-    }
-}
-
 fn vehicle() -> Vehicle {
     Vehicle {
         description: None,
@@ -70,7 +54,7 @@ fn medians(rig: &Rig, stations: &[Station]) -> [f64; 7] {
         let job = sample(rig, stations, seed);
         let scene = adjust(&job.problem(), &Options::default()).unwrap();
         let asks = ASKED.map(|(quantity, line)| Ask { quantity, from: Some(From::RearAxle), target: 0, line });
-        let (setup, vehicle) = (sheet(), vehicle());
+        let (setup, vehicle) = (sheet(ReferenceLine::Centreline), vehicle());
         let facts = Facts { rig: &job.rig, setup: &setup, vehicle: &vehicle };
         let measured = measure(&facts, &scene, ReferenceLine::Centreline, &asks, &[]);
         std::array::from_fn(|i| {
@@ -146,7 +130,7 @@ fn marks_on_the_arches_tell_how_the_body_hangs() {
         let scene = adjust(&job.problem(), &Options::default()).unwrap();
         let line = ReferenceLine::Centreline;
         let asks = asked.map(|(quantity, _)| Ask { quantity, from: None, target: 0, line });
-        let (setup, vehicle) = (sheet(), vehicle());
+        let (setup, vehicle) = (sheet(ReferenceLine::Centreline), vehicle());
         let facts = Facts { rig: &job.rig, setup: &setup, vehicle: &vehicle };
         let measured = measure(&facts, &scene, line, &asks, &[]);
         std::array::from_fn(|i| {

@@ -5,13 +5,13 @@ use baywitness::geom::{Attitude, Carrier, Pose};
 use baywitness::measure::{Ask, Facts, measure};
 use baywitness::pose::{Options, adjust};
 use baywitness::quantity::Quantity;
-use baywitness::setup::{Decision, DecisionRule, From, Limits, ReferenceLine, Setup};
+use baywitness::setup::{From, ReferenceLine};
 use nalgebra::Vector3;
 use rayon::prelude::*;
 
 use super::conditions::Condition;
 use super::poses::{self, Step};
-use crate::sampled_bay::{Bay, HUB_MM, Noise, Sample, sample};
+use crate::sampled_bay::{Bay, HUB_MM, Noise, Sample, sample, sheet};
 
 pub(crate) const QUANTITIES: [Quantity; 6] =
     [Quantity::Yaw, Quantity::LateralOffset, Quantity::Distance, Quantity::Height, Quantity::Pitch, Quantity::Roll];
@@ -59,23 +59,6 @@ pub(crate) fn one(bay: &Bay, line: ReferenceLine, seed: u64) -> Draw {
         }
     });
     Draw { quantities, steps: poses::steps(bay, &job, &scene), degrees_of_freedom: scene.degrees_of_freedom }
-}
-
-fn sheet(line: ReferenceLine) -> Setup {
-    Setup {
-        name: "sampled".into(),
-        title: "Sampled".into(),
-        source: "Invented.".into(),
-        reference_line: line,
-        decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 },
-        procedure: None,
-        steps: Vec::new(),
-        datums: Vec::new(),
-        prerequisites: Vec::new(),
-        checks: Vec::new(),
-        waived: Vec::new(),
-        limits: Limits::default(),
-    }
 }
 
 /// 1 sigma of the typed hub height, mm.

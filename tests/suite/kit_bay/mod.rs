@@ -2,13 +2,12 @@
 //! then every error that the rig file admits to. Bodies, sheets and the target hide what is
 //! behind them.
 
+use crate::sampled_bay::Noise;
 use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
 use baywitness::geom::{self, Pose, Vehicle};
 use baywitness::marker::{Carrier, Marker, Rig, Role};
 use baywitness::pose::{PhotoView, Problem, View};
 use nalgebra::{Matrix3, Point3, SMatrix, Vector2, Vector3, Vector6};
-use rand::{RngExt, SeedableRng};
-use rand_chacha::ChaCha8Rng;
 
 /// Corner noise of a marker of [`CLEAR_PX`] or more, px; smaller ones are noisier in proportion.
 pub(crate) const NOISE_PX: f64 = 0.03;
@@ -44,20 +43,6 @@ pub(crate) struct Sample {
 impl Sample {
     pub(crate) fn problem(&self) -> Problem<'_> {
         Problem { rig: &self.rig, cameras: vec![&self.camera], photos: self.photos.clone() }
-    }
-}
-
-/// A seeded standard normal sampler (Box-Muller).
-struct Noise(ChaCha8Rng);
-
-impl Noise {
-    fn normal(&mut self) -> f64 {
-        let (a, b) = (1.0 - self.0.random::<f64>(), self.0.random::<f64>());
-        (-2.0 * a.ln()).sqrt() * (std::f64::consts::TAU * b).cos()
-    }
-
-    fn vector(&mut self, sigma: f64) -> Vector3<f64> {
-        Vector3::new(self.normal(), self.normal(), self.normal()) * sigma
     }
 }
 
@@ -153,7 +138,7 @@ fn look(eye: Vector3<f64>, at: Vector3<f64>) -> Pose<geom::Camera, Vehicle> {
 
 /// Draws one job.
 pub(crate) fn sample(rig: &Rig, stations: &[Station], seed: u64) -> Sample {
-    let mut noise = Noise(ChaCha8Rng::seed_from_u64(seed));
+    let mut noise = Noise::new(seed);
     let camera = camera();
     let mut floor_sheet = 0;
     let seated: Vec<Pose<Vehicle, geom::Carrier>> = rig

@@ -7,9 +7,28 @@ use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
 use baywitness::geom::{self, Attitude, Pose, Vehicle};
 use baywitness::marker::{Carrier, Marker, Rig, Role};
 use baywitness::pose::{EDGE_SIDE_PX, PhotoView, Problem, View};
+use baywitness::setup::{Decision, DecisionRule, Limits, ReferenceLine, Setup};
 use nalgebra::{Matrix3, Point3, SMatrix, SVector, Vector2, Vector3};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
+
+/// A set-up sheet that checks nothing, for who asks quantities by themselves.
+pub(crate) fn sheet(line: ReferenceLine) -> Setup {
+    Setup {
+        name: "sampled".into(),
+        title: "Sampled".into(),
+        source: "Invented.".into(),
+        reference_line: line,
+        decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 },
+        procedure: None,
+        steps: Vec::new(),
+        datums: Vec::new(),
+        prerequisites: Vec::new(),
+        checks: Vec::new(),
+        waived: Vec::new(),
+        limits: Limits::default(),
+    }
+}
 
 /// A seeded standard normal sampler (Box-Muller).
 pub(crate) struct Noise(ChaCha8Rng);

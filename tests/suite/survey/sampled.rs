@@ -4,7 +4,9 @@ use baywitness::marker::{Carrier, Marker, Rig, RigFile};
 use baywitness::survey::{Length, Options, Survey, survey};
 use nalgebra::{DVector, Matrix3, Vector3};
 
-use super::sampler::{Noise, as_built, camera, photos};
+use super::sampler::{as_built, photos};
+use crate::kit_bay::camera;
+use crate::sampled_bay::Noise;
 
 const A4: &str = include_str!("../../../models/rigs/bay-a4.toml");
 /// Hidden error of every centre's coordinate, mm.

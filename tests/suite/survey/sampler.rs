@@ -1,54 +1,19 @@
 //! A rig with hidden errors as photos show it: exact corners through the lens,
 //! then noise. No rendering and no detector.
 
-use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
+use baywitness::camera::Profile;
 use baywitness::detect::{Sighting, Sightings};
 use baywitness::geom::{self, Camera, Pose, World};
 use baywitness::marker::{Rig, Role};
 use baywitness::photo::Exif;
 use baywitness::survey::SurveyPhoto;
 use nalgebra::{Matrix3, Point3, Rotation3, SMatrix, Vector2, Vector3};
-use rand::{RngExt, SeedableRng};
-use rand_chacha::ChaCha8Rng;
+
+use crate::sampled_bay::Noise;
 
 pub(crate) const SIZE: [u32; 2] = [4032, 3024];
 const NOISE_PX: f64 = 0.03;
 const U_EDGE_PX: f64 = 0.02;
-
-/// A seeded standard normal sampler (Box-Muller).
-pub(crate) struct Noise(ChaCha8Rng);
-
-impl Noise {
-    pub(crate) fn new(seed: u64) -> Self {
-        Noise(ChaCha8Rng::seed_from_u64(seed))
-    }
-
-    pub(crate) fn normal(&mut self) -> f64 {
-        let (a, b) = (1.0 - self.0.random::<f64>(), self.0.random::<f64>());
-        (-2.0 * a.ln()).sqrt() * (std::f64::consts::TAU * b).cos()
-    }
-
-    pub(crate) fn vector(&mut self, sigma: f64) -> Vector3<f64> {
-        Vector3::new(self.normal(), self.normal(), self.normal()) * sigma
-    }
-}
-
-pub(crate) fn camera() -> Profile {
-    Profile {
-        name: "sampled".into(),
-        lens: Lens {
-            model: LensModel::BrownConrady,
-            focal_px: [3050.0, 3049.0],
-            centre_px: [2015.0, 1508.0],
-            distortion: [0.08, -0.2, 0.0004, -0.0002, 0.11],
-        },
-        image_size_px: SIZE,
-        u_noise_px: None,
-        covariance: None,
-        per_photo: PerPhoto { u_focal_relative: 0.002, u_centre_px: 5.0 },
-        exif: None,
-    }
-}
 
 /// The kit as it was really built: centres off by `u_mm` per coordinate,
 /// markers turned, all prints by one factor.

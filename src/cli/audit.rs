@@ -11,10 +11,10 @@ use super::check::read_signers;
 use super::output::{complain, say};
 use super::threads::pool;
 use super::verify::worse;
+use crate::custody::audit::{self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, Sort};
 use crate::evidence::{Signers, is_evidence, is_one_file};
 use crate::folder::Models;
 use crate::job::Options;
-use crate::job::audit::{self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, Sort};
 use crate::record::Verdict;
 use crate::report::{ArchiveRow, archive_end, archive_row, archive_start};
 

@@ -8,8 +8,8 @@ use super::UNREADABLE;
 use super::output::{JsonTarget, complain, say, write_json};
 use super::threads::pool;
 use super::unpacked::{self, Unpacking};
+use crate::custody::{AGREE_U, RemeasureError, remeasure};
 use crate::evidence::{Authorities, INDEX, Inspection, Item, Outcome, Signers, inspect, is_evidence};
-use crate::job::{AGREE_U, RemeasureError, remeasure};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]

@@ -7,7 +7,7 @@ use time::{Date, Duration, OffsetDateTime};
 
 use super::UNREADABLE;
 use super::output::{JsonTarget, complain, say, write_json};
-use crate::job::{Due, audit, due};
+use crate::custody::{Due, audit, due};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]

@@ -6,8 +6,8 @@ use super::UNREADABLE;
 use super::output::{complain, say};
 use super::seal::write_sealed;
 use super::unpacked;
+use crate::custody::{self, Area};
 use crate::evidence;
-use crate::job::{self, Area};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -35,7 +35,7 @@ fn area(text: &str) -> Result<Area, String> {
 
 fn redact(arguments: &Arguments) -> Result<(), String> {
     let opened = unpacked::open(&arguments.folder)?;
-    let contents = job::redact(&opened.folder, &arguments.show).map_err(|e| {
+    let contents = custody::redact(&opened.folder, &arguments.show).map_err(|e| {
         // Whoever named one file knows nothing of where it was unpacked.
         e.to_string().replace(&opened.folder.display().to_string(), &arguments.folder.display().to_string())
     })?;

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::output::{complain, say, write_file};
+use crate::custody;
 use crate::evidence::{self, Answer, Contents, Key, NAMESPACE};
 use crate::folder::Models;
 use crate::job;
@@ -52,7 +53,7 @@ fn seal(arguments: &Arguments) -> Result<String, String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
     let key = arguments.key.as_deref().map(|path| Key::open(path, &ask)).transpose().map_err(|e| e.to_string())?;
     let options = job::Options { models };
-    let gathered = arguments.jobs.iter().map(|path| job::gather(path, &options).map_err(|e| e.to_string()));
+    let gathered = arguments.jobs.iter().map(|path| custody::gather(path, &options).map_err(|e| e.to_string()));
     let gathered: Vec<(JobRecord, Contents)> = gathered.collect::<Result<_, _>>()?;
     match gathered.as_slice() {
         [(record, contents)] => seal_one(arguments, record, contents, key.as_ref()),

@@ -8,7 +8,7 @@ use std::time::{Duration, SystemTime};
 use super::UNREADABLE;
 use super::output::{complain, note};
 use super::verify::{self, worse};
-use crate::job::audit;
+use crate::custody::audit;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]

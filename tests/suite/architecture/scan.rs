@@ -2,8 +2,13 @@
 
 use std::path::Path;
 
+/// The members of the workspace below src/, lowest first: each holds some rooms.
+const MEMBERS: [&str; 7] = ["foundation", "measuring", "renderer", "workbench", "reports", "proof", "page"];
+
 /// One file below src/, without comments and without its test module.
 pub(crate) struct Source {
+    member: Option<&'static str>,
+    /// Relative to its crate's root.
     path: String,
     code: String,
     lines: usize,
@@ -13,14 +18,28 @@ impl Source {
     /// `path` is relative to src/.
     pub(crate) fn new(path: &Path, text: &str) -> Self {
         let path = path.to_str().unwrap().replace('\\', "/");
+        let member = MEMBERS.into_iter().find(|m| path.starts_with(&format!("{m}/")));
+        let path = member.map_or(path.as_str(), |m| &path[m.len() + 1..]).to_owned();
         let end = text.find("#[cfg(test)]\nmod tests {").unwrap_or(text.len());
         let text = if path.ends_with("/tests.rs") { "" } else { &text[..end] };
         let code = text.lines().map(|line| line.split("//").next().unwrap_or_default()).collect::<Vec<_>>().join("\n");
-        Source { path, code, lines: text.lines().count() }
+        Source { member, path, code, lines: text.lines().count() }
     }
 
-    pub(crate) fn path(&self) -> &str {
-        &self.path
+    /// Below src/.
+    pub(crate) fn path(&self) -> String {
+        self.member.map_or(self.path.clone(), |member| format!("{member}/{}", self.path))
+    }
+
+    /// Whether it is its crate's root file.
+    fn is_root(&self) -> bool {
+        matches!(self.path.as_str(), "lib.rs" | "main.rs")
+    }
+
+    /// Whether it names another member, which only a crate's root file does: what
+    /// a crate is made of stands there in one place, and moving a room touches one line.
+    pub(crate) fn reaches_past_its_root(&self) -> bool {
+        !self.is_root() && MEMBERS.iter().any(|member| self.code.contains(&format!("baywitness_{member}")))
     }
 
     /// Lines without the test module.

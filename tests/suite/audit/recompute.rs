@@ -38,7 +38,12 @@ fn what_a_recomputation_changes_is_listed() {
     age(&out, &first["archive/good"]);
     edit(&out.join("audit.jsonl"), |text| {
         let old = |line: &str| line.replace("\"exit\":0,\"verdict\":\"within\"", "\"exit\":1,\"verdict\":\"outside\"");
-        text.lines().map(|l| old(l).replace("\"version\":\"0.1.0\"", "\"version\":\"0.0.9\"") + "\n").collect()
+        text.lines()
+            .map(|l| {
+                old(l).replace(concat!("\"version\":\"", env!("CARGO_PKG_VERSION"), "\""), "\"version\":\"0.0.9\"")
+                    + "\n"
+            })
+            .collect()
     });
     // Kept until somebody asks, and said so.
     let text = audit(&root, &out).stdout(Stdio::piped()).output().unwrap().stdout;
@@ -54,7 +59,10 @@ fn what_a_recomputation_changes_is_listed() {
     }
     audit(&root, &out).arg("--recompute").status().unwrap();
     let now = lines(&out);
-    assert_eq!((&now["archive/good"]["verdict"], &now["archive/good"]["version"]), (&"within".into(), &"0.1.0".into()));
+    assert_eq!(
+        (&now["archive/good"]["verdict"], &now["archive/good"]["version"]),
+        (&"within".into(), &env!("CARGO_PKG_VERSION").into())
+    );
     let found = differences(&out);
     assert_eq!(found["format"], "differences/1");
     let jobs = found["jobs"].as_array().unwrap();

@@ -1,0 +1,59 @@
+//! From sightings to poses: both solutions of a flat body, who sees whom, one
+//! least-squares adjustment over all photos, and the joint covariance.
+//!
+//! The order of the files is the order of the work: `views` is the question,
+//! `homography`, `ippe`, `resection` and `link` give a start, `columns`,
+//! `residual` and `normal` set up the equations, `adjust` solves them (`again` and
+//! `snoop` look after what does not fit), `scene`
+//! is the answer; `score` and `bodies` ask it further questions.
+
+mod adjust;
+mod again;
+mod bodies;
+mod columns;
+mod expect;
+mod extra;
+mod foreseen;
+mod homography;
+mod ippe;
+mod link;
+mod normal;
+mod resection;
+mod residual;
+mod scene;
+mod score;
+mod snoop;
+mod state;
+mod views;
+mod without;
+
+pub use adjust::{Options, adjust, adjust_from, adjust_near};
+pub use bodies::{BODY, Bodies};
+pub use expect::expect;
+pub use extra::Extra;
+pub use foreseen::Foreseen;
+pub use homography::homography;
+pub use ippe::plane_poses;
+pub use scene::{Scene, SolvedPhoto, SolvedView, Source};
+pub use score::ScoreTest;
+pub use views::{EDGE_SIDE_PX, PhotoView, Problem, U_EDGE_BY_SIZE_PX, View};
+pub use without::{Influence, LeftOut};
+
+/// Why no scene could be made.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum Error {
+    /// No photo shows a marker of the rig.
+    #[error("none of the {photos} photos shows a marker of the rig")]
+    NothingSeen {
+        /// How many photos were looked at.
+        photos: usize,
+    },
+    /// The adjustment did not settle.
+    #[error("the adjustment of {photos} photos did not settle: {why}")]
+    NotSettled {
+        /// How many photos took part.
+        photos: usize,
+        /// What went wrong.
+        why: &'static str,
+    },
+}

@@ -1,0 +1,162 @@
+//! One folder of an archive judged, whatever is in it.
+
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::path::Path;
+
+use serde::{Deserialize, Serialize};
+
+use super::across::Lead;
+use super::changes::Change;
+use super::digest::{digest, of_job};
+use super::find::{Found, Sort};
+use crate::custody::{RemeasureError, remeasure};
+use crate::evidence::{Inspection, OneFileError, Outcome, Signers, inspect, unpack};
+use crate::job::Options;
+use crate::job::verify_and;
+use crate::record::JobRecord;
+use crate::verdict::Verdict;
+
+/// What became of one folder: a line of `audit.jsonl`.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Judged {
+    /// Its path, as it was found.
+    pub path: String,
+    /// The exit code that `verify` gives, 2 where it cannot be read or was altered.
+    pub exit: u8,
+    /// The verdict; none where there is none.
+    pub verdict: Option<Verdict>,
+    /// The result, `result/1` or `error/1`; in an audit the name of its file.
+    pub result: serde_json::Value,
+    /// Over everything that was read: another digest, another job.
+    pub digest: String,
+    /// For evidence folders: `intact and signed`, `intact, signer unknown`, ...
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub evidence: Option<String>,
+    /// Who signed, of those listed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub signer: Option<String>,
+    /// The version of the program that judged it.
+    #[serde(default)]
+    pub version: String,
+    /// What the last recomputation changed of the earlier result.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub changed: Vec<Change>,
+    /// What joins it with earlier folders of the archive.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub across: Vec<Lead>,
+}
+
+/// Judges a folder. Nothing that is in it ends the program: a fault becomes an
+/// error of this folder alone.
+pub fn judge(found: &Found, options: &Options, signers: Option<&Signers>) -> Judged {
+    let path = found.path.display().to_string();
+    let again = || digest(found, options, signers);
+    let judged = catch_unwind(AssertUnwindSafe(|| match found.sort {
+        Sort::Job => {
+            // The photos' digests are known once they are read: no byte is read twice.
+            let own = verify_and(&found.path, options, |folder, digests| of_job(folder, |n| digests[n].to_owned()));
+            match own {
+                Ok((record, digest)) => of_record(&path, &digest, &record),
+                Err(e) => failed(&path, &again(), &e.to_string()),
+            }
+        }
+        Sort::Evidence => evidence(&found.path, &path, &again(), signers),
+        Sort::OneFile => one_file(&found.path, &path, &again(), signers),
+    }));
+    judged.unwrap_or_else(|_| {
+        failed(&path, &again(), "the program failed on this job: please report it, with the job if that is possible")
+    })
+}
+
+/// An evidence folder as one file, unpacked into a folder that is gone afterwards.
+fn one_file(file: &Path, path: &str, digest: &str, signers: Option<&Signers>) -> Judged {
+    let room = match tempfile::tempdir() {
+        Ok(room) => room,
+        Err(e) => return failed(path, digest, &format!("cannot make a folder to unpack {path} into: {e}")),
+    };
+    let mut judged = match unpack(file, room.path()) {
+        Ok(folder) => evidence(&folder, path, digest, signers),
+        Err(e @ OneFileError::Entry { .. }) => altered(path, digest, &e.to_string()),
+        Err(e) => failed(path, digest, &e.to_string()),
+    };
+    // Where it was unpacked to is nobody's concern.
+    if let Some(message) = judged.result.get_mut("message")
+        && let Some(text) = message.as_str()
+    {
+        *message = text.replace(&format!("{}/", room.path().display()), "").into();
+    }
+    judged
+}
+
+fn altered(path: &str, digest: &str, why: &str) -> Judged {
+    Judged { evidence: Some("altered".to_owned()), ..failed(path, digest, why) }
+}
+
+fn evidence(folder: &Path, path: &str, digest: &str, signers: Option<&Signers>) -> Judged {
+    let inspection = match inspect(folder) {
+        Ok(inspection) => inspection,
+        Err(e) => return failed(path, digest, &format!("cannot read the folder {path}: {e}")),
+    };
+    let altered = |why: &str| altered(path, digest, why);
+    if !inspection.intact() {
+        let bad = inspection.items.iter().filter(|i| i.outcome == Outcome::Failed);
+        let words: Vec<String> = bad.map(|i| format!("{}: {}", i.what, i.found)).collect();
+        return altered(&format!("{path} was altered: {}", words.join("; ")));
+    }
+    let signer = signer(&inspection, signers);
+    match remeasure(&folder.join("data")) {
+        Ok(again) if again.differences.is_empty() => Judged {
+            evidence: Some(
+                match (&signer, inspection.signed) {
+                    (Some(_), _) => "intact and signed",
+                    (None, true) => "intact, signer unknown",
+                    (None, false) => "intact, unsigned",
+                }
+                .to_owned(),
+            ),
+            signer,
+            ..of_record(path, digest, &again.now)
+        },
+        Ok(again) => {
+            altered(&format!("{path}: measured again, the photos say otherwise: {}", again.differences.join("; ")))
+        }
+        Err(e @ (RemeasureError::NoJob | RemeasureError::Result(_) | RemeasureError::Job(_))) => {
+            altered(&format!("{path}: {e}"))
+        }
+    }
+}
+
+fn signer(inspection: &Inspection, signers: Option<&Signers>) -> Option<String> {
+    let key = inspection.signature.as_ref()?.key();
+    signers?.who(&key).ok().map(str::to_owned)
+}
+
+fn of_record(path: &str, digest: &str, record: &JobRecord) -> Judged {
+    Judged {
+        path: path.to_owned(),
+        exit: record.verdict.exit_code(),
+        verdict: Some(record.verdict),
+        result: serde_json::to_value(record).unwrap_or_default(),
+        digest: digest.to_owned(),
+        evidence: None,
+        signer: None,
+        version: env!("CARGO_PKG_VERSION").to_owned(),
+        changed: Vec::new(),
+        across: Vec::new(),
+    }
+}
+
+fn failed(path: &str, digest: &str, message: &str) -> Judged {
+    Judged {
+        path: path.to_owned(),
+        exit: 2,
+        verdict: None,
+        result: serde_json::json!({ "format": "error/1", "path": path, "message": message }),
+        digest: digest.to_owned(),
+        evidence: None,
+        signer: None,
+        version: env!("CARGO_PKG_VERSION").to_owned(),
+        changed: Vec::new(),
+        across: Vec::new(),
+    }
+}

@@ -1,0 +1,29 @@
+//! What becomes of a verified job: gathered for its evidence folder, measured
+//! again, masked for others' eyes, audited with a whole archive, kept until due.
+
+pub mod audit;
+mod due;
+mod redact;
+mod remeasure;
+mod seal;
+
+pub use due::{Due, due};
+pub use redact::{Area, RedactError, redact};
+pub use remeasure::{AGREE_U, RemeasureError, Remeasured, differences, remeasure};
+pub use seal::{GatherError, gather};
+
+/// The result in an evidence folder's payload.
+const RESULT: &str = "result.json";
+/// Most folders above a job from which sealed files are taken.
+const MOST_UP: usize = 8;
+
+/// Where a job lies in an evidence folder's payload whose files come from up to
+/// `up` folders above it: deep enough that they keep their place.
+fn sealed_job(up: usize) -> String {
+    format!("{}job", "at/".repeat(up.saturating_sub(1)))
+}
+
+/// Where the job of an evidence folder's payload lies; none where there is none.
+fn find_sealed_job(payload: &std::path::Path) -> Option<String> {
+    (0..=MOST_UP).map(sealed_job).find(|job| payload.join(job).join("job.toml").is_file())
+}

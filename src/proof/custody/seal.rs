@@ -1,0 +1,179 @@
+//! What goes into an evidence folder: all that a verification read and found.
+
+use std::collections::BTreeMap;
+use std::path::{Component, Path};
+
+use crate::evidence::{Bytes, Contents};
+use crate::folder::{InputFile, JobFolder, Kind, Origin};
+use crate::record::JobRecord;
+use crate::report;
+
+use super::{MOST_UP, RESULT, sealed_job};
+use crate::job::{Error, Options, verify_and};
+
+/// Why a job cannot be gathered for sealing.
+#[derive(Debug, thiserror::Error)]
+pub enum GatherError {
+    /// The job cannot be verified.
+    #[error(transparent)]
+    Job(#[from] Error),
+    /// A photo cannot be read again for the report.
+    #[error(transparent)]
+    Picture(#[from] report::PictureError),
+    /// The report cannot be written as PDF.
+    #[error(transparent)]
+    Pdf(#[from] report::PdfError),
+    /// The result cannot be written as JSON.
+    #[error("cannot write the result as JSON: {0}")]
+    Json(#[from] serde_json::Error),
+    /// A file lies too far away.
+    #[error("the file {0:?} lies too many folders above the job: move it nearer")]
+    Far(String),
+    /// A file is no longer there.
+    #[error("the file {0:?} was read for the job and is no longer there")]
+    Gone(String),
+}
+
+/// Verifies a job and gathers its photos, its inputs, the result and the reports.
+///
+/// # Errors
+/// The job cannot be verified, or a file went away meanwhile.
+pub fn gather(path: &Path, options: &Options) -> Result<(JobRecord, Contents), GatherError> {
+    let (record, folder) = verify_and(path, options, |folder, _| folder.clone())?;
+    let inputs = inputs(&folder, &record);
+    let up = inputs.iter().filter(|i| i.origin == Origin::Job).map(|i| steps_up(&i.name)).max().unwrap_or(0);
+    if up > MOST_UP {
+        let far = inputs.iter().find(|i| steps_up(&i.name) == up).map_or("", |i| &i.name);
+        return Err(GatherError::Far(far.to_owned()));
+    }
+    let job = sealed_job(up);
+    let mut payload = BTreeMap::new();
+    let digest = |role: &str, name: &str| {
+        record.inputs.iter().find(|i| i.role == role && i.file == name).map(|i| i.sha256.clone())
+    };
+    for photo in &folder.photos {
+        let bytes = Bytes::File { path: photo.path.clone(), sha256: digest("photo", &photo.name) };
+        payload.insert(joined(&job, &photo.name), bytes);
+    }
+    for attached in &folder.attachments {
+        let bytes = Bytes::File { path: attached.path.clone(), sha256: Some(attached.sha256.clone()) };
+        payload.insert(joined(&job, &attached.name), bytes);
+    }
+    let mut beside = job.clone();
+    for input in inputs {
+        let place = place(&job, &beside, input);
+        if input.role == Kind::Rig.name() {
+            // A rig's layout is named from where the rig lies.
+            beside = place.rsplit_once('/').map_or(String::new(), |(parent, _)| parent.to_owned());
+        }
+        payload.insert(place, content(input)?);
+    }
+    let json = record.to_json()?;
+    let pictures = report::pictures(path, &record)?;
+    payload.insert("report.html".to_owned(), Bytes::Here(report::html(&record, &pictures).into_bytes()));
+    payload.insert("report.pdf".to_owned(), Bytes::Here(report::pdf(&record, &pictures, &json)?));
+    let customer = report::customer_html(&record, &report::digest(&json));
+    payload.insert("for-the-customer.html".to_owned(), Bytes::Here(customer.into_bytes()));
+    payload.insert(RESULT.to_owned(), Bytes::Here(json));
+    let info = info(&record);
+    Ok((record, Contents { payload, info }))
+}
+
+/// Every file that the verification read, cameras chosen by EXIF among them.
+fn inputs<'a>(folder: &'a JobFolder, record: &JobRecord) -> Vec<&'a InputFile> {
+    let chosen = folder.candidates.iter().map(|c| &c.input);
+    let chosen = chosen.filter(|c| record.inputs.iter().any(|i| i.role == c.role && i.sha256 == c.sha256));
+    folder.inputs.iter().chain(chosen).collect()
+}
+
+/// How many folders above its start a path leads.
+fn steps_up(name: &str) -> usize {
+    let (mut depth, mut up) = (0_usize, 0);
+    for part in Path::new(name).components() {
+        match part {
+            Component::ParentDir if depth > 0 => depth -= 1,
+            Component::ParentDir => up += 1,
+            Component::Normal(_) => depth += 1,
+            _ => {}
+        }
+    }
+    up
+}
+
+/// A path seen from a folder, without steps up and down.
+pub(super) fn joined(folder: &str, name: &str) -> String {
+    let mut parts: Vec<&str> = folder.split('/').filter(|p| !p.is_empty()).collect();
+    for part in name.split('/') {
+        match part {
+            "" | "." => {}
+            ".." => {
+                parts.pop();
+            }
+            part => parts.push(part),
+        }
+    }
+    parts.join("/")
+}
+
+/// Where an input goes, so that the job finds it again.
+fn place(job: &str, beside: &str, input: &InputFile) -> String {
+    let with_ending = |name: &str| if name.ends_with(".toml") { name.to_owned() } else { format!("{name}.toml") };
+    let kind = [Kind::Setup, Kind::Rig, Kind::Camera].into_iter().find(|k| k.name() == input.role);
+    match (kind, input.origin) {
+        _ if input.role == "layout" => joined(beside, &input.name),
+        (Some(kind), Origin::Job) => {
+            // By a path from the job folder, or a camera of the job's own folder of cameras.
+            let file = input.path.as_deref().and_then(Path::file_name).map(|n| n.to_string_lossy().into_owned());
+            let by_path = joined(job, &input.name);
+            match file {
+                Some(file) if by_path.ends_with(&file) => by_path,
+                _ if input.path.as_deref().is_some_and(|p| p.parent().is_some_and(|d| d.ends_with(kind.folder()))) => {
+                    joined(job, &format!("{}/{}", kind.folder(), with_ending(&input.name)))
+                }
+                _ => joined(job, &with_ending(&input.name)),
+            }
+        }
+        (Some(kind), _) => format!("models/{}/{}", kind.folder(), with_ending(&input.name)),
+        (None, _) => joined(job, &input.name),
+    }
+}
+
+fn content(input: &InputFile) -> Result<Bytes, GatherError> {
+    if let Some(path) = &input.path {
+        return Ok(Bytes::File { path: path.clone(), sha256: Some(input.sha256.clone()) });
+    }
+    let text = input.embedded_text().ok_or_else(|| GatherError::Gone(input.name.clone()))?;
+    Ok(Bytes::Here(text.as_bytes().to_vec()))
+}
+
+/// Labels of RFC 8493, 2.2.2, and the verdict.
+fn info(record: &JobRecord) -> Vec<(String, String)> {
+    let mut info = vec![
+        ("External-Identifier", record.job.clone()),
+        ("External-Description", record.sheet.title.clone()),
+        ("Bag-Software-Agent", format!("{} {}", record.tool.name, record.tool.version)),
+        ("Verdict", record.verdict.name().to_owned()),
+    ];
+    if let Some(series) = &record.context.series {
+        info.push(("Bag-Group-Identifier", series.clone()));
+    }
+    info.into_iter().map(|(label, value)| (label.to_owned(), value)).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn shared_files_keep_their_place() {
+        assert_eq!(steps_up("rig.toml"), 0);
+        assert_eq!(steps_up("a/../../rig.toml"), 1);
+        assert_eq!(steps_up("../../rig.toml"), 2);
+        for up in 0..4 {
+            let name = format!("{}shared/rig.toml", "../".repeat(up));
+            let place = joined(&sealed_job(up), &name);
+            assert!(place.ends_with("shared/rig.toml") && !place.contains(".."), "{place}");
+        }
+        assert_eq!(joined("job", "photos/./a.jpg"), "job/photos/a.jpg");
+    }
+}

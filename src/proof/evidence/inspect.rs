@@ -1,0 +1,247 @@
+//! Checking an evidence folder that may be anything.
+//!
+//! Nothing in the folder is trusted: names are checked before they are used,
+//! links are never followed, every byte is hashed again.
+
+use std::collections::BTreeMap;
+use std::fs::{self, File};
+use std::io::{self, Read};
+use std::path::{Path, PathBuf};
+
+use sha2::{Digest, Sha512};
+
+use super::bag_path::BagPath;
+use super::manifest::Manifest;
+use super::redacted::{Redaction, inspect_redacted};
+use super::signature::Signature;
+use super::timestamp::{Token, inspect_tokens, is_token_name};
+use super::{BAGIT, DECLARATION, MANIFEST, PAYLOAD, SIGNATURE, TAG_MANIFEST};
+use crate::input::hex;
+
+/// How one check went.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Outcome {
+    /// As it must be.
+    Passed,
+    /// Not as it must be.
+    Failed,
+    /// Nothing to check it against.
+    NotCheckable,
+}
+
+/// One check.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Item {
+    /// What was checked.
+    pub what: String,
+    /// How it went.
+    pub outcome: Outcome,
+    /// What was found.
+    pub found: String,
+}
+
+/// What was found in a folder.
+#[derive(Debug)]
+pub struct Inspection {
+    /// Every check in its order.
+    pub items: Vec<Item>,
+    /// The signature, where there is one that can be read.
+    pub signature: Option<Signature>,
+    /// Whether the signature belongs to the tag manifest.
+    pub signed: bool,
+    /// Timestamps that hold by themselves, the oldest first.
+    pub tokens: Vec<Token>,
+}
+
+/// Files of an evidence folder, at most.
+const MOST_FILES: usize = 100_000;
+/// Folders in folders, at most.
+const MOST_DEPTH: usize = 32;
+/// The largest manifest, bytes.
+const MOST_MANIFEST: u64 = 64 << 20;
+/// How many bad files are named one by one.
+const MOST_NAMED: usize = 20;
+
+impl Inspection {
+    /// Whether nothing failed.
+    pub fn intact(&self) -> bool {
+        self.items.iter().all(|i| i.outcome != Outcome::Failed)
+    }
+
+    pub(super) fn note(&mut self, what: &str, outcome: Outcome, found: impl Into<String>) {
+        self.items.push(Item { what: what.to_owned(), outcome, found: found.into() });
+    }
+
+    /// One item for many files.
+    fn judge(&mut self, what: &str, bad: &[String], good: impl Into<String>) {
+        if bad.is_empty() {
+            return self.note(what, Outcome::Passed, good);
+        }
+        let more = if bad.len() > MOST_NAMED { format!(" and {} more", bad.len() - MOST_NAMED) } else { String::new() };
+        let named: Vec<&str> = bad.iter().take(MOST_NAMED).map(String::as_str).collect();
+        self.note(what, Outcome::Failed, format!("{}{more}", named.join("; ")));
+    }
+}
+
+/// Checks names, completeness, digests and the signature's truth.
+///
+/// # Errors
+/// The folder itself cannot be read.
+pub fn inspect(folder: &Path) -> io::Result<Inspection> {
+    let mut found = Inspection { items: Vec::new(), signature: None, signed: false, tokens: Vec::new() };
+    let (files, bad_names) = walk(folder)?;
+    found.judge("names", &bad_names, format!("{} files, none a link or with a name that leads elsewhere", files.len()));
+    declaration(folder, &mut found);
+    let tags = read_manifest(folder, TAG_MANIFEST, &mut found);
+    let payload = read_manifest(folder, MANIFEST, &mut found);
+    if let Some((tags, text)) = tags {
+        let is_tag = |path: &BagPath| !path.as_str().starts_with("data/");
+        let own = [TAG_MANIFEST, SIGNATURE];
+        let here = files.iter().filter(|(p, _)| is_tag(p) && !own.contains(&p.as_str()) && !is_token_name(p.as_str()));
+        compare("tag files", &tags, here, &mut found);
+        check_signature(folder, &text, &mut found);
+        inspect_tokens(folder, &text, &mut found);
+    }
+    if let Some((payload, _)) = payload {
+        let here = files.iter().filter(|(p, _)| p.as_str().starts_with("data/"));
+        compare("payload", &payload, here, &mut found);
+        inspect_redacted(folder, &payload, &mut found);
+    }
+    Ok(found)
+}
+
+fn declaration(folder: &Path, found: &mut Inspection) {
+    match fs::read_to_string(folder.join(BAGIT)) {
+        Ok(text) if text == DECLARATION => found.note("declaration", Outcome::Passed, "a BagIt 1.0 bag (RFC 8493)"),
+        Ok(_) => found.note("declaration", Outcome::Failed, format!("{BAGIT} does not declare BagIt 1.0 in UTF-8")),
+        Err(e) => found.note("declaration", Outcome::Failed, format!("{BAGIT} cannot be read ({e})")),
+    }
+    if fs::symlink_metadata(folder.join("fetch.txt")).is_ok() {
+        found.note(
+            "completeness",
+            Outcome::Failed,
+            "fetch.txt wants files from elsewhere: evidence holds all of its own",
+        );
+    }
+}
+
+fn read_manifest(folder: &Path, name: &str, found: &mut Inspection) -> Option<(Manifest, Vec<u8>)> {
+    let read = || -> Result<(Manifest, Vec<u8>), String> {
+        let path = folder.join(name);
+        let meta = fs::symlink_metadata(&path).map_err(|e| format!("cannot be read ({e})"))?;
+        if !meta.is_file() || meta.len() > MOST_MANIFEST {
+            return Err("is not a file of a manifest's size".to_owned());
+        }
+        let bytes = fs::read(&path).map_err(|e| format!("cannot be read ({e})"))?;
+        let text = std::str::from_utf8(&bytes).map_err(|_| "is not UTF-8".to_owned())?;
+        let manifest = Manifest::read(text).map_err(|(line, why)| match line {
+            0 => why,
+            _ => format!("line {line} {why}"),
+        })?;
+        Ok((manifest, bytes))
+    };
+    match read() {
+        Ok(read) => Some(read),
+        Err(why) => {
+            found.note("manifests", Outcome::Failed, format!("{name} {why}"));
+            None
+        }
+    }
+}
+
+/// Missing, added and altered files.
+fn compare<'a>(
+    what: &str,
+    manifest: &Manifest,
+    files: impl Iterator<Item = (&'a BagPath, &'a PathBuf)>,
+    found: &mut Inspection,
+) {
+    let here: BTreeMap<&BagPath, &PathBuf> = files.collect();
+    let missing = manifest.entries.keys().filter(|p| !here.contains_key(p)).map(|p| format!("{p} is missing"));
+    let mut bad: Vec<String> = missing.collect();
+    for (path, on_disk) in &here {
+        match (manifest.digest(path), digest(on_disk)) {
+            (None, _) => bad.push(format!("{path} was added")),
+            (Some(listed), Ok(digest)) if listed == digest => {}
+            (Some(_), Ok(_)) => bad.push(format!("{path} was altered")),
+            (Some(_), Err(e)) => bad.push(format!("{path} cannot be read ({e})")),
+        }
+    }
+    found.judge(what, &bad, format!("{} files, none missing, added or altered (SHA-512)", here.len()));
+}
+
+fn check_signature(folder: &Path, message: &[u8], found: &mut Inspection) {
+    let text = match fs::read(folder.join(SIGNATURE)) {
+        Ok(bytes) => String::from_utf8_lossy(&bytes).into_owned(),
+        Err(e) if e.kind() == io::ErrorKind::NotFound && Redaction::of(folder).is_some() => return,
+        Err(e) if e.kind() == io::ErrorKind::NotFound => {
+            return found.note("signature", Outcome::NotCheckable, "the folder is not signed");
+        }
+        Err(e) => return found.note("signature", Outcome::Failed, format!("{SIGNATURE} cannot be read ({e})")),
+    };
+    let checked = Signature::read(&text).and_then(|s| s.check(message).map(|()| s));
+    match checked {
+        Ok(signature) => {
+            found.note("signature", Outcome::Passed, format!("by the key {}", signature.fingerprint()));
+            found.signature = Some(signature);
+            found.signed = true;
+        }
+        Err(why) => found.note("signature", Outcome::Failed, format!("{SIGNATURE} {why}")),
+    }
+}
+
+/// Every file below a folder by its checked path, and what is wrong with others.
+pub(super) fn walk(folder: &Path) -> io::Result<(BTreeMap<BagPath, PathBuf>, Vec<String>)> {
+    let (mut files, mut bad, mut folded) = (BTreeMap::new(), Vec::new(), BTreeMap::<String, String>::new());
+    let mut open = vec![(folder.to_path_buf(), String::new(), 0)];
+    while let Some((dir, prefix, depth)) = open.pop() {
+        for entry in fs::read_dir(&dir)? {
+            let entry = entry?;
+            let Some(name) = entry.file_name().to_str().map(str::to_owned) else {
+                bad.push(format!("{} is not UTF-8", entry.path().display()));
+                continue;
+            };
+            let relative = format!("{prefix}{name}");
+            let kind = entry.file_type()?;
+            let path = match BagPath::new(&relative) {
+                Ok(path) => path,
+                Err(problem) => {
+                    bad.push(format!("{relative:?} {problem}"));
+                    continue;
+                }
+            };
+            if let Some(first) = folded.insert(path.folded(), relative.clone()) {
+                bad.push(format!("{first} and {relative} differ only in upper and lower case"));
+            }
+            if kind.is_dir() && depth < MOST_DEPTH {
+                open.push((entry.path(), format!("{relative}/"), depth + 1));
+            } else if kind.is_file() {
+                files.insert(path, entry.path());
+            } else {
+                bad.push(format!("{relative} is a link or another thing that is no file"));
+            }
+        }
+        if files.len() > MOST_FILES {
+            bad.push(format!("there are more than {MOST_FILES} files"));
+            break;
+        }
+    }
+    Ok((files, bad))
+}
+
+fn digest(path: &Path) -> io::Result<String> {
+    let mut file = File::open(path)?;
+    let (mut digest, mut block) = (Sha512::new(), vec![0; 1 << 18]);
+    loop {
+        let n = file.read(&mut block)?;
+        if n == 0 {
+            return Ok(hex(&digest.finalize()));
+        }
+        digest.update(&block[..n]);
+    }
+}
+
+/// Whether a folder looks like an evidence folder at all.
+pub fn is_evidence(folder: &Path) -> bool {
+    folder.join(TAG_MANIFEST).is_file() || (folder.join(BAGIT).is_file() && folder.join(PAYLOAD).is_dir())
+}

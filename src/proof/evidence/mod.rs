@@ -1,0 +1,49 @@
+//! The evidence folder: a job's bytes, result and report as a BagIt bag
+//! (RFC 8493, SHA-512), signed over its tag manifest (SSHSIG, as OpenSSH makes
+//! and checks it), stamped by an authority where wanted (RFC 3161).
+//!
+//! Writing and checking are apart: [`seal`] makes a folder of given contents,
+//! [`inspect`] looks at a folder that may be anything and trusts nothing in it.
+//! What the contents mean (does the result follow from the photos?) is for the
+//! `job` room to say.
+
+mod bag_path;
+mod inspect;
+mod key;
+mod manifest;
+mod one_file;
+mod redacted;
+mod seal;
+mod several;
+mod signature;
+mod signers;
+mod timestamp;
+
+pub use bag_path::{BagPath, PathProblem};
+pub use inspect::is_evidence;
+pub use inspect::{Inspection, Item, Outcome, inspect};
+pub use key::{Key, KeyError, Passphrase};
+pub use manifest::Manifest;
+pub use one_file::{OneFileError, is_one_file, pack, repack, unpack};
+pub use redacted::{REDACTION, Redaction, SEALED};
+pub use seal::{Answer, Bytes, Contents, SealError, seal};
+pub use several::seal_several;
+pub use signature::{NAMESPACE, Signature};
+pub use signers::{Signer, Signers, SignersError};
+pub use timestamp::{Authorities, AuthoritiesError, StampError, Token, TokenError, newest_token, stamp, stamp_request};
+
+/// Files of the folder that are not payload.
+pub(crate) const BAGIT: &str = "bagit.txt";
+pub(crate) const BAG_INFO: &str = "bag-info.txt";
+pub(crate) const MANIFEST: &str = "manifest-sha512.txt";
+pub(crate) const TAG_MANIFEST: &str = "tagmanifest-sha512.txt";
+/// The signature over the tag manifest.
+pub const SIGNATURE: &str = "tagmanifest-sha512.txt.sig";
+/// The index of the evidence folders of one repair order, and the signature over it.
+pub const INDEX: &str = "index-sha512.txt";
+/// See [`INDEX`].
+pub const INDEX_SIGNATURE: &str = "index-sha512.txt.sig";
+/// The payload folder.
+pub(crate) const PAYLOAD: &str = "data";
+/// What `bagit.txt` of a bag of version 1.0 says.
+pub(crate) const DECLARATION: &str = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n";

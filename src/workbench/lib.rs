@@ -1,0 +1,7 @@
+//! What is done on the bench before any job: cameras fitted, marker kits
+//! surveyed, wheel plates, gauges and references studied.
+
+use baywitness_measuring::{camera, detect, geom, marker, num, photo, pose, record};
+
+pub mod fit;
+pub mod survey;

@@ -51,7 +51,7 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
     let verdict = unmeasured.limited_by(parts.findings.iter().map(|f| f.level));
     JobRecord {
         format: "result/1".into(),
-        tool: Tool { name: env!("CARGO_PKG_NAME").into(), version: env!("CARGO_PKG_VERSION").into() },
+        tool: Tool { name: "baywitness".into(), version: env!("CARGO_PKG_VERSION").into() },
         job: folder.job.job.clone(),
         context: context(parts),
         sheet: sheet(folder),

@@ -10,7 +10,7 @@ use super::frame::Frame;
 /// The pose `a_from_b`: maps coordinates in frame `B` to frame `A`.
 ///
 /// ```
-/// use baywitness::geom::{Camera, Carrier, Pose, World};
+/// use baywitness_foundation::geom::{Camera, Carrier, Pose, World};
 /// let world_from_carrier: Pose<World, Carrier> = Pose::identity();
 /// let camera_from_world: Pose<Camera, World> = Pose::identity();
 /// let camera_from_carrier: Pose<Camera, Carrier> = camera_from_world * world_from_carrier;
@@ -19,7 +19,7 @@ use super::frame::Frame;
 /// A wrong chain does not compile:
 ///
 /// ```compile_fail
-/// use baywitness::geom::{Camera, Carrier, Pose, World};
+/// use baywitness_foundation::geom::{Camera, Carrier, Pose, World};
 /// let world_from_carrier: Pose<World, Carrier> = Pose::identity();
 /// let camera_from_world: Pose<Camera, World> = Pose::identity();
 /// let wrong = world_from_carrier * camera_from_world;

@@ -7,8 +7,6 @@ use baywitness::geom::Attitude;
 use baywitness::record::*;
 use baywitness::report::PhotoPicture;
 use image::{GrayImage, Luma};
-use imageproc::drawing::draw_polygon_mut;
-use imageproc::point::Point;
 use nalgebra::{Rotation3, UnitQuaternion, Vector3};
 use serde_json::json;
 use statrs::distribution::{ContinuousCDF, Normal};
@@ -671,9 +669,9 @@ fn picture(record: &PhotoRecord, camera: &Camera, bodies: &[Body]) -> PhotoPictu
             for (grow, tone) in [(1.25, 235), (1.0, 25), (0.4, 200)] {
                 let points = corners.map(|c| {
                     let at = |a: usize| (((centre[a] + (c[a] - centre[a]) * grow) + 0.5) / SHRINK).round() as i32;
-                    Point::new(at(0), at(1))
+                    [at(0), at(1)]
                 });
-                draw_polygon_mut(&mut stored, &points, Luma([tone]));
+                fill(&mut stored, &points, tone);
             }
         }
     }
@@ -690,5 +688,25 @@ fn picture(record: &PhotoRecord, camera: &Camera, bodies: &[Body]) -> PhotoPictu
         stored_width: STORED[0],
         stored_height: STORED[1],
         orientation: record.orientation,
+    }
+}
+
+/// Fills a convex outline, its border included.
+fn fill(picture: &mut GrayImage, outline: &[[i32; 2]; 4], tone: u8) {
+    let span = |axis: usize, most: u32| {
+        let values = outline.map(|point| point[axis]);
+        let last = most as i32 - 1;
+        values.iter().copied().fold(last, i32::min).max(0)..=values.iter().copied().fold(0, i32::max).min(last)
+    };
+    for y in span(1, picture.height()) {
+        for x in span(0, picture.width()) {
+            let sides = [0, 1, 2, 3].map(|n| {
+                let ([ax, ay], [bx, by]) = (outline[n], outline[(n + 1) % 4]);
+                (bx - ax) * (y - ay) - (by - ay) * (x - ax)
+            });
+            if sides.iter().all(|side| *side >= 0) || sides.iter().all(|side| *side <= 0) {
+                picture.put_pixel(x as u32, y as u32, Luma([tone]));
+            }
+        }
     }
 }

@@ -6,6 +6,7 @@
 
 mod customer;
 mod fixture;
+mod kept;
 mod page;
 mod pdf;
 
@@ -45,7 +46,7 @@ fn bare() -> JobRecord {
 #[test]
 fn text_reads_as_it_did() {
     for (name, (record, _)) in jobs().iter().take(5) {
-        insta::assert_snapshot!(format!("text-{name}"), text(record, &TextOptions::default()));
+        kept::assert_kept(&format!("text-{name}"), &text(record, &TextOptions::default()));
     }
 }
 
@@ -61,7 +62,7 @@ fn page_reads_as_it_did() {
             .filter(|e| said.contains(&e.name.as_str()) && !e.text.is_empty())
             .map(|e| format!("{}: {}", e.name, e.text))
             .collect();
-        insta::assert_snapshot!(format!("page-{name}"), lines.join("\n"));
+        kept::assert_kept(&format!("page-{name}"), &lines.join("\n"));
     }
 }
 

@@ -13,7 +13,7 @@ use baywitness::detect::find_markers;
 use baywitness::marker::Dictionary;
 use baywitness::photo::{Luma, MAX_PIXELS};
 use rand::{RngExt, SeedableRng};
-use rand_chacha::ChaCha8Rng;
+use rand::rngs::ChaCha8Rng;
 
 /// What a pixel of a hostile picture shows, by its place.
 type Draw = fn(usize, usize) -> u8;

@@ -6,7 +6,7 @@ use baywitness::{
     quantity::Estimate,
 };
 use rand::{RngExt, SeedableRng};
-use rand_chacha::ChaCha8Rng;
+use rand::rngs::ChaCha8Rng;
 
 /// JCGM 100:2008 (GUM), table G.2: t_p(nu) for p = 68.27 %, 90 %, 95 %, 95.45 %, 99 %, 99.73 %.
 const TABLE_G2: [(f64, [f64; 6]); 12] = [

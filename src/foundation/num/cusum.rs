@@ -93,7 +93,7 @@ mod tests {
     #[test]
     fn simulated_runs_are_as_long_as_computed() {
         use rand::SeedableRng;
-        let mut rng = rand_chacha::ChaCha8Rng::seed_from_u64(5);
+        let mut rng = rand::rngs::ChaCha8Rng::seed_from_u64(5);
         let design = CusumDesign { allowance: 0.5, interval: 3.0 };
         let runs = 3000;
         let mut total = 0usize;

@@ -2,7 +2,7 @@
 
 use rand::seq::SliceRandom;
 use rand::{RngExt, SeedableRng};
-use rand_chacha::ChaCha8Rng;
+use rand::rngs::ChaCha8Rng;
 
 use crate::record::DrillAnswer;
 use crate::synth::StandError;

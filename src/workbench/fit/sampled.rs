@@ -2,7 +2,7 @@
 
 use nalgebra::{DVector, SMatrix, UnitQuaternion, Vector2};
 use rand::{RngExt, SeedableRng};
-use rand_chacha::ChaCha8Rng;
+use rand::rngs::ChaCha8Rng;
 
 use super::seen::BoardPhoto;
 use super::state::parameters;

@@ -224,7 +224,7 @@ mod tests {
 
     #[test]
     fn sampled_seatings_give_their_sigmas() {
-        let mut rng = rand_chacha::ChaCha8Rng::seed_from_u64(3);
+        let mut rng = rand::rngs::ChaCha8Rng::seed_from_u64(3);
         let mut normal = move || crate::num::normal_quantile(rng.random_range(1e-9..1.0));
         let base = Pose::new(UnitQuaternion::from_euler_angles(0.1, 0.2, -1.0), Vector3::new(900.0, -50.0, 300.0));
         let rad = [0.1, 0.3, 0.05].map(geom::rad);

@@ -5,7 +5,7 @@ use baywitness::marker::Dictionary;
 use baywitness::photo::Luma;
 use nalgebra::{Matrix3, Rotation3, Vector2, Vector3};
 use rand::{Rng, RngExt, SeedableRng};
-use rand_chacha::ChaCha8Rng;
+use rand::rngs::ChaCha8Rng;
 
 use super::TrueMarker;
 

@@ -66,7 +66,7 @@ fn an_untouched_folder_is_intact() {
 fn every_flipped_byte_is_seen() {
     let dir = tempfile::tempdir().unwrap();
     let (folder, _) = sealed(dir.path());
-    let mut random = rand_chacha::ChaCha8Rng::seed_from_u64(8);
+    let mut random = rand::rngs::ChaCha8Rng::seed_from_u64(8);
     let files = files(&folder);
     // Each file is small: every place of each, with one random change.
     let mut places = 0;

@@ -4,7 +4,7 @@ use crate::lens_table;
 use baywitness::camera::{Lens, LensModel};
 use nalgebra::Vector3;
 use rand::{RngExt, SeedableRng};
-use rand_chacha::ChaCha8Rng;
+use rand::rngs::ChaCha8Rng;
 use serde_json::{Value, json};
 
 use super::harness::answer;

@@ -4,7 +4,7 @@
 use std::fmt::Write;
 
 use rand::{RngExt, SeedableRng};
-use rand_chacha::ChaCha8Rng;
+use rand::rngs::ChaCha8Rng;
 
 /// How an archive is made.
 #[derive(Clone)]

@@ -40,9 +40,9 @@ use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 
 pub use phases::{PHASES, Phase};
 
-/// Proves from ordinary photos where a calibration target stood.
+/// Proves from ordinary photos where a calibration target stood, with an uncertainty for every figure
 #[derive(Debug, Parser)]
-#[command(name = "baywitness", version, about, max_term_width = 100)]
+#[command(name = "baywitness", version, max_term_width = 100)]
 struct Arguments {
     /// Print errors only: the exit code and the files that were asked for say the rest
     #[arg(long, short, global = true)]

@@ -21,7 +21,7 @@ pub(super) struct Arguments {
     /// Set-up sheet: a file or the name of one
     #[arg(long, value_name = "FILE")]
     setup: String,
-    /// Camera file or the name of one (default: the demonstration phone)
+    /// Camera file or the name of one; demo-phone is an invented one for demonstration
     #[arg(long, value_name = "FILE", default_value = "demo-phone")]
     camera: String,
     /// Job folder or job.toml with the vehicle's sizes (default: a middling car)

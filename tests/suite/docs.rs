@@ -209,7 +209,10 @@ fn filled(text: &str, indent: &str) -> String {
 fn argument_line(argument: &clap::Arg) -> String {
     let mut text = format!("- `{argument}`: {}", argument.get_help().map(ToString::to_string).unwrap_or_default());
     let values: Vec<String> = argument.get_possible_values().iter().map(|v| format!("`{}`", v.get_name())).collect();
-    if argument.get_action().takes_values() && !values.is_empty() {
+    if !argument.get_action().takes_values() {
+        return filled(&text, "  ");
+    }
+    if !values.is_empty() {
         text += &format!("; one of {}", values.join(", "));
     }
     for default in argument.get_default_values().iter().filter(|d| !d.is_empty()) {
@@ -219,13 +222,13 @@ fn argument_line(argument: &clap::Arg) -> String {
 }
 
 /// A command with what it takes, then its own commands.
-fn command_section(command: &clap::Command, name: &str) -> String {
+fn command_section(command: &clap::Command, name: &str, heading: &str) -> String {
     let about = command.get_long_about().or(command.get_about()).unwrap().to_string();
     let about = match about.split_once("\n\n") {
         Some((first, more)) => format!("{first}.\n\n{more}"),
         None => format!("{about}."),
     };
-    let mut text = format!("\n### {name}\n{}", filled(&about, ""));
+    let mut text = format!("\n{heading} {name}\n{}", filled(&about, ""));
     let own: Vec<&clap::Command> = command.get_subcommands().filter(|c| c.get_name() != "help").collect();
     if own.is_empty() {
         let usage = command.clone().render_usage().to_string();
@@ -237,7 +240,7 @@ fn command_section(command: &clap::Command, name: &str) -> String {
     if let Some(codes) = command.get_after_help() {
         text += &format!("\n{}", filled(&format!("{codes}."), ""));
     }
-    let below = own.iter().map(|c| command_section(c, &format!("{name} {}", c.get_name())));
+    let below = own.iter().map(|c| command_section(c, &format!("{name} {}", c.get_name()), "####"));
     text.extend(below);
     text
 }
@@ -263,7 +266,7 @@ fn page_of_commands() -> String {
         let (first, rest) = phase.when.split_at(1);
         text += &format!("\n## {}\n{}{rest}.\n", phase.name, first.to_uppercase());
         for name in phase.commands {
-            text += &command_section(program.find_subcommand(name).unwrap(), name);
+            text += &command_section(program.find_subcommand(name).unwrap(), name, "###");
         }
     }
     text
@@ -287,6 +290,24 @@ fn the_readme_counts_right_and_stays_short() {
     assert!(readme.contains(&format!("{sheets} sheets of A4")), "{sheets} sheets");
     assert!(readme.lines().count() <= 80, "{} lines", readme.lines().count());
     assert_eq!(readme.matches("![").count(), 2);
+}
+
+/// What the README shows of the first command's words is what that prints (`...`: left out).
+#[test]
+fn the_readme_shows_what_is_printed() {
+    let readme = fs::read_to_string(root().join("README.md")).unwrap();
+    let shown = readme.split("```text\n").nth(1).unwrap().split("```").next().unwrap();
+    let first = commands(&readme).into_iter().next().unwrap();
+    let out = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+        .args(&arguments(&first).unwrap()[..2])
+        .current_dir(root())
+        .env_remove("BAYWITNESS_MODELS")
+        .output()
+        .unwrap();
+    let said = String::from_utf8(out.stdout).unwrap();
+    for part in shown.split("...\n") {
+        assert!(!part.is_empty() && said.contains(part), "not printed:\n{part}\nbut:\n{said}");
+    }
 }
 
 /// The readers say which keys they take: `allow(&[...])` in their sources.

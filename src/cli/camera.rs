@@ -22,6 +22,7 @@ pub(super) struct Arguments {
 #[derive(Debug, clap::Subcommand)]
 enum Task {
     /// Fit a camera to 12 to 20 photos of a board, or to ordinary photos of a surveyed rig
+    #[command(after_help = super::FIT_CODES)]
     Fit(Fit),
 }
 

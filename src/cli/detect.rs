@@ -13,7 +13,7 @@ use crate::job::{PhotoMarkers, photo_markers};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Photos (JPEG or PNG)
+    /// Photos (JPEG, PNG or HEIC)
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
     /// Write what was found as JSON to a file, or to standard output with `-`

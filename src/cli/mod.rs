@@ -13,7 +13,9 @@ mod explain;
 mod gallery;
 mod gauge;
 mod new;
+mod next_step;
 mod output;
+mod phases;
 mod plan;
 mod recheck;
 mod redact;
@@ -34,11 +36,13 @@ mod watch;
 
 use std::process::ExitCode;
 
-use clap::{CommandFactory, Parser, Subcommand};
+use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 
-/// Proves from ordinary photos where a calibration target stood.
+pub use phases::{PHASES, Phase};
+
+/// Proves from ordinary photos where a calibration target stood, with an uncertainty for every figure
 #[derive(Debug, Parser)]
-#[command(name = "baywitness", version, about, max_term_width = 100)]
+#[command(name = "baywitness", version, max_term_width = 100)]
 struct Arguments {
     /// Print errors only: the exit code and the files that were asked for say the rest
     #[arg(long, short, global = true)]
@@ -50,54 +54,110 @@ struct Arguments {
 #[derive(Debug, Subcommand)]
 enum Command {
     /// Make a job folder to fill
+    ///
+    /// job.toml holds everything that a job may say, what is not known yet as comments; photos go into photos/.
     New(new::Arguments),
     /// Measure a job's photos and decide on the checks of its set-up sheet
+    ///
+    /// The report is a page (HTML), the same as PDF, the result as JSON, and a page for the customer. Attempts of one
+    /// repair order (`series` in job.toml) that are given together are compared, and listed on one more page.
+    #[command(after_help = JOB_CODES)]
     Verify(verify::Arguments),
     /// Verify every job below a folder as its photos arrive
+    #[command(after_help = JOB_CODES)]
     Watch(watch::Arguments),
     /// Find the markers of photos, with the uncertainty of every corner
     Detect(detect::Arguments),
     /// Fit a camera to photos of a board
     Camera(camera::Arguments),
-    /// Find where the markers of a rig really sit on their carriers
+    /// Find where the markers of a kit really sit on their carriers
+    ///
+    /// Scale comes from lengths measured on the kit; what is found is written with its covariance.
+    #[command(after_help = FIT_CODES)]
     Survey(survey::Arguments),
-    /// Measure how repeatably a wheel plate seats, from repeated clamping
+    /// Measure how repeatably a wheel plate seats
+    ///
+    /// The plate is clamped on again and again while the stand stays where it is; half a turn of the wheel adds the
+    /// plate's run-out.
+    #[command(after_help = FIT_CODES)]
     Seating(seating::Arguments),
-    /// Check a fixed reference against its first survey, with control charts
+    /// Check a fixed reference against its first survey
+    ///
+    /// Each check adds a line to a log, and control charts show all of them.
+    #[command(after_help = "Exit code: 0 in order, 2 unreadable, 3 something moved or could not be measured")]
     Recheck(recheck::Arguments),
     /// Divide the spread of readings into gauge, people and parts
     Gauge(gauge::Arguments),
     /// Print a marker kit or a camera board as PDF at true size
+    ///
+    /// Rulers on every sheet show what the printer really did, drawings how to build each marker holder.
     Sheet(sheet::Arguments),
     /// Seal a job with its result and report in an evidence folder
+    ///
+    /// The folder is a BagIt bag with SHA-512 digests, signed with --key as `ssh-keygen -Y sign -n baywitness-evidence`
+    /// does. Jobs of one repair order are sealed side by side, each in a folder that can be checked and handed on
+    /// alone; index-sha512.txt binds them.
     Seal(seal::Arguments),
-    /// Ask a timestamp authority about an evidence folder, and keep its answer
+    /// Timestamp an evidence folder
+    ///
+    /// Writes the request for a timestamp authority (RFC 3161), and puts its answer into the folder.
     Stamp(stamp::Arguments),
     /// Copy an evidence folder with its photos masked but for the markers
+    ///
+    /// The copy still checks against the sealed digests; reports and attachments are left out.
     Redact(redact::Arguments),
-    /// Check an evidence folder: every byte, the signature, and the result against the photos
+    /// Check an evidence folder and measure its photos again
+    ///
+    /// Looks at every byte, the signature and the timestamps, and compares the result with what the photos say now.
+    #[command(
+        after_help = "Exit code: 0 intact and signed by a listed signer, 1 altered, 2 unreadable, 3 intact but unsigned \
+                            or signer unknown"
+    )]
     Check(check::Arguments),
-    /// Say what a finding's code means, where it comes from and what to do
+    /// Say what a code of a report or an exit code means
+    ///
+    /// For a finding: its meaning, where it comes from, how to see it in the bay, and what to do.
     Explain(explain::Arguments),
     /// Judge an archive of job and evidence folders
+    ///
+    /// Uses every core and goes on where it was after any interruption. Writes a page, a table (CSV), a line for each
+    /// job and each result whole; a build with the feature `parquet` also audit.parquet. Evidence as one file (.tar)
+    /// is taken too.
+    #[command(after_help = JOB_CODES)]
     Audit(audit::Arguments),
-    /// Say which mistakes happen, where and since when, over an archive of results
+    /// Say which mistakes happen, where and since when
+    ///
+    /// Reads what `audit` or `verify --json` wrote. Compares first attempts and tells people, bays, sheets and kits
+    /// apart, as far as the archive allows; names only what stands out beyond chance.
     Trends(trends::Arguments),
-    /// Say what photos will be worth before anyone takes them, and where to stand
+    /// Say where to stand and what the photos will be worth
+    ///
+    /// Tells how many photos it takes at least, and what to change where no photos could decide.
+    #[command(after_help = "Exit code: 0 every check can be decided, 2 unreadable, 3 one cannot")]
     Plan(plan::Arguments),
-    /// List what of an archive is due: time of keeping passed, timestamps to renew
+    /// List jobs whose time of keeping has passed, and timestamps to renew
+    ///
+    /// Nothing is deleted.
     Due(due::Arguments),
     /// Explain and examine a set-up sheet
     Setup(setup::Arguments),
     /// Measure how level and flat a bay's floor is
+    ///
+    /// Floor sheets all over the bay are measured against the plane of the wheels: slope, unevenness, free length.
+    #[command(after_help = "Exit code: 0 within every limit, 1 outside one, 2 unreadable, 3 one not proven")]
     Bay(bay::Arguments),
     /// Serve the technician's page, which phones in the bay open
+    ///
+    /// Photos are judged as they arrive; then come the verdict, which way to move what, further attempts, and closing
+    /// into an evidence folder.
     Serve(serve::Arguments),
-    /// Show each mistake in an invented bay: photos, figures, cause and remedy
+    /// Show each mistake in an invented bay, with cause and remedy
+    ///
+    /// Photos and figures without and with the mistake.
     Gallery(gallery::Arguments),
     /// Practise on invented jobs with hidden mistakes
     Drill(drill::Arguments),
-    /// Render an invented bay: a complete job folder and what is true of it
+    /// Render an invented bay: a job folder and what is true of it
     Stage(stage::Arguments),
     /// Print the JSON schema of what the program writes
     Schema(schema::Arguments),
@@ -107,17 +167,30 @@ enum Command {
     Man(complete::Man),
 }
 
+/// What a judged job ends with.
+const JOB_CODES: &str = "Exit code: 0 within tolerance, 1 outside, 2 unreadable, 3 not proven, 4 photos to be taken again; of \
+                         several jobs the worst of 2, 4, 1, 3, 0";
+
+/// What bench work ends with.
+const FIT_CODES: &str = "Exit code: 0 done, 2 unreadable, 3 not fit for use, or too little to say";
+
 /// Wrong usage, or an input that can't be read.
 const UNREADABLE: u8 = 2;
 
 /// The commands and their options, for what is made of them or checked against them.
 pub fn command() -> clap::Command {
-    Arguments::command()
+    phases::grouped(Arguments::command())
 }
 
 /// Runs the program.
 pub fn run() -> ExitCode {
-    let arguments = Arguments::parse();
+    if std::env::args_os().len() == 1
+        && let Some(code) = next_step::run()
+    {
+        return ExitCode::from(code);
+    }
+    let typed = command().get_matches();
+    let arguments = Arguments::from_arg_matches(&typed).unwrap_or_else(|e| e.format(&mut command()).exit());
     output::set_quiet(arguments.quiet);
     let code = match arguments.command {
         Command::New(a) => new::run(&a),

@@ -15,7 +15,7 @@ pub(super) struct Arguments {
     /// The job's folder, which is made; its last part is the job's number
     #[arg(value_name = "JOB")]
     folder: PathBuf,
-    /// Set-up sheet: a name of the models, as `baywitness setup check` takes it
+    /// Set-up sheet: a name of the models, as `setup check` takes it
     #[arg(long, value_name = "NAME")]
     setup: String,
     /// Marker kit, a name of the models

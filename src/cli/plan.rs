@@ -21,7 +21,7 @@ pub(super) struct Arguments {
     /// Set-up sheet: a file or the name of one
     #[arg(long, value_name = "FILE")]
     setup: String,
-    /// Camera file or the name of one (default: the demonstration phone)
+    /// Camera file or the name of one; demo-phone is an invented one for demonstration
     #[arg(long, value_name = "FILE", default_value = "demo-phone")]
     camera: String,
     /// Job folder or job.toml with the vehicle's sizes (default: a middling car)
@@ -30,16 +30,16 @@ pub(super) struct Arguments {
     /// So many photos (default: the fewest that decide every check)
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(2..=12))]
     photos: Option<u16>,
-    /// A camera position in mm: before the rear axle, to the vehicle's left, above the floor; again for each photo
+    /// A camera position in mm: in front of the rear axle, to the vehicle's left, above the floor; again for each photo
     #[arg(long, value_name = "X,Y,Z", allow_hyphen_values = true, value_parser = three)]
     from: Vec<[f64; 3]>,
     /// Clear width of the bay, mm
     #[arg(long, value_name = "MM", default_value_t = 4000.0, value_parser = length)]
     width: f64,
-    /// Clear length before the vehicle's nose, mm (default: what the sheet needs, else 6000)
+    /// Clear length in front of the vehicle's nose, mm (default: what the sheet needs, else 6000)
     #[arg(long, value_name = "MM", value_parser = length)]
     ahead: Option<f64>,
-    /// A post that nobody can stand in: before the rear axle, to the left, mm; again for each
+    /// A post that nobody can stand in: in front of the rear axle, to the left, mm; again for each
     #[arg(long, value_name = "X,Y", allow_hyphen_values = true, value_parser = two)]
     post: Vec<[f64; 2]>,
     /// Write the plan as JSON to a file, or to standard output with `-`

@@ -22,6 +22,9 @@ pub(super) struct Arguments {
 #[derive(Debug, clap::Subcommand)]
 enum Command {
     /// Explain a set-up sheet, find what contradicts itself, say with which kit each check can be decided
+    #[command(
+        after_help = "Exit code: 0 in order, 2 unreadable, 3 it contradicts itself or no kit decides every check"
+    )]
     Check(Check),
 }
 

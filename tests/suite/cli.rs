@@ -3,6 +3,7 @@
 #![cfg(test)]
 
 use crate::staged;
+use baywitness::cli;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 use std::sync::LazyLock;
@@ -28,6 +29,11 @@ static JOB: LazyLock<TempDir> = LazyLock::new(|| {
 fn run(arguments: &[&str]) -> Output {
     let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
     command.args(arguments).env_remove("BAYWITNESS_MODELS").output().unwrap()
+}
+
+fn run_in(folder: &Path, arguments: &[&str]) -> Output {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    command.args(arguments).current_dir(folder).env_remove("BAYWITNESS_MODELS").output().unwrap()
 }
 
 fn verify(job: &Path) -> Output {
@@ -217,10 +223,81 @@ fn wrong_usage_is_told() {
     ends(&run(&["verify", "x", "--jsno", "-"]), UNREADABLE, &["--jsno", "--json"]);
     ends(&run(&["verfy", "x"]), UNREADABLE, &["verfy", "verify"]);
     ends(&run(&["verify", "x", "--threads", "many"]), UNREADABLE, &["--threads"]);
-    ends(&run(&[]), UNREADABLE, &["Usage"]);
+    let empty = tempfile::tempdir().unwrap();
+    let alone = run_in(empty.path(), &[]);
+    ends(&alone, UNREADABLE, &["Usage", "Start with", "Measure:"]);
+    assert!(alone.stdout.is_empty(), "{}", words(&alone.stdout));
     ends(&run(&["--help"]), WITHIN, &["verify", "detect", "sheet", "stage"]);
     ends(&run(&["verify", "--help"]), WITHIN, &["--json", "--report", "--models", "--threads"]);
     ends(&run(&["--version"]), WITHIN, &["baywitness", env!("CARGO_PKG_VERSION")]);
+}
+
+/// Lines of the help under each phase's heading.
+#[test]
+fn the_help_lists_every_command_once_under_a_phase() {
+    let help = words(&run(&["--help"]).stdout);
+    let known = cli::command();
+    let (mut phase, mut listed) = (None, Vec::new());
+    for line in help.lines() {
+        assert!(line.chars().count() <= 100 && !line.contains('\u{1b}'), "{line}");
+        if let Some(found) = cli::PHASES.iter().find(|p| line.starts_with(&format!("{}: ", p.name))) {
+            phase = Some(found);
+        } else if line.is_empty() {
+            phase = None;
+        } else if let Some(phase) = phase {
+            let (name, about) = line.trim().split_once("  ").unwrap();
+            assert!(phase.commands.contains(&name) && line.starts_with("  "), "{name} under {}", phase.name);
+            assert_eq!(about.trim(), known.find_subcommand(name).unwrap().get_about().unwrap().to_string());
+            listed.push(name.to_owned());
+        }
+    }
+    let mut all: Vec<_> = known.get_subcommands().map(|c| c.get_name().to_owned()).collect();
+    listed.sort();
+    all.sort();
+    assert_eq!(listed, all);
+    assert!(all.len() > 25, "{} commands", all.len());
+    // The three to start with are typed as the program takes them.
+    let start = help.split("Start with:").nth(1).unwrap().trim_start_matches('\n').lines().take(3);
+    for line in start {
+        let typed = line.trim().split("  ").next().unwrap();
+        let typed = ["baywitness"].into_iter().chain(typed.split(' '));
+        assert!(known.clone().try_get_matches_from(typed).is_ok(), "{line}");
+    }
+}
+
+/// Without a command: what is missing is said, and what is offered can be done.
+#[test]
+fn alone_among_jobs_it_says_what_could_be_done_next() {
+    let room = tempfile::tempdir().unwrap();
+    staged::copy(JOB.path(), &room.path().join("jobs/D 1"), true);
+    ends(&run_in(room.path(), &["new", "jobs/D-2", "--setup", "radar-plate"]), 0, &[]);
+    let first = run_in(room.path(), &[]);
+    let photos = "jobs/D-2: not ready yet jobs/D-2/job.toml: names no photos";
+    ends(&first, WITHIN, &["\"jobs/D 1\": 2 photos", photos, "put the photos of the bay into the folder photos/"]);
+    assert!(first.stderr.is_empty(), "{}", words(&first.stderr));
+    let offered: Vec<Vec<String>> = words(&first.stdout)
+        .lines()
+        .filter_map(|l| l.strip_prefix("  baywitness "))
+        .map(|l| l.replace("D 1", "D_1").split(' ').map(|w| w.trim_matches('"').replace("D_1", "D 1")).collect())
+        .collect();
+    let [verify, seal] = offered.as_slice() else { panic!("{offered:?}") };
+    let typed = |line: &[String]| run_in(room.path(), &line.iter().map(String::as_str).collect::<Vec<_>>());
+    ends(&typed(verify), OUTSIDE, &["OUTSIDE TOLERANCE", "Report: report/"]);
+    ends(&typed(seal), WITHIN, &["Sealed job"]);
+    // What is sealed is offered to be checked, not sealed again.
+    let then = run_in(room.path(), &[]);
+    ends(&then, WITHIN, &["\"evidence/D 1\": sealed", "baywitness check \"evidence/D 1\""]);
+    assert!(!words(&then.stdout).contains("baywitness seal"), "{}", words(&then.stdout));
+    // In the job's own folder; quiet or mistyped, it is wrong usage as before.
+    ends(&run_in(&room.path().join("jobs/D 1"), &[]), WITHIN, &["baywitness verify . --report"]);
+    ends(&run_in(room.path(), &["--quiet"]), UNREADABLE, &[]);
+}
+
+#[test]
+fn alone_with_one_photo_or_an_open_question_it_asks() {
+    let job = with_photos("[\"photos/a.jpg\"]");
+    std::fs::copy(photo("a.jpg"), job.path().join("photos/a.jpg")).unwrap();
+    ends(&run_in(job.path(), &[]), WITHIN, &["one photo", "take at least one more"]);
 }
 
 #[test]

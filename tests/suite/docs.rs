@@ -1,6 +1,7 @@
 //! What README and docs say can be done: every link leads somewhere, every
-//! command is one that the program knows, the schemas are those of the types and
-//! every key that a reader knows is in the page of formats.
+//! command is one that the program knows, the schemas are those of the types, the
+//! page of commands is the program's help and every key that a reader knows is in
+//! the page of formats.
 
 #![cfg(test)]
 #![allow(clippy::unwrap_used, reason = "test support: a panic is the message")]
@@ -174,24 +175,139 @@ fn commands_that_take_a_moment_do_what_is_said() {
     assert!(done >= 5, "{done} commands");
 }
 
-/// `BAYWITNESS_WRITE_SCHEMAS=1` writes them anew.
+/// A file of docs is what was made; `BAYWITNESS_WRITE_SCHEMAS=1` writes it anew.
+fn kept_is(path: &Path, made: &str) {
+    if std::env::var_os("BAYWITNESS_WRITE_SCHEMAS").is_some() {
+        fs::write(path, made).unwrap();
+    }
+    let kept = fs::read_to_string(path).unwrap_or_default();
+    assert!(kept == made, "{} is not what is made now: BAYWITNESS_WRITE_SCHEMAS=1 writes it anew", path.display());
+}
+
 #[test]
 fn the_schemas_beside_the_page_are_those_of_the_types() {
     let folder = root().join("docs/formats");
     for format in record::schemas() {
         let path = folder.join(format!("{}.schema.json", format.replace('/', "-")));
         let made = record::schema(format).unwrap();
-        if std::env::var_os("BAYWITNESS_WRITE_SCHEMAS").is_some() {
-            fs::write(&path, &made).unwrap();
-        }
-        let kept = fs::read_to_string(&path).unwrap_or_default();
-        assert!(
-            kept == made,
-            "{} is not what the types say: BAYWITNESS_WRITE_SCHEMAS=1 writes it anew",
-            path.display()
-        );
+        kept_is(&path, &made);
     }
     assert_eq!(record::schema("nothing/1"), None);
+}
+
+/// Text in lines as docs have them.
+fn filled(text: &str, indent: &str) -> String {
+    let options = textwrap::Options::new(118)
+        .subsequent_indent(indent)
+        .break_words(false)
+        .word_splitter(textwrap::WordSplitter::NoHyphenation)
+        .word_separator(textwrap::WordSeparator::AsciiSpace);
+    text.split("\n\n").map(|part| textwrap::fill(part, &options) + "\n").collect::<Vec<_>>().join("\n")
+}
+
+/// What one argument is, with its default and the words that it takes.
+fn argument_line(argument: &clap::Arg) -> String {
+    let mut text = format!("- `{argument}`: {}", argument.get_help().map(ToString::to_string).unwrap_or_default());
+    let values: Vec<String> = argument.get_possible_values().iter().map(|v| format!("`{}`", v.get_name())).collect();
+    if !argument.get_action().takes_values() {
+        return filled(&text, "  ");
+    }
+    if !values.is_empty() {
+        text += &format!("; one of {}", values.join(", "));
+    }
+    for default in argument.get_default_values().iter().filter(|d| !d.is_empty()) {
+        text += &format!(" (default: {})", default.to_string_lossy());
+    }
+    filled(&text, "  ")
+}
+
+/// A command with what it takes, then its own commands.
+fn command_section(command: &clap::Command, name: &str, heading: &str) -> String {
+    let about = command.get_long_about().or(command.get_about()).unwrap().to_string();
+    let about = match about.split_once("\n\n") {
+        Some((first, more)) => format!("{first}.\n\n{more}"),
+        None => format!("{about}."),
+    };
+    let mut text = format!("\n{heading} {name}\n{}", filled(&about, ""));
+    let own: Vec<&clap::Command> = command.get_subcommands().filter(|c| c.get_name() != "help").collect();
+    if own.is_empty() {
+        let usage = command.clone().render_usage().to_string();
+        text += &format!("```text\n{}\n```\n", usage.trim_start_matches("Usage: "));
+        let general = ["help", "version", "quiet"];
+        let arguments = command.get_arguments().filter(|a| !general.contains(&a.get_id().as_str()));
+        text.extend(arguments.map(argument_line));
+    }
+    if let Some(codes) = command.get_after_help() {
+        text += &format!("\n{}", filled(&format!("{codes}."), ""));
+    }
+    let below = own.iter().map(|c| command_section(c, &format!("{name} {}", c.get_name()), "####"));
+    text.extend(below);
+    text
+}
+
+const COMMANDS_HEAD: &str = "# Commands
+
+This page is the program's own help (`baywitness --help`, `baywitness verify --help`, ...); a test keeps them equal.
+
+Every command ends with exit code 0 where it did what was asked and with 2 where something was typed wrong or cannot be
+read; what else it may end with stands at the command ([all of them](formats/README.md#exit-codes)). `--quiet` holds back
+words for people: the exit code, errors and the files that were asked for stay. `NO_COLOR` is heeded.
+
+A job is a folder with `job.toml`, `photos/` and the files that it names ([formats](formats/README.md)). `baywitness`
+alone, where jobs lie, says what could be done next with each.
+";
+
+/// `docs/commands.md`, from the options that the program obeys.
+fn page_of_commands() -> String {
+    let mut program = cli::command();
+    program.build();
+    let mut text = COMMANDS_HEAD.to_owned();
+    for phase in cli::PHASES {
+        let (first, rest) = phase.when.split_at(1);
+        text += &format!("\n## {}\n{}{rest}.\n", phase.name, first.to_uppercase());
+        for name in phase.commands {
+            text += &command_section(program.find_subcommand(name).unwrap(), name, "###");
+        }
+    }
+    text
+}
+
+#[test]
+fn the_page_of_commands_is_the_help() {
+    let page = page_of_commands();
+    for command in cli::command().get_subcommands() {
+        assert!(has_anchor(&page, command.get_name()), "{} is not in the page", command.get_name());
+    }
+    kept_is(&root().join("docs/commands.md"), &page);
+}
+
+/// What there is to print for the kit that the README names, and how long it is.
+#[test]
+fn the_readme_counts_right_and_stays_short() {
+    let readme = fs::read_to_string(root().join("README.md")).unwrap();
+    let kit = fs::read_to_string(root().join("models/rigs/bay-a4.toml")).unwrap();
+    let sheets = kit.lines().filter(|l| l.starts_with("id = ")).count();
+    assert!(readme.contains(&format!("{sheets} sheets of A4")), "{sheets} sheets");
+    assert!(readme.lines().count() <= 80, "{} lines", readme.lines().count());
+    assert_eq!(readme.matches("![").count(), 2);
+}
+
+/// What the README shows of the first command's words is what that prints (`...`: left out).
+#[test]
+fn the_readme_shows_what_is_printed() {
+    let readme = fs::read_to_string(root().join("README.md")).unwrap();
+    let shown = readme.split("```text\n").nth(1).unwrap().split("```").next().unwrap();
+    let first = commands(&readme).into_iter().next().unwrap();
+    let out = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+        .args(&arguments(&first).unwrap()[..2])
+        .current_dir(root())
+        .env_remove("BAYWITNESS_MODELS")
+        .output()
+        .unwrap();
+    let said = String::from_utf8(out.stdout).unwrap();
+    for part in shown.split("...\n") {
+        assert!(!part.is_empty() && said.contains(part), "not printed:\n{part}\nbut:\n{said}");
+    }
 }
 
 /// The readers say which keys they take: `allow(&[...])` in their sources.

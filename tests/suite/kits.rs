@@ -3,10 +3,10 @@
 #![cfg(test)]
 
 use crate::kit_bay;
-use crate::kit_bay::{Station, sample};
+use crate::kit_bay::{NOISE_PX, Station, sample, sample_at};
 use crate::sampled_bay::sheet;
 use baywitness::folder::Vehicle;
-use baywitness::marker::{Rig, RigFile};
+use baywitness::marker::{Rig, RigFile, Role};
 use baywitness::measure::{Ask, Facts, measure};
 use baywitness::pose::{Options, adjust};
 use baywitness::quantity::Quantity;
@@ -47,21 +47,27 @@ fn vehicle() -> Vehicle {
     }
 }
 
-/// Median expanded uncertainty of each quantity over sampled jobs; infinite where it is not determined.
-fn medians(rig: &Rig, stations: &[Station]) -> [f64; 7] {
+/// Median expanded uncertainty of each quantity asked for over sampled jobs; infinite where it is not determined.
+fn medians<const N: usize>(
+    rig: &Rig,
+    stations: &[Station],
+    noise_px: f64,
+    asked: &[(Quantity, ReferenceLine); N],
+) -> [f64; N] {
     const SEEDS: u64 = 5;
-    let one = |seed: u64| -> [f64; 7] {
-        let job = sample(rig, stations, seed);
+    let one = |seed: u64| -> [f64; N] {
+        let job = sample_at(noise_px, rig, stations, seed);
         let scene = adjust(&job.problem(), &Options::default()).unwrap();
-        let asks = ASKED.map(|(quantity, line)| Ask { quantity, from: Some(From::RearAxle), target: 0, line });
-        let (setup, vehicle) = (sheet(ReferenceLine::Centreline), vehicle());
+        let asks = asked.map(|(quantity, line)| Ask { quantity, from: Some(From::RearAxle), target: 0, line });
+        let line = asked[0].1;
+        let (setup, vehicle) = (sheet(line), vehicle());
         let facts = Facts { rig: &job.rig, setup: &setup, vehicle: &vehicle };
-        let measured = measure(&facts, &scene, ReferenceLine::Centreline, &asks, &[]);
+        let measured = measure(&facts, &scene, line, &asks, &[]);
         std::array::from_fn(|i| {
             measured.answers[i].as_ref().map_or(f64::INFINITY, |answer| answer.estimate.expanded_uncertainty())
         })
     };
-    let all: Vec<[f64; 7]> = (0..SEEDS).into_par_iter().map(one).collect();
+    let all: Vec<[f64; N]> = (0..SEEDS).into_par_iter().map(one).collect();
     std::array::from_fn(|i| {
         let mut values: Vec<f64> = all.iter().map(|row| row[i]).collect();
         values.sort_by(f64::total_cmp);
@@ -72,7 +78,7 @@ fn medians(rig: &Rig, stations: &[Station]) -> [f64; 7] {
 /// What a kit's file states for a set of photos, in the order of [`ASKED`].
 fn check(name: &str, text: &str, stations: &[Station], stated: [f64; 7]) {
     let rig = RigFile::from_toml(text, name).unwrap().rig;
-    let found = medians(&rig, stations);
+    let found = medians(&rig, stations, NOISE_PX, &ASKED);
     println!("{name}, {} photos: {found:.3?}", stations.len());
     // Files round to the second digit; medians of a few samples wobble by some percent.
     for ((quantity, line), (found, stated)) in ASKED.iter().zip(found.iter().zip(stated)) {
@@ -105,9 +111,59 @@ fn four_photos_with_the_a4_kit() {
 #[test]
 fn every_kit_reaches_the_target_with_two_photos() {
     for (name, text) in [("bay-a4", A4), ("bay-a3", A3)] {
-        let [yaw_deg, lateral_mm, ..] = medians(&RigFile::from_toml(text, name).unwrap().rig, &TWO);
+        let [yaw_deg, lateral_mm, ..] = medians(&RigFile::from_toml(text, name).unwrap().rig, &TWO, NOISE_PX, &ASKED);
         assert!(yaw_deg <= 0.05 && lateral_mm <= 2.0, "{name}: {yaw_deg} {lateral_mm}");
     }
+}
+
+/// Two significant digits, as the README gives uncertainties.
+fn two_digits(value: f64) -> String {
+    match value {
+        v if !v.is_finite() => "not determined".to_owned(),
+        v if v >= 9.95 => format!("{v:.0}"),
+        v if v >= 0.995 => format!("{v:.1}"),
+        v if v >= 0.0995 => format!("{v:.2}"),
+        v => format!("{v:.3}"),
+    }
+}
+
+/// The README's table: the A4 kit, all of it or without front plates, by reference line, photos and noise.
+fn table() -> String {
+    let all = RigFile::from_toml(A4, "bay-a4").unwrap().rig;
+    let mut rear = all.clone();
+    rear.carriers.retain(|c| !matches!(c.role, Role::FrontLeftWheel | Role::FrontRightWheel));
+    let (centreline, thrust, axle) =
+        (ReferenceLine::Centreline, ReferenceLine::ThrustLine, ReferenceLine::RearAxleNormal);
+    let mut text =
+        "| plates | reference line | corner noise | photos | squareness (yaw) | centring | distance to the rear \
+                    axle | height |\n|---|---|---|---|---|---|---|---|\n"
+            .to_owned();
+    for (plates, rig, words, line, noise_px) in [
+        ("four", &all, "centreline", centreline, NOISE_PX),
+        ("four", &all, "centreline", centreline, 3.0 * NOISE_PX),
+        ("four", &all, "thrust line", thrust, NOISE_PX),
+        ("two, rear", &rear, "thrust line", thrust, NOISE_PX),
+        ("two, rear", &rear, "normal to the rear axle", axle, NOISE_PX),
+    ] {
+        for stations in [&TWO[..], &FOUR[..]] {
+            let asked = [Quantity::Yaw, Quantity::LateralOffset, Quantity::Distance, Quantity::Height];
+            let found = medians(rig, stations, noise_px, &asked.map(|quantity| (quantity, line)));
+            let [yaw, lateral, distance, height] = found.map(two_digits);
+            text += &format!(
+                "| {plates} | {words} | {noise_px} px | {} | {yaw} deg | {lateral} mm | {distance} mm | {height} mm |\n",
+                stations.len()
+            );
+        }
+    }
+    text
+}
+
+#[test]
+fn the_readme_gives_these_figures() {
+    let table = table();
+    println!("{table}");
+    let readme = std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/README.md")).unwrap();
+    assert!(readme.contains(&table), "the table in README.md is another one; this is it:\n{table}");
 }
 
 /// Stated 95 % intervals of arch heights, ride height and the body's pitch hold

@@ -136,8 +136,13 @@ fn look(eye: Vector3<f64>, at: Vector3<f64>) -> Pose<geom::Camera, Vehicle> {
     vehicle_from_camera.inverse()
 }
 
-/// Draws one job.
+/// Draws one job at the usual corner noise.
 pub(crate) fn sample(rig: &Rig, stations: &[Station], seed: u64) -> Sample {
+    sample_at(NOISE_PX, rig, stations, seed)
+}
+
+/// Draws one job whose clear corners have this noise, px.
+pub(crate) fn sample_at(noise_px: f64, rig: &Rig, stations: &[Station], seed: u64) -> Sample {
     let mut noise = Noise::new(seed);
     let camera = camera();
     let mut floor_sheet = 0;
@@ -172,14 +177,17 @@ pub(crate) fn sample(rig: &Rig, stations: &[Station], seed: u64) -> Sample {
             carrier.markers.iter().map(corners).collect()
         })
         .collect();
-    let photos = stations.iter().map(|station| photo(rig, &camera, station, &printed, &screens, &mut noise)).collect();
+    let photos = stations
+        .iter()
+        .map(|station| photo(rig, &camera, (station, noise_px), &printed, &screens, &mut noise))
+        .collect();
     Sample { rig: rig.clone(), camera, photos }
 }
 
 fn photo(
     rig: &Rig,
     camera: &Profile,
-    [eye, at]: &Station,
+    ([eye, at], noise_px): (&Station, f64),
     printed: &[Vec<[Vector3<f64>; 4]>],
     screens: &[Screen],
     noise: &mut Noise,
@@ -196,6 +204,7 @@ fn photo(
     for (k, carrier) in rig.carriers.iter().enumerate() {
         for (m, marker) in carrier.markers.iter().enumerate() {
             let Some(mut view) = sight(&printed[k][m], &eye, &camera_from_vehicle, &lens, screens) else { continue };
+            view.covariance_px2 *= (noise_px / NOISE_PX).powi(2);
             (view.id, view.carrier, view.marker) = (marker.id, k, m);
             let outward = view.outward();
             // The diagonal holds own noise and the common part: v + v / 4.

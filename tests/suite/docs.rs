@@ -105,7 +105,7 @@ fn filled_in(argument: &str) -> String {
 fn arguments(command: &str) -> Option<Vec<String>> {
     let own = command
         .strip_prefix("baywitness ")
-        .or_else(|| command.strip_prefix("cargo run --release -- "))
+        .or_else(|| command.strip_prefix("cargo run -- "))
         .or_else(|| command.strip_prefix("sudo baywitness "))?;
     Some(own.split_whitespace().map(filled_in).collect())
 }

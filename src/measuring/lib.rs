@@ -26,18 +26,15 @@
 //! The rooms, in the order in which data flows: [`photo`] → [`detect`] → [`pose`] →
 //! [`measure`] → [`verdict`] → [`record`]; [`job`] leads a job through them. Frames,
 //! numbers and files are [`geom`], [`num`], [`quantity`], [`input`], [`camera`],
-//! [`marker`], [`setup`] and [`folder`], of the foundation. Frames, units, pixel origin
-//! and corner order: see [`geom`].
+//! [`marker`], [`setup`] and [`folder`], of the foundation, which states frames, units,
+//! pixel origin and corner order.
 
 use std::path::Path;
 
 pub use baywitness_foundation::{camera, folder, geom, input, marker, num, quantity, setup};
+pub use baywitness_photogrammetry::{detect, measure, photo, pose};
 
-pub mod detect;
 pub mod job;
-pub mod measure;
-pub mod photo;
-pub mod pose;
 pub mod record;
 pub mod verdict;
 

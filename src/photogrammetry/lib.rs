@@ -1,0 +1,10 @@
+//! Markers found in photos, and one adjustment over all photos: poses, and the
+//! quantities of a set-up with their uncertainty. Nothing here decides: values in,
+//! estimates out. This is the part that is optimised fully and benchmarked.
+
+use baywitness_foundation::{camera, folder, geom, marker, num, quantity, setup};
+
+pub mod detect;
+pub mod measure;
+pub mod photo;
+pub mod pose;

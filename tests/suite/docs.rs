@@ -323,7 +323,7 @@ fn every_key_that_a_reader_takes_is_in_the_page_of_formats() {
         "marker/board_file.rs",
         "marker/rig_file.rs",
     ] {
-        let source = fs::read_to_string(root().join("src").join(file)).unwrap();
+        let source = fs::read_to_string(root().join("src/foundation").join(file)).unwrap();
         for list in source.split("allow(&[").skip(1) {
             for key in list.split(']').next().unwrap().split('"').skip(1).step_by(2) {
                 tried += 1;

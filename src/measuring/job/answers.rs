@@ -54,6 +54,11 @@ impl Questions {
         Questions { asks, checks, readings, keys }
     }
 
+    /// The asks of each check, in the sheet's order.
+    pub(super) fn asks_of_checks(&self) -> Vec<Vec<Ask>> {
+        self.checks.iter().map(|asks| self.asks[asks.clone()].to_vec()).collect()
+    }
+
     /// One ask for each check, in the sheet's order: of several steps the first.
     pub(super) fn first_asks(&self) -> Vec<Ask> {
         self.checks.iter().filter_map(|asks| self.asks.get(asks.start).cloned()).collect()

@@ -4,7 +4,7 @@ use super::look::Looked;
 use crate::camera::Profile;
 use crate::folder::{InputFile, JobFolder};
 use crate::pose::PhotoView;
-use crate::verdict::findings::PhotoProblem;
+use crate::verdict::findings::{PhotoProblem, Unseen};
 
 /// The cameras of a job and each photo's share.
 #[derive(Debug, Clone)]
@@ -102,10 +102,19 @@ pub(super) fn views(folder: &JobFolder, photos: &[Looked], assignment: &mut Assi
             let Ok(camera) = assignment.photos[j] else { return empty };
             let view = PhotoView::from_sightings(&folder.rig, camera, &photo.sightings);
             if view.views.is_empty() {
-                assignment.photos[j] = Err(PhotoProblem::NoMarkers);
+                assignment.photos[j] = Err(PhotoProblem::NoMarkers(unseen(photo)));
                 return empty;
             }
             view
         })
         .collect()
+}
+
+/// Why a photo shows no marker of the rig.
+fn unseen(photo: &Looked) -> Unseen {
+    match () {
+        () if photo.mirrored.is_some() => Unseen::Mirrored,
+        () if !photo.sightings.markers.is_empty() => Unseen::OtherKit,
+        () => Unseen::by(photo.clearness.as_ref()),
+    }
 }

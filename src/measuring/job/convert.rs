@@ -17,12 +17,12 @@ use crate::pose::{Problem, Scene, SolvedPhoto, Source};
 use crate::quantity::{Estimate, Quantity};
 use crate::record::{
     AttachmentRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, Context, FindingRecord, InputRecord,
-    JobRecord, KitRecord, MarkerRecord, MeasuredRecord, MovedRecord, PhotoRecord, PrerequisiteRecord, ReadingRecord,
-    SheetRecord, Tool, Verdict, WaiverRecord,
+    JobRecord, KitRecord, MarkerRecord, MeasuredRecord, MovedRecord, OtherwiseRecord, PhotoRecord, PrerequisiteRecord,
+    ReadingRecord, SheetRecord, Tool, Verdict, WaiverRecord,
 };
 use crate::setup::{Check, DecisionRule};
 use crate::verdict::findings::{Compared, Detectable, Moved, not_checked};
-use crate::verdict::{Checked, Finding, Level, Sensitivity};
+use crate::verdict::{Checked, Finding, Level, Otherwise, Sensitivity};
 
 /// Everything that one verification produced.
 pub(super) struct Parts<'a> {
@@ -242,7 +242,16 @@ fn reason(parts: &Parts, verdict: Verdict) -> String {
             let mut outside: Vec<_> = with(Verdict::Outside).collect();
             outside.sort_by_key(|(check, _)| check.quantity.move_order());
             let names: Vec<&str> = outside.iter().map(|(check, _)| check.quantity.trade_name()).collect();
-            format!("Proven to be outside tolerance: {}.", names.join(", "))
+            let names = names.join(", ");
+            // Outside in any case, but the finding comes first: nothing is moved before it is settled.
+            let first = parts.findings.iter().find(|f| f.level == Level::Stop && f.holds_moves());
+            match first {
+                Some(f) if f.spoils_any() => {
+                    format!("{} Proven to be outside tolerance whatever the cause of that: {names}.", f.message)
+                }
+                Some(f) => format!("{} Proven to be outside tolerance: {names}.", f.message),
+                None => format!("Proven to be outside tolerance: {names}."),
+            }
         }
         Verdict::Unusable => {
             let why = |(check, c): (&Check, &Checked)| {
@@ -295,14 +304,25 @@ fn check_record(parts: &Parts, check: &Check, c: &Checked) -> CheckRecord {
         degrees_of_freedom: estimate.and_then(|e| finite(e.degrees_of_freedom)),
         coverage_factor: estimate.map(|e| e.coverage_factor()),
         expanded_uncertainty: estimate.map(|e| e.expanded_uncertainty()),
-        conformance_probability: c.decided.map(|d| d.conformance_probability),
+        conformance_probability: c.decided.filter(|_| c.untrusted.is_empty()).map(|d| d.conformance_probability),
         verdict: c.verdict,
         can_decide: c.decided.is_some_and(|d| d.can_decide),
-        grade: c.decided.and_then(|d| d.grade).map(|g| g.words().to_owned()),
+        grade: c.decided.filter(|_| c.untrusted.is_empty()).and_then(|d| d.grade).map(|g| g.words().to_owned()),
         move_by: c.move_by,
         correction: c.correction.clone(),
         reason: c.reason.clone(),
+        untrusted: c.untrusted.iter().map(|code| (*code).to_owned()).collect(),
+        otherwise: c.otherwise.iter().map(otherwise).collect(),
         budget: c.answer.as_ref().map(|a| budget(parts, a)).unwrap_or_default(),
+    }
+}
+
+fn otherwise(o: &Otherwise) -> OtherwiseRecord {
+    OtherwiseRecord {
+        assuming: o.assuming.clone(),
+        value: o.estimate.map(|e| e.value),
+        expanded_uncertainty: o.estimate.map(|e| e.expanded_uncertainty()),
+        verdict: o.verdict,
     }
 }
 

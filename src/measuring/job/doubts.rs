@@ -22,6 +22,7 @@ pub(super) fn photo_facts<'a>(photo: &'a Looked, problem: Option<PhotoProblem>) 
         sha256: &photo.sha256,
         size_px: [photo.width, photo.height],
         light: Some(&photo.light),
+        clearness: photo.clearness.as_ref(),
         mirrored: photo.mirrored.as_ref(),
     }
 }

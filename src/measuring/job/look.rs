@@ -6,7 +6,7 @@ use super::Error;
 use crate::detect::{Sightings, find_markers};
 use crate::folder::PhotoFile;
 use crate::marker::Dictionary;
-use crate::photo::{self, Exif, Light, Traces};
+use crate::photo::{self, Clearness, Exif, Light, Traces};
 
 /// What is kept of a photo once it was looked at; its pixels are not.
 #[derive(Debug, Clone)]
@@ -21,6 +21,8 @@ pub(super) struct Looked {
     pub(super) sightings: Sightings,
     /// Where it is at the end of its scale.
     pub(super) light: Light,
+    /// Whether it is dark or blurred, where no marker was found in it.
+    pub(super) clearness: Option<Clearness>,
     /// What its mirror image shows, where that is what it should show itself: codes have a handedness.
     pub(super) mirrored: Option<Sightings>,
 }
@@ -58,6 +60,7 @@ pub(super) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked, Error>
     let photo = photo::decode(bytes, &file.path.display().to_string())?;
     let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
     let (sightings, mirrored) = handed(sightings, || find_markers(&photo.luma.mirrored(), Dictionary::tag36h11()));
+    let clearness = sightings.markers.is_empty().then(|| Clearness::of(&photo.luma));
     Ok(Looked {
         name: file.name.clone(),
         sha256: photo.sha256,
@@ -66,6 +69,7 @@ pub(super) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked, Error>
         exif: photo.exif,
         traces: photo.traces,
         sightings,
+        clearness,
         light: Light::of(&photo.luma),
         mirrored,
     })

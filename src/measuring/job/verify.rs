@@ -20,8 +20,8 @@ use crate::marker::Role;
 use crate::measure::{Facts, Measurement, measure};
 use crate::pose::{self, Problem, Scene, adjust};
 use crate::record::{AttemptRecord, JobRecord, NextPhotoRecord, PhotoLook};
-use crate::verdict::findings::{Case, PhotoFacts, PhotoProblem, Suspect, detectable, find, suspects};
-use crate::verdict::{Checked, StandSize, check, sensitivity};
+use crate::verdict::findings::{Case, Finding, PhotoFacts, PhotoProblem, Suspect, detectable, find, suspects};
+use crate::verdict::{Checked, StandSize, check, mark, more_evidence, sensitivity, settle};
 
 /// How to verify.
 #[derive(Debug, Clone)]
@@ -158,18 +158,19 @@ fn attempt_records(
 /// Solves and decides.
 fn judge(mut opened: Opened) -> JobRecord {
     let mut assignment = opened.assignment.clone();
-    let solved = solve(&opened.problem(), &mut assignment);
+    let names: Vec<&str> = opened.photos.iter().map(|p| p.name.as_str()).collect();
+    let solved = solve(&opened.problem(), &names, &mut assignment);
     opened.assignment = assignment;
     decide(&opened, solved)
 }
 
 /// The scene, or in words why there is none.
-fn solve(problem: &Problem, assignment: &mut Assignment) -> Result<Scene, String> {
+fn solve(problem: &Problem, names: &[&str], assignment: &mut Assignment) -> Result<Scene, String> {
     let usable = assignment.photos.iter().filter(|p| p.is_ok()).count();
     if usable < LEAST_PHOTOS {
         return Err(match usable {
             0 => no_photo(assignment),
-            _ => "only one photo can be measured, and nothing could contradict it: take at least one more from the other side".to_owned(),
+            _ => only_one(names, assignment),
         });
     }
     let scene = adjust(problem, &pose::Options::default()).map_err(|e| e.to_string())?;
@@ -184,6 +185,17 @@ fn solve(problem: &Problem, assignment: &mut Assignment) -> Result<Scene, String
         );
     }
     Ok(scene)
+}
+
+/// Which photos can't be measured besides the one that can, and why.
+fn only_one(names: &[&str], assignment: &Assignment) -> String {
+    let lead = "only one photo can be measured, and nothing could contradict it";
+    let not = names.iter().zip(&assignment.photos).filter_map(|(name, p)| Some((name, p.as_ref().err()?)));
+    let not: Vec<String> = not.map(|(name, why)| format!("{name} can't: {why}")).collect();
+    if not.is_empty() {
+        return format!("{lead}: take at least one more from the other side");
+    }
+    format!("{lead}. {}", not.join(". "))
 }
 
 /// Why no photo at all can be measured: the first one's reason stands for all.
@@ -210,8 +222,8 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
     let alone = scene.map(|s| ask(s, &[]));
     let with_readings = scene.filter(|_| !used.is_empty()).map(|s| ask(s, &used));
     let measurement = with_readings.as_ref().or(alone.as_ref());
-    let checks = decide_all(folder, &questions, measurement);
-    let without = with_readings.is_some().then(|| decide_all(folder, &questions, alone.as_ref()));
+    let checks = decide_all(folder, &questions, scene, measurement);
+    let without = with_readings.is_some().then(|| decide_all(folder, &questions, scene, alone.as_ref()));
     let readings = questions.compared(job, alone.as_ref());
     let suspects: Vec<Suspect> = scene.map_or_else(Vec::new, |s| suspects(rig, problem, s));
     let photo_facts: Vec<PhotoFacts> =
@@ -237,7 +249,12 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
         sensitivity: &sensitivity,
         phases: &opened.phases,
     };
-    let (findings, detectable) = (find(&case), detectable(&case));
+    let detectable = detectable(&case);
+    let (findings, settled) = settle(&case, find(&case), &questions.asks_of_checks(), &used);
+    let without = without.map(|checks| {
+        let others: Vec<Finding> = findings.iter().filter(|f| f.code != "reading-disagrees").cloned().collect();
+        mark(&case, &others, &checks)
+    });
     let mut record = record(&Parts {
         folder,
         photos,
@@ -247,7 +264,7 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
         why_no_scene: solved.as_ref().err().map(String::as_str),
         measurement,
         measured: measured.clone(),
-        checks: &checks,
+        checks: &settled,
         without: without.as_deref(),
         readings: &readings,
         findings: &findings,
@@ -257,7 +274,7 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
     });
     if let (Some(scene), Some(measurement)) = (scene, measurement) {
         let answers = questions.checks(rig, setup, job, Some(measurement));
-        advise(&mut record, opened, scene, measurement, Standing { checks: &checks, answers: &answers });
+        advise(&mut record, opened, scene, measurement, Standing { checks: &settled, answers: &answers });
     }
     record
 }
@@ -281,16 +298,22 @@ fn advise(record: &mut JobRecord, opened: &Opened, scene: &Scene, measurement: &
 }
 
 /// Each check; one that holds in every step is that of its worst step.
-fn decide_all(folder: &JobFolder, questions: &Questions, measurement: Option<&Measurement>) -> Vec<Checked> {
+fn decide_all(
+    folder: &JobFolder,
+    questions: &Questions,
+    scene: Option<&Scene>,
+    measurement: Option<&Measurement>,
+) -> Vec<Checked> {
     let setup = &folder.setup;
     let size = stand_size(folder);
     let answers = questions.checks(&folder.rig, setup, &folder.job, measurement);
+    let more = more_evidence(&folder.rig, scene);
     setup
         .checks
         .iter()
         .zip(answers)
         .filter_map(|(c, answers)| {
-            let all = answers.into_iter().map(|a| check(c, line_of(setup, c), &setup.decision, a, &size));
+            let all = answers.into_iter().map(|a| check(c, line_of(setup, c), &setup.decision, a, &size, more));
             all.min_by(|a, b| standing(a).partial_cmp(&standing(b)).unwrap_or(std::cmp::Ordering::Equal))
         })
         .collect()

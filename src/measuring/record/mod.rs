@@ -26,8 +26,8 @@ pub use trends::{
 };
 pub use types::{
     AttachmentRecord, AttemptPhoto, AttemptRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord,
-    FindingRecord, InputRecord, JobRecord, MarkerRecord, MeasuredRecord, MovedRecord, NextPhotoRecord, Outline,
-    PhotoRecord, ReadingRecord, RideHeightRecord,
+    FindingRecord, InputRecord, JobRecord, MarkerRecord, MeasuredRecord, MovedRecord, NextPhotoRecord, OtherwiseRecord,
+    Outline, PhotoRecord, ReadingRecord, RideHeightRecord,
 };
 
 pub use crate::verdict::{Level, Verdict};

@@ -213,7 +213,7 @@ pub struct CheckRecord {
     pub coverage_factor: Option<f64>,
     /// Half the 95 % interval.
     pub expanded_uncertainty: Option<f64>,
-    /// Probability that the true value lies within the limits.
+    /// Probability that the true value lies within the limits; null where the figure is not to be trusted.
     pub conformance_probability: Option<f64>,
     /// This check's verdict.
     pub verdict: Verdict,
@@ -221,7 +221,7 @@ pub struct CheckRecord {
     pub can_decide: bool,
     /// Grade under the binary and four-way rules.
     pub grade: Option<String>,
-    /// Nominal minus value.
+    /// Nominal minus value; null where no move is ordered because a finding has to be settled first.
     #[serde(rename = "move")]
     pub move_by: Option<f64>,
     /// What to do at the stand, in words.
@@ -229,9 +229,28 @@ pub struct CheckRecord {
     /// Why it is not determined or not decided, in words.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub reason: Option<String>,
+    /// Codes of the findings that forbid to trust this check's figure while they stand; it is never `within` then.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub untrusted: Vec<String>,
+    /// Where its figure is outside and not to be trusted: what it would be under each explanation that those findings leave open.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub otherwise: Vec<OtherwiseRecord>,
     /// Uncertainty budget, largest share first.
     #[serde(default)]
     pub budget: Vec<BudgetLine>,
+}
+
+/// A check's value with one suspected thing set free.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct OtherwiseRecord {
+    /// What is taken for unknown, in words.
+    pub assuming: String,
+    /// The value; null where the photos then don't determine it.
+    pub value: Option<f64>,
+    /// Half the 95 % interval.
+    pub expanded_uncertainty: Option<f64>,
+    /// The check's verdict with it.
+    pub verdict: Verdict,
 }
 
 /// One source of a check's uncertainty.

@@ -3,7 +3,10 @@
 use super::correction::{StandSize, correction};
 use super::decision::{Decided, decide, least_half_width};
 use super::ladder::Verdict;
+use super::trust::Otherwise;
+use crate::marker::{Rig, Role};
 use crate::measure::{Answer, Undetermined};
+use crate::pose::Scene;
 use crate::quantity::{Estimate, Unit, with_uncertainty};
 use crate::setup::{Check, Decision, DecisionRule, ReferenceLine};
 
@@ -24,15 +27,20 @@ pub struct Checked {
     pub correction: String,
     /// Why there is no value or no decision.
     pub reason: Option<String>,
+    /// Codes of the findings that forbid to trust its figure.
+    pub untrusted: Vec<&'static str>,
+    /// Where it is outside and not trusted: its value under each explanation that is open.
+    pub otherwise: Vec<Otherwise>,
 }
 
-/// Decides one check.
+/// Decides one check. `more` says what would bring its uncertainty down ([`more_evidence`]).
 pub fn check(
     check: &Check,
     line: ReferenceLine,
     decision: &Decision,
     answer: Result<Answer, Undetermined>,
     stand: &StandSize,
+    more: &str,
 ) -> Checked {
     let answer = match answer {
         Ok(answer) => answer,
@@ -45,6 +53,8 @@ pub fn check(
                 move_by: None,
                 correction: "not measured".into(),
                 reason: Some(why.to_string()),
+                untrusted: Vec::new(),
+                otherwise: Vec::new(),
             };
         }
     };
@@ -55,8 +65,8 @@ pub fn check(
         Verdict::Within => "none needed".into(),
         _ => "not decided".into(),
     };
-    let reason =
-        (decided.verdict == Verdict::Undecided).then(|| why_undecided(check, decision, &decided, &answer.estimate));
+    let reason = (decided.verdict == Verdict::Undecided)
+        .then(|| why_undecided(check, decision, &decided, &answer.estimate, more));
     Checked {
         line,
         verdict: decided.verdict,
@@ -65,10 +75,26 @@ pub fn check(
         reason,
         decided: Some(decided),
         answer: Some(answer),
+        untrusted: Vec::new(),
+        otherwise: Vec::new(),
     }
 }
 
-fn why_undecided(check: &Check, decision: &Decision, decided: &Decided, estimate: &Estimate) -> String {
+/// What would bring uncertainties down that is not there yet.
+pub fn more_evidence(rig: &Rig, scene: Option<&Scene>) -> &'static str {
+    let wheels: Vec<usize> = (0..rig.carriers.len()).filter(|k| rig.carriers[*k].role.is_wheel()).collect();
+    let roles: std::collections::BTreeSet<Role> = wheels.iter().map(|k| rig.carriers[*k].role).collect();
+    let seen = |k: &usize| scene.is_some_and(|s| s.carriers[*k].is_some());
+    match () {
+        () if roles.len() < WHEELS => "more photos from wider apart, or plates on all four wheels",
+        () if wheels.iter().all(seen) => "more photos from wider apart",
+        () => "more photos from wider apart, in which the plates on all four wheels are seen",
+    }
+}
+
+const WHEELS: usize = 4;
+
+fn why_undecided(check: &Check, decision: &Decision, decided: &Decided, estimate: &Estimate, more: &str) -> String {
     let unit = check.quantity.unit();
     let (_, expanded) = with_uncertainty(estimate.value, estimate.expanded_uncertainty());
     if !decided.can_decide {
@@ -85,7 +111,7 @@ fn why_undecided(check: &Check, decision: &Decision, decided: &Decided, estimate
         };
         let digits = if unit == Unit::Degree { 2 } else { 1 };
         return format!(
-            "this set-up cannot prove this tolerance: the uncertainty is +-{expanded} {0}, and no value could be proven unless it is below +-{needed:.digits$} {0}; more photos or plates on all four wheels bring it down",
+            "this set-up cannot prove this tolerance: the uncertainty is +-{expanded} {0}, and no value could be proven unless it is below +-{needed:.digits$} {0}; it takes {more}",
             unit.symbol()
         );
     }

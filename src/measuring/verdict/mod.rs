@@ -1,6 +1,6 @@
 //! From measured quantities to a verdict: the decision rule, the words that
-//! say which way to move, the ladder of verdicts, and one file for each known
-//! misplacement or mistake.
+//! say which way to move, the ladder of verdicts, one file for each known
+//! misplacement or mistake, and what such a finding leaves of the checks.
 
 mod check;
 mod correction;
@@ -8,10 +8,12 @@ mod decision;
 pub mod findings;
 mod ladder;
 mod sensitivity;
+mod trust;
 
-pub use check::{Checked, check};
+pub use check::{Checked, check, more_evidence};
 pub use correction::{StandSize, correction};
 pub use decision::{Decided, Grade, decide, widest_tolerated};
 pub use findings::{Case, Finding, Rule, find};
 pub use ladder::{Level, Verdict};
 pub use sensitivity::{Assumption, Sensitivity, sensitivity};
+pub use trust::{Otherwise, mark, settle};

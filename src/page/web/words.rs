@@ -205,6 +205,8 @@ catalogue! {
     verdict_failed: "Can't be measured", "Nicht messbar";
     lead_within: "Every check is proven. Run the calibration, then take one more photo.", "Jede Prüfung ist bewiesen. Kalibrierung starten, danach noch ein Foto aufnehmen.";
     lead_outside: "Move the stand as shown, then begin the next attempt.", "Gestell wie gezeigt bewegen, dann nächsten Versuch beginnen.";
+    lead_held: "Do not move the stand yet: settle first what is named below, then begin the next attempt.", "Gestell noch nicht bewegen: erst klären, was unten steht, dann nächsten Versuch beginnen.";
+    not_trusted: "not to be trusted", "nicht verlässlich";
     lead_undecided: "Nothing is proven to be wrong, but not everything is proven to be right.", "Nichts ist als falsch bewiesen, aber nicht alles als richtig.";
     lead_unusable: "The photos can't decide. What to do stands below.", "Die Fotos können nicht entscheiden. Was zu tun ist, steht unten.";
     second_photo: "One more photo from the other side.", "Noch ein Foto von der anderen Seite.";

@@ -5,6 +5,7 @@
 //! file that cannot be decoded to its last block is an [`Error`], never a
 //! picture with a grey rest.
 
+mod clearness;
 mod content;
 mod error;
 mod exif;
@@ -23,6 +24,7 @@ mod preview;
 mod read;
 mod traces;
 
+pub use clearness::Clearness;
 pub use content::Kind;
 pub use error::Error;
 pub use exif::Exif;

@@ -5,7 +5,7 @@
 //! `homography`, `ippe`, `resection` and `link` give a start, `columns`,
 //! `residual` and `normal` set up the equations, `adjust` solves them (`again` and
 //! `snoop` look after what does not fit), `scene`
-//! is the answer; `score` and `bodies` ask it further questions.
+//! is the answer; `score` and `bodies` ask it further questions, `freed` asks anew with something set free.
 
 mod adjust;
 mod again;
@@ -14,6 +14,7 @@ mod columns;
 mod expect;
 mod extra;
 mod foreseen;
+mod freed;
 mod homography;
 mod ippe;
 mod link;
@@ -32,6 +33,7 @@ pub use bodies::{BODY, Bodies};
 pub use expect::expect;
 pub use extra::Extra;
 pub use foreseen::Foreseen;
+pub use freed::{Freed, Resized};
 pub use homography::homography;
 pub use ippe::plane_poses;
 pub use scene::{Scene, SolvedPhoto, SolvedView, Source};

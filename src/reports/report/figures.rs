@@ -3,7 +3,7 @@
 
 use super::side::{Side, side};
 use crate::quantity::{Quantity, rounded, with_uncertainty};
-use crate::record::CheckRecord;
+use crate::record::{CheckRecord, OtherwiseRecord};
 
 const MM_PER_INCH: f64 = 25.4;
 
@@ -93,6 +93,18 @@ pub(super) fn plain(value: f64) -> String {
 
 fn inches(value_mm: f64) -> String {
     plain(value_mm.abs() / MM_PER_INCH)
+}
+
+/// What a check that is not to be trusted would be, a line for each explanation.
+pub(super) fn otherwise(check: &CheckRecord, quantity: Option<Quantity>) -> Vec<String> {
+    let one = |o: &OtherwiseRecord| {
+        let value = o.value.filter(|v| v.is_finite());
+        let shown = value.map(|v| Measured::new(quantity, &check.unit, v, o.expanded_uncertainty).short());
+        let shown = shown.unwrap_or_else(|| "no value".to_owned());
+        let verdict = if o.value.is_some() { o.verdict.words() } else { "not determined" };
+        format!("{}: {shown}, {verdict}", o.assuming)
+    };
+    check.otherwise.iter().map(one).collect()
 }
 
 /// What the sheet wants, in words: `1500 ± 10 mm`.

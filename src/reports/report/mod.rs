@@ -35,6 +35,6 @@ pub use pictures::{PictureError, pictures, small_jpeg};
 pub use plan::{plan_html, plan_svg, plan_text, setup_html, setup_text};
 pub use side::{Side, side};
 pub use text::{TextOptions, text};
-pub use todo::repeats_a_check;
+pub use todo::{move_is_held, repeats_a_check};
 pub use training::{drill_text, gallery_html, progress_html};
 pub use trends::{effect_words, trends_csv, trends_html};

@@ -4,10 +4,10 @@ use anstyle::{AnsiColor, Style};
 use unicode_width::UnicodeWidthStr;
 
 use super::clean::clean;
-use super::figures::{Measured, moment, percent, wanted};
+use super::figures::{Measured, moment, otherwise, percent, wanted};
 use super::label::{Label, reference_line};
 use super::procedure::sentences;
-use super::todo::{figures_are_void, steps};
+use super::todo::{Trust, steps, trust};
 use crate::record::{CheckRecord, JobRecord, Level, ReadingRecord, Verdict};
 
 /// How the terminal shows text; the door decides.
@@ -151,36 +151,43 @@ fn to_do(page: &mut Page, record: &JobRecord) {
 /// One check as cells.
 struct Row {
     verdict: Verdict,
+    word: &'static str,
     name: String,
     measured: String,
     wanted: String,
     within: String,
+    /// What it would be, where it is not to be trusted.
+    otherwise: Vec<String>,
 }
 
 fn row(check: &CheckRecord) -> Row {
     let label = Label::of_check(check);
     Row {
         verdict: check.verdict,
+        word: word(check),
         name: clean(&label.full()),
         measured: Measured::of_check(check, label.quantity).map_or_else(|| "no value".into(), |m| m.short()),
         wanted: format!("wanted {}", wanted(check, label.quantity)),
         within: check.conformance_probability.map_or_else(String::new, |p| format!("{} within", percent(p))),
+        otherwise: otherwise(check, label.quantity),
     }
 }
 
 fn checks(page: &mut Page, record: &JobRecord) {
     let line = reference_line(&record.reference_line);
     page.title(&format!("Checks against {line} (measured ± expanded uncertainty, 95 %)"));
-    if figures_are_void(record) {
-        page.paragraph(Style::new(), "  ", "The figures can't be trusted: see the findings.");
+    match trust(record) {
+        Trust::None => page.paragraph(Style::new(), "  ", "The figures can't be trusted: see the findings."),
+        Trust::Some => page.paragraph(Style::new(), "  ", "Not all figures can be trusted: see the findings."),
+        Trust::All => {}
     }
     let rows: Vec<Row> = record.checks.iter().map(row).collect();
     let widest = |cell: fn(&Row) -> &str| rows.iter().map(|r| cell(r).width()).max().unwrap_or(0);
-    let verdict = widest(|r| short(r.verdict));
+    let verdict = widest(|r| r.word);
     let (name, measured, wanted) = (widest(|r| &r.name), widest(|r| &r.measured), widest(|r| &r.wanted));
     let one_line = 2 + verdict + 2 + name + 2 + measured + 2 + wanted + 2 + "> 99.99 % within".width();
     for r in &rows {
-        let lead = format!("  {}  ", pad(short(r.verdict), verdict));
+        let lead = format!("  {}  ", pad(r.word, verdict));
         let name = pad(&r.name, name);
         if one_line <= page.width {
             let columns = [name, pad(&r.measured, measured), pad(&r.wanted, wanted), r.within.clone()];
@@ -189,6 +196,9 @@ fn checks(page: &mut Page, record: &JobRecord) {
             page.paragraph(colour_of(r.verdict), &lead, &format!("{name}  {}", r.measured));
             let odds = if r.within.is_empty() { String::new() } else { format!(", {}", r.within) };
             page.paragraph(Style::new(), &" ".repeat(lead.width() + 2), &format!("{}{odds}", r.wanted));
+        }
+        for line in &r.otherwise {
+            page.paragraph(Style::new(), &" ".repeat(lead.width() + 2), line);
         }
     }
 }
@@ -203,13 +213,17 @@ fn without_readings(page: &mut Page, record: &JobRecord) {
         page.paragraph(Style::new(), "  ", "The verdicts are the same.");
     }
     for r in changed {
-        let lead = format!("  {}  ", short(r.verdict));
+        let lead = format!("  {}  ", r.word);
         page.paragraph(colour_of(r.verdict), &lead, &format!("{}  {}", r.name, r.measured));
     }
 }
 
-fn short(verdict: Verdict) -> &'static str {
-    verdict.words().trim_end_matches(" tolerance")
+/// A check's verdict in two words.
+fn word(check: &CheckRecord) -> &'static str {
+    if check.verdict != Verdict::Outside && !check.untrusted.is_empty() {
+        return "not trusted";
+    }
+    check.verdict.words().trim_end_matches(" tolerance")
 }
 
 fn readings(page: &mut Page, record: &JobRecord) {

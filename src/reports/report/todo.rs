@@ -50,11 +50,42 @@ pub(super) fn figures_are_void(record: &JobRecord) -> bool {
     record.findings.iter().any(|f| f.level == Level::Void)
 }
 
+/// How many of the figures can be trusted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Trust {
+    All,
+    Some,
+    None,
+}
+
+/// What the findings leave of the figures.
+pub(super) fn trust(record: &JobRecord) -> Trust {
+    let doubtful = record.checks.iter().filter(|c| !c.untrusted.is_empty()).count();
+    match () {
+        () if figures_are_void(record) => Trust::None,
+        () if doubtful == 0 => Trust::All,
+        () if record.checks.iter().all(|c| c.value.is_none() || !c.untrusted.is_empty()) => Trust::None,
+        () => Trust::Some,
+    }
+}
+
+/// Whether a check is outside and no move is ordered for it, because a finding comes first.
+pub fn move_is_held(check: &CheckRecord) -> bool {
+    check.verdict == Verdict::Outside && check.value.is_some() && check.move_by.is_none()
+}
+
+/// Whether nothing is moved before a finding is settled.
+fn moves_are_held(record: &JobRecord) -> bool {
+    record.checks.iter().any(|c| move_is_held(c) || !c.untrusted.is_empty())
+}
+
 /// All steps. Where the figures are void nothing is moved by them.
 pub(super) fn steps(record: &JobRecord) -> Vec<Step> {
     let mut steps: Vec<Step> = record.findings.iter().filter(|f| holds_up(f)).map(clear).collect();
     if !figures_are_void(record) {
-        let mut checks: Vec<&CheckRecord> = record.checks.iter().collect();
+        // What a finding spoils is said by the finding.
+        let sound = |c: &&CheckRecord| !move_is_held(c) && c.untrusted.is_empty();
+        let mut checks: Vec<&CheckRecord> = record.checks.iter().filter(sound).collect();
         checks.sort_by_key(|check| rank(&check.quantity));
         steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Outside).map(|c| moving(c)));
         steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Undecided).map(|c| proving(c)));
@@ -139,6 +170,11 @@ fn measuring(check: &CheckRecord) -> Step {
 fn close(record: &JobRecord, before: &[Step]) -> Step {
     let (title, words) = if figures_are_void(record) {
         ("Then", "Take the photos again. Do not move the stand by the figures of this report: they can't be trusted.")
+    } else if moves_are_held(record) {
+        (
+            "Then",
+            "Take the photos again. Do not move the stand by the figures of this report: what has to be settled comes first.",
+        )
     } else if before.iter().any(|s| s.kind == Kind::Move) {
         ("Then", "Take the photos again: only new photos prove the corrected set-up.")
     } else if record.verdict == Verdict::Within {

@@ -1,6 +1,7 @@
 //! Whether a fit is fit for use, and what to do where it is not.
 
 use super::camera_fit::CameraFit;
+use super::halves::MOST_SHAPE_PX;
 
 /// Fewer photos than this are no fit.
 const LEAST_PHOTOS: usize = 5;
@@ -129,6 +130,14 @@ fn halves(fit: &CameraFit, all: &mut Vec<Advice>) {
         all.push(warn("too few photos to compare two halves of them".to_owned()));
         return;
     };
+    if !halves.alike() {
+        all.push(forbid(format!(
+            "two halves of the photos show different lenses: their projections differ by {:.2} px somewhere in the frame, \
+             focal length and centre apart ({MOST_SHAPE_PX} px is the most); the lens model is the wrong one, the lens \
+             changed between the photos, or too few of them reach that part",
+            halves.shape_px
+        )));
+    }
     if halves.agree() {
         return;
     }
@@ -142,4 +151,21 @@ fn halves(fit: &CameraFit, all: &mut Vec<Advice>) {
     } else {
         warn(format!("{text}; the stated uncertainties were enlarged by that factor"))
     });
+}
+
+/// A model whose residuals are smaller by this factor fits better, not by chance: thousands of corners have a say.
+const BETTER: f64 = 0.9;
+
+/// What to say where the other lens model fits the same photos better.
+pub(super) fn better(fit: &CameraFit, other: &CameraFit) -> Option<Advice> {
+    let (own, others) = (fit.halves.as_ref()?, other.halves.as_ref()?);
+    if other.rms_px > BETTER * fit.rms_px || others.shape_px > own.shape_px || other.photos.len() < fit.photos.len() {
+        return None;
+    }
+    let name = other.profile.lens.model.name();
+    Some(forbid(format!(
+        "the lens is not of this model: fit it with --model {name}, which leaves {:.3} px of residuals instead of {:.3} \
+         px, and whose halves differ by {:.2} px instead of {:.2} px (focal length and centre apart)",
+        other.rms_px, fit.rms_px, others.shape_px, own.shape_px
+    )))
 }

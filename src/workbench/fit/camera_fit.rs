@@ -4,7 +4,7 @@ use nalgebra::DMatrix;
 
 use super::Error;
 use super::adjust::Adjustment;
-use super::advice::{Advice, advice};
+use super::advice::{Advice, advice, better};
 use super::coverage::Coverage;
 use super::field::{Field, FieldPoint, TakenOut};
 use super::halves::{Halves, compare};
@@ -91,11 +91,26 @@ impl CameraFit {
     }
 }
 
-/// Fits a camera to photos of a board.
+/// Fits a camera to photos of a board. Where two halves of the photos do not
+/// agree on the lens, the other lens model is tried and named where it fits better.
 ///
 /// # Errors
 /// No photo, or too few, show the board; or no lens explains them.
 pub fn fit_camera(board: &Board, photos: &[BoardPhoto], options: &Options) -> Result<CameraFit, Error> {
+    let mut fit = fit_model(board, photos, options)?;
+    if fit.halves.as_ref().is_some_and(|h| !h.agree() || !h.alike()) {
+        let model = match options.model {
+            LensModel::BrownConrady => LensModel::KannalaBrandt,
+            LensModel::KannalaBrandt => LensModel::BrownConrady,
+        };
+        let other = fit_model(board, photos, &Options { name: options.name.clone(), model }).ok();
+        fit.advice.extend(other.and_then(|other| better(&fit, &other)));
+    }
+    Ok(fit)
+}
+
+/// Fits one lens model.
+fn fit_model(board: &Board, photos: &[BoardPhoto], options: &Options) -> Result<CameraFit, Error> {
     let target = Target::new(board);
     let (kept, mut rejected) = sort_out(photos);
     let few = |left: usize, rejected: &[Rejected]| Error::TooFew {
@@ -155,7 +170,8 @@ fn report(
     let p = lens.model.parameters();
     let per_photo_degrees = work.spread_degrees(covariance);
     let field = Field::new(&lens, size_px, TakenOut::Turn);
-    let halves = compare(work, &field, per_photo_degrees[0].min(per_photo_degrees[1]));
+    let shape = Field::new(&lens, size_px, TakenOut::TurnFocalCentre);
+    let halves = compare(work, &field, &shape, per_photo_degrees[0].min(per_photo_degrees[1]));
     // Where the halves differ by more than is stated, their difference says what
     // the uncertainty is: residuals alone do not see errors of the model.
     let enlarge = halves.as_ref().map_or(1.0, |h| h.ratio.max(1.0));
@@ -189,7 +205,7 @@ fn report(
         flex_mm: work.spread.flex_mm,
         coverage: Coverage::new(work, size_px),
         field: field.uncertainties(&of_lens),
-        shape_field: Field::new(&lens, size_px, TakenOut::TurnFocalCentre).uncertainties(&of_lens),
+        shape_field: shape.uncertainties(&of_lens),
         halves,
         residuals_px,
         advice: Vec::new(),

@@ -8,6 +8,9 @@ use super::adjust::Adjustment;
 use super::field::Field;
 use super::state::{State, parameters};
 
+/// Two fits of one lens differ by no more than this, px, besides what differs from photo to photo.
+pub(super) const MOST_SHAPE_PX: f64 = 0.5;
+
 /// The comparison of two halves.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Halves {
@@ -20,11 +23,18 @@ pub struct Halves {
     pub limit: f64,
     /// Largest difference of projection over the frame, turn taken out, px.
     pub largest_px: f64,
+    /// Likewise with focal length and centre taken out too, of which each photo has its own.
+    pub shape_px: f64,
     /// Difference of projection: where and how much, px.
     pub moves_px: Vec<([f64; 2], [f64; 2])>,
 }
 
 impl Halves {
+    /// Whether the halves show one lens: what is left of their difference is small anywhere in the frame.
+    pub fn alike(&self) -> bool {
+        self.shape_px <= MOST_SHAPE_PX
+    }
+
     /// Whether the halves agree within what is stated.
     pub fn agree(&self) -> bool {
         self.ratio <= self.limit
@@ -32,7 +42,7 @@ impl Halves {
 }
 
 /// `None` with too few photos, or where a half determines no lens.
-pub(super) fn compare(whole: &Adjustment, field: &Field, spread_degrees: f64) -> Option<Halves> {
+pub(super) fn compare(whole: &Adjustment, field: &Field, shape: &Field, spread_degrees: f64) -> Option<Halves> {
     const LEAST: usize = 4;
     if whole.photos.len() < 2 * LEAST {
         return None;
@@ -53,8 +63,9 @@ pub(super) fn compare(whole: &Adjustment, field: &Field, spread_degrees: f64) ->
     let difference = DVector::from_fn(p, |i, _| b[i] - a[i]);
     let ratio = difference.dot(&covariance.cholesky()?.solve(&difference)) / p as f64;
     let moves_px = field.moves(&difference);
-    let largest_px = moves_px.iter().map(|(_, m)| m[0].hypot(m[1])).fold(0.0, f64::max);
-    Some(Halves { photos: counts, ratio, limit: limit(p, spread_degrees), largest_px, moves_px })
+    let largest = |moves: &[([f64; 2], [f64; 2])]| moves.iter().map(|(_, m)| m[0].hypot(m[1])).fold(0.0, f64::max);
+    let (largest_px, shape_px) = (largest(&moves_px), largest(&shape.moves(&difference)));
+    Some(Halves { photos: counts, ratio, limit: limit(p, spread_degrees), largest_px, shape_px, moves_px })
 }
 
 /// The 95 % quantile of Fisher's distribution: the stated covariance itself

@@ -235,7 +235,7 @@ fn halves(fit: &CameraFit) -> Markup {
             (sheet.draw("Difference of projection between two halves of the photos", &drawn))
             figcaption {
                 "Every second photo against the others: difference of the projection, lines " (magnify)
-                " times their true length, " (format!("{:.2}", halves.largest_px)) " px at most. Over its stated \
+                " times their true length, " (format!("{:.2}", halves.largest_px)) " px at most, " (format!("{:.2}", halves.shape_px)) " px besides focal length and centre. Over its stated \
                  uncertainty the difference is " (format!("{:.2}", halves.ratio.sqrt())) " (up to "
                 (format!("{:.2}", halves.limit.sqrt())) " is chance): "
                 @if halves.agree() { "the halves agree." } @else { "the halves disagree." }

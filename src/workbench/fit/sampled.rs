@@ -207,3 +207,31 @@ fn photos_without_the_board_are_said_so() {
     assert!(error.to_string().contains("a.jpg: no part of the board"), "{error}");
     assert!(fit(&[], LensModel::BrownConrady).is_err());
 }
+
+#[test]
+fn the_wrong_lens_model_is_refused_and_the_other_one_named() {
+    // A sampled wide lens that Kannala-Brandt describes and Brown-Conrady does not: its distortion grows
+    // with the angle, and the photos reach 60 deg.
+    let photos = Session::new(11, LensModel::KannalaBrandt).photos(16);
+    let wrong = fit(&photos, LensModel::BrownConrady).unwrap();
+    let words = super::words(&wrong);
+    assert!(!wrong.fit_for_use(), "{words}");
+    assert!(words.contains("fit it with --model kannala-brandt"), "{words}");
+    let right = fit(&photos, LensModel::KannalaBrandt).unwrap();
+    assert!(right.fit_for_use() && !super::words(&right).contains("fit it with"), "{}", super::words(&right));
+    // And the other way round.
+    let photos = Session::new(12, LensModel::BrownConrady).photos(16);
+    let wrong = fit(&photos, LensModel::KannalaBrandt).unwrap();
+    let words = super::words(&wrong);
+    assert!(!wrong.fit_for_use() && words.contains("fit it with --model brown-conrady"), "{words}");
+}
+
+#[test]
+fn good_fits_stay_fit_for_use() {
+    // One in twenty good fits has halves that "disagree" by chance: it is no reason to refuse it.
+    for seed in 0..8 {
+        let fitted =
+            fit(&Session::new(200 + seed, LensModel::BrownConrady).photos(12), LensModel::BrownConrady).unwrap();
+        assert!(fitted.fit_for_use(), "{seed}: {}", super::words(&fitted));
+    }
+}

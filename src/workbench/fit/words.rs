@@ -61,10 +61,12 @@ pub fn words(fit: &CameraFit) -> String {
     );
     if let Some(halves) = &fit.halves {
         text += &format!(
-            "Two halves ({} and {} photos): projections differ by up to {:.2} px, {:.2} times what is stated ({})\n",
+            "Two halves ({} and {} photos): projections differ by up to {:.2} px ({:.2} px besides focal length and \
+             centre), {:.2} times what is stated ({})\n",
             halves.photos[0],
             halves.photos[1],
             halves.largest_px,
+            halves.shape_px,
             halves.ratio.sqrt(),
             if halves.agree() { "they agree" } else { "they disagree" }
         );

@@ -13,7 +13,7 @@ use baywitness::setup::{Check, Decision, DecisionRule, Evidence, From, Limits, R
 use baywitness::verdict::findings::{
     Case, Compared, Detectable, Finding, PhotoFacts, alternative_asks, detectable, find, suspects,
 };
-use baywitness::verdict::{Checked, Sensitivity, StandSize, Verdict, check, sensitivity};
+use baywitness::verdict::{Checked, Sensitivity, StandSize, Verdict, check, more_evidence, sensitivity, settle};
 
 use crate::sampled_bay::{Bay, HUB_MM, Sample};
 
@@ -118,6 +118,7 @@ pub(crate) fn facts<'a>(sightings: &'a [Sightings], exif: &'a Exif) -> Vec<Photo
         sha256: "",
         size_px: [4032, 3024],
         light: None,
+        clearness: None,
         mirrored: None,
     };
     sightings.iter().zip(FILES.iter()).map(one).collect()
@@ -126,7 +127,10 @@ pub(crate) fn facts<'a>(sightings: &'a [Sightings], exif: &'a Exif) -> Vec<Photo
 pub(crate) struct Judged {
     pub(crate) findings: Vec<Finding>,
     pub(crate) detectable: Vec<Detectable>,
+    /// As the figures say.
     pub(crate) checks: Vec<Checked>,
+    /// As they stand beside the findings.
+    pub(crate) settled: Vec<Checked>,
     pub(crate) sensitivity: Vec<Sensitivity>,
 }
 
@@ -174,12 +178,13 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
     }));
     let measurement = measure(&known, &scene, setup.reference_line, &asks, &[]);
     let size = StandSize { half_width_mm: 760.0, half_height_mm: 245.0 };
+    let more = more_evidence(&sample.rig, Some(&scene));
     let checks: Vec<Checked> = setup
         .checks
         .iter()
         .zip(&measurement.answers)
         .map(|(c, answer)| {
-            check(c, c.reference_line.unwrap_or(setup.reference_line), &setup.decision, answer.clone(), &size)
+            check(c, c.reference_line.unwrap_or(setup.reference_line), &setup.decision, answer.clone(), &size, more)
         })
         .collect();
     let measured: BTreeMap<String, (Quantity, Estimate)> = asks[checks_end..]
@@ -221,5 +226,7 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
         elsewhere: &elsewhere,
         sensitivity: &sensitivity,
     };
-    Judged { findings: find(&case), detectable: detectable(&case), checks, sensitivity }
+    let by_check: Vec<Vec<Ask>> = asks[..checks_end].iter().map(|a| vec![a.clone()]).collect();
+    let (findings, settled) = settle(&case, find(&case), &by_check, &[]);
+    Judged { findings, detectable: detectable(&case), checks, settled, sensitivity }
 }

@@ -16,3 +16,4 @@ mod planted;
 mod readings;
 mod rendered;
 mod sizes;
+mod trust;

@@ -186,3 +186,34 @@ fn a_photo_zoomed_by_a_tenth_of_which_exif_is_silent() {
     // Nobody is told to move a stand by void figures.
     assert!(codes(&record).iter().all(|c| !["stand-turned", "stand-too-near", "stand-off-centre"].contains(c)));
 }
+
+/// A photo that was shaken so much that no marker is left of it is named, and so is why.
+#[test]
+fn a_photo_without_markers_is_named_with_its_reason() {
+    let mut scene = scene(SCALE);
+    let mut photos = scene.photos();
+    photos[1].motion_px = [60.0, 34.0];
+    scene.spec.photo = Some(photos.clone());
+    let folder = stage(&scene);
+    let record = verify(folder.path());
+    assert_eq!(record.verdict, Verdict::Unusable);
+    assert!(record.reason.contains("b.jpg") && record.reason.contains("blurred"), "{}", record.reason);
+    let blurred = record.findings.iter().find(|f| f.code == "photo-blurred").unwrap();
+    assert_eq!(blurred.photo.as_deref(), Some("photos/b.jpg"));
+    let unused = record.photos[1].unused_because.clone().unwrap();
+    assert!(unused.contains("it is blurred"), "{unused}");
+    // A sharp photo of a plain wall is not called so, nor one of the bay from which the stand was left out.
+    let path = folder.path().join("photos/b.jpg");
+    let [width, height] = scene.camera.image_size_px;
+    save(&image::RgbImage::from_pixel(width, height, image::Rgb([171; 3])), &path, 95);
+    let record = verify(folder.path());
+    assert!(!codes(&record).contains(&"photo-blurred"), "{}", record.reason);
+    assert!(record.reason.contains("either none was in view or it is blurred"), "{}", record.reason);
+    photos[1].motion_px = [0.0; 2];
+    photos[1].look_at_mm = photos[1].eye_mm.map(|x| 1.4 * x);
+    photos[1].look_at_mm[2] = 900.0;
+    scene.spec.photo = Some(photos);
+    let folder = stage(&scene);
+    let record = verify(folder.path());
+    assert!(record.reason.contains("b.jpg") && !record.reason.contains("it is blurred;"), "{}", record.reason);
+}

@@ -301,6 +301,8 @@ fn check(wanted: &Wanted, stance: &Stance) -> CheckRecord {
             "none needed".into()
         },
         reason: (verdict == Verdict::Undecided).then(|| undecided_reason(wanted.tolerance, u, unit)),
+        untrusted: Vec::new(),
+        otherwise: Vec::new(),
         budget: budget(u),
     }
 }

@@ -69,7 +69,8 @@ pub(in crate::job) fn next_station(
 ) -> Option<NextStation> {
     let setup = &opened.folder.setup;
     let by_photos = |i: &usize| !setup.checks[*i].is_decided_by_reading(&opened.folder.rig);
-    let undecided = |i: &usize| now.checks[*i].verdict == Verdict::Undecided && now.checks[*i].answer.is_some();
+    let sound = |i: usize| now.checks[i].answer.is_some() && now.checks[i].untrusted.is_empty();
+    let undecided = |i: &usize| now.checks[*i].verdict == Verdict::Undecided && sound(*i);
     let open: Vec<usize> = (0..now.checks.len()).filter(undecided).filter(by_photos).collect();
     if open.is_empty() {
         return None;

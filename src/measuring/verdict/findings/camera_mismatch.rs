@@ -1,6 +1,6 @@
 //! The photos were not taken with the camera of the camera file.
 
-use super::{Case, Explanation, Finding, PhotoProblem, Rule, photo_zoomed};
+use super::{Case, Explanation, Finding, Open, PhotoProblem, Rule, Touches, photo_zoomed};
 use crate::pose::Extra;
 use crate::quantity::rounded;
 use crate::verdict::Level;
@@ -13,6 +13,7 @@ pub(super) const RULE: Rule = Rule {
              a camera, more than 1 % off; or the score test of a free lens (focal lengths, principal point, distortion) as best \
              explanation with a chance below 1e-4, where the residuals are more than twice what the detector states. \
              A mirrored picture is exact. Another device with the same lens is not seen.",
+    touches: Touches::Everything,
     find,
 };
 
@@ -38,7 +39,9 @@ fn find(case: &Case) -> Vec<Finding> {
 
 fn by_exif(photo: &super::PhotoFacts) -> Option<Finding> {
     let problem = photo.problem.as_ref().filter(|p| matches!(p, PhotoProblem::OtherCamera(_)))?;
-    Some(Finding::new("camera-mismatch", Level::Stop, format!("{}: {problem}", photo.file)).in_photo(photo.file))
+    let finding = Finding::new("camera-mismatch", Level::Stop, format!("{}: {problem}", photo.file));
+    // It takes no part: the figures are the other photos'.
+    Some(finding.in_photo(photo.file).touching(Touches::MovesOnly))
 }
 
 fn mirrored(photo: &super::PhotoFacts) -> Option<Finding> {
@@ -47,7 +50,7 @@ fn mirrored(photo: &super::PhotoFacts) -> Option<Finding> {
         "{} is mirrored: left and right are exchanged, so no code can be read. Take it with the main camera, not the front one, and give it as it was stored.",
         photo.file
     );
-    Some(Finding::new("camera-mismatch", Level::Stop, message).in_photo(photo.file))
+    Some(Finding::new("camera-mismatch", Level::Stop, message).in_photo(photo.file).touching(Touches::MovesOnly))
 }
 
 /// The focal factor by which all photos of one camera are off alike, if so.
@@ -78,7 +81,22 @@ fn by_focal(case: &Case) -> Option<Finding> {
         case.problem?.cameras[camera].name,
         case.rivals()
     );
-    Some(Finding::new("camera-mismatch", Level::Stop, message))
+    let mut open = case.open();
+    if open.is_empty() || !by_suspect(case) {
+        open.push(Open::Focal(photos_of(case, camera)));
+    }
+    Some(Finding::new("camera-mismatch", Level::Stop, message).leaving(open))
+}
+
+/// Whether the common focal length is the best explanation, not what its prior gave way to.
+fn by_suspect(case: &Case) -> bool {
+    case.culprit(|e| matches!(e, Extra::Focal { photos } if photos.len() > 1)).is_some()
+}
+
+/// The photos of one camera.
+fn photos_of(case: &Case, camera: usize) -> Vec<usize> {
+    let photos = case.problem.map_or(&[][..], |p| &p.photos);
+    (0..photos.len()).filter(|j| photos[*j].camera == camera && !photos[*j].views.is_empty()).collect()
 }
 
 fn by_lens(case: &Case) -> Option<Finding> {
@@ -94,5 +112,5 @@ fn by_lens(case: &Case) -> Option<Finding> {
         rounded(scene.variance.sqrt(), 1),
         case.rivals()
     );
-    Some(Finding::new("camera-mismatch", Level::Stop, message))
+    Some(Finding::new("camera-mismatch", Level::Stop, message).leaving(case.open()))
 }

@@ -1,7 +1,7 @@
 //! The job's one-time card in the photos.
 
 use super::explanation::Explanation;
-use super::{Case, Finding, PhotoFacts, Rule};
+use super::{Case, Finding, Open, PhotoFacts, Rule, Touches};
 use crate::folder::CARD_IDS;
 use crate::verdict::Level;
 
@@ -12,6 +12,7 @@ pub(super) const RULE: Rule = Rule {
     method: "The ids kept for cards, as found in each photo, against the job's. Exact, but for a marker that is read as \
              another one (below 1e-6 for a photo); one photo that shows the whole card vouches for the photos that the \
              adjustment joins with it.",
+    touches: Touches::Everything,
     find,
 };
 
@@ -41,7 +42,7 @@ fn find(case: &Case) -> Vec<Finding> {
     if card.is_empty() {
         return Vec::new();
     }
-    let mut found: Vec<Finding> = case.photos.iter().filter_map(|p| foreign(p, card)).collect();
+    let mut found: Vec<Finding> = case.photos.iter().enumerate().filter_map(|(j, p)| foreign(j, p, card)).collect();
     let whole = |p: &PhotoFacts| card.iter().all(|id| on_cards(p).any(|seen| seen == *id));
     if !case.photos.iter().any(whole) {
         let most = case.photos.iter().map(|p| card.iter().filter(|id| on_cards(p).any(|s| s == **id)).count()).max();
@@ -51,13 +52,14 @@ fn find(case: &Case) -> Vec<Finding> {
             most.unwrap_or(0),
             card.len()
         );
-        found.push(Finding::new("card-not-seen", Level::Stop, message));
+        // What is missing is the proof of when; the figures are those of the photos.
+        found.push(Finding::new("card-not-seen", Level::Stop, message).touching(Touches::Nothing));
     }
     found
 }
 
 /// A photo with a card that is not this job's.
-fn foreign(photo: &PhotoFacts, card: &[u32]) -> Option<Finding> {
+fn foreign(j: usize, photo: &PhotoFacts, card: &[u32]) -> Option<Finding> {
     let others: Vec<u32> = on_cards(photo).filter(|id| !card.contains(id)).collect();
     if others.is_empty() {
         return None;
@@ -68,7 +70,8 @@ fn foreign(photo: &PhotoFacts, card: &[u32]) -> Option<Finding> {
         list(&others),
         list(card)
     );
-    Some(Finding::new("card-of-another-job", Level::Stop, message).in_photo(photo.file))
+    let finding = Finding::new("card-of-another-job", Level::Stop, message).in_photo(photo.file);
+    Some(finding.leaving(vec![Open::WithoutPhoto(j)]))
 }
 
 fn on_cards<'a>(photo: &'a PhotoFacts) -> impl Iterator<Item = u32> + 'a {

@@ -10,6 +10,7 @@ pub(super) const RULE: Rule = Rule {
     rationale: "What no photo shows is not part of the proof.",
     method: "No photo that is linked to the others shows two usable corners of the carrier, or a flat carrier fits two \
              poses equally well. Exact; no false alarms.",
+    touches: super::Touches::Nothing,
     find,
 };
 

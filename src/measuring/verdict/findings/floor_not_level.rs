@@ -1,6 +1,6 @@
 //! The floor sheets do not lie in one plane.
 
-use super::{Case, Explanation, Finding, Rule};
+use super::{Case, Explanation, Finding, Open, Rule, Touches};
 use crate::geom::deg;
 use crate::marker::Role;
 use crate::pose::Extra;
@@ -15,6 +15,7 @@ pub(super) const RULE: Rule = Rule {
              suspects, chance below 1e-4, more than 2 mm or 0.15 deg. Also the rear hubs' height over the \
              sheets' plane against the typed one, beyond four standard uncertainties and 2 mm (chance 6e-5). A floor that is one tilted \
              plane is no misfit, and three sheets always lie in one plane.",
+    touches: Touches::Everything,
     find,
 };
 
@@ -45,7 +46,7 @@ fn between_sheets(case: &Case) -> Vec<Finding> {
     }
     let how_far = format!("about {} mm and {} deg off", rounded(mm, 0), rounded(degrees, 2));
     let rivals = case.rivals();
-    let finding = |message| Finding::new("floor-not-level", Level::Stop, message);
+    let finding = |message| Finding::new("floor-not-level", Level::Stop, message).leaving(case.open());
     if let [one] = carriers.as_slice() {
         let name = &case.rig.carriers[*one].name;
         let message = format!(
@@ -85,7 +86,9 @@ fn below_wheels(case: &Case) -> Option<Finding> {
         if off < 0.0 { "higher" } else { "lower" },
         rounded(typed, 0)
     );
-    Some(Finding::new("floor-not-level", Level::Stop, message))
+    // The sheets' plane is the floor, or the one below the rear wheels is.
+    let open = vec![Open::AsMeasured, Open::OffFloor(case.sheets())];
+    Some(Finding::new("floor-not-level", Level::Stop, message).leaving(open))
 }
 
 /// Four standard uncertainties: chance below 1e-4.

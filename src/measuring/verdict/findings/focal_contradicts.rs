@@ -12,6 +12,7 @@ pub(super) const RULE: Rule = Rule {
              and by its longer side (36 mm), with and without the digital zoom that the record states, for makers \
              differ: named where it leaves all of them by more than 10 %, half a millimetre and three standard \
              uncertainties. A cut of less than that is not seen, and a record without the value is not checkable.",
+    touches: super::Touches::Nothing,
     find,
 };
 

@@ -8,6 +8,7 @@ pub(super) const RULE: Rule = Rule {
     title: "One code twice",
     rationale: "Nobody can tell which of two equal markers belongs to the rig; both are left out.",
     method: "Two sightings of one id of the rig in one photo. Exact; a spare print that lies about is enough to cause it.",
+    touches: super::Touches::Nothing,
     find,
 };
 

@@ -7,7 +7,7 @@ use crate::detect::Sightings;
 use crate::folder::JobFile;
 use crate::marker::Rig;
 use crate::measure::{Ask, Measurement};
-use crate::photo::{Exif, Light, Traces};
+use crate::photo::{Clearness, Exif, Light, Traces};
 use crate::pose::{Problem, Scene};
 use crate::quantity::{Estimate, Quantity};
 use crate::setup::{From, ReferenceLine, Setup};
@@ -46,6 +46,7 @@ mod stand_misplaced;
 mod steering_not_straight;
 mod suspects;
 mod times_out_of_order;
+mod touches;
 mod weak_geometry;
 mod wrong_datum_suspected;
 
@@ -55,7 +56,9 @@ pub use hypotheses::asks as alternative_asks;
 pub use not_checked::not_checked;
 pub use phases_differ::Moved;
 pub use photo_reused::{Corners, same_corners, same_view};
+pub(super) use plate_not_seated::U_TOTAL_TOE_DEG;
 pub use suspects::{Suspect, suspects};
+pub use touches::{Open, Touches};
 
 /// Everything that a finding may look at.
 pub struct Case<'a> {
@@ -109,6 +112,8 @@ pub struct PhotoFacts<'a> {
     pub size_px: [usize; 2],
     /// How bright it is where; `None` where its pixels were not looked at.
     pub light: Option<&'a Light>,
+    /// Whether it is dark or blurred; `None` where markers tell that.
+    pub clearness: Option<&'a Clearness>,
     /// What was found in its mirror image, where nothing was found in itself.
     pub mirrored: Option<&'a Sightings>,
 }
@@ -123,8 +128,8 @@ pub enum PhotoProblem {
     #[error("{0}")]
     OtherCamera(String),
     /// No marker of the rig was found.
-    #[error("no marker of the rig was found in it: stand nearer, mind light and sharpness, and take it again")]
-    NoMarkers,
+    #[error("no marker of the rig was found in it: {0}")]
+    NoMarkers(Unseen),
     /// It shares no carrier with the other photos.
     #[error(
         "it shares no carrier with the other photos: take it again so that it shows two carriers that another photo shows too"
@@ -135,6 +140,45 @@ pub enum PhotoProblem {
         "it was taken after the calibration, when the stand or the vehicle had moved: it is compared, not measured with"
     )]
     OtherPhase,
+}
+
+/// Why no marker of the rig was found in a photo.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum Unseen {
+    /// Its markers are others.
+    #[error("the markers in it are of another kit")]
+    OtherKit,
+    /// What its mirror image shows.
+    #[error("it is mirrored")]
+    Mirrored,
+    /// Too dark.
+    #[error("it is too dark; use more light and take it again")]
+    Dark,
+    /// Blurred.
+    #[error("it is blurred; hold still, rest the elbows or use more light, and take it again")]
+    Blurred,
+    /// Sharp: markers would have been found.
+    #[error(
+        "it is sharp, so none was in view or all were too small; stand nearer, have the stand and the plates in the picture, and take it again"
+    )]
+    NotInView,
+    /// Too little in it to tell.
+    #[error(
+        "either none was in view or it is blurred (it shows too little to tell which); look at it enlarged and take it again"
+    )]
+    CannotTell,
+}
+
+impl Unseen {
+    /// By what the picture itself shows.
+    pub fn by(clearness: Option<&Clearness>) -> Self {
+        match clearness {
+            Some(c) if c.is_dark() => Unseen::Dark,
+            Some(c) if c.is_blurred() => Unseen::Blurred,
+            Some(c) if c.is_sharp() => Unseen::NotInView,
+            _ => Unseen::CannotTell,
+        }
+    }
 }
 
 /// A reading compared with the photos.
@@ -157,7 +201,7 @@ pub struct Compared {
 }
 
 /// One finding.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Finding {
     /// The code.
     pub code: &'static str,
@@ -169,6 +213,10 @@ pub struct Finding {
     pub photo: Option<String>,
     /// What, why and the remedy.
     pub message: String,
+    /// The figures that it spoils; `None`: those of its rule.
+    pub touches: Option<Touches>,
+    /// The explanations that it leaves open; none: it can't be said what the figures would be.
+    pub open: Vec<Open>,
 }
 
 /// A kind of finding.
@@ -181,6 +229,8 @@ pub struct Rule {
     pub rationale: &'static str,
     /// How it is found, its limits, and the rate of false alarms it was made for.
     pub method: &'static str,
+    /// The figures that its findings of level stop and void spoil.
+    pub touches: Touches,
     /// The search.
     pub find: fn(&Case) -> Vec<Finding>,
 }
@@ -219,11 +269,17 @@ pub const RULES: &[&Rule] = &[
 
 /// Runs all rules; the worst findings come first, else in the rules' order.
 pub fn find(case: &Case) -> Vec<Finding> {
-    let mut all: Vec<Finding> = RULES.iter().flat_map(|rule| (rule.find)(case)).collect();
-    if all.iter().any(|f| f.level == Level::Void) {
-        // Where the figures can't be trusted nobody is told to move by them.
-        let by_figures = |f: &Finding| stand_misplaced::RULE.codes.contains(&f.code) || BY_FIGURES.contains(&f.code);
-        all.retain(|f| f.level == Level::Void || !by_figures(f));
+    let of_rule = |rule: &&Rule| {
+        let touching = |f: Finding| Finding { touches: f.touches.or(Some(rule.touches)), ..f };
+        (rule.find)(case).into_iter().map(touching).collect::<Vec<_>>()
+    };
+    let mut all: Vec<Finding> = RULES.iter().flat_map(of_rule).collect();
+    // Where the figures can't be trusted nobody is told to move by them.
+    if all.iter().any(Finding::spoils_any) {
+        all.retain(|f| f.level <= Level::Stop || !BY_FIGURES.contains(&f.code));
+    }
+    if all.iter().any(Finding::holds_moves) {
+        all.retain(|f| f.level <= Level::Stop || !stand_misplaced::RULE.codes.contains(&f.code));
     }
     all.sort_by_key(|f| f.level);
     all
@@ -232,6 +288,12 @@ pub fn find(case: &Case) -> Vec<Finding> {
 /// What follows from the figures alone, besides a misplaced stand.
 const BY_FIGURES: [&str; 5] =
     ["wrong-datum-suspected", "reading-disagrees", "weak-geometry", "steering-not-straight", "photos-too-alike"];
+
+/// The stand's misplacements by checks that are outside.
+pub(super) fn misplaced(case: &Case) -> Vec<Finding> {
+    let touches = Some(stand_misplaced::RULE.touches);
+    (stand_misplaced::RULE.find)(case).into_iter().map(|f| Finding { touches, ..f }).collect()
+}
 
 impl Case<'_> {
     /// A quantity that the photos determine, against the sheet's line.
@@ -243,7 +305,40 @@ impl Case<'_> {
 impl Finding {
     /// A finding about the whole job.
     pub(crate) fn new(code: &'static str, level: Level, message: String) -> Self {
-        Finding { code, level, carrier: None, photo: None, message }
+        Finding { code, level, carrier: None, photo: None, message, touches: None, open: Vec::new() }
+    }
+
+    /// Other figures than those of its rule.
+    pub(crate) fn touching(mut self, touches: Touches) -> Self {
+        self.touches = Some(touches);
+        self
+    }
+
+    /// The explanations that it leaves open.
+    pub(crate) fn leaving(mut self, open: Vec<Open>) -> Self {
+        self.open = open;
+        self
+    }
+
+    /// What it spoils by its level.
+    fn reach(&self) -> Touches {
+        let touches = self.touches.unwrap_or(Touches::Everything);
+        if self.level <= Level::Stop { touches } else { Touches::Nothing }
+    }
+
+    /// Whether a quantity's figure is not to be trusted while it stands.
+    pub fn spoils(&self, quantity: Quantity) -> bool {
+        self.reach().spoils(quantity)
+    }
+
+    /// Whether any figure is not to be trusted while it stands.
+    pub fn spoils_any(&self) -> bool {
+        self.reach().spoils_any()
+    }
+
+    /// Whether nobody is told to move anything while it stands.
+    pub fn holds_moves(&self) -> bool {
+        self.reach().holds_moves()
     }
 
     pub(crate) fn on_carrier(mut self, name: &str) -> Self {

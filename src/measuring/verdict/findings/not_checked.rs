@@ -10,6 +10,7 @@ pub(super) const RULE: Rule = Rule {
     title: "Not checked",
     rationale: "Six quantities place a stand; a sheet that is silent on one leaves it open, and a reader must know.",
     method: "Distance, centring, height, squareness, tilt, level against the sheet's checks and waivers. Exact.",
+    touches: super::Touches::Nothing,
     find,
 };
 

@@ -13,6 +13,7 @@ pub(super) const RULE: Rule = Rule {
              such photo's, both as written: more than 14 h apart and of another date. Times with an offset are compared to \
              the minute by `times-out-of-order`. A clock that is set wrong, or a phone that keeps the time of another \
              continent, looks the same; a clock that was set back on purpose is not seen.",
+    touches: super::Touches::Nothing,
     find,
 };
 

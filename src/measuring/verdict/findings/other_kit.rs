@@ -13,6 +13,7 @@ pub(super) const RULE: Rule = Rule {
     method: "Ids that are neither in the job's kit nor kept for job cards: at least two of them read without a corrected bit, \
              each in two photos or three in one. A board for fitting cameras on the wall, or a neighbour's kit, looks the \
              same; a misread marker (below 1e-6 for a photo) would have to come twice.",
+    touches: super::Touches::Nothing,
     find,
 };
 

@@ -1,6 +1,6 @@
 //! The stand or the vehicle stood elsewhere after the calibration than before it.
 
-use super::{Case, Finding, Rule};
+use super::{Case, Finding, Rule, Touches};
 use crate::quantity::rounded;
 use crate::verdict::Level;
 
@@ -11,6 +11,7 @@ pub(super) const RULE: Rule = Rule {
     method: "One adjustment in which stand and plates have a pose for each phase over the same floor sheets; the \
              difference against its own covariance (Wald test), chance below 1e-4 and larger than 2.5 mm or 0.12 deg. \
              Where it is found, the checks are those of the photos from before.",
+    touches: Touches::MovesOnly,
     find,
 };
 

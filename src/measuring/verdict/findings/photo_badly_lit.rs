@@ -13,8 +13,10 @@ pub(super) const RULE: Rule = Rule {
     rationale: "A reflection swallows black, burnt-out white spills over its edges, darkness is noise: edges move or are lost.",
     method: "Glare: a marker that the solved poses put into the picture, facing the camera and large enough, was not \
              found or lost corners, while a neighbour on the same face was found and the stand cannot cover it, and more than .45 of its area is at full scale (print alone reaches .4). Burnt out: more than \
-             a third of the area of half of the markers is at full scale. Dark: half of the markers have a contrast below 0.12. \
+             a third of the area of half of the markers is at full scale. Dark: half of the markers have a contrast below 0.12; \
+             or no marker was found and less than a hundredth of the picture is brighter than 48 of 255 levels. \
              All exact on the picture; a marker that somebody stands before is not glare.",
+    touches: super::Touches::Nothing,
     find,
 };
 
@@ -36,7 +38,8 @@ const DARK: f64 = 0.12;
 
 fn find(case: &Case) -> Vec<Finding> {
     let seen = case.photos.iter().enumerate().filter(|(_, p)| !p.sightings.markers.is_empty());
-    seen.filter_map(|(j, photo)| glare(case, j, photo).or_else(|| burnt_out(photo)).or_else(|| dark(photo))).collect()
+    let found = seen.filter_map(|(j, p)| glare(case, j, p).or_else(|| burnt_out(p)).or_else(|| dark(p)));
+    found.chain(case.photos.iter().filter_map(dark_without_markers)).collect()
 }
 
 fn finding(photo: &PhotoFacts, message: String) -> Finding {
@@ -129,4 +132,12 @@ fn dark(photo: &PhotoFacts) -> Option<Finding> {
             ),
         )
     })
+}
+
+/// So dark that no marker was found.
+fn dark_without_markers(photo: &PhotoFacts) -> Option<Finding> {
+    photo.clearness.filter(|c| photo.sightings.markers.is_empty() && c.is_dark())?;
+    let message =
+        format!("{} is so dark that no marker was found in it. Use more light and take it again.", photo.file);
+    Some(finding(photo, message))
 }

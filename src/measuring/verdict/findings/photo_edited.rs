@@ -13,6 +13,7 @@ pub(super) const RULE: Rule = Rule {
              longer sides cut off. Compression tables are only named beside other marks: phones use the standard's tables \
              too. An edit that leaves no mark, or one of a small part of the picture, is not seen; a harmless turn or rename \
              in a gallery may leave one.",
+    touches: super::Touches::Nothing,
     find,
 };
 

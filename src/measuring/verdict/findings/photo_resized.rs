@@ -1,6 +1,6 @@
 //! A photo was saved again at another size.
 
-use super::{Case, Explanation, Finding, PhotoFacts, PhotoProblem, Rule};
+use super::{Case, Explanation, Finding, Open, PhotoFacts, PhotoProblem, Rule, Touches};
 use crate::verdict::Level;
 
 pub(super) const RULE: Rule = Rule {
@@ -9,6 +9,7 @@ pub(super) const RULE: Rule = Rule {
     rationale: "A camera file holds for one pixel grid; a photo that was scaled has lost pixels and fits no camera file.",
     method: "Stored size against the camera file, and against the size that the photo's own EXIF states. Exact; a \
              photo that was scaled, scaled back and stripped of its EXIF only shows as blurred.",
+    touches: Touches::Everything,
     find,
 };
 
@@ -23,15 +24,18 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
 }];
 
 fn find(case: &Case) -> Vec<Finding> {
-    case.photos.iter().filter_map(|p| against_camera(p).or_else(|| against_exif(p))).collect()
+    let photos = case.photos.iter().enumerate();
+    photos.filter_map(|(j, p)| against_camera(p).or_else(|| against_exif(j, p))).collect()
 }
 
 fn against_camera(photo: &PhotoFacts) -> Option<Finding> {
     let problem = photo.problem.as_ref().filter(|p| matches!(p, PhotoProblem::Resized(_)))?;
-    Some(Finding::new("photo-resized", Level::Stop, format!("{}: {problem}", photo.file)).in_photo(photo.file))
+    let finding = Finding::new("photo-resized", Level::Stop, format!("{}: {problem}", photo.file));
+    // It takes no part: the figures are the other photos'.
+    Some(finding.in_photo(photo.file).touching(Touches::MovesOnly))
 }
 
-fn against_exif(photo: &PhotoFacts) -> Option<Finding> {
+fn against_exif(j: usize, photo: &PhotoFacts) -> Option<Finding> {
     let [width, height] = photo.exif.pixel_size?;
     let mut stored = photo.size_px;
     let mut stated = [width as usize, height as usize];
@@ -45,5 +49,6 @@ fn against_exif(photo: &PhotoFacts) -> Option<Finding> {
         "{} has {} x {} px, but its own record says {width} x {height}: it was saved again at another size. Use the photo as the camera stored it.",
         photo.file, photo.size_px[0], photo.size_px[1]
     );
-    Some(Finding::new("photo-resized", Level::Stop, message).in_photo(photo.file))
+    let finding = Finding::new("photo-resized", Level::Stop, message).in_photo(photo.file);
+    Some(finding.leaving(vec![Open::WithoutPhoto(j)]))
 }

@@ -2,7 +2,7 @@
 
 use nalgebra::{DMatrix, Vector2};
 
-use super::{Case, Explanation, Finding, Rule};
+use super::{Case, Explanation, Finding, Open, Rule, Touches};
 use crate::detect::{Sighting, Sightings};
 use crate::verdict::Level;
 
@@ -13,6 +13,7 @@ pub(super) const RULE: Rule = Rule {
     method: "Same bytes; or the corners of the markers that two photos share (two markers or more) are an affine image of each other to \
              1 px: that is a copy that was re-encoded, scaled or cropped, also mirrored. From two \
              stations of a bay the residual is tens of pixels, so there are no false alarms but for a camera that stood on a tripod: those are one photo too.",
+    touches: Touches::Everything,
     find,
 };
 
@@ -50,7 +51,8 @@ fn find(case: &Case) -> Vec<Finding> {
                 "{} is the same picture as {earlier} ({how}): it proves nothing more. Take a photo from another place.",
                 photo.file
             );
-            found.push(Finding::new("photo-reused", Level::Stop, message).in_photo(photo.file));
+            let finding = Finding::new("photo-reused", Level::Stop, message).in_photo(photo.file);
+            found.push(finding.leaving(vec![Open::WithoutPhoto(j)]));
         }
     }
     found

@@ -1,6 +1,6 @@
 //! A photo was taken with digital zoom or another focal length.
 
-use super::{Case, Explanation, Finding, Rule, camera_mismatch};
+use super::{Case, Explanation, Finding, Rule, Touches, camera_mismatch};
 use crate::pose::Extra;
 use crate::quantity::rounded;
 use crate::verdict::Level;
@@ -12,6 +12,7 @@ pub(super) const RULE: Rule = Rule {
     method: "EXIF digital zoom ratio above 1.02, or the solved focal length of a photo more than 1 % and five standard \
              uncertainties off its prior (chance 6e-7), or the score test of a free focal length as best explanation (chance below 1e-4). \
              Where all photos are off by the same factor it is `camera-mismatch`.",
+    touches: Touches::Everything,
     find,
 };
 

@@ -10,6 +10,7 @@ pub(super) const RULE: Rule = Rule {
     title: "Too alike",
     rationale: "Distances come from looking at the same thing from different places; two photos from one place are one photo.",
     method: "Angle between the lines of sight from the stand to two cameras below 5 degrees. Exact; no false alarms.",
+    touches: super::Touches::Nothing,
     find,
 };
 

@@ -2,11 +2,11 @@
 
 use super::something_moved::{about, amount, how_far, names};
 use super::suspects::LEVEL;
-use super::{Case, Explanation, Finding, Rule};
+use super::{Case, Explanation, Finding, Open, Rule, Touches};
 use crate::geom::Attitude;
 use crate::marker::Role;
 use crate::pose::Extra;
-use crate::quantity::rounded;
+use crate::quantity::{Quantity, rounded};
 use crate::verdict::Level;
 
 pub(super) const RULE: Rule = Rule {
@@ -17,6 +17,7 @@ pub(super) const RULE: Rule = Rule {
              0.55 deg (common practice, no source) with .95 probability. Also a plate's separate pose in some photos (score test, \
              chance below 1e-4). Both plates askew by the same angle are not seen, nor a plate turned about its axle, \
              which changes nothing.",
+    touches: Touches::AllBut(OF_TARGET_AND_FLOOR),
     find,
 };
 
@@ -33,12 +34,19 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
 /// No axle of a road-worthy vehicle has more total toe, degrees.
 pub(super) const MOST_TOTAL_TOE_DEG: f64 = 0.55;
 
+/// Where one plate is not flush, the axle's total toe is unknown by this, 1 sigma.
+pub(crate) const U_TOTAL_TOE_DEG: f64 = MOST_TOTAL_TOE_DEG / 2.0;
+
+/// Of a target against the sheets' plane: no plate has a part in it.
+const OF_TARGET_AND_FLOOR: &[Quantity] = &[Quantity::Height, Quantity::HeightFromNose, Quantity::Pitch, Quantity::Roll];
+
 /// Axles by their plates.
 pub(super) const AXLES: [(Role, Role, &str); 2] =
     [(Role::RearLeftWheel, Role::RearRightWheel, "rear"), (Role::FrontLeftWheel, Role::FrontRightWheel, "front")];
 
 fn find(case: &Case) -> Vec<Finding> {
     let mut found: Vec<Finding> = slipped(case).into_iter().collect();
+    let on_floor = case.scene.is_some_and(|s| s.on_floor);
     for (left, right, axle) in AXLES {
         let Some((total, u, role)) = total_toe(case, left, right) else { continue };
         if total.abs() - 1.645 * u <= MOST_TOTAL_TOE_DEG {
@@ -50,7 +58,13 @@ fn find(case: &Case) -> Vec<Finding> {
             rounded(total.abs(), 1),
             carrier.name
         );
-        found.push(Finding::new("plate-not-seated", Level::Stop, message).on_carrier(&carrier.name));
+        let open = [(left, total), (right, -total)].into_iter().filter_map(|(role, turn_deg)| {
+            Some(Open::NotFlush { carrier: case.rig.with_role(role).next()?, turn_deg })
+        });
+        let finding = Finding::new("plate-not-seated", Level::Stop, message).on_carrier(&carrier.name);
+        let finding = finding.leaving(open.collect());
+        // Without sheets the plates are the floor too.
+        found.push(if on_floor { finding } else { finding.touching(Touches::Everything) });
     }
     found
 }
@@ -67,7 +81,9 @@ fn slipped(case: &Case) -> Option<Finding> {
         names(case, photos),
         case.rivals()
     );
-    Some(about(Finding::new("plate-not-seated", Level::Stop, message).on_carrier(&body.name), case, photos))
+    let finding = Finding::new("plate-not-seated", Level::Stop, message).on_carrier(&body.name).leaving(case.open());
+    // A body that is in two places pulls at the photos, and they at everything.
+    Some(about(finding.touching(Touches::Everything), case, photos))
 }
 
 /// Difference of two plates' headings, its standard uncertainty and the plate

@@ -2,7 +2,7 @@
 
 use nalgebra::{Vector2, Vector3};
 
-use super::{Case, Explanation, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule, Touches};
 use crate::marker::{Marker, Role};
 use crate::pose::{Scene, View};
 use crate::verdict::Level;
@@ -14,6 +14,7 @@ pub(super) const RULE: Rule = Rule {
     method: "The left plate must be on the left of the line from the rear wheels to the stand, the front one before the rear one of \
              its side, and every plate's up must point up. Sheets: in every photo a marker lies where the rig puts another one, four times nearer than to its own place, or on its own place but turned. \
              Exact; no false alarms. Floor sheets that are bodies of their own may lie anywhere: exchanging them changes nothing.",
+    touches: Touches::Everything,
     find,
 };
 

@@ -1,6 +1,6 @@
 //! What the technician attests.
 
-use super::{Case, Explanation, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule, Touches};
 use crate::verdict::Level;
 
 pub(super) const RULE: Rule = Rule {
@@ -9,6 +9,7 @@ pub(super) const RULE: Rule = Rule {
     rationale: "The sheet says what must be so before the geometry means anything: tyres, load, steering, settled suspension.",
     method: "The job's answers against the sheet's list: `false` stops, no answer to a required one makes the record \
              incomplete. Photos can't check an attestation.",
+    touches: Touches::MovesOnly,
     find,
 };
 

@@ -1,6 +1,6 @@
 //! Markers were printed at another size than the rig file says.
 
-use super::{Case, Explanation, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule, Touches};
 use crate::pose::Extra;
 use crate::quantity::rounded;
 use crate::verdict::Level;
@@ -13,6 +13,7 @@ pub(super) const RULE: Rule = Rule {
              is told from the camera's focal length by the spacing of the markers on one carrier alone; where that is not enough \
              the rival is named. Best explanation of all suspects, chance below 1e-4, more than 0.3 %. Not seen: a carrier of one \
              marker whose distance nothing else fixes.",
+    touches: Touches::Everything,
     find,
 };
 
@@ -39,7 +40,7 @@ fn find(case: &Case) -> Vec<Finding> {
     let by = format!("{} % {}", rounded(100.0 * factor.abs(), 1), if factor < 0.0 { "smaller" } else { "larger" });
     let remedy = "Measure the black square of one with a ruler and enter what you read, or print again at 100 %.";
     let rivals = case.rivals();
-    let finding = |message| Finding::new("print-scale-wrong", Level::Stop, message);
+    let finding = |message| Finding::new("print-scale-wrong", Level::Stop, message).leaving(case.open());
     if let [one] = carriers.as_slice() {
         let name = &case.rig.carriers[*one].name;
         let message = format!("The markers on {name} look {by} than the rig file says. {remedy}{rivals}");

@@ -1,6 +1,6 @@
 //! A reading and the photos exclude each other.
 
-use super::{Case, Explanation, Finding, Rule};
+use super::{Case, Explanation, Finding, Open, Rule, Touches};
 use crate::quantity::rounded;
 use crate::verdict::Level;
 
@@ -9,6 +9,7 @@ pub(super) const RULE: Rule = Rule {
     title: "Reading disagrees",
     rationale: "Two independent instruments that disagree beyond their uncertainties: one of them, or a typing, is wrong.",
     method: "E_n of ISO/IEC 17043 above 1: at correct uncertainties one pair in some twenty-two at most, fewer where both count.",
+    touches: Touches::Everything,
     find,
 };
 
@@ -34,7 +35,8 @@ fn find(case: &Case) -> Vec<Finding> {
                 rounded(r.value, 2),
                 rounded(r.normalized_error.unwrap_or(0.0).abs(), 1)
             );
-            Finding::new("reading-disagrees", if r.used { Level::Stop } else { Level::Warn }, message)
+            let level = if r.used { Level::Stop } else { Level::Warn };
+            Finding::new("reading-disagrees", level, message).leaving(vec![Open::WithoutReadings])
         })
         .collect()
 }

@@ -1,7 +1,7 @@
 //! The stand, a sheet, a plate or the vehicle stood elsewhere in some photos.
 
 use super::suspects::{LEVEL, Suspect};
-use super::{Case, Explanation, Finding, Rule};
+use super::{Case, Explanation, Finding, Rule, Touches};
 use crate::geom::deg;
 use crate::marker::Role;
 use crate::pose::Extra;
@@ -16,6 +16,7 @@ pub(super) const RULE: Rule = Rule {
              everything on the vehicle, in some photos: every cut of the series and each photo alone. The best explanation of all suspects must be \
              this one, with a chance below 1e-4 in a plain job, and larger than 2.5 mm or 0.12 deg (vehicle: 1.5 mm). \
              Needs photos that are linked by other bodies too: a body that is the only one that two photos share has no redundancy.",
+    touches: Touches::Everything,
     find,
 };
 
@@ -115,7 +116,8 @@ fn moved(case: &Case, suspect: &Suspect, carrier: usize, photos: &[usize]) -> Op
             ),
         ),
     };
-    Some(about(Finding::new(code, Level::Stop, message).on_carrier(&body.name), case, photos))
+    let finding = Finding::new(code, Level::Stop, message).on_carrier(&body.name).leaving(case.open());
+    Some(about(finding, case, photos))
 }
 
 fn rolled(case: &Case, suspect: &Suspect, photos: &[usize]) -> Option<Finding> {
@@ -130,5 +132,6 @@ fn rolled(case: &Case, suspect: &Suspect, photos: &[usize]) -> Option<Finding> {
         names(case, photos),
         case.rivals()
     );
-    Some(about(Finding::new("vehicle-moved-between-photos", Level::Stop, message), case, photos))
+    let finding = Finding::new("vehicle-moved-between-photos", Level::Stop, message).leaving(case.open());
+    Some(about(finding, case, photos))
 }

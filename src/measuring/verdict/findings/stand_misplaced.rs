@@ -18,6 +18,7 @@ pub(super) const RULE: Rule = Rule {
     title: "Stand misplaced",
     rationale: "The sensor learns the stand's position as the vehicle's: its error is the stand's error.",
     method: "A check that is outside by the sheet's decision rule; its rate of false alarms is the rule's.",
+    touches: super::Touches::Nothing,
     find,
 };
 
@@ -104,8 +105,12 @@ fn find(case: &Case) -> Vec<Finding> {
         .zip(case.checks)
         .filter(|(_, c)| c.verdict == Verdict::Outside)
         .filter_map(|(check, c)| {
-            let code = code(check.quantity, c.move_by?)?;
-            Some((check.quantity.move_order(), Finding::new(code, Level::Warn, c.correction.clone())))
+            let code = code(check.quantity, check.nominal - c.answer.as_ref()?.estimate.value)?;
+            let message = match c.move_by {
+                Some(_) => c.correction.clone(),
+                None => format!("The {} is outside; {}.", check.quantity.trade_name(), c.correction),
+            };
+            Some((check.quantity.move_order(), Finding::new(code, Level::Warn, message)))
         })
         .collect();
     found.sort_by_key(|(order, _)| *order);

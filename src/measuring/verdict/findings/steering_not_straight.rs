@@ -10,6 +10,7 @@ pub(super) const RULE: Rule = Rule {
     rationale: "Procedures want the wheels straight ahead: a turned wheel shifts the vehicle on its tyres and the steering angle enters many calibrations.",
     method: "Mean heading of the front plates against the centreline: beyond what half a degree (common practice, no source) can read \
              in 95 % of all cases, and beyond 3.3 standard uncertainties (chance below 1e-3). Needs plates on all four wheels.",
+    touches: super::Touches::Nothing,
     find,
 };
 

@@ -29,7 +29,7 @@ pub(super) const LEVEL: f64 = 1e-4;
 
 /// Explanations that differ by less than this in weight are rivals: a
 /// likelihood ratio below some 20.
-const RIVAL: f64 = 6.0;
+pub(super) const RIVAL: f64 = 6.0;
 
 /// More photos than this: each is tried on its own, not every cut of the series.
 const MOST_CUTS: usize = 12;

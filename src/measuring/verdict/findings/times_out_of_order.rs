@@ -13,6 +13,7 @@ pub(super) const RULE: Rule = Rule {
     method: "Times that state their offset from UTC: photos of one job (of each phase, where it has two) within an hour of each other, those from \
              before within an hour of the job's `taken` and not after the calibration, those from after it not before it, and all from before earlier than all from after. \
              Exact, as far as clocks are; a time without an offset is not checkable and is left alone.",
+    touches: super::Touches::Nothing,
     find,
 };
 

@@ -2,8 +2,8 @@
 
 use super::{Case, Explanation, Finding, Rule};
 use crate::quantity::{Unit, rounded};
-use crate::verdict::Level;
 use crate::verdict::sensitivity::{Assumption, Sensitivity};
+use crate::verdict::{Level, more_evidence};
 
 pub(super) const RULE: Rule = Rule {
     codes: &["weak-geometry"],
@@ -12,6 +12,7 @@ pub(super) const RULE: Rule = Rule {
     method: "A check that no value could pass at this uncertainty (JCGM 106): exact. And a check whose value changes by more than \
              its expanded uncertainty, a tenth of its tolerance and four standard deviations of such a change when one photo, one carrier or the form of the lens \
              model is left out (chance 6e-5 for each).",
+    touches: super::Touches::Nothing,
     find,
 };
 
@@ -22,7 +23,7 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
     meaning: "With these photos no position of the stand could be proven to be within a tolerance, or the answer hangs on one photo or one carrier more than its uncertainty admits.",
     cause: "Too few photos, all from one side, plates on two wheels only, or small and distant markers.",
     look: "The report's table of uncertainty shows what the largest part comes from.",
-    remedy: "Add photos from wider apart that show both leaves of the plates, or put plates on all four wheels.",
+    remedy: "Add photos from wider apart that show both leaves of the plates; where only two wheels bear plates, put plates on all four.",
 }];
 
 /// Standard deviations of a change that are no chance.
@@ -50,8 +51,9 @@ fn cannot_prove(case: &Case) -> Option<Finding> {
         return None;
     }
     let message = format!(
-        "These photos cannot prove the tolerance of {}. Add photos from wider apart, or plates on all four wheels; this is no fault of the stand.",
-        names.join(", ")
+        "These photos cannot prove the tolerance of {}. It takes {}; this is no fault of the stand.",
+        names.join(", "),
+        more_evidence(case.rig, case.scene)
     );
     Some(Finding::new("weak-geometry", Level::Warn, message))
 }

@@ -12,6 +12,7 @@ pub(super) const RULE: Rule = Rule {
              reference lines, the thrust angle with the wrong sign, the other side, the reversed sign, the nominal of another step, zero, inches for mm, exchanged digits, the \
              complement of an angle, another plane of the stand, its edge for its centre. Named where the rest is below the expanded uncertainty plus half the tolerance, \
              and below a quarter of the deviation; never applied. By chance a deviation of some 100 mm fits one of them in some 10 % of all cases: it is a hint.",
+    touches: super::Touches::Nothing,
     find,
 };
 

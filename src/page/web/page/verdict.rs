@@ -6,7 +6,7 @@ use super::frame::notice;
 use super::quantities::{quantity_words, side_words};
 use crate::quantity::{Quantity, rounded, with_uncertainty};
 use crate::record::{CheckRecord, JobRecord, Level, Verdict};
-use crate::report::{repeats_a_check, verdict_class, verdict_symbol};
+use crate::report::{move_is_held, repeats_a_check, verdict_class, verdict_symbol};
 use crate::web::answer::job_path;
 use crate::web::desk::Outcome;
 use crate::web::draw::moves::{self, Move};
@@ -52,7 +52,9 @@ fn of_record(words: &Words, view: &View, record: &JobRecord) -> Markup {
     let verdict = record.verdict;
     let lead = match verdict {
         Verdict::Within => words.lead_within,
+        Verdict::Outside if record.checks.iter().any(move_is_held) => words.lead_held,
         Verdict::Outside => words.lead_outside,
+        Verdict::Undecided if record.checks.iter().any(|c| !c.untrusted.is_empty()) => words.lead_held,
         Verdict::Undecided => words.lead_undecided,
         Verdict::Unusable => words.lead_unusable,
     };
@@ -168,7 +170,11 @@ fn checks(words: &Words, record: &JobRecord) -> Markup {
                     span.name { (check_name(words, c)) }
                     span.value {
                         (measured(words, c))
-                        span.gone { ", " (verdict_words(words, c.verdict)) }
+                        @if c.untrusted.is_empty() {
+                            span.gone { ", " (verdict_words(words, c.verdict)) }
+                        } @else {
+                            ", " (words.not_trusted)
+                        }
                     }
                     span.reason { (wanted(words, c)) }
                     @if let Some(reason) = c.reason.as_ref().filter(|_| c.verdict != Verdict::Within) {

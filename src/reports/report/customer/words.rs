@@ -66,11 +66,14 @@ pub(super) fn not_proven(record: &JobRecord) -> Vec<String> {
 fn open(record: &JobRecord, check: &CheckRecord) -> Option<String> {
     let name = plain_name(&check.quantity, Some(check));
     match check.verdict {
-        Verdict::Unusable => Some(format!("{name}: the photos do not show it.")),
+        Verdict::Unusable if check.value.is_none() => Some(format!("{name}: the photos do not show it.")),
         _ if figures_are_void(record) => Some(format!("{name}: no figure that can be trusted.")),
+        Verdict::Undecided if !check.untrusted.is_empty() => Some(format!("{name}: no figure that can be trusted.")),
         Verdict::Within => held_up(record).then(|| format!("{name}: not proven as long as that is open.")),
         Verdict::Outside => Some(format!("{}: this is outside what is allowed.", figures(check))),
-        Verdict::Undecided => Some(format!("{}: too close to call with these photos.", figures(check))),
+        Verdict::Undecided | Verdict::Unusable => {
+            Some(format!("{}: too close to call with these photos.", figures(check)))
+        }
     }
 }
 

@@ -4,17 +4,19 @@ use maud::{Markup, html};
 
 use super::{bar::bar, symbol};
 use crate::record::{CheckRecord, JobRecord};
-use crate::report::figures::{Measured, percent, plain, wanted};
+use crate::report::figures::{Measured, otherwise, percent, plain, wanted};
 use crate::report::label::{Label, reference_line, sentence};
-use crate::report::todo::figures_are_void;
+use crate::report::todo::{Trust, trust};
 
 /// The section.
 pub(super) fn section(record: &JobRecord) -> Markup {
     html! {
         section.keep aria-labelledby="checks" {
             h2 id="checks" { "Checks" }
-            @if figures_are_void(record) {
-                p { strong { "The figures can't be trusted." } " The findings say why." }
+            @match trust(record) {
+                Trust::None => p { strong { "The figures can't be trusted." } " The findings say why." },
+                Trust::Some => p { strong { "Not all figures can be trusted." } " The findings say why." },
+                Trust::All => {}
             }
             @if record.checks.is_empty() {
                 p { "The set-up sheet checks nothing." }
@@ -80,10 +82,12 @@ fn row(record: &JobRecord, check: &CheckRecord) -> Markup {
             td.c-bar data-k="against the limits" role="cell" { (bar(check, &label)) }
             td.c-verd data-k="verdict" role="cell" {
                 (symbol::tag(check.verdict))
+                @if !check.untrusted.is_empty() { small { strong { "not to be trusted" } } }
                 @if let Some(grade) = &check.grade { small { (grade) } }
                 @if let Some(p) = check.conformance_probability { small { (percent(p)) " within the limits" } }
                 @if !check.can_decide { small { "this set-up cannot prove this tolerance" } }
                 @if let Some(reason) = &check.reason { p.why { (sentence(reason)) } }
+                @for line in otherwise(check, label.quantity) { small { (sentence(&line)) } }
             }
         }
     }

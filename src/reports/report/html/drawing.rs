@@ -13,7 +13,7 @@ use super::svg::points;
 use crate::record::{CheckRecord, JobRecord};
 use crate::report::figures::Measured;
 use crate::report::label::Label;
-use crate::report::todo::figures_are_void;
+use crate::report::todo::{Trust, trust};
 
 /// Width of both views, units: pixels on a desktop screen.
 pub(super) const WIDTH: f64 = 1000.0;
@@ -26,8 +26,12 @@ pub(super) fn section(record: &JobRecord) -> Markup {
     html! {
         section aria-labelledby="drawing" {
             h2 id="drawing" { "Where everything stood" }
-            @if figures_are_void(record) && !scene.is_empty() {
-                p { strong { "The figures can't be trusted." } " Neither can these drawings." }
+            @if !scene.is_empty() {
+                @match trust(record) {
+                    Trust::None => p { strong { "The figures can't be trusted." } " Neither can these drawings." },
+                    Trust::Some => p { strong { "Not all figures can be trusted." } " Nor can all of these drawings." },
+                    Trust::All => {}
+                }
             }
             @if scene.is_empty() {
                 p { "The photos do not determine where the stand and the vehicle were, so there is nothing to draw." }

@@ -1,0 +1,153 @@
+//! What a finding of level stop or void leaves of the figures, and what it leaves open.
+
+use super::Case;
+use super::suspects::{LEVEL, RIVAL};
+use crate::marker::Role;
+use crate::pose::Extra;
+use crate::quantity::Quantity;
+
+/// The figures that a finding spoils while it stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Touches {
+    /// None, and moves by them are right.
+    Nothing,
+    /// None, but what they are about is over or incomplete: nothing is moved by them.
+    MovesOnly,
+    /// All but these.
+    AllBut(&'static [Quantity]),
+    /// All.
+    Everything,
+}
+
+impl Touches {
+    /// Whether a quantity's figure is not to be trusted.
+    pub fn spoils(self, quantity: Quantity) -> bool {
+        match self {
+            Touches::Nothing | Touches::MovesOnly => false,
+            Touches::AllBut(whole) => !whole.contains(&quantity),
+            Touches::Everything => true,
+        }
+    }
+
+    /// Whether any figure is not to be trusted.
+    pub fn spoils_any(self) -> bool {
+        matches!(self, Touches::AllBut(_) | Touches::Everything)
+    }
+
+    /// Whether nobody is told to move anything.
+    pub fn holds_moves(self) -> bool {
+        self != Touches::Nothing
+    }
+}
+
+/// One explanation that a finding leaves open, as something that can be measured with.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Open {
+    /// Carriers stood elsewhere in some photos: where the others show them counts.
+    Apart {
+        /// Indices in the rig.
+        carriers: Vec<usize>,
+        /// The photos in which they are bodies of their own.
+        photos: Vec<usize>,
+    },
+    /// The markers on some carriers have another size.
+    Size(Vec<usize>),
+    /// Some photos have other focal lengths.
+    Focal(Vec<usize>),
+    /// Some photos were taken through another lens.
+    Lens(Vec<usize>),
+    /// Some sheets are no part of the floor.
+    OffFloor(Vec<usize>),
+    /// A photo shows something else.
+    WithoutPhoto(usize),
+    /// A plate is not flush: its wheel's heading is another plate's within what toe can be.
+    NotFlush {
+        /// Index in the rig.
+        carrier: usize,
+        /// Turn about its own z that makes the axle's headings equal, degrees.
+        turn_deg: f64,
+    },
+    /// The readings that were used are wrong.
+    WithoutReadings,
+    /// What was typed is wrong, the photos are right.
+    AsMeasured,
+}
+
+impl Case<'_> {
+    /// What the best explanation of the photos' misfit, and each that explains
+    /// almost as much, leave open.
+    pub(super) fn open(&self) -> Vec<Open> {
+        let Some(best) = self.suspects.first() else { return Vec::new() };
+        let near = self.suspects.iter().filter(|s| best.weight - s.weight < RIVAL && s.chance < LEVEL);
+        let mut all: Vec<Open> = Vec::new();
+        for open in near.flat_map(|s| self.open_by(&s.extra)) {
+            if !all.contains(&open) {
+                all.push(open);
+            }
+        }
+        all
+    }
+
+    /// What one explanation leaves open: of two places, two planes, either.
+    pub(super) fn open_by(&self, extra: &Extra) -> Vec<Open> {
+        match extra {
+            Extra::CarrierMoved { carrier, photos } => self.either(&[*carrier], photos),
+            Extra::GroupRolled { carriers, photos, .. } => self.either(carriers, photos),
+            Extra::Scale { carriers } => vec![Open::Size(carriers.clone())],
+            Extra::Focal { photos } => vec![Open::Focal(photos.clone())],
+            Extra::Lens { photos } => {
+                let each = photos.iter().filter(|_| photos.len() > 1).map(|j| Open::Lens(vec![*j]));
+                std::iter::once(Open::Lens(photos.clone())).chain(each).collect()
+            }
+            Extra::OffFloor { carriers, .. } if carriers.len() == 1 => vec![Open::OffFloor(carriers.clone())],
+            Extra::OffFloor { carriers, .. } => {
+                let nearer = self.sheets().into_iter().filter(|k| !carriers.contains(k)).collect();
+                vec![Open::OffFloor(carriers.clone()), Open::OffFloor(nearer)]
+            }
+        }
+    }
+
+    /// As the photos show it that are named, and as the others do.
+    fn either(&self, carriers: &[usize], photos: &[usize]) -> Vec<Open> {
+        let others = self.used().into_iter().filter(|j| !photos.contains(j)).collect();
+        [photos.to_vec(), others].map(|photos| Open::Apart { carriers: carriers.to_vec(), photos }).into()
+    }
+
+    fn used(&self) -> Vec<usize> {
+        let scene = self.scene.map_or(&[][..], |s| &s.photos);
+        (0..scene.len()).filter(|j| scene[*j].is_some()).collect()
+    }
+
+    /// The floor sheets that were seen.
+    pub(super) fn sheets(&self) -> Vec<usize> {
+        let seen = |k: &usize| self.scene.is_some_and(|s| s.carriers[*k].is_some());
+        self.rig.with_role(Role::Floor).filter(seen).collect()
+    }
+
+    /// An explanation as the end of "what it would be ...".
+    pub(crate) fn open_words(&self, open: &Open) -> String {
+        let name = |k: usize| self.rig.carriers[k].name.as_str();
+        let list = |words: Vec<&str>| words.join(" and ");
+        let names = |carriers: &[usize]| list(carriers.iter().map(|k| name(*k)).collect());
+        let files = |photos: &[usize]| list(photos.iter().map(|j| self.photos[*j].file).collect());
+        match open {
+            Open::Apart { carriers, photos } => {
+                let others: Vec<usize> = self.used().into_iter().filter(|j| !photos.contains(j)).collect();
+                let what = if carriers.len() == 1 { name(carriers[0]) } else { "the vehicle" };
+                format!("with {what} where {} alone shows it", files(&others))
+            }
+            Open::Size(carriers) if carriers.len() > 1 => "with all markers of another size".to_owned(),
+            Open::Size(carriers) => format!("with the markers on {} of another size", names(carriers)),
+            Open::Focal(photos) => format!("with another focal length of {}", files(photos)),
+            Open::Lens(photos) => format!("with {} taken through another lens", files(photos)),
+            Open::OffFloor(carriers) if carriers.len() == self.sheets().len() => {
+                "with the floor below the rear wheels instead of the sheets' plane".to_owned()
+            }
+            Open::OffFloor(carriers) => format!("with a floor that {} is no part of", names(carriers)),
+            Open::WithoutPhoto(j) => format!("without {}", self.photos[*j].file),
+            Open::NotFlush { carrier, .. } => format!("with {} not flush with its wheel", name(*carrier)),
+            Open::WithoutReadings => "without the readings".to_owned(),
+            Open::AsMeasured => "with what was typed taken for wrong".to_owned(),
+        }
+    }
+}

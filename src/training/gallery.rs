@@ -60,9 +60,17 @@ pub const MISTAKES: [(&str, &str); 38] = mistakes![
 ];
 
 /// Findings that cannot come alone, and what comes with them.
-pub const COMPANIONS: [(&str, &[&str]); 1] = [
+pub const COMPANIONS: [(&str, &[&str]); 7] = [
     // A wrong datum is only looked for where a check is outside.
     ("wrong-datum-suspected", &["stand-off-centre"]),
+    // The same picture is taken from the same place.
+    ("photo-reused", &["photos-too-alike"]),
+    // Where something does not fit, figures hang on single photos and holders.
+    ("camera-mismatch", &["weak-geometry"]),
+    ("print-scale-wrong", &["weak-geometry"]),
+    ("stand-moved-between-photos", &["weak-geometry"]),
+    ("vehicle-moved-between-photos", &["weak-geometry"]),
+    ("floor-not-level", &["weak-geometry"]),
 ];
 
 /// Stages the bay that shows a finding; `right` stages the one without any.

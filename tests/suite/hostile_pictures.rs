@@ -12,8 +12,8 @@ use std::time::{Duration, Instant};
 use baywitness::detect::find_markers;
 use baywitness::marker::Dictionary;
 use baywitness::photo::{Luma, MAX_PIXELS};
-use rand::{RngExt, SeedableRng};
 use rand::rngs::ChaCha8Rng;
+use rand::{RngExt, SeedableRng};
 
 /// What a pixel of a hostile picture shows, by its place.
 type Draw = fn(usize, usize) -> u8;

@@ -5,8 +5,8 @@ use baywitness::{
     num::{normal_cdf, normal_quantile, student_cdf, student_quantile},
     quantity::Estimate,
 };
-use rand::{RngExt, SeedableRng};
 use rand::rngs::ChaCha8Rng;
+use rand::{RngExt, SeedableRng};
 
 /// JCGM 100:2008 (GUM), table G.2: t_p(nu) for p = 68.27 %, 90 %, 95 %, 95.45 %, 99 %, 99.73 %.
 const TABLE_G2: [(f64, [f64; 6]); 12] = [

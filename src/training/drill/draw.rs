@@ -1,8 +1,8 @@
 //! What is wrong in each job of a drill, drawn from its seed.
 
+use rand::rngs::ChaCha8Rng;
 use rand::seq::SliceRandom;
 use rand::{RngExt, SeedableRng};
-use rand::rngs::ChaCha8Rng;
 
 use crate::record::DrillAnswer;
 use crate::synth::StandError;

@@ -1,8 +1,8 @@
 //! Sampled boards with a known lens: what a fit states against what is true.
 
 use nalgebra::{DVector, SMatrix, UnitQuaternion, Vector2};
-use rand::{RngExt, SeedableRng};
 use rand::rngs::ChaCha8Rng;
+use rand::{RngExt, SeedableRng};
 
 use super::seen::BoardPhoto;
 use super::state::parameters;

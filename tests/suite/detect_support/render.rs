@@ -4,8 +4,8 @@
 use baywitness::marker::Dictionary;
 use baywitness::photo::Luma;
 use nalgebra::{Matrix3, Rotation3, Vector2, Vector3};
-use rand::{Rng, RngExt, SeedableRng};
 use rand::rngs::ChaCha8Rng;
+use rand::{Rng, RngExt, SeedableRng};
 
 use super::TrueMarker;
 

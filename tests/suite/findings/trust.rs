@@ -88,9 +88,10 @@ fn a_stand_that_is_outside_whichever_plate_is_askew_stays_outside() {
     let judged = judge(&sample, &sheet_of(ReferenceLine::ThrustLine, truth), &job());
     let yaw = at(&judged, Q::Yaw);
     assert_eq!((yaw.verdict, yaw.otherwise.len()), (Verdict::Outside, 2), "{yaw:?}");
-    let off = yaw.otherwise.iter().map(|o| (o.estimate.unwrap().value - truth[3] - 3.0).abs());
-    // By the plate that is askew alone the line is off by all of it.
-    assert!(off.fold(0.0, f64::max) < 1.3, "{:?}", yaw.otherwise);
+    // With the plate that is askew set free the line is true; by that plate alone it is off by all of it.
+    let off = |n: usize| (yaw.otherwise[n].estimate.unwrap().value - truth[3] - 3.0).abs();
+    let u = yaw.otherwise[0].estimate.unwrap().standard_uncertainty;
+    assert!(off(0) < 3.0 * u && off(1) < 1.3 + 3.0 * u, "{truth:?} {:?}", yaw.otherwise);
     assert_nothing_is_ordered(&judged, "turned, and a plate");
     assert!(judged.has("stand-turned"), "{:?}", judged.codes());
 }
@@ -187,11 +188,12 @@ fn what_is_truly_outside_beside_a_flaw() {
 }
 
 /// A sheet that no photos could prove.
-fn hopeless(sample: &Sample) -> Judged {
-    let mut setup = sheet();
+fn hopeless(sample: &Sample, line: ReferenceLine) -> Judged {
+    let mut setup = Setup { reference_line: line, ..sheet() };
     let measured = judge(sample, &setup, &job()).checks;
     for (check, c) in setup.checks.iter_mut().zip(measured) {
-        check.nominal = c.answer.unwrap().estimate.value;
+        let Some(answer) = c.answer else { continue };
+        check.nominal = answer.estimate.value;
         (check.lower, check.upper) = (Some(check.nominal - 1e-3), Some(check.nominal + 1e-3));
     }
     judge(sample, &setup, &job())
@@ -199,8 +201,9 @@ fn hopeless(sample: &Sample) -> Judged {
 
 #[test]
 fn plates_that_are_fitted_are_not_asked_for() {
-    let four = hopeless(&crate::sampled_bay::sample(&bay(), 5));
-    let two = hopeless(&crate::sampled_bay::sample(&Bay { front_plates: false, ..bay() }, 5));
+    let four = hopeless(&crate::sampled_bay::sample(&bay(), 5), ReferenceLine::Centreline);
+    let two =
+        hopeless(&crate::sampled_bay::sample(&Bay { front_plates: false, ..bay() }, 5), ReferenceLine::RearAxleNormal);
     let said = |judged: &Judged| -> Vec<String> {
         let reasons = judged.checks.iter().filter_map(|c| c.reason.clone());
         reasons.chain(judged.findings.iter().filter(|f| f.code == "weak-geometry").map(|f| f.message.clone())).collect()

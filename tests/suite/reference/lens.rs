@@ -3,8 +3,8 @@
 use crate::lens_table;
 use baywitness::camera::{Lens, LensModel};
 use nalgebra::Vector3;
-use rand::{RngExt, SeedableRng};
 use rand::rngs::ChaCha8Rng;
+use rand::{RngExt, SeedableRng};
 use serde_json::{Value, json};
 
 use super::harness::answer;

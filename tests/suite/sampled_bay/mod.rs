@@ -9,8 +9,8 @@ use baywitness::marker::{Carrier, Marker, Rig, Role};
 use baywitness::pose::{EDGE_SIDE_PX, PhotoView, Problem, View};
 use baywitness::setup::{Decision, DecisionRule, Limits, ReferenceLine, Setup};
 use nalgebra::{Matrix3, Point3, SMatrix, SVector, Vector2, Vector3};
-use rand::{RngExt, SeedableRng};
 use rand::rngs::ChaCha8Rng;
+use rand::{RngExt, SeedableRng};
 
 /// A set-up sheet that checks nothing, for who asks quantities by themselves.
 pub(crate) fn sheet(line: ReferenceLine) -> Setup {

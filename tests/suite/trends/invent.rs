@@ -3,8 +3,8 @@
 
 use std::fmt::Write;
 
-use rand::{RngExt, SeedableRng};
 use rand::rngs::ChaCha8Rng;
+use rand::{RngExt, SeedableRng};
 
 /// How an archive is made.
 #[derive(Clone)]

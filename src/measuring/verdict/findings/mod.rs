@@ -274,9 +274,12 @@ pub fn find(case: &Case) -> Vec<Finding> {
         (rule.find)(case).into_iter().map(touching).collect::<Vec<_>>()
     };
     let mut all: Vec<Finding> = RULES.iter().flat_map(of_rule).collect();
-    // Where the figures can't be trusted nobody is told to move by them.
-    if all.iter().any(Finding::spoils_any) {
+    // Where the figures can't be trusted nobody guesses from them, and nobody is told to move by them.
+    if all.iter().any(|f| f.level == Level::Void) {
         all.retain(|f| f.level <= Level::Stop || !BY_FIGURES.contains(&f.code));
+    }
+    if all.iter().any(Finding::spoils_any) {
+        all.retain(|f| f.level <= Level::Stop || f.code != GUESS);
     }
     if all.iter().any(Finding::holds_moves) {
         all.retain(|f| f.level <= Level::Stop || !stand_misplaced::RULE.codes.contains(&f.code));
@@ -285,9 +288,12 @@ pub fn find(case: &Case) -> Vec<Finding> {
     all
 }
 
+/// A guess at what a far-off figure could come from.
+const GUESS: &str = "wrong-datum-suspected";
+
 /// What follows from the figures alone, besides a misplaced stand.
 const BY_FIGURES: [&str; 5] =
-    ["wrong-datum-suspected", "reading-disagrees", "weak-geometry", "steering-not-straight", "photos-too-alike"];
+    [GUESS, "reading-disagrees", "weak-geometry", "steering-not-straight", "photos-too-alike"];
 
 /// The stand's misplacements by checks that are outside.
 pub(super) fn misplaced(case: &Case) -> Vec<Finding> {

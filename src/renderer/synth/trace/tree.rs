@@ -306,8 +306,8 @@ fn costs(items: &[Item], axis: usize, low: f64, high: f64) -> [f64; BINS - 1] {
 #[cfg(test)]
 mod tests {
     use rand::RngExt;
-    use rand::rngs::ChaCha8Rng;
     use rand::SeedableRng;
+    use rand::rngs::ChaCha8Rng;
 
     use super::super::facet::Outline;
     use super::*;

@@ -134,8 +134,8 @@ fn same(a: &Values, b: &Values, spreads: &BTreeMap<String, (f64, f64)>, wanted: 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use rand::{Rng, RngExt, SeedableRng};
     use rand::rngs::ChaCha8Rng;
+    use rand::{Rng, RngExt, SeedableRng};
 
     fn normal(random: &mut impl Rng) -> f64 {
         crate::num::normal_quantile(random.random_range(1e-9..1.0 - 1e-9))

@@ -6,7 +6,7 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED};
+use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED, SHARPENING};
 use super::profile::{Profile, SHAPE};
 use super::residuals::Residuals;
 use super::rows::{COLUMNS, Rows};
@@ -18,6 +18,8 @@ const HUBER: f32 = 2.5;
 pub(super) const REJECT: f32 = 7.0;
 /// How strongly lenses may bend, relative displacement at the photo's corner by r^2 and r^4 (1 sigma).
 const LENS_SPREAD: f64 = 0.12;
+/// How strongly photos are sharpened (1 sigma).
+const SHARPENING_SPREAD: f64 = 0.5;
 /// How far blur differs from a round one (1 sigma, px^2).
 const BLUR_SPREAD: f64 = 0.3;
 
@@ -188,6 +190,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
     for k in 0..LENS {
         common.lens[k] += step[SHAPE + k];
     }
+    common.sharpening += step[SHARPENING].clamp(-0.5, 0.5);
     Step { shared: covariance, markers: reduced, evidence }
 }
 
@@ -201,6 +204,8 @@ fn add_prior(common: &Common, matrix: &mut SMatrix<f64, SHARED, SHARED>, right: 
         matrix[(SHAPE + k, SHAPE + k)] += LENS_SPREAD.powi(-2);
         right[SHAPE + k] -= common.lens[k] * LENS_SPREAD.powi(-2);
     }
+    matrix[(SHARPENING, SHARPENING)] += SHARPENING_SPREAD.powi(-2);
+    right[SHARPENING] -= common.sharpening * SHARPENING_SPREAD.powi(-2);
 }
 
 fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {

@@ -14,6 +14,7 @@
 use std::sync::LazyLock;
 
 use super::gaussian::{cumulated, density};
+use super::model::Common;
 use super::rows::{BATCH, Lane};
 
 /// Number of shape parameters.
@@ -24,6 +25,11 @@ const NORM: [f32; SHAPE] = [1.0, std::f32::consts::FRAC_1_SQRT_2, 0.408_248_3, 0
 /// Quantile beyond which black is black and white is white.
 const END: f32 = 3.6;
 
+/// How far sharpening looks around, px: phones' sharpening works with a blur of about one pixel.
+const HALO_PX: f64 = 1.2;
+/// Quantile beyond which the white share says too little of where a pixel lies.
+const HALO_END: f32 = 3.3;
+
 /// The shape of a photo's edges.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Profile(pub(super) [f64; SHAPE]);
@@ -32,6 +38,8 @@ pub(super) struct Profile(pub(super) [f64; SHAPE]);
 pub(super) struct Bend {
     /// 0 for black, 1 for white; beyond them where sharpening overshoots.
     pub(super) value: Lane,
+    /// Normal quantile of the white share.
+    pub(super) quantile: Lane,
     /// d value / d white share.
     pub(super) slope: Lane,
     /// d value / d shape.
@@ -47,7 +55,7 @@ pub(super) fn bend(shape: &[f32; SHAPE], shares: &Lane) -> Bend {
     for k in 0..BATCH {
         z[k] = quantile(table, shares[k]);
     }
-    let mut bend = Bend { value: NONE, slope: NONE, by_shape: [NONE; SHAPE] };
+    let mut bend = Bend { value: NONE, quantile: z, slope: NONE, by_shape: [NONE; SHAPE] };
     for k in 0..BATCH {
         // Black is black and white is white farther out.
         let within = if z[k].abs() > END { 0.0 } else { 1.0 };
@@ -64,6 +72,46 @@ pub(super) fn bend(shape: &[f32; SHAPE], shares: &Lane) -> Bend {
         bend.slope[k] = 1.0 - within * slope;
     }
     bend
+}
+
+/// What a sharpened photo's blur adds to it: each grey level less that of its surroundings, which
+/// is no function of the white share at corners.
+pub(super) struct Halo {
+    /// How strongly the surroundings are taken off.
+    pub(super) strength: f32,
+    /// Their blur in units of the edges' blur.
+    pub(super) wider: f32,
+    /// Where an edge's middle seems to lie, in units of the surroundings' blur.
+    middle: f32,
+}
+
+impl Halo {
+    pub(super) fn new(common: &Common, sigma: f64) -> Self {
+        let wider = sigma.hypot(HALO_PX) / sigma;
+        Halo {
+            strength: common.sharpening as f32,
+            wider: wider as f32,
+            middle: (common.profile.middle() / wider) as f32,
+        }
+    }
+
+    /// How much darker the surroundings (given by their white share) are than those of a straight edge of the
+    /// same grey (given by its quantile).
+    #[inline(always)]
+    pub(super) fn beyond(&self, shares: &Lane, quantiles: &Lane) -> Lane {
+        let table: &[f32; SHARES + 2] = &QUANTILES;
+        let narrower = 1.0 / self.wider;
+        let mut beyond = [0.0; BATCH];
+        for k in 0..BATCH {
+            beyond[k] = quantile(table, shares[k]);
+        }
+        for k in 0..BATCH {
+            let within = if quantiles[k].abs() > HALO_END { 0.0 } else { 1.0 };
+            let (wide, edge) = (beyond[k] - self.middle, quantiles[k] * narrower - self.middle);
+            beyond[k] = within * (cumulated(edge, density(edge)) - cumulated(wide, density(wide)));
+        }
+        beyond
+    }
 }
 
 impl Profile {

@@ -6,9 +6,9 @@
 #![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
 
 use super::gaussian::{cumulated, density};
-use super::model::{ALL, Common, Fixed, LENS, Model, Pixel};
+use super::model::{ALL, Common, Fixed, LENS, LOCAL, Model, Pixel, SHARPENING};
 use super::pattern::{PAD, PADDED, Pattern};
-use super::profile::{SHAPE, bend};
+use super::profile::{Bend, Halo, SHAPE, bend};
 
 /// Pixels in a batch.
 pub(super) const BATCH: usize = 64;
@@ -129,7 +129,74 @@ fn evaluate(fixed: &Fixed, pattern: &Pattern, places: &Places, out: &mut Batch) 
     } else {
         shade::<5>(pattern, &geometry)
     };
-    derive(fixed, places, &geometry, &shade, out);
+    let mut bent = bend(&fixed.shape, &shade.value);
+    out[LOCAL + SHARPENING] = match &fixed.halo {
+        Some(halo) => halo.beyond(&wide_share(pattern, &geometry, halo), &bent.quantile),
+        None => [0.0; BATCH],
+    };
+    let strength = fixed.halo.as_ref().map_or(0.0, |halo| halo.strength);
+    for k in 0..BATCH {
+        bent.value[k] += strength * out[LOCAL + SHARPENING][k];
+    }
+    derive(fixed, places, &geometry, &shade, &bent, out);
+}
+
+/// White share of the pattern under a halo's blur.
+#[inline(always)]
+fn wide_share(pattern: &Pattern, g: &Geometry, halo: &Halo) -> Lane {
+    let wider = |lane: &Lane| lane.map(|s| s * halo.wider);
+    let (sx, sy) = (wider(&g.sx), wider(&g.sy));
+    let widest = sx.iter().chain(&sy).fold(0.0f32, |a, b| a.max(*b));
+    if widest < 0.16 {
+        share::<1>(pattern, g, &sx, &sy)
+    } else if widest < 0.48 {
+        share::<3>(pattern, g, &sx, &sy)
+    } else {
+        share::<5>(pattern, g, &sx, &sy)
+    }
+}
+
+/// White share under a blur, without derivatives.
+#[inline(always)]
+fn share<const N: usize>(pattern: &Pattern, g: &Geometry, sx: &Lane, sy: &Lane) -> Lane {
+    let (across, down) = (lines::<N>(&g.x, sx), lines::<N>(&g.y, sy));
+    let mut share = [0.0; BATCH];
+    let cells = pattern.padded();
+    for k in 0..BATCH {
+        let rho = g.rho[k];
+        let both = sx[k] * sy[k] * rho;
+        let corner = down.first[k] * PADDED as u32 + across.first[k];
+        let (mut value, mut r0, mut jumps0) = (0.0f32, 0.0f32, [0.0f32; N]);
+        for row in 0..=N {
+            let at = |column: usize| cells[(corner as usize + row * PADDED + column) % cells.len()];
+            let (mut r, mut jumps) = (at(0), [0.0f32; N]);
+            for i in 0..N {
+                jumps[i] = at(i + 1) - at(i);
+                r += jumps[i] * across.beyond[i][k];
+            }
+            if row == 0 {
+                value = r;
+            } else {
+                let line = row - 1;
+                value += (r - r0) * down.beyond[line][k];
+                let density = down.density[line][k] * both;
+                for i in 0..N {
+                    let jump = (jumps[i] - jumps0[i]) * across.density[i][k] * density;
+                    value += jump * correlated(rho, across.t[i][k], down.t[line][k]);
+                }
+            }
+            (r0, jumps0) = (r, jumps);
+        }
+        share[k] = value;
+    }
+    share
+}
+
+/// A bivariate normal distribution less the product of its margins, in units of correlation times the margins'
+/// densities: the tetrachoric series (K. Pearson, Phil. Trans. R. Soc. A 195, 1900).
+#[inline(always)]
+fn correlated(rho: f32, a: f32, b: f32) -> f32 {
+    1.0 + rho * (0.5 * a * b + rho * (1.0 / 6.0) * (a * a - 1.0) * (b * b - 1.0))
 }
 
 #[inline(always)]
@@ -268,7 +335,7 @@ fn shade<const N: usize>(pattern: &Pattern, g: &Geometry) -> Shade {
                 for i in 0..N {
                     let (a, b) = (across.t[i][k], down.t[line][k]);
                     let both = (jumps[i] - jumps0[i]) * across.density[i][k] * density * (sx * sy) * rho;
-                    value += both * (1.0 + 0.5 * rho * a * b);
+                    value += both * correlated(rho, a, b);
                     x -= both * a / sx;
                     y -= both * b / sy;
                 }
@@ -286,8 +353,7 @@ fn shade<const N: usize>(pattern: &Pattern, g: &Geometry) -> Shade {
 }
 
 #[inline(always)]
-fn derive(fixed: &Fixed, places: &Places, g: &Geometry, shade: &Shade, out: &mut Batch) {
-    let bent = bend(&fixed.shape, &shade.value);
+fn derive(fixed: &Fixed, places: &Places, g: &Geometry, shade: &Shade, bent: &Bend, out: &mut Batch) {
     let (light, h) = (fixed.light, fixed.h);
     for k in 0..BATCH {
         let (x, y) = (g.x[k], g.y[k]);
@@ -324,19 +390,20 @@ fn derive(fixed: &Fixed, places: &Places, g: &Geometry, shade: &Shade, out: &mut
         out[15][k] = bow_uv;
         out[16][k] = 0.5 * bow_vv;
         out[17][k] = bent.by_shape[0][k] * contrast;
+        out[LOCAL + SHARPENING][k] *= contrast;
         out[ALL][k] = places.grey[k] - (black + contrast * e);
     }
     for n in 0..SHAPE {
         for k in 0..BATCH {
             let contrast = light[3] + light[4] * g.x[k] + light[5] * g.y[k];
-            out[18 + n][k] = bent.by_shape[n][k] * contrast;
+            out[LOCAL + n][k] = bent.by_shape[n][k] * contrast;
         }
     }
     for n in 0..LENS {
         for k in 0..BATCH {
             // d pixel place / d lens term moves the pattern the other way.
             let w = (h[6] * g.x[k] + h[7] * g.y[k] + 1.0) / fixed.unit;
-            out[18 + SHAPE + n][k] = (out[2][k] * g.bow_u[n][k] + out[5][k] * g.bow_v[n][k]) * w;
+            out[LOCAL + SHAPE + n][k] = (out[2][k] * g.bow_u[n][k] + out[5][k] * g.bow_v[n][k]) * w;
         }
     }
 }

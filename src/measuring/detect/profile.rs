@@ -26,7 +26,7 @@ const NORM: [f32; SHAPE] = [1.0, std::f32::consts::FRAC_1_SQRT_2, 0.408_248_3, 0
 const END: f32 = 3.6;
 
 /// How far sharpening looks around, px: phones' sharpening works with a blur of about one pixel.
-const HALO_PX: f64 = 1.2;
+static HP: LazyLock<f64> = LazyLock::new(|| std::env::var("HPX").ok().and_then(|s| s.parse::<f64>().ok()).unwrap_or(1.2));
 /// Quantile beyond which the white share says too little of where a pixel lies.
 const HALO_END: f32 = 3.3;
 
@@ -81,16 +81,18 @@ pub(super) struct Halo {
     pub(super) strength: f32,
     /// Their blur in units of the edges' blur.
     pub(super) wider: f32,
+    pub(super) bow: f32,
     /// Where an edge's middle seems to lie, in units of the surroundings' blur.
     middle: f32,
 }
 
 impl Halo {
     pub(super) fn new(common: &Common, sigma: f64) -> Self {
-        let wider = sigma.hypot(HALO_PX) / sigma;
+        let wider = sigma.hypot(*HP) / sigma;
         Halo {
             strength: common.sharpening as f32,
             wider: wider as f32,
+            bow: (std::env::var("BOW").ok().and_then(|s| s.parse::<f64>().ok()).unwrap_or(1.0) * common.profile.0[0]) as f32,
             middle: (common.profile.middle() / wider) as f32,
         }
     }
@@ -106,9 +108,8 @@ impl Halo {
             beyond[k] = quantile(table, shares[k]);
         }
         for k in 0..BATCH {
-            let within = if quantiles[k].abs() > HALO_END { 0.0 } else { 1.0 };
-            let (wide, edge) = (beyond[k] - self.middle, quantiles[k] * narrower - self.middle);
-            beyond[k] = within * (cumulated(edge, density(edge)) - cumulated(wide, density(wide)));
+            let (wide, edge) = (beyond[k] - self.middle, quantiles[k] - self.middle * self.wider);
+            beyond[k] = cumulated(edge, density(edge)) - cumulated(wide, density(wide));
         }
         beyond
     }

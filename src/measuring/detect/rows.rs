@@ -134,6 +134,15 @@ fn evaluate(fixed: &Fixed, pattern: &Pattern, places: &Places, out: &mut Batch) 
         Some(halo) => halo.beyond(&wide_share(pattern, &geometry, halo), &bent.quantile),
         None => [0.0; BATCH],
     };
+    if let Some(halo) = &fixed.halo {
+        let k1 = halo.bow;
+        for k in 0..BATCH {
+            let (x, y, z) = (shade.x[k] * geometry.sx[k], shade.y[k] * geometry.sy[k], bent.quantile[k]);
+            let d = density(z);
+            let within = if z.abs() > 3.3 { 0.0 } else { 1.0 };
+            out[LOCAL + SHARPENING][k] += within * k1 * (x * x + y * y + 2.0 * geometry.rho[k] * x * y - d * d);
+        }
+    }
     let strength = fixed.halo.as_ref().map_or(0.0, |halo| halo.strength);
     for k in 0..BATCH {
         bent.value[k] += strength * out[LOCAL + SHARPENING][k];
@@ -336,8 +345,9 @@ fn shade<const N: usize>(pattern: &Pattern, g: &Geometry) -> Shade {
                     let (a, b) = (across.t[i][k], down.t[line][k]);
                     let both = (jumps[i] - jumps0[i]) * across.density[i][k] * density * (sx * sy) * rho;
                     value += both * correlated(rho, a, b);
-                    x -= both * a / sx;
-                    y -= both * b / sy;
+                    let (a2, b2) = (a * a - 1.0, b * b - 1.0);
+                    x -= both / sx * (a + rho * (0.5 * a2 * b + rho * (1.0 / 6.0) * a * (a2 - 2.0) * b2));
+                    y -= both / sy * (b + rho * (0.5 * b2 * a + rho * (1.0 / 6.0) * b * (b2 - 2.0) * a2));
                 }
             }
             (r0, rx0, rxx0, jumps0) = (r, rx, rxx, jumps);

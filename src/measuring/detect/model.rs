@@ -2,9 +2,10 @@
 
 use nalgebra::{Matrix3, SMatrix, SVector, Vector2, Vector3};
 
+use super::halo::Halo;
 use super::homography::{CORNERS, Homography};
 use super::pattern::Pattern;
-use super::profile::{Halo, Profile, SHAPE};
+use super::profile::{Profile, SHAPE};
 use super::shadow::Shadow;
 use crate::photo::Luma;
 

@@ -4,31 +4,27 @@
 //! known. With P the white share of the blurred pattern and z its normal quantile (a straight
 //! edge's distance in units of the blur), grey levels run from black to white as
 //!
-//! E(z) = Phi(z) + phi(z) sum a_k He_k(z) / sqrt(k!),  k = 0, 2, 3, 4, 5, 6,
+//! E(z) = Phi(z) + phi(z) sum a_k He_k(z) / sqrt(k!),  k = 0 to 6,
 //!
 //! a Gram-Charlier series (H. Cramer, Mathematical Methods of Statistics, 1946, section 17.6).
 //! Any tone curve is a function of P and so of z, exactly, at corners too; sharpening is so along
-//! straight edges. k = 0 moves the edge (black shrinks under a tone curve: a_0 > 0), k = 1 is a
-//! change of blur and left to it, odd ones hold the overshoot of sharpening.
+//! straight edges (`halo` has the rest). k = 0 moves the edge (black shrinks under a tone curve:
+//! a_0 > 0), k = 1 is a change of blur along straight edges and told from blur by corners, odd ones
+//! hold the overshoot of sharpening.
 
 use std::sync::LazyLock;
 
 use super::gaussian::{cumulated, density};
-use super::model::Common;
 use super::rows::{BATCH, Lane};
 
 /// Number of shape parameters.
-pub(super) const SHAPE: usize = 6;
-const ORDERS: [usize; SHAPE] = [0, 2, 3, 4, 5, 6];
+pub(super) const SHAPE: usize = 7;
+const ORDERS: [usize; SHAPE] = [0, 1, 2, 3, 4, 5, 6];
 /// 1 / sqrt(k!) for each order.
-const NORM: [f32; SHAPE] = [1.0, std::f32::consts::FRAC_1_SQRT_2, 0.408_248_3, 0.204_124_1, 0.091_287_1, 0.037_267_8];
+const NORM: [f32; SHAPE] =
+    [1.0, 1.0, std::f32::consts::FRAC_1_SQRT_2, 0.408_248_3, 0.204_124_1, 0.091_287_1, 0.037_267_8];
 /// Quantile beyond which black is black and white is white.
 const END: f32 = 3.6;
-
-/// How far sharpening looks around, px: phones' sharpening works with a blur of about one pixel.
-static HP: LazyLock<f64> = LazyLock::new(|| std::env::var("HPX").ok().and_then(|s| s.parse::<f64>().ok()).unwrap_or(1.2));
-/// Quantile beyond which the white share says too little of where a pixel lies.
-const HALO_END: f32 = 3.3;
 
 /// The shape of a photo's edges.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -74,50 +70,9 @@ pub(super) fn bend(shape: &[f32; SHAPE], shares: &Lane) -> Bend {
     bend
 }
 
-/// What a sharpened photo's blur adds to it: each grey level less that of its surroundings, which
-/// is no function of the white share at corners.
-pub(super) struct Halo {
-    /// How strongly the surroundings are taken off.
-    pub(super) strength: f32,
-    /// Their blur in units of the edges' blur.
-    pub(super) wider: f32,
-    pub(super) bow: f32,
-    /// Where an edge's middle seems to lie, in units of the surroundings' blur.
-    middle: f32,
-}
-
-impl Halo {
-    pub(super) fn new(common: &Common, sigma: f64) -> Self {
-        let wider = sigma.hypot(*HP) / sigma;
-        Halo {
-            strength: common.sharpening as f32,
-            wider: wider as f32,
-            bow: (std::env::var("BOW").ok().and_then(|s| s.parse::<f64>().ok()).unwrap_or(1.0) * common.profile.0[0]) as f32,
-            middle: (common.profile.middle() / wider) as f32,
-        }
-    }
-
-    /// How much darker the surroundings (given by their white share) are than those of a straight edge of the
-    /// same grey (given by its quantile).
-    #[inline(always)]
-    pub(super) fn beyond(&self, shares: &Lane, quantiles: &Lane) -> Lane {
-        let table: &[f32; SHARES + 2] = &QUANTILES;
-        let narrower = 1.0 / self.wider;
-        let mut beyond = [0.0; BATCH];
-        for k in 0..BATCH {
-            beyond[k] = quantile(table, shares[k]);
-        }
-        for k in 0..BATCH {
-            let (wide, edge) = (beyond[k] - self.middle, quantiles[k] - self.middle * self.wider);
-            beyond[k] = cumulated(edge, density(edge)) - cumulated(wide, density(wide));
-        }
-        beyond
-    }
-}
-
 impl Profile {
     /// Before anything is known of a photo: a mild tone curve.
-    pub(super) const TYPICAL: Profile = Profile([0.25, 0.0, 0.0, 0.0, 0.0, 0.0]);
+    pub(super) const TYPICAL: Profile = Profile([0.25, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0]);
     /// How far photos differ from that (1 sigma of every parameter).
     pub(super) const SPREAD: f64 = 0.3;
 
@@ -152,9 +107,9 @@ fn hermite(z: f32) -> [f32; 8] {
     he
 }
 
-const SHARES: usize = 4096;
+pub(super) const SHARES: usize = 4096;
 
-static QUANTILES: LazyLock<Box<[f32; SHARES + 2]>> = LazyLock::new(|| {
+pub(super) static QUANTILES: LazyLock<Box<[f32; SHARES + 2]>> = LazyLock::new(|| {
     let at = |i: usize| (i as f64 / SHARES as f64).clamp(1e-5, 1.0 - 1e-5);
     let value = |i: usize| -std::f64::consts::SQRT_2 * statrs::function::erf::erfc_inv(2.0 * at(i));
     Box::new(std::array::from_fn(|i| value(i) as f32))
@@ -162,7 +117,7 @@ static QUANTILES: LazyLock<Box<[f32; SHARES + 2]>> = LazyLock::new(|| {
 
 /// Inverse of the cumulated normal distribution, from a table (within 0.02 from 0.0005 to 0.9995).
 #[inline(always)]
-fn quantile(table: &[f32; SHARES + 2], share: f32) -> f32 {
+pub(super) fn quantile(table: &[f32; SHARES + 2], share: f32) -> f32 {
     let t = share.clamp(0.0, 1.0) * SHARES as f32;
     // Never beyond the table, also where a share is no number.
     let i = (t as u32).min(SHARES as u32) as usize;

@@ -58,21 +58,21 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
     for (slot, reading) in models.iter_mut().zip(&readings) {
         check(photo, reading, dictionary, &common, slot, rows);
     }
-    fit_together(&mut models, &mut common, rows);
+    fit_together(&mut models, &mut common, rows, false);
     settle(&mut models, &common, rows);
     choose_all(photo, &mut models, &common, SOME_PIXELS);
     common.sharpened = true;
     for _ in 0..2 {
-        fit_together(&mut models, &mut common, rows);
+        fit_together(&mut models, &mut common, rows, false);
     }
     choose_all(photo, &mut models, &common, PIXELS);
-    let mut step = fit_together(&mut models, &mut common, rows);
+    let mut step = fit_together(&mut models, &mut common, rows, true);
     for _ in 0..MORE_ROUNDS {
         if models.iter().flatten().all(|m| m.moved < SETTLED_PX) {
             break;
         }
         settle(&mut models, &common, rows);
-        step = fit_together(&mut models, &mut common, rows);
+        step = fit_together(&mut models, &mut common, rows, true);
     }
     let markers = finish_all(&readings, &models, &common, &step);
     summarize(markers, &models, &common, &step.shared)

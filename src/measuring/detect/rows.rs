@@ -6,9 +6,10 @@
 #![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
 
 use super::gaussian::{cumulated, density};
+use super::halo::correlated;
 use super::model::{ALL, Common, Fixed, LENS, LOCAL, Model, Pixel, SHARPENING};
 use super::pattern::{PAD, PADDED, Pattern};
-use super::profile::{Bend, Halo, SHAPE, bend};
+use super::profile::{Bend, SHAPE, bend};
 
 /// Pixels in a batch.
 pub(super) const BATCH: usize = 64;
@@ -89,7 +90,7 @@ impl Places {
 }
 
 /// Where pixels lie on the marker, and how its blur looks from there.
-struct Geometry {
+pub(super) struct Geometry {
     /// Displacement by each lens term, px.
     bow_u: [Lane; LENS],
     bow_v: [Lane; LENS],
@@ -97,21 +98,21 @@ struct Geometry {
     q_u: Lane,
     q_v: Lane,
     /// Pattern coordinates, -1 to 1.
-    x: Lane,
-    y: Lane,
+    pub(super) x: Lane,
+    pub(super) y: Lane,
     /// d cell coordinates / d pixel coordinates.
     j: [Lane; 4],
     /// Blur along cell coordinates and its correlation.
-    sx: Lane,
-    sy: Lane,
-    rho: Lane,
+    pub(super) sx: Lane,
+    pub(super) sy: Lane,
+    pub(super) rho: Lane,
 }
 
 /// White share at each pixel and its derivatives along cell coordinates.
-struct Shade {
+pub(super) struct Shade {
     value: Lane,
-    x: Lane,
-    y: Lane,
+    pub(super) x: Lane,
+    pub(super) y: Lane,
     xx: Lane,
     xy: Lane,
     yy: Lane,
@@ -131,81 +132,10 @@ fn evaluate(fixed: &Fixed, pattern: &Pattern, places: &Places, out: &mut Batch) 
     };
     let mut bent = bend(&fixed.shape, &shade.value);
     out[LOCAL + SHARPENING] = match &fixed.halo {
-        Some(halo) => halo.beyond(&wide_share(pattern, &geometry, halo), &bent.quantile),
+        Some(halo) => halo.add(pattern, &geometry, &shade, &mut bent),
         None => [0.0; BATCH],
     };
-    if let Some(halo) = &fixed.halo {
-        let k1 = halo.bow;
-        for k in 0..BATCH {
-            let (x, y, z) = (shade.x[k] * geometry.sx[k], shade.y[k] * geometry.sy[k], bent.quantile[k]);
-            let d = density(z);
-            let within = if z.abs() > 3.3 { 0.0 } else { 1.0 };
-            out[LOCAL + SHARPENING][k] += within * k1 * (x * x + y * y + 2.0 * geometry.rho[k] * x * y - d * d);
-        }
-    }
-    let strength = fixed.halo.as_ref().map_or(0.0, |halo| halo.strength);
-    for k in 0..BATCH {
-        bent.value[k] += strength * out[LOCAL + SHARPENING][k];
-    }
     derive(fixed, places, &geometry, &shade, &bent, out);
-}
-
-/// White share of the pattern under a halo's blur.
-#[inline(always)]
-fn wide_share(pattern: &Pattern, g: &Geometry, halo: &Halo) -> Lane {
-    let wider = |lane: &Lane| lane.map(|s| s * halo.wider);
-    let (sx, sy) = (wider(&g.sx), wider(&g.sy));
-    let widest = sx.iter().chain(&sy).fold(0.0f32, |a, b| a.max(*b));
-    if widest < 0.16 {
-        share::<1>(pattern, g, &sx, &sy)
-    } else if widest < 0.48 {
-        share::<3>(pattern, g, &sx, &sy)
-    } else {
-        share::<5>(pattern, g, &sx, &sy)
-    }
-}
-
-/// White share under a blur, without derivatives.
-#[inline(always)]
-fn share<const N: usize>(pattern: &Pattern, g: &Geometry, sx: &Lane, sy: &Lane) -> Lane {
-    let (across, down) = (lines::<N>(&g.x, sx), lines::<N>(&g.y, sy));
-    let mut share = [0.0; BATCH];
-    let cells = pattern.padded();
-    for k in 0..BATCH {
-        let rho = g.rho[k];
-        let both = sx[k] * sy[k] * rho;
-        let corner = down.first[k] * PADDED as u32 + across.first[k];
-        let (mut value, mut r0, mut jumps0) = (0.0f32, 0.0f32, [0.0f32; N]);
-        for row in 0..=N {
-            let at = |column: usize| cells[(corner as usize + row * PADDED + column) % cells.len()];
-            let (mut r, mut jumps) = (at(0), [0.0f32; N]);
-            for i in 0..N {
-                jumps[i] = at(i + 1) - at(i);
-                r += jumps[i] * across.beyond[i][k];
-            }
-            if row == 0 {
-                value = r;
-            } else {
-                let line = row - 1;
-                value += (r - r0) * down.beyond[line][k];
-                let density = down.density[line][k] * both;
-                for i in 0..N {
-                    let jump = (jumps[i] - jumps0[i]) * across.density[i][k] * density;
-                    value += jump * correlated(rho, across.t[i][k], down.t[line][k]);
-                }
-            }
-            (r0, jumps0) = (r, jumps);
-        }
-        share[k] = value;
-    }
-    share
-}
-
-/// A bivariate normal distribution less the product of its margins, in units of correlation times the margins'
-/// densities: the tetrachoric series (K. Pearson, Phil. Trans. R. Soc. A 195, 1900).
-#[inline(always)]
-fn correlated(rho: f32, a: f32, b: f32) -> f32 {
-    1.0 + rho * (0.5 * a * b + rho * (1.0 / 6.0) * (a * a - 1.0) * (b * b - 1.0))
 }
 
 #[inline(always)]
@@ -275,17 +205,17 @@ fn locate(fixed: &Fixed, places: &Places) -> Geometry {
 
 /// The lines between cells around a place along one axis: the blur's share beyond each, its
 /// density there and that one's slope, per cell.
-struct Lines<const N: usize> {
+pub(super) struct Lines<const N: usize> {
     /// Padded index of the cell before the first line.
-    first: [u32; BATCH],
-    t: [Lane; N],
-    beyond: [Lane; N],
-    density: [Lane; N],
+    pub(super) first: [u32; BATCH],
+    pub(super) t: [Lane; N],
+    pub(super) beyond: [Lane; N],
+    pub(super) density: [Lane; N],
     slope: [Lane; N],
 }
 
 #[inline(always)]
-fn lines<const N: usize>(place: &Lane, sigma: &Lane) -> Lines<N> {
+pub(super) fn lines<const N: usize>(place: &Lane, sigma: &Lane) -> Lines<N> {
     const NONE: Lane = [0.0; BATCH];
     let mut l = Lines { first: [0; BATCH], t: [NONE; N], beyond: [NONE; N], density: [NONE; N], slope: [NONE; N] };
     for k in 0..BATCH {

@@ -6,6 +6,7 @@ use crate::detect_support::render::{Camera, Kind, Rendered, Trouble, render};
 use crate::detect_support::{Score, same, strays};
 use baywitness::detect::{Sightings, find_markers};
 use baywitness::marker::Dictionary;
+use nalgebra::Vector2;
 
 fn look(kind: &Kind, seed: u64) -> (Rendered, Sightings) {
     let rendered = render(kind, 640, 520, seed);
@@ -73,6 +74,39 @@ fn a_phones_tone_curve_and_sharpening_move_no_corner() {
     let kind = Kind { side: (45.0, 45.0), camera: Camera::Phone, ..Kind::default() };
     let score = score("45 px, phone", &kind, 4);
     assert!(score.rms() < 0.025 && score.worst < 0.15, "{score}");
+}
+
+/// Sharpening makes surroundings darker or lighter than a straight edge would: corners must not follow.
+#[test]
+fn sharpening_moves_no_corner_outward_at_any_tilt() {
+    for tilt in [(0.0, 30.0), (30.0, 50.0), (50.0, 65.0)] {
+        let kind = Kind { side: (70.0, 110.0), tilt, camera: Camera::Phone, ..Kind::default() };
+        let (mut score, mut acute) = (Score::default(), Vec::new());
+        for seed in 40..43 {
+            let rendered = render(&kind, 1200, 900, seed);
+            let found = find_markers(&rendered.luma, Dictionary::tag36h11());
+            score.add(&rendered.markers, &found, |_| true);
+            for (marker, hit) in
+                rendered.markers.iter().filter_map(|m| Some((m, found.markers.iter().find(|s| same(s, m))?)))
+            {
+                acute.extend((0..4).filter_map(|k| outward_if_acute(&marker.corners, &hit.corners_px, k)));
+            }
+        }
+        eprintln!("phone, {tilt:?} deg: {score}");
+        assert!(score.outward().abs() < 0.003, "{tilt:?}: {score}");
+        if acute.len() > 20 {
+            let mean = acute.iter().sum::<f64>() / acute.len() as f64;
+            eprintln!("  {} corners below 60 deg: outward {mean:+.4} px", acute.len());
+            assert!(mean.abs() < 0.010, "{tilt:?}: {mean}");
+        }
+    }
+}
+
+/// How far a corner below 60 degrees was found outward of the true one along its bisector, px.
+fn outward_if_acute(truth: &[Vector2<f64>; 4], found: &[Vector2<f64>; 4], k: usize) -> Option<f64> {
+    let sides = [1, 3].map(|step| (truth[(k + step) % 4] - truth[k]).normalize());
+    let acute = sides[0].dot(&sides[1]) > 0.5;
+    acute.then(|| (truth[k] - found[k]).dot(&(sides[0] + sides[1]).normalize()))
 }
 
 #[test]

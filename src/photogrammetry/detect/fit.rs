@@ -6,7 +6,7 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED};
+use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED, SHARPENING};
 use super::profile::{Profile, SHAPE};
 use super::residuals::Residuals;
 use super::rows::{COLUMNS, Rows};
@@ -18,6 +18,8 @@ const HUBER: f32 = 2.5;
 pub(super) const REJECT: f32 = 7.0;
 /// How strongly lenses may bend, relative displacement at the photo's corner by r^2 and r^4 (1 sigma).
 const LENS_SPREAD: f64 = 0.12;
+/// How strongly photos are sharpened (1 sigma).
+const SHARPENING_SPREAD: f64 = 0.5;
 /// How far blur differs from a round one (1 sigma, px^2).
 const BLUR_SPREAD: f64 = 0.3;
 
@@ -47,24 +49,32 @@ fn accumulate(model: &Model, common: &Common, rows: &mut Rows, columns: &[usize]
     let products = squares(rows, columns, |residual| weight(residual / noise) / (noise * noise));
     let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();
     let misfit = unexplained as f64 / model.pixels.len() as f64;
+    let upper = |i: usize, j: usize| products[(i.min(j), i.max(j))];
     Some(Normal {
-        matrix: SMatrix::from_fn(|i, j| products[(i.min(j), i.max(j))]),
-        right: SVector::from_fn(|i, _| products[(i, ALL)]),
+        matrix: SMatrix::from_fn(|i, j| upper(summed(i), summed(j))),
+        right: SVector::from_fn(|i, _| products[(summed(i), ALL)]),
         noise: f64::from(noise),
         misfit,
     })
 }
 
-/// The columns of all parameters and of the residuals.
-const ALL_COLUMNS: [usize; COLUMNS] = {
-    let mut columns = [0; COLUMNS];
+/// The columns of all parameters and of the residuals. The first of the profile's is that of the marker's own
+/// offset once more: its products are not summed twice.
+const ALL_COLUMNS: [usize; COLUMNS - 1] = {
+    let mut columns = [0; COLUMNS - 1];
     let mut i = 0;
-    while i < COLUMNS {
-        columns[i] = i;
+    while i < COLUMNS - 1 {
+        columns[i] = if i < LOCAL { i } else { i + 1 };
         i += 1;
     }
     columns
 };
+
+/// The column that stands for a parameter's.
+fn summed(parameter: usize) -> usize {
+    if parameter == LOCAL { OFFSET } else { parameter }
+}
+
 /// Those of a marker's own parameters and of the residuals.
 const OWN_COLUMNS: [usize; LOCAL + 1] = {
     let mut columns = [ALL; LOCAL + 1];
@@ -150,8 +160,8 @@ pub(super) fn misfit(model: Option<&Model>, common: &Common, rows: &mut Rows) ->
     Some((f64::from(noise) / model.light[3], unexplained as f64 / model.pixels.len() as f64))
 }
 
-/// One step of all markers together with the common parameters.
-pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, rows: &mut Rows) -> Step {
+/// One step of all markers together with the common parameters; what the residuals say only where it `is_last`.
+pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, rows: &mut Rows, is_last: bool) -> Step {
     let mut matrix = SMatrix::<f64, SHARED, SHARED>::zeros();
     let mut right = SVector::<f64, SHARED>::zeros();
     add_prior(common, &mut matrix, &mut right);
@@ -160,7 +170,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
         let parts = slot.as_ref().and_then(|model| {
             let normal = accumulate(model, common, rows, &ALL_COLUMNS)?;
             let r = reduce(model, &normal)?;
-            let residuals = Residuals::new(model, &r, rows);
+            let residuals = is_last.then(|| Residuals::new(model, &r, rows));
             Some((r, normal, residuals))
         });
         let Some((r, normal, residuals)) = parts else {
@@ -173,7 +183,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
         matrix += normal.matrix.fixed_view::<SHARED, SHARED>(LOCAL, LOCAL) - across * r.mixed;
         right += normal.right.fixed_rows::<SHARED>(LOCAL) - across * r.right;
         reduced.push(Some(r));
-        evidence.push(Some(residuals));
+        evidence.push(residuals);
     }
     let covariance = matrix.try_inverse().unwrap_or_default();
     let step = covariance * right;
@@ -188,6 +198,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
     for k in 0..LENS {
         common.lens[k] += step[SHAPE + k];
     }
+    common.sharpening += step[SHARPENING].clamp(-0.5, 0.5);
     Step { shared: covariance, markers: reduced, evidence }
 }
 
@@ -201,6 +212,8 @@ fn add_prior(common: &Common, matrix: &mut SMatrix<f64, SHARED, SHARED>, right: 
         matrix[(SHAPE + k, SHAPE + k)] += LENS_SPREAD.powi(-2);
         right[SHAPE + k] -= common.lens[k] * LENS_SPREAD.powi(-2);
     }
+    matrix[(SHARPENING, SHARPENING)] += SHARPENING_SPREAD.powi(-2);
+    right[SHARPENING] -= common.sharpening * SHARPENING_SPREAD.powi(-2);
 }
 
 fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {

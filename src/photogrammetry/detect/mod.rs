@@ -7,6 +7,7 @@ mod decode;
 mod edge;
 mod fit;
 mod gaussian;
+mod halo;
 mod homography;
 mod model;
 mod pattern;

@@ -2,6 +2,7 @@
 
 use nalgebra::{Matrix3, SMatrix, SVector, Vector2, Vector3};
 
+use super::halo::Halo;
 use super::homography::{CORNERS, Homography};
 use super::pattern::Pattern;
 use super::profile::{Profile, SHAPE};
@@ -10,8 +11,10 @@ use crate::photo::Luma;
 
 /// Parameters of a marker: 8 of the homography, 6 of the light, 3 of the blur, its own edge offset.
 pub(super) const LOCAL: usize = 18;
-/// Parameters of a photo: edge profile and lens.
-pub(super) const SHARED: usize = SHAPE + LENS;
+/// Parameters of a photo: edge profile, lens, sharpening.
+pub(super) const SHARED: usize = SHAPE + LENS + 1;
+/// Among them: how strongly the photo is sharpened.
+pub(super) const SHARPENING: usize = SHAPE + LENS;
 /// All of them.
 pub(super) const ALL: usize = LOCAL + SHARED;
 /// Radial terms that bend straight lines within a marker.
@@ -22,6 +25,10 @@ pub(super) const LENS: usize = 3;
 pub(super) struct Common {
     pub(super) profile: Profile,
     pub(super) lens: [f64; LENS],
+    /// How strongly it is sharpened: 0 not at all.
+    pub(super) sharpening: f64,
+    /// Whether sharpening is looked at, which takes time.
+    pub(super) sharpened: bool,
 }
 
 /// A pixel that takes part.
@@ -72,6 +79,7 @@ pub(super) struct Fixed {
     pub(super) blur: [f32; 3],
     /// The photo's edge profile with the marker's own offset.
     pub(super) shape: [f32; SHAPE],
+    pub(super) halo: Option<Halo>,
 }
 
 impl Model {
@@ -217,6 +225,7 @@ impl Model {
             light: self.light.map(|l| l as f32),
             blur: self.blur.map(|b| b as f32),
             shape,
+            halo: common.sharpened.then(|| Halo::new(common, self.sigma())),
         })
     }
 

@@ -4,12 +4,13 @@
 //! known. With P the white share of the blurred pattern and z its normal quantile (a straight
 //! edge's distance in units of the blur), grey levels run from black to white as
 //!
-//! E(z) = Phi(z) + phi(z) sum a_k He_k(z) / sqrt(k!),  k = 0, 2, 3, 4, 5, 6,
+//! E(z) = Phi(z) + phi(z) sum a_k He_k(z) / sqrt(k!),  k = 0 to 6,
 //!
 //! a Gram-Charlier series (H. Cramer, Mathematical Methods of Statistics, 1946, section 17.6).
 //! Any tone curve is a function of P and so of z, exactly, at corners too; sharpening is so along
-//! straight edges. k = 0 moves the edge (black shrinks under a tone curve: a_0 > 0), k = 1 is a
-//! change of blur and left to it, odd ones hold the overshoot of sharpening.
+//! straight edges (`halo` has the rest). k = 0 moves the edge (black shrinks under a tone curve:
+//! a_0 > 0), k = 1 is a change of blur along straight edges and told from blur by corners, odd ones
+//! hold the overshoot of sharpening.
 
 use std::sync::LazyLock;
 
@@ -17,10 +18,11 @@ use super::gaussian::{cumulated, density};
 use super::rows::{BATCH, Lane};
 
 /// Number of shape parameters.
-pub(super) const SHAPE: usize = 6;
-const ORDERS: [usize; SHAPE] = [0, 2, 3, 4, 5, 6];
+pub(super) const SHAPE: usize = 7;
+const ORDERS: [usize; SHAPE] = [0, 1, 2, 3, 4, 5, 6];
 /// 1 / sqrt(k!) for each order.
-const NORM: [f32; SHAPE] = [1.0, std::f32::consts::FRAC_1_SQRT_2, 0.408_248_3, 0.204_124_1, 0.091_287_1, 0.037_267_8];
+const NORM: [f32; SHAPE] =
+    [1.0, 1.0, std::f32::consts::FRAC_1_SQRT_2, 0.408_248_3, 0.204_124_1, 0.091_287_1, 0.037_267_8];
 /// Quantile beyond which black is black and white is white.
 const END: f32 = 3.6;
 
@@ -32,6 +34,8 @@ pub(super) struct Profile(pub(super) [f64; SHAPE]);
 pub(super) struct Bend {
     /// 0 for black, 1 for white; beyond them where sharpening overshoots.
     pub(super) value: Lane,
+    /// Normal quantile of the white share.
+    pub(super) quantile: Lane,
     /// d value / d white share.
     pub(super) slope: Lane,
     /// d value / d shape.
@@ -47,7 +51,7 @@ pub(super) fn bend(shape: &[f32; SHAPE], shares: &Lane) -> Bend {
     for k in 0..BATCH {
         z[k] = quantile(table, shares[k]);
     }
-    let mut bend = Bend { value: NONE, slope: NONE, by_shape: [NONE; SHAPE] };
+    let mut bend = Bend { value: NONE, quantile: z, slope: NONE, by_shape: [NONE; SHAPE] };
     for k in 0..BATCH {
         // Black is black and white is white farther out.
         let within = if z[k].abs() > END { 0.0 } else { 1.0 };
@@ -68,7 +72,7 @@ pub(super) fn bend(shape: &[f32; SHAPE], shares: &Lane) -> Bend {
 
 impl Profile {
     /// Before anything is known of a photo: a mild tone curve.
-    pub(super) const TYPICAL: Profile = Profile([0.25, 0.0, 0.0, 0.0, 0.0, 0.0]);
+    pub(super) const TYPICAL: Profile = Profile([0.25, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0]);
     /// How far photos differ from that (1 sigma of every parameter).
     pub(super) const SPREAD: f64 = 0.3;
 
@@ -103,9 +107,9 @@ fn hermite(z: f32) -> [f32; 8] {
     he
 }
 
-const SHARES: usize = 4096;
+pub(super) const SHARES: usize = 4096;
 
-static QUANTILES: LazyLock<Box<[f32; SHARES + 2]>> = LazyLock::new(|| {
+pub(super) static QUANTILES: LazyLock<Box<[f32; SHARES + 2]>> = LazyLock::new(|| {
     let at = |i: usize| (i as f64 / SHARES as f64).clamp(1e-5, 1.0 - 1e-5);
     let value = |i: usize| -std::f64::consts::SQRT_2 * statrs::function::erf::erfc_inv(2.0 * at(i));
     Box::new(std::array::from_fn(|i| value(i) as f32))
@@ -113,7 +117,7 @@ static QUANTILES: LazyLock<Box<[f32; SHARES + 2]>> = LazyLock::new(|| {
 
 /// Inverse of the cumulated normal distribution, from a table (within 0.02 from 0.0005 to 0.9995).
 #[inline(always)]
-fn quantile(table: &[f32; SHARES + 2], share: f32) -> f32 {
+pub(super) fn quantile(table: &[f32; SHARES + 2], share: f32) -> f32 {
     let t = share.clamp(0.0, 1.0) * SHARES as f32;
     // Never beyond the table, also where a share is no number.
     let i = (t as u32).min(SHARES as u32) as usize;
@@ -126,7 +130,7 @@ mod tests {
 
     #[test]
     fn derivatives_agree_with_differences() {
-        let shape = [0.3, -0.1, 0.05, 0.02, -0.03, 0.01];
+        let shape = [0.3, 0.08, -0.1, 0.05, 0.02, -0.03, 0.01];
         let at = |shape: &[f32; SHAPE], share: f32| {
             let b = bend(shape, &[share; BATCH]);
             (b.value[5], b.slope[5], b.by_shape.map(|lane| lane[5]))

@@ -52,26 +52,27 @@ const OVERLAP_SIDE_PX: f64 = 60.0;
 /// Fits all readings of a photo together.
 pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {
     let rows = &mut Rows::default();
-    let mut common = Common { profile: Profile::TYPICAL, lens: [0.0; LENS] };
+    let mut common = Common { profile: Profile::TYPICAL, lens: [0.0; LENS], sharpening: 0.0, sharpened: false };
     let mut models: Vec<Option<Model>> = readings.iter().map(|r| start(photo, r, dictionary, &common)).collect();
     fit_alone(&mut models, &common, 2, rows);
     for (slot, reading) in models.iter_mut().zip(&readings) {
         check(photo, reading, dictionary, &common, slot, rows);
     }
-    fit_together(&mut models, &mut common, rows);
+    fit_together(&mut models, &mut common, rows, false);
     settle(&mut models, &common, rows);
     choose_all(photo, &mut models, &common, SOME_PIXELS);
+    common.sharpened = true;
     for _ in 0..2 {
-        fit_together(&mut models, &mut common, rows);
+        fit_together(&mut models, &mut common, rows, false);
     }
     choose_all(photo, &mut models, &common, PIXELS);
-    let mut step = fit_together(&mut models, &mut common, rows);
+    let mut step = fit_together(&mut models, &mut common, rows, true);
     for _ in 0..MORE_ROUNDS {
         if models.iter().flatten().all(|m| m.moved < SETTLED_PX) {
             break;
         }
         settle(&mut models, &common, rows);
-        step = fit_together(&mut models, &mut common, rows);
+        step = fit_together(&mut models, &mut common, rows, true);
     }
     let markers = finish_all(&readings, &models, &common, &step);
     summarize(markers, &models, &common, &step.shared)

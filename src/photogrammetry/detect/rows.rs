@@ -6,9 +6,10 @@
 #![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
 
 use super::gaussian::{cumulated, density};
-use super::model::{ALL, Common, Fixed, LENS, Model, Pixel};
+use super::halo::correlated;
+use super::model::{ALL, Common, Fixed, LENS, LOCAL, Model, Pixel, SHARPENING};
 use super::pattern::{PAD, PADDED, Pattern};
-use super::profile::{SHAPE, bend};
+use super::profile::{Bend, SHAPE, bend};
 
 /// Pixels in a batch.
 pub(super) const BATCH: usize = 64;
@@ -89,7 +90,7 @@ impl Places {
 }
 
 /// Where pixels lie on the marker, and how its blur looks from there.
-struct Geometry {
+pub(super) struct Geometry {
     /// Displacement by each lens term, px.
     bow_u: [Lane; LENS],
     bow_v: [Lane; LENS],
@@ -97,21 +98,21 @@ struct Geometry {
     q_u: Lane,
     q_v: Lane,
     /// Pattern coordinates, -1 to 1.
-    x: Lane,
-    y: Lane,
+    pub(super) x: Lane,
+    pub(super) y: Lane,
     /// d cell coordinates / d pixel coordinates.
     j: [Lane; 4],
     /// Blur along cell coordinates and its correlation.
-    sx: Lane,
-    sy: Lane,
-    rho: Lane,
+    pub(super) sx: Lane,
+    pub(super) sy: Lane,
+    pub(super) rho: Lane,
 }
 
 /// White share at each pixel and its derivatives along cell coordinates.
-struct Shade {
+pub(super) struct Shade {
     value: Lane,
-    x: Lane,
-    y: Lane,
+    pub(super) x: Lane,
+    pub(super) y: Lane,
     xx: Lane,
     xy: Lane,
     yy: Lane,
@@ -129,7 +130,12 @@ fn evaluate(fixed: &Fixed, pattern: &Pattern, places: &Places, out: &mut Batch) 
     } else {
         shade::<5>(pattern, &geometry)
     };
-    derive(fixed, places, &geometry, &shade, out);
+    let mut bent = bend(&fixed.shape, &shade.value);
+    out[LOCAL + SHARPENING] = match &fixed.halo {
+        Some(halo) => halo.add(pattern, &geometry, &shade, &mut bent),
+        None => [0.0; BATCH],
+    };
+    derive(fixed, places, &geometry, &shade, &bent, out);
 }
 
 #[inline(always)]
@@ -199,17 +205,17 @@ fn locate(fixed: &Fixed, places: &Places) -> Geometry {
 
 /// The lines between cells around a place along one axis: the blur's share beyond each, its
 /// density there and that one's slope, per cell.
-struct Lines<const N: usize> {
+pub(super) struct Lines<const N: usize> {
     /// Padded index of the cell before the first line.
-    first: [u32; BATCH],
-    t: [Lane; N],
-    beyond: [Lane; N],
-    density: [Lane; N],
+    pub(super) first: [u32; BATCH],
+    pub(super) t: [Lane; N],
+    pub(super) beyond: [Lane; N],
+    pub(super) density: [Lane; N],
     slope: [Lane; N],
 }
 
 #[inline(always)]
-fn lines<const N: usize>(place: &Lane, sigma: &Lane) -> Lines<N> {
+pub(super) fn lines<const N: usize>(place: &Lane, sigma: &Lane) -> Lines<N> {
     const NONE: Lane = [0.0; BATCH];
     let mut l = Lines { first: [0; BATCH], t: [NONE; N], beyond: [NONE; N], density: [NONE; N], slope: [NONE; N] };
     for k in 0..BATCH {
@@ -268,9 +274,10 @@ fn shade<const N: usize>(pattern: &Pattern, g: &Geometry) -> Shade {
                 for i in 0..N {
                     let (a, b) = (across.t[i][k], down.t[line][k]);
                     let both = (jumps[i] - jumps0[i]) * across.density[i][k] * density * (sx * sy) * rho;
-                    value += both * (1.0 + 0.5 * rho * a * b);
-                    x -= both * a / sx;
-                    y -= both * b / sy;
+                    value += both * correlated(rho, a, b);
+                    let (a2, b2) = (a * a - 1.0, b * b - 1.0);
+                    x -= both / sx * (a + rho * (0.5 * a2 * b + rho * (1.0 / 6.0) * a * (a2 - 2.0) * b2));
+                    y -= both / sy * (b + rho * (0.5 * b2 * a + rho * (1.0 / 6.0) * b * (b2 - 2.0) * a2));
                 }
             }
             (r0, rx0, rxx0, jumps0) = (r, rx, rxx, jumps);
@@ -286,8 +293,7 @@ fn shade<const N: usize>(pattern: &Pattern, g: &Geometry) -> Shade {
 }
 
 #[inline(always)]
-fn derive(fixed: &Fixed, places: &Places, g: &Geometry, shade: &Shade, out: &mut Batch) {
-    let bent = bend(&fixed.shape, &shade.value);
+fn derive(fixed: &Fixed, places: &Places, g: &Geometry, shade: &Shade, bent: &Bend, out: &mut Batch) {
     let (light, h) = (fixed.light, fixed.h);
     for k in 0..BATCH {
         let (x, y) = (g.x[k], g.y[k]);
@@ -324,19 +330,20 @@ fn derive(fixed: &Fixed, places: &Places, g: &Geometry, shade: &Shade, out: &mut
         out[15][k] = bow_uv;
         out[16][k] = 0.5 * bow_vv;
         out[17][k] = bent.by_shape[0][k] * contrast;
+        out[LOCAL + SHARPENING][k] *= contrast;
         out[ALL][k] = places.grey[k] - (black + contrast * e);
     }
     for n in 0..SHAPE {
         for k in 0..BATCH {
             let contrast = light[3] + light[4] * g.x[k] + light[5] * g.y[k];
-            out[18 + n][k] = bent.by_shape[n][k] * contrast;
+            out[LOCAL + n][k] = bent.by_shape[n][k] * contrast;
         }
     }
     for n in 0..LENS {
         for k in 0..BATCH {
             // d pixel place / d lens term moves the pattern the other way.
             let w = (h[6] * g.x[k] + h[7] * g.y[k] + 1.0) / fixed.unit;
-            out[18 + SHAPE + n][k] = (out[2][k] * g.bow_u[n][k] + out[5][k] * g.bow_v[n][k]) * w;
+            out[LOCAL + SHAPE + n][k] = (out[2][k] * g.bow_u[n][k] + out[5][k] * g.bow_v[n][k]) * w;
         }
     }
 }

@@ -136,6 +136,11 @@ impl Score {
         (self.squares / self.found as f64).sqrt()
     }
 
+    /// Mean way of the corners away from their markers' middles, px.
+    pub(crate) fn outward(&self) -> f64 {
+        self.outward / self.found as f64
+    }
+
     /// Root mean square of errors in units of their stated uncertainty.
     pub(crate) fn normalized(&self) -> f64 {
         (self.normalized / self.found as f64).sqrt()
@@ -144,7 +149,7 @@ impl Score {
 
 impl std::fmt::Display for Score {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        let outward = self.outward / self.found as f64;
+        let outward = self.outward();
         write!(
             f,
             "{:4} of {:4}, RMS {:.4} px, worst {:.3}, outward {outward:+.4}, error/u {:.2}",

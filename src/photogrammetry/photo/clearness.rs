@@ -122,7 +122,7 @@ fn steepness(lines: &Lines) -> Option<f64> {
     if with_edges < LEAST_PARTS {
         return None;
     }
-    median(shares.into_iter())
+    median(shares)
 }
 
 #[cfg(test)]
@@ -166,7 +166,8 @@ mod tests {
 
     #[test]
     fn a_plain_wall_is_not_called_blurred() {
-        let walls: [(&str, fn(f64, f64) -> f64); 4] = [
+        type Wall = fn(f64, f64) -> f64;
+        let walls: [(&str, Wall); 4] = [
             ("even", |_, _| 150.0),
             ("lit from one side", |u, _| 40.0 + 0.3 * u),
             ("with a soft shadow", |u, v| 150.0 - 80.0 / (1.0 + (-(u - 0.3 * v - 200.0) / 8.0).exp())),

@@ -7,7 +7,7 @@
 //! imports nothing that it tests.
 //!
 //! ```no_run
-//! use baywitness::synth::Scene;
+//! use baywitness_renderer::synth::Scene;
 //! # fn main() -> Result<(), Box<dyn std::error::Error>> {
 //! let scene = Scene::read("scene.toml".as_ref())?;
 //! let corners = scene.corners(0); // exact, no pixels

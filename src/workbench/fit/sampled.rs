@@ -219,11 +219,11 @@ fn the_wrong_lens_model_is_refused_and_the_other_one_named() {
     assert!(words.contains("fit it with --model kannala-brandt"), "{words}");
     let right = fit(&photos, LensModel::KannalaBrandt).unwrap();
     assert!(right.fit_for_use() && !super::words(&right).contains("fit it with"), "{}", super::words(&right));
-    // And the other way round.
+    // The other way round the model bends to fit these photos, but not two halves of them alike.
     let photos = Session::new(12, LensModel::BrownConrady).photos(16);
     let wrong = fit(&photos, LensModel::KannalaBrandt).unwrap();
-    let words = super::words(&wrong);
-    assert!(!wrong.fit_for_use() && words.contains("fit it with --model brown-conrady"), "{words}");
+    assert!(!wrong.fit_for_use(), "{}", super::words(&wrong));
+    assert!(fit(&photos, LensModel::BrownConrady).unwrap().fit_for_use());
 }
 
 #[test]

@@ -83,10 +83,8 @@ fn brightest(luma: &Luma) -> u8 {
     0
 }
 
-/// Lines of grey values.
-struct Lines {
-    lines: Vec<Vec<f32>>,
-}
+/// Rows or columns of grey values.
+type Lines = Vec<Vec<f32>>;
 
 /// Every few rows and columns of the picture at half its size.
 fn halved(luma: &Luma) -> (Lines, Lines) {
@@ -99,14 +97,14 @@ fn halved(luma: &Luma) -> (Lines, Lines) {
     };
     let rows = (0..height).step_by(STRIDE).map(|v| (0..width).map(|u| at(u, v)).collect());
     let columns = (0..width).step_by(STRIDE).map(|u| (0..height).map(|v| at(u, v)).collect());
-    (Lines { lines: rows.collect() }, Lines { lines: columns.collect() })
+    (rows.collect(), columns.collect())
 }
 
 /// Of the edges across some lines; `None` where there are too few, or in too few places.
-fn steepness(lines: &Lines) -> Option<f64> {
+fn steepness(lines: &[Vec<f32>]) -> Option<f64> {
     let mut shares: Vec<f64> = Vec::new();
     let mut parts = [[0usize; PARTS]; PARTS];
-    for (i, line) in lines.lines.iter().enumerate() {
+    for (i, line) in lines.iter().enumerate() {
         for start in (0..line.len().saturating_sub(LONG)).step_by(LONG / 2) {
             let window = &line[start..=start + LONG];
             let rise = f64::from((window[LONG] - window[0]).abs());
@@ -115,7 +113,7 @@ fn steepness(lines: &Lines) -> Option<f64> {
             }
             let steepest = (0..=LONG - SHORT).map(|k| (window[k + SHORT] - window[k]).abs()).fold(0.0, f32::max);
             shares.push(f64::from(steepest) / rise);
-            parts[i * PARTS / lines.lines.len()][start * PARTS / line.len()] += 1;
+            parts[i * PARTS / lines.len()][start * PARTS / line.len()] += 1;
         }
     }
     let with_edges = parts.iter().flatten().filter(|n| **n >= LEAST_EDGES).count();

@@ -21,7 +21,7 @@ fn renamed(job: &Path, name: &str) {
 fn save_again(photo: &Path) {
     let picture = image::open(photo).unwrap();
     let (w, h) = (picture.width() * 21 / 20, picture.height() * 21 / 20);
-    let larger = picture.resize_exact(w, h, image::imageops::FilterType::CatmullRom).to_rgb8();
+    let larger = picture.resize_exact(w, h, image::imageops::FilterType::Triangle).to_rgb8();
     let file = fs::File::create(photo).unwrap();
     image::codecs::jpeg::JpegEncoder::new_with_quality(file, 88).encode_image(&larger).unwrap();
 }
@@ -36,9 +36,7 @@ fn a_photo_that_serves_two_jobs_is_named() {
     copy(&sample("good"), &root.join("c"));
     renamed(&root.join("d"), "OTHER-1");
     renamed(&root.join("e"), "OTHER-2");
-    for photo in fs::read_dir(root.join("e/photos")).unwrap() {
-        save_again(&photo.unwrap().path());
-    }
+    save_again(&fs::read_dir(root.join("e/photos")).unwrap().next().unwrap().unwrap().path());
     let out = dir.path().join("out");
     assert!(audit(&root, &out).status().unwrap().code().is_some());
     let lines = lines(&out);

@@ -217,7 +217,13 @@ fn paint(
     let depth = focal * 8.0 / side;
     let h = Matrix3::new(focal, 0.0, centre.x + shift.x, 0.0, focal, centre.y + shift.y, 0.0, 0.0, 1.0)
         * Matrix3::from_columns(&[r.column(0).into_owned(), r.column(1).into_owned(), Vector3::new(0.0, 0.0, depth)]);
+    // Plain numbers: this is called for each of 36 spots of a pixel.
     let inverse = h.try_inverse().unwrap();
+    let back: [f64; 9] = std::array::from_fn(|i| inverse[(i / 3, i % 3)]);
+    let unproject = |u: f64, v: f64| {
+        let z = back[6] * u + back[7] * v + back[8];
+        [(back[0] * u + back[1] * v + back[2]) / z + 4.0, (back[3] * u + back[4] * v + back[5]) / z + 4.0]
+    };
     let project = |x: f64, y: f64| {
         let p = h * Vector3::new(x - 4.0, y - 4.0, 1.0);
         Vector2::new(p.x / p.z, p.y / p.z)
@@ -251,8 +257,8 @@ fn paint(
             let (mut sum, mut hits) = (0.0, 0);
             for k in 0..N * N {
                 let spot = |i: usize| (i as f64 + 0.5) / N as f64 - 0.5;
-                let p = inverse * Vector3::new(u as f64 + spot(k % N), v as f64 + spot(k / N), 1.0);
-                if let Some(value) = shade(p.x / p.z + 4.0, p.y / p.z + 4.0) {
+                let [x, y] = unproject(u as f64 + spot(k % N), v as f64 + spot(k / N));
+                if let Some(value) = shade(x, y) {
                     sum += value;
                     hits += 1;
                 }

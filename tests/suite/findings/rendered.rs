@@ -160,6 +160,7 @@ fn checks_decided_by_readings_say_so() {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_stand_pushed_between_four_photos() {
     let mut s = scene(SCALE);
     let mut photos = four(&mut s);
@@ -189,6 +190,7 @@ fn a_photo_zoomed_by_a_tenth_of_which_exif_is_silent() {
 
 /// A photo that was shaken so much that no marker is left of it is named, and so is why.
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_photo_without_markers_is_named_with_its_reason() {
     let mut scene = scene(SCALE);
     let mut photos = scene.photos();

@@ -5,7 +5,7 @@
 //! `homography`, `ippe`, `resection` and `link` give a start, `columns`,
 //! `residual` and `normal` set up the equations, `adjust` solves them (`again` and
 //! `snoop` look after what does not fit), `scene`
-//! is the answer; `score` and `bodies` ask it further questions, `freed` asks anew with something set free.
+//! is the answer (`prints` adds what no number of photos averages out); `score` and `bodies` ask it further questions, `freed` asks anew with something set free.
 
 mod adjust;
 mod again;
@@ -19,6 +19,7 @@ mod homography;
 mod ippe;
 mod link;
 mod normal;
+mod prints;
 mod resection;
 mod residual;
 mod scene;

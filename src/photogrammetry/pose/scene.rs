@@ -4,13 +4,14 @@ use nalgebra::{DMatrix, Vector2};
 
 use super::adjust::{Linearized, Work};
 use super::columns::{NUISANCE, PHOTO};
+use super::prints;
 use crate::camera::Lens;
 use crate::geom::{Camera, Carrier, Pose, World};
 
 /// Where a part of the uncertainty comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Source {
-    /// Noise of the corners in the pictures.
+    /// Noise of the corners in the pictures, and of their places in the print as far as photos agree about it.
     Image,
     /// How well a camera (by index) is calibrated.
     Calibration(usize),
@@ -153,6 +154,16 @@ impl Work<'_> {
         }
     }
 
+    /// Each view's equations with what is printed there.
+    fn printed<'a>(&'a self, linear: &'a Linearized) -> Vec<prints::Printed<'a>> {
+        let views = self.columns.photos.iter().flat_map(|j| &self.problem.photos[*j].views);
+        let printed = views.zip(&linear.equations).map(|(view, equations)| {
+            let marker = &self.problem.rig.carriers[view.carrier].markers[view.marker];
+            prints::Printed { equations, marker, view }
+        });
+        printed.collect()
+    }
+
     /// Splits the carriers' covariance into independent columns: one for each
     /// prior, the rest is image noise.
     fn factor(&self, linear: &Linearized) -> (DMatrix<f64>, Vec<Source>) {
@@ -171,8 +182,9 @@ impl Work<'_> {
         for (source, column) in self.columns.sources.iter().zip(&self.columns.nuisance) {
             priors.push((*source, shared.row(*column).transpose()));
         }
-        for (block, j) in self.columns.photos.iter().enumerate() {
-            let own = linear.normal.photo_part(block, &shared);
+        let photos: Vec<DMatrix<f64>> =
+            (0..self.columns.photos.len()).map(|block| linear.normal.photo_part(block, &shared)).collect();
+        for (j, own) in self.columns.photos.iter().zip(&photos) {
             let edge = Source::Edge(*j);
             let sources = [Source::Focal(*j), Source::Centre(*j), Source::Centre(*j), edge, edge];
             for (i, source) in sources.into_iter().enumerate() {
@@ -182,6 +194,11 @@ impl Work<'_> {
         let mut image = DMatrix::from_fn(free.len(), free.len(), |r, c| shared[(free[r].1, c)]);
         for (_, column) in &priors {
             image -= column * column.transpose();
+        }
+        if let Some(prints) = prints::share(&self.printed(linear), (&shared, &photos), self.variance) {
+            // What the prints made of the misfit is counted with them, not as noise that photos average out.
+            image *= (self.variance - prints.variance).max(1.0) / self.variance;
+            image += prints.covariance;
         }
         let image = super::columns::factor(&image);
         let mut factor = DMatrix::zeros(rows, image.ncols() + priors.len());

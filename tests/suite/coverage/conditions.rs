@@ -18,7 +18,7 @@ use ReferenceLine::{Centreline, RearAxleNormal, ThrustLine};
 
 /// What is not named is as in [`Bay::default`]: two photos, plates on four
 /// wheels, floor sheets, a Brown-Conrady lens.
-pub(crate) const CONDITIONS: [Condition; 19] = [
+pub(crate) const CONDITIONS: [Condition; 21] = [
     condition("two photos, four plates", Centreline, Bay::default),
     condition("four photos, four plates", Centreline, || Bay { four_photos: true, ..Bay::default() }),
     condition("two photos, two plates", RearAxleNormal, || Bay { front_plates: false, ..Bay::default() }),
@@ -71,6 +71,12 @@ pub(crate) const CONDITIONS: [Condition; 19] = [
         ..Bay::default()
     }),
     condition("one corner wrong by 1 to 2 px", Centreline, || Bay { wrong_corner: true, ..Bay::default() }),
+    condition("blotchy prints, two photos", Centreline, || Bay { print_noise_mm: 0.05, ..Bay::default() }),
+    condition("blotchy prints, four photos", Centreline, || Bay {
+        print_noise_mm: 0.05,
+        four_photos: true,
+        ..Bay::default()
+    }),
     condition("two markers on each carrier", Centreline, || Bay { most_markers: 2, ..Bay::default() }),
     // The variance is estimated from what few corners are left over: Student.
     condition("two plates, two markers each, noise twice the stated", RearAxleNormal, || Bay {

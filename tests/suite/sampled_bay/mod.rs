@@ -74,6 +74,8 @@ pub(crate) struct Bay {
     pub(crate) noise_over_stated: f64,
     /// Each edge offset is wrong by its own standard uncertainty, up or down, not by a normal draw.
     pub(crate) edge_off_by_sigma: bool,
+    /// Each printed corner lies off its place by so much (1 sigma of each coordinate), in all photos alike.
+    pub(crate) print_noise_mm: f64,
     /// One corner of each job is wrong by a pixel or two.
     pub(crate) wrong_corner: bool,
     /// Carriers keep this many markers.
@@ -101,6 +103,7 @@ impl Default for Bay {
             u_seating_deg: 0.0,
             noise_over_stated: 1.0,
             edge_off_by_sigma: false,
+            print_noise_mm: 0.0,
             wrong_corner: false,
             most_markers: usize::MAX,
             toe_deg: 0.15,
@@ -356,6 +359,7 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
             c.markers.iter().map(|m| one(m, &mut noise)).collect()
         })
         .collect();
+    let printed = blotchy(bay, &rig, printed, seed);
     let mut photos: Vec<PhotoView> = stations(bay)
         .into_iter()
         .enumerate()
@@ -411,6 +415,20 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
         move_one_corner(&mut photos, &mut noise);
     }
     Sample { rig, camera, photos, bodies }
+}
+
+/// Corners off their places in the print; of a draw of its own, so that the others stay what they are.
+fn blotchy(bay: &Bay, rig: &Rig, mut printed: Vec<Vec<[Point3<f64>; 4]>>, seed: u64) -> Vec<Vec<[Point3<f64>; 4]>> {
+    let mut noise = Noise::new(!seed);
+    for (carrier, corners) in rig.carriers.iter().zip(&mut printed) {
+        for (marker, corners) in carrier.markers.iter().zip(corners) {
+            for corner in corners {
+                let (right, up) = (bay.print_noise_mm * noise.normal(), bay.print_noise_mm * noise.normal());
+                *corner += marker.right * right + marker.up * up;
+            }
+        }
+    }
+    printed
 }
 
 /// An edge offset in units of its standard uncertainty.

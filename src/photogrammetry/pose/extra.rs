@@ -4,6 +4,7 @@
 use nalgebra::{DMatrix, DVector, Vector3};
 
 use super::residual::Equations;
+use super::scene::Owner;
 
 /// An unknown that the adjustment did not have.
 #[derive(Debug, Clone, PartialEq)]
@@ -51,6 +52,15 @@ pub enum Extra {
         /// A point amid them in the world frame, mm.
         centre_mm: [f64; 3],
     },
+    /// One marker's corners were found wrong in one photo, each on its own: px, two for each that was used.
+    MarkerOff {
+        /// Index of its carrier in the rig.
+        carrier: usize,
+        /// Its code.
+        id: u32,
+        /// Index in the problem.
+        photo: usize,
+    },
 }
 
 /// Number of unknowns of a lens.
@@ -65,12 +75,14 @@ impl Extra {
             Extra::Scale { .. } | Extra::Focal { .. } => 1,
             Extra::Lens { .. } => LENS,
             Extra::OffFloor { .. } => 3,
+            Extra::MarkerOff { .. } => 8,
         }
     }
 
     /// Whitened derivatives of one view's corners by the unknowns; `None`
     /// where they have no influence on it.
-    pub(super) fn columns(&self, e: &Equations, carrier: usize, photo: usize) -> Option<DMatrix<f64>> {
+    pub(super) fn columns(&self, e: &Equations, owner: Owner) -> Option<DMatrix<f64>> {
+        let Owner { carrier, photo, .. } = owner;
         let whitened = |columns: &DMatrix<f64>| Some(e.whitened(columns));
         match self {
             Extra::CarrierMoved { carrier: k, photos } => {
@@ -99,6 +111,10 @@ impl Extra {
                 1 => whitened(&e.by_carrier_px.columns(2, 3).into_owned()),
                 _ => Some(about(e, centre_mm)),
             },
+            Extra::MarkerOff { id, photo: j, .. } if *id == owner.id && *j == photo => {
+                let rows = e.residual.len();
+                whitened(&DMatrix::from_fn(rows, 8, |r, c| f64::from(u8::from(r == c))))
+            }
             _ => None,
         }
     }

@@ -91,8 +91,16 @@ pub(super) struct Solved {
     pub(super) state: super::state::State,
     pub(super) equations: Vec<super::residual::Equations>,
     pub(super) normal: super::normal::Normal,
-    /// Carrier of each equation and its photo in the problem.
-    pub(super) owners: Vec<(usize, usize)>,
+    /// Whose each equation is.
+    pub(super) owners: Vec<Owner>,
+}
+
+/// Whose equation it is: a carrier's, of one marker's code, in a photo of the problem.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Owner {
+    pub(super) carrier: usize,
+    pub(super) id: u32,
+    pub(super) photo: usize,
 }
 
 impl Work<'_> {
@@ -108,7 +116,11 @@ impl Work<'_> {
         for (block, j) in self.columns.photos.iter().enumerate() {
             let own: Vec<_> = linear.equations.iter().filter(|e| e.block == block).collect();
             photos[*j] = Some(self.solved_photo(block, *j, &own));
-            owners.extend(self.problem.photos[*j].views.iter().map(|v| (v.carrier, *j)));
+            owners.extend(self.problem.photos[*j].views.iter().map(|v| Owner {
+                carrier: v.carrier,
+                id: v.id,
+                photo: *j,
+            }));
         }
         Some(Scene {
             photos,
@@ -219,6 +231,13 @@ impl Work<'_> {
 }
 
 impl Scene {
+    /// Markers in a photo that fit worse than their noise has it: carrier, code and photo.
+    pub fn odd_markers(&self) -> Vec<(usize, u32, usize)> {
+        let of = self.linear.equations.iter().zip(&self.linear.owners);
+        let odd = of.filter(|(e, _)| e.residual.norm_squared() > self.variance * e.residual.len() as f64);
+        odd.map(|(_, o)| (o.carrier, o.id, o.photo)).collect()
+    }
+
     /// Whether a carrier has one trusted pose.
     pub fn knows(&self, carrier: usize) -> bool {
         self.carriers[carrier].is_some() && !self.ambiguous[carrier]

@@ -103,7 +103,7 @@ impl Scene {
         let mut shared = DMatrix::<f64>::zeros(solved.columns.shared, n);
         let (mut own, mut right) = (DMatrix::<f64>::zeros(n, n), DVector::<f64>::zeros(n));
         for (e, owner) in solved.equations.iter().zip(&solved.owners) {
-            let Some(a) = extra.columns(e, owner.0, owner.1) else { continue };
+            let Some(a) = extra.columns(e, *owner) else { continue };
             *photos.entry(e.block).or_insert_with(|| DMatrix::zeros(PHOTO, n)) += e.by_photo.tr_mul(&a);
             let cross = e.by_shared.tr_mul(&a);
             for (r, column) in e.shared.iter().enumerate() {

@@ -1,5 +1,5 @@
 //! Wrong corners: found by their studentised residuals, left out one by one
-//! (data snooping, Baarda 1968; externally studentised after Pope).
+//! (data snooping, Baarda 1968; externally studentised after Pope), then whole markers.
 //!
 //! Only a few may go, and never most of one body: when many disagree, it is the
 //! model that is wrong (a stand that moved, a plate that turned), and that is
@@ -10,9 +10,12 @@ use statrs::distribution::{ContinuousCDF, FisherSnedecor};
 
 use super::adjust::{Linearized, Work};
 use super::views::{Problem, View};
+use crate::marker::Role;
 
 /// The largest share of corners that may be left out.
 const MOST: f64 = 0.08;
+/// Most markers, each in one photo, that may be left out as a whole.
+const MOST_MARKERS: usize = 2;
 /// Chance of dropping one good corner of a whole job.
 const FALSE_ALARM: f64 = 1e-3;
 
@@ -67,24 +70,63 @@ fn keep_bodies(work: &mut Work, before: &Problem) -> bool {
     kept
 }
 
-/// Leaves out the worst corner as long as it is significantly wrong.
+/// Leaves out what is significantly wrong: corners, and where these do not mend it, whole markers.
 pub(super) fn drop_worst(work: &mut Work) {
+    if drop_corners(work) {
+        return;
+    }
+    // Corners one by one do not mend it: a marker may be wrong as a whole, or the model is.
+    drop_markers(work);
+}
+
+/// Leaves out the worst corner as long as it is significantly wrong; false and nothing left out where
+/// that would take too many, or where a whole marker still does not fit.
+fn drop_corners(work: &mut Work) -> bool {
     let allowed = (MOST * corners(work) as f64) as usize;
     let before = work.clone();
     for dropped in 0.. {
-        let Some((j, v, i)) = worst(work) else { return };
+        let Some((j, v, i)) = worst(work) else { break };
         if dropped >= allowed {
             // Too many to be blunders: the model is at fault, keep everything.
             *work = before;
-            return;
+            return false;
         }
         work.problem.photos[j].views[v].valid[i] = false;
         forget_blind_views(work);
         if keep_bodies(work, &before.problem) || work.settle().is_none() {
             *work = before;
-            return;
+            return false;
         }
     }
+    worst_marker(work).is_none()
+}
+
+/// Leaves out one marker in one photo, or two, where all else fits without it: what strikes only one
+/// marker (a shadow's edge, a puddle, a boot on the sheet) is no reason to believe that bodies moved.
+/// True where it did. A body other than a sheet on the floor is never left out in a photo: if it stands
+/// elsewhere there, a finding must say so.
+fn drop_markers(work: &mut Work) -> bool {
+    let before = work.clone();
+    for _ in 0..MOST_MARKERS {
+        let Some((j, v)) = worst_marker(work) else { return true };
+        work.problem.photos[j].views[v].valid = [false; 4];
+        let mut bodies = before.problem.clone();
+        let sheet = |k: usize| bodies.rig.carriers[k].role == Role::Floor;
+        for (photo, now) in bodies.photos.iter_mut().zip(&work.problem.photos) {
+            for (view, now) in photo.views.iter_mut().zip(&now.views).filter(|(v, _)| sheet(v.carrier)) {
+                view.valid = now.valid;
+            }
+        }
+        if keep_bodies(work, &bodies) || work.settle().is_none() {
+            *work = before;
+            return false;
+        }
+        if drop_corners(work) {
+            return true;
+        }
+    }
+    *work = before;
+    false
 }
 
 /// A view that lost two corners still helps; with less than two it is noise.
@@ -131,6 +173,49 @@ fn worst(work: &Work) -> Option<(usize, usize, usize)> {
     worst.map(|w| w.1)
 }
 
+/// The marker in one photo that is most significantly wrong as a whole: photo and view.
+fn worst_marker(work: &Work) -> Option<(usize, usize)> {
+    let linear = work.linearized()?;
+    let freedom = work.redundancy;
+    let index = index(work);
+    let mut worst: Option<(f64, (usize, usize))> = None;
+    for (at, place) in index.iter().enumerate() {
+        let e = &linear.equations[at];
+        let rows = e.residual.len() as f64;
+        if rows < 4.0 || freedom < rows + 4.0 {
+            continue;
+        }
+        // A bound that costs little: others control more than a quarter of a marker.
+        if e.residual.norm_squared() / work.variance < rows {
+            continue;
+        }
+        let f = FisherSnedecor::new(rows, freedom - rows).ok()?.inverse_cdf(1.0 - FALSE_ALARM / index.len() as f64);
+        let shifts = e.whitened(&DMatrix::identity(e.residual.len(), e.residual.len()));
+        let right = shifts.tr_mul(&e.residual);
+        let Some(solved) = controlled(work, &linear, at, &shifts).cholesky().map(|c| c.solve(&right)) else { continue };
+        let statistic = right.dot(&solved) / work.variance;
+        let external = (statistic / rows) * (freedom - rows) / (freedom - statistic).max(1e-3);
+        if external > f && worst.is_none_or(|w| external / f > w.0) {
+            worst = Some((external / f, *place));
+        }
+    }
+    worst.map(|w| w.1)
+}
+
+/// How much the other observations control shifts of a view's corners: their weight once all unknowns are solved for.
+fn controlled(work: &Work, linear: &Linearized, at: usize, shifts: &DMatrix<f64>) -> DMatrix<f64> {
+    let e = &linear.equations[at];
+    let rows = e.residual.len();
+    let photo = e.by_photo.transpose();
+    let mut shared = DMatrix::zeros(work.columns.shared, rows);
+    for (c, column) in e.shared.iter().enumerate() {
+        let mut row = shared.row_mut(*column);
+        row += e.by_shared.column(c).transpose();
+    }
+    let hat = linear.normal.quadratic_of_one(e.block, &photo, &shared) / work.variance;
+    shifts.tr_mul(&(DMatrix::identity(rows, rows) - hat)) * shifts
+}
+
 /// For each valid corner of a view that may be wrong: how much the misfit drops
 /// without it. `least` is the drop from which one is of interest.
 fn statistics(
@@ -159,13 +244,6 @@ fn statistics(
     if doubtful.is_empty() {
         return None;
     }
-    let photo = e.by_photo.transpose();
-    let mut shared = DMatrix::zeros(work.columns.shared, rows);
-    for (c, column) in e.shared.iter().enumerate() {
-        let mut row = shared.row_mut(*column);
-        row += e.by_shared.column(c).transpose();
-    }
-    let hat = linear.normal.quadratic_of_one(e.block, &photo, &shared) / work.variance;
-    let weight = shifts.tr_mul(&(DMatrix::identity(rows, rows) - hat)) * &shifts;
+    let weight = controlled(work, linear, at, &shifts);
     Some(doubtful.into_iter().filter_map(|(row, corner)| Some((corner, drop_by(row, &weight)?))).collect())
 }

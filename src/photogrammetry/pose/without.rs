@@ -7,7 +7,7 @@ use nalgebra::{DMatrix, DVector, Vector2};
 
 use super::normal::{Normal, normal};
 use super::residual::Equations;
-use super::scene::Scene;
+use super::scene::{Owner, Scene};
 use super::views::Problem;
 
 /// What is left out of an adjustment.
@@ -38,10 +38,10 @@ impl Scene {
     /// rows for each carrier in the rig's order. `None` where the rest determines nothing.
     pub fn without(&self, left_out: LeftOut, gradients: &DMatrix<f64>) -> Option<Influence> {
         let solved = &self.linear;
-        let out = |(carrier, photo): &(usize, usize)| match left_out {
+        let out = |owner: &Owner| match left_out {
             LeftOut::Nothing => false,
-            LeftOut::Carrier(k) => *carrier == k,
-            LeftOut::Photo(j) => *photo == j,
+            LeftOut::Carrier(k) => owner.carrier == k,
+            LeftOut::Photo(j) => owner.photo == j,
         };
         let weights: Vec<f64> = solved.owners.iter().map(|o| if out(o) { NEXT_TO_NOTHING } else { 1.0 }).collect();
         let rest = normal(&solved.columns, &solved.state, &solved.equations, &weights, self.variance, 0.0)?;

@@ -8,6 +8,7 @@ mod bench;
 mod campaign;
 mod datums;
 mod defect;
+mod light;
 mod phases;
 mod photos;
 mod plain;

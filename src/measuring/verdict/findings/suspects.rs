@@ -67,6 +67,7 @@ impl Bodies<'_> {
         extras.extend(self.sizes());
         extras.extend(self.floor());
         extras.extend(self.lenses());
+        extras.extend(self.markers());
         extras
     }
 
@@ -156,6 +157,12 @@ impl Bodies<'_> {
         (!with.is_empty()).then(|| with.iter().sum::<Vector3<f64>>() / with.len() as f64)
     }
 
+    /// What strikes one marker in one photo only: no body has moved for one marker's word.
+    fn markers(&self) -> Vec<Extra> {
+        let odd = self.scene.odd_markers().into_iter();
+        odd.map(|(carrier, id, photo)| Extra::MarkerOff { carrier, id, photo }).collect()
+    }
+
     fn lenses(&self) -> Vec<Extra> {
         let used = self.used();
         let mut extras: Vec<Extra> = used.iter().map(|j| Extra::Focal { photos: vec![*j] }).collect();
@@ -229,6 +236,9 @@ impl super::Case<'_> {
             Extra::Scale { .. } => "all markers have another size than the rig file says".to_owned(),
             Extra::Focal { photos } if photos.len() == 1 => format!("{} was zoomed", files(photos)),
             Extra::Focal { .. } => "the camera's focal length is another".to_owned(),
+            Extra::MarkerOff { carrier, id, photo } => {
+                format!("marker {id} on {} was found wrong in {}", name(*carrier), files(&[*photo]))
+            }
             Extra::Lens { .. } => "the photos were taken through another lens".to_owned(),
             Extra::OffFloor { carriers, .. } => {
                 let names: Vec<&str> = carriers.iter().map(|k| name(*k)).collect();

@@ -95,6 +95,8 @@ impl Case<'_> {
             Extra::GroupRolled { carriers, photos, .. } => self.either(carriers, photos),
             Extra::Scale { carriers } => vec![Open::Size(carriers.clone())],
             Extra::Focal { photos } => vec![Open::Focal(photos.clone())],
+            // Without it all else fits, and stands where it is said to stand.
+            Extra::MarkerOff { .. } => Vec::new(),
             Extra::Lens { photos } => {
                 let each = photos.iter().filter(|_| photos.len() > 1).map(|j| Open::Lens(vec![*j]));
                 std::iter::once(Open::Lens(photos.clone())).chain(each).collect()

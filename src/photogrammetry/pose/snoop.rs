@@ -16,6 +16,8 @@ use crate::marker::Role;
 const MOST: f64 = 0.08;
 /// Most markers, each in one photo, that may be left out as a whole.
 const MOST_MARKERS: usize = 2;
+/// A marker is left out as a whole only if one of its corners is farther off than this, px.
+const LEAST_BLUNDER_PX: f64 = 0.2;
 /// Chance of dropping one good corner of a whole job.
 const FALSE_ALARM: f64 = 1e-3;
 
@@ -193,6 +195,11 @@ fn worst_marker(work: &Work) -> Option<(usize, usize)> {
         let shifts = e.whitened(&DMatrix::identity(e.residual.len(), e.residual.len()));
         let right = shifts.tr_mul(&e.residual);
         let Some(solved) = controlled(work, &linear, at, &shifts).cholesky().map(|c| c.solve(&right)) else { continue };
+        // Where all else would have its corners: what is off by less is a model's imperfection.
+        let farthest = (0..solved.len() / 2).map(|i| solved.rows(2 * i, 2).norm()).fold(0.0, f64::max);
+        if farthest < LEAST_BLUNDER_PX {
+            continue;
+        }
         let statistic = right.dot(&solved) / work.variance;
         let external = (statistic / rows) * (freedom - rows) / (freedom - statistic).max(1e-3);
         if external > f && worst.is_none_or(|w| external / f > w.0) {

@@ -127,6 +127,7 @@ fn surveys(rounds: u32) {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_kill_leaves_nothing_half_done() {
     seals(2);
     audits(2);

@@ -33,6 +33,7 @@ fn in_two_steps(tilted_wrong_deg: f64) -> Scene {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn each_step_has_its_own_stand() {
     let scene = in_two_steps(0.0);
     let folder = tempfile::tempdir().unwrap();

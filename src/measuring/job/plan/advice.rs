@@ -60,7 +60,7 @@ fn remedy(origin: &Origin, line: ReferenceLine) -> &'static str {
         }
         Origin::Photos(Source::Edge(_)) => "the photos' edge offset. Larger markers bring it down.",
         Origin::SeatingAngle(_) | Origin::SeatingOffset(_) if line == ReferenceLine::ThrustLine => {
-            "how the plates seat on the wheels. Take the photos again after half a wheel turn, use better clamps, or let the sheet refer to the centreline with plates on all four wheels."
+            "how the plates seat on the wheels. Take the photos again after half a wheel turn, use better clamps, or let the sheet refer to the centreline, for which all four wheels carry a plate."
         }
         Origin::SeatingAngle(_) | Origin::SeatingOffset(_) => {
             "how the plates and marks seat. Use better clamps; state a measured seating in the rig."

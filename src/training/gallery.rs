@@ -67,7 +67,8 @@ pub const COMPANIONS: [(&str, &[&str]); 7] = [
     ("photo-reused", &["photos-too-alike"]),
     // Where something does not fit, figures hang on single photos and holders.
     ("camera-mismatch", &["weak-geometry"]),
-    ("print-scale-wrong", &["weak-geometry"]),
+    // With prints that fit nowhere a plate's other pose fits hardly worse: no figure is left to hang on anything.
+    ("print-scale-wrong", &["carrier-not-seen"]),
     ("stand-moved-between-photos", &["weak-geometry"]),
     ("vehicle-moved-between-photos", &["weak-geometry"]),
     ("floor-not-level", &["weak-geometry"]),

@@ -7,6 +7,7 @@
 use nalgebra::{SMatrix, SVector};
 
 use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED, SHARPENING};
+use super::patches::{Patches, hold, spread};
 use super::profile::{Profile, SHAPE};
 use super::residuals::Residuals;
 use super::rows::{COLUMNS, Rows};
@@ -40,21 +41,39 @@ pub(super) struct Normal {
     noise: f64,
     /// Share of pixels that the model does not explain.
     misfit: f64,
+    /// How the gain seems to spread from patch to patch, and how many patches say so, where it was looked for.
+    spread: Option<(f32, usize)>,
 }
 
 /// Weighted normal equations over a marker's pixels, whose rows they leave behind.
-fn accumulate(model: &Model, common: &Common, rows: &mut Rows, columns: &[usize]) -> Option<Normal> {
+fn accumulate(
+    model: &Model,
+    common: &Common,
+    rows: &mut Rows,
+    columns: &[usize],
+    looks_for_gain: bool,
+) -> Option<Normal> {
     rows.evaluate(model, common)?;
-    let noise = noise_of(model, rows);
+    let mut noise = noise_of(model, rows.residuals());
+    let spread = looks_for_gain.then(|| spread(model, rows, noise));
+    let mut less = None;
+    if let Some(gain) = &model.gain {
+        let mut patches = Patches::new(model, rows, gain.spread);
+        noise = patches.settle(rows, noise);
+        less = Some(patches.eliminate(rows, noise));
+    }
     let products = squares(rows, columns, |residual| weight(residual / noise) / (noise * noise));
     let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();
     let misfit = unexplained as f64 / model.pixels.len() as f64;
-    let upper = |i: usize, j: usize| products[(i.min(j), i.max(j))];
+    let upper = |i: usize, j: usize| {
+        products[(i.min(j), i.max(j))] - less.as_ref().map_or(0.0, |less: &SMatrix<f64, COLUMNS, COLUMNS>| less[(i, j)])
+    };
     Some(Normal {
         matrix: SMatrix::from_fn(|i, j| upper(summed(i), summed(j))),
         right: SVector::from_fn(|i, _| products[(summed(i), ALL)]),
         noise: f64::from(noise),
         misfit,
+        spread,
     })
 }
 
@@ -89,10 +108,10 @@ const OWN_COLUMNS: [usize; LOCAL + 1] = {
 /// Robust standard deviation of residuals: .8693 times the upper quartile of their size (the median would say
 /// little of edges where most of the pixels beside them are flat). Pixels at the
 /// ends of the scale that agree show no noise and do not speak for the others.
-fn noise_of(model: &Model, rows: &Rows) -> f32 {
+pub(super) fn noise_of(model: &Model, residuals: impl Iterator<Item = f32>) -> f32 {
     let least = (LEAST_NOISE * model.light[3] as f32).max(0.3);
     let silent = |grey: f32, size: f32| (grey <= 0.0 || grey >= 255.0) && size < least;
-    let sizes = model.pixels.iter().zip(rows.residuals().map(f32::abs));
+    let sizes = model.pixels.iter().zip(residuals.map(f32::abs));
     let mut sizes: Vec<f32> = sizes.filter(|(p, size)| !silent(p.grey, *size)).map(|(_, size)| size).collect();
     if sizes.is_empty() {
         return least;
@@ -132,7 +151,7 @@ pub(super) fn fit_alone(models: &mut [Option<Model>], common: &Common, rounds: u
             if model.moved < STILL_PX {
                 break;
             }
-            let done = accumulate(model, common, rows, &OWN_COLUMNS)
+            let done = accumulate(model, common, rows, &OWN_COLUMNS, false)
                 .and_then(|normal| reduce(model, &normal))
                 .map(|r| model.step(&(r.inverse * r.right)));
             if done.is_none() {
@@ -149,34 +168,47 @@ pub(super) struct Step {
     pub(super) markers: Vec<Option<Reduced>>,
     /// What the residuals of each marker said.
     pub(super) evidence: Vec<Option<Residuals>>,
+    /// How each marker's gain seems to spread from patch to patch, and how many patches say so.
+    pub(super) spreads: Vec<Option<(f32, usize)>>,
 }
 
 /// How badly a marker fits: noise as a share of the contrast, and the share of pixels not explained.
 pub(super) fn misfit(model: Option<&Model>, common: &Common, rows: &mut Rows) -> Option<(f64, f64)> {
     let model = model?;
     rows.evaluate(model, common)?;
-    let noise = noise_of(model, rows);
+    let noise = noise_of(model, rows.residuals());
     let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();
     Some((f64::from(noise) / model.light[3], unexplained as f64 / model.pixels.len() as f64))
 }
 
-/// One step of all markers together with the common parameters; what the residuals say only where it `is_last`.
-pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, rows: &mut Rows, is_last: bool) -> Step {
+/// What a round of all markers is to tell beyond their parameters.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Round {
+    Usual,
+    /// Whether light was changed from place to place.
+    Gain,
+    /// What the residuals say.
+    Last,
+}
+
+/// One step of all markers together with the common parameters.
+pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, rows: &mut Rows, round: Round) -> Step {
     let mut matrix = SMatrix::<f64, SHARED, SHARED>::zeros();
     let mut right = SVector::<f64, SHARED>::zeros();
     add_prior(common, &mut matrix, &mut right);
-    let (mut reduced, mut evidence) = (Vec::new(), Vec::new());
+    let (mut reduced, mut evidence, mut spreads) = (Vec::new(), Vec::new(), Vec::new());
     for slot in models.iter_mut() {
         let parts = slot.as_ref().and_then(|model| {
-            let normal = accumulate(model, common, rows, &ALL_COLUMNS)?;
+            let normal = accumulate(model, common, rows, &ALL_COLUMNS, round == Round::Gain)?;
             let r = reduce(model, &normal)?;
-            let residuals = is_last.then(|| Residuals::new(model, &r, rows));
+            let residuals = (round == Round::Last).then(|| Residuals::new(model, &r, rows));
             Some((r, normal, residuals))
         });
         let Some((r, normal, residuals)) = parts else {
             *slot = None;
             reduced.push(None);
             evidence.push(None);
+            spreads.push(None);
             continue;
         };
         let across = r.mixed.transpose() * r.inverse;
@@ -184,6 +216,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
         right += normal.right.fixed_rows::<SHARED>(LOCAL) - across * r.right;
         reduced.push(Some(r));
         evidence.push(residuals);
+        spreads.push(normal.spread);
     }
     let covariance = matrix.try_inverse().unwrap_or_default();
     let step = covariance * right;
@@ -199,7 +232,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
         common.lens[k] += step[SHAPE + k];
     }
     common.sharpening += step[SHARPENING].clamp(-0.5, 0.5);
-    Step { shared: covariance, markers: reduced, evidence }
+    Step { shared: covariance, markers: reduced, evidence, spreads }
 }
 
 fn add_prior(common: &Common, matrix: &mut SMatrix<f64, SHARED, SHARED>, right: &mut SVector<f64, SHARED>) {
@@ -231,6 +264,10 @@ fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {
     right[vv] += weight * difference;
     own[(uv, uv)] += 4.0 * weight;
     right[uv] -= 4.0 * weight * model.blur[1];
+    for (k, weight, pull) in model.gain.iter().flat_map(|gain| hold(gain, &model.light)) {
+        own[(k, k)] += weight;
+        right[k] += pull;
+    }
     own[(OFFSET, OFFSET)] += OFFSET_SPREAD.powi(-2);
     right[OFFSET] -= model.offset * OFFSET_SPREAD.powi(-2);
     let inverse = own.cholesky()?.inverse();

@@ -2,6 +2,7 @@
 
 use nalgebra::{Matrix3, SMatrix, SVector, Vector2, Vector3};
 
+use super::gain::{Gain, without_shoulder};
 use super::halo::Halo;
 use super::homography::{CORNERS, Homography};
 use super::pattern::Pattern;
@@ -62,6 +63,8 @@ pub(super) struct Model {
     pub(super) moved: f64,
     pub(super) pixels: Vec<Pixel>,
     pub(super) shadow: Option<Shadow>,
+    /// Where the photo's maker changed the light from place to place.
+    pub(super) gain: Option<Gain>,
 }
 
 /// What stays the same from pixel to pixel, in single precision.
@@ -103,6 +106,7 @@ impl Model {
             moved: f64::INFINITY,
             pixels: Vec::new(),
             shadow: None,
+            gain: None,
         };
         model.set_corners(corners)?;
         Some(model)
@@ -227,6 +231,16 @@ impl Model {
             shape,
             halo: common.sharpened.then(|| Halo::new(common, self.sigma())),
         })
+    }
+
+    /// From now on each patch has a gain of its own with such a spread.
+    pub(super) fn free_gain(&mut self, spread: f32) {
+        let (black, white) = (self.light[0], self.light[0] + self.light[3]);
+        let level = without_shoulder(black);
+        let scale = (without_shoulder(white) - level) / (white - black);
+        self.light[0] = level;
+        self.light[1..].iter_mut().for_each(|l| *l *= scale);
+        self.gain = Some(Gain { spread, held: [self.light[0], self.light[3]] });
     }
 
     /// Moves the parameters, within reason.

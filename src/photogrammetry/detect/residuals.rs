@@ -17,7 +17,8 @@ const COVERED: f64 = 0.3;
 /// Least difference from the model that may be a cover, share of the contrast.
 const COVER_CONTRAST: f64 = 0.25;
 
-/// Columns of the rows that are the pattern coordinates, -1 to 1: the slopes of the light.
+/// Columns of the rows that are the light's level, 1, and the pattern coordinates, -1 to 1: the slopes of the light.
+const LIGHT: usize = 8;
 const X: usize = 9;
 const Y: usize = 10;
 
@@ -66,8 +67,13 @@ fn inflation(model: &Model, reduced: &Reduced, rows: &Rows) -> f64 {
 fn corners_seen(model: &Model, reduced: &Reduced, rows: &Rows) -> [bool; 4] {
     let limit = (f64::from(REJECT) * reduced.noise).max(COVER_CONTRAST * model.light[3]) as f32;
     let (mut all, mut wrong) = ([0u32; 4], [0u32; 4]);
-    for ((x, y), residual) in rows.derivatives(X).zip(rows.derivatives(Y)).zip(rows.residuals()) {
-        let (x, y) = (4.0 * x + 4.0, 4.0 * y + 4.0);
+    let places = rows.derivatives(X).zip(rows.derivatives(Y)).zip(rows.derivatives(LIGHT));
+    for (((x, y), light), residual) in places.zip(rows.residuals()) {
+        // On a display's shoulder all derivatives are smaller; at the end of the scale there are none.
+        if light == 0.0 {
+            continue;
+        }
+        let (x, y) = (4.0 * x / light + 4.0, 4.0 * y / light + 4.0);
         for (k, (a, b)) in CORNERS.iter().enumerate() {
             if (x - *a as f32).abs() < CORNER_REACH && (y - *b as f32).abs() < CORNER_REACH {
                 all[k] += 1;

@@ -57,6 +57,13 @@ impl Rows {
         batches.map(|(i, batch)| (batch, (self.count - i * BATCH).min(BATCH)))
     }
 
+    /// The same, to be changed.
+    pub(super) fn batches_mut(&mut self) -> impl Iterator<Item = (&mut Batch, usize)> {
+        let count = self.count;
+        let batches = self.batches.iter_mut().take(count.div_ceil(BATCH));
+        batches.enumerate().map(move |(i, batch)| (batch, (count - i * BATCH).min(BATCH)))
+    }
+
     /// Grey levels measured minus predicted, pixel by pixel.
     pub(super) fn residuals(&self) -> impl Iterator<Item = f32> {
         self.batches().flat_map(|(batch, count)| batch[ALL][..count].iter().copied())

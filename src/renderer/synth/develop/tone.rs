@@ -2,7 +2,10 @@
 
 use rayon::prelude::*;
 
-use crate::synth::scene::Processing;
+use super::denoise::{bilateral, non_local_means};
+use super::halo::unsharp;
+use super::local_tone::local_tone;
+use crate::synth::scene::{Denoise, Insides, Processing};
 use crate::synth::trace::Light;
 
 /// A finished picture, 8 bits per channel, row by row.
@@ -31,7 +34,10 @@ pub(super) fn srgb(linear: f32) -> f32 {
 }
 
 /// Develops exposed light.
-pub(crate) fn develop(light: Light, p: &Processing) -> Picture {
+pub(crate) fn develop(mut light: Light, p: &Processing, insides: &Insides) -> Picture {
+    if insides.maps_tones() {
+        local_tone(&mut light, insides.tone_compression as f32, insides.tone_detail as f32);
+    }
     let (width, height) = (light.width, light.height);
     let mut display = light.rgb;
     let contrast = p.contrast as f32;
@@ -42,8 +48,21 @@ pub(crate) fn develop(light: Light, p: &Processing) -> Picture {
     };
     display.par_iter_mut().for_each(|c| *c = c.map(curve));
     let luma: Vec<f32> = display.par_iter().map(|[r, g, b]| 0.299 * r + 0.587 * g + 0.114 * b).collect();
-    let quiet = if p.noise_reduction > 0.0 { reduce_noise(&luma, width, p) } else { luma.clone() };
-    let sharp = if p.sharpening > 0.0 { sharpen(&quiet, width, p.sharpening as f32) } else { quiet };
+    let reach = insides.denoise_reach as f32;
+    let quiet = match insides.denoise {
+        Denoise::Bilateral => bilateral(&luma, width, reach),
+        Denoise::NonLocalMeans => non_local_means(&luma, width, reach),
+        Denoise::None if p.noise_reduction > 0.0 => reduce_noise(&luma, width, p),
+        Denoise::None => luma.clone(),
+    };
+    let sharp = match insides.sharpening {
+        Some(s) => {
+            let (radius, clamp) = (insides.sharpening_radius_px, insides.sharpening_clamp as f32);
+            unsharp(&quiet, width, s as f32, radius, clamp)
+        }
+        None if p.sharpening > 0.0 => sharpen(&quiet, width, p.sharpening as f32),
+        None => quiet,
+    };
     let quantise = |v: f32| (v * 255.0).round().clamp(0.0, 255.0) as u8;
     let finish = |(i, c): (usize, &[f32; 3])| {
         let change = sharp[i] - luma[i];
@@ -106,7 +125,7 @@ mod tests {
     #[test]
     fn without_processing_the_light_is_only_rounded() {
         let light = Light { width: 3, height: 1, rgb: vec![[0.0; 3], [0.5; 3], [1.0, 0.2, 2.0]] };
-        let picture = develop(light, &Processing::none());
+        let picture = develop(light, &Processing::none(), &Insides::default());
         assert_eq!(picture.rgb, [[0; 3], [128; 3], [255, 51, 255]]);
     }
 

@@ -14,7 +14,7 @@ pub(super) fn unsharp(plane: &[f32], width: usize, strength: f32, radius_px: f64
 }
 
 /// Gaussian blur, edges repeated.
-fn gaussian(plane: &[f32], width: usize, sigma: f64) -> Vec<f32> {
+pub(super) fn gaussian(plane: &[f32], width: usize, sigma: f64) -> Vec<f32> {
     let kernel = gaussian_kernel(sigma);
     let height = plane.len() / width;
     let half = kernel.len() / 2;

@@ -21,6 +21,8 @@ pub struct Insides {
     pub denoise: Denoise,
     /// Differences that count as noise.
     pub denoise_reach: f64,
+    /// Sigma of the colours' blur, px.
+    pub colour_blur_px: f64,
     /// Share by which large differences are compressed.
     pub tone_compression: f64,
     /// Factor on small ones.
@@ -45,6 +47,7 @@ impl Default for Insides {
             frame_shift_px: 0.0,
             denoise: Denoise::None,
             denoise_reach: 0.03,
+            colour_blur_px: 0.0,
             tone_compression: 0.0,
             tone_detail: 1.0,
             sharpening: None,
@@ -90,6 +93,7 @@ impl Scene {
             frame_shift_px: draw(3, keys.frame_shift_px).unwrap_or(off.frame_shift_px),
             denoise: keys.denoise.unwrap_or(off.denoise),
             denoise_reach: draw(4, keys.denoise_reach).unwrap_or(off.denoise_reach),
+            colour_blur_px: draw(14, keys.colour_blur_px).unwrap_or(off.colour_blur_px),
             tone_compression: draw(5, keys.tone_compression).unwrap_or(off.tone_compression),
             tone_detail: draw(6, keys.tone_detail).unwrap_or(off.tone_detail),
             sharpening: draw(7, keys.sharpening),

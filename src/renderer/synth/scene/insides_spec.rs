@@ -6,7 +6,7 @@ use super::presets::Preset;
 
 /// A strength: one number, or two between which it is drawn from the scene's seed.
 #[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
-#[serde(untagged)]
+#[serde(untagged, expecting = "expected a number, or two between which it is drawn")]
 pub enum Strength {
     /// Always this.
     Fixed(f64),
@@ -65,6 +65,8 @@ pub struct InsidesSpec {
     pub denoise: Option<Denoise>,
     /// Differences of display value that count as noise: the filter's range sigma, or its `h`.
     pub denoise_reach: Option<Strength>,
+    /// Sigma of the colours' blur (luma stays), px.
+    pub colour_blur_px: Option<Strength>,
     /// Share by which the light's large differences are compressed, in the logarithm.
     pub tone_compression: Option<Strength>,
     /// Factor on the small ones.
@@ -104,6 +106,7 @@ impl InsidesSpec {
             frame_shift_px: own.frame_shift_px.or(base.frame_shift_px),
             denoise: own.denoise.or(base.denoise),
             denoise_reach: own.denoise_reach.or(base.denoise_reach),
+            colour_blur_px: own.colour_blur_px.or(base.colour_blur_px),
             tone_compression: own.tone_compression.or(base.tone_compression),
             tone_detail: own.tone_detail.or(base.tone_detail),
             sharpening: own.sharpening.or(base.sharpening),
@@ -124,6 +127,7 @@ impl InsidesSpec {
             ("frames", self.frames, [1.0, 64.0]),
             ("frame_shift_px", self.frame_shift_px, [0.0, 5.0]),
             ("denoise_reach", self.denoise_reach, [0.001, 1.0]),
+            ("colour_blur_px", self.colour_blur_px, [0.0, 20.0]),
             ("tone_compression", self.tone_compression, [0.0, 1.0]),
             ("tone_detail", self.tone_detail, [0.0, 4.0]),
             ("sharpening", self.sharpening, [0.0, 5.0]),

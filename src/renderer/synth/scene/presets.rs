@@ -70,7 +70,8 @@ impl Preset {
             Preset::Denoise => InsidesSpec {
                 noise: between(2.5, 3.5),
                 denoise: Some(Denoise::NonLocalMeans),
-                denoise_reach: between(0.019, 0.028),
+                denoise_reach: between(0.025, 0.035),
+                colour_blur_px: fixed(1.5),
                 ..none
             },
             Preset::Halo => InsidesSpec {
@@ -103,7 +104,7 @@ impl Preset {
                 tone_compression: between(0.55, 0.65),
                 tone_detail: between(1.15, 1.25),
                 denoise: Some(Denoise::NonLocalMeans),
-                denoise_reach: between(0.019, 0.028),
+                denoise_reach: between(0.03, 0.04),
                 jpeg_quality: between(82.0, 88.0),
                 turn_deg_s: fixed(0.6),
                 stabiliser_deg: fixed(0.06),
@@ -117,6 +118,7 @@ impl Preset {
 fn both() -> InsidesSpec {
     InsidesSpec {
         mosaic: Some(true),
+        colour_blur_px: Some(Strength::Fixed(1.5)),
         fringes: Some(Strength::Between([4e-5, 8e-5])),
         sharpening: Some(Strength::Between([0.75, 1.05])),
         sharpening_radius_px: Some(Strength::Fixed(1.2)),

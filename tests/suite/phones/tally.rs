@@ -14,9 +14,13 @@ use crate::detect_support::{Score, TrueMarker, strays};
 /// What is judged, by the record's names.
 const QUANTITIES: [&str; 6] = ["distance_from_nose", "lateral_offset", "height", "yaw", "pitch", "roll"];
 
+const VERDICTS: [Verdict; 3] = [Verdict::Within, Verdict::Outside, Verdict::Undecided];
+
 /// One job's figures.
 struct Job {
     verdict: Verdict,
+    /// Checks that are within, outside and undecided.
+    checks: [usize; 3],
     /// Findings of level stop or void.
     serious: Vec<String>,
     wrongly_within: usize,
@@ -52,6 +56,7 @@ impl Tally {
         let serious = record.findings.iter().filter(|f| matches!(f.level, Level::Stop | Level::Void));
         self.jobs.push(Job {
             verdict: record.verdict,
+            checks: VERDICTS.map(|v| record.checks.iter().filter(|c| c.verdict == v).count()),
             serious: serious.map(|f| f.code.clone()).collect(),
             wrongly_within: record.checks.iter().filter(|c| wrongly_within(c, truth)).count(),
             u95_distance_mm: record
@@ -91,8 +96,9 @@ impl Tally {
         all.get(all.len() / 2).copied().unwrap_or(f64::NAN)
     }
 
-    fn verdicts(&self, verdict: Verdict) -> usize {
-        self.jobs.iter().filter(|j| j.verdict == verdict).count()
+    /// Checks of all jobs that are within, outside and undecided.
+    fn checks(&self) -> String {
+        [0, 1, 2].map(|i| self.jobs.iter().map(|j| j.checks[i]).sum::<usize>().to_string()).join(", ")
     }
 }
 
@@ -128,11 +134,10 @@ fn wrongly_within(check: &CheckRecord, truth: &Truth) -> bool {
 pub(super) fn table(tallies: &[(Preset, Tally)]) -> String {
     let mut text = String::from(
         "| pipeline | markers found | strays | corner RMS px | corner error / u | outward px | U95 distance mm | stop or void | \
-         within, outside, undecided | wrongly within |\n|---|---|---|---|---|---|---|---|---|---|\n",
+         checks within, outside, undecided | wrongly within |\n|---|---|---|---|---|---|---|---|---|---|\n",
     );
     for (preset, t) in tallies {
         let stopped = t.jobs.iter().filter(|j| !j.serious.is_empty()).count();
-        let verdicts = [Verdict::Within, Verdict::Outside, Verdict::Undecided].map(|v| t.verdicts(v).to_string());
         text += &format!(
             "| {} | {} of {} | {} | {:.4} | {:.2} | {:+.4} | {:.2} | {stopped} of {} | {} | {} |\n",
             preset.name(),
@@ -144,7 +149,7 @@ pub(super) fn table(tallies: &[(Preset, Tally)]) -> String {
             t.corners.outward(),
             t.median_u95(),
             t.jobs.len(),
-            verdicts.join(", "),
+            t.checks(),
             t.wrongly_within(),
         );
     }

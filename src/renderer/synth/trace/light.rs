@@ -154,7 +154,9 @@ mod tests {
             assert!((f64::from(light[1]) / wanted - 1.0).abs() < 0.01, "{y}: {} {wanted}", light[1]);
         }
         // Nothing falls on what looks away, nor on what is behind the opening.
-        assert_eq!(lighting.falls_on(&model, &Vector3::new(0.0, 0.0, 0.0), &-Vector3::y()), [0.0; 3]);
-        assert_eq!(lighting.falls_on(&model, &Vector3::new(0.0, 5000.0, 0.0), &Vector3::z()), [0.0; 3]);
+        for (y, normal) in [(0.0, -Vector3::y()), (5000.0, Vector3::z())] {
+            let light = lighting.falls_on(&model, &Vector3::new(0.0, y, 0.0), &normal);
+            assert!(light.iter().all(|l| *l <= 0.0), "{y}: {light:?}");
+        }
     }
 }

@@ -25,6 +25,8 @@ struct LampPoint {
     at: Vector3<f64>,
     towards: Vector3<f64>,
     power: [f32; 3],
+    /// Nearer than this it counts as this far: it stands for a patch of that size, not for a point, mm^2.
+    least2: f64,
 }
 
 /// Light of a bay.
@@ -48,11 +50,17 @@ impl Lighting {
         let small_each = LAMP_RAYS.div_ceil(small.max(1)).max(4);
         let mut lamp_points = Vec::new();
         for lamp in &model.lamps {
+            let area = 4.0 * lamp.half[0].norm() * lamp.half[1].norm();
             let each = if lamp.large { OPENING_RAYS } else { small_each };
             for i in 0..each {
                 let [a, b] = spread(i, each).map(|x| 2.0 * x - 1.0);
                 let at = lamp.centre + lamp.half[0] * a + lamp.half[1] * b;
-                lamp_points.push(LampPoint { at, towards: lamp.towards, power: lamp.power.map(|p| p / each as f32) });
+                lamp_points.push(LampPoint {
+                    at,
+                    towards: lamp.towards,
+                    power: lamp.power.map(|p| p / each as f32),
+                    least2: if lamp.large { area / each as f64 } else { 0.0 },
+                });
             }
         }
         let sky = (0..SKY_RAYS)
@@ -72,7 +80,7 @@ impl Lighting {
         let mut sum = [0.0f32; 3];
         for lamp in &self.lamp_points {
             let to = lamp.at - origin;
-            let distance2 = to.norm_squared();
+            let distance2 = to.norm_squared().max(lamp.least2);
             let facing = to.dot(normal);
             // Cosine at the lamp times the distance.
             let shining = -to.dot(&lamp.towards);

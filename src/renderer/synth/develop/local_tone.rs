@@ -12,14 +12,20 @@ const RANGE_STOPS: f32 = 1.33;
 const BASE_CELLS: f64 = 6.0;
 /// Darker light counts as this, share of full scale.
 const DARKEST: f32 = 1e-3;
-/// Where the brightest hundredth ends up.
+/// Where the brightest hundredth is brought to, and from where on light is rolled off.
 const BRIGHT: f32 = 0.9;
+const SHOULDER: f32 = 0.7;
 
 /// Fast bilateral tone mapping (Durand and Dorsey, Fast bilateral filtering for
 /// the display of high-dynamic-range images, 2002): the logarithm of luma is
 /// split by a bilateral filter into a base and the rest; the base's distance
 /// from its mean is compressed, the rest is multiplied.
 pub(super) fn local_tone(light: &mut Light, compression: f32, detail: f32) {
+    map_tones(light, compression, detail);
+    brighten(light);
+}
+
+fn map_tones(light: &mut Light, compression: f32, detail: f32) {
     let logs: Vec<f32> = light.rgb.par_iter().map(|c| (luma(c).max(0.0) + DARKEST).log2()).collect();
     let base = base_layer(&logs, light.width);
     let mean = base.iter().map(|b| f64::from(*b)).sum::<f64>() / base.len().max(1) as f64;
@@ -29,14 +35,20 @@ pub(super) fn local_tone(light: &mut Light, compression: f32, detail: f32) {
         let gain = (wanted - log).exp2();
         *c = c.map(|x| x * gain);
     });
-    brighten(light);
 }
 
 fn luma(c: &[f32; 3]) -> f32 {
     0.299 * c[0] + 0.587 * c[1] + 0.114 * c[2]
 }
 
-/// Brings the brightest hundredth to the same place in every picture.
+/// Light above the shoulder never reaches full scale: x / (1 + x) there
+/// (Reinhard et al., Photographic tone reproduction for digital images, 2002).
+fn roll_off(x: f32) -> f32 {
+    let above = (x - SHOULDER) / (1.0 - SHOULDER);
+    if above <= 0.0 { x } else { SHOULDER + (1.0 - SHOULDER) * above / (1.0 + above) }
+}
+
+/// Brings the brightest hundredth to the same place in every picture, so that white paper keeps its texture.
 fn brighten(light: &mut Light) {
     let mut brightest: Vec<f32> = light.rgb.iter().step_by(7).map(|c| c[0].max(c[1]).max(c[2])).collect();
     let rank = brightest.len() * 99 / 100;
@@ -45,7 +57,7 @@ fn brighten(light: &mut Light) {
     }
     let (_, bright, _) = brightest.select_nth_unstable_by(rank, f32::total_cmp);
     let gain = BRIGHT / bright.max(DARKEST);
-    light.rgb.par_iter_mut().for_each(|c| *c = c.map(|x| x * gain));
+    light.rgb.par_iter_mut().for_each(|c| *c = c.map(|x| roll_off(x * gain)));
 }
 
 /// The smooth part of a plane that does not cross its large steps.
@@ -134,7 +146,7 @@ mod tests {
         let (stops, compression, detail) = (7.0f32, 0.4f32, 1.5f32);
         let mut light = patches(stops);
         let before = light.clone();
-        local_tone(&mut light, compression, detail);
+        map_tones(&mut light, compression, detail);
         let between = |l: &Light| {
             let level = |u| 0.5 * (log_at(l, u, 100) + log_at(l, u, 101));
             level(330) - level(70)
@@ -147,11 +159,26 @@ mod tests {
     }
 
     #[test]
-    fn nothing_to_compress_is_only_brightened() {
+    fn nothing_to_compress_changes_nothing() {
         let mut light = patches(2.0);
         let before = light.clone();
-        local_tone(&mut light, 0.0, 1.0);
-        let gain = light.rgb[0][0] / before.rgb[0][0];
-        assert!(light.rgb.iter().zip(&before.rgb).all(|(a, b)| (a[1] / b[1] / gain - 1.0).abs() < 1e-4));
+        map_tones(&mut light, 0.0, 1.0);
+        assert!(light.rgb.iter().zip(&before.rgb).all(|(a, b)| (a[1] / b[1] - 1.0).abs() < 1e-4));
+    }
+
+    #[test]
+    fn white_stays_below_full_scale_and_in_order() {
+        let mut light = patches(5.0);
+        light.rgb[WIDTH * 90 + 380] = [900.0; 3];
+        let before = light.clone();
+        brighten(&mut light);
+        assert!(light.rgb.iter().flatten().all(|x| *x < 1.0));
+        let at = |l: &Light, u: usize, v: usize| l.rgb[WIDTH * v + u][1];
+        for (dark, bright) in [((330, 101), (330, 100)), ((330, 100), (380, 90)), ((70, 100), (330, 101))] {
+            let ordered = |l: &Light| at(l, dark.0, dark.1) < at(l, bright.0, bright.1);
+            assert!(ordered(&before) && ordered(&light));
+        }
+        // Two thirds of the way from the shoulder to full scale: two fifths of it are left.
+        assert!((at(&light, 330, 100) - (0.7 + 0.3 * 0.4)).abs() < 1e-3, "{}", at(&light, 330, 100));
     }
 }

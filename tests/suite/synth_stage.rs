@@ -64,7 +64,7 @@ fn wrong_scene(change: impl Fn(String) -> String) -> String {
 
 #[test]
 fn wrong_scenes_are_refused_with_key_and_line() {
-    let cases: [(&str, &str, &str); 8] = [
+    let cases: [(&str, &str, &str); 14] = [
         ("yaw_deg = 0.02", "yaw_deg = nan", "stand.error"),
         ("[vehicle]", "[vehicle]\nwheelbase_mm = -2.0", "vehicle.wheelbase_mm"),
         ("file = \"b.jpg\"", "file = \"a.jpg\"", "photo[1].file"),
@@ -72,6 +72,12 @@ fn wrong_scenes_are_refused_with_key_and_line() {
         ("tilt_deg = 0.6", "orientation = 5", "photo[0].orientation"),
         ("tilt_deg = 0.6", "tlit_deg = 0.6", "did you mean `tilt_deg`"),
         ("[job]", "[[carrier]]\nname = \"rear-lfet\"\n[job]", "did you mean `rear-left`"),
+        ("[vehicle]", "[insides]\npreset = \"nigth\"\n[vehicle]", "did you mean `night`"),
+        ("[vehicle]", "[insides]\nhalo = 1.0\n[vehicle]", "`halo`"),
+        ("[vehicle]", "[insides]\nnoise = \"much\"\n[vehicle]", "expected a number, or two"),
+        ("[vehicle]", "[insides]\nframes = [6, 2]\n[vehicle]", "insides.frames"),
+        ("[vehicle]", "[insides]\njpeg_quality = 101\n[vehicle]", "insides.jpeg_quality"),
+        ("tilt_deg = 0.6", "turn_deg_s = [0.0, 400.0, 0.0]", "photo[0].turn_deg_s"),
         ("rig = \"rig.toml\"", "rig = \"none.toml\"", "none.toml"),
     ];
     for (from, to, named) in cases {

@@ -25,6 +25,7 @@ mod scene;
 mod stage;
 mod trace;
 mod truth;
+mod turning;
 mod view;
 
 pub use develop::Picture;
@@ -32,8 +33,10 @@ pub use error::Error;
 pub use photo::LinearPicture;
 pub use place::{Line, PlacedCarrier, PlacedMarker, Placement, Vehicle, Wheel};
 pub use scene::{
-    CarrierMistake, ClutterKind, ClutterSpec, FloorSpec, KitErrors, LampSpec, PhotoSpec, Processing, ProcessingChange,
-    RoomSpec, Scene, SceneSpec, StandError, StandSpec, Stray, TrueLens, VehicleSpec,
+    CarrierMistake, ClutterKind, ClutterSpec, Denoise, FloorSpec, Insides, InsidesSpec, KitErrors, LampSpec,
+    OpeningSpec, PhotoSpec, Preset, Processing, ProcessingChange, RoomSpec, Scene, SceneSpec, StandError, StandSpec,
+    Stray, Strength, TrueLens, VehicleSpec,
 };
 pub use truth::{CarrierTruth, PhotoTruth, Quantities, SeenMarker, Truth, measured};
+pub use turning::Turning;
 pub use view::View;

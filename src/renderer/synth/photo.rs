@@ -64,24 +64,36 @@ impl Scene {
 
     /// A photo as the camera develops it, before compression.
     pub fn render_photo(&self, index: usize) -> Option<Picture> {
-        Some(self.developed(index, &self.take(index)?))
+        let take = self.take(index)?;
+        let light = self.light(&take);
+        Some(self.developed(index, &take.photo, light))
+    }
+
+    /// A photo developed from light that was traced before: the same as [`Scene::render_photo`] where nothing but
+    /// processing and insides has changed since, and of these no turn of the hand and no stabiliser.
+    pub fn develop(&self, index: usize, light: &LinearPicture) -> Option<Picture> {
+        let photo = self.photos().into_iter().nth(index)?;
+        let LinearPicture { width, height, rgb } = light.clone();
+        Some(self.developed(index, &photo, Light { width, height, rgb }))
     }
 
     fn light(&self, take: &Take) -> Light {
         render(&take.model, self.ambient(), &take.view)
     }
 
-    fn developed(&self, index: usize, take: &Take) -> Picture {
-        let mut light = self.light(take);
-        let processing = self.spec.processing.changed(&take.photo.processing);
+    fn developed(&self, index: usize, photo: &PhotoSpec, mut light: Light) -> Picture {
+        let processing = self.spec.processing.changed(&photo.processing);
+        let insides = self.insides();
         let exposure = Exposure {
             processing: &processing,
-            stops: take.photo.exposure_stops,
-            motion_px: take.photo.motion_px,
+            insides: &insides,
+            stops: photo.exposure_stops,
+            motion_px: photo.motion_px,
             counter: counter(self.spec.seed, Purpose::Sensor, index as u64),
+            frames: counter(self.spec.seed, Purpose::Frames, index as u64),
         };
         expose(&mut light, &exposure);
-        develop(light, &processing)
+        develop(light, &processing, &insides)
     }
 
     /// All that is true of the scene's photos; nothing is rendered.

@@ -9,6 +9,7 @@ use time::{Duration, OffsetDateTime};
 
 use super::develop::{Record, compress, smaller};
 use super::error::Error;
+use super::photo::LinearPicture;
 use super::scene::{PhotoSpec, Scene};
 use super::truth::Truth;
 use crate::folder::JobFile;
@@ -29,6 +30,20 @@ impl Scene {
     /// # Errors
     /// A file cannot be read or written, or the job's keys are wrong.
     pub fn stage(&self, folder: &Path, progress: &mut dyn FnMut(&str)) -> Result<Truth, Error> {
+        self.stage_lit(folder, &[], progress)
+    }
+
+    /// The same with the photos' light traced before ([`Scene::render_linear`], see [`Scene::develop`]); photos
+    /// beyond the list are traced.
+    ///
+    /// # Errors
+    /// As [`Scene::stage`].
+    pub fn stage_lit(
+        &self,
+        folder: &Path,
+        lights: &[LinearPicture],
+        progress: &mut dyn FnMut(&str),
+    ) -> Result<Truth, Error> {
         let job = self.job_toml()?;
         let file = JobFile::from_toml(&job, "[job]").map_err(Error::Job)?;
         make(&folder.join("photos"))?;
@@ -41,7 +56,7 @@ impl Scene {
         }
         for (index, photo) in self.photos().iter().enumerate() {
             progress(&photo.file);
-            write(&folder.join("photos").join(&photo.file), &self.jpeg(index, photo)?)?;
+            write(&folder.join("photos").join(&photo.file), &self.jpeg(index, photo, lights.get(index))?)?;
         }
         let truth = self.truth();
         let text = serde_json::to_string_pretty(&truth).map_err(|e| Error::Truth(e.to_string()))?;
@@ -80,9 +95,13 @@ impl Scene {
     }
 
     /// One photo as the file that the camera writes.
-    fn jpeg(&self, index: usize, photo: &PhotoSpec) -> Result<Vec<u8>, Error> {
-        let Some(picture) = self.render_photo(index) else { return Ok(Vec::new()) };
-        let quality = self.spec.processing.changed(&photo.processing).jpeg_quality;
+    fn jpeg(&self, index: usize, photo: &PhotoSpec, light: Option<&LinearPicture>) -> Result<Vec<u8>, Error> {
+        let picture = match light {
+            Some(light) => self.develop(index, light),
+            None => self.render_photo(index),
+        };
+        let Some(picture) = picture else { return Ok(Vec::new()) };
+        let quality = self.jpeg_quality(&self.spec.processing.changed(&photo.processing));
         let mut record = photo.exif.then(|| self.record(index, photo));
         if let (Some(record), Some(other)) = (&mut record, &photo.record.thumbnail_of) {
             record.thumbnail = self.thumbnail(other)?;

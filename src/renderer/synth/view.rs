@@ -4,6 +4,7 @@ use nalgebra::{DVector, Matrix3, Point3, Vector2, Vector3};
 
 use super::place::{Purpose, normal};
 use super::scene::{PhotoSpec, Scene};
+use super::turning::Turning;
 use crate::camera::Lens;
 use crate::geom::{Camera, Pose, World, rad};
 
@@ -16,14 +17,27 @@ pub struct View {
     pub camera_from_world: Pose<Camera, World>,
     /// Width and height of the stored grid.
     pub size_px: [u32; 2],
+    /// How the camera turns while rows are read; `camera_from_world` is the middle row's.
+    pub turning: Option<Turning>,
 }
+
+/// A corner's row is found to this, px.
+const ROW_PX: f64 = 1e-11;
+/// Each step brings it nearer by the share of the rows that the turn moves the picture by.
+const MOST_STEPS: usize = 60;
 
 impl View {
     /// The camera of a scene's photo.
     pub(crate) fn of(scene: &Scene, index: usize, photo: &PhotoSpec) -> Self {
-        let lens = photo_lens(scene, index, photo);
-        View { lens, camera_from_world: camera_pose(photo), size_px: scene.camera.image_size_px }
-            .scaled(scene.scale * photo.resized)
+        let handling = scene.handling(index, photo);
+        let lens = photo_lens(scene, index, photo, handling.shift_px);
+        let still =
+            View { lens, camera_from_world: camera_pose(photo), size_px: scene.camera.image_size_px, turning: None };
+        let mut view = still.scaled(scene.scale * photo.resized);
+        // A zoomed picture is the middle of the sensor: it is read in that share of the time.
+        let readout_s = handling.readout_s / photo.digital_zoom;
+        view.turning = Turning::of(handling.turn_deg_s, readout_s, view.size_px[1]);
+        view
     }
 
     /// The same view on a grid of another size.
@@ -43,9 +57,30 @@ impl View {
         self.camera_from_world.inverse().origin_mm()
     }
 
-    /// The pixel that shows a point of the design frame, if the lens can show it.
+    /// The pixel that shows a point of the design frame, if the lens can show it: at its row's moment where rows are
+    /// read in turn.
     pub fn project(&self, point_mm: &Point3<f64>) -> Option<Vector2<f64>> {
-        self.lens.project(&self.camera_from_world.point(point_mm).coords).map(|p| p.pixel)
+        let ahead = self.camera_from_world.point(point_mm).coords;
+        let still = self.lens.project(&ahead).map(|p| p.pixel);
+        match &self.turning {
+            None => still,
+            Some(turning) => self.project_turning(turning, &ahead, still?),
+        }
+    }
+
+    /// The pixel whose row sees the point at its own moment.
+    fn project_turning(&self, turning: &Turning, ahead: &Vector3<f64>, start: Vector2<f64>) -> Option<Vector2<f64>> {
+        let mut pixel = start;
+        for _ in 0..MOST_STEPS {
+            let then = turning.middle_from_row(pixel.y).inverse() * ahead;
+            let next = self.lens.project(&then)?.pixel;
+            let step = (next - pixel).norm();
+            pixel = next;
+            if step < ROW_PX {
+                break;
+            }
+        }
+        Some(pixel)
     }
 
     /// Whether a pixel position lies on the grid.
@@ -56,7 +91,7 @@ impl View {
 }
 
 /// The lens that took the photo: the true mean lens with this photo's variation.
-fn photo_lens(scene: &Scene, index: usize, photo: &PhotoSpec) -> Lens {
+fn photo_lens(scene: &Scene, index: usize, photo: &PhotoSpec, moved_px: [f64; 2]) -> Lens {
     let seed = scene.spec.seed;
     let mut lens = mean_lens(scene);
     let per_photo = &scene.camera.per_photo;
@@ -67,7 +102,7 @@ fn photo_lens(scene: &Scene, index: usize, photo: &PhotoSpec) -> Lens {
     for (i, shift) in shift.into_iter().enumerate() {
         let middle = 0.5 * (f64::from(scene.camera.image_size_px[i]) - 1.0);
         lens.focal_px[i] *= factor * photo.digital_zoom;
-        lens.centre_px[i] = middle + (lens.centre_px[i] + shift - middle) * photo.digital_zoom;
+        lens.centre_px[i] = middle + (lens.centre_px[i] + (shift + moved_px[i]) - middle) * photo.digital_zoom;
     }
     lens
 }

@@ -5,7 +5,7 @@ use rand::seq::SliceRandom;
 use rand::{RngExt, SeedableRng};
 
 use crate::record::DrillAnswer;
-use crate::synth::StandError;
+use crate::synth::{Preset, StandError};
 
 /// How hard a level is.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -16,19 +16,39 @@ pub struct Level {
     pub mistakes: [usize; 2],
     /// Their size, tolerances.
     pub size: [f64; 2],
+    /// What phones its photos may come from.
+    pub phones: &'static [Preset],
     /// Share of jobs in which nothing is wrong.
     pub right: f64,
     /// In words.
     pub words: &'static str,
 }
 
+/// Phones that hardly touch a picture, and what others do to it.
+const EASY: &[Preset] = &[Preset::Plain, Preset::Phone];
+const ANY: &[Preset] = &[Preset::Phone, Preset::Hdr, Preset::Rolling, Preset::Halo, Preset::Night];
+
 /// The levels.
 pub const LEVELS: [Level; 5] = [
-    Level { number: 1, mistakes: [1, 1], size: [5.0, 9.0], right: 0.0, words: "one large mistake" },
-    Level { number: 2, mistakes: [1, 1], size: [2.5, 5.0], right: 0.1, words: "one mistake, or none" },
-    Level { number: 3, mistakes: [1, 1], size: [1.5, 3.0], right: 0.2, words: "one small mistake, or none" },
-    Level { number: 4, mistakes: [1, 2], size: [1.5, 4.0], right: 0.15, words: "up to two mistakes" },
-    Level { number: 5, mistakes: [1, 3], size: [1.4, 3.0], right: 0.2, words: "up to three small mistakes" },
+    Level { number: 1, phones: EASY, mistakes: [1, 1], size: [5.0, 9.0], right: 0.0, words: "one large mistake" },
+    Level { number: 2, phones: EASY, mistakes: [1, 1], size: [2.5, 5.0], right: 0.1, words: "one mistake, or none" },
+    Level {
+        number: 3,
+        phones: ANY,
+        mistakes: [1, 1],
+        size: [1.5, 3.0],
+        right: 0.2,
+        words: "one small mistake, or none",
+    },
+    Level { number: 4, phones: ANY, mistakes: [1, 2], size: [1.5, 4.0], right: 0.15, words: "up to two mistakes" },
+    Level {
+        number: 5,
+        phones: ANY,
+        mistakes: [1, 3],
+        size: [1.4, 3.0],
+        right: 0.2,
+        words: "up to three small mistakes",
+    },
 ];
 
 /// Tolerances of the drill's set-up sheet: distance, centring, height (mm), squareness, tilt, level (degrees).
@@ -61,6 +81,12 @@ pub(super) fn ways() -> Vec<&'static str> {
 pub(super) fn room(code: &str, size: f64) -> f64 {
     let degrees = ["stand-turned", "stand-tilted", "stand-not-level"].contains(&code);
     (0.25 * size).max(if degrees { 0.15 } else { 3.0 })
+}
+
+/// What a job's phone does inside; of a draw of its own, so that the deviations stay what they are.
+pub(super) fn phone(level: &Level, seed: u64, job: usize) -> Preset {
+    let mut rng = ChaCha8Rng::seed_from_u64(!seed.wrapping_mul(0x9e37_79b9).wrapping_add(job as u64));
+    level.phones[rng.random_range(0..level.phones.len())]
 }
 
 /// One job's hidden deviation.
@@ -111,6 +137,9 @@ mod tests {
             let all = of(7);
             assert!(all.iter().all(|a| a.len() <= level.mistakes[1]));
             let right = all.iter().filter(|a| a.is_empty()).count() as f64 / 200.0;
+            let phones: Vec<_> = (0..200).map(|job| phone(level, 7, job)).collect();
+            assert!(level.phones.iter().all(|p| phones.contains(p)) && phones.iter().all(|p| level.phones.contains(p)));
+            assert_eq!(phones, (0..200).map(|job| phone(level, 7, job)).collect::<Vec<_>>());
             // Four standard deviations of a share of 200.
             assert!((right - level.right).abs() < 0.12, "{right} for {}", level.right);
         }

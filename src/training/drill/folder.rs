@@ -12,6 +12,7 @@ use super::draw::{self, LEVELS, Level};
 use super::{measures, sealed};
 use crate::input::did_you_mean;
 use crate::record::DrillAnswer;
+use crate::synth::InsidesSpec;
 use crate::training::bay::{RIGHT, scene};
 use crate::training::{Error, disk};
 
@@ -112,6 +113,7 @@ fn stage(
     let (error, answers) = draw::draw(level, seed, number, job);
     let mut scene = scene(RIGHT, "right.toml")?.with_seed(seed.wrapping_add(number as u64));
     scene.spec.stand.error = error;
+    scene.spec.insides = InsidesSpec::preset(draw::phone(level, seed, number));
     scene.spec.job.insert("job".into(), job.into());
     let truth = scene.stage(folder, &mut |_| ())?;
     for name in ["rig.toml", "truth.json"] {

@@ -1,14 +1,16 @@
 //! Floor, walls, ceiling and lamps.
 
-use nalgebra::Vector3;
+use nalgebra::{Isometry3, Vector3};
 
 use super::plain;
 use crate::synth::place::floor_height_mm;
-use crate::synth::scene::{LampSpec, SceneSpec};
+use crate::synth::scene::{LampSpec, OpeningSpec, SceneSpec};
 use crate::synth::trace::{Gloss, Lamp, Model, Paint};
 
 /// Radiance of a lamp of strength one, before exposure.
 const LAMP_RADIANCE: f32 = 9.0;
+/// Radiance of an opening of strength one, likewise: a sky that is darker than a lamp, and far larger.
+const DAY_RADIANCE: f32 = 3.0;
 
 fn lamps(spec: &SceneSpec) -> Vec<LampSpec> {
     spec.lamp.clone().unwrap_or_else(|| {
@@ -56,6 +58,9 @@ pub(super) fn build(model: &mut Model, spec: &SceneSpec) {
     for lamp in lamps(spec) {
         build_lamp(model, &lamp);
     }
+    for opening in &spec.opening {
+        build_opening(model, opening);
+    }
 }
 
 /// The floor lies a little below the sheets on it.
@@ -84,5 +89,27 @@ fn build_lamp(model: &mut Model, lamp: &LampSpec) {
     let area_m2 = (lamp.size_mm[0] * lamp.size_mm[1] * 1e-6) as f32;
     // Over pi: reflectance times the sum of these is radiance.
     let power = radiance.map(|r| r * area_m2 / std::f32::consts::PI);
-    model.lamps.push(Lamp { centre, half, power });
+    model.lamps.push(Lamp { centre, half, towards: -Vector3::z(), power, large: false });
+}
+
+/// An open door: daylight as a surface that shines evenly (Lambert), with a frame about it.
+fn build_opening(model: &mut Model, opening: &OpeningSpec) {
+    let pose = super::upright(opening.at_mm, opening.facing_deg);
+    let centre = Vector3::from(opening.at_mm);
+    let half = [pose * Vector3::y() * (0.5 * opening.size_mm[0]), Vector3::z() * (0.5 * opening.size_mm[1])];
+    let radiance = opening.colour.map(|c| c * DAY_RADIANCE);
+    let glowing = model.new_surface(Paint::Lamp(radiance), Gloss::MATT);
+    model.quad(glowing, centre - half[0] - half[1], half.map(|h| h * 2.0));
+    let frame = plain(model, [0.10, 0.11, 0.12], Gloss::MATT);
+    let [y, z] = opening.size_mm.map(|s| 0.5 * s);
+    for (at, size) in [
+        ([0.0, y + 40.0, 0.0], [30.0, 40.0, z + 80.0]),
+        ([0.0, -y - 40.0, 0.0], [30.0, 40.0, z + 80.0]),
+        ([0.0, 0.0, z + 40.0], [30.0, y, 40.0]),
+    ] {
+        model.block(frame, &(pose * Isometry3::translation(at[0], at[1], at[2])), size);
+    }
+    let area_m2 = (opening.size_mm[0] * opening.size_mm[1] * 1e-6) as f32;
+    let power = radiance.map(|r| r * area_m2 / std::f32::consts::PI);
+    model.lamps.push(Lamp { centre, half, towards: pose * Vector3::x(), power, large: true });
 }

@@ -29,7 +29,7 @@ pub(super) fn gaussian(light: &mut Light, sigma: f64) {
 }
 
 /// Weights of whole-pixel steps: the Gaussian averaged over each pixel.
-fn gaussian_kernel(sigma: f64) -> Vec<f32> {
+pub(super) fn gaussian_kernel(sigma: f64) -> Vec<f32> {
     let reach = (3.5 * sigma).ceil() as i32;
     let sub = 16;
     let raw: Vec<f64> = (-reach..=reach)

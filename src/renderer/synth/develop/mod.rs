@@ -1,9 +1,16 @@
-//! From light to a picture as a phone writes it: lens blur, sensor, tone
-//! curve, noise reduction, sharpening, JPEG with EXIF.
+//! From light to a picture as a phone writes it: lens blur and colour fringes,
+//! merged frames, sensor and colour mosaic, local tone mapping, tone curve,
+//! noise reduction, sharpening, JPEG with EXIF. What a scene's `[insides]` does
+//! not ask for is not done.
 
 mod blur;
+mod denoise;
 mod exif;
+mod halo;
 mod jpeg;
+mod local_tone;
+mod mosaic;
+mod resample;
 mod sensor;
 mod tone;
 

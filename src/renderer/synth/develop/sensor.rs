@@ -2,8 +2,9 @@
 
 use rayon::prelude::*;
 
-use super::blur;
-use crate::synth::scene::Processing;
+use super::mosaic::mosaic;
+use super::{blur, resample};
+use crate::synth::scene::{Insides, Processing};
 use crate::synth::trace::{Light, mix, normal_pair};
 
 /// Mean of the picture after automatic exposure, share of full scale.
@@ -14,12 +15,16 @@ const KEY: f32 = 0.185;
 pub(crate) struct Exposure<'a> {
     /// The camera's processing.
     pub(crate) processing: &'a Processing,
+    /// The phone's insides.
+    pub(crate) insides: &'a Insides,
     /// Brighter or darker than automatic, stops.
     pub(crate) stops: f64,
     /// Path of the picture during the exposure, px.
     pub(crate) motion_px: [f64; 2],
     /// Start of this photo's random numbers.
     pub(crate) counter: u64,
+    /// Start of those of its frames.
+    pub(crate) frames: u64,
 }
 
 /// Exposes the sensor: full scale is one.
@@ -27,7 +32,11 @@ pub(crate) fn expose(light: &mut Light, exposure: &Exposure<'_>) {
     let gain = automatic_gain(light) * exposure.stops.exp2() as f32;
     blur::motion(light, exposure.motion_px);
     blur::gaussian(light, exposure.processing.blur_px);
+    resample::fringes(light, exposure.insides.fringes);
+    resample::merge(light, exposure.insides.frames, exposure.insides.frame_shift_px, exposure.frames);
     let p = exposure.processing;
+    // The mean of equal frames has the noise of one over the root of their number.
+    let loud = (exposure.insides.noise / f64::from(exposure.insides.frames).sqrt()) as f32;
     let (width, height) = (light.width, light.height);
     let middle = [0.5 * (width as f64 - 1.0), 0.5 * (height as f64 - 1.0)];
     let corner2 = middle[0].powi(2) + middle[1].powi(2);
@@ -40,10 +49,13 @@ pub(crate) fn expose(light: &mut Light, exposure: &Exposure<'_>) {
             let noise = noise_of(p, exposure.counter, pixel);
             for i in 0..3 {
                 let level = out[i] * scale;
-                out[i] = balance[i] * (level + noise(i, level));
+                out[i] = balance[i] * (level + loud * noise(i, level));
             }
         }
     });
+    if exposure.insides.mosaic {
+        mosaic(light);
+    }
 }
 
 /// The gain that brings the mean to the key value; very bright spots count little.
@@ -79,19 +91,29 @@ mod tests {
     fn noise_has_the_stated_variance_and_is_the_same_for_the_same_counter() {
         let processing =
             Processing { full_well: 1000.0, read_noise: 0.01, vignetting: 0.0, blur_px: 0.0, ..Processing::none() };
-        let shoot = |counter| {
+        let shoot_with = |counter, insides: &Insides| {
             let mut light = Light { width: 400, height: 400, rgb: vec![[0.4; 3]; 160_000] };
-            expose(&mut light, &Exposure { processing: &processing, stops: 0.0, motion_px: [0.0; 2], counter });
+            let exposure =
+                Exposure { processing: &processing, insides, stops: 0.0, motion_px: [0.0; 2], counter, frames: 3 };
+            expose(&mut light, &exposure);
             light
         };
+        let shoot = |counter| shoot_with(counter, &Insides::default());
         let light = shoot(7);
-        let values: Vec<f64> = light.rgb.iter().map(|c| f64::from(c[1])).collect();
-        let mean = values.iter().sum::<f64>() / values.len() as f64;
-        let variance = values.iter().map(|v| (v - mean).powi(2)).sum::<f64>() / values.len() as f64;
+        let spread = |light: &Light| {
+            let values: Vec<f64> = light.rgb.iter().map(|c| f64::from(c[1])).collect();
+            let mean = values.iter().sum::<f64>() / values.len() as f64;
+            (mean, values.iter().map(|v| (v - mean).powi(2)).sum::<f64>() / values.len() as f64)
+        };
+        let (mean, variance) = spread(&light);
         let wanted = f64::from(KEY) / 1000.0 + 1e-4;
         assert!((mean - f64::from(KEY)).abs() < 2e-4, "{mean}");
         assert!((variance / wanted - 1.0).abs() < 0.02, "{variance} {wanted}");
         assert_eq!(light, shoot(7));
         assert_ne!(light, shoot(8));
+        // The mean of nine frames of six times the noise: twice that of one.
+        let merged = shoot_with(7, &Insides { noise: 6.0, frames: 9, ..Insides::default() });
+        let (_, variance) = spread(&merged);
+        assert!((variance / (4.0 * wanted) - 1.0).abs() < 0.02, "{variance} {wanted}");
     }
 }

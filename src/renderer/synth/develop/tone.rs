@@ -2,7 +2,10 @@
 
 use rayon::prelude::*;
 
-use crate::synth::scene::Processing;
+use super::denoise::{bilateral, non_local_means};
+use super::halo::{gaussian, unsharp};
+use super::local_tone::local_tone;
+use crate::synth::scene::{Denoise, Insides, Processing};
 use crate::synth::trace::Light;
 
 /// A finished picture, 8 bits per channel, row by row.
@@ -31,7 +34,10 @@ pub(super) fn srgb(linear: f32) -> f32 {
 }
 
 /// Develops exposed light.
-pub(crate) fn develop(light: Light, p: &Processing) -> Picture {
+pub(crate) fn develop(mut light: Light, p: &Processing, insides: &Insides) -> Picture {
+    if insides.maps_tones() {
+        local_tone(&mut light, insides.tone_compression as f32, insides.tone_detail as f32);
+    }
     let (width, height) = (light.width, light.height);
     let mut display = light.rgb;
     let contrast = p.contrast as f32;
@@ -42,14 +48,41 @@ pub(crate) fn develop(light: Light, p: &Processing) -> Picture {
     };
     display.par_iter_mut().for_each(|c| *c = c.map(curve));
     let luma: Vec<f32> = display.par_iter().map(|[r, g, b]| 0.299 * r + 0.587 * g + 0.114 * b).collect();
-    let quiet = if p.noise_reduction > 0.0 { reduce_noise(&luma, width, p) } else { luma.clone() };
-    let sharp = if p.sharpening > 0.0 { sharpen(&quiet, width, p.sharpening as f32) } else { quiet };
+    if insides.colour_blur_px > 0.02 {
+        blur_colours(&mut display, &luma, width, insides.colour_blur_px);
+    }
+    let reach = insides.denoise_reach as f32;
+    let quiet = match insides.denoise {
+        Denoise::Bilateral => bilateral(&luma, width, reach),
+        Denoise::NonLocalMeans => non_local_means(&luma, width, reach),
+        Denoise::None if p.noise_reduction > 0.0 => reduce_noise(&luma, width, p),
+        Denoise::None => luma.clone(),
+    };
+    let sharp = match insides.sharpening {
+        Some(s) => {
+            let (radius, clamp) = (insides.sharpening_radius_px, insides.sharpening_clamp as f32);
+            unsharp(&quiet, width, s as f32, radius, clamp)
+        }
+        None if p.sharpening > 0.0 => sharpen(&quiet, width, p.sharpening as f32),
+        None => quiet,
+    };
     let quantise = |v: f32| (v * 255.0).round().clamp(0.0, 255.0) as u8;
     let finish = |(i, c): (usize, &[f32; 3])| {
         let change = sharp[i] - luma[i];
         c.map(|v| quantise(v + change))
     };
     Picture { width, height, rgb: display.par_iter().enumerate().map(finish).collect() }
+}
+
+/// Blurs what a picture has besides its luma: an eye hardly sees it, and noise
+/// is mostly there (the colour-difference signals of ITU-R BT.601).
+fn blur_colours(display: &mut [[f32; 3]], luma: &[f32], width: usize, sigma: f64) {
+    let plane = |channel: usize| -> Vec<f32> { display.iter().zip(luma).map(|(c, y)| c[channel] - y).collect() };
+    let [red, blue] = [0, 2].map(|channel| gaussian(&plane(channel), width, sigma));
+    display.par_iter_mut().enumerate().for_each(|(i, c)| {
+        let green = -(0.299 * red[i] + 0.114 * blue[i]) / 0.587;
+        *c = [red[i], green, blue[i]].map(|d| luma[i] + d);
+    });
 }
 
 /// Averages neighbours that differ by no more than noise does (Lee 1983, sigma filter).
@@ -106,8 +139,31 @@ mod tests {
     #[test]
     fn without_processing_the_light_is_only_rounded() {
         let light = Light { width: 3, height: 1, rgb: vec![[0.0; 3], [0.5; 3], [1.0, 0.2, 2.0]] };
-        let picture = develop(light, &Processing::none());
+        let picture = develop(light, &Processing::none(), &Insides::default());
         assert_eq!(picture.rgb, [[0; 3], [128; 3], [255, 51, 255]]);
+    }
+
+    #[test]
+    fn blurred_colours_keep_the_luma_and_lose_their_noise() {
+        let noise = |i: usize| crate::synth::trace::normal_pair(i as u64);
+        let light = Light {
+            width: 60,
+            height: 60,
+            rgb: (0..3600).map(|i| [0.5 + 0.05 * noise(i)[0], 0.5, 0.5 + 0.05 * noise(i)[1]]).collect(),
+        };
+        let luma = |p: &Picture| -> Vec<f32> {
+            p.rgb.iter().map(|c| 0.299 * f32::from(c[0]) + 0.587 * f32::from(c[1]) + 0.114 * f32::from(c[2])).collect()
+        };
+        let colour = |p: &Picture| -> f32 {
+            p.rgb.iter().map(|c| (f32::from(c[0]) - f32::from(c[2])).powi(2)).sum::<f32>().sqrt() / 60.0
+        };
+        let plain = develop(light.clone(), &Processing::none(), &Insides::default());
+        let quiet = develop(light, &Processing::none(), &Insides { colour_blur_px: 1.5, ..Insides::default() });
+        // Each channel is rounded to whole levels.
+        assert!(luma(&plain).iter().zip(luma(&quiet)).all(|(a, b)| (a - b).abs() <= 1.0));
+        // White noise after a Gaussian: 1 / (2 sqrt(pi) sigma) of it, one fifth, and what rounding adds.
+        let left = colour(&quiet) / colour(&plain);
+        assert!((0.15..0.25).contains(&left), "{left}");
     }
 
     #[test]

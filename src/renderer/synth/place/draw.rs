@@ -24,6 +24,14 @@ pub(crate) enum Purpose {
     Clutter = 7,
     /// Sensor noise, likewise.
     Sensor = 8,
+    /// Strengths of the phone's insides.
+    Insides = 9,
+    /// Hand and stabiliser; the index is the photo's position.
+    Hand = 10,
+    /// Registration of merged frames, likewise.
+    Frames = 11,
+    /// Corners in the print; the index is the marker's id.
+    Print = 12,
 }
 
 /// A counter for a purpose and an index.

@@ -29,13 +29,19 @@ pub struct PlacedMarker {
     pub size_mm: [f64; 2],
     /// Design frame from marker.
     pub pose: Pose<World, geom::Marker>,
+    /// How far each corner is off its place in the print, along right and up, mm; what is between moves in proportion.
+    pub blotch_mm: [[f64; 2]; 4],
 }
 
 impl PlacedMarker {
     /// The four outer corners of the black border, design frame, mm.
     pub fn corners_mm(&self) -> [Point3<f64>; 4] {
         let [x, y] = self.size_mm.map(|s| 0.5 * s);
-        [[-x, y], [x, y], [x, -y], [-x, -y]].map(|[x, y]| self.pose.point(&Point3::new(x, y, 0.0)))
+        let square = [[-x, y], [x, y], [x, -y], [-x, -y]];
+        std::array::from_fn(|i| {
+            let [x, y] = [0, 1].map(|k| square[i][k] + self.blotch_mm[i][k]);
+            self.pose.point(&Point3::new(x, y, 0.0))
+        })
     }
 
     /// Direction that the printed face looks to.
@@ -230,7 +236,15 @@ fn printed(
     let scale = (1.0 + on * common) * mistake.print_scale.unwrap_or(1.0);
     let mut placed = marker.carrier_from_marker();
     placed = Pose::new(placed.rotation(), placed.origin_mm() + off);
-    PlacedMarker { id: marker.id, size_mm: marker.size_mm.map(|s| s * scale + on * own), pose: *pose * placed }
+    let blotch = |i: usize, k: usize| {
+        on * kit.print_noise_mm * draw::normal(seed, Purpose::Print, u64::from(marker.id), (2 * i + k) as u64)
+    };
+    PlacedMarker {
+        id: marker.id,
+        size_mm: marker.size_mm.map(|s| s * scale + on * own),
+        pose: *pose * placed,
+        blotch_mm: std::array::from_fn(|i| std::array::from_fn(|k| blotch(i, k))),
+    }
 }
 
 fn strays(scene: &Scene) -> Vec<PlacedMarker> {
@@ -238,7 +252,8 @@ fn strays(scene: &Scene) -> Vec<PlacedMarker> {
         let turn = UnitQuaternion::from_scaled_axis(Vector3::z() * rad(s.yaw_deg));
         let (right, up) = (turn * Vector3::y(), Vector3::z());
         let matrix = nalgebra::Matrix3::from_columns(&[right, up, right.cross(&up)]);
-        PlacedMarker { id: s.id, size_mm: [s.size_mm; 2], pose: Pose::from_matrix(matrix, Vector3::from(s.at_mm)) }
+        let pose = Pose::from_matrix(matrix, Vector3::from(s.at_mm));
+        PlacedMarker { id: s.id, size_mm: [s.size_mm; 2], pose, blotch_mm: [[0.0; 2]; 4] }
     };
     scene.spec.stray.iter().map(place).collect()
 }

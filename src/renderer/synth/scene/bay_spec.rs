@@ -79,6 +79,31 @@ pub struct LampSpec {
     pub colour: [f32; 3],
 }
 
+/// An upright luminous rectangle: an open door or a window, by which light comes in.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct OpeningSpec {
+    /// Centre, mm.
+    pub at_mm: [f64; 3],
+    /// Width and height, mm.
+    #[serde(default = "opening_size")]
+    pub size_mm: [f64; 2],
+    /// Where its light goes, from x to the left: -90 comes in from the vehicle's left, degrees.
+    pub facing_deg: f64,
+    /// Colour and strength, linear RGB (1: an overcast day).
+    #[serde(default = "opening_colour")]
+    pub colour: [f32; 3],
+}
+
+fn opening_size() -> [f64; 2] {
+    [3000.0, 2600.0]
+}
+
+/// Daylight is bluer than the lamps.
+fn opening_colour() -> [f32; 3] {
+    [0.93, 1.0, 1.12]
+}
+
 fn lamp_size() -> [f64; 2] {
     [1300.0, 260.0]
 }

@@ -44,6 +44,7 @@ pub(super) fn check(scene: &Scene) -> Result<(), Problem> {
             return Err(problem(format!("photo[{i}].file"), "the name is given twice", "name each photo differently"));
         }
     }
+    insides(scene)?;
     let p = &scene.spec.processing;
     between("processing.blur_px", p.blur_px, 0.0, 20.0)?;
     between("processing.vignetting", p.vignetting, 0.0, 1.0)?;
@@ -54,6 +55,23 @@ pub(super) fn check(scene: &Scene) -> Result<(), Problem> {
     between("processing.noise_reduction", p.noise_reduction, 0.0, 1.0)?;
     between("processing.sharpening", p.sharpening, 0.0, 5.0)?;
     between("processing.jpeg_quality", f64::from(p.jpeg_quality), 1.0, 100.0)
+}
+
+/// Strengths and their order.
+fn insides(scene: &Scene) -> Result<(), Problem> {
+    for (key, strength, [low, high]) in scene.spec.insides.strengths() {
+        let key = format!("insides.{key}");
+        let [from, to] = strength.ends();
+        all_between(&key, &[from, to], low, high)?;
+        if from > to {
+            return Err(problem(
+                key,
+                format!("from {from} to {to} is the wrong way round"),
+                "give the lower one first",
+            ));
+        }
+    }
+    Ok(())
 }
 
 fn vehicle(scene: &Scene) -> Result<(), Problem> {
@@ -99,6 +117,7 @@ fn bay(scene: &Scene) -> Result<(), Problem> {
     all_between("stand.error", &[e.yaw_deg, e.pitch_deg, e.roll_deg], -360.0, 360.0)?;
     all_between("stand.distance_mm", &[spec.stand.distance_mm], -FARTHEST_MM, FARTHEST_MM)?;
     all_between("stand.height_mm", &[spec.stand.height_mm], -FARTHEST_MM, FARTHEST_MM)?;
+    between("kit.print_noise_mm", spec.kit.print_noise_mm, 0.0, 5.0)?;
     between("floor.slope_deg", spec.floor.slope_deg, -30.0, 30.0)?;
     for sheet in &spec.floor.sheets {
         all_between("floor.sheets", sheet, -FARTHEST_MM, FARTHEST_MM)?;
@@ -124,6 +143,11 @@ fn bay(scene: &Scene) -> Result<(), Problem> {
     for (i, lamp) in spec.lamp.iter().flatten().enumerate() {
         all_between(&format!("lamp[{i}].at_mm"), &lamp.at_mm, -FARTHEST_MM, FARTHEST_MM)?;
         all_between(&format!("lamp[{i}].size_mm"), &lamp.size_mm, 1.0, FARTHEST_MM)?;
+    }
+    for (i, opening) in spec.opening.iter().enumerate() {
+        all_between(&format!("opening[{i}].at_mm"), &opening.at_mm, -FARTHEST_MM, FARTHEST_MM)?;
+        all_between(&format!("opening[{i}].size_mm"), &opening.size_mm, 1.0, FARTHEST_MM)?;
+        between(&format!("opening[{i}].facing_deg"), opening.facing_deg, -360.0, 360.0)?;
     }
     Ok(())
 }
@@ -196,6 +220,14 @@ fn check_photo(photo: &PhotoSpec, key: &str) -> Result<(), Problem> {
     between(&format!("{key}.exposure_stops"), photo.exposure_stops, -10.0, 10.0)?;
     all_between(&format!("{key}.motion_px"), &photo.motion_px, -200.0, 200.0)?;
     all_between(&format!("{key}.centre_shift_px"), &photo.centre_shift_px.unwrap_or_default(), -1000.0, 1000.0)?;
+    all_between(
+        &format!("{key}.stabiliser_shift_px"),
+        &photo.stabiliser_shift_px.unwrap_or_default(),
+        -1000.0,
+        1000.0,
+    )?;
+    all_between(&format!("{key}.turn_deg_s"), &photo.turn_deg_s.unwrap_or_default(), -100.0, 100.0)?;
+    between(&format!("{key}.readout_s"), photo.readout_s.unwrap_or(0.0), 0.0, 0.2)?;
     between(&format!("{key}.vehicle_rolled_mm"), photo.vehicle_rolled_mm, -FARTHEST_MM, FARTHEST_MM)?;
     between(&format!("{key}.seconds_later"), photo.seconds_later.unwrap_or(0.0), -1e7, 1e7)
 }

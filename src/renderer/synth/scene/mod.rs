@@ -3,12 +3,18 @@
 mod bay_spec;
 mod check;
 mod file;
+mod insides;
+mod insides_spec;
 mod photo_spec;
+mod presets;
 mod spec;
 mod vehicle_spec;
 
-pub use bay_spec::{ClutterKind, ClutterSpec, FloorSpec, LampSpec, RoomSpec};
+pub use bay_spec::{ClutterKind, ClutterSpec, FloorSpec, LampSpec, OpeningSpec, RoomSpec};
+pub use insides::Insides;
+pub use insides_spec::{Denoise, InsidesSpec, Strength};
 pub use photo_spec::{PhotoSpec, Processing, ProcessingChange};
+pub use presets::Preset;
 pub use spec::{CarrierMistake, KitErrors, SceneSpec, StandError, StandSpec, Stray, TrueLens};
 pub use vehicle_spec::VehicleSpec;
 

@@ -34,6 +34,13 @@ pub struct PhotoSpec {
     pub focal_factor: Option<f64>,
     /// Shift of the principal point, px; left out: drawn with `u_centre_px`.
     pub centre_shift_px: Option<[f64; 2]>,
+    /// How far the stabiliser has moved the principal point besides, px; left out: drawn as the insides say.
+    pub stabiliser_shift_px: Option<[f64; 2]>,
+    /// How fast the hand turns while rows are read, about the stored grid's axes by the right-hand rule: right (looks
+    /// up), down (looks right), ahead (clockwise); degrees per second; left out: drawn as the insides say.
+    pub turn_deg_s: Option<[f64; 3]>,
+    /// From the first row's moment to the last one's, seconds; the pose is the middle row's.
+    pub readout_s: Option<f64>,
     /// Brighter or darker than the automatic exposure, stops.
     #[serde(default)]
     pub exposure_stops: f64,
@@ -86,6 +93,9 @@ impl PhotoSpec {
             resized: 1.0,
             focal_factor: None,
             centre_shift_px: None,
+            stabiliser_shift_px: None,
+            turn_deg_s: None,
+            readout_s: None,
             exposure_stops: 0.0,
             motion_px: [0.0; 2],
             stand_moved: StandError::default(),

@@ -3,7 +3,8 @@
 
 use serde::Deserialize;
 
-use super::bay_spec::{ClutterSpec, FloorSpec, LampSpec, RoomSpec};
+use super::bay_spec::{ClutterSpec, FloorSpec, LampSpec, OpeningSpec, RoomSpec};
+use super::insides_spec::InsidesSpec;
 use super::photo_spec::{PhotoSpec, Processing};
 use super::vehicle_spec::VehicleSpec;
 
@@ -41,11 +42,17 @@ pub struct SceneSpec {
     pub room: RoomSpec,
     /// Lamps; left out: three ceiling lamps.
     pub lamp: Option<Vec<LampSpec>>,
+    /// Open doors and windows that light comes in by.
+    #[serde(default)]
+    pub opening: Vec<OpeningSpec>,
     /// Things that stand about; left out: the usual ones.
     pub clutter: Option<Vec<ClutterSpec>>,
     /// How the camera turns light into a picture; each photo may change it.
     #[serde(default)]
     pub processing: Processing,
+    /// What the phone does besides: a preset, or key by key; left out: nothing.
+    #[serde(default)]
+    pub insides: InsidesSpec,
     /// The photos; left out: two from the front quarters.
     pub photo: Option<Vec<PhotoSpec>>,
     /// Carriers that are not where they should be.
@@ -75,8 +82,10 @@ impl Default for SceneSpec {
             floor: FloorSpec::default(),
             room: RoomSpec::default(),
             lamp: None,
+            opening: Vec::new(),
             clutter: None,
             processing: Processing::default(),
+            insides: InsidesSpec::default(),
             photo: None,
             carrier: Vec::new(),
             stray: Vec::new(),
@@ -109,6 +118,8 @@ pub struct KitErrors {
     pub seating_mm: Option<f64>,
     /// Seating about each axis, degrees.
     pub seating_deg: Option<f64>,
+    /// Blotchy print: each corner of each marker, along right and up, mm; no file states it.
+    pub print_noise_mm: f64,
     /// Nothing is drawn: the kit is exactly as its file says.
     pub exact: bool,
 }

@@ -8,6 +8,8 @@ use super::model::Model;
 
 /// Points on all lamps together.
 const LAMP_RAYS: usize = 24;
+/// Points on an opening: more, as it is larger and its shadows are wider.
+const OPENING_RAYS: usize = 48;
 /// Directions of the surrounding light.
 const SKY_RAYS: usize = 12;
 /// Bodies beyond this distance take no surrounding light away, mm.
@@ -17,10 +19,20 @@ const SKY_FROM_MM: f64 = 15.0;
 /// Start of a shadow ray above the surface, mm.
 const LIFT_MM: f64 = 0.05;
 
+/// A point of a lamp that stands for a share of it.
+#[derive(Debug, Clone, Copy)]
+struct LampPoint {
+    at: Vector3<f64>,
+    towards: Vector3<f64>,
+    power: [f32; 3],
+    /// Nearer than this it counts as this far: it stands for a patch of that size, not for a point, mm^2.
+    least2: f64,
+}
+
 /// Light of a bay.
 #[derive(Debug, Clone)]
 pub(crate) struct Lighting {
-    lamp_points: Vec<(Vector3<f64>, [f32; 3])>,
+    lamp_points: Vec<LampPoint>,
     sky: Vec<Vector3<f64>>,
     ambient: [f32; 3],
 }
@@ -34,13 +46,21 @@ pub(crate) fn spread(i: usize, n: usize) -> [f64; 2] {
 impl Lighting {
     /// The light of a model's lamps and of its surroundings.
     pub(crate) fn of(model: &Model, ambient: [f32; 3]) -> Self {
-        let each = LAMP_RAYS.div_ceil(model.lamps.len().max(1)).max(4);
+        let small = model.lamps.iter().filter(|l| !l.large).count();
+        let small_each = LAMP_RAYS.div_ceil(small.max(1)).max(4);
         let mut lamp_points = Vec::new();
         for lamp in &model.lamps {
+            let area = 4.0 * lamp.half[0].norm() * lamp.half[1].norm();
+            let each = if lamp.large { OPENING_RAYS } else { small_each };
             for i in 0..each {
                 let [a, b] = spread(i, each).map(|x| 2.0 * x - 1.0);
-                let point = lamp.centre + lamp.half[0] * a + lamp.half[1] * b;
-                lamp_points.push((point, lamp.power.map(|p| p / each as f32)));
+                let at = lamp.centre + lamp.half[0] * a + lamp.half[1] * b;
+                lamp_points.push(LampPoint {
+                    at,
+                    towards: lamp.towards,
+                    power: lamp.power.map(|p| p / each as f32),
+                    least2: if lamp.large { area / each as f64 } else { 0.0 },
+                });
             }
         }
         let sky = (0..SKY_RAYS)
@@ -58,16 +78,17 @@ impl Lighting {
     pub(crate) fn falls_on(&self, model: &Model, point: &Vector3<f64>, normal: &Vector3<f64>) -> [f32; 3] {
         let origin = point + normal * LIFT_MM;
         let mut sum = [0.0f32; 3];
-        for (lamp, power) in &self.lamp_points {
-            let to = lamp - origin;
-            let distance2 = to.norm_squared();
+        for lamp in &self.lamp_points {
+            let to = lamp.at - origin;
+            let distance2 = to.norm_squared().max(lamp.least2);
             let facing = to.dot(normal);
-            // The lamps shine downwards: cosine at the lamp is the height over the distance.
-            if facing <= 0.0 || to.z <= 0.0 || model.blocked(&Ray { origin, direction: to }, 0.0, 1.0) {
+            // Cosine at the lamp times the distance.
+            let shining = -to.dot(&lamp.towards);
+            if facing <= 0.0 || shining <= 0.0 || model.blocked(&Ray { origin, direction: to }, 0.0, 1.0) {
                 continue;
             }
-            let weight = (facing * to.z / (distance2 * distance2) * 1e6) as f32;
-            for (s, p) in sum.iter_mut().zip(power) {
+            let weight = (facing * shining / (distance2 * distance2) * 1e6) as f32;
+            for (s, p) in sum.iter_mut().zip(&lamp.power) {
                 *s += weight * p;
             }
         }
@@ -89,7 +110,8 @@ impl Lighting {
         1.0 - 0.85 * share as f32
     }
 
-    /// Highlights of the lamps (Blinn 1977) for a viewing direction; shadows are left out.
+    /// Highlights of the lamps (Blinn 1977) for a viewing direction; shadows are left out, and openings, which
+    /// only what mirrors shows.
     pub(crate) fn highlight(
         &self,
         model: &Model,
@@ -99,7 +121,7 @@ impl Lighting {
         sharpness: f32,
     ) -> [f32; 3] {
         let mut sum = [0.0f32; 3];
-        for lamp in &model.lamps {
+        for lamp in model.lamps.iter().filter(|l| !l.large) {
             let to = (lamp.centre - point).normalize();
             let half = to - view;
             let cosine = (half.dot(normal) / half.norm().max(1e-9)).max(0.0) as f32;
@@ -109,5 +131,40 @@ impl Lighting {
             }
         }
         sum
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::model::Lamp;
+    use super::*;
+
+    /// View factor of a small level face from an upright rectangle that it looks along, opposite to a lower corner of
+    /// it: Howell's catalog of radiation configuration factors, C-4.
+    fn from_upright_rectangle(width: f64, height: f64, distance: f64) -> f64 {
+        let (x, y) = (height / width, distance / width);
+        let root = x.hypot(y);
+        ((1.0 / y).atan() - y / root * (1.0 / root).atan()) / std::f64::consts::TAU
+    }
+
+    #[test]
+    fn an_opening_lights_the_floor_as_its_view_factor_says() {
+        let half = [Vector3::x() * 1500.0, Vector3::z() * 1300.0];
+        let (centre, radiance) = (Vector3::new(0.0, 4000.0, 1300.0), 3.0f32);
+        let power = [radiance * 3.0 * 2.6 / std::f32::consts::PI; 3];
+        let mut model = Model::default();
+        model.lamps.push(Lamp { centre, half, towards: -Vector3::y(), power, large: true });
+        let lighting = Lighting::of(&model, [0.0; 3]);
+        for y in [-2000.0, 0.0, 1500.0] {
+            let light = lighting.falls_on(&model, &Vector3::new(0.0, y, 0.0), &Vector3::z());
+            // Two corners: the point lies before the middle of the lower edge.
+            let wanted = 2.0 * from_upright_rectangle(1500.0, 2600.0, 4000.0 - y) * f64::from(radiance);
+            assert!((f64::from(light[1]) / wanted - 1.0).abs() < 0.01, "{y}: {} {wanted}", light[1]);
+        }
+        // Nothing falls on what looks away, nor on what is behind the opening.
+        for (y, normal) in [(0.0, -Vector3::y()), (5000.0, Vector3::z())] {
+            let light = lighting.falls_on(&model, &Vector3::new(0.0, y, 0.0), &normal);
+            assert!(light.iter().all(|l| *l <= 0.0), "{y}: {light:?}");
+        }
     }
 }

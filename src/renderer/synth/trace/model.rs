@@ -28,8 +28,12 @@ pub(crate) struct Lamp {
     pub(crate) centre: Vector3<f64>,
     /// Half edges.
     pub(crate) half: [Vector3<f64>; 2],
+    /// Unit direction that it shines to.
+    pub(crate) towards: Vector3<f64>,
     /// Radiance times area, linear RGB.
     pub(crate) power: [f32; 3],
+    /// An opening: too large for a few points, and for a highlight in one place.
+    pub(crate) large: bool,
 }
 
 /// A scene to trace.

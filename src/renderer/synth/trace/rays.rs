@@ -6,6 +6,7 @@ use rayon::prelude::*;
 
 use super::facet::Ray;
 use crate::camera::Lens;
+use crate::synth::turning::Turning;
 use crate::synth::view::View;
 
 /// Grid step, px. A lens bends so gently that cubic interpolation over eight
@@ -23,6 +24,7 @@ pub(crate) struct Rays {
     eye: Vector3<f64>,
     /// Camera axes in the design frame.
     axes: [Vector3<f64>; 3],
+    turning: Option<Turning>,
 }
 
 impl Rays {
@@ -41,13 +43,20 @@ impl Rays {
             .collect();
         let world_from_camera = view.camera_from_world.inverse();
         let axes = [Vector3::x(), Vector3::y(), Vector3::z()].map(|axis| world_from_camera.direction(&axis));
-        Rays { columns, rows, nodes, eye: world_from_camera.origin_mm(), axes }
+        Rays { columns, rows, nodes, eye: world_from_camera.origin_mm(), axes, turning: view.turning }
     }
 
-    /// The ray of a pixel position; its direction has length one along the optical axis.
+    /// The ray of a pixel position; its direction has length one along the row's optical axis.
     pub(crate) fn at(&self, u: f64, v: f64) -> Ray {
         let [x, y] = self.flat(u, v);
-        Ray { origin: self.eye, direction: self.axes[0] * x + self.axes[1] * y + self.axes[2] }
+        let direction = match &self.turning {
+            None => self.axes[0] * x + self.axes[1] * y + self.axes[2],
+            Some(turning) => {
+                let then = turning.middle_from_row(v) * Vector3::new(x, y, 1.0);
+                self.axes[0] * then.x + self.axes[1] * then.y + self.axes[2] * then.z
+            }
+        };
+        Ray { origin: self.eye, direction }
     }
 
     /// The last position along u and v that has a ray.
@@ -132,7 +141,7 @@ mod tests {
             ..brown
         };
         for lens in [brown, fisheye] {
-            let view = View { lens, camera_from_world: Pose::identity(), size_px: [4032, 3024] };
+            let view = View { lens, camera_from_world: Pose::identity(), size_px: [4032, 3024], turning: None };
             let rays = Rays::of(&view);
             let mut worst = 0.0f64;
             for i in 0..400 {

@@ -19,6 +19,8 @@ pub(crate) struct Sheet {
     pub(crate) paper_mm: [f64; 4],
     /// The number in print: lower left corner and letter height; none where there is no room.
     pub(crate) label: Option<Label>,
+    /// How far each corner (top left, top right, bottom right, bottom left) is off its place, mm; none: nowhere.
+    blotch_mm: Option<[[f64; 2]; 4]>,
     /// White cells of the upright picture.
     white: [[bool; CELLS]; CELLS],
 }
@@ -39,13 +41,35 @@ impl Sheet {
     pub(crate) fn new(id: u32, size_mm: [f64; 2], paper_mm: [f64; 4], label: Option<Label>) -> Self {
         let dictionary = Dictionary::tag36h11();
         let white = std::array::from_fn(|row| std::array::from_fn(|column| dictionary.is_white(id, column, row)));
-        Sheet { size_mm, paper_mm, label, white }
+        Sheet { size_mm, paper_mm, label, blotch_mm: None, white }
+    }
+
+    /// The same print with its corners off their places; between them it is stretched in proportion.
+    pub(crate) fn blotchy(mut self, blotch_mm: [[f64; 2]; 4]) -> Self {
+        self.blotch_mm = blotch_mm.iter().flatten().any(|b| *b != 0.0).then_some(blotch_mm);
+        self
     }
 
     /// Position on the sheet for the facet's edge coordinates (origin: lower left of the paper).
     pub(crate) fn position(&self, a: f64, b: f64) -> [f64; 2] {
         let [left, bottom, right, top] = self.paper_mm;
-        [left + a * (right - left), bottom + b * (top - bottom)]
+        let place = [left + a * (right - left), bottom + b * (top - bottom)];
+        match &self.blotch_mm {
+            None => place,
+            Some(blotch) => self.before_blotch(blotch, place),
+        }
+    }
+
+    /// Where in a perfect print that would be which lies at a place of this one.
+    fn before_blotch(&self, blotch: &[[f64; 2]; 4], place: [f64; 2]) -> [f64; 2] {
+        let mut nominal = place;
+        // Each step is nearer by a stretch that is far below a hundredth.
+        for _ in 0..6 {
+            let (x, y) = (nominal[0] / self.size_mm[0] + 0.5, nominal[1] / self.size_mm[1] + 0.5);
+            let shares = [(1.0 - x) * y, x * y, x * (1.0 - y), (1.0 - x) * (1.0 - y)];
+            nominal = [0, 1].map(|k| place[k] - (0..4).map(|i| shares[i] * blotch[i][k]).sum::<f64>());
+        }
+        nominal
     }
 
     /// Colour at a position.

@@ -57,6 +57,10 @@ pub struct PhotoTruth {
     pub position_mm: [f64; 3],
     /// Rotation from the camera (x right, y down, z ahead on the stored grid) to the vehicle.
     pub quaternion_wxyz: [f64; 4],
+    /// How the camera turned while its rows were read; position and rotation are the middle row's, each corner is
+    /// where its own row sees it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub turning: Option<TurningTruth>,
     /// True values at this photo, where stand or vehicle stood elsewhere than in the first.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub measured: Option<Quantities>,
@@ -71,6 +75,15 @@ pub struct LensTruth {
     focal_px: [f64; 2],
     centre_px: [f64; 2],
     distortion: Vec<f64>,
+}
+
+/// A hand's turn while rows are read.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct TurningTruth {
+    /// About the stored grid's axes right, down and ahead, by the right-hand rule.
+    rate_deg_s: [f64; 3],
+    /// From the first row's moment to the last one's.
+    readout_s: f64,
 }
 
 /// A marker in a photo.
@@ -197,6 +210,10 @@ fn photo_truth(
         },
         position_mm: vehicle_from_camera.origin_mm().into(),
         quaternion_wxyz: wxyz(&vehicle_from_camera),
+        turning: shown
+            .view
+            .turning
+            .map(|t| TurningTruth { rate_deg_s: t.rate_rad_s.map(f64::to_degrees).into(), readout_s: t.readout_s }),
         measured,
         markers: shown.markers.iter().map(marker).collect(),
     }

@@ -1,0 +1,60 @@
+//! Sharpening that leaves halos.
+
+use rayon::prelude::*;
+
+use super::blur::gaussian_kernel;
+
+/// Unsharp mask (Schreiber, Wirephoto quality improvement by unsharp masking,
+/// 1970): `strength` times the difference from a Gaussian blur of sigma
+/// `radius_px` is added, at most `clamp` of it either way, as a phone keeps
+/// its overshoot from glaring.
+pub(super) fn unsharp(plane: &[f32], width: usize, strength: f32, radius_px: f64, clamp: f32) -> Vec<f32> {
+    let blurred = gaussian(plane, width, radius_px);
+    plane.par_iter().zip(&blurred).map(|(v, b)| v + (strength * (v - b)).clamp(-clamp, clamp)).collect()
+}
+
+/// Gaussian blur, edges repeated.
+pub(super) fn gaussian(plane: &[f32], width: usize, sigma: f64) -> Vec<f32> {
+    let kernel = gaussian_kernel(sigma);
+    let height = plane.len() / width;
+    let half = kernel.len() / 2;
+    let near = |p: usize, k: usize, n: usize| (p + k).saturating_sub(half).min(n - 1);
+    let mut across = vec![0.0f32; plane.len()];
+    across.par_chunks_mut(width).zip(plane.par_chunks(width)).for_each(|(out, line)| {
+        for (u, out) in out.iter_mut().enumerate() {
+            *out = kernel.iter().enumerate().map(|(k, w)| w * line[near(u, k, width)]).sum();
+        }
+    });
+    let mut out = vec![0.0f32; plane.len()];
+    out.par_chunks_mut(width).enumerate().for_each(|(v, out)| {
+        for (k, w) in kernel.iter().enumerate() {
+            let line = &across[near(v, k, height) * width..][..width];
+            out.iter_mut().zip(line).for_each(|(o, x)| *o += w * x);
+        }
+    });
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const WIDTH: usize = 40;
+
+    #[test]
+    fn an_edge_overshoots_alike_on_both_sides_and_not_beyond_the_clamp() {
+        let step: Vec<f32> = (0..WIDTH * 9).map(|i| if i % WIDTH < 20 { 0.3 } else { 0.7 }).collect();
+        let row = |strength, clamp| unsharp(&step, WIDTH, strength, 1.2, clamp)[4 * WIDTH..5 * WIDTH].to_vec();
+        let free = row(1.0, 1.0);
+        for k in 0..20 {
+            // Point symmetry about the edge.
+            assert!((free[20 + k] - 0.5 + free[19 - k] - 0.5).abs() < 1e-6, "{k}");
+        }
+        assert!(free[20] > 0.78 && (free[10] - 0.3).abs() < 1e-6);
+        // Blur of a step next to it, half a pixel away: (1 - erf(.5 / (1.2 sqrt 2))) / 2 = .338, a pixel's width apart.
+        let overshoot = (free[20] - 0.7) / 0.4;
+        assert!((overshoot - 0.338).abs() < 0.01, "{overshoot}");
+        let clamped = row(1.4, 0.06);
+        assert!((clamped[20] - 0.76).abs() < 1e-6 && (clamped[19] - 0.24).abs() < 1e-6);
+    }
+}

@@ -90,12 +90,13 @@ fn marker(id: u32) -> impl Strategy<Value = Marker> {
         prop::array::uniform3(-2000.0..2000.0f64),
         prop::array::uniform3(-3.0..3.0f64),
         prop::option::of(prop::array::uniform3(0.0..1.0f64)),
+        prop::option::of(prop::array::uniform3(0.0..1.0f64)),
         prop::option::of(0.0..1.0f64),
     )
-        .prop_map(move |(size_mm, centre, turn, u_centre_mm, u_size_mm)| {
+        .prop_map(move |(size_mm, centre, turn, u_centre_mm, u_turn_deg, u_size_mm)| {
             let rotation = UnitQuaternion::from_scaled_axis(Vector3::from(turn));
             let (right, up) = (rotation * Vector3::x(), rotation * Vector3::y());
-            Marker { id, size_mm, centre_mm: Vector3::from(centre), right, up, u_centre_mm, u_size_mm }
+            Marker { id, size_mm, centre_mm: Vector3::from(centre), right, up, u_centre_mm, u_turn_deg, u_size_mm }
         })
 }
 
@@ -117,14 +118,16 @@ fn rig() -> impl Strategy<Value = Rig> {
     (
         name(),
         0.0..5.0f64,
+        0.0..5.0f64,
         0.0..0.01f64,
         prop::option::of(name()),
         prop::option::of(date()),
         carriers.collect::<Vec<_>>(),
     )
-        .prop_map(|(name, u_layout_mm, u_scale_relative, serial, survey_due, carriers)| Rig {
+        .prop_map(|(name, u_layout_mm, u_turn_deg, u_scale_relative, serial, survey_due, carriers)| Rig {
             name,
             u_layout_mm,
+            u_turn_deg,
             u_scale_relative,
             serial,
             survey_due,

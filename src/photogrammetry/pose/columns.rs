@@ -12,6 +12,7 @@ use nalgebra::{DMatrix, Vector3};
 use super::scene::Source;
 use super::views::{Problem, View};
 use crate::camera::Profile;
+use crate::geom::rad;
 use crate::marker::Role;
 
 /// Unknowns of one photo: six of its pose, then focal factor, principal point
@@ -146,7 +147,11 @@ impl Columns {
         seen
     }
 
-    /// Where markers sit: three independent coordinates each, or the modes of a survey.
+    /// Where markers sit: three independent coordinates and turns each, or the modes of a survey.
+    ///
+    /// A sheet is turned in its plane by whoever glues it, and out of it as far as its plate is not
+    /// flat. Both count: turned in their planes, the stand's sheets pass for its roll and pitch; seen
+    /// aslant, tilted ones turn plates about z, and floor sheets (one plane) tilt the floor.
     fn add_layout(&mut self, problem: &Problem) {
         let seen = self.seen_markers(problem);
         let surveyed = problem.rig.layout.as_ref();
@@ -186,6 +191,13 @@ impl Columns {
                 let mut centre_mm = Vector3::zeros();
                 centre_mm[axis] = u;
                 self.modes[k][m].push(Mode { column, centre_mm, turn_rad: Vector3::zeros(), stretch: 0.0 });
+            }
+            let u_deg = marker.u_turn_deg.unwrap_or([problem.rig.u_turn_deg; 3]);
+            for (axis, u_deg) in u_deg.into_iter().enumerate().filter(|(_, u)| *u > 0.0) {
+                let column = self.add_nuisance(Source::Layout);
+                let mut turn_rad = Vector3::zeros();
+                turn_rad[axis] = rad(u_deg);
+                self.modes[k][m].push(Mode { column, centre_mm: Vector3::zeros(), turn_rad, stretch: 0.0 });
             }
             of_id.insert(marker.id, self.modes[k][m][first..].to_vec());
         }

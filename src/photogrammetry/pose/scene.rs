@@ -21,7 +21,7 @@ pub enum Source {
     Centre(usize),
     /// Edge offset of one photo.
     Edge(usize),
-    /// Where markers sit on their carriers.
+    /// Where markers sit on their carriers, and how they are turned there.
     Layout,
     /// Sizes of the printed markers.
     Scale,

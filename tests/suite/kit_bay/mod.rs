@@ -169,8 +169,10 @@ pub(crate) fn sample_at(noise_px: f64, rig: &Rig, stations: &[Station], seed: u6
         .map(|(carrier, at)| {
             let corners = |marker: &Marker| {
                 let shift = noise.vector(rig.u_layout_mm);
+                let turn = noise.vector(geom::rad(rig.u_turn_deg));
                 marker.corners_mm().map(|p| {
-                    let placed = marker.centre_mm + shift + (p.coords - marker.centre_mm) * stretch;
+                    let arm = p.coords - marker.centre_mm;
+                    let placed = marker.centre_mm + shift + arm * stretch + turn.cross(&arm);
                     at.point(&Point3::from(placed)).coords
                 })
             };

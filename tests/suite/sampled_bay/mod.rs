@@ -63,6 +63,9 @@ pub(crate) struct Bay {
     pub(crate) stations: Option<usize>,
     pub(crate) noise_px: f64,
     pub(crate) u_layout_mm: f64,
+    /// 1 sigma of how each sheet is turned about each axis, as stated and as it is, degrees.
+    pub(crate) u_turn_deg: f64,
+    pub(crate) turn_deg: f64,
     pub(crate) u_scale: f64,
     pub(crate) u_focal: f64,
     pub(crate) u_centre_px: f64,
@@ -94,6 +97,8 @@ impl Default for Bay {
             stations: None,
             noise_px: 0.03,
             u_layout_mm: 0.1,
+            u_turn_deg: 0.0,
+            turn_deg: 0.0,
             u_scale: 3e-4,
             u_focal: 0.002,
             u_centre_px: 5.0,
@@ -138,6 +143,7 @@ fn face(id: u32, size: f64, centre: [f64; 3], right: [f64; 3], up: [f64; 3]) -> 
         right: Vector3::from(right),
         up: Vector3::from(up),
         u_centre_mm: None,
+        u_turn_deg: None,
         u_size_mm: None,
     }
 }
@@ -209,6 +215,7 @@ pub(crate) fn rig(bay: &Bay) -> Rig {
     Rig {
         name: "sampled".into(),
         u_layout_mm: bay.u_layout_mm,
+        u_turn_deg: bay.u_turn_deg,
         u_scale_relative: bay.u_scale,
         serial: None,
         survey_due: None,
@@ -359,6 +366,7 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
             c.markers.iter().map(|m| one(m, &mut noise)).collect()
         })
         .collect();
+    let printed = askew(bay, &rig, printed, seed);
     let printed = blotchy(bay, &rig, printed, seed);
     let mut photos: Vec<PhotoView> = stations(bay)
         .into_iter()
@@ -415,6 +423,21 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
         move_one_corner(&mut photos, &mut noise);
     }
     Sample { rig, camera, photos, bodies }
+}
+
+/// Sheets glued askew; of a draw of its own, so that the others stay what they are.
+fn askew(bay: &Bay, rig: &Rig, mut printed: Vec<Vec<[Point3<f64>; 4]>>, seed: u64) -> Vec<Vec<[Point3<f64>; 4]>> {
+    let mut noise = Noise::new(seed ^ 0x7c15_0000);
+    for (carrier, corners) in rig.carriers.iter().zip(&mut printed) {
+        for (_, corners) in carrier.markers.iter().zip(corners) {
+            let rotation = nalgebra::UnitQuaternion::from_scaled_axis(noise.vector(geom::rad(bay.turn_deg)));
+            let centre = nalgebra::center(&corners[0], &corners[2]);
+            for corner in corners {
+                *corner = centre + rotation * (*corner - centre);
+            }
+        }
+    }
+    printed
 }
 
 /// Corners off their places in the print; of a draw of its own, so that the others stay what they are.

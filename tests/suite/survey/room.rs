@@ -48,6 +48,7 @@ fn rig() -> Rig {
         right: Vector3::y(),
         up: Vector3::z(),
         u_centre_mm: None,
+        u_turn_deg: None,
         u_size_mm: None,
     };
     let walls = Carrier {
@@ -61,6 +62,7 @@ fn rig() -> Rig {
     Rig {
         name: "room".into(),
         u_layout_mm: 0.3,
+        u_turn_deg: 0.03,
         u_scale_relative: 5e-4,
         serial: None,
         survey_due: None,

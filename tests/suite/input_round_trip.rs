@@ -4,7 +4,7 @@
 
 use std::collections::BTreeMap;
 
-use baywitness::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile};
+use baywitness::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::folder::{Attachment, Calibration, JobFile, Phase, PhotoEntry, Reading, Vehicle};
 use baywitness::input::SourceFile;
 use baywitness::marker::{Board, BoardKind, Carrier, Layout, Marker, Rig, RigFile, Role, read_layout};
@@ -77,6 +77,7 @@ fn camera() -> impl Strategy<Value = Profile> {
                         u_noise_px,
                         covariance,
                         per_photo: PerPhoto { u_focal_relative: per_photo.0, u_centre_px: per_photo.1 },
+                        read_out: ReadOut::default(),
                         exif,
                     }
                 },

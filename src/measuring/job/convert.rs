@@ -351,6 +351,7 @@ fn origin_words(parts: &Parts, origin: &measure::Origin) -> String {
         O::Photos(Source::Focal(_)) => "focal length of each photo".into(),
         O::Photos(Source::Centre(_)) => "principal point of each photo".into(),
         O::Photos(Source::Edge(_)) => "edge offset of each photo".into(),
+        O::Photos(Source::Turn(_)) => "turn of the camera while each photo was read row by row".into(),
         O::Photos(Source::Layout) => "places and turns of the markers on their carriers".into(),
         O::Photos(Source::Scale) => "sizes of the printed markers".into(),
         O::SeatingOffset(k) | O::SeatingAngle(k) => format!("seating of {}", carrier(*k)),

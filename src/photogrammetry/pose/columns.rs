@@ -16,10 +16,13 @@ use crate::geom::rad;
 use crate::marker::Role;
 
 /// Unknowns of one photo: six of its pose, then focal factor, principal point
-/// u and v, edge offset, and how that grows for small markers.
-pub(super) const PHOTO: usize = 11;
+/// u and v, edge offset, how that grows for small markers, and how far the camera
+/// turned about its x, y and z while rows were read.
+pub(super) const PHOTO: usize = 14;
 /// Those of them that have a prior.
-pub(super) const NUISANCE: usize = 5;
+pub(super) const NUISANCE: usize = 8;
+/// Where the turns begin among those with a prior.
+pub(super) const TURN: usize = 5;
 
 /// How one column deforms a marker, per unit of the unknown.
 #[derive(Debug, Clone)]
@@ -58,6 +61,8 @@ pub(super) struct Columns {
     pub(super) u_edge_px: Vec<f64>,
     /// 1 sigma of what comes on top for a marker of [`EDGE_SIDE_PX`], px.
     pub(super) u_edge_by_size_px: Vec<f64>,
+    /// 1 sigma of each taking photo's turn about each axis from the first row to the last, rad.
+    pub(super) u_turn_rad: Vec<f64>,
     /// By camera.
     pub(super) cameras: Vec<CameraModes>,
     /// By carrier: free axes of its step and their columns.
@@ -80,6 +85,10 @@ impl Columns {
         let mut columns = Columns {
             u_edge_px: photos.iter().map(|j| problem.photos[*j].u_edge_offset_px.max(LEAST_EDGE_PX)).collect(),
             u_edge_by_size_px: photos.iter().map(|j| problem.photos[*j].u_edge_by_size_px).collect(),
+            u_turn_rad: photos
+                .iter()
+                .map(|j| problem.cameras[problem.photos[*j].camera].read_out.u_turn_rad())
+                .collect(),
             photos,
             cameras: Vec::new(),
             carriers: Vec::new(),

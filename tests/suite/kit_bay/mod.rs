@@ -3,7 +3,7 @@
 //! behind them.
 
 use crate::sampled_bay::Noise;
-use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
+use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::geom::{self, Pose, Vehicle};
 use baywitness::marker::{Carrier, Marker, Rig, Role};
 use baywitness::pose::{PhotoView, Problem, View};
@@ -78,6 +78,7 @@ pub(crate) fn camera() -> Profile {
         u_noise_px: None,
         covariance: None,
         per_photo: PerPhoto { u_focal_relative: 0.002, u_centre_px: 5.0 },
+        read_out: ReadOut::default(),
         exif: None,
     }
 }

@@ -3,7 +3,7 @@
 
 use std::path::{Path, PathBuf};
 
-use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
+use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::marker::{Carrier, Marker, Rig, Role};
 use baywitness::survey::{Options, Survey, SurveyPhoto, look, survey};
 use nalgebra::{DMatrix, Vector3};
@@ -35,6 +35,7 @@ fn camera() -> Profile {
         u_noise_px: None,
         covariance: Some(DMatrix::from_fn(9, 9, |i, j| if i == j { u[i] * u[i] } else { 0.0 })),
         per_photo: PerPhoto { u_focal_relative: 0.005, u_centre_px: 3.0 },
+        read_out: ReadOut::default(),
         exif: None,
     }
 }

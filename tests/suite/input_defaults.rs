@@ -25,7 +25,7 @@ const FORWARD: &str = "right = [0, 1, 0]\nup = [0, 0, 1]";
 #[test]
 fn rigs_have_the_defaults_of_the_format() {
     let stand = rig("role = \"target\"", FORWARD).unwrap();
-    assert_eq!((stand.u_layout_mm, stand.u_scale_relative), (0.3, 0.0005));
+    assert_eq!((stand.u_layout_mm, stand.u_turn_deg, stand.u_scale_relative), (0.3, 0.03, 0.0005));
     assert_eq!((stand.carriers[0].u_seating_mm, stand.carriers[0].u_seating_deg), (0.0, [0.0; 3]));
     let wheel = rig("role = \"front_left_wheel\"", FORWARD).unwrap();
     assert_eq!((wheel.carriers[0].u_seating_mm, wheel.carriers[0].u_seating_deg), (0.5, [0.1; 3]));

@@ -4,7 +4,7 @@
 
 use std::collections::BTreeMap;
 
-use baywitness::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile};
+use baywitness::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::folder::{Attachment, Calibration, JobFile, Phase, PhotoEntry, Reading, Vehicle};
 use baywitness::input::SourceFile;
 use baywitness::marker::{Board, BoardKind, Carrier, Layout, Marker, Rig, RigFile, Role, read_layout};
@@ -77,6 +77,7 @@ fn camera() -> impl Strategy<Value = Profile> {
                         u_noise_px,
                         covariance,
                         per_photo: PerPhoto { u_focal_relative: per_photo.0, u_centre_px: per_photo.1 },
+                        read_out: ReadOut::default(),
                         exif,
                     }
                 },
@@ -90,12 +91,13 @@ fn marker(id: u32) -> impl Strategy<Value = Marker> {
         prop::array::uniform3(-2000.0..2000.0f64),
         prop::array::uniform3(-3.0..3.0f64),
         prop::option::of(prop::array::uniform3(0.0..1.0f64)),
+        prop::option::of(prop::array::uniform3(0.0..1.0f64)),
         prop::option::of(0.0..1.0f64),
     )
-        .prop_map(move |(size_mm, centre, turn, u_centre_mm, u_size_mm)| {
+        .prop_map(move |(size_mm, centre, turn, u_centre_mm, u_turn_deg, u_size_mm)| {
             let rotation = UnitQuaternion::from_scaled_axis(Vector3::from(turn));
             let (right, up) = (rotation * Vector3::x(), rotation * Vector3::y());
-            Marker { id, size_mm, centre_mm: Vector3::from(centre), right, up, u_centre_mm, u_size_mm }
+            Marker { id, size_mm, centre_mm: Vector3::from(centre), right, up, u_centre_mm, u_turn_deg, u_size_mm }
         })
 }
 
@@ -117,14 +119,16 @@ fn rig() -> impl Strategy<Value = Rig> {
     (
         name(),
         0.0..5.0f64,
+        0.0..5.0f64,
         0.0..0.01f64,
         prop::option::of(name()),
         prop::option::of(date()),
         carriers.collect::<Vec<_>>(),
     )
-        .prop_map(|(name, u_layout_mm, u_scale_relative, serial, survey_due, carriers)| Rig {
+        .prop_map(|(name, u_layout_mm, u_turn_deg, u_scale_relative, serial, survey_due, carriers)| Rig {
             name,
             u_layout_mm,
+            u_turn_deg,
             u_scale_relative,
             serial,
             survey_due,

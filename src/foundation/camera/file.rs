@@ -6,12 +6,18 @@ use crate::input::{self, Document, Error, SourceFile, Table, Value, Writer};
 
 use super::lens::{Lens, LensModel};
 use super::profile::{ExifMatch, PerPhoto, Profile};
+use super::read_out::ReadOut;
 
 const FORMAT: &str = "camera/1";
 
 /// Where a file states no photo-to-photo variation: that of a phone camera
 /// with autofocus and stabilisation (common practice, no source).
 const DEFAULT_PER_PHOTO: PerPhoto = PerPhoto { u_focal_relative: 0.002, u_centre_px: 5.0 };
+
+/// No phone takes longer from the first row to the last, ms.
+const MOST_READ_OUT_MS: f64 = 200.0;
+/// Nobody takes photos while turning faster, deg/s.
+const MOST_TURN_DEG_PER_S: f64 = 100.0;
 
 impl Profile {
     /// Reads a camera file from disk.
@@ -39,19 +45,24 @@ impl Profile {
             "distortion",
             "u_noise_px",
             "covariance",
+            "read_out_ms",
             "per_photo",
             "exif",
         ])?;
         let name = root.need("name")?.name()?;
         let image_size_px = root.need("image_size_px")?.array(|v| v.whole(16, 100_000))?;
         let lens = read_lens(&root, image_size_px)?;
+        let (per_photo, u_turn_deg_per_s) =
+            root.table("per_photo")?.map_or(Ok((DEFAULT_PER_PHOTO, None)), read_per_photo)?;
+        let read_out_ms = root.maybe("read_out_ms", |v| v.within(0.0, MOST_READ_OUT_MS, "ms"))?;
         Ok(Profile {
             name,
             lens,
             image_size_px,
             u_noise_px: root.maybe("u_noise_px", |v| v.positive(10.0, "px"))?,
             covariance: root.maybe("covariance", |v| read_covariance(v, lens.model))?,
-            per_photo: root.table("per_photo")?.map_or(Ok(DEFAULT_PER_PHOTO), read_per_photo)?,
+            per_photo,
+            read_out: ReadOut { read_out_ms, u_turn_deg_per_s },
             exif: root.table("exif")?.map(read_exif).transpose()?,
         })
     }
@@ -69,9 +80,11 @@ impl Profile {
         if let Some(covariance) = &self.covariance {
             w.matrix("covariance", covariance);
         }
+        w.maybe("read_out_ms", self.read_out.read_out_ms);
         w.table("per_photo");
         w.key("u_focal_relative", self.per_photo.u_focal_relative);
         w.key("u_centre_px", self.per_photo.u_centre_px);
+        w.maybe("u_turn_deg_per_s", self.read_out.u_turn_deg_per_s);
         if let Some(exif) = &self.exif {
             w.table("exif");
             w.maybe("make", exif.make.as_deref());
@@ -149,12 +162,13 @@ fn read_covariance(value: &Value, model: LensModel) -> Result<nalgebra::DMatrix<
     })
 }
 
-fn read_per_photo(table: Table) -> Result<PerPhoto, Error> {
-    let table = table.allow(&["u_focal_relative", "u_centre_px"])?;
-    Ok(PerPhoto {
+fn read_per_photo(table: Table) -> Result<(PerPhoto, Option<f64>), Error> {
+    let table = table.allow(&["u_focal_relative", "u_centre_px", "u_turn_deg_per_s"])?;
+    let per_photo = PerPhoto {
         u_focal_relative: table.need("u_focal_relative")?.uncertainty(0.2, "")?,
         u_centre_px: table.need("u_centre_px")?.uncertainty(1000.0, "px")?,
-    })
+    };
+    Ok((per_photo, table.maybe("u_turn_deg_per_s", |v| v.uncertainty(MOST_TURN_DEG_PER_S, "deg/s"))?))
 }
 
 fn read_exif(table: Table) -> Result<ExifMatch, Error> {

@@ -8,7 +8,9 @@ mod kannala_brandt;
 mod lens;
 mod other_model;
 mod profile;
+mod read_out;
 
 pub use lens::{Lens, LensModel, Projection};
 pub use other_model::OtherModel;
 pub use profile::{ExifMatch, PerPhoto, Profile};
+pub use read_out::ReadOut;

@@ -3,6 +3,7 @@
 use nalgebra::DMatrix;
 
 use super::lens::Lens;
+use super::read_out::ReadOut;
 
 /// A calibrated camera: lens, pixel grid, how well it is known and how one
 /// photo differs from the next.
@@ -21,6 +22,8 @@ pub struct Profile {
     pub covariance: Option<DMatrix<f64>>,
     /// Photo to photo variation.
     pub per_photo: PerPhoto,
+    /// How rows are read one after another.
+    pub read_out: ReadOut,
     /// What a photo's EXIF must say for the profile to apply.
     pub exif: Option<ExifMatch>,
 }

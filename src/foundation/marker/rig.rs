@@ -115,6 +115,9 @@ pub struct Rig {
     pub name: String,
     /// 1 sigma of each coordinate of each marker's centre on its carrier, mm.
     pub u_layout_mm: f64,
+    /// 1 sigma of how each marker is turned on its carrier about each axis, degrees: glued askew, on a
+    /// plate that is not quite flat.
+    pub u_turn_deg: f64,
     /// 1 sigma of one common factor on all marker sizes.
     pub u_scale_relative: f64,
     /// Serial number of the kit.
@@ -123,7 +126,7 @@ pub struct Rig {
     pub survey_due: Option<Date>,
     /// The carriers, in the file's order.
     pub carriers: Vec<Carrier>,
-    /// Joint covariance from a survey; replaces `u_layout_mm`.
+    /// Joint covariance from a survey; replaces `u_layout_mm` and `u_turn_deg`.
     pub layout: Option<Layout>,
 }
 
@@ -160,6 +163,8 @@ pub struct Marker {
     pub up: Vector3<f64>,
     /// 1 sigma of the centre's coordinates where surveyed, mm.
     pub u_centre_mm: Option<[f64; 3]>,
+    /// 1 sigma of how it is turned about the carrier's axes where surveyed, degrees.
+    pub u_turn_deg: Option<[f64; 3]>,
     /// 1 sigma of this marker's own size where surveyed, mm.
     pub u_size_mm: Option<f64>,
 }

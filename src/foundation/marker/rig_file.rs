@@ -13,6 +13,13 @@ use super::rig::{Carrier, Marker, Rig, Role};
 /// The largest standard uncertainty of a marker's centre that a rig file may state, mm.
 pub const MOST_U_CENTRE_MM: f64 = 100.0;
 
+/// 1 sigma of a sheet's turn about each axis where a rig file states none, degrees. In its plane: marks at
+/// both ends of a sheet of 200 mm, laid on their lines by eye so that they differ by 0.1 mm. Out of it: a
+/// plate or a floor that is flat to 0.1 mm over as much (common practice, no source).
+pub const USUAL_U_TURN_DEG: f64 = 0.03;
+/// The largest that a rig file may state, degrees.
+pub const MOST_U_TURN_DEG: f64 = 10.0;
+
 /// The format of rig files.
 pub const RIG_FORMAT: &str = "rig/1";
 /// The only family that is supported.
@@ -59,6 +66,7 @@ impl Rig {
         w.key("name", self.name.as_str());
         w.key("family", FAMILY);
         w.key("u_layout_mm", self.u_layout_mm);
+        w.key("u_turn_deg", self.u_turn_deg);
         w.key("u_scale_relative", self.u_scale_relative);
         w.maybe("layout", layout);
         w.maybe("serial", self.serial.as_deref());
@@ -82,6 +90,7 @@ impl RigFile {
             "name",
             "family",
             "u_layout_mm",
+            "u_turn_deg",
             "u_scale_relative",
             "layout",
             "serial",
@@ -100,6 +109,9 @@ impl RigFile {
         let rig = Rig {
             name: root.need("name")?.name()?,
             u_layout_mm: root.maybe("u_layout_mm", |v| v.uncertainty(100.0, "mm"))?.unwrap_or(0.3),
+            u_turn_deg: root
+                .maybe("u_turn_deg", |v| v.uncertainty(MOST_U_TURN_DEG, "deg"))?
+                .unwrap_or(USUAL_U_TURN_DEG),
             u_scale_relative: root.maybe("u_scale_relative", |v| v.uncertainty(0.1, ""))?.unwrap_or(0.0005),
             serial: root.maybe("serial", Value::name)?,
             survey_due: root.maybe("survey_due", Value::date)?,
@@ -150,6 +162,7 @@ fn read_marker(table: &Table, role: Role) -> Result<Marker, Error> {
         "right",
         "up",
         "u_centre_mm",
+        "u_turn_deg",
         "u_size_mm",
     ])?;
     let id = table.need("id")?;
@@ -161,6 +174,7 @@ fn read_marker(table: &Table, role: Role) -> Result<Marker, Error> {
         right,
         up,
         u_centre_mm: table.maybe("u_centre_mm", |v| v.array(|u| u.uncertainty(MOST_U_CENTRE_MM, "mm")))?,
+        u_turn_deg: table.maybe("u_turn_deg", |v| v.array(|u| u.uncertainty(MOST_U_TURN_DEG, "deg")))?,
         u_size_mm: table.maybe("u_size_mm", |v| v.uncertainty(100.0, "mm"))?,
     })
 }
@@ -271,6 +285,9 @@ fn write_carrier(w: &mut Writer, carrier: &Carrier) {
         w.numbers("up", marker.up.as_slice());
         if let Some(u) = &marker.u_centre_mm {
             w.numbers("u_centre_mm", u);
+        }
+        if let Some(u) = &marker.u_turn_deg {
+            w.numbers("u_turn_deg", u);
         }
         w.maybe("u_size_mm", marker.u_size_mm);
     }

@@ -41,6 +41,8 @@ pub(super) struct Work<'a> {
     pub(super) redundancy: f64,
     /// Whether the floor sheets define the x-y plane.
     pub(super) flat: bool,
+    /// Covariance of all photos' turns that comes on top since their size is not known, in their units.
+    pub(super) turns_besides: Option<nalgebra::DMatrix<f64>>,
 }
 
 /// Everything linearised at one state.
@@ -99,6 +101,9 @@ fn solve(problem: &Problem, start: &Start, options: &Options) -> Result<Scene, E
     if options.drop_corners {
         snoop::drop_worst(&mut work);
     }
+    work.weigh_tremor()
+        .and_then(|()| work.settle())
+        .ok_or(Error::NotSettled { photos, why: "the equations are singular" })?;
     let ambiguous = work.try_second_solutions(start);
     work.into_scene(ambiguous).ok_or(Error::NotSettled { photos, why: "the covariance does not exist" })
 }
@@ -115,7 +120,7 @@ impl<'a> Work<'a> {
             .collect();
         let shared = nalgebra::DVector::zeros(columns.shared);
         let state = State { photos, carriers: start.carriers.clone(), shared };
-        Work { problem: problem.clone(), columns, state, variance: 1.0, redundancy: 0.0, flat }
+        Work { problem: problem.clone(), columns, state, variance: 1.0, redundancy: 0.0, flat, turns_besides: None }
     }
 
     /// From poses alone, which a rough start needs, to all unknowns.

@@ -12,13 +12,17 @@ use nalgebra::{DMatrix, Vector3};
 use super::scene::Source;
 use super::views::{Problem, View};
 use crate::camera::Profile;
+use crate::geom::rad;
 use crate::marker::Role;
 
 /// Unknowns of one photo: six of its pose, then focal factor, principal point
-/// u and v, edge offset, and how that grows for small markers.
-pub(super) const PHOTO: usize = 11;
+/// u and v, edge offset, how that grows for small markers, and how far the camera
+/// turned about its x, y and z while rows were read.
+pub(super) const PHOTO: usize = 14;
 /// Those of them that have a prior.
-pub(super) const NUISANCE: usize = 5;
+pub(super) const NUISANCE: usize = 8;
+/// Where the turns begin among those with a prior.
+pub(super) const TURN: usize = 5;
 
 /// How one column deforms a marker, per unit of the unknown.
 #[derive(Debug, Clone)]
@@ -57,6 +61,8 @@ pub(super) struct Columns {
     pub(super) u_edge_px: Vec<f64>,
     /// 1 sigma of what comes on top for a marker of [`EDGE_SIDE_PX`], px.
     pub(super) u_edge_by_size_px: Vec<f64>,
+    /// 1 sigma of each taking photo's turn about each axis from the first row to the last, rad.
+    pub(super) u_turn_rad: Vec<f64>,
     /// By camera.
     pub(super) cameras: Vec<CameraModes>,
     /// By carrier: free axes of its step and their columns.
@@ -79,6 +85,10 @@ impl Columns {
         let mut columns = Columns {
             u_edge_px: photos.iter().map(|j| problem.photos[*j].u_edge_offset_px.max(LEAST_EDGE_PX)).collect(),
             u_edge_by_size_px: photos.iter().map(|j| problem.photos[*j].u_edge_by_size_px).collect(),
+            u_turn_rad: photos
+                .iter()
+                .map(|j| problem.cameras[problem.photos[*j].camera].read_out.u_turn_rad())
+                .collect(),
             photos,
             cameras: Vec::new(),
             carriers: Vec::new(),
@@ -146,7 +156,11 @@ impl Columns {
         seen
     }
 
-    /// Where markers sit: three independent coordinates each, or the modes of a survey.
+    /// Where markers sit: three independent coordinates and turns each, or the modes of a survey.
+    ///
+    /// A sheet is turned in its plane by whoever glues it, and out of it as far as its plate is not
+    /// flat. Both count: turned in their planes, the stand's sheets pass for its roll and pitch; seen
+    /// aslant, tilted ones turn plates about z, and floor sheets (one plane) tilt the floor.
     fn add_layout(&mut self, problem: &Problem) {
         let seen = self.seen_markers(problem);
         let surveyed = problem.rig.layout.as_ref();
@@ -186,6 +200,13 @@ impl Columns {
                 let mut centre_mm = Vector3::zeros();
                 centre_mm[axis] = u;
                 self.modes[k][m].push(Mode { column, centre_mm, turn_rad: Vector3::zeros(), stretch: 0.0 });
+            }
+            let u_deg = marker.u_turn_deg.unwrap_or([problem.rig.u_turn_deg; 3]);
+            for (axis, u_deg) in u_deg.into_iter().enumerate().filter(|(_, u)| *u > 0.0) {
+                let column = self.add_nuisance(Source::Layout);
+                let mut turn_rad = Vector3::zeros();
+                turn_rad[axis] = rad(u_deg);
+                self.modes[k][m].push(Mode { column, centre_mm: Vector3::zeros(), turn_rad, stretch: 0.0 });
             }
             of_id.insert(marker.id, self.modes[k][m][first..].to_vec());
         }

@@ -10,7 +10,7 @@ use crate::geom::{Camera, Carrier, Pose, World};
 /// The scene of a problem whose poses are given, linearised there: no search
 /// and no iteration. Where the corners lie does not matter, only how well each
 /// is known: the a-posteriori `variance` of unit weight is presumed (1 before
-/// anyone takes a photo). With `on_floor` the floor sheets must
+/// anyone takes a photo), and a hand that does not turn while it takes one. With `on_floor` the floor sheets must
 /// lie in the world's x-y plane.
 ///
 /// `None` where the equations leave something undetermined.
@@ -30,6 +30,9 @@ pub fn expect(
     };
     let mut work = Work::new(problem, &start, &Options::default());
     work.refine_unknowns();
+    work.presume_variance(variance)?;
+    // No turn was found yet: what a steady hand's photos would state.
+    work.weigh_tremor()?;
     work.presume_variance(variance)?;
     work.into_scene(vec![false; carriers.len()])
 }

@@ -4,7 +4,7 @@
 //! The order of the files is the order of the work: `views` is the question,
 //! `homography`, `ippe`, `resection` and `link` give a start, `columns`,
 //! `residual` and `normal` set up the equations, `adjust` solves them (`again` and
-//! `snoop` look after what does not fit), `scene`
+//! `snoop` look after what does not fit, `tremor` finds how unsteady the hand was), `scene`
 //! is the answer (`prints` adds what no number of photos averages out); `score` and `bodies` ask it further questions, `freed` asks anew with something set free.
 
 mod adjust;
@@ -26,6 +26,7 @@ mod scene;
 mod score;
 mod snoop;
 mod state;
+mod tremor;
 mod views;
 mod without;
 

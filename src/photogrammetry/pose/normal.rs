@@ -178,6 +178,23 @@ impl Normal {
         -(&self.inverse_blocks[block] * (&self.coupling[block] * shared_part))
     }
 
+    /// The inverse's part that belongs to some consecutive unknowns of every photo, all photos jointly.
+    pub(super) fn of_photos(&self, first: usize, count: usize) -> DMatrix<f64> {
+        let n = self.coupling.len();
+        let shared = self.coupling.first().map_or(0, DMatrix::ncols);
+        let mut across = DMatrix::zeros(shared, count * n);
+        let mut all = DMatrix::zeros(count * n, count * n);
+        for (b, inverse) in self.inverse_blocks.iter().enumerate() {
+            across
+                .columns_mut(count * b, count)
+                .copy_from(&(inverse.rows(first, count) * &self.coupling[b]).transpose());
+            all.view_mut((count * b, count * b), (count, count))
+                .copy_from(&inverse.view((first, first), (count, count)));
+        }
+        let through = self.lower_inverse() * across;
+        all + through.tr_mul(&through)
+    }
+
     /// How much the quadratic model expects a step to gain.
     pub(super) fn decrement(&self, photos: &[DVector<f64>], shared: &DVector<f64>) -> f64 {
         let own: f64 = photos.iter().zip(&self.photo_right).map(|(x, b)| x.dot(b)).sum();

@@ -2,7 +2,7 @@
 
 use nalgebra::{DMatrix, DVector, Matrix2x3, SMatrix, Vector2};
 
-use super::columns::{Columns, PHOTO};
+use super::columns::{Columns, NUISANCE, PHOTO, TURN};
 use super::state::State;
 use super::views::{EDGE_SIDE_PX, Problem, View};
 use crate::camera::Lens;
@@ -142,7 +142,8 @@ fn corners(
 ) -> Option<[Corner; 4]> {
     let photo = &state.photos[block];
     let world_from_carrier = state.carriers[view.carrier]?;
-    let per_photo = &problem.cameras[problem.photos[columns.photos[block]].camera].per_photo;
+    let profile = problem.cameras[problem.photos[columns.photos[block]].camera];
+    let per_photo = &profile.per_photo;
     let camera_from_carrier = photo.camera_from_world * world_from_carrier;
     let (by_world, by_body) = (photo.camera_from_world.matrix(), camera_from_carrier.matrix());
     let side_px = view.side_px();
@@ -151,10 +152,15 @@ fn corners(
     let points = state.corners_mm(problem, columns, view);
     let one = |i: usize| -> Option<Corner> {
         let (point, arm) = points[i];
-        let p = lens.project(&camera_from_carrier.point(&point).coords)?;
+        // Found corners say when they were read well enough: what they err by is no part of a row's time.
+        let moment = profile.moment(&view.corners_px[i]);
+        let turned = state.turned(columns, block, moment);
+        let seen = turned * camera_from_carrier.point(&point).coords;
+        let p = lens.project(&seen)?;
+        let d_point = p.d_point * turned.to_rotation_matrix().into_inner();
         let world = world_from_carrier.point(&point).coords;
         let mut by_photo = SMatrix::<f64, 2, PHOTO>::zeros();
-        let by_world_point = p.d_point * by_world;
+        let by_world_point = d_point * by_world;
         by_photo.fixed_view_mut::<2, 3>(0, 0).copy_from(&by_world_point);
         by_photo.fixed_view_mut::<2, 3>(0, 3).copy_from(&(-by_world_point * world.cross_matrix()));
         let by_focal = Vector2::new(p.pixel.x - lens.centre_px[0], p.pixel.y - lens.centre_px[1]);
@@ -163,7 +169,9 @@ fn corners(
         by_photo[(1, 8)] = per_photo.u_centre_px;
         by_photo.set_column(9, &(outward[i] * columns.u_edge_px[block]));
         by_photo.set_column(10, &(outward[i] * (columns.u_edge_by_size_px[block] * EDGE_SIDE_PX / side_px)));
-        let by_point = p.d_point * by_body;
+        let by_turn = -p.d_point * seen.cross_matrix() * (columns.u_turn_rad[block] * moment);
+        by_photo.fixed_view_mut::<2, 3>(0, PHOTO - NUISANCE + TURN).copy_from(&by_turn);
+        let by_point = d_point * by_body;
         let mut by_carrier = SMatrix::<f64, 2, 6>::zeros();
         by_carrier.fixed_view_mut::<2, 3>(0, 0).copy_from(&by_point);
         by_carrier.fixed_view_mut::<2, 3>(0, 3).copy_from(&(-by_point * point.coords.cross_matrix()));

@@ -21,7 +21,9 @@ pub enum Source {
     Centre(usize),
     /// Edge offset of one photo.
     Edge(usize),
-    /// Where markers sit on their carriers.
+    /// How the camera turned while one photo's rows were read.
+    Turn(usize),
+    /// Where markers sit on their carriers, and how they are turned there.
     Layout,
     /// Sizes of the printed markers.
     Scale,
@@ -37,8 +39,10 @@ pub struct SolvedPhoto {
     /// Edge offset that was left in its corners, px (of a large marker).
     pub edge_offset_px: f64,
     /// Deviation of focal factor, principal point u, v, edge offset and its size
-    /// dependence from their priors, in standard uncertainties.
-    pub nuisance: [f64; 5],
+    /// dependence, and turn about x, y, z while rows were read from their priors, in standard uncertainties.
+    pub nuisance: [f64; 8],
+    /// How far the camera turned about its x, y and z from the first row to the last, rad.
+    pub turn_rad: [f64; 3],
     /// In the order of the problem's views.
     pub views: Vec<SolvedView>,
     /// Root mean square residual per coordinate of the corners used, px.
@@ -161,6 +165,7 @@ impl Work<'_> {
             lens: self.state.lens(&self.problem, &self.columns, block),
             edge_offset_px: self.state.edge_offset_px(&self.columns, block),
             nuisance: self.state.photos[block].nuisance,
+            turn_rad: self.state.turned(&self.columns, block, 1.0).scaled_axis().into(),
             views,
             rms_px: if count > 0 { (squares / f64::from(count)).sqrt() } else { 0.0 },
         }
@@ -198,7 +203,9 @@ impl Work<'_> {
             (0..self.columns.photos.len()).map(|block| linear.normal.photo_part(block, &shared)).collect();
         for (j, own) in self.columns.photos.iter().zip(&photos) {
             let edge = Source::Edge(*j);
-            let sources = [Source::Focal(*j), Source::Centre(*j), Source::Centre(*j), edge, edge];
+            let turn = Source::Turn(*j);
+            let sources: [Source; NUISANCE] =
+                [Source::Focal(*j), Source::Centre(*j), Source::Centre(*j), edge, edge, turn, turn, turn];
             for (i, source) in sources.into_iter().enumerate() {
                 priors.push((source, own.row(PHOTO - NUISANCE + i).transpose()));
             }
@@ -213,6 +220,11 @@ impl Work<'_> {
             image += prints.covariance;
         }
         let image = super::columns::factor(&image);
+        if let Some(besides) = self.of_unknown_tremor(linear, &photos) {
+            // One size for all photos: counted with the first one's turn.
+            let turn = Source::Turn(self.columns.photos[0]);
+            priors.extend(besides.column_iter().map(|c| (turn, c.into_owned())));
+        }
         let mut factor = DMatrix::zeros(rows, image.ncols() + priors.len());
         let mut sources = vec![Source::Image; image.ncols()];
         for (at, (row, _)) in free.iter().enumerate() {

@@ -1,8 +1,8 @@
 //! The values of all unknowns.
 
-use nalgebra::{DVector, Point3, Vector3};
+use nalgebra::{DVector, Point3, UnitQuaternion, Vector3};
 
-use super::columns::{Columns, NUISANCE};
+use super::columns::{Columns, NUISANCE, TURN};
 use super::views::{EDGE_SIDE_PX, Problem, View};
 use crate::camera::Lens;
 use crate::geom::{Camera, Carrier, Pose, World};
@@ -12,7 +12,7 @@ use crate::geom::{Camera, Carrier, Pose, World};
 #[derive(Debug, Clone)]
 pub(super) struct PhotoState {
     pub(super) camera_from_world: Pose<Camera, World>,
-    /// Focal factor, principal point u and v, edge offset, its size dependence.
+    /// Focal factor, principal point u and v, edge offset, its size dependence, turns while rows were read.
     pub(super) nuisance: [f64; NUISANCE],
 }
 
@@ -64,6 +64,13 @@ impl State {
         self.edge_offset_px(columns, block) + by_size * EDGE_SIDE_PX / side_px
     }
 
+    /// How the camera is turned at a moment of the read-out ([`crate::camera::Profile::moment`])
+    /// against its middle, which is what the photo's pose is of.
+    pub(super) fn turned(&self, columns: &Columns, block: usize, moment: f64) -> UnitQuaternion<f64> {
+        let [x, y, z] = [0, 1, 2].map(|axis| self.photos[block].nuisance[TURN + axis]);
+        UnitQuaternion::from_scaled_axis(Vector3::new(x, y, z) * (columns.u_turn_rad[block] * moment))
+    }
+
     /// A marker's corners in its carrier's frame with the present layout, mm,
     /// and the arms from its centre.
     pub(super) fn corners_mm(
@@ -86,7 +93,7 @@ impl State {
         })
     }
 
-    /// Moves every unknown by a step: photo blocks of ten, then shared columns.
+    /// Moves every unknown by a step: photo blocks, then shared columns.
     pub(super) fn moved(&self, columns: &Columns, photo_steps: &[DVector<f64>], shared_step: &DVector<f64>) -> State {
         let mut next = self.clone();
         for (photo, step) in next.photos.iter_mut().zip(photo_steps) {

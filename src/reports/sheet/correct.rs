@@ -93,6 +93,7 @@ mod tests {
             right: -Vector3::x(),
             up: Vector3::z(),
             u_centre_mm: None,
+            u_turn_deg: None,
             u_size_mm: None,
         };
         let carrier = Carrier {
@@ -106,6 +107,7 @@ mod tests {
         Rig {
             name: "kit".into(),
             u_layout_mm: 0.3,
+            u_turn_deg: 0.03,
             u_scale_relative: 0.0005,
             serial: None,
             survey_due: None,

@@ -95,7 +95,10 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, rig: &Rig, contents: &
 fn assumptions(rig: &Rig) -> String {
     let layout = match &rig.layout {
         Some(_) => "sheet centres as surveyed".to_owned(),
-        None => format!("sheet centres within {} mm of the drawings", rig.u_layout_mm),
+        None => format!(
+            "sheet centres within {} mm of the drawings, sheets straight within {} degrees",
+            rig.u_layout_mm, rig.u_turn_deg
+        ),
     };
     let scale = 100.0 * rig.u_scale_relative;
     format!(

@@ -170,6 +170,7 @@ mod tests {
             right: Vector3::y(),
             up: Vector3::z(),
             u_centre_mm: None,
+            u_turn_deg: None,
             u_size_mm: None,
         }
     }

@@ -14,7 +14,7 @@ use super::reject::{Rejected, worst};
 use super::seen::BoardPhoto;
 use super::start::{approach, start};
 use super::target::Target;
-use crate::camera::{LensModel, PerPhoto, Profile};
+use crate::camera::{LensModel, PerPhoto, Profile, ReadOut};
 use crate::marker::Board;
 
 /// What is wanted.
@@ -190,6 +190,7 @@ fn report(
         u_noise_px: Some(rms_px * (misfit.rows / degrees_of_freedom.max(1.0)).sqrt()),
         covariance: Some(of_lens.clone()),
         per_photo: per_photo(work, per_photo_degrees),
+        read_out: ReadOut::default(),
         exif: common_exif(&work.photos),
     };
     let mut fit = CameraFit {

@@ -9,7 +9,7 @@ use rayon::prelude::*;
 use super::Error;
 use super::field::{Field, TakenOut};
 use super::words::names;
-use crate::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile};
+use crate::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile, ReadOut};
 use crate::detect::{Sightings, find_markers};
 use crate::marker::{Dictionary, Rig};
 use crate::photo::{self, Exif};
@@ -130,6 +130,7 @@ fn start(name: &str, model: LensModel, focal: f64, photo: &RigPhoto) -> Profile 
         u_noise_px: None,
         covariance: Some(covariance),
         per_photo: PER_PHOTO,
+        read_out: ReadOut::default(),
         exif: (exif != ExifMatch::default()).then_some(exif),
     }
 }

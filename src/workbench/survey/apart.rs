@@ -72,6 +72,7 @@ pub(super) fn adjust_apart(
     let loose = Rig {
         name: rig.name.clone(),
         u_layout_mm: 0.0,
+        u_turn_deg: 0.0,
         u_scale_relative: if free_scale { U_FREE_SCALE } else { rig.u_scale_relative },
         serial: None,
         survey_due: None,
@@ -180,6 +181,7 @@ fn body(marker: &Marker) -> Carrier {
         right: Vector3::x(),
         up: Vector3::y(),
         u_centre_mm: None,
+        u_turn_deg: None,
         u_size_mm: Some(marker.u_size_mm.unwrap_or(U_OWN_SIZE * marker.size_mm[0])),
         ..marker.clone()
     };

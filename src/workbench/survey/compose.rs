@@ -10,7 +10,8 @@ use super::length::{Length, LengthCheck, apply};
 use super::look::camera_of;
 use super::{Error, SurveyPhoto};
 use crate::camera::Profile;
-use crate::marker::{Layout, MOST_U_CENTRE_MM, Rig};
+use crate::geom::deg;
+use crate::marker::{Layout, MOST_U_CENTRE_MM, MOST_U_TURN_DEG, Rig};
 use crate::pose::BODY;
 
 /// What is wanted.
@@ -431,6 +432,7 @@ fn surveyed_rig(rig: &Rig, clusters: &[Cluster], placed: &[Placed], full: DMatri
             let sigma = |i: usize| full[(at + i, at + i)].max(0.0).sqrt();
             // The layout holds the full figures; a rig file states no more than this.
             marker.u_centre_mm = Some([0, 1, 2].map(|i| sigma(i).min(MOST_U_CENTRE_MM)));
+            marker.u_turn_deg = Some([3, 4, 5].map(|i| deg(sigma(i)).min(MOST_U_TURN_DEG)));
             marker.u_size_mm = Some(sigma(6) * marker.size_mm[0]);
             at += BODY;
         }

@@ -1,5 +1,6 @@
 //! The conditions in which stated uncertainty must hold.
 
+use baywitness::marker::USUAL_U_TURN_DEG;
 use baywitness::setup::ReferenceLine;
 
 use crate::sampled_bay::Bay;
@@ -18,7 +19,7 @@ use ReferenceLine::{Centreline, RearAxleNormal, ThrustLine};
 
 /// What is not named is as in [`Bay::default`]: two photos, plates on four
 /// wheels, floor sheets, a Brown-Conrady lens.
-pub(crate) const CONDITIONS: [Condition; 21] = [
+pub(crate) const CONDITIONS: [Condition; 29] = [
     condition("two photos, four plates", Centreline, Bay::default),
     condition("four photos, four plates", Centreline, || Bay { four_photos: true, ..Bay::default() }),
     condition("two photos, two plates", RearAxleNormal, || Bay { front_plates: false, ..Bay::default() }),
@@ -47,6 +48,36 @@ pub(crate) const CONDITIONS: [Condition; 21] = [
         ..Bay::default()
     }),
     condition("layout 0.5 mm", Centreline, || Bay { u_layout_mm: 0.5, ..Bay::default() }),
+    condition("sheets askew by 0.03 deg, nothing stated", Centreline, || Bay {
+        u_turn_deg: USUAL_U_TURN_DEG,
+        turn_deg: 0.03,
+        ..Bay::default()
+    }),
+    condition("sheets askew by 0.1 deg, as stated", Centreline, || Bay {
+        u_turn_deg: 0.1,
+        turn_deg: 0.1,
+        four_photos: true,
+        ..Bay::default()
+    }),
+    condition("sheets askew by 0.3 deg, as stated", Centreline, || Bay {
+        u_turn_deg: 0.3,
+        turn_deg: 0.3,
+        ..Bay::default()
+    }),
+    condition("a still hand", Centreline, || Bay { tremor_deg_per_s: Some(0.0), ..Bay::default() }),
+    condition("the hand turns by 0.5 deg/s", Centreline, || Bay { tremor_deg_per_s: Some(0.5), ..Bay::default() }),
+    condition("the hand turns by 1 deg/s, four photos", Centreline, || Bay {
+        tremor_deg_per_s: Some(1.0),
+        four_photos: true,
+        ..Bay::default()
+    }),
+    condition("the hand turns by 3 deg/s", Centreline, || Bay { tremor_deg_per_s: Some(3.0), ..Bay::default() }),
+    condition("the hand turns by 3 deg/s, four photos, two plates", ThrustLine, || Bay {
+        tremor_deg_per_s: Some(3.0),
+        four_photos: true,
+        front_plates: false,
+        ..Bay::default()
+    }),
     condition("scale 0.2 %", Centreline, || Bay { u_scale: 2e-3, ..Bay::default() }),
     condition("seating 0.5 mm, 0.1 deg", Centreline, || Bay {
         u_seating_mm: 0.5,

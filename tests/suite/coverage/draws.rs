@@ -21,6 +21,8 @@ pub(crate) const QUANTITIES: [Quantity; 6] =
 pub(crate) struct Drawn {
     /// Error over standard uncertainty.
     pub(crate) error_over_u: f64,
+    /// Stated standard uncertainty, mm or deg.
+    pub(crate) u: f64,
     pub(crate) degrees_of_freedom: f64,
     /// Whether the 95 % interval holds the truth.
     pub(crate) held: bool,
@@ -54,6 +56,7 @@ pub(crate) fn one(bay: &Bay, line: ReferenceLine, seed: u64) -> Draw {
         let miss = e.value - truth[i];
         Drawn {
             error_over_u: miss / e.standard_uncertainty,
+            u: e.standard_uncertainty,
             degrees_of_freedom: e.degrees_of_freedom,
             held: miss.abs() <= e.expanded_uncertainty(),
         }

@@ -10,7 +10,8 @@
 //! axis (where there is one) within 18 deg. These limits are made for 2,500 jobs in
 //! each condition, which `cargo test --test suite coverage:: -- --ignored --nocapture`
 //! draws and prints as a table; the default run draws 40 and widens the limits
-//! by their noise. `BAYWITNESS_COVERAGE_SAMPLES` draws another number.
+//! by their noise. `BAYWITNESS_COVERAGE_SAMPLES` draws another number, `BAYWITNESS_COVERAGE_ONLY` those
+//! conditions alone whose name contains it.
 
 #![cfg(test)]
 
@@ -32,7 +33,8 @@ fn samples(usual: u64) -> u64 {
 fn run(n: u64) {
     let mut wrong = Vec::new();
     table::head();
-    for condition in CONDITIONS {
+    let only = std::env::var("BAYWITNESS_COVERAGE_ONLY").unwrap_or_default();
+    for condition in CONDITIONS.into_iter().filter(|c| c.name.contains(&only)) {
         let start = std::time::Instant::now();
         wrong.extend(table::judge(&condition, &draws::draw(&condition, n)));
         println!("  {n} jobs in {:.1} s", start.elapsed().as_secs_f64());

@@ -45,6 +45,9 @@ pub(crate) fn judge(condition: &Condition, draws: &[Draw]) -> Vec<String> {
         }
     }
     println!("{:48}{row}", condition.name);
+    let stated =
+        (0..QUANTITIES.len()).map(|i| format!("{:>14.4}", draws.iter().map(|d| d.quantities[i].u).sum::<f64>() / n));
+    println!("  {:46}{}", "mean stated u, mm or deg", stated.collect::<String>());
     // One job in thousands that is wholly wrong hides in a share of intervals.
     for (seed, draw) in draws.iter().enumerate() {
         let errors: Vec<f64> = (0..QUANTITIES.len()).map(|i| normalised(draw, i)).collect();

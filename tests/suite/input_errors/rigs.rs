@@ -60,6 +60,7 @@ const WRONG_RIGS: &[Case] = &[
     case("u_layout_mm = 0.3", "u_layout_mm = -0.3", "u_layout_mm", "between 0 and", "1 sigma"),
     case("u_layout_mm = 0.3", "u_layout_mm = \"0.3\"", "u_layout_mm", "must be a number", "without quotation"),
     case("u_layout_mm = 0.3", "u_layout_mm = 0,3", "u_layout_mm", "not valid TOML", "decimals with a point"),
+    case("u_layout_mm = 0.3", "u_turn_deg = 12.0", "u_turn_deg", "between 0 and", "1 sigma"),
     case("2027-05-01", "2027-02-30", "survey_due", "not valid TOML", "correct the line"),
     case("2027-05-01", "\"2027-05-01\"", "survey_due", "must be a date", "without quotation"),
     case("2027-05-01", "2027-05-01T10:00:00Z", "survey_due", "must be a date", "or time"),

@@ -3,7 +3,7 @@
 //! behind them.
 
 use crate::sampled_bay::Noise;
-use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
+use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::geom::{self, Pose, Vehicle};
 use baywitness::marker::{Carrier, Marker, Rig, Role};
 use baywitness::pose::{PhotoView, Problem, View};
@@ -78,6 +78,7 @@ pub(crate) fn camera() -> Profile {
         u_noise_px: None,
         covariance: None,
         per_photo: PerPhoto { u_focal_relative: 0.002, u_centre_px: 5.0 },
+        read_out: ReadOut::default(),
         exif: None,
     }
 }
@@ -169,8 +170,10 @@ pub(crate) fn sample_at(noise_px: f64, rig: &Rig, stations: &[Station], seed: u6
         .map(|(carrier, at)| {
             let corners = |marker: &Marker| {
                 let shift = noise.vector(rig.u_layout_mm);
+                let turn = noise.vector(geom::rad(rig.u_turn_deg));
                 marker.corners_mm().map(|p| {
-                    let placed = marker.centre_mm + shift + (p.coords - marker.centre_mm) * stretch;
+                    let arm = p.coords - marker.centre_mm;
+                    let placed = marker.centre_mm + shift + arm * stretch + turn.cross(&arm);
                     at.point(&Point3::from(placed)).coords
                 })
             };

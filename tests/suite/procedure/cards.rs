@@ -17,6 +17,7 @@ fn with_card() -> Scene {
         right: Vector3::y(),
         up: Vector3::z(),
         u_centre_mm: None,
+        u_turn_deg: None,
         u_size_mm: None,
     };
     scene.rig.carriers.push(Carrier {

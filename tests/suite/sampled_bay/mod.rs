@@ -3,12 +3,12 @@
 #![allow(dead_code, reason = "each test file uses its own part")]
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "test support: a panic is the message")]
 
-use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
+use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::geom::{self, Attitude, Pose, Vehicle};
 use baywitness::marker::{Carrier, Marker, Rig, Role};
 use baywitness::pose::{EDGE_SIDE_PX, PhotoView, Problem, View};
 use baywitness::setup::{Decision, DecisionRule, Limits, ReferenceLine, Setup};
-use nalgebra::{Matrix3, Point3, SMatrix, SVector, Vector2, Vector3};
+use nalgebra::{Matrix3, Point3, SMatrix, SVector, UnitQuaternion, Vector2, Vector3};
 use rand::rngs::ChaCha8Rng;
 use rand::{RngExt, SeedableRng};
 
@@ -63,6 +63,12 @@ pub(crate) struct Bay {
     pub(crate) stations: Option<usize>,
     pub(crate) noise_px: f64,
     pub(crate) u_layout_mm: f64,
+    /// 1 sigma of how each sheet is turned about each axis, as stated and as it is, degrees.
+    pub(crate) u_turn_deg: f64,
+    pub(crate) turn_deg: f64,
+    /// 1 sigma of how fast the hand turns about each axis while rows are read, deg/s; `None`: a camera that
+    /// reads all at once and says so.
+    pub(crate) tremor_deg_per_s: Option<f64>,
     pub(crate) u_scale: f64,
     pub(crate) u_focal: f64,
     pub(crate) u_centre_px: f64,
@@ -94,6 +100,9 @@ impl Default for Bay {
             stations: None,
             noise_px: 0.03,
             u_layout_mm: 0.1,
+            u_turn_deg: 0.0,
+            turn_deg: 0.0,
+            tremor_deg_per_s: None,
             u_scale: 3e-4,
             u_focal: 0.002,
             u_centre_px: 5.0,
@@ -138,6 +147,7 @@ fn face(id: u32, size: f64, centre: [f64; 3], right: [f64; 3], up: [f64; 3]) -> 
         right: Vector3::from(right),
         up: Vector3::from(up),
         u_centre_mm: None,
+        u_turn_deg: None,
         u_size_mm: None,
     }
 }
@@ -209,6 +219,7 @@ pub(crate) fn rig(bay: &Bay) -> Rig {
     Rig {
         name: "sampled".into(),
         u_layout_mm: bay.u_layout_mm,
+        u_turn_deg: bay.u_turn_deg,
         u_scale_relative: bay.u_scale,
         serial: None,
         survey_due: None,
@@ -230,6 +241,10 @@ pub(crate) fn camera(bay: &Bay) -> Profile {
         u_noise_px: None,
         covariance: None,
         per_photo: PerPhoto { u_focal_relative: bay.u_focal, u_centre_px: bay.u_centre_px },
+        read_out: match bay.tremor_deg_per_s {
+            Some(_) => ReadOut::default(),
+            None => ReadOut { read_out_ms: Some(0.0), u_turn_deg_per_s: None },
+        },
         exif: None,
     }
 }
@@ -359,6 +374,7 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
             c.markers.iter().map(|m| one(m, &mut noise)).collect()
         })
         .collect();
+    let printed = askew(bay, &rig, printed, seed);
     let printed = blotchy(bay, &rig, printed, seed);
     let mut photos: Vec<PhotoView> = stations(bay)
         .into_iter()
@@ -374,6 +390,7 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
             lens.centre_px = lens.centre_px.map(|c| c + bay.u_centre_px * noise.normal());
             let edge = bay.u_edge_px * edge_draw(bay, &mut noise);
             let by_size = bay.u_edge_by_size_px * noise.normal();
+            let turn = turn(bay, seed, photo);
             let mut views = Vec::new();
             for (k, c) in rig.carriers.iter().enumerate() {
                 for (m, marker) in c.markers.iter().enumerate() {
@@ -384,7 +401,7 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
                     }
                     let corners: Option<Vec<Vector2<f64>>> = printed[k][m]
                         .iter()
-                        .map(|p| Some(lens.project(&camera_from_vehicle.point(&seated[k].point(p)).coords)?.pixel))
+                        .map(|p| rows(&lens, &camera_from_vehicle.point(&seated[k].point(p)).coords, &turn))
                         .collect();
                     let Some(corners) = corners else { continue };
                     let inside = |p: &Vector2<f64>| p.x > 5.0 && p.y > 5.0 && p.x < 4026.0 && p.y < 3018.0;
@@ -415,6 +432,42 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
         move_one_corner(&mut photos, &mut noise);
     }
     Sample { rig, camera, photos, bodies }
+}
+
+/// Sheets glued askew; of a draw of its own, so that the others stay what they are.
+fn askew(bay: &Bay, rig: &Rig, mut printed: Vec<Vec<[Point3<f64>; 4]>>, seed: u64) -> Vec<Vec<[Point3<f64>; 4]>> {
+    let mut noise = Noise::new(seed ^ 0x7c15_0000);
+    for (carrier, corners) in rig.carriers.iter().zip(&mut printed) {
+        for (_, corners) in carrier.markers.iter().zip(corners) {
+            let rotation = UnitQuaternion::from_scaled_axis(noise.vector(geom::rad(bay.turn_deg)));
+            let centre = nalgebra::center(&corners[0], &corners[2]);
+            for corner in corners {
+                *corner = centre + rotation * (*corner - centre);
+            }
+        }
+    }
+    printed
+}
+
+/// From the first row to the last, s: what phones are taken to need.
+const READ_OUT_S: f64 = 0.02;
+/// The sensor's rows.
+const ROWS: f64 = 3024.0;
+
+/// How far the hand turns during the read-out, rad; of a draw of its own.
+fn turn(bay: &Bay, seed: u64, photo: usize) -> Vector3<f64> {
+    let mut noise = Noise::new((seed ^ 0x4e11_0000) + 1_000_000 * photo as u64);
+    noise.vector(geom::rad(bay.tremor_deg_per_s.unwrap_or(0.0) * READ_OUT_S))
+}
+
+/// Where a point of the camera's frame is seen: a row shows what is there when it is read.
+fn rows(lens: &Lens, point: &Vector3<f64>, turn: &Vector3<f64>) -> Option<Vector2<f64>> {
+    let mut pixel = lens.project(point)?.pixel;
+    for _ in 0..6 {
+        let moment = (pixel.y - (ROWS - 1.0) / 2.0) / ROWS;
+        pixel = lens.project(&(UnitQuaternion::from_scaled_axis(turn * moment) * point))?.pixel;
+    }
+    Some(pixel)
 }
 
 /// Corners off their places in the print; of a draw of its own, so that the others stay what they are.

@@ -165,7 +165,7 @@ impl Grey {
 }
 
 fn marker(id: u32, size_mm: [f64; 2], centre: [f64; 3], right: Vector3<f64>, up: Vector3<f64>) -> Marker {
-    Marker { id, size_mm, centre_mm: centre.into(), right, up, u_centre_mm: None, u_size_mm: None }
+    Marker { id, size_mm, centre_mm: centre.into(), right, up, u_centre_mm: None, u_turn_deg: None, u_size_mm: None }
 }
 
 fn carrier(name: &str, role: Role, markers: Vec<Marker>) -> Carrier {
@@ -192,6 +192,7 @@ pub(crate) fn demo_rig() -> Rig {
     Rig {
         name: "demo-kit".into(),
         u_layout_mm: 0.3,
+        u_turn_deg: 0.03,
         u_scale_relative: 0.0005,
         serial: Some("K-7".into()),
         survey_due: None,

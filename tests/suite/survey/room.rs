@@ -3,7 +3,7 @@
 
 use std::path::{Path, PathBuf};
 
-use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
+use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::marker::{Carrier, Marker, Rig, Role};
 use baywitness::survey::{Options, Survey, SurveyPhoto, look, survey};
 use nalgebra::{DMatrix, Vector3};
@@ -35,6 +35,7 @@ fn camera() -> Profile {
         u_noise_px: None,
         covariance: Some(DMatrix::from_fn(9, 9, |i, j| if i == j { u[i] * u[i] } else { 0.0 })),
         per_photo: PerPhoto { u_focal_relative: 0.005, u_centre_px: 3.0 },
+        read_out: ReadOut::default(),
         exif: None,
     }
 }
@@ -48,6 +49,7 @@ fn rig() -> Rig {
         right: Vector3::y(),
         up: Vector3::z(),
         u_centre_mm: None,
+        u_turn_deg: None,
         u_size_mm: None,
     };
     let walls = Carrier {
@@ -61,6 +63,7 @@ fn rig() -> Rig {
     Rig {
         name: "room".into(),
         u_layout_mm: 0.3,
+        u_turn_deg: 0.03,
         u_scale_relative: 5e-4,
         serial: None,
         survey_due: None,

@@ -2,7 +2,7 @@
 #![allow(dead_code, reason = "each test file uses its own part")]
 #![allow(clippy::unwrap_used, reason = "a test stops where its own files are unreadable")]
 
-use baywitness::camera::{Lens, LensModel, PerPhoto, Profile};
+use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::marker::Rig;
 use baywitness::setup::Setup;
 use baywitness::synth::{PhotoSpec, Processing, RoomSpec, Scene};
@@ -31,6 +31,7 @@ pub(crate) fn camera(distortion: [f64; 5]) -> Profile {
         u_noise_px: None,
         covariance: None,
         per_photo: PerPhoto { u_focal_relative: 0.0, u_centre_px: 0.0 },
+        read_out: ReadOut::default(),
         exif: None,
     }
 }

@@ -58,6 +58,9 @@ fn remedy(origin: &Origin, line: ReferenceLine) -> &'static str {
         Origin::Photos(Source::Focal(_) | Source::Centre(_)) => {
             "each photo's focal length and principal point. More photos, or ones that hold markers nearer and farther at once, fix them."
         }
+        Origin::Photos(Source::Turn(_)) => {
+            "how the hand turns while a photo is read row by row. Hold the phone still, or put it on a stand."
+        }
         Origin::Photos(Source::Edge(_)) => "the photos' edge offset. Larger markers bring it down.",
         Origin::SeatingAngle(_) | Origin::SeatingOffset(_) if line == ReferenceLine::ThrustLine => {
             "how the plates seat on the wheels. Take the photos again after half a wheel turn, use better clamps, or let the sheet refer to the centreline, for which all four wheels carry a plate."

@@ -7,8 +7,9 @@ use super::output::{JsonTarget, complain, say, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{JobFile, Kind, Models, Vehicle};
 use crate::input::SourceFile;
-use crate::job::{PlanOptions, Reach, Wanted, plan};
+use crate::job::{Options, PlanOptions, Reach, Wanted, plan, verify};
 use crate::marker::{Rig, RigFile};
+use crate::num::median;
 use crate::report::{plan_html, plan_svg, plan_text};
 use crate::setup::Setup;
 
@@ -27,6 +28,10 @@ pub(super) struct Arguments {
     /// Job folder or job.toml with the vehicle's sizes (default: a middling car)
     #[arg(long, value_name = "FILE")]
     job: Option<PathBuf>,
+    /// An earlier job by the same phone (a folder), again for each: its photos' corner noise is counted on
+    /// (default: what the fit of the camera found)
+    #[arg(long, value_name = "JOB")]
+    earlier: Vec<PathBuf>,
     /// So many photos (default: the fewest that decide every check)
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(2..=12))]
     photos: Option<u16>,
@@ -106,6 +111,7 @@ pub(super) fn run(args: &Arguments) -> u8 {
             photos: args.photos.map(usize::from),
             from_mm: args.from.clone(),
             reach: Reach { width_mm: args.width, ahead_mm, posts_mm: args.post.clone() },
+            noise_ratio: earlier_noise(args)?,
         };
         let record = plan(wanted, &options);
         say(&plan_text(&record), args.json.as_ref());
@@ -128,6 +134,24 @@ pub(super) fn run(args: &Arguments) -> u8 {
             UNREADABLE
         }
     }
+}
+
+/// The median corner noise of earlier jobs' photos.
+fn earlier_noise(args: &Arguments) -> Result<Option<f64>, String> {
+    let mut ratios = Vec::new();
+    for job in &args.earlier {
+        let options = Options { models: Models::standard(args.models.as_deref()).map_err(|e| e.to_string())? };
+        let record = verify(job, &options).map_err(|e| e.to_string())?;
+        let before = ratios.len();
+        ratios.extend(record.photos.iter().filter_map(|p| p.noise_ratio));
+        if ratios.len() == before {
+            return Err(format!(
+                "no photo of {} could be measured: give an earlier job that `baywitness verify` measures",
+                job.display()
+            ));
+        }
+    }
+    Ok(median(ratios))
 }
 
 fn inputs(args: &Arguments) -> Result<Inputs, String> {

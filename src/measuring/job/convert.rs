@@ -8,6 +8,7 @@ use super::assign::Assignment;
 use super::doubts::{detectable_records, sensitivity_records};
 use super::look::Looked;
 use super::outline::outlines;
+use super::plan::ratio_by_photo;
 use super::ride_height::ride_height;
 use crate::folder::{Calibration, InputFile, JobFolder, Origin};
 use crate::geom::Pose;
@@ -426,6 +427,8 @@ fn photo(parts: &Parts, j: usize) -> PhotoRecord {
         centre_px: solved.map(|s| s.lens.centre_px),
         edge_offset_px: looked.sightings.edge_offset_px + solved.map_or(0.0, |s| s.edge_offset_px),
         blur_px: looked.sightings.blur_px,
+        noise_ratio: parts.scene.and_then(|s| ratio_by_photo(parts.problem, s, j)),
+        gain_spread: looked.sightings.gain_spread,
         position_mm: station.map(|p| p.origin_mm().into()),
         direction: station.map(|p: &Pose<_, _>| p.direction(&nalgebra::Vector3::z()).into()),
         outlines: match (parts.scene, solved) {

@@ -13,12 +13,13 @@ use super::doubts::{elsewhere, photo_facts};
 use super::opened::Opened;
 use super::photo_look::looks;
 use super::photo_memory::PhotoMemory;
-use super::plan::{Standing, next_station};
+use super::plan::{Standing, developed_plainly, next_station};
 use super::series;
 use crate::folder::{JobFolder, Models};
 use crate::marker::Role;
 use crate::measure::{Facts, Measurement, measure};
 use crate::pose::{self, Problem, Scene, adjust};
+use crate::quantity::rounded;
 use crate::record::{AttemptRecord, JobRecord, NextPhotoRecord, PhotoLook};
 use crate::verdict::findings::{Case, Finding, PhotoFacts, PhotoProblem, Suspect, detectable, find, suspects};
 use crate::verdict::{Checked, StandSize, check, mark, more_evidence, sensitivity, settle};
@@ -279,14 +280,15 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
     record
 }
 
-/// Says where one more photo would decide what is undecided.
+/// Says what would decide what is undecided: photos with their light left alone, one more photo.
 fn advise(record: &mut JobRecord, opened: &Opened, scene: &Scene, measurement: &Measurement, now: Standing) {
+    for (i, words) in plainly_in_words(opened, scene, now) {
+        append(&mut record.checks[i].reason, &words);
+    }
     let Some(next) = next_station(opened, scene, measurement, now) else { return };
     let words = next.words();
     for i in &next.decides {
-        let reason = &mut record.checks[*i].reason;
-        let before = reason.take().map(|r| format!("{r}. ")).unwrap_or_default();
-        *reason = Some(format!("{before}One more photo would decide it at this value: {words}"));
+        append(&mut record.checks[*i].reason, &format!("One more photo would decide it at this value: {words}"));
     }
     record.next_photo = Some(NextPhotoRecord {
         position_mm: next.position_mm,
@@ -295,6 +297,36 @@ fn advise(record: &mut JobRecord, opened: &Opened, scene: &Scene, measurement: &
         decides: next.decides.iter().map(|i| record.checks[*i].quantity.clone()).collect(),
         words,
     });
+}
+
+fn append(reason: &mut Option<String>, more: &str) {
+    let before = reason.take().map(|r| format!("{r}. ")).unwrap_or_default();
+    *reason = Some(format!("{before}{more}"));
+}
+
+/// By undecided check, what its expanded uncertainty would be had the phone not changed the photos' light.
+fn plainly_in_words(opened: &Opened, scene: &Scene, now: Standing) -> Vec<(usize, String)> {
+    let undecided = |i: &usize| now.checks[*i].verdict == crate::record::Verdict::Undecided;
+    let open: Vec<usize> = (0..now.checks.len()).filter(undecided).collect();
+    let Some(answers) = (!open.is_empty()).then(|| developed_plainly(opened, scene)).flatten() else {
+        return Vec::new();
+    };
+    let words = |i: usize| {
+        let worst =
+            answers[i].iter().map(|a| Some(a.as_ref()?.estimate.expanded_uncertainty())).collect::<Option<Vec<_>>>()?;
+        let u = worst.into_iter().reduce(f64::max)?;
+        let before = now.checks[i].answer.as_ref()?.estimate.expanded_uncertainty();
+        let unit = opened.folder.setup.checks[i].quantity.unit().symbol();
+        let digits = if unit == "mm" { 1 } else { 2 };
+        let (u, before) = (rounded(u, digits), rounded(before, digits));
+        Some((
+            i,
+            format!(
+                "The phone changed the photos' light; left alone (HDR off, or a raw picture developed plainly) they would give +-{u} {unit} where it is +-{before} {unit} now"
+            ),
+        ))
+    };
+    open.into_iter().filter_map(words).collect()
 }
 
 /// Each check; one that holds in every step is that of its worst step.

@@ -20,6 +20,9 @@ pub struct PlanRecord {
     pub camera: String,
     /// The sheet's steps; each is photographed from every station.
     pub steps: Vec<String>,
+    /// Corner noise that is counted on, in units of what is expected of plainly developed photos.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub noise_ratio: Option<f64>,
     /// Where to stand.
     pub stations: Vec<PlannedStation>,
     /// The checks in the sheet's order.

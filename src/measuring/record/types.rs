@@ -349,6 +349,14 @@ pub struct PhotoRecord {
     /// Median blur, px.
     #[serde(default)]
     pub blur_px: f64,
+    /// How much noisier its corners are than is expected of a plainly developed photo (standard
+    /// uncertainties, median of the markers, with what the adjustment found).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub noise_ratio: Option<f64>,
+    /// How much its light was changed from place to place: standard deviation of the gain's logarithm over a marker;
+    /// absent where nothing of that was seen.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub gain_spread: Option<f64>,
     /// Camera position in the vehicle frame, mm.
     #[serde(default)]
     pub position_mm: Option<[f64; 3]>,

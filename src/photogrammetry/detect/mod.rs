@@ -5,6 +5,7 @@ mod candidates;
 mod contour;
 mod decode;
 mod edge;
+mod expected;
 mod fit;
 mod gain;
 mod gaussian;
@@ -24,6 +25,7 @@ mod shadow;
 mod sighting;
 mod squares;
 
+pub use expected::{U_EDGE_OFFSET_PX, expected_covariance};
 pub use sighting::{Sighting, Sightings};
 
 use crate::marker::Dictionary;

@@ -292,7 +292,8 @@ fn summarize(
     // The profile's first parameter moves an edge by so many units of the blur.
     let found = blur * shared[(0, 0)].max(0.0).sqrt();
     let u_edge_offset_px = if markers.is_empty() { 0.0 } else { found.hypot(OFFSET_ERROR_SHARE * offset) };
-    Sightings { markers, edge_offset_px: offset, u_edge_offset_px, blur_px: blur }
+    let gain_spread = median(models.iter().flatten().filter_map(|m| Some(f64::from(m.gain?.spread))));
+    Sightings { markers, edge_offset_px: offset, u_edge_offset_px, blur_px: blur, gain_spread }
 }
 
 fn position(sighting: &Sighting) -> Vector2<f64> {

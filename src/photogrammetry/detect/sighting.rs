@@ -36,6 +36,9 @@ pub struct Sightings {
     pub u_edge_offset_px: f64,
     /// Median blur of the photo's markers, px (standard deviation).
     pub blur_px: f64,
+    /// How much the photo's light was changed from place to place (local tone mapping): standard deviation of
+    /// the gain's logarithm over a marker, median; `None` where nothing of that is seen.
+    pub gain_spread: Option<f64>,
 }
 
 impl Sighting {

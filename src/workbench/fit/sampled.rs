@@ -110,7 +110,8 @@ impl Session {
                 blur_px: 0.7,
             });
         }
-        let sightings = Sightings { markers, edge_offset_px: 0.0, u_edge_offset_px: 0.02, blur_px: 0.7 };
+        let sightings =
+            Sightings { markers, edge_offset_px: 0.0, u_edge_offset_px: 0.02, blur_px: 0.7, gain_spread: None };
         BoardPhoto::of_markers(&format!("{i}.jpg"), SIZE, Exif::default(), target, &sightings)
     }
 }

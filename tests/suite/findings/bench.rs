@@ -91,6 +91,7 @@ pub(crate) fn sightings(photo: &PhotoView) -> Sightings {
         edge_offset_px: 0.0,
         u_edge_offset_px: photo.u_edge_offset_px,
         blur_px: 0.7,
+        gain_spread: None,
     }
 }
 

@@ -134,7 +134,8 @@ fn photo(
             });
         }
     }
-    let sightings = Sightings { markers, edge_offset_px: 0.0, u_edge_offset_px: U_EDGE_PX, blur_px: 0.7 };
+    let sightings =
+        Sightings { markers, edge_offset_px: 0.0, u_edge_offset_px: U_EDGE_PX, blur_px: 0.7, gain_spread: None };
     SurveyPhoto { file: format!("{index}.jpg"), size_px: SIZE, exif: Exif::default(), sightings }
 }
 

@@ -4,6 +4,7 @@ mod advice;
 mod bay;
 mod next;
 mod noise;
+mod plainly;
 mod predict;
 mod search;
 mod sight;
@@ -15,6 +16,8 @@ use crate::record::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedStation, 
 use crate::setup::Check;
 
 pub(super) use next::{Standing, next_station};
+pub(super) use noise::ratio_by_photo;
+pub(super) use plainly::developed_plainly;
 pub use predict::Wanted;
 use predict::{Predicted, Predictor, Shot, line_words, nearest_limit, room};
 pub use search::Reach;
@@ -29,11 +32,15 @@ pub struct PlanOptions {
     pub from_mm: Vec<[f64; 3]>,
     /// Where a person can stand.
     pub reach: Reach,
+    /// Corner noise of the phone's earlier photos in units of what is expected of plain ones
+    /// ([`crate::record::PhotoRecord::noise_ratio`]); else what the camera's fit found counts.
+    pub noise_ratio: Option<f64>,
 }
 
 /// Predicts the photos from given stations, or searches for stations.
 pub fn plan(wanted: Wanted, options: &PlanOptions) -> PlanRecord {
-    let predictor = Predictor::new(wanted);
+    let noise = options.noise_ratio.unwrap_or_else(|| noise::ratio_by_fit(wanted.camera));
+    let predictor = Predictor::new(wanted, noise);
     let found = if options.from_mm.is_empty() {
         Search::new(&predictor, &options.reach)
             .run(options.photos.unwrap_or(MOST_PHOTOS).max(2), options.photos.is_some())
@@ -74,6 +81,7 @@ fn record(predictor: &Predictor, found: &[Found], options: &PlanOptions) -> Plan
         camera: predictor.wanted.camera.name.clone(),
         steps: setup.steps.clone(),
         stations: shots.iter().map(|s| station(predictor, s)).collect(),
+        noise_ratio: Some(predictor.noise),
         advice: advice::advice(predictor, &predicted),
         least_photos: if searched { least_photos(setup, found) } else { Vec::new() },
         predicted: setup.checks.iter().zip(&predicted).map(|(c, p)| check_record(predictor, c, p)).collect(),

@@ -6,9 +6,10 @@ use nalgebra::{Point3, Vector3};
 use super::super::answers::check_asks;
 use super::super::opened::Opened;
 use super::bay::{ExpectedBay, Sizes};
+use super::noise::ratio_by_views;
 use super::search::Reach;
 use super::sight::{Sight, Station};
-use crate::geom::{Pose, Vehicle, World};
+use crate::geom::{Camera, Pose, Vehicle, World};
 use crate::measure::{Answer, Facts, Measurement, Undetermined, measure};
 use crate::pose::{Problem, Scene, expect};
 use crate::quantity::Estimate;
@@ -170,7 +171,9 @@ impl<'a> Candidates<'a> {
     fn with_photo_from(&self, eye: Point3<f64>, state: usize) -> Option<(Station, Vec<Vec<Option<Answer>>>)> {
         let (folder, steps) = (&self.opened.folder, &self.opened.steps);
         let profile = self.opened.assignment.cameras.first()?;
-        let sight = Sight::new(&folder.rig, &self.bay);
+        let taken = self.opened.problem();
+        let seen = taken.photos.iter().flat_map(|p| &p.views);
+        let sight = Sight::new(&folder.rig, &self.bay, ratio_by_views(seen).unwrap_or(1.0));
         let is_there = |k: usize| {
             let (carrier, of) = steps.origin(k);
             steps.states(carrier) == 1 || of == state
@@ -180,19 +183,29 @@ impl<'a> Candidates<'a> {
             (station, sight.photo(&station, profile, &is_there))
         });
         let (station, view) = shots.max_by_key(|(_, v)| v.views.len()).filter(|(_, v)| v.views.len() >= 4)?;
-        let base = self.opened.problem();
-        let mut photos = base.photos.clone();
+        let mut photos = taken.photos.clone();
         photos.push(view);
-        let problem = Problem { rig: base.rig, cameras: base.cameras.clone(), photos };
+        let problem = Problem { rig: taken.rig, cameras: taken.cameras.clone(), photos };
         let vehicle_from_world: Pose<World, World> = Pose::from_isometry(*self.world_from_vehicle.inverse().isometry());
         let mut poses: Vec<_> = self.scene.photos.iter().map(|p| p.as_ref().map(|p| p.camera_from_world)).collect();
         poses.push(Some(station.camera_from_world() * vehicle_from_world));
-        let scene = expect(&problem, &poses, &self.scene.carriers, self.scene.on_floor, self.scene.variance)?;
-        let facts = Facts { rig: &folder.rig, setup: &folder.setup, vehicle: &folder.job.vehicle };
-        let of_checks: Vec<_> = folder.setup.checks.iter().map(|c| check_asks(steps, &folder.setup, c)).collect();
-        let measured = measure(&facts, &scene, folder.setup.reference_line, &of_checks.concat(), &[]);
-        let mut answers = measured.answers.into_iter().map(Result::ok);
-        let by_check = of_checks.iter().map(|asks| answers.by_ref().take(asks.len()).collect()).collect();
+        let by_check = predicted(self.opened, self.scene, &problem, &poses)?;
         Some((station, by_check))
     }
+}
+
+/// By check, its answers were the photos so: the scene's places with the problem's covariances.
+pub(super) fn predicted(
+    opened: &Opened,
+    scene: &Scene,
+    problem: &Problem,
+    poses: &[Option<Pose<Camera, World>>],
+) -> Option<Vec<Vec<Option<Answer>>>> {
+    let (folder, steps) = (&opened.folder, &opened.steps);
+    let expected = expect(problem, poses, &scene.carriers, scene.on_floor, scene.variance)?;
+    let facts = Facts { rig: &folder.rig, setup: &folder.setup, vehicle: &folder.job.vehicle };
+    let of_checks: Vec<_> = folder.setup.checks.iter().map(|c| check_asks(steps, &folder.setup, c)).collect();
+    let measured = measure(&facts, &expected, folder.setup.reference_line, &of_checks.concat(), &[]);
+    let mut answers = measured.answers.into_iter().map(Result::ok);
+    Some(of_checks.iter().map(|asks| answers.by_ref().take(asks.len()).collect()).collect())
 }

@@ -47,6 +47,8 @@ pub(super) struct Predictor<'a> {
     /// The working rig: a stand for each step.
     pub(super) steps: Doubles,
     pub(super) bay: ExpectedBay,
+    /// Corner noise in units of what is expected of a plain photo.
+    pub(super) noise: f64,
     typed: Vehicle,
     asks: Vec<Ask>,
     /// By check: its asks.
@@ -61,7 +63,7 @@ pub(super) struct Shot {
 }
 
 impl<'a> Predictor<'a> {
-    pub(super) fn new(wanted: Wanted<'a>) -> Self {
+    pub(super) fn new(wanted: Wanted<'a>, noise: f64) -> Self {
         let names: Vec<&str> = wanted.setup.steps.iter().map(String::as_str).collect();
         let steps = Doubles::new(wanted.rig, &names, |c| c.role == Role::Target);
         let sizes = Sizes::of(wanted.vehicle);
@@ -72,11 +74,11 @@ impl<'a> Predictor<'a> {
             asks.extend(check_asks(&steps, wanted.setup, check));
             of_check.push(start..asks.len());
         }
-        Predictor { wanted, steps, bay, typed: sizes.typed(wanted.vehicle), asks, of_check }
+        Predictor { wanted, steps, bay, noise, typed: sizes.typed(wanted.vehicle), asks, of_check }
     }
 
     pub(super) fn sight(&self) -> Sight<'_> {
-        Sight::new(&self.steps.rig, &self.bay)
+        Sight::new(&self.steps.rig, &self.bay, self.noise)
     }
 
     fn states(&self) -> usize {

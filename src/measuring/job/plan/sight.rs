@@ -3,8 +3,8 @@
 use nalgebra::{Matrix3, Point3, Vector2, Vector3};
 
 use super::bay::{ExpectedBay, Slab};
-use super::noise::{U_EDGE_OFFSET_PX, expected_covariance};
 use crate::camera::Profile;
+use crate::detect::{U_EDGE_OFFSET_PX, expected_covariance};
 use crate::geom::{Camera, Pose, World};
 use crate::marker::{Rig, Role};
 use crate::pose::{PhotoView, U_EDGE_BY_SIZE_PX, View};
@@ -53,10 +53,12 @@ pub(super) struct Sight<'a> {
     bay: &'a ExpectedBay,
     faces: Vec<Face>,
     body: Vec<Slab>,
+    /// Corner noise in units of what is expected of a plain photo.
+    noise: f64,
 }
 
 impl<'a> Sight<'a> {
-    pub(super) fn new(rig: &'a Rig, bay: &'a ExpectedBay) -> Self {
+    pub(super) fn new(rig: &'a Rig, bay: &'a ExpectedBay, noise: f64) -> Self {
         let mut faces = Vec::new();
         for (k, carrier) in rig.carriers.iter().enumerate() {
             let Some(pose) = bay.carriers[k] else { continue };
@@ -80,7 +82,7 @@ impl<'a> Sight<'a> {
                 body.push(Slab { pose: Pose::identity(), low, high });
             }
         }
-        Sight { rig, bay, faces, body }
+        Sight { rig, bay, faces, body, noise }
     }
 
     /// What a photo shows: exact corners with the covariance that is to be expected.
@@ -174,7 +176,7 @@ impl<'a> Sight<'a> {
             marker: m,
             corners_px,
             valid: [true; 4],
-            covariance_px2: expected_covariance(&corners_px)?,
+            covariance_px2: expected_covariance(&corners_px)? * self.noise.powi(2),
         })
     }
 }

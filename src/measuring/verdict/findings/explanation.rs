@@ -2,9 +2,10 @@
 
 use super::{
     camera_mismatch, card, carrier_not_seen, floor_not_level, focal_contradicts, marker_duplicated, not_checked,
-    other_day, other_kit, photo_badly_lit, photo_blurred, photo_edited, photo_resized, photo_reused, photo_zoomed,
-    photos_too_alike, plate_not_seated, plates_swapped, prerequisites, print_scale_wrong, reading_disagrees,
-    something_moved, stand_misplaced, steering_not_straight, times_out_of_order, weak_geometry, wrong_datum_suspected,
+    other_day, other_kit, photo_badly_lit, photo_blurred, photo_edited, photo_light_changed, photo_resized,
+    photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped, prerequisites, print_scale_wrong,
+    reading_disagrees, something_moved, stand_misplaced, steering_not_straight, times_out_of_order, weak_geometry,
+    wrong_datum_suspected,
 };
 use crate::verdict::Level;
 
@@ -40,6 +41,7 @@ const ALL: &[&[Explanation]] = &[
     photo_resized::EXPLAIN,
     photo_blurred::EXPLAIN,
     photo_badly_lit::EXPLAIN,
+    photo_light_changed::EXPLAIN,
     photo_reused::EXPLAIN,
     photos_too_alike::EXPLAIN,
     carrier_not_seen::EXPLAIN,

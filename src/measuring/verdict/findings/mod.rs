@@ -32,6 +32,7 @@ mod phases_differ;
 mod photo_badly_lit;
 mod photo_blurred;
 mod photo_edited;
+mod photo_light_changed;
 mod photo_resized;
 mod photo_reused;
 mod photo_zoomed;
@@ -249,6 +250,7 @@ pub const RULES: &[&Rule] = &[
     &photo_reused::RULE,
     &photo_blurred::RULE,
     &photo_badly_lit::RULE,
+    &photo_light_changed::RULE,
     &photos_too_alike::RULE,
     &floor_not_level::RULE,
     &carrier_not_seen::RULE,

@@ -7,6 +7,7 @@ use crate::synth::Scene;
 pub(super) fn text_of(name: &str) -> Option<&'static str> {
     Some(match name {
         "camera.toml" => include_str!("../../samples/scenes/mistakes/camera.toml"),
+        "../camera.toml" => include_str!("../../samples/scenes/camera.toml"),
         "setup.toml" => include_str!("../../samples/scenes/mistakes/setup.toml"),
         "setup-prerequisites.toml" => include_str!("../../samples/scenes/mistakes/setup-prerequisites.toml"),
         "setup-open.toml" => include_str!("../../samples/scenes/mistakes/setup-open.toml"),

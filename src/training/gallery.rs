@@ -18,7 +18,7 @@ macro_rules! mistakes {
 }
 
 /// Each finding's code and the scene that shows it, in the order of the reports.
-pub const MISTAKES: [(&str, &str); 38] = mistakes![
+pub const MISTAKES: [(&str, &str); 39] = mistakes![
     "stand-turned",
     "stand-off-centre",
     "stand-too-near",
@@ -38,6 +38,7 @@ pub const MISTAKES: [(&str, &str); 38] = mistakes![
     "photo-resized",
     "photo-blurred",
     "photo-badly-lit",
+    "photo-light-changed",
     "photo-reused",
     "photos-too-alike",
     "carrier-not-seen",

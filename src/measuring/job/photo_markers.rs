@@ -23,6 +23,9 @@ pub struct PhotoMarkers {
     pub u_edge_offset_px: f64,
     /// Blur, 1 sigma.
     pub blur_px: f64,
+    /// How much the light was changed from place to place: standard deviation of the gain's logarithm over a marker.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub gain_spread: Option<f64>,
     /// The markers.
     pub markers: Vec<FoundMarker>,
 }
@@ -70,6 +73,7 @@ fn found(file: String, luma: &Luma, sightings: &Sightings) -> PhotoMarkers {
         edge_offset_px: sightings.edge_offset_px,
         u_edge_offset_px: sightings.u_edge_offset_px,
         blur_px: sightings.blur_px,
+        gain_spread: sightings.gain_spread,
         markers: sightings.markers.iter().map(marker).collect(),
     }
 }

@@ -55,6 +55,10 @@ const LEAST_SPREAD: f32 = 0.02;
 const LEAST_OWN: f32 = 0.08;
 /// What spreads more is no gain but, say, a moving hand (strong tone mapping shows .09).
 const MOST_SPREAD: f32 = 0.12;
+/// Side of the markers that tell, px: in smaller ones a patch holds several cells, and takes up what the profile misses.
+const TELLING_PX: f64 = 60.0;
+/// Fewer patches do not speak for a photo.
+const FEW_PATCHES: f32 = 60.0;
 /// The photo's markers count as so many patches of each where it is about how its gain spreads.
 const OTHERS: f32 = 60.0;
 /// Patches as they are before they are free show so much less than there is (measured on photos of known truth: the
@@ -112,20 +116,17 @@ fn finish_all(readings: &[Reading], models: &[Option<Model>], common: &Common, s
 
 /// Gives a gain of its own to each patch of the markers whose residuals want it; whether any did.
 fn free_gains(models: &mut [Option<Model>], step: &Step) -> bool {
-    let told = || step.spreads.iter().flatten();
-    let count: usize = told().map(|(_, n)| n).sum();
-    let photo = (told().map(|(s, n)| s * s * *n as f32).sum::<f32>() / count.max(1) as f32).sqrt();
-    if std::env::var("BW_SHOW").is_ok() {
-        let mut all: Vec<f32> = told().map(|s| s.0).collect();
-        all.sort_by(f32::total_cmp);
-        eprintln!("photo {photo:.4} {all:.4?}");
-    }
+    let pairs = || models.iter().zip(&step.spreads).filter_map(|(m, s)| Some((m.as_ref()?, (*s)?)));
+    let told = || pairs().filter(|(m, _)| m.side() > TELLING_PX).map(|(_, (spread, count))| (spread, count as f32));
+    let count: f32 = told().map(|(_, n)| n).sum();
+    let photo = (told().map(|(s, n)| s * s * n).sum::<f32>() / count.max(FEW_PATCHES)).sqrt();
     let mut any = false;
     for (slot, spread) in models.iter_mut().zip(&step.spreads) {
         let (Some(model), Some((own, count))) = (slot, spread) else { continue };
         let count = *count as f32;
         let spread = ((own * own * count + photo * photo * OTHERS) / (count + OTHERS)).sqrt();
-        if photo > LEAST_SPREAD && photo < MOST_SPREAD || spread > LEAST_OWN && spread < MOST_SPREAD {
+        let alone = model.side() > TELLING_PX && spread > LEAST_OWN && spread < MOST_SPREAD;
+        if photo > LEAST_SPREAD && photo < MOST_SPREAD || alone {
             model.free_gain(GROWN * spread);
             any = true;
         }
@@ -274,7 +275,7 @@ fn finish(
         corners_px: corners,
         corner_valid: evidence.seen,
         covariance_px2: covariance,
-        contrast: model.light[3] / 255.0,
+        contrast: (model.light[3] / 255.0).min(1.0),
         blur_px: model.sigma(),
     })
 }

@@ -76,7 +76,7 @@ fn facts(photo: &PhotoRecord) -> Markup {
         let side = if p[1] < 0.0 { "right" } else { "left" };
         format!("{} before the rear axle, {} to the vehicle's {side}, {} high", m(p[0]), m(p[1]), m(p[2]))
     };
-    let all: [(&str, Option<String>); 8] = [
+    let all: [(&str, Option<String>); 10] = [
         ("Camera profile", photo.camera.clone()),
         ("Taken", photo.taken.as_deref().map(moment)),
         (
@@ -85,6 +85,11 @@ fn facts(photo: &PhotoRecord) -> Markup {
         ),
         ("Residuals, RMS", photo.rms_px.map(px)),
         ("Blur, median", (photo.blur_px > 0.0).then(|| format!("{:.2} px", photo.blur_px))),
+        ("Corner noise, of a plain photo's", photo.noise_ratio.map(|r| format!("{r:.1} times"))),
+        (
+            "Light changed by the phone",
+            photo.gain_spread.map(|s| format!("by {:.0} % from place to place (1 sigma)", 100.0 * s)),
+        ),
         ("Edge offset", Some(px(photo.edge_offset_px.abs()) + edge_side(photo.edge_offset_px))),
         ("Focal length", photo.focal_px.map(|f| format!("{:.1} px, {:.1} px", f[0], f[1]))),
         ("Taken from", photo.position_mm.map(place)),

@@ -121,3 +121,29 @@ fn sizes(axes: &[Axis]) -> Sizes {
     }
     Sizes { share, besides }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn turned(by: f64, count: usize, seen: f64) -> Vec<Axis> {
+        (0..count).map(|i| Axis { seen, pull: seen * if i % 2 == 0 { by } else { -by } }).collect()
+    }
+
+    #[test]
+    fn many_turns_that_are_well_seen_tell_their_size() {
+        let found = sizes(&turned(0.3, 300, 1e6));
+        assert!((found.share / 0.09 - 1.0).abs() < 0.05, "{}", found.share);
+        assert!(found.besides.amax() < 1e-9);
+    }
+
+    /// The mean over sizes is that of the law of total variance: no less than the mean turn's own.
+    #[test]
+    fn a_few_turns_that_are_hardly_seen_leave_their_size_open() {
+        let still = sizes(&turned(0.0, 6, 40.0));
+        let moved = sizes(&turned(0.3, 6, 40.0));
+        assert!(still.share < 0.02 && moved.share > 2.0 * still.share, "{} {}", still.share, moved.share);
+        assert!(moved.besides[(0, 0)] > still.besides[(0, 0)]);
+        assert!(sizes(&[]).share > 0.0);
+    }
+}

@@ -41,6 +41,12 @@ pub(crate) struct Sample {
 }
 
 impl Sample {
+    /// The same corners, and a camera that is known to read all rows at once.
+    pub(crate) fn at_once(mut self) -> Self {
+        self.camera.read_out.read_out_ms = Some(0.0);
+        self
+    }
+
     pub(crate) fn problem(&self) -> Problem<'_> {
         Problem { rig: &self.rig, cameras: vec![&self.camera], photos: self.photos.clone() }
     }

@@ -79,7 +79,8 @@ fn two_photos_and_four_plates_are_enough_for_a_third_of_usual_tolerances() {
             start.elapsed()
         );
         assert!(u(&two, "yaw") < 0.05 && u(&two, "lateral_offset") < 2.0, "{name}");
-        assert!(u(&four, "yaw") < 0.025 + 0.001, "{name}: {}", u(&four, "yaw"));
+        // .025 before sheets could be askew and hands unsteady.
+        assert!(u(&four, "yaw") < 0.028, "{name}: {}", u(&four, "yaw"));
     }
 }
 

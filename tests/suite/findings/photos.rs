@@ -3,6 +3,7 @@
 use baywitness::detect::{Sighting, Sightings};
 use baywitness::folder::JobFile;
 use baywitness::photo::{Exif, Traces};
+use baywitness::verdict::Level;
 use baywitness::verdict::findings::{Case, Finding, PhotoFacts, find, same_view};
 use nalgebra::Vector2;
 use time::macros::datetime;
@@ -72,6 +73,20 @@ fn a_copy_is_known_however_it_was_saved() {
         assert!(reused.message.contains(how) && reused.photo.as_deref() == Some("b.jpg"), "{}", reused.message);
     }
     assert!(of_photos(&facts(&seen, &exif), &job()).iter().all(|f| f.code != "photo-reused"));
+}
+
+/// The photo whose light was changed is named, with how well its corners are known and would be.
+#[test]
+fn a_photo_whose_light_the_phone_changed() {
+    let mut seen = seen();
+    seen[1].gain_spread = Some(0.25);
+    seen[1].markers.iter_mut().for_each(|m| m.covariance_px2 *= 4.0);
+    let exif = Exif::default();
+    let findings = of_photos(&facts(&seen, &exif), &job());
+    let changed: Vec<&Finding> = findings.iter().filter(|f| f.code == "photo-light-changed").collect();
+    let [one] = changed[..] else { panic!("{changed:?}") };
+    assert_eq!((one.photo.as_deref(), one.level), (Some("b.jpg"), Level::Note));
+    assert!(one.message.contains("px") && one.message.contains("HDR"), "{}", one.message);
 }
 
 #[test]

@@ -84,10 +84,35 @@ fn two_photos_and_four_plates_are_enough_for_a_third_of_usual_tolerances() {
     }
 }
 
+/// Corners three times as noisy: by what earlier photos showed, or by what the camera's fit found.
+#[test]
+fn a_noisy_phone_is_promised_less() {
+    let (kit, setup) = (rig("bay-a4"), "radar-plate");
+    let usual = made(&kit, setup, &PlanOptions { photos: Some(2), ..PlanOptions::default() });
+    let from_mm: Vec<[f64; 3]> = usual.stations.iter().map(|s| s.position_mm).collect();
+    let there = |noise_ratio| PlanOptions { from_mm: from_mm.clone(), noise_ratio, ..PlanOptions::default() };
+    let (plain, noisy) = (made(&kit, setup, &there(None)), made(&kit, setup, &there(Some(3.0))));
+    assert_eq!((plain.noise_ratio, noisy.noise_ratio), (Some(1.0), Some(3.0)));
+    let grown = u(&noisy, "distance") / u(&plain, "distance");
+    // Not three times: holders, prints and the camera have their share, which is not noise.
+    assert!((1.15..3.0).contains(&grown), "{grown}");
+    let mut camera = Profile::from_toml(&text(Kind::Camera, "demo-phone"), "camera").unwrap();
+    let [width, height] = camera.image_size_px.map(f64::from);
+    // 4032 x 3024 are 5040 px across and have .0105 px.
+    camera.u_noise_px = Some(3.0 * 0.0105 * (5040.0 / width.hypot(height)).sqrt());
+    let sheet = Setup::from_toml(&text(Kind::Setup, setup), setup).unwrap();
+    let fitted = plan(Wanted { rig: &kit, setup: &sheet, camera: &camera, vehicle: &Vehicle::default() }, &there(None));
+    assert!((u(&fitted, "distance") / u(&noisy, "distance") - 1.0).abs() < 1e-6);
+}
+
 #[test]
 fn places_are_within_the_bay_and_clear_of_posts() {
     let reach = Reach { width_mm: 4000.0, ahead_mm: 4500.0, posts_mm: vec![[5600.0, 1200.0]] };
-    let plan = made(&rig("bay-a4"), "radar-plate", &PlanOptions { photos: Some(4), from_mm: Vec::new(), reach });
+    let plan = made(
+        &rig("bay-a4"),
+        "radar-plate",
+        &PlanOptions { photos: Some(4), from_mm: Vec::new(), reach, noise_ratio: None },
+    );
     assert_eq!(plan.stations.len(), 4);
     for s in &plan.stations {
         let [x, y, z] = s.position_mm;

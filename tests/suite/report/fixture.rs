@@ -243,6 +243,8 @@ fn photo(index: usize, camera: &Camera, bodies: &[Body]) -> PhotoRecord {
         focal_px: Some([3051.2, 3050.8]),
         centre_px: Some([2014.9, 1508.3]),
         edge_offset_px: -0.31,
+        noise_ratio: None,
+        gain_spread: None,
         blur_px: 0.74,
         position_mm: Some(camera.at.into()),
         direction: Some((camera.axes * Vector3::z()).into()),

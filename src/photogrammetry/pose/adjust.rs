@@ -101,9 +101,7 @@ fn solve(problem: &Problem, start: &Start, options: &Options) -> Result<Scene, E
     if options.drop_corners {
         snoop::drop_worst(&mut work);
     }
-    work.weigh_tremor()
-        .and_then(|()| work.settle())
-        .ok_or(Error::NotSettled { photos, why: "the equations are singular" })?;
+    work.steady().ok_or(Error::NotSettled { photos, why: "the equations are singular" })?;
     let ambiguous = work.try_second_solutions(start);
     work.into_scene(ambiguous).ok_or(Error::NotSettled { photos, why: "the covariance does not exist" })
 }
@@ -208,18 +206,36 @@ impl<'a> Work<'a> {
         let weights = vec![1.0; count];
         let mut now = self.equations(&self.state)?;
         for _ in 0..4 {
-            for _ in 0..8 {
-                let (settled, then) = self.descend(now, &weights, 4)?;
-                now = then;
-                if settled {
-                    break;
-                }
-            }
+            now = self.converge(now, &weights)?;
             let before = self.variance;
             self.estimate_variance()?;
             if (self.variance / before - 1.0).abs() < 0.01 {
                 break;
             }
+        }
+        Some(())
+    }
+
+    /// Convergence at the present variance of unit weight.
+    fn converge(&mut self, mut now: Vec<Equations>, weights: &[f64]) -> Option<Vec<Equations>> {
+        for _ in 0..8 {
+            let (settled, then) = self.descend(now, weights, 4)?;
+            now = then;
+            if settled {
+                break;
+            }
+        }
+        Some(now)
+    }
+
+    /// Settles with the hand as unsteady as the photos show it. Where the model does not fit at all, each
+    /// new variance of unit weight would let priors pull harder: it is estimated once.
+    fn steady(&mut self) -> Option<()> {
+        if self.weigh_tremor()? {
+            let now = self.equations(&self.state)?;
+            let weights = vec![1.0; now.len()];
+            self.converge(now, &weights)?;
+            self.estimate_variance()?;
         }
         Some(())
     }

@@ -87,7 +87,7 @@ impl Columns {
             u_edge_by_size_px: photos.iter().map(|j| problem.photos[*j].u_edge_by_size_px).collect(),
             u_turn_rad: photos
                 .iter()
-                .map(|j| problem.cameras[problem.photos[*j].camera].read_out.u_turn_rad())
+                .map(|j| if full { problem.cameras[problem.photos[*j].camera].read_out.u_turn_rad() } else { 0.0 })
                 .collect(),
             photos,
             cameras: Vec::new(),

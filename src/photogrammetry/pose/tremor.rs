@@ -24,9 +24,10 @@ const LEAST: f64 = 1e-3;
 
 impl Work<'_> {
     /// Takes the turns for as large as the photos show them at the present state, which then has to settle anew.
-    pub(super) fn weigh_tremor(&mut self) -> Option<()> {
+    /// False where no photo has any.
+    pub(super) fn weigh_tremor(&mut self) -> Option<bool> {
         if self.columns.u_turn_rad.iter().all(|u| *u <= 0.0) {
-            return Some(());
+            return Some(false);
         }
         let sizes = self.sizes()?;
         let share = sizes.share.sqrt();
@@ -39,7 +40,7 @@ impl Work<'_> {
             }
         }
         self.turns_besides = Some(sizes.besides / sizes.share);
-        Some(())
+        Some(true)
     }
 
     fn sizes(&self) -> Option<Sizes> {

@@ -9,7 +9,7 @@
 //!
 //! Gains that lift white reach the end of the scale. Behind them lies the curve of the display, steep in the dark and
 //! flat near white; levels are kept as they would be without its shoulder, v = p (1 - c p^2), and
-//! what is white to the end says no more than that (J. Tobin, Econometrica 26, 1958).
+//! what is white to the end hardly says more than that (J. Tobin, Econometrica 26, 1958).
 
 /// Full scale, grey levels.
 const FULL: f32 = 255.0;
@@ -20,6 +20,9 @@ const BEND: f32 = 0.135;
 const LEAST_SLOPE: f32 = 0.5;
 /// From here on, grey levels are the end of the scale.
 const END: f32 = 254.0;
+/// From here on they may be: what comes after light was cut (noise reduction, sharpening, JPEG) scatters them.
+/// Taken at their word they hold levels down beside edges, and corners seem to lie .02 px too far out.
+pub(super) const NEAR_END: f32 = 250.0;
 
 /// How a marker's light was changed from patch to patch.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -40,13 +43,20 @@ pub(super) fn shoulder(level: f32) -> (f32, f32) {
     (FULL * (kept * (1.0 - BEND * kept * kept) + slope * (x - kept)), slope)
 }
 
-/// What a pixel's grey says about its level: the residual and the slope, both none where both are the end of the scale.
-pub(super) fn seen(level: f32, grey: f32) -> (f32, f32) {
+/// What a pixel's grey says about its level: the residual and the slope, of which only the share `beyond` counts
+/// where both are near the end of the scale (none, and levels would run away).
+pub(super) fn seen(level: f32, grey: f32, beyond: f32) -> (f32, f32) {
     let (expected, slope) = shoulder(level);
-    if grey >= END && expected >= grey { (0.0, 0.0) } else { (grey - expected, slope) }
+    if grey < NEAR_END {
+        (grey - expected, slope)
+    } else if expected < NEAR_END {
+        (NEAR_END - expected, slope)
+    } else {
+        ((grey - expected) * beyond, slope * beyond)
+    }
 }
 
-/// Likewise before anything is known of a shoulder.
+/// Likewise before anything is known of a shoulder: none where both are the end of the scale.
 pub(super) fn seen_plainly(level: f32, grey: f32) -> (f32, f32) {
     if grey >= END && level >= grey { (0.0, 0.0) } else { (grey - level, 1.0) }
 }
@@ -92,9 +102,12 @@ mod tests {
     }
 
     #[test]
-    fn what_is_white_to_the_end_says_no_more() {
-        assert_eq!(seen(400.0, 255.0), (0.0, 0.0));
-        assert!(seen(200.0, 255.0).0 > 50.0);
-        assert!(seen(400.0, 200.0).0 < 0.0);
+    fn what_is_white_to_the_end_hardly_says_more() {
+        let ((whole, slope), (part, less)) = (seen(400.0, 255.0, 1.0), seen(400.0, 255.0, 0.1));
+        assert!(whole < -20.0 && (part - 0.1 * whole).abs() < 1e-4 && (less - 0.1 * slope).abs() < 1e-6);
+        assert_eq!(seen_plainly(400.0, 255.0), (0.0, 0.0));
+        // Levels below the end are lifted up to it, whatever scattered the grey; greys below it count in full.
+        assert!(seen(200.0, 255.0, 0.1).0 > 50.0 && seen(200.0, 255.0, 0.1) == seen(200.0, 251.0, 0.1));
+        assert!(seen(400.0, 200.0, 0.1).0 < -50.0);
     }
 }

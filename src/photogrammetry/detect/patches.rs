@@ -7,16 +7,19 @@
 use nalgebra::{SMatrix, SVector};
 
 use super::fit::{noise_of, weight};
-use super::gain::{Gain, seen, seen_plainly};
+use super::gain::{Gain, NEAR_END, seen, seen_plainly};
 use super::model::{ALL, Model};
 use super::rows::{COLUMNS, Rows};
 
 /// Side of a patch, px: some of them within the ten or so pixels that gains take to run.
-const SIDE_PX: f32 = 10.0;
+const SIDE_PX: f32 = 7.0;
 /// Standard deviations in units of the gain's: of its slope for a pixel; of white's own level and slope.
-const SLOPE: f32 = 0.27;
+const SLOPE: f32 = 0.19;
 const WHITE: f32 = 0.17;
-const WHITE_SLOPE: f32 = 0.033;
+const WHITE_SLOPE: f32 = 0.023;
+/// Least share that greys near the end of the scale count. Where many of a marker's are there, nothing else tells
+/// how white it is: then their own share.
+const LEAST_BEYOND: f32 = 0.1;
 /// Levels from which gains are told, least and most: black without light has none.
 const LEVELS: (f32, f32) = (5.0, 330.0);
 /// Rounds until patches are settled.
@@ -45,6 +48,8 @@ pub(super) struct Patches<'a> {
     model: &'a Model,
     spots: Vec<Spot>,
     found: Vec<Unknowns>,
+    /// How much greys near the end of the scale count.
+    beyond: f32,
 }
 
 impl<'a> Patches<'a> {
@@ -66,20 +71,22 @@ impl<'a> Patches<'a> {
             })
             .collect();
         let count = spots.iter().map(|s| s.patch + 1).max().unwrap_or(0);
-        Patches { model, spots, found: vec![Unknowns::zeros(); count] }
+        let near_end = model.pixels.iter().filter(|p| p.grey >= NEAR_END).count();
+        let beyond = (near_end as f32 / model.pixels.len() as f32).max(LEAST_BEYOND);
+        Patches { model, spots, found: vec![Unknowns::zeros(); count], beyond }
     }
 
     /// Works the unknowns out, and leaves the residuals as they are with them; the residuals' noise then.
     pub(super) fn settle(&mut self, rows: &mut Rows, mut noise: f32) -> f32 {
         for _ in 0..ROUNDS {
-            let sums = self.sums(noise, seen);
+            let sums = self.sums(noise, |level, grey| seen(level, grey, self.beyond));
             for (found, (own, right)) in self.found.iter_mut().zip(sums) {
                 *found = own.cholesky().map_or(Unknowns::zeros(), |c| c.solve(&right));
             }
             let mut at = self.spots.iter().zip(&self.model.pixels);
             for (batch, count) in rows.batches_mut() {
                 for (k, (spot, pixel)) in at.by_ref().take(count).enumerate() {
-                    batch[ALL][k] = seen(self.level(spot), pixel.grey).0;
+                    batch[ALL][k] = seen(self.level(spot), pixel.grey, self.beyond).0;
                 }
             }
             noise = noise_of(self.model, rows.residuals());
@@ -114,7 +121,7 @@ impl<'a> Patches<'a> {
         let mut at = self.spots.iter().zip(&self.model.pixels);
         for (batch, count) in rows.batches_mut() {
             for (k, (spot, pixel)) in at.by_ref().take(count).enumerate() {
-                let (_, slope) = seen(self.level(spot), pixel.grey);
+                let (_, slope) = seen(self.level(spot), pixel.grey, self.beyond);
                 let weight = weight(batch[ALL][k] / noise) / (noise * noise);
                 let effect = spot.effect * slope;
                 let (own, mixed) = &mut sums[spot.patch];

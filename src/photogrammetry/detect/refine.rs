@@ -64,6 +64,8 @@ const OTHERS: f32 = 60.0;
 /// Patches as they are before they are free show so much less than there is (measured on photos of known truth: the
 /// fit's own light and profile take up the rest).
 const GROWN: f32 = 3.5;
+/// What patches cannot hold of gains (1 sigma of each corner's coordinates), px for a spread of one (measured likewise).
+const GAIN_ERROR_PX: f64 = 0.05;
 
 /// Fits all readings of a photo together.
 pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {
@@ -105,7 +107,8 @@ fn finish_all(readings: &[Reading], models: &[Option<Model>], common: &Common, s
     for ((reading, model), (reduced, evidence)) in fitted {
         let (Some(model), Some(reduced), Some(evidence)) = (model, reduced, evidence) else { continue };
         let Some(mut sighting) = finish(reading, model, common, (reduced, evidence), &step.shared) else { continue };
-        let floor = model_error(&sighting, display_offset(model, common));
+        let gain = model.gain.map_or(0.0, |gain| GAIN_ERROR_PX * f64::from(gain.spread));
+        let floor = model_error(&sighting, display_offset(model, common)).hypot(gain);
         // A shadow or a stain can make one marker worse than the photo's others.
         let grown = sighting.covariance_px2 * inflation.max(evidence.inflation / OWN_INFLATION);
         sighting.covariance_px2 = grown + SMatrix::identity() * floor.powi(2);

@@ -18,12 +18,12 @@ const SLOPE: f32 = 0.19;
 const WHITE: f32 = 0.17;
 const WHITE_SLOPE: f32 = 0.023;
 /// Least share that greys near the end of the scale count. Where many of a marker's are there, nothing else tells
-/// how white it is: then their own share.
+/// how white it is: then the square of their own share.
 const LEAST_BEYOND: f32 = 0.1;
 /// Levels from which gains are told, least and most: black without light has none.
 const LEVELS: (f32, f32) = (5.0, 330.0);
 /// Rounds until patches are settled.
-const ROUNDS: usize = 3;
+const ROUNDS: usize = 6;
 /// The spread that is tried where none is known; patches whose gain is that well known tell it, share of its variance.
 const TRIED: f32 = 0.3;
 const KNOWN: f32 = 0.1;
@@ -72,7 +72,7 @@ impl<'a> Patches<'a> {
             .collect();
         let count = spots.iter().map(|s| s.patch + 1).max().unwrap_or(0);
         let near_end = model.pixels.iter().filter(|p| p.grey >= NEAR_END).count();
-        let beyond = (near_end as f32 / model.pixels.len() as f32).max(LEAST_BEYOND);
+        let beyond = (near_end as f32 / model.pixels.len() as f32).powi(2).max(LEAST_BEYOND);
         Patches { model, spots, found: vec![Unknowns::zeros(); count], beyond }
     }
 
@@ -189,4 +189,109 @@ pub(super) fn hold(gain: &Gain, light: &[f64; 6]) -> [(usize, f64, f64); 2] {
         let weight = (HELD * held.abs().max(10.0)).powi(-2);
         (k, weight, weight * (held - now))
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use nalgebra::{DMatrix, DVector, Vector2};
+
+    use super::super::model::{Common, LENS, Pixel};
+    use super::super::pattern::Pattern;
+    use super::super::profile::Profile;
+    use super::super::squares::squares;
+    use super::*;
+    use crate::marker::Dictionary;
+    use crate::photo::Luma;
+
+    const COMMON: Common = Common { profile: Profile::TYPICAL, lens: [0.0; LENS], sharpening: 0.0, sharpened: false };
+
+    /// Even numbers, -1 to 1, by place.
+    fn scatter(u: u16, v: u16) -> f32 {
+        let hash = (u32::from(u) * 7919 + u32::from(v) * 104_729 + 12_345).wrapping_mul(2_654_435_761);
+        (hash >> 8) as f32 / 8_388_608.0 - 1.0
+    }
+
+    /// A marker of 88 px whose pixels in a square of it are what the model says, times a gain, with some noise.
+    fn marker(low: u16, high: u16, gain: impl Fn(u16, u16) -> f32) -> (Model, Rows) {
+        let photo = Luma::new(130, 130, vec![128; 130 * 130]).unwrap();
+        let corners = [(20.3, 21.1), (107.9, 19.2), (109.4, 108.0), (18.8, 106.5)].map(|(u, v)| Vector2::new(u, v));
+        let pattern = Pattern::new(Dictionary::tag36h11(), 7);
+        let mut model = Model::new(&photo, pattern, &corners, (50.0, 190.0)).unwrap();
+        let places = (low..high).flat_map(|v| (low..high).map(move |u| (u, v)));
+        model.pixels = places.map(|(u, v)| Pixel { u, v, grey: 0.0 }).collect();
+        let mut rows = Rows::default();
+        rows.evaluate(&model, &COMMON).unwrap();
+        let levels: Vec<f32> = rows.residuals().map(|r| -r).collect();
+        for (pixel, level) in model.pixels.iter_mut().zip(levels) {
+            pixel.grey = level * gain(pixel.u, pixel.v) + 3.0 * scatter(pixel.u, pixel.v);
+        }
+        rows.evaluate(&model, &COMMON).unwrap();
+        (model, rows)
+    }
+
+    /// Gains that spread by .052.
+    fn patchy(u: u16, v: u16) -> f32 {
+        1.0 + 0.09 * scatter((u - 16) / 7, (v - 16) / 7)
+    }
+
+    /// Normal equations of everything together, in double precision, solved by nalgebra.
+    #[test]
+    fn eliminating_patches_is_least_squares_with_all_unknowns() {
+        let (model, mut rows) = marker(16, 36, patchy);
+        let mut patches = Patches::new(&model, &rows, 0.3);
+        let noise = patches.settle(&mut rows, 2.0);
+        let less = patches.eliminate(&mut rows, noise);
+        let all: Vec<usize> = (0..COLUMNS).collect();
+        let sums = squares(&rows, &all, |residual| weight(residual / noise) / (noise * noise));
+        let count = ALL + UNKNOWNS * patches.found.len();
+        let mut whole = DMatrix::<f64>::identity(count, count);
+        let columns: Vec<Vec<f32>> = (0..COLUMNS).map(|c| rows.derivatives(c).collect()).collect();
+        let (mut wanted, mut prior) = (DVector::<f64>::zeros(count), DVector::<f64>::zeros(count));
+        for (i, (spot, pixel)) in patches.spots.iter().zip(&model.pixels).enumerate() {
+            let (residual, slope) = seen(patches.level(spot), pixel.grey, patches.beyond);
+            let mut row = DVector::<f64>::zeros(count);
+            for (to, column) in row.iter_mut().zip(&columns[..ALL]) {
+                *to = f64::from(column[i]);
+            }
+            for k in 0..UNKNOWNS {
+                row[ALL + UNKNOWNS * spot.patch + k] = f64::from(spot.effect[k] * slope);
+            }
+            let weight = f64::from(weight(residual / noise) / (noise * noise));
+            whole += &row * row.transpose() * weight;
+            wanted += row * (weight * f64::from(residual));
+        }
+        for (k, found) in patches.found.iter().flat_map(|f| f.iter()).enumerate() {
+            prior[ALL + k] = f64::from(*found);
+        }
+        let rest = count - ALL;
+        let mixed = whole.view((ALL, 0), (rest, ALL)).into_owned();
+        let patches_alone = whole.view((ALL, ALL), (rest, rest)).into_owned().cholesky().unwrap();
+        let taken = mixed.transpose() * patches_alone.solve(&mixed);
+        for i in 0..ALL {
+            for j in i..ALL {
+                // The parameters' own prior of one, which only the whole has.
+                let own = whole[(i, j)] - if i == j { 1.0 } else { 0.0 };
+                let scale = (sums[(i, i)] * sums[(j, j)]).sqrt().max(1.0);
+                let miss = (sums[(i, j)] - less[(i, j)] - (own - taken[(i, j)])) / scale;
+                assert!(miss.abs() < 1e-5, "{i} {j}: {miss}");
+            }
+        }
+        assert!((0..8).all(|i| taken[(i, i)] > 0.1 * sums[(i, i)]), "patches take hardly anything");
+        // Settled: another step would hardly move them, standard deviations of the prior.
+        let left = patches_alone.solve(&(wanted - prior).rows(ALL, rest)).amax();
+        assert!(patches.found.len() >= 9 && left < 0.05, "{left}");
+    }
+
+    #[test]
+    fn gains_spread_where_there_are_some() {
+        let spread = |gain: &dyn Fn(u16, u16) -> f32| {
+            let (model, rows) = marker(16, 112, gain);
+            let noise = noise_of(&model, rows.residuals());
+            spread(&model, &rows, noise)
+        };
+        let (none, patches) = spread(&|_, _| 1.0);
+        let (some, _) = spread(&patchy);
+        println!("{patches} patches: {none} without gains, {some} with gains of .052");
+        assert!(patches > 100 && none < 0.01 && (0.035..0.065).contains(&some), "{none} {some}");
+    }
 }

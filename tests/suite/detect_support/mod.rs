@@ -4,6 +4,7 @@
 
 pub(crate) mod clutter;
 pub(crate) mod render;
+pub(crate) mod tone;
 
 use std::path::{Path, PathBuf};
 

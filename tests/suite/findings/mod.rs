@@ -10,6 +10,7 @@ mod datums;
 mod defect;
 mod light;
 mod phases;
+mod other_phone;
 mod photos;
 mod plain;
 mod plain_rendered;

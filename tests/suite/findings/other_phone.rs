@@ -3,7 +3,7 @@
 
 use baywitness::quantity::Quantity as Q;
 use baywitness::setup::{From, Setup};
-use baywitness::verdict::{StandSize, Verdict, check};
+use baywitness::verdict::{Level, StandSize, Verdict, check};
 use rayon::prelude::*;
 
 use super::bench::{LINE, a_check, bay, job, judge, samples, sheet};
@@ -83,7 +83,7 @@ fn draw(bay: &Bay, (who, defect): &(usize, Defect), seed: u64) -> Row {
         camera: usize::from(named),
         right_photo: usize::from(judged.findings.iter().any(|f| camera(f.code) && f.photo.as_deref() == Some(file))),
         body: usize::from(blamed),
-        none: usize::from(judged.findings.is_empty()),
+        none: usize::from(judged.findings.iter().all(|f| f.level > Level::Stop)),
         outside: usize::from(is_outside(&judged.settled)),
         outside_by_figures: usize::from(is_outside(&judged.checks)),
         within_at_limit,
@@ -117,7 +117,10 @@ fn table(n: u64) -> Vec<(String, Row)> {
         let row = (0..n).into_par_iter().map(one).reduce(Row::default, Row::plus);
         rows.push((name, row));
     }
-    println!("| {n} jobs each | camera named | the photo too | a body blamed | nothing found | outside, stands right | by figures alone | within at a limit, of {} |", 12 * n);
+    println!(
+        "| {n} jobs each | camera named | the photo too | a body blamed | nothing found | outside, stands right | by figures alone | within at a limit, of {} |",
+        12 * n
+    );
     println!("|---|---|---|---|---|---|---|---|");
     for (name, r) in &rows {
         println!(

@@ -7,6 +7,7 @@ use baywitness::verdict::{Level, StandSize, Verdict, check};
 use rayon::prelude::*;
 
 use super::bench::{LINE, a_check, bay, job, judge, samples, sheet};
+use super::campaign::least;
 use super::defect::Defect;
 use super::planted::{another_focal, another_phone};
 use crate::sampled_bay::Bay;
@@ -93,46 +94,66 @@ fn draw(bay: &Bay, (who, defect): &(usize, Defect), seed: u64) -> Row {
 type Make = fn(u64, f64, usize) -> (usize, Defect);
 
 /// Two, three and four photos, each lens model with the usual four.
-fn cases() -> Vec<(String, Bay, usize, Make)> {
-    let bays = [
+fn bays() -> [(&'static str, Bay, usize); 4] {
+    [
         ("two photos", Bay { four_photos: false, ..bay() }, 2),
         ("three photos", Bay { stations: Some(3), ..bay() }, 3),
         ("four photos", bay(), 4),
         ("four photos, Kannala-Brandt", Bay { kannala_brandt: true, ..bay() }, 4),
-    ];
-    let makes: [(&str, Make); 2] = [("k1 .02 off", another_phone), ("focal length 1.2 % off", another_focal)];
-    let mut all = Vec::new();
-    for (what, make) in makes {
-        for (name, bay, photos) in &bays {
-            all.push((format!("{what}, {name}"), bay.clone(), *photos, make));
-        }
-    }
-    all
+    ]
 }
 
-fn table(n: u64) -> Vec<(String, Row)> {
-    let mut rows = Vec::new();
-    for (name, bay, photos, make) in cases() {
-        let one = |seed: u64| draw(&bay, &make(90_000 + seed, 1.0, photos), 90_000 + seed);
-        let row = (0..n).into_par_iter().map(one).reduce(Row::default, Row::plus);
-        rows.push((name, row));
-    }
-    println!(
-        "| {n} jobs each | camera named | the photo too | a body blamed | nothing found | outside, stands right | by figures alone | within at a limit, of {} |",
-        12 * n
-    );
+/// Prints what became of `n` jobs in each bay.
+fn table(what: &str, make: Make, n: u64) -> Vec<Row> {
+    let columns = [
+        "the camera named",
+        "and the photo",
+        "a body blamed",
+        "nothing stops",
+        "outside, stands right",
+        "by figures alone",
+        "within with the truth on a limit",
+    ];
+    println!("| {what}, {n} jobs each | {} of {} |", columns.join(" | "), 12 * n);
     println!("|---|---|---|---|---|---|---|---|");
-    for (name, r) in &rows {
-        println!(
-            "| {name} | {} | {} | {} | {} | {} | {} | {} |",
-            r.camera, r.right_photo, r.body, r.none, r.outside, r.outside_by_figures, r.within_at_limit
-        );
+    let mut rows = Vec::new();
+    for (name, bay, photos) in bays() {
+        let one = |seed: u64| draw(&bay, &make(90_000 + seed, 1.0, photos), 90_000 + seed);
+        let r = (0..n).into_par_iter().map(one).reduce(Row::default, Row::plus);
+        let counts = [r.camera, r.right_photo, r.body, r.none, r.outside, r.outside_by_figures, r.within_at_limit];
+        println!("| {name} | {} |", counts.map(|c| c.to_string()).join(" | "));
+        rows.push(r);
     }
     rows
 }
 
+/// Nobody is sent away from a stand that stands right, no body is blamed, and limits are kept as a
+/// guarded decision at .95 promises, three standard deviations of the count allowed.
+fn assert_nobody_is_misled(rows: &[Row], n: u64) {
+    for r in rows {
+        let set_ups = 12.0 * n as f64;
+        let promised = 0.05 * set_ups + 3.0 * (0.05 * 0.95 * set_ups).sqrt();
+        assert_eq!((r.outside, r.body), (0, 0), "{rows:?}");
+        assert!(r.within_at_limit as f64 <= promised, "{rows:?}");
+    }
+}
+
+fn assert_the_photo_is_named(rows: &[Row], n: u64) {
+    assert_nobody_is_misled(rows, n);
+    assert!(rows.iter().all(|r| r.right_photo >= least(n as usize)), "{rows:?}");
+}
+
 #[test]
-#[ignore = "two minutes: prints what becomes of 60 jobs in each case"]
+fn a_photo_through_another_phone_is_named() {
+    let n = samples(2);
+    assert_the_photo_is_named(&table("k1 .02 off", another_phone, n), n);
+}
+
+/// A focal length that is 1.2 % off may pass for one of 1 % and what it varies by: named in most, right in all.
+#[test]
+#[ignore = "two minutes: 60 jobs for each number of photos and lens model, and for a lens and a focal length that are other"]
 fn another_phone_of_the_model_in_hundreds_of_jobs() {
-    table(samples(60));
+    let n = samples(60);
+    assert_the_photo_is_named(&table("k1 .02 off", another_phone, n), n);
+    assert_nobody_is_misled(&table("focal length 1.2 % off", another_focal, n), n);
 }

@@ -6,7 +6,7 @@ use nalgebra::Vector3;
 
 use super::bench::bay;
 use super::planted::At;
-use crate::sampled_bay::{Bay, Flaw, Sample, camera, flawed};
+use crate::sampled_bay::{Bay, Flaw, Sample, flawed};
 
 type Place = Box<dyn Fn(usize, &str, At) -> At + Sync>;
 
@@ -16,8 +16,8 @@ pub(crate) struct Defect {
     pub(crate) place: Place,
     pub(crate) print: Box<dyn Fn(&str) -> f64 + Sync>,
     pub(crate) focal: Box<dyn Fn(usize) -> f64 + Sync>,
-    /// The lens that really took the photos, of the one that the camera file states.
-    pub(crate) lens: Box<dyn Fn(Lens) -> Lens + Sync>,
+    /// The lens that really took a photo, of the one that the camera file states.
+    pub(crate) lens: Box<dyn Fn(usize, Lens) -> Lens + Sync>,
     pub(crate) after: Box<dyn Fn(&mut Sample) + Sync>,
     /// The vehicle's true step when the last photo was taken, mm.
     pub(crate) vehicle_step_mm: f64,
@@ -31,7 +31,7 @@ impl Default for Defect {
             place: Box::new(|_, _, pose| pose),
             print: Box::new(|_| 1.0),
             focal: Box::new(|_| 1.0),
-            lens: Box::new(|lens| lens),
+            lens: Box::new(|_, lens| lens),
             after: Box::new(|_| ()),
             vehicle_step_mm: 0.0,
             no_toe: false,
@@ -53,7 +53,7 @@ impl Defect {
             place: Box::new(move |photo, name, pose| (other.place)(photo, name, (self.place)(photo, name, pose))),
             print: Box::new(move |name| (self.print)(name) * (other.print)(name)),
             focal: Box::new(move |photo| (self.focal)(photo) * (other.focal)(photo)),
-            lens: Box::new(move |lens| (other.lens)((self.lens)(lens))),
+            lens: Box::new(move |photo, lens| (other.lens)(photo, (self.lens)(photo, lens))),
             after: Box::new(move |sample| {
                 (self.after)(sample);
                 (other.after)(sample);
@@ -66,8 +66,7 @@ impl Defect {
     /// One job of a bay with it.
     pub(crate) fn sample(&self, of: &Bay, seed: u64) -> Sample {
         let bay = Bay { toe_deg: if self.no_toe { 0.0 } else { of.toe_deg }, ..of.clone() };
-        let lens = Some((self.lens)(camera(&bay).lens));
-        let flaw = Flaw { place: &*self.place, print: &*self.print, focal: &*self.focal, lens };
+        let flaw = Flaw { place: &*self.place, print: &*self.print, focal: &*self.focal, lens: &*self.lens };
         let mut sample = flawed(&bay, seed, &flaw);
         (self.after)(&mut sample);
         sample

@@ -9,6 +9,7 @@ mod campaign;
 mod datums;
 mod defect;
 mod light;
+mod other_phone;
 mod phases;
 mod photos;
 mod plain;

@@ -36,7 +36,7 @@ const fn mixed_up(code: &'static str, what: &'static str, defect: fn(u64, f64) -
     Planted { code, what, graded: false, defect }
 }
 
-pub(crate) const FLAWS: [Planted; 19] = [
+pub(crate) const FLAWS: [Planted; 20] = [
     graded("stand-moved-between-photos", "stand pushed 5 mm", stand_pushed),
     graded("stand-moved-between-photos", "stand turned 0.2 deg", stand_turned),
     graded("vehicle-moved-between-photos", "vehicle rolled 5 mm", vehicle_rolled),
@@ -57,6 +57,7 @@ pub(crate) const FLAWS: [Planted; 19] = [
     graded("photo-zoomed", "a photo zoomed by 1.1", zoomed),
     graded("camera-mismatch", "focal length 6 % off", |_, part| another_lens(1.0 + 0.06 * part, 0.0)),
     graded("camera-mismatch", "another distortion", |_, part| another_lens(1.0, part)),
+    graded("camera-mismatch", "another phone took one photo", |seed, part| another_phone(seed, part, 4).1),
     graded("floor-not-level", "the floor bends by 0.3 deg", floor_bent),
     graded("floor-not-level", "a sheet lies 4 mm high", sheet_raised),
     graded("steering-not-straight", "steering 0.5 deg off", steering_off),
@@ -227,12 +228,32 @@ fn zoomed(seed: u64, part: f64) -> Defect {
 /// A longer lens, and its distortion a part of the way to another one's.
 fn another_lens(longer: f64, part: f64) -> Defect {
     let other = [0.02, -0.1, 0.0, 0.0, 0.05];
-    let lens = move |own: Lens| Lens {
+    let lens = move |_, own: Lens| Lens {
         focal_px: own.focal_px.map(|f| f * longer),
         distortion: std::array::from_fn(|i| own.distortion[i] + part * (other[i] - own.distortion[i])),
         ..own
     };
     Defect { lens: Box::new(lens), ..Defect::default() }
+}
+
+/// One of the first so many photos taken by another phone of the same model: its k1 is .02 other.
+pub(crate) fn another_phone(seed: u64, part: f64, photos: usize) -> (usize, Defect) {
+    let mut chance = Chance::new(seed);
+    let (who, step) = (chance.below(photos), 0.02 * part * chance.sign());
+    let lens = move |photo, own: Lens| {
+        let mut other = own;
+        other.distortion[0] += if photo == who { step } else { 0.0 };
+        other
+    };
+    (who, Defect { lens: Box::new(lens), ..Defect::default() })
+}
+
+/// Likewise with a focal length that is 1.2 % other.
+pub(crate) fn another_focal(seed: u64, part: f64, photos: usize) -> (usize, Defect) {
+    let mut chance = Chance::new(seed);
+    let (who, factor) = (chance.below(photos), 1.0 + 0.012 * part * chance.sign());
+    let focal = move |photo| if photo == who { factor } else { 1.0 };
+    (who, Defect { focal: Box::new(focal), ..Defect::default() })
 }
 
 /// The floor rises or falls from 2.4 m before the stand on; sheets lie 3.4 m apart.

@@ -332,13 +332,13 @@ pub(crate) struct Flaw<'a> {
     pub(crate) print: &'a (dyn Fn(&str) -> f64 + Sync),
     /// Focal length of a photo against the camera's.
     pub(crate) focal: &'a (dyn Fn(usize) -> f64 + Sync),
-    /// The lens that really took the photos.
-    pub(crate) lens: Option<Lens>,
+    /// The lens that really took a photo, of the one that the camera file states.
+    pub(crate) lens: &'a (dyn Fn(usize, Lens) -> Lens + Sync),
 }
 
 impl Default for Flaw<'_> {
     fn default() -> Self {
-        Flaw { place: &|_, _, pose| pose, print: &|_| 1.0, focal: &|_| 1.0, lens: None }
+        Flaw { place: &|_, _, pose| pose, print: &|_| 1.0, focal: &|_| 1.0, lens: &|_, lens| lens }
     }
 }
 
@@ -384,7 +384,7 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
             let seated: Vec<_> = named.map(|(c, pose)| (flaw.place)(photo, &c.name, *pose)).collect();
             let eye = eye + noise.vector(100.0);
             let camera_from_vehicle = look(eye, at + noise.vector(100.0));
-            let mut lens = flaw.lens.unwrap_or(camera.lens);
+            let mut lens = (flaw.lens)(photo, camera.lens);
             let f = (flaw.focal)(photo) + bay.u_focal * noise.normal();
             lens.focal_px = lens.focal_px.map(|x| x * f);
             lens.centre_px = lens.centre_px.map(|c| c + bay.u_centre_px * noise.normal());

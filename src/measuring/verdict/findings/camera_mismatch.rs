@@ -1,7 +1,7 @@
 //! The photos were not taken with the camera of the camera file.
 
 use super::{Case, Explanation, Finding, Open, PhotoProblem, Rule, Touches, photo_zoomed};
-use crate::pose::Extra;
+use crate::pose::{Extra, Problem, Scene};
 use crate::quantity::rounded;
 use crate::verdict::Level;
 
@@ -12,6 +12,7 @@ pub(super) const RULE: Rule = Rule {
     method: "EXIF against the camera file: exact, where both say something. By fit: one focal factor common to all photos of \
              a camera, more than 1 % off; or the score test of a free lens (focal lengths, principal point, distortion) as best \
              explanation with a chance below 1e-4, where the residuals are more than twice what the detector states. \
+             The same test of the lens of one photo alone tells another phone of the same model, which EXIF does not. \
              A mirrored picture is exact. Another device with the same lens is not seen.",
     touches: Touches::Everything,
     find,
@@ -103,6 +104,10 @@ fn by_lens(case: &Case) -> Option<Finding> {
     let suspect = case.culprit(|e| matches!(e, Extra::Lens { .. }))?;
     let (scene, problem) = (case.scene?, case.problem?);
     let Extra::Lens { photos } = &suspect.extra else { return None };
+    if let ([one], true) = (photos.as_slice(), photos_used(scene) > 1) {
+        // The other photos hold what is right: no misfit is too small where the test finds one.
+        return Some(one_photo(case, *one, problem));
+    }
     if scene.variance < MISFIT {
         return None;
     }
@@ -113,4 +118,19 @@ fn by_lens(case: &Case) -> Option<Finding> {
         case.rivals()
     );
     Some(Finding::new("camera-mismatch", Level::Stop, message).leaving(case.open()))
+}
+
+fn photos_used(scene: &Scene) -> usize {
+    scene.photos.iter().flatten().count()
+}
+
+/// One photo's lens is not that of the others.
+fn one_photo(case: &Case, photo: usize, problem: &Problem) -> Finding {
+    let file = case.photos[photo].file;
+    let message = format!(
+        "{file} does not fit the lens of camera {} that the other photos fit: another phone of the same model took it, or another lens of this one. Take all photos with the phone whose camera file this is, or leave {file} out of the job.{}",
+        problem.cameras[problem.photos[photo].camera].name,
+        case.rivals()
+    );
+    Finding::new("camera-mismatch", Level::Stop, message).in_photo(file).leaving(case.open())
 }

@@ -166,6 +166,8 @@ impl Bodies<'_> {
     fn lenses(&self) -> Vec<Extra> {
         let used = self.used();
         let mut extras: Vec<Extra> = used.iter().map(|j| Extra::Focal { photos: vec![*j] }).collect();
+        // Another phone of the same model took one of them: nothing but its lens tells.
+        extras.extend(used.iter().filter(|_| used.len() > 1).map(|j| Extra::Lens { photos: vec![*j] }));
         for camera in 0..self.problem.cameras.len() {
             let own: Vec<usize> = used.iter().copied().filter(|j| self.problem.photos[*j].camera == camera).collect();
             if own.is_empty() {
@@ -239,6 +241,7 @@ impl super::Case<'_> {
             Extra::MarkerOff { carrier, id, photo } => {
                 format!("marker {id} on {} was found wrong in {}", name(*carrier), files(&[*photo]))
             }
+            Extra::Lens { photos } if photos.len() == 1 => format!("{} was taken through another lens", files(photos)),
             Extra::Lens { .. } => "the photos were taken through another lens".to_owned(),
             Extra::OffFloor { carriers, .. } => {
                 let names: Vec<&str> = carriers.iter().map(|k| name(*k)).collect();

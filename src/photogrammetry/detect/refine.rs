@@ -58,7 +58,7 @@ const MOST_SPREAD: f32 = 0.12;
 /// Side of the markers that tell, px: in smaller ones a patch holds several cells, and takes up what the profile misses.
 const TELLING_PX: f64 = 60.0;
 /// Fewer patches do not speak for a photo.
-const FEW_PATCHES: f32 = 60.0;
+const FEW_PATCHES: f32 = 300.0;
 /// The photo's markers count as so many patches of each where it is about how its gain spreads.
 const OTHERS: f32 = 60.0;
 /// Patches as they are before they are free show so much less than there is (measured on photos of known truth: the

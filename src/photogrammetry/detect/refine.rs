@@ -64,8 +64,9 @@ const OTHERS: f32 = 60.0;
 /// Patches as they are before they are free show so much less than there is (measured on photos of known truth: the
 /// fit's own light and profile take up the rest).
 const GROWN: f32 = 3.5;
-/// What patches cannot hold of gains (1 sigma of each corner's coordinates), px for a spread of one (measured likewise).
-const GAIN_ERROR_PX: f64 = 0.05;
+/// What patches cannot hold of gains (1 sigma of each corner's coordinates), px for a spread of one: between what a strongly
+/// changed photo (.05) and one by night (.2) show.
+const GAIN_ERROR_PX: f64 = 0.1;
 
 /// Fits all readings of a photo together.
 pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {

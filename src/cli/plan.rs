@@ -139,8 +139,8 @@ pub(super) fn run(args: &Arguments) -> u8 {
 /// The median corner noise of earlier jobs' photos.
 fn earlier_noise(args: &Arguments) -> Result<Option<f64>, String> {
     let mut ratios = Vec::new();
+    let options = Options { models: Models::standard(args.models.as_deref()).map_err(|e| e.to_string())? };
     for job in &args.earlier {
-        let options = Options { models: Models::standard(args.models.as_deref()).map_err(|e| e.to_string())? };
         let record = verify(job, &options).map_err(|e| e.to_string())?;
         let before = ratios.len();
         ratios.extend(record.photos.iter().filter_map(|p| p.noise_ratio));

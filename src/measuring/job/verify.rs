@@ -19,7 +19,7 @@ use crate::folder::{JobFolder, Models};
 use crate::marker::Role;
 use crate::measure::{Facts, Measurement, measure};
 use crate::pose::{self, Problem, Scene, adjust};
-use crate::quantity::rounded;
+use crate::quantity::with_uncertainty;
 use crate::record::{AttemptRecord, JobRecord, NextPhotoRecord, PhotoLook};
 use crate::verdict::findings::{Case, Finding, PhotoFacts, PhotoProblem, Suspect, detectable, find, suspects};
 use crate::verdict::{Checked, StandSize, check, mark, more_evidence, sensitivity, settle};
@@ -317,8 +317,7 @@ fn plainly_in_words(opened: &Opened, scene: &Scene, now: Standing) -> Vec<(usize
         let u = worst.into_iter().reduce(f64::max)?;
         let before = now.checks[i].answer.as_ref()?.estimate.expanded_uncertainty();
         let unit = opened.folder.setup.checks[i].quantity.unit().symbol();
-        let digits = if unit == "mm" { 1 } else { 2 };
-        let (u, before) = (rounded(u, digits), rounded(before, digits));
+        let (u, before) = with_uncertainty(u, before);
         Some((
             i,
             format!(

@@ -7,7 +7,7 @@
 use nalgebra::{SMatrix, SVector};
 
 use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED, SHARPENING};
-use super::patches::{Patches, hold, spread};
+use super::patches::{Patches, Products, spread};
 use super::profile::{Profile, SHAPE};
 use super::residuals::Residuals;
 use super::rows::{COLUMNS, Rows};
@@ -27,6 +27,8 @@ const BLUR_SPREAD: f64 = 0.3;
 /// How far a marker's edges are offset from the photo's (1 sigma, units of the profile).
 const OFFSET_SPREAD: f64 = 0.06;
 const OFFSET: usize = 17;
+/// Where the light's parameters begin among a marker's own.
+pub(super) const LIGHT: usize = 8;
 
 /// Least way of a corner, px, that is worth a round.
 const STILL_PX: f64 = 0.03;
@@ -56,7 +58,7 @@ fn accumulate(
     rows.evaluate(model, common)?;
     let mut noise = noise_of(model, rows.residuals());
     let spread = looks_for_gain.then(|| spread(model, rows, noise));
-    let mut less = None;
+    let mut less: Option<Products> = None;
     if let Some(gain) = &model.gain {
         let mut patches = Patches::new(model, rows, gain.spread);
         noise = patches.settle(rows, noise);
@@ -65,9 +67,7 @@ fn accumulate(
     let products = squares(rows, columns, |residual| weight(residual / noise) / (noise * noise));
     let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();
     let misfit = unexplained as f64 / model.pixels.len() as f64;
-    let upper = |i: usize, j: usize| {
-        products[(i.min(j), i.max(j))] - less.as_ref().map_or(0.0, |less: &SMatrix<f64, COLUMNS, COLUMNS>| less[(i, j)])
-    };
+    let upper = |i: usize, j: usize| products[(i.min(j), i.max(j))] - less.as_ref().map_or(0.0, |taken| taken[(i, j)]);
     Some(Normal {
         matrix: SMatrix::from_fn(|i, j| upper(summed(i), summed(j))),
         right: SVector::from_fn(|i, _| products[(summed(i), ALL)]),
@@ -264,9 +264,9 @@ fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {
     right[vv] += weight * difference;
     own[(uv, uv)] += 4.0 * weight;
     right[uv] -= 4.0 * weight * model.blur[1];
-    for (k, weight, pull) in model.gain.iter().flat_map(|gain| hold(gain, &model.light)) {
-        own[(k, k)] += weight;
-        right[k] += pull;
+    for (k, weight, pull) in model.gain.iter().flat_map(|gain| gain.prior(&model.light)) {
+        own[(LIGHT + k, LIGHT + k)] += weight;
+        right[LIGHT + k] += pull;
     }
     own[(OFFSET, OFFSET)] += OFFSET_SPREAD.powi(-2);
     right[OFFSET] -= model.offset * OFFSET_SPREAD.powi(-2);

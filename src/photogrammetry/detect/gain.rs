@@ -24,6 +24,11 @@ const END: f32 = 254.0;
 /// Taken at their word they hold levels down beside edges, and corners seem to lie .02 px too far out.
 pub(super) const NEAR_END: f32 = 250.0;
 
+/// How well black and contrast are known where gains are unknowns (1 sigma, share of them), and of what at least,
+/// grey levels.
+const HELD_SHARE: f64 = 0.05;
+const LEAST_HELD: f64 = 10.0;
+
 /// How a marker's light was changed from patch to patch.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Gain {
@@ -32,6 +37,17 @@ pub(super) struct Gain {
     /// Grey levels of black and contrast as found in the photo as a whole, without its shoulder: what is white to
     /// the end would let them run away.
     pub(super) held: [f64; 2],
+}
+
+impl Gain {
+    /// The prior of black and contrast: index among the light's parameters, weight, and weight times how far
+    /// they are off.
+    pub(super) fn prior(&self, light: &[f64; 6]) -> [(usize, f64, f64); 2] {
+        [(0, self.held[0]), (3, self.held[1])].map(|(k, held)| {
+            let weight = (HELD_SHARE * held.abs().max(LEAST_HELD)).powi(-2);
+            (k, weight, weight * (held - light[k]))
+        })
+    }
 }
 
 /// A level's grey and its slope: what is seen of it.

@@ -7,7 +7,7 @@
 use nalgebra::{SMatrix, SVector};
 
 use super::fit::{noise_of, weight};
-use super::gain::{Gain, NEAR_END, seen, seen_plainly};
+use super::gain::{NEAR_END, seen, seen_plainly};
 use super::model::{ALL, Model};
 use super::rows::{COLUMNS, Rows};
 
@@ -34,7 +34,7 @@ const UNKNOWNS: usize = 6;
 
 type Unknowns = SVector<f32, UNKNOWNS>;
 type Square = SMatrix<f32, UNKNOWNS, UNKNOWNS>;
-type Products = SMatrix<f64, COLUMNS, COLUMNS>;
+pub(super) type Products = SMatrix<f64, COLUMNS, COLUMNS>;
 
 /// A pixel's patch, what its unknowns do to its level, and its level without them.
 struct Spot {
@@ -79,10 +79,8 @@ impl<'a> Patches<'a> {
     /// Works the unknowns out, and leaves the residuals as they are with them; the residuals' noise then.
     pub(super) fn settle(&mut self, rows: &mut Rows, mut noise: f32) -> f32 {
         for _ in 0..ROUNDS {
-            let sums = self.sums(noise, |level, grey| seen(level, grey, self.beyond));
-            for (found, (own, right)) in self.found.iter_mut().zip(sums) {
-                *found = own.cholesky().map_or(Unknowns::zeros(), |c| c.solve(&right));
-            }
+            let beyond = self.beyond;
+            self.solve(noise, |level, grey| seen(level, grey, beyond));
             let mut at = self.spots.iter().zip(&self.model.pixels);
             for (batch, count) in rows.batches_mut() {
                 for (k, (spot, pixel)) in at.by_ref().take(count).enumerate() {
@@ -92,6 +90,14 @@ impl<'a> Patches<'a> {
             noise = noise_of(self.model, rows.residuals());
         }
         noise
+    }
+
+    /// One step of each patch's unknowns.
+    fn solve(&mut self, noise: f32, seen: impl Fn(f32, f32) -> (f32, f32)) {
+        let sums = self.sums(noise, seen);
+        for (found, (own, right)) in self.found.iter_mut().zip(sums) {
+            *found = own.cholesky().map_or(Unknowns::zeros(), |c| c.solve(&right));
+        }
     }
 
     /// A spot's level with its patch's unknowns.
@@ -158,10 +164,7 @@ fn effect(level: f32, white: f32, (u, v): (f32, f32)) -> Unknowns {
 /// how many patches say so.
 pub(super) fn spread(model: &Model, rows: &Rows, noise: f32) -> (f32, usize) {
     let mut patches = Patches::new(model, rows, TRIED);
-    let sums = patches.sums(noise, seen_plainly);
-    for (found, (own, right)) in patches.found.iter_mut().zip(sums) {
-        *found = own.cholesky().map_or(Unknowns::zeros(), |c| c.solve(&right));
-    }
+    patches.solve(noise, seen_plainly);
     // What gains cause is no noise.
     let left = patches.spots.iter().zip(&model.pixels).map(|(s, p)| seen_plainly(patches.level(s), p.grey).0);
     let noise = noise_of(model, left).min(noise);
@@ -180,15 +183,6 @@ pub(super) fn spread(model: &Model, rows: &Rows, noise: f32) -> (f32, usize) {
     let count = squares.len();
     let mean = squares.iter().sum::<f32>() / count.max(1) as f32;
     (TRIED * mean.max(0.0).sqrt(), count)
-}
-
-/// The prior of a marker's light where gains are unknowns: its levels as found before.
-pub(super) fn hold(gain: &Gain, light: &[f64; 6]) -> [(usize, f64, f64); 2] {
-    const HELD: f64 = 0.05;
-    [(8, gain.held[0], light[0]), (11, gain.held[1], light[3])].map(|(k, held, now)| {
-        let weight = (HELD * held.abs().max(10.0)).powi(-2);
-        (k, weight, weight * (held - now))
-    })
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::fit::{REJECT, Reduced, weight};
+use super::fit::{LIGHT, REJECT, Reduced, weight};
 use super::homography::CORNERS;
 use super::model::{ALL, LOCAL, Model};
 use super::rows::Rows;
@@ -17,10 +17,9 @@ const COVERED: f64 = 0.3;
 /// Least difference from the model that may be a cover, share of the contrast.
 const COVER_CONTRAST: f64 = 0.25;
 
-/// Columns of the rows that are the light's level, 1, and the pattern coordinates, -1 to 1: the slopes of the light.
-const LIGHT: usize = 8;
-const X: usize = 9;
-const Y: usize = 10;
+/// Columns of the rows that are the pattern coordinates, -1 to 1: the slopes of the light, after its level, 1.
+const X: usize = LIGHT + 1;
+const Y: usize = LIGHT + 2;
 
 /// The residuals of one marker, summed up.
 pub(super) struct Residuals {

@@ -113,15 +113,7 @@ pub(super) fn draw(level: &Level, seed: u64, job: usize, name: &str) -> (StandEr
             size: Some(off[*q].abs()),
         });
     }
-    let error = StandError {
-        distance_mm: off[0],
-        lateral_mm: off[1],
-        height_mm: off[2],
-        yaw_deg: off[3],
-        pitch_deg: off[4],
-        roll_deg: off[5],
-    };
-    (error, answers)
+    (StandError::from(off), answers)
 }
 
 #[cfg(test)]

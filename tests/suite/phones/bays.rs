@@ -1,6 +1,6 @@
 //! Varied bays: places, light, sizes of picture and what is wrong at the stand, drawn from a seed.
 
-use baywitness::synth::{InsidesSpec, LampSpec, OpeningSpec, PhotoSpec, Preset, Scene, StandError};
+use baywitness::synth::{InsidesSpec, LampSpec, OpeningSpec, PhotoSpec, Preset, Scene};
 
 use crate::planned::STANCES;
 use crate::sampled_bay::Noise;
@@ -20,15 +20,7 @@ pub(super) fn varied(seed: u64) -> Scene {
     let mut scene = staged::scene((megapixels / SAMPLE_MP).sqrt());
     scene.spec.seed = 9000 + seed;
     scene.spec.job.remove("reading");
-    let off = TOLERANCES.map(|t| 0.7 * t * noise.normal());
-    scene.spec.stand.error = StandError {
-        distance_mm: off[0],
-        lateral_mm: off[1],
-        height_mm: off[2],
-        yaw_deg: off[3],
-        pitch_deg: off[4],
-        roll_deg: off[5],
-    };
+    scene.spec.stand.error = TOLERANCES.map(|t| 0.7 * t * noise.normal()).into();
     let stance = &STANCES[NEAR[(noise.uniform() * NEAR.len() as f64) as usize % NEAR.len()]];
     let orientation = if noise.uniform() < 0.3 { 3 } else { 1 };
     let mut photos = Vec::new();

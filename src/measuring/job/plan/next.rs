@@ -131,6 +131,8 @@ struct Candidates<'a> {
     world_from_vehicle: Pose<World, Vehicle>,
     bay: ExpectedBay,
     sizes: Sizes,
+    /// Corner noise of the photos that were taken, in units of what is expected of plain ones.
+    noise: f64,
 }
 
 impl<'a> Candidates<'a> {
@@ -146,7 +148,9 @@ impl<'a> Candidates<'a> {
             Some(Pose::new(pose.rotation(), pose.origin_mm()))
         });
         let bay = ExpectedBay { sizes, carriers: carriers.collect() };
-        Some(Candidates { opened, scene, world_from_vehicle, bay, sizes })
+        let taken = opened.problem();
+        let noise = ratio_by_views(taken.photos.iter().flat_map(|p| &p.views)).unwrap_or(1.0);
+        Some(Candidates { opened, scene, world_from_vehicle, bay, sizes, noise })
     }
 
     /// A coarse grid of places before the vehicle within a usual bay.
@@ -171,9 +175,7 @@ impl<'a> Candidates<'a> {
     fn with_photo_from(&self, eye: Point3<f64>, state: usize) -> Option<(Station, Vec<Vec<Option<Answer>>>)> {
         let (folder, steps) = (&self.opened.folder, &self.opened.steps);
         let profile = self.opened.assignment.cameras.first()?;
-        let taken = self.opened.problem();
-        let seen = taken.photos.iter().flat_map(|p| &p.views);
-        let sight = Sight::new(&folder.rig, &self.bay, ratio_by_views(seen).unwrap_or(1.0));
+        let sight = Sight::new(&folder.rig, &self.bay, self.noise);
         let is_there = |k: usize| {
             let (carrier, of) = steps.origin(k);
             steps.states(carrier) == 1 || of == state
@@ -183,9 +185,8 @@ impl<'a> Candidates<'a> {
             (station, sight.photo(&station, profile, &is_there))
         });
         let (station, view) = shots.max_by_key(|(_, v)| v.views.len()).filter(|(_, v)| v.views.len() >= 4)?;
-        let mut photos = taken.photos.clone();
-        photos.push(view);
-        let problem = Problem { rig: taken.rig, cameras: taken.cameras.clone(), photos };
+        let mut problem = self.opened.problem();
+        problem.photos.push(view);
         let vehicle_from_world: Pose<World, World> = Pose::from_isometry(*self.world_from_vehicle.inverse().isometry());
         let mut poses: Vec<_> = self.scene.photos.iter().map(|p| p.as_ref().map(|p| p.camera_from_world)).collect();
         poses.push(Some(station.camera_from_world() * vehicle_from_world));

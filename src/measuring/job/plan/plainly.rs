@@ -4,7 +4,7 @@ use super::super::opened::Opened;
 use super::next::predicted;
 use crate::detect::{U_EDGE_OFFSET_PX, expected_covariance};
 use crate::measure::Answer;
-use crate::pose::{Problem, Scene};
+use crate::pose::Scene;
 
 /// By check, its answers with the covariances of plainly developed photos; `None` where no photo's
 /// light was changed.
@@ -13,15 +13,13 @@ pub(in crate::job) fn developed_plainly(opened: &Opened, scene: &Scene) -> Optio
     if !(0..opened.photos.len()).any(changed) {
         return None;
     }
-    let taken = opened.problem();
-    let mut photos = taken.photos.clone();
-    for (_, photo) in photos.iter_mut().enumerate().filter(|(j, _)| changed(*j)) {
+    let mut problem = opened.problem();
+    for (_, photo) in problem.photos.iter_mut().enumerate().filter(|(j, _)| changed(*j)) {
         photo.u_edge_offset_px = photo.u_edge_offset_px.min(U_EDGE_OFFSET_PX);
         for view in &mut photo.views {
             view.covariance_px2 = expected_covariance(&view.corners_px).unwrap_or(view.covariance_px2);
         }
     }
-    let problem = Problem { rig: taken.rig, cameras: taken.cameras.clone(), photos };
     let poses: Vec<_> = scene.photos.iter().map(|p| p.as_ref().map(|p| p.camera_from_world)).collect();
     predicted(opened, scene, &problem, &poses)
 }

@@ -1,7 +1,7 @@
 //! The photos were not taken with the camera of the camera file.
 
 use super::{Case, Explanation, Finding, Open, PhotoProblem, Rule, Touches, photo_zoomed};
-use crate::pose::{Extra, Problem, Scene};
+use crate::pose::Extra;
 use crate::quantity::rounded;
 use crate::verdict::Level;
 
@@ -104,32 +104,28 @@ fn by_lens(case: &Case) -> Option<Finding> {
     let suspect = case.culprit(|e| matches!(e, Extra::Lens { .. }))?;
     let (scene, problem) = (case.scene?, case.problem?);
     let Extra::Lens { photos } = &suspect.extra else { return None };
-    if let ([one], true) = (photos.as_slice(), photos_used(scene) > 1) {
-        // The other photos hold what is right: no misfit is too small where the test finds one.
-        return Some(one_photo(case, *one, problem));
+    let camera = problem.photos[*photos.first()?].camera;
+    if let ([one], true) = (photos.as_slice(), photos_of(case, camera).len() > 1) {
+        // The camera's other photos hold what is right: no misfit is too small where the test finds one.
+        return Some(one_photo(case, *one, &problem.cameras[camera].name));
     }
     if scene.variance < MISFIT {
         return None;
     }
     let message = format!(
         "The photos do not fit the lens of camera {}: the corners miss it by {} times their noise, and another lens would explain that. Use the camera file of the camera that took them, or fit it again.{}",
-        problem.cameras[problem.photos[*photos.first()?].camera].name,
+        problem.cameras[camera].name,
         rounded(scene.variance.sqrt(), 1),
         case.rivals()
     );
     Some(Finding::new("camera-mismatch", Level::Stop, message).leaving(case.open()))
 }
 
-fn photos_used(scene: &Scene) -> usize {
-    scene.photos.iter().flatten().count()
-}
-
 /// One photo's lens is not that of the others.
-fn one_photo(case: &Case, photo: usize, problem: &Problem) -> Finding {
+fn one_photo(case: &Case, photo: usize, camera: &str) -> Finding {
     let file = case.photos[photo].file;
     let message = format!(
-        "{file} does not fit the lens of camera {} that the other photos fit: another phone of the same model took it, or another lens of this one. Take all photos with the phone whose camera file this is, or leave {file} out of the job.{}",
-        problem.cameras[problem.photos[photo].camera].name,
+        "{file} does not fit the lens of camera {camera} that the other photos fit: another phone of the same model took it, or another lens of this one. Take all photos with the phone whose camera file this is, or leave {file} out of the job.{}",
         case.rivals()
     );
     Finding::new("camera-mismatch", Level::Stop, message).in_photo(file).leaving(case.open())

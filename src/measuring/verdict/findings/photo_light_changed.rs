@@ -11,9 +11,9 @@ pub(super) const RULE: Rule = Rule {
     title: "Light changed by the phone",
     rationale: "Phones lift the dark and lower the bright from place to place (HDR, tone mapping). What runs up to an edge then bends \
                 what shows where the edge lies, so corners are known less well than in a plainly developed photo.",
-    method: "Each marker is parted into patches of 10 px; of all of the photo's patches the gain's logarithm spreads by more than .02 beyond \
-             what noise explains (plain photos of known truth show .006 at most, strongly changed ones .05 to .09). Gains of \
-             finer grain than some 6 px are not seen. A warning where a check is undecided, else a note. It lowers nothing by itself: the \
+    method: "Each marker of 60 px or more is parted into patches of 7 px; of all of the photo's patches the gain's logarithm spreads by more \
+             than .02 beyond what noise explains (strongly changed photos of known truth show .05 to .09). Gains of finer grain, and \
+             photos whose markers are all smaller, are not seen. A warning where a check is undecided, else a note. It lowers nothing by itself: the \
              uncertainties have it in them.",
     touches: super::Touches::Nothing,
     find,

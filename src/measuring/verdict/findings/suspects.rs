@@ -167,16 +167,13 @@ impl Bodies<'_> {
         let used = self.used();
         let mut extras: Vec<Extra> = used.iter().map(|j| Extra::Focal { photos: vec![*j] }).collect();
         // Another phone of the same model took one of them: nothing but its lens tells.
-        extras.extend(used.iter().filter(|_| used.len() > 1).map(|j| Extra::Lens { photos: vec![*j] }));
+        extras.extend(used.iter().map(|j| Extra::Lens { photos: vec![*j] }));
         for camera in 0..self.problem.cameras.len() {
             let own: Vec<usize> = used.iter().copied().filter(|j| self.problem.photos[*j].camera == camera).collect();
-            if own.is_empty() {
-                continue;
-            }
             if own.len() > 1 {
                 extras.push(Extra::Focal { photos: own.clone() });
+                extras.push(Extra::Lens { photos: own });
             }
-            extras.push(Extra::Lens { photos: own });
         }
         extras
     }

@@ -16,20 +16,41 @@ pub(super) fn gaussian(light: &mut Light, sigma: f64) {
         |copy, row| {
             copy.copy_from_slice(row);
             for (u, out) in row.iter_mut().enumerate() {
-                *out = weigh(&kernel, |k| copy[offset(u, k, &kernel, width)]);
+                *out = weigh(&kernel, |k| copy[near(u, k, kernel.len() / 2, width)]);
             }
         },
     );
     let source = light.rgb.clone();
     light.rgb.par_chunks_mut(width).enumerate().for_each(|(v, row)| {
         for (u, out) in row.iter_mut().enumerate() {
-            *out = weigh(&kernel, |k| source[offset(v, k, &kernel, height) * width + u]);
+            *out = weigh(&kernel, |k| source[near(v, k, kernel.len() / 2, height) * width + u]);
         }
     });
 }
 
+/// The same of one plane, from a kernel's first weight to its last in that order.
+pub(super) fn gaussian_plane(plane: &[f32], width: usize, sigma: f64) -> Vec<f32> {
+    let kernel = gaussian_kernel(sigma);
+    let height = plane.len() / width;
+    let half = kernel.len() / 2;
+    let mut across = vec![0.0f32; plane.len()];
+    across.par_chunks_mut(width).zip(plane.par_chunks(width)).for_each(|(out, line)| {
+        for (u, out) in out.iter_mut().enumerate() {
+            *out = kernel.iter().enumerate().map(|(k, w)| w * line[near(u, k, half, width)]).sum();
+        }
+    });
+    let mut out = vec![0.0f32; plane.len()];
+    out.par_chunks_mut(width).enumerate().for_each(|(v, out)| {
+        for (k, w) in kernel.iter().enumerate() {
+            let line = &across[near(v, k, half, height) * width..][..width];
+            out.iter_mut().zip(line).for_each(|(o, x)| *o += w * x);
+        }
+    });
+    out
+}
+
 /// Weights of whole-pixel steps: the Gaussian averaged over each pixel.
-pub(super) fn gaussian_kernel(sigma: f64) -> Vec<f32> {
+fn gaussian_kernel(sigma: f64) -> Vec<f32> {
     let reach = (3.5 * sigma).ceil() as i32;
     let sub = 16;
     let raw: Vec<f64> = (-reach..=reach)
@@ -46,8 +67,9 @@ pub(super) fn gaussian_kernel(sigma: f64) -> Vec<f32> {
     raw.iter().map(|w| (w / sum) as f32).collect()
 }
 
-fn offset(at: usize, k: usize, kernel: &[f32], size: usize) -> usize {
-    (at + k).saturating_sub(kernel.len() / 2).min(size - 1)
+/// The place of a kernel's weight `k` that reaches so far each way; beyond an edge its last pixel.
+pub(super) fn near(at: usize, k: usize, reach: usize, size: usize) -> usize {
+    (at + k).saturating_sub(reach).min(size - 1)
 }
 
 fn weigh(kernel: &[f32], sample: impl Fn(usize) -> [f32; 3]) -> [f32; 3] {

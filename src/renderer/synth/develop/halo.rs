@@ -2,37 +2,15 @@
 
 use rayon::prelude::*;
 
-use super::blur::gaussian_kernel;
+use super::blur::gaussian_plane;
 
 /// Unsharp mask (Schreiber, Wirephoto quality improvement by unsharp masking,
 /// 1970): `strength` times the difference from a Gaussian blur of sigma
 /// `radius_px` is added, at most `clamp` of it either way, as a phone keeps
 /// its overshoot from glaring.
 pub(super) fn unsharp(plane: &[f32], width: usize, strength: f32, radius_px: f64, clamp: f32) -> Vec<f32> {
-    let blurred = gaussian(plane, width, radius_px);
+    let blurred = gaussian_plane(plane, width, radius_px);
     plane.par_iter().zip(&blurred).map(|(v, b)| v + (strength * (v - b)).clamp(-clamp, clamp)).collect()
-}
-
-/// Gaussian blur, edges repeated.
-pub(super) fn gaussian(plane: &[f32], width: usize, sigma: f64) -> Vec<f32> {
-    let kernel = gaussian_kernel(sigma);
-    let height = plane.len() / width;
-    let half = kernel.len() / 2;
-    let near = |p: usize, k: usize, n: usize| (p + k).saturating_sub(half).min(n - 1);
-    let mut across = vec![0.0f32; plane.len()];
-    across.par_chunks_mut(width).zip(plane.par_chunks(width)).for_each(|(out, line)| {
-        for (u, out) in out.iter_mut().enumerate() {
-            *out = kernel.iter().enumerate().map(|(k, w)| w * line[near(u, k, width)]).sum();
-        }
-    });
-    let mut out = vec![0.0f32; plane.len()];
-    out.par_chunks_mut(width).enumerate().for_each(|(v, out)| {
-        for (k, w) in kernel.iter().enumerate() {
-            let line = &across[near(v, k, height) * width..][..width];
-            out.iter_mut().zip(line).for_each(|(o, x)| *o += w * x);
-        }
-    });
-    out
 }
 
 #[cfg(test)]

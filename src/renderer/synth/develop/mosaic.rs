@@ -47,7 +47,6 @@ pub(super) fn mosaic(light: &mut Light) {
 /// The place two before `p + k`; beyond an edge mirrored about its last pixel, which keeps the colours' order.
 fn mirrored(p: usize, k: usize, n: usize) -> usize {
     let place = (p + k).abs_diff(2);
-    let place = if p + k < 2 { 2 - (p + k) } else { place };
     if place >= n { 2 * (n - 1) - place } else { place }
 }
 

@@ -2,6 +2,7 @@
 
 use rayon::prelude::*;
 
+use super::blur::near;
 use crate::synth::trace::{Light, mix, normal_pair};
 
 /// Share of red and blue in luma (ITU-R BT.601).
@@ -95,14 +96,13 @@ fn merge_shifted(light: &mut Light, shifts: &[[f32; 2]]) {
     }
     let (width, height) = (light.width, light.height);
     let source = light.rgb.clone();
-    let near = |p: usize, k: usize, n: usize| (p + k).saturating_sub(reach).min(n - 1);
     light.rgb.par_chunks_mut(width).enumerate().for_each(|(v, line)| {
         line.fill([0.0; 3]);
         for (j, weights) in kernel.chunks(side).enumerate() {
-            let row = &source[near(v, j, height) * width..][..width];
+            let row = &source[near(v, j, reach, height) * width..][..width];
             for (i, weight) in weights.iter().enumerate().filter(|(_, w)| **w != 0.0) {
                 for (u, out) in line.iter_mut().enumerate() {
-                    let from = row[near(u, i, width)];
+                    let from = row[near(u, i, reach, width)];
                     *out = [0, 1, 2].map(|k| out[k] + weight * from[k]);
                 }
             }

@@ -2,8 +2,9 @@
 
 use rayon::prelude::*;
 
+use super::blur::gaussian_plane;
 use super::denoise::{bilateral, non_local_means};
-use super::halo::{gaussian, unsharp};
+use super::halo::unsharp;
 use super::local_tone::local_tone;
 use crate::synth::scene::{Denoise, Insides, Processing};
 use crate::synth::trace::Light;
@@ -78,7 +79,7 @@ pub(crate) fn develop(mut light: Light, p: &Processing, insides: &Insides) -> Pi
 /// is mostly there (the colour-difference signals of ITU-R BT.601).
 fn blur_colours(display: &mut [[f32; 3]], luma: &[f32], width: usize, sigma: f64) {
     let plane = |channel: usize| -> Vec<f32> { display.iter().zip(luma).map(|(c, y)| c[channel] - y).collect() };
-    let [red, blue] = [0, 2].map(|channel| gaussian(&plane(channel), width, sigma));
+    let [red, blue] = [0, 2].map(|channel| gaussian_plane(&plane(channel), width, sigma));
     display.par_iter_mut().enumerate().for_each(|(i, c)| {
         let green = -(0.299 * red[i] + 0.114 * blue[i]) / 0.587;
         *c = [red[i], green, blue[i]].map(|d| luma[i] + d);

@@ -170,6 +170,13 @@ pub struct StandError {
     pub roll_deg: f64,
 }
 
+impl From<[f64; 6]> for StandError {
+    /// Distance, offset, height (mm), yaw, pitch, roll (degrees).
+    fn from([distance_mm, lateral_mm, height_mm, yaw_deg, pitch_deg, roll_deg]: [f64; 6]) -> Self {
+        StandError { distance_mm, lateral_mm, height_mm, yaw_deg, pitch_deg, roll_deg }
+    }
+}
+
 impl StandError {
     /// Both deviations together.
     pub fn plus(&self, other: &StandError) -> StandError {

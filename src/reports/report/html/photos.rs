@@ -85,7 +85,7 @@ fn facts(photo: &PhotoRecord) -> Markup {
         ),
         ("Residuals, RMS", photo.rms_px.map(px)),
         ("Blur, median", (photo.blur_px > 0.0).then(|| format!("{:.2} px", photo.blur_px))),
-        ("Corner noise, of a plain photo's", photo.noise_ratio.map(|r| format!("{r:.1} times"))),
+        ("Corner noise", photo.noise_ratio.map(|r| format!("{r:.1} times that of a plainly developed photo"))),
         (
             "Light changed by the phone",
             photo.gain_spread.map(|s| format!("by {:.0} % from place to place (1 sigma)", 100.0 * s)),

@@ -3,7 +3,7 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::drawing::plan_svg;
-use super::words::{least_words, name, place, worth};
+use super::words::{least_words, name, noise, place, worth};
 use crate::record::PlanRecord;
 
 /// The page of a plan.
@@ -58,6 +58,7 @@ fn stations(plan: &PlanRecord) -> Markup {
 fn table(plan: &PlanRecord) -> Markup {
     html! {
         h2 { "What the photos will be worth" }
+        @if let Some(noise) = noise(plan) { p { "With " (noise) "." } }
         table {
             thead { tr { th { "Check" } th { "Against" } th { "Expected, 95 %" } @if !plan.least_photos.is_empty() { th { "Least photos" } } } }
             tbody {

@@ -4,7 +4,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::drawing::plan_svg;
 use super::page::STYLE;
-use super::words::{least_words, name, worth};
+use super::words::{least_words, name, noise, worth};
 use crate::record::{PlanRecord, SetupCheckRecord};
 
 /// The explanation for the terminal.
@@ -24,6 +24,9 @@ pub fn setup_text(sheet: &SetupCheckRecord) -> String {
     list("Questions", &sheet.questions);
     for kit in &sheet.kits {
         text.push_str(&format!("\nWith the kit {} ({}):\n", kit.rig, photos(kit)));
+        if let Some(noise) = noise(kit) {
+            text.push_str(&format!("  ({noise})\n"));
+        }
         for (i, p) in kit.predicted.iter().enumerate() {
             let least = kit.least_photos.get(i).map_or(String::new(), |l| format!("; {}", least_words(p, l)));
             text.push_str(&format!("  {:<44} {}{least}\n", name(p), worth(p)));
@@ -80,7 +83,7 @@ fn part(head: &str, items: &[String]) -> Markup {
 fn kit_table(kit: &PlanRecord) -> Markup {
     html! {
         h2 { "With the kit " (kit.rig) }
-        p { (photos(kit)) "." }
+        p { (photos(kit)) @if let Some(noise) = noise(kit) { "; " (noise) } "." }
         table {
             thead { tr { th { "Check" } th { "Expected, 95 %" } th { "Least photos" } } }
             tbody {

@@ -20,7 +20,9 @@ pub fn plan_text(plan: &PlanRecord) -> String {
         }
     }
     text.push_str("\nWhat they will be worth (95 %):\n");
-    text.push_str(&noise(plan));
+    if let Some(noise) = noise(plan) {
+        text.push_str(&format!("  ({noise})\n"));
+    }
     for (i, p) in plan.predicted.iter().enumerate() {
         text.push_str(&format!("  {:<34} {}", name(p), worth(p)));
         if let Some(least) = plan.least_photos.get(i) {
@@ -38,14 +40,12 @@ pub fn plan_text(plan: &PlanRecord) -> String {
 }
 
 /// What corner noise is counted on, where it is not that of a plainly developed photo.
-pub(super) fn noise(plan: &PlanRecord) -> String {
-    match plan.noise_ratio {
-        Some(ratio) if ratio > 1.05 => format!(
-            "  (corners {} times as noisy as in plainly developed photos, as this phone's own photos show)\n",
-            rounded(ratio, 1)
-        ),
-        _ => String::new(),
-    }
+pub(super) fn noise(plan: &PlanRecord) -> Option<String> {
+    let ratio = plan.noise_ratio.filter(|r| *r > 1.05)?;
+    Some(format!(
+        "corners {} times as noisy as in plainly developed photos, as this phone's own photos show",
+        rounded(ratio, 1)
+    ))
 }
 
 /// Where to stand, as somebody with a tape needs it.

@@ -156,26 +156,21 @@ fn disjoint_halves_differ_by_what_they_state() {
     assert!(repeated.agree() && (repeated.ratio / own.ratio - 1.0).abs() < 0.2, "{repeated:?} {own:?}");
 
     let (mut squares, mut count) = (0.0, 0);
-    let splits: [fn(usize) -> bool; 4] =
-        [|i| i % 2 == 0, |i| i % 4 < 2, |i| (i + 1) % 4 < 2, |i| [0, 2, 3, 5, 7, 8, 11, 13, 16].contains(&i)];
+    // Most halves leave two solutions open, and are refused; each of these places some markers without doubt.
+    let splits: [&[usize]; 4] = [
+        &[0, 3, 4, 7, 8, 11, 12, 15, 16],
+        &[1, 3, 5, 7, 8, 9, 12, 14, 16],
+        &[0, 2, 3, 4, 5, 10, 11, 14, 16],
+        &[0, 3, 5, 7, 8, 9, 11, 14, 15],
+    ];
     for (k, first) in splits.into_iter().enumerate() {
-        let (a, b): (Vec<_>, Vec<_>) = photos.iter().cloned().enumerate().partition(|(i, _)| first(*i));
+        let (a, b): (Vec<_>, Vec<_>) = photos.iter().cloned().enumerate().partition(|(i, _)| first.contains(i));
         let options = Options { camera_named: true, ..Options::default() };
         let of = |part: Vec<(usize, SurveyPhoto)>| {
             let photos: Vec<SurveyPhoto> = part.into_iter().map(|p| p.1).collect();
             survey(&rig(), &[camera()], &photos, &options)
         };
-        let (a, b) = match (of(a), of(b)) {
-            (Ok(a), Ok(b)) => (a, b),
-            (a, b) => {
-                // Nine photos may leave two solutions open: saying so is right.
-                for refused in [a.err(), b.err()].into_iter().flatten() {
-                    println!("split {k}: {refused}");
-                    assert!(refused.to_string().contains("fit equally well"), "{refused}");
-                }
-                continue;
-            }
-        };
+        let (a, b) = (of(a).unwrap(), of(b).unwrap());
         for pair in ROUND.windows(2).chain(ROUND.windows(3)) {
             let ends = [pair[0], pair[pair.len() - 1]];
             let (Some([p, u]), Some([q, v])) = (apart(&a, ends), apart(&b, ends)) else { continue };
@@ -187,7 +182,7 @@ fn disjoint_halves_differ_by_what_they_state() {
     }
     let rms = (squares / f64::from(count)).sqrt();
     println!("{count} distances, RMS {rms:.2} times stated");
-    // Many splits leave solutions open and are refused; the 95 % quantile of chi squared over 3 is 1.61 squared
+    // The 95 % quantile of chi squared over 4 is 1.54 squared
     // (NIST/SEMATECH e-Handbook, 1.3.6.7.4). A marker taken the wrong way round would give 10 and more.
-    assert!(count >= 3 && rms < 1.61, "{rms} of {count}");
+    assert!(count >= 4 && rms < 1.54, "{rms} of {count}");
 }

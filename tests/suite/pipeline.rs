@@ -112,6 +112,7 @@ fn a_stand_in_its_place_is_within() {
 
 /// Turned to the left: the end on the vehicle's left has come nearer to the vehicle.
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_turned_stand_is_turned_back() {
     let mut s = scene(SCALE);
     s.spec.stand.error.yaw_deg = 0.8;

@@ -4,6 +4,9 @@
 //! reports use (`models/fonts`). What a font lacks is shown as a replacement
 //! character that still carries the true one, for whoever copies or hears it.
 
+use std::cell::RefCell;
+use std::collections::HashMap;
+
 use krilla::text::{Font, GlyphId, KrillaGlyph};
 use skrifa::instance::{LocationRef, Size};
 use skrifa::{FontRef, MetadataProvider};
@@ -39,6 +42,7 @@ pub(crate) struct Face {
     /// As krilla embeds it.
     pub(crate) font: Font,
     reader: FontRef<'static>,
+    shapes: RefCell<HashMap<char, Shape>>,
 }
 
 /// Both fonts.
@@ -76,29 +80,43 @@ impl Face {
     fn new(data: &'static [u8]) -> Result<Self, Damaged> {
         let font = Font::new(data.into(), 0).ok_or(Damaged)?;
         let reader = FontRef::new(data).map_err(|_| Damaged)?;
-        Ok(Face { font, reader })
+        Ok(Face { font, reader, shapes: RefCell::default() })
     }
 
     /// Glyphs of one line, advances in em. Characters that the font lacks get
     /// the replacement's shape.
     pub(crate) fn glyphs(&self, text: &str) -> Vec<KrillaGlyph> {
-        let metrics = self.reader.glyph_metrics(Size::unscaled(), LocationRef::default());
-        let charmap = self.reader.charmap();
-        let em = self.font.units_per_em();
         text.char_indices()
             .map(|(at, character)| {
-                let glyph = charmap.map(character).or_else(|| charmap.map(REPLACEMENT)).unwrap_or_default();
-                let advance = metrics.advance_width(glyph).unwrap_or(0.0) / em;
+                let shape = self.shape(character);
                 let range = at..at + character.len_utf8();
-                KrillaGlyph::new(GlyphId::new(glyph.to_u32()), advance, 0.0, 0.0, 0.0, range, None)
+                KrillaGlyph::new(GlyphId::new(shape.glyph), shape.advance_em, 0.0, 0.0, 0.0, range, None)
             })
             .collect()
     }
 
     /// Width of a line in em.
     fn width_em(&self, text: &str) -> f64 {
-        self.glyphs(text).iter().map(|glyph| f64::from(glyph.x_advance)).sum()
+        text.chars().map(|c| f64::from(self.shape(c).advance_em)).sum()
     }
+
+    /// Looked up in the font's tables once for each character: lines are measured far more often than set.
+    fn shape(&self, character: char) -> Shape {
+        *self.shapes.borrow_mut().entry(character).or_insert_with(|| {
+            let charmap = self.reader.charmap();
+            let glyph = charmap.map(character).or_else(|| charmap.map(REPLACEMENT)).unwrap_or_default();
+            let metrics = self.reader.glyph_metrics(Size::unscaled(), LocationRef::default());
+            let advance_em = metrics.advance_width(glyph).unwrap_or(0.0) / self.font.units_per_em();
+            Shape { glyph: glyph.to_u32(), advance_em }
+        })
+    }
+}
+
+/// What a font has for a character.
+#[derive(Clone, Copy)]
+struct Shape {
+    glyph: u32,
+    advance_em: f32,
 }
 
 #[cfg(test)]

@@ -10,19 +10,18 @@ use super::bay::{MEASURED, a_job, below, ended, program, refused, run, text};
 #[test]
 fn names_may_be_in_any_script() {
     let room = tempfile::tempdir().unwrap();
-    for name in ["Prüfstand '3' & $(b)", "整備-一号 مرآب 🚗"] {
-        let job = a_job(&room.path().join(name));
-        fs::rename(job.join("photos/a.jpg"), job.join("photos").join(format!("{name}.jpg"))).unwrap();
-        let file = fs::read_to_string(job.join("job.toml")).unwrap();
-        fs::write(job.join("job.toml"), file.replace("photos/a.jpg", &format!("photos/{name}.jpg"))).unwrap();
-        let (code, said) = run(&["verify", text(&job), "--report", text(&room.path().join("report"))]);
-        assert_eq!(code, MEASURED, "{name}: {said}");
-        let sealed = room.path().join(format!("{name}-sealed"));
-        let (code, said) = run(&["seal", text(&job), "--out", text(&sealed)]);
-        assert_eq!(code, Some(0), "{name}: {said}");
-        let (code, said) = run(&["check", text(&sealed)]);
-        assert_eq!(code, Some(3), "{name}: {said}");
-    }
+    let name = "Prüfstand '3' & $(b) 整備-一号 مرآب 🚗";
+    let job = a_job(&room.path().join(name));
+    fs::rename(job.join("photos/a.jpg"), job.join("photos").join(format!("{name}.jpg"))).unwrap();
+    let file = fs::read_to_string(job.join("job.toml")).unwrap();
+    fs::write(job.join("job.toml"), file.replace("photos/a.jpg", &format!("photos/{name}.jpg"))).unwrap();
+    let (code, said) = run(&["verify", text(&job), "--report", text(&room.path().join("report"))]);
+    assert_eq!(code, MEASURED, "{name}: {said}");
+    let sealed = room.path().join(format!("{name}-sealed"));
+    let (code, said) = run(&["seal", text(&job), "--out", text(&sealed)]);
+    assert_eq!(code, Some(0), "{name}: {said}");
+    let (code, said) = run(&["check", text(&sealed)]);
+    assert_eq!(code, Some(3), "{name}: {said}");
     let (code, said) = run(&["audit", text(room.path()), "--out", text(&room.path().join("out"))]);
     assert_eq!(code, MEASURED, "{said}");
 }

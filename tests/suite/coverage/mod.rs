@@ -9,7 +9,7 @@
 //! 10 %, all eigenvalues of the normalised covariance within 20 %, a position's main
 //! axis (where there is one) within 18 deg. These limits are made for 2,500 jobs in
 //! each condition, which `cargo test --test suite coverage:: -- --ignored --nocapture`
-//! draws and prints as a table; the default run draws 40 and widens the limits
+//! draws and prints as a table; the default run draws 18 and widens the limits
 //! by their noise. `BAYWITNESS_COVERAGE_SAMPLES` draws another number, `BAYWITNESS_COVERAGE_ONLY` those
 //! conditions alone whose name contains it.
 
@@ -44,7 +44,7 @@ fn run(n: u64) {
 
 #[test]
 fn stated_uncertainty_holds_in_every_condition() {
-    run(samples(25));
+    run(samples(18));
 }
 
 #[test]

@@ -62,7 +62,7 @@ fn wrongly_accused(bay: &Bay, harm: Harm, seed: u64) -> Option<&'static str> {
 
 #[test]
 fn one_marker_s_word_is_not_enough() {
-    let n = samples(15);
+    let n = samples(8);
     let mut wrong = Vec::new();
     for four_photos in [false, true] {
         for harm in HARMS {

@@ -93,7 +93,7 @@ fn limit(n: usize) -> f64 {
 /// 200 jobs; `BAYWITNESS_FINDING_SAMPLES=10` draws ten times as many.
 #[test]
 fn plain_bays_raise_no_alarm() {
-    let drawn = draw(samples(25));
+    let drawn = draw(samples(12));
     println!("{:.4} of {} plain jobs have a finding: {:?}", drawn.share(), drawn.jobs, drawn.by_code);
     assert!(drawn.share() <= limit(drawn.jobs), "{}: {:?}", drawn.share(), drawn.by_code);
 }

@@ -16,7 +16,7 @@ fn nothing_that_was_acknowledged_is_lost_when_the_program_is_killed() {
     let mut server = BAY.serve(jobs.path());
     let name = begin(&server, &[]);
     let to = format!("/jobs/{name}/photos");
-    let all: Vec<Vec<u8>> = (0..16).map(|i| with_comment(&photo, &format!("photo {i}"))).collect();
+    let all: Vec<Vec<u8>> = (0..10).map(|i| with_comment(&photo, &format!("photo {i}"))).collect();
     let acknowledged: Mutex<BTreeSet<String>> = Mutex::default();
     for round in 0..3 {
         // Killed while six phones send, at another moment each time.

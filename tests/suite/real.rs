@@ -1,5 +1,9 @@
 //! The detector on real photos (skipped where `../shared/photos/real` is
 //! absent): every marker that a person sees is found, and nothing else.
+//!
+//! Sources: the room is `images/mapping_feb_2014` of the public repository `swatbotics/apriltag` (BSD-2-Clause,
+//! Matt Zucker); the three single photos are test data of the AprilTag library (photos CC BY-SA 2.0); the
+//! chessboard is sample data of OpenCV. None of them is part of this project.
 
 #![cfg(test)]
 

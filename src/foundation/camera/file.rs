@@ -4,6 +4,7 @@ use std::path::Path;
 
 use crate::input::{self, Document, Error, SourceFile, Table, Value, Writer};
 
+use super::distortion;
 use super::lens::{Lens, LensModel};
 use super::profile::{ExifMatch, PerPhoto, Profile};
 use super::read_out::ReadOut;
@@ -35,20 +36,20 @@ impl Profile {
     /// Wrong in any way: names file, line, key and remedy.
     pub fn from_toml(text: &str, file: &str) -> Result<Self, Error> {
         let document = Document::parse(text, file, FORMAT)?;
-        let root = document.root().allow(&[
+        let own = [
             "format",
             "name",
             "model",
             "image_size_px",
             "focal_px",
             "centre_px",
-            "distortion",
             "u_noise_px",
             "covariance",
             "read_out_ms",
             "per_photo",
             "exif",
-        ])?;
+        ];
+        let root = document.root().allow(&[&own[..], &distortion::KEYS].concat())?;
         let name = root.need("name")?.name()?;
         let image_size_px = root.need("image_size_px")?.array(|v| v.whole(16, 100_000))?;
         let lens = read_lens(&root, image_size_px)?;
@@ -75,7 +76,7 @@ impl Profile {
         w.key("image_size_px", self.image_size_px.map(i64::from).to_vec());
         w.numbers("focal_px", &self.lens.focal_px);
         w.numbers("centre_px", &self.lens.centre_px);
-        w.numbers("distortion", &self.lens.distortion[..self.lens.model.coefficients()]);
+        distortion::write(&mut w, self.lens.model, &self.lens.distortion);
         w.maybe("u_noise_px", self.u_noise_px);
         if let Some(covariance) = &self.covariance {
             w.matrix("covariance", covariance);
@@ -112,22 +113,7 @@ fn read_lens(root: &Table, image_size_px: [u32; 2]) -> Result<Lens, Error> {
         let size = sizes.next().unwrap_or(height);
         v.within(-0.5 * size, 1.5 * size, "px")
     })?;
-    let mut distortion = [0.0; 5];
-    let value = root.need("distortion")?;
-    let coefficients = value.items()?;
-    if coefficients.len() != model.coefficients() {
-        return Err(value.error(
-            format!("must have {} values for {}, not {}", model.coefficients(), model.name(), coefficients.len()),
-            match model {
-                LensModel::BrownConrady => "write k1, k2, p1, p2, k3 (0.0 for those not used)",
-                LensModel::KannalaBrandt => "write k1, k2, k3, k4 (0.0 for those not used)",
-            },
-        ));
-    }
-    for (slot, v) in distortion.iter_mut().zip(&coefficients) {
-        *slot = v.within(-1e4, 1e4, "")?;
-    }
-    Ok(Lens { model, focal_px, centre_px, distortion })
+    Ok(Lens { model, focal_px, centre_px, distortion: distortion::read(root, model)? })
 }
 
 /// A focal length in the wrong unit is the commonest mistake in such files.

@@ -55,14 +55,26 @@ fn assigned_value(c: char) -> u32 {
 mod tests {
     use super::*;
 
+    /// One letter among noughts, so that each number is no vehicle's: 49 CFR 565.15, table III has the letter's
+    /// value, table IV the weight of its place.
     #[test]
     fn check_digit_is_that_of_the_regulation() {
-        // 49 CFR 565, table V (sample calculation): sum 411, remainder 4.
-        assert_eq!(check_digit("1G4AH59H05G118341"), Some('4'));
-        assert_eq!(check_digit_agrees("1G4AH59H45G118341"), Some(true));
-        assert_eq!(check_digit_agrees("1G4AH59H55G118341"), Some(false));
-        // Worked example in the agency's outline for new manufacturers: sum 314, remainder 6.
-        assert_eq!(check_digit_agrees("1J9RP1A36A1644345"), Some(true));
+        const VALUES: [(&str, u32); 3] = [("ABCDEFGH", 1), ("JKLMN", 1), ("STUVWXYZ", 2)];
+        const WEIGHTS: [u32; 17] = [8, 7, 6, 5, 4, 3, 2, 10, 0, 9, 8, 7, 6, 5, 4, 3, 2];
+        let rows = VALUES.iter().flat_map(|(letters, first)| letters.chars().zip(*first..));
+        for (letter, value) in rows.chain([('P', 7), ('R', 9)]) {
+            for (place, weight) in WEIGHTS.into_iter().enumerate().filter(|(place, _)| *place != 8) {
+                let mut number: Vec<char> = "0".repeat(17).chars().collect();
+                number[place] = letter;
+                let wanted = "0123456789X".chars().nth((value * weight % 11) as usize).unwrap();
+                number[8] = wanted;
+                let number: String = number.into_iter().collect();
+                assert_eq!((check_digit(&number), check_digit_agrees(&number)), (Some(wanted), Some(true)), "{number}");
+                let other = if wanted == '0' { '1' } else { '0' };
+                let wrong: String = number.chars().enumerate().map(|(i, c)| if i == 8 { other } else { c }).collect();
+                assert_eq!(check_digit_agrees(&wrong), Some(false), "{wrong}");
+            }
+        }
         // Every value 1: the weights sum to 89, remainder 1.
         assert_eq!(check_digit("11111111111111111"), Some('1'));
     }

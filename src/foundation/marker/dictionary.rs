@@ -34,7 +34,7 @@ pub struct Match {
     /// Code number in the family.
     pub id: u32,
     /// Bits that differ.
-    pub hamming: u32,
+    pub wrong_bits: u32,
     /// Clockwise quarter turns (0 to 3) that bring the picture as read upright.
     pub turns: u32,
 }
@@ -96,18 +96,18 @@ impl Dictionary {
     }
 
     /// The code nearest to 36 bits read row by row, in any of the four turns, if at most
-    /// `max_hamming` bits differ.
-    pub fn find(&self, bits: u64, max_hamming: u32) -> Option<Match> {
+    /// `most_wrong` bits differ.
+    pub fn find(&self, bits: u64, most_wrong: u32) -> Option<Match> {
         let mut turned = bits;
         let mut best: Option<Match> = None;
         for turns in 0..4 {
             let mut compare = |id: u32| {
-                let hamming = (self.codes[id as usize] ^ turned).count_ones();
-                if hamming <= max_hamming && best.is_none_or(|b| hamming < b.hamming) {
-                    best = Some(Match { id, hamming, turns });
+                let wrong_bits = (self.codes[id as usize] ^ turned).count_ones();
+                if wrong_bits <= most_wrong && best.is_none_or(|b| wrong_bits < b.wrong_bits) {
+                    best = Some(Match { id, wrong_bits, turns });
                 }
             };
-            if (max_hamming as usize) < PARTS {
+            if (most_wrong as usize) < PARTS {
                 self.by_part.iter().enumerate().flat_map(|(k, ids)| &ids[part(turned, k)]).for_each(|id| compare(*id));
             } else {
                 (0..self.codes.len() as u32).for_each(compare);
@@ -180,7 +180,7 @@ mod tests {
         let d = Dictionary::tag36h11();
         let code = d.code(123).unwrap();
         let seen = turn_clockwise(code) ^ 0b1_0000_0001_0000;
-        assert_eq!(d.find(seen, 3), Some(Match { id: 123, hamming: 2, turns: 3 }));
+        assert_eq!(d.find(seen, 3), Some(Match { id: 123, wrong_bits: 2, turns: 3 }));
         assert_eq!(d.find(seen, 1), None);
     }
 }

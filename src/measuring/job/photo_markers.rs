@@ -38,7 +38,7 @@ pub struct FoundMarker {
     /// The family's name.
     pub family: &'static str,
     /// Repaired bits.
-    pub hamming: u32,
+    pub wrong_bits: u32,
     /// Corners: top-left, top-right, bottom-right, bottom-left of the upright code.
     pub corners_px: [[f64; 2]; 4],
     /// Whether each corner could be measured.
@@ -82,7 +82,7 @@ fn marker(sighting: &Sighting) -> FoundMarker {
     FoundMarker {
         id: sighting.id,
         family: Dictionary::tag36h11().name(),
-        hamming: sighting.hamming,
+        wrong_bits: sighting.wrong_bits,
         corners_px: sighting.corners_px.map(|c| [c.x, c.y]),
         corner_valid: sighting.corner_valid,
         covariance_px2: std::array::from_fn(|i| std::array::from_fn(|j| sighting.covariance_px2[(i, j)])),

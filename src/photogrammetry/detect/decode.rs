@@ -10,7 +10,7 @@ use crate::marker::{CELLS, CODE_CELLS, Dictionary};
 /// Cells along a side with the white margin.
 const GRID: usize = CELLS + 2;
 /// Most bits that may be wrong; such readings must also look like the pattern.
-const MAX_HAMMING: u32 = 2;
+const MOST_WRONG_BITS: u32 = 2;
 /// Least correlation of the cells' grey values with the pattern, by wrong bits.
 const MIN_CORRELATION: [f64; 3] = [0.72, 0.80, 0.85];
 /// Share of a cell's contrast to its neighbours that blur takes from small markers, or rather what
@@ -23,7 +23,7 @@ const MIN_CONTRAST: f64 = 18.0;
 #[derive(Debug, Clone)]
 pub(super) struct Reading {
     pub(super) id: u32,
-    pub(super) hamming: u32,
+    pub(super) wrong_bits: u32,
     /// Clockwise from the upright code's top-left corner.
     pub(super) quad: Quad,
     pub(super) correlation: f64,
@@ -41,12 +41,12 @@ pub(super) struct Unread {
 impl Reading {
     /// Whether nothing speaks against it.
     pub(super) fn is_clean(&self) -> bool {
-        self.hamming == 0 && self.correlation > 0.9
+        self.wrong_bits == 0 && self.correlation > 0.9
     }
 
     /// The smaller the better.
     pub(super) fn rank(&self) -> (u32, i64) {
-        (self.hamming, -(1e6 * self.correlation) as i64)
+        (self.wrong_bits, -(1e6 * self.correlation) as i64)
     }
 }
 
@@ -71,10 +71,10 @@ fn is_framed(cells: &Cells, planes: &Planes) -> bool {
 fn read_cells(cells: &Cells, planes: &Planes, quad: &Quad, dictionary: &Dictionary) -> Option<Reading> {
     let by_planes = bits(|c, r| cells[r][c] > planes.middle(c, r));
     let clear = deblurred(cells);
-    let matched = dictionary.find(by_planes, MAX_HAMMING).or_else(|| {
+    let matched = dictionary.find(by_planes, MOST_WRONG_BITS).or_else(|| {
         let near = bits(|c, r| cells[r][c] > neighbourhood_middle(cells, c, r));
         let clear = || bits(|c, r| clear[r][c] > planes.middle(c, r));
-        dictionary.find(near, MAX_HAMMING).or_else(|| dictionary.find(clear(), MAX_HAMMING))
+        dictionary.find(near, MOST_WRONG_BITS).or_else(|| dictionary.find(clear(), MOST_WRONG_BITS))
     })?;
     let turns = matched.turns as usize;
     let white = |c, r| {
@@ -83,14 +83,14 @@ fn read_cells(cells: &Cells, planes: &Planes, quad: &Quad, dictionary: &Dictiona
     };
     let best = [cells, &evened(cells), &clear].map(|cells| correlation(cells, white));
     let correlation = best.into_iter().fold(f64::MIN, f64::max);
-    if correlation < MIN_CORRELATION[matched.hamming as usize] {
+    if correlation < MIN_CORRELATION[matched.wrong_bits as usize] {
         return None;
     }
     // Turning the picture clockwise once brings the corner read as bottom left to the top left.
     let quad = std::array::from_fn(|i| quad[(i + 4 - turns) % 4]);
     Some(Reading {
         id: matched.id,
-        hamming: matched.hamming,
+        wrong_bits: matched.wrong_bits,
         quad,
         correlation,
         greys: (planes.black.x, planes.white.x),
@@ -271,7 +271,7 @@ mod tests {
         for turns in 0..4 {
             let photo = picture(77, turns, flat);
             let reading = read(&pyramid(&photo)[0], &quad(), Dictionary::tag36h11()).unwrap();
-            assert_eq!((reading.id, reading.hamming), (77, 0));
+            assert_eq!((reading.id, reading.wrong_bits), (77, 0));
             // A picture turned clockwise once has its top-left corner at the top right.
             assert_eq!(reading.quad[0], quad()[turns]);
         }

@@ -275,7 +275,7 @@ fn finish(
     let covariance = corner_covariance(model, reduced) + by_common * shared * by_common.transpose();
     Some(Sighting {
         id: reading.id,
-        hamming: reading.hamming,
+        wrong_bits: reading.wrong_bits,
         corners_px: corners,
         corner_valid: evidence.seen,
         covariance_px2: covariance,

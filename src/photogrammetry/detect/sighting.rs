@@ -8,7 +8,7 @@ pub struct Sighting {
     /// Code number in the family.
     pub id: u32,
     /// Bits that had to be corrected.
-    pub hamming: u32,
+    pub wrong_bits: u32,
     /// Outer corners of the black border on the stored grid, px: top-left,
     /// top-right, bottom-right, bottom-left of the upright code.
     pub corners_px: [Vector2<f64>; 4],
@@ -69,7 +69,7 @@ mod tests {
         let corner = |x: f64, y: f64| (turn * Vector2::new(x, y)).component_mul(&Vector2::new(0.5, 1.0));
         let sighting = Sighting {
             id: 0,
-            hamming: 0,
+            wrong_bits: 0,
             corners_px: [corner(0.0, 0.0), corner(100.0, 0.0), corner(100.0, 100.0), corner(0.0, 100.0)],
             corner_valid: [true; 4],
             covariance_px2: SMatrix::zeros(),

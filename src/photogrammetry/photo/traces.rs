@@ -74,15 +74,18 @@ fn in_record(record: &Record) -> Vec<String> {
     found
 }
 
+/// How the block of image resources of a picture editor begins (the APP13 resource of JPEG files).
+const APP13_RESOURCE: &[u8] = b"Photoshop 3.0\0";
+/// How names of XMP's own properties begin (ISO 16684-1).
+const XMP_NAMESPACE: &[u8] = b"http://ns.adobe.com/";
+
 /// Segments that cameras do not write: resources of picture editors (APP13), and
 /// in XMP (ISO 16684-1) a history of what was done to the file.
 fn in_segment(marker: u8, segment: &[u8]) -> Option<String> {
     let holds = |needle: &[u8]| memchr::memmem::find(segment, needle).is_some();
     match marker {
-        0xed if segment.starts_with(b"Photoshop 3.0\0") => {
-            Some("it holds the data block of a picture editor".to_owned())
-        }
-        0xe1 if segment.starts_with(b"http://ns.adobe.com/") && (holds(b"stEvt:action") || holds(b"xmpMM:History")) => {
+        0xed if segment.starts_with(APP13_RESOURCE) => Some("it holds the data block of a picture editor".to_owned()),
+        0xe1 if segment.starts_with(XMP_NAMESPACE) && (holds(b"stEvt:action") || holds(b"xmpMM:History")) => {
             Some("it holds a history of edits (XMP)".to_owned())
         }
         _ => None,
@@ -137,14 +140,14 @@ mod tests {
     #[test]
     fn marks_of_editors_are_seen_and_others_are_not() {
         let luma = Luma::new(1, 1, vec![0]).unwrap();
-        let history = [&b"http://ns.adobe.com/xap/1.0/\0<x stEvt:action=\"saved\"/>"[..]].concat();
-        let plain = [&b"http://ns.adobe.com/xap/1.0/\0<x Camera:gain=\"1\"/>"[..]].concat();
+        let history = [XMP_NAMESPACE, b"xap/1.0/\0<x stEvt:action=\"saved\"/>"].concat();
+        let plain = [XMP_NAMESPACE, b"xap/1.0/\0<x Camera:gain=\"1\"/>"].concat();
         let edits = |segments: &[(u8, &[u8])]| traces(&file(segments), Kind::Jpeg, &luma).edits;
         assert_eq!(edits(&[(0xe1, &plain), (0xe2, b"ICC_PROFILE\0")]), Vec::<String>::new());
         assert_eq!(edits(&[(0xe1, &history)]).len(), 1);
-        assert_eq!(edits(&[(0xed, b"Photoshop 3.0\x008BIM")]).len(), 1);
+        assert_eq!(edits(&[(0xed, APP13_RESOURCE)]).len(), 1);
         // Cut off anywhere: no fault.
-        let whole = file(&[(0xe1, &history), (0xed, b"Photoshop 3.0\0")]);
+        let whole = file(&[(0xe1, &history), (0xed, APP13_RESOURCE)]);
         for end in 0..whole.len() {
             let _ = traces(&whole[..end], Kind::Jpeg, &luma);
         }

@@ -105,12 +105,9 @@ impl Field {
         self.places.iter().map(one).collect()
     }
 
-    /// How the projection moves, px, for a difference of lens parameters.
-    pub(super) fn moves(&self, difference: &DVector<f64>) -> Vec<([f64; 2], [f64; 2])> {
-        let one = |place: &Place| {
-            let moved = place.by_lens.as_ref().map(|j| j * difference)?;
-            Some(([place.pixel.x, place.pixel.y], [moved[0], moved[1]]))
-        };
-        self.places.iter().filter_map(one).collect()
+    /// How far the projection moves at most, px, for a difference of lens parameters.
+    pub(super) fn largest_move_px(&self, difference: &DVector<f64>) -> f64 {
+        let moves = self.places.iter().filter_map(|p| p.by_lens.as_ref()).map(|j| (j * difference).norm());
+        moves.fold(0.0, f64::max)
     }
 }

@@ -25,8 +25,6 @@ pub struct Halves {
     pub largest_px: f64,
     /// Likewise with focal length and centre taken out too, of which each photo has its own.
     pub shape_px: f64,
-    /// Difference of projection: where and how much, px.
-    pub moves_px: Vec<([f64; 2], [f64; 2])>,
 }
 
 impl Halves {
@@ -62,10 +60,8 @@ pub(super) fn compare(whole: &Adjustment, field: &Field, shape: &Field, spread_d
     let [a, b] = [parameters(&lenses[0]), parameters(&lenses[1])];
     let difference = DVector::from_fn(p, |i, _| b[i] - a[i]);
     let ratio = difference.dot(&covariance.cholesky()?.solve(&difference)) / p as f64;
-    let moves_px = field.moves(&difference);
-    let largest = |moves: &[([f64; 2], [f64; 2])]| moves.iter().map(|(_, m)| m[0].hypot(m[1])).fold(0.0, f64::max);
-    let (largest_px, shape_px) = (largest(&moves_px), largest(&shape.moves(&difference)));
-    Some(Halves { photos: counts, ratio, limit: limit(p, spread_degrees), largest_px, shape_px, moves_px })
+    let (largest_px, shape_px) = (field.largest_move_px(&difference), shape.largest_move_px(&difference));
+    Some(Halves { photos: counts, ratio, limit: limit(p, spread_degrees), largest_px, shape_px })
 }
 
 /// The 95 % quantile of Fisher's distribution: the stated covariance itself

@@ -1,10 +1,11 @@
-//! The fit as one HTML page: residuals, coverage, uncertainty of the projection.
+//! The fit as one HTML page: how far off a point may appear, residuals, coverage.
 
 use maud::{DOCTYPE, Markup, html};
+use nalgebra::Vector2;
 
 use super::camera_fit::CameraFit;
 use super::coverage::CELLS;
-use super::field::GRID;
+use super::field::{FieldPoint, GRID};
 use super::words::parameter_rows;
 
 /// Longer side of a drawing.
@@ -25,7 +26,7 @@ pub fn page(fit: &CameraFit) -> String {
                 h1 { "Camera fit: " (fit.profile.name) }
                 (verdict(fit))
                 (parameters(fit))
-                (uncertainty_map(fit))
+                (circles(fit))
                 (residual_field(fit))
                 (coverage(fit))
                 (halves(fit))
@@ -90,8 +91,9 @@ impl Sheet {
         pixel.map(|c| (c + 0.5) * self.factor)
     }
 
-    fn draw(&self, title: &str, inside: &Markup) -> Markup {
-        let view = format!("-1 -1 {:.0} {:.0}", self.width + 2.0, self.height + 40.0);
+    /// `below` is room for a scale under the frame.
+    fn draw(&self, title: &str, below: f64, inside: &Markup) -> Markup {
+        let view = format!("-1 -1 {:.0} {:.0}", self.width + 2.0, self.height + 2.0 + below);
         html! {
             svg viewBox=(view) width=(n(self.width)) role="img" aria-label=(title) {
                 (inside)
@@ -105,48 +107,60 @@ fn n(value: f64) -> String {
     format!("{:.1}", if value.is_finite() { value } else { 0.0 })
 }
 
-/// Steps of the map's scale, px.
-const LEVELS: [f64; 8] = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0];
-/// From sure to unsure; the lightness falls evenly, so that it reads without colour.
-const SHADES: [&str; 9] =
-    ["#f4f7d4", "#d9ebb8", "#b2dbaa", "#84c7a8", "#57aea9", "#3b8fa3", "#316f97", "#2d4f82", "#2a2f5f"];
+/// How far from the phone a stand stands when it is photographed, mm (common practice, no source).
+const STAND_AT_MM: f64 = 3000.0;
+/// Half the width of a 95 % interval in standard uncertainties.
+const COVERAGE_FACTOR: f64 = 1.96;
+/// Every so many positions of the field get a circle.
+const EVERY: usize = 4;
 
-fn shade(u_px: Option<f64>) -> &'static str {
-    match u_px {
-        None => "#ffffff",
-        Some(u) => SHADES[LEVELS.iter().filter(|level| u > **level).count()],
+/// How far beside its place a point at the stand's distance may appear (95 %), mm; `None` where the lens shows no ray.
+fn off_mm(fit: &CameraFit, point: &FieldPoint) -> Option<f64> {
+    let ray = |x: f64, y: f64| fit.profile.lens.ray(&Vector2::new(point.pixel[0] + x, point.pixel[1] + y));
+    let straight = ray(0.0, 0.0)?;
+    // The angle of one pixel, in the direction in which it is wider.
+    let a_pixel = [ray(0.5, 0.0)?, ray(0.0, 0.5)?].map(|r| 2.0 * straight.angle(&r)).into_iter().fold(0.0, f64::max);
+    Some(COVERAGE_FACTOR * point.u_px? * a_pixel * STAND_AT_MM)
+}
+
+fn circles(fit: &CameraFit) -> Markup {
+    let sheet = Sheet::new(fit);
+    // As far from the edges on either side: columns 2, 6, ... 22 of 25 and rows 3, 7, 11, 15 of 19.
+    let drawn_at = |i: usize| (i % GRID[0]) % EVERY == EVERY / 2 && (i / GRID[0]) % EVERY == EVERY - 1;
+    let all: Vec<Option<f64>> = fit.field.iter().map(|point| off_mm(fit, point)).collect();
+    let places: Vec<([f64; 2], Option<f64>)> =
+        (0..all.len()).filter(|i| drawn_at(*i)).map(|i| (sheet.at(fit.field[i].pixel), all[i])).collect();
+    let largest = places.iter().filter_map(|p| p.1).fold(1e-9, f64::max);
+    let (best, worst) = all.iter().flatten().fold((f64::MAX, 0.0), |(a, b), x| (x.min(a), x.max(b)));
+    // The largest circle nearly touches its neighbours.
+    let per_mm = 0.45 * sheet.width * EVERY as f64 / (GRID[0] - 1) as f64 / largest;
+    let scale_mm = round_down(largest);
+    let drawn = html! {
+        @for ([x, y], off) in &places {
+            @match off {
+                Some(off) => circle cx=(n(*x)) cy=(n(*y)) r=(n((off * per_mm).max(0.6))) fill="none" stroke="#45505a" {},
+                None => text x=(n(*x)) y=(n(y + 4.0)) text-anchor="middle" { "-" },
+            }
+        }
+        circle cx=(n(scale_mm * per_mm + 1.0)) cy=(n(sheet.height + scale_mm * per_mm + 8.0)) r=(n(scale_mm * per_mm)) fill="none" stroke="#45505a" {}
+        text x=(n(2.0 * scale_mm * per_mm + 10.0)) y=(n(sheet.height + scale_mm * per_mm + 12.0)) { "the size of " (mm(scale_mm)) " mm" }
+    };
+    html! {
+        h2 { "How far off a point may appear" }
+        figure {
+            (sheet.draw("Circles over the frame: how far off a point may appear", 2.0 * scale_mm * per_mm + 16.0, &drawn))
+            figcaption {
+                "A point " (STAND_AT_MM / 1000.0) " m from the camera appears at most this far beside its place (95 %) because the lens is not \
+                 known better: " (mm(best)) " mm where it is known best, " (mm(worst)) " mm at the worst place of the frame. A turn of the whole camera is taken out, since each photo \
+                 finds its own. A dash: the lens shows nothing there."
+            }
+        }
     }
 }
 
-fn uncertainty_map(fit: &CameraFit) -> Markup {
-    let sheet = Sheet::new(fit);
-    let (w, h) = (sheet.width / (GRID[0] - 1) as f64, sheet.height / (GRID[1] - 1) as f64);
-    let cells = html! {
-        svg x="0" y="0" width=(n(sheet.width)) height=(n(sheet.height)) {
-            @for point in &fit.field {
-                @let [x, y] = sheet.at(point.pixel);
-                rect x=(n(x - w / 2.0)) y=(n(y - h / 2.0)) width=(n(w + 0.5)) height=(n(h + 0.5)) fill=(shade(point.u_px)) {}
-            }
-        }
-        @for (i, colour) in SHADES.iter().enumerate() {
-            @let x = 62.0 * i as f64;
-            rect x=(n(x)) y=(n(sheet.height + 8.0)) width="60" height="10" fill=(*colour) stroke="#8b959d" {}
-            @if let Some(level) = LEVELS.get(i) {
-                text x=(n(x + 61.0)) y=(n(sheet.height + 33.0)) text-anchor="middle" { (level) }
-            }
-        }
-        text x=(n(62.0 * 9.0 + 6.0)) y=(n(sheet.height + 33.0)) { "px" }
-    };
-    html! {
-        h2 { "How well the projection is known" }
-        figure {
-            (sheet.draw("Map of the projection's standard uncertainty over the frame", &cells))
-            figcaption {
-                "Standard uncertainty of the projection, px, in its worse direction, over the picture as stored; a turn of \
-                 the camera is taken out. White: the lens shows no ray there."
-            }
-        }
-    }
+/// Millimetres with two significant digits or two places, whichever is fewer.
+fn mm(value: f64) -> String {
+    if value < 1.0 { format!("{value:.2}") } else { format!("{value:.1}") }
 }
 
 /// The largest of 1, 2, 5 times a power of ten that is not above `limit`.
@@ -189,7 +203,7 @@ fn residual_field(fit: &CameraFit) -> Markup {
     html! {
         h2 { "Residuals" }
         figure {
-            (sheet.draw("Residuals over the frame", &drawn))
+            (sheet.draw("Residuals over the frame", 0.0, &drawn))
             figcaption {
                 "Found minus predicted for " (few.len()) " corners of all photos, lines " (magnify)
                 " times their true length. Neighbours that point the same way in many photos would be an error of the \
@@ -213,7 +227,7 @@ fn coverage(fit: &CameraFit) -> Markup {
     html! {
         h2 { "Where the board was seen" }
         figure {
-            (sheet.draw("Number of corners in each part of the frame", &cells))
+            (sheet.draw("Number of corners in each part of the frame", 0.0, &cells))
             figcaption {
                 "Corners of all photos in each part of the picture as stored: " (n(100.0 * fit.coverage.share()))
                 " % of the frame. The board was tilted by up to " (n(fit.coverage.tilt_deg)) " deg and turned by up to "
@@ -227,19 +241,14 @@ fn halves(fit: &CameraFit) -> Markup {
     let Some(halves) = &fit.halves else {
         return html! { h2 { "Two halves of the photos" } p { "Too few photos to compare two halves." } };
     };
-    let sheet = Sheet::new(fit);
-    let (magnify, drawn) = arrows(&sheet, &halves.moves_px, 25.0);
     html! {
         h2 { "Two halves of the photos" }
-        figure {
-            (sheet.draw("Difference of projection between two halves of the photos", &drawn))
-            figcaption {
-                "Every second photo against the others: difference of the projection, lines " (magnify)
-                " times their true length, " (format!("{:.2}", halves.largest_px)) " px at most, " (format!("{:.2}", halves.shape_px)) " px besides focal length and centre. Over its stated \
-                 uncertainty the difference is " (format!("{:.2}", halves.ratio.sqrt())) " (up to "
-                (format!("{:.2}", halves.limit.sqrt())) " is chance): "
-                @if halves.agree() { "the halves agree." } @else { "the halves disagree." }
-            }
+        p {
+            "Every second photo against the others: the two lenses project a point at most "
+            (format!("{:.2}", halves.largest_px)) " px apart (" (format!("{:.2}", halves.shape_px))
+            " px besides focal length and centre), which is " (format!("{:.2}", halves.ratio.sqrt()))
+            " times what is stated, where up to " (format!("{:.2}", halves.limit.sqrt())) " is chance: "
+            @if halves.agree() { "they agree." } @else { "they disagree." }
         }
     }
 }

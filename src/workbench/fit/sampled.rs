@@ -102,7 +102,7 @@ impl Session {
             let Some(exact) = (0..4).map(corner).collect::<Option<Vec<_>>>() else { continue };
             markers.push(Sighting {
                 id: spot.id,
-                hamming: 0,
+                wrong_bits: 0,
                 corners_px: std::array::from_fn(|k| exact[k] + Vector2::new(self.normal(), self.normal()) * NOISE_PX),
                 corner_valid: [true; 4],
                 covariance_px2: SMatrix::identity() * (NOISE_PX * NOISE_PX),

@@ -100,7 +100,9 @@ fn a_good_session_is_fit_for_use_and_holds_the_truth() {
     // Chi squared over 9: 95 % below 1.88; sigmas that are estimated widen it.
     assert!(squared < 2.2, "{squared}");
     assert!(
-        std::fs::read_to_string(folder.path().join("page/camera.html")).unwrap().contains("How well the projection")
+        std::fs::read_to_string(folder.path().join("page/camera.html"))
+            .unwrap()
+            .contains("How far off a point may appear")
     );
 }
 

@@ -79,7 +79,7 @@ pub(crate) fn job() -> JobFile {
 pub(crate) fn sightings(photo: &PhotoView) -> Sightings {
     let markers = photo.views.iter().map(|v| Sighting {
         id: v.id,
-        hamming: 0,
+        wrong_bits: 0,
         corners_px: v.corners_px,
         corner_valid: v.valid,
         covariance_px2: v.covariance_px2,

@@ -23,6 +23,9 @@ model = "Phone 12M"
 focal_length_mm = 5.7
 "#;
 
+/// As files stated it before each kind of term had a key.
+const FLAT: &str = "distortion = [0.081, -0.21, 0.0004, -0.0002, 0.12]";
+
 const WRONG_CAMERAS: &[Case] = &[
     case("format = \"camera/1\"", "format = \"camera/2\"", "format", "version", "newer baywitness"),
     case("format = \"camera/1\"", "format = \"rig/1\"", "format", "\"rig/1\" file", "name a camera file"),
@@ -43,6 +46,16 @@ const WRONG_CAMERAS: &[Case] = &[
     case("2014.9, 1508.3", "inf, 1508.3", "centre_px[0]", "finite number, not inf", "plain number"),
     case("0.081, -0.21", "nan, -0.21", "distortion[0]", "finite number, not nan", "plain number"),
     case("0.081, -0.21, 0.0004", "0.081, 0.0004", "distortion", "5 values for brown-conrady, not 4", "k3"),
+    case(FLAT, "radial = [0.081, -0.21]\ndecentring = [0.0004, -0.0002]", "radial", "3 values", "k1, k2, k3"),
+    case(FLAT, "radial = [0.081, -0.21, 0.12]", "decentring", "is missing", "add `decentring"),
+    case(
+        FLAT,
+        "angular = [0.0, 0.0, 0.0, 0.0]\nradial = [0.0, 0.0, 0.0]",
+        "angular",
+        "does not belong",
+        "leave it out",
+    ),
+    case("u_noise_px = 0.05", "radial = [0.0, 0.0, 0.0]", "radial", "beside distortion", "leave it out"),
     case("u_noise_px = 0.05", "u_noise_px = 0.0", "u_noise_px", "above zero", "sign"),
     case("u_noise_px = 0.05", "u_nosie_px = 0.05", "u_nosie_px", "unknown key", "did you mean `u_noise_px`"),
     case("u_noise_px = 0.05", "covariance = [[1.0]]", "covariance", "9 x 9 values, not 1 x 1", "leave it out"),

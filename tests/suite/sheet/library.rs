@@ -80,7 +80,7 @@ fn found_by_us(pages: &[String]) -> Vec<Tag> {
     for (picture, file) in pages.iter().enumerate() {
         for marker in find_markers(&luma(file), Dictionary::tag36h11()).markers {
             let corners_px = marker.corners_px.map(|corner| [corner.x, corner.y]);
-            found.push(Tag { picture, id: marker.id, hamming: marker.hamming, corners_px });
+            found.push(Tag { picture, id: marker.id, hamming: marker.wrong_bits, corners_px });
         }
     }
     found

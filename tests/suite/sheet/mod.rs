@@ -193,7 +193,7 @@ fn our_detector_finds_every_marker_on_every_page_upright() {
         for (picture, file) in draw_pages(&dir, name, &rig, paper).iter().enumerate() {
             for marker in find_markers(&luma(file), Dictionary::tag36h11()).markers {
                 let corners_px = marker.corners_px.map(|corner| [corner.x, corner.y]);
-                found.push(Tag { picture, id: marker.id, hamming: marker.hamming, corners_px });
+                found.push(Tag { picture, id: marker.id, hamming: marker.wrong_bits, corners_px });
             }
         }
         assert_found(name, &rig, paper, &found);

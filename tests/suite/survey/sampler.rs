@@ -123,7 +123,7 @@ fn photo(
             let outward = outward(&exact);
             markers.push(Sighting {
                 id: marker.id,
-                hamming: 0,
+                wrong_bits: 0,
                 corners_px: std::array::from_fn(|k| {
                     exact[k] + Vector2::new(noise.normal(), noise.normal()) * sigma + outward[k] * edge
                 }),

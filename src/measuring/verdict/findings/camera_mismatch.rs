@@ -24,7 +24,7 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
     title: "Another camera",
     meaning: "The photos do not fit the lens that the camera file describes.",
     cause: "Another phone, another of the phone's lenses (wide, tele, front), a lens correction or a mirrored preview that the phone applied, or the wrong camera file in the job.",
-    look: "The details of the photo in the phone's gallery name device and lens.",
+    look: "The details of the photo in the phone's gallery name device and lens. Two phones of one model write the same there: where one photo alone does not fit, ask who took it.",
     remedy: "Take the photos with the fitted camera and lens, or fit this one with a board and name its file in the job.",
 }];
 

@@ -36,7 +36,7 @@ fn find(case: &Case) -> Vec<Finding> {
     let foreign = |id: u32| case.rig.marker(id).is_none() && !(first..=last).contains(&id);
     let mut photos_of: BTreeMap<u32, Vec<usize>> = BTreeMap::new();
     for (j, photo) in case.photos.iter().enumerate() {
-        for marker in photo.sightings.markers.iter().filter(|m| m.hamming == 0 && foreign(m.id)) {
+        for marker in photo.sightings.markers.iter().filter(|m| m.wrong_bits == 0 && foreign(m.id)) {
             let photos = photos_of.entry(marker.id).or_default();
             if photos.last() != Some(&j) {
                 photos.push(j);

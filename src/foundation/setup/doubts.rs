@@ -78,7 +78,7 @@ impl Setup {
                 let from_nose = matches!(distance.from, None | Some(From::Nose | From::Datum(_)));
                 if from_nose && distance.nominal + ROOM_BEHIND_MM > free {
                     all.push(contradiction(format!(
-                        "The stand is wanted {} mm before the nose, but only {} mm are asked to be free there: stand and person need some {} mm more.",
+                        "The stand is to be {} mm in front of the nose, but only {} mm are asked to be free there: stand and person need some {} mm more.",
                         rounded(distance.nominal, 0),
                         rounded(free, 0),
                         rounded(ROOM_BEHIND_MM, 0)
@@ -197,7 +197,7 @@ fn unusual(check: &Check, all: &mut Vec<Doubt>) {
     if let (Some(l), Some(u)) = (check.lower, check.upper)
         && ((u - nominal) - (nominal - l)).abs() > 1e-6 * (u - l)
     {
-        all.push(question(format!("{name}: the nominal is not in the middle of its limits. Is that wanted?")));
+        all.push(question(format!("{name}: the nominal is not in the middle of its limits. Is that meant?")));
     }
 }
 

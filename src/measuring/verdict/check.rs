@@ -111,7 +111,7 @@ fn why_undecided(check: &Check, decision: &Decision, decided: &Decided, estimate
         };
         let digits = if unit == Unit::Degree { 2 } else { 1 };
         return format!(
-            "this set-up cannot prove this tolerance: the uncertainty is +-{expanded} {0}, and no value could be proven unless it is below +-{needed:.digits$} {0}; it takes {more}",
+            "these photos and this kit cannot prove so small a tolerance: the uncertainty is +-{expanded} {0}, and no value could be proven unless it is below +-{needed:.digits$} {0}; it takes {more}",
             unit.symbol()
         );
     }

@@ -116,20 +116,20 @@ pub(super) fn ends(quantity: Option<Quantity>) -> Ends {
 pub(super) fn against_wanted(quantity: Quantity, too_much: bool) -> &'static str {
     use Quantity as Q;
     match (quantity, too_much) {
-        (Q::Distance | Q::Range, false) => "nearer than wanted",
-        (Q::Distance | Q::Range, true) => "further away than wanted",
-        (Q::Height | Q::HeightFromNose, false) => "lower than wanted",
-        (Q::Height | Q::HeightFromNose, true) => "higher than wanted",
-        (Q::LateralOffset | Q::LateralFromNose, false) => "further to the vehicle's right than wanted",
-        (Q::LateralOffset | Q::LateralFromNose, true) => "further to the vehicle's left than wanted",
-        (Q::Yaw, false) => "turned, its right end nearer than wanted",
-        (Q::Yaw, true) => "turned, its left end nearer than wanted",
-        (Q::Pitch, false) => "leaning more towards the vehicle than wanted",
-        (Q::Pitch, true) => "leaning more away from the vehicle than wanted",
-        (Q::Roll, false) => "turned, its left end lower than wanted",
-        (Q::Roll, true) => "turned, its right end lower than wanted",
-        (_, false) => "less than wanted",
-        (_, true) => "more than wanted",
+        (Q::Distance | Q::Range, false) => "nearer than required",
+        (Q::Distance | Q::Range, true) => "further away than required",
+        (Q::Height | Q::HeightFromNose, false) => "lower than required",
+        (Q::Height | Q::HeightFromNose, true) => "higher than required",
+        (Q::LateralOffset | Q::LateralFromNose, false) => "further to the vehicle's right than required",
+        (Q::LateralOffset | Q::LateralFromNose, true) => "further to the vehicle's left than required",
+        (Q::Yaw, false) => "turned, its right end nearer than required",
+        (Q::Yaw, true) => "turned, its left end nearer than required",
+        (Q::Pitch, false) => "leaning more towards the vehicle than required",
+        (Q::Pitch, true) => "leaning more away from the vehicle than required",
+        (Q::Roll, false) => "turned, its left end lower than required",
+        (Q::Roll, true) => "turned, its right end lower than required",
+        (_, false) => "less than required",
+        (_, true) => "more than required",
     }
 }
 
@@ -157,7 +157,7 @@ mod tests {
         assert!(moved(yaw, LEFT_END).x < -10.0 && moved(yaw, RIGHT_END).x > 10.0);
         assert!(side(Quantity::Yaw, true).unwrap().long.contains("left is nearer"));
         assert!(side(Quantity::Yaw, false).unwrap().long.contains("right is nearer"));
-        assert_eq!(against_wanted(Quantity::Yaw, true), "turned, its left end nearer than wanted");
+        assert_eq!(against_wanted(Quantity::Yaw, true), "turned, its left end nearer than required");
     }
 
     #[test]

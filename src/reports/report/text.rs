@@ -167,7 +167,7 @@ fn row(check: &CheckRecord) -> Row {
         word: word(check),
         name: clean(&label.full()),
         measured: Measured::of_check(check, label.quantity).map_or_else(|| "no value".into(), |m| m.short()),
-        wanted: format!("wanted {}", wanted(check, label.quantity)),
+        wanted: format!("required {}", wanted(check, label.quantity)),
         within: check.conformance_probability.map_or_else(String::new, |p| format!("{} within", percent(p))),
         otherwise: otherwise(check, label.quantity),
     }

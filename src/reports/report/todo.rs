@@ -154,9 +154,9 @@ fn measured_words(check: &CheckRecord) -> String {
 
 fn proving(check: &CheckRecord) -> Step {
     let fallback = if check.can_decide {
-        "not proven: take more photos from further apart, or move the value nearer to the wanted one"
+        "not proven: take more photos from further apart, or move the value nearer to the required one"
     } else {
-        "this set-up cannot prove this tolerance: the uncertainty is too large for it, wherever the stand is"
+        "these photos and this kit cannot prove so small a tolerance: the uncertainty is too large for it, wherever the stand is"
     };
     let words = check.reason.as_deref().unwrap_or(fallback);
     Step { kind: Kind::Prove, title: title(check), words: sentence(words) }

@@ -23,9 +23,9 @@ pub(super) fn sheet(job: &str, truth: &BTreeMap<String, f64>) -> String {
         let _ = writeln!(text, "{what:<74}{value:>9} mm");
     };
     let mm = |value: f64| rounded(value, 0);
-    line("Target face before the nose, in the middle", mm(distance));
-    line("Stand's end on the vehicle's left before the nose", mm(distance - end));
-    line("Stand's end on the vehicle's right before the nose", mm(distance + end));
+    line("Target face in front of the nose, in the middle", mm(distance));
+    line("Stand's end on the vehicle's left in front of the nose", mm(distance - end));
+    line("Stand's end on the vehicle's right in front of the nose", mm(distance + end));
     line("Aim point off the centreline, to the vehicle's left positive", mm(of("lateral_offset")));
     line("Aim point above the floor", mm(of("height")));
     line("Plumb line at the face: top further from the vehicle than bottom", mm(top));

@@ -161,7 +161,7 @@ fn record(
     if floor.ahead.is_some() {
         let (ahead, u) = spread.of(|f| f.ahead.unwrap_or(0.0));
         limits.push(limit(
-            "free before the nose, to the farthest sheet",
+            "free in front of the nose, to the farthest sheet",
             "mm",
             ahead,
             u,

@@ -124,7 +124,7 @@ fn target_words(at: &nalgebra::Vector3<f64>, sizes: &bay::Sizes) -> String {
         0 => "in the middle".to_owned(),
         y => format!("{} mm to the {}", y.abs(), if y > 0 { "left" } else { "right" }),
     };
-    format!("{:.0} mm before the nose, {side}, {:.0} mm high", at.x - sizes.nose, at.z)
+    format!("{:.0} mm in front of the nose, {side}, {:.0} mm high", at.x - sizes.nose, at.z)
 }
 
 /// The fewest photos for each check, as far as the search went.

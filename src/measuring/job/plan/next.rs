@@ -43,7 +43,7 @@ impl NextStation {
         };
         let step = self.step.as_ref().map(|s| format!(", with the stand as in step {s}")).unwrap_or_default();
         format!(
-            "from {:.1} m before the nose, {side} (as the vehicle faces), camera {:.1} m above the floor, showing stand and wheel plates{step}",
+            "from {:.1} m in front of the nose, {side} (as the vehicle faces), camera {:.1} m above the floor, showing stand and wheel plates{step}",
             self.before_nose_mm / 1000.0,
             z / 1000.0
         )

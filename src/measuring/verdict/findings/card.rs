@@ -22,7 +22,7 @@ pub(super) const EXPLAIN: &[Explanation] = &[
         level: Level::Stop,
         title: "The job's card is in no photo",
         meaning: "The job has a one-time card, and no photo shows all of its markers, so nothing proves that the photos were taken for it.",
-        cause: "The card lay flat or too far off, something stood before it, or the photos are from before the card was printed.",
+        cause: "The card lay flat or too far off, something stood in front of it, or the photos are older than the card.",
         look: "Open the photos: is the card upright and as large as a wheel plate's marker?",
         remedy: "Put the card upright where the photos show it, on the bonnet or beside the stand, and take one more photo.",
     },

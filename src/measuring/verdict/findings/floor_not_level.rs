@@ -56,7 +56,7 @@ fn between_sheets(case: &Case) -> Vec<Finding> {
     }
     let names: Vec<&str> = carriers.iter().map(|k| case.rig.carriers[*k].name.as_str()).collect();
     vec![finding(format!(
-        "The floor bends before the vehicle: {} do not lie in the plane of the sheets nearer to it ({how_far}). Use a bay that is level.{rivals}",
+        "The floor bends in front of the vehicle: {} do not lie in the plane of the sheets nearer to it ({how_far}). Use a bay that is level.{rivals}",
         names.join(" and ")
     ))]
 }

@@ -24,7 +24,7 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
     code: "photo-badly-lit",
     level: Level::Warn,
     title: "Badly lit",
-    meaning: "Light spoils a photo: a lamp is mirrored in a marker, white is burnt out, or it is too dark.",
+    meaning: "Light spoils a photo: a lamp glares in a marker, white is burnt out, or it is too dark.",
     cause: "A lamp or the sun shines on a glossy print at the angle of the camera, the phone's flash was on, or the bay is dark.",
     look: "Enlarge the marker: white spots where black should be, or grey on grey.",
     remedy: "Take a step aside so that the reflection leaves the marker, switch the flash off, use matt paper and even light, and take it again.",
@@ -62,7 +62,7 @@ fn glare(case: &Case, j: usize, photo: &PhotoFacts) -> Option<Finding> {
     Some(finding(
         photo,
         format!(
-            "Glare on marker {} in {}: a lamp is mirrored in the print. Take a step aside and take it again.",
+            "Glare on marker {} in {}: a lamp glares in the print. Take a step aside and take it again.",
             hit.join(", "),
             photo.file
         ),

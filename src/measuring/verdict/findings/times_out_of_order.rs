@@ -23,7 +23,7 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
     title: "Times out of order",
     meaning: "By their own clocks the photos, the job and the calibration do not follow each other as they should.",
     cause: "Photos of an earlier job were picked, the calibration ran before the photos were taken, or a device's clock is wrong.",
-    look: "Compare the times on the report with the scan tool's protocol and the clock on the wall.",
+    look: "Compare the times on the report with the scan report and the clock on the wall.",
     remedy: "Set the clocks right; if the photos are really of another time, take new ones.",
 }];
 

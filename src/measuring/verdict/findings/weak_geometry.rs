@@ -20,7 +20,7 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
     code: "weak-geometry",
     level: Level::Warn,
     title: "Too weak to prove",
-    meaning: "With these photos no position of the stand could be proven to be within a tolerance, or the answer hangs on one photo or one carrier more than its uncertainty admits.",
+    meaning: "With these photos no position of the stand could be proven to be within a tolerance, or the answer depends on one photo or one carrier more than its uncertainty admits.",
     cause: "Too few photos, all from one side, plates on two wheels only, or small and distant markers.",
     look: "The report's table of uncertainty shows what the largest part comes from.",
     remedy: "Add photos from wider apart that show both leaves of the plates; where only two wheels bear plates, put plates on all four.",
@@ -51,7 +51,7 @@ fn cannot_prove(case: &Case) -> Option<Finding> {
         return None;
     }
     let message = format!(
-        "These photos cannot prove the tolerance of {}. It takes {}; this is no fault of the stand.",
+        "These photos and this kit cannot prove so small a tolerance of {}. It takes {}. This is not a fail.",
         names.join(", "),
         more_evidence(case.rig, case.scene)
     );

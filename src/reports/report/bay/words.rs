@@ -45,8 +45,8 @@ pub(super) fn basis(bay: &BayRecord) -> String {
 pub(super) fn limit_words(l: &BayLimit) -> String {
     let (value, u) = with_uncertainty(l.value, l.expanded_uncertainty);
     let against = match (l.limit, l.at_most) {
-        (Some(limit), true) => format!(", at most {limit} {} wanted", l.unit),
-        (Some(limit), false) => format!(", at least {limit} {} wanted", l.unit),
+        (Some(limit), true) => format!(", at most {limit} {} required", l.unit),
+        (Some(limit), false) => format!(", at least {limit} {} required", l.unit),
         (None, _) => ", no limit in the set-up sheet".into(),
     };
     let verdict = l.verdict.map_or(String::new(), |v| format!(": {}", v.words()));

@@ -87,7 +87,7 @@ fn figures(check: &CheckRecord) -> String {
     let unit = plain_unit(&m.unit);
     let inches = m.inches.as_ref().map_or_else(String::new, |i| format!(" ({})", i.replace('±', "give or take")));
     let u = m.uncertainty.as_ref().map_or_else(String::new, |u| format!(", give or take {u} {unit}"));
-    format!("{name}{read}: {} {unit}{side}{u}{inches}; wanted: {}", m.amount, allowed(check, quantity))
+    format!("{name}{read}: {} {unit}{side}{u}{inches}; required: {}", m.amount, allowed(check, quantity))
 }
 
 /// `1500 mm, at most 10 mm off`; limits that are not the same both ways as the sheet has them.

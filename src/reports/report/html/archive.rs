@@ -148,7 +148,7 @@ fn checks(record: &JobRecord) -> Markup {
                 li {
                     (label.full()) ": "
                     (Measured::of_check(check, label.quantity).map_or("not determined".to_owned(), |m| m.long()))
-                    ", wanted " (wanted(check, label.quantity)) ": " b { (check.verdict.words()) }
+                    ", required " (wanted(check, label.quantity)) ": " b { (check.verdict.words()) }
                     @if check.correction != "none needed" { " (" (check.correction) ")" }
                 }
             }

@@ -89,7 +89,7 @@ fn finite(value: Option<f64>) -> Option<f64> {
 fn spoken(check: &CheckRecord, label: &Label) -> String {
     let value = Measured::of_check(check, label.quantity).map_or_else(|| "no value".to_owned(), |m| m.short());
     let wanted = crate::report::figures::wanted(check, label.quantity);
-    format!("{}: {}, wanted {wanted}, {}", label.trade, value, check.verdict.words())
+    format!("{}: {}, required {wanted}, {}", label.trade, value, check.verdict.words())
 }
 
 fn band(check: &CheckRecord, scale: &Scale) -> Markup {

@@ -55,7 +55,7 @@ fn table(record: &JobRecord, checks: &[CheckRecord]) -> Markup {
         table.checks.stack role="table" {
             thead role="rowgroup" { tr role="row" {
                 th.c-name scope="col" role="columnheader" { "Check" }
-                th.c-want scope="col" role="columnheader" { "Wanted" }
+                th.c-want scope="col" role="columnheader" { "Required" }
                 th.c-meas scope="col" role="columnheader" { "Measured ± U" }
                 th.c-bar scope="col" role="columnheader" { "Against the limits" }
                 th.c-verd scope="col" role="columnheader" { "Verdict" }
@@ -74,7 +74,7 @@ fn row(record: &JobRecord, check: &CheckRecord) -> Markup {
                 (sentence(&label.trade))
                 @for small in notes(record, check, &label) { small { (small) } }
             }
-            td data-k="wanted" role="cell" {
+            td data-k="required" role="cell" {
                 (wanted(check, label.quantity))
                 @if let Some(basis) = &check.tolerance_basis { small { "tolerance: " (basis) } }
             }
@@ -85,7 +85,7 @@ fn row(record: &JobRecord, check: &CheckRecord) -> Markup {
                 @if !check.untrusted.is_empty() { small { strong { "not to be trusted" } } }
                 @if let Some(grade) = &check.grade { small { (grade) } }
                 @if let Some(p) = check.conformance_probability { small { (percent(p)) " within the limits" } }
-                @if !check.can_decide { small { "this set-up cannot prove this tolerance" } }
+                @if !check.can_decide { small { "these photos and this kit cannot prove so small a tolerance" } }
                 @if let Some(reason) = &check.reason { p.why { (sentence(reason)) } }
                 @for line in otherwise(check, label.quantity) { small { (sentence(&line)) } }
             }
@@ -119,7 +119,7 @@ fn bar_key() -> Markup {
         ul.key aria-label="How to read the bars" {
             li { svg.bar viewBox="0 0 34 16" aria-hidden="true" { rect.band x="2" y="1" width="30" height="14" {}
                 line.limit x1="2" y1="0" x2="2" y2="16" {} line.limit x1="32" y1="0" x2="32" y2="16" {} } "limits" }
-            li { svg.bar viewBox="0 0 34 16" aria-hidden="true" { line.nominal x1="17" y1="0" x2="17" y2="16" {} } "wanted" }
+            li { svg.bar viewBox="0 0 34 16" aria-hidden="true" { line.nominal x1="17" y1="0" x2="17" y2="16" {} } "required" }
             li { svg.bar viewBox="0 0 34 16" aria-hidden="true" { path.span d="M3 8H31M3 3V13M31 3V13" {} }
                 "where the true value lies (95 %)" }
             li { "The mark in it is the measured value, in the shape of its verdict." }

@@ -71,7 +71,7 @@ fn magnified(group: &Deviations, scene: &Scene, several: bool) -> Markup {
             @if several && !name.is_empty() { ": " (name.join(", ")) }
         }
         p.lede {
-            "Dashed: wanted. Solid: measured, with its uncertainty as a cross (95 %). Shaded: where the aim point may be; dotted: how far the stand may be turned."
+            "Dashed: required. Solid: measured, with its uncertainty as a cross (95 %). Shaded: where the aim point may be; dotted: how far the stand may be turned."
         }
         (loupes(group, wide, tall))
         }

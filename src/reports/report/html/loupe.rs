@@ -208,7 +208,7 @@ fn words(deviation: &Deviation) -> String {
     let shown = Measured::new(Some(deviation.quantity), unit, deviation.by, Some(deviation.u));
     let title = crate::report::label::sentence(&name.trade);
     if shown.amount.chars().all(|c| matches!(c, '0' | '.')) {
-        return format!("{title}: as wanted");
+        return format!("{title}: as required");
     }
     format!("{title}: {} {unit} {}", shown.amount, against_wanted(deviation.quantity, deviation.by > 0.0))
 }

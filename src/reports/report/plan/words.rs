@@ -53,7 +53,7 @@ pub(super) fn place(plan: &PlanRecord, station: &PlannedStation) -> String {
     let [x, y, z] = station.position_mm;
     let ahead = x - plan.bay.nose_mm;
     let along = if ahead >= 0.0 {
-        format!("{} m before the nose", metres(ahead))
+        format!("{} m in front of the nose", metres(ahead))
     } else {
         format!("{} m behind the nose", metres(-ahead))
     };

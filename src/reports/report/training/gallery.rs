@@ -91,12 +91,12 @@ fn figures(right: &JobRecord, e: &GalleryEntry) -> Markup {
     };
     html! {
         table.stack {
-            thead { tr { @for h in ["Check", "Wanted", WITHOUT, WITH, "Verdict"] { th scope="col" { (h) } } } }
+            thead { tr { @for h in ["Check", "Required", WITHOUT, WITH, "Verdict"] { th scope="col" { (h) } } } }
             tbody { @for c in &e.record.checks {
                 @let label = Label::of_check(c);
                 tr {
                     th scope="row" { (label.full()) }
-                    td data-k="Wanted" { (wanted(c, label.quantity)) }
+                    td data-k="Required" { (wanted(c, label.quantity)) }
                     td.num data-k=(WITHOUT) { (same(right, c).map_or("not checked".to_owned(), shown)) }
                     td.num data-k=(WITH) { (shown(c)) }
                     td { (symbol::tag(c.verdict)) }

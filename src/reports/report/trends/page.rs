@@ -114,7 +114,7 @@ fn misplacements(record: &TrendsRecord) -> Markup {
             name: format!(
                 "{}: {}",
                 quantity_label(&m.quantity).trade,
-                direction(&m.quantity, m.too_much).replace(" than wanted", "")
+                direction(&m.quantity, m.too_much).replace(" than required", "")
             ),
             value: m.share,
             interval: m.interval,
@@ -216,7 +216,7 @@ fn tendencies(record: &TrendsRecord, factor: &str, groups: &[GroupRecord]) -> Ma
             details {
                 summary { "Which way: " (quantity_label(quantity).full()) }
                 p.aside { "Mean of (value - nominal) / tolerance against the others, other factors taken out; 95 % intervals of each alone. To the right: "
-                    (direction(quantity, true).replace("than wanted", "than with the others")) "." }
+                    (direction(quantity, true).replace("than required", "than with the others")) "." }
                 (rows(&format!("{quantity} by {factor}"), &of(quantity), Axis::Tolerances, Some((0.0, "the others")), false))
             }
         }

@@ -15,8 +15,8 @@ pub(super) fn quantity_label(key: &str) -> Label {
 pub(super) fn direction(key: &str, too_much: bool) -> &'static str {
     match quantity_label(key).quantity {
         Some(quantity) => against_wanted(quantity, too_much),
-        None if too_much => "more than wanted",
-        None => "less than wanted",
+        None if too_much => "more than required",
+        None => "less than required",
     }
 }
 
@@ -82,12 +82,12 @@ fn shift(who: &str, effect: &EffectRecord) -> String {
         Some(week) => format!(
             "{who}: from week {week} on {what} has changed by {} {}.",
             amount(effect),
-            way.replace("than wanted", "than before")
+            way.replace("than required", "than before")
         ),
         None => format!(
             "{who}: {what} is off by {} {}, always to this side, also against others in the same place.",
             amount(effect),
-            way.replace("than wanted", "than with the others")
+            way.replace("than required", "than with the others")
         ),
     }
 }

@@ -14,4 +14,4 @@ mod read_out;
 pub use lens::{Lens, LensModel, Projection};
 pub use other_model::OtherModel;
 pub use profile::{ExifMatch, PerPhoto, Profile};
-pub use read_out::ReadOut;
+pub use read_out::{ReadOut, moment_of_read_out};

@@ -22,6 +22,13 @@ pub struct ReadOut {
 }
 
 impl ReadOut {
+    /// Of a camera whose photos showed such turns: as usual, but where they are larger than a hand's usual ones.
+    pub fn of_turns(u_turn_rad: f64) -> Self {
+        let usual = ReadOut::default();
+        let rate = u_turn_rad.to_degrees() / (USUAL_READ_OUT_MS / 1000.0);
+        ReadOut { u_turn_deg_per_s: (u_turn_rad > usual.u_turn_rad()).then_some(rate), ..usual }
+    }
+
     /// 1 sigma of how far the camera turns about each axis from the first row to the last, rad.
     pub fn u_turn_rad(&self) -> f64 {
         let seconds = self.read_out_ms.unwrap_or(USUAL_READ_OUT_MS) / 1000.0;
@@ -29,18 +36,23 @@ impl ReadOut {
     }
 }
 
+/// When a pixel of a stored picture was read, in units of the read-out and from its middle: -0.5 in the
+/// first row, 0.5 in the last.
+///
+/// A sensor's rows run along its longer side. Phones store them so and say in the photo's record
+/// how to turn it; a picture that is stored upright was turned by the program that stored it, and
+/// its columns are the sensor's rows. From which end they were read does not matter: turns to
+/// either side are equally likely.
+pub fn moment_of_read_out(image_size_px: [u32; 2], pixel: &Vector2<f64>) -> f64 {
+    let [width, height] = image_size_px.map(f64::from);
+    let (at, rows) = if width >= height { (pixel.y, height) } else { (pixel.x, width) };
+    (at - (rows - 1.0) / 2.0) / rows
+}
+
 impl Profile {
-    /// When a pixel was read, in units of the read-out and from its middle: -0.5 in the first row, 0.5
-    /// in the last.
-    ///
-    /// A sensor's rows run along its longer side. Phones store them so and say in the photo's record
-    /// how to turn it; a picture that is stored upright was turned by the program that stored it, and
-    /// its columns are the sensor's rows. From which end they were read does not matter: turns to
-    /// either side are equally likely.
+    /// [`moment_of_read_out`] of this camera's pictures.
     pub fn moment(&self, pixel: &Vector2<f64>) -> f64 {
-        let [width, height] = self.image_size_px.map(f64::from);
-        let (at, rows) = if width >= height { (pixel.y, height) } else { (pixel.x, width) };
-        (at - (rows - 1.0) / 2.0) / rows
+        moment_of_read_out(self.image_size_px, pixel)
     }
 }
 
@@ -67,5 +79,7 @@ mod tests {
         assert!((camera([400, 300]).moment(&corner) + 0.5).abs() < 1e-12);
         assert!((camera([400, 500]).moment(&corner) - 0.5).abs() < 1e-12);
         assert!((ReadOut::default().u_turn_rad() - rad(0.06)).abs() < 1e-12);
+        assert_eq!(ReadOut::of_turns(rad(0.05)), ReadOut::default());
+        assert!((ReadOut::of_turns(rad(0.16)).u_turn_rad() - rad(0.16)).abs() < 1e-12);
     }
 }

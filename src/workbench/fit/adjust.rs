@@ -6,7 +6,7 @@ use nalgebra::DVector;
 use super::equations::{equations, residual_px};
 use super::normal::{Covariance, Normal};
 use super::seen::{BoardPhoto, Seen};
-use super::state::{CENTRE, EDGE, FLEX, FOCAL, PHOTO, Spread, State};
+use super::state::{CENTRE, EDGE, FLEX, FOCAL, PHOTO, Spread, State, TURN};
 use super::target::Target;
 use super::trust::trust;
 
@@ -16,9 +16,9 @@ const HUBER: f64 = 2.0;
 /// Beyond this many it does not count at all.
 const GROSS: f64 = 6.0;
 /// What photos are taken to differ by before they say so themselves.
-pub(super) const FIRST_SPREAD: Spread = Spread { focal_relative: 3e-3, centre_px: 5.0, flex_mm: 0.05 };
+pub(super) const FIRST_SPREAD: Spread = Spread { focal_relative: 3e-3, centre_px: 5.0, turn_rad: 3e-4, flex_mm: 0.05 };
 /// No photo repeats another better than this.
-const LEAST_SPREAD: Spread = Spread { focal_relative: 2e-5, centre_px: 0.05, flex_mm: 0.002 };
+const LEAST_SPREAD: Spread = Spread { focal_relative: 2e-5, centre_px: 0.05, turn_rad: 1e-6, flex_mm: 0.002 };
 
 /// Plain steps of the photo-to-photo sigmas close the gap by a third or less
 /// where few photos say anything of them; over-relaxed ones by more.
@@ -219,11 +219,13 @@ impl<'a> Adjustment<'a> {
         };
         self.spread.focal_relative = (before.0.focal_relative * ratio(FOCAL..CENTRE)).max(LEAST_SPREAD.focal_relative);
         self.spread.centre_px = (before.0.centre_px * ratio(CENTRE..EDGE)).max(LEAST_SPREAD.centre_px);
+        self.spread.turn_rad = (before.0.turn_rad * ratio(TURN..FLEX)).max(LEAST_SPREAD.turn_rad);
         self.spread.flex_mm = (before.0.flex_mm * ratio(FLEX..PHOTO)).max(LEAST_SPREAD.flex_mm);
         let change = |a: f64, b: f64| (a / b).ln().abs();
         Some(
             change(self.spread.focal_relative, before.0.focal_relative)
                 .max(change(self.spread.centre_px, before.0.centre_px))
+                .max(change(self.spread.turn_rad, before.0.turn_rad))
                 .max(change(self.spread.flex_mm, before.0.flex_mm))
                 .max(change(self.noise, before.1)),
         )

@@ -49,6 +49,8 @@ pub struct CameraFit {
     pub bend_mm: f64,
     /// How differently the board bent from photo to photo, 1 sigma of each bow, mm.
     pub flex_mm: f64,
+    /// How far the camera turned about each axis while its rows were read (1 sigma), deg.
+    pub turn_deg: f64,
     /// Where the board was seen.
     pub coverage: Coverage,
     /// Uncertainty of the projection over the frame.
@@ -190,7 +192,7 @@ fn report(
         u_noise_px: Some(rms_px * (misfit.rows / degrees_of_freedom.max(1.0)).sqrt()),
         covariance: Some(of_lens.clone()),
         per_photo: per_photo(work, per_photo_degrees),
-        read_out: ReadOut::default(),
+        read_out: ReadOut::of_turns(work.spread.turn_rad),
         exif: common_exif(&work.photos),
     };
     let mut fit = CameraFit {
@@ -204,6 +206,7 @@ fn report(
         rejected,
         bend_mm: work.target.bend_mm(&work.state.shape),
         flex_mm: work.spread.flex_mm,
+        turn_deg: work.spread.turn_rad.to_degrees(),
         coverage: Coverage::new(work, size_px),
         field: field.uncertainties(&of_lens),
         shape_field: shape.uncertainties(&of_lens),

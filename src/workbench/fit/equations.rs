@@ -3,9 +3,9 @@
 use nalgebra::{DMatrix, DVector, SMatrix, Vector2};
 
 use super::seen::{BoardPhoto, Seen};
-use super::state::{CENTRE, EDGE, FLEX, FOCAL, PHOTO, PhotoState, Spread, State};
+use super::state::{CENTRE, EDGE, FLEX, FOCAL, PHOTO, PhotoState, Spread, State, TURN};
 use super::target::{MOVES, OWN, Target};
-use crate::camera::Lens;
+use crate::camera::{Lens, moment_of_read_out};
 use crate::pose::EDGE_SIDE_PX;
 
 /// Linearised, whitened equations of one element.
@@ -33,7 +33,8 @@ pub(super) fn residual_px(
     let mut residual = DVector::zeros(2 * seen.points.len());
     for (row, &point) in seen.points.iter().enumerate() {
         let on_board = target.place_in(seen.spot, point, &state.shape, &own.flex_mm);
-        let pixel = lens.project(&own.camera_from_board.point(&on_board).coords)?.pixel;
+        let moment = moment_of_read_out(photo.size_px, &seen.found_px[row]);
+        let pixel = lens.project(&own.point(&on_board, moment))?.pixel;
         let miss = seen.found_px[row] - pixel - seen.outward[row] * edge_px;
         residual.rows_mut(2 * row, 2).copy_from(&miss);
     }
@@ -64,9 +65,12 @@ pub(super) fn equations(
     for (row, &point) in seen.points.iter().enumerate() {
         let at = 2 * row;
         let on_board = target.place_in(seen.spot, point, &state.shape, &own.flex_mm);
-        let projection = lens.project(&own.camera_from_board.point(&on_board).coords)?;
+        let moment = moment_of_read_out(photo.size_px, &seen.found_px[row]);
+        let in_camera = own.point(&on_board, moment);
+        let projection = lens.project(&in_camera)?;
         let outward = seen.outward[row];
         residual.rows_mut(at, 2).copy_from(&(seen.found_px[row] - projection.pixel - outward * edge_px));
+        // Turns during the read-out are far below a degree: what they do to the other derivatives is left out.
         let by_point = projection.d_point * rotation;
         let mut own_columns = SMatrix::<f64, 2, PHOTO>::zeros();
         own_columns.fixed_view_mut::<2, 3>(0, 0).copy_from(&by_point);
@@ -77,6 +81,8 @@ pub(super) fn equations(
         own_columns[(1, CENTRE + 1)] = spread.centre_px;
         own_columns.set_column(EDGE, &(outward * photo.u_edge_offset_px));
         own_columns.set_column(EDGE + 1, &(outward * (photo.u_edge_by_size_px * EDGE_SIDE_PX / seen.side_px)));
+        let by_turn = -projection.d_point * in_camera.cross_matrix() * (moment * spread.turn_rad);
+        own_columns.fixed_view_mut::<2, 3>(0, TURN).copy_from(&by_turn);
         for (i, way) in target.flexes(&target.spots[seen.spot].points_mm[point]).iter().enumerate() {
             own_columns.set_column(FLEX + i, &(by_point * way * spread.flex_mm));
         }

@@ -68,7 +68,8 @@ fn parameters(fit: &CameraFit) -> Markup {
         p {
             "From photo to photo (1 sigma) the focal length varies by "
             (format!("{:.3}", 100.0 * fit.profile.per_photo.u_focal_relative)) " % and the centre by "
-            (format!("{:.2}", fit.profile.per_photo.u_centre_px)) " px."
+            (format!("{:.2}", fit.profile.per_photo.u_centre_px)) " px. While rows were read the camera turned by "
+            (format!("{:.3}", fit.turn_deg)) " deg about each axis (1 sigma)."
         }
     }
 }

@@ -1,7 +1,7 @@
 //! A first guess: the focal length that explains the photos' perspective
 //! best, and the board's pose in each.
 
-use nalgebra::{Point2, Point3, Vector2};
+use nalgebra::{Point2, Point3, Vector2, Vector3};
 
 use super::adjust::{Adjustment, FIRST_SPREAD};
 use super::seen::BoardPhoto;
@@ -99,6 +99,7 @@ pub(super) fn approach<'a>(
         focal_relative: 0.0,
         centre_px: [0.0; 2],
         edge: [0.0; 2],
+        turn_rad: Vector3::zeros(),
         flex_mm: [0.0; FLEXES],
     };
     let state = State { lens, shape: vec![0.0; target.unknowns()], photos: poses.into_iter().map(photo).collect() };

@@ -1,13 +1,13 @@
 //! The unknowns of a fit and one step of them.
 
-use nalgebra::{DVector, SVector, Vector6};
+use nalgebra::{DVector, Point3, SVector, UnitQuaternion, Vector3, Vector6};
 
 use super::target::FLEXES;
 use crate::camera::Lens;
 use crate::geom::{Camera, Carrier, Pose};
 
-/// Unknowns of one photo: pose (6), focal length, centre (2), edge offset,
-/// edge offset by size, how the board flexed; those after the pose in units of their prior sigma.
+/// Unknowns of one photo: pose (6), focal length, centre (2), edge offset, edge offset by size, how the
+/// camera turned while rows were read (3), how the board flexed; those after the pose in units of their prior sigma.
 pub(super) const PHOTO: usize = FLEX + FLEXES;
 /// Where the focal length stands among them.
 pub(super) const FOCAL: usize = 6;
@@ -16,14 +16,18 @@ pub(super) const CENTRE: usize = 7;
 /// Where the two edge offsets start.
 pub(super) const EDGE: usize = 9;
 
+/// Where the turn during the read-out starts.
+pub(super) const TURN: usize = 11;
 /// Where the board's flexes start.
-pub(super) const FLEX: usize = 11;
+pub(super) const FLEX: usize = 14;
 
 /// How one photo differs from the next, 1 sigma.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Spread {
     pub(super) focal_relative: f64,
     pub(super) centre_px: f64,
+    /// How far the camera turns about each axis from the first row to the last, rad.
+    pub(super) turn_rad: f64,
     /// A hand-held board bends differently each time, mm for each low bend.
     pub(super) flex_mm: f64,
 }
@@ -49,6 +53,8 @@ pub(super) struct PhotoState {
     pub(super) centre_px: [f64; 2],
     /// Edge offset and edge offset by size, in units of prior sigmas.
     pub(super) edge: [f64; 2],
+    /// How the camera turned from the first row to the last, rad.
+    pub(super) turn_rad: Vector3<f64>,
     /// Bend of the board in this photo besides its common one, mm.
     pub(super) flex_mm: [f64; FLEXES],
 }
@@ -64,14 +70,20 @@ impl PhotoState {
         lens
     }
 
+    /// A point of the board as the camera saw it at a moment of the read-out, its middle being 0.
+    pub(super) fn point(&self, on_board: &Point3<f64>, moment: f64) -> Vector3<f64> {
+        UnitQuaternion::from_scaled_axis(self.turn_rad * moment) * self.camera_from_board.point(on_board).coords
+    }
+
     /// The unknowns with a prior, in units of their sigmas; the pose has none.
     pub(super) fn in_sigmas(&self, spread: &Spread) -> SVector<f64, PHOTO> {
-        let mut values = SVector::zeros();
+        let mut values = SVector::<f64, PHOTO>::zeros();
         values[FOCAL] = self.focal_relative / spread.focal_relative;
         values[CENTRE] = self.centre_px[0] / spread.centre_px;
         values[CENTRE + 1] = self.centre_px[1] / spread.centre_px;
         values[EDGE] = self.edge[0];
         values[EDGE + 1] = self.edge[1];
+        values.fixed_rows_mut::<3>(TURN).copy_from(&(self.turn_rad / spread.turn_rad));
         for i in 0..FLEXES {
             values[FLEX + i] = self.flex_mm[i] / spread.flex_mm;
         }
@@ -85,6 +97,7 @@ impl PhotoState {
             focal_relative: self.focal_relative + step[FOCAL] * spread.focal_relative,
             centre_px: [0, 1].map(|i| self.centre_px[i] + step[CENTRE + i] * spread.centre_px),
             edge: [0, 1].map(|i| self.edge[i] + step[EDGE + i]),
+            turn_rad: self.turn_rad + step.fixed_rows::<3>(TURN) * spread.turn_rad,
             flex_mm: std::array::from_fn(|i| self.flex_mm[i] + step[FLEX + i] * spread.flex_mm),
         }
     }

@@ -49,6 +49,7 @@ pub fn words(fit: &CameraFit) -> String {
         p.per_photo.u_centre_px,
         fit.per_photo_degrees[1]
     );
+    text += &format!("While rows were read the camera turned by {:.3} deg about each axis (1 sigma)\n", fit.turn_deg);
     text += &format!(
         "Board: bent by {:.2} mm from peak to valley, and by {:.2} mm differently in each photo (1 sigma); allowed for\n",
         fit.bend_mm, fit.flex_mm

@@ -71,7 +71,8 @@ fn a_board_that_fills_little_of_the_frame_is_not_fit_for_use() {
     ] {
         let normalized = (ours - theirs).abs() / u(i).hypot(their_u);
         println!("parameter {i}: {ours} +- {}, OpenCV {theirs} +- {their_u}: {normalized:.2}", u(i));
-        assert!(normalized < 2.0, "parameter {i}: {ours} +- {}, {theirs} +- {their_u}", u(i));
+        // The largest of nine at 95 % (Bonferroni's bound for a normal distribution).
+        assert!(normalized < 2.77, "parameter {i}: {ours} +- {}, {theirs} +- {their_u}", u(i));
     }
 }
 

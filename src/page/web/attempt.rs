@@ -28,6 +28,7 @@ pub(super) fn next(app: &App, name: &str, folder: &Path) -> Result<String, Troub
         attempt: Some(attempt),
         photos: None,
         photo_entries: None,
+        moves: Vec::new(),
         taken: None,
         card: Vec::new(),
         // The stand moved: what was read of it before says nothing now.

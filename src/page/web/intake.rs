@@ -64,7 +64,7 @@ pub(super) fn photo(folder: &Path, came: &Came, step: Option<String>, phase: Pha
         move_durably(&came.path, &folder.join("photos").join(&name))
             .map_err(|e| Trouble::disk("keep the photo", &e))?;
         let file = format!("photos/{name}");
-        entries.push(PhotoEntry { file: file.clone(), step, phase: Some(phase) });
+        entries.push(PhotoEntry { step, phase: Some(phase), ..PhotoEntry::plain(file.clone()) });
         if phase == Phase::Before && job.taken.is_none() {
             job.taken = taken;
         }
@@ -161,7 +161,7 @@ pub(super) fn bring_back(folder: &Path, name: &str) -> Result<(), Trouble> {
         edit::list(folder, job);
         let entries = job.photo_entries.get_or_insert_default();
         if entries.iter().all(|e| e.file != file) {
-            entries.push(PhotoEntry { file, step: None, phase: Some(Phase::Before) });
+            entries.push(PhotoEntry { phase: Some(Phase::Before), ..PhotoEntry::plain(file) });
         }
         Ok(())
     })

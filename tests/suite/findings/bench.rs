@@ -48,7 +48,7 @@ pub(crate) fn sheet() -> Setup {
         title: "Sampled".into(),
         source: "Invented.".into(),
         reference_line: LINE,
-        decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 },
+        decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95, photos_after_move: 2 },
         procedure: None,
         steps: Vec::new(),
         datums: Vec::new(),

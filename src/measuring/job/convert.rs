@@ -42,6 +42,8 @@ pub(super) struct Parts<'a> {
     pub(super) detectable: &'a [Detectable],
     pub(super) sensitivity: &'a [Sensitivity],
     pub(super) phases: &'a [Moved],
+    /// Names of bodies that are where a stand stood before it was moved.
+    pub(super) earlier_stands: &'a [String],
 }
 
 /// The record of a job.
@@ -72,13 +74,23 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
             .map(|a| AttachmentRecord { file: a.name.clone(), kind: a.kind.clone(), sha256: a.sha256.clone() })
             .collect(),
         findings: parts.findings.iter().map(finding).collect(),
-        detectable: detectable_records(parts.detectable),
+        detectable: detectable_records(&now(parts)),
         sensitivity: sensitivity_records(folder, parts.photos, parts.sensitivity),
         phases: parts.phases.iter().map(moved).collect(),
         ride_height: ride_height(&folder.setup, &folder.job, &parts.measured, wheelbase(parts)),
         next_photo: None,
+        positions: Vec::new(),
+        first: None,
         attempts: Vec::new(),
     }
+}
+
+/// What would have been found of bodies as they stand now: of where a stand stood before nobody asks any more.
+fn now(parts: &Parts) -> Vec<Detectable> {
+    let earlier = |d: &&Detectable| {
+        d.carrier.as_ref().is_some_and(|name| parts.earlier_stands.contains(name))
+    };
+    parts.detectable.iter().filter(|d| !earlier(d)).cloned().collect()
 }
 
 pub(super) fn finding(f: &Finding) -> FindingRecord {

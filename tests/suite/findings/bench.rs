@@ -212,6 +212,7 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
     let (seen, exif) = (sample.photos.iter().map(sightings).collect::<Vec<_>>(), Exif::default());
     let case = Case {
         phases: &[],
+        after_move: &sample.after_move,
         rig: &sample.rig,
         setup,
         job,

@@ -389,7 +389,7 @@ fn carriers(parts: &Parts) -> Vec<CarrierRecord> {
     let Some(measurement) = parts.measurement else { return Vec::new() };
     let solved = parts.folder.rig.carriers.iter().zip(&measurement.carriers);
     solved
-        .filter(|(c, _)| c.role != Role::Card)
+        .filter(|(c, _)| c.role != Role::Card && !parts.earlier_stands.contains(&c.name))
         .filter_map(|(c, pose)| {
             let pose = pose.as_ref()?;
             let (t, q) = (pose.vehicle_from_carrier.origin_mm(), pose.vehicle_from_carrier.rotation());

@@ -228,14 +228,14 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
     let checks = decide_all(opened, &questions, scene, measurement);
     let without = with_readings.is_some().then(|| decide_all(opened, &questions, scene, alone.as_ref()));
     let readings = questions.compared(job, alone.as_ref());
-    let suspects: Vec<Suspect> = scene.map_or_else(Vec::new, |s| suspects(rig, problem, s));
+    let after_move = opened.after_moves();
+    let suspects: Vec<Suspect> = scene.map_or_else(Vec::new, |s| suspects(rig, problem, s, &after_move));
     let photo_facts: Vec<PhotoFacts> =
         photos.iter().zip(&assignment.photos).map(|(p, a)| photo_facts(p, a.as_ref().err().cloned())).collect();
     let measured = measurement.map(|m| questions.measured(m)).unwrap_or_default();
     let asks = &questions.first_asks();
     let elsewhere = scene.map_or_else(Vec::new, |s| elsewhere(&facts, s, asks, &checks, &readings));
     let sensitivity = scene.map_or_else(Vec::new, |s| sensitivity(&facts, problem, s, asks));
-    let after_move = opened.after_moves();
     let case = Case {
         rig,
         setup,

@@ -9,7 +9,7 @@ use axum::http::StatusCode;
 use super::trouble::Trouble;
 use super::upload::Came;
 use super::{edit, limits};
-use crate::folder::{Attachment, Phase, PhotoEntry, move_durably};
+use crate::folder::{Attachment, MOST_MOVES, Phase, PhotoEntry, move_durably};
 use crate::photo::{self, Kind};
 
 /// Photos that are no longer measured with.
@@ -39,8 +39,20 @@ impl Kept {
     }
 }
 
+/// What a photo is of.
+#[derive(Debug, Clone)]
+pub(super) struct Shows {
+    /// The sheet's step.
+    pub(super) step: Option<String>,
+    /// Before or after the calibration ran.
+    pub(super) phase: Phase,
+    /// Whether the stand was moved since the photos before; else it shows the stand where the last ones do.
+    pub(super) moved: bool,
+}
+
 /// Keeps a photo and lists it in the job.
-pub(super) fn photo(folder: &Path, came: &Came, step: Option<String>, phase: Phase) -> Result<(Kept, String), Trouble> {
+pub(super) fn photo(folder: &Path, came: &Came, shows: Shows) -> Result<(Kept, String), Trouble> {
+    let Shows { step, phase, moved } = shows;
     let (ending, taken) = examine(&came.path)?;
     let digits = &came.sha256[..DIGITS];
     if let Some(name) = named(&folder.join(ASIDE), digits) {
@@ -64,7 +76,10 @@ pub(super) fn photo(folder: &Path, came: &Came, step: Option<String>, phase: Pha
         move_durably(&came.path, &folder.join("photos").join(&name))
             .map_err(|e| Trouble::disk("keep the photo", &e))?;
         let file = format!("photos/{name}");
-        entries.push(PhotoEntry { step, phase: Some(phase), ..PhotoEntry::plain(file.clone()) });
+        let last = entries.iter().map(|e| e.after_move).max().unwrap_or(0);
+        // A first photo is of no move.
+        let after_move = if moved && !entries.is_empty() { (last + 1).min(MOST_MOVES) } else { last };
+        entries.push(PhotoEntry { step, phase: Some(phase), after_move, file: file.clone() });
         if phase == Phase::Before && job.taken.is_none() {
             job.taken = taken;
         }

@@ -208,7 +208,7 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
         }
     };
     let sensitivity = sensitivity(&known, &problem, &scene, &asks[..checks_end]);
-    let suspects = suspects(&sample.rig, &problem, &scene);
+    let suspects = suspects(&sample.rig, &problem, &scene, &sample.after_move);
     let (seen, exif) = (sample.photos.iter().map(sightings).collect::<Vec<_>>(), Exif::default());
     let case = Case {
         phases: &[],

@@ -6,4 +6,6 @@
 
 mod holds;
 mod planted;
+mod predicted;
+mod rendered;
 mod sampler;

@@ -49,9 +49,10 @@ pub(super) fn add(job: &Path, files: &[PathBuf], of: Of, models: &Models) -> Res
 
 /// The photo's name in the job; its file is there, under another name where its own was taken by another picture.
 fn copied(job: &Path, file: &Path, after_move: u32) -> Result<String, String> {
-    let own = file.file_name().and_then(|n| n.to_str()).ok_or_else(|| {
-        format!("{} has no name that can stand in a job file: rename it", file.display())
-    })?;
+    let own = file
+        .file_name()
+        .and_then(|n| n.to_str())
+        .ok_or_else(|| format!("{} has no name that can stand in a job file: rename it", file.display()))?;
     let words = |e: crate::input::Error| e.to_string();
     let digest = digest_of_file(file).map_err(words)?;
     for name in [own.to_owned(), format!("move-{after_move}-{own}")] {

@@ -175,7 +175,9 @@ fn read_photo_entries(root: &Table) -> Result<Option<Vec<PhotoEntry>>, Error> {
 /// `[[move]]`: what was turned in the first move, the second, ...
 fn read_move(table: &Table) -> Result<MoveEntry, Error> {
     let table = table.clone().allow(&["turned"])?;
-    let turns = table.table("turned")?.map_or_else(Vec::new, |t| t.entries().into_iter().map(|(k, v)| (k.to_owned(), v)).collect());
+    let turns = table
+        .table("turned")?
+        .map_or_else(Vec::new, |t| t.entries().into_iter().map(|(k, v)| (k.to_owned(), v)).collect());
     let one = |(screw, value): (String, Value)| Ok((screw, value.within(-MOST_TURNS, MOST_TURNS, "turns")?));
     Ok(MoveEntry { turned: turns.into_iter().map(one).collect::<Result<_, Error>>()? })
 }

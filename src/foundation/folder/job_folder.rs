@@ -178,7 +178,10 @@ fn check_turns(job: &JobFile, stand: Option<&Stand>) -> Result<(), Problem> {
             let key = format!("move[{i}].turned.{screw}");
             let Some(stand) = stand else {
                 let problem = "names a screw, but the job has no stand file".to_owned();
-                return Err(problem_at(&key, (problem, "add `stand = ...` to the job, or leave turned out".to_owned())));
+                return Err(problem_at(
+                    &key,
+                    (problem, "add `stand = ...` to the job, or leave turned out".to_owned()),
+                ));
             };
             if stand.screw(screw).is_none() {
                 let problem = format!("\"{screw}\" is no screw of the stand \"{}\"", stand.name);

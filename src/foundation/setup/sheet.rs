@@ -106,7 +106,11 @@ impl Decision {
 impl Default for Decision {
     /// The rule of a sheet that names none: guarded, .95.
     fn default() -> Self {
-        Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95, photos_after_move: Decision::PHOTOS_AFTER_MOVE }
+        Decision {
+            rule: DecisionRule::Guarded,
+            conformance_probability: 0.95,
+            photos_after_move: Decision::PHOTOS_AFTER_MOVE,
+        }
     }
 }
 

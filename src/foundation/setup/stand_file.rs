@@ -114,7 +114,9 @@ fn read_screw(table: &Table) -> Result<Screw, Error> {
     let quantity = read_quantity(&value)?;
     if !quantity.is_of_target() || quantity.is_reading_only() {
         let problem = format!("{} is no figure of a stand that photos measure", quantity.name());
-        return Err(value.error(problem, "name what the screw changes: yaw, pitch, roll, height, lateral_offset, distance"));
+        return Err(
+            value.error(problem, "name what the screw changes: yaw, pitch, roll, height, lateral_offset, distance")
+        );
     }
     let key = per_turn_key(quantity);
     for other in ["mm_per_turn", "deg_per_turn"].into_iter().filter(|k| *k != key) {
@@ -130,7 +132,9 @@ fn read_screw(table: &Table) -> Result<Screw, Error> {
 fn read_per_turn(value: &Value) -> Result<f64, Error> {
     let per_turn = value.within(-500.0, 500.0, "a turn")?;
     if per_turn.abs() < 1e-4 {
-        return Err(value.error("is nothing", "write what one turn clockwise changes, negative where it makes it smaller"));
+        return Err(
+            value.error("is nothing", "write what one turn clockwise changes, negative where it makes it smaller")
+        );
     }
     Ok(per_turn)
 }
@@ -163,9 +167,8 @@ mod tests {
 
     #[test]
     fn what_is_wrong_is_named_with_its_remedy() {
-        let wrong = |from: &str, to: &str| {
-            Stand::from_toml(&TEXT.replace(from, to), "stand.toml").unwrap_err().to_string()
-        };
+        let wrong =
+            |from: &str, to: &str| Stand::from_toml(&TEXT.replace(from, to), "stand.toml").unwrap_err().to_string();
         assert!(wrong("deg_per_turn = -0.08", "mm_per_turn = 1.0").contains("write deg_per_turn"));
         assert!(wrong("-0.08", "0.0").contains("is nothing"));
         assert!(wrong("\"roll\"", "\"rear_track\"").contains("no figure of a stand"));

@@ -87,9 +87,7 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
 
 /// What would have been found of bodies as they stand now: of where a stand stood before nobody asks any more.
 fn now(parts: &Parts) -> Vec<Detectable> {
-    let earlier = |d: &&Detectable| {
-        d.carrier.as_ref().is_some_and(|name| parts.earlier_stands.contains(name))
-    };
+    let earlier = |d: &&Detectable| d.carrier.as_ref().is_some_and(|name| parts.earlier_stands.contains(name));
     parts.detectable.iter().filter(|d| !earlier(d)).cloned().collect()
 }
 

@@ -46,7 +46,13 @@ impl Opened {
     }
 
     /// A check of a stand that was moved: what proves it, or why there is no value where it stands now.
-    pub(super) fn of_last_position(&self, checked: Checked, check: &Check, asks: &[Ask], scene: Option<&Scene>) -> Checked {
+    pub(super) fn of_last_position(
+        &self,
+        checked: Checked,
+        check: &Check,
+        asks: &[Ask],
+        scene: Option<&Scene>,
+    ) -> Checked {
         let Some(scene) = scene else { return checked };
         let Some(proof) = self.proof(scene, check, asks) else { return checked };
         if checked.answer.is_none() && asks.iter().any(|a| !scene.knows(a.target)) {
@@ -70,8 +76,7 @@ impl Opened {
     pub(super) fn no_last_position(&self) -> String {
         let last = self.moves[0];
         let own = self.folder.photos.iter().zip(&self.assignment.photos).filter(|(p, _)| p.after_move == last);
-        let whys: Vec<String> =
-            own.filter_map(|(p, a)| Some(format!("{}: {}", p.name, a.as_ref().err()?))).collect();
+        let whys: Vec<String> = own.filter_map(|(p, a)| Some(format!("{}: {}", p.name, a.as_ref().err()?))).collect();
         let lead = format!("the stand was not measured where it stands after move {last}");
         if whys.is_empty() {
             return format!(
@@ -130,7 +135,8 @@ impl<'a> Track<'a> {
             .map(|i| (i, check_asks(&opened.steps, setup, &setup.checks[i])))
             .collect();
         let positions = opened.moves.len();
-        let asks_at = |p: usize| checks.iter().flat_map(move |(_, asks)| asks.iter().map(move |a| earlier(opened, a, p)));
+        let asks_at =
+            |p: usize| checks.iter().flat_map(move |(_, asks)| asks.iter().map(move |a| earlier(opened, a, p)));
         let all: Vec<Ask> = (0..positions).flat_map(asks_at).collect();
         let measurement = measure(&facts, scene, setup.reference_line, &all, readings);
         let pairs: Vec<(Ask, Ask)> = (0..positions - 1).flat_map(|p| asks_at(p + 1).zip(asks_at(p))).collect();
@@ -164,7 +170,8 @@ impl<'a> Track<'a> {
         let name = |j: usize| opened.folder.photos[j].name.clone();
         let problem = opened.problem();
         let stands = self.stands(position);
-        let proven = (0..opened.folder.photos.len()).filter(|j| stands.iter().any(|(_, _, k)| proving(&problem, self.scene, *k).contains(j)));
+        let proven = (0..opened.folder.photos.len())
+            .filter(|j| stands.iter().any(|(_, _, k)| proving(&problem, self.scene, *k).contains(j)));
         let taken = of_it.iter().filter_map(|j| opened.photos[*j].exif.taken).max();
         PositionRecord {
             after_move: number,
@@ -183,7 +190,11 @@ impl<'a> Track<'a> {
         let targets = (0..steps.carriers()).filter(|k| steps.rig.carriers[*k].role == Role::Target);
         let each = move |k: usize| {
             (0..steps.judged(k)).map(move |s| {
-                (steps.rig.carriers[k].name.clone(), setup.steps.get(s).cloned(), steps.body(k, steps.state(position, s)))
+                (
+                    steps.rig.carriers[k].name.clone(),
+                    setup.steps.get(s).cloned(),
+                    steps.body(k, steps.state(position, s)),
+                )
             })
         };
         targets.flat_map(each).collect()
@@ -244,7 +255,8 @@ impl<'a> Track<'a> {
     fn turned(&self, position: usize) -> Vec<TurnedRecord> {
         let folder = &self.opened.folder;
         let number = self.opened.moves[position] as usize;
-        let Some((stand, made)) = folder.stand.as_ref().zip(number.checked_sub(1).and_then(|n| folder.job.moves.get(n)))
+        let Some((stand, made)) =
+            folder.stand.as_ref().zip(number.checked_sub(1).and_then(|n| folder.job.moves.get(n)))
         else {
             return Vec::new();
         };

@@ -354,7 +354,8 @@ fn decide_all(
         .zip(questions.asks_of_checks())
         .filter_map(|((c, answers), asks)| {
             let all = answers.into_iter().map(|a| check(c, line_of(setup, c), &setup.decision, a, &size, more));
-            let worst = all.min_by(|a, b| standing(a).partial_cmp(&standing(b)).unwrap_or(std::cmp::Ordering::Equal))?;
+            let worst =
+                all.min_by(|a, b| standing(a).partial_cmp(&standing(b)).unwrap_or(std::cmp::Ordering::Equal))?;
             Some(opened.of_last_position(worst, c, &asks, scene))
         })
         .collect()

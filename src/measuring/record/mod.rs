@@ -19,7 +19,9 @@ pub use doubt::{DetectableRecord, SensitivityRecord};
 pub use facts::{CheckFacts, ContextFacts, Facts, FindingFacts};
 pub use moves::{AimRecord, FirstRecord, PositionFigure, PositionRecord, TurnedRecord};
 pub use photo_look::{LookedCarrier, LookedMarker, PhotoLook};
-pub use plan::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedFollowUp, PlannedStation, PredictedCheck, SetupCheckRecord};
+pub use plan::{
+    LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedFollowUp, PlannedStation, PredictedCheck, SetupCheckRecord,
+};
 pub use schema::{schema, schemas};
 pub use training::{DrillAnswer, DrillMark, GalleryEntry, JobMark, MarkedAnswer};
 pub use trends::{

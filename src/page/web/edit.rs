@@ -73,7 +73,8 @@ pub(super) fn adopt(folder: &Path) -> Result<bool, Trouble> {
         let Some(entries) = &mut job.photo_entries else { return Ok(false) };
         let new: Vec<String> = in_folder(folder).into_iter().filter(|f| entries.iter().all(|e| e.file != *f)).collect();
         let any = !new.is_empty();
-        entries.extend(new.into_iter().map(|file| PhotoEntry { phase: Some(Phase::Before), ..PhotoEntry::plain(file) }));
+        entries
+            .extend(new.into_iter().map(|file| PhotoEntry { phase: Some(Phase::Before), ..PhotoEntry::plain(file) }));
         Ok(any)
     })
 }

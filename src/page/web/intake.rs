@@ -14,6 +14,8 @@ use crate::photo::{self, Kind};
 
 /// Photos that are no longer measured with.
 const ASIDE: &str = "aside";
+/// How the names of those begin that were taken after a move of the stand; its number follows.
+const AFTER: &str = "after-";
 /// So many digits of the digest tell a job's files apart.
 const DIGITS: usize = 16;
 
@@ -151,17 +153,27 @@ fn plain(name: &str) -> String {
 
 /// Takes a photo out of the measurement; it is kept.
 pub(super) fn set_aside(folder: &Path, file: &str) -> Result<(), Trouble> {
-    let listed = edit::photos(folder, &edit::read(folder)?).iter().any(|e| e.file == file);
-    let name = file.strip_prefix("photos/").filter(|n| listed && !n.contains('/'));
-    let name = name.ok_or_else(|| Trouble::not_found("this photo"))?;
+    let listed = edit::photos(folder, &edit::read(folder)?).into_iter().find(|e| e.file == file);
+    let name = file.strip_prefix("photos/").filter(|n| !n.contains('/'));
+    let (entry, name) = listed.zip(name).ok_or_else(|| Trouble::not_found("this photo"))?;
+    let kept_as = match entry.after_move {
+        0 => name.to_owned(),
+        n => format!("{AFTER}{n}-{name}"),
+    };
     std::fs::create_dir_all(folder.join(ASIDE)).map_err(|e| Trouble::disk("make the folder aside/", &e))?;
     edit::change(folder, |job| {
         edit::list(folder, job);
         edit::unlist(job, file);
         Ok(())
     })?;
-    move_durably(&folder.join(file), &folder.join(ASIDE).join(name))
+    move_durably(&folder.join(file), &folder.join(ASIDE).join(kept_as))
         .map_err(|e| Trouble::disk("set the photo aside", &e))
+}
+
+/// After which move a photo was taken that was set aside, and its name before.
+fn after(name: &str) -> (u32, &str) {
+    let said = name.strip_prefix(AFTER).and_then(|rest| rest.split_once('-'));
+    said.and_then(|(n, own)| Some((n.parse().ok()?, own))).unwrap_or((0, name))
 }
 
 /// Measures with a photo again that was set aside.
@@ -169,14 +181,15 @@ pub(super) fn bring_back(folder: &Path, name: &str) -> Result<(), Trouble> {
     if !aside(folder).iter().any(|n| n == name) {
         return Err(Trouble::not_found("this photo"));
     }
-    let file = format!("photos/{name}");
+    let (after_move, own) = after(name);
+    let file = format!("photos/{own}");
     move_durably(&folder.join(ASIDE).join(name), &folder.join(&file))
         .map_err(|e| Trouble::disk("bring the photo back", &e))?;
     edit::change(folder, |job| {
         edit::list(folder, job);
         let entries = job.photo_entries.get_or_insert_default();
         if entries.iter().all(|e| e.file != file) {
-            entries.push(PhotoEntry { phase: Some(Phase::Before), ..PhotoEntry::plain(file) });
+            entries.push(PhotoEntry { phase: Some(Phase::Before), after_move, ..PhotoEntry::plain(file) });
         }
         Ok(())
     })

@@ -56,9 +56,7 @@ fn one(bay: &Bay, moves: u32, last: usize, seed: u64) -> Job {
         moved: (1..positions)
             .map(|p| std::array::from_fn(|i| held(&step(p, i), truth[p][i] - truth[p - 1][i])))
             .collect(),
-        gain: (1..positions)
-            .map(|p| std::array::from_fn(|i| step(p, i).standard_uncertainty / apart(p, i)))
-            .collect(),
+        gain: (1..positions).map(|p| std::array::from_fn(|i| step(p, i).standard_uncertainty / apart(p, i))).collect(),
     }
 }
 
@@ -86,7 +84,8 @@ fn run(what: &str, bay: &Bay, last: usize, n: u64) -> Vec<String> {
             let number = if kind == "after move" { p } else { p + 1 };
             let mut row = String::new();
             for (i, quantity) in QUANTITIES.iter().enumerate() {
-                let of = |job: &'_ Job| if kind == "after move" { job.at.get(p) } else { job.moved.get(p) }.map(|h| h[i]);
+                let of =
+                    |job: &'_ Job| if kind == "after move" { job.at.get(p) } else { job.moved.get(p) }.map(|h| h[i]);
                 let all: Vec<Held> = jobs.iter().filter_map(of).collect();
                 let (n, share, rms) = tally(all.iter());
                 row.push_str(&format!("    {share:.3} {rms:.3} "));
@@ -114,7 +113,11 @@ fn conditions() -> [(&'static str, Bay, usize); 3] {
     [
         ("one photo after each move", Bay::default(), 1),
         ("two photos after the last move", Bay::default(), 2),
-        ("plates on two wheels, four photos first", Bay { front_plates: false, four_photos: true, ..Bay::default() }, 1),
+        (
+            "plates on two wheels, four photos first",
+            Bay { front_plates: false, four_photos: true, ..Bay::default() },
+            1,
+        ),
     ]
 }
 

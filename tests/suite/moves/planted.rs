@@ -18,21 +18,26 @@ fn bay() -> Bay {
 }
 
 /// What happens, by a draw of its own.
-type Flaw = fn(&mut Noise) -> Box<dyn Fn(&str, At) -> At + Sync>;
+type Flaw = fn(&mut Noise) -> Event;
+
+/// Where a carrier is once it has happened.
+type Event = Box<dyn Fn(&str, At) -> At + Sync>;
 
 /// The whole vehicle, 5 mm any way; what rolls turns with its wheels or is held by its weight.
-fn nudged(noise: &mut Noise) -> Box<dyn Fn(&str, At) -> At + Sync> {
+fn nudged(noise: &mut Noise) -> Event {
     let angle = std::f64::consts::TAU * noise.uniform();
     let way = [5.0 * angle.cos(), 5.0 * angle.sin(), 0.0];
     let turn = if noise.uniform() < 0.5 { (way[0] / 310.0).to_degrees() } else { 0.0 };
-    Box::new(move |name, pose| {
-        if on_wheel(name) { stepped(shifted(pose, way), [0.0; 3], [0.0, turn, 0.0]) } else { pose }
-    })
+    Box::new(
+        move |name, pose| {
+            if on_wheel(name) { stepped(shifted(pose, way), [0.0; 3], [0.0, turn, 0.0]) } else { pose }
+        },
+    )
 }
 
 /// One of the two sheets by the stand, which is where people step, some 10 mm and 3 deg; those by the vehicle are in few
 /// follow-up photos.
-fn kicked(noise: &mut Noise) -> Box<dyn Fn(&str, At) -> At + Sync> {
+fn kicked(noise: &mut Noise) -> Event {
     let who = format!("floor-{}", 2 + (2.0 * noise.uniform()) as usize % 2);
     let (angle, turn) = (std::f64::consts::TAU * noise.uniform(), 3.0 * noise.normal());
     let way = [10.0 * angle.cos(), 10.0 * angle.sin(), 0.0];
@@ -40,7 +45,7 @@ fn kicked(noise: &mut Noise) -> Box<dyn Fn(&str, At) -> At + Sync> {
 }
 
 /// A plate that somebody strikes: a degree about any axis.
-fn knocked(noise: &mut Noise) -> Box<dyn Fn(&str, At) -> At + Sync> {
+fn knocked(noise: &mut Noise) -> Event {
     let who = WHEELS[(4.0 * noise.uniform()) as usize % 4];
     let mut turn = [0.0; 3];
     turn[(3.0 * noise.uniform()) as usize % 3] = if noise.uniform() < 0.5 { -1.0 } else { 1.0 };
@@ -78,11 +83,15 @@ fn judged(seed: u64, flaw: Option<Flaw>) -> (Judged, bool) {
     let touched: Vec<usize> = (0..moved.sample.bodies.len())
         .filter(|k| {
             let (name, pose) = (&moved.sample.rig.carriers[*k].name, moved.sample.bodies[*k]);
-            what.as_ref().is_some_and(|w| (w(name, pose).origin_mm() - pose.origin_mm()).norm() > 1e-9 || w(name, pose).rotation().angle_to(&pose.rotation()) > 1e-9)
+            what.as_ref().is_some_and(|w| {
+                (w(name, pose).origin_mm() - pose.origin_mm()).norm() > 1e-9
+                    || w(name, pose).rotation().angle_to(&pose.rotation()) > 1e-9
+            })
         })
         .collect();
     let after = |j: &usize| moved.sample.after_move[*j] >= from;
-    let shown = (0..moved.sample.photos.len()).filter(after).any(|j| touched.iter().any(|k| moved.sample.photos[j].shows(*k)));
+    let shown =
+        (0..moved.sample.photos.len()).filter(after).any(|j| touched.iter().any(|k| moved.sample.photos[j].shows(*k)));
     (judge(&moved.sample, &sheet(), &job()), shown)
 }
 
@@ -110,7 +119,8 @@ fn table(n: u64, plain: u64) -> Vec<String> {
     }
     let alarms = |seed: u64| {
         let (judged, _) = judged(430_000 + seed, None);
-        let wrong: Vec<&str> = judged.codes().into_iter().filter(|c| FLAWS.iter().any(|(_, code, _)| code == c)).collect();
+        let wrong: Vec<&str> =
+            judged.codes().into_iter().filter(|c| FLAWS.iter().any(|(_, code, _)| code == c)).collect();
         if !wrong.is_empty() {
             println!("   wrongly {wrong:?} in {seed}");
         }

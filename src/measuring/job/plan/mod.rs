@@ -47,9 +47,7 @@ pub fn plan(wanted: Wanted, options: &PlanOptions) -> PlanRecord {
     let searched = options.from_mm.is_empty();
     let mut search = (searched || options.after_move).then(|| Search::new(&predictor, &options.reach));
     let found = match &mut search {
-        Some(search) if searched => {
-            search.run(options.photos.unwrap_or(MOST_PHOTOS).max(2), options.photos.is_some())
-        }
+        Some(search) if searched => search.run(options.photos.unwrap_or(MOST_PHOTOS).max(2), options.photos.is_some()),
         _ => vec![given(&predictor, &options.from_mm)],
     };
     let places = search.as_ref().filter(|_| options.after_move).map(Search::middling).unwrap_or_default();

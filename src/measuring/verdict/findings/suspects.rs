@@ -134,7 +134,8 @@ impl Bodies<'_> {
             let after = |j: &usize| self.after_move.get(*j).is_some_and(|m| *m >= n);
             self.used().into_iter().filter(after).collect()
         };
-        let nudged = |photos| Extra::GroupMoved { carriers: carriers.clone(), wheels: wheels.clone(), centre_mm, photos };
+        let nudged =
+            |photos| Extra::GroupMoved { carriers: carriers.clone(), wheels: wheels.clone(), centre_mm, photos };
         moves.into_iter().map(since).filter(|photos| !photos.is_empty()).map(nudged).collect()
     }
 

@@ -89,8 +89,7 @@ fn drawing(record: &JobRecord, (target, step): &(String, Option<String>)) -> Mar
         let aim = p.aims.iter().find(|a: &&AimRecord| a.target == *target && a.step == *step)?;
         Some([aim.position_mm[0], aim.position_mm[1]])
     };
-    let places: Vec<(u32, [f64; 2])> =
-        record.positions.iter().filter_map(|p| Some((p.after_move, of(p)?))).collect();
+    let places: Vec<(u32, [f64; 2])> = record.positions.iter().filter_map(|p| Some((p.after_move, of(p)?))).collect();
     let Some(&(last, now)) = places.last() else { return html! {} };
     let wanted = wanted(record, target, step.as_deref(), now);
     let all: Vec<[f64; 2]> = places.iter().map(|p| p.1).chain(wanted).collect();
@@ -141,7 +140,11 @@ fn spoken(record: &JobRecord, named: &str) -> String {
     let words = record.positions.iter().flat_map(|p| p.figures.iter().map(move |f| (p.after_move, f)));
     let told: Vec<String> = words
         .filter_map(|(number, f)| {
-            Some(format!("move {number}, {}: {}", Label::of_check(record.checks.get(f.check)?).trade, f.words.as_ref()?))
+            Some(format!(
+                "move {number}, {}: {}",
+                Label::of_check(record.checks.get(f.check)?).trade,
+                f.words.as_ref()?
+            ))
         })
         .collect();
     format!("The way of {named} from above. {}", told.join("; "))

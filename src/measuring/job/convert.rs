@@ -74,7 +74,7 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
             .map(|a| AttachmentRecord { file: a.name.clone(), kind: a.kind.clone(), sha256: a.sha256.clone() })
             .collect(),
         findings: parts.findings.iter().map(finding).collect(),
-        detectable: detectable_records(&now(parts)),
+        detectable: detectable_records(parts.detectable, parts.earlier_stands),
         sensitivity: sensitivity_records(folder, parts.photos, parts.sensitivity),
         phases: parts.phases.iter().map(moved).collect(),
         ride_height: ride_height(&folder.setup, &folder.job, &parts.measured, wheelbase(parts)),
@@ -83,12 +83,6 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
         first: None,
         attempts: Vec::new(),
     }
-}
-
-/// What would have been found of bodies as they stand now: of where a stand stood before nobody asks any more.
-fn now(parts: &Parts) -> Vec<Detectable> {
-    let earlier = |d: &&Detectable| d.carrier.as_ref().is_some_and(|name| parts.earlier_stands.contains(name));
-    parts.detectable.iter().filter(|d| !earlier(d)).cloned().collect()
 }
 
 pub(super) fn finding(f: &Finding) -> FindingRecord {

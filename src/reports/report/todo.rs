@@ -167,6 +167,9 @@ fn measuring(check: &CheckRecord) -> Step {
     Step { kind: Kind::Measure, title: title(check), words: sentence(words) }
 }
 
+/// Once something was moved.
+const CORRECTED: &str = "Take one photo of the stand there, with plates and floor sheets: it is measured with those before; a second one proves it.";
+
 fn close(record: &JobRecord, before: &[Step]) -> Step {
     let (title, words) = if figures_are_void(record) {
         ("Then", "Take the photos again. Do not move the stand by the figures of this report: they can't be trusted.")
@@ -176,7 +179,7 @@ fn close(record: &JobRecord, before: &[Step]) -> Step {
             "Take the photos again. Do not move the stand by the figures of this report: what has to be settled comes first.",
         )
     } else if before.iter().any(|s| s.kind == Kind::Move) {
-        ("Then", "Take the photos again: only new photos prove the corrected set-up.")
+        ("Then", CORRECTED)
     } else if record.verdict == Verdict::Within {
         ("Nothing to move", "Keep this report with the job.")
     } else {

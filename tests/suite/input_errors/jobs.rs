@@ -56,15 +56,15 @@ const WRONG_JOBS: &[Case] = &[
     ),
     case("[\"photos/a.jpg\", \"photos/b.jpg\"]", "[]", "photos", "names no photo", "leave the key out"),
     case(
-        "photos = [\"photos/a.jpg\", \"photos/b.jpg\"]\nattempt = 1\n",
-        "attempt = 1\n[[photo]]\nfile = \"a.jpg\"\nafter_move = -1\n",
+        "photos = [\"photos/a.jpg\", \"photos/b.jpg\"]\nattempt = 1\ntaken = 2026-11-25T10:30:00+01:00\nkeep_until = 2036-11-25\n",
+        "[[photo]]\nfile = \"a.jpg\"\n|after_move = -1\n",
         "photo[0].after_move",
         "whole number from 0 to 100",
         "check",
     ),
     case(
         "[prerequisites]",
-        "[[move]]\nturned = { crank = \"twice\" }\n\n[prerequisites]",
+        "[[move]]\n|turned = { crank = \"twice\" }\n\n[prerequisites]",
         "move[0].turned.crank",
         "must be a number",
         "",

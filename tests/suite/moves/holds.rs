@@ -124,7 +124,7 @@ fn conditions() -> [(&'static str, Bay, usize); 3] {
 #[test]
 fn every_position_and_every_move_is_as_stated() {
     let (what, bay, last) = &conditions()[0];
-    let wrong = run(what, bay, *last, 60);
+    let wrong = run(what, bay, *last, 40);
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 

@@ -136,7 +136,7 @@ fn table(n: u64, plain: u64) -> Vec<String> {
 
 #[test]
 fn what_happens_while_the_stand_is_moved_is_named() {
-    let short = table(samples(8), 16);
+    let short = table(samples(4), 8);
     assert!(short.is_empty(), "{short:?}");
 }
 

@@ -10,6 +10,7 @@ mod detect;
 mod drill;
 mod due;
 mod explain;
+mod follow_up;
 mod gallery;
 mod gauge;
 mod new;
@@ -61,6 +62,7 @@ enum Command {
     ///
     /// The report is a page (HTML), the same as PDF, the result as JSON, and a page for the customer. Attempts of one
     /// repair order (`series` in job.toml) that are given together are compared, and listed on one more page.
+    /// After a correction one photo is enough: `verify --moved c.jpg JOB` takes it into the job and measures it with the first.
     #[command(after_help = JOB_CODES)]
     Verify(verify::Arguments),
     /// Verify every job below a folder as its photos arrive

@@ -38,6 +38,9 @@ pub(super) struct Arguments {
     /// A camera position in mm: in front of the rear axle, to the vehicle's left, above the floor; again for each photo
     #[arg(long, value_name = "X,Y,Z", allow_hyphen_values = true, value_parser = three)]
     from: Vec<[f64; 3]>,
+    /// Also say from where one photo is worth most after the stand was moved
+    #[arg(long)]
+    after_move: bool,
     /// Clear width of the bay, mm
     #[arg(long, value_name = "MM", default_value_t = 4000.0, value_parser = length)]
     width: f64,
@@ -112,6 +115,7 @@ pub(super) fn run(args: &Arguments) -> u8 {
             from_mm: args.from.clone(),
             reach: Reach { width_mm: args.width, ahead_mm, posts_mm: args.post.clone() },
             noise_ratio: earlier_noise(args)?,
+            after_move: args.after_move,
         };
         let record = plan(wanted, &options);
         say(&plan_text(&record), args.json.as_ref());

@@ -3,6 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
+use super::follow_up::{Of, add};
 use super::output::{JsonTarget, colour, complain, say, write_file, write_json};
 use super::threads::pool;
 use crate::folder::Models;
@@ -16,6 +17,13 @@ pub(super) struct Arguments {
     /// Job folders
     #[arg(required = true, value_name = "JOB")]
     pub(super) jobs: Vec<PathBuf>,
+    /// A photo of the stand after it was moved and nothing else was: it is copied into the job and listed there; again
+    /// for each further photo of that place
+    #[arg(long, value_name = "PHOTO")]
+    pub(super) moved: Vec<PathBuf>,
+    /// One more photo of the stand where the last photos found it
+    #[arg(long, value_name = "PHOTO", conflicts_with = "moved")]
+    pub(super) more: Vec<PathBuf>,
     /// Write the record as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     pub(super) json: Option<JsonTarget>,
@@ -63,6 +71,13 @@ pub(super) fn run(arguments: Arguments) -> u8 {
 
 fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool), String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
+    let new = [(&arguments.moved, Of::Move), (&arguments.more, Of::SamePlace)];
+    for (files, of) in new.into_iter().filter(|(files, _)| !files.is_empty()) {
+        let [job] = arguments.jobs.as_slice() else {
+            return Err("--moved and --more take one job: name the folder that the photo belongs to".to_owned());
+        };
+        add(job, files, of, &models)?;
+    }
     Ok((job::Options { models }, pool(arguments.threads)?))
 }
 

@@ -78,6 +78,8 @@ fn watch(arguments: &Arguments) -> Result<u8, String> {
 
 fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
     verify::run(verify::Arguments {
+        moved: Vec::new(),
+        more: Vec::new(),
         jobs: vec![job.to_path_buf()],
         json: None,
         private: false,

@@ -5,7 +5,7 @@
 use std::collections::BTreeMap;
 
 use baywitness::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile, ReadOut};
-use baywitness::folder::{Attachment, Calibration, JobFile, Phase, PhotoEntry, Reading, Vehicle};
+use baywitness::folder::{Attachment, Calibration, JobFile, MoveEntry, Phase, PhotoEntry, Reading, Vehicle};
 use baywitness::input::SourceFile;
 use baywitness::marker::{Board, BoardKind, Carrier, Layout, Marker, Rig, RigFile, Role, read_layout};
 use baywitness::quantity::{Quantity, Unit};
@@ -189,7 +189,7 @@ fn setup() -> impl Strategy<Value = Setup> {
             title,
             source,
             reference_line: line,
-            decision: Decision { rule, conformance_probability: p },
+            decision: Decision { rule, conformance_probability: p, photos_after_move: 1 + (p * 1e6) as usize % 4 },
             procedure,
             steps: vec!["level".into(), "tilted".into()],
             datums: vec![Datum {
@@ -228,6 +228,7 @@ fn entries(files: std::collections::BTreeSet<String>) -> Vec<PhotoEntry> {
         file,
         step: (i % 2 == 0).then(|| "level".to_owned()),
         phase: (i > 0).then_some(Phase::After),
+        after_move: i as u32 / 2,
     };
     files.into_iter().enumerate().map(entry).collect()
 }
@@ -257,6 +258,11 @@ fn job() -> impl Strategy<Value = JobFile> {
                     job,
                     setup,
                     rig,
+                    stand: camera.clone(),
+                    moves: attempt
+                        .map(|a| MoveEntry { turned: [("the crank".to_owned(), f64::from(a) / 4.0)].into() })
+                        .into_iter()
+                        .collect(),
                     camera,
                     photos: photos.clone().filter(|_| attempt.is_some()).map(|p| p.into_iter().collect()),
                     photo_entries: photos.filter(|_| attempt.is_none()).map(entries),

@@ -32,6 +32,7 @@ mod kit_bay;
 mod kits;
 mod lens;
 mod lens_table;
+mod moves;
 mod phones;
 mod photo;
 mod photo_heic;

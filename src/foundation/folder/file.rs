@@ -7,7 +7,7 @@ use crate::marker::Role;
 use crate::quantity::Unit;
 use crate::setup::{read_from, read_quantity};
 
-use super::job_file::{Attachment, Calibration, JobFile, Phase, PhotoEntry, Reading, Vehicle};
+use super::job_file::{Attachment, Calibration, JobFile, MoveEntry, Phase, PhotoEntry, Reading, Vehicle};
 use super::vin;
 
 pub(super) const FORMAT: &str = "job/1";
@@ -25,6 +25,12 @@ const CALIBRATION_RESULTS: [&str; 3] = ["successful", "failed", "not-run"];
 
 /// A job has two to a few dozen photos.
 pub(super) const MOST_PHOTOS: usize = 1000;
+
+/// A stand is moved four or five times; somebody who has moved it a hundred times begins anew.
+pub const MOST_MOVES: u32 = 100;
+
+/// Nobody turns a screw farther in one go.
+const MOST_TURNS: f64 = 200.0;
 
 /// Marker ids that are kept free for job cards, first and last.
 pub const CARD_IDS: [u32; 2] = [500, 586];
@@ -61,8 +67,10 @@ impl JobFile {
             "setup",
             "rig",
             "camera",
+            "stand",
             "photos",
             "photo",
+            "move",
             "series",
             "attempt",
             "card",
@@ -82,8 +90,10 @@ impl JobFile {
             setup: root.need("setup")?.name()?,
             rig: root.need("rig")?.name()?,
             camera: root.maybe("camera", Value::name)?,
+            stand: root.maybe("stand", Value::name)?,
             photos: root.maybe("photos", read_photos)?,
             photo_entries,
+            moves: root.tables("move")?.iter().map(read_move).collect::<Result<_, _>>()?,
             series: root.maybe("series", Value::name)?,
             attempt: root.maybe("attempt", |v| v.whole(1, 1_000_000))?,
             card: root.maybe("card", read_card)?.unwrap_or_default(),
@@ -149,16 +159,27 @@ fn read_photo_entries(root: &Table) -> Result<Option<Vec<PhotoEntry>>, Error> {
     }
     let mut entries: Vec<PhotoEntry> = Vec::new();
     for table in tables {
-        let table = table.allow(&["file", "step", "phase"])?;
+        let table = table.allow(&["file", "step", "phase", "after_move"])?;
         let value = table.need("file")?;
         let file = value.text()?;
         if let Some(k) = entries.iter().position(|e| e.file == file) {
             return Err(value.error(format!("\"{file}\" is already photo[{k}]"), "name each photo once"));
         }
         let phase = table.maybe("phase", |v| v.choice("phase", &Phase::ALL.map(|p| (p.name(), p))))?;
-        entries.push(PhotoEntry { file, step: table.maybe("step", Value::name)?, phase });
+        let after_move = table.maybe("after_move", |v| v.whole(0, MOST_MOVES))?.unwrap_or(0);
+        entries.push(PhotoEntry { file, step: table.maybe("step", Value::name)?, phase, after_move });
     }
     Ok(Some(entries))
+}
+
+/// `[[move]]`: what was turned in the first move, the second, ...
+fn read_move(table: &Table) -> Result<MoveEntry, Error> {
+    let table = table.clone().allow(&["turned"])?;
+    let turns = table
+        .table("turned")?
+        .map_or_else(Vec::new, |t| t.entries().into_iter().map(|(k, v)| (k.to_owned(), v)).collect());
+    let one = |(screw, value): (String, Value)| Ok((screw, value.within(-MOST_TURNS, MOST_TURNS, "turns")?));
+    Ok(MoveEntry { turned: turns.into_iter().map(one).collect::<Result<_, Error>>()? })
 }
 
 /// The one-time code: ids that are kept free for job cards, each once.

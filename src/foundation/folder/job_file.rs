@@ -18,10 +18,14 @@ pub struct JobFile {
     pub rig: String,
     /// Camera, likewise; absent: chosen per photo by EXIF.
     pub camera: Option<String>,
+    /// The stand's screws (`stand/1`), likewise; absent: advice is in mm and degrees.
+    pub stand: Option<String>,
     /// Photos relative to the job folder; absent: every picture in `photos/`.
     pub photos: Option<Vec<String>>,
     /// What each photo belongs to, where the job says so instead of `photos`.
     pub photo_entries: Option<Vec<PhotoEntry>>,
+    /// What was done at the stand, move by move.
+    pub moves: Vec<MoveEntry>,
     /// Repair order that attempts and sensors of one vehicle share.
     pub series: Option<String>,
     /// Number of the attempt.
@@ -57,6 +61,22 @@ pub struct PhotoEntry {
     pub step: Option<String>,
     /// Whether it was taken before or after the calibration ran.
     pub phase: Option<Phase>,
+    /// How often the stand had been moved when it was taken.
+    pub after_move: u32,
+}
+
+impl PhotoEntry {
+    /// A photo of which nothing is said.
+    pub fn plain(file: impl Into<String>) -> Self {
+        PhotoEntry { file: file.into(), step: None, phase: None, after_move: 0 }
+    }
+}
+
+/// What was done in one move of the stand.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct MoveEntry {
+    /// Turns of the stand file's screws, clockwise positive, by the screw's name.
+    pub turned: BTreeMap<String, f64>,
 }
 
 /// When a photo was taken, seen from the calibration.

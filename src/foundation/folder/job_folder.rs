@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use crate::camera::Profile;
 use crate::input::{Document, Error, Problem, SourceFile, did_you_mean, digest_of_file};
 use crate::marker::{MAX_LAYOUT_BYTES, Rig, RigFile, read_layout};
-use crate::setup::{Setup, unknown_from};
+use crate::setup::{Setup, Stand, unknown_from};
 
 use super::file::MOST_PHOTOS;
 use super::job_file::{JobFile, Phase, PhotoEntry};
@@ -28,6 +28,8 @@ pub struct JobFolder {
     pub rig: Rig,
     /// The camera that the job names; none: chosen per photo among `candidates`.
     pub camera: Option<Profile>,
+    /// The stand's screws, where the job names a stand file.
+    pub stand: Option<Stand>,
     /// Where the job names no camera: those that a photo's EXIF may choose.
     pub candidates: Vec<Candidate>,
     /// The photos, sorted by name: the order in which a job lists them decides nothing.
@@ -50,6 +52,8 @@ pub struct PhotoFile {
     pub step: Option<usize>,
     /// Whether it was taken before or after the calibration ran.
     pub phase: Option<Phase>,
+    /// How often the stand had been moved when it was taken.
+    pub after_move: u32,
 }
 
 /// An attachment of a job.
@@ -91,6 +95,11 @@ impl JobFolder {
             Some(name) => Some(read_camera(find(Kind::Camera, name)?, &mut inputs)?),
             None => None,
         };
+        let stand = match &job.stand {
+            Some(name) => Some(read_stand(find(Kind::Stand, name)?, &mut inputs)?),
+            None => None,
+        };
+        check_turns(&job, stand.as_ref()).map_err(|p| document.error(&p))?;
         let candidates = if camera.is_none() { candidate_cameras(models, folder)? } else { Vec::new() };
         Ok(JobFolder {
             folder: folder.to_path_buf(),
@@ -100,6 +109,7 @@ impl JobFolder {
             setup,
             rig,
             camera,
+            stand,
             candidates,
             inputs,
         })
@@ -155,6 +165,34 @@ fn read_camera(found: Found, inputs: &mut Vec<InputFile>) -> Result<Profile, Err
     Ok(profile)
 }
 
+fn read_stand(found: Found, inputs: &mut Vec<InputFile>) -> Result<Stand, Error> {
+    let stand = Stand::from_toml(found.source.text()?, found.source.name())?;
+    inputs.push(found.input);
+    Ok(stand)
+}
+
+/// Only a stand's own screws can have been turned.
+fn check_turns(job: &JobFile, stand: Option<&Stand>) -> Result<(), Problem> {
+    for (i, made) in job.moves.iter().enumerate() {
+        for screw in made.turned.keys() {
+            let key = format!("move[{i}].turned.{screw}");
+            let Some(stand) = stand else {
+                let problem = "names a screw, but the job has no stand file".to_owned();
+                return Err(problem_at(
+                    &key,
+                    (problem, "add `stand = ...` to the job, or leave turned out".to_owned()),
+                ));
+            };
+            if stand.screw(screw).is_none() {
+                let problem = format!("\"{screw}\" is no screw of the stand \"{}\"", stand.name);
+                let known = did_you_mean(screw, stand.screws.iter().map(|s| s.name.as_str()));
+                return Err(problem_at(&key, (problem, known)));
+            }
+        }
+    }
+    Ok(())
+}
+
 /// Readings may be taken from the sheet's datums.
 fn check_readings(job: &JobFile, setup: &Setup) -> Result<(), Problem> {
     for (i, reading) in job.readings.iter().enumerate() {
@@ -175,7 +213,7 @@ fn find_photos(job: &JobFile, setup: &Setup, document: &Document, folder: &Path)
         ),
     };
     let mut photos: Vec<PhotoFile> = Vec::new();
-    for (i, PhotoEntry { file: name, step, phase }) in entries.into_iter().enumerate() {
+    for (i, PhotoEntry { file: name, step, phase, after_move }) in entries.into_iter().enumerate() {
         let key = match (&job.photo_entries, &job.photos) {
             (Some(_), _) => format!("photo[{i}].file"),
             (None, Some(_)) => format!("photos[{i}]"),
@@ -193,15 +231,16 @@ fn find_photos(job: &JobFile, setup: &Setup, document: &Document, folder: &Path)
             .map(|s| step_of(setup, &s))
             .transpose()
             .map_err(|problem| document.error(&problem_at(&format!("photo[{i}].step"), problem)))?;
-        photos.push(PhotoFile { name, path, step, phase });
+        photos.push(PhotoFile { name, path, step, phase, after_move });
     }
     // Sums are rounded in the order of their terms: one order, one answer to the last bit.
-    photos.sort_by(|a, b| a.name.cmp(&b.name));
+    // Those of a move follow those before it, so that what happened in between is a cut of the series.
+    photos.sort_by(|a, b| (a.after_move, &a.name).cmp(&(b.after_move, &b.name)));
     Ok(photos)
 }
 
 fn plain(names: &[String]) -> Vec<PhotoEntry> {
-    names.iter().map(|file| PhotoEntry { file: file.clone(), step: None, phase: None }).collect()
+    names.iter().map(PhotoEntry::plain).collect()
 }
 
 /// A step of the sheet by its name, or what is wrong and the remedy.

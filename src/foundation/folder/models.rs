@@ -21,6 +21,8 @@ pub enum Kind {
     Rig,
     /// A camera.
     Camera,
+    /// A stand's screws.
+    Stand,
     /// A board for fitting a camera; no job names one.
     Board,
 }
@@ -32,6 +34,7 @@ impl Kind {
             Kind::Setup => "setup",
             Kind::Rig => "rig",
             Kind::Camera => "camera",
+            Kind::Stand => "stand",
             Kind::Board => "board",
         }
     }
@@ -42,6 +45,7 @@ impl Kind {
             Kind::Setup => "setups",
             Kind::Rig => "rigs",
             Kind::Camera => "cameras",
+            Kind::Stand => "stands",
             Kind::Board => "boards",
         }
     }
@@ -78,7 +82,7 @@ impl Origin {
 /// A file that was read for a job.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct InputFile {
-    /// `job`, `setup`, `rig`, `layout` or `camera`.
+    /// `job`, `setup`, `rig`, `layout`, `camera` or `stand`.
     pub role: &'static str,
     /// As the job names it.
     pub name: String,
@@ -298,6 +302,7 @@ mod tests {
                 Kind::Setup => Setup::from_toml(text, stem).unwrap().name,
                 Kind::Rig => RigFile::from_toml(text, stem).unwrap().rig.name,
                 Kind::Camera => Profile::from_toml(text, stem).unwrap().name,
+                Kind::Stand => crate::setup::Stand::from_toml(text, stem).unwrap().name,
                 // Boards carry no name.
                 Kind::Board => Board::from_toml(text, stem).map(|_| stem.to_owned()).unwrap(),
             };

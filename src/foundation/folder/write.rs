@@ -13,6 +13,7 @@ impl JobFile {
         w.key("setup", self.setup.as_str());
         w.key("rig", self.rig.as_str());
         w.maybe("camera", self.camera.as_deref());
+        w.maybe("stand", self.stand.as_deref());
         w.maybe("photos", self.photos.clone());
         w.maybe("series", self.series.as_deref());
         w.maybe("attempt", self.attempt.map(i64::from));
@@ -28,6 +29,14 @@ impl JobFile {
             w.key("file", entry.file.as_str());
             w.maybe("step", entry.step.as_deref());
             w.maybe("phase", entry.phase.map(Phase::name));
+            w.maybe("after_move", (entry.after_move > 0).then_some(i64::from(entry.after_move)));
+        }
+        for made in &self.moves {
+            w.item("move");
+            if !made.turned.is_empty() {
+                let turns = made.turned.iter().map(|(screw, turns)| (screw.clone(), toml::Value::from(*turns)));
+                w.key("turned", turns.collect::<toml::Table>());
+            }
         }
         if self.vehicle != Vehicle::default() {
             write_vehicle(&mut w, &self.vehicle);

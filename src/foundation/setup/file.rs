@@ -110,7 +110,7 @@ fn read_steps(value: &Value) -> Result<Vec<String>, Error> {
 fn read_decision(table: Option<Table>) -> Result<Decision, Error> {
     let mut decision = Decision::default();
     let Some(table) = table else { return Ok(decision) };
-    let table = table.allow(&["rule", "conformance_probability"])?;
+    let table = table.allow(&["rule", "conformance_probability", "photos_after_move"])?;
     if let Some(rule) = table.get("rule") {
         decision.rule = rule.choice("decision rule", &RULES)?;
     }
@@ -123,6 +123,9 @@ fn read_decision(table: Option<Table>) -> Result<Decision, Error> {
             ));
         }
         decision.conformance_probability = p;
+    }
+    if let Some(value) = table.get("photos_after_move") {
+        decision.photos_after_move = value.whole(1, 12)? as usize;
     }
     Ok(decision)
 }

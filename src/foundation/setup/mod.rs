@@ -6,6 +6,7 @@ mod doubts;
 mod explain;
 mod file;
 mod sheet;
+mod stand_file;
 mod write;
 
 pub use check_file::{read_from, unknown_from};
@@ -14,3 +15,4 @@ pub use file::read_quantity;
 pub use sheet::{
     Check, Datum, Decision, DecisionRule, Evidence, From, Limits, Prerequisite, Procedure, ReferenceLine, Setup, Waiver,
 };
+pub use stand_file::{Screw, Stand};

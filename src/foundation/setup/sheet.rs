@@ -94,12 +94,23 @@ pub struct Decision {
     pub rule: DecisionRule,
     /// Least probability of conformance for the guarded rule.
     pub conformance_probability: f64,
+    /// So many photos must show a stand where it stands after a move, before that is called within.
+    pub photos_after_move: usize,
+}
+
+impl Decision {
+    /// Two views that agree are the least proof.
+    pub const PHOTOS_AFTER_MOVE: usize = 2;
 }
 
 impl Default for Decision {
     /// The rule of a sheet that names none: guarded, .95.
     fn default() -> Self {
-        Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 }
+        Decision {
+            rule: DecisionRule::Guarded,
+            conformance_probability: 0.95,
+            photos_after_move: Decision::PHOTOS_AFTER_MOVE,
+        }
     }
 }
 

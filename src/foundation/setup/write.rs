@@ -4,7 +4,7 @@ use crate::input::Writer;
 
 use super::check_file::MM_PER_INCH;
 use super::file::{FORMAT, RULES};
-use super::sheet::{Check, Evidence, Limits, Procedure, Setup};
+use super::sheet::{Check, Decision, Evidence, Limits, Procedure, Setup};
 
 impl Setup {
     /// The set-up sheet's text. Limits are written as `lower` and `upper`.
@@ -20,6 +20,9 @@ impl Setup {
         w.table("decision");
         w.maybe("rule", RULES.iter().find(|(_, rule)| *rule == self.decision.rule).map(|(name, _)| *name));
         w.key("conformance_probability", self.decision.conformance_probability);
+        if self.decision.photos_after_move != Decision::PHOTOS_AFTER_MOVE {
+            w.key("photos_after_move", self.decision.photos_after_move as i64);
+        }
         if let Some(procedure) = &self.procedure {
             write_procedure(&mut w, procedure);
         }

@@ -40,7 +40,7 @@ impl Questions {
         for target in &targets {
             let suffix =
                 if targets.len() > 1 { format!("@{}", steps.rig.carriers[*target].name) } else { String::new() };
-            for state in 0..steps.states(*target) {
+            for state in 0..steps.judged(*target) {
                 // The first step has the plain keys.
                 let step = setup.steps.get(state).filter(|_| state > 0).map(|s| format!("#{s}")).unwrap_or_default();
                 for (key, quantity, from) in
@@ -146,7 +146,7 @@ pub(super) fn check_asks(steps: &Doubles, setup: &Setup, check: &Check) -> Vec<A
     let named = check.step.as_ref().and_then(|s| setup.steps.iter().position(|x| x == s));
     let states = match named {
         Some(state) => state..state + 1,
-        None if check.quantity.is_of_target() => 0..steps.states(target),
+        None if check.quantity.is_of_target() => 0..steps.judged(target),
         None => 0..1,
     };
     let ask = |state| Ask {

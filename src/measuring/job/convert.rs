@@ -42,6 +42,8 @@ pub(super) struct Parts<'a> {
     pub(super) detectable: &'a [Detectable],
     pub(super) sensitivity: &'a [Sensitivity],
     pub(super) phases: &'a [Moved],
+    /// Names of bodies that are where a stand stood before it was moved.
+    pub(super) earlier_stands: &'a [String],
 }
 
 /// The record of a job.
@@ -72,11 +74,13 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
             .map(|a| AttachmentRecord { file: a.name.clone(), kind: a.kind.clone(), sha256: a.sha256.clone() })
             .collect(),
         findings: parts.findings.iter().map(finding).collect(),
-        detectable: detectable_records(parts.detectable),
+        detectable: detectable_records(parts.detectable, parts.earlier_stands),
         sensitivity: sensitivity_records(folder, parts.photos, parts.sensitivity),
         phases: parts.phases.iter().map(moved).collect(),
         ride_height: ride_height(&folder.setup, &folder.job, &parts.measured, wheelbase(parts)),
         next_photo: None,
+        positions: Vec::new(),
+        first: None,
         attempts: Vec::new(),
     }
 }
@@ -377,7 +381,7 @@ fn carriers(parts: &Parts) -> Vec<CarrierRecord> {
     let Some(measurement) = parts.measurement else { return Vec::new() };
     let solved = parts.folder.rig.carriers.iter().zip(&measurement.carriers);
     solved
-        .filter(|(c, _)| c.role != Role::Card)
+        .filter(|(c, _)| c.role != Role::Card && !parts.earlier_stands.contains(&c.name))
         .filter_map(|(c, pose)| {
             let pose = pose.as_ref()?;
             let (t, q) = (pose.vehicle_from_carrier.origin_mm(), pose.vehicle_from_carrier.rotation());

@@ -1,26 +1,32 @@
 //! A carrier that stood in several places: a body of its own for each.
 //!
-//! The stand is tilted between two steps, or may have moved between two
-//! attempts. The working rig then has the carrier once for each state, with
-//! the same markers: their places on it stay one unknown of the adjustment.
+//! The stand is tilted between two steps, was moved after the first verdict, or
+//! may have moved between two attempts. The working rig then has the carrier once
+//! for each state, with the same markers: their places on it stay one unknown of
+//! the adjustment.
+//!
+//! Positions of a stand that was moved are counted backwards: where it stands now
+//! has the states of a job without moves, and so the carrier's own name.
 
-use crate::marker::{Carrier, Rig};
+use crate::marker::{Carrier, Rig, Role};
 use crate::pose::PhotoView;
 
 /// The working rig and what its carriers stand for.
 #[derive(Debug, Clone)]
-pub(super) struct Doubles {
+pub struct Doubles {
     /// The rig with a carrier for each state of those that change.
-    pub(super) rig: Rig,
+    pub rig: Rig,
     /// By carrier of the rig that was doubled: its carriers by state; one
     /// entry where it is the same in all.
     bodies: Vec<Vec<usize>>,
+    /// States of one position: the steps, or one.
+    steps: usize,
 }
 
 impl Doubles {
     /// A carrier for each state of those that `changes` names. The first state
     /// keeps the carrier itself.
-    pub(super) fn new(rig: &Rig, states: &[&str], changes: impl Fn(&Carrier) -> bool) -> Self {
+    pub fn new(rig: &Rig, states: &[&str], changes: impl Fn(&Carrier) -> bool) -> Self {
         let mut doubled = rig.clone();
         let mut bodies = Vec::new();
         for (k, carrier) in rig.carriers.iter().enumerate() {
@@ -31,11 +37,39 @@ impl Doubles {
             }
             bodies.push(own);
         }
-        Doubles { rig: doubled, bodies }
+        Doubles { rig: doubled, bodies, steps: states.len().max(1) }
+    }
+
+    /// A stand for each of `steps` (none: the sheet has one position) in each position; `moves` has the number of
+    /// moves before each, the last position first.
+    pub fn of_positions(rig: &Rig, steps: &[&str], moves: &[u32]) -> Self {
+        let plain = if steps.is_empty() { &[""][..] } else { steps };
+        let earlier = moves.iter().skip(1).flat_map(|n| {
+            let when = if *n == 0 { "before it was moved".to_owned() } else { format!("after move {n}") };
+            plain.iter().map(move |step| if step.is_empty() { when.clone() } else { format!("{step}, {when}") })
+        });
+        let names: Vec<String> = plain.iter().map(|s| (*s).to_owned()).chain(earlier).collect();
+        let names: Vec<&str> = names.iter().map(String::as_str).collect();
+        Doubles { steps: plain.len(), ..Doubles::new(rig, &names, |c| c.role == Role::Target) }
+    }
+
+    /// The state of a step in a position; the last position is 0.
+    pub fn state(&self, position: usize, step: usize) -> usize {
+        position * self.steps + step
+    }
+
+    /// The states of a carrier that the sheet is about: where it stands now, in each step.
+    pub(super) fn judged(&self, carrier: usize) -> usize {
+        self.states(carrier).min(self.steps)
+    }
+
+    /// Whether one of the working rig's carriers is where a stand stood before it was moved.
+    pub fn is_earlier(&self, body: usize) -> bool {
+        self.origin(body).1 >= self.steps
     }
 
     /// The carrier in one state.
-    pub(super) fn body(&self, carrier: usize, state: usize) -> usize {
+    pub fn body(&self, carrier: usize, state: usize) -> usize {
         let own = &self.bodies[carrier];
         own.get(state).copied().unwrap_or(own[0])
     }
@@ -52,12 +86,12 @@ impl Doubles {
     }
 
     /// The states of a carrier: one or all.
-    pub(super) fn states(&self, carrier: usize) -> usize {
+    pub fn states(&self, carrier: usize) -> usize {
         self.bodies[carrier].len()
     }
 
     /// Says which state a photo shows; of no state: what changes is left out.
-    pub(super) fn assign(&self, photo: &mut PhotoView, state: Option<usize>) {
+    pub fn assign(&self, photo: &mut PhotoView, state: Option<usize>) {
         photo.views.retain(|v| state.is_some() || self.states(v.carrier) == 1);
         for view in &mut photo.views {
             view.carrier = self.body(view.carrier, state.unwrap_or(0));
@@ -68,7 +102,6 @@ impl Doubles {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::marker::Role;
 
     #[test]
     fn only_what_changes_is_doubled() {
@@ -81,5 +114,21 @@ mod tests {
         assert_eq!((doubles.body(stand, 0), doubles.states(stand)), (stand, 2));
         let wheel = rig.with_role(Role::RearLeftWheel).next().unwrap();
         assert_eq!((doubles.body(wheel, 1), doubles.states(wheel)), (wheel, 1));
+    }
+
+    #[test]
+    fn where_the_stand_stands_now_keeps_its_name() {
+        let text = crate::folder::Models::embedded().open(&[crate::folder::Kind::Rig], "demo-bay").unwrap();
+        let rig = crate::marker::RigFile::from_toml(text.text().unwrap(), "rig").unwrap().rig;
+        let stand = rig.with_role(Role::Target).next().unwrap();
+        let moved = Doubles::of_positions(&rig, &[], &[2, 1, 0]);
+        let name = |position| moved.rig.carriers[moved.body(stand, moved.state(position, 0))].name.as_str();
+        assert_eq!([name(0), name(1), name(2)], ["stand", "stand (after move 1)", "stand (before it was moved)"]);
+        assert_eq!((moved.states(stand), moved.judged(stand)), (3, 1));
+        let stepped = Doubles::of_positions(&rig, &["level", "tilted"], &[1, 0]);
+        let body = stepped.body(stand, stepped.state(1, 1));
+        assert_eq!(stepped.rig.carriers[body].name, "stand (tilted, before it was moved)");
+        assert!(stepped.is_earlier(body) && !stepped.is_earlier(stepped.body(stand, 1)));
+        assert_eq!(stepped.judged(stand), 2);
     }
 }

@@ -81,8 +81,9 @@ pub(super) fn sensitivity_records(
         .collect()
 }
 
-/// What would have been found, as records.
-pub(super) fn detectable_records(all: &[Detectable]) -> Vec<DetectableRecord> {
+/// What would have been found, as records; of where a stand stood before it was moved nobody asks any more.
+pub(super) fn detectable_records(all: &[Detectable], earlier_stands: &[String]) -> Vec<DetectableRecord> {
+    let now = |d: &&Detectable| d.carrier.as_ref().is_none_or(|name| !earlier_stands.contains(name));
     let record = |d: &Detectable| DetectableRecord {
         code: d.code.into(),
         carrier: d.carrier.clone(),
@@ -90,5 +91,5 @@ pub(super) fn detectable_records(all: &[Detectable]) -> Vec<DetectableRecord> {
         unit: d.unit.into(),
         remedy: d.remedy.clone(),
     };
-    all.iter().map(record).collect()
+    all.iter().filter(now).map(record).collect()
 }

@@ -9,6 +9,7 @@ mod convert;
 mod doubles;
 mod doubts;
 mod look;
+mod moves;
 mod opened;
 mod outline;
 mod photo_look;
@@ -23,6 +24,7 @@ mod verify;
 
 pub use bay::{BayWanted, check_bay};
 pub use compare::compare;
+pub use doubles::Doubles;
 pub use photo_markers::{FoundMarker, PhotoMarkers, photo_markers};
 pub use photo_memory::PhotoMemory;
 pub use plan::{PlanOptions, Reach, Wanted, plan};

@@ -9,7 +9,7 @@ use super::doubles::Doubles;
 use super::look::{Looked, look};
 use super::verify::Options;
 use crate::folder::{JobFolder, Phase, PhotoFile};
-use crate::marker::{Carrier, Role};
+use crate::marker::{Carrier, Rig, Role};
 use crate::pose::{PhotoView, Problem};
 use crate::verdict::findings::{Moved, PhotoProblem};
 
@@ -18,14 +18,24 @@ use crate::verdict::findings::{Moved, PhotoProblem};
 pub(super) struct Opened {
     /// The job; its rig is the working rig, with a stand for each step.
     pub(super) folder: JobFolder,
-    /// The steps' stands.
+    /// The stands of the steps and of the positions.
     pub(super) steps: Doubles,
+    /// How often the stand had been moved, by position, the last one first; one entry where it was not moved.
+    pub(super) moves: Vec<u32>,
     /// The job's photos, then those of attempts that are adjusted with it.
     pub(super) photos: Vec<Looked>,
     pub(super) assignment: Assignment,
     pub(super) views: Vec<PhotoView>,
     /// How far stand and vehicle moved between the phases; empty where not photographed.
     pub(super) phases: Vec<Moved>,
+}
+
+/// The numbers of moves after which photos were taken, the last first.
+fn positions(photos: &[PhotoFile]) -> Vec<u32> {
+    let mut moves: Vec<u32> = photos.iter().map(|p| p.after_move).collect();
+    moves.sort_unstable_by(|a, b| b.cmp(a));
+    moves.dedup();
+    moves
 }
 
 impl Opened {
@@ -51,19 +61,28 @@ impl Opened {
         let mut assignment = assign(&folder, &photos);
         let mut views = views(&folder, &photos, &mut assignment);
         let names: Vec<&str> = folder.setup.steps.iter().map(String::as_str).collect();
-        let steps = Doubles::new(&folder.rig, &names, |c| c.role == Role::Target);
-        if !names.is_empty() {
-            for (view, photo) in views.iter_mut().zip(&folder.photos) {
-                steps.assign(view, photo.step);
-                if names.len() == 1 && photo.step.is_none() {
-                    view.views.retain(|v| folder.rig.carriers[v.carrier].role != Role::Target);
-                }
+        let moves = positions(&folder.photos);
+        let steps = Doubles::of_positions(&folder.rig, &names, &moves);
+        for (view, photo) in views.iter_mut().zip(&folder.photos) {
+            let position = moves.iter().position(|n| *n == photo.after_move).unwrap_or(0);
+            // Of a sheet with steps a photo that names none shows no stand.
+            let step = if names.is_empty() { Some(0) } else { photo.step };
+            steps.assign(view, step.map(|step| steps.state(position, step)));
+            if step.is_none() {
+                view.views.retain(|v| steps.rig.carriers[v.carrier].role != Role::Target);
             }
         }
         folder.rig = steps.rig.clone();
-        let mut opened = Opened { folder, steps, photos, assignment, views, phases: Vec::new() };
+        let mut opened = Opened { folder, steps, moves, photos, assignment, views, phases: Vec::new() };
         opened.compare_phases();
         Ok(opened)
+    }
+
+    /// The kit as its file describes it, each carrier once.
+    pub(super) fn kit(&self) -> Rig {
+        let mut rig = self.folder.rig.clone();
+        rig.carriers.truncate(self.steps.carriers());
+        rig
     }
 
     pub(super) fn problem(&self) -> Problem<'_> {

@@ -94,6 +94,7 @@ fn remarks(opened: &Opened, j: usize, alone: Option<&Alone>) -> Vec<FindingRecor
             elsewhere: &[],
             sensitivity: &[],
             phases: &[],
+            after_move: &[],
         });
         found.into_iter().filter(|f| f.photo.as_deref() == Some(name)).collect::<Vec<_>>()
     };

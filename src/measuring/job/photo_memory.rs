@@ -38,7 +38,7 @@ impl PhotoMemory {
     /// # Errors
     /// It cannot be read or decoded.
     pub fn examine(&self, path: &Path) -> Result<(), Error> {
-        let file = PhotoFile { name: String::new(), path: path.to_path_buf(), step: None, phase: None };
+        let file = PhotoFile { name: String::new(), path: path.to_path_buf(), step: None, phase: None, after_move: 0 };
         self.look_at(&file).map(|_| ())
     }
 

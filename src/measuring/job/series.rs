@@ -38,7 +38,7 @@ pub(super) fn attempts(jobs: &[Option<&Opened>], own: usize) -> Vec<usize> {
             jobs[*i].is_some_and(|other| {
                 other.folder.job.series.as_ref() == Some(series)
                     && other.folder.setup.name == job.folder.setup.name
-                    && other.folder.rig == job.folder.rig
+                    && other.kit() == job.kit()
             })
         })
         .collect();
@@ -123,6 +123,12 @@ pub(super) fn joined(own: &Opened, others: &[&Opened]) -> Opened {
             photo.name = format!("{}/{}", other.folder.job.job, photo.name);
             joined.photos.push(photo);
             let mut view = view.clone();
+            // Where its stand stood before it was moved is no matter of this job.
+            view.views.retain(|v| !other.steps.is_earlier(v.carrier));
+            for v in &mut view.views {
+                let (carrier, state) = other.steps.origin(v.carrier);
+                v.carrier = own.steps.body(carrier, state);
+            }
             if let Ok(camera) = camera {
                 view.camera = at[*camera];
             }

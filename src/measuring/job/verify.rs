@@ -10,6 +10,7 @@ use super::answers::{Questions, line_of};
 use super::assign::Assignment;
 use super::convert::{Parts, record};
 use super::doubts::{elsewhere, photo_facts};
+use super::moves::{first, track};
 use super::opened::Opened;
 use super::photo_look::looks;
 use super::photo_memory::PhotoMemory;
@@ -162,6 +163,7 @@ fn judge(mut opened: Opened) -> JobRecord {
     let names: Vec<&str> = opened.photos.iter().map(|p| p.name.as_str()).collect();
     let solved = solve(&opened.problem(), &names, &mut assignment);
     opened.assignment = assignment;
+    opened.name_untied();
     decide(&opened, solved)
 }
 
@@ -223,10 +225,11 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
     let alone = scene.map(|s| ask(s, &[]));
     let with_readings = scene.filter(|_| !used.is_empty()).map(|s| ask(s, &used));
     let measurement = with_readings.as_ref().or(alone.as_ref());
-    let checks = decide_all(folder, &questions, scene, measurement);
-    let without = with_readings.is_some().then(|| decide_all(folder, &questions, scene, alone.as_ref()));
+    let checks = decide_all(opened, &questions, scene, measurement);
+    let without = with_readings.is_some().then(|| decide_all(opened, &questions, scene, alone.as_ref()));
     let readings = questions.compared(job, alone.as_ref());
-    let suspects: Vec<Suspect> = scene.map_or_else(Vec::new, |s| suspects(rig, problem, s));
+    let after_move = opened.after_moves();
+    let suspects: Vec<Suspect> = scene.map_or_else(Vec::new, |s| suspects(rig, problem, s, &after_move));
     let photo_facts: Vec<PhotoFacts> =
         photos.iter().zip(&assignment.photos).map(|(p, a)| photo_facts(p, a.as_ref().err().cloned())).collect();
     let measured = measurement.map(|m| questions.measured(m)).unwrap_or_default();
@@ -249,6 +252,7 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
         elsewhere: &elsewhere,
         sensitivity: &sensitivity,
         phases: &opened.phases,
+        after_move: &after_move,
     };
     let detectable = detectable(&case);
     let (findings, settled) = settle(&case, find(&case), &questions.asks_of_checks(), &used);
@@ -272,10 +276,13 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
         detectable: &detectable,
         sensitivity: &sensitivity,
         phases: &opened.phases,
+        earlier_stands: &opened.earlier_stands(),
     });
     if let (Some(scene), Some(measurement)) = (scene, measurement) {
         let answers = questions.checks(rig, setup, job, Some(measurement));
         advise(&mut record, opened, scene, measurement, Standing { checks: &settled, answers: &answers });
+        record.positions = track(opened, scene, &used);
+        record.first = first(opened, &settled, &record.positions);
     }
     record
 }
@@ -330,11 +337,12 @@ fn plainly_in_words(opened: &Opened, scene: &Scene, now: Standing) -> Vec<(usize
 
 /// Each check; one that holds in every step is that of its worst step.
 fn decide_all(
-    folder: &JobFolder,
+    opened: &Opened,
     questions: &Questions,
     scene: Option<&Scene>,
     measurement: Option<&Measurement>,
 ) -> Vec<Checked> {
+    let folder = &opened.folder;
     let setup = &folder.setup;
     let size = stand_size(folder);
     let answers = questions.checks(&folder.rig, setup, &folder.job, measurement);
@@ -343,9 +351,12 @@ fn decide_all(
         .checks
         .iter()
         .zip(answers)
-        .filter_map(|(c, answers)| {
+        .zip(questions.asks_of_checks())
+        .filter_map(|((c, answers), asks)| {
             let all = answers.into_iter().map(|a| check(c, line_of(setup, c), &setup.decision, a, &size, more));
-            all.min_by(|a, b| standing(a).partial_cmp(&standing(b)).unwrap_or(std::cmp::Ordering::Equal))
+            let worst =
+                all.min_by(|a, b| standing(a).partial_cmp(&standing(b)).unwrap_or(std::cmp::Ordering::Equal))?;
+            Some(opened.of_last_position(worst, c, &asks, scene))
         })
         .collect()
 }

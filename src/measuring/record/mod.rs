@@ -5,6 +5,7 @@ mod bay;
 mod context;
 mod doubt;
 mod facts;
+mod moves;
 mod photo_look;
 mod plan;
 mod schema;
@@ -16,8 +17,11 @@ pub use bay::{BayLimit, BayPhoto, BayRecord, BaySheet};
 pub use context::{Context, KitRecord, PrerequisiteRecord, SheetRecord, Tool, WaiverRecord};
 pub use doubt::{DetectableRecord, SensitivityRecord};
 pub use facts::{CheckFacts, ContextFacts, Facts, FindingFacts};
+pub use moves::{AimRecord, FirstRecord, PositionFigure, PositionRecord, TurnedRecord};
 pub use photo_look::{LookedCarrier, LookedMarker, PhotoLook};
-pub use plan::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedStation, PredictedCheck, SetupCheckRecord};
+pub use plan::{
+    LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedFollowUp, PlannedStation, PredictedCheck, SetupCheckRecord,
+};
 pub use schema::{schema, schemas};
 pub use training::{DrillAnswer, DrillMark, GalleryEntry, JobMark, MarkedAnswer};
 pub use trends::{

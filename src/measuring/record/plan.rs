@@ -31,8 +31,20 @@ pub struct PlanRecord {
     pub least_photos: Vec<LeastPhotos>,
     /// What to change where a check can't be decided.
     pub advice: Vec<String>,
+    /// One photo after a move of the stand, where it was asked for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub follow_up: Option<PlannedFollowUp>,
     /// The bay, for drawings.
     pub bay: PlanBay,
+}
+
+/// The photo after a move that is worth most: adjusted with those of the stations, the stand as another body.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct PlannedFollowUp {
+    /// Where to stand.
+    pub station: PlannedStation,
+    /// What the checks will be worth with it, in the sheet's order.
+    pub predicted: Vec<PredictedCheck>,
 }
 
 /// One station.

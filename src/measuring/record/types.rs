@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use super::context::{Context, SheetRecord, Tool};
 use super::doubt::{DetectableRecord, SensitivityRecord};
+use super::moves::{FirstRecord, PositionRecord};
 use crate::verdict::{Level, Verdict};
 
 /// Everything that one verification found, and from which inputs (`result/1`).
@@ -63,6 +64,12 @@ pub struct JobRecord {
     /// Where one more photo would decide what is undecided, where any would.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub next_photo: Option<NextPhotoRecord>,
+    /// Where the stand stood, the first position first, where it was photographed before and after moves.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub positions: Vec<PositionRecord>,
+    /// The one thing to do first, where there is anything to do at the stand.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub first: Option<FirstRecord>,
     /// The attempts of the series that were verified together, this one included.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub attempts: Vec<AttemptRecord>,

@@ -157,7 +157,7 @@ mod tests {
     use super::*;
 
     fn rule(rule: DecisionRule) -> Decision {
-        Decision { rule, conformance_probability: 0.95 }
+        Decision { rule, conformance_probability: 0.95, photos_after_move: 2 }
     }
 
     /// The guard factor g at which a two-sided tolerance of half-width T is

@@ -7,6 +7,7 @@ mod correction;
 mod decision;
 pub mod findings;
 mod ladder;
+mod position;
 mod sensitivity;
 mod trust;
 
@@ -15,5 +16,6 @@ pub use correction::{StandSize, correction};
 pub use decision::{Decided, Grade, decide, widest_tolerated};
 pub use findings::{Case, Finding, Rule, find};
 pub use ladder::{Level, Verdict};
+pub use position::{LEAVE_IT, Proof, Went};
 pub use sensitivity::{Assumption, Sensitivity, sensitivity};
 pub use trust::{Otherwise, mark, settle};

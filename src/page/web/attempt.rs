@@ -28,6 +28,7 @@ pub(super) fn next(app: &App, name: &str, folder: &Path) -> Result<String, Troub
         attempt: Some(attempt),
         photos: None,
         photo_entries: None,
+        moves: Vec::new(),
         taken: None,
         card: Vec::new(),
         // The stand moved: what was read of it before says nothing now.
@@ -71,11 +72,14 @@ pub(super) fn join(folder: &Path, standing: &Standing, earlier: &[PathBuf]) -> R
         if !alike {
             continue;
         }
-        for photo in edit::photos(from, &job).into_iter().filter(|p| !edit::is_after(p)) {
+        let photos = edit::photos(from, &job);
+        // Where its stand stood last is what stood the same.
+        let last = photos.iter().map(|p| p.after_move).max();
+        for photo in photos.into_iter().filter(|p| !edit::is_after(p) && Some(p.after_move) == last) {
             let source = intake::picture_path(from, &photo.file).ok_or_else(|| Trouble::not_found("this photo"))?;
             let bytes = std::fs::read(&source).map_err(|e| Trouble::disk("read the earlier photo", &e))?;
             let came = Came::copied(&bytes, &folder.join("photos"))?;
-            intake::photo(folder, &came, photo.step, Phase::Before)?;
+            intake::photo(folder, &came, intake::Shows { step: photo.step, phase: Phase::Before, moved: false })?;
         }
     }
     Ok(())

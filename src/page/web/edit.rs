@@ -38,7 +38,7 @@ pub(super) fn change<T>(folder: &Path, change: impl FnOnce(&mut JobFile) -> Resu
 /// The photos that a job file lists; where it lists none, those in `photos/`,
 /// as `verify` takes them.
 pub(super) fn photos(folder: &Path, job: &JobFile) -> Vec<PhotoEntry> {
-    let plain = |file: String| PhotoEntry { file, step: None, phase: None };
+    let plain = |file: String| PhotoEntry::plain(file);
     match (&job.photo_entries, &job.photos) {
         (Some(entries), _) => entries.clone(),
         (None, Some(names)) => names.iter().cloned().map(plain).collect(),
@@ -73,7 +73,8 @@ pub(super) fn adopt(folder: &Path) -> Result<bool, Trouble> {
         let Some(entries) = &mut job.photo_entries else { return Ok(false) };
         let new: Vec<String> = in_folder(folder).into_iter().filter(|f| entries.iter().all(|e| e.file != *f)).collect();
         let any = !new.is_empty();
-        entries.extend(new.into_iter().map(|file| PhotoEntry { file, step: None, phase: Some(Phase::Before) }));
+        entries
+            .extend(new.into_iter().map(|file| PhotoEntry { phase: Some(Phase::Before), ..PhotoEntry::plain(file) }));
         Ok(any)
     })
 }

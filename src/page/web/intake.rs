@@ -9,11 +9,13 @@ use axum::http::StatusCode;
 use super::trouble::Trouble;
 use super::upload::Came;
 use super::{edit, limits};
-use crate::folder::{Attachment, Phase, PhotoEntry, move_durably};
+use crate::folder::{Attachment, MOST_MOVES, Phase, PhotoEntry, move_durably};
 use crate::photo::{self, Kind};
 
 /// Photos that are no longer measured with.
 const ASIDE: &str = "aside";
+/// How the names of those begin that were taken after a move of the stand; its number follows.
+const AFTER: &str = "after-";
 /// So many digits of the digest tell a job's files apart.
 const DIGITS: usize = 16;
 
@@ -39,8 +41,20 @@ impl Kept {
     }
 }
 
+/// What a photo is of.
+#[derive(Debug, Clone)]
+pub(super) struct Shows {
+    /// The sheet's step.
+    pub(super) step: Option<String>,
+    /// Before or after the calibration ran.
+    pub(super) phase: Phase,
+    /// Whether the stand was moved since the photos before; else it shows the stand where the last ones do.
+    pub(super) moved: bool,
+}
+
 /// Keeps a photo and lists it in the job.
-pub(super) fn photo(folder: &Path, came: &Came, step: Option<String>, phase: Phase) -> Result<(Kept, String), Trouble> {
+pub(super) fn photo(folder: &Path, came: &Came, shows: Shows) -> Result<(Kept, String), Trouble> {
+    let Shows { step, phase, moved } = shows;
     let (ending, taken) = examine(&came.path)?;
     let digits = &came.sha256[..DIGITS];
     if let Some(name) = named(&folder.join(ASIDE), digits) {
@@ -64,7 +78,10 @@ pub(super) fn photo(folder: &Path, came: &Came, step: Option<String>, phase: Pha
         move_durably(&came.path, &folder.join("photos").join(&name))
             .map_err(|e| Trouble::disk("keep the photo", &e))?;
         let file = format!("photos/{name}");
-        entries.push(PhotoEntry { file: file.clone(), step, phase: Some(phase) });
+        let last = entries.iter().map(|e| e.after_move).max().unwrap_or(0);
+        // A first photo is of no move.
+        let after_move = if moved && !entries.is_empty() { (last + 1).min(MOST_MOVES) } else { last };
+        entries.push(PhotoEntry { step, phase: Some(phase), after_move, file: file.clone() });
         if phase == Phase::Before && job.taken.is_none() {
             job.taken = taken;
         }
@@ -136,17 +153,27 @@ fn plain(name: &str) -> String {
 
 /// Takes a photo out of the measurement; it is kept.
 pub(super) fn set_aside(folder: &Path, file: &str) -> Result<(), Trouble> {
-    let listed = edit::photos(folder, &edit::read(folder)?).iter().any(|e| e.file == file);
-    let name = file.strip_prefix("photos/").filter(|n| listed && !n.contains('/'));
-    let name = name.ok_or_else(|| Trouble::not_found("this photo"))?;
+    let listed = edit::photos(folder, &edit::read(folder)?).into_iter().find(|e| e.file == file);
+    let name = file.strip_prefix("photos/").filter(|n| !n.contains('/'));
+    let (entry, name) = listed.zip(name).ok_or_else(|| Trouble::not_found("this photo"))?;
+    let kept_as = match entry.after_move {
+        0 => name.to_owned(),
+        n => format!("{AFTER}{n}-{name}"),
+    };
     std::fs::create_dir_all(folder.join(ASIDE)).map_err(|e| Trouble::disk("make the folder aside/", &e))?;
     edit::change(folder, |job| {
         edit::list(folder, job);
         edit::unlist(job, file);
         Ok(())
     })?;
-    move_durably(&folder.join(file), &folder.join(ASIDE).join(name))
+    move_durably(&folder.join(file), &folder.join(ASIDE).join(kept_as))
         .map_err(|e| Trouble::disk("set the photo aside", &e))
+}
+
+/// After which move a photo was taken that was set aside, and its name before.
+fn after(name: &str) -> (u32, &str) {
+    let said = name.strip_prefix(AFTER).and_then(|rest| rest.split_once('-'));
+    said.and_then(|(n, own)| Some((n.parse().ok()?, own))).unwrap_or((0, name))
 }
 
 /// Measures with a photo again that was set aside.
@@ -154,14 +181,15 @@ pub(super) fn bring_back(folder: &Path, name: &str) -> Result<(), Trouble> {
     if !aside(folder).iter().any(|n| n == name) {
         return Err(Trouble::not_found("this photo"));
     }
-    let file = format!("photos/{name}");
+    let (after_move, own) = after(name);
+    let file = format!("photos/{own}");
     move_durably(&folder.join(ASIDE).join(name), &folder.join(&file))
         .map_err(|e| Trouble::disk("bring the photo back", &e))?;
     edit::change(folder, |job| {
         edit::list(folder, job);
         let entries = job.photo_entries.get_or_insert_default();
         if entries.iter().all(|e| e.file != file) {
-            entries.push(PhotoEntry { file, step: None, phase: Some(Phase::Before) });
+            entries.push(PhotoEntry { phase: Some(Phase::Before), after_move, ..PhotoEntry::plain(file) });
         }
         Ok(())
     })

@@ -26,6 +26,15 @@ type Pairs = Vec<(String, String)>;
 /// Fields of a form besides its files.
 const FORM_FIELDS: usize = 8;
 
+/// What a photo is said to be of.
+fn shows(said: &Pairs) -> intake::Shows {
+    intake::Shows {
+        step: queried(said, "step").filter(|s| !s.is_empty()).map(str::to_owned),
+        phase: if queried(said, "phase") == Some("after") { Phase::After } else { Phase::Before },
+        moved: queried(said, "moved") == Some("yes"),
+    }
+}
+
 /// Takes one photo. It is acknowledged when it is on the disk and in the job file.
 pub(super) async fn photo(
     State(app): Shared,
@@ -34,14 +43,13 @@ pub(super) async fn photo(
     headers: HeaderMap,
     body: Body,
 ) -> Response {
-    let phase = if queried(&query, "phase") == Some("after") { Phase::After } else { Phase::Before };
-    let step = queried(&query, "step").filter(|s| !s.is_empty()).map(str::to_owned);
+    let shows = shows(&query);
     let sent = async {
         let announced = Announced::of(&headers)?;
         let came = came(&app, &name, &announced, "photos", body, limits::PHOTO_BYTES).await?;
         intake::recognised(&came)?;
         app.desk.examine(&came.path).await?;
-        let kept = change(&app, &name, move |folder| intake::photo(folder, &came, step, phase)).await?;
+        let kept = change(&app, &name, move |folder| intake::photo(folder, &came, shows)).await?;
         Ok((announced, kept))
     };
     answer(sent.await)
@@ -105,13 +113,12 @@ async fn one_of_form(
     field: Field<'_>,
 ) -> Result<(), Trouble> {
     if part == "photo" {
-        let phase = if queried(said, "phase") == Some("after") { Phase::After } else { Phase::Before };
-        let step = queried(said, "step").filter(|s| !s.is_empty()).map(str::to_owned);
+        let shows = shows(said);
         let (within, _place) = room_for(app, name, "photos").await?;
         let came = take_any(field, "form", &within, limits::PHOTO_BYTES).await?;
         intake::recognised(&came)?;
         app.desk.examine(&came.path).await?;
-        change(app, name, move |folder| intake::photo(folder, &came, step, phase)).await?;
+        change(app, name, move |folder| intake::photo(folder, &came, shows)).await?;
     } else {
         let (kind, sent_as) = (queried(said, "kind").unwrap_or("other").to_owned(), sent_as.to_owned());
         let (within, _place) = room_for(app, name, "attachments").await?;

@@ -204,7 +204,7 @@ catalogue! {
     verdict_unusable: "Retake", "Neu aufnehmen";
     verdict_failed: "Can't be measured", "Nicht messbar";
     lead_within: "Every check is proven. Run the calibration, then take one more photo.", "Jede Prüfung ist bewiesen. Kalibrierung starten, danach noch ein Foto aufnehmen.";
-    lead_outside: "Move the stand as shown, then begin the next attempt.", "Gestell wie gezeigt bewegen, dann nächsten Versuch beginnen.";
+    lead_outside: "Move the stand as shown, then take one photo.", "Gestell wie gezeigt bewegen, dann ein Foto aufnehmen.";
     lead_held: "Do not move the stand yet: settle first what is named below, then begin the next attempt.", "Gestell noch nicht bewegen: erst klären, was unten steht, dann nächsten Versuch beginnen.";
     not_trusted: "not to be trusted", "nicht verlässlich";
     lead_undecided: "Nothing is proven to be wrong, but not everything is proven to be right.", "Nichts ist als falsch bewiesen, aber nicht alles als richtig.";
@@ -233,6 +233,9 @@ catalogue! {
     found_out: "What was found", "Was gefunden wurde";
     checks: "Checks", "Prüfungen";
     full_report: "Full report", "Ganzer Bericht";
+    first_thing: "First", "Zuerst";
+    moved_it: "Moved it: one photo", "Bewegt: ein Foto";
+    moved_why: "Only the stand was moved. Show it with plates and floor sheets.", "Nur das Gestell wurde bewegt. Mit Radplatten und Bodenblättern aufnehmen.";
     next_attempt: "Stand moved: next attempt", "Gestell bewegt: nächster Versuch";
     beside_title: "Against earlier attempts", "Gegenüber früheren Versuchen";
     stood_alike: "nothing has moved since", "seither hat sich nichts bewegt";

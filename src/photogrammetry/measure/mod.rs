@@ -14,4 +14,4 @@ mod solve;
 
 pub use definitions::{Ask, Undetermined};
 pub use inputs::{Facts, Origin};
-pub use solve::{Answer, CarrierPose, Measurement, UsedReading, gradients, measure};
+pub use solve::{Answer, CarrierPose, Measurement, UsedReading, differences, gradients, measure};

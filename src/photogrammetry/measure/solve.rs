@@ -90,6 +90,28 @@ pub fn gradients(facts: &Facts, scene: &Scene, asks: &[Ask]) -> DMatrix<f64> {
     DMatrix::from_fn(steps, asks.len(), |r, c| if rows.values[c].is_ok() { rows.gradients[c][r] } else { 0.0 })
 }
 
+/// By how much the second answer of each pair is more than the first: what both have in common (the vehicle, the
+/// floor, where the markers sit on the stand) takes no part in its uncertainty.
+pub fn differences(
+    facts: &Facts,
+    scene: &Scene,
+    pairs: &[(Ask, Ask)],
+    readings: &[UsedReading],
+) -> Vec<Result<Answer, Undetermined>> {
+    let mut inputs = Inputs::new(facts, scene);
+    for reading in readings {
+        take_in(facts, &mut inputs, reading);
+    }
+    let asks: Vec<Ask> = pairs.iter().flat_map(|(first, second)| [first.clone(), second.clone()]).collect();
+    let rows = Derivatives::new(facts, &inputs, &asks, ReferenceLine::RearAxleNormal);
+    let one = |i: usize| {
+        let (first, second) = (rows.values[2 * i]?, rows.values[2 * i + 1]?);
+        let gradient = &rows.gradients[2 * i + 1] - &rows.gradients[2 * i];
+        Ok(answer(second - first, &gradient, &inputs, scene.degrees_of_freedom))
+    };
+    (0..pairs.len()).map(one).collect()
+}
+
 /// Updates the vector by one observation (the linear update of least squares;
 /// its independent sources stay separate columns).
 fn take_in(facts: &Facts, inputs: &mut Inputs, reading: &UsedReading) {

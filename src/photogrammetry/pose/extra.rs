@@ -28,6 +28,18 @@ pub enum Extra {
         /// Indices in the problem.
         photos: Vec<usize>,
     },
+    /// Several carriers moved together over the floor in some photos: x and y mm in the world frame, about its z rad
+    /// through `centre_mm`; the wheels among them may have turned about their own y axis by one angle, rad.
+    GroupMoved {
+        /// Indices in the rig.
+        carriers: Vec<usize>,
+        /// Those of them that turn.
+        wheels: Vec<usize>,
+        /// A point amid them in the world frame, mm.
+        centre_mm: [f64; 3],
+        /// Indices in the problem.
+        photos: Vec<usize>,
+    },
     /// All markers of some carriers have another size: relative.
     Scale {
         /// Indices in the rig; all that are seen: one factor on all prints.
@@ -72,6 +84,7 @@ impl Extra {
         match self {
             Extra::CarrierMoved { .. } => 6,
             Extra::GroupRolled { .. } => 2,
+            Extra::GroupMoved { .. } => 4,
             Extra::Scale { .. } | Extra::Focal { .. } => 1,
             Extra::Lens { .. } => LENS,
             Extra::OffFloor { .. } => 3,
@@ -104,6 +117,19 @@ impl Extra {
                 }
                 Some(columns)
             }
+            Extra::GroupMoved { carriers, wheels, centre_mm, photos } => {
+                if !carriers.contains(&carrier) || !photos.contains(&photo) {
+                    return None;
+                }
+                let mut columns = DMatrix::zeros(e.residual.len(), 4);
+                let step = e.by_photo.columns(0, 2);
+                columns.columns_mut(0, 2).copy_from(&step);
+                columns.set_column(2, &turn_about(e, Vector3::z(), centre_mm));
+                if wheels.contains(&carrier) {
+                    columns.set_column(3, &e.whitened(&e.by_carrier_px).column(4));
+                }
+                Some(columns)
+            }
             Extra::Scale { carriers } if carriers.contains(&carrier) => whitened(&one(&e.by_size_px)),
             Extra::Focal { photos } if photos.contains(&photo) => whitened(&one(&e.by_focal_px)),
             Extra::Lens { photos } if photos.contains(&photo) => whitened(&e.by_lens_px),
@@ -126,13 +152,15 @@ fn one(column: &DVector<f64>) -> DMatrix<f64> {
 
 /// Height and tilt of a group in the world frame about a point of it.
 fn about(e: &Equations, centre_mm: &[f64; 3]) -> DMatrix<f64> {
-    let (step, turn) = (e.by_photo.columns(0, 3), e.by_photo.columns(3, 3));
-    let centre = Vector3::from(*centre_mm);
-    // A turn about a point is one about the origin less what it does to the point.
-    let turn_about = |axis: Vector3<f64>| turn * axis - step * axis.cross(&centre);
     let mut columns = DMatrix::zeros(e.residual.len(), 3);
-    columns.set_column(0, &step.column(2));
-    columns.set_column(1, &turn_about(Vector3::x()));
-    columns.set_column(2, &turn_about(Vector3::y()));
+    columns.set_column(0, &e.by_photo.column(2));
+    columns.set_column(1, &turn_about(e, Vector3::x(), centre_mm));
+    columns.set_column(2, &turn_about(e, Vector3::y(), centre_mm));
     columns
+}
+
+/// A turn about a point is one about the origin less what it does to the point.
+fn turn_about(e: &Equations, axis: Vector3<f64>, centre_mm: &[f64; 3]) -> DVector<f64> {
+    let (step, turn) = (e.by_photo.columns(0, 3), e.by_photo.columns(3, 3));
+    turn * axis - step * axis.cross(&Vector3::from(*centre_mm))
 }

@@ -5,7 +5,7 @@
 //! `homography`, `ippe`, `resection` and `link` give a start, `columns`,
 //! `residual` and `normal` set up the equations, `adjust` solves them (`again` and
 //! `snoop` look after what does not fit, `tremor` finds how unsteady the hand was), `scene`
-//! is the answer (`prints` adds what no number of photos averages out); `score` and `bodies` ask it further questions, `freed` asks anew with something set free.
+//! is the answer (`prints` adds what no number of photos averages out); `score` and `bodies` ask it further questions, `slide` looks at sheets that were left out, `freed` asks anew with something set free.
 
 mod adjust;
 mod again;
@@ -24,6 +24,7 @@ mod resection;
 mod residual;
 mod scene;
 mod score;
+mod slide;
 mod snoop;
 mod state;
 mod tremor;
@@ -40,6 +41,7 @@ pub use homography::homography;
 pub use ippe::plane_poses;
 pub use scene::{Scene, SolvedPhoto, SolvedView, Source};
 pub use score::ScoreTest;
+pub use slide::Slide;
 pub use views::{EDGE_SIDE_PX, PhotoView, Problem, U_EDGE_BY_SIZE_PX, View};
 pub use without::{Influence, LeftOut};
 

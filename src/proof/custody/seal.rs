@@ -118,7 +118,7 @@ pub(super) fn joined(folder: &str, name: &str) -> String {
 /// Where an input goes, so that the job finds it again.
 fn place(job: &str, beside: &str, input: &InputFile) -> String {
     let with_ending = |name: &str| if name.ends_with(".toml") { name.to_owned() } else { format!("{name}.toml") };
-    let kind = [Kind::Setup, Kind::Rig, Kind::Camera].into_iter().find(|k| k.name() == input.role);
+    let kind = [Kind::Setup, Kind::Rig, Kind::Camera, Kind::Stand].into_iter().find(|k| k.name() == input.role);
     match (kind, input.origin) {
         _ if input.role == "layout" => joined(beside, &input.name),
         (Some(kind), Origin::Job) => {

@@ -71,7 +71,7 @@ impl Scene {
         own.insert("rig".to_owned(), "rig.toml".into());
         own.insert("camera".to_owned(), "camera.toml".into());
         let photos = self.photos();
-        let plain = photos.iter().all(|p| p.step.is_none() && p.phase.is_none());
+        let plain = photos.iter().all(|p| p.step.is_none() && p.phase.is_none() && p.after_move == 0);
         let mut entries = toml::Table::new();
         if plain {
             let names: Vec<String> = photos.iter().map(|p| format!("photos/{}", p.file)).collect();
@@ -154,6 +154,9 @@ fn photo_entry(photo: &PhotoSpec) -> toml::Value {
         if let Some(value) = value {
             entry.insert(key.to_owned(), value.clone().into());
         }
+    }
+    if photo.after_move > 0 {
+        entry.insert("after_move".to_owned(), i64::from(photo.after_move).into());
     }
     entry.into()
 }

@@ -29,8 +29,10 @@ impl Default for TextOptions {
 pub fn text(record: &JobRecord, options: &TextOptions) -> String {
     let mut page = Page { out: String::new(), width: options.width.max(40), colour: options.colour };
     heading(&mut page, record);
+    first(&mut page, record);
     to_do(&mut page, record);
     checks(&mut page, record);
+    track(&mut page, record);
     without_readings(&mut page, record);
     readings(&mut page, record);
     findings(&mut page, record);
@@ -138,6 +140,47 @@ fn heading(page: &mut Page, record: &JobRecord) {
     let word = format!("{} {}", mark(verdict), verdict.words().to_uppercase());
     page.strong(colour_of(verdict), &word);
     page.paragraph(Style::new(), "", &record.reason);
+}
+
+/// The one thing to do first, and how the last move went.
+fn first(page: &mut Page, record: &JobRecord) {
+    let Some(first) = record.first.as_ref().filter(|_| !record.positions.is_empty()) else { return };
+    page.title("First");
+    page.paragraph(Style::new().bold(), "  ", &first.words);
+    if let Some(screw) = &first.screw {
+        page.paragraph(Style::new().bold(), "  ", &format!("That is {screw}."));
+    }
+    if let Some(last) = &first.last_move {
+        page.paragraph(Style::new(), "  ", &format!("The last move: {last}."));
+    }
+}
+
+/// Each position of a stand that was moved.
+fn track(page: &mut Page, record: &JobRecord) {
+    if record.positions.is_empty() {
+        return;
+    }
+    page.title("Where the stand went (± expanded uncertainty, 95 %)");
+    for position in &record.positions {
+        let lead = match position.after_move {
+            0 => "  first    ".to_owned(),
+            n => format!("  {:9}", format!("move {n}")),
+        };
+        let figures = position.figures.iter().filter_map(|f| {
+            let check = record.checks.get(f.check)?;
+            let label = Label::of_check(check);
+            let m = Measured::new(label.quantity, &check.unit, f.value?, f.expanded_uncertainty).short();
+            let words = f.words.as_ref().map_or_else(String::new, |w| format!(" ({w})"));
+            Some(format!("{} {m}{words}", label.trade))
+        });
+        page.paragraph(Style::new(), &lead, &figures.collect::<Vec<_>>().join("; "));
+        for turned in &position.turned {
+            page.paragraph(Style::new(), &" ".repeat(11), &turned.words);
+        }
+    }
+    let proven = record.positions.last().map(|p| p.proven_by.join(", ")).filter(|p| !p.is_empty());
+    let words = proven.unwrap_or_else(|| "no photo".to_owned());
+    page.paragraph(Style::new(), "  ", &format!("The last position is shown by {words}."));
 }
 
 fn to_do(page: &mut Page, record: &JobRecord) {

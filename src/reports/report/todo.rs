@@ -108,7 +108,7 @@ fn clear(finding: &FindingRecord) -> Step {
     Step { kind: Kind::Clear, title: title.into(), words: finding.message.clone() }
 }
 
-/// Square, centre, distance, height, tilt, level; then everything else.
+/// Level, tilt, square, centre, distance, height; then everything else.
 fn rank(quantity: &str) -> u8 {
     Quantity::from_name(quantity).map_or(u8::MAX, Quantity::move_order)
 }
@@ -127,12 +127,12 @@ fn joined(steps: Vec<Step>) -> Vec<Step> {
 
 fn title(check: &CheckRecord) -> String {
     let word = match rank(&check.quantity) {
-        0 => "Square".to_owned(),
-        1 => "Centre".to_owned(),
-        2 => "Distance".to_owned(),
-        3 => "Height".to_owned(),
-        4 => "Tilt".to_owned(),
-        5 => "Level".to_owned(),
+        0 => "Level".to_owned(),
+        1 => "Tilt".to_owned(),
+        2 => "Square".to_owned(),
+        3 => "Centre".to_owned(),
+        4 => "Distance".to_owned(),
+        5 => "Height".to_owned(),
         _ => sentence(&Label::new(&check.quantity, check.from.as_deref()).trade),
     };
     let extras = Label::of_check(check).extras();
@@ -167,6 +167,9 @@ fn measuring(check: &CheckRecord) -> Step {
     Step { kind: Kind::Measure, title: title(check), words: sentence(words) }
 }
 
+/// Once something was moved.
+const CORRECTED: &str = "Take one photo of the stand there, with plates and floor sheets: it is measured with those before; a second one proves it.";
+
 fn close(record: &JobRecord, before: &[Step]) -> Step {
     let (title, words) = if figures_are_void(record) {
         ("Then", "Take the photos again. Do not move the stand by the figures of this report: they can't be trusted.")
@@ -176,7 +179,7 @@ fn close(record: &JobRecord, before: &[Step]) -> Step {
             "Take the photos again. Do not move the stand by the figures of this report: what has to be settled comes first.",
         )
     } else if before.iter().any(|s| s.kind == Kind::Move) {
-        ("Then", "Take the photos again: only new photos prove the corrected set-up.")
+        ("Then", CORRECTED)
     } else if record.verdict == Verdict::Within {
         ("Nothing to move", "Keep this report with the job.")
     } else {

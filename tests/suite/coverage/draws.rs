@@ -11,7 +11,7 @@ use rayon::prelude::*;
 
 use super::conditions::Condition;
 use super::poses::{self, Step};
-use crate::sampled_bay::{Bay, HUB_MM, Noise, Sample, sample, sheet};
+use crate::sampled_bay::{At, Bay, HUB_MM, Noise, Sample, sample, sheet};
 
 pub(crate) const QUANTITIES: [Quantity; 6] =
     [Quantity::Yaw, Quantity::LateralOffset, Quantity::Distance, Quantity::Height, Quantity::Pitch, Quantity::Roll];
@@ -68,7 +68,7 @@ pub(crate) fn one(bay: &Bay, line: ReferenceLine, seed: u64) -> Draw {
 const U_HUB_MM: f64 = 1.0;
 
 /// The typed sizes; the hub's height is wrong by its stated uncertainty.
-fn vehicle(seed: u64) -> Vehicle {
+pub(crate) fn vehicle(seed: u64) -> Vehicle {
     Vehicle {
         description: None,
         vin: None,
@@ -83,6 +83,11 @@ fn vehicle(seed: u64) -> Vehicle {
 
 /// The true values, by hand: the floor is z = 0.
 fn truth(job: &Sample, line: ReferenceLine) -> [f64; 6] {
+    truth_of(job, &job.bodies[job.carrier("stand")], line)
+}
+
+/// Likewise of a stand that stands elsewhere.
+pub(crate) fn truth_of(job: &Sample, stand: &At, line: ReferenceLine) -> [f64; 6] {
     let at = |name: &str| job.bodies[job.carrier(name)];
     let flat = |v: Vector3<f64>| Vector3::new(v.x, v.y, 0.0).normalize();
     let heading = |p: Pose<_, Carrier>| flat(p.direction(&Vector3::x()));
@@ -93,7 +98,6 @@ fn truth(job: &Sample, line: ReferenceLine) -> [f64; 6] {
         ReferenceLine::ThrustLine => flat(heading(left) + heading(right)),
         ReferenceLine::Centreline => flat((at("front-left").origin_mm() + at("front-right").origin_mm()) / 2.0 - rear),
     };
-    let stand = at("stand");
     let y = Vector3::z().cross(&d);
     let a = stand.origin_mm() - rear;
     let turned = Attitude { yaw_deg: -d.y.atan2(d.x).to_degrees(), ..Default::default() }.rotation() * stand.rotation();

@@ -16,7 +16,7 @@
 #![cfg(test)]
 
 mod conditions;
-mod draws;
+pub(crate) mod draws;
 mod poses;
 mod table;
 

@@ -48,7 +48,7 @@ pub(crate) fn sheet() -> Setup {
         title: "Sampled".into(),
         source: "Invented.".into(),
         reference_line: LINE,
-        decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 },
+        decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95, photos_after_move: 2 },
         procedure: None,
         steps: Vec::new(),
         datums: Vec::new(),
@@ -208,10 +208,11 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
         }
     };
     let sensitivity = sensitivity(&known, &problem, &scene, &asks[..checks_end]);
-    let suspects = suspects(&sample.rig, &problem, &scene);
+    let suspects = suspects(&sample.rig, &problem, &scene, &sample.after_move);
     let (seen, exif) = (sample.photos.iter().map(sightings).collect::<Vec<_>>(), Exif::default());
     let case = Case {
         phases: &[],
+        after_move: &sample.after_move,
         rig: &sample.rig,
         setup,
         job,

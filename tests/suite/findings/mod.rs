@@ -4,8 +4,8 @@
 #![allow(clippy::unwrap_used, reason = "a test may stop where its own support fails")]
 
 mod acceptance;
-mod bench;
-mod campaign;
+pub(crate) mod bench;
+pub(crate) mod campaign;
 mod datums;
 mod defect;
 mod light;
@@ -14,7 +14,7 @@ mod phases;
 mod photos;
 mod plain;
 mod plain_rendered;
-mod planted;
+pub(crate) mod planted;
 mod readings;
 mod rendered;
 mod sizes;

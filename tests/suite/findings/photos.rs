@@ -17,6 +17,7 @@ fn of_photos(photos: &[PhotoFacts], job: &JobFile) -> Vec<Finding> {
     let (setup, measured) = (sheet(), std::collections::BTreeMap::new());
     find(&Case {
         phases: &[],
+        after_move: &[],
         rig: &sample.rig,
         setup: &setup,
         job,

@@ -90,7 +90,7 @@ fn worst(seed: u64, components: std::ops::Range<usize>, wanted: impl Fn(&Extra) 
         let at = eigen.eigenvalues.imin();
         (eigen.eigenvalues[at], eigen.eigenvectors.column(at).iter().copied().collect::<Vec<f64>>())
     };
-    suspects(&sample.rig, &problem, &scene)
+    suspects(&sample.rig, &problem, &scene, &sample.after_move)
         .into_iter()
         .filter(|s: &Suspect| wanted(&s.extra))
         .map(|s| (least(&s.test), s.extra))

@@ -121,7 +121,7 @@ fn places_are_within_the_bay_and_clear_of_posts() {
     let plan = made(
         &rig("bay-a4"),
         "radar-plate",
-        &PlanOptions { photos: Some(4), from_mm: Vec::new(), reach, noise_ratio: None },
+        &PlanOptions { photos: Some(4), from_mm: Vec::new(), reach, noise_ratio: None, after_move: false },
     );
     assert_eq!(plan.stations.len(), 4);
     for s in &plan.stations {

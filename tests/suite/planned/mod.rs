@@ -46,7 +46,13 @@ pub(crate) fn compare(stance: &Stance, scale: f64, seeds: Range<u64>) -> Vec<(f6
     scene.spec.job.remove("reading");
     let predicted = plan(
         Wanted { rig: &scene.rig, setup: &scene.setup, camera: &scene.camera, vehicle: &vehicle(&scene) },
-        &PlanOptions { photos: None, from_mm: stance.from_mm.to_vec(), reach: Reach::default(), noise_ratio: None },
+        &PlanOptions {
+            photos: None,
+            from_mm: stance.from_mm.to_vec(),
+            reach: Reach::default(),
+            noise_ratio: None,
+            after_move: false,
+        },
     );
     let photo = |(i, s): (usize, &baywitness::record::PlannedStation)| {
         PhotoSpec::new(&format!("{i}.jpg"), s.position_mm, s.look_at_mm)
@@ -65,7 +71,7 @@ pub(crate) fn compare(stance: &Stance, scale: f64, seeds: Range<u64>) -> Vec<(f6
         .collect()
 }
 
-fn vehicle(scene: &Scene) -> Vehicle {
+pub(crate) fn vehicle(scene: &Scene) -> Vehicle {
     let spec = &scene.spec.vehicle;
     Vehicle {
         wheelbase_mm: Some(spec.wheelbase_mm),

@@ -535,6 +535,8 @@ pub(crate) fn job(stance: &Stance, photos: usize) -> (JobRecord, Vec<PhotoPictur
         phases: Vec::new(),
         attempts: Vec::new(),
         next_photo: None,
+        positions: Vec::new(),
+        first: None,
         ride_height: None,
     };
     (record, pictures)

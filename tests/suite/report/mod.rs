@@ -220,7 +220,7 @@ fn corrections_come_in_the_order_in_which_a_stand_is_set() {
     let page = page::Page::parse(&html(&record, &pictures));
     let list = &page.named("ol").next().unwrap().text;
     let at: Vec<usize> =
-        ["Square", "Centre", "Distance", "Height", "Tilt"].iter().map(|w| list.find(w).expect(w)).collect();
+        ["Tilt", "Square", "Centre", "Distance", "Height"].iter().map(|w| list.find(w).expect(w)).collect();
     assert!(at.is_sorted(), "{list}");
 }
 

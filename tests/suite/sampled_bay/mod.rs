@@ -19,7 +19,7 @@ pub(crate) fn sheet(line: ReferenceLine) -> Setup {
         title: "Sampled".into(),
         source: "Invented.".into(),
         reference_line: line,
-        decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95 },
+        decision: Decision { rule: DecisionRule::Guarded, conformance_probability: 0.95, photos_after_move: 2 },
         procedure: None,
         steps: Vec::new(),
         datums: Vec::new(),
@@ -61,6 +61,8 @@ pub(crate) struct Bay {
     pub(crate) kannala_brandt: bool,
     /// That many stations on an arc before the vehicle instead of the usual ones.
     pub(crate) stations: Option<usize>,
+    /// Where further photos are taken from, behind the usual ones.
+    pub(crate) further: Vec<Vector3<f64>>,
     pub(crate) noise_px: f64,
     pub(crate) u_layout_mm: f64,
     /// 1 sigma of how each sheet is turned about each axis, as stated and as it is, degrees.
@@ -98,6 +100,7 @@ impl Default for Bay {
             four_photos: false,
             kannala_brandt: false,
             stations: None,
+            further: Vec::new(),
             noise_px: 0.03,
             u_layout_mm: 0.1,
             u_turn_deg: 0.0,
@@ -127,6 +130,8 @@ pub(crate) struct Sample {
     pub(crate) photos: Vec<PhotoView>,
     /// True poses of the bodies that the carriers mark (seating taken off).
     pub(crate) bodies: Vec<Pose<Vehicle, geom::Carrier>>,
+    /// By photo, how often the stand had been moved; empty where it was not.
+    pub(crate) after_move: Vec<u32>,
 }
 
 impl Sample {
@@ -318,6 +323,7 @@ pub(crate) fn stations(bay: &Bay) -> Vec<(Vector3<f64>, Vector3<f64>)> {
         all.push((Vector3::new(5800.0, 3600.0, 1500.0), at));
         all.push((Vector3::new(5800.0, -3600.0, 1500.0), at));
     }
+    all.extend(bay.further.iter().map(|eye| (*eye, at)));
     all
 }
 
@@ -431,7 +437,7 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
     if bay.wrong_corner {
         move_one_corner(&mut photos, &mut noise);
     }
-    Sample { rig, camera, photos, bodies }
+    Sample { rig, camera, photos, bodies, after_move: Vec::new() }
 }
 
 /// Sheets glued askew; of a draw of its own, so that the others stay what they are.

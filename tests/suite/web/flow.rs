@@ -154,6 +154,16 @@ fn sent_twice_is_kept_once_and_set_aside_stays_aside() {
     assert_eq!(job_file(&server, &name).photo_entries.unwrap().len(), 2);
     let files = jobs.path().join(&name).join("photos").read_dir().unwrap().count();
     assert_eq!(files, 2, "no part of an upload is left");
+    // "Moved it: one photo"; what comes then shows the stand where it stands now, and stays so if it is set aside.
+    let moved = server.upload(&format!("{to}?phase=before&moved=yes"), &with_comment(&a, "moved"));
+    server.upload(&to, &with_comment(&b, "more"));
+    let moves = || job_file(&server, &name).photo_entries.unwrap().iter().map(|e| e.after_move).collect::<Vec<_>>();
+    assert_eq!(moves(), [0, 0, 1, 1]);
+    let file = moved.json()["file"].as_str().unwrap().to_owned();
+    assert_eq!(server.form(&format!("/jobs/{name}/aside"), &[("file", &file)]).status, 303);
+    let aside = format!("after-1-{}", file.replace("photos/", ""));
+    assert_eq!(server.form(&format!("/jobs/{name}/back"), &[("file", &aside)]).status, 303);
+    assert_eq!(moves(), [0, 0, 1, 1]);
 }
 
 #[test]

@@ -40,7 +40,7 @@ const NEIGHBOURS_MM: f64 = 3000.0;
 pub fn check_bay(photos: &[PathBuf], wanted: &BayWanted) -> Result<BayRecord, Error> {
     let files: Vec<PhotoFile> = photos
         .iter()
-        .map(|p| PhotoFile { name: p.display().to_string(), path: p.clone(), step: None, phase: None })
+        .map(|p| PhotoFile { name: p.display().to_string(), path: p.clone(), step: None, phase: None, after_move: 0 })
         .collect();
     let looked = look(&files)?;
     for photo in &looked {

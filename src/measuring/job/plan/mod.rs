@@ -2,6 +2,7 @@
 
 mod advice;
 mod bay;
+mod follow_up;
 mod next;
 mod noise;
 mod plainly;
@@ -12,7 +13,7 @@ mod sight;
 use nalgebra::Point3;
 
 use crate::marker::Role;
-use crate::record::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedStation, PredictedCheck};
+use crate::record::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedFollowUp, PlannedStation, PredictedCheck};
 use crate::setup::Check;
 
 pub(super) use next::{Standing, next_station};
@@ -35,19 +36,27 @@ pub struct PlanOptions {
     /// Corner noise of the phone's earlier photos in units of what is expected of plain ones
     /// ([`crate::record::PhotoRecord::noise_ratio`]); else what the camera's fit found counts.
     pub noise_ratio: Option<f64>,
+    /// Whether to say as well from where one photo is worth most after a move of the stand.
+    pub after_move: bool,
 }
 
 /// Predicts the photos from given stations, or searches for stations.
 pub fn plan(wanted: Wanted, options: &PlanOptions) -> PlanRecord {
     let noise = options.noise_ratio.unwrap_or_else(|| noise::ratio_by_fit(wanted.camera));
     let predictor = Predictor::new(wanted, noise);
-    let found = if options.from_mm.is_empty() {
-        Search::new(&predictor, &options.reach)
-            .run(options.photos.unwrap_or(MOST_PHOTOS).max(2), options.photos.is_some())
-    } else {
-        vec![given(&predictor, &options.from_mm)]
+    let searched = options.from_mm.is_empty();
+    let mut search = (searched || options.after_move).then(|| Search::new(&predictor, &options.reach));
+    let found = match &mut search {
+        Some(search) if searched => search.run(options.photos.unwrap_or(MOST_PHOTOS).max(2), options.photos.is_some()),
+        _ => vec![given(&predictor, &options.from_mm)],
     };
-    record(&predictor, &found, options)
+    let places = search.as_ref().filter(|_| options.after_move).map(Search::middling).unwrap_or_default();
+    let before = found.last().map(|f| f.shots.as_slice()).unwrap_or_default();
+    let follow_up = follow_up::best(&predictor, before, &places).map(|f| PlannedFollowUp {
+        station: station(&predictor, f.shot),
+        predicted: wanted.setup.checks.iter().zip(&f.predicted).map(|(c, p)| check_record(&predictor, c, p)).collect(),
+    });
+    PlanRecord { follow_up, ..record(&predictor, &found, options) }
 }
 
 fn given(predictor: &Predictor, from_mm: &[[f64; 3]]) -> Found {
@@ -85,6 +94,7 @@ fn record(predictor: &Predictor, found: &[Found], options: &PlanOptions) -> Plan
         advice: advice::advice(predictor, &predicted),
         least_photos: if searched { least_photos(setup, found) } else { Vec::new() },
         predicted: setup.checks.iter().zip(&predicted).map(|(c, p)| check_record(predictor, c, p)).collect(),
+        follow_up: None,
         bay: bay(predictor, &options.reach),
     }
 }

@@ -143,8 +143,10 @@ impl<'a> Candidates<'a> {
             .find(|k| measurement.carriers[*k].is_some() && scene.carriers[*k].is_some())?;
         let world_from_carrier = scene.carriers[k]?;
         let world_from_vehicle = world_from_carrier * measurement.carriers[k].as_ref()?.vehicle_from_carrier.inverse();
-        let carriers = measurement.carriers.iter().map(|c| {
-            let pose = c.as_ref()?.vehicle_from_carrier;
+        let carriers = measurement.carriers.iter().enumerate().map(|(k, c)| {
+            // Where the stand stood before it was moved nothing stands in the way now.
+            let c = c.as_ref().filter(|_| !opened.steps.is_earlier(k));
+            let pose = c?.vehicle_from_carrier;
             Some(Pose::new(pose.rotation(), pose.origin_mm()))
         });
         let bay = ExpectedBay { sizes, carriers: carriers.collect() };

@@ -10,7 +10,7 @@ use super::sight::{Sight, Station};
 use crate::camera::Profile;
 use crate::folder::Vehicle;
 use crate::marker::{Rig, Role};
-use crate::measure::{Answer, Ask, Facts, measure};
+use crate::measure::{Answer, Ask, Facts, Undetermined, measure};
 use crate::pose::{PhotoView, Problem, expect};
 use crate::quantity::Estimate;
 use crate::setup::{Check, Setup};
@@ -126,16 +126,25 @@ impl<'a> Predictor<'a> {
         let checks = self.wanted.setup.checks.iter().zip(&self.of_check);
         checks
             .map(|(check, asks)| {
-                if check.is_decided_by_reading(self.wanted.rig) {
-                    return Predicted { answer: None, can_decide: true, ratio: 0.0 };
-                }
                 let answers = measurement.as_ref().map(|m| &m.answers[asks.clone()]);
-                let all: Vec<Predicted> =
-                    answers.unwrap_or_default().iter().map(|a| self.judge(check, a.as_ref().ok())).collect();
-                let worst = all.into_iter().max_by(|a, b| a.ratio.total_cmp(&b.ratio));
-                worst.unwrap_or_else(|| self.judge(check, None))
+                self.judge_worst(check, answers.unwrap_or_default())
             })
             .collect()
+    }
+
+    /// What is typed of the vehicle, with what is usual for the rest.
+    pub(super) fn typed(&self) -> &Vehicle {
+        &self.typed
+    }
+
+    /// A check by its answers, of its steps the worst.
+    pub(super) fn judge_worst(&self, check: &Check, answers: &[Result<Answer, Undetermined>]) -> Predicted {
+        if check.is_decided_by_reading(self.wanted.rig) {
+            return Predicted { answer: None, can_decide: true, ratio: 0.0 };
+        }
+        let all = answers.iter().map(|a| self.judge(check, a.as_ref().ok()));
+        let worst = all.max_by(|a, b| a.ratio.total_cmp(&b.ratio));
+        worst.unwrap_or_else(|| self.judge(check, None))
     }
 
     fn judge(&self, check: &Check, answer: Option<&Answer>) -> Predicted {

@@ -75,6 +75,11 @@ impl<'p, 'a> Search<'p, 'a> {
         Search { predictor, shots, mirror, costs: HashMap::new() }
     }
 
+    /// The photos from all places at a middling eye height.
+    pub(super) fn middling(&self) -> Vec<&Shot> {
+        (0..self.shots.len()).filter(|i| self.is_middle(*i)).map(|i| &self.shots[i]).collect()
+    }
+
     fn predict(&self, set: &[usize]) -> Vec<Predicted> {
         let shots: Vec<&Shot> = set.iter().map(|i| &self.shots[*i]).collect();
         self.predictor.predict(&shots)

@@ -42,6 +42,7 @@ mod plates_swapped;
 mod prerequisites;
 mod print_scale_wrong;
 mod reading_disagrees;
+mod sheet_slid;
 mod something_moved;
 mod stand_misplaced;
 mod steering_not_straight;
@@ -93,6 +94,8 @@ pub struct Case<'a> {
     pub sensitivity: &'a [Sensitivity],
     /// How far stand and vehicle moved between before and after; empty where not photographed.
     pub phases: &'a [Moved],
+    /// By photo, how often the stand had been moved when it was taken; empty where it was not moved.
+    pub after_move: &'a [u32],
 }
 
 /// What a finding needs to know of one photo.
@@ -136,6 +139,14 @@ pub enum PhotoProblem {
         "it shares no carrier with the other photos: take it again so that it shows two carriers that another photo shows too"
     )]
     NotLinked,
+    /// It shows nothing that stood still while the stand was moved.
+    #[error(
+        "nothing ties it to the photos before move {after_move}: take it again with plates and floor sheets in it beside the stand"
+    )]
+    NotTied {
+        /// The move after which it was taken.
+        after_move: u32,
+    },
     /// Stand or vehicle had moved when it was taken.
     #[error(
         "it was taken after the calibration, when the stand or the vehicle had moved: it is compared, not measured with"
@@ -240,6 +251,7 @@ pub struct Rule {
 pub const RULES: &[&Rule] = &[
     &stand_misplaced::RULE,
     &something_moved::RULE,
+    &sheet_slid::RULE,
     &phases_differ::RULE,
     &plates_swapped::RULE,
     &plate_not_seated::RULE,

@@ -41,6 +41,10 @@ fn find(case: &Case) -> Vec<Finding> {
     for i in 0..sight.len() {
         for j in i + 1..sight.len() {
             let (Some(a), Some(b)) = (&sight[i], &sight[j]) else { continue };
+            // Of another position of the stand a photo from the same place is another photo.
+            if case.after_move.get(i) != case.after_move.get(j) {
+                continue;
+            }
             let angle = deg(a.angle(b));
             if angle < LEAST_DEG {
                 let (a, b) = (case.photos[i].file, case.photos[j].file);

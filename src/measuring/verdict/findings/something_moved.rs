@@ -13,7 +13,8 @@ pub(super) const RULE: Rule = Rule {
     title: "Something moved between the photos",
     rationale: "All photos are measured together. A stand that was nudged between two of them stands where neither shows it.",
     method: "Score test (Rao 1948) of a separate pose of one body, or of one common shift along the wheels' direction of \
-             everything on the vehicle, in some photos: every cut of the series and each photo alone. The best explanation of all suspects must be \
+             everything on the vehicle, in some photos: every cut of the series and each photo alone; of photos from before and \
+             after a move of the stand also of any step of the vehicle over the floor. The best explanation of all suspects must be \
              this one, with a chance below 1e-4 in a plain job, and larger than 2.5 mm or 0.12 deg (vehicle: 1.5 mm). \
              Needs photos that are linked by other bodies too: a body that is the only one that two photos share has no redundancy.",
     touches: Touches::Everything,
@@ -53,6 +54,7 @@ fn find(case: &Case) -> Vec<Finding> {
             moved(case, suspect, *carrier, photos).into_iter().collect()
         }
         Extra::GroupRolled { photos, .. } => rolled(case, suspect, photos).into_iter().collect(),
+        Extra::GroupMoved { photos, .. } => nudged(case, suspect, photos).into_iter().collect(),
         _ => Vec::new(),
     }
 }
@@ -130,6 +132,23 @@ fn rolled(case: &Case, suspect: &Suspect, photos: &[usize]) -> Option<Finding> {
         rounded(mm.abs(), 0),
         if mm > 0.0 { "forward" } else { "rearward" },
         names(case, photos),
+        case.rivals()
+    );
+    let finding = Finding::new("vehicle-moved-between-photos", Level::Stop, message).leaving(case.open());
+    Some(about(finding, case, photos))
+}
+
+/// The vehicle went any way while the stand was moved.
+fn nudged(case: &Case, suspect: &Suspect, photos: &[usize]) -> Option<Finding> {
+    let (mm, degrees) = (suspect.test.estimate.rows(0, 2).norm(), deg(suspect.test.estimate[2].abs()));
+    if mm < LEAST_ROLL_MM && degrees < LEAST_DEG {
+        return None;
+    }
+    let message = format!(
+        "The vehicle stands about {} mm elsewhere in {} than in the photos before the stand was moved, turned by {} deg: it was nudged. Chock the wheels and take two photos again, of all of it.{}",
+        rounded(mm, 0),
+        names(case, photos),
+        rounded(degrees, 2),
         case.rivals()
     );
     let finding = Finding::new("vehicle-moved-between-photos", Level::Stop, message).leaving(case.open());

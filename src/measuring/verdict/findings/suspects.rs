@@ -34,9 +34,10 @@ pub(super) const RIVAL: f64 = 6.0;
 /// More photos than this: each is tried on its own, not every cut of the series.
 const MOST_CUTS: usize = 12;
 
-/// All suspects, the best explanation first.
-pub fn suspects(rig: &Rig, problem: &Problem, scene: &Scene) -> Vec<Suspect> {
-    let mut suspects: Vec<Suspect> = Bodies { rig, problem, scene }
+/// All suspects, the best explanation first. `after_move` has, by photo, how often the stand had been moved when it was
+/// taken; it is empty where it was not.
+pub fn suspects(rig: &Rig, problem: &Problem, scene: &Scene, after_move: &[u32]) -> Vec<Suspect> {
+    let mut suspects: Vec<Suspect> = Bodies { rig, problem, scene, after_move }
         .extras()
         .into_iter()
         .filter_map(|extra| {
@@ -58,12 +59,14 @@ struct Bodies<'a> {
     rig: &'a Rig,
     problem: &'a Problem<'a>,
     scene: &'a Scene,
+    after_move: &'a [u32],
 }
 
 impl Bodies<'_> {
     fn extras(&self) -> Vec<Extra> {
         let mut extras = self.moved();
         extras.extend(self.rolled());
+        extras.extend(self.nudged());
         extras.extend(self.sizes());
         extras.extend(self.floor());
         extras.extend(self.lenses());
@@ -111,6 +114,29 @@ impl Bodies<'_> {
             photos,
         };
         parts(&showing).into_iter().map(rolled).collect()
+    }
+
+    /// The vehicle over the floor, any way, while the stand was moved: who handles a heavy stand before it leans on it.
+    /// Of other photos it is not asked: there nothing but its brake gives way.
+    fn nudged(&self) -> Vec<Extra> {
+        let on_vehicle = |k: &usize| self.rig.carriers[*k].role.is_on_vehicle();
+        let carriers: Vec<usize> = self.placed().into_iter().filter(on_vehicle).collect();
+        if carriers.is_empty() || !self.scene.on_floor {
+            return Vec::new();
+        }
+        let wheels: Vec<usize> = carriers.iter().copied().filter(|k| self.rig.carriers[*k].role.is_wheel()).collect();
+        let sum: Vector3<f64> = carriers.iter().filter_map(|k| self.scene.carriers[*k]).map(|p| p.origin_mm()).sum();
+        let centre_mm: [f64; 3] = (sum / carriers.len() as f64).into();
+        let mut moves: Vec<u32> = self.after_move.iter().copied().filter(|n| *n > 0).collect();
+        moves.sort_unstable();
+        moves.dedup();
+        let since = |n: u32| -> Vec<usize> {
+            let after = |j: &usize| self.after_move.get(*j).is_some_and(|m| *m >= n);
+            self.used().into_iter().filter(after).collect()
+        };
+        let nudged =
+            |photos| Extra::GroupMoved { carriers: carriers.clone(), wheels: wheels.clone(), centre_mm, photos };
+        moves.into_iter().map(since).filter(|photos| !photos.is_empty()).map(nudged).collect()
     }
 
     fn sizes(&self) -> Vec<Extra> {
@@ -229,6 +255,7 @@ impl super::Case<'_> {
         match extra {
             Extra::CarrierMoved { carrier, .. } => format!("{} moved between them", name(*carrier)),
             Extra::GroupRolled { .. } => "the vehicle rolled between them".to_owned(),
+            Extra::GroupMoved { .. } => "the vehicle was nudged between them".to_owned(),
             Extra::Scale { carriers } if carriers.len() == 1 => {
                 format!("the markers on {} have another size", name(carriers[0]))
             }

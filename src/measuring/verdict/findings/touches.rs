@@ -92,7 +92,9 @@ impl Case<'_> {
     pub(super) fn open_by(&self, extra: &Extra) -> Vec<Open> {
         match extra {
             Extra::CarrierMoved { carrier, photos } => self.either(&[*carrier], photos),
-            Extra::GroupRolled { carriers, photos, .. } => self.either(carriers, photos),
+            Extra::GroupRolled { carriers, photos, .. } | Extra::GroupMoved { carriers, photos, .. } => {
+                self.either(carriers, photos)
+            }
             Extra::Scale { carriers } => vec![Open::Size(carriers.clone())],
             Extra::Focal { photos } => vec![Open::Focal(photos.clone())],
             // Without it all else fits, and stands where it is said to stand.

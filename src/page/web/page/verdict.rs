@@ -68,6 +68,7 @@ fn of_record(words: &Words, view: &View, record: &JobRecord) -> Markup {
             }
         }
         @if verdict == Verdict::Within { p.notice.warn { (words.take_off) } }
+        (first(words, record, &moves))
         @if !moves.is_empty() {
             section.moves aria-labelledby="moves" {
                 h3 #moves { (words.what_moves) }
@@ -79,15 +80,57 @@ fn of_record(words: &Words, view: &View, record: &JobRecord) -> Markup {
         (findings(words, record))
         (checks(words, record))
         (beside(words, view, record))
+        @if !view.closed && !moves.is_empty() { (moved(words, view)) }
         div.deeds {
             @if verdict == Verdict::Within { a.button.go href=(job_path(&view.name, "finish")) { (words.to_finish) } }
             @if !view.closed && view.photos.len() > 1 && verdict != Verdict::Within {
                 form.inline method="post" action=(job_path(&view.name, "attempt")) {
-                    button.go type="submit" aria-describedby="attempt-why" { (words.next_attempt) }
+                    button type="submit" aria-describedby="attempt-why" { (words.next_attempt) }
                     p.hint #attempt-why { (words.next_attempt_why) }
                 }
             }
             a.button href=(job_path(&view.name, "report")) { (words.full_report) }
+        }
+    }
+}
+
+/// The one thing to do first, to be read from two metres, and how the last move went.
+fn first(words: &Words, record: &JobRecord, moves: &[Move]) -> Markup {
+    let of_it = record.first.as_ref().filter(|f| f.check.is_some());
+    html! {
+        @if let Some(m) = moves.first() {
+            section.first aria-labelledby="first" {
+                h3 #first { (words.first_thing) }
+                p.far { (m.in_words(words)) }
+                @if let Some(screw) = of_it.and_then(|f| f.screw.as_ref()) { p.far lang="en" { (screw) } }
+                @if let Some(last) = of_it.and_then(|f| f.last_move.as_ref()) { p lang="en" { (last) } }
+            }
+        } @else if let Some(f) = record.first.as_ref() {
+            section.first { p.far lang="en" { (f.words) } }
+        }
+    }
+}
+
+/// One photo after a move: it is measured with those before.
+fn moved(words: &Words, view: &View) -> Markup {
+    let sends = format!("{}?phase=before&moved=yes", job_path(&view.name, "photos"));
+    html! {
+        div.deeds.scripted hidden {
+            label.button.go.camera for="take-moved" { (words.moved_it) }
+            input.gone #take-moved type="file" accept="image/*" capture="environment" data-file=(sends) aria-describedby="moved-why";
+            p.hint #moved-why { (words.moved_why) }
+        }
+        noscript {
+            form.stack method="post" enctype="multipart/form-data" action=(job_path(&view.name, "sent")) {
+                input type="hidden" name="phase" value="before";
+                input type="hidden" name="moved" value="yes";
+                input type="hidden" name="page" value="photos";
+                div.field {
+                    label for="plain-moved" { (words.moved_it) }
+                    input #plain-moved type="file" name="photo" accept="image/*,.heic";
+                }
+                button.go type="submit" { (words.send_photos) }
+            }
         }
     }
 }

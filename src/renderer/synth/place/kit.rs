@@ -146,7 +146,8 @@ fn true_pose(scene: &Scene, photo: &PhotoSpec, vehicle: &Vehicle, index: usize) 
             Some(Pose::new(UnitQuaternion::identity(), Vector3::new(spec.vehicle.nose_mm[0] - 700.0, 0.0, above)))
         }
         Role::Target => {
-            let error = spec.stand.error.plus(&photo.stand_moved);
+            let moves = spec.moves.iter().take(photo.after_move as usize);
+            let error = moves.fold(spec.stand.error, |sum, step| sum.plus(step)).plus(&photo.stand_moved);
             // The stand was set up before the vehicle rolled: it stays where it is.
             let vehicle = &Vehicle::of(&spec.vehicle, 0.0);
             let pose_of = |name: &str| {

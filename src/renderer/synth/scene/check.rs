@@ -192,6 +192,11 @@ fn check_step(scene: &Scene, photo: &PhotoSpec, key: &str) -> Result<(), Problem
         let remedy = did_you_mean(step, steps.iter().map(String::as_str));
         return Err(problem(format!("{key}.step"), format!("`{step}` is no step of the set-up sheet"), remedy));
     }
+    let moves = scene.spec.moves.len() as u32;
+    if photo.after_move > moves {
+        let found = format!("is {}, but the scene has {moves} moves", photo.after_move);
+        return Err(problem(format!("{key}.after_move"), found, "write a [[move]] for each move of the stand"));
+    }
     let phases = ["before", "after"];
     match photo.phase.as_deref().filter(|p| !phases.contains(p)) {
         Some(phase) => {

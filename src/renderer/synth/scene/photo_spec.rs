@@ -14,6 +14,9 @@ pub struct PhotoSpec {
     pub step: Option<String>,
     /// before or after the calibration; goes into the job file.
     pub phase: Option<String>,
+    /// How often the stand had been moved: it stands where the scene's moves have brought it; goes into the job file.
+    #[serde(default)]
+    pub after_move: u32,
     /// Where the camera is, mm.
     pub eye_mm: [f64; 3],
     /// What it looks at, mm.
@@ -85,6 +88,7 @@ impl PhotoSpec {
             file: file.to_owned(),
             step: None,
             phase: None,
+            after_move: 0,
             eye_mm,
             look_at_mm,
             tilt_deg: 0.0,

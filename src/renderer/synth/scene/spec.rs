@@ -61,6 +61,9 @@ pub struct SceneSpec {
     /// Copies of markers that have no business in the bay.
     #[serde(default)]
     pub stray: Vec<Stray>,
+    /// What each move of the stand changes, one after the other.
+    #[serde(default, rename = "move")]
+    pub moves: Vec<StandError>,
     /// Keys of the job file that the scene hands on as they are (job, technician,
     /// vehicle, prerequisites, reading, attachment, calibration, ...).
     #[serde(default)]
@@ -89,6 +92,7 @@ impl Default for SceneSpec {
             photo: None,
             carrier: Vec::new(),
             stray: Vec::new(),
+            moves: Vec::new(),
             job: toml::Table::new(),
         }
     }

@@ -20,6 +20,7 @@ mod summary;
 pub(super) mod svg;
 pub(super) mod symbol;
 mod tables;
+mod track;
 mod upright;
 mod vehicle;
 
@@ -85,6 +86,7 @@ fn sections(record: &JobRecord, pictures: &[PhotoPicture], before: &Markup, last
                     (summary::to_do(record))
                     (checks::section(record))
                     (drawing::section(record))
+                    (track::section(record))
                     (findings::section(record))
                     (paperwork::procedure(record))
                     (photos::section(record, pictures))

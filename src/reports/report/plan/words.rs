@@ -30,6 +30,17 @@ pub fn plan_text(plan: &PlanRecord) -> String {
         }
         text.push('\n');
     }
+    if let Some(follow) = &plan.follow_up {
+        text.push_str(&format!(
+            "\nAfter each move of the stand one photo:\n  {}\n     shows {}\n",
+            place(plan, &follow.station),
+            follow.station.sees.join(", ")
+        ));
+        for p in &follow.predicted {
+            text.push_str(&format!("  {:<34} {}\n", name(p), worth(p)));
+        }
+        text.push_str("  It measures; what is within after the last move takes as many photos as the sheet says.\n");
+    }
     if !plan.advice.is_empty() {
         text.push_str("\nWhat to change:\n");
         for a in &plan.advice {

@@ -1,0 +1,79 @@
+//! Photos that are added to a job from the command line: of a stand that was
+//! moved, or one more of where it stands.
+
+use std::path::{Path, PathBuf};
+
+use crate::folder::{JobFile, JobFolder, MOST_MOVES, Models, PhotoEntry, keep_comments, write_durably};
+use crate::input::digest_of_file;
+
+/// What the photos are of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Of {
+    /// The stand where it stands after one more move.
+    Move,
+    /// The stand where the last photos found it.
+    SamePlace,
+}
+
+/// Copies photos into a job's `photos/` and lists them in its `job.toml`, after which move they were taken.
+pub(super) fn add(job: &Path, files: &[PathBuf], of: Of, models: &Models) -> Result<(), String> {
+    let folder = JobFolder::open(job, models).map_err(|e| e.to_string())?;
+    let setup = &folder.setup;
+    if !setup.steps.is_empty() {
+        return Err(format!(
+            "the set-up sheet \"{}\" has steps: list the photo in {} as [[photo]] with file, step and after_move",
+            setup.name,
+            job.join("job.toml").display()
+        ));
+    }
+    let last = folder.photos.iter().map(|p| p.after_move).max().unwrap_or(0);
+    let after_move = if of == Of::Move { last + 1 } else { last };
+    if after_move > MOST_MOVES {
+        return Err(format!("the stand of {} was moved {MOST_MOVES} times already: begin a new job", job.display()));
+    }
+    let mut entries: Vec<PhotoEntry> = folder
+        .photos
+        .iter()
+        .map(|p| PhotoEntry { file: p.name.clone(), step: None, phase: p.phase, after_move: p.after_move })
+        .collect();
+    for file in files {
+        let name = copied(job, file, after_move)?;
+        if entries.iter().any(|e| e.file == name) {
+            return Err(format!("{name} is already a photo of {}: name a new one", job.display()));
+        }
+        entries.push(PhotoEntry { after_move, ..PhotoEntry::plain(name) });
+    }
+    let changed = JobFile { photos: None, photo_entries: Some(entries), ..folder.job };
+    write(&job.join("job.toml"), &changed)
+}
+
+/// The photo's name in the job; its file is there, under another name where its own was taken by another picture.
+fn copied(job: &Path, file: &Path, after_move: u32) -> Result<String, String> {
+    let own = file
+        .file_name()
+        .and_then(|n| n.to_str())
+        .ok_or_else(|| format!("{} has no name that can stand in a job file: rename it", file.display()))?;
+    let words = |e: crate::input::Error| e.to_string();
+    let digest = digest_of_file(file).map_err(words)?;
+    for name in [own.to_owned(), format!("move-{after_move}-{own}")] {
+        let (inside, target) = (format!("photos/{name}"), job.join("photos").join(&name));
+        if !target.exists() {
+            let bytes = std::fs::read(file).map_err(|e| format!("cannot read {}: {e}", file.display()))?;
+            std::fs::create_dir_all(job.join("photos"))
+                .and_then(|()| write_durably(&target, &bytes))
+                .map_err(|e| format!("cannot write {}: {e}", target.display()))?;
+            return Ok(inside);
+        }
+        if digest_of_file(&target).map_err(words)? == digest {
+            return Ok(inside);
+        }
+    }
+    Err(format!("{} has other photos named {own}: rename the new one", job.join("photos").display()))
+}
+
+fn write(path: &Path, job: &JobFile) -> Result<(), String> {
+    let old = std::fs::read_to_string(path).map_err(|e| format!("cannot read {}: {e}", path.display()))?;
+    let text = keep_comments(&old, &job.to_toml());
+    JobFile::from_toml(&text, "job.toml").map_err(|e| e.to_string())?;
+    write_durably(path, text.as_bytes()).map_err(|e| format!("cannot write {}: {e}", path.display()))
+}

@@ -1,0 +1,141 @@
+//! A stand that was moved after its first verdict: what its new photos prove,
+//! and how the move went against what was asked.
+
+use super::check::Checked;
+use super::ladder::Verdict;
+use crate::quantity::{Unit, rounded};
+
+/// What the photos of where a stand stands now are worth.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Proof {
+    /// How many of them show stand and vehicle measured together.
+    pub photos: usize,
+    /// How many the sheet wants.
+    pub wanted: usize,
+}
+
+impl Proof {
+    /// Whether they are enough for `within`.
+    pub fn is_enough(&self) -> bool {
+        self.photos >= self.wanted
+    }
+
+    /// A check of a moved stand beside what proves it.
+    ///
+    /// One photo measures and has its uncertainty, but nothing contradicts it: a stand that was brushed against a
+    /// moment later, a print that took a shadow, pass unseen. So `within` takes a second one. `outside` does not: where
+    /// one photo allows two places the stand has no trusted place at all and the check no value, and a stand that is
+    /// wrongly sent on its way costs a minute and is contradicted by the next photo; a wrong `within` goes on the road.
+    #[must_use]
+    pub fn weighed(&self, mut checked: Checked) -> Checked {
+        if checked.verdict != Verdict::Within || self.is_enough() {
+            return checked;
+        }
+        checked.verdict = Verdict::Undecided;
+        checked.correction = LEAVE_IT.to_owned();
+        checked.reason = Some(self.reason());
+        checked
+    }
+
+    /// Why it is not decided, and the remedy.
+    pub fn reason(&self) -> String {
+        let (have, need) = (photos(self.photos), self.wanted - self.photos.min(self.wanted));
+        format!(
+            "it measures within, but {have} of where the stand stands now measures and does not prove: the sheet wants {}. Leave everything where it is and take {} of the stand with plates and floor sheets, from another place",
+            self.wanted,
+            if need == 1 { "one more photo".to_owned() } else { format!("{need} more photos") }
+        )
+    }
+}
+
+fn photos(n: usize) -> String {
+    match n {
+        0 => "no photo".to_owned(),
+        1 => "one photo".to_owned(),
+        n => format!("{n} photos"),
+    }
+}
+
+/// What is said of a check that one more photo proves.
+pub const LEAVE_IT: &str = "leave it where it is";
+
+/// How a figure went in one move.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Went {
+    /// What was asked, mm or degrees; `None` where nothing was.
+    pub asked: Option<f64>,
+    /// How far it went.
+    pub moved: f64,
+    /// Half the 95 % interval of that.
+    pub expanded_u_moved: f64,
+    /// What is left to the nominal.
+    pub left: f64,
+    /// Half the 95 % interval of the value now.
+    pub expanded_u: f64,
+    /// What the value now is.
+    pub verdict: Verdict,
+}
+
+impl Went {
+    /// In words: "asked 24 mm, moved 19 mm: 5 mm more"; `None` where there is nothing to tell.
+    pub fn words(&self, unit: Unit) -> Option<String> {
+        let say = |x: f64| amount(x, unit);
+        let told = self.moved.abs() > self.expanded_u_moved;
+        let Some(asked) = self.asked else {
+            // What was not to move and did is told where it matters.
+            return (told && self.verdict == Verdict::Outside)
+                .then(|| format!("moved {} unasked: {} back", say(self.moved), say(self.left)));
+        };
+        let moved = say(self.moved);
+        Some(match () {
+            () if !told => format!("asked {}, not moved that photos could tell: {} to go", say(asked), say(self.left)),
+            () if self.moved * asked < 0.0 => {
+                format!("asked {}, moved {moved} the wrong way: {} to go", say(asked), say(self.left))
+            }
+            () if self.verdict == Verdict::Within => format!("asked {}, moved {moved}: far enough", say(asked)),
+            () if self.left.abs() <= self.expanded_u => {
+                format!("asked {}, moved {moved}: right as far as the photos tell", say(asked))
+            }
+            () if self.left * asked > 0.0 => format!("asked {}, moved {moved}: {} more", say(asked), say(self.left)),
+            () => format!("asked {}, moved {moved}: {} back", say(asked), say(self.left)),
+        })
+    }
+}
+
+fn amount(x: f64, unit: Unit) -> String {
+    match unit {
+        Unit::Millimetre => format!("{} mm", rounded(x.abs(), 0)),
+        Unit::Degree => format!("{} deg", rounded(x.abs(), 2)),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn went(asked: Option<f64>, moved: f64, left: f64, verdict: Verdict) -> Option<String> {
+        Went { asked, moved, expanded_u_moved: 0.5, left, expanded_u: 1.0, verdict }.words(Unit::Millimetre)
+    }
+
+    #[test]
+    fn a_move_is_told_against_what_was_asked() {
+        let told = |moved, left, verdict| went(Some(24.0), moved, left, verdict).unwrap();
+        assert_eq!(told(19.0, 5.0, Verdict::Outside), "asked 24 mm, moved 19 mm: 5 mm more");
+        assert_eq!(told(29.0, -5.0, Verdict::Outside), "asked 24 mm, moved 29 mm: 5 mm back");
+        assert_eq!(told(-3.0, 27.0, Verdict::Outside), "asked 24 mm, moved 3 mm the wrong way: 27 mm to go");
+        assert_eq!(told(0.2, 23.8, Verdict::Outside), "asked 24 mm, not moved that photos could tell: 24 mm to go");
+        assert_eq!(told(23.0, 1.2, Verdict::Within), "asked 24 mm, moved 23 mm: far enough");
+        assert_eq!(told(23.5, 0.5, Verdict::Undecided), "asked 24 mm, moved 24 mm: right as far as the photos tell");
+        assert_eq!(went(None, -6.0, 6.0, Verdict::Outside).unwrap(), "moved 6 mm unasked: 6 mm back");
+        assert_eq!(went(None, -6.0, 6.0, Verdict::Within), None);
+        assert_eq!(went(None, 0.1, 6.0, Verdict::Outside), None);
+    }
+
+    #[test]
+    fn one_photo_of_two_says_what_is_lacking() {
+        let reason = Proof { photos: 1, wanted: 2 }.reason();
+        assert!(reason.contains("one photo of where") && reason.contains("one more photo"), "{reason}");
+        assert!(Proof { photos: 1, wanted: 3 }.reason().contains("2 more photos"));
+        assert!(Proof { photos: 3, wanted: 2 }.is_enough());
+    }
+}

@@ -9,6 +9,7 @@ use time::{OffsetDateTime, UtcOffset};
 use tokio::sync::Semaphore;
 
 use super::desk::Desk;
+use super::glance::Pace;
 use super::library::Library;
 use super::limits;
 use super::own_sheets;
@@ -63,6 +64,7 @@ pub(super) struct App {
     pub(super) uploads: Arc<Semaphore>,
     /// Live pictures that are looked at.
     pub(super) glances: Arc<Semaphore>,
+    pub(super) pace: Pace,
     /// Open streams of events.
     pub(super) streams: AtomicUsize,
 }
@@ -93,6 +95,7 @@ impl App {
             certificate,
             name: options.names.into_iter().next(),
             glances: Arc::new(Semaphore::new(limits::GLANCES)),
+            pace: Pace::default(),
             uploads: Arc::new(Semaphore::new(limits::UPLOADS)),
             streams: AtomicUsize::new(0),
             options: job_options,

@@ -94,7 +94,8 @@ impl Act {
         let disk = |e: std::io::Error| Trouble::disk("keep the list of changes", &e);
         let mut line = serde_json::to_vec(&change).map_err(|e| disk(e.into()))?;
         line.push(b'\n');
-        let mut file = OpenOptions::new().append(true).create(true).read(true).open(folder.join(CHANGES)).map_err(disk)?;
+        let mut file =
+            OpenOptions::new().append(true).create(true).read(true).open(folder.join(CHANGES)).map_err(disk)?;
         // What a power cut left of a line stays, on a line of its own.
         if !ends_whole(&mut file).map_err(disk)? {
             line.insert(0, b'\n');

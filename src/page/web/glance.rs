@@ -53,7 +53,8 @@ pub(super) async fn look(State(app): Shared, who: Who, Path(name): Path<String>,
         if too_soon(&app.pace, &who) {
             return Err(Trouble::new(StatusCode::TOO_MANY_REQUESTS, "pace", "send fewer live pictures"));
         }
-        let busy = |_| Trouble::new(StatusCode::SERVICE_UNAVAILABLE, "busy", "others are looking too: send it again soon");
+        let busy =
+            |_| Trouble::new(StatusCode::SERVICE_UNAVAILABLE, "busy", "others are looking too: send it again soon");
         let _place = Arc::clone(&app.glances).try_acquire_owned().map_err(busy)?;
         let at = Arc::clone(&app);
         let rig = blocking(move || named(&at, &folder, &edit::read(&folder)?).map(|n| n.rig).map_err(Trouble::typed));

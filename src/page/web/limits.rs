@@ -51,7 +51,7 @@ pub(super) const ROWS: usize = 40;
 /// Bytes of a live picture, which is looked at for markers and not kept.
 pub(super) const GLANCE_BYTES: usize = 1024 * 1024;
 /// Pixels of a live picture.
-pub(super) const GLANCE_PIXELS: u64 = 1_600_000;
+pub(super) const GLANCE_PIXELS: u64 = 2_000_000;
 /// Live pictures that are looked at or wait for it at a time; phones send the next one after the answer.
 pub(super) const GLANCES: usize = 4;
 /// Live pictures of one device in a second.

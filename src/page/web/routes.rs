@@ -25,7 +25,8 @@ use super::language::{LANGUAGE_COOKIE, Visitor, by_name};
 use super::trouble::{Trouble, blocking};
 use super::view::View;
 use super::{
-    attempt, changes, closing, connecting, edit, glance, handing_out, intake, limits, opening, own_sheets, page, paperwork, sending,
+    attempt, changes, closing, connecting, edit, glance, handing_out, intake, limits, opening, own_sheets, page,
+    paperwork, sending,
 };
 
 pub(super) type Shared = State<Arc<App>>;
@@ -153,7 +154,13 @@ async fn new_job(State(app): Shared, visitor: Visitor, Path(sheet): Path<String>
     page_or(visitor, made)
 }
 
-async fn new_job_typed(State(app): Shared, visitor: Visitor, who: Who, Path(sheet): Path<String>, form: Typed) -> Response {
+async fn new_job_typed(
+    State(app): Shared,
+    visitor: Visitor,
+    who: Who,
+    Path(sheet): Path<String>,
+    form: Typed,
+) -> Response {
     let fields = match typed(form) {
         Ok(fields) => fields,
         Err(trouble) => return trouble_page(visitor, &trouble),
@@ -302,11 +309,20 @@ async fn report(State(app): Shared, visitor: Visitor, Path(name): Path<String>) 
     }
 }
 
-async fn prepare_typed(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>, form: Typed) -> Response {
+async fn prepare_typed(
+    State(app): Shared,
+    visitor: Visitor,
+    who: Who,
+    Path(name): Path<String>,
+    form: Typed,
+) -> Response {
     let done = async {
         let fields = typed(form)?;
         let (to, at) = (fields.get("then").map(str::to_owned), Arc::clone(&app));
-        change(&app, &name, Act::new(&app, &who, Deed::Prepare), move |folder| paperwork::prepare(&at, folder, &fields)).await?;
+        change(&app, &name, Act::new(&app, &who, Deed::Prepare), move |folder| {
+            paperwork::prepare(&at, folder, &fields)
+        })
+        .await?;
         Ok(match to.as_deref() {
             Some("photos") => job_path(&name, "photos"),
             _ => job_path(&name, "prepare?saved=1"),
@@ -315,11 +331,20 @@ async fn prepare_typed(State(app): Shared, visitor: Visitor, who: Who, Path(name
     see_or(visitor, done.await)
 }
 
-async fn calibration_typed(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>, form: Typed) -> Response {
+async fn calibration_typed(
+    State(app): Shared,
+    visitor: Visitor,
+    who: Who,
+    Path(name): Path<String>,
+    form: Typed,
+) -> Response {
     let done = async {
         let fields = typed(form)?;
         let now = app.now();
-        change(&app, &name, Act::new(&app, &who, Deed::Calibration), move |folder| paperwork::calibration(folder, &fields, now)).await?;
+        change(&app, &name, Act::new(&app, &who, Deed::Calibration), move |folder| {
+            paperwork::calibration(folder, &fields, now)
+        })
+        .await?;
         Ok(job_path(&name, "finish"))
     };
     see_or(visitor, done.await)
@@ -376,7 +401,8 @@ async fn join(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<S
         let (_, bench) = job(&app, &name)?;
         let standing = bench.settled().await;
         let earlier = attempt::earlier(&app.shelf, &name);
-        change(&app, &name, Act::new(&app, &who, Deed::Join), move |folder| attempt::join(folder, &standing, &earlier)).await?;
+        change(&app, &name, Act::new(&app, &who, Deed::Join), move |folder| attempt::join(folder, &standing, &earlier))
+            .await?;
         Ok(job_path(&name, "photos"))
     };
     see_or(visitor, done.await)
@@ -446,7 +472,8 @@ async fn language(State(app): Shared, Path(code): Path<String>, headers: HeaderM
     let back = back.filter(|b| b.starts_with('/') && !b.starts_with("//")).unwrap_or_else(|| "/".into());
     let mut answer = see(&back);
     if let Some(words) = by_name(&code) {
-        let cookie = format!("{LANGUAGE_COOKIE}={}; Path=/; Max-Age=31536000; SameSite=Strict{}", words.language, secure(&app));
+        let cookie =
+            format!("{LANGUAGE_COOKIE}={}; Path=/; Max-Age=31536000; SameSite=Strict{}", words.language, secure(&app));
         if let Ok(value) = HeaderValue::from_str(&cookie) {
             answer.headers_mut().insert(SET_COOKIE, value);
         }

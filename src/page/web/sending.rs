@@ -44,7 +44,10 @@ pub(super) async fn photo(
         let came = came(&app, &name, &announced, "photos", body, limits::PHOTO_BYTES).await?;
         intake::recognised(&came)?;
         app.desk.examine(&came.path).await?;
-        let kept = change(&app, &name, Act::new(&app, &who, Deed::Photo), move |folder| intake::photo(folder, &came, step, phase)).await?;
+        let kept = change(&app, &name, Act::new(&app, &who, Deed::Photo), move |folder| {
+            intake::photo(folder, &came, step, phase)
+        })
+        .await?;
         Ok((announced, kept))
     };
     answer(sent.await)
@@ -66,7 +69,8 @@ pub(super) async fn file(
         let came = came(&app, &name, &announced, "attachments", body, limits::ATTACHMENT_BYTES).await?;
         let kept = change(&app, &name, Act::new(&app, &who, Deed::File), move |folder| {
             intake::attachment(folder, &came, &kind, &sent_as)
-        }).await?;
+        })
+        .await?;
         Ok((announced, kept))
     };
     answer(sent.await)
@@ -118,14 +122,16 @@ async fn one_of_form(
         let came = take_any(field, "form", &within, limits::PHOTO_BYTES).await?;
         intake::recognised(&came)?;
         app.desk.examine(&came.path).await?;
-        change(app, name, Act::new(app, who, Deed::Photo), move |folder| intake::photo(folder, &came, step, phase)).await?;
+        change(app, name, Act::new(app, who, Deed::Photo), move |folder| intake::photo(folder, &came, step, phase))
+            .await?;
     } else {
         let (kind, sent_as) = (queried(said, "kind").unwrap_or("other").to_owned(), sent_as.to_owned());
         let (within, _place) = room_for(app, name, "attachments").await?;
         let came = take_any(field, "form", &within, limits::ATTACHMENT_BYTES).await?;
         change(app, name, Act::new(app, who, Deed::File), move |folder| {
             intake::attachment(folder, &came, &kind, &sent_as)
-        }).await?;
+        })
+        .await?;
     }
     Ok(())
 }

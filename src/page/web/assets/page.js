@@ -17,12 +17,17 @@
     clearTimeout(quiet);
     quiet = setTimeout(() => show(""), 6000);
   }
+  const cut = document.getElementById("cut");
+  function warn(text) {
+    cut.textContent = text;
+    cut.hidden = false;
+  }
   document.addEventListener("bay-says", (e) => tell(e.detail));
 
   // The square names the certificate behind `#`, which no server is sent.
   const print = document.querySelector("[data-print]")?.dataset.print;
   const scanned = location.hash.slice(1);
-  if (print && scanned.length === 64 && scanned !== print) alert(words.other);
+  if (print && scanned.length === 64 && scanned !== print) warn(words.other);
   // Starts without a network too, where the browser counts the page as safe.
   if (globalThis.isSecureContext) navigator.serviceWorker?.register("/worker.js").catch(() => { /* not for this certificate */ });
 
@@ -294,8 +299,7 @@
     const stream = new EventSource(`${path}/events`);
     for (const name of ["hello", "photos", "verdict", "closed"]) stream.addEventListener(name, look);
     // Without the server what stands here may be old; its first word sends what waits.
-    const cut = document.getElementById("cut");
-    stream.addEventListener("error", () => { cut.textContent = words.offline; cut.hidden = false; });
+    stream.addEventListener("error", () => warn(words.offline));
     stream.addEventListener("hello", () => { cut.hidden = true; pause = 1000; flush(); });
   }
 

@@ -2,9 +2,9 @@
 
 use maud::{Markup, html};
 
-use super::frame::{Line, field, notice};
 use super::bodies::{what_comes_off, what_stays};
 use super::changes::section as changes;
+use super::frame::{Line, field, notice};
 use super::job_head::{self, Step};
 use super::photo_card::card;
 use super::photos::senders;

@@ -69,7 +69,7 @@ pub(in crate::web) async fn send_on<B>(request: Request<B>) -> Result<Response<S
     let host = request.headers().get(HOST).and_then(|h| h.to_str().ok());
     let to = host.filter(|h| !h.is_empty() && h.bytes().all(|b| b.is_ascii_alphanumeric() || b".-:[]".contains(&b)));
     if let Some(Ok(to)) = to.map(|host| format!("https://{host}{path}").parse()) {
-        *answer.status_mut() = StatusCode::PERMANENT_REDIRECT;
+        *answer.status_mut() = StatusCode::TEMPORARY_REDIRECT;
         answer.headers_mut().insert(LOCATION, to);
     }
     Ok(answer)

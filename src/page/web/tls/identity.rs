@@ -49,7 +49,9 @@ impl Identity {
 impl Identity {
     /// Whether a browser that was sent to this name or address takes the certificate for it.
     pub(super) fn names(&self, name: &str) -> bool {
-        let (Ok(name), Some(end)) = (ServerName::try_from(name.to_owned()), self.key.cert.first()) else { return false };
+        let (Ok(name), Some(end)) = (ServerName::try_from(name.to_owned()), self.key.cert.first()) else {
+            return false;
+        };
         ParsedCertificate::try_from(end).is_ok_and(|end| verify_server_name(&end, &name).is_ok())
     }
 

@@ -78,7 +78,8 @@ fn made(names: &[String], now: SystemTime) -> Result<String, Error> {
 
 /// RFC 7468.
 fn pem(label: &str, der: &[u8]) -> String {
-    let lines: Vec<String> = STANDARD.encode(der).as_bytes().chunks(64).map(|l| String::from_utf8_lossy(l).into()).collect();
+    let lines: Vec<String> =
+        STANDARD.encode(der).as_bytes().chunks(64).map(|l| String::from_utf8_lossy(l).into()).collect();
     format!("-----BEGIN {label}-----\n{}\n-----END {label}-----\n", lines.join("\n"))
 }
 

@@ -30,7 +30,7 @@ fn a_live_picture_is_answered_with_the_kits_markers_where_the_renderer_drew_them
         }
     }
     assert_eq!(seen["ties"], true);
-    assert!(seen["seen"].as_array().unwrap().iter().any(|s| s == "target"), "{seen}");
+    assert!(seen["seen"].as_array().unwrap().iter().any(|s| s == "stand"), "{seen}");
     // Nothing of it is kept, and nothing is noted.
     let photos = jobs.path().join(&name).join("photos").read_dir().unwrap().count();
     let noted = std::fs::read_to_string(jobs.path().join(&name).join("changes.jsonl")).unwrap();

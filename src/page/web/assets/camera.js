@@ -45,6 +45,7 @@
   }
   function shut() {
     round += 1;
+    delete viewer.dataset.ties;
     removeEventListener("deviceorientation", held);
     for (const track of stream?.getTracks() ?? []) track.stop();
     stream = null;

@@ -21,7 +21,7 @@ pub(in crate::web) fn page(words: &Words, app: &App, who: &Who) -> Markup {
                 li.device {
                     h2 { (device.name) @if who.id.as_deref() == Some(device.id()) { " (" (words.this_device) ")" } }
                     p.hint {
-                        @if let Some(since) = &device.since { (fill(words.connected_since, &[&since.replace('T', " ")])) ". " }
+                        @if let Some(since) = &device.since { (fill(words.connected_since, &[&since.replace('T', " ")])) " · " }
                         @if let Some(seen) = seen { (fill(words.last_here, &[&moment(*seen, app.offset)])) }
                     }
                     form.inline method="post" action="/devices" {
@@ -45,10 +45,10 @@ pub(super) fn certificate(words: &Words, app: &App) -> Markup {
             h2 #certificate { (words.certificate) }
             p { (words.certificate_why) }
             p.hint { (words.certificate_of_page) }
-            p.path { (print) }
+            p.print { (print) }
             @if let Some((_, root)) = keeper.root() {
                 p.hint { (words.certificate_of_root) }
-                p.path { (root) }
+                p.print { (root) }
                 p { (words.root_why) }
                 p { a.button href="/root.crt" download { (words.take_root) } }
             }

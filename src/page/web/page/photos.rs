@@ -54,10 +54,10 @@ pub(super) fn senders(words: &Words, view: &View, phase: &str) -> Markup {
                 }
             }
             div.deeds.scripted hidden {
-                // Where the browser has a camera for pages, its script shows this one.
-                button.camera type="button" data-camera="" hidden { (words.live_photo) }
                 label.button.go.camera for={ "take-" (phase) } { (words.take_photo) }
                 input.gone #{ "take-" (phase) } type="file" accept="image/*" capture="environment" data-photos="";
+                // Where the browser has a camera for pages, its script shows this one.
+                button.camera type="button" data-camera="" hidden { (words.live_photo) }
                 label.button for={ "choose-" (phase) } { (words.choose_photos) span.drop { " " (words.drop_here) } }
                 input.gone #{ "choose-" (phase) } type="file" accept="image/*,.heic" multiple data-photos="";
             }

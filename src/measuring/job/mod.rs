@@ -8,6 +8,7 @@ mod compare;
 mod convert;
 mod doubles;
 mod doubts;
+mod glance;
 mod look;
 mod opened;
 mod outline;
@@ -23,6 +24,7 @@ mod verify;
 
 pub use bay::{BayWanted, check_bay};
 pub use compare::compare;
+pub use glance::{Glance, glance, glance_at};
 pub use photo_markers::{FoundMarker, PhotoMarkers, photo_markers};
 pub use photo_memory::PhotoMemory;
 pub use plan::{PlanOptions, Reach, Wanted, plan};

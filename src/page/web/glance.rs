@@ -10,7 +10,6 @@ use axum::body::Bytes;
 use axum::extract::{Path, State};
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
-use serde::Serialize;
 
 use super::answer::json_trouble;
 use super::devices::Who;
@@ -18,33 +17,12 @@ use super::plans::named;
 use super::routes::{Shared, job};
 use super::trouble::{Trouble, blocking};
 use super::{edit, limits};
-use crate::marker::{Dictionary, Rig, Role};
+use crate::job::{Glance, glance_at};
+use crate::marker::Rig;
 use crate::photo::{self, Kind};
 
 /// When each device last sent one.
 pub(super) type Pace = Mutex<HashMap<Option<Arc<str>>, Instant>>;
-
-/// What a live picture shows.
-#[derive(Serialize)]
-struct Glance {
-    /// Of the picture as it was sent.
-    width: usize,
-    height: usize,
-    /// Markers of the job's kit.
-    markers: Vec<Glimpsed>,
-    /// Names of the kit's carriers that are seen, and of those that are not.
-    seen: Vec<String>,
-    missing: Vec<String>,
-    /// Whether the stand is seen with something that does not move with it.
-    ties: bool,
-}
-
-#[derive(Serialize)]
-struct Glimpsed {
-    id: u32,
-    /// Four corners, pixels of the picture.
-    corners_px: [[f64; 2]; 4],
-}
 
 /// Looks at one live picture.
 pub(super) async fn look(State(app): Shared, who: Who, Path(name): Path<String>, body: Bytes) -> Response {
@@ -62,7 +40,13 @@ pub(super) async fn look(State(app): Shared, who: Who, Path(name): Path<String>,
         app.desk.glance(move || glance(&body, &rig)).await
     };
     match looked.await {
-        Ok(glance) => Json(glance).into_response(),
+        Ok(g) => {
+            let [width, height] = g.size_px;
+            Json(serde_json::json!({
+                "width": width, "height": height, "markers": g.markers, "seen": g.seen, "missing": g.missing, "ties": g.ties
+            }))
+            .into_response()
+        }
         Err(trouble) => json_trouble(&trouble),
     }
 }
@@ -96,39 +80,15 @@ fn size(jpeg: &[u8]) -> Option<(u16, u16)> {
 }
 
 fn glance(bytes: &[u8], rig: &Rig) -> Result<Glance, Trouble> {
-    let refused = |e: photo::Error| Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "no-picture", e.to_string());
-    let no_picture = |words: &str| Err(Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "no-picture", words));
-    if photo::recognise(bytes, "the picture").map_err(refused)? != Kind::Jpeg {
-        return no_picture("live pictures are JPEG");
+    let refused = |words: String| Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "no-picture", words);
+    if photo::recognise(bytes, "the picture").map_err(|e| refused(e.to_string()))? != Kind::Jpeg {
+        return Err(refused("live pictures are JPEG".into()));
     }
     match size(bytes) {
         Some((width, height)) if u64::from(width) * u64::from(height) <= limits::GLANCE_PIXELS => {}
-        _ => return no_picture("live pictures are small: send fewer pixels"),
+        _ => return Err(refused("live pictures are small: send fewer pixels".into())),
     }
-    let seen = photo::decode(bytes, "the picture").map_err(refused)?;
-    let found = crate::detect::find_markers(&seen.luma, Dictionary::tag36h11());
-    let of_kit = |id: u32| rig.carriers.iter().any(|c| c.markers.iter().any(|m| m.id == id));
-    let markers: Vec<Glimpsed> = found
-        .markers
-        .iter()
-        .filter(|m| of_kit(m.id))
-        .map(|m| Glimpsed { id: m.id, corners_px: m.corners_px.map(|c| [c.x, c.y]) })
-        .collect();
-    let (shown, hidden): (Vec<_>, Vec<_>) = rig
-        .carriers
-        .iter()
-        .filter(|c| c.role != Role::Card)
-        .partition(|c| c.markers.iter().any(|m| markers.iter().any(|g| g.id == m.id)));
-    let names = |some: &[&crate::marker::Carrier]| some.iter().map(|c| c.name.clone()).collect();
-    let stand = shown.iter().any(|c| c.role == Role::Target);
-    Ok(Glance {
-        width: seen.luma.width(),
-        height: seen.luma.height(),
-        ties: stand && shown.iter().any(|c| c.role != Role::Target),
-        seen: names(&shown),
-        missing: names(&hidden),
-        markers,
-    })
+    glance_at(bytes, rig).map_err(|e| refused(e.to_string()))
 }
 
 #[cfg(test)]

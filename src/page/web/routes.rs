@@ -472,8 +472,11 @@ async fn language(State(app): Shared, Path(code): Path<String>, headers: HeaderM
     let back = back.filter(|b| b.starts_with('/') && !b.starts_with("//")).unwrap_or_else(|| "/".into());
     let mut answer = see(&back);
     if let Some(words) = by_name(&code) {
-        let cookie =
-            format!("{LANGUAGE_COOKIE}={}; Path=/; Max-Age=31536000; SameSite=Strict{}", words.language, secure(&app));
+        let cookie = format!(
+            "{LANGUAGE_COOKIE}={}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict{}",
+            words.language,
+            secure(&app)
+        );
         if let Ok(value) = HeaderValue::from_str(&cookie) {
             answer.headers_mut().insert(SET_COOKIE, value);
         }

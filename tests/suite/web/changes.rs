@@ -42,7 +42,11 @@ fn every_change_is_noted_with_its_device_and_sealed_with_the_job() {
     ];
     assert_eq!(told, wanted);
     let prepared = serde_json::to_string(&lines[3]).unwrap();
-    assert!(prepared.contains("description = \\\"invented\\\"") && prepared.contains("description = \\\"invented, blue\\\""), "{prepared}");
+    assert!(
+        prepared.contains("description = \\\"invented\\\"")
+            && prepared.contains("description = \\\"invented, blue\\\""),
+        "{prepared}"
+    );
     let sealed = jobs.path().join("sealed").join(&name);
     assert_eq!(std::fs::read_to_string(sealed.join("data/job/changes.jsonl")).unwrap(), list);
     // The sealed folder is whole with it: 3, since nobody signed.

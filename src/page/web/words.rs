@@ -307,6 +307,7 @@ catalogue! {
     pair_name: "A name for this device", "Ein Name für dieses Gerät";
     pair_name_why: "Optional; stands in each job's list of changes, such as: left bay's phone.", "Freiwillig; steht in der Liste der Änderungen jedes Auftrags, etwa: Telefon linker Platz.";
     open_network: "This page is not encrypted: everybody in this network can read along, photos, jobs and this device's key. Taking photos in the page and starting without network need encryption too. Whoever runs the server turns it on.", "Diese Seite ist nicht verschlüsselt: jeder in diesem Netz kann mitlesen, Fotos, Aufträge und den Schlüssel dieses Geräts. Auch Fotos in der Seite und der Start ohne Netz brauchen Verschlüsselung. Wer den Server betreibt, schaltet sie ein.";
+    open_network_here: "Not encrypted: this network can read along.", "Nicht verschlüsselt: dieses Netz kann mitlesen.";
     devices: "Connected devices", "Verbundene Geräte";
     devices_why: "Whoever is shown out is refused at once and needs a new code. What a device changed stays in each job's list of changes.", "Wer hinausgewiesen wird, wird sofort abgewiesen und braucht einen neuen Code. Was ein Gerät geändert hat, bleibt in der Liste der Änderungen jedes Auftrags.";
     no_devices: "No device is connected.", "Kein Gerät ist verbunden.";

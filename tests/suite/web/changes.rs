@@ -28,7 +28,7 @@ fn every_change_is_noted_with_its_device_and_sealed_with_the_job() {
     server.form(&format!("/jobs/{name}/prepare"), &[("description", "invented, blue")]);
     server.verdict(&name);
     let page = server.get(&format!("/jobs/{name}/finish")).text();
-    assert!(page.contains("left &lt;bay&gt;") && page.contains("not encrypted"), "{page}");
+    assert!(page.contains("left &lt;bay&gt;") && page.contains("Not encrypted"), "{page}");
     assert_eq!(server.form(&format!("/jobs/{name}/close"), &[]).status, 303);
     let list = std::fs::read_to_string(jobs.path().join(&name).join("changes.jsonl")).unwrap();
     let lines: Vec<serde_json::Value> = list.lines().map(|l| serde_json::from_str(l).unwrap()).collect();
@@ -53,6 +53,13 @@ fn every_change_is_noted_with_its_device_and_sealed_with_the_job() {
     let check =
         std::process::Command::new(env!("CARGO_BIN_EXE_baywitness")).arg("check").arg(&sealed).output().unwrap();
     assert_eq!(check.status.code(), Some(3), "{}", String::from_utf8_lossy(&check.stdout));
+    // A copy for others' eyes has no names of devices.
+    let copy = jobs.path().join("copy");
+    let mut redact = std::process::Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let made = redact.arg("redact").arg(&sealed).arg("--out").arg(&copy).output().unwrap();
+    assert!(made.status.success(), "{}", String::from_utf8_lossy(&made.stderr));
+    assert!(!copy.join("data/job/changes.jsonl").exists());
+    assert!(std::fs::read_to_string(copy.join("data/redaction.json")).unwrap().contains("data/job/changes.jsonl"));
 }
 
 #[test]

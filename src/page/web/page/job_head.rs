@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use super::frame::{notice, open_network, page as frame};
+use super::frame::{notice, page as frame};
 use crate::folder::vin;
 use crate::web::answer::job_path;
 use crate::web::view::View;
@@ -26,7 +26,7 @@ pub(super) fn page(words: &Words, view: &View, step: Step, body: &Markup) -> Mar
     let name = steps.iter().find(|(s, ..)| *s == step).map_or("", |(_, _, name)| name);
     let vehicle = view.job.vehicle.description.as_deref().unwrap_or(&view.job.job);
     let whole = html! {
-        (open_network(words, view.open_network))
+        @if view.open_network { (notice("warn", words.open_network_here)) }
         div.jobhead {
             h1 { (vehicle) }
             p {

@@ -82,18 +82,19 @@ impl Keeper {
     /// What whoever runs the page should know of the certificate.
     pub(in crate::web) fn doubts(&self, name: &str) -> Vec<String> {
         let now = self.now();
-        let remedy = if self.own {
-            format!("to have a new one made, which phones must be told to trust anew, remove {}", self.key.display())
-        } else {
-            "renew it".to_owned()
+        let anew =
+            format!("to have a new one made, which phones must be told to trust anew, remove {}", self.key.display());
+        let (named, renewed) = match self.own {
+            true => (anew.as_str(), anew.as_str()),
+            false => ("say with --name what it is made for, or have one made for this", "renew it"),
         };
         let mut doubts = Vec::new();
         if !now.names(name) {
-            doubts.push(format!("the certificate is not made for \"{name}\", and browsers will say so: {remedy}"));
+            doubts.push(format!("the certificate is not made for \"{name}\", and browsers will say so: {named}"));
         }
         match now.days_left(SystemTime::now()) {
-            None => doubts.push(format!("the certificate's time is over, and browsers will say so: {remedy}")),
-            Some(days) if days < SOON_DAYS => doubts.push(format!("the certificate ends in {days} days: {remedy}")),
+            None => doubts.push(format!("the certificate's time is over, and browsers will say so: {renewed}")),
+            Some(days) if days < SOON_DAYS => doubts.push(format!("the certificate ends in {days} days: {renewed}")),
             Some(_) => {}
         }
         doubts

@@ -132,11 +132,13 @@ async function finish(page, looker) {
   const report = join(work, "scan-report.txt");
   writeFileSync(report, "invented scan report <script>alert(1)</script>\n");
   await scripted(page);
-  await page.setInputFiles("#file-scan-after", report);
-  await page.waitForSelector(".files .path");
+  // The page draws itself anew while a chooser is open: what is chosen then is not lost.
+  const chooser = await page.$("#file-scan-after");
   await choose(page, [staged("right", "c.jpg")], "after");
   await page.waitForSelector("#live .photo .judged:not(.wait)", { timeout: 60000 });
   await kept(page);
+  await chooser.setInputFiles(report);
+  await page.waitForSelector(".files .path");
   await page.waitForSelector("#live:not([data-working]) .notice.good", { timeout: 60000 });
   await looker.look("finish");
   await page.click("form[action$='/close'] button");

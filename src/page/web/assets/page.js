@@ -282,6 +282,11 @@
       const known = pictures.get(img.getAttribute("src"));
       if (known) { known.alt = img.alt; known.width = img.width; known.height = img.height; img.replaceWith(known); }
     }
+    // A chooser of files may be open meanwhile: what it brings goes to the input that opened it.
+    for (const input of fresh.querySelectorAll("input[type=file]")) {
+      const known = document.getElementById(input.id);
+      if (known && old.contains(known)) input.replaceWith(known);
+    }
     for (const part of fresh.querySelectorAll(".scripted")) part.hidden = false;
     const openDetails = old.querySelector("details")?.open;
     if (openDetails && fresh.querySelector("details")) fresh.querySelector("details").open = true;

@@ -1,8 +1,8 @@
 //! The technician's page: a door beside the command line. It shows and edits
 //! ordinary job folders; what is measured comes from the `job` room.
 //!
-//! From the outside in: `server` accepts connections, `guard` and `pairing` say
-//! who may ask, `routes` says what can be asked, `page` and `draw` answer,
+//! From the outside in: `server` accepts connections, `places` counts them, `tls`
+//! encrypts, `guard`, `pairing` and `devices` say who may ask, `changes` notes it, `routes` says what can be asked, `page` and `draw` answer,
 //! `intake` keeps what is sent, `edit` changes job files, `desk` measures,
 //! `shelf` knows the folders, `words` has every string in every language.
 

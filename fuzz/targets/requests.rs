@@ -27,6 +27,9 @@ static PAGE: OnceLock<Page> = OnceLock::new();
 fn page() -> Page {
     let jobs = tempfile::tempdir_in("/dev/shm").expect("a folder in memory").keep();
     let server = Server::bind(Options {
+        tls: None,
+        names: Vec::new(),
+        note: |_| (),
         listen: "127.0.0.1:0".parse().expect("an address"),
         jobs,
         models: Models::embedded(),

@@ -6,11 +6,11 @@ use std::path::{Path, PathBuf};
 use time::UtcOffset;
 
 use super::UNREADABLE;
-use super::output::{colour, complain, say};
+use super::output::{colour, complain, note, say};
 use super::seal::ask;
 use crate::evidence::Key;
 use crate::folder::Models;
-use crate::web::{Options, Server, qr_text};
+use crate::web::{Options, Server, Tls, qr_text};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -24,6 +24,18 @@ pub(super) struct Arguments {
     /// Sign closed jobs with this key of ssh-keygen (ed25519); a .pub file names one that the agent holds
     #[arg(long, value_name = "FILE")]
     key: Option<PathBuf>,
+    /// Encrypt with this certificate (PEM, those that vouch for it behind it); taken up anew when it changes
+    #[arg(long, value_name = "FILE", requires = "tls_key")]
+    tls_cert: Option<PathBuf>,
+    /// The certificate's private key (PEM)
+    #[arg(long, value_name = "FILE", requires = "tls_cert")]
+    tls_key: Option<PathBuf>,
+    /// Encrypt with a certificate of the page's own, made once and kept with the jobs
+    #[arg(long, conflicts_with = "tls_cert")]
+    tls_own: bool,
+    /// What phones type for this machine, such as bay.example; the own certificate bears it; may be repeated
+    #[arg(long = "name", value_name = "NAME")]
+    names: Vec<String>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
@@ -55,20 +67,52 @@ fn ready(arguments: Arguments) -> Result<Options, String> {
         jobs: arguments.jobs,
         models,
         key: arguments.key.as_deref().map(open).transpose()?,
+        tls: tls(arguments.tls_cert.zip(arguments.tls_key), arguments.tls_own),
+        names: arguments.names,
+        note,
         offset: UtcOffset::current_local_offset().unwrap_or(UtcOffset::UTC),
     })
+}
+
+fn tls(files: Option<(PathBuf, PathBuf)>, own: bool) -> Option<Tls> {
+    match files {
+        Some((certificate, key)) => Some(Tls::Files { certificate, key }),
+        None => own.then_some(Tls::Own),
+    }
 }
 
 fn greeting(server: &Server) -> String {
     let link = server.link();
     let Some(code) = server.pairing_code() else {
-        return format!("The page is at {link} for this machine alone. Ctrl-C ends it.\n");
+        return format!("The page is at {link} for this machine alone. Ctrl-C ends it.\n{}", encryption(server));
     };
-    let square = if colour(None) { qr_text(&link).unwrap_or_default() } else { String::new() };
+    let square = if colour(None) { qr_text(&server.square()).unwrap_or_default() } else { String::new() };
+    let network = if server.is_open() {
+        "The network can read along: every photo, every job and each device's key to them. Encrypt with --tls-own or \
+         --tls-cert, or use the shop's own network only, which must be encrypted."
+    } else {
+        "The connection is encrypted."
+    };
     format!(
-        "{square}The page is at {link}\nCode for devices: {}-{}. Whoever has it may see and change every job: use the \
-         shop's own network, which must be encrypted. Ctrl-C ends it.\n",
+        "{square}The page is at {link}\nCode for devices: {}-{}. Whoever has it may see and change every job. {network} \
+         Ctrl-C ends it.\n{}",
         &code[..code.len() / 2],
-        &code[code.len() / 2..]
+        &code[code.len() / 2..],
+        encryption(server)
     )
+}
+
+/// What to compare with what a phone shows, and what is doubtful.
+fn encryption(server: &Server) -> String {
+    let mut lines = String::new();
+    if let Some(print) = server.fingerprint() {
+        lines.push_str(&format!("Certificate, SHA-256: {print}\n"));
+    }
+    if let Some(print) = server.root_fingerprint() {
+        lines.push_str(&format!("Root to be trusted on phones, SHA-256: {print}\n"));
+    }
+    for doubt in server.doubts() {
+        lines.push_str(&format!("Note: {doubt}\n"));
+    }
+    lines
 }

@@ -20,28 +20,29 @@ export async function openBrowser(profile) {
     executablePath: process.env.BAYWITNESS_CHROMIUM ?? "/usr/bin/chromium",
     headless: true,
     args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-      "--disable-component-update", "--disable-sync"],
+      "--disable-component-update", "--disable-sync", ...(profile.args ?? [])],
     ...profile.options,
   });
 }
 
 /// The program, serving a folder of jobs.
 export class Server {
-  static async start(program, jobs, listen = "127.0.0.1:0") {
+  static async start(program, jobs, listen = "127.0.0.1:0", more = []) {
     const server = new Server();
-    server.child = spawn(program, ["serve", "--jobs", jobs, "--listen", listen], { stdio: ["ignore", "pipe", "inherit"] });
+    server.child = spawn(program, ["serve", "--jobs", jobs, "--listen", listen, ...more], { stdio: ["ignore", "pipe", "inherit"] });
     server.link = await new Promise((done, failed) => {
       let said = "";
       server.child.stdout.on("data", (text) => {
         said += text;
-        const found = said.match(/http:\/\/[0-9.:]+\//);
-        if (found) done(found[0]);
+        const found = said.match(/https?:\/\/[0-9.:]+\//);
+        server.said = said;
+        if (found && said.endsWith("\n")) done(found[0]);
       });
       server.child.on("exit", (code) => failed(new Error(`serve ended with ${code}: ${said}`)));
     });
     return server;
   }
-  get address() { return this.link.slice("http://".length, -1); }
+  get address() { return this.link.replace(/^https?:\/\//, "").slice(0, -1); }
   async stop(signal) {
     const gone = new Promise((done) => this.child.once("exit", done));
     this.child.kill(signal);
@@ -76,6 +77,15 @@ export class Looker {
     }, TARGET);
     for (const s of small) this.wrong.push(`${what}: smaller than ${TARGET} px: ${s}`);
   }
+}
+
+/// What sends files is shown once the script is there.
+export const scripted = (page) => page.waitForFunction(() => document.querySelector(".scripted") && !document.querySelector(".scripted[hidden]"));
+
+export const kept = (page) => page.waitForFunction(() => document.getElementById("queue").hidden, null, { timeout: 120000 });
+
+export async function verdict(page, wanted) {
+  await page.waitForSelector(`#live:not([data-working]) [data-verdict=${wanted}]`, { timeout: 120000 });
 }
 
 /// Runs the program; its exit code and what it says.

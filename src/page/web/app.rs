@@ -9,13 +9,16 @@ use time::{OffsetDateTime, UtcOffset};
 use tokio::sync::Semaphore;
 
 use super::desk::Desk;
+use super::glance::Pace;
 use super::library::Library;
 use super::limits;
 use super::own_sheets;
-use super::pairing::Pairing;
+use super::pairing::{Pairing, reachable};
 use super::plans::Plans;
 use super::preview::Previews;
+use super::server::Error;
 use super::shelf::Shelf;
+use super::tls::{Keeper, Tls};
 use crate::evidence::Key;
 use crate::folder::Models;
 use crate::job;
@@ -31,6 +34,12 @@ pub struct Options {
     pub models: Models,
     /// Signs closed jobs.
     pub key: Option<Key>,
+    /// Encryption; without it the page speaks plain HTTP.
+    pub tls: Option<Tls>,
+    /// Names that phones type for this machine; the first stands in the square.
+    pub names: Vec<String>,
+    /// Tells whoever runs the page what they should know.
+    pub note: fn(&str),
     /// The bay's clock against UTC, asked before there are threads.
     pub offset: UtcOffset,
 }
@@ -46,17 +55,30 @@ pub(super) struct App {
     pub(super) plans: Plans,
     pub(super) previews: Previews,
     pub(super) pairing: Pairing,
+    /// The certificate, where the page is encrypted.
+    pub(super) certificate: Option<Arc<Keeper>>,
+    /// What phones type instead of the address.
+    pub(super) name: Option<String>,
+    /// Whether everybody in the network can read along.
+    pub(super) open: bool,
     pub(super) uploads: Arc<Semaphore>,
+    /// Live pictures that are looked at.
+    pub(super) glances: Arc<Semaphore>,
+    pub(super) pace: Pace,
     /// Open streams of events.
     pub(super) streams: AtomicUsize,
 }
 
 impl App {
     /// Nobody needs to pair with a page that only this machine can open.
-    pub(super) fn new(options: Options, address: SocketAddr) -> std::io::Result<Arc<App>> {
-        std::fs::create_dir_all(&options.jobs)?;
-        let jobs = std::fs::canonicalize(&options.jobs)?;
-        let pairing = Pairing::new(address, &jobs)?;
+    pub(super) fn new(options: Options, address: SocketAddr) -> Result<Arc<App>, Error> {
+        let unusable = |source| Error::Jobs { jobs: options.jobs.clone(), source };
+        std::fs::create_dir_all(&options.jobs).map_err(unusable)?;
+        let jobs = std::fs::canonicalize(&options.jobs).map_err(unusable)?;
+        let pairing = Pairing::new(address, &jobs).map_err(unusable)?;
+        let names = Keeper::names(&options.names, reachable(address).ip())?;
+        let keeper = |tls: &Tls| Keeper::open(tls, &jobs, &names, options.note);
+        let certificate = options.tls.as_ref().map(keeper).transpose()?.map(Arc::new);
         // Sheets that the shop types lie beside its jobs.
         let job_options = job::Options { models: options.models.after(own_sheets::folder(&jobs)) };
         let shelf = Arc::new(Shelf::new(jobs));
@@ -69,6 +91,11 @@ impl App {
             plans: Plans::default(),
             previews: Previews::default(),
             pairing,
+            open: certificate.is_none() && !address.ip().is_loopback(),
+            certificate,
+            name: options.names.into_iter().next(),
+            glances: Arc::new(Semaphore::new(limits::GLANCES)),
+            pace: Pace::default(),
             uploads: Arc::new(Semaphore::new(limits::UPLOADS)),
             streams: AtomicUsize::new(0),
             options: job_options,

@@ -4,6 +4,7 @@
 use std::path::{Component, Path, PathBuf};
 
 use super::app::App;
+use super::changes::Act;
 use super::desk::{Outcome, Standing};
 use super::shelf::Shelf;
 use super::trouble::Trouble;
@@ -12,8 +13,8 @@ use super::{closing, edit, intake, opening};
 use crate::folder::{JobFile, JobFolder, Origin, Phase};
 
 /// Seals a job and makes the job of the next attempt; its folder's name.
-pub(super) fn next(app: &App, name: &str, folder: &Path) -> Result<String, Trouble> {
-    closing::seal(app, name, folder)?;
+pub(super) fn next(app: &App, name: &str, folder: &Path, act: &Act) -> Result<String, Trouble> {
+    closing::seal(app, name, folder, act)?;
     let last = edit::read(folder)?;
     let series = last.series.clone().unwrap_or_else(|| last.job.clone());
     if let Some(waiting) = waiting(app, &series, &last) {
@@ -40,6 +41,7 @@ pub(super) fn next(app: &App, name: &str, folder: &Path) -> Result<String, Troub
     let to = app.shelf.root().join(&next);
     copy_own_inputs(app, folder, &to)?;
     opening::fill(&to, &job)?;
+    act.note(&to)?;
     app.shelf.refresh(true);
     Ok(next)
 }

@@ -139,6 +139,15 @@ impl Desk {
         .await
     }
 
+    /// Looks at a live picture, with a place among what is measured.
+    pub(super) async fn glance<T: Send + 'static>(
+        &self,
+        look: impl FnOnce() -> Result<T, Trouble> + Send + 'static,
+    ) -> Result<T, Trouble> {
+        let _place = self.places.acquire().await.map_err(|_| Trouble::not_found("this picture"))?;
+        blocking(look).await
+    }
+
     async fn work(self: Arc<Self>, bench: Arc<Bench>) {
         loop {
             let Ok(place) = Arc::clone(&self.places).acquire_owned().await else { return };

@@ -34,9 +34,13 @@ impl Happened {
 }
 
 /// The stream of a job's events. It begins with a greeting, so that a page that
-/// was cut off looks again at once.
-pub(super) fn stream_of(receiver: Receiver<Happened>, place: Arc<StreamPlace>) -> Response {
-    let events = stream::unfold((receiver, place, true), |(mut receiver, place, first)| async move {
+/// was cut off looks again at once, and ends once who listens is no longer `welcome`.
+pub(super) fn stream_of(
+    receiver: Receiver<Happened>,
+    place: Arc<StreamPlace>,
+    welcome: impl Fn() -> bool + Send + 'static,
+) -> Response {
+    let events = stream::unfold((receiver, place, welcome, true), |(mut receiver, place, welcome, first)| async move {
         let name = if first {
             "hello"
         } else {
@@ -47,8 +51,11 @@ pub(super) fn stream_of(receiver: Receiver<Happened>, place: Arc<StreamPlace>) -
                 Err(RecvError::Closed) => return None,
             }
         };
+        if !welcome() {
+            return None;
+        }
         let event = Event::default().event(name).data("1");
-        Some((Ok::<Event, Infallible>(event), (receiver, place, false)))
+        Some((Ok::<Event, Infallible>(event), (receiver, place, welcome, false)))
     });
     let alive = KeepAlive::new().interval(Duration::from_secs(15));
     Sse::new(events).keep_alive(alive).into_response()

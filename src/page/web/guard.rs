@@ -24,6 +24,9 @@ const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; i
 pub(super) const REPORT_POLICY: &str = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; \
                                         form-action 'none'; frame-ancestors 'none'; sandbox";
 
+/// What a device may have before it is connected: nothing of a job.
+const OPEN: [&str; 7] = ["/pair", "/page.css", "/page.js", "/camera.js", "/worker.js", "/icon.svg", "/root.crt"];
+
 /// Where the server listens.
 #[derive(Clone)]
 pub(super) struct Guarded {
@@ -56,23 +59,26 @@ pub(super) async fn guard(State(guarded): State<Guarded>, request: Request, next
 
 fn admitted(guarded: &Guarded, request: Request) -> Result<Request, Box<Response>> {
     let path = request.uri().path().to_owned();
-    if guarded.address.ip().is_loopback() && !names_this_machine(request.headers(), guarded.address) {
+    let encrypted = guarded.app.certificate.is_some();
+    if guarded.address.ip().is_loopback() && !names_this_machine(request.headers(), guarded.address, encrypted) {
         // Another site's name that was made to lead here must not read the page.
         let words = "this page answers only under this machine's own names, such as localhost";
         return Err(refused(&Trouble::new(StatusCode::MISDIRECTED_REQUEST, "host", words)));
     }
-    if !matches!(*request.method(), Method::GET | Method::HEAD) && !same_origin(request.headers()) {
+    if !matches!(*request.method(), Method::GET | Method::HEAD) && !same_origin(request.headers(), encrypted) {
         let words = "this was sent by another site's page, or by a program that does not say where it comes from";
         return Err(refused(&Trouble::new(StatusCode::FORBIDDEN, "origin", words)));
     }
-    let open = ["/pair", "/page.css", "/page.js", "/icon.svg"].contains(&path.as_str())
-        || path.starts_with("/pair/")
-        || path.starts_with("/language/");
-    let (parts, body) = request.into_parts();
-    let known = open || guarded.app.pairing.knows(cookie(&parts, TOKEN_COOKIE));
+    let open = OPEN.contains(&path.as_str()) || path.starts_with("/pair/") || path.starts_with("/language/");
+    let (mut parts, body) = request.into_parts();
+    let known = guarded.app.pairing.who(cookie(&parts, TOKEN_COOKIE));
     let (method, wants_page) = (parts.method.clone(), wants_page(&parts.headers));
+    let admitted = open || known.is_some();
+    if let Some(who) = known {
+        parts.extensions.insert(who);
+    }
     let request = Request::from_parts(parts, body);
-    match known {
+    match admitted {
         true => Ok(request),
         false if method == Method::GET && wants_page => Err(Box::new(Redirect::to("/pair").into_response())),
         false => Err(refused(&Trouble::new(
@@ -96,11 +102,11 @@ fn host(headers: &HeaderMap) -> Option<&str> {
 }
 
 /// Whether the request was made to one of this machine's own names.
-fn names_this_machine(headers: &HeaderMap, address: SocketAddr) -> bool {
+fn names_this_machine(headers: &HeaderMap, address: SocketAddr, encrypted: bool) -> bool {
     let Some(host) = host(headers) else { return false };
     let (name, port) = match host.rsplit_once(':') {
         Some((name, port)) if !port.ends_with(']') => (name, port.parse().ok()),
-        _ => (host, Some(80)),
+        _ => (host, Some(if encrypted { 443 } else { 80 })),
     };
     let name = name.trim_start_matches('[').trim_end_matches(']');
     let local = name.eq_ignore_ascii_case("localhost") || name.parse::<IpAddr>().is_ok_and(|ip| ip.is_loopback());
@@ -109,13 +115,13 @@ fn names_this_machine(headers: &HeaderMap, address: SocketAddr) -> bool {
 
 /// Whether the page itself sent the request. Browsers say so in one of two
 /// ways; the newer one only where the page counts as safe.
-fn same_origin(headers: &HeaderMap) -> bool {
+fn same_origin(headers: &HeaderMap, encrypted: bool) -> bool {
     let text = |name: &str| headers.get(name).and_then(|v| v.to_str().ok());
     if let Some(site) = text("sec-fetch-site") {
         return site == "same-origin";
     }
     let (Some(origin), Some(host)) = (text("origin"), host(headers)) else { return false };
-    origin.strip_prefix("http://").or_else(|| origin.strip_prefix("https://")).is_some_and(|o| o == host)
+    origin.strip_prefix(if encrypted { "https://" } else { "http://" }).is_some_and(|o| o == host)
 }
 
 #[cfg(test)]
@@ -131,18 +137,18 @@ mod tests {
     fn only_this_machines_names() {
         let at = "127.0.0.1:8080".parse().unwrap();
         for good in ["127.0.0.1:8080", "localhost:8080", "[::1]:8080", "LOCALHOST:8080"] {
-            assert!(names_this_machine(&headers(&[("host", good)]), at), "{good}");
+            assert!(names_this_machine(&headers(&[("host", good)]), at, false), "{good}");
         }
         for bad in ["evil.example:8080", "localhost", "localhost:80", "127.0.0.1.evil.example:8080", ""] {
-            assert!(!names_this_machine(&headers(&[("host", bad)]), at), "{bad}");
+            assert!(!names_this_machine(&headers(&[("host", bad)]), at, false), "{bad}");
         }
     }
 
     #[test]
     fn only_the_pages_own_requests_change_anything() {
         let host = ("host", "10.0.0.2:8080");
-        assert!(same_origin(&headers(&[host, ("origin", "http://10.0.0.2:8080")])));
-        assert!(same_origin(&headers(&[host, ("sec-fetch-site", "same-origin"), ("origin", "null")])));
+        assert!(same_origin(&headers(&[host, ("origin", "http://10.0.0.2:8080")]), false));
+        assert!(same_origin(&headers(&[host, ("sec-fetch-site", "same-origin"), ("origin", "null")]), false));
         for bad in [
             vec![host],
             vec![host, ("origin", "null")],
@@ -151,7 +157,7 @@ mod tests {
             vec![host, ("sec-fetch-site", "cross-site"), ("origin", "http://10.0.0.2:8080")],
             vec![host, ("sec-fetch-site", "none")],
         ] {
-            assert!(!same_origin(&headers(&bad)), "{bad:?}");
+            assert!(!same_origin(&headers(&bad), false), "{bad:?}");
         }
     }
 }

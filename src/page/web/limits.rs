@@ -4,6 +4,8 @@ use std::time::Duration;
 
 /// Connections at a time; more wait.
 pub(super) const CONNECTIONS: usize = 512;
+/// Connections from one address at a time: who holds more does not keep others out.
+pub(super) const FROM_ONE: usize = 192;
 /// Streams of events at a time.
 pub(super) const EVENT_STREAMS: usize = 256;
 /// Bytes of a request's head.
@@ -46,3 +48,13 @@ pub(super) const WRONG_CODES: usize = 20;
 pub(super) const CARDS: usize = 25;
 /// Jobs on one page of the list.
 pub(super) const ROWS: usize = 40;
+/// Bytes of a live picture, which is looked at for markers and not kept.
+pub(super) const GLANCE_BYTES: usize = 1024 * 1024;
+/// Pixels of a live picture.
+pub(super) const GLANCE_PIXELS: u64 = 2_000_000;
+/// Live pictures that are looked at or wait for it at a time; phones send the next one after the answer.
+pub(super) const GLANCES: usize = 4;
+/// Live pictures of one device in a second.
+pub(super) const GLANCES_A_SECOND: f64 = 5.0;
+/// Lines of a job's list of changes that a page shows.
+pub(super) const CHANGES_SHOWN: usize = 30;

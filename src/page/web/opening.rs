@@ -4,6 +4,7 @@ use std::io::ErrorKind;
 use std::path::Path;
 
 use super::app::App;
+use super::changes::Act;
 use super::forms::Fields;
 use super::trouble::Trouble;
 use super::{edit, own_sheets};
@@ -13,7 +14,7 @@ use crate::folder::{JobFile, Vehicle, make_folder_durably, write_durably};
 const MOST_A_DAY: u32 = 10_000;
 
 /// Makes the job that a form describes; the folder's name.
-pub(super) fn open(app: &App, sheet: &str, fields: &Fields) -> Result<String, Trouble> {
+pub(super) fn open(app: &App, sheet: &str, fields: &Fields, act: &Act) -> Result<String, Trouble> {
     let shelved = app.library.now();
     let setup = shelved.sheet(sheet).ok_or_else(|| Trouble::not_found("this set-up sheet"))?;
     let kit = fields.get("kit").ok_or_else(|| Trouble::typed("choose the marker kit"))?;
@@ -68,6 +69,7 @@ pub(super) fn open(app: &App, sheet: &str, fields: &Fields) -> Result<String, Tr
             .map_err(|e| Trouble::disk("copy the set-up sheet", &e))?;
     }
     fill(&folder, &job)?;
+    act.note_since(&folder, &[])?;
     app.shelf.refresh(true);
     Ok(name)
 }

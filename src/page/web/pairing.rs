@@ -5,22 +5,19 @@ use std::collections::VecDeque;
 use std::fmt::Write as _;
 use std::io;
 use std::net::{IpAddr, SocketAddr, UdpSocket};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::sync::{Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
 use qrcodegen::{QrCode, QrCodeEcc};
 use sha2::{Digest, Sha256};
+use time::OffsetDateTime;
 
+use super::devices::{Devices, Who};
 use super::limits;
-use crate::folder::write_durably;
-use crate::input::hex;
 
 /// The cookie that bears a device's token.
 pub(super) const TOKEN_COOKIE: &str = "baywitness-device";
-/// Digests of the tokens, in the folder of jobs; the tokens themselves are only
-/// on the devices.
-const KEPT: &str = ".baywitness-devices";
 /// Letters and digits that can't be mistaken for one another.
 const LETTERS: &[u8; 32] = b"ABCDEFGHJKLMNPQRSTUVWXYZ23456789";
 const CODE_LETTERS: usize = 10;
@@ -29,8 +26,8 @@ const CODE_LETTERS: usize = 10;
 pub(super) struct Pairing {
     /// None: only this machine can reach the page.
     code: Option<String>,
-    kept: PathBuf,
-    devices: Mutex<Vec<String>>,
+    /// Those that have a token.
+    pub(super) devices: Devices,
     wrong: Mutex<VecDeque<Instant>>,
 }
 
@@ -48,11 +45,8 @@ pub(super) enum Refused {
 impl Pairing {
     /// Needed unless the address can be reached from this machine only.
     pub(super) fn new(address: SocketAddr, jobs: &Path) -> io::Result<Self> {
-        let kept = jobs.join(KEPT);
         let code = if address.ip().is_loopback() { None } else { Some(random_code()?) };
-        let known = std::fs::read_to_string(&kept).unwrap_or_default();
-        let devices = known.lines().filter(|l| l.len() == 64).map(str::to_owned).collect();
-        Ok(Pairing { code, kept, devices: Mutex::new(devices), wrong: Mutex::default() })
+        Ok(Pairing { code, devices: Devices::read(jobs), wrong: Mutex::default() })
     }
 
     /// The code, where one is needed.
@@ -60,19 +54,16 @@ impl Pairing {
         self.code.as_deref()
     }
 
-    /// Whether a token opens the page.
-    pub(super) fn knows(&self, token: Option<&str>) -> bool {
+    /// Whose token it is; where only this machine can ask, nobody needs one.
+    pub(super) fn who(&self, token: Option<&str>) -> Option<Who> {
         if self.code.is_none() {
-            return true;
+            return Some(Who::here());
         }
-        let Some(token) = token else { return false };
-        // Digests are compared, so that the time taken says nothing of a token.
-        let digest = hex(&Sha256::digest(token));
-        self.devices.lock().unwrap_or_else(PoisonError::into_inner).contains(&digest)
+        self.devices.of(token?)
     }
 
     /// A token for a device that knows the code.
-    pub(super) fn token_for(&self, typed: &str) -> Result<String, Refused> {
+    pub(super) fn token_for(&self, typed: &str, name: &str, at: OffsetDateTime) -> Result<String, Refused> {
         let mut wrong = self.wrong.lock().unwrap_or_else(PoisonError::into_inner);
         while wrong.front().is_some_and(|at| at.elapsed() > Duration::from_secs(60)) {
             wrong.pop_front();
@@ -86,20 +77,7 @@ impl Pairing {
             return Err(Refused::Wrong);
         }
         drop(wrong);
-        self.keep_new().map_err(|_| Refused::Disk)
-    }
-
-    fn keep_new(&self) -> io::Result<String> {
-        let mut bytes = [0; 32];
-        getrandom::fill(&mut bytes).map_err(io::Error::other)?;
-        let token = hex(&bytes);
-        let mut devices = self.devices.lock().unwrap_or_else(PoisonError::into_inner);
-        devices.push(hex(&Sha256::digest(&token)));
-        if devices.len() > limits::PHONES {
-            devices.remove(0);
-        }
-        write_durably(&self.kept, format!("{}\n", devices.join("\n")).as_bytes())?;
-        Ok(token)
+        self.devices.connect(name, at).map_err(|_| Refused::Disk)
     }
 }
 
@@ -156,19 +134,21 @@ pub fn qr_text(text: &str) -> Option<String> {
 mod tests {
     use super::*;
 
+    const NOW: OffsetDateTime = OffsetDateTime::UNIX_EPOCH;
+
     #[test]
     fn a_code_gives_each_device_its_own_token_which_outlives_a_restart() {
         let jobs = tempfile::tempdir().unwrap();
         let open: SocketAddr = "0.0.0.0:1".parse().unwrap();
         let pairing = Pairing::new(open, jobs.path()).unwrap();
         let code = pairing.code().unwrap().to_owned();
-        assert!(!pairing.knows(None) && !pairing.knows(Some("")));
-        let a = pairing.token_for(&code).unwrap();
-        let b = pairing.token_for(&format!(" {}-{} ", code[..5].to_lowercase(), &code[5..])).unwrap();
-        assert!(a != b && pairing.knows(Some(&a)) && pairing.knows(Some(&b)));
+        assert!(pairing.who(None).is_none() && pairing.who(Some("")).is_none());
+        let a = pairing.token_for(&code, "a", NOW).unwrap();
+        let b = pairing.token_for(&format!(" {}-{} ", code[..5].to_lowercase(), &code[5..]), "b", NOW).unwrap();
+        assert!(a != b && pairing.who(Some(&a)).is_some() && pairing.who(Some(&b)).is_some());
         let again = Pairing::new(open, jobs.path()).unwrap();
-        assert!(again.knows(Some(&a)) && again.code() != Some(&code));
-        let kept = std::fs::read_to_string(jobs.path().join(KEPT)).unwrap();
+        assert!(again.who(Some(&a)).is_some() && again.code() != Some(&code));
+        let kept = std::fs::read_to_string(jobs.path().join(".baywitness-devices")).unwrap();
         assert!(!kept.contains(&a));
     }
 
@@ -177,17 +157,17 @@ mod tests {
         let jobs = tempfile::tempdir().unwrap();
         let pairing = Pairing::new("10.0.0.1:1".parse().unwrap(), jobs.path()).unwrap();
         for _ in 0..limits::WRONG_CODES {
-            assert_eq!(pairing.token_for("AAAAAAAAAA"), Err(Refused::Wrong));
+            assert_eq!(pairing.token_for("AAAAAAAAAA", "", NOW), Err(Refused::Wrong));
         }
         let code = pairing.code().unwrap().to_owned();
-        assert_eq!(pairing.token_for(&code), Err(Refused::Wait));
+        assert_eq!(pairing.token_for(&code, "", NOW), Err(Refused::Wait));
     }
 
     #[test]
     fn this_machine_alone_needs_no_code() {
         let jobs = tempfile::tempdir().unwrap();
         for local in ["127.0.0.1:1", "[::1]:1"] {
-            assert!(Pairing::new(local.parse().unwrap(), jobs.path()).unwrap().knows(None));
+            assert!(Pairing::new(local.parse().unwrap(), jobs.path()).unwrap().who(None).is_some());
         }
     }
 }

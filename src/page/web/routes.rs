@@ -15,19 +15,23 @@ use axum::routing::{get, post};
 
 use super::answer::{encoded, html, job_path, page_or, see, see_or, trouble_page};
 use super::app::App;
+use super::changes::{Act, Deed};
 use super::desk::{Bench, Outcome};
+use super::devices::Who;
 use super::events::{Happened, stream_of};
 use super::forms::Fields;
 use super::guard::{Guarded, REPORT_POLICY, guard};
 use super::language::{LANGUAGE_COOKIE, Visitor, by_name};
-use super::pairing::{Refused, TOKEN_COOKIE};
 use super::trouble::{Trouble, blocking};
 use super::view::View;
-use super::{attempt, closing, edit, handing_out, intake, limits, opening, own_sheets, page, paperwork, sending};
+use super::{
+    attempt, changes, closing, connecting, edit, glance, handing_out, intake, limits, opening, own_sheets, page,
+    paperwork, sending,
+};
 
 pub(super) type Shared = State<Arc<App>>;
-type Pairs = Vec<(String, String)>;
-type Typed = Result<Form<Pairs>, FormRejection>;
+pub(super) type Pairs = Vec<(String, String)>;
+pub(super) type Typed = Result<Form<Pairs>, FormRejection>;
 
 /// Every route behind the guard.
 pub(super) fn routes(app: &Arc<App>, address: SocketAddr) -> Router {
@@ -44,6 +48,7 @@ pub(super) fn routes(app: &Arc<App>, address: SocketAddr) -> Router {
         .route("/aside", post(set_aside))
         .route("/back", post(bring_back))
         .route("/files", post(sending::file))
+        .route("/glance", post(glance::look).layer(DefaultBodyLimit::max(limits::GLANCE_BYTES)))
         .route("/sent", post(sending::form).layer(DefaultBodyLimit::max(limits::FILES_FORM_BYTES)))
         .route("/evidence.tar", get(handing_out::evidence))
         .route("/join", post(join))
@@ -57,11 +62,15 @@ pub(super) fn routes(app: &Arc<App>, address: SocketAddr) -> Router {
         .route("/new/{sheet}", get(new_job).post(new_job_typed))
         .nest("/jobs/{name}", job)
         .route("/language/{code}", get(language))
-        .route("/pair", get(pair).post(pair_typed))
-        .route("/pair/{code}", get(pair_scanned))
+        .route("/pair", get(connecting::pair).post(connecting::typed))
+        .route("/pair/{code}", get(connecting::scanned))
+        .route("/devices", get(connecting::devices).post(connecting::show_out))
+        .route("/root.crt", get(connecting::root))
         .route("/page.css", get(|| async { asset("text/css", page::style()) }))
         .route("/icon.svg", get(|| async { asset("image/svg+xml", include_str!("assets/icon.svg").to_owned()) }))
         .route("/page.js", get(|| async { asset("text/javascript", include_str!("assets/page.js").to_owned()) }))
+        .route("/camera.js", get(|| async { asset("text/javascript", include_str!("assets/camera.js").to_owned()) }))
+        .route("/worker.js", get(|| async { asset("text/javascript", include_str!("assets/worker.js").to_owned()) }))
         .fallback(|visitor: Visitor| async move { trouble_page(visitor, &Trouble::not_found("this page")) })
         .layer(DefaultBodyLimit::max(limits::FORM_BYTES))
         .layer(from_fn_with_state(Guarded { app: Arc::clone(app), address }, guard))
@@ -84,10 +93,11 @@ pub(super) fn job(app: &Arc<App>, name: &str) -> Result<(PathBuf, Arc<Bench>), T
     Ok((folder, bench))
 }
 
-/// A deed on an open job's files, with nobody else at them; then it is measured again.
+/// A deed on an open job's files, with nobody else at them; it is noted, and the job measured again.
 pub(super) async fn change<T: Send + 'static>(
     app: &Arc<App>,
     name: &str,
+    act: Act,
     deed: impl FnOnce(&std::path::Path) -> Result<T, Trouble> + Send + 'static,
 ) -> Result<T, Trouble> {
     let (folder, bench) = job(app, name)?;
@@ -95,7 +105,13 @@ pub(super) async fn change<T: Send + 'static>(
     if app.shelf.is_closed(name) {
         return Err(Trouble::closed());
     }
-    let done = blocking(move || deed(&folder)).await;
+    let done = blocking(move || {
+        let before = changes::lines(&folder);
+        let done = deed(&folder)?;
+        act.note_since(&folder, &before)?;
+        Ok(done)
+    })
+    .await;
     drop(lock);
     if done.is_ok() {
         app.desk.wake(&bench);
@@ -103,7 +119,7 @@ pub(super) async fn change<T: Send + 'static>(
     done
 }
 
-fn typed(form: Typed) -> Result<Fields, Trouble> {
+pub(super) fn typed(form: Typed) -> Result<Fields, Trouble> {
     form.map(|Form(pairs)| Fields(pairs))
         .map_err(|_| Trouble::new(StatusCode::BAD_REQUEST, "form", "the form came damaged or too large: send it again"))
 }
@@ -115,7 +131,7 @@ async fn start(State(app): Shared, visitor: Visitor, Query(query): Query<Pairs>)
         let from = queried(&query, "from").and_then(|f| f.parse().ok()).unwrap_or(0usize).min(10_000_000);
         let (rows, count) = app.shelf.search(&q, from, limits::ROWS);
         let rows = rows.into_iter().map(|e| (app.shelf.verdict(&e), e)).collect::<Vec<_>>();
-        Ok(page::start::page(words, &q, &rows, from, count, app.offset))
+        Ok(page::start::page(words, &app, &q, &rows, (from, count)))
     })
     .await;
     page_or(visitor, made)
@@ -138,13 +154,19 @@ async fn new_job(State(app): Shared, visitor: Visitor, Path(sheet): Path<String>
     page_or(visitor, made)
 }
 
-async fn new_job_typed(State(app): Shared, visitor: Visitor, Path(sheet): Path<String>, form: Typed) -> Response {
+async fn new_job_typed(
+    State(app): Shared,
+    visitor: Visitor,
+    who: Who,
+    Path(sheet): Path<String>,
+    form: Typed,
+) -> Response {
     let fields = match typed(form) {
         Ok(fields) => fields,
         Err(trouble) => return trouble_page(visitor, &trouble),
     };
     let made = blocking(move || {
-        Ok(match opening::open(&app, &sheet, &fields) {
+        Ok(match opening::open(&app, &sheet, &fields, &Act::new(&app, &who, Deed::Begin)) {
             Ok(name) => Ok(job_path(&name, "prepare")),
             Err(trouble) => Err(page::new_job::page(visitor.words, &app, &sheet, &fields, Some(&trouble.words))?),
         })
@@ -222,10 +244,14 @@ async fn live(State(app): Shared, visitor: Visitor, Path(name): Path<String>, Qu
     page_or(visitor, view(&app, &name, false).await.map(part))
 }
 
-async fn events(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+async fn events(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>) -> Response {
     let Ok((_, bench)) = job(&app, &name) else { return trouble_page(visitor, &Trouble::not_found("this job")) };
     match app.stream_place() {
-        Some(place) => stream_of(bench.listen(), Arc::new(place)),
+        Some(place) => {
+            // Whoever is shown out hears no more.
+            let welcome = move || who.id.as_ref().is_none_or(|id| app.pairing.devices.is_connected(id));
+            stream_of(bench.listen(), Arc::new(place), welcome)
+        }
         None => StatusCode::SERVICE_UNAVAILABLE.into_response(),
     }
 }
@@ -283,11 +309,20 @@ async fn report(State(app): Shared, visitor: Visitor, Path(name): Path<String>) 
     }
 }
 
-async fn prepare_typed(State(app): Shared, visitor: Visitor, Path(name): Path<String>, form: Typed) -> Response {
+async fn prepare_typed(
+    State(app): Shared,
+    visitor: Visitor,
+    who: Who,
+    Path(name): Path<String>,
+    form: Typed,
+) -> Response {
     let done = async {
         let fields = typed(form)?;
         let (to, at) = (fields.get("then").map(str::to_owned), Arc::clone(&app));
-        change(&app, &name, move |folder| paperwork::prepare(&at, folder, &fields)).await?;
+        change(&app, &name, Act::new(&app, &who, Deed::Prepare), move |folder| {
+            paperwork::prepare(&at, folder, &fields)
+        })
+        .await?;
         Ok(match to.as_deref() {
             Some("photos") => job_path(&name, "photos"),
             _ => job_path(&name, "prepare?saved=1"),
@@ -296,28 +331,39 @@ async fn prepare_typed(State(app): Shared, visitor: Visitor, Path(name): Path<St
     see_or(visitor, done.await)
 }
 
-async fn calibration_typed(State(app): Shared, visitor: Visitor, Path(name): Path<String>, form: Typed) -> Response {
+async fn calibration_typed(
+    State(app): Shared,
+    visitor: Visitor,
+    who: Who,
+    Path(name): Path<String>,
+    form: Typed,
+) -> Response {
     let done = async {
         let fields = typed(form)?;
         let now = app.now();
-        change(&app, &name, move |folder| paperwork::calibration(folder, &fields, now)).await?;
+        change(&app, &name, Act::new(&app, &who, Deed::Calibration), move |folder| {
+            paperwork::calibration(folder, &fields, now)
+        })
+        .await?;
         Ok(job_path(&name, "finish"))
     };
     see_or(visitor, done.await)
 }
 
-async fn set_aside(State(app): Shared, visitor: Visitor, Path(name): Path<String>, form: Typed) -> Response {
-    moved(app, visitor, name, form, intake::set_aside).await
+async fn set_aside(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>, form: Typed) -> Response {
+    let act = Act::new(&app, &who, Deed::Aside);
+    moved(app, visitor, (name, act), form, intake::set_aside).await
 }
 
-async fn bring_back(State(app): Shared, visitor: Visitor, Path(name): Path<String>, form: Typed) -> Response {
-    moved(app, visitor, name, form, intake::bring_back).await
+async fn bring_back(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>, form: Typed) -> Response {
+    let act = Act::new(&app, &who, Deed::Back);
+    moved(app, visitor, (name, act), form, intake::bring_back).await
 }
 
 async fn moved(
     app: Arc<App>,
     visitor: Visitor,
-    name: String,
+    (name, act): (String, Act),
     form: Typed,
     deed: fn(&std::path::Path, &str) -> Result<(), Trouble>,
 ) -> Response {
@@ -325,7 +371,7 @@ async fn moved(
         let fields = typed(form)?;
         let file = fields.get("file").unwrap_or_default().to_owned();
         let to = if fields.get("page") == Some("finish") { "finish" } else { "photos" };
-        change(&app, &name, move |folder| deed(folder, &file)).await?;
+        change(&app, &name, act, move |folder| deed(folder, &file)).await?;
         Ok(job_path(&name, to))
     };
     see_or(visitor, done.await)
@@ -335,7 +381,7 @@ async fn card(State(app): Shared, visitor: Visitor, Path(name): Path<String>) ->
     page_or(visitor, view(&app, &name, false).await.map(|v| page::card::page(visitor.words, &v)))
 }
 
-async fn card_made(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+async fn card_made(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>) -> Response {
     let done = async {
         let at = Arc::clone(&app);
         let latest = blocking(move || {
@@ -343,19 +389,20 @@ async fn card_made(State(app): Shared, visitor: Visitor, Path(name): Path<String
         })
         .await?;
         let taken: Vec<u32> = latest.iter().filter_map(|e| e.job.as_ref().ok()).flat_map(|j| j.card.clone()).collect();
-        change(&app, &name, move |folder| paperwork::card(folder, &taken)).await?;
+        change(&app, &name, Act::new(&app, &who, Deed::Card), move |folder| paperwork::card(folder, &taken)).await?;
         Ok(job_path(&name, "card"))
     };
     see_or(visitor, done.await)
 }
 
 /// Takes the photos of earlier attempts in, from which nothing moved since.
-async fn join(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+async fn join(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>) -> Response {
     let done = async {
         let (_, bench) = job(&app, &name)?;
         let standing = bench.settled().await;
         let earlier = attempt::earlier(&app.shelf, &name);
-        change(&app, &name, move |folder| attempt::join(folder, &standing, &earlier)).await?;
+        change(&app, &name, Act::new(&app, &who, Deed::Join), move |folder| attempt::join(folder, &standing, &earlier))
+            .await?;
         Ok(job_path(&name, "photos"))
     };
     see_or(visitor, done.await)
@@ -384,12 +431,13 @@ async fn new_sheet_typed(State(app): Shared, visitor: Visitor, form: Typed) -> R
     }
 }
 
-async fn next_attempt(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+async fn next_attempt(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>) -> Response {
     let done = async {
         let (folder, bench) = job(&app, &name)?;
         let lock = bench.edit.lock().await;
         let (at, of) = (Arc::clone(&app), name.clone());
-        let next = blocking(move || attempt::next(&at, &of, &folder)).await?;
+        let act = Act::new(&app, &who, Deed::Attempt);
+        let next = blocking(move || attempt::next(&at, &of, &folder, &act)).await?;
         drop(lock);
         bench.tell(Happened::Closed);
         Ok(job_path(&next, "photos"))
@@ -397,12 +445,13 @@ async fn next_attempt(State(app): Shared, visitor: Visitor, Path(name): Path<Str
     see_or(visitor, done.await)
 }
 
-async fn close(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
+async fn close(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>) -> Response {
     let done = async {
         let (folder, bench) = job(&app, &name)?;
         let lock = bench.edit.lock().await;
         let (at, of) = (Arc::clone(&app), name.clone());
-        blocking(move || closing::seal(&at, &of, &folder)).await?;
+        let act = Act::new(&app, &who, Deed::Close);
+        blocking(move || closing::seal(&at, &of, &folder, &act)).await?;
         drop(lock);
         bench.tell(Happened::Closed);
         Ok(job_path(&name, "finish"))
@@ -410,48 +459,27 @@ async fn close(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -
     see_or(visitor, done.await)
 }
 
+/// What every cookie bears where the page is encrypted.
+pub(super) fn secure(app: &App) -> &'static str {
+    if app.certificate.is_some() { "; Secure" } else { "" }
+}
+
 /// Keeps the choice of a language and goes back to the page.
-async fn language(Path(code): Path<String>, headers: HeaderMap) -> Response {
+async fn language(State(app): Shared, Path(code): Path<String>, headers: HeaderMap) -> Response {
     let from = headers.get(REFERER).and_then(|r| r.to_str().ok()).and_then(|r| r.parse::<axum::http::Uri>().ok());
     let back = from.and_then(|uri| Some(uri.path_and_query()?.as_str().to_owned()));
     // One slash: two would be another site.
     let back = back.filter(|b| b.starts_with('/') && !b.starts_with("//")).unwrap_or_else(|| "/".into());
     let mut answer = see(&back);
     if let Some(words) = by_name(&code) {
-        let cookie = format!("{LANGUAGE_COOKIE}={}; Path=/; Max-Age=31536000; SameSite=Strict", words.language);
+        let cookie = format!(
+            "{LANGUAGE_COOKIE}={}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict{}",
+            words.language,
+            secure(&app)
+        );
         if let Ok(value) = HeaderValue::from_str(&cookie) {
             answer.headers_mut().insert(SET_COOKIE, value);
         }
     }
     answer
-}
-
-async fn pair(visitor: Visitor) -> Response {
-    page_or(visitor, Ok(page::pair::page(visitor.words, "", None)))
-}
-
-/// The code came from the square on the terminal: one touch more, since a
-/// browser may fetch an address by itself.
-async fn pair_scanned(visitor: Visitor, Path(code): Path<String>) -> Response {
-    let code: String = code.chars().take(40).collect();
-    page_or(visitor, Ok(page::pair::page(visitor.words, &code, None)))
-}
-
-async fn pair_typed(State(app): Shared, visitor: Visitor, form: Typed) -> Response {
-    let words = visitor.words;
-    let code = typed(form).ok().and_then(|f| f.get("code").map(str::to_owned)).unwrap_or_default();
-    let (status, message) = match blocking(move || Ok(app.pairing.token_for(&code))).await {
-        Ok(Ok(token)) => {
-            let cookie = format!("{TOKEN_COOKIE}={token}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict");
-            let mut answer = see("/");
-            if let Ok(value) = HeaderValue::from_str(&cookie) {
-                answer.headers_mut().insert(SET_COOKIE, value);
-            }
-            return answer;
-        }
-        Ok(Err(Refused::Wait)) => (StatusCode::TOO_MANY_REQUESTS, words.pair_wait),
-        Ok(Err(Refused::Wrong)) => (StatusCode::FORBIDDEN, words.pair_wrong),
-        _ => (StatusCode::INSUFFICIENT_STORAGE, words.trouble_title),
-    };
-    html(status, page::pair::page(words, "", Some(message)).into_string())
 }

@@ -12,6 +12,8 @@ use axum::response::{IntoResponse, Response};
 
 use super::answer::{job_path, json_trouble, see_or};
 use super::app::App;
+use super::changes::{Act, Deed};
+use super::devices::Who;
 use super::intake::{self, Kept};
 use super::language::Visitor;
 use super::limits;
@@ -38,6 +40,7 @@ fn shows(said: &Pairs) -> intake::Shows {
 /// Takes one photo. It is acknowledged when it is on the disk and in the job file.
 pub(super) async fn photo(
     State(app): Shared,
+    who: Who,
     Path(name): Path<String>,
     Query(query): Query<Pairs>,
     headers: HeaderMap,
@@ -49,7 +52,8 @@ pub(super) async fn photo(
         let came = came(&app, &name, &announced, "photos", body, limits::PHOTO_BYTES).await?;
         intake::recognised(&came)?;
         app.desk.examine(&came.path).await?;
-        let kept = change(&app, &name, move |folder| intake::photo(folder, &came, shows)).await?;
+        let act = Act::new(&app, &who, Deed::Photo);
+        let kept = change(&app, &name, act, move |folder| intake::photo(folder, &came, shows)).await?;
         Ok((announced, kept))
     };
     answer(sent.await)
@@ -58,6 +62,7 @@ pub(super) async fn photo(
 /// Takes one attachment.
 pub(super) async fn file(
     State(app): Shared,
+    who: Who,
     Path(name): Path<String>,
     Query(query): Query<Pairs>,
     headers: HeaderMap,
@@ -68,7 +73,10 @@ pub(super) async fn file(
     let sent = async {
         let announced = Announced::of(&headers)?;
         let came = came(&app, &name, &announced, "attachments", body, limits::ATTACHMENT_BYTES).await?;
-        let kept = change(&app, &name, move |folder| intake::attachment(folder, &came, &kind, &sent_as)).await?;
+        let kept = change(&app, &name, Act::new(&app, &who, Deed::File), move |folder| {
+            intake::attachment(folder, &came, &kind, &sent_as)
+        })
+        .await?;
         Ok((announced, kept))
     };
     answer(sent.await)
@@ -79,6 +87,7 @@ pub(super) async fn file(
 pub(super) async fn form(
     State(app): Shared,
     visitor: Visitor,
+    who: Who,
     Path(name): Path<String>,
     form: Result<Multipart, MultipartRejection>,
 ) -> Response {
@@ -92,7 +101,7 @@ pub(super) async fn form(
             match sent_as {
                 // A browser sends an empty file where none was chosen.
                 Some(sent_as) if sent_as.is_empty() => {}
-                Some(sent_as) => one_of_form(&app, &name, &said, (&part, &sent_as), field).await?,
+                Some(sent_as) => one_of_form((&app, &who), &name, &said, (&part, &sent_as), field).await?,
                 None if said.len() < FORM_FIELDS => {
                     said.push((part, field.text().await.map_err(|_| broken())?.chars().take(200).collect()));
                 }
@@ -106,7 +115,7 @@ pub(super) async fn form(
 
 /// Keeps one file of a form.
 async fn one_of_form(
-    app: &Arc<App>,
+    (app, who): (&Arc<App>, &Who),
     name: &str,
     said: &Vec<(String, String)>,
     (part, sent_as): (&str, &str),
@@ -118,12 +127,15 @@ async fn one_of_form(
         let came = take_any(field, "form", &within, limits::PHOTO_BYTES).await?;
         intake::recognised(&came)?;
         app.desk.examine(&came.path).await?;
-        change(app, name, move |folder| intake::photo(folder, &came, shows)).await?;
+        change(app, name, Act::new(app, who, Deed::Photo), move |folder| intake::photo(folder, &came, shows)).await?;
     } else {
         let (kind, sent_as) = (queried(said, "kind").unwrap_or("other").to_owned(), sent_as.to_owned());
         let (within, _place) = room_for(app, name, "attachments").await?;
         let came = take_any(field, "form", &within, limits::ATTACHMENT_BYTES).await?;
-        change(app, name, move |folder| intake::attachment(folder, &came, &kind, &sent_as)).await?;
+        change(app, name, Act::new(app, who, Deed::File), move |folder| {
+            intake::attachment(folder, &came, &kind, &sent_as)
+        })
+        .await?;
     }
     Ok(())
 }

@@ -4,11 +4,12 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use super::app::App;
+use super::changes::Change;
 use super::desk::{Bench, Outcome, Standing};
 use super::plans::{Named, named};
 use super::shelf::Entry;
 use super::trouble::Trouble;
-use super::{edit, intake};
+use super::{changes, edit, intake};
 use crate::folder::{JobFile, Phase, PhotoEntry};
 use crate::record::{JobRecord, PhotoLook, PlanRecord};
 
@@ -34,6 +35,10 @@ pub(super) struct View {
     pub(super) plan: Option<Result<Arc<PlanRecord>, String>>,
     /// Where the evidence folder is or will be.
     pub(super) sealed: PathBuf,
+    /// The latest changes, the last one first.
+    pub(super) changes: Vec<Change>,
+    /// Whether everybody in the network can read along.
+    pub(super) open_network: bool,
     /// Whether evidence is signed.
     pub(super) signed: bool,
 }
@@ -56,6 +61,8 @@ impl View {
             aside: intake::aside(&folder),
             standing: bench.standing(),
             sealed: app.shelf.sealed_path(name),
+            changes: changes::latest(&folder),
+            open_network: app.open,
             signed: app.key.is_some(),
             name: name.to_owned(),
             plan: None,

@@ -14,6 +14,8 @@ pub use seal::{GatherError, gather};
 
 /// The result in an evidence folder's payload.
 const RESULT: &str = "result.json";
+/// Who changed what of a job, as the technician's page notes it beside the job file.
+pub const CHANGES: &str = "changes.jsonl";
 /// Most folders above a job from which sealed files are taken.
 const MOST_UP: usize = 8;
 

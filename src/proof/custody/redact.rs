@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use image::{Rgb, RgbImage};
 
 use super::seal::joined;
-use super::{RESULT, find_sealed_job};
+use super::{CHANGES, RESULT, find_sealed_job};
 use crate::evidence::{Bytes, Contents, REDACTION, Redaction, SEALED, inspect};
 use crate::photo::{Orientation, preview};
 use crate::record::JobRecord;
@@ -75,7 +75,7 @@ pub fn redact(folder: &Path, areas: &[Area]) -> Result<Contents, RedactError> {
         if let Some(n) = photos.get(&path) {
             contents.payload.insert(path.clone(), Bytes::Here(masked(&from, &record, *n, areas)?));
             redaction.masked.push(sealed);
-        } else if attached.contains(&path) || shows_photos(&path) {
+        } else if attached.contains(&path) || path == joined(&job, CHANGES) || shows_photos(&path) {
             redaction.left_out.push(sealed);
         } else {
             contents.payload.insert(path, Bytes::File { path: from, sha256: None });

@@ -8,7 +8,7 @@ use crate::folder::{InputFile, JobFolder, Kind, Origin};
 use crate::record::JobRecord;
 use crate::report;
 
-use super::{MOST_UP, RESULT, sealed_job};
+use super::{CHANGES, MOST_UP, RESULT, sealed_job};
 use crate::job::{Error, Options, verify_and};
 
 /// Why a job cannot be gathered for sealing.
@@ -58,6 +58,10 @@ pub fn gather(path: &Path, options: &Options) -> Result<(JobRecord, Contents), G
     for attached in &folder.attachments {
         let bytes = Bytes::File { path: attached.path.clone(), sha256: Some(attached.sha256.clone()) };
         payload.insert(joined(&job, &attached.name), bytes);
+    }
+    // The page's list of who changed what goes along; nothing is measured from it.
+    if path.join(CHANGES).is_file() {
+        payload.insert(joined(&job, CHANGES), Bytes::File { path: path.join(CHANGES), sha256: None });
     }
     let mut beside = job.clone();
     for input in inputs {

@@ -49,15 +49,21 @@ impl Server {
     }
 
     pub(crate) fn start_at(jobs: &Path, models: Option<&Path>, listen: &str) -> Server {
+        Server::start_with(jobs, models, listen, &[])
+    }
+
+    pub(crate) fn start_with(jobs: &Path, models: Option<&Path>, listen: &str, more: &[&str]) -> Server {
         let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
         command.args(["serve", "--listen", listen, "--jobs"]).arg(jobs).env_remove("BAYWITNESS_MODELS");
         if let Some(models) = models {
             command.arg("--models").arg(models);
         }
-        let mut child = command.stdout(Stdio::piped()).spawn().unwrap();
+        let mut child = command.args(more).stdout(Stdio::piped()).spawn().unwrap();
         let mut lines = BufReader::new(child.stdout.take().unwrap());
         let mut said = String::new();
-        while !said.contains("http://") {
+        let encrypted = more.iter().any(|m| m.starts_with("--tls"));
+        let begins = if encrypted { "https://" } else { "http://" };
+        while !said.contains(begins) {
             assert!(lines.read_line(&mut said).unwrap() > 0, "{said}");
         }
         // The rest, such as the code, comes with the same write.
@@ -65,8 +71,12 @@ impl Server {
         if said.ends_with('\n') && !said.contains("this machine alone") {
             lines.read_line(&mut rest).unwrap();
         }
+        // The certificate's line, and its root's.
+        for _ in 0..if more.contains(&"--tls-own") { 2 } else { usize::from(encrypted) } {
+            lines.read_line(&mut rest).unwrap();
+        }
         said.push_str(&rest);
-        let link = said.split("http://").nth(1).unwrap();
+        let link = said.split(begins).nth(1).unwrap();
         let at: SocketAddr = link.split(['/', ' ']).next().unwrap().parse().unwrap();
         Server { child, at, said, jobs: jobs.to_path_buf(), cookie: String::new() }
     }

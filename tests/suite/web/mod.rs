@@ -4,13 +4,17 @@
 #![cfg(test)]
 
 mod bay;
+mod changes;
 mod client;
 mod crash;
 mod crowd;
 mod devices;
+mod encrypted;
 mod flow;
+mod glance;
 mod hostile;
 mod list;
 mod own_sheets;
 mod plain;
+mod tls_client;
 mod together;

@@ -9,10 +9,27 @@
   const fill = (text, ...values) => values.reduce((t, v, i) => t.split(`{${i}}`).join(v), text);
   let quiet = 0;
   function tell(text) {
-    told.textContent = text;
+    // Where the page has a place for it, the note covers nothing: it stands there, and is only spoken here.
+    const places = [...document.querySelectorAll(".here")];
+    told.classList.toggle("gone", places.length > 0);
+    const show = (text) => { for (const place of [told, ...places]) place.textContent = text; };
+    show(text);
     clearTimeout(quiet);
-    quiet = setTimeout(() => { told.textContent = ""; }, 6000);
+    quiet = setTimeout(() => show(""), 6000);
   }
+  const cut = document.getElementById("cut");
+  function warn(text) {
+    cut.textContent = text;
+    cut.hidden = false;
+  }
+  document.addEventListener("bay-says", (e) => tell(e.detail));
+
+  // The square names the certificate behind `#`, which no server is sent.
+  const print = document.querySelector("[data-print]")?.dataset.print;
+  const scanned = location.hash.slice(1);
+  if (print && scanned.length === 64 && scanned !== print) warn(words.other);
+  // Starts without a network too, where the browser counts the page as safe.
+  if (globalThis.isSecureContext) navigator.serviceWorker?.register("/worker.js").catch(() => { /* not for this certificate */ });
 
   // SHA-256 (FIPS 180-4) for pages that a browser does not count as secure: a
   // plain address in the shop's network has no crypto.subtle.
@@ -209,13 +226,13 @@
     }
   }
   for (const part of document.querySelectorAll(".scripted")) part.hidden = false;
+  const to = (area) => {
+    const step = area.querySelector("[data-step]");
+    return area.dataset.send + (step ? `&step=${encodeURIComponent(step.value)}` : "");
+  };
   for (const area of document.querySelectorAll("[data-send]")) {
-    const to = () => {
-      const step = area.querySelector("[data-step]");
-      return area.dataset.send + (step ? `&step=${encodeURIComponent(step.value)}` : "");
-    };
     for (const input of area.querySelectorAll("input[type=file]")) {
-      input.addEventListener("change", () => { add([...input.files], to(), "photo").then(() => { input.value = ""; }); });
+      input.addEventListener("change", () => { add([...input.files], to(area), "photo").then(() => { input.value = ""; }); });
     }
     for (const kind of ["dragenter", "dragover"]) {
       area.addEventListener(kind, (e) => { e.preventDefault(); area.classList.add("over"); });
@@ -224,9 +241,12 @@
     area.addEventListener("drop", (e) => {
       e.preventDefault();
       area.classList.remove("over");
-      add([...e.dataTransfer.files], to(), "photo");
+      add([...e.dataTransfer.files], to(area), "photo");
     });
   }
+  document.addEventListener("bay-photo", (e) => {
+    add([e.detail.file], to(e.detail.area), "photo");
+  });
   document.addEventListener("change", (e) => {
     const input = e.target;
     if (!input.dataset?.file || !input.files?.length) return;
@@ -262,6 +282,11 @@
       const known = pictures.get(img.getAttribute("src"));
       if (known) { known.alt = img.alt; known.width = img.width; known.height = img.height; img.replaceWith(known); }
     }
+    // A chooser of files may be open meanwhile: what it brings goes to the input that opened it.
+    for (const input of fresh.querySelectorAll("input[type=file]")) {
+      const known = document.getElementById(input.id);
+      if (known && old.contains(known)) input.replaceWith(known);
+    }
     for (const part of fresh.querySelectorAll(".scripted")) part.hidden = false;
     const openDetails = old.querySelector("details")?.open;
     if (openDetails && fresh.querySelector("details")) fresh.querySelector("details").open = true;
@@ -278,6 +303,9 @@
   if (job && document.getElementById("live")) {
     const stream = new EventSource(`${path}/events`);
     for (const name of ["hello", "photos", "verdict", "closed"]) stream.addEventListener(name, look);
+    // Without the server what stands here may be old; its first word sends what waits.
+    stream.addEventListener("error", () => warn(words.offline));
+    stream.addEventListener("hello", () => { cut.hidden = true; pause = 1000; flush(); });
   }
 
   // What an earlier page could not send.

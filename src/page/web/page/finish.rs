@@ -2,6 +2,8 @@
 
 use maud::{Markup, html};
 
+use super::bodies::{what_comes_off, what_stays};
+use super::changes::section as changes;
 use super::frame::{Line, field, notice};
 use super::job_head::{self, Step};
 use super::photo_card::card;
@@ -26,7 +28,7 @@ pub(in crate::web) fn page(words: &Words, view: &View) -> Markup {
         (calibration(words, view))
         section aria-labelledby="after" {
             h2 #after { (words.after_photo) }
-            p { (words.after_photo_why) }
+            (what_stays(words, view))
             @if !view.closed { (senders(words, view, "after")) }
         }
         (live(words, view))
@@ -48,6 +50,7 @@ pub(in crate::web) fn live(words: &Words, view: &View) -> Markup {
             @if view.standing.working { p.measuring { (words.measuring) } }
             (moved(words, view))
             (files(words, view))
+            (changes(words, &view.changes))
             @if !view.closed { (close(words, view)) }
         }
     }
@@ -71,7 +74,7 @@ fn calibration(words: &Words, view: &View) -> Markup {
     html! {
         section aria-labelledby="calibration" {
             h2 #calibration { (words.calibration) }
-            @if !view.closed { p.notice.warn { (words.take_off) } }
+            @if !view.closed { (what_comes_off(words, view)) }
             @if let Some(angle) = largest.filter(|a| a.abs() >= LARGE_DEG) {
                 (notice("warn", &fill(words.large_misalignment, &[&rounded(angle, 2)])))
             }
@@ -131,6 +134,7 @@ fn files(words: &Words, view: &View) -> Markup {
                         input.gone #{ "file-" (kind) } type="file" data-file={ (job_path(&view.name, "files")) "?kind=" (kind) };
                     }
                 }
+                p.here aria-hidden="true" {}
             }
         }
     }

@@ -33,6 +33,7 @@ pub(super) fn page(words: &Words, title: &str, job: Option<&str>, body: &Markup)
                 }
                 div.queue #queue role="region" aria-label=(words.waiting_here) hidden {}
                 p.told #told role="status" aria-live="polite" {}
+                p.notice.warn #cut role="status" hidden {}
                 main #content tabindex="-1" { (body) }
                 footer { p { (words.cautions) } }
             }
@@ -57,7 +58,7 @@ fn script_words(words: &Words) -> String {
     serde_json::json!({
         "queued": words.js_queued, "sending": words.js_sending, "kept": words.js_kept, "already": words.js_already,
         "aside": words.js_aside, "refused": words.js_refused, "again": words.js_again, "discard": words.js_discard,
-        "ready": words.js_ready, "nostore": words.js_no_store,
+        "ready": words.js_ready, "nostore": words.js_no_store, "other": words.js_other_certificate, "offline": words.js_offline,
     })
     .to_string()
 }
@@ -65,6 +66,11 @@ fn script_words(words: &Words) -> String {
 /// A message at the head of a page.
 pub(super) fn notice(class: &str, text: &str) -> Markup {
     html! { p class={ "notice " (class) } role=[(class == "bad").then_some("alert")] { (text) } }
+}
+
+/// What the network may read is said where it may.
+pub(super) fn open_network(words: &Words, open: bool) -> Markup {
+    html! { @if open { (notice("warn", words.open_network)) } }
 }
 
 /// Something typed in a line.

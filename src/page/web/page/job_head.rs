@@ -26,6 +26,7 @@ pub(super) fn page(words: &Words, view: &View, step: Step, body: &Markup) -> Mar
     let name = steps.iter().find(|(s, ..)| *s == step).map_or("", |(_, _, name)| name);
     let vehicle = view.job.vehicle.description.as_deref().unwrap_or(&view.job.job);
     let whole = html! {
+        @if view.open_network { (notice("warn", words.open_network_here)) }
         div.jobhead {
             h1 { (vehicle) }
             p {

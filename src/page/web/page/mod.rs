@@ -1,6 +1,9 @@
 //! The pages, a file each: pure functions of what they show and a language.
 
+mod bodies;
 pub(super) mod card;
+mod changes;
+pub(super) mod devices;
 pub(super) mod finish;
 mod frame;
 mod job_head;
@@ -16,5 +19,6 @@ pub(super) mod start;
 mod stations;
 pub(super) mod trouble;
 mod verdict;
+mod viewer;
 
 pub(super) use frame::style;

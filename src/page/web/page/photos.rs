@@ -5,6 +5,7 @@ use maud::{Markup, html};
 use super::card::section as card_section;
 use super::job_head::{self, Step};
 use super::photo_card::{aside_list, card};
+use super::viewer::viewer;
 use super::{stations, verdict};
 use crate::web::answer::job_path;
 use crate::web::view::View;
@@ -55,9 +56,13 @@ pub(super) fn senders(words: &Words, view: &View, phase: &str) -> Markup {
             div.deeds.scripted hidden {
                 label.button.go.camera for={ "take-" (phase) } { (words.take_photo) }
                 input.gone #{ "take-" (phase) } type="file" accept="image/*" capture="environment" data-photos="";
+                // Where the browser has a camera for pages, its script shows this one.
+                button.camera type="button" data-camera="" hidden { (words.live_photo) }
                 label.button for={ "choose-" (phase) } { (words.choose_photos) span.drop { " " (words.drop_here) } }
                 input.gone #{ "choose-" (phase) } type="file" accept="image/*,.heic" multiple data-photos="";
             }
+            p.here aria-hidden="true" {}
+            (viewer(words, view))
         }
     }
 }

@@ -3,11 +3,12 @@
 use maud::{Markup, html};
 use time::UtcOffset;
 
-use super::frame::{moment, notice, page as frame};
+use super::frame::{moment, notice, open_network, page as frame};
 use super::verdict::verdict_words;
 use crate::record::Verdict;
 use crate::report::{verdict_class, verdict_symbol};
 use crate::web::answer::{encoded, job_path};
+use crate::web::app::App;
 use crate::web::limits::ROWS;
 use crate::web::shelf::Entry;
 use crate::web::words::{Words, fill};
@@ -15,14 +16,14 @@ use crate::web::words::{Words, fill};
 /// The page; `rows` begin with number `from` of `count`.
 pub(in crate::web) fn page(
     words: &Words,
+    app: &App,
     q: &str,
     rows: &[(Option<Verdict>, Entry)],
-    from: usize,
-    count: usize,
-    offset: UtcOffset,
+    (from, count): (usize, usize),
 ) -> Markup {
     let at = |from: usize| format!("/?q={}&from={from}", encoded(q));
     let body = html! {
+        (open_network(words, app.open))
         h1 { (words.jobs_title) }
         p { a.button.go href="/new" { (words.begin_job) } }
         form.search method="get" action="/" role="search" {
@@ -36,12 +37,13 @@ pub(in crate::web) fn page(
             (notice("plain", if q.is_empty() { words.no_jobs } else { words.no_match }))
         } @else {
             p.count { (fill(words.found_jobs, &[&count.to_string()])) }
-            ul.jobs { @for (verdict, entry) in rows { li { (row(words, *verdict, entry, offset)) } } }
+            ul.jobs { @for (verdict, entry) in rows { li { (row(words, *verdict, entry, app.offset)) } } }
             nav.pager aria-label=(words.jobs_title) {
                 @if from > 0 { a.button href=(at(from.saturating_sub(ROWS))) { (words.later) } }
                 @if from + rows.len() < count { a.button href=(at(from + ROWS)) { (words.earlier) } }
             }
         }
+        @if app.pairing.code().is_some() { p { a.button href="/devices" { (words.devices) } } }
     };
     frame(words, words.jobs_title, None, &body)
 }

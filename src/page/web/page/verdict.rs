@@ -2,6 +2,7 @@
 
 use maud::{Markup, html};
 
+use super::bodies::what_comes_off;
 use super::frame::notice;
 use super::quantities::{quantity_words, side_words};
 use crate::quantity::{Quantity, rounded, with_uncertainty};
@@ -67,7 +68,7 @@ fn of_record(words: &Words, view: &View, record: &JobRecord) -> Markup {
                 p { (lead) }
             }
         }
-        @if verdict == Verdict::Within { p.notice.warn { (words.take_off) } }
+        @if verdict == Verdict::Within { (what_comes_off(words, view)) }
         (first(words, record, &moves))
         @if !moves.is_empty() {
             section.moves aria-labelledby="moves" {

@@ -1,0 +1,79 @@
+//! Connecting a device, showing one out, and the root that it may trust.
+
+use axum::extract::{Path, State};
+use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE, SET_COOKIE};
+use axum::http::{HeaderValue, StatusCode};
+use axum::response::{IntoResponse, Response};
+
+use super::answer::{html, page_or, see, see_or, trouble_page};
+use super::forms::Fields;
+use super::language::Visitor;
+use super::page;
+use super::pairing::{Refused, TOKEN_COOKIE};
+use super::routes::{Shared, Typed, secure, typed as fields_of};
+use super::trouble::{Trouble, blocking};
+
+pub(super) async fn pair(State(app): Shared, visitor: Visitor) -> Response {
+    page_or(visitor, Ok(page::pair::page(visitor.words, &app, "", None)))
+}
+
+/// The code came from the square on the terminal: one touch more, since a
+/// browser may fetch an address by itself.
+pub(super) async fn scanned(State(app): Shared, visitor: Visitor, Path(code): Path<String>) -> Response {
+    let code: String = code.chars().take(40).collect();
+    page_or(visitor, Ok(page::pair::page(visitor.words, &app, &code, None)))
+}
+
+pub(super) async fn typed(State(app): Shared, visitor: Visitor, form: Typed) -> Response {
+    let words = visitor.words;
+    let fields = fields_of(form).unwrap_or(Fields(Vec::new()));
+    let code = fields.get("code").unwrap_or_default().to_owned();
+    let name = match fields.line("name") {
+        Ok(name) => name.unwrap_or_default(),
+        Err(trouble) => return trouble_page(visitor, &trouble),
+    };
+    let at = std::sync::Arc::clone(&app);
+    let (status, message) = match blocking(move || Ok(at.pairing.token_for(&code, &name, at.now()))).await {
+        Ok(Ok(token)) => {
+            let cookie =
+                format!("{TOKEN_COOKIE}={token}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict{}", secure(&app));
+            let mut answer = see("/");
+            if let Ok(value) = HeaderValue::from_str(&cookie) {
+                answer.headers_mut().insert(SET_COOKIE, value);
+            }
+            return answer;
+        }
+        Ok(Err(Refused::Wait)) => (StatusCode::TOO_MANY_REQUESTS, words.pair_wait),
+        Ok(Err(Refused::Wrong)) => (StatusCode::FORBIDDEN, words.pair_wrong),
+        _ => (StatusCode::INSUFFICIENT_STORAGE, words.trouble_title),
+    };
+    html(status, page::pair::page(words, &app, "", Some(message)).into_string())
+}
+
+pub(super) async fn devices(State(app): Shared, visitor: Visitor, who: super::devices::Who) -> Response {
+    page_or(visitor, Ok(page::devices::page(visitor.words, &app, &who)))
+}
+
+pub(super) async fn show_out(State(app): Shared, visitor: Visitor, form: Typed) -> Response {
+    let done = async {
+        let id = fields_of(form)?.get("device").unwrap_or_default().to_owned();
+        let out = blocking(move || {
+            app.pairing.devices.show_out(&id).map_err(|e| Trouble::disk("keep the list of devices", &e))
+        });
+        out.await?.ok_or_else(|| Trouble::not_found("this device"))?;
+        Ok("/devices".to_owned())
+    };
+    see_or(visitor, done.await)
+}
+
+/// The page's own root, for a device to trust.
+pub(super) async fn root(State(app): Shared, visitor: Visitor) -> Response {
+    let Some((der, _)) = app.certificate.as_ref().and_then(|c| c.root()) else {
+        return trouble_page(visitor, &Trouble::not_found("a root of the page's own"));
+    };
+    let headers = [
+        (CONTENT_TYPE, HeaderValue::from_static("application/x-x509-ca-cert")),
+        (CONTENT_DISPOSITION, HeaderValue::from_static("attachment; filename=\"baywitness-root.crt\"")),
+    ];
+    (headers, der).into_response()
+}

@@ -1,0 +1,118 @@
+//! Which markers a live picture shows: looked at at once, answered, forgotten.
+//! Nothing is measured from it.
+
+use std::collections::HashMap;
+use std::sync::{Arc, Mutex, PoisonError};
+use std::time::{Duration, Instant};
+
+use axum::Json;
+use axum::body::Bytes;
+use axum::extract::{Path, State};
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Response};
+
+use super::answer::json_trouble;
+use super::devices::Who;
+use super::plans::named;
+use super::routes::{Shared, job};
+use super::trouble::{Trouble, blocking};
+use super::{edit, limits};
+use crate::job::{Glance, glance_at};
+use crate::marker::Rig;
+use crate::photo::{self, Kind};
+
+/// When each device last sent one.
+pub(super) type Pace = Mutex<HashMap<Option<Arc<str>>, Instant>>;
+
+/// Looks at one live picture.
+pub(super) async fn look(State(app): Shared, who: Who, Path(name): Path<String>, body: Bytes) -> Response {
+    let looked = async {
+        let (folder, _) = job(&app, &name)?;
+        if too_soon(&app.pace, &who) {
+            return Err(Trouble::new(StatusCode::TOO_MANY_REQUESTS, "pace", "send fewer live pictures"));
+        }
+        let busy =
+            |_| Trouble::new(StatusCode::SERVICE_UNAVAILABLE, "busy", "others are looking too: send it again soon");
+        let _place = Arc::clone(&app.glances).try_acquire_owned().map_err(busy)?;
+        let at = Arc::clone(&app);
+        let rig = blocking(move || named(&at, &folder, &edit::read(&folder)?).map(|n| n.rig).map_err(Trouble::typed));
+        let rig = rig.await?;
+        app.desk.glance(move || glance(&body, &rig)).await
+    };
+    match looked.await {
+        Ok(g) => {
+            let [width, height] = g.size_px;
+            Json(serde_json::json!({
+                "width": width, "height": height, "markers": g.markers, "seen": g.seen, "missing": g.missing, "ties": g.ties
+            }))
+            .into_response()
+        }
+        Err(trouble) => json_trouble(&trouble),
+    }
+}
+
+/// Whether a device sends more than its share.
+fn too_soon(pace: &Pace, who: &Who) -> bool {
+    let mut last = pace.lock().unwrap_or_else(PoisonError::into_inner);
+    let share = Duration::from_secs_f64(1.0 / limits::GLANCES_A_SECOND);
+    if last.get(&who.id).is_some_and(|at| at.elapsed() < share) {
+        return true;
+    }
+    last.retain(|_, at| at.elapsed() < share);
+    last.insert(who.id.clone(), Instant::now());
+    false
+}
+
+/// Width and height that a JPEG states, before anything of it is decoded (ITU-T T.81, B.2.2).
+fn size(jpeg: &[u8]) -> Option<(u16, u16)> {
+    let two = |at: usize| Some(u16::from_be_bytes([*jpeg.get(at)?, *jpeg.get(at + 1)?]));
+    let mut at = 2;
+    while *jpeg.get(at)? == 0xff {
+        match *jpeg.get(at + 1)? {
+            0xff => at += 1,
+            // A frame of any kind; C4, C8 and CC are none.
+            0xc0..=0xc3 | 0xc5..=0xc7 | 0xc9..=0xcb | 0xcd..=0xcf => return Some((two(at + 7)?, two(at + 5)?)),
+            0xd9 | 0xda => return None,
+            _ => at += 2 + usize::from(two(at + 2)?),
+        }
+    }
+    None
+}
+
+fn glance(bytes: &[u8], rig: &Rig) -> Result<Glance, Trouble> {
+    let refused = |words: String| Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "no-picture", words);
+    if photo::recognise(bytes, "the picture").map_err(|e| refused(e.to_string()))? != Kind::Jpeg {
+        return Err(refused("live pictures are JPEG".into()));
+    }
+    match size(bytes) {
+        Some((width, height)) if u64::from(width) * u64::from(height) <= limits::GLANCE_PIXELS => {}
+        _ => return Err(refused("live pictures are small: send fewer pixels".into())),
+    }
+    glance_at(bytes, rig).map_err(|e| refused(e.to_string()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_size_is_read_before_anything_is_decoded() {
+        let jpeg = |w: u16, h: u16| {
+            let head = [0xff, 0xd8, 0xff, 0xe0, 0, 4, 1, 2, 0xff, 0xff, 0xc2, 0, 11, 8];
+            [&head[..], &h.to_be_bytes(), &w.to_be_bytes(), &[1]].concat()
+        };
+        assert_eq!(size(&jpeg(1280, 960)), Some((1280, 960)));
+        assert_eq!(size(&jpeg(65_535, 65_535)), Some((65_535, 65_535)));
+        for end in 0..jpeg(1, 1).len() - 1 {
+            assert_eq!(size(&jpeg(1, 1)[..end]), None);
+        }
+        assert_eq!(size(&[0xff, 0xd8, 0xff, 0xda, 0, 2]), None);
+    }
+
+    #[test]
+    fn a_device_that_sends_too_fast_waits_and_others_do_not() {
+        let pace = Pace::default();
+        let who = |id: &str| Who { name: id.into(), id: Some(id.into()) };
+        assert!(!too_soon(&pace, &who("a")) && too_soon(&pace, &who("a")) && !too_soon(&pace, &who("b")));
+    }
+}

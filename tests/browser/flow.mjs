@@ -96,6 +96,25 @@ async function wrongStand(page, looker) {
   return times.seen - times.sent;
 }
 
+/// The stand is moved twice, one photo each: what is left, and what one photo proves.
+async function moved(page, looker) {
+  const after = async (photo) => {
+    await scripted(page);
+    await page.setInputFiles("#take-moved", [staged("wrong", photo)]);
+    await kept(page);
+  };
+  await after("c.jpg");
+  await page.waitForFunction(() => document.querySelectorAll("#live .photo").length === 3, null, { timeout: 60000 });
+  await verdict(page, "outside");
+  const said = await page.textContent(".first");
+  assert(/asked .* moved/.test(said), `how the last move went: ${said}`);
+  await looker.look("moved-not-far-enough");
+  await after("d.jpg");
+  await page.waitForFunction(() => document.querySelectorAll("#live .photo").length === 4, null, { timeout: 60000 });
+  await verdict(page, "undecided");
+  await looker.look("moved-one-photo");
+}
+
 async function rightStand(page, looker, context, server, restart) {
   await page.click("form[action$='/attempt'] button");
   await page.waitForURL("**-attempt-2-01/photos", { timeout: 120000 });
@@ -219,6 +238,7 @@ async function whole(profile) {
     const ms = await wrongStand(page, looker);
     const verify = timeOfVerify(join(jobs, first));
     console.log(`${profile.name}: last byte to verdict ${ms.toFixed(0)} ms; verify ${verify.toFixed(0)} ms; ratio ${(ms / verify).toFixed(2)}`);
+    await moved(page, looker);
     await rightStand(page, looker, context, server, async () => { server = await Server.start(program, jobs, at); });
     const name = decodeURIComponent(page.url().match(/jobs\/([^/]+)/)[1]);
     await finish(page, looker);

@@ -34,8 +34,8 @@ catalogue! {
     all_jobs: "All jobs", "Alle Aufträge";
 
     jobs_title: "Jobs", "Aufträge";
-    begin_job: "Begin a job", "Auftrag beginnen";
-    search_jobs: "Search by number, vehicle, VIN, technician or sheet", "Suche nach Nummer, Fahrzeug, FIN, Techniker oder Einstellblatt";
+    begin_job: "New job", "Neuer Auftrag";
+    search_jobs: "Search by number, vehicle, VIN, technician or sheet", "Suche nach Nummer, Fahrzeug, FIN, Techniker oder Vorgabeblatt";
     search: "Search", "Suchen";
     found_jobs: "{0} jobs", "{0} Aufträge";
     no_jobs: "No job here yet.", "Noch kein Auftrag hier.";
@@ -48,12 +48,12 @@ catalogue! {
     attempt_n: "attempt {0}", "Versuch {0}";
     not_measured: "not measured yet", "noch nicht gemessen";
 
-    choose_sheet: "Which set-up sheet?", "Welches Einstellblatt?";
+    choose_sheet: "Which set-up sheet?", "Welches Vorgabeblatt?";
     search_sheets: "Part of the sheet's name", "Teil des Namens";
     used_lately: "Used lately", "Zuletzt benutzt";
-    every_sheet: "All sheets", "Alle Einstellblätter";
-    no_sheet: "No set-up sheet has all of these words.", "Kein Einstellblatt enthält alle diese Wörter.";
-    new_sheet: "Type a new set-up sheet", "Neues Einstellblatt eingeben";
+    every_sheet: "All sheets", "Alle Vorgabeblätter";
+    no_sheet: "No set-up sheet has all of these words.", "Kein Vorgabeblatt enthält alle diese Wörter.";
+    new_sheet: "Type a new set-up sheet", "Neues Vorgabeblatt eingeben";
     new_sheet_why: "Every figure is typed twice, each time from the source: a wrong one would make a wrong set-up right. Leave a quantity empty that the source does not ask for.", "Jede Zahl wird zweimal eingegeben, jedes Mal aus der Quelle: eine falsche machte eine falsche Aufstellung richtig. Was die Quelle nicht verlangt, bleibt leer.";
     sheet_name: "Short name", "Kurzname";
     sheet_name_hint: "Small letters, digits and hyphens.", "Kleinbuchstaben, Ziffern und Bindestriche.";
@@ -66,15 +66,15 @@ catalogue! {
     line_centre: "centreline", "Mittellinie";
     line_rear_axle: "normal to the rear axle", "Senkrechte zur Hinterachse";
     distance_from: "From", "Ab";
-    wanted_value: "Wanted", "Soll";
+    wanted_value: "Required", "Soll";
     tolerance_value: "Tolerance, plus and minus", "Toleranz, plus und minus";
     once_more: "once more", "noch einmal";
-    keep_sheet: "Keep the sheet", "Einstellblatt behalten";
+    keep_sheet: "Save sheet", "Vorgabeblatt speichern";
     checks_n: "{0} checks", "{0} Prüfungen";
     source_says: "Source:", "Quelle:";
 
     new_job: "New job", "Neuer Auftrag";
-    other_sheet: "Another sheet", "Anderes Einstellblatt";
+    other_sheet: "Another sheet", "Anderes Vorgabeblatt";
     vehicle: "Vehicle", "Fahrzeug";
     vehicle_description: "Vehicle in words", "Fahrzeug in Worten";
     vin: "VIN (17 characters)", "FIN (17 Zeichen)";
@@ -86,8 +86,8 @@ catalogue! {
     camera_by_photo: "as each photo's own record says", "wie es in jedem Foto selbst steht";
     no_kit: "No marker kit bears what this sheet checks. Put the kit's file where the program looks for it.", "Kein Markersatz trägt, was dieses Blatt prüft. Datei des Markersatzes an die Stelle legen, an der das Programm sucht.";
     technician: "Technician", "Techniker";
-    bay: "Bay", "Arbeitsplatz";
-    optional: "optional", "freiwillig";
+    bay: "Bay", "Kalibrierplatz";
+    optional: "optional", "optional";
     start_job: "Start this job", "Diesen Auftrag starten";
 
     step_prepare: "Prepare", "Vorbereiten";
@@ -102,20 +102,20 @@ catalogue! {
     yes: "Yes", "Ja";
     no: "No", "Nein";
     unanswered: "Not answered", "Nicht beantwortet";
-    required: "required", "nötig";
+    required: "required", "Pflicht";
     sizes: "Vehicle sizes", "Fahrzeugmaße";
     sizes_why: "Used only where the photos do not show it.", "Nur benutzt, wo die Fotos es nicht zeigen.";
     wheelbase: "Wheelbase, mm", "Radstand, mm";
-    nose_from_rear_axle: "Nose before the rear axle, mm", "Bug vor der Hinterachse, mm";
+    nose_from_rear_axle: "Nose in front of the rear axle, mm", "Fahrzeugfront vor der Hinterachse, mm";
     floor_below_hub: "Wheel centre above the floor, mm", "Radmitte über dem Boden, mm";
     readings: "Readings", "Messwerte";
     readings_why: "Laser, tape, level: compared with the photos, never mixed in.", "Laser, Maßband, Wasserwaage: mit den Fotos verglichen, nie eingemischt.";
     instrument: "Instrument", "Messgerät";
     laser: "laser", "Laser";
     tape: "tape", "Maßband";
-    level: "level", "Wasserwaage";
+    level: "spirit level", "Wasserwaage";
     alignment: "alignment rack", "Achsmessanlage";
-    alignment_sheet: "Alignment sheet", "Achsmessblatt";
+    alignment_sheet: "Alignment printout", "Achsmessprotokoll";
     alignment_sheet_why: "The thrust angle, or both rear toes that give it: degrees and minutes without a sign, and the side.", "Der Fahrachswinkel, oder die Spur beider Hinterräder: Grad und Minuten ohne Vorzeichen, und die Seite.";
     thrust_angle: "Thrust angle", "Fahrachswinkel";
     rear_toe_left: "Rear toe, left wheel", "Spur hinten links";
@@ -132,13 +132,13 @@ catalogue! {
     to_photos: "On to the photos", "Weiter zu den Fotos";
 
     q_distance: "distance", "Abstand";
-    q_squareness: "squareness", "Winkligkeit";
+    q_squareness: "squareness", "Rechtwinkligkeit";
     q_centring: "centring", "Mittigkeit";
     q_height: "height", "Höhe";
     q_tilt: "tilt", "Neigung";
-    q_level: "level", "Waagrechte";
+    q_level: "level", "Querneigung";
     q_from: "{0} from the {1}", "{0} ab {1}";
-    from_nose: "nose", "Bug";
+    from_nose: "nose", "Fahrzeugfront";
     from_front_axle: "front axle", "Vorderachse";
     from_rear_axle: "rear axle", "Hinterachse";
 
@@ -150,7 +150,7 @@ catalogue! {
     side_right_low: "right end low", "rechtes Ende tief";
     side_above: "above", "darüber";
     side_below: "below", "darunter";
-    wanted: "wanted {0}", "gewünscht {0}";
+    wanted: "required {0}", "Soll {0}";
 
     card_title: "One-time card", "Einmalkarte";
     card_why: "A code that only this job has, seen in the photos, proves that they were taken for it. Show it on a second screen beside the stand, or lay it out from tiles with these numbers.", "Ein Code, den nur dieser Auftrag hat und der auf den Fotos zu sehen ist, beweist, dass sie für ihn aufgenommen wurden. Auf einem zweiten Bildschirm neben dem Gestell zeigen oder aus Kacheln mit diesen Nummern legen.";
@@ -160,16 +160,16 @@ catalogue! {
     card_marker: "Marker {0}", "Marker {0}";
     back_to_photos: "Back to the photos", "Zurück zu den Fotos";
 
-    where_to_stand: "Where to stand", "Wo Sie stehen";
-    place_ahead: "{0} m before the nose", "{0} m vor dem Bug";
-    place_behind: "{0} m behind the nose", "{0} m hinter dem Bug";
+    where_to_stand: "Where to stand", "Aufnahmeorte";
+    place_ahead: "{0} m in front of the nose", "{0} m vor der Fahrzeugfront";
+    place_behind: "{0} m behind the nose", "{0} m hinter der Fahrzeugfront";
     place_left: "{0} m to the vehicle's left", "{0} m zur linken Fahrzeugseite";
     place_right: "{0} m to the vehicle's right", "{0} m zur rechten Fahrzeugseite";
     place_middle: "on the middle line", "auf der Mittellinie";
     place_high: "phone {0} m high", "Telefon {0} m hoch";
     place_sees: "In the picture: {0}", "Im Bild: {0}";
-    no_place: "No place in this bay shows enough markers.", "Kein Platz in dieser Bucht zeigt genug Marker.";
-    drawing_from_above: "The bay from above; the vehicle drives upwards.", "Die Bucht von oben; das Fahrzeug fährt nach oben.";
+    no_place: "No place in this bay shows enough markers.", "Kein Platz auf diesem Kalibrierplatz zeigt genug Marker.";
+    drawing_from_above: "The bay from above; the vehicle drives upwards.", "Der Kalibrierplatz von oben; das Fahrzeug fährt nach oben.";
     in_every_step: "From each place in every position: {0}.", "Von jedem Platz in jeder Stellung: {0}.";
     position: "Position of the stand", "Stellung des Gestells";
     plan_failed: "Where to stand can't be said for this kit.", "Für diesen Markersatz lässt sich nicht sagen, wo Sie stehen.";
@@ -202,27 +202,28 @@ catalogue! {
     looking: "Being looked at …", "Wird angesehen …";
     seen_markers: "{0} markers found", "{0} Marker gefunden";
     missing_markers: "{0} not found where they should be: {1}", "{0} nicht gefunden, wo sie sein sollten: {1}";
-    covered: "Covered, mirrored by a lamp, or in the dark?", "Verdeckt, von einer Lampe gespiegelt oder im Dunkeln?";
+    covered: "Covered, glare from a lamp, or in the dark?", "Verdeckt, von einer Lampe geblendet oder im Dunkeln?";
     shows: "Shows", "Zeigt";
     no_target: "The stand is not in this photo, or nothing else is: both must be in one picture.", "Das Gestell ist nicht auf diesem Foto, oder nichts außer ihm: beides muss auf ein Bild.";
-    set_aside: "Set aside", "Beiseitelegen";
-    bring_back: "Bring back", "Zurückholen";
-    aside_photos: "Set aside, not measured with", "Beiseitegelegt, nicht mitgemessen";
+    set_aside: "Leave this photo out", "Dieses Foto weglassen";
+    bring_back: "Use it again", "Wieder mitmessen";
+    aside_photos: "Left out, not measured with", "Weggelassen, nicht mitgemessen";
     after_photo_tag: "after the calibration", "nach der Kalibrierung";
     seen_key: "found", "gefunden";
     missing_key: "not found", "nicht gefunden";
 
     measuring: "Measuring …", "Wird gemessen …";
     verdict_within: "Within tolerance", "Innerhalb der Toleranz";
+    all_within: "All checks within tolerance", "Alle Prüfungen innerhalb der Toleranz";
     verdict_outside: "Outside tolerance", "Außerhalb der Toleranz";
-    verdict_undecided: "Not proven", "Nicht bewiesen";
+    verdict_undecided: "Not proven", "Nicht nachgewiesen";
     verdict_unusable: "Retake", "Neu aufnehmen";
     verdict_failed: "Can't be measured", "Nicht messbar";
-    lead_within: "Every check is proven. Run the calibration, then take one more photo.", "Jede Prüfung ist bewiesen. Kalibrierung starten, danach noch ein Foto aufnehmen.";
+    lead_within: "Every check is proven. Run the calibration, then take one more photo.", "Jede Prüfung ist nachgewiesen. Kalibrierung starten, danach noch ein Foto aufnehmen.";
     lead_outside: "Move the stand as shown, then take one photo.", "Gestell wie gezeigt bewegen, dann ein Foto aufnehmen.";
     lead_held: "Do not move the stand yet: settle first what is named below, then begin the next attempt.", "Gestell noch nicht bewegen: erst klären, was unten steht, dann nächsten Versuch beginnen.";
     not_trusted: "not to be trusted", "nicht verlässlich";
-    lead_undecided: "Nothing is proven to be wrong, but not everything is proven to be right.", "Nichts ist als falsch bewiesen, aber nicht alles als richtig.";
+    lead_undecided: "Nothing is proven to be wrong, but not everything is proven to be right.", "Nichts ist nachweislich falsch, aber nicht alles nachweislich richtig.";
     lead_unusable: "The photos can't decide. What to do stands below.", "Die Fotos können nicht entscheiden. Was zu tun ist, steht unten.";
     second_photo: "One more photo from the other side.", "Noch ein Foto von der anderen Seite.";
     what_moves: "What moves where", "Was wohin";
@@ -256,7 +257,7 @@ catalogue! {
     stood_alike: "nothing has moved since", "seither hat sich nichts bewegt";
     stood_apart: "cannot be measured together", "nicht gemeinsam messbar";
     measure_together: "Measure with those photos too", "Mit jenen Fotos zusammen messen";
-    measure_together_why: "They are copied into this attempt: more photos of the same stand prove more.", "Sie werden in diesen Versuch kopiert: mehr Fotos desselben Gestells beweisen mehr.";
+    measure_together_why: "They are copied into this attempt: more photos of the same stand prove more.", "Sie werden in diesen Versuch kopiert: mehr Fotos desselben Gestells weisen mehr nach.";
     next_attempt_why: "This attempt is sealed as it is and stays listed.", "Dieser Versuch wird so versiegelt und bleibt gelistet.";
     to_finish: "On to the calibration", "Weiter zur Kalibrierung";
 
@@ -268,7 +269,7 @@ catalogue! {
     result_not_run: "not run", "nicht durchgeführt";
     reported_azimuth: "Reported misalignment sideways, degrees", "Gemeldete Fehlstellung seitlich, Grad";
     reported_elevation: "Reported misalignment up and down, degrees", "Gemeldete Fehlstellung in der Höhe, Grad";
-    large_misalignment: "The control unit reports {0}°. With the set-up proven that large a figure points at the sensor's bracket or its mounting; with the set-up not proven, check the set-up first.", "Das Steuergerät meldet {0}°. Bei bewiesener Aufstellung deutet ein so großer Wert auf Halter oder Einbau des Sensors; ist sie nicht bewiesen, zuerst die Aufstellung prüfen.";
+    large_misalignment: "The control unit reports {0}°. With the set-up proven that large a figure points at the sensor's bracket or its mounting; with the set-up not proven, check the set-up first.", "Das Steuergerät meldet {0}°. Bei nachgewiesener Aufstellung deutet ein so großer Wert auf Halter oder Einbau des Sensors; ist sie nicht nachgewiesen, zuerst die Aufstellung prüfen.";
     take_off: "Before the calibration runs, take off what would disturb it: {0}. {1} stay where they are.", "Vor der Kalibrierung abnehmen, was sie stören würde: {0}. {1} bleiben, wo sie sind.";
     take_off_only: "Before the calibration runs, take off what would disturb it: {0}.", "Vor der Kalibrierung abnehmen, was sie stören würde: {0}.";
     the_stand: "The stand", "Das Gestell";
@@ -277,7 +278,7 @@ catalogue! {
     after_with_sheets: "One more photo of the stand and the floor sheets, where they stood before, shows whether the stand moved on the floor. Whether the vehicle moved it shows only with wheel plates on; put them on again for it, or leave it open.", "Ein weiteres Foto von Gestell und Bodenblättern, wo sie vorher standen, zeigt, ob sich das Gestell auf dem Boden bewegt hat. Ob sich das Fahrzeug bewegt hat, zeigt es nur mit Radplatten; dafür wieder anbringen, oder es offen lassen.";
     after_without_sheets: "This kit has no floor sheets: one more photo shows whether the stand moved against the vehicle only with at least one wheel plate on it. Put it on again when the calibration has ended.", "Dieser Markersatz hat keine Bodenblätter: ein weiteres Foto zeigt nur mit mindestens einer Radplatte am Fahrzeug, ob sich das Gestell dagegen bewegt hat. Nach der Kalibrierung wieder anbringen.";
     moved_words: "{0}: {1} mm and {2}° apart, before and after", "{0}: {1} mm und {2}° Unterschied, vorher und nachher";
-    stood_still: "no move proven", "keine Bewegung bewiesen";
+    stood_still: "no move proven", "keine Bewegung nachgewiesen";
     has_moved: "has moved", "hat sich bewegt";
     scan_reports: "Reports and other files", "Berichte und andere Dateien";
     scan_before: "Scan report before", "Diagnosebericht vorher";
@@ -286,25 +287,25 @@ catalogue! {
     attach: "Attach", "Anhängen";
     no_files: "No file attached.", "Keine Datei angehängt.";
     close_job: "Close the job", "Auftrag abschließen";
-    close_why: "Photos, inputs, result and report are sealed in an evidence folder. After that nothing can be changed here.", "Fotos, Eingaben, Ergebnis und Bericht werden in einem Beweisordner versiegelt. Danach lässt sich hier nichts mehr ändern.";
+    close_why: "Photos, inputs, result and report are sealed in an evidence folder. After that nothing can be changed here.", "Fotos, Eingaben, Ergebnis und Bericht werden in einem Nachweisordner versiegelt. Danach lässt sich hier nichts mehr ändern.";
     close_open: "Still open: {0}", "Noch offen: {0}";
     open_prerequisites: "prerequisites without answer", "unbeantwortete Voraussetzungen";
-    open_verdict: "the set-up is not proven to be within", "die Aufstellung ist nicht als innerhalb bewiesen";
+    open_verdict: "the set-up is not proven to be within", "die Aufstellung ist nicht als innerhalb nachgewiesen";
     open_result: "the calibration's result", "das Ergebnis der Kalibrierung";
     open_after: "the photo after the calibration", "das Foto nach der Kalibrierung";
     close_now: "Seal and close", "Versiegeln und abschließen";
     closed_title: "Closed and sealed", "Abgeschlossen und versiegelt";
-    take_evidence: "Take the evidence along (one file)", "Beweis mitnehmen (eine Datei)";
+    take_evidence: "Download evidence (one file)", "Nachweis herunterladen (eine Datei)";
     send_photos: "Send the photos", "Fotos senden";
     send_file: "Send the file", "Datei senden";
-    evidence_in: "Evidence folder: {0}", "Beweisordner: {0}";
-    signed_words: "Signed with this machine's key.", "Mit dem Schlüssel dieser Maschine signiert.";
+    evidence_in: "Evidence folder: {0}", "Nachweisordner: {0}";
+    signed_words: "Signed with this computer's key.", "Mit dem Schlüssel dieses Rechners signiert.";
     unsigned_words: "Not signed: it shows changes by chance, not by intent.", "Nicht signiert: er zeigt zufällige Änderungen, keine absichtlichen.";
 
-    cautions: "The vehicle maker's service information and local rules govern. For trained people; lasers and lifted vehicles need their own precautions. This page documents a set-up and does not replace the procedure.", "Maßgeblich sind die Unterlagen des Fahrzeugherstellers und örtliche Regeln. Für ausgebildete Leute; Laser und angehobene Fahrzeuge brauchen eigene Vorsicht. Diese Seite dokumentiert eine Aufstellung und ersetzt nicht das Verfahren.";
+    cautions: "The vehicle maker's service information and local rules govern. For trained people; lasers and lifted vehicles need their own precautions. This page documents a set-up and does not replace the procedure.", "Maßgeblich sind die Unterlagen des Fahrzeugherstellers und örtliche Regeln. Nur für Fachpersonal; Laser und angehobene Fahrzeuge brauchen eigene Schutzmaßnahmen. Diese Seite dokumentiert eine Aufstellung und ersetzt nicht das Verfahren.";
 
     pair_title: "Connect this device", "Dieses Gerät verbinden";
-    pair_why: "The page of this bay wants to know which devices may use it.", "Die Seite dieser Bucht will wissen, welche Geräte sie benutzen dürfen.";
+    pair_why: "Enter the code to use this page.", "Code eingeben, um diese Seite zu benutzen.";
     pair_now: "Connect", "Verbinden";
     pair_code: "Code on the terminal", "Code auf dem Bildschirm des Servers";
     pair_name: "A name for this device", "Ein Name für dieses Gerät";

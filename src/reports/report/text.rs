@@ -8,7 +8,7 @@ use super::figures::{Measured, moment, otherwise, percent, wanted};
 use super::label::{Label, reference_line};
 use super::procedure::sentences;
 use super::todo::{Trust, steps, trust};
-use crate::record::{CheckRecord, JobRecord, Level, ReadingRecord, Verdict};
+use crate::record::{CheckRecord, FirstRecord, JobRecord, Level, ReadingRecord, Verdict};
 
 /// How the terminal shows text; the door decides.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -142,9 +142,10 @@ fn heading(page: &mut Page, record: &JobRecord) {
     page.paragraph(Style::new(), "", &record.reason);
 }
 
-/// The one thing to do first, and how the last move went.
+/// The one thing to move first, and how the last move went; what is to be done instead, the verdict's reason says.
 fn first(page: &mut Page, record: &JobRecord) {
-    let Some(first) = record.first.as_ref().filter(|_| !record.positions.is_empty()) else { return };
+    let told = |f: &&FirstRecord| !record.positions.is_empty() && (f.check.is_some() || f.last_move.is_some());
+    let Some(first) = record.first.as_ref().filter(told) else { return };
     page.title("First");
     page.paragraph(Style::new().bold(), "  ", &first.words);
     if let Some(screw) = &first.screw {

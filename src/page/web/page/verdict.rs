@@ -64,7 +64,7 @@ fn of_record(words: &Words, view: &View, record: &JobRecord) -> Markup {
         div class={ "verdict " (verdict_class(verdict)) } data-verdict=(verdict.name()) {
             (verdict_symbol(verdict))
             div {
-                h2 #verdict { (verdict_words(words, verdict)) }
+                h2 #verdict { (if verdict == Verdict::Within { words.all_within } else { verdict_words(words, verdict) }) }
                 p { (lead) }
             }
         }

@@ -22,8 +22,9 @@ use crate::measure::{Facts, Measurement, measure};
 use crate::pose::{self, Problem, Scene, adjust};
 use crate::quantity::with_uncertainty;
 use crate::record::{AttemptRecord, JobRecord, NextPhotoRecord, PhotoLook};
+use crate::setup::Check;
 use crate::verdict::findings::{Case, Finding, PhotoFacts, PhotoProblem, Suspect, detectable, find, suspects};
-use crate::verdict::{Checked, StandSize, check, mark, more_evidence, sensitivity, settle};
+use crate::verdict::{Checked, StandSize, Verdict, after_the_moves, check, mark, more_evidence, sensitivity, settle};
 
 /// How to verify.
 #[derive(Debug, Clone)]
@@ -347,7 +348,7 @@ fn decide_all(
     let size = stand_size(folder);
     let answers = questions.checks(&folder.rig, setup, &folder.job, measurement);
     let more = more_evidence(&folder.rig, scene);
-    setup
+    let mut all: Vec<Checked> = setup
         .checks
         .iter()
         .zip(answers)
@@ -358,7 +359,12 @@ fn decide_all(
                 all.min_by(|a, b| standing(a).partial_cmp(&standing(b)).unwrap_or(std::cmp::Ordering::Equal))?;
             Some(opened.of_last_position(worst, c, &asks, scene))
         })
-        .collect()
+        .collect();
+    let of_stand = |(check, c): (&Check, &Checked)| check.quantity.is_of_target() && c.verdict == Verdict::Outside;
+    if setup.checks.iter().zip(&all).any(of_stand) {
+        after_the_moves(&mut all, setup.decision.photos_after_move);
+    }
+    all
 }
 
 /// Orders decisions from bad to good: outside, unusable, undecided, within.

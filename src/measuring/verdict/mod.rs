@@ -16,6 +16,6 @@ pub use correction::{StandSize, correction};
 pub use decision::{Decided, Grade, decide, widest_tolerated};
 pub use findings::{Case, Finding, Rule, find};
 pub use ladder::{Level, Verdict};
-pub use position::{LEAVE_IT, Proof, Went};
+pub use position::{LATER, LEAVE_IT, Proof, Went, after_the_moves};
 pub use sensitivity::{Assumption, Sensitivity, sensitivity};
 pub use trust::{Otherwise, mark, settle};

@@ -59,6 +59,21 @@ fn photos(n: usize) -> String {
 /// What is said of a check that one more photo proves.
 pub const LEAVE_IT: &str = "leave it where it is";
 
+/// What is said of such a check while another one has the stand moved first.
+pub const LATER: &str = "nothing yet";
+
+/// While the stand is to be moved once more nobody is asked for the photo that would prove the other checks where it
+/// stands now: it would prove a place that is left.
+pub fn after_the_moves(checks: &mut [Checked], wanted: usize) {
+    for checked in checks.iter_mut().filter(|c| c.correction == LEAVE_IT) {
+        checked.correction = LATER.to_owned();
+        checked.reason = Some(format!(
+            "it measures within, which counts once the stand is where it stays and {} show it there",
+            photos(wanted)
+        ));
+    }
+}
+
 /// How a figure went in one move.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Went {

@@ -107,6 +107,12 @@ fn one_photo_tells_where_the_stand_stands_now_and_two_prove_it() {
     let first = once.first.as_ref().unwrap();
     assert!(first.words.contains("mm to the vehicle's right"), "{first:?}");
     assert!(first.last_move.as_ref().unwrap().contains("mm more"));
+    // Nobody is asked to prove by photos a place that is left.
+    assert!(once.next_photo.is_none(), "{:?}", once.next_photo);
+    let waiting = once.checks.iter().filter(|c| c.verdict == Verdict::Undecided);
+    assert!(
+        waiting.clone().count() >= 2 && waiting.clone().all(|c| c.reason.as_ref().unwrap().contains("counts once"))
+    );
     assert_eq!(once.positions[1].proven_by, ["photos/c.jpg"]);
     assert!(once.positions[0].taken < once.positions[1].taken);
 

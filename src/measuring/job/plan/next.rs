@@ -15,7 +15,7 @@ use crate::pose::{Problem, Scene, expect};
 use crate::quantity::Estimate;
 use crate::record::Verdict;
 use crate::setup::Check;
-use crate::verdict::{Checked, decide};
+use crate::verdict::{Checked, LATER, decide};
 
 /// Where one more photo helps, and what it would decide.
 #[derive(Debug, Clone, PartialEq)]
@@ -71,7 +71,9 @@ pub(in crate::job) fn next_station(
     let setup = &opened.folder.setup;
     let by_photos = |i: &usize| !setup.checks[*i].is_decided_by_reading(&opened.folder.rig);
     let sound = |i: usize| now.checks[i].answer.is_some() && now.checks[i].untrusted.is_empty();
-    let undecided = |i: &usize| now.checks[*i].verdict == Verdict::Undecided && sound(*i);
+    // What waits for a move takes its photo after it.
+    let waits = |i: usize| now.checks[i].correction == LATER;
+    let undecided = |i: &usize| now.checks[*i].verdict == Verdict::Undecided && sound(*i) && !waits(*i);
     let open: Vec<usize> = (0..now.checks.len()).filter(undecided).filter(by_photos).collect();
     if open.is_empty() {
         return None;

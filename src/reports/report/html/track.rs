@@ -105,7 +105,7 @@ fn drawing(record: &JobRecord, (target, step): &(String, Option<String>)) -> Mar
                 @if let Some(w) = wanted {
                     @let [u, v] = view.at(w);
                     (line("ref", [u - 16.0, v], [u + 16.0, v])) (line("ref", [u, v - 16.0], [u, v + 16.0]))
-                    (text("halo minor", "start", [u + 12.0, v + 26.0], "wanted"))
+                    (text("halo minor", "end", [u - 14.0, v - 12.0], "wanted"))
                 }
                 @for (number, at) in &places {
                     @let [u, v] = view.at(*at);
@@ -188,7 +188,8 @@ fn cell(record: &JobRecord, figure: &PositionFigure) -> Markup {
     let m = Measured::new(Label::of_check(check).quantity, &check.unit, value, figure.expanded_uncertainty);
     html! {
         span class=(class(figure.verdict)) { (symbol(figure.verdict)) } " "
-        span.num { (m.short()) }
+        span.num { (m.amount_with_unit()) }
+        @if let Some(side) = m.side { small { (side.long) } }
         @if let Some(words) = &figure.words { small { (words) } }
     }
 }

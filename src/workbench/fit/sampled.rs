@@ -161,7 +161,6 @@ fn stated_covariance_holds_for_kannala_brandt() {
 #[test]
 fn stated_covariance_holds_while_the_hand_turns() {
     let found = squared_error(LensModel::BrownConrady, 6, 0.02_f64.to_radians());
-    println!("squared normalised error {found:.2}");
     assert!((0.4..1.8).contains(&found), "{found}");
 }
 

@@ -203,7 +203,7 @@ fn both_languages_and_the_sheet_library() {
     let jobs = tempfile::tempdir().unwrap();
     let server = BAY.serve(jobs.path());
     let german = server.request("GET", "/", &[("Accept-Language", "de-AT,en;q=0.5")], &[]).text();
-    assert!(german.contains("<html lang=\"de\">") && german.contains("Auftrag beginnen"));
+    assert!(german.contains("<html lang=\"de\">") && german.contains("Neuer Auftrag"));
     assert!(server.get("/new").text().contains(SHEET));
     assert!(!server.get("/new?q=nothing-like-it").text().contains(SHEET));
     let chosen = server.request("GET", "/language/de", &[("Referer", "http://x.example//evil.example/")], &[]);

@@ -176,7 +176,7 @@ async function inGerman(page, looker, server) {
   const wrong = job.match(/\/jobs\/[0-9]{8}-[0-9]+(?=")/g)?.at(-1);
   for (const part of ["prepare", "photos", "finish"]) {
     await page.goto(server.link + wrong.slice(1) + "/" + part);
-    if (part === "photos") await verdict(page, "outside");
+    if (part === "photos") await verdict(page, "undecided");
     await page.waitForTimeout(500);
     await looker.look(`${part}-german`);
   }

@@ -44,7 +44,9 @@ fn look(opened: &Opened, j: usize) -> PhotoLook {
     let alone = Alone::of(opened, j);
     let missing =
         alone.iter().flat_map(Alone::missing).map(|f| marker(f.carrier, f.marker.id, &f.corners_px)).collect();
-    let carriers = rig.carriers.iter().map(|c| LookedCarrier {
+    // A stand that stood in several places is one carrier to whoever looks at a photo.
+    let kit = opened.kit();
+    let carriers = kit.carriers.iter().map(|c| LookedCarrier {
         name: c.name.clone(),
         role: c.role.name().to_owned(),
         seen: c.markers.iter().filter(|m| seen.iter().any(|s| s.id == m.id)).count(),

@@ -250,6 +250,7 @@ catalogue! {
     checks: "Checks", "Prüfungen";
     full_report: "Full report", "Ganzer Bericht";
     first_thing: "First", "Zuerst";
+    prove_it: "Leave the stand. One more photo from another place.", "Gestell stehen lassen. Noch ein Foto von anderer Stelle.";
     moved_it: "Moved it: one photo", "Bewegt: ein Foto";
     moved_why: "Only the stand was moved. Show it with plates and floor sheets.", "Nur das Gestell wurde bewegt. Mit Radplatten und Bodenblättern aufnehmen.";
     next_attempt: "Stand moved: next attempt", "Gestell bewegt: nächster Versuch";

@@ -106,8 +106,8 @@ fn first(words: &Words, record: &JobRecord, moves: &[Move]) -> Markup {
                 @if let Some(screw) = of_it.and_then(|f| f.screw.as_ref()) { p.far lang="en" { (screw) } }
                 @if let Some(last) = of_it.and_then(|f| f.last_move.as_ref()) { p lang="en" { (last) } }
             }
-        } @else if let Some(f) = record.first.as_ref() {
-            section.first { p.far lang="en" { (f.words) } }
+        } @else if record.first.is_some() {
+            section.first { p.far { (words.prove_it) } }
         }
     }
 }
@@ -205,10 +205,11 @@ fn level_class(level: Level) -> &'static str {
 }
 
 fn checks(words: &Words, record: &JobRecord) -> Markup {
+    let reason = |i: usize| record.checks[i].reason.as_ref().filter(|_| record.checks[i].verdict != Verdict::Within);
     html! {
         h3 { (words.checks) }
         ul.checks {
-            @for c in &record.checks {
+            @for (i, c) in record.checks.iter().enumerate() {
                 li class=(verdict_class(c.verdict)) {
                     (verdict_symbol(c.verdict))
                     span.name { (check_name(words, c)) }
@@ -221,8 +222,9 @@ fn checks(words: &Words, record: &JobRecord) -> Markup {
                         }
                     }
                     span.reason { (wanted(words, c)) }
-                    @if let Some(reason) = c.reason.as_ref().filter(|_| c.verdict != Verdict::Within) {
-                        span.reason lang="en" { (reason) }
+                    // What holds for all of them is said once.
+                    @if let Some(why) = reason(i).filter(|why| (0..i).all(|earlier| reason(earlier) != Some(*why))) {
+                        span.reason lang="en" { (why) }
                     }
                 }
             }

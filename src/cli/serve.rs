@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use time::UtcOffset;
 
 use super::UNREADABLE;
+use super::logged;
 use super::output::{colour, complain, say};
 use super::seal::ask;
 use crate::evidence::Key;
@@ -24,6 +25,9 @@ pub(super) struct Arguments {
     /// Sign closed jobs with this key of ssh-keygen (ed25519); a .pub file names one that the agent holds
     #[arg(long, value_name = "FILE")]
     key: Option<PathBuf>,
+    /// Add every verdict that changed to this log of attempts, before it is shown (`baywitness log new` makes one)
+    #[arg(long, value_name = "DIR")]
+    log: Option<PathBuf>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
@@ -55,6 +59,7 @@ fn ready(arguments: Arguments) -> Result<Options, String> {
         jobs: arguments.jobs,
         models,
         key: arguments.key.as_deref().map(open).transpose()?,
+        log: arguments.log.as_deref().map(logged::open).transpose()?,
         offset: UtcOffset::current_local_offset().unwrap_or(UtcOffset::UTC),
     })
 }

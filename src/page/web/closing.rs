@@ -1,11 +1,13 @@
-//! Closing a job: its evidence folder.
+//! Closing a job: its evidence folder, and its place in the log of attempts.
 
 use std::path::{Path, PathBuf};
 
 use super::app::App;
 use super::trouble::Trouble;
 use crate::custody;
-use crate::evidence;
+use crate::evidence::{self, Bytes};
+use crate::record::JobRecord;
+use crate::transparency::{Attempt, AttemptProof, Log, LogError, PROOF_FILE};
 
 /// Seals a job under its name, once; the evidence folder.
 pub(super) fn seal(app: &App, name: &str, folder: &Path) -> Result<PathBuf, Trouble> {
@@ -13,11 +15,24 @@ pub(super) fn seal(app: &App, name: &str, folder: &Path) -> Result<PathBuf, Trou
     if out.exists() {
         return Ok(out);
     }
-    let (_, contents) = custody::gather(folder, &app.options).map_err(|e| Trouble::typed(e.to_string()))?;
+    let (record, mut contents) = custody::gather(folder, &app.options).map_err(|e| Trouble::typed(e.to_string()))?;
+    if let Some(log) = &app.log {
+        let json = record.to_json().map_err(|e| Trouble::typed(e.to_string()))?;
+        let proofs = add(log, &record, &json).map_err(|e| Trouble::typed(format!("the job stays open, since {e}")))?;
+        for proof in proofs {
+            contents.payload.insert(PROOF_FILE.to_owned(), Bytes::Here(proof.to_text().into_bytes()));
+        }
+    }
     if let Some(parent) = out.parent() {
         std::fs::create_dir_all(parent).map_err(|e| Trouble::disk("make the folder of sealed jobs", &e))?;
     }
     evidence::seal(&out, &contents, app.key.as_ref(), None).map_err(|e| Trouble::typed(e.to_string()))?;
     app.shelf.refresh(true);
     Ok(out)
+}
+
+/// Adds a job to the log of attempts.
+pub(super) fn add(log: &Log, record: &JobRecord, json: &[u8]) -> Result<Vec<AttemptProof>, LogError> {
+    let attempt = Attempt::of(record, json, "serve", time::OffsetDateTime::now_utc(), log.order_salt());
+    Ok(log.append(&[attempt])?.proofs)
 }

@@ -28,7 +28,7 @@ pub use proof_file::{AttemptProof, Shown};
 pub use read::{CHECKPOINT, LogError, LogFolder, read_checkpoint};
 pub use sequence::{TOLERANCE_S, against_witness, out_of_order};
 pub use tree::Hash;
-pub use witness::{WITNESSED, Witnessed, has_witness, witness, witnessed};
+pub use witness::{WITNESSED, Witnessed, witness, witnessed};
 pub use write::{Appended, Log, VERIFIER_KEY, order_salt_file, private_folder, read_order_salt};
 
 /// The proof's name in an evidence folder's payload.

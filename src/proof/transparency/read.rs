@@ -2,12 +2,11 @@
 //! Nothing in it is trusted: what follows from tiles is held against the root of
 //! a checkpoint.
 
-use std::cell::RefCell;
 use std::collections::HashMap;
 use std::fs;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
-use std::rc::Rc;
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use super::checkpoint::Checkpoint;
 use super::note::SignedNote;
@@ -69,6 +68,9 @@ pub fn read_checkpoint(path: &Path) -> Result<(Checkpoint, SignedNote), LogError
     Checkpoint::read(&text).map_err(|why| LogError::File { path: path.to_path_buf(), why })
 }
 
+/// Tiles that were read, by level and number.
+type Known = HashMap<(u32, u64), Arc<Vec<Hash>>>;
+
 /// A log at one of its checkpoints.
 #[derive(Debug)]
 pub struct LogFolder {
@@ -77,7 +79,7 @@ pub struct LogFolder {
     pub checkpoint: Checkpoint,
     /// The checkpoint as it was signed.
     pub note: SignedNote,
-    tiles: RefCell<HashMap<(u32, u64), Rc<Vec<Hash>>>>,
+    tiles: Mutex<Known>,
 }
 
 impl LogFolder {
@@ -96,7 +98,7 @@ impl LogFolder {
 
     /// The folder at a given checkpoint, which it may have or not.
     pub fn at(folder: &Path, checkpoint: Checkpoint, note: SignedNote) -> Self {
-        LogFolder { folder: folder.to_path_buf(), checkpoint, note, tiles: RefCell::default() }
+        LogFolder { folder: folder.to_path_buf(), checkpoint, note, tiles: Mutex::default() }
     }
 
     /// Where it lies.
@@ -121,9 +123,13 @@ impl LogFolder {
         Ok((tile, bytes.map_err(io_error("read", &partial))?))
     }
 
-    fn hashes(&self, level: u32, index: u64) -> Result<Rc<Vec<Hash>>, LogError> {
-        if let Some(known) = self.tiles.borrow().get(&(level, index)) {
-            return Ok(Rc::clone(known));
+    fn known(&self) -> MutexGuard<'_, Known> {
+        self.tiles.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    fn hashes(&self, level: u32, index: u64) -> Result<Arc<Vec<Hash>>, LogError> {
+        if let Some(known) = self.known().get(&(level, index)) {
+            return Ok(Arc::clone(known));
         }
         let (tile, bytes) = self.tile(Kind::Hashes(level), index)?;
         let (hashes, rest) = bytes.as_chunks::<32>();
@@ -132,8 +138,8 @@ impl LogFolder {
             let why = format!("does not hold {wanted} hashes");
             return Err(LogError::File { path: self.folder.join(tile.path()), why });
         }
-        let hashes = Rc::new(hashes[..wanted].to_vec());
-        self.tiles.borrow_mut().insert((level, index), Rc::clone(&hashes));
+        let hashes = Arc::new(hashes[..wanted].to_vec());
+        self.known().insert((level, index), Arc::clone(&hashes));
         Ok(hashes)
     }
 

@@ -5,7 +5,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use super::checkpoint::Checkpoint;
-use super::note::{KeyKind, NoteSigner, SignedNote, VerifierKey};
+use super::note::{NoteSigner, SignedNote, VerifierKey};
 use super::read::{LogError, LogFolder, io_error, read_checkpoint};
 use super::write::{Log, private_folder};
 use crate::folder::write_durably;
@@ -88,9 +88,4 @@ pub fn witnessed(folder: &Path) -> Result<Vec<(PathBuf, Checkpoint, SignedNote)>
     }
     found.sort_by_key(|(_, checkpoint, _)| checkpoint.size);
     Ok(found)
-}
-
-/// Which keys of a list are witnesses'.
-pub fn has_witness(keys: &[VerifierKey]) -> bool {
-    keys.iter().any(|key| key.kind == KeyKind::Witness)
 }

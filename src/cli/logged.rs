@@ -1,0 +1,45 @@
+//! What `verify` and `seal` share: adding verdicts to the log of attempts.
+
+use std::path::Path;
+
+use time::OffsetDateTime;
+
+use crate::record::JobRecord;
+use crate::transparency::{Attempt, AttemptProof, Log, VerifierKey};
+
+/// Opens a log that this machine writes.
+pub(super) fn open(folder: &Path) -> Result<Log, String> {
+    Log::open(folder).map_err(|e| e.to_string())
+}
+
+/// Adds verified jobs in one go; their proofs, and words about it.
+pub(super) fn add(log: &Log, records: &[&JobRecord], by: &str) -> Result<(Vec<AttemptProof>, String), String> {
+    let now = OffsetDateTime::now_utc();
+    let attempt = |record: &&JobRecord| {
+        let json = record.to_json().map_err(|e| format!("cannot write the result as JSON: {e}"))?;
+        Ok(Attempt::of(record, &json, by, now, log.order_salt()))
+    };
+    let attempts: Vec<Attempt> = records.iter().map(attempt).collect::<Result<_, String>>()?;
+    let appended = log.append(&attempts).map_err(|e| e.to_string())?;
+    let mut words: String = appended.repaired.iter().map(|what| format!("The log {}: {what}.\n", log.origin())).collect();
+    if let (Some(first), Some(last)) = (appended.proofs.first(), appended.proofs.last()) {
+        let number = if first.index == last.index {
+            format!("entry {}", first.index)
+        } else {
+            format!("entries {} to {}", first.index, last.index)
+        };
+        words.push_str(&format!("Logged as {number} of {}.\n", log.origin()));
+    }
+    Ok((appended.proofs, words))
+}
+
+/// A number of jobs in words.
+pub(super) fn jobs(n: usize) -> String {
+    if n == 1 { "one job".to_owned() } else { format!("{n} jobs") }
+}
+
+/// Verifier keys of a file.
+pub(super) fn read_keys(path: &Path) -> Result<Vec<VerifierKey>, String> {
+    let text = std::fs::read_to_string(path).map_err(|e| format!("cannot read the keys {}: {e}", path.display()))?;
+    VerifierKey::read_all(&text, &path.display().to_string())
+}

@@ -44,8 +44,10 @@ enum What {
         last: usize,
     },
     /// Check every entry, hash and signature, and that no entry was changed since a checkpoint was kept
-    #[command(after_help = "Exit code: 0 it holds, 1 it was rewritten, truncated, forked or altered, 2 unreadable, 3 it \
-                            holds, but no key that counts signed it or times are out of order")]
+    #[command(
+        after_help = "Exit code: 0 it holds, 1 it was rewritten, truncated, forked or altered, 2 unreadable, 3 it \
+                            holds, but no key that counts signed it or times are out of order"
+    )]
     Check {
         /// The log's folder
         #[arg(value_name = "DIR")]
@@ -61,7 +63,9 @@ enum What {
     ///
     /// Run on another machine than the log's, on the shared folder or a copy of it. The cosigned checkpoint is put into
     /// DIR/witnessed; from a copy it is carried back there.
-    #[command(after_help = "Exit code: 0 cosigned, 1 refused: the log was rewritten, truncated, forked or altered, 2 unreadable")]
+    #[command(
+        after_help = "Exit code: 0 cosigned, 1 refused: the log was rewritten, truncated, forked or altered, 2 unreadable"
+    )]
     Witness {
         /// The log's folder
         #[arg(value_name = "DIR")]
@@ -182,7 +186,9 @@ fn check(folder: &Path, keys: Option<&Path>, earlier: &[PathBuf]) -> Result<(Str
     }
     let disordered = out_of_order(&times).len();
     if disordered > 0 {
-        text.push_str(&format!("{disordered} entries have times that do not fit their neighbours' (`baywitness audit --log` names them).\n"));
+        text.push_str(&format!(
+            "{disordered} entries have times that do not fit their neighbours' (`baywitness audit --log` names them).\n"
+        ));
     }
     if odd > 0 {
         text.push_str(&format!("{odd} entries are not of this program.\n"));
@@ -198,7 +204,10 @@ fn cosign(folder: &Path, key: &Path, name: &str, keys: &Path, seen: Option<&Path
     let keys: Vec<VerifierKey> = read_keys(keys).map_err(unreadable)?;
     let opened = Key::open(key, &ask).map_err(|e| unreadable(e.to_string()))?;
     let seed = opened.seed().ok_or_else(|| {
-        unreadable(format!("{} names a key that an agent holds, which signs no notes: name the private key", key.display()))
+        unreadable(format!(
+            "{} names a key that an agent holds, which signs no notes: name the private key",
+            key.display()
+        ))
     })?;
     let signer = NoteSigner::new(name, &seed);
     let own = seen.map_or_else(

@@ -43,7 +43,8 @@ impl LogTrust {
         let text = std::fs::read_to_string(path).map_err(|e| format!("cannot be read ({e})"))?;
         let proof = AttemptProof::read(&text)?;
         let shown = proof.check()?;
-        let result = std::fs::read(payload.join("result.json")).map_err(|e| format!("has no result beside it ({e})"))?;
+        let result =
+            std::fs::read(payload.join("result.json")).map_err(|e| format!("has no result beside it ({e})"))?;
         let record: JobRecord =
             serde_json::from_slice(&result).map_err(|e| format!("has no result beside it that can be read ({e})"))?;
         let differs = shown.attempt.differs_from(&record, &result);
@@ -69,7 +70,10 @@ impl LogTrust {
         Ok(if vouchers.log {
             (Outcome::Passed, words)
         } else {
-            (Outcome::NotCheckable, format!("{words}; whether {origin} signed it: its verifier key was not given (--log-keys)"))
+            (
+                Outcome::NotCheckable,
+                format!("{words}; whether {origin} signed it: its verifier key was not given (--log-keys)"),
+            )
         })
     }
 }
@@ -116,7 +120,8 @@ pub(super) fn audit(ledger: &Ledger, audit: &Audit, out: &Path, asked: &Asked) -
 }
 
 fn words(found: &LogAudit, earlier: usize, out: &Path) -> String {
-    let signed = if found.signed { "signed by a key that counts" } else { "whose verifier key was not given (--log-keys)" };
+    let signed =
+        if found.signed { "signed by a key that counts" } else { "whose verifier key was not given (--log-keys)" };
     let mut text = format!("Log {}: {} entries, {signed}", found.origin, found.size);
     for witness in &found.witnesses {
         text.push_str(&format!(", cosigned by {witness}"));

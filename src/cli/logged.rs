@@ -5,15 +5,15 @@ use std::path::Path;
 use time::OffsetDateTime;
 
 use crate::record::JobRecord;
-use crate::transparency::{Attempt, AttemptProof, Log, VerifierKey};
+use crate::transparency::{Appended, Attempt, Log, VerifierKey};
 
 /// Opens a log that this machine writes.
 pub(super) fn open(folder: &Path) -> Result<Log, String> {
     Log::open(folder).map_err(|e| e.to_string())
 }
 
-/// Adds verified jobs in one go; their proofs, and words about it.
-pub(super) fn add(log: &Log, records: &[&JobRecord], by: &str) -> Result<(Vec<AttemptProof>, String), String> {
+/// Adds verified jobs in one go; with words about it.
+pub(super) fn add(log: &Log, records: &[&JobRecord], by: &str) -> Result<(Appended, String), String> {
     let now = OffsetDateTime::now_utc();
     let attempt = |record: &&JobRecord| {
         let json = record.to_json().map_err(|e| format!("cannot write the result as JSON: {e}"))?;
@@ -21,16 +21,15 @@ pub(super) fn add(log: &Log, records: &[&JobRecord], by: &str) -> Result<(Vec<At
     };
     let attempts: Vec<Attempt> = records.iter().map(attempt).collect::<Result<_, String>>()?;
     let appended = log.append(&attempts).map_err(|e| e.to_string())?;
-    let mut words: String = appended.repaired.iter().map(|what| format!("The log {}: {what}.\n", log.origin())).collect();
-    if let (Some(first), Some(last)) = (appended.proofs.first(), appended.proofs.last()) {
-        let number = if first.index == last.index {
-            format!("entry {}", first.index)
-        } else {
-            format!("entries {} to {}", first.index, last.index)
-        };
-        words.push_str(&format!("Logged as {number} of {}.\n", log.origin()));
+    let mut words: String =
+        appended.repaired.iter().map(|what| format!("The log {}: {what}.\n", log.origin())).collect();
+    let first = appended.first;
+    match attempts.len() as u64 {
+        0 => {}
+        1 => words.push_str(&format!("Logged as entry {first} of {}.\n", log.origin())),
+        n => words.push_str(&format!("Logged as entries {first} to {} of {}.\n", first + n - 1, log.origin())),
     }
-    Ok((appended.proofs, words))
+    Ok((appended, words))
 }
 
 /// A number of jobs in words.

@@ -72,9 +72,9 @@ fn seal(arguments: &Arguments) -> Result<String, String> {
 /// Adds the jobs to the log, and to each one's contents the proof that it is there.
 fn log_all(folder: &Path, gathered: &mut [(JobRecord, Contents)]) -> Result<(), String> {
     let records: Vec<&JobRecord> = gathered.iter().map(|(record, _)| record).collect();
-    let (proofs, words) = logged::add(&logged::open(folder)?, &records, "seal")?;
+    let (added, words) = logged::add(&logged::open(folder)?, &records, "seal")?;
     note(&words);
-    for ((_, contents), proof) in gathered.iter_mut().zip(proofs) {
+    for ((_, contents), proof) in gathered.iter_mut().zip(added.proofs().map_err(|e| e.to_string())?) {
         contents.payload.insert(PROOF_FILE.to_owned(), Bytes::Here(proof.to_text().into_bytes()));
     }
     Ok(())

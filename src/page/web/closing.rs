@@ -7,7 +7,7 @@ use super::trouble::Trouble;
 use crate::custody;
 use crate::evidence::{self, Bytes};
 use crate::record::JobRecord;
-use crate::transparency::{Attempt, AttemptProof, Log, LogError, PROOF_FILE};
+use crate::transparency::{Appended, Attempt, Log, LogError, PROOF_FILE};
 
 /// Seals a job under its name, once; the evidence folder.
 pub(super) fn seal(app: &App, name: &str, folder: &Path) -> Result<PathBuf, Trouble> {
@@ -18,8 +18,8 @@ pub(super) fn seal(app: &App, name: &str, folder: &Path) -> Result<PathBuf, Trou
     let (record, mut contents) = custody::gather(folder, &app.options).map_err(|e| Trouble::typed(e.to_string()))?;
     if let Some(log) = &app.log {
         let json = record.to_json().map_err(|e| Trouble::typed(e.to_string()))?;
-        let proofs = add(log, &record, &json).map_err(|e| Trouble::typed(format!("the job stays open, since {e}")))?;
-        for proof in proofs {
+        let proofs = add(log, &record, &json).and_then(|added| added.proofs());
+        for proof in proofs.map_err(|e| Trouble::typed(format!("the job stays open, since {e}")))? {
             contents.payload.insert(PROOF_FILE.to_owned(), Bytes::Here(proof.to_text().into_bytes()));
         }
     }
@@ -32,7 +32,7 @@ pub(super) fn seal(app: &App, name: &str, folder: &Path) -> Result<PathBuf, Trou
 }
 
 /// Adds a job to the log of attempts.
-pub(super) fn add(log: &Log, record: &JobRecord, json: &[u8]) -> Result<Vec<AttemptProof>, LogError> {
+pub(super) fn add(log: &Log, record: &JobRecord, json: &[u8]) -> Result<Appended, LogError> {
     let attempt = Attempt::of(record, json, "serve", time::OffsetDateTime::now_utc(), log.order_salt());
-    Ok(log.append(&[attempt])?.proofs)
+    log.append(&[attempt])
 }

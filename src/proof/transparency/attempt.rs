@@ -130,7 +130,10 @@ impl Attempt {
     pub fn bytes(&self) -> Result<Vec<u8>, String> {
         let bytes = serde_json::to_vec(self).map_err(|e| e.to_string())?;
         if bytes.len() > LONGEST {
-            return Err(format!("has {} photos, more than an entry of a log holds: split the job", self.files.photos.len()));
+            return Err(format!(
+                "has {} photos, more than an entry of a log holds: split the job",
+                self.files.photos.len()
+            ));
         }
         Ok(bytes)
     }

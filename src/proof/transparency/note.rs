@@ -69,11 +69,8 @@ impl std::fmt::Debug for NoteSigner {
 const MOST_SIGNATURES: usize = 64;
 
 fn key_id(name: &str, kind: KeyKind, key: &VerifyingKey) -> [u8; 4] {
-    let digest = Sha256::new()
-        .chain_update(name)
-        .chain_update([b'\n', kind.byte()])
-        .chain_update(key.as_bytes())
-        .finalize();
+    let digest =
+        Sha256::new().chain_update(name).chain_update([b'\n', kind.byte()]).chain_update(key.as_bytes()).finalize();
     [digest[0], digest[1], digest[2], digest[3]]
 }
 

@@ -257,7 +257,8 @@ impl LogFolder {
         let (mut level, mut full) = (1, self.checkpoint.size / WIDTH);
         while full > 0 {
             for index in 0..full {
-                if self.hashes(level, index / WIDTH)?[(index % WIDTH) as usize] != subtree(&self.hashes(level - 1, index)?)
+                if self.hashes(level, index / WIDTH)?[(index % WIDTH) as usize]
+                    != subtree(&self.hashes(level - 1, index)?)
                 {
                     let why = format!("has hashes at level {level} that are not of the tiles below");
                     return Err(LogError::Rewritten { path: self.folder.clone(), why });

@@ -250,7 +250,9 @@ mod tests {
                 let proof = inclusion_proof(i, n, &node).unwrap();
                 let leaf = leaf_hash(&entries[i as usize]);
                 assert!(is_included(i, n, &leaf, &proof, root), "{i} of {n}");
-                assert!(!is_included(i + 1, n, &leaf, &proof, root) && !is_included(i, n, root, &proof, root) || n == 1);
+                assert!(
+                    !is_included(i + 1, n, &leaf, &proof, root) && !is_included(i, n, root, &proof, root) || n == 1
+                );
                 assert!(n == 1 || !is_included(i, n, &leaf, &proof[1..], root));
                 assert!(!is_included(i, n, &leaf, &[&proof[..], &[leaf]].concat(), root));
                 assert!(!is_included(i, n, &leaf, &proof, &roots[n as usize - 1]));

@@ -51,10 +51,27 @@ impl std::fmt::Debug for Log {
 /// What an append did.
 #[derive(Debug)]
 pub struct Appended {
-    /// Proofs of the new entries, in their order.
-    pub proofs: Vec<AttemptProof>,
+    /// The number of the first new entry.
+    pub first: u64,
+    entries: Vec<Vec<u8>>,
+    grown: LogFolder,
     /// What was put right first, after an append that was cut off.
     pub repaired: Vec<String>,
+}
+
+impl Appended {
+    /// Proofs of the new entries, in their order.
+    ///
+    /// # Errors
+    /// The log was altered meanwhile.
+    pub fn proofs(&self) -> Result<Vec<AttemptProof>, LogError> {
+        let numbered = self.entries.iter().zip(self.first..);
+        let proofs = numbered.map(|(entry, index)| {
+            let proof = self.grown.inclusion(index, entry)?;
+            Ok(AttemptProof { entry: entry.clone(), index, proof, note: self.grown.note.clone() })
+        });
+        proofs.collect()
+    }
 }
 
 /// Where what is not published lies.
@@ -71,12 +88,13 @@ pub fn private_folder(folder: &Path) -> PathBuf {
 pub fn read_order_salt(path: &Path) -> Result<OrderSalt, LogError> {
     let text = fs::read_to_string(path).map_err(io_error("read", path))?;
     let digits = text.trim().as_bytes();
-    let bytes: Option<Vec<u8>> = digits
-        .chunks(2)
-        .map(|two| u8::from_str_radix(std::str::from_utf8(two).ok()?, 16).ok())
-        .collect();
+    let bytes: Option<Vec<u8>> =
+        digits.chunks(2).map(|two| u8::from_str_radix(std::str::from_utf8(two).ok()?, 16).ok()).collect();
     let salt = bytes.filter(|_| digits.len() == 64).and_then(|b| OrderSalt::try_from(b).ok());
-    salt.ok_or_else(|| LogError::File { path: path.to_path_buf(), why: "is no secret of 64 hexadecimal digits".to_owned() })
+    salt.ok_or_else(|| LogError::File {
+        path: path.to_path_buf(),
+        why: "is no secret of 64 hexadecimal digits".to_owned(),
+    })
 }
 
 /// Where a log's secret for repair orders lies, where this is the machine that writes it.
@@ -195,15 +213,11 @@ impl Log {
         let lock = self.lock()?;
         let (now, repaired) = self.settle()?;
         let checkpoint = if entries.is_empty() { now.checkpoint } else { self.add(&now, &entries)? };
-        let grown = LogFolder::at(&self.folder, checkpoint.clone(), signed(&self.signer, &checkpoint));
         let first = checkpoint.size - entries.len() as u64;
-        let proofs = entries.iter().zip(first..).map(|(entry, index)| {
-            let proof = grown.inclusion(index, entry)?;
-            Ok(AttemptProof { entry: entry.clone(), index, proof, note: grown.note.clone() })
-        });
-        let proofs = proofs.collect::<Result<_, LogError>>()?;
+        let note = signed(&self.signer, &checkpoint);
+        let grown = LogFolder::at(&self.folder, checkpoint, note);
         drop(lock);
-        Ok(Appended { proofs, repaired })
+        Ok(Appended { first, entries, grown, repaired })
     }
 
     /// The log as it was signed last, after whatever was cut off is put right.

@@ -17,6 +17,6 @@ mod photo;
 mod poses;
 mod schemas;
 mod statistics;
-mod transparency;
 #[cfg(feature = "parquet")]
 mod tables;
+mod transparency;

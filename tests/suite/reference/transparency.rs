@@ -18,7 +18,7 @@ fn grown(dir: &Path, sizes: &[usize]) -> (PathBuf, String, Vec<String>) {
     let (mut from, mut proofs) = (0, Vec::new());
     for to in sizes {
         let done = log.append(&attempts(from, *to)).unwrap();
-        proofs.extend(done.proofs.iter().step_by(29).map(|p| p.to_text()));
+        proofs.extend(done.proofs().unwrap().iter().step_by(29).map(|p| p.to_text()));
         from = *to;
     }
     (folder, log.verifier().text(), proofs)

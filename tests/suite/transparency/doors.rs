@@ -128,8 +128,7 @@ fn entries_out_of_time_and_repeated_ones_are_named() {
     own.append(&[attempt("late", "2026-05-03T10:00:00Z"), day(10), day(4)]).unwrap();
     let witness = fresh_key(shop.dir.path(), "");
     let cosign = |name: &str| {
-        let arguments =
-            [&shop.log, path("--key"), &witness, path("--name"), path(name), path("--keys"), &shop.keys];
+        let arguments = [&shop.log, path("--key"), &witness, path("--name"), path(name), path("--keys"), &shop.keys];
         run(&arguments, &["log", "witness"], None)
     };
     let (code, said) = cosign("witness.example/1");
@@ -198,9 +197,8 @@ fn an_entry_does_not_give_the_job_away() {
     let text = String::from_utf8_lossy(&entries);
     assert!(text.contains("\"verdict\":\"unusable\""));
     // Neither what was typed nor any digest that could be tried with guesses of it.
-    let digests = [job.join("job.toml"), job.join("../setup.toml"), job.join("photos/a.png")].map(|file| {
-        digest(&fs::read(file).unwrap())
-    });
+    let digests = [job.join("job.toml"), job.join("../setup.toml"), job.join("photos/a.png")]
+        .map(|file| digest(&fs::read(file).unwrap()));
     assert!(!text.contains("R-7") && !text.contains("J 1"));
     assert!(digests.iter().all(|digest| !text.contains(digest.as_str())));
 }

@@ -44,7 +44,7 @@ fn a_log_grown_in_any_steps_is_the_same_tree() {
     for (from, to) in [(0, 1), (1, 2), (2, 3), (3, 255), (255, 256), (256, 257), (257, 511), (511, 700)] {
         let done = own.append(&attempts(from, to)).unwrap();
         assert!(done.repaired.is_empty());
-        for (proof, n) in done.proofs.iter().zip(from as u64..) {
+        for (proof, n) in done.proofs().unwrap().iter().zip(from as u64..) {
             let shown = proof.check().unwrap();
             assert_eq!((proof.index, shown.checkpoint.size), (n, to as u64));
             assert_eq!(shown.attempt.files.job, n.to_string());
@@ -223,7 +223,7 @@ fn a_changed_proof_shows_nothing() {
     use baywitness::transparency::AttemptProof;
     let dir = tempfile::tempdir().unwrap();
     let (own, _) = log(dir.path());
-    let proofs = own.append(&attempts(0, 11)).unwrap().proofs;
+    let proofs = own.append(&attempts(0, 11)).unwrap().proofs().unwrap();
     let text = proofs[6].to_text();
     let shows = |text: &str| {
         let proof = AttemptProof::read(text).and_then(|proof| proof.check().map(|shown| (proof.note, shown)));

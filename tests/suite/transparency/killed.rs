@@ -38,17 +38,18 @@ fn writer(folder: &Path, who: &str) -> Child {
         .unwrap()
 }
 
-/// Lets two writers run and kills them, the second a moment after the first; what they said.
+/// Lets two writers run and kills them, each a moment after it acknowledged something; what they said.
 fn killed(folder: &Path, round: u32, random: &mut rand::rngs::StdRng) -> Vec<String> {
     let children = ["a", "b"].map(|who| writer(folder, &format!("{round}{who}")));
-    std::thread::sleep(Duration::from_micros(random.random_range(20_000..90_000)));
     let mut said = Vec::new();
     for mut child in children {
-        child.kill().unwrap();
         let lines = BufReader::new(child.stdout.take().unwrap()).lines().map(Result::unwrap);
-        said.extend(lines.filter_map(|l| Some(l.split_once("acknowledged ")?.1.to_owned())));
+        let mut acknowledged = lines.filter_map(|l| Some(l.split_once("acknowledged ")?.1.to_owned()));
+        said.extend(acknowledged.next());
+        std::thread::sleep(Duration::from_micros(random.random_range(0..40_000)));
+        child.kill().unwrap();
+        said.extend(acknowledged);
         child.wait().unwrap();
-        std::thread::sleep(Duration::from_micros(random.random_range(0..3_000)));
     }
     said
 }

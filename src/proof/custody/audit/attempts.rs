@@ -12,8 +12,8 @@ use super::ledger::{Ledger, LedgerError};
 use super::run::each_outcome;
 use crate::record::JobRecord;
 use crate::transparency::{
-    Attempt, Commitments, LogError, LogFolder, OrderSalt, TOLERANCE_S, VerifierKey, against_witness, order,
-    order_name, out_of_order, read_checkpoint, witnessed,
+    Attempt, Commitments, LogError, LogFolder, OrderSalt, TOLERANCE_S, VerifierKey, against_witness, order, order_name,
+    out_of_order, read_checkpoint, witnessed,
 };
 
 /// What an audit of a log begins with.

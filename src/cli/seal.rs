@@ -32,7 +32,7 @@ pub(super) struct Arguments {
     /// Also write the request to send to a timestamp authority
     #[arg(long, value_name = "FILE")]
     timestamp_request: Option<PathBuf>,
-    /// Add each job to this log of attempts, and seal the proof of it (`baywitness log new` makes one)
+    /// Add each job to this log of attempts, and seal the proof of it (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in

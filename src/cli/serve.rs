@@ -25,7 +25,7 @@ pub(super) struct Arguments {
     /// Sign closed jobs with this key of ssh-keygen (ed25519); a .pub file names one that the agent holds
     #[arg(long, value_name = "FILE")]
     key: Option<PathBuf>,
-    /// Add every verdict that changed to this log of attempts, before it is shown (`baywitness log new` makes one)
+    /// Add every verdict that changed to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in

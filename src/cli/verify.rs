@@ -27,7 +27,7 @@ pub(super) struct Arguments {
     /// Also show what the photos' own records hold of people and things: positions, serial numbers, names
     #[arg(long)]
     pub(super) private: bool,
-    /// Add every verdict to this log of attempts, before it is shown (`baywitness log new` makes one)
+    /// Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     pub(super) log: Option<PathBuf>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in

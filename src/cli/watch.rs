@@ -19,7 +19,7 @@ pub(super) struct Arguments {
     /// Write the reports into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
-    /// Add every verdict to this log of attempts, before it is shown (`baywitness log new` makes one)
+    /// Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in

@@ -49,8 +49,12 @@ impl Server {
     }
 
     pub(crate) fn start_at(jobs: &Path, models: Option<&Path>, listen: &str) -> Server {
+        Server::start_with(jobs, models, &["--listen", listen])
+    }
+
+    pub(crate) fn start_with(jobs: &Path, models: Option<&Path>, options: &[&str]) -> Server {
         let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
-        command.args(["serve", "--listen", listen, "--jobs"]).arg(jobs).env_remove("BAYWITNESS_MODELS");
+        command.arg("serve").args(options).arg("--jobs").arg(jobs).env_remove("BAYWITNESS_MODELS");
         if let Some(models) = models {
             command.arg("--models").arg(models);
         }

@@ -11,6 +11,7 @@ mod devices;
 mod flow;
 mod hostile;
 mod list;
+mod logged;
 mod own_sheets;
 mod plain;
 mod together;

@@ -62,6 +62,9 @@ pub struct LogFinding {
     pub message: String,
 }
 
+/// Entries with their numbers.
+type Numbered<'a> = Vec<(u64, &'a Attempt)>;
+
 /// A job of the archive.
 struct Kept {
     path: String,
@@ -223,7 +226,7 @@ impl LogAudit {
 
     /// Attempts with photos that the archive lacks, each attempt once.
     fn missing(&mut self, attempts: &BTreeMap<u64, Attempt>, archive: &Archive) {
-        let mut lacking: BTreeMap<(&str, Option<u32>), Vec<(u64, &Attempt)>> = BTreeMap::new();
+        let mut lacking: BTreeMap<(&str, Option<u32>), Numbered> = BTreeMap::new();
         for (n, attempt) in attempts {
             if !archive.lacks(attempt).is_empty() {
                 lacking.entry((&attempt.order, attempt.attempt)).or_default().push((*n, attempt));
@@ -253,7 +256,7 @@ impl LogAudit {
 
     /// The same photos with another verdict, before something else was typed.
     fn restated(&mut self, attempts: &BTreeMap<u64, Attempt>, archive: &Archive) {
-        let mut before: BTreeMap<&str, (&Kept, Vec<(u64, &Attempt)>)> = BTreeMap::new();
+        let mut before: BTreeMap<&str, (&Kept, Numbered)> = BTreeMap::new();
         for (n, attempt) in attempts {
             if let Some(job) = archive.with_photos_of(attempt)
                 && job.verdict != attempt.verdict

@@ -45,7 +45,8 @@ pub fn out_of_order(times: &[i64]) -> Vec<(usize, i64)> {
 /// later with an earlier time, or earlier with a later one; with by how much.
 pub fn against_witness(times: &[i64], size: u64, seen: i64) -> Vec<(usize, i64)> {
     let off = |(n, time): (usize, &i64)| {
-        let off = time - seen;
+        // Whoever signs may state any time.
+        let off = time.saturating_sub(seen);
         let wrong = if (n as u64) < size { off > TOLERANCE_S } else { off < -TOLERANCE_S };
         wrong.then_some((n, off))
     };

@@ -132,12 +132,19 @@ impl Log {
         let private = private_folder(folder);
         let file = |path: &Path, why: &str| LogError::File { path: path.to_path_buf(), why: why.to_owned() };
         check_name(origin).map_err(|why| file(folder, &format!("gets no log: {why}")))?;
-        if private.exists() || folder.join(CHECKPOINT).exists() {
+        let signed_before = private.join(NEWEST).exists();
+        if signed_before || folder.join(CHECKPOINT).exists() {
             let why = "is there already: a log is made once, and never anew under its name";
-            return Err(file(if private.exists() { &private } else { folder }, why));
+            return Err(file(if signed_before { &private } else { folder }, why));
         }
         for path in [folder, &private] {
             fs::create_dir_all(path).map_err(io_error("make the folder", path))?;
+            let above = path.parent().unwrap_or(Path::new("."));
+            crate::folder::sync_folder(above).map_err(io_error("write", above))?;
+        }
+        // Of a log whose making was cut off: nothing was signed with that key.
+        for left in [KEY, SALT] {
+            let _ = fs::remove_file(private.join(left));
         }
         #[cfg(unix)]
         fs::set_permissions(&private, std::os::unix::fs::PermissionsExt::from_mode(0o700))

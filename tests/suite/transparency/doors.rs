@@ -152,6 +152,37 @@ fn entries_out_of_time_and_repeated_ones_are_named() {
     assert!(code == 0 && said.contains("continues the 12 seen before"), "{said}");
 }
 
+/// Photos that were set aside, and typed values that were changed until the verdict fitted.
+#[test]
+fn photos_set_aside_and_verdicts_made_to_fit_are_named() {
+    use baywitness::record::{JobRecord, Verdict};
+    use baywitness::transparency::Attempt;
+    let shop = shop();
+    let job = job(shop.dir.path(), 1, 60);
+    let json = shop.dir.path().join("result.json");
+    run(&[&job, path("--json"), &json], &["verify"], None);
+    let now: JobRecord = serde_json::from_slice(&fs::read(&json).unwrap()).unwrap();
+    let (mut otherwise, mut more) = (now.clone(), now.clone());
+    otherwise.verdict = Verdict::Outside;
+    otherwise.inputs.iter_mut().filter(|i| i.role == "job").for_each(|i| i.sha256 = "0".repeat(64));
+    let mut aside = now.inputs.iter().find(|i| i.role == "photo").unwrap().clone();
+    aside.sha256 = "1".repeat(64);
+    more.inputs.push(aside);
+    let log = Log::open(&shop.log).unwrap();
+    let at = time::macros::datetime!(2026-05-01 08:00 UTC);
+    let of = |record: &JobRecord| Attempt::of(record, b"{}", "serve", at, log.order_salt());
+    log.append(&[of(&otherwise), of(&more)]).unwrap();
+    let sealed = shop.dir.path().join("sealed");
+    assert_eq!(run(&[&job, path("--out"), &sealed, path("--log"), &shop.log], &["seal"], None).0, 0);
+    let (_, said, found) = shop.audit(&sealed, "out");
+    assert_eq!(found, ["photos-missing", "verdict-restated"], "{said}");
+    assert!(said.contains("attempt 1 of repair order R-7: 1 of its 3 photos are in no job"), "{said}");
+    assert!(
+        said.contains("judged otherwise: entry 0 at 2026-05-01T08:00:00Z: outside with another job.toml"),
+        "{said}"
+    );
+}
+
 #[test]
 fn a_rewritten_log_ends_the_trust_in_it() {
     let shop = shop();

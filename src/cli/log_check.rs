@@ -112,7 +112,8 @@ pub(super) fn audit(ledger: &Ledger, audit: &Audit, out: &Path, asked: &Asked) -
         write_file(&kept, found.checkpoint.as_bytes())?;
     }
     say(&words(&found, options.earlier.len(), out), None);
-    Ok(match (found.holds(), found.findings.is_empty()) {
+    // A log that anybody may have signed proves nothing.
+    Ok(match (found.holds(), found.findings.is_empty() && found.signed) {
         (false, _) => UNREADABLE,
         (true, false) => OPEN,
         (true, true) => 0,

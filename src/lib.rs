@@ -11,7 +11,7 @@ pub use baywitness_measuring::{
     camera, detect, folder, geom, input, job, marker, measure, num, photo, pose, quantity, record, setup, verdict,
 };
 pub use baywitness_page::web;
-pub use baywitness_proof::{custody, evidence, trends};
+pub use baywitness_proof::{custody, evidence, transparency, trends};
 pub use baywitness_renderer::synth;
 pub use baywitness_reports::{report, sheet};
 pub use baywitness_workbench::{fit, survey};

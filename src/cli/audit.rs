@@ -8,6 +8,7 @@ use rayon::prelude::*;
 
 use super::UNREADABLE;
 use super::check::read_signers;
+use super::log_check;
 use super::output::{complain, say};
 use super::threads::pool;
 use super::verify::worse;
@@ -36,6 +37,18 @@ pub(super) struct Arguments {
     /// Whose signatures count: a file of allowed signers, as ssh-keygen has it
     #[arg(long, value_name = "FILE")]
     signers: Option<PathBuf>,
+    /// Hold the archive against this log of attempts; what differs goes into log.json, the newest checkpoint into log-checkpoint
+    #[arg(long, value_name = "DIR", conflicts_with = "stdin")]
+    log: Option<PathBuf>,
+    /// Whose logs and witnesses count: a file of verifier keys, one a line
+    #[arg(long, value_name = "FILE", requires = "log")]
+    log_keys: Option<PathBuf>,
+    /// A checkpoint of the log that was kept from before (the one in the audit's own folder is used in any case)
+    #[arg(long, value_name = "FILE", requires = "log")]
+    log_earlier: Vec<PathBuf>,
+    /// The log's secret that tells which repair order a missing attempt was of (default: DIR.private/order-salt, where it is)
+    #[arg(long, value_name = "FILE", requires = "log")]
+    log_orders: Option<PathBuf>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
@@ -91,6 +104,15 @@ fn archive(arguments: &Arguments, options: &Options, signers: Option<&Signers>) 
         code = worse(code, line.exit);
     }
     say(&summary(&audit, out), None);
+    if let Some(folder) = &arguments.log {
+        let asked = log_check::Asked {
+            folder,
+            keys: arguments.log_keys.as_deref(),
+            earlier: &arguments.log_earlier,
+            orders: arguments.log_orders.as_deref(),
+        };
+        code = worse(code, log_check::audit(&ledger, &audit, out, &asked)?);
+    }
     Ok(code)
 }
 

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use time::OffsetDateTime;
 
 use super::UNREADABLE;
+use super::log_check::LogTrust;
 use super::output::{JsonTarget, complain, say, write_json};
 use super::threads::pool;
 use super::unpacked::{self, Unpacking};
@@ -23,6 +24,12 @@ pub(super) struct Arguments {
     /// Whose timestamps count: root certificates of authorities (PEM)
     #[arg(long, value_name = "FILE")]
     timestamp_ca: Option<PathBuf>,
+    /// Whose logs of attempts count: a file of verifier keys of logs and witnesses, one a line
+    #[arg(long, value_name = "FILE")]
+    log_keys: Option<PathBuf>,
+    /// The log of attempts as it is now: it must still begin with what the folder's proof was signed for
+    #[arg(long, value_name = "DIR")]
+    log: Option<PathBuf>,
     /// Write the checks as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     json: Option<JsonTarget>,
@@ -66,6 +73,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 struct Trusted {
     signers: Option<Signers>,
     authorities: Option<Authorities>,
+    logs: LogTrust,
 }
 
 impl Trusted {
@@ -76,7 +84,8 @@ impl Trusted {
                 .map_err(|e| format!("cannot read the timestamp authorities {}: {e}", path.display()))?;
             Authorities::read(&pem, &path.display().to_string()).map_err(|e| e.to_string())
         });
-        Ok(Trusted { signers, authorities: authorities.transpose()? })
+        let logs = LogTrust::read(arguments.log_keys.as_deref(), arguments.log.as_deref())?;
+        Ok(Trusted { signers, authorities: authorities.transpose()?, logs })
     }
 }
 
@@ -108,6 +117,7 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
     let mut inspection = inspect(folder).map_err(|e| format!("cannot read the folder {}: {e}", folder.display()))?;
     let signer = who_signed(&mut inspection, trusted.signers.as_ref());
     who_stamped(&mut inspection, trusted.authorities.as_ref(), OffsetDateTime::now_utc());
+    inspection.items.extend(trusted.logs.check(&folder.join("data")));
     let copy = inspection.items.iter().any(|item| item.what == "sealed files");
     if inspection.intact() && !copy {
         measured_again(folder, &mut inspection.items);

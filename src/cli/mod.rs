@@ -13,6 +13,9 @@ mod explain;
 mod follow_up;
 mod gallery;
 mod gauge;
+mod log;
+mod log_check;
+mod logged;
 mod new;
 mod next_step;
 mod output;
@@ -127,6 +130,12 @@ enum Command {
     /// is taken too.
     #[command(after_help = JOB_CODES)]
     Audit(audit::Arguments),
+    /// Keep and check the append-only log of attempts
+    ///
+    /// `verify --log`, `seal --log` and `serve --log` add every verdict to it, so that no attempt can be dropped, put in
+    /// later or changed without being seen. The folder is a tiled transparency log (C2SP tlog-tiles) that any file server
+    /// publishes as it is; what must stay private lies beside it, in DIR.private.
+    Log(log::Arguments),
     /// Say which mistakes happen, where and since when
     ///
     /// Reads what `audit` or `verify --json` wrote. Compares first attempts and tells people, bays, sheets and kits
@@ -212,6 +221,7 @@ pub fn run() -> ExitCode {
         Command::Explain(a) => explain::run(&a),
         Command::Audit(a) => audit::run(&a),
         Command::Due(a) => due::run(&a),
+        Command::Log(a) => log::run(&a),
         Command::Trends(a) => trends::run(&a),
         Command::Plan(a) => plan::run(&a),
         Command::Setup(a) => setup::run(&a),

@@ -23,7 +23,7 @@ pub const PHASES: [Phase; 6] = [
     },
     Phase { name: "Measure", when: "each job", commands: &["new", "verify", "watch", "serve", "explain"] },
     Phase { name: "Prove", when: "evidence to hand on and to check", commands: &["seal", "stamp", "check", "redact"] },
-    Phase { name: "Oversee", when: "many jobs", commands: &["audit", "trends", "due"] },
+    Phase { name: "Oversee", when: "many jobs", commands: &["audit", "log", "trends", "due"] },
     Phase { name: "Train", when: "invented bays", commands: &["gallery", "drill", "stage"] },
     Phase {
         name: "Tools",

@@ -4,13 +4,15 @@ use std::io::IsTerminal;
 use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
-use super::output::{complain, say, write_file};
+use super::logged;
+use super::output::{complain, note, say, write_file};
 use crate::custody;
-use crate::evidence::{self, Answer, Contents, Key, NAMESPACE};
+use crate::evidence::{self, Answer, Bytes, Contents, Key, NAMESPACE};
 use crate::folder::Models;
 use crate::job;
 use crate::record::JobRecord;
 use crate::report;
+use crate::transparency::PROOF_FILE;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -30,6 +32,9 @@ pub(super) struct Arguments {
     /// Also write the request to send to a timestamp authority
     #[arg(long, value_name = "FILE")]
     timestamp_request: Option<PathBuf>,
+    /// Add each job to this log of attempts, and seal the proof of it (made by `baywitness log new DIR --origin NAME`)
+    #[arg(long, value_name = "DIR")]
+    log: Option<PathBuf>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
@@ -54,11 +59,25 @@ fn seal(arguments: &Arguments) -> Result<String, String> {
     let key = arguments.key.as_deref().map(|path| Key::open(path, &ask)).transpose().map_err(|e| e.to_string())?;
     let options = job::Options { models };
     let gathered = arguments.jobs.iter().map(|path| custody::gather(path, &options).map_err(|e| e.to_string()));
-    let gathered: Vec<(JobRecord, Contents)> = gathered.collect::<Result<_, _>>()?;
+    let mut gathered: Vec<(JobRecord, Contents)> = gathered.collect::<Result<_, _>>()?;
+    if let Some(folder) = &arguments.log {
+        log_all(folder, &mut gathered)?;
+    }
     match gathered.as_slice() {
         [(record, contents)] => seal_one(arguments, record, contents, key.as_ref()),
         _ => seal_several(arguments, gathered, key.as_ref()),
     }
+}
+
+/// Adds the jobs to the log, and to each one's contents the proof that it is there.
+fn log_all(folder: &Path, gathered: &mut [(JobRecord, Contents)]) -> Result<(), String> {
+    let records: Vec<&JobRecord> = gathered.iter().map(|(record, _)| record).collect();
+    let (added, words) = logged::add(&logged::open(folder)?, &records, "seal")?;
+    note(&words);
+    for ((_, contents), proof) in gathered.iter_mut().zip(added.proofs().map_err(|e| e.to_string())?) {
+        contents.payload.insert(PROOF_FILE.to_owned(), Bytes::Here(proof.to_text().into_bytes()));
+    }
+    Ok(())
 }
 
 fn signed(key: Option<&Key>, over: &str) -> String {

@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use time::UtcOffset;
 
 use super::UNREADABLE;
+use super::logged;
 use super::output::{colour, complain, note, say};
 use super::seal::ask;
 use crate::evidence::Key;
@@ -36,6 +37,9 @@ pub(super) struct Arguments {
     /// What phones type for this machine, such as bay.example; the own certificate bears it; may be repeated
     #[arg(long = "name", value_name = "NAME")]
     names: Vec<String>,
+    /// Add every verdict that changed to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
+    #[arg(long, value_name = "DIR")]
+    log: Option<PathBuf>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
@@ -70,6 +74,7 @@ fn ready(arguments: Arguments) -> Result<Options, String> {
         tls: tls(arguments.tls_cert.zip(arguments.tls_key), arguments.tls_own),
         names: arguments.names,
         note,
+        log: arguments.log.as_deref().map(logged::open).transpose()?,
         offset: UtcOffset::current_local_offset().unwrap_or(UtcOffset::UTC),
     })
 }

@@ -4,12 +4,14 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::follow_up::{Of, add};
-use super::output::{JsonTarget, colour, complain, say, write_file, write_json};
+use super::logged;
+use super::output::{JsonTarget, colour, complain, note, say, write_file, write_json};
 use super::threads::pool;
 use crate::folder::Models;
 use crate::job::{self, Error};
 use crate::record::JobRecord;
 use crate::report::{self, TextOptions};
+use crate::transparency::Log;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -33,6 +35,9 @@ pub(super) struct Arguments {
     /// Also show what the photos' own records hold of people and things: positions, serial numbers, names
     #[arg(long)]
     pub(super) private: bool,
+    /// Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
+    #[arg(long, value_name = "DIR")]
+    pub(super) log: Option<PathBuf>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     pub(super) models: Option<PathBuf>,
@@ -61,7 +66,7 @@ impl Element {
 /// Verifies all jobs; the exit code is the worst job's.
 pub(super) fn run(arguments: Arguments) -> u8 {
     match prepare(&arguments) {
-        Ok((options, pool)) => pool.install(|| verify_all(&arguments, &options)),
+        Ok((options, pool, log)) => pool.install(|| verify_all(&arguments, &options, log.as_ref())),
         Err(message) => {
             complain(&message);
             UNREADABLE
@@ -69,7 +74,7 @@ pub(super) fn run(arguments: Arguments) -> u8 {
     }
 }
 
-fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool), String> {
+fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool, Option<Log>), String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
     let new = [(&arguments.moved, Of::Move), (&arguments.more, Of::SamePlace)];
     for (files, of) in new.into_iter().filter(|(files, _)| !files.is_empty()) {
@@ -78,11 +83,19 @@ fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool), S
         };
         add(job, files, of, &models)?;
     }
-    Ok((job::Options { models }, pool(arguments.threads)?))
+    let log = arguments.log.as_deref().map(logged::open).transpose()?;
+    Ok((job::Options { models }, pool(arguments.threads)?, log))
 }
 
-fn verify_all(arguments: &Arguments, options: &job::Options) -> u8 {
+fn verify_all(arguments: &Arguments, options: &job::Options, log: Option<&Log>) -> u8 {
     let results: Vec<Result<JobRecord, Error>> = job::verify_all(&arguments.jobs, options);
+    // Nobody sees a verdict that could still be left out.
+    if let Some(log) = log
+        && let Err(message) = log_all(log, &results)
+    {
+        complain(&message);
+        return UNREADABLE;
+    }
     let mut code = 0;
     let mut elements = Vec::new();
     for (path, result) in arguments.jobs.iter().zip(results) {
@@ -124,6 +137,17 @@ fn verify_all(arguments: &Arguments, options: &job::Options) -> u8 {
         }
     }
     code
+}
+
+/// Adds what could be measured to the log, in one go.
+fn log_all(log: &Log, results: &[Result<JobRecord, Error>]) -> Result<(), String> {
+    let records: Vec<&JobRecord> = results.iter().filter_map(|r| r.as_ref().ok()).collect();
+    let (_, words) = logged::add(log, &records, "verify")?;
+    note(&words);
+    if records.len() < results.len() {
+        note(&format!("Not logged: {}, which could not be read.\n", logged::jobs(results.len() - records.len())));
+    }
+    Ok(())
 }
 
 /// Words on the terminal, and the report where it was asked for.

@@ -19,6 +19,9 @@ pub(super) struct Arguments {
     /// Write the reports into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
+    /// Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
+    #[arg(long, value_name = "DIR")]
+    log: Option<PathBuf>,
     /// Folder with setups/, rigs/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
@@ -80,6 +83,7 @@ fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
     verify::run(verify::Arguments {
         moved: Vec::new(),
         more: Vec::new(),
+        log: arguments.log.clone(),
         jobs: vec![job.to_path_buf()],
         json: None,
         private: false,

@@ -1,7 +1,7 @@
 //! The technician's page: the door for phones in the bay.
 
 use baywitness_measuring::{camera, folder, input, job, marker, photo, quantity, record, setup};
-use baywitness_proof::{custody, evidence};
+use baywitness_proof::{custody, evidence, transparency};
 use baywitness_reports::report;
 
 pub mod web;

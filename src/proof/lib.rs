@@ -1,9 +1,11 @@
 //! What becomes of a verified job: sealed evidence, copies with masked photos,
-//! measured again, audits of whole archives, and what an archive tells.
+//! measured again, audits of whole archives, what an archive tells, and the log
+//! of every attempt.
 
 use baywitness_measuring::{folder, input, job, num, photo, quantity, record, verdict};
 use baywitness_reports::report;
 
 pub mod custody;
 pub mod evidence;
+pub mod transparency;
 pub mod trends;

@@ -61,5 +61,6 @@ mod synth_stage;
 mod synth_support;
 mod synth_truth;
 mod training;
+mod transparency;
 mod trends;
 mod web;

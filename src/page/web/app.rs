@@ -22,6 +22,7 @@ use super::tls::{Keeper, Tls};
 use crate::evidence::Key;
 use crate::folder::Models;
 use crate::job;
+use crate::transparency::Log;
 
 /// How to serve.
 #[derive(Debug)]
@@ -40,6 +41,8 @@ pub struct Options {
     pub names: Vec<String>,
     /// Tells whoever runs the page what they should know.
     pub note: fn(&str),
+    /// Gets every verdict that changed.
+    pub log: Option<Log>,
     /// The bay's clock against UTC, asked before there are threads.
     pub offset: UtcOffset,
 }
@@ -48,6 +51,7 @@ pub struct Options {
 pub(super) struct App {
     pub(super) options: job::Options,
     pub(super) key: Option<Key>,
+    pub(super) log: Option<Arc<Log>>,
     pub(super) offset: UtcOffset,
     pub(super) shelf: Arc<Shelf>,
     pub(super) desk: Arc<Desk>,
@@ -82,10 +86,12 @@ impl App {
         // Sheets that the shop types lie beside its jobs.
         let job_options = job::Options { models: options.models.after(own_sheets::folder(&jobs)) };
         let shelf = Arc::new(Shelf::new(jobs));
+        let log = options.log.map(Arc::new);
         Ok(Arc::new(App {
             key: options.key,
             offset: options.offset,
-            desk: Arc::new(Desk::new(job_options.clone(), Arc::clone(&shelf))),
+            desk: Arc::new(Desk::new(job_options.clone(), Arc::clone(&shelf), log.clone())),
+            log,
             shelf,
             library: Library::new(job_options.models.clone()),
             plans: Plans::default(),

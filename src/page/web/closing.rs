@@ -1,4 +1,4 @@
-//! Closing a job: its evidence folder.
+//! Closing a job: its evidence folder, and its place in the log of attempts.
 
 use std::path::{Path, PathBuf};
 
@@ -6,7 +6,9 @@ use super::app::App;
 use super::changes::Act;
 use super::trouble::Trouble;
 use crate::custody;
-use crate::evidence;
+use crate::evidence::{self, Bytes};
+use crate::record::JobRecord;
+use crate::transparency::{Appended, Attempt, Log, LogError, PROOF_FILE};
 
 /// Seals a job under its name, once; the evidence folder.
 pub(super) fn seal(app: &App, name: &str, folder: &Path, act: &Act) -> Result<PathBuf, Trouble> {
@@ -16,11 +18,24 @@ pub(super) fn seal(app: &App, name: &str, folder: &Path, act: &Act) -> Result<Pa
     }
     // Before it is sealed, so that the evidence says who closed it.
     act.note(folder)?;
-    let (_, contents) = custody::gather(folder, &app.options).map_err(|e| Trouble::typed(e.to_string()))?;
+    let (record, mut contents) = custody::gather(folder, &app.options).map_err(|e| Trouble::typed(e.to_string()))?;
+    if let Some(log) = &app.log {
+        let json = record.to_json().map_err(|e| Trouble::typed(e.to_string()))?;
+        let proofs = add(log, &record, &json).and_then(|added| added.proofs());
+        for proof in proofs.map_err(|e| Trouble::typed(format!("the job stays open, since {e}")))? {
+            contents.payload.insert(PROOF_FILE.to_owned(), Bytes::Here(proof.to_text().into_bytes()));
+        }
+    }
     if let Some(parent) = out.parent() {
         std::fs::create_dir_all(parent).map_err(|e| Trouble::disk("make the folder of sealed jobs", &e))?;
     }
     evidence::seal(&out, &contents, app.key.as_ref(), None).map_err(|e| Trouble::typed(e.to_string()))?;
     app.shelf.refresh(true);
     Ok(out)
+}
+
+/// Adds a job to the log of attempts.
+pub(super) fn add(log: &Log, record: &JobRecord, json: &[u8]) -> Result<Appended, LogError> {
+    let attempt = Attempt::of(record, json, "serve", time::OffsetDateTime::now_utc(), log.order_salt());
+    log.append(&[attempt])
 }

@@ -14,16 +14,18 @@ use super::events::Happened;
 use super::limits;
 use super::shelf::{RESULT, Shelf};
 use super::trouble::{Trouble, blocking};
-use super::{attempt, edit};
+use super::{attempt, closing, edit};
 use crate::folder::write_durably;
 use crate::job::{self, PhotoMemory, attempts_beside, verify_watching};
 use crate::record::{AttemptRecord, JobRecord, PhotoLook};
+use crate::transparency::Log;
 
 /// All jobs at work.
 pub(super) struct Desk {
     options: job::Options,
     shelf: Arc<Shelf>,
     memory: PhotoMemory,
+    log: Option<Arc<Log>>,
     places: Arc<Semaphore>,
     benches: Mutex<HashMap<String, Arc<Bench>>>,
 }
@@ -67,11 +69,12 @@ pub(super) struct Standing {
 }
 
 impl Desk {
-    pub(super) fn new(options: job::Options, shelf: Arc<Shelf>) -> Self {
+    pub(super) fn new(options: job::Options, shelf: Arc<Shelf>, log: Option<Arc<Log>>) -> Self {
         let cores = std::thread::available_parallelism().map_or(2, usize::from);
         Desk {
             options,
             shelf,
+            log,
             memory: PhotoMemory::new(limits::REMEMBERED_PHOTOS),
             places: Arc::new(Semaphore::new(cores)),
             benches: Mutex::default(),
@@ -182,10 +185,8 @@ impl Desk {
         };
         match verify_watching(&bench.folder, &self.options, &self.memory, &mut told) {
             Ok(mut record) => {
-                // The list's verdict; what can't be kept is measured again when the job is opened.
-                if let Ok(mut json) = serde_json::to_vec_pretty(&record) {
-                    json.push(b'\n');
-                    let _ = write_durably(&bench.folder.join(RESULT), &json);
+                if let Err(why) = self.keep(bench, &record) {
+                    return Outcome::Failed(why);
                 }
                 // Not in the file: what `verify` says of this job alone is the job's result.
                 record.attempts = self.beside(bench, &record);
@@ -198,6 +199,21 @@ impl Desk {
 }
 
 impl Desk {
+    /// Keeps a result beside its job, and logs it first where it says something new:
+    /// nobody sees a verdict that could still be left out.
+    fn keep(&self, bench: &Bench, record: &JobRecord) -> Result<(), String> {
+        let Ok(json) = record.to_json() else { return Ok(()) };
+        let file = bench.folder.join(RESULT);
+        if let Some(log) = &self.log
+            && std::fs::read(&file).ok().as_ref() != Some(&json)
+        {
+            closing::add(log, record, &json).map_err(|e| format!("the verdict is not shown, since {e}"))?;
+        }
+        // The list's verdict; what can't be kept is measured again when the job is opened.
+        let _ = write_durably(&file, &json);
+        Ok(())
+    }
+
     /// Whether anything moved since the attempts before.
     fn beside(&self, bench: &Bench, record: &JobRecord) -> Vec<AttemptRecord> {
         if record.context.attempt.is_none_or(|n| n < 2) {

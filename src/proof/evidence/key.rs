@@ -97,6 +97,14 @@ impl Key {
         Ok(Key::Private(Box::new(key)))
     }
 
+    /// The secret itself, for signatures of another form; none where an agent holds it.
+    pub fn seed(&self) -> Option<[u8; 32]> {
+        match self {
+            Key::Private(key) => key.key_data().ed25519().map(|pair| pair.private.to_bytes()),
+            Key::Agent(_) => None,
+        }
+    }
+
     /// Signs a message for an evidence folder.
     ///
     /// # Errors

@@ -17,7 +17,7 @@ use std::{
 use scan::Source;
 
 /// Each room's floor.
-const FLOORS: [(&str, u8); 27] = [
+const FLOORS: [(&str, u8); 28] = [
     ("geom", 0),
     ("num", 0),
     ("quantity", 0),
@@ -34,6 +34,7 @@ const FLOORS: [(&str, u8); 27] = [
     ("verdict", 6),
     ("record", 7),
     ("evidence", 8),
+    ("transparency", 8),
     ("report", 8),
     ("sheet", 8),
     ("fit", 8),
@@ -62,7 +63,7 @@ fn forbidden(room: &str) -> (&'static [&'static str], &'static str) {
     match room {
         "synth" => (&["detect", "pose", "measure", "verdict", "photo"], "the renderer may not import what it tests"),
         "fit" | "survey" => (&["measure", "verdict"], "bench tools stop at poses"),
-        "evidence" | "report" | "sheet" | "cli" | "web" => {
+        "evidence" | "transparency" | "report" | "sheet" | "cli" | "web" => {
             (&["detect", "pose", "measure"], "records are the waist: what comes after reads only them")
         }
         _ => (&[], ""),

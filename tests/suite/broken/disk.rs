@@ -120,3 +120,21 @@ fn a_disk_that_may_only_be_read_is_named() {
         assert!(said.contains(text(&disk.at)), "{arguments:?}: {said}");
     }
 }
+
+/// A log of attempts that ran out of room lost nothing that it acknowledged, and goes on when there is some.
+#[test]
+fn a_log_goes_on_after_a_full_disk() {
+    use crate::transparency::{attempts, names};
+    use baywitness::transparency::{Log, LogFolder};
+    let Some(disk) = Small::mount(160) else { return };
+    let folder = disk.at.join("log");
+    let log = Log::create(&folder, "shop.example/attempts").unwrap();
+    let full = (0..200).find(|n| log.append(&attempts(*n, n + 1)).is_err());
+    let full = full.expect("the disk is smaller than the log");
+    assert_eq!(names(&LogFolder::open(&folder).unwrap()).len(), full);
+    let grown = Command::new("mount").args(["-o", "remount,size=20m"]).arg(&disk.at).status().unwrap();
+    assert!(grown.success());
+    let done = log.append(&attempts(full, 200)).unwrap();
+    assert!(full > 0 && done.repaired.len() < 2, "{:?}", done.repaired);
+    assert_eq!(names(&LogFolder::open(&folder).unwrap()).len(), 200);
+}

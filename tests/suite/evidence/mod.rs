@@ -14,7 +14,7 @@ use baywitness::evidence::{Bytes, Contents, Key, SealError, inspect, seal};
 use rand::{RngExt, SeedableRng};
 
 mod copies;
-mod doors;
+pub(crate) mod doors;
 mod flips;
 mod stamps;
 mod tars;
@@ -34,7 +34,7 @@ fn sealed(dir: &Path) -> (PathBuf, PathBuf) {
     (out, key)
 }
 
-fn fresh_key(dir: &Path, passphrase: &str) -> PathBuf {
+pub(crate) fn fresh_key(dir: &Path, passphrase: &str) -> PathBuf {
     let key = dir.join("key");
     let made = Command::new("ssh-keygen")
         .args(["-q", "-t", "ed25519", "-N", passphrase, "-C", "invented", "-f"])
@@ -44,7 +44,7 @@ fn fresh_key(dir: &Path, passphrase: &str) -> PathBuf {
     key
 }
 
-fn files(folder: &Path) -> Vec<PathBuf> {
+pub(crate) fn files(folder: &Path) -> Vec<PathBuf> {
     let mut found = Vec::new();
     for entry in fs::read_dir(folder).unwrap().map(Result::unwrap) {
         let path = entry.path();

@@ -19,3 +19,4 @@ mod schemas;
 mod statistics;
 #[cfg(feature = "parquet")]
 mod tables;
+mod transparency;

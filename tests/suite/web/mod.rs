@@ -14,6 +14,7 @@ mod flow;
 mod glance;
 mod hostile;
 mod list;
+mod logged;
 mod own_sheets;
 mod plain;
 mod tls_client;

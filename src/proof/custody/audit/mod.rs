@@ -2,6 +2,7 @@
 //! is there, so that an audit that ends at any moment goes on where it was.
 
 mod across;
+mod attempts;
 mod changes;
 mod digest;
 mod find;
@@ -10,6 +11,7 @@ mod ledger;
 mod run;
 
 pub use across::Lead;
+pub use attempts::{LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};
 pub use changes::{Change, Outcome};
 pub use find::{Found, Sort, find};
 pub use judge::{Judged, judge};

@@ -1,0 +1,146 @@
+//! The log of attempts in `check` and `audit`.
+
+use std::path::{Path, PathBuf};
+
+use super::UNREADABLE;
+use super::logged::read_keys;
+use super::output::{say, write_file};
+use crate::custody::audit::{Audit, Ledger, LogAudit, LogOptions, audit_log, kept_checkpoint};
+use crate::evidence::{Item, Outcome};
+use crate::record::JobRecord;
+use crate::transparency::{AttemptProof, LogFolder, PROOF_FILE, VerifierKey, order_salt_file, read_order_salt};
+
+/// What the reader of an evidence folder knows of logs.
+pub(super) struct LogTrust {
+    keys: Vec<VerifierKey>,
+    now: Option<LogFolder>,
+}
+
+impl LogTrust {
+    /// From files; none: nothing is known.
+    pub(super) fn read(keys: Option<&Path>, log: Option<&Path>) -> Result<Self, String> {
+        let keys = keys.map(read_keys).transpose()?.unwrap_or_default();
+        let now = log.map(LogFolder::open).transpose().map_err(|e| e.to_string())?;
+        Ok(LogTrust { keys, now })
+    }
+
+    /// Checks the proof in an evidence folder's payload. Nothing is said where there is none and nobody asks.
+    pub(super) fn check(&self, payload: &Path) -> Vec<Item> {
+        let asked = !self.keys.is_empty() || self.now.is_some();
+        let item = |outcome, found: String| vec![Item { what: "log".to_owned(), outcome, found }];
+        let path = payload.join(PROOF_FILE);
+        if !path.is_file() {
+            let none = "the folder holds no proof that its attempt was logged (seal --log)".to_owned();
+            return if asked { item(Outcome::NotCheckable, none) } else { Vec::new() };
+        }
+        match self.judge(payload, &path) {
+            Ok((outcome, found)) => item(outcome, found),
+            Err(why) => item(Outcome::Failed, format!("{PROOF_FILE} {why}")),
+        }
+    }
+
+    fn judge(&self, payload: &Path, path: &Path) -> Result<(Outcome, String), String> {
+        let text = std::fs::read_to_string(path).map_err(|e| format!("cannot be read ({e})"))?;
+        let proof = AttemptProof::read(&text)?;
+        let shown = proof.check()?;
+        let result =
+            std::fs::read(payload.join("result.json")).map_err(|e| format!("has no result beside it ({e})"))?;
+        let record: JobRecord =
+            serde_json::from_slice(&result).map_err(|e| format!("has no result beside it that can be read ({e})"))?;
+        let differs = shown.attempt.differs_from(&record, &result);
+        if !differs.is_empty() {
+            return Err(format!("is of another attempt: {} differ", differs.join(", ")));
+        }
+        let vouchers = shown.checkpoint.vouchers(&proof.note, &self.keys)?;
+        if let Some(now) = &self.now {
+            // The log as it is now has to be signed as well, or anybody's tiles would do.
+            now.checkpoint.vouchers(&now.note, &self.keys)?;
+            now.check_earlier(&shown.checkpoint, path).map_err(|e| format!("does not fit the log now: {e}"))?;
+        }
+        let still = if self.now.is_some() { ", which the log still begins with" } else { "" };
+        let witnesses: Vec<String> = vouchers.witnesses.into_iter().map(|(name, _)| name).collect();
+        let witnessed =
+            if witnesses.is_empty() { String::new() } else { format!(", cosigned by {}", witnesses.join(", ")) };
+        let (origin, size) = (&shown.checkpoint.origin, shown.checkpoint.size);
+        let words = format!(
+            "entry {} of {origin}, logged at {}; in its checkpoint of {size} entries{still}{witnessed}",
+            proof.index,
+            shown.attempt.when()
+        );
+        Ok(if vouchers.log {
+            (Outcome::Passed, words)
+        } else {
+            (
+                Outcome::NotCheckable,
+                format!("{words}; whether {origin} signed it: its verifier key was not given (--log-keys)"),
+            )
+        })
+    }
+}
+
+/// What `audit` was asked about a log.
+pub(super) struct Asked<'a> {
+    pub(super) folder: &'a Path,
+    pub(super) keys: Option<&'a Path>,
+    pub(super) earlier: &'a [PathBuf],
+    pub(super) orders: Option<&'a Path>,
+}
+
+/// Most findings that are shown on the terminal.
+const MOST_SHOWN: usize = 20;
+/// Something is not proven.
+const OPEN: u8 = 3;
+
+/// Holds a finished audit against a log; the exit code.
+pub(super) fn audit(ledger: &Ledger, audit: &Audit, out: &Path, asked: &Asked) -> Result<u8, String> {
+    let own = order_salt_file(asked.folder);
+    let orders = asked.orders.or(Some(own.as_path()).filter(|p| p.is_file()));
+    let kept = kept_checkpoint(out);
+    let mut earlier = asked.earlier.to_vec();
+    earlier.extend(Some(kept.clone()).filter(|p| p.is_file()));
+    let options = LogOptions {
+        folder: asked.folder.to_path_buf(),
+        keys: asked.keys.map(read_keys).transpose()?.unwrap_or_default(),
+        earlier,
+        order_salt: orders.map(read_order_salt).transpose().map_err(|e| e.to_string())?,
+    };
+    let found = audit_log(ledger, &audit.lines, &options).map_err(|e| e.to_string())?;
+    let mut json = serde_json::to_vec_pretty(&found).map_err(|e| e.to_string())?;
+    json.push(b'\n');
+    write_file(&out.join("log.json"), &json)?;
+    if found.holds() {
+        write_file(&kept, found.checkpoint.as_bytes())?;
+    }
+    say(&words(&found, options.earlier.len(), out), None);
+    // A log that anybody may have signed proves nothing.
+    Ok(match (found.holds(), found.findings.is_empty() && found.signed) {
+        (false, _) => UNREADABLE,
+        (true, false) => OPEN,
+        (true, true) => 0,
+    })
+}
+
+fn words(found: &LogAudit, earlier: usize, out: &Path) -> String {
+    let signed =
+        if found.signed { "signed by a key that counts" } else { "whose verifier key was not given (--log-keys)" };
+    let mut text = format!("Log {}: {} entries, {signed}", found.origin, found.size);
+    for witness in &found.witnesses {
+        text.push_str(&format!(", cosigned by {witness}"));
+    }
+    if found.holds() && earlier > 0 {
+        text.push_str(", and begins with every checkpoint that was kept");
+    }
+    text.push('\n');
+    for finding in found.findings.iter().take(MOST_SHOWN) {
+        text.push_str(&format!("  {}: {}\n", finding.code, finding.message));
+    }
+    if found.findings.len() > MOST_SHOWN {
+        text.push_str(&format!("  {} more\n", found.findings.len() - MOST_SHOWN));
+    }
+    if found.findings.is_empty() {
+        text.push_str("  every attempt is in the archive, every sealed job in the log\n");
+    } else {
+        text.push_str(&format!("  all of them: {}\n", out.join("log.json").display()));
+    }
+    text
+}

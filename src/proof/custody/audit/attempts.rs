@@ -1,0 +1,311 @@
+//! An archive held against the log of attempts: what was tried and is not there,
+//! what is sealed and was never logged, entries whose time does not fit, and a
+//! log that is not the one it was.
+
+use std::collections::{BTreeMap, BTreeSet, HashMap};
+use std::path::{Path, PathBuf};
+
+use serde::Serialize;
+
+use super::judge::Judged;
+use super::ledger::{Ledger, LedgerError};
+use super::run::each_outcome;
+use crate::record::JobRecord;
+use crate::transparency::{
+    Attempt, Commitments, LogError, LogFolder, OrderSalt, TOLERANCE_S, VerifierKey, against_witness, order, order_name,
+    out_of_order, read_checkpoint, witnessed,
+};
+
+/// What an audit of a log begins with.
+#[derive(Debug)]
+pub struct LogOptions {
+    /// The log's folder.
+    pub folder: PathBuf,
+    /// Keys of logs and witnesses that count.
+    pub keys: Vec<VerifierKey>,
+    /// Checkpoints that were kept from before.
+    pub earlier: Vec<PathBuf>,
+    /// The log's secret for repair orders, where the auditor was given it.
+    pub order_salt: Option<OrderSalt>,
+}
+
+/// What was found (`log-audit/1`).
+#[derive(Debug, Serialize)]
+pub struct LogAudit {
+    format: &'static str,
+    /// The log's name.
+    pub origin: String,
+    /// Entries.
+    pub size: u64,
+    /// Whether a key that counts signed the checkpoint.
+    pub signed: bool,
+    /// Names of the witnesses whose cosignatures hold.
+    pub witnesses: BTreeSet<String>,
+    /// Everything that an auditor should look at.
+    pub findings: Vec<LogFinding>,
+    /// The newest checkpoint, to be kept for the next audit.
+    #[serde(skip)]
+    pub checkpoint: String,
+}
+
+/// Something to look at.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct LogFinding {
+    /// `log-broken`, `attempt-missing`, `photos-missing`, `verdict-restated`, `not-logged`, `time-out-of-order`,
+    /// `time-against-witness`, `entry-repeated` or `entry-unreadable`.
+    pub code: &'static str,
+    /// Numbers of the log's entries that it is about.
+    pub entries: Vec<u64>,
+    /// The folder of the archive that it is about.
+    pub path: Option<String>,
+    /// In words.
+    pub message: String,
+}
+
+/// Entries with their numbers.
+type Numbered<'a> = Vec<(u64, &'a Attempt)>;
+
+/// A job of the archive.
+struct Kept {
+    path: String,
+    sealed: bool,
+    verdict: &'static str,
+    files: Commitments,
+}
+
+#[derive(Default)]
+struct Archive {
+    jobs: Vec<Kept>,
+    by_photo: HashMap<String, Vec<usize>>,
+    orders: HashMap<String, String>,
+}
+
+impl Archive {
+    fn add(&mut self, line: &Judged, record: &JobRecord, salt: Option<&OrderSalt>) {
+        let kept = Kept {
+            path: line.path.clone(),
+            sealed: line.evidence.is_some(),
+            verdict: record.verdict.name(),
+            files: Commitments::of(record),
+        };
+        for photo in &kept.files.photos {
+            self.by_photo.entry(photo.clone()).or_default().push(self.jobs.len());
+        }
+        if let Some(salt) = salt {
+            self.orders.insert(order(record, salt), order_name(record).to_owned());
+        }
+        self.jobs.push(kept);
+    }
+
+    /// Photos of an entry that no job of the archive has.
+    fn lacks<'a>(&self, attempt: &'a Attempt) -> Vec<&'a str> {
+        let photos = attempt.files.photos.iter().map(String::as_str);
+        photos.filter(|photo| !self.by_photo.contains_key(*photo)).collect()
+    }
+
+    /// The job with exactly the photos of an entry.
+    fn with_photos_of(&self, attempt: &Attempt) -> Option<&Kept> {
+        let photos = &attempt.files.photos;
+        let some = self.by_photo.get(photos.first()?)?;
+        some.iter().map(|n| &self.jobs[*n]).find(|job| job.files.photos == *photos)
+    }
+}
+
+/// Holds an archive that was audited against a log.
+///
+/// # Errors
+/// A result of the archive cannot be read. What is wrong with the log is a finding.
+pub fn audit_log(ledger: &Ledger, lines: &[Judged], options: &LogOptions) -> Result<LogAudit, LedgerError> {
+    let mut archive = Archive::default();
+    each_outcome(ledger, lines, |_, line, outcome| {
+        if let Ok(record) = outcome {
+            archive.add(line, &record, options.order_salt.as_ref());
+        }
+    })?;
+    let mut audit = LogAudit {
+        format: "log-audit/1",
+        origin: String::new(),
+        size: 0,
+        signed: false,
+        witnesses: BTreeSet::new(),
+        findings: Vec::new(),
+        checkpoint: String::new(),
+    };
+    if let Err(e) = audit.read(options, &archive) {
+        audit.note("log-broken", Vec::new(), None, e.to_string());
+    }
+    Ok(audit)
+}
+
+impl LogAudit {
+    /// Whether the log holds: what it says can be relied on.
+    pub fn holds(&self) -> bool {
+        self.findings.iter().all(|f| f.code != "log-broken")
+    }
+
+    fn note(&mut self, code: &'static str, entries: Vec<u64>, path: Option<&str>, message: String) {
+        self.findings.push(LogFinding { code, entries, path: path.map(str::to_owned), message });
+    }
+
+    fn read(&mut self, options: &LogOptions, archive: &Archive) -> Result<(), LogError> {
+        let log = LogFolder::open(&options.folder)?;
+        (self.origin, self.size) = (log.checkpoint.origin.clone(), log.checkpoint.size);
+        let false_key = |why| LogError::Rewritten { path: options.folder.clone(), why };
+        let vouchers = log.checkpoint.vouchers(&log.note, &options.keys).map_err(false_key)?;
+        self.signed = vouchers.log;
+        for path in &options.earlier {
+            let (earlier, _) = read_checkpoint(path)?;
+            log.check_earlier(&earlier, path)?;
+        }
+        let mut attempts = BTreeMap::new();
+        let mut seen: HashMap<Vec<u8>, u64> = HashMap::new();
+        let mut odd = Vec::new();
+        log.each_entry(|n, entry| {
+            match Attempt::read(&entry) {
+                Ok(attempt) => drop(attempts.insert(n, attempt)),
+                Err(why) => odd.push(("entry-unreadable", vec![n], format!("entry {n} {why}"))),
+            }
+            if let Some(first) = seen.insert(entry, n) {
+                odd.push(("entry-repeated", vec![first, n], format!("entry {n} repeats entry {first}, byte for byte")));
+            }
+        })?;
+        for (code, entries, message) in odd {
+            self.note(code, entries, None, message);
+        }
+        self.times(&log, &attempts, options)?;
+        self.missing(&attempts, archive);
+        self.restated(&attempts, archive);
+        self.not_logged(&attempts, archive);
+        // Kept only when all of it held: the next audit goes on from here.
+        self.checkpoint = log.note.to_text();
+        Ok(())
+    }
+
+    fn times(
+        &mut self,
+        log: &LogFolder,
+        attempts: &BTreeMap<u64, Attempt>,
+        options: &LogOptions,
+    ) -> Result<(), LogError> {
+        let numbers: Vec<u64> = attempts.keys().copied().collect();
+        let times: Vec<i64> = attempts.values().map(Attempt::seconds).collect();
+        for (n, off) in out_of_order(&times) {
+            let (number, when) = (numbers[n], attempts[&numbers[n]].when());
+            let which = if off < 0 { "earlier" } else { "later" };
+            let message = format!(
+                "entry {number} says {when}, {} s {which} than its neighbours allow (more than {TOLERANCE_S} s): it was \
+                 dated back or ahead, or a clock was wrong",
+                off.abs()
+            );
+            self.note("time-out-of-order", vec![number], None, message);
+        }
+        for (path, checkpoint, note) in witnessed(log.folder())? {
+            log.check_earlier(&checkpoint, &path)?;
+            let vouchers = checkpoint.vouchers(&note, &options.keys);
+            let vouchers = vouchers.map_err(|why| LogError::Rewritten { path: path.clone(), why })?;
+            for (witness, time) in vouchers.witnesses {
+                let seen = i64::try_from(time).unwrap_or(i64::MAX);
+                // Numbers of entries that can be read; the others have no time.
+                let before = numbers.partition_point(|n| *n < checkpoint.size) as u64;
+                for (n, off) in against_witness(&times, before, seen) {
+                    let (number, when) = (numbers[n], attempts[&numbers[n]].when());
+                    let side = if off < 0 { "was added after" } else { "was there when" };
+                    let message = format!(
+                        "entry {number} says {when}, yet it {side} {witness} saw {} entries, {} s {} that",
+                        checkpoint.size,
+                        off.abs(),
+                        if off < 0 { "before" } else { "after" }
+                    );
+                    self.note("time-against-witness", vec![number], None, message);
+                }
+                self.witnesses.insert(witness);
+            }
+        }
+        Ok(())
+    }
+
+    /// Attempts with photos that the archive lacks, each attempt once.
+    fn missing(&mut self, attempts: &BTreeMap<u64, Attempt>, archive: &Archive) {
+        let mut lacking: BTreeMap<(&str, Option<u32>), Numbered> = BTreeMap::new();
+        for (n, attempt) in attempts {
+            if !archive.lacks(attempt).is_empty() {
+                lacking.entry((&attempt.order, attempt.attempt)).or_default().push((*n, attempt));
+            }
+        }
+        for ((order, number), entries) in lacking {
+            let photos: BTreeSet<&str> =
+                entries.iter().flat_map(|(_, a)| a.files.photos.iter().map(String::as_str)).collect();
+            let gone = photos.iter().filter(|photo| !archive.by_photo.contains_key(**photo)).count();
+            let whole = gone == photos.len();
+            let (code, how) = if whole {
+                ("attempt-missing", format!("none of its {gone} photos is in the archive"))
+            } else {
+                ("photos-missing", format!("{gone} of its {} photos are in no job of the archive", photos.len()))
+            };
+            let of_order = archive.orders.get(order).map_or(
+                "of a repair order that the archive does not have, or whose secret was not given".to_owned(),
+                |name| format!("of repair order {name}"),
+            );
+            let verdicts: Vec<String> =
+                entries.iter().map(|(n, a)| format!("entry {n} at {}: {}", a.when(), a.verdict)).collect();
+            let attempt = number.map_or("an attempt".to_owned(), |n| format!("attempt {n}"));
+            let message = format!("{attempt} {of_order}: {how} ({})", listed(&verdicts));
+            self.note(code, entries.iter().map(|(n, _)| *n).collect(), None, message);
+        }
+    }
+
+    /// The same photos with another verdict, before something else was typed.
+    fn restated(&mut self, attempts: &BTreeMap<u64, Attempt>, archive: &Archive) {
+        let mut before: BTreeMap<&str, (&Kept, Numbered)> = BTreeMap::new();
+        for (n, attempt) in attempts {
+            if let Some(job) = archive.with_photos_of(attempt)
+                && job.verdict != attempt.verdict
+            {
+                before.entry(&job.path).or_insert((job, Vec::new())).1.push((*n, attempt));
+            }
+        }
+        for (path, (job, entries)) in before {
+            let told: Vec<String> = entries
+                .iter()
+                .map(|(n, a)| {
+                    let changed = match (a.files.job != job.files.job, a.files.setup != job.files.setup) {
+                        (true, true) => " with another job.toml and set-up sheet",
+                        (true, false) => " with another job.toml",
+                        (false, true) => " with another set-up sheet",
+                        (false, false) => "",
+                    };
+                    format!("entry {n} at {}: {}{changed}", a.when(), a.verdict)
+                })
+                .collect();
+            let message =
+                format!("the photos of {path}, {} now, were judged otherwise: {}", job.verdict, listed(&told));
+            self.note("verdict-restated", entries.iter().map(|(n, _)| *n).collect(), Some(path), message);
+        }
+    }
+
+    fn not_logged(&mut self, attempts: &BTreeMap<u64, Attempt>, archive: &Archive) {
+        let logged: BTreeSet<(&[String], &str, &str)> = attempts
+            .values()
+            .map(|a| (a.files.photos.as_slice(), a.files.job.as_str(), a.files.setup.as_str()))
+            .collect();
+        for job in archive.jobs.iter().filter(|job| job.sealed) {
+            if !logged.contains(&(&job.files.photos, &job.files.job, &job.files.setup)) {
+                let message = format!("{} is sealed, and the log has no entry of it", job.path);
+                self.note("not-logged", Vec::new(), Some(&job.path), message);
+            }
+        }
+    }
+}
+
+/// A few of many, in words.
+fn listed(words: &[String]) -> String {
+    const MOST: usize = 6;
+    let more = words.len().saturating_sub(MOST);
+    let some = words.iter().skip(more).map(String::as_str).collect::<Vec<_>>().join("; ");
+    if more > 0 { format!("{more} before; {some}") } else { some }
+}
+
+/// Where an audit keeps a log's checkpoint for the next one.
+pub fn kept_checkpoint(out: &Path) -> PathBuf {
+    out.join("log-checkpoint")
+}

@@ -1,0 +1,91 @@
+//! A second machine that vouches for a log: it remembers the newest checkpoint
+//! that it saw, and cosigns only what continues it.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use super::checkpoint::Checkpoint;
+use super::note::{NoteSigner, SignedNote, VerifierKey};
+use super::read::{LogError, LogFolder, io_error, read_checkpoint};
+use super::write::{Log, private_folder};
+use crate::folder::write_durably;
+
+/// Cosigned checkpoints in a log's folder, a file for each size.
+pub const WITNESSED: &str = "witnessed";
+
+/// What a witness signed.
+#[derive(Debug)]
+pub struct Witnessed {
+    /// The log's state.
+    pub checkpoint: Checkpoint,
+    /// How many entries it had when the witness saw it last; none: never seen.
+    pub before: Option<u64>,
+    /// The checkpoint with the cosignature.
+    pub file: PathBuf,
+}
+
+/// Cosigns a log's newest checkpoint, where it is signed by the log and continues
+/// what this witness has `seen` (a file of its own, made the first time).
+///
+/// # Errors
+/// The log was rewritten, is not signed by a known key, or a file cannot be read or written.
+pub fn witness(
+    folder: &Path,
+    keys: &[VerifierKey],
+    signer: &NoteSigner,
+    seen: &Path,
+    now: u64,
+) -> Result<Witnessed, LogError> {
+    let log = LogFolder::open(folder)?;
+    let vouchers = log.checkpoint.vouchers(&log.note, keys);
+    let vouchers = vouchers.map_err(|why| LogError::Rewritten { path: folder.to_path_buf(), why })?;
+    if !vouchers.log {
+        let why = format!("is the log {}, whose verifier key was not given", log.checkpoint.origin);
+        return Err(LogError::File { path: folder.to_path_buf(), why });
+    }
+    let before = if seen.exists() {
+        let (earlier, _) = read_checkpoint(seen)?;
+        log.check_earlier(&earlier, seen)?;
+        Some(earlier.size)
+    } else {
+        log.check_root()?;
+        None
+    };
+    // Remembered before it is signed: a crash between the two costs a signature, never a fork.
+    write_durably(seen, log.note.to_text().as_bytes()).map_err(io_error("write", seen))?;
+    let signature = signer.cosign(&log.note.text, now);
+    let file = folder.join(WITNESSED).join(log.checkpoint.size.to_string());
+    let mut note = log.note.clone();
+    if let Ok((_, earlier)) = read_checkpoint(&file)
+        && earlier.text == note.text
+    {
+        note.add(earlier.signatures);
+    }
+    note.add([signature.clone()]);
+    let parent = folder.join(WITNESSED);
+    fs::create_dir_all(&parent).map_err(io_error("make the folder", &parent))?;
+    write_durably(&file, note.to_text().as_bytes()).map_err(io_error("write", &file))?;
+    // The public checkpoint is the log's own to write; where it is written here, it gets the line.
+    if private_folder(folder).is_dir() {
+        Log::open(folder)?.add_cosignatures(&note, &signature)?;
+    }
+    Ok(Witnessed { checkpoint: log.checkpoint, before, file })
+}
+
+/// Every cosigned checkpoint of a log's folder, the smallest first.
+///
+/// # Errors
+/// A file cannot be read.
+pub fn witnessed(folder: &Path) -> Result<Vec<(PathBuf, Checkpoint, SignedNote)>, LogError> {
+    let mut found = Vec::new();
+    for entry in fs::read_dir(folder.join(WITNESSED)).into_iter().flatten() {
+        let path = entry.map_err(io_error("read", folder))?.path();
+        // Hidden files are parts that were never finished.
+        if path.file_name().is_some_and(|n| !n.to_string_lossy().starts_with('.')) {
+            let (checkpoint, note) = read_checkpoint(&path)?;
+            found.push((path, checkpoint, note));
+        }
+    }
+    found.sort_by_key(|(_, checkpoint, _)| checkpoint.size);
+    Ok(found)
+}

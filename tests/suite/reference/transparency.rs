@@ -44,6 +44,10 @@ fn a_reader_written_from_the_specifications_finds_the_same_tree() {
 
 #[test]
 fn go_s_checksum_database_reads_it() {
+    // Building the reader takes longer than all that it reads.
+    let Ok(reference) = std::env::var("BAYWITNESS_REFERENCE") else {
+        return println!("skipped: BAYWITNESS_REFERENCE is not set");
+    };
     let script: PathBuf =
         [env!("CARGO_MANIFEST_DIR"), "tests", "suite", "reference", "transparency.go"].iter().collect();
     let dir = tempfile::tempdir().unwrap();
@@ -56,8 +60,7 @@ fn go_s_checksum_database_reads_it() {
     let program = dir.path().join("reads");
     let built = go(&["build".as_ref(), "-o".as_ref(), program.as_os_str(), script.as_os_str()]);
     if !built.as_ref().is_ok_and(|b| b.status.success()) {
-        let required = std::env::var("BAYWITNESS_REFERENCE").is_ok_and(|v| v == "required");
-        assert!(!required, "{built:?}");
+        assert!(reference != "required", "{built:?}");
         return println!("skipped: no Go with golang.org/x/mod");
     }
     for sizes in [&[1][..], &[3, 256], &[7, 256, 300, 513, 700]] {

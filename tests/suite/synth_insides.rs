@@ -18,6 +18,7 @@ fn small(preset: Preset) -> Scene {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn plain_insides_change_nothing_and_every_other_preset_something() {
     let light = small(Preset::Plain).render_linear(0).unwrap();
     let plain = staged::scene(0.1).render_photo(0).unwrap();

@@ -115,6 +115,7 @@ fn a_photo_that_is_still_being_copied_is_cut_off_or_whole() {
 
 /// Watching begins before the photos arrive.
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn photos_may_arrive_while_a_folder_is_watched() {
     let room = tempfile::tempdir().unwrap();
     let jobs = room.path().join("jobs");

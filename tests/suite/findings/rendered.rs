@@ -45,6 +45,7 @@ fn four(scene: &mut Scene) -> Vec<PhotoSpec> {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_plain_job_and_what_is_done_to_its_photos() {
     let folder = stage(&scene(SCALE));
     let record = verify(folder.path());
@@ -109,6 +110,7 @@ fn a_plain_job_and_what_is_done_to_its_photos() {
 
 /// Checks that photos can't decide, and one that the sheet wants from an instrument.
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn checks_decided_by_readings_say_so() {
     let folder = stage(&scene(SCALE));
     let append = |name: &str, text: &str| {

@@ -86,10 +86,22 @@ fn row(record: &JobRecord, check: &CheckRecord) -> Markup {
                 @if let Some(grade) = &check.grade { small { (grade) } }
                 @if let Some(p) = check.conformance_probability { small { (percent(p)) " within the limits" } }
                 @if !check.can_decide { small { "these photos and this kit cannot prove so small a tolerance" } }
-                @if let Some(reason) = &check.reason { p.why { (sentence(reason)) } }
+                @if let Some(reason) = &check.reason { p.why { (said_once(record, check, reason)) } }
                 @for line in otherwise(check, label.quantity) { small { (sentence(&line)) } }
             }
         }
+    }
+}
+
+/// What holds for several checks alike is said with the first of them.
+fn said_once(record: &JobRecord, check: &CheckRecord, reason: &str) -> String {
+    let of = |c: &CheckRecord| (c.quantity.clone(), c.from.clone(), c.target.clone(), c.step.clone());
+    let first = record.checks.iter().find(|c| c.reason.as_deref() == Some(reason));
+    match first {
+        Some(first) if of(first) != of(check) => {
+            format!("For the same reason as {}.", Label::of_check(first).trade)
+        }
+        _ => sentence(reason),
     }
 }
 

@@ -105,7 +105,7 @@ fn drawing(record: &JobRecord, (target, step): &(String, Option<String>)) -> Mar
                 @if let Some(w) = wanted {
                     @let [u, v] = view.at(w);
                     (line("ref", [u - 16.0, v], [u + 16.0, v])) (line("ref", [u, v - 16.0], [u, v + 16.0]))
-                    (text("halo minor", "end", [u - 14.0, v - 12.0], "wanted"))
+                    (text("halo minor", "end", [u - 14.0, v - 12.0], "required"))
                 }
                 @for (number, at) in &places {
                     @let [u, v] = view.at(*at);
@@ -122,7 +122,7 @@ fn drawing(record: &JobRecord, (target, step): &(String, Option<String>)) -> Mar
     }
 }
 
-/// Where the aim point is wanted, as the checks of distance and centring say.
+/// Where the aim point must be, as the checks of distance and centring say.
 fn wanted(record: &JobRecord, target: &str, step: Option<&str>, now: [f64; 2]) -> Option<[f64; 2]> {
     let left = |quantity: &str| {
         let mut checks = record.checks.iter();
@@ -188,7 +188,9 @@ fn cell(record: &JobRecord, figure: &PositionFigure) -> Markup {
     let m = Measured::new(Label::of_check(check).quantity, &check.unit, value, figure.expanded_uncertainty);
     html! {
         span class=(class(figure.verdict)) { (symbol(figure.verdict)) } " "
-        span.num { (m.amount_with_unit()) }
+        // Seven columns are narrow: the uncertainty gets a line of its own.
+        span.num { (m.amount) @if m.uncertainty.is_none() { " " (m.unit) } }
+        @if let Some(u) = &m.uncertainty { small { "± " (u) " " (m.unit) } }
         @if let Some(side) = m.side { small { (side.long) } }
         @if let Some(words) = &figure.words { small { (words) } }
     }

@@ -211,7 +211,7 @@ fn photos_are_added_on_the_command_line_and_screws_are_told() {
     assert_eq!(code, 3, "{said}");
     // 8 mm by two and a half turns, not ten.
     assert!(said.contains("2.5 turns of the side spindle gave -") && said.contains("says -4.00"), "{said}");
-    assert!(said.contains("Leave the stand where it is"), "{said}");
+    assert!(said.contains("Leave everything where it is"), "{said}");
     let (code, said) = run(&["--more", &photo("a.jpg")]);
     assert_eq!(code, 0, "{said}");
     assert!(job.join("photos/move-2-a.jpg").exists());

@@ -93,12 +93,15 @@ fn row(record: &JobRecord, check: &CheckRecord) -> Markup {
     }
 }
 
-/// What holds for several checks alike is said with the first of them.
+/// A reason longer than this fills a narrow column.
+const LONG_REASON: usize = 100;
+
+/// A long reason that several checks share is said with the first of them.
 fn said_once(record: &JobRecord, check: &CheckRecord, reason: &str) -> String {
     let of = |c: &CheckRecord| (c.quantity.clone(), c.from.clone(), c.target.clone(), c.step.clone());
     let first = record.checks.iter().find(|c| c.reason.as_deref() == Some(reason));
     match first {
-        Some(first) if of(first) != of(check) => {
+        Some(first) if reason.len() > LONG_REASON && of(first) != of(check) => {
             format!("For the same reason as {}.", Label::of_check(first).trade)
         }
         _ => sentence(reason),

@@ -40,7 +40,7 @@ fn reading(folder: &Path, words: &str) -> f64 {
 
 /// What somebody who can read the readings says: finding, way, size.
 fn by_readings(folder: &Path) -> (&'static str, &'static str, f64) {
-    let turned = ((reading(folder, "right before") - reading(folder, "left before")) / 1400.0).asin().to_degrees();
+    let turned = ((reading(folder, "right in front") - reading(folder, "left in front")) / 1400.0).asin().to_degrees();
     let tilted = (reading(folder, "Plumb") / 600.0).asin().to_degrees();
     let fall = (reading(folder, "Water") / 1400.0).asin().to_degrees();
     let all = [

@@ -54,7 +54,7 @@ mod tests {
             let line = text.lines().find(|l| l.contains(words)).unwrap();
             line.trim_end_matches(" mm").rsplit(' ').next().unwrap().parse().unwrap()
         };
-        assert!((value("left before") - 1488.0).abs() < 1e-9 && (value("right before") - 1512.0).abs() < 1e-9);
+        assert!((value("left in front") - 1488.0).abs() < 1e-9 && (value("right in front") - 1512.0).abs() < 1e-9);
         assert!((value("Plumb") - 10.0).abs() < 1e-9 && (value("Water") - 24.0).abs() < 1e-9);
     }
 }

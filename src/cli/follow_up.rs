@@ -3,7 +3,7 @@
 
 use std::path::{Path, PathBuf};
 
-use crate::folder::{JobFile, JobFolder, MOST_MOVES, Models, PhotoEntry, keep_comments, write_durably};
+use crate::folder::{JobFile, JobFolder, MOST_MOVES, Models, PhotoEntry, write_durably};
 use crate::input::digest_of_file;
 
 /// What the photos are of.
@@ -73,7 +73,6 @@ fn copied(job: &Path, file: &Path, after_move: u32) -> Result<String, String> {
 
 fn write(path: &Path, job: &JobFile) -> Result<(), String> {
     let old = std::fs::read_to_string(path).map_err(|e| format!("cannot read {}: {e}", path.display()))?;
-    let text = keep_comments(&old, &job.to_toml());
-    JobFile::from_toml(&text, "job.toml").map_err(|e| e.to_string())?;
+    let text = job.text_instead_of(Some(&old)).map_err(|e| e.to_string())?;
     write_durably(path, text.as_bytes()).map_err(|e| format!("cannot write {}: {e}", path.display()))
 }

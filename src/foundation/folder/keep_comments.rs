@@ -1,11 +1,26 @@
 //! A job file written anew keeps what people wrote into it by hand: comments,
 //! order, blank lines of everything that did not change.
 
+use super::JobFile;
+use crate::input::Error;
 use toml_edit::{DocumentMut, Item, Table, Value};
+
+impl JobFile {
+    /// This job's text, with the comments of the text that it replaces, read back as `verify` will.
+    ///
+    /// # Errors
+    /// It does not read back.
+    pub fn text_instead_of(&self, old: Option<&str>) -> Result<String, Error> {
+        let new = self.to_toml();
+        let text = old.map_or_else(|| new.clone(), |old| keep_comments(old, &new));
+        JobFile::from_toml(&text, "job.toml")?;
+        Ok(text)
+    }
+}
 
 /// The new text with the old one's comments and order. Where the old text is no
 /// TOML, or the result would not say the same, the new text as it is.
-pub fn keep_comments(old: &str, new: &str) -> String {
+fn keep_comments(old: &str, new: &str) -> String {
     let (Ok(mut kept), Ok(wanted)) = (old.parse::<DocumentMut>(), new.parse::<DocumentMut>()) else {
         return new.to_owned();
     };

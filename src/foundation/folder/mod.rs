@@ -16,5 +16,4 @@ pub use durable::{make_folder_durably, move_durably, sync_folder, write_durably}
 pub use file::{CARD_IDS, INSTRUMENTS, MOST_MOVES};
 pub use job_file::{Attachment, Calibration, JobFile, MoveEntry, Phase, PhotoEntry, Reading, Vehicle};
 pub use job_folder::{AttachedFile, JobFolder, PhotoFile};
-pub use keep_comments::keep_comments;
 pub use models::{Candidate, InputFile, Kind, Models, Origin, candidate_cameras};

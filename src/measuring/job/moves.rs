@@ -1,6 +1,8 @@
 //! The stand's positions: where it stood before each move and where it stands
 //! now, how each move went, what to do first.
 
+use std::collections::BTreeSet;
+
 use time::format_description::well_known::Rfc3339;
 
 use super::answers::check_asks;
@@ -170,13 +172,12 @@ impl<'a> Track<'a> {
         let name = |j: usize| opened.folder.photos[j].name.clone();
         let problem = opened.problem();
         let stands = self.stands(position);
-        let proven = (0..opened.folder.photos.len())
-            .filter(|j| stands.iter().any(|(_, _, k)| proving(&problem, self.scene, *k).contains(j)));
+        let proven: BTreeSet<usize> = stands.iter().flat_map(|(_, _, k)| proving(&problem, self.scene, *k)).collect();
         let taken = of_it.iter().filter_map(|j| opened.photos[*j].exif.taken).max();
         PositionRecord {
             after_move: number,
             photos: of_it.iter().map(|j| name(*j)).collect(),
-            proven_by: proven.map(name).collect(),
+            proven_by: proven.into_iter().filter(|j| *j < opened.folder.photos.len()).map(name).collect(),
             taken: taken.and_then(|t| t.format(&Rfc3339).ok()),
             aims: stands.iter().filter_map(|(name, step, k)| self.aim(name, step.as_deref(), *k)).collect(),
             figures: (0..self.checks.len()).map(|i| self.figure(position, i)).collect(),

@@ -4,7 +4,7 @@
 use std::path::Path;
 
 use super::trouble::Trouble;
-use crate::folder::{JobFile, Phase, PhotoEntry, keep_comments, write_durably};
+use crate::folder::{JobFile, Phase, PhotoEntry, write_durably};
 use crate::input::SourceFile;
 
 /// Reads a job file.
@@ -16,11 +16,7 @@ pub(super) fn read(folder: &Path) -> Result<JobFile, Trouble> {
 /// Writes a job file that reads back; it is on the disk when this returns.
 pub(super) fn write(folder: &Path, job: &JobFile) -> Result<(), Trouble> {
     let path = folder.join("job.toml");
-    let text = match std::fs::read_to_string(&path) {
-        Ok(old) => keep_comments(&old, &job.to_toml()),
-        Err(_) => job.to_toml(),
-    };
-    JobFile::from_toml(&text, "job.toml")?;
+    let text = job.text_instead_of(std::fs::read_to_string(&path).ok().as_deref())?;
     write_durably(&path, text.as_bytes()).map_err(|e| Trouble::disk("write job.toml", &e))
 }
 
@@ -38,11 +34,10 @@ pub(super) fn change<T>(folder: &Path, change: impl FnOnce(&mut JobFile) -> Resu
 /// The photos that a job file lists; where it lists none, those in `photos/`,
 /// as `verify` takes them.
 pub(super) fn photos(folder: &Path, job: &JobFile) -> Vec<PhotoEntry> {
-    let plain = |file: String| PhotoEntry::plain(file);
     match (&job.photo_entries, &job.photos) {
         (Some(entries), _) => entries.clone(),
-        (None, Some(names)) => names.iter().cloned().map(plain).collect(),
-        (None, None) => in_folder(folder).into_iter().map(plain).collect(),
+        (None, Some(names)) => names.iter().cloned().map(PhotoEntry::plain).collect(),
+        (None, None) => in_folder(folder).into_iter().map(PhotoEntry::plain).collect(),
     }
 }
 

@@ -111,24 +111,35 @@ pub(super) fn is_included(index: u64, size: u64, leaf: &Hash, proof: &[Hash], ro
     if index >= size {
         return false;
     }
-    let (mut at, mut last, mut hash) = (index, size - 1, *leaf);
-    for step in proof {
+    let mut hash = *leaf;
+    let whole = climb(index, size - 1, proof, |step, from_left| {
+        hash = if from_left { node_hash(step, &hash) } else { node_hash(&hash, step) };
+    });
+    whole && hash == *root
+}
+
+/// The way from a node to the root, `last` being the last node on its level: hands out each step of a proof and
+/// whether it stands to the left. Whether the steps end at the root.
+fn climb<'a>(
+    mut at: u64,
+    mut last: u64,
+    steps: impl IntoIterator<Item = &'a Hash>,
+    mut join: impl FnMut(&Hash, bool),
+) -> bool {
+    for step in steps {
         if last == 0 {
             return false;
         }
-        if at & 1 == 1 || at == last {
-            hash = node_hash(step, &hash);
-            while at & 1 == 0 && at != 0 {
-                at >>= 1;
-                last >>= 1;
-            }
-        } else {
-            hash = node_hash(&hash, step);
+        let from_left = at & 1 == 1 || at == last;
+        join(step, from_left);
+        while from_left && at & 1 == 0 && at != 0 {
+            at >>= 1;
+            last >>= 1;
         }
         at >>= 1;
         last >>= 1;
     }
-    last == 0 && hash == *root
+    last == 0
 }
 
 /// Whether a proof shows that the earlier tree is the start of the later one.
@@ -153,24 +164,15 @@ pub(super) fn is_consistent(earlier: (u64, &Hash), later: (u64, &Hash), proof: &
         last >>= 1;
     }
     let (mut old, mut new) = (*begin, *begin);
-    for step in steps {
-        if last == 0 {
-            return false;
-        }
-        if at & 1 == 1 || at == last {
+    let whole = climb(at, last, steps, |step, from_left| {
+        if from_left {
             old = node_hash(step, &old);
             new = node_hash(step, &new);
-            while at & 1 == 0 && at != 0 {
-                at >>= 1;
-                last >>= 1;
-            }
         } else {
             new = node_hash(&new, step);
         }
-        at >>= 1;
-        last >>= 1;
-    }
-    last == 0 && old == *first && new == *second
+    });
+    whole && old == *first && new == *second
 }
 
 #[cfg(test)]

@@ -11,7 +11,7 @@ text() {
 for job in ../samples/good/job.toml ../samples/wrong/job.toml; do
     { printf '\x00'; cat "$job"; } >"corpus/texts/0-$(basename "$(dirname "$job")").toml"
 done
-for rig in ../models/rigs/*.toml; do text 1 "$rig"; done
+for kit in ../models/kits/*.toml; do text 1 "$kit"; done
 for setup in ../models/setups/*.toml; do text 2 "$setup"; done
 for camera in ../samples/good/camera.toml ../models/cameras/*.toml; do [ -f "$camera" ] && text 3 "$camera"; done
 for board in ../models/boards/*.toml; do text 4 "$board"; done
@@ -31,7 +31,7 @@ for pick in range(3):
     Path(f"corpus/exif/{pick}").write_bytes(bytes([pick]) + photo[at:end])
 
 # Files of a folder with three zero bytes between them (targets/folder.rs).
-job = [Path("../samples/good", n).read_text() for n in ("job.toml", "rig.toml", "setup.toml", "camera.toml")]
+job = [Path("../samples/good", n).read_text() for n in ("job.toml", "kit.toml", "setup.toml", "camera.toml")]
 Path("corpus/folder/job").write_bytes(b"\1" + b"\0\0\0".join(t.encode() for t in job))
 lines = ("0" * 128 + "  data/job.toml\n" + "0" * 128 + "  data/result.json\n").encode()
 bag = [b"BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n", b"Payload-Oxum: 2.2\n", lines, lines, b"-----BEGIN SSH SIGNATURE-----\n", b"x", b"{}"]

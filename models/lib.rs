@@ -20,13 +20,13 @@ pub const SETUPS: [(&str, &str); 9] = [
 
 /// Marker kits by name.
 pub const RIGS: [(&str, &str); 7] = [
-    ("two-boards", include_str!("rigs/two-boards.toml")),
-    ("reference", include_str!("rigs/reference.toml")),
-    ("mats", include_str!("rigs/mats.toml")),
-    ("demo-bay", include_str!("rigs/demo-bay.toml")),
-    ("bay-a4", include_str!("rigs/bay-a4.toml")),
-    ("bay-a4-arches", include_str!("rigs/bay-a4-arches.toml")),
-    ("bay-a3", include_str!("rigs/bay-a3.toml")),
+    ("two-boards", include_str!("kits/two-boards.toml")),
+    ("reference", include_str!("kits/reference.toml")),
+    ("mats", include_str!("kits/mats.toml")),
+    ("demo-bay", include_str!("kits/demo-bay.toml")),
+    ("bay-a4", include_str!("kits/bay-a4.toml")),
+    ("bay-a4-arches", include_str!("kits/bay-a4-arches.toml")),
+    ("bay-a3", include_str!("kits/bay-a3.toml")),
 ];
 
 /// Cameras by name: an invented one, for demonstration.

@@ -18,7 +18,7 @@ const EVIDENCE: [&str; 7] = [
     "data/job.toml",
     "data/result.json",
 ];
-const JOB: [&str; 5] = ["job.toml", "rig.toml", "setup.toml", "camera.toml", "layout.json"];
+const JOB: [&str; 5] = ["job.toml", "kit.toml", "setup.toml", "camera.toml", "layout.json"];
 
 /// Between one file and the next.
 const NEXT: &[u8] = b"\0\0\0";

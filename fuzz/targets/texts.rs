@@ -5,7 +5,7 @@
 use baywitness::camera::Profile;
 use baywitness::evidence::{Manifest, Signature};
 use baywitness::folder::JobFile;
-use baywitness::marker::{Board, RigFile};
+use baywitness::marker::{Board, KitFile};
 use baywitness::setup::Setup;
 use baywitness::transparency::{AttemptProof, Checkpoint};
 use libfuzzer_sys::fuzz_target;
@@ -15,7 +15,7 @@ fuzz_target!(|bytes: &[u8]| {
     let Ok(text) = std::str::from_utf8(rest) else { return };
     match pick % 9 {
         0 => drop(JobFile::from_toml(text, "job.toml")),
-        1 => drop(RigFile::from_toml(text, "rig.toml")),
+        1 => drop(KitFile::from_toml(text, "kit.toml")),
         2 => drop(Setup::from_toml(text, "setup.toml")),
         3 => drop(Profile::from_toml(text, "camera.toml")),
         4 => drop(Board::from_toml(text, "board.toml")),

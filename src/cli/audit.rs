@@ -49,7 +49,7 @@ pub(super) struct Arguments {
     /// The log's secret that tells which repair order a missing attempt was of (default: DIR.private/order-salt, where it is)
     #[arg(long, value_name = "FILE", requires = "log")]
     log_orders: Option<PathBuf>,
-    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
     /// Number of threads (default: one for each core)
@@ -139,7 +139,7 @@ fn show(p: Progress, start: Instant, last: &std::sync::Mutex<Instant>) {
 }
 
 const LADDER: [Option<Verdict>; 5] =
-    [Some(Verdict::Within), Some(Verdict::Outside), Some(Verdict::Undecided), Some(Verdict::Unusable), None];
+    [Some(Verdict::Within), Some(Verdict::Outside), Some(Verdict::NotProven), Some(Verdict::Retake), None];
 
 fn counts(audit: &Audit) -> [(Option<Verdict>, usize); 5] {
     LADDER.map(|v| (v, audit.lines.iter().filter(|l| l.verdict == v).count()))
@@ -265,7 +265,7 @@ const COLUMNS: [&str; 18] = [
     "series",
     "attempt",
     "setup",
-    "rig",
+    "kit",
     "vehicle",
     "technician",
     "bay",
@@ -297,7 +297,7 @@ fn fields(line: &Judged, outcome: &Outcome) -> [String; 18] {
         context.series.unwrap_or_default(),
         context.attempt.map_or(String::new(), |a| a.to_string()),
         context.setup,
-        context.rig,
+        context.kit,
         context.vehicle.unwrap_or_default(),
         context.technician.unwrap_or_default(),
         context.bay.unwrap_or_default(),

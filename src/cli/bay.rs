@@ -8,7 +8,7 @@ use crate::camera::Profile;
 use crate::folder::{JobFile, Kind, Models, Vehicle};
 use crate::input::SourceFile;
 use crate::job::{BayWanted, check_bay};
-use crate::marker::RigFile;
+use crate::marker::KitFile;
 use crate::record::{BayRecord, Verdict};
 use crate::report::{bay_html, bay_svg, bay_text};
 use crate::setup::{Limits, Setup};
@@ -19,9 +19,9 @@ pub(super) struct Arguments {
     /// Photos of the floor sheets and the wheel plates; neighbouring photos share some of them
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
-    /// Marker kit: a rig file or the name of one
+    /// Marker kit: a kit file or the name of one
     #[arg(long, value_name = "FILE")]
-    rig: String,
+    kit: String,
     /// Camera file or the name of one
     #[arg(long, value_name = "FILE", default_value = "demo-phone")]
     camera: String,
@@ -37,7 +37,7 @@ pub(super) struct Arguments {
     /// Write bay.html and bay.svg into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
-    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }
@@ -49,7 +49,7 @@ pub(super) fn run(args: &Arguments) -> u8 {
             let any = |v: Verdict| record.limits.iter().any(|l| l.verdict == Some(v));
             match () {
                 () if any(Verdict::Outside) => 1,
-                () if any(Verdict::Undecided) => 3,
+                () if any(Verdict::NotProven) => 3,
                 () => 0,
             }
         }
@@ -63,8 +63,8 @@ pub(super) fn run(args: &Arguments) -> u8 {
 fn measure(args: &Arguments) -> Result<BayRecord, String> {
     let words = |e: crate::input::Error| e.to_string();
     let models = Models::standard(args.models.as_deref()).map_err(words)?;
-    let rig = models.open(&[Kind::Rig], &args.rig).map_err(words)?;
-    let rig = RigFile::from_toml(rig.text().map_err(words)?, rig.name()).map_err(words)?.rig;
+    let kit = models.open(&[Kind::Kit], &args.kit).map_err(words)?;
+    let kit = KitFile::from_toml(kit.text().map_err(words)?, kit.name()).map_err(words)?.kit;
     let camera = models.open(&[Kind::Camera], &args.camera).map_err(words)?;
     let camera = Profile::from_toml(camera.text().map_err(words)?, camera.name()).map_err(words)?;
     let limits = match &args.setup {
@@ -82,7 +82,7 @@ fn measure(args: &Arguments) -> Result<BayRecord, String> {
             JobFile::from_toml(file.text().map_err(words)?, file.name()).map_err(words)?.vehicle
         }
     };
-    let wanted = BayWanted { rig: &rig, camera: &camera, vehicle: &vehicle, limits: &limits };
+    let wanted = BayWanted { kit: &kit, camera: &camera, vehicle: &vehicle, limits: &limits };
     let record = check_bay(&args.photos, &wanted).map_err(|e| e.to_string())?;
     say(&bay_text(&record), args.json.as_ref());
     if let Some(folder) = &args.report {

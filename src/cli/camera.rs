@@ -7,7 +7,7 @@ use super::output::{complain, say, write_file};
 use crate::camera::{LensModel, Profile};
 use crate::fit::{self, CameraFit, Options};
 use crate::folder::{Kind, Models};
-use crate::marker::{Board, Rig};
+use crate::marker::{Board, Kit};
 
 /// The fit, or what became of it, is not fit for use.
 const NOT_FIT: u8 = 3;
@@ -21,17 +21,17 @@ pub(super) struct Arguments {
 
 #[derive(Debug, clap::Subcommand)]
 enum Task {
-    /// Fit a camera to 12 to 20 photos of a board, or to ordinary photos of a surveyed rig
+    /// Fit a camera to 12 to 20 photos of a board, or to ordinary photos of a surveyed kit
     #[command(after_help = super::FIT_CODES)]
     Fit(Fit),
 }
 
 #[derive(Debug, clap::Args)]
 struct Fit {
-    /// Photos of the board (or rig), all by one camera at one zoom
+    /// Photos of the board (or kit), all by one camera at one zoom
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
-    /// The board, or a surveyed rig instead: a file, or a name among the models
+    /// The board, or a surveyed kit instead: a file, or a name among the models
     #[arg(long, value_name = "FILE")]
     board: String,
     /// The camera file to write
@@ -74,7 +74,7 @@ fn work(typed: &Fit) -> Result<u8, (u8, String)> {
     };
     match target(&typed.board).map_err(unreadable)? {
         Target::Board(board) => on_board(typed, &board, Options { name, model }),
-        Target::Rig(rig) => on_rig(typed, &rig, &name, model),
+        Target::Kit(kit) => on_kit(typed, &kit, &name, model),
     }
 }
 
@@ -95,13 +95,13 @@ fn on_board(typed: &Fit, board: &Board, options: Options) -> Result<u8, (u8, Str
     Ok(if fitted.fit_for_use() { 0 } else { NOT_FIT })
 }
 
-fn on_rig(typed: &Fit, rig: &Rig, name: &str, model: LensModel) -> Result<u8, (u8, String)> {
+fn on_kit(typed: &Fit, kit: &Kit, name: &str, model: LensModel) -> Result<u8, (u8, String)> {
     let unreadable = |message: String| (UNREADABLE, message);
     if typed.report.is_some() {
-        return Err(unreadable("a report shows photos of a board; leave --report out with a rig".to_owned()));
+        return Err(unreadable("a report shows photos of a board; leave --report out with a kit".to_owned()));
     }
-    let photos = fit::look_at_rig(&typed.photos).map_err(failed)?;
-    let fitted = fit::fit_on_rig(rig, &photos, name, model).map_err(failed)?;
+    let photos = fit::look_at_kit(&typed.photos).map_err(failed)?;
+    let fitted = fit::fit_on_kit(kit, &photos, name, model).map_err(failed)?;
     say(&fitted.words(), None);
     write_camera(&typed.out, &fitted.profile, fitted.objections.iter().map(String::as_str)).map_err(unreadable)?;
     Ok(if fitted.objections.is_empty() { 0 } else { NOT_FIT })
@@ -117,17 +117,17 @@ fn write_camera<'a>(out: &Path, profile: &Profile, reasons: impl Iterator<Item =
 
 enum Target {
     Board(Board),
-    Rig(Box<Rig>),
+    Kit(Box<Kit>),
 }
 
 /// The file's first key tells what it is.
 fn target(name: &str) -> Result<Target, String> {
     let models = Models::standard(None).map_err(|e| e.to_string())?;
-    let source = models.open(&[Kind::Board, Kind::Rig], name).map_err(|e| e.to_string())?;
+    let source = models.open(&[Kind::Board, Kind::Kit], name).map_err(|e| e.to_string())?;
     let text = source.text().map_err(|e| e.to_string())?;
     let format = text.parse::<toml::Table>().ok().and_then(|t| Some(t.get("format")?.as_str()?.to_owned()));
-    if format.is_some_and(|f| f.starts_with("rig/")) {
-        return Ok(Target::Rig(Box::new(super::survey::rig(&models, name)?)));
+    if format.is_some_and(|f| f.starts_with("kit/")) {
+        return Ok(Target::Kit(Box::new(super::survey::kit(&models, name)?)));
     }
     Ok(Target::Board(Board::from_toml(text, source.name()).map_err(|e| e.to_string())?))
 }

@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use super::UNREADABLE;
 use super::output::{complain, say, write_file};
 use crate::folder::{JobFile, Kind, Models};
-use crate::marker::RigFile;
+use crate::marker::KitFile;
 use crate::setup::Setup;
 
 /// Options as typed.
@@ -20,11 +20,11 @@ pub(super) struct Arguments {
     setup: String,
     /// Marker kit, a name of the models
     #[arg(long, value_name = "NAME", default_value = "bay-a4")]
-    rig: String,
+    kit: String,
     /// Camera, a name of the models; left out, each photo's own record chooses
     #[arg(long, value_name = "NAME")]
     camera: Option<String>,
-    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }
@@ -56,9 +56,9 @@ fn make(arguments: &Arguments) -> Result<(), String> {
         Ok(file.text().map_err(|e| e.to_string())?.to_owned())
     };
     let setup = Setup::from_toml(&text(Kind::Setup, &arguments.setup)?, &arguments.setup).map_err(|e| e.to_string())?;
-    let rig = RigFile::from_toml(&text(Kind::Rig, &arguments.rig)?, &arguments.rig).map_err(|e| e.to_string())?.rig;
+    let kit = KitFile::from_toml(&text(Kind::Kit, &arguments.kit)?, &arguments.kit).map_err(|e| e.to_string())?.kit;
     setup
-        .check_against(&rig)
+        .check_against(&kit)
         .map_err(|p| format!("set-up sheet {}: {} {}; {}", setup.name, p.key, p.problem, p.remedy))?;
     if let Some(camera) = &arguments.camera {
         models.open(&[Kind::Camera], camera).map_err(|e| e.to_string())?;
@@ -85,12 +85,12 @@ fn job_name(folder: &Path) -> Result<&str, String> {
 fn template(name: &str, arguments: &Arguments, setup: &Setup) -> Result<String, String> {
     let quoted = |text: &str| toml::Value::String(text.to_owned()).to_string();
     let mut text = format!(
-        "# {}\n# Source: {}\nformat = \"job/1\"\njob = {}\nsetup = {}\nrig = {}\n",
+        "# {}\n# Source: {}\nformat = \"job/1\"\njob = {}\nsetup = {}\nkit = {}\n",
         one_line(&setup.title),
         one_line(&setup.source),
         quoted(name),
         quoted(&arguments.setup),
-        quoted(&arguments.rig)
+        quoted(&arguments.kit)
     );
     match &arguments.camera {
         Some(camera) => _ = writeln!(text, "camera = {}", quoted(camera)),

@@ -8,7 +8,7 @@ use crate::camera::Profile;
 use crate::folder::{JobFile, Kind, Models, Vehicle};
 use crate::input::SourceFile;
 use crate::job::{Options, PlanOptions, Reach, Wanted, plan, verify};
-use crate::marker::{Rig, RigFile};
+use crate::marker::{Kit, KitFile};
 use crate::num::median;
 use crate::report::{plan_html, plan_svg, plan_text};
 use crate::setup::Setup;
@@ -16,9 +16,9 @@ use crate::setup::Setup;
 /// What is typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Marker kit: a rig file or the name of one
+    /// Marker kit: a kit file or the name of one
     #[arg(long, value_name = "FILE")]
-    rig: String,
+    kit: String,
     /// Set-up sheet: a file or the name of one
     #[arg(long, value_name = "FILE")]
     setup: String,
@@ -56,7 +56,7 @@ pub(super) struct Arguments {
     /// Write plan.html and plan.svg into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
-    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }
@@ -84,31 +84,31 @@ fn length(text: &str) -> Result<f64, String> {
 
 /// The files of a plan, read and checked.
 pub(super) struct Inputs {
-    pub(super) rig: Rig,
+    pub(super) kit: Kit,
     pub(super) setup: Setup,
     pub(super) camera: Profile,
     pub(super) vehicle: Vehicle,
 }
 
 /// Reads what a plan is about, each by path or name.
-pub(super) fn read(models: &Models, rig: &str, setup: &str, camera: &str) -> Result<Inputs, String> {
+pub(super) fn read(models: &Models, kit: &str, setup: &str, camera: &str) -> Result<Inputs, String> {
     let open = |kind, name: &str| models.open(&[kind], name).map_err(|e| e.to_string());
     let words = |e: crate::input::Error| e.to_string();
-    let (rig_file, setup_file, camera_file) =
-        (open(Kind::Rig, rig)?, open(Kind::Setup, setup)?, open(Kind::Camera, camera)?);
-    let rig = RigFile::from_toml(rig_file.text().map_err(words)?, rig_file.name()).map_err(words)?.rig;
+    let (kit_file, setup_file, camera_file) =
+        (open(Kind::Kit, kit)?, open(Kind::Setup, setup)?, open(Kind::Camera, camera)?);
+    let kit = KitFile::from_toml(kit_file.text().map_err(words)?, kit_file.name()).map_err(words)?.kit;
     let document = Setup::document(setup_file.text().map_err(words)?, setup_file.name()).map_err(words)?;
     let setup = Setup::from_document(&document).map_err(words)?;
-    setup.check_against(&rig).map_err(|p| document.error(&p).to_string())?;
+    setup.check_against(&kit).map_err(|p| document.error(&p).to_string())?;
     let camera = Profile::from_toml(camera_file.text().map_err(words)?, camera_file.name()).map_err(words)?;
-    Ok(Inputs { rig, setup, camera, vehicle: Vehicle::default() })
+    Ok(Inputs { kit, setup, camera, vehicle: Vehicle::default() })
 }
 
 /// Runs the command: 0 every check can be decided, 3 not, 2 unreadable.
 pub(super) fn run(args: &Arguments) -> u8 {
     let made = inputs(args).and_then(|inputs| {
         let wanted =
-            Wanted { rig: &inputs.rig, setup: &inputs.setup, camera: &inputs.camera, vehicle: &inputs.vehicle };
+            Wanted { kit: &inputs.kit, setup: &inputs.setup, camera: &inputs.camera, vehicle: &inputs.vehicle };
         let ahead_mm = args.ahead.or(inputs.setup.limits.free_ahead_mm).unwrap_or(Reach::default().ahead_mm);
         let options = PlanOptions {
             photos: args.photos.map(usize::from),
@@ -160,7 +160,7 @@ fn earlier_noise(args: &Arguments) -> Result<Option<f64>, String> {
 
 fn inputs(args: &Arguments) -> Result<Inputs, String> {
     let models = Models::standard(args.models.as_deref()).map_err(|e| e.to_string())?;
-    let mut inputs = read(&models, &args.rig, &args.setup, &args.camera)?;
+    let mut inputs = read(&models, &args.kit, &args.setup, &args.camera)?;
     if let Some(job) = &args.job {
         let path = if job.is_dir() { job.join("job.toml") } else { job.clone() };
         let source = SourceFile::read(&path).map_err(|e| e.to_string())?;

@@ -6,7 +6,7 @@ use time::{Date, OffsetDateTime};
 
 use super::UNREADABLE;
 use super::output::{complain, say, write_file};
-use super::survey::{cameras, rig};
+use super::survey::{cameras, kit};
 use crate::folder::Models;
 use crate::survey::{self, Recheck};
 
@@ -19,9 +19,9 @@ pub(super) struct Arguments {
     /// Photos of the reference, four or more from different sides
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
-    /// The reference as first surveyed: the rig that `survey` wrote
+    /// The reference as first surveyed: the kit that `survey` wrote
     #[arg(long, value_name = "FILE")]
-    rig: String,
+    kit: String,
     /// The log of all checks; a line is added
     #[arg(long, value_name = "FILE.csv")]
     log: PathBuf,
@@ -51,7 +51,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let unreadable = |message: String| (UNREADABLE, message);
     let mut all = read_log(&typed.log).map_err(unreadable)?;
     let models = Models::standard(None).map_err(|e| unreadable(e.to_string()))?;
-    let first = rig(&models, &typed.rig).map_err(unreadable)?;
+    let first = kit(&models, &typed.kit).map_err(unreadable)?;
     let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;
     let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { OUT }, e.to_string());
     let photos = survey::look(&typed.photos, &|_| ()).map_err(failed)?;

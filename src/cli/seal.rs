@@ -35,7 +35,7 @@ pub(super) struct Arguments {
     /// Add each job to this log of attempts, and seal the proof of it (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
-    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }

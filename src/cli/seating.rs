@@ -4,10 +4,10 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::output::{complain, say};
-use super::survey::{cameras, rig, write_rig};
+use super::survey::{cameras, kit, write_kit};
 use crate::camera::Profile;
 use crate::folder::Models;
-use crate::marker::{Rig, Role};
+use crate::marker::{Kit, Role};
 use crate::record::JobRecord;
 use crate::survey::{self, Seated, Seating};
 
@@ -20,10 +20,10 @@ pub(super) struct Arguments {
     /// One folder of photos for each time the plate was clamped on, or result files of `verify --json`
     #[arg(required = true, value_name = "FOLDER|RESULT.json")]
     seatings: Vec<PathBuf>,
-    /// The rig: a file, or a name among the models
+    /// The kit: a file, or a name among the models
     #[arg(long, value_name = "FILE")]
-    rig: String,
-    /// The plate: a carrier of the rig
+    kit: String,
+    /// The plate: a carrier of the kit
     #[arg(long, value_name = "CARRIER")]
     plate: String,
     /// A carrier that stayed where it was (default: the first target stand)
@@ -35,7 +35,7 @@ pub(super) struct Arguments {
     /// The camera: a file, or a name among the models (default: picked by each photo's own record)
     #[arg(long, value_name = "FILE")]
     camera: Option<String>,
-    /// The rig to write, with the found seating at this plate
+    /// The kit to write, with the found seating at this plate
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
 }
@@ -52,7 +52,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 }
 
 struct Bench {
-    rig: Rig,
+    kit: Kit,
     cameras: Vec<Profile>,
     named: bool,
     carriers: [usize; 2],
@@ -61,37 +61,37 @@ struct Bench {
 fn work(typed: &Arguments) -> Result<(), (u8, String)> {
     let unreadable = |message: String| (UNREADABLE, message);
     let models = Models::standard(None).map_err(|e| unreadable(e.to_string()))?;
-    let rig = rig(&models, &typed.rig).map_err(unreadable)?;
-    let carriers = carriers(&rig, typed).map_err(unreadable)?;
+    let kit = kit(&models, &typed.kit).map_err(unreadable)?;
+    let carriers = carriers(&kit, typed).map_err(unreadable)?;
     let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;
-    let bench = Bench { rig, cameras, named: typed.camera.is_some(), carriers };
+    let bench = Bench { kit, cameras, named: typed.camera.is_some(), carriers };
     let all = |paths: &[PathBuf]| paths.iter().map(|p| seated(&bench, p)).collect::<Result<Vec<Seated>, _>>();
     let (seatings, turned) = (all(&typed.seatings)?, all(&typed.turned)?);
     let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
     let found = survey::seating(&seatings, &turned).map_err(failed)?;
     say(&words(&typed.plate, &seatings, &found), None);
     if let Some(out) = &typed.out {
-        let mut rig = bench.rig;
-        rig.carriers[carriers[0]].u_seating_mm = found.u_seating_mm;
-        rig.carriers[carriers[0]].u_seating_deg = found.u_seating_deg;
+        let mut kit = bench.kit;
+        kit.carriers[carriers[0]].u_seating_mm = found.u_seating_mm;
+        kit.carriers[carriers[0]].u_seating_deg = found.u_seating_deg;
         let head = format!("# Seating of {} from {} seatings.\n", typed.plate, seatings.len());
-        write_rig(out, &rig, &head).map_err(unreadable)?;
+        write_kit(out, &kit, &head).map_err(unreadable)?;
     }
     Ok(())
 }
 
-fn carriers(rig: &Rig, typed: &Arguments) -> Result<[usize; 2], String> {
+fn carriers(kit: &Kit, typed: &Arguments) -> Result<[usize; 2], String> {
     let find = |name: &str| {
-        let names: Vec<&str> = rig.carriers.iter().map(|c| c.name.as_str()).collect();
+        let names: Vec<&str> = kit.carriers.iter().map(|c| c.name.as_str()).collect();
         names
             .iter()
             .position(|n| *n == name)
-            .ok_or_else(|| format!("the rig {} has no carrier {name}; its carriers: {}", rig.name, names.join(", ")))
+            .ok_or_else(|| format!("the kit {} has no carrier {name}; its carriers: {}", kit.name, names.join(", ")))
     };
     let against = match &typed.against {
         Some(name) => find(name)?,
         None => {
-            rig.with_role(Role::Target).next().ok_or("the rig has no target stand: name a carrier with --against")?
+            kit.with_role(Role::Target).next().ok_or("the kit has no target stand: name a carrier with --against")?
         }
     };
     Ok([find(&typed.plate)?, against])
@@ -101,10 +101,10 @@ fn seated(bench: &Bench, path: &Path) -> Result<Seated, (u8, String)> {
     let unreadable = |message: String| (UNREADABLE, message);
     let name = path.display().to_string();
     let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
-    let [plate, against] = bench.carriers.map(|k| bench.rig.carriers[k].name.as_str());
+    let [plate, against] = bench.carriers.map(|k| bench.kit.carriers[k].name.as_str());
     if path.is_dir() {
         let photos = survey::look(&pictures(path).map_err(unreadable)?, &|_| ()).map_err(failed)?;
-        return survey::seated_from_photos(&bench.rig, &bench.cameras, bench.named, &name, &photos, bench.carriers)
+        return survey::seated_from_photos(&bench.kit, &bench.cameras, bench.named, &name, &photos, bench.carriers)
             .map_err(failed);
     }
     let text = std::fs::read_to_string(path).map_err(|e| unreadable(format!("cannot read {name}: {e}")))?;

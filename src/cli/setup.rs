@@ -7,7 +7,7 @@ use super::output::{JsonTarget, complain, say, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, Vehicle};
 use crate::job::setup_check;
-use crate::marker::{Rig, RigFile};
+use crate::marker::{Kit, KitFile};
 use crate::record::SetupCheckRecord;
 use crate::report::{setup_html, setup_text};
 use crate::setup::Setup;
@@ -34,7 +34,7 @@ struct Check {
     setup: String,
     /// Marker kit to try: a file or the name of one (default: all that can be found by name)
     #[arg(long, value_name = "FILE")]
-    rig: Option<String>,
+    kit: Option<String>,
     /// Camera file or the name of one
     #[arg(long, value_name = "FILE", default_value = "demo-phone")]
     camera: String,
@@ -44,7 +44,7 @@ struct Check {
     /// Write setup.html into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
-    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }
@@ -71,9 +71,9 @@ fn check(args: &Check) -> Result<SetupCheckRecord, String> {
     let setup = Setup::from_toml(sheet.text().map_err(words)?, sheet.name()).map_err(words)?;
     let camera = models.open(&[Kind::Camera], &args.camera).map_err(words)?;
     let camera = Profile::from_toml(camera.text().map_err(words)?, camera.name()).map_err(words)?;
-    let names = args.rig.clone().map_or_else(|| models.names(Kind::Rig), |name| vec![name]);
-    let rigs: Vec<Rig> = names.iter().map(|name| rig(&models, name)).collect::<Result<_, _>>()?;
-    let record = setup_check(&setup, &rigs, &camera, &Vehicle::default());
+    let names = args.kit.clone().map_or_else(|| models.names(Kind::Kit), |name| vec![name]);
+    let kits: Vec<Kit> = names.iter().map(|name| kit(&models, name)).collect::<Result<_, _>>()?;
+    let record = setup_check(&setup, &kits, &camera, &Vehicle::default());
     say(&setup_text(&record), args.json.as_ref());
     if let Some(folder) = &args.report {
         std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
@@ -86,8 +86,8 @@ fn check(args: &Check) -> Result<SetupCheckRecord, String> {
     Ok(record)
 }
 
-fn rig(models: &Models, name: &str) -> Result<Rig, String> {
-    let file = models.open(&[Kind::Rig], name).map_err(|e| e.to_string())?;
+fn kit(models: &Models, name: &str) -> Result<Kit, String> {
+    let file = models.open(&[Kind::Kit], name).map_err(|e| e.to_string())?;
     let text = file.text().map_err(|e| e.to_string())?;
-    Ok(RigFile::from_toml(text, file.name()).map_err(|e| e.to_string())?.rig)
+    Ok(KitFile::from_toml(text, file.name()).map_err(|e| e.to_string())?.kit)
 }

@@ -6,14 +6,14 @@ use super::UNREADABLE;
 use super::output::{complain, say, write_file};
 use crate::folder::{Kind, Models};
 use crate::input::SourceFile;
-use crate::marker::{Board, Rig, RigFile};
+use crate::marker::{Board, Kit, KitFile};
 use crate::sheet::{self, Options, Paper, RulerReading};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Rig or board: a file, or a name among the models
-    #[arg(value_name = "RIG|BOARD")]
+    /// Kit or board: a file, or a name among the models
+    #[arg(value_name = "KIT|BOARD")]
     model: String,
     /// The PDF to write
     #[arg(long, value_name = "FILE.pdf", required_unless_present = "corrected")]
@@ -24,7 +24,7 @@ pub(super) struct Arguments {
     /// What the two check rulers of 160.0 mm read after printing on this paper, right and up
     #[arg(long, value_name = "RIGHT,UP", value_delimiter = ',', num_args = 1, requires = "corrected")]
     measured_mm: Vec<f64>,
-    /// Where to write the rig or board with the sizes as printed
+    /// Where to write the kit or board with the sizes as printed
     #[arg(long, value_name = "FILE.toml", requires = "measured_mm")]
     corrected: Option<PathBuf>,
     /// A folder of models that is searched first
@@ -34,7 +34,7 @@ pub(super) struct Arguments {
 
 /// What is printed.
 enum Printable {
-    Rig(Rig),
+    Kit(Kit),
     Board(Board),
 }
 
@@ -52,7 +52,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 }
 
 fn work(arguments: &Arguments) -> Result<(), Failure> {
-    let source = Models::standard(arguments.models.as_deref())?.open(&[Kind::Rig, Kind::Board], &arguments.model)?;
+    let source = Models::standard(arguments.models.as_deref())?.open(&[Kind::Kit, Kind::Board], &arguments.model)?;
     let printable = read(&source)?;
     if let Some(corrected) = &arguments.corrected {
         let reading = reading(&arguments.measured_mm)?;
@@ -64,7 +64,7 @@ fn work(arguments: &Arguments) -> Result<(), Failure> {
     if let Some(out) = &arguments.out {
         let options = Options { paper: arguments.paper };
         let pdf = match &printable {
-            Printable::Rig(rig) => sheet::pdf_for_rig(rig, &options),
+            Printable::Kit(kit) => sheet::pdf_for_kit(kit, &options),
             Printable::Board(board) => sheet::pdf_for_board(board, &options),
         };
         write_file(out, &pdf.map_err(|error| format!("{}: {error}", source.name()))?)?;
@@ -90,7 +90,7 @@ fn read(source: &SourceFile) -> Result<Printable, Failure> {
         return Ok(Printable::Board(Board::from_toml(text, source.name())?));
     }
     // A surveyed layout says nothing about what to print.
-    Ok(Printable::Rig(RigFile::from_toml(text, source.name())?.rig))
+    Ok(Printable::Kit(KitFile::from_toml(text, source.name())?.kit))
 }
 
 fn reading(measured_mm: &[f64]) -> Result<RulerReading, Failure> {
@@ -105,7 +105,7 @@ fn corrected_text(printable: &Printable, paper: Paper, reading: &RulerReading) -
     let note =
         format!("# Sizes as printed on {paper} paper: the check rulers read {right} mm to the right and {up} mm up.\n");
     let text = match printable {
-        Printable::Rig(rig) => sheet::corrected_rig(rig, paper, reading)?.to_toml(None),
+        Printable::Kit(kit) => sheet::corrected_kit(kit, paper, reading)?.to_toml(None),
         Printable::Board(board) => sheet::corrected_board(board, reading).to_toml(),
     };
     Ok(note + &text)

@@ -1,4 +1,4 @@
-//! `baywitness survey`: where a rig's markers really sit.
+//! `baywitness survey`: where a kit's markers really sit.
 
 use std::io::IsTerminal;
 use std::path::{Path, PathBuf};
@@ -10,7 +10,7 @@ use super::output::{complain, say, write_file};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, candidate_cameras};
 use crate::input::SourceFile;
-use crate::marker::{MAX_LAYOUT_BYTES, Rig, RigFile, read_layout};
+use crate::marker::{MAX_LAYOUT_BYTES, Kit, KitFile, read_layout};
 use crate::survey::{self, Length, Survey};
 
 /// The survey is not fit for use.
@@ -19,13 +19,13 @@ const NOT_FIT: u8 = 3;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Six or more photos of the rig from all sides; nothing moves between them
+    /// Six or more photos of the kit from all sides; nothing moves between them
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
-    /// The rig as built: a file, or a name among the models
+    /// The kit as built: a file, or a name among the models
     #[arg(long, value_name = "FILE")]
-    rig: String,
-    /// The surveyed rig to write; its layout is written beside it
+    kit: String,
+    /// The surveyed kit to write; its layout is written beside it
     #[arg(long, value_name = "FILE")]
     out: PathBuf,
     /// The camera: a file, or a name among the models (default: picked by each photo's own record)
@@ -38,16 +38,16 @@ pub(super) struct Arguments {
     /// Carriers may have moved against each other between photos: survey each by itself
     #[arg(long)]
     apart: bool,
-    /// Serial number to write into the rig
+    /// Serial number to write into the kit
     #[arg(long)]
     serial: Option<String>,
-    /// When the rig must be surveyed again, such as 2027-05-01
+    /// When the kit must be surveyed again, such as 2027-05-01
     #[arg(long, value_name = "DATE", value_parser = super::date)]
     due: Option<Date>,
     /// Write a page with a picture of every carrier into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
-    /// Folder with rigs/ and cameras/ to look for names in
+    /// Folder with kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }
@@ -66,15 +66,15 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let unreadable = |message: String| (UNREADABLE, message);
     let models = Models::standard(typed.models.as_deref()).map_err(|e| unreadable(e.to_string()))?;
-    let rig = rig(&models, &typed.rig).map_err(unreadable)?;
+    let kit = kit(&models, &typed.kit).map_err(unreadable)?;
     let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;
     let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
     let photos = survey::look(&typed.photos, &progress).map_err(failed)?;
     let options =
         survey::Options { lengths: typed.lengths.clone(), apart: typed.apart, camera_named: typed.camera.is_some() };
-    let mut found = survey::survey(&rig, &cameras, &photos, &options).map_err(failed)?;
-    found.rig.serial = typed.serial.clone().or(found.rig.serial);
-    found.rig.survey_due = typed.due.or(found.rig.survey_due);
+    let mut found = survey::survey(&kit, &cameras, &photos, &options).map_err(failed)?;
+    found.kit.serial = typed.serial.clone().or(found.kit.serial);
+    found.kit.survey_due = typed.due.or(found.kit.survey_due);
     say(&survey::words(&found), None);
     if let Some(folder) = &typed.report {
         std::fs::create_dir_all(folder)
@@ -83,7 +83,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
         write_file(&path, survey::page(&found).as_bytes()).map_err(unreadable)?;
         say(&format!("wrote {}\n", path.display()), None);
     }
-    write_rig(&typed.out, &found.rig, &head(&found, photos.len())).map_err(unreadable)?;
+    write_kit(&typed.out, &found.kit, &head(&found, photos.len())).map_err(unreadable)?;
     Ok(if found.fit_for_use() { 0 } else { NOT_FIT })
 }
 
@@ -95,17 +95,17 @@ fn progress(file: &str) {
     }
 }
 
-/// Reads a rig by path or name, with the layout that it names.
-pub(super) fn rig(models: &Models, name: &str) -> Result<Rig, String> {
-    let source = models.open(&[Kind::Rig], name).map_err(|e| e.to_string())?;
+/// Reads a kit by path or name, with the layout that it names.
+pub(super) fn kit(models: &Models, name: &str) -> Result<Kit, String> {
+    let source = models.open(&[Kind::Kit], name).map_err(|e| e.to_string())?;
     let text = source.text().map_err(|e| e.to_string())?;
-    let RigFile { mut rig, layout } = RigFile::from_toml(text, source.name()).map_err(|e| e.to_string())?;
+    let KitFile { mut kit, layout } = KitFile::from_toml(text, source.name()).map_err(|e| e.to_string())?;
     if let Some(layout) = layout {
         let path = Path::new(source.name()).parent().unwrap_or(Path::new("")).join(layout);
         let file = SourceFile::read_up_to(&path, MAX_LAYOUT_BYTES).map_err(|e| e.to_string())?;
-        rig.layout = Some(read_layout(&file, &rig, &source.sha256()).map_err(|e| e.to_string())?);
+        kit.layout = Some(read_layout(&file, &kit, &source.sha256()).map_err(|e| e.to_string())?);
     }
-    Ok(rig)
+    Ok(kit)
 }
 
 /// The named camera, else every one that a photo's record may pick.
@@ -119,14 +119,14 @@ pub(super) fn cameras(models: &Models, named: Option<&str>) -> Result<Vec<Profil
     Ok(vec![Profile::from_toml(text, source.name()).map_err(|e| e.to_string())?])
 }
 
-/// Writes a rig and the layout that it names; the layout first, so that a rig
+/// Writes a kit and the layout that it names; the layout first, so that a kit
 /// never names one that is not there.
-pub(super) fn write_rig(out: &Path, rig: &Rig, head: &str) -> Result<(), String> {
-    let stem = out.file_stem().map_or_else(|| "rig".to_owned(), |s| s.to_string_lossy().into_owned());
-    let layout_name = if stem == "rig" { "layout.json".to_owned() } else { format!("{stem}-layout.json") };
-    let text = head.to_owned() + &rig.to_toml(rig.layout.as_ref().map(|_| layout_name.as_str()));
+pub(super) fn write_kit(out: &Path, kit: &Kit, head: &str) -> Result<(), String> {
+    let stem = out.file_stem().map_or_else(|| "kit".to_owned(), |s| s.to_string_lossy().into_owned());
+    let layout_name = if stem == "kit" { "layout.json".to_owned() } else { format!("{stem}-layout.json") };
+    let text = head.to_owned() + &kit.to_toml(kit.layout.as_ref().map(|_| layout_name.as_str()));
     let mut wrote = out.display().to_string();
-    if let Some(layout) = &rig.layout {
+    if let Some(layout) = &kit.layout {
         let path = out.with_file_name(&layout_name);
         let digest = SourceFile::new(wrote.clone(), text.as_bytes().to_vec()).sha256();
         write_file(&path, layout.to_json(&digest).as_bytes())?;

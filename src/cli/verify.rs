@@ -38,7 +38,7 @@ pub(super) struct Arguments {
     /// Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     pub(super) log: Option<PathBuf>,
-    /// Folder with setups/, rigs/ and cameras/ to look for names in
+    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     pub(super) models: Option<PathBuf>,
     /// Number of threads (default: one for each core)
@@ -190,7 +190,7 @@ fn customers(folder: &Path) -> Result<PathBuf, String> {
     Ok(folder)
 }
 
-/// The worst wins: unreadable, unusable, outside, undecided, within.
+/// The worst wins: unreadable, retake, outside, not proven, within.
 pub(super) fn worse(a: u8, b: u8) -> u8 {
     let rank = |code: u8| [2, 4, 1, 3, 0].iter().position(|c| *c == code).unwrap_or(0);
     if rank(a) <= rank(b) { a } else { b }

@@ -13,7 +13,7 @@ pub(super) fn text_of(name: &str) -> Option<&'static str> {
         "setup-open.toml" => include_str!("../../samples/scenes/mistakes/setup-open.toml"),
         "setup-tight.toml" => include_str!("../../samples/scenes/mistakes/setup-tight.toml"),
         "setup-offset.toml" => include_str!("../../samples/scenes/mistakes/setup-offset.toml"),
-        "../rig.toml" => include_str!("../../samples/scenes/rig.toml"),
+        "../kit.toml" => include_str!("../../samples/scenes/kit.toml"),
         _ => return None,
     })
 }

@@ -111,7 +111,7 @@ async function moved(page, looker) {
   await looker.look("moved-not-far-enough");
   await after("d.jpg");
   await page.waitForFunction(() => document.querySelectorAll("#live .photo").length === 4, null, { timeout: 60000 });
-  await verdict(page, "undecided");
+  await verdict(page, "not_proven");
   await looker.look("moved-one-photo");
 }
 
@@ -176,7 +176,7 @@ async function inGerman(page, looker, server) {
   const wrong = job.match(/\/jobs\/[0-9]{8}-[0-9]+(?=")/g)?.at(-1);
   for (const part of ["prepare", "photos", "finish"]) {
     await page.goto(server.link + wrong.slice(1) + "/" + part);
-    if (part === "photos") await verdict(page, "undecided");
+    if (part === "photos") await verdict(page, "not_proven");
     await page.waitForTimeout(500);
     await looker.look(`${part}-german`);
   }

@@ -115,11 +115,11 @@ impl Case {
         if self.plain && verdict == Verdict::Outside && !truly_outside {
             faults.push(format!("{name}: outside, though truly within"));
         }
-        if self.plain && verdict == Verdict::Unusable {
-            faults.push(format!("{name}: unusable, {codes:?}"));
+        if self.plain && verdict == Verdict::Retake {
+            faults.push(format!("{name}: retake, {codes:?}"));
         }
         // What is too near its limit to be decided may leave its finding out.
-        let excused = self.plain && verdict == Verdict::Undecided;
+        let excused = self.plain && verdict == Verdict::NotProven;
         faults
             .extend(self.wanted().iter().filter(|w| !codes.contains(w) && !excused).map(|w| format!("{name}: no {w}")));
         let stops = self.record.findings.iter().filter(|f| matches!(f.level, Level::Stop | Level::Void));

@@ -11,7 +11,7 @@ use std::sync::LazyLock;
 use image::{ExtendedColorType, ImageEncoder, codecs::jpeg::JpegEncoder};
 use tempfile::TempDir;
 
-/// Exit codes: all within, some outside, unreadable or wrong usage, undecided, unusable.
+/// Exit codes: all within, some outside, unreadable or wrong usage, not proven, retake.
 const WITHIN: i32 = 0;
 const OUTSIDE: i32 = 1;
 const UNREADABLE: i32 = 2;
@@ -103,22 +103,22 @@ fn a_missing_folder_or_file_is_named() {
 fn unknown_keys_are_named_with_the_nearest_known() {
     let job = changed("job.toml", "setup = ", "sutep = ");
     ends(&verify(job.path()), UNREADABLE, &["job.toml, line ", "sutep", "did you mean `setup`"]);
-    let job = changed("rig.toml", "centre_mm = ", "centre_cm = ");
-    ends(&verify(job.path()), UNREADABLE, &["rig.toml, line ", "centre_cm", "did you mean `centre_mm`"]);
+    let job = changed("kit.toml", "centre_mm = ", "centre_cm = ");
+    ends(&verify(job.path()), UNREADABLE, &["kit.toml, line ", "centre_cm", "did you mean `centre_mm`"]);
 }
 
 #[test]
 fn an_id_twice_is_refused() {
-    let job = changed("rig.toml", "id = 1\n", "id = 0\n");
-    ends(&verify(job.path()), UNREADABLE, &["rig.toml, line ", "id", "0"]);
+    let job = changed("kit.toml", "id = 1\n", "id = 0\n");
+    ends(&verify(job.path()), UNREADABLE, &["kit.toml, line ", "id", "0"]);
 }
 
 #[test]
 fn numbers_that_are_none_or_negative_are_refused() {
-    let job = changed("rig.toml", "size_xy_mm = [150.0", "size_xy_mm = [-150.0");
-    ends(&verify(job.path()), UNREADABLE, &["rig.toml, line ", "carrier[0].marker[0].size_xy_mm"]);
-    let job = changed("rig.toml", "size_xy_mm = [150.0", "size_xy_mm = [nan");
-    ends(&verify(job.path()), UNREADABLE, &["rig.toml, line ", "carrier[0].marker[0].size_xy_mm"]);
+    let job = changed("kit.toml", "size_xy_mm = [150.0", "size_xy_mm = [-150.0");
+    ends(&verify(job.path()), UNREADABLE, &["kit.toml, line ", "carrier[0].marker[0].size_xy_mm"]);
+    let job = changed("kit.toml", "size_xy_mm = [150.0", "size_xy_mm = [nan");
+    ends(&verify(job.path()), UNREADABLE, &["kit.toml, line ", "carrier[0].marker[0].size_xy_mm"]);
     let job = changed("setup.toml", "nominal = 1500.0", "nominal = nan");
     ends(&verify(job.path()), UNREADABLE, &["setup.toml, line ", "nominal"]);
     let job = changed("camera.toml", "focal_px = [", "focal_px = [-1.0, 2.0] # ");
@@ -141,14 +141,14 @@ fn a_truncated_photo_is_unreadable() {
 }
 
 #[test]
-fn one_photo_alone_is_unusable() {
+fn one_photo_alone_is_retake() {
     let job = with_photos("[\"photos/a.jpg\"]");
     std::fs::copy(photo("a.jpg"), job.path().join("photos/a.jpg")).unwrap();
     ends(&verify(job.path()), UNUSABLE, &["RETAKE", "only one photo", "take at least one more"]);
 }
 
 #[test]
-fn photos_without_markers_are_unusable() {
+fn photos_without_markers_are_retake() {
     let job = with_photos("[\"photos/a.jpg\", \"photos/b.jpg\"]");
     for name in ["a.jpg", "b.jpg"] {
         grey(&job.path().join("photos").join(name), 1536, 1152);
@@ -157,7 +157,7 @@ fn photos_without_markers_are_unusable() {
 }
 
 #[test]
-fn photos_of_another_size_than_the_camera_s_are_unusable() {
+fn photos_of_another_size_than_the_camera_s_are_retake() {
     let job = changed("camera.toml", "image_size_px = [1536, 1152]", "image_size_px = [1600, 1200]");
     let says = ["RETAKE", "1536 x 1152", "1600 x 1200", "photo-resized"];
     ends(&verify(job.path()), UNUSABLE, &says);
@@ -189,7 +189,7 @@ fn of_several_jobs_the_worst_wins_and_failures_stay_in_the_array() {
     assert_eq!((&json[0]["format"], &json[1]["format"]), (&"result/1".into(), &"error/1".into()));
     assert_eq!(json[1]["path"], "no-such-job");
     assert!(json[1]["message"].as_str().is_some_and(|m| m.contains("no-such-job")));
-    // Unusable is worse than outside.
+    // Retake is worse than outside.
     let one = with_photos("[\"photos/a.jpg\"]");
     std::fs::copy(photo("a.jpg"), one.path().join("photos/a.jpg")).unwrap();
     ends(&run(&["verify", one.path().to_str().unwrap(), good]), UNUSABLE, &["RETAKE", "OUTSIDE TOLERANCE"]);
@@ -313,7 +313,7 @@ fn a_new_job_folder_is_a_job_once_it_has_photos() {
     assert!(known != text && known.replace("# bay", "bay").parse::<toml::Table>().is_ok(), "{text}");
     ends(&run(&["new", at, "--setup", "radar-plate-two-tilts"]), 2, &["is there already"]);
     ends(&run(&["new", &format!("{at}-2"), "--setup", "radar-plat"]), 2, &["radar-plat"]);
-    ends(&run(&["new", &format!("{at}-2"), "--setup", "surround-mats", "--rig", "bay-a4"]), 2, &["target"]);
+    ends(&run(&["new", &format!("{at}-2"), "--setup", "surround-mats", "--kit", "bay-a4"]), 2, &["target"]);
     assert!(!folder.path().join("D-0042-2").exists());
     ends(&run(&["verify", at]), 2, &["put the photos of the bay into the folder photos/"]);
 }

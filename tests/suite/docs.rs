@@ -285,7 +285,7 @@ fn the_page_of_commands_is_the_help() {
 #[test]
 fn the_readme_counts_right_and_stays_short() {
     let readme = fs::read_to_string(root().join("README.md")).unwrap();
-    let kit = fs::read_to_string(root().join("models/rigs/bay-a4.toml")).unwrap();
+    let kit = fs::read_to_string(root().join("models/kits/bay-a4.toml")).unwrap();
     let sheets = kit.lines().filter(|l| l.starts_with("id = ")).count();
     assert!(readme.contains(&format!("{sheets} sheets of A4")), "{sheets} sheets");
     assert!(readme.lines().count() <= 80, "{} lines", readme.lines().count());
@@ -321,7 +321,7 @@ fn every_key_that_a_reader_takes_is_in_the_page_of_formats() {
         "setup/check_file.rs",
         "camera/file.rs",
         "marker/board_file.rs",
-        "marker/rig_file.rs",
+        "marker/kit_file.rs",
     ] {
         let source = fs::read_to_string(root().join("src/foundation").join(file)).unwrap();
         for list in source.split("allow(&[").skip(1) {

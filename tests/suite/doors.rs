@@ -78,11 +78,11 @@ fn watching_verifies_what_arrives() {
     let job = dir.path().join("jobs/J-1");
     std::fs::create_dir_all(job.join("photos")).unwrap();
     let good: PathBuf = [env!("CARGO_MANIFEST_DIR"), "samples", "good"].iter().collect();
-    for name in ["rig.toml", "setup.toml", "camera.toml"] {
+    for name in ["kit.toml", "setup.toml", "camera.toml"] {
         std::fs::copy(good.join(name), job.join(name)).unwrap();
     }
     let text =
-        "format = \"job/1\"\njob = \"J-1\"\nsetup = \"setup.toml\"\nrig = \"rig.toml\"\ncamera = \"camera.toml\"\n";
+        "format = \"job/1\"\njob = \"J-1\"\nsetup = \"setup.toml\"\nkit = \"kit.toml\"\ncamera = \"camera.toml\"\n";
     std::fs::write(job.join("job.toml"), text).unwrap();
     let log = dir.path().join("log");
     let mut watching = program()

@@ -8,57 +8,57 @@
 
 use baywitness::camera::Profile;
 use baywitness::folder::JobFile;
-use baywitness::marker::{Rig, RigFile};
+use baywitness::marker::{Kit, KitFile};
 use baywitness::quantity::Quantity;
 use baywitness::setup::{DecisionRule, Evidence, From, Setup};
 
-fn rig(carrier: &str, axes: &str) -> Result<Rig, String> {
+fn kit(carrier: &str, axes: &str) -> Result<Kit, String> {
     let text = format!(
-        "format = \"rig/1\"\nname = \"r\"\nfamily = \"36h11\"\n[[carrier]]\nname = \"c\"\n{carrier}\n\
+        "format = \"kit/1\"\nname = \"r\"\nfamily = \"36h11\"\n[[carrier]]\nname = \"c\"\n{carrier}\n\
          [[carrier.marker]]\nid = 1\nsize_mm = 100\ncentre_mm = [0, 0, 0]\n{axes}\n"
     );
-    RigFile::from_toml(&text, "rig.toml").map(|f| f.rig).map_err(|e| e.to_string())
+    KitFile::from_toml(&text, "kit.toml").map(|f| f.kit).map_err(|e| e.to_string())
 }
 
 const FORWARD: &str = "right = [0, 1, 0]\nup = [0, 0, 1]";
 
 #[test]
-fn rigs_have_the_defaults_of_the_format() {
-    let stand = rig("role = \"target\"", FORWARD).unwrap();
+fn kits_have_the_defaults_of_the_format() {
+    let stand = kit("role = \"target\"", FORWARD).unwrap();
     assert_eq!((stand.u_layout_mm, stand.u_turn_deg, stand.u_scale_relative), (0.3, 0.03, 0.0005));
     assert_eq!((stand.carriers[0].u_seating_mm, stand.carriers[0].u_seating_deg), (0.0, [0.0; 3]));
-    let wheel = rig("role = \"front_left_wheel\"", FORWARD).unwrap();
+    let wheel = kit("role = \"front_left_wheel\"", FORWARD).unwrap();
     assert_eq!((wheel.carriers[0].u_seating_mm, wheel.carriers[0].u_seating_deg), (0.5, [0.1; 3]));
-    let exact = rig("role = \"front_left_wheel\"\nu_seating_mm = 0\nu_seating_deg = [0, 0, 0.2]", FORWARD).unwrap();
+    let exact = kit("role = \"front_left_wheel\"\nu_seating_mm = 0\nu_seating_deg = [0, 0, 0.2]", FORWARD).unwrap();
     assert_eq!((exact.carriers[0].u_seating_mm, exact.carriers[0].u_seating_deg), (0.0, [0.0, 0.0, 0.2]));
-    let nose = rig("role = \"nose\"\non_centreline = true", FORWARD).unwrap();
+    let nose = kit("role = \"nose\"\non_centreline = true", FORWARD).unwrap();
     assert!(nose.carriers[0].on_centreline);
 }
 
 #[test]
 fn rounded_axes_are_put_right_and_wrong_ones_refused() {
-    let rounded = rig("role = \"target\"", "right = [0.7071, 0.7071, 0]\nup = [0.0004, 0, 1]").unwrap();
+    let rounded = kit("role = \"target\"", "right = [0.7071, 0.7071, 0]\nup = [0.0004, 0, 1]").unwrap();
     let marker = &rounded.carriers[0].markers[0];
     assert!((marker.right.norm() - 1.0).abs() < 1e-15 && (marker.up.norm() - 1.0).abs() < 1e-15);
     assert!(marker.right.dot(&marker.up).abs() < 1e-15);
     assert!((marker.right.x - 0.5_f64.sqrt()).abs() < 1e-15);
-    let askew = rig("role = \"target\"", "right = [0, 1, 0]\nup = [0, 0.0015, 1]").unwrap_err();
+    let askew = kit("role = \"target\"", "right = [0, 1, 0]\nup = [0, 0.0015, 1]").unwrap_err();
     assert!(askew.contains("89.91 deg"), "{askew}");
-    let long = rig("role = \"target\"", "right = [0, 1.0011, 0]\nup = [0, 0, 1]").unwrap_err();
+    let long = kit("role = \"target\"", "right = [0, 1.0011, 0]\nup = [0, 0, 1]").unwrap_err();
     assert!(long.contains("1.0011"), "{long}");
 }
 
 #[test]
 fn job_cards_have_their_own_ids() {
     let card = |id: u32| {
-        let text = rig("role = \"card\"", FORWARD).unwrap_err();
+        let text = kit("role = \"card\"", FORWARD).unwrap_err();
         assert!(text.contains("1 on a carrier of role card"), "{text}");
-        RigFile::from_toml(
+        KitFile::from_toml(
             &format!(
-                "format = \"rig/1\"\nname = \"r\"\nfamily = \"36h11\"\n[[carrier]]\nname = \"c\"\nrole = \"card\"\n\
+                "format = \"kit/1\"\nname = \"r\"\nfamily = \"36h11\"\n[[carrier]]\nname = \"c\"\nrole = \"card\"\n\
                  marker = [{{id = {id}, size_mm = 9, centre_mm = [0, 0, 0], right = [0, 1, 0], up = [0, 0, 1]}}]\n"
             ),
-            "rig.toml",
+            "kit.toml",
         )
     };
     assert!(card(500).is_ok() && card(586).is_ok());
@@ -127,7 +127,7 @@ fn two_checks_of_a_quantity_may_differ_in_line_or_datum() {
 }
 
 fn job(more: &str) -> Result<JobFile, String> {
-    let text = format!("format = \"job/1\"\njob = \"D-1\"\nsetup = \"s\"\nrig = \"r\"\n{more}\n");
+    let text = format!("format = \"job/1\"\njob = \"D-1\"\nsetup = \"s\"\nkit = \"r\"\n{more}\n");
     JobFile::from_toml(&text, "job.toml").map_err(|e| e.to_string())
 }
 
@@ -178,7 +178,7 @@ fn unit_row(i: usize, n: usize) -> Vec<f64> {
 /// Windows line ends are plain TOML.
 #[test]
 fn line_ends_do_not_matter() {
-    let text = "format = \"job/1\"\r\njob = \"D-1\"\r\nsetup = \"s\"\r\nrig = \"r\"\r\nattempt = 0\r\n";
+    let text = "format = \"job/1\"\r\njob = \"D-1\"\r\nsetup = \"s\"\r\nkit = \"r\"\r\nattempt = 0\r\n";
     let told = JobFile::from_toml(text, "job.toml").unwrap_err().to_string();
     assert!(told.starts_with("job.toml, line 5, column 11: attempt: "), "{told}");
 }

@@ -41,21 +41,21 @@ struct Bench {
 }
 
 const JOB: &str =
-    "format = \"job/1\"\njob = \"D-1\"\nsetup = \"setup.toml\"\nrig = \"rig.toml\"\ncamera = \"camera.toml\"\n";
+    "format = \"job/1\"\njob = \"D-1\"\nsetup = \"setup.toml\"\nkit = \"kit.toml\"\ncamera = \"camera.toml\"\n";
 const SETUP: &str = "format = \"setup/1\"\nname = \"s\"\ntitle = \"t\"\nsource = \"invented\"\n\
     reference_line = \"centreline\"\n\n[[datum]]\nname = \"sensor\"\ncarrier = \"nose\"\noffset_mm = [0, 0, 0]\nu_mm = 1\n\n\
     [[check]]\nquantity = \"yaw\"\nnominal = 0\ntolerance = 1\n";
-const RIG: &str = "format = \"rig/1\"\nname = \"r\"\nfamily = \"36h11\"\n\n[[carrier]]\nname = \"stand\"\nrole = \"target\"\n\n\
-    [[carrier.marker]]\nid = 1\nsize_mm = 100\ncentre_mm = [0, 0, 0]\nright = [0, 1, 0]\nup = [0, 0, 1]\n\n\
+const KIT: &str = "format = \"kit/1\"\nname = \"r\"\nfamily = \"36h11\"\n\n[[carrier]]\nname = \"stand\"\nrole = \"target\"\n\n\
+    [[carrier.marker]]\nid = 1\nsize_mm = 100\ncentre_mm = [0, 0, 0]\nkitht = [0, 1, 0]\nup = [0, 0, 1]\n\n\
     [[carrier]]\nname = \"nose\"\nrole = \"nose\"\n\n\
-    [[carrier.marker]]\nid = 2\nsize_mm = 50\ncentre_mm = [0, 0, 0]\nright = [0, 1, 0]\nup = [0, 0, 1]\n";
+    [[carrier.marker]]\nid = 2\nsize_mm = 50\ncentre_mm = [0, 0, 0]\nkitht = [0, 1, 0]\nup = [0, 0, 1]\n";
 const CAMERA: &str = "format = \"camera/1\"\nname = \"own\"\nmodel = \"brown-conrady\"\nimage_size_px = [4000, 3000]\n\
     focal_px = [3000, 3000]\ncentre_px = [2000, 1500]\ndistortion = [0, 0, 0, 0, 0]\n\n[exif]\nmake = \"Invented\"\n";
 
 impl Bench {
     fn new() -> Self {
         let bench = Bench { folder: tempfile::tempdir().unwrap() };
-        for (name, text) in [("job.toml", JOB), ("setup.toml", SETUP), ("rig.toml", RIG), ("camera.toml", CAMERA)] {
+        for (name, text) in [("job.toml", JOB), ("setup.toml", SETUP), ("kit.toml", KIT), ("camera.toml", CAMERA)] {
             bench.write(&format!("job/{name}"), text);
         }
         for name in ["b.JPG", "a.png", "c.heic", "notes.txt", "._a.png"] {
@@ -97,7 +97,7 @@ fn a_job_that_names_nothing_takes_all_its_pictures_by_name() {
         roles,
         [
             ("job", "job.toml", Origin::Job),
-            ("rig", "rig.toml", Origin::Job),
+            ("kit", "kit.toml", Origin::Job),
             ("setup", "setup.toml", Origin::Job),
             ("camera", "camera.toml", Origin::Job),
         ]
@@ -108,41 +108,41 @@ fn a_job_that_names_nothing_takes_all_its_pictures_by_name() {
 #[test]
 fn names_are_looked_for_in_order() {
     let bench = Bench::new();
-    let with_rig = |name: &str| JOB.replace("\"rig.toml\"", &format!("\"{name}\""));
-    let rig_named = |name: &str| RIG.replacen("name = \"r\"", &format!("name = \"{name}\""), 1);
-    bench.write("job/job.toml", &with_rig("kit"));
-    bench.write("models/rigs/kit.toml", &rig_named("from models"));
+    let with_kit = |name: &str| JOB.replace("\"kit.toml\"", &format!("\"{name}\""));
+    let kit_named = |name: &str| KIT.replacen("name = \"r\"", &format!("name = \"{name}\""), 1);
+    bench.write("job/job.toml", &with_kit("kit"));
+    bench.write("models/kits/kit.toml", &kit_named("from models"));
     let models = Models::in_folder(&bench.path("models")).unwrap();
     let opened = bench.open(&models).unwrap();
-    assert_eq!((opened.rig.name.as_str(), opened.inputs[1].origin), ("from models", Origin::ModelsOption));
-    bench.write("job/kit.toml", &rig_named("from job"));
+    assert_eq!((opened.kit.name.as_str(), opened.inputs[1].origin), ("from models", Origin::ModelsOption));
+    bench.write("job/kit.toml", &kit_named("from job"));
     let opened = bench.open(&models).unwrap();
-    assert_eq!((opened.rig.name.as_str(), opened.inputs[1].origin), ("from job", Origin::Job));
+    assert_eq!((opened.kit.name.as_str(), opened.inputs[1].origin), ("from job", Origin::Job));
 
-    bench.write("job/job.toml", &with_rig("demo-bay"));
+    bench.write("job/job.toml", &with_kit("demo-bay"));
     let opened = bench.open(&models).unwrap();
-    assert_eq!((opened.rig.name.as_str(), opened.inputs[1].origin), ("demo-bay", Origin::Embedded));
+    assert_eq!((opened.kit.name.as_str(), opened.inputs[1].origin), ("demo-bay", Origin::Embedded));
     assert_eq!(opened.inputs[1].path, None);
 
-    bench.write("job/job.toml", &with_rig("demo-bya"));
+    bench.write("job/job.toml", &with_kit("demo-bya"));
     let told = bench.open(&models).unwrap_err();
-    assert!(told.starts_with("job.toml, line 4, column 1: rig: no rig \"demo-bya\" is found in"), "{told}");
-    assert!(told.contains("models/rigs") && told.contains("did you mean \"demo-bay\"?"), "{told}");
-    bench.write("job/job.toml", &with_rig("rig.tom"));
+    assert!(told.starts_with("job.toml, line 4, column 1: kit: no kit \"demo-bya\" is found in"), "{told}");
+    assert!(told.contains("models/kits") && told.contains("did you mean \"demo-bay\"?"), "{told}");
+    bench.write("job/job.toml", &with_kit("kit.tom"));
     let told = bench.open(&models).unwrap_err();
-    assert!(told.contains("did you mean \"rig.toml\"?"), "{told}");
+    assert!(told.contains("did you mean \"kit.toml\"?"), "{told}");
     assert!(Models::in_folder(&bench.path("nowhere")).unwrap_err().to_string().contains("--models"));
 }
 
 #[test]
 fn shared_models_may_lie_beside_the_job() {
     let bench = Bench::new();
-    bench.write("rig.toml", RIG);
-    assert!(bench.job(|j| j.replace("\"rig.toml\"", "\"../rig.toml\"")).is_ok());
-    let absolute = bench.path("rig.toml").display().to_string();
-    let told = bench.job(|j| j.replace("\"rig.toml\"", &format!("\"{absolute}\""))).unwrap_err();
-    assert!(told.starts_with("job.toml, line 4, column 1: rig: ") && told.contains("absolute path"), "{told}");
-    let told = bench.job(|j| j.replace("\"rig.toml\"", "'..\\rig.toml'")).unwrap_err();
+    bench.write("kit.toml", KIT);
+    assert!(bench.job(|j| j.replace("\"kit.toml\"", "\"../kit.toml\"")).is_ok());
+    let absolute = bench.path("kit.toml").display().to_string();
+    let told = bench.job(|j| j.replace("\"kit.toml\"", &format!("\"{absolute}\""))).unwrap_err();
+    assert!(told.starts_with("job.toml, line 4, column 1: kit: ") && told.contains("absolute path"), "{told}");
+    let told = bench.job(|j| j.replace("\"kit.toml\"", "'..\\kit.toml'")).unwrap_err();
     assert!(told.contains("backslash; write paths with /"), "{told}");
 }
 
@@ -243,16 +243,16 @@ fn files_must_fit_together() {
     assert!(told.starts_with("setup.toml, line 17, column 1: check[0].target: ") && told.contains("`stand`"), "{told}");
 
     bench.write("job/setup.toml", SETUP);
-    bench.write("job/rig.toml", &RIG.replace("\"nose\"\nrole = \"nose\"", "\"nose\"\nrole = \"target\""));
+    bench.write("job/kit.toml", &KIT.replace("\"nose\"\nrole = \"nose\"", "\"nose\"\nrole = \"target\""));
     let told = bench.job(|j| j).unwrap_err();
     assert!(told.contains("datum[0].carrier"), "{told}");
     bench.write("job/setup.toml", &SETUP.replace("carrier = \"nose\"", "carrier = \"floor\""));
     bench.write(
-        "job/rig.toml",
+        "job/kit.toml",
         &format!(
             "{}\n[[carrier]]\nname = \"floor\"\nrole = \"floor\"\n[[carrier.marker]]\nid = 3\nsize_mm = 9\n\
-         centre_mm = [0, 0, 0]\nright = [0, -1, 0]\nup = [1, 0, 0]\n",
-            RIG.replace("\"nose\"\nrole = \"nose\"", "\"nose\"\nrole = \"target\""),
+         centre_mm = [0, 0, 0]\nkitht = [0, -1, 0]\nup = [1, 0, 0]\n",
+            KIT.replace("\"nose\"\nrole = \"nose\"", "\"nose\"\nrole = \"target\""),
         ),
     );
     let told = bench.job(|j| j).unwrap_err();
@@ -263,21 +263,21 @@ fn files_must_fit_together() {
 }
 
 #[test]
-fn a_layout_belongs_to_one_rig_file() {
+fn a_layout_belongs_to_one_kit_file() {
     let bench = Bench::new();
-    let rig = RIG.replacen("family", "layout = \"layout.json\"\nfamily", 1);
-    bench.write("job/rig.toml", &rig);
+    let kit = KIT.replacen("family", "layout = \"layout.json\"\nfamily", 1);
+    bench.write("job/kit.toml", &kit);
     let told = bench.job(|j| j).unwrap_err();
-    assert!(told.starts_with("rig.toml, line 3, column 1: layout: ") && told.contains("does not exist"), "{told}");
+    assert!(told.starts_with("kit.toml, line 3, column 1: layout: ") && told.contains("does not exist"), "{told}");
 
-    let sha256 = SourceFile::new("rig.toml", rig.into_bytes()).sha256();
+    let sha256 = SourceFile::new("kit.toml", kit.into_bytes()).sha256();
     let covariance = nalgebra::DMatrix::identity(12, 12) * 0.01;
     let layout = Layout { ids: vec![2, 1], covariance, with_sizes: None };
     bench.write("job/layout.json", &layout.to_json(&sha256));
     let opened = bench.job(|j| j).unwrap();
-    assert_eq!(opened.rig.layout.as_ref(), Some(&layout));
+    assert_eq!(opened.kit.layout.as_ref(), Some(&layout));
     assert_eq!((opened.inputs[2].role, opened.inputs[2].name.as_str()), ("layout", "layout.json"));
-    assert_eq!(baywitness::marker::Rig::read(&bench.path("job/rig.toml")).unwrap(), opened.rig);
+    assert_eq!(baywitness::marker::Kit::read(&bench.path("job/kit.toml")).unwrap(), opened.kit);
 
     let wrong = |text: String| {
         bench.write("job/layout.json", &text);
@@ -285,9 +285,9 @@ fn a_layout_belongs_to_one_rig_file() {
     };
     let good = layout.to_json(&sha256);
     for (text, says) in [
-        (layout.to_json("00"), "rig_sha256: belongs to another rig file"),
+        (layout.to_json("00"), "kit_sha256: belongs to another kit file"),
         (good.replace("layout/1", "layout/2"), "format: this is a \"layout/2\" file"),
-        (good.replace("[2,1]", "[2,3]"), "ids: marker id 3 is not in the rig"),
+        (good.replace("[2,1]", "[2,3]"), "ids: marker id 3 is not in the kit"),
         (good.replace("[2,1]", "[2,2]"), "ids: marker id 2 is listed twice"),
         (good.replace("[2,1]", "[2]"), "covariance: must have 6 x 6 values, not 12 x 12"),
         (good.replace("0.01", "-0.01"), "covariance: has a negative variance"),
@@ -296,6 +296,6 @@ fn a_layout_belongs_to_one_rig_file() {
     ] {
         let told = wrong(text);
         assert!(told.starts_with("layout.json, line 1, column ") && told.contains(says), "{told}\nshould say {says}");
-        assert!(told.contains("survey the rig again"), "{told}");
+        assert!(told.contains("survey the kit again"), "{told}");
     }
 }

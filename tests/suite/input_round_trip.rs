@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 use baywitness::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::folder::{Attachment, Calibration, JobFile, MoveEntry, Phase, PhotoEntry, Reading, Vehicle};
 use baywitness::input::SourceFile;
-use baywitness::marker::{Board, BoardKind, Carrier, Layout, Marker, Rig, RigFile, Role, read_layout};
+use baywitness::marker::{Board, BoardKind, Carrier, Layout, Marker, Kit, KitFile, Role, read_layout};
 use baywitness::quantity::{Quantity, Unit};
 use baywitness::setup::{
     Check, Datum, Decision, DecisionRule, Evidence, From, Limits, Prerequisite, Procedure, ReferenceLine, Setup, Waiver,
@@ -101,7 +101,7 @@ fn marker(id: u32) -> impl Strategy<Value = Marker> {
         })
 }
 
-fn rig() -> impl Strategy<Value = Rig> {
+fn kit() -> impl Strategy<Value = Kit> {
     let carriers = Role::ALL.iter().enumerate().map(|(k, role)| {
         let first = if *role == Role::Card { 500 } else { 20 * k as u32 };
         let markers: Vec<_> = (0..3).map(|i| marker(first + i)).collect();
@@ -125,7 +125,7 @@ fn rig() -> impl Strategy<Value = Rig> {
         prop::option::of(date()),
         carriers.collect::<Vec<_>>(),
     )
-        .prop_map(|(name, u_layout_mm, u_turn_deg, u_scale_relative, serial, survey_due, carriers)| Rig {
+        .prop_map(|(name, u_layout_mm, u_turn_deg, u_scale_relative, serial, survey_due, carriers)| Kit {
             name,
             u_layout_mm,
             u_turn_deg,
@@ -253,11 +253,11 @@ fn job() -> impl Strategy<Value = JobFile> {
         prop::option::of((moment(), -5.0..5.0f64)),
     )
         .prop_map(
-            |((job, setup, rig, camera), photos, (attempt, taken, keep), vehicle, prerequisites, readings, at)| {
+            |((job, setup, kit, camera), photos, (attempt, taken, keep), vehicle, prerequisites, readings, at)| {
                 JobFile {
                     job,
                     setup,
-                    rig,
+                    kit,
                     stand: camera.clone(),
                     moves: attempt
                         .map(|a| MoveEntry { turned: [("the crank".to_owned(), f64::from(a) / 4.0)].into() })
@@ -314,25 +314,25 @@ proptest! {
 
     /// Axes are made exactly unit and square again, so they agree to rounding.
     #[test]
-    fn rigs_survive(rig in rig()) {
-        let read = RigFile::from_toml(&rig.to_toml(Some("layout.json")), "rig.toml").unwrap();
+    fn kits_survive(kit in kit()) {
+        let read = KitFile::from_toml(&kit.to_toml(Some("layout.json")), "kit.toml").unwrap();
         prop_assert_eq!(read.layout.as_deref(), Some("layout.json"));
-        let mut back = read.rig;
-        for (carrier, wanted) in back.carriers.iter_mut().zip(&rig.carriers) {
+        let mut back = read.kit;
+        for (carrier, wanted) in back.carriers.iter_mut().zip(&kit.carriers) {
             for (marker, wanted) in carrier.markers.iter_mut().zip(&wanted.markers) {
                 prop_assert!((marker.right - wanted.right).norm() < 1e-14 && (marker.up - wanted.up).norm() < 1e-14);
                 (marker.right, marker.up) = (wanted.right, wanted.up);
             }
         }
-        prop_assert_eq!(back, rig);
+        prop_assert_eq!(back, kit);
     }
 
     #[test]
-    fn layouts_survive(covariance in covariance(12), rig in rig()) {
-        let ids = vec![rig.carriers[0].markers[0].id, rig.carriers[3].markers[1].id];
+    fn layouts_survive(covariance in covariance(12), kit in kit()) {
+        let ids = vec![kit.carriers[0].markers[0].id, kit.carriers[3].markers[1].id];
         let layout = Layout { ids, covariance, with_sizes: None };
         let file = SourceFile::new("layout.json", layout.to_json("00ff").into_bytes());
-        prop_assert_eq!(read_layout(&file, &rig, "00ff").unwrap(), layout);
+        prop_assert_eq!(read_layout(&file, &kit, "00ff").unwrap(), layout);
     }
 
     /// Inches are divided and multiplied by 25.4 on the way.
@@ -369,13 +369,13 @@ fn read_with_all(bytes: &[u8]) {
         Ok(text) => text,
         Err(e) => return assert!(e.place().is_some()),
     };
-    let rig = RigFile::from_toml(text, "rig.toml");
+    let kit = KitFile::from_toml(text, "kit.toml");
     let errors = [
         Profile::from_toml(text, "camera.toml").err(),
         Setup::from_toml(text, "setup.toml").err(),
         JobFile::from_toml(text, "job.toml").err(),
         Board::from_toml(text, "board.toml").err(),
-        rig.err(),
+        kit.err(),
     ];
     for error in errors.into_iter().flatten() {
         let told = error.to_string();
@@ -386,11 +386,11 @@ fn read_with_all(bytes: &[u8]) {
 
 fn good_texts() -> Vec<String> {
     let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("models");
-    ["setups/demo-front-radar.toml", "rigs/demo-bay.toml", "cameras/demo-phone.toml"]
+    ["setups/demo-front-radar.toml", "kits/demo-bay.toml", "cameras/demo-phone.toml"]
         .iter()
         .map(|name| std::fs::read_to_string(folder.join(name)).unwrap())
         .chain([
-            "format = \"job/1\"\njob = \"a\"\nsetup = \"s\"\nrig = \"r\"\ntaken = 2026-11-25T10:30:00Z\n\
+            "format = \"job/1\"\njob = \"a\"\nsetup = \"s\"\nkit = \"r\"\ntaken = 2026-11-25T10:30:00Z\n\
              [vehicle]\nwheelbase_mm = 2700.0\n[prerequisites]\nx = true\n[[reading]]\nquantity = \"yaw\"\n\
              value = 0.1\ninstrument = \"alignment\"\n"
                 .to_owned(),
@@ -409,7 +409,7 @@ proptest! {
 
     #[test]
     fn random_toml_never_panics(
-        format in select(vec!["rig/1", "setup/1", "job/1", "camera/1", "board/1"]),
+        format in select(vec!["kit/1", "setup/1", "job/1", "camera/1", "board/1"]),
         body in "([a-z_]{1,9}( = |\\.|\n|\\[\\[|\\]\\]|\\{|\\}|[0-9e.-]{1,6}|\"|nan|inf|true|, ){1,4}){0,12}",
     ) {
         read_with_all(format!("format = \"{format}\"\n{body}").as_bytes());
@@ -452,9 +452,9 @@ proptest! {
     }
 
     #[test]
-    fn random_layouts_never_panic(body in "\\{(\"(format|ids|covariance|rig_sha256)\":(\"layout/1\"|[0-9]{1,3}|\\[|\\]|null|,|1e999){1,3},?){0,5}\\}?") {
-        let rig = RigFile::from_toml(&good_texts()[1], "rig.toml").unwrap().rig;
-        let error = read_layout(&SourceFile::new("layout.json", body.into_bytes()), &rig, "00").unwrap_err();
+    fn random_layouts_never_panic(body in "\\{(\"(format|ids|covariance|kit_sha256)\":(\"layout/1\"|[0-9]{1,3}|\\[|\\]|null|,|1e999){1,3},?){0,5}\\}?") {
+        let kit = KitFile::from_toml(&good_texts()[1], "kit.toml").unwrap().kit;
+        let error = read_layout(&SourceFile::new("layout.json", body.into_bytes()), &kit, "00").unwrap_err();
         prop_assert!(error.place().is_some());
     }
 }
@@ -467,7 +467,7 @@ fn large_hostile_files_end_quickly() {
     let many_tables = "[[carrier]]\n".repeat(100_000);
     let many_ids = format!(
         "[[carrier]]\nname = \"a\"\nrole = \"target\"\n{}",
-        "[[carrier.marker]]\nid = 1\nsize_mm = 1\ncentre_mm = [0, 0, 0]\nright = [0, 1, 0]\nup = [0, 0, 1]\n"
+        "[[carrier.marker]]\nid = 1\nsize_mm = 1\ncentre_mm = [0, 0, 0]\nkitht = [0, 1, 0]\nup = [0, 0, 1]\n"
             .repeat(20_000)
     );
     let many_carriers: String = (0..20_000)
@@ -482,7 +482,7 @@ fn large_hostile_files_end_quickly() {
     let long_key = format!("{} = 1\n", "k".repeat(1_000_000));
     let long_value = format!("name = \"{}\"\n", "k".repeat(1_000_000));
     for body in [many_carriers, many_keys, many_tables, many_ids, long_key, long_value] {
-        read_with_all(format!("format = \"rig/1\"\nfamily = \"36h11\"\n{body}").as_bytes());
+        read_with_all(format!("format = \"kit/1\"\nfamily = \"36h11\"\n{body}").as_bytes());
     }
     assert!(start.elapsed().as_secs() < 20, "{:?}", start.elapsed());
 }
@@ -491,7 +491,7 @@ fn large_hostile_files_end_quickly() {
 #[test]
 fn attested_values_keep_their_kind() {
     let job = JobFile::from_toml(
-        "format = \"job/1\"\njob = \"a\"\nsetup = \"s\"\nrig = \"r\"\n[prerequisites]\na = true\nb = \"12 bar\"\n",
+        "format = \"job/1\"\njob = \"a\"\nsetup = \"s\"\nkit = \"r\"\n[prerequisites]\na = true\nb = \"12 bar\"\n",
         "job.toml",
     );
     let wanted = BTreeMap::from([("a".to_owned(), true.into()), ("b".to_owned(), "12 bar".into())]);

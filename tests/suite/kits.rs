@@ -6,7 +6,7 @@ use crate::kit_bay;
 use crate::kit_bay::{NOISE_PX, Sample, Station, sample, sample_at};
 use crate::sampled_bay::sheet;
 use baywitness::folder::Vehicle;
-use baywitness::marker::{Rig, RigFile, Role};
+use baywitness::marker::{Kit, KitFile, Role};
 use baywitness::measure::{Ask, Facts, measure};
 use baywitness::pose::{Options, adjust};
 use baywitness::quantity::Quantity;
@@ -49,12 +49,12 @@ fn vehicle() -> Vehicle {
 
 /// Median expanded uncertainty of each quantity asked for over sampled jobs; infinite where it is not determined.
 fn medians<const N: usize>(
-    rig: &Rig,
+    kit: &Kit,
     stations: &[Station],
     noise_px: f64,
     asked: &[(Quantity, ReferenceLine); N],
 ) -> [f64; N] {
-    medians_of(asked, &|seed| sample_at(noise_px, rig, stations, seed))
+    medians_of(asked, &|seed| sample_at(noise_px, kit, stations, seed))
 }
 
 fn medians_of<const N: usize>(
@@ -68,7 +68,7 @@ fn medians_of<const N: usize>(
         let asks = asked.map(|(quantity, line)| Ask { quantity, from: Some(From::RearAxle), target: 0, line });
         let line = asked[0].1;
         let (setup, vehicle) = (sheet(line), vehicle());
-        let facts = Facts { rig: &job.rig, setup: &setup, vehicle: &vehicle };
+        let facts = Facts { kit: &job.kit, setup: &setup, vehicle: &vehicle };
         let measured = measure(&facts, &scene, line, &asks, &[]);
         std::array::from_fn(|i| {
             measured.answers[i].as_ref().map_or(f64::INFINITY, |answer| answer.estimate.expanded_uncertainty())
@@ -84,10 +84,10 @@ fn medians_of<const N: usize>(
 
 /// What a kit's file states for a set of photos, in the order of [`ASKED`]: sheets straight, rows read at once.
 fn check(name: &str, text: &str, stations: &[Station], stated: [f64; 7]) {
-    let mut rig = RigFile::from_toml(text, name).unwrap().rig;
-    println!("{name}, {} photos, as files have it: {:.3?}", stations.len(), medians(&rig, stations, NOISE_PX, &ASKED));
-    rig.u_turn_deg = 0.0;
-    let found = medians_of(&ASKED, &|seed| sample_at(NOISE_PX, &rig, stations, seed).at_once());
+    let mut kit = KitFile::from_toml(text, name).unwrap().kit;
+    println!("{name}, {} photos, as files have it: {:.3?}", stations.len(), medians(&kit, stations, NOISE_PX, &ASKED));
+    kit.u_turn_deg = 0.0;
+    let found = medians_of(&ASKED, &|seed| sample_at(NOISE_PX, &kit, stations, seed).at_once());
     println!("{name}, {} photos: {found:.3?}", stations.len());
     // Files round to the second digit; medians of a few samples wobble by some percent.
     for ((quantity, line), (found, stated)) in ASKED.iter().zip(found.iter().zip(stated)) {
@@ -96,8 +96,8 @@ fn check(name: &str, text: &str, stations: &[Station], stated: [f64; 7]) {
     }
 }
 
-const A4: &str = include_str!("../../models/rigs/bay-a4.toml");
-const A3: &str = include_str!("../../models/rigs/bay-a3.toml");
+const A4: &str = include_str!("../../models/kits/bay-a4.toml");
+const A3: &str = include_str!("../../models/kits/bay-a3.toml");
 
 // The stated figures are those of an independent linearised simulation at corner noise of
 // 0.03 px (normal equations built apart from this crate, with derivatives written anew).
@@ -121,7 +121,7 @@ fn four_photos_with_the_a4_kit() {
 #[test]
 fn every_kit_reaches_the_target_with_two_photos() {
     for (name, text) in [("bay-a4", A4), ("bay-a3", A3)] {
-        let [yaw_deg, lateral_mm, ..] = medians(&RigFile::from_toml(text, name).unwrap().rig, &TWO, NOISE_PX, &ASKED);
+        let [yaw_deg, lateral_mm, ..] = medians(&KitFile::from_toml(text, name).unwrap().kit, &TWO, NOISE_PX, &ASKED);
         assert!(yaw_deg <= 0.05 && lateral_mm <= 2.0, "{name}: {yaw_deg} {lateral_mm}");
     }
 }
@@ -139,7 +139,7 @@ fn two_digits(value: f64) -> String {
 
 /// The README's table: the A4 kit, all of it or without front plates, by reference line, photos and noise.
 fn table() -> String {
-    let all = RigFile::from_toml(A4, "bay-a4").unwrap().rig;
+    let all = KitFile::from_toml(A4, "bay-a4").unwrap().kit;
     let mut rear = all.clone();
     rear.carriers.retain(|c| !matches!(c.role, Role::FrontLeftWheel | Role::FrontRightWheel));
     let (centreline, thrust, axle) =
@@ -148,7 +148,7 @@ fn table() -> String {
         "| plates | reference line | corner noise | photos | squareness (yaw) | centring | distance to the rear \
                     axle | height |\n|---|---|---|---|---|---|---|---|\n"
             .to_owned();
-    for (plates, rig, words, line, noise_px) in [
+    for (plates, kit, words, line, noise_px) in [
         ("four", &all, "centreline", centreline, NOISE_PX),
         ("four", &all, "centreline", centreline, 3.0 * NOISE_PX),
         ("four", &all, "thrust line", thrust, NOISE_PX),
@@ -157,7 +157,7 @@ fn table() -> String {
     ] {
         for stations in [&TWO[..], &FOUR[..]] {
             let asked = [Quantity::Yaw, Quantity::LateralOffset, Quantity::Distance, Quantity::Height];
-            let found = medians(rig, stations, noise_px, &asked.map(|quantity| (quantity, line)));
+            let found = medians(kit, stations, noise_px, &asked.map(|quantity| (quantity, line)));
             let [yaw, lateral, distance, height] = found.map(two_digits);
             text += &format!(
                 "| {plates} | {words} | {noise_px} px | {} | {yaw} deg | {lateral} mm | {distance} mm | {height} mm |\n",
@@ -183,8 +183,8 @@ fn the_readme_gives_these_figures() {
 #[ignore = "keeps the default run short: the continuous checks run it"]
 fn marks_on_the_arches_tell_how_the_body_hangs() {
     const JOBS: u64 = 300;
-    let text = include_str!("../../models/rigs/bay-a4-arches.toml");
-    let rig = RigFile::from_toml(text, "bay-a4-arches").unwrap().rig;
+    let text = include_str!("../../models/kits/bay-a4-arches.toml");
+    let kit = KitFile::from_toml(text, "bay-a4-arches").unwrap().kit;
     let [front, rear] = kit_bay::ARCHES_MM;
     let asked = [
         (Quantity::ArchHeightFrontLeft, front),
@@ -193,12 +193,12 @@ fn marks_on_the_arches_tell_how_the_body_hangs() {
         (Quantity::BodyPitch, ((rear - front) / kit_bay::WHEELBASE_MM).atan().to_degrees()),
     ];
     let one = |seed: u64| -> [f64; 4] {
-        let job = sample(&rig, &TWO, 7000 + seed);
+        let job = sample(&kit, &TWO, 7000 + seed);
         let scene = adjust(&job.problem(), &Options::default()).unwrap();
         let line = ReferenceLine::Centreline;
         let asks = asked.map(|(quantity, _)| Ask { quantity, from: None, target: 0, line });
         let (setup, vehicle) = (sheet(ReferenceLine::Centreline), vehicle());
-        let facts = Facts { rig: &job.rig, setup: &setup, vehicle: &vehicle };
+        let facts = Facts { kit: &job.kit, setup: &setup, vehicle: &vehicle };
         let measured = measure(&facts, &scene, line, &asks, &[]);
         std::array::from_fn(|i| {
             let e = measured.answers[i].as_ref().unwrap().estimate;

@@ -79,7 +79,7 @@ fn a_full_record_is_read() {
 }
 
 #[test]
-fn unusable_values_are_absent_and_do_not_hide_the_others() {
+fn retake_values_are_absent_and_do_not_hide_the_others() {
     let exif = record(&[
         text(Tag::Make, "Example"),
         text(Tag::Model, "\u{1}\u{2} "),

@@ -138,11 +138,11 @@ fn a_stand_too_near_is_moved_away() {
 #[ignore = "keeps the default run short: the continuous checks run it"]
 fn two_plates_are_enough() {
     let mut s = scene(SCALE);
-    s.rig.carriers.retain(|c| !c.name.starts_with("front"));
+    s.kit.carriers.retain(|c| !c.name.starts_with("front"));
     s.setup.reference_line = ReferenceLine::RearAxleNormal;
     s.spec.vehicle.rear_axle_skew_deg = 0.04;
     let record = verify("two plates", &s);
-    assert!(matches!(record.verdict, Verdict::Within | Verdict::Undecided), "{}", record.verdict.words());
+    assert!(matches!(record.verdict, Verdict::Within | Verdict::NotProven), "{}", record.verdict.words());
     // The axle normal of two plates is several times less sharp than the line
     // of four: that must show in the uncertainty, not in a wrong answer.
     assert!(check(&record, "yaw").standard_uncertainty.unwrap() > 0.02);
@@ -153,14 +153,14 @@ fn two_plates_are_enough() {
 #[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_floor_without_sheets_comes_from_plates_and_hub_height() {
     let mut s = scene(SCALE);
-    s.rig.carriers.retain(|c| !c.name.starts_with("floor"));
+    s.kit.carriers.retain(|c| !c.name.starts_with("floor"));
     (s.spec.vehicle.rear_plumb_deg, s.spec.vehicle.front_plumb_deg) = ([0.0; 2], [0.0; 2]);
     let mut vehicle = toml::Table::new();
     vehicle.insert("floor_below_hub_mm".into(), s.spec.vehicle.hub_height_mm.into());
     vehicle.insert("u_floor_below_hub_mm".into(), 0.5.into());
     s.spec.job.insert("vehicle".into(), vehicle.into());
     let record = verify("no sheets", &s);
-    assert!(matches!(record.verdict, Verdict::Within | Verdict::Undecided), "{}", record.verdict.words());
+    assert!(matches!(record.verdict, Verdict::Within | Verdict::NotProven), "{}", record.verdict.words());
     assert!(check(&record, "height").standard_uncertainty.unwrap() > 0.4);
 }
 

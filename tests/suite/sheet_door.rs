@@ -4,7 +4,7 @@
 use std::path::Path;
 use std::process::{Command, Output};
 
-use baywitness::marker::{Board, BoardKind, RigFile};
+use baywitness::marker::{Board, BoardKind, KitFile};
 
 fn sheet(arguments: &[&str], folder: &Path) -> Output {
     let program = env!("CARGO_BIN_EXE_baywitness");
@@ -21,7 +21,7 @@ fn said(output: &Output) -> String {
     String::from_utf8_lossy(&output.stderr).into_owned()
 }
 
-const RIG: &str = r#"format = "rig/1"
+const KIT: &str = r#"format = "kit/1"
 name = "plate-kit"
 family = "36h11"
 
@@ -38,13 +38,13 @@ up = [0.0, 0.0, 1.0]
 "#;
 
 #[test]
-fn a_rig_and_a_board_become_pdf_files() {
+fn a_kit_and_a_board_become_pdf_files() {
     let folder = tempfile::tempdir().unwrap();
-    std::fs::write(folder.path().join("rig.toml"), RIG).unwrap();
+    std::fs::write(folder.path().join("kit.toml"), KIT).unwrap();
     let board =
         Board { kind: BoardKind::Chessboard { inner_corners: [9, 6], square_mm: 20.0 }, u_scale_relative: 0.0005 };
     std::fs::write(folder.path().join("board.toml"), board.to_toml()).unwrap();
-    for model in ["rig.toml", "board.toml"] {
+    for model in ["kit.toml", "board.toml"] {
         let output = sheet(&[model, "--out", "a.pdf", "--paper", "letter"], folder.path());
         assert!(output.status.success(), "{}", said(&output));
         assert!(std::fs::read(folder.path().join("a.pdf")).unwrap().starts_with(b"%PDF-"));
@@ -52,22 +52,22 @@ fn a_rig_and_a_board_become_pdf_files() {
 }
 
 #[test]
-fn readings_become_a_corrected_rig() {
+fn readings_become_a_corrected_kit() {
     let folder = tempfile::tempdir().unwrap();
-    std::fs::write(folder.path().join("rig.toml"), RIG).unwrap();
-    let output = sheet(&["rig.toml", "--measured-mm", "159.2,160.4", "--corrected", "printed.toml"], folder.path());
+    std::fs::write(folder.path().join("kit.toml"), KIT).unwrap();
+    let output = sheet(&["kit.toml", "--measured-mm", "159.2,160.4", "--corrected", "printed.toml"], folder.path());
     assert!(output.status.success(), "{}", said(&output));
     let text = std::fs::read_to_string(folder.path().join("printed.toml")).unwrap();
-    let rig = RigFile::from_toml(&text, "printed.toml").unwrap().rig;
-    let [right, up] = rig.marker(3).unwrap().1.size_mm;
+    let kit = KitFile::from_toml(&text, "printed.toml").unwrap().kit;
+    let [right, up] = kit.marker(3).unwrap().1.size_mm;
     assert!((right - 119.4).abs() < 1e-9 && (up - 120.3).abs() < 1e-9, "{right} {up}");
 }
 
 #[test]
 fn what_is_wrong_is_said_with_file_and_remedy() {
     let folder = tempfile::tempdir().unwrap();
-    std::fs::write(folder.path().join("wide.toml"), RIG.replace("120.0", "180.0")).unwrap();
-    std::fs::write(folder.path().join("broken.toml"), RIG.replace("size_mm", "sise_mm")).unwrap();
+    std::fs::write(folder.path().join("wide.toml"), KIT.replace("120.0", "180.0")).unwrap();
+    std::fs::write(folder.path().join("broken.toml"), KIT.replace("size_mm", "sise_mm")).unwrap();
     let cases: [(&[&str], &[&str]); 6] = [
         (&["wide.toml", "--out", "a.pdf"], &["wide.toml", "marker 3", "`stand`", "--paper a3"]),
         (&["broken.toml", "--out", "a.pdf"], &["broken.toml", "line", "size_mm"]),

@@ -152,11 +152,11 @@ fn a_picture_of_half_the_size_shows_the_same_at_half_the_place() {
 }
 
 #[test]
-fn corners_equal_the_rig_file_projected_through_the_lens() {
+fn corners_equal_the_kit_file_projected_through_the_lens() {
     let scene = bare(camera([0.08, -0.2, 0.0006, -0.0004, 0.11]), [6900.0, 1900.0, 1500.0], [4300.0, 300.0, 800.0]);
     let (view, placement) = (scene.view(0).unwrap(), scene.placement(0).unwrap());
     for seen in scene.corners(0) {
-        let (index, marker) = scene.rig.marker(seen.id).unwrap();
+        let (index, marker) = scene.kit.marker(seen.id).unwrap();
         let carrier = placement.carriers.iter().find(|c| c.index == index).unwrap();
         for (corner, pixel) in marker.corners_mm().iter().zip(seen.corners_px) {
             let in_camera = (view.camera_from_world * carrier.pose).point(corner);

@@ -166,7 +166,7 @@ fn the_stabiliser_moves_every_corner_alike() {
 fn blotchy_prints_move_each_corner_and_their_edges_with_it() {
     let mut scene = turning([0.0; 3], 1);
     let before = scene.placement(0).unwrap();
-    scene.spec.kit = KitErrors {
+    scene.spec.kit_errors = KitErrors {
         layout_mm: Some(0.0),
         scale_relative: Some(0.0),
         seating_mm: Some(0.0),
@@ -205,7 +205,7 @@ fn light_from_a_door_is_stronger_beside_it() {
     let mut scene = scene.with_scale(0.5);
     scene.spec.room.sides_mm = [4000.0, 4000.0];
     let seen: Vec<SeenMarker> = scene.corners(0).into_iter().filter(|m| m.visible > 0.99).collect();
-    let floor: Vec<usize> = scene.rig.with_role(Role::Floor).collect();
+    let floor: Vec<usize> = scene.kit.with_role(Role::Floor).collect();
     let placement = scene.placement(0).unwrap();
     let sheet_y = |id: u32| {
         placement

@@ -14,7 +14,7 @@ use nalgebra::{SMatrix, Vector2};
 /// A vehicle on which all lines and angles differ, and a stand off in everything.
 fn scene() -> Scene {
     let mut scene = sample("good");
-    scene.spec.kit.exact = true;
+    scene.spec.kit_errors.exact = true;
     let v = &mut scene.spec.vehicle;
     v.rear_axle_skew_deg = 0.11;
     v.front_axle_skew_deg = -0.07;
@@ -42,8 +42,8 @@ fn scene() -> Scene {
 /// The photo's exact corners as sightings.
 fn view(scene: &Scene, photo: usize) -> PhotoView {
     let views = scene.corners(photo).into_iter().filter(|m| m.visible > 0.999).map(|m| {
-        let (carrier, _) = scene.rig.marker(m.id).unwrap();
-        let marker = scene.rig.carriers[carrier].markers.iter().position(|k| k.id == m.id).unwrap();
+        let (carrier, _) = scene.kit.marker(m.id).unwrap();
+        let marker = scene.kit.carriers[carrier].markers.iter().position(|k| k.id == m.id).unwrap();
         View {
             id: m.id,
             carrier,
@@ -61,10 +61,10 @@ fn measuring_exact_corners_gives_the_scene_s_truth() {
     let scene = scene();
     let truth = scene.truth();
     let photos = (0..2).map(|i| view(&scene, i)).collect();
-    let problem = Problem { rig: &scene.rig, cameras: vec![&scene.camera], photos };
+    let problem = Problem { kit: &scene.kit, cameras: vec![&scene.camera], photos };
     let solved = adjust(&problem, &Options::default()).unwrap();
-    let facts = Facts { rig: &scene.rig, setup: &scene.setup, vehicle: &baywitness::folder::Vehicle::default() };
-    let target = scene.rig.carriers.iter().position(|c| c.name == "stand").unwrap();
+    let facts = Facts { kit: &scene.kit, setup: &scene.setup, vehicle: &baywitness::folder::Vehicle::default() };
+    let target = scene.kit.carriers.iter().position(|c| c.name == "stand").unwrap();
     let (mut compared, mut wrong) = (0, Vec::new());
     for line in ReferenceLine::ALL {
         let exact = &truth.by_reference_line[line.name()];

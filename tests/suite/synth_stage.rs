@@ -54,7 +54,7 @@ fn the_same_seed_renders_the_same_bytes_whatever_the_threads() {
 
 fn wrong_scene(change: impl Fn(String) -> String) -> String {
     let folder = tempfile::tempdir().unwrap();
-    for name in ["rig.toml", "setup.toml", "camera.toml"] {
+    for name in ["kit.toml", "setup.toml", "camera.toml"] {
         fs::copy(Path::new("samples/scenes").join(name), folder.path().join(name)).unwrap();
     }
     let path = folder.path().join("scene.toml");
@@ -78,7 +78,7 @@ fn wrong_scenes_are_refused_with_key_and_line() {
         ("[vehicle]", "[insides]\nframes = [6, 2]\n[vehicle]", "insides.frames"),
         ("[vehicle]", "[insides]\njpeg_quality = 101\n[vehicle]", "insides.jpeg_quality"),
         ("tilt_deg = 0.6", "turn_deg_s = [0.0, 400.0, 0.0]", "photo[0].turn_deg_s"),
-        ("rig = \"rig.toml\"", "rig = \"none.toml\"", "none.toml"),
+        ("kit = \"kit.toml\"", "kit = \"none.toml\"", "none.toml"),
     ];
     for (from, to, named) in cases {
         let message = wrong_scene(|text| text.replacen(from, to, 1));

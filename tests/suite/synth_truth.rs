@@ -181,7 +181,7 @@ fn swapped_plates_sit_upside_down_on_the_other_side() {
     };
     scene.spec.carrier = vec![swap("rear-left", "rear-right"), swap("rear-right", "rear-left")];
     let placement = scene.placement(0).unwrap();
-    let plate = |name: &str| placement.carriers.iter().find(|c| scene.rig.carriers[c.index].name == name).unwrap();
+    let plate = |name: &str| placement.carriers.iter().find(|c| scene.kit.carriers[c.index].name == name).unwrap();
     let left = plate("rear-left");
     assert!((left.pose.origin_mm().y + 800.0).abs() < 1e-9, "it sits on the right wheel");
     assert!(left.pose.direction(&nalgebra::Vector3::z()).z < -0.99, "upside down");
@@ -202,7 +202,7 @@ fn mistakes_of_carriers_change_what_is_there() {
     let placement = scene.placement(0).unwrap();
     assert!(placement.markers().all(|m| m.id != 70));
     assert!((placement.markers().find(|m| m.id == 0).unwrap().size_mm[0] - 145.5).abs() < 1e-9);
-    let plate = placement.carriers.iter().find(|c| scene.rig.carriers[c.index].name == "front-left").unwrap();
+    let plate = placement.carriers.iter().find(|c| scene.kit.carriers[c.index].name == "front-left").unwrap();
     let wheel = &placement.vehicle.wheels[2];
     assert!((plate.pose.origin_mm() - wheel.plate_pose().origin_mm()).norm() > 3.99);
     let turned = plate.pose.rotation().angle_to(&wheel.plate_pose().rotation()).to_degrees();
@@ -212,10 +212,10 @@ fn mistakes_of_carriers_change_what_is_there() {
 }
 
 #[test]
-fn hidden_errors_have_the_spread_that_the_rig_states() {
+fn hidden_errors_have_the_spread_that_the_kit_states() {
     let mut scene = scene(StandError::default(), straight());
     let exact = scene.placement(0).unwrap();
-    scene.spec.kit.exact = false;
+    scene.spec.kit_errors.exact = false;
     let (mut layout, mut scale, mut seat) = (Vec::new(), Vec::new(), Vec::new());
     for seed in 0..300 {
         let drawn = scene.clone().with_seed(seed).placement(0).unwrap();

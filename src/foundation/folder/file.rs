@@ -65,7 +65,7 @@ impl JobFile {
             "format",
             "job",
             "setup",
-            "rig",
+            "kit",
             "camera",
             "stand",
             "photos",
@@ -88,7 +88,7 @@ impl JobFile {
         Ok(JobFile {
             job: root.need("job")?.name()?,
             setup: root.need("setup")?.name()?,
-            rig: root.need("rig")?.name()?,
+            kit: root.need("kit")?.name()?,
             camera: root.maybe("camera", Value::name)?,
             stand: root.maybe("stand", Value::name)?,
             photos: root.maybe("photos", read_photos)?,

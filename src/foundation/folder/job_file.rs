@@ -14,8 +14,8 @@ pub struct JobFile {
     pub job: String,
     /// Set-up sheet: a path relative to the job folder or a name among the models.
     pub setup: String,
-    /// Rig, likewise.
-    pub rig: String,
+    /// Kit, likewise.
+    pub kit: String,
     /// Camera, likewise; absent: chosen per photo by EXIF.
     pub camera: Option<String>,
     /// The stand's screws (`stand/1`), likewise; absent: advice is in mm and degrees.

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use crate::camera::Profile;
 use crate::input::{Document, Error, Problem, SourceFile, did_you_mean, digest_of_file};
-use crate::marker::{MAX_LAYOUT_BYTES, Rig, RigFile, read_layout};
+use crate::marker::{MAX_LAYOUT_BYTES, Kit, KitFile, read_layout};
 use crate::setup::{Setup, Stand, unknown_from};
 
 use super::file::MOST_PHOTOS;
@@ -24,8 +24,8 @@ pub struct JobFolder {
     pub job: JobFile,
     /// The set-up sheet.
     pub setup: Setup,
-    /// The rig with its layout.
-    pub rig: Rig,
+    /// The kit with its layout.
+    pub kit: Kit,
     /// The camera that the job names; none: chosen per photo among `candidates`.
     pub camera: Option<Profile>,
     /// The stand's screws, where the job names a stand file.
@@ -36,7 +36,7 @@ pub struct JobFolder {
     pub photos: Vec<PhotoFile>,
     /// The attachments in the job's order.
     pub attachments: Vec<AttachedFile>,
-    /// Every file that was read: job, setup, rig, layout, camera. A candidate's
+    /// Every file that was read: job, setup, kit, layout, camera. A candidate's
     /// is in the candidate, to be added where it is chosen.
     pub inputs: Vec<InputFile>,
 }
@@ -88,8 +88,8 @@ impl JobFolder {
         let find = |kind: Kind, name: &str| {
             models.find(kind, name, folder).map_err(|problem| document.error(&problem_at(kind.name(), problem)))
         };
-        let rig = read_rig(find(Kind::Rig, &job.rig)?, &mut inputs)?;
-        let setup = read_setup(find(Kind::Setup, &job.setup)?, &rig, &mut inputs)?;
+        let kit = read_kit(find(Kind::Kit, &job.kit)?, &mut inputs)?;
+        let setup = read_setup(find(Kind::Setup, &job.setup)?, &kit, &mut inputs)?;
         check_readings(&job, &setup).map_err(|p| document.error(&p))?;
         let camera = match &job.camera {
             Some(name) => Some(read_camera(find(Kind::Camera, name)?, &mut inputs)?),
@@ -107,7 +107,7 @@ impl JobFolder {
             attachments: find_attachments(&job, &document, &real_folder)?,
             job,
             setup,
-            rig,
+            kit,
             camera,
             stand,
             candidates,
@@ -132,29 +132,29 @@ fn read_job_file(folder: &Path) -> Result<(SourceFile, PathBuf), Error> {
     Ok((SourceFile::read(&path)?, real))
 }
 
-fn read_rig(found: Found, inputs: &mut Vec<InputFile>) -> Result<Rig, Error> {
+fn read_kit(found: Found, inputs: &mut Vec<InputFile>) -> Result<Kit, Error> {
     let Found { source, input } = found;
     let text = source.text()?;
-    let RigFile { mut rig, layout } = RigFile::from_toml(text, source.name())?;
+    let KitFile { mut kit, layout } = KitFile::from_toml(text, source.name())?;
     let beside = input.path.as_deref().and_then(Path::parent).map(Path::to_path_buf);
-    let (origin, rig_sha256) = (input.origin, input.sha256.clone());
+    let (origin, kit_sha256) = (input.origin, input.sha256.clone());
     inputs.push(input);
     if let Some(name) = layout {
-        let document = Document::parse(text, source.name(), crate::marker::RIG_FORMAT)?;
+        let document = Document::parse(text, source.name(), crate::marker::KIT_FORMAT)?;
         let wrong = |problem| document.error(&problem_at("layout", problem));
         let path = beside.unwrap_or_default().join(relative(&name).map_err(wrong)?);
         let file = SourceFile::read_up_to(&path, MAX_LAYOUT_BYTES)
             .map_err(|e| wrong((format!("the layout {} {}", e.file(), e.problem()), e.remedy().to_owned())))?;
-        rig.layout = Some(read_layout(&file, &rig, &rig_sha256)?);
+        kit.layout = Some(read_layout(&file, &kit, &kit_sha256)?);
         inputs.push(InputFile { role: "layout", name, origin, path: Some(path), sha256: file.sha256() });
     }
-    Ok(rig)
+    Ok(kit)
 }
 
-fn read_setup(found: Found, rig: &Rig, inputs: &mut Vec<InputFile>) -> Result<Setup, Error> {
+fn read_setup(found: Found, kit: &Kit, inputs: &mut Vec<InputFile>) -> Result<Setup, Error> {
     let document = Setup::document(found.source.text()?, found.source.name())?;
     let setup = Setup::from_document(&document)?;
-    setup.check_against(rig).map_err(|problem| document.error(&problem))?;
+    setup.check_against(kit).map_err(|problem| document.error(&problem))?;
     inputs.push(found.input);
     Ok(setup)
 }

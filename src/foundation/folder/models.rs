@@ -1,4 +1,4 @@
-//! Where set-up sheets, rigs and cameras are found by name.
+//! Where set-up sheets, kits and cameras are found by name.
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
@@ -17,8 +17,8 @@ const VARIABLE: &str = "BAYWITNESS_MODELS";
 pub enum Kind {
     /// A set-up sheet.
     Setup,
-    /// A rig.
-    Rig,
+    /// A kit.
+    Kit,
     /// A camera.
     Camera,
     /// A stand's screws.
@@ -32,7 +32,7 @@ impl Kind {
     pub fn name(self) -> &'static str {
         match self {
             Kind::Setup => "setup",
-            Kind::Rig => "rig",
+            Kind::Kit => "kit",
             Kind::Camera => "camera",
             Kind::Stand => "stand",
             Kind::Board => "board",
@@ -43,7 +43,7 @@ impl Kind {
     pub fn folder(self) -> &'static str {
         match self {
             Kind::Setup => "setups",
-            Kind::Rig => "rigs",
+            Kind::Kit => "kits",
             Kind::Camera => "cameras",
             Kind::Stand => "stands",
             Kind::Board => "boards",
@@ -82,7 +82,7 @@ impl Origin {
 /// A file that was read for a job.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct InputFile {
-    /// `job`, `setup`, `rig`, `layout`, `camera` or `stand`.
+    /// `job`, `setup`, `kit`, `layout`, `camera` or `stand`.
     pub role: &'static str,
     /// As the job names it.
     pub name: String,
@@ -292,7 +292,7 @@ fn input(kind: Kind, name: &str, origin: Origin, path: Option<PathBuf>, source: 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::marker::{Board, RigFile};
+    use crate::marker::{Board, KitFile};
     use crate::setup::Setup;
 
     #[test]
@@ -300,7 +300,7 @@ mod tests {
         for (kind, stem, text) in carried() {
             let name = match kind {
                 Kind::Setup => Setup::from_toml(text, stem).unwrap().name,
-                Kind::Rig => RigFile::from_toml(text, stem).unwrap().rig.name,
+                Kind::Kit => KitFile::from_toml(text, stem).unwrap().kit.name,
                 Kind::Camera => Profile::from_toml(text, stem).unwrap().name,
                 Kind::Stand => crate::setup::Stand::from_toml(text, stem).unwrap().name,
                 // Boards carry no name.
@@ -312,7 +312,7 @@ mod tests {
 
     #[test]
     fn every_model_file_is_embedded() {
-        for kind in [Kind::Setup, Kind::Rig, Kind::Camera, Kind::Board] {
+        for kind in [Kind::Setup, Kind::Kit, Kind::Camera, Kind::Board] {
             let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../models").join(kind.folder());
             for (stem, _) in toml_files(&folder) {
                 assert!(carried().any(|(k, s, _)| k == kind && s == stem), "{stem} is not embedded");

@@ -43,14 +43,14 @@ mod tests {
     #[test]
     fn a_name_a_path_and_nothing() {
         let models = Models::embedded();
-        let by_name = models.open(&[Kind::Rig], "demo-bay").unwrap();
-        assert!(by_name.text().unwrap().contains("rig/1"));
+        let by_name = models.open(&[Kind::Kit], "demo-bay").unwrap();
+        assert!(by_name.text().unwrap().contains("kit/1"));
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("mine.toml");
-        std::fs::write(&path, "format = \"rig/1\"").unwrap();
-        let by_path = models.open(&[Kind::Rig], path.to_str().unwrap()).unwrap();
-        assert_eq!(by_path.text().unwrap(), "format = \"rig/1\"");
-        let error = models.open(&[Kind::Rig], "demo-bya").unwrap_err().to_string();
+        std::fs::write(&path, "format = \"kit/1\"").unwrap();
+        let by_path = models.open(&[Kind::Kit], path.to_str().unwrap()).unwrap();
+        assert_eq!(by_path.text().unwrap(), "format = \"kit/1\"");
+        let error = models.open(&[Kind::Kit], "demo-bya").unwrap_err().to_string();
         assert!(error.contains("demo-bya") && error.contains("did you mean \"demo-bay\""), "{error}");
     }
 }

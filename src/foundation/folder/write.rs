@@ -11,7 +11,7 @@ impl JobFile {
         let mut w = Writer::new(FORMAT);
         w.key("job", self.job.as_str());
         w.key("setup", self.setup.as_str());
-        w.key("rig", self.rig.as_str());
+        w.key("kit", self.kit.as_str());
         w.maybe("camera", self.camera.as_deref());
         w.maybe("stand", self.stand.as_deref());
         w.maybe("photos", self.photos.clone());

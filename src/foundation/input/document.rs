@@ -19,7 +19,7 @@ pub struct Document<'a> {
 
 impl<'a> Document<'a> {
     /// Parses a text whose first key must be `format = "FORMAT"`; `format` is
-    /// such as `rig/1`.
+    /// such as `kit/1`.
     ///
     /// # Errors
     /// Not TOML, or a file of another format or version.
@@ -159,21 +159,21 @@ mod tests {
     use super::*;
 
     fn message(text: &str) -> String {
-        Document::parse(text, "rig.toml", "rig/1").unwrap_err().to_string()
+        Document::parse(text, "kit.toml", "kit/1").unwrap_err().to_string()
     }
 
     #[test]
     fn the_format_comes_first_and_each_mistake_has_its_message() {
-        assert!(Document::parse("format = \"rig/1\"\nname = \"x\"\n", "rig.toml", "rig/1").is_ok());
+        assert!(Document::parse("format = \"kit/1\"\nname = \"x\"\n", "kit.toml", "kit/1").is_ok());
         let absent = message("name = \"x\"\n");
         assert!(absent.contains("line 1") && absent.contains("not stated"), "{absent}");
         let empty = message("");
         assert!(empty.contains("not stated"), "{empty}");
-        let late = message("name = \"x\"\nformat = \"rig/1\"\n");
+        let late = message("name = \"x\"\nformat = \"kit/1\"\n");
         assert!(late.contains("line 2") && late.contains("not the first key"), "{late}");
         let other = message("format = \"setup/1\"\n");
-        assert!(other.contains("\"setup/1\" file, but a \"rig/1\" file"), "{other}");
-        let newer = message("format = \"rig/2\"\n");
+        assert!(other.contains("\"setup/1\" file, but a \"kit/1\" file"), "{other}");
+        let newer = message("format = \"kit/2\"\n");
         assert!(newer.contains("version") && newer.contains("newer baywitness"), "{newer}");
         let number = message("format = 1\n");
         assert!(number.contains("must be a text"), "{number}");
@@ -181,18 +181,18 @@ mod tests {
 
     #[test]
     fn syntax_errors_have_line_and_key() {
-        let text = "format = \"rig/1\"\nu_layout_mm = 0,3\n";
-        let error = Document::parse(text, "rig.toml", "rig/1").unwrap_err();
+        let text = "format = \"kit/1\"\nu_layout_mm = 0,3\n";
+        let error = Document::parse(text, "kit.toml", "kit/1").unwrap_err();
         assert_eq!(error.place().unwrap().line, 2, "{error}");
         assert_eq!(error.key(), Some("u_layout_mm"));
-        let twice = message("format = \"rig/1\"\nname = \"a\"\nname = \"b\"\n");
+        let twice = message("format = \"kit/1\"\nname = \"a\"\nname = \"b\"\n");
         assert!(twice.contains("line 3") && twice.contains("keep one of the two"), "{twice}");
     }
 
     #[test]
     fn places_are_found_by_path() {
-        let text = "format = \"rig/1\"\n[[carrier]]\nname = \"a\"\n[[carrier]]\nname = \"b\"\nlist = [1,\n 2]\n";
-        let document = Document::parse(text, "rig.toml", "rig/1").unwrap();
+        let text = "format = \"kit/1\"\n[[carrier]]\nname = \"a\"\n[[carrier]]\nname = \"b\"\nlist = [1,\n 2]\n";
+        let document = Document::parse(text, "kit.toml", "kit/1").unwrap();
         assert_eq!(document.place("carrier[1].name"), Some(Place { line: 5, column: 1 }));
         assert_eq!(document.place("carrier[1].list[1]"), Some(Place { line: 7, column: 2 }));
         assert_eq!(document.place("carrier[1]"), Some(Place { line: 4, column: 1 }));
@@ -201,7 +201,7 @@ mod tests {
 
     #[test]
     fn deep_nesting_is_an_error_not_a_crash() {
-        let text = format!("format = \"rig/1\"\na = {}{}", "[".repeat(100_000), "]".repeat(100_000));
+        let text = format!("format = \"kit/1\"\na = {}{}", "[".repeat(100_000), "]".repeat(100_000));
         assert!(message(&text).contains("not valid TOML"));
     }
 }

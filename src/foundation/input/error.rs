@@ -150,12 +150,12 @@ mod tests {
 
     #[test]
     fn an_error_reads_as_one_sentence() {
-        let error = Error::new("rig.toml", "a size must be above 0 mm, not -1 mm", "measure the print")
+        let error = Error::new("kit.toml", "a size must be above 0 mm, not -1 mm", "measure the print")
             .at(Some(Place { line: 3, column: 11 }))
             .key_path("carrier[0].marker[1].size_mm");
         assert_eq!(
             error.to_string(),
-            "rig.toml, line 3, column 11: carrier[0].marker[1].size_mm: \
+            "kit.toml, line 3, column 11: carrier[0].marker[1].size_mm: \
              a size must be above 0 mm, not -1 mm; measure the print"
         );
     }

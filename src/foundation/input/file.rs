@@ -8,7 +8,7 @@ use sha2::{Digest, Sha256};
 
 use super::error::{Error, Place};
 
-/// No input file is larger: a rig with every marker of the family and the
+/// No input file is larger: a kit with every marker of the family and the
 /// covariance of a camera take a fraction of it.
 pub const MAX_INPUT_BYTES: u64 = 4 * 1024 * 1024;
 
@@ -147,8 +147,8 @@ mod tests {
     #[test]
     fn files_that_cannot_be_read_say_why() {
         let dir = tempfile::tempdir().unwrap();
-        let missing = SourceFile::read(&dir.path().join("rig.toml")).unwrap_err();
-        assert!(missing.to_string().contains("rig.toml: does not exist; "), "{missing}");
+        let missing = SourceFile::read(&dir.path().join("kit.toml")).unwrap_err();
+        assert!(missing.to_string().contains("kit.toml: does not exist; "), "{missing}");
         let folder = SourceFile::read(dir.path()).unwrap_err();
         assert_eq!(folder.problem(), "is a folder, not a file");
         let big = dir.path().join("big.toml");

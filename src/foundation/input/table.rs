@@ -150,19 +150,19 @@ mod tests {
 
     #[test]
     fn unknown_keys_are_named_with_line_and_nearest_key() {
-        let text = "format = \"rig/1\"\nname = \"x\"\nu_layuot_mm = 0.3\n";
-        let document = Document::parse(text, "rig.toml", "rig/1").unwrap();
+        let text = "format = \"kit/1\"\nname = \"x\"\nu_layuot_mm = 0.3\n";
+        let document = Document::parse(text, "kit.toml", "kit/1").unwrap();
         let error = document.root().allow(&["format", "name", "u_layout_mm"]).unwrap_err();
         assert_eq!(
             error.to_string(),
-            "rig.toml, line 3, column 1: u_layuot_mm: unknown key; did you mean `u_layout_mm`?"
+            "kit.toml, line 3, column 1: u_layuot_mm: unknown key; did you mean `u_layout_mm`?"
         );
     }
 
     #[test]
     fn a_missing_key_names_its_table() {
-        let text = "format = \"rig/1\"\n\n[[carrier]]\nname = \"a\"\n";
-        let document = Document::parse(text, "rig.toml", "rig/1").unwrap();
+        let text = "format = \"kit/1\"\n\n[[carrier]]\nname = \"a\"\n";
+        let document = Document::parse(text, "kit.toml", "kit/1").unwrap();
         let carrier = document.root().tables("carrier").unwrap().remove(0);
         let error = carrier.need("role").unwrap_err();
         assert_eq!((error.key(), error.place().map(|p| p.line)), (Some("carrier[0].role"), Some(3)));
@@ -170,8 +170,8 @@ mod tests {
 
     #[test]
     fn a_list_of_tables_is_asked_for_as_such() {
-        let text = "format = \"rig/1\"\n[carrier]\nname = \"a\"\n";
-        let document = Document::parse(text, "rig.toml", "rig/1").unwrap();
+        let text = "format = \"kit/1\"\n[carrier]\nname = \"a\"\n";
+        let document = Document::parse(text, "kit.toml", "kit/1").unwrap();
         let error = document.root().tables("carrier").unwrap_err();
         assert!(error.to_string().contains("write each as [[carrier]]"), "{error}");
     }

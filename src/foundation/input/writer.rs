@@ -108,7 +108,7 @@ mod tests {
 
     #[test]
     fn what_is_written_is_plain_toml() {
-        let mut w = Writer::new("rig/1");
+        let mut w = Writer::new("kit/1");
         w.key("name", "a \"b\" \\ c");
         w.key("two words", 1.0);
         w.numbers("list", &[1.0, 0.1, -1e-9]);
@@ -119,7 +119,7 @@ mod tests {
         w.key("on", true);
         let text = w.finish();
         let table: toml::Table = toml::from_str(&text).unwrap();
-        assert!(text.starts_with("format = \"rig/1\"\nname = "), "{text}");
+        assert!(text.starts_with("format = \"kit/1\"\nname = "), "{text}");
         assert_eq!(table["name"].as_str(), Some("a \"b\" \\ c"));
         assert_eq!(table["list"][1].as_float(), Some(0.1));
         assert!(text.contains("due = 2027-05-01\nat = 2026-11-25T10:30:00+01:00\n"), "{text}");

@@ -5,7 +5,7 @@ use std::path::Path;
 use crate::input::{Document, Error, SourceFile, Table, Writer};
 
 use super::board::{Board, BoardKind};
-use super::rig_file::{FAMILY, LAST_ID};
+use super::kit_file::{FAMILY, LAST_ID};
 
 const FORMAT: &str = "board/1";
 const MOST: u32 = 200;

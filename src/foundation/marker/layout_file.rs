@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::input::{self, Error, Place, SourceFile};
 
-use super::rig::{Layout, Rig};
+use super::kit::{Layout, Kit};
 
 const FORMAT: &str = "layout/1";
 
@@ -19,7 +19,7 @@ pub const MAX_LAYOUT_BYTES: u64 = 64 * 1024 * 1024;
 #[derive(Debug, Serialize, Deserialize)]
 struct LayoutFile {
     format: String,
-    rig_sha256: String,
+    kit_sha256: String,
     ids: Vec<u32>,
     covariance: Vec<Vec<f64>>,
     /// Optional: likewise with each marker's relative size as seventh value.
@@ -27,14 +27,14 @@ struct LayoutFile {
     covariance_with_sizes: Option<Vec<Vec<f64>>>,
 }
 
-/// Reads the layout of a rig. Markers that it does not list keep the rig's
+/// Reads the layout of a kit. Markers that it does not list keep the kit's
 /// `u_layout_mm`.
 ///
 /// # Errors
-/// Not such a file, not that of this rig file, ids that the rig does not have,
+/// Not such a file, not that of this kit file, ids that the kit does not have,
 /// or a covariance that no errors can have.
-pub fn read_layout(file: &SourceFile, rig: &Rig, rig_sha256: &str) -> Result<Layout, Error> {
-    const AGAIN: &str = "survey the rig again, or leave `layout` out of the rig file";
+pub fn read_layout(file: &SourceFile, kit: &Kit, kit_sha256: &str) -> Result<Layout, Error> {
+    const AGAIN: &str = "survey the kit again, or leave `layout` out of the kit file";
     let text = file.text()?;
     let wrong = |key: &str, problem: String| Error::new(file.name(), problem, AGAIN).key_path(key);
     let read: LayoutFile = serde_json::from_str(text).map_err(|e| {
@@ -51,16 +51,16 @@ pub fn read_layout(file: &SourceFile, rig: &Rig, rig_sha256: &str) -> Result<Lay
         let shown: String = read.format.chars().take(40).collect();
         return Err(wrong("format", format!("this is a \"{shown}\" file, but a \"{FORMAT}\" file is needed here")));
     }
-    if !read.rig_sha256.eq_ignore_ascii_case(rig_sha256) {
+    if !read.kit_sha256.eq_ignore_ascii_case(kit_sha256) {
         return Err(wrong(
-            "rig_sha256",
-            "belongs to another rig file, or the rig file was changed after the survey".to_owned(),
+            "kit_sha256",
+            "belongs to another kit file, or the kit file was changed after the survey".to_owned(),
         ));
     }
     let mut seen = BTreeSet::new();
     for id in &read.ids {
-        if rig.marker(*id).is_none() {
-            return Err(wrong("ids", format!("marker id {id} is not in the rig")));
+        if kit.marker(*id).is_none() {
+            return Err(wrong("ids", format!("marker id {id} is not in the kit")));
         }
         if !seen.insert(id) {
             return Err(wrong("ids", format!("marker id {id} is listed twice")));
@@ -77,12 +77,12 @@ pub fn read_layout(file: &SourceFile, rig: &Rig, rig_sha256: &str) -> Result<Lay
 }
 
 impl Layout {
-    /// The layout file's text for the rig file with this SHA-256.
-    pub fn to_json(&self, rig_sha256: &str) -> String {
+    /// The layout file's text for the kit file with this SHA-256.
+    pub fn to_json(&self, kit_sha256: &str) -> String {
         let rows = |matrix: &DMatrix<f64>| matrix.row_iter().map(|row| row.iter().copied().collect()).collect();
         let file = LayoutFile {
             format: FORMAT.to_owned(),
-            rig_sha256: rig_sha256.to_owned(),
+            kit_sha256: kit_sha256.to_owned(),
             ids: self.ids.clone(),
             covariance: rows(&self.covariance),
             covariance_with_sizes: self.with_sizes.as_ref().map(rows),

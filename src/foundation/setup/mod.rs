@@ -1,6 +1,6 @@
 //! Set-up sheets: what the geometry must be (`setup/1`).
 
-mod against_rig;
+mod against_kit;
 mod check_file;
 mod doubts;
 mod explain;

@@ -5,7 +5,7 @@ use std::ops::Range;
 
 use super::doubles::Doubles;
 use crate::folder::{JobFile, Reading};
-use crate::marker::{Rig, Role};
+use crate::marker::{Kit, Role};
 use crate::measure::{Answer, Ask, Measurement, Origin, Undetermined, UsedReading};
 use crate::quantity::{Estimate, Quantity};
 use crate::setup::{Check, From, ReferenceLine, Setup};
@@ -33,13 +33,13 @@ impl Questions {
             checks.push(start..asks.len());
         }
         let readings = asks.len();
-        asks.extend(job.readings.iter().map(|r| reading_ask(&steps.rig, setup, r)));
+        asks.extend(job.readings.iter().map(|r| reading_ask(&steps.kit, setup, r)));
         let mut keys = Vec::new();
         let targets: Vec<usize> =
-            (0..steps.carriers()).filter(|k| steps.rig.carriers[*k].role == Role::Target).collect();
+            (0..steps.carriers()).filter(|k| steps.kit.carriers[*k].role == Role::Target).collect();
         for target in &targets {
             let suffix =
-                if targets.len() > 1 { format!("@{}", steps.rig.carriers[*target].name) } else { String::new() };
+                if targets.len() > 1 { format!("@{}", steps.kit.carriers[*target].name) } else { String::new() };
             for state in 0..steps.judged(*target) {
                 // The first step has the plain keys.
                 let step = setup.steps.get(state).filter(|_| state > 0).map(|s| format!("#{s}")).unwrap_or_default();
@@ -68,13 +68,13 @@ impl Questions {
     /// holds in every step. A check that a reading decides gets the reading.
     pub(super) fn checks(
         &self,
-        rig: &Rig,
+        kit: &Kit,
         setup: &Setup,
         job: &JobFile,
         measurement: Option<&Measurement>,
     ) -> Vec<Vec<Result<Answer, Undetermined>>> {
         let answer = |(i, check): (usize, &Check)| {
-            if check.is_decided_by_reading(rig) {
+            if check.is_decided_by_reading(kit) {
                 return vec![by_reading(check, job)];
             }
             let of =
@@ -135,14 +135,14 @@ fn everything(setup: &Setup) -> Vec<(String, Quantity, Option<From>)> {
     all
 }
 
-fn target_of(rig: &Rig, name: Option<&str>) -> usize {
-    let named = name.and_then(|n| rig.carriers.iter().position(|c| c.name == n));
-    named.or_else(|| rig.with_role(Role::Target).next()).unwrap_or(0)
+fn target_of(kit: &Kit, name: Option<&str>) -> usize {
+    let named = name.and_then(|n| kit.carriers.iter().position(|c| c.name == n));
+    named.or_else(|| kit.with_role(Role::Target).next()).unwrap_or(0)
 }
 
 /// One ask, or one for each step where the check names none.
 pub(super) fn check_asks(steps: &Doubles, setup: &Setup, check: &Check) -> Vec<Ask> {
-    let target = target_of(&steps.rig, check.target.as_deref());
+    let target = target_of(&steps.kit, check.target.as_deref());
     let named = check.step.as_ref().and_then(|s| setup.steps.iter().position(|x| x == s));
     let states = match named {
         Some(state) => state..state + 1,
@@ -163,11 +163,11 @@ pub(super) fn line_of(setup: &Setup, check: &Check) -> ReferenceLine {
     check.reference_line.unwrap_or(setup.reference_line)
 }
 
-fn reading_ask(rig: &Rig, setup: &Setup, reading: &Reading) -> Ask {
+fn reading_ask(kit: &Kit, setup: &Setup, reading: &Reading) -> Ask {
     Ask {
         quantity: reading.quantity,
         from: reading.from.clone(),
-        target: target_of(rig, None),
+        target: target_of(kit, None),
         line: setup.reference_line,
     }
 }

@@ -92,7 +92,7 @@ fn picked(folder: &JobFolder, photo: &Looked) -> Result<(Profile, InputFile), Ph
     }
 }
 
-/// What the photos that have a camera say of the rig; `None` where a photo takes no part.
+/// What the photos that have a camera say of the kit; `None` where a photo takes no part.
 pub(super) fn views(folder: &JobFolder, photos: &[Looked], assignment: &mut Assignment) -> Vec<PhotoView> {
     photos
         .iter()
@@ -100,7 +100,7 @@ pub(super) fn views(folder: &JobFolder, photos: &[Looked], assignment: &mut Assi
         .map(|(j, photo)| {
             let empty = PhotoView { camera: 0, views: Vec::new(), u_edge_offset_px: 0.0, u_edge_by_size_px: 0.0 };
             let Ok(camera) = assignment.photos[j] else { return empty };
-            let view = PhotoView::from_sightings(&folder.rig, camera, &photo.sightings);
+            let view = PhotoView::from_sightings(&folder.kit, camera, &photo.sightings);
             if view.views.is_empty() {
                 assignment.photos[j] = Err(PhotoProblem::NoMarkers(unseen(photo)));
                 return empty;
@@ -110,7 +110,7 @@ pub(super) fn views(folder: &JobFolder, photos: &[Looked], assignment: &mut Assi
         .collect()
 }
 
-/// Why a photo shows no marker of the rig.
+/// Why a photo shows no marker of the kit.
 fn unseen(photo: &Looked) -> Unseen {
     match () {
         () if photo.mirrored.is_some() => Unseen::Mirrored,

@@ -26,15 +26,15 @@ struct Difference {
 /// that joins the states by everything that `changes` does not name. `states`
 /// has 0, 1 or nothing for each photo of the problem. `None` where the two can't be joined.
 pub fn compare(problem: &Problem, states: &[Option<usize>], changes: impl Fn(&Carrier) -> bool) -> Option<Vec<Moved>> {
-    let doubles = Doubles::new(problem.rig, &["first", "second"], changes);
+    let doubles = Doubles::new(problem.kit, &["first", "second"], changes);
     let mut photos = problem.photos.clone();
     for (photo, state) in photos.iter_mut().zip(states) {
         doubles.assign(photo, *state);
     }
     let scene =
-        adjust(&Problem { rig: &doubles.rig, cameras: problem.cameras.clone(), photos }, &Options::default()).ok()?;
+        adjust(&Problem { kit: &doubles.kit, cameras: problem.cameras.clone(), photos }, &Options::default()).ok()?;
     let mut differences = Vec::new();
-    for (k, carrier) in problem.rig.carriers.iter().enumerate().filter(|(k, _)| doubles.states(*k) == 2) {
+    for (k, carrier) in problem.kit.carriers.iter().enumerate().filter(|(k, _)| doubles.states(*k) == 2) {
         let (a, b) = (doubles.body(k, 0), doubles.body(k, 1));
         let (Some(before), Some(after)) = (scene.carriers[a], scene.carriers[b]) else { continue };
         if !scene.knows(a) || !scene.knows(b) {

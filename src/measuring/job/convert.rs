@@ -18,7 +18,7 @@ use crate::pose::{Problem, Scene, SolvedPhoto, Source};
 use crate::quantity::{Estimate, Quantity};
 use crate::record::{
     AttachmentRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, Context, FindingRecord, InputRecord,
-    JobRecord, KitRecord, MarkerRecord, MeasuredRecord, MovedRecord, OtherwiseRecord, PhotoRecord, PrerequisiteRecord,
+    JobRecord, KitUpkeep, MarkerRecord, MeasuredRecord, MovedRecord, OtherwiseRecord, PhotoRecord, PrerequisiteRecord,
     ReadingRecord, SheetRecord, Tool, Verdict, WaiverRecord,
 };
 use crate::setup::{Check, DecisionRule};
@@ -50,7 +50,7 @@ pub(super) struct Parts<'a> {
 pub(super) fn record(parts: &Parts) -> JobRecord {
     let folder = parts.folder;
     let of_checks = Verdict::of_checks(parts.checks.iter().map(|c| c.verdict));
-    let unmeasured = if parts.scene.is_none() { Verdict::Unusable } else { of_checks };
+    let unmeasured = if parts.scene.is_none() { Verdict::Retake } else { of_checks };
     let verdict = unmeasured.limited_by(parts.findings.iter().map(|f| f.level));
     JobRecord {
         format: "result/1".into(),
@@ -122,7 +122,7 @@ fn context(parts: &Parts) -> Context {
     let incomplete = parts.findings.iter().any(|f| f.code == "record-incomplete");
     Context {
         setup: parts.folder.setup.name.clone(),
-        rig: parts.folder.rig.name.clone(),
+        kit: parts.folder.kit.name.clone(),
         cameras: parts.assignment.cameras.iter().map(|c| c.name.clone()).collect(),
         vehicle: job.vehicle.description.clone(),
         vin: job.vehicle.vin.clone(),
@@ -134,21 +134,21 @@ fn context(parts: &Parts) -> Context {
         prerequisites: job.prerequisites.clone(),
         record_complete: !incomplete,
         calibration: job.calibration.as_ref().map(calibration),
-        kit: kit(parts),
+        kit_upkeep: kit_upkeep(parts),
     }
 }
 
 /// Serial and survey of the kit, against the day of the photos.
-fn kit(parts: &Parts) -> Option<KitRecord> {
-    let rig = &parts.folder.rig;
-    if rig.serial.is_none() && rig.survey_due.is_none() {
+fn kit_upkeep(parts: &Parts) -> Option<KitUpkeep> {
+    let kit = &parts.folder.kit;
+    if kit.serial.is_none() && kit.survey_due.is_none() {
         return None;
     }
     let taken = parts.folder.job.taken.or_else(|| parts.photos.iter().find_map(|p| p.exif.taken));
-    Some(KitRecord {
-        serial: rig.serial.clone(),
-        survey_due: rig.survey_due.map(|d| d.to_string()),
-        survey_overdue: rig.survey_due.and_then(|due| taken.map(|t| t.date() > due)),
+    Some(KitUpkeep {
+        serial: kit.serial.clone(),
+        survey_due: kit.survey_due.map(|d| d.to_string()),
+        survey_overdue: kit.survey_due.and_then(|due| taken.map(|t| t.date() > due)),
     })
 }
 
@@ -258,7 +258,7 @@ fn reason(parts: &Parts, verdict: Verdict) -> String {
                 None => format!("Proven to be outside tolerance: {names}."),
             }
         }
-        Verdict::Unusable => {
+        Verdict::Retake => {
             let why = |(check, c): (&Check, &Checked)| {
                 format!(
                     "{} could not be measured: {}",
@@ -266,9 +266,9 @@ fn reason(parts: &Parts, verdict: Verdict) -> String {
                     c.reason.as_deref().unwrap_or("no value")
                 )
             };
-            with(Verdict::Unusable).next().map_or_else(|| "Not every check could be measured.".into(), |c| why(c) + ".")
+            with(Verdict::Retake).next().map_or_else(|| "Not every check could be measured.".into(), |c| why(c) + ".")
         }
-        Verdict::Undecided => {
+        Verdict::NotProven => {
             if let Some(f) = parts.findings.iter().find(|f| f.level == Level::Stop) {
                 return f.message.clone();
             }
@@ -279,7 +279,7 @@ fn reason(parts: &Parts, verdict: Verdict) -> String {
                     c.reason.as_deref().unwrap_or("not decided")
                 )
             };
-            with(Verdict::Undecided).next().map_or_else(|| "The sheet has no checks: nothing was proven.".into(), why)
+            with(Verdict::NotProven).next().map_or_else(|| "The sheet has no checks: nothing was proven.".into(), why)
         }
     }
 }
@@ -290,7 +290,7 @@ fn checks(parts: &Parts, checked: &[Checked]) -> Vec<CheckRecord> {
 
 fn check_record(parts: &Parts, check: &Check, c: &Checked) -> CheckRecord {
     let estimate = c.answer.as_ref().map(|a| a.estimate);
-    let by_reading = check.is_decided_by_reading(&parts.folder.rig);
+    let by_reading = check.is_decided_by_reading(&parts.folder.kit);
     CheckRecord {
         quantity: check.quantity.name().into(),
         from: check.from.as_ref().map(|f| f.name().to_owned()),
@@ -349,7 +349,7 @@ fn budget(parts: &Parts, answer: &measure::Answer) -> Vec<BudgetLine> {
 
 fn origin_words(parts: &Parts, origin: &measure::Origin) -> String {
     use measure::Origin as O;
-    let carrier = |k: usize| parts.folder.rig.carriers[k].name.as_str();
+    let carrier = |k: usize| parts.folder.kit.carriers[k].name.as_str();
     match origin {
         O::Photos(Source::Image) => "noise of the marker corners in the photos".into(),
         O::Photos(Source::Calibration(_)) => "calibration of the camera".into(),
@@ -379,7 +379,7 @@ fn measured(quantity: Quantity, e: &Estimate) -> MeasuredRecord {
 
 fn carriers(parts: &Parts) -> Vec<CarrierRecord> {
     let Some(measurement) = parts.measurement else { return Vec::new() };
-    let solved = parts.folder.rig.carriers.iter().zip(&measurement.carriers);
+    let solved = parts.folder.kit.carriers.iter().zip(&measurement.carriers);
     solved
         .filter(|(c, _)| c.role != Role::Card && !parts.earlier_stands.contains(&c.name))
         .filter_map(|(c, pose)| {
@@ -436,7 +436,7 @@ fn photo(parts: &Parts, j: usize) -> PhotoRecord {
         position_mm: station.map(|p| p.origin_mm().into()),
         direction: station.map(|p: &Pose<_, _>| p.direction(&nalgebra::Vector3::z()).into()),
         outlines: match (parts.scene, solved) {
-            (Some(scene), Some(solved)) => outlines(&parts.folder.rig, scene, solved),
+            (Some(scene), Some(solved)) => outlines(&parts.folder.kit, scene, solved),
             _ => Vec::new(),
         },
         markers: markers(parts, j, solved),
@@ -462,7 +462,7 @@ fn markers(parts: &Parts, j: usize, solved: Option<&SolvedPhoto>) -> Vec<MarkerR
             let count = 2 * squares.len();
             MarkerRecord {
                 id: m.id,
-                carrier: parts.folder.rig.marker(m.id).map(|(k, _)| parts.folder.rig.carriers[k].name.clone()),
+                carrier: parts.folder.kit.marker(m.id).map(|(k, _)| parts.folder.kit.carriers[k].name.clone()),
                 corners_px: std::array::from_fn(|i| {
                     let shift = outward.as_ref().map_or_else(nalgebra::Vector2::zeros, |o| o[i] * offset);
                     (m.corners_px[i] - shift).into()

@@ -1,22 +1,22 @@
 //! A carrier that stood in several places: a body of its own for each.
 //!
 //! The stand is tilted between two steps, was moved after the first verdict, or
-//! may have moved between two attempts. The working rig then has the carrier once
+//! may have moved between two attempts. The working kit then has the carrier once
 //! for each state, with the same markers: their places on it stay one unknown of
 //! the adjustment.
 //!
 //! Positions of a stand that was moved are counted backwards: where it stands now
 //! has the states of a job without moves, and so the carrier's own name.
 
-use crate::marker::{Carrier, Rig, Role};
+use crate::marker::{Carrier, Kit, Role};
 use crate::pose::PhotoView;
 
-/// The working rig and what its carriers stand for.
+/// The working kit and what its carriers stand for.
 #[derive(Debug, Clone)]
 pub struct Doubles {
-    /// The rig with a carrier for each state of those that change.
-    pub rig: Rig,
-    /// By carrier of the rig that was doubled: its carriers by state; one
+    /// The kit with a carrier for each state of those that change.
+    pub kit: Kit,
+    /// By carrier of the kit that was doubled: its carriers by state; one
     /// entry where it is the same in all.
     bodies: Vec<Vec<usize>>,
     /// States of one position: the steps, or one.
@@ -26,10 +26,10 @@ pub struct Doubles {
 impl Doubles {
     /// A carrier for each state of those that `changes` names. The first state
     /// keeps the carrier itself.
-    pub fn new(rig: &Rig, states: &[&str], changes: impl Fn(&Carrier) -> bool) -> Self {
-        let mut doubled = rig.clone();
+    pub fn new(kit: &Kit, states: &[&str], changes: impl Fn(&Carrier) -> bool) -> Self {
+        let mut doubled = kit.clone();
         let mut bodies = Vec::new();
-        for (k, carrier) in rig.carriers.iter().enumerate() {
+        for (k, carrier) in kit.carriers.iter().enumerate() {
             let mut own = vec![k];
             for state in states.iter().skip(1).filter(|_| changes(carrier)) {
                 own.push(doubled.carriers.len());
@@ -37,12 +37,12 @@ impl Doubles {
             }
             bodies.push(own);
         }
-        Doubles { rig: doubled, bodies, steps: states.len().max(1) }
+        Doubles { kit: doubled, bodies, steps: states.len().max(1) }
     }
 
     /// A stand for each of `steps` (none: the sheet has one position) in each position; `moves` has the number of
     /// moves before each, the last position first.
-    pub fn of_positions(rig: &Rig, steps: &[&str], moves: &[u32]) -> Self {
+    pub fn of_positions(kit: &Kit, steps: &[&str], moves: &[u32]) -> Self {
         let plain = if steps.is_empty() { &[""][..] } else { steps };
         let earlier = moves.iter().skip(1).flat_map(|n| {
             let when = if *n == 0 { "before it was moved".to_owned() } else { format!("after move {n}") };
@@ -50,7 +50,7 @@ impl Doubles {
         });
         let names: Vec<String> = plain.iter().map(|s| (*s).to_owned()).chain(earlier).collect();
         let names: Vec<&str> = names.iter().map(String::as_str).collect();
-        Doubles { steps: plain.len(), ..Doubles::new(rig, &names, |c| c.role == Role::Target) }
+        Doubles { steps: plain.len(), ..Doubles::new(kit, &names, |c| c.role == Role::Target) }
     }
 
     /// The state of a step in a position; the last position is 0.
@@ -63,7 +63,7 @@ impl Doubles {
         self.states(carrier).min(self.steps)
     }
 
-    /// Whether one of the working rig's carriers is where a stand stood before it was moved.
+    /// Whether one of the working kit's carriers is where a stand stood before it was moved.
     pub fn is_earlier(&self, body: usize) -> bool {
         self.origin(body).1 >= self.steps
     }
@@ -74,12 +74,12 @@ impl Doubles {
         own.get(state).copied().unwrap_or(own[0])
     }
 
-    /// How many carriers the rig had before; they come first.
+    /// How many carriers the kit had before; they come first.
     pub(super) fn carriers(&self) -> usize {
         self.bodies.len()
     }
 
-    /// The carrier of the rig that was doubled, and the state, of one of the working rig's.
+    /// The carrier of the kit that was doubled, and the state, of one of the working kit's.
     pub(super) fn origin(&self, body: usize) -> (usize, usize) {
         let of = |(k, own): (usize, &Vec<usize>)| own.iter().position(|b| *b == body).map(|state| (k, state));
         self.bodies.iter().enumerate().find_map(of).unwrap_or((body, 0))
@@ -105,29 +105,29 @@ mod tests {
 
     #[test]
     fn only_what_changes_is_doubled() {
-        let text = crate::folder::Models::embedded().open(&[crate::folder::Kind::Rig], "demo-bay").unwrap();
-        let rig = crate::marker::RigFile::from_toml(text.text().unwrap(), "rig").unwrap().rig;
-        let doubles = Doubles::new(&rig, &["level", "tilted"], |c| c.role == Role::Target);
-        let stand = rig.with_role(Role::Target).next().unwrap();
-        assert_eq!(doubles.rig.carriers.len(), rig.carriers.len() + 1);
-        assert_eq!(doubles.rig.carriers[doubles.body(stand, 1)].name, "stand (tilted)");
+        let text = crate::folder::Models::embedded().open(&[crate::folder::Kind::Kit], "demo-bay").unwrap();
+        let kit = crate::marker::KitFile::from_toml(text.text().unwrap(), "kit").unwrap().kit;
+        let doubles = Doubles::new(&kit, &["level", "tilted"], |c| c.role == Role::Target);
+        let stand = kit.with_role(Role::Target).next().unwrap();
+        assert_eq!(doubles.kit.carriers.len(), kit.carriers.len() + 1);
+        assert_eq!(doubles.kit.carriers[doubles.body(stand, 1)].name, "stand (tilted)");
         assert_eq!((doubles.body(stand, 0), doubles.states(stand)), (stand, 2));
-        let wheel = rig.with_role(Role::RearLeftWheel).next().unwrap();
+        let wheel = kit.with_role(Role::RearLeftWheel).next().unwrap();
         assert_eq!((doubles.body(wheel, 1), doubles.states(wheel)), (wheel, 1));
     }
 
     #[test]
     fn where_the_stand_stands_now_keeps_its_name() {
-        let text = crate::folder::Models::embedded().open(&[crate::folder::Kind::Rig], "demo-bay").unwrap();
-        let rig = crate::marker::RigFile::from_toml(text.text().unwrap(), "rig").unwrap().rig;
-        let stand = rig.with_role(Role::Target).next().unwrap();
-        let moved = Doubles::of_positions(&rig, &[], &[2, 1, 0]);
-        let name = |position| moved.rig.carriers[moved.body(stand, moved.state(position, 0))].name.as_str();
+        let text = crate::folder::Models::embedded().open(&[crate::folder::Kind::Kit], "demo-bay").unwrap();
+        let kit = crate::marker::KitFile::from_toml(text.text().unwrap(), "kit").unwrap().kit;
+        let stand = kit.with_role(Role::Target).next().unwrap();
+        let moved = Doubles::of_positions(&kit, &[], &[2, 1, 0]);
+        let name = |position| moved.kit.carriers[moved.body(stand, moved.state(position, 0))].name.as_str();
         assert_eq!([name(0), name(1), name(2)], ["stand", "stand (after move 1)", "stand (before it was moved)"]);
         assert_eq!((moved.states(stand), moved.judged(stand)), (3, 1));
-        let stepped = Doubles::of_positions(&rig, &["level", "tilted"], &[1, 0]);
+        let stepped = Doubles::of_positions(&kit, &["level", "tilted"], &[1, 0]);
         let body = stepped.body(stand, stepped.state(1, 1));
-        assert_eq!(stepped.rig.carriers[body].name, "stand (tilted, before it was moved)");
+        assert_eq!(stepped.kit.carriers[body].name, "stand (tilted, before it was moved)");
         assert!(stepped.is_earlier(body) && !stepped.is_earlier(stepped.body(stand, 1)));
         assert_eq!(stepped.judged(stand), 2);
     }

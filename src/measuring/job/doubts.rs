@@ -62,7 +62,7 @@ pub(super) fn sensitivity_records(
     all: &[Sensitivity],
 ) -> Vec<SensitivityRecord> {
     let words = |a: &Assumption| match a {
-        Assumption::WithoutCarrier(k) => format!("without {}", folder.rig.carriers[*k].name),
+        Assumption::WithoutCarrier(k) => format!("without {}", folder.kit.carriers[*k].name),
         Assumption::WithoutPhoto(j) => format!("without {}", photos[*j].name),
         Assumption::OtherLensModel => "with the other lens model".to_owned(),
     };

@@ -4,7 +4,7 @@
 use std::collections::BTreeSet;
 
 use crate::detect::find_markers;
-use crate::marker::{Carrier, Dictionary, Rig, Role};
+use crate::marker::{Carrier, Dictionary, Kit, Role};
 use crate::photo::{self, Error, Luma};
 use crate::record::LookedMarker;
 
@@ -24,8 +24,8 @@ pub struct Glance {
 }
 
 /// Looks at a picture that was read already.
-pub fn glance(picture: &Luma, rig: &Rig) -> Glance {
-    let bearer = |id: u32| rig.carriers.iter().find(|c| c.markers.iter().any(|m| m.id == id));
+pub fn glance(picture: &Luma, kit: &Kit) -> Glance {
+    let bearer = |id: u32| kit.carriers.iter().find(|c| c.markers.iter().any(|m| m.id == id));
     let found = find_markers(picture, Dictionary::tag36h11());
     let markers: Vec<LookedMarker> = found
         .markers
@@ -38,15 +38,15 @@ pub fn glance(picture: &Luma, rig: &Rig) -> Glance {
     let shown: BTreeSet<&str> = markers.iter().map(|m| m.carrier.as_str()).collect();
     let is_shown = |c: &&Carrier| shown.contains(c.name.as_str());
     let names = |keep: &dyn Fn(&&Carrier) -> bool| -> Vec<String> {
-        rig.carriers.iter().filter(|c| keep(c)).map(|c| c.name.clone()).collect()
+        kit.carriers.iter().filter(|c| keep(c)).map(|c| c.name.clone()).collect()
     };
     let of_stand = |c: &&Carrier| c.role == Role::Target;
     Glance {
         size_px: [picture.width(), picture.height()],
         seen: names(&is_shown),
         missing: names(&|c| !is_shown(c) && c.role != Role::Card),
-        ties: rig.carriers.iter().any(|c| is_shown(&c) && of_stand(&c))
-            && rig.carriers.iter().any(|c| is_shown(&c) && !of_stand(&c)),
+        ties: kit.carriers.iter().any(|c| is_shown(&c) && of_stand(&c))
+            && kit.carriers.iter().any(|c| is_shown(&c) && !of_stand(&c)),
         markers,
     }
 }
@@ -55,6 +55,6 @@ pub fn glance(picture: &Luma, rig: &Rig) -> Glance {
 ///
 /// # Errors
 /// They are no picture that can be read.
-pub fn glance_at(bytes: &[u8], rig: &Rig) -> Result<Glance, Error> {
-    Ok(glance(&photo::decode(bytes, "the picture")?.luma, rig))
+pub fn glance_at(bytes: &[u8], kit: &Kit) -> Result<Glance, Error> {
+    Ok(glance(&photo::decode(bytes, "the picture")?.luma, kit))
 }

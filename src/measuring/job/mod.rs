@@ -38,7 +38,7 @@ pub use verify::{Options, attempts_beside, verify, verify_all, verify_and, verif
 /// What the photos can't decide is no error but a verdict.
 #[derive(Debug, thiserror::Error)]
 pub enum Error {
-    /// A job, set-up, rig or camera file.
+    /// A job, set-up, kit or camera file.
     #[error(transparent)]
     Input(#[from] crate::input::Error),
     /// A photo that cannot be decoded.

@@ -26,7 +26,7 @@ fn proving(problem: &Problem, scene: &Scene, stand: usize) -> Vec<usize> {
         let views = problem.photos[j].views.iter().zip(&solved.views);
         views.filter(|(view, _)| wanted(view.carrier)).any(|(_, s)| s.used.contains(&true))
     };
-    let on_vehicle = |k: usize| problem.rig.carriers[k].role.is_on_vehicle();
+    let on_vehicle = |k: usize| problem.kit.carriers[k].role.is_on_vehicle();
     (0..problem.photos.len()).filter(|j| measured(*j, &|k| k == stand) && measured(*j, &on_vehicle)).collect()
 }
 
@@ -43,8 +43,8 @@ impl Opened {
 
     /// Names of the bodies that are where a stand stood before it was moved.
     pub(super) fn earlier_stands(&self) -> Vec<String> {
-        let rig = &self.folder.rig;
-        (0..rig.carriers.len()).filter(|k| self.steps.is_earlier(*k)).map(|k| rig.carriers[k].name.clone()).collect()
+        let kit = &self.folder.kit;
+        (0..kit.carriers.len()).filter(|k| self.steps.is_earlier(*k)).map(|k| kit.carriers[k].name.clone()).collect()
     }
 
     /// A check of a stand that was moved: what proves it, or why there is no value where it stands now.
@@ -66,7 +66,7 @@ impl Opened {
     /// What the photos of the stand's last position prove of a check's asks; `None` of a job without moves, or of
     /// what is no matter of the stand.
     pub(super) fn proof(&self, scene: &Scene, check: &Check, asks: &[Ask]) -> Option<Proof> {
-        if !self.was_moved() || !check.quantity.is_of_target() || check.is_decided_by_reading(&self.folder.rig) {
+        if !self.was_moved() || !check.quantity.is_of_target() || check.is_decided_by_reading(&self.folder.kit) {
             return None;
         }
         let problem = self.problem();
@@ -130,7 +130,7 @@ impl<'a> Track<'a> {
     fn new(opened: &'a Opened, scene: &'a Scene, readings: &[UsedReading]) -> Self {
         let folder = &opened.folder;
         let facts = facts(folder);
-        let of_stand = |c: &Check| c.quantity.is_of_target() && !c.is_decided_by_reading(&folder.rig);
+        let of_stand = |c: &Check| c.quantity.is_of_target() && !c.is_decided_by_reading(&folder.kit);
         let setup = &folder.setup;
         let checks: Vec<(usize, Vec<Ask>)> = (0..setup.checks.len())
             .filter(|i| of_stand(&setup.checks[*i]))
@@ -188,11 +188,11 @@ impl<'a> Track<'a> {
     /// Targets with their steps and bodies in a position.
     fn stands(&self, position: usize) -> Vec<(String, Option<String>, usize)> {
         let (steps, setup) = (&self.opened.steps, &self.opened.folder.setup);
-        let targets = (0..steps.carriers()).filter(|k| steps.rig.carriers[*k].role == Role::Target);
+        let targets = (0..steps.carriers()).filter(|k| steps.kit.carriers[*k].role == Role::Target);
         let each = move |k: usize| {
             (0..steps.judged(k)).map(move |s| {
                 (
-                    steps.rig.carriers[k].name.clone(),
+                    steps.kit.carriers[k].name.clone(),
                     setup.steps.get(s).cloned(),
                     steps.body(k, steps.state(position, s)),
                 )
@@ -216,7 +216,7 @@ impl<'a> Track<'a> {
         let check = &self.opened.folder.setup.checks[self.checks[i].0];
         match &self.figures[position][i] {
             Some(a) => decide(&self.opened.folder.setup.decision, check.lower, check.upper, &a.estimate).verdict,
-            None => Verdict::Unusable,
+            None => Verdict::Retake,
         }
     }
 
@@ -303,7 +303,7 @@ fn turned(screw: &crate::setup::Screw, turns: f64, went: Option<Estimate>) -> Tu
 }
 
 fn facts(folder: &JobFolder) -> Facts<'_> {
-    Facts { rig: &folder.rig, setup: &folder.setup, vehicle: &folder.job.vehicle }
+    Facts { kit: &folder.kit, setup: &folder.setup, vehicle: &folder.job.vehicle }
 }
 
 /// How far a value is from what is wanted; what has none is farthest.
@@ -327,7 +327,7 @@ pub(super) fn first(opened: &Opened, checks: &[Checked], track: &[PositionRecord
         let last = track.last().and_then(|p| p.figures.iter().find(|f| f.check == i)?.words.clone());
         return Some(FirstRecord { check: Some(i), words: checks[i].correction.clone(), screw, last_move: last });
     }
-    let lacking = |c: &Checked| c.verdict == Verdict::Undecided && c.correction == LEAVE_IT;
+    let lacking = |c: &Checked| c.verdict == Verdict::NotProven && c.correction == LEAVE_IT;
     let held = checks.iter().find(|c| lacking(c))?;
     (!checks.iter().any(|c| c.verdict == Verdict::Outside || !c.untrusted.is_empty())).then(|| FirstRecord {
         check: None,

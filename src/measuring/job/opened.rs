@@ -9,14 +9,14 @@ use super::doubles::Doubles;
 use super::look::{Looked, look};
 use super::verify::Options;
 use crate::folder::{JobFolder, Phase, PhotoFile};
-use crate::marker::{Carrier, Rig, Role};
+use crate::marker::{Carrier, Kit, Role};
 use crate::pose::{PhotoView, Problem};
 use crate::verdict::findings::{Moved, PhotoProblem};
 
 /// A job with what its photos show.
 #[derive(Debug, Clone)]
 pub(super) struct Opened {
-    /// The job; its rig is the working rig, with a stand for each step.
+    /// The job; its kit is the working kit, with a stand for each step.
     pub(super) folder: JobFolder,
     /// The stands of the steps and of the positions.
     pub(super) steps: Doubles,
@@ -62,31 +62,31 @@ impl Opened {
         let mut views = views(&folder, &photos, &mut assignment);
         let names: Vec<&str> = folder.setup.steps.iter().map(String::as_str).collect();
         let moves = positions(&folder.photos);
-        let steps = Doubles::of_positions(&folder.rig, &names, &moves);
+        let steps = Doubles::of_positions(&folder.kit, &names, &moves);
         for (view, photo) in views.iter_mut().zip(&folder.photos) {
             let position = moves.iter().position(|n| *n == photo.after_move).unwrap_or(0);
             // Of a sheet with steps a photo that names none shows no stand.
             let step = if names.is_empty() { Some(0) } else { photo.step };
             steps.assign(view, step.map(|step| steps.state(position, step)));
             if step.is_none() {
-                view.views.retain(|v| steps.rig.carriers[v.carrier].role != Role::Target);
+                view.views.retain(|v| steps.kit.carriers[v.carrier].role != Role::Target);
             }
         }
-        folder.rig = steps.rig.clone();
+        folder.kit = steps.kit.clone();
         let mut opened = Opened { folder, steps, moves, photos, assignment, views, phases: Vec::new() };
         opened.compare_phases();
         Ok(opened)
     }
 
     /// The kit as its file describes it, each carrier once.
-    pub(super) fn kit(&self) -> Rig {
-        let mut rig = self.folder.rig.clone();
-        rig.carriers.truncate(self.steps.carriers());
-        rig
+    pub(super) fn kit(&self) -> Kit {
+        let mut kit = self.folder.kit.clone();
+        kit.carriers.truncate(self.steps.carriers());
+        kit
     }
 
     pub(super) fn problem(&self) -> Problem<'_> {
-        Problem { rig: &self.folder.rig, cameras: self.assignment.cameras.iter().collect(), photos: self.views.clone() }
+        Problem { kit: &self.folder.kit, cameras: self.assignment.cameras.iter().collect(), photos: self.views.clone() }
     }
 
     /// Compares the photos from before and after the calibration. Where
@@ -103,7 +103,7 @@ impl Opened {
         // the stand's move against it can be told.
         let floor_seen = |state| {
             let photos = states.iter().zip(&self.views).filter(|(s, _)| **s == Some(state));
-            let floors = self.folder.rig.with_role(Role::Floor);
+            let floors = self.folder.kit.with_role(Role::Floor);
             floors.filter(|k| photos.clone().any(|(_, v)| v.shows(*k))).collect::<Vec<_>>()
         };
         let (before, after) = (floor_seen(0), floor_seen(1));

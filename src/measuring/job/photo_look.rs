@@ -12,7 +12,7 @@ use super::doubts::photo_facts;
 use super::look::Looked;
 use super::opened::Opened;
 use crate::folder::JobFolder;
-use crate::marker::{Marker, Rig};
+use crate::marker::{Marker, Kit};
 use crate::photo::Orientation;
 use crate::pose::{self, Foreseen, Problem, Scene, adjust};
 use crate::record::{FindingRecord, LookedCarrier, LookedMarker, PhotoLook};
@@ -29,17 +29,17 @@ fn look(opened: &Opened, j: usize) -> PhotoLook {
     let stored = [photo.width, photo.height];
     let upright = |corners: &[Vector2<f64>; 4]| corners.map(|c| orientation.upright([c.x, c.y], stored));
     let [width, height] = stored.map(|n| n as f64);
-    let rig = &opened.folder.rig;
+    let kit = &opened.folder.kit;
     let marker = |k: usize, id: u32, corners: &[Vector2<f64>; 4]| LookedMarker {
         id,
-        carrier: rig.carriers[k].name.clone(),
+        carrier: kit.carriers[k].name.clone(),
         corners_px: upright(corners),
     };
     let seen: Vec<LookedMarker> = photo
         .sightings
         .markers
         .iter()
-        .filter_map(|m| rig.marker(m.id).map(|(k, _)| marker(k, m.id, &m.corners_px)))
+        .filter_map(|m| kit.marker(m.id).map(|(k, _)| marker(k, m.id, &m.corners_px)))
         .collect();
     let alone = Alone::of(opened, j);
     let missing =
@@ -79,9 +79,9 @@ fn remarks(opened: &Opened, j: usize, alone: Option<&Alone>) -> Vec<FindingRecor
     let name = photos[j].file;
     let measured = BTreeMap::new();
     let case = |photos, scene, problem| {
-        let JobFolder { rig, setup, job, .. } = &opened.folder;
+        let JobFolder { kit, setup, job, .. } = &opened.folder;
         let found = find(&Case {
-            rig,
+            kit,
             setup,
             job,
             photos,
@@ -112,7 +112,7 @@ fn remarks(opened: &Opened, j: usize, alone: Option<&Alone>) -> Vec<FindingRecor
 /// One photo adjusted alone: where what it shows stands, seen from its camera.
 struct Alone<'a> {
     photo: &'a Looked,
-    rig: &'a Rig,
+    kit: &'a Kit,
     problem: Problem<'a>,
     scene: Scene,
 }
@@ -123,16 +123,16 @@ impl<'a> Alone<'a> {
         let camera = opened.assignment.photos[j].as_ref().ok()?;
         let mut view = opened.views[j].clone();
         view.camera = 0;
-        let rig = &opened.folder.rig;
-        let problem = Problem { rig, cameras: vec![&opened.assignment.cameras[*camera]], photos: vec![view] };
+        let kit = &opened.folder.kit;
+        let problem = Problem { kit, cameras: vec![&opened.assignment.cameras[*camera]], photos: vec![view] };
         let scene = adjust(&problem, &pose::Options::default()).ok()?;
-        Some(Alone { photo: &opened.photos[j], rig, problem, scene })
+        Some(Alone { photo: &opened.photos[j], kit, problem, scene })
     }
 
     /// Markers that should have been found and were not.
     fn missing(&self) -> Vec<Foreseen<'a>> {
         let found = |m: &Marker| self.photo.sightings.markers.iter().any(|s| s.id == m.id);
         let size_px = [self.photo.width as f64, self.photo.height as f64];
-        self.scene.foreseen(self.rig, 0, size_px).into_iter().filter(|f| !found(f.marker)).collect()
+        self.scene.foreseen(self.kit, 0, size_px).into_iter().filter(|f| !found(f.marker)).collect()
     }
 }

@@ -90,7 +90,7 @@ mod tests {
         let mut sheet = String::from(
             "format = \"setup/1\"\nname = \"x\"\ntitle = \"x\"\nsource = \"invented\"\nreference_line = \"centreline\"\n",
         );
-        let mut job = String::from("format = \"job/1\"\njob = \"x\"\nsetup = \"x\"\nrig = \"x\"\n");
+        let mut job = String::from("format = \"job/1\"\njob = \"x\"\nsetup = \"x\"\nkit = \"x\"\n");
         for (q, value) in ARCHES.iter().zip([360.0, 360.0, 385.0, 385.0]) {
             let name = q.name();
             let nominal = if name.contains("front") { 380.0 } else { 385.0 };

@@ -100,9 +100,9 @@ fn beside(a: &Opened, b: &Opened) -> Beside {
 
 /// What joins two attempts: floor sheets that both show, else a wheel plate.
 fn link(a: &Opened, b: &Opened) -> Option<Role> {
-    let rig = &a.folder.rig;
+    let kit = &a.folder.kit;
     let seen = |job: &Opened, k: usize| job.views.iter().any(|v| v.shows(k));
-    let both = |role: Role| rig.with_role(role).any(|k| seen(a, k) && seen(b, k));
+    let both = |role: Role| kit.with_role(role).any(|k| seen(a, k) && seen(b, k));
     [Role::Floor, Role::RearLeftWheel, Role::RearRightWheel, Role::FrontLeftWheel, Role::FrontRightWheel]
         .into_iter()
         .find(|role| both(*role))

@@ -3,19 +3,19 @@
 use super::plan::{PlanOptions, Reach, Wanted, plan};
 use crate::camera::Profile;
 use crate::folder::Vehicle;
-use crate::marker::Rig;
+use crate::marker::Kit;
 use crate::record::SetupCheckRecord;
 use crate::setup::{Doubt, Setup};
 use crate::verdict::findings::not_checked;
 
 /// Explains a sheet; of the kits those that have its carriers are planned with.
-pub fn setup_check(setup: &Setup, kits: &[Rig], camera: &Profile, vehicle: &Vehicle) -> SetupCheckRecord {
+pub fn setup_check(setup: &Setup, kits: &[Kit], camera: &Profile, vehicle: &Vehicle) -> SetupCheckRecord {
     let ahead_mm = setup.limits.free_ahead_mm.unwrap_or(Reach::default().ahead_mm);
     let options = PlanOptions { reach: Reach { ahead_mm, ..Reach::default() }, ..PlanOptions::default() };
     let mut plans: Vec<_> = kits
         .iter()
-        .filter(|rig| setup.check_against(rig).is_ok())
-        .map(|rig| plan(Wanted { rig, setup, camera, vehicle }, &options))
+        .filter(|kit| setup.check_against(kit).is_ok())
+        .map(|kit| plan(Wanted { kit, setup, camera, vehicle }, &options))
         .collect();
     plans.sort_by_key(|p| (p.predicted.iter().filter(|c| !c.can_decide).count(), p.stations.len()));
     let (contradictions, questions): (Vec<Doubt>, Vec<Doubt>) =

@@ -29,7 +29,7 @@ use crate::verdict::{Checked, StandSize, Verdict, after_the_moves, check, mark, 
 /// How to verify.
 #[derive(Debug, Clone)]
 pub struct Options {
-    /// Where set-up sheets, rigs and cameras are found by name.
+    /// Where set-up sheets, kits and cameras are found by name.
     pub models: Models,
 }
 
@@ -216,8 +216,8 @@ const LEAST_PHOTOS: usize = 2;
 fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
     let Opened { folder, photos, assignment, .. } = opened;
     let problem = &opened.problem();
-    let (rig, setup, job) = (&folder.rig, &folder.setup, &folder.job);
-    let facts = Facts { rig, setup, vehicle: &job.vehicle };
+    let (kit, setup, job) = (&folder.kit, &folder.setup, &folder.job);
+    let facts = Facts { kit, setup, vehicle: &job.vehicle };
     let questions = Questions::new(&opened.steps, setup, job);
     let used = questions.used(job);
     let line = setup.reference_line;
@@ -230,7 +230,7 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
     let without = with_readings.is_some().then(|| decide_all(opened, &questions, scene, alone.as_ref()));
     let readings = questions.compared(job, alone.as_ref());
     let after_move = opened.after_moves();
-    let suspects: Vec<Suspect> = scene.map_or_else(Vec::new, |s| suspects(rig, problem, s, &after_move));
+    let suspects: Vec<Suspect> = scene.map_or_else(Vec::new, |s| suspects(kit, problem, s, &after_move));
     let photo_facts: Vec<PhotoFacts> =
         photos.iter().zip(&assignment.photos).map(|(p, a)| photo_facts(p, a.as_ref().err().cloned())).collect();
     let measured = measurement.map(|m| questions.measured(m)).unwrap_or_default();
@@ -238,7 +238,7 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
     let elsewhere = scene.map_or_else(Vec::new, |s| elsewhere(&facts, s, asks, &checks, &readings));
     let sensitivity = scene.map_or_else(Vec::new, |s| sensitivity(&facts, problem, s, asks));
     let case = Case {
-        rig,
+        kit,
         setup,
         job,
         photos: &photo_facts,
@@ -280,7 +280,7 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
         earlier_stands: &opened.earlier_stands(),
     });
     if let (Some(scene), Some(measurement)) = (scene, measurement) {
-        let answers = questions.checks(rig, setup, job, Some(measurement));
+        let answers = questions.checks(kit, setup, job, Some(measurement));
         advise(&mut record, opened, scene, measurement, Standing { checks: &settled, answers: &answers });
         record.positions = track(opened, scene, &used);
         record.first = first(opened, &settled, &record.positions);
@@ -288,7 +288,7 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
     record
 }
 
-/// Says what would decide what is undecided: photos with their light left alone, one more photo.
+/// Says what would decide what is not proven: photos with their light left alone, one more photo.
 fn advise(record: &mut JobRecord, opened: &Opened, scene: &Scene, measurement: &Measurement, now: Standing) {
     for (i, words) in plainly_in_words(opened, scene, now) {
         append(&mut record.checks[i].reason, &words);
@@ -312,10 +312,10 @@ fn append(reason: &mut Option<String>, more: &str) {
     *reason = Some(format!("{before}{more}"));
 }
 
-/// By undecided check, what its expanded uncertainty would be had the phone not changed the photos' light.
+/// By not proven check, what its expanded uncertainty would be had the phone not changed the photos' light.
 fn plainly_in_words(opened: &Opened, scene: &Scene, now: Standing) -> Vec<(usize, String)> {
-    let undecided = |i: &usize| now.checks[*i].verdict == crate::record::Verdict::Undecided;
-    let open: Vec<usize> = (0..now.checks.len()).filter(undecided).collect();
+    let not_proven = |i: &usize| now.checks[*i].verdict == crate::record::Verdict::NotProven;
+    let open: Vec<usize> = (0..now.checks.len()).filter(not_proven).collect();
     let Some(answers) = (!open.is_empty()).then(|| developed_plainly(opened, scene)).flatten() else {
         return Vec::new();
     };
@@ -346,8 +346,8 @@ fn decide_all(
     let folder = &opened.folder;
     let setup = &folder.setup;
     let size = stand_size(folder);
-    let answers = questions.checks(&folder.rig, setup, &folder.job, measurement);
-    let more = more_evidence(&folder.rig, scene);
+    let answers = questions.checks(&folder.kit, setup, &folder.job, measurement);
+    let more = more_evidence(&folder.kit, scene);
     let mut all: Vec<Checked> = setup
         .checks
         .iter()
@@ -367,20 +367,20 @@ fn decide_all(
     all
 }
 
-/// Orders decisions from bad to good: outside, unusable, undecided, within.
+/// Orders decisions from bad to good: outside, retake, not proven, within.
 fn standing(checked: &Checked) -> (usize, f64) {
     use crate::record::Verdict as V;
-    let rank = [V::Outside, V::Unusable, V::Undecided, V::Within].iter().position(|v| *v == checked.verdict);
+    let rank = [V::Outside, V::Retake, V::NotProven, V::Within].iter().position(|v| *v == checked.verdict);
     (rank.unwrap_or(0), checked.decided.map_or(0.0, |d| d.conformance_probability))
 }
 
 /// How far the stand's markers reach from the aim point.
 fn stand_size(folder: &JobFolder) -> StandSize {
     let corners = folder
-        .rig
+        .kit
         .with_role(Role::Target)
         .take(1)
-        .flat_map(|k| &folder.rig.carriers[k].markers)
+        .flat_map(|k| &folder.kit.carriers[k].markers)
         .flat_map(crate::marker::Marker::corners_mm);
     let reach = |v: [f64; 2], p: nalgebra::Point3<f64>| [v[0].max(p.y.abs()), v[1].max(p.z.abs())];
     let [half_width_mm, half_height_mm] = corners.fold([0.0, 0.0], reach);

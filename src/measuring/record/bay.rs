@@ -11,8 +11,8 @@ use crate::verdict::Verdict;
 pub struct BayRecord {
     /// Always `bay/1`.
     pub format: String,
-    /// The rig's name.
-    pub rig: String,
+    /// The kit's name.
+    pub kit: String,
     /// The camera's name.
     pub camera: String,
     /// Whether heights refer to the wheels; else to the sheets' own plane.
@@ -36,7 +36,7 @@ pub struct BayRecord {
 /// One floor sheet.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct BaySheet {
-    /// Its name in the rig.
+    /// Its name in the kit.
     pub name: String,
     /// x, y.
     pub position_mm: [f64; 2],

@@ -19,8 +19,8 @@ pub struct Tool {
 pub struct Context {
     /// Set-up sheet's name.
     pub setup: String,
-    /// Rig's name.
-    pub rig: String,
+    /// Kit's name.
+    pub kit: String,
     /// Cameras used, each once.
     pub cameras: Vec<String>,
     /// Vehicle in words.
@@ -45,12 +45,12 @@ pub struct Context {
     pub calibration: Option<BTreeMap<String, serde_json::Value>>,
     /// Which kit it was and when it must be surveyed, where its file says so.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub kit: Option<KitRecord>,
+    pub kit_upkeep: Option<KitUpkeep>,
 }
 
 /// A marker kit's upkeep.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-pub struct KitRecord {
+pub struct KitUpkeep {
     /// Serial number.
     pub serial: Option<String>,
     /// When it must be surveyed again, year-month-day.
@@ -59,7 +59,7 @@ pub struct KitRecord {
     pub survey_overdue: Option<bool>,
 }
 
-impl KitRecord {
+impl KitUpkeep {
     /// In words; empty where there is nothing to say.
     pub fn words(&self) -> String {
         let serial = self.serial.as_ref().map(|s| format!("serial {s}"));

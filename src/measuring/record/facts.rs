@@ -46,9 +46,9 @@ pub struct ContextFacts<'a> {
     /// Set-up sheet's name.
     #[serde(borrow)]
     pub setup: Option<Cow<'a, str>>,
-    /// Rig's name.
+    /// Kit's name.
     #[serde(borrow)]
-    pub rig: Option<Cow<'a, str>>,
+    pub kit: Option<Cow<'a, str>>,
     /// Cameras used.
     #[serde(borrow)]
     pub cameras: Vec<Cow<'a, str>>,

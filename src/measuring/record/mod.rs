@@ -14,7 +14,7 @@ mod trends;
 mod types;
 
 pub use bay::{BayLimit, BayPhoto, BayRecord, BaySheet};
-pub use context::{Context, KitRecord, PrerequisiteRecord, SheetRecord, Tool, WaiverRecord};
+pub use context::{Context, KitUpkeep, PrerequisiteRecord, SheetRecord, Tool, WaiverRecord};
 pub use doubt::{DetectableRecord, SensitivityRecord};
 pub use facts::{CheckFacts, ContextFacts, Facts, FindingFacts};
 pub use moves::{AimRecord, FirstRecord, PositionFigure, PositionRecord, TurnedRecord};

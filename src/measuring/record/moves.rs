@@ -29,7 +29,7 @@ pub struct PositionRecord {
 /// A target's place, for the drawing.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct AimRecord {
-    /// The target's name in the rig.
+    /// The target's name in the kit.
     pub target: String,
     /// The step, where the sheet has several.
     #[serde(default, skip_serializing_if = "Option::is_none")]

@@ -14,8 +14,8 @@ pub struct PlanRecord {
     pub title: String,
     /// Who says so.
     pub source: String,
-    /// The rig's name.
-    pub rig: String,
+    /// The kit's name.
+    pub kit: String,
     /// The camera's name.
     pub camera: String,
     /// The sheet's steps; each is photographed from every station.

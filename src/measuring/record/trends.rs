@@ -33,7 +33,7 @@ pub struct TrendsRecord {
     pub misplacements: Vec<MisplacementRecord>,
     /// Findings of any kind, the most frequent first.
     pub findings: Vec<FindingCount>,
-    /// By technician, bay, setup, vehicle, rig, camera and week.
+    /// By technician, bay, setup, vehicle, kit, camera and week.
     pub groups: BTreeMap<String, Vec<GroupRecord>>,
     /// First attempts against last ones.
     pub attempts: AttemptsRecord,
@@ -109,7 +109,7 @@ pub struct EffectRecord {
     /// `shift` (always to one side), `change` (from some week on), `sheet` (the set-up
     /// sheet wants something else than everybody does) or `finding` (a finding more often than elsewhere).
     pub kind: String,
-    /// technician, bay, setup or rig.
+    /// technician, bay, setup or kit.
     pub factor: String,
     /// Which.
     pub name: String,
@@ -210,7 +210,7 @@ pub struct GroupRecord {
     pub name: String,
     /// All jobs.
     pub jobs: usize,
-    /// Within, outside, undecided, unusable.
+    /// Within, outside, not proven, retake.
     pub verdicts: [usize; 4],
     /// Share outside.
     pub outside: f64,

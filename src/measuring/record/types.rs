@@ -61,7 +61,7 @@ pub struct JobRecord {
     /// The body's height and pitch from arch readings, where all four were wanted and read.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub ride_height: Option<RideHeightRecord>,
-    /// Where one more photo would decide what is undecided, where any would.
+    /// Where one more photo would decide what is not proven, where any would.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub next_photo: Option<NextPhotoRecord>,
     /// Where the stand stood, the first position first, where it was photographed before and after moves.
@@ -170,7 +170,7 @@ pub struct AttemptPhoto {
 /// A file that was read.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct InputRecord {
-    /// job, setup, rig, layout, camera, photo or attachment.
+    /// job, setup, kit, layout, camera, photo or attachment.
     pub role: String,
     /// Path as the job names it.
     pub file: String,
@@ -392,7 +392,7 @@ pub struct Outline {
 pub struct MarkerRecord {
     /// Code number.
     pub id: u32,
-    /// The carrier that bears it; null where the rig does not know the id.
+    /// The carrier that bears it; null where the kit does not know the id.
     pub carrier: Option<String>,
     /// Corners, corrected for the edge offset, px.
     pub corners_px: [[f64; 2]; 4],

@@ -4,7 +4,7 @@ use super::correction::{StandSize, correction};
 use super::decision::{Decided, decide, least_half_width};
 use super::ladder::Verdict;
 use super::trust::Otherwise;
-use crate::marker::{Rig, Role};
+use crate::marker::{Kit, Role};
 use crate::measure::{Answer, Undetermined};
 use crate::pose::Scene;
 use crate::quantity::{Estimate, Unit, with_uncertainty};
@@ -49,7 +49,7 @@ pub fn check(
                 line,
                 answer: None,
                 decided: None,
-                verdict: Verdict::Unusable,
+                verdict: Verdict::Retake,
                 move_by: None,
                 correction: "not measured".into(),
                 reason: Some(why.to_string()),
@@ -65,8 +65,8 @@ pub fn check(
         Verdict::Within => "none needed".into(),
         _ => "not decided".into(),
     };
-    let reason = (decided.verdict == Verdict::Undecided)
-        .then(|| why_undecided(check, decision, &decided, &answer.estimate, more));
+    let reason = (decided.verdict == Verdict::NotProven)
+        .then(|| why_not_proven(check, decision, &decided, &answer.estimate, more));
     Checked {
         line,
         verdict: decided.verdict,
@@ -81,9 +81,9 @@ pub fn check(
 }
 
 /// What would bring uncertainties down that is not there yet.
-pub fn more_evidence(rig: &Rig, scene: Option<&Scene>) -> &'static str {
-    let wheels: Vec<usize> = (0..rig.carriers.len()).filter(|k| rig.carriers[*k].role.is_wheel()).collect();
-    let roles: std::collections::BTreeSet<Role> = wheels.iter().map(|k| rig.carriers[*k].role).collect();
+pub fn more_evidence(kit: &Kit, scene: Option<&Scene>) -> &'static str {
+    let wheels: Vec<usize> = (0..kit.carriers.len()).filter(|k| kit.carriers[*k].role.is_wheel()).collect();
+    let roles: std::collections::BTreeSet<Role> = wheels.iter().map(|k| kit.carriers[*k].role).collect();
     let seen = |k: &usize| scene.is_some_and(|s| s.carriers[*k].is_some());
     match () {
         () if roles.len() < WHEELS => "more photos from wider apart, or plates on all four wheels",
@@ -94,7 +94,7 @@ pub fn more_evidence(rig: &Rig, scene: Option<&Scene>) -> &'static str {
 
 const WHEELS: usize = 4;
 
-fn why_undecided(check: &Check, decision: &Decision, decided: &Decided, estimate: &Estimate, more: &str) -> String {
+fn why_not_proven(check: &Check, decision: &Decision, decided: &Decided, estimate: &Estimate, more: &str) -> String {
     let unit = check.quantity.unit();
     let (_, expanded) = with_uncertainty(estimate.value, estimate.expanded_uncertainty());
     if !decided.can_decide {

@@ -63,7 +63,7 @@ pub fn decide(decision: &Decision, lower: Option<f64>, upper: Option<f64>, estim
             let verdict = match () {
                 () if conformance_probability >= wanted => Verdict::Within,
                 () if too_low >= wanted || too_high >= wanted => Verdict::Outside,
-                () => Verdict::Undecided,
+                () => Verdict::NotProven,
             };
             (verdict, best_possible(estimate, lower, upper) >= wanted, None)
         }
@@ -72,7 +72,7 @@ pub fn decide(decision: &Decision, lower: Option<f64>, upper: Option<f64>, estim
             let grade = if grade == Grade::Pass { Grade::Pass } else { Grade::Fail };
             let verdict = match (grade, inside) {
                 (Grade::Pass, _) => Verdict::Within,
-                (_, true) => Verdict::Undecided,
+                (_, true) => Verdict::NotProven,
                 (_, false) => Verdict::Outside,
             };
             (verdict, room_for_guard(lower, upper, guard), Some(grade))
@@ -81,7 +81,7 @@ pub fn decide(decision: &Decision, lower: Option<f64>, upper: Option<f64>, estim
             let verdict = match grade {
                 Grade::Pass => Verdict::Within,
                 Grade::Fail => Verdict::Outside,
-                Grade::ConditionalPass | Grade::ConditionalFail => Verdict::Undecided,
+                Grade::ConditionalPass | Grade::ConditionalFail => Verdict::NotProven,
             };
             (verdict, room_for_guard(lower, upper, guard), Some(grade))
         }
@@ -89,7 +89,7 @@ pub fn decide(decision: &Decision, lower: Option<f64>, upper: Option<f64>, estim
     if value.is_finite() && estimate.standard_uncertainty.is_finite() {
         Decided { verdict, conformance_probability, can_decide, grade }
     } else {
-        Decided { verdict: Verdict::Unusable, conformance_probability: 0.0, can_decide: false, grade: None }
+        Decided { verdict: Verdict::Retake, conformance_probability: 0.0, can_decide: false, grade: None }
     }
 }
 
@@ -189,13 +189,13 @@ mod tests {
         // JCGM 106:2012, 7.3: Phi(1.40) = 0.9192.
         let d = decide(&rule(DecisionRule::Guarded), None, Some(1.4), &Estimate::known(0.0, 1.0));
         assert!((d.conformance_probability - 0.9192).abs() < 5e-5);
-        assert_eq!(d.verdict, Verdict::Undecided);
+        assert_eq!(d.verdict, Verdict::NotProven);
     }
 
     #[test]
     fn a_tolerance_below_1_96_u_cannot_be_proven() {
         let at = |t: f64| decide(&rule(DecisionRule::Guarded), Some(-t), Some(t), &Estimate::known(0.0, 1.0));
-        assert!(!at(1.95).can_decide && at(1.95).verdict == Verdict::Undecided);
+        assert!(!at(1.95).can_decide && at(1.95).verdict == Verdict::NotProven);
         assert!(at(1.97).can_decide && at(1.97).verdict == Verdict::Within);
         assert!((least_half_width(0.95, f64::INFINITY) - 1.96).abs() < 1e-3);
     }
@@ -205,15 +205,15 @@ mod tests {
         let at = |y: f64, r| decide(&rule(r), Some(-10.0), Some(10.0), &Estimate::known(y, 1.0));
         for (y, grade, verdict) in [
             (7.9, Grade::Pass, Verdict::Within),
-            (9.0, Grade::ConditionalPass, Verdict::Undecided),
-            (10.5, Grade::ConditionalFail, Verdict::Undecided),
+            (9.0, Grade::ConditionalPass, Verdict::NotProven),
+            (10.5, Grade::ConditionalFail, Verdict::NotProven),
             (-12.5, Grade::Fail, Verdict::Outside),
         ] {
             let d = at(y, DecisionRule::FourWay);
             assert_eq!((d.grade, d.verdict), (Some(grade), verdict), "at {y}");
         }
         assert_eq!(at(9.0, DecisionRule::Binary).grade, Some(Grade::Fail));
-        assert_eq!(at(9.0, DecisionRule::Binary).verdict, Verdict::Undecided);
+        assert_eq!(at(9.0, DecisionRule::Binary).verdict, Verdict::NotProven);
         assert_eq!(at(10.0, DecisionRule::Simple).verdict, Verdict::Within, "limits are inclusive");
         assert_eq!(at(10.1, DecisionRule::Simple).verdict, Verdict::Outside);
     }

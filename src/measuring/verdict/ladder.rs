@@ -12,9 +12,9 @@ pub enum Verdict {
     /// Proven to be outside tolerance.
     Outside,
     /// Not proven either way.
-    Undecided,
+    NotProven,
     /// Could not be measured.
-    Unusable,
+    Retake,
 }
 
 impl Verdict {
@@ -23,8 +23,8 @@ impl Verdict {
         match self {
             Verdict::Within => "within",
             Verdict::Outside => "outside",
-            Verdict::Undecided => "undecided",
-            Verdict::Unusable => "unusable",
+            Verdict::NotProven => "not_proven",
+            Verdict::Retake => "retake",
         }
     }
 
@@ -33,8 +33,8 @@ impl Verdict {
         match self {
             Verdict::Within => 0,
             Verdict::Outside => 1,
-            Verdict::Undecided => 3,
-            Verdict::Unusable => 4,
+            Verdict::NotProven => 3,
+            Verdict::Retake => 4,
         }
     }
 
@@ -43,8 +43,8 @@ impl Verdict {
         match self {
             Verdict::Within => "within tolerance",
             Verdict::Outside => "outside tolerance",
-            Verdict::Undecided => "not proven",
-            Verdict::Unusable => "retake",
+            Verdict::NotProven => "not proven",
+            Verdict::Retake => "retake",
         }
     }
 }
@@ -53,7 +53,7 @@ impl Verdict {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "lowercase")]
 pub enum Level {
-    /// The measurement can't be trusted: the job is unusable.
+    /// The measurement can't be trusted: the job is retake.
     Void,
     /// No `within`.
     Stop,
@@ -64,26 +64,26 @@ pub enum Level {
 }
 
 impl Verdict {
-    /// A job's verdict from its checks': outside where one is, else unusable
-    /// where one is, else undecided where one is, else within. A job without
+    /// A job's verdict from its checks': outside where one is, else retake
+    /// where one is, else not proven where one is, else within. A job without
     /// checks proves nothing.
     pub fn of_checks(checks: impl IntoIterator<Item = Verdict>) -> Verdict {
         let checks: Vec<Verdict> = checks.into_iter().collect();
         let any = |v| checks.contains(&v);
         match () {
             () if any(Verdict::Outside) => Verdict::Outside,
-            () if any(Verdict::Unusable) => Verdict::Unusable,
-            () if any(Verdict::Undecided) || checks.is_empty() => Verdict::Undecided,
+            () if any(Verdict::Retake) => Verdict::Retake,
+            () if any(Verdict::NotProven) || checks.is_empty() => Verdict::NotProven,
             () => Verdict::Within,
         }
     }
 
-    /// What findings leave of a verdict: a void measurement is unusable, a
+    /// What findings leave of a verdict: a void measurement is retake, a
     /// stop forbids `within`.
     pub fn limited_by(self, levels: impl IntoIterator<Item = Level>) -> Verdict {
         match levels.into_iter().min() {
-            Some(Level::Void) => Verdict::Unusable,
-            Some(Level::Stop) if self == Verdict::Within => Verdict::Undecided,
+            Some(Level::Void) => Verdict::Retake,
+            Some(Level::Stop) if self == Verdict::Within => Verdict::NotProven,
             _ => self,
         }
     }
@@ -95,19 +95,19 @@ mod tests {
 
     #[test]
     fn the_worst_check_names_the_job() {
-        use Verdict::{Outside, Undecided, Unusable, Within};
+        use Verdict::{Outside, NotProven, Retake, Within};
         assert_eq!(Verdict::of_checks([Within, Within]), Within);
-        assert_eq!(Verdict::of_checks([Within, Undecided]), Undecided);
-        assert_eq!(Verdict::of_checks([Undecided, Unusable]), Unusable);
-        assert_eq!(Verdict::of_checks([Unusable, Outside]), Outside);
-        assert_eq!(Verdict::of_checks([]), Undecided);
+        assert_eq!(Verdict::of_checks([Within, NotProven]), NotProven);
+        assert_eq!(Verdict::of_checks([NotProven, Retake]), Retake);
+        assert_eq!(Verdict::of_checks([Retake, Outside]), Outside);
+        assert_eq!(Verdict::of_checks([]), NotProven);
     }
 
     #[test]
     fn findings_take_within_away_but_never_give_it() {
-        assert_eq!(Verdict::Within.limited_by([Level::Stop]), Verdict::Undecided);
+        assert_eq!(Verdict::Within.limited_by([Level::Stop]), Verdict::NotProven);
         assert_eq!(Verdict::Outside.limited_by([Level::Stop]), Verdict::Outside);
-        assert_eq!(Verdict::Outside.limited_by([Level::Warn, Level::Void]), Verdict::Unusable);
+        assert_eq!(Verdict::Outside.limited_by([Level::Warn, Level::Void]), Verdict::Retake);
         assert_eq!(Verdict::Within.limited_by([Level::Warn, Level::Note]), Verdict::Within);
     }
 }

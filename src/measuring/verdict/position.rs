@@ -31,7 +31,7 @@ impl Proof {
         if checked.verdict != Verdict::Within || self.is_enough() {
             return checked;
         }
-        checked.verdict = Verdict::Undecided;
+        checked.verdict = Verdict::NotProven;
         checked.correction = LEAVE_IT.to_owned();
         checked.reason = Some(self.reason());
         checked
@@ -140,7 +140,7 @@ mod tests {
         assert_eq!(told(-3.0, 27.0, Verdict::Outside), "asked 24 mm, moved 3 mm the wrong way: 27 mm to go");
         assert_eq!(told(0.2, 23.8, Verdict::Outside), "asked 24 mm, not moved that photos could tell: 24 mm to go");
         assert_eq!(told(23.0, 1.2, Verdict::Within), "asked 24 mm, moved 23 mm: far enough");
-        assert_eq!(told(23.5, 0.5, Verdict::Undecided), "asked 24 mm, moved 24 mm: right as far as the photos tell");
+        assert_eq!(told(23.5, 0.5, Verdict::NotProven), "asked 24 mm, moved 24 mm: right as far as the photos tell");
         assert_eq!(went(None, -6.0, 6.0, Verdict::Outside).unwrap(), "moved 6 mm unasked: 6 mm back");
         assert_eq!(went(None, -6.0, 6.0, Verdict::Within), None);
         assert_eq!(went(None, 0.1, 6.0, Verdict::Outside), None);

@@ -12,7 +12,7 @@ use crate::pose::{LeftOut, Problem, Scene};
 /// What was assumed otherwise.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Assumption {
-    /// Without one carrier, by index in the rig.
+    /// Without one carrier, by index in the kit.
     WithoutCarrier(usize),
     /// Without one photo, by index in the problem.
     WithoutPhoto(usize),
@@ -64,7 +64,7 @@ pub fn sensitivity(facts: &Facts, problem: &Problem, scene: &Scene, asks: &[Ask]
 
 fn assumptions(problem: &Problem, scene: &Scene) -> Vec<(Assumption, LeftOut)> {
     let photos: Vec<usize> = (0..problem.photos.len()).filter(|j| scene.photos[*j].is_some()).collect();
-    let carriers = (0..problem.rig.carriers.len()).filter(|k| scene.carriers[*k].is_some());
+    let carriers = (0..problem.kit.carriers.len()).filter(|k| scene.carriers[*k].is_some());
     let mut all: Vec<_> = carriers.map(|k| (Assumption::WithoutCarrier(k), LeftOut::Carrier(k))).collect();
     if (3..=MOST_PHOTOS).contains(&photos.len()) {
         all.extend(photos.into_iter().map(|j| (Assumption::WithoutPhoto(j), LeftOut::Photo(j))));

@@ -10,7 +10,7 @@ use super::decision::decide;
 use super::findings::{Case, Finding, Open, explanation, misplaced};
 use super::ladder::{Level, Verdict};
 use crate::geom::rad;
-use crate::marker::Rig;
+use crate::marker::Kit;
 use crate::measure::{Ask, Facts, UsedReading, measure};
 use crate::pose::{Freed, Scene};
 use crate::quantity::Estimate;
@@ -79,7 +79,7 @@ struct Opened<'a> {
 impl<'a> Again<'a> {
     /// The findings that spoil a check's figure, worst first.
     fn touching(&self, check: &'a Check) -> impl Iterator<Item = &'a Finding> + use<'a> {
-        let read = check.is_decided_by_reading(self.case.rig);
+        let read = check.is_decided_by_reading(self.case.kit);
         let by_reading = move |f: &&Finding| !read || f.code == "reading-disagrees";
         self.findings.iter().filter(|f| f.spoils(check.quantity)).filter(by_reading)
     }
@@ -126,9 +126,9 @@ impl<'a> Again<'a> {
             && weighed.otherwise.iter().all(|o| o.verdict == Verdict::Outside);
         weighed.correction = held(first);
         weighed.verdict = match () {
-            () if first.level == Level::Void => Verdict::Unusable,
+            () if first.level == Level::Void => Verdict::Retake,
             () if proven => Verdict::Outside,
-            () => Verdict::Undecided,
+            () => Verdict::NotProven,
         };
         let stands = format!("\u{201c}{}\u{201d} stands", title(first));
         weighed.reason = Some(match c.verdict {
@@ -145,13 +145,13 @@ impl<'a> Again<'a> {
         let check = &self.case.setup.checks[i];
         let judged = |e: &Option<Estimate>| match e {
             Some(e) => (decide(&self.case.setup.decision, check.lower, check.upper, e).verdict, Some(*e)),
-            None => (Verdict::Unusable, None),
+            None => (Verdict::Retake, None),
         };
         let rank = |v: Verdict| {
-            [Verdict::Outside, Verdict::Unusable, Verdict::Undecided, Verdict::Within].iter().position(|x| *x == v)
+            [Verdict::Outside, Verdict::Retake, Verdict::NotProven, Verdict::Within].iter().position(|x| *x == v)
         };
         let answers = opened.answers.as_ref().map_or(&[][..], |a| a[i].as_slice());
-        let worst = answers.iter().map(judged).min_by_key(|(v, _)| rank(*v)).unwrap_or((Verdict::Unusable, None));
+        let worst = answers.iter().map(judged).min_by_key(|(v, _)| rank(*v)).unwrap_or((Verdict::Retake, None));
         Otherwise { assuming: opened.assuming.clone(), estimate: worst.1, verdict: worst.0 }
     }
 
@@ -160,8 +160,8 @@ impl<'a> Again<'a> {
         self.asks.iter().map(|asks| rest.by_ref().take(asks.len()).collect()).collect()
     }
 
-    fn measured(&self, rig: &Rig, scene: &Scene, readings: &[UsedReading]) -> Vec<Option<Estimate>> {
-        let facts = Facts { rig, setup: self.case.setup, vehicle: &self.case.job.vehicle };
+    fn measured(&self, kit: &Kit, scene: &Scene, readings: &[UsedReading]) -> Vec<Option<Estimate>> {
+        let facts = Facts { kit, setup: self.case.setup, vehicle: &self.case.job.vehicle };
         let asks = self.asks.concat();
         let answers = measure(&facts, scene, self.case.line, &asks, readings).answers;
         answers.into_iter().map(|a| Some(a.ok()?.estimate)).collect()
@@ -174,7 +174,7 @@ impl<'a> Again<'a> {
         let as_is = Freed::new(problem);
         let adjusted = |freed: Freed| {
             let again = freed.adjust(scene)?;
-            Some(self.measured(freed.rig(), &again, self.readings))
+            Some(self.measured(freed.kit(), &again, self.readings))
         };
         match open {
             Open::Apart { carriers, photos } => adjusted(as_is.apart(carriers, photos)),
@@ -185,11 +185,11 @@ impl<'a> Again<'a> {
             Open::Size(carriers) => {
                 let resized = as_is.resized(carriers, scene)?;
                 let [at, beside] =
-                    [&resized.at, &resized.beside].map(|(freed, s)| self.measured(freed.rig(), s, self.readings));
+                    [&resized.at, &resized.beside].map(|(freed, s)| self.measured(freed.kit(), s, self.readings));
                 Some(at.into_iter().zip(beside).map(|(a, b)| Some(less_sure(a?, b?))).collect())
             }
             Open::NotFlush { carrier, turn_deg } => {
-                let mut freed = (problem.rig.clone(), scene.clone());
+                let mut freed = (problem.kit.clone(), scene.clone());
                 let seat = &mut freed.0.carriers[*carrier];
                 seat.u_seating_deg[2] = seat.u_seating_deg[2].hypot(super::findings::U_TOTAL_TOE_DEG);
                 seat.u_seating_mm = seat.u_seating_mm.hypot(RIM_MM * rad(turn_deg.abs()).sin());
@@ -197,8 +197,8 @@ impl<'a> Again<'a> {
                 freed.1.carriers[*carrier] = freed.1.carriers[*carrier].map(|pose| pose.moved(&turn));
                 Some(self.measured(&freed.0, &freed.1, self.readings))
             }
-            Open::WithoutReadings => Some(self.measured(problem.rig, scene, &[])),
-            Open::AsMeasured => Some(self.measured(problem.rig, scene, self.readings)),
+            Open::WithoutReadings => Some(self.measured(problem.kit, scene, &[])),
+            Open::AsMeasured => Some(self.measured(problem.kit, scene, self.readings)),
         }
     }
 }

@@ -31,7 +31,7 @@ pub struct Options {
     pub listen: SocketAddr,
     /// The folder of job folders; made where it does not exist.
     pub jobs: PathBuf,
-    /// Where set-up sheets, rigs and cameras are found by name.
+    /// Where set-up sheets, kits and cameras are found by name.
     pub models: Models,
     /// Signs closed jobs.
     pub key: Option<Key>,
@@ -76,10 +76,10 @@ pub(super) struct App {
 impl App {
     /// Nobody needs to pair with a page that only this machine can open.
     pub(super) fn new(options: Options, address: SocketAddr) -> Result<Arc<App>, Error> {
-        let unusable = |source| Error::Jobs { jobs: options.jobs.clone(), source };
-        std::fs::create_dir_all(&options.jobs).map_err(unusable)?;
-        let jobs = std::fs::canonicalize(&options.jobs).map_err(unusable)?;
-        let pairing = Pairing::new(address, &jobs).map_err(unusable)?;
+        let unwritable = |source| Error::Jobs { jobs: options.jobs.clone(), source };
+        std::fs::create_dir_all(&options.jobs).map_err(unwritable)?;
+        let jobs = std::fs::canonicalize(&options.jobs).map_err(unwritable)?;
+        let pairing = Pairing::new(address, &jobs).map_err(unwritable)?;
         let names = Keeper::names(&options.names, reachable(address).ip())?;
         let keeper = |tls: &Tls| Keeper::open(tls, &jobs, &names, options.note);
         let certificate = options.tls.as_ref().map(keeper).transpose()?.map(Arc::new);

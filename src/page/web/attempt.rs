@@ -54,7 +54,7 @@ pub(super) fn earlier(shelf: &Shelf, name: &str) -> Vec<PathBuf> {
     let Some(own) = shelf.path(name).and_then(|folder| edit::read(&folder).ok()) else { return Vec::new() };
     let before = |job: &JobFile| {
         job.series.is_some()
-            && (&job.series, &job.setup, &job.rig) == (&own.series, &own.setup, &own.rig)
+            && (&job.series, &job.setup, &job.kit) == (&own.series, &own.setup, &own.kit)
             && job.attempt < own.attempt
     };
     let mut found = shelf.latest(usize::MAX, |e| e.job.as_ref().is_ok_and(before));

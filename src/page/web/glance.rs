@@ -18,7 +18,7 @@ use super::routes::{Shared, job};
 use super::trouble::{Trouble, blocking};
 use super::{edit, limits};
 use crate::job::{Glance, glance_at};
-use crate::marker::Rig;
+use crate::marker::Kit;
 use crate::photo::{self, Kind};
 
 /// When each device last sent one.
@@ -35,9 +35,9 @@ pub(super) async fn look(State(app): Shared, who: Who, Path(name): Path<String>,
             |_| Trouble::new(StatusCode::SERVICE_UNAVAILABLE, "busy", "others are looking too: send it again soon");
         let _place = Arc::clone(&app.glances).try_acquire_owned().map_err(busy)?;
         let at = Arc::clone(&app);
-        let rig = blocking(move || named(&at, &folder, &edit::read(&folder)?).map(|n| n.rig).map_err(Trouble::typed));
-        let rig = rig.await?;
-        app.desk.glance(move || glance(&body, &rig)).await
+        let kit = blocking(move || named(&at, &folder, &edit::read(&folder)?).map(|n| n.kit).map_err(Trouble::typed));
+        let kit = kit.await?;
+        app.desk.glance(move || glance(&body, &kit)).await
     };
     match looked.await {
         Ok(g) => {
@@ -79,7 +79,7 @@ fn size(jpeg: &[u8]) -> Option<(u16, u16)> {
     None
 }
 
-fn glance(bytes: &[u8], rig: &Rig) -> Result<Glance, Trouble> {
+fn glance(bytes: &[u8], kit: &Kit) -> Result<Glance, Trouble> {
     let refused = |words: String| Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "no-picture", words);
     if photo::recognise(bytes, "the picture").map_err(|e| refused(e.to_string()))? != Kind::Jpeg {
         return Err(refused("live pictures are JPEG".into()));
@@ -88,7 +88,7 @@ fn glance(bytes: &[u8], rig: &Rig) -> Result<Glance, Trouble> {
         Some((width, height)) if u64::from(width) * u64::from(height) <= limits::GLANCE_PIXELS => {}
         _ => return Err(refused("live pictures are small: send fewer pixels".into())),
     }
-    glance_at(bytes, rig).map_err(|e| refused(e.to_string()))
+    glance_at(bytes, kit).map_err(|e| refused(e.to_string()))
 }
 
 #[cfg(test)]

@@ -5,7 +5,7 @@ use std::time::{Duration, Instant};
 
 use crate::camera::Profile;
 use crate::folder::{Kind, Models};
-use crate::marker::{Rig, RigFile};
+use crate::marker::{Kit, KitFile};
 use crate::setup::Setup;
 
 /// Changed files are seen after this.
@@ -23,7 +23,7 @@ pub(super) struct Shelved {
     /// Set-up sheets by the name that jobs use.
     pub(super) sheets: Vec<(String, Setup)>,
     /// Marker kits.
-    pub(super) kits: Vec<(String, Rig)>,
+    pub(super) kits: Vec<(String, Kit)>,
     /// Cameras.
     pub(super) cameras: Vec<(String, Profile)>,
 }
@@ -54,7 +54,7 @@ impl Library {
     fn shelved(&self) -> Shelved {
         Shelved {
             sheets: self.each(Kind::Setup, |text, name| Setup::from_toml(text, name).ok()),
-            kits: self.each(Kind::Rig, |text, name| RigFile::from_toml(text, name).ok().map(|f| f.rig)),
+            kits: self.each(Kind::Kit, |text, name| KitFile::from_toml(text, name).ok().map(|f| f.kit)),
             cameras: self.each(Kind::Camera, |text, name| Profile::from_toml(text, name).ok()),
         }
     }
@@ -76,7 +76,7 @@ impl Shelved {
     }
 
     /// A kit by its name.
-    pub(super) fn kit(&self, name: &str) -> Option<&Rig> {
+    pub(super) fn kit(&self, name: &str) -> Option<&Kit> {
         self.kits.iter().find(|(n, _)| n == name).map(|(_, kit)| kit)
     }
 

@@ -18,8 +18,8 @@ pub(super) fn open(app: &App, sheet: &str, fields: &Fields, act: &Act) -> Result
     let shelved = app.library.now();
     let setup = shelved.sheet(sheet).ok_or_else(|| Trouble::not_found("this set-up sheet"))?;
     let kit = fields.get("kit").ok_or_else(|| Trouble::typed("choose the marker kit"))?;
-    let rig = shelved.kit(kit).ok_or_else(|| Trouble::not_found("this marker kit"))?;
-    setup.check_against(rig).map_err(|p| Trouble::typed(format!("{}; {}", p.problem, p.remedy)))?;
+    let kit = shelved.kit(kit).ok_or_else(|| Trouble::not_found("this marker kit"))?;
+    setup.check_against(kit).map_err(|p| Trouble::typed(format!("{}; {}", p.problem, p.remedy)))?;
     let camera = fields.get("camera");
     if camera.is_some_and(|c| shelved.cameras.iter().all(|(name, _)| name != c)) {
         return Err(Trouble::not_found("this camera"));
@@ -34,7 +34,7 @@ pub(super) fn open(app: &App, sheet: &str, fields: &Fields, act: &Act) -> Result
     let mut job = JobFile {
         job: String::new(),
         setup: sheet.to_owned(),
-        rig: kit.to_owned(),
+        kit: name.to_owned(),
         camera: camera.map(str::to_owned),
         stand: None,
         photos: None,

@@ -10,7 +10,7 @@ use crate::camera::Profile;
 use crate::folder::{JobFile, Kind, Vehicle};
 use crate::input::SourceFile;
 use crate::job::{self, PlanOptions, Reach, Wanted};
-use crate::marker::{Rig, RigFile};
+use crate::marker::{Kit, KitFile};
 use crate::record::PlanRecord;
 use crate::setup::Setup;
 
@@ -23,18 +23,18 @@ pub(super) struct Plans {
 /// What a job names, read: from its own folder, else by name.
 pub(super) struct Named {
     pub(super) setup: Setup,
-    pub(super) rig: Rig,
+    pub(super) kit: Kit,
     camera: Profile,
     key: String,
 }
 
 /// Reads a job's sheet, kit and a camera. Words say what can't be read.
 pub(super) fn named(app: &App, folder: &Path, job: &JobFile) -> Result<Named, String> {
-    let (setup_file, rig_file) = (open(app, folder, Kind::Setup, &job.setup)?, open(app, folder, Kind::Rig, &job.rig)?);
+    let (setup_file, kit_file) = (open(app, folder, Kind::Setup, &job.setup)?, open(app, folder, Kind::Kit, &job.kit)?);
     let camera_file = job.camera.as_deref().map(|name| open(app, folder, Kind::Camera, name)).transpose()?;
     let words = |e: crate::input::Error| e.to_string();
     let setup = Setup::from_toml(setup_file.text().map_err(words)?, setup_file.name()).map_err(words)?;
-    let rig = RigFile::from_toml(rig_file.text().map_err(words)?, rig_file.name()).map_err(words)?.rig;
+    let kit = KitFile::from_toml(kit_file.text().map_err(words)?, kit_file.name()).map_err(words)?.kit;
     let camera = match &camera_file {
         Some(file) => Profile::from_toml(file.text().map_err(words)?, file.name()).map_err(words)?,
         // Each photo will say which; for the plan any of the shop's will do.
@@ -42,8 +42,8 @@ pub(super) fn named(app: &App, folder: &Path, job: &JobFile) -> Result<Named, St
     };
     let v = &job.vehicle;
     let sizes = (v.wheelbase_mm, v.nose_from_rear_axle_mm, v.floor_below_hub_mm);
-    let key = format!("{} {} {} {sizes:?}", setup_file.sha256(), rig_file.sha256(), camera.name);
-    Ok(Named { setup, rig, camera, key })
+    let key = format!("{} {} {} {sizes:?}", setup_file.sha256(), kit_file.sha256(), camera.name);
+    Ok(Named { setup, kit, camera, key })
 }
 
 fn open(app: &App, folder: &Path, kind: Kind, name: &str) -> Result<SourceFile, String> {
@@ -67,11 +67,11 @@ impl Plans {
         if let Some(plan) = known(self) {
             return Ok(plan);
         }
-        let Named { setup, rig, camera, .. } = named;
-        setup.check_against(rig).map_err(|p| format!("{}; {}", p.problem, p.remedy))?;
+        let Named { setup, kit, camera, .. } = named;
+        setup.check_against(kit).map_err(|p| format!("{}; {}", p.problem, p.remedy))?;
         let ahead_mm = setup.limits.free_ahead_mm.unwrap_or(Reach::default().ahead_mm);
         let options = PlanOptions { reach: Reach { ahead_mm, ..Reach::default() }, ..PlanOptions::default() };
-        let plan = Arc::new(job::plan(Wanted { rig, setup, camera, vehicle }, &options));
+        let plan = Arc::new(job::plan(Wanted { kit, setup, camera, vehicle }, &options));
         let mut plans = self.known.lock().unwrap_or_else(PoisonError::into_inner);
         if plans.len() >= limits::PLANS {
             plans.clear();

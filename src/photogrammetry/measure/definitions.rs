@@ -15,7 +15,7 @@ pub struct Ask {
     pub quantity: Quantity,
     /// The datum of a distance, range or nose quantity; nose where absent.
     pub from: Option<From>,
-    /// Index of the target in the rig.
+    /// Index of the target in the kit.
     pub target: usize,
     /// Against which line.
     pub line: ReferenceLine,
@@ -42,8 +42,8 @@ pub enum Undetermined {
     /// No nose mark and no nose position.
     #[error("no nose mark was seen and vehicle.nose_from_rear_axle_mm is not given")]
     NoNose,
-    /// The sheet has no such datum, or the rig no such carrier.
-    #[error("the datum is on a carrier that the rig does not have")]
+    /// The sheet has no such datum, or the kit no such carrier.
+    #[error("the datum is on a carrier that the kit does not have")]
     NoDatum,
     /// The plates themselves define the floor.
     #[error("the plates define the floor here; floor sheets are needed")]

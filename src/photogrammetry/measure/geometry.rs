@@ -31,7 +31,7 @@ impl<'a> Geometry<'a> {
 
     /// Pose of the one body with a role.
     pub(super) fn body(&self, role: Role) -> Result<Pose<World, Carrier>, Undetermined> {
-        let mut with_role = self.facts.rig.with_role(role);
+        let mut with_role = self.facts.kit.with_role(role);
         with_role.find_map(|k| self.bodies.bodies[k]).ok_or(Undetermined::NotSeen(role))
     }
 
@@ -99,9 +99,9 @@ impl<'a> Geometry<'a> {
     }
 
     fn centreline_nose(&self) -> Option<Point3<f64>> {
-        let rig = self.facts.rig;
-        let on_line = |k: &usize| rig.carriers[*k].on_centreline;
-        let k = rig.with_role(Role::Nose).filter(on_line).find(|k| self.bodies.bodies[*k].is_some())?;
+        let kit = self.facts.kit;
+        let on_line = |k: &usize| kit.carriers[*k].on_centreline;
+        let k = kit.with_role(Role::Nose).filter(on_line).find(|k| self.bodies.bodies[*k].is_some())?;
         self.bodies.bodies[k].map(|b| Point3::from(b.origin_mm()))
     }
 
@@ -130,7 +130,7 @@ impl<'a> Geometry<'a> {
     pub(super) fn named_datum(&self, name: &str) -> Result<Point3<f64>, Undetermined> {
         let datums = &self.facts.setup.datums;
         let at = datums.iter().position(|d| d.name == name).ok_or(Undetermined::NoDatum)?;
-        let carriers = &self.facts.rig.carriers;
+        let carriers = &self.facts.kit.carriers;
         let k = carriers.iter().position(|c| c.name == datums[at].carrier).ok_or(Undetermined::NoDatum)?;
         let body = self.bodies.bodies[k].ok_or(Undetermined::NotSeen(carriers[k].role))?;
         Ok(body.point(&Point3::from(self.bodies.datum_offsets_mm[at])))

@@ -4,7 +4,7 @@ use nalgebra::{DMatrix, DVector, Vector6};
 
 use crate::folder::Vehicle;
 use crate::geom::{Carrier, Pose, World, rad};
-use crate::marker::Rig;
+use crate::marker::Kit;
 use crate::pose::{Scene, Source};
 use crate::setup::Setup;
 
@@ -12,7 +12,7 @@ use crate::setup::Setup;
 #[derive(Debug, Clone, Copy)]
 pub struct Facts<'a> {
     /// The marker kit.
-    pub rig: &'a Rig,
+    pub kit: &'a Kit,
     /// The set-up sheet (for its datums and reference line).
     pub setup: &'a Setup,
     /// What was typed about the vehicle.
@@ -73,7 +73,7 @@ const TYPED: usize = 3;
 
 impl Inputs {
     pub(super) fn new(facts: &Facts, scene: &Scene) -> Self {
-        let n = facts.rig.carriers.len();
+        let n = facts.kit.carriers.len();
         let datums = &facts.setup.datums;
         let size = 12 * n + TYPED + 3 * datums.len();
         let mut columns: Vec<(Origin, DVector<f64>)> = Vec::new();
@@ -89,7 +89,7 @@ impl Inputs {
                 columns.push((origin, column));
             }
         };
-        for (k, carrier) in facts.rig.carriers.iter().enumerate() {
+        for (k, carrier) in facts.kit.carriers.iter().enumerate() {
             for axis in 0..3 {
                 alone(Origin::SeatingOffset(k), 6 * n + 6 * k + axis, carrier.u_seating_mm);
                 alone(Origin::SeatingAngle(k), 6 * n + 6 * k + 3 + axis, rad(carrier.u_seating_deg[axis]));

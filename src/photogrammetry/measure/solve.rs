@@ -50,7 +50,7 @@ pub struct CarrierPose {
 pub struct Measurement {
     /// The answers, in the order of the asks.
     pub answers: Vec<Result<Answer, Undetermined>>,
-    /// Carriers in the vehicle frame, by index in the rig.
+    /// Carriers in the vehicle frame, by index in the kit.
     pub carriers: Vec<Option<CarrierPose>>,
     /// Photos in the vehicle frame, by index in the problem.
     pub photos: Vec<Option<Pose<Vehicle, Camera>>>,
@@ -81,12 +81,12 @@ pub fn measure(
 }
 
 /// How each answer changes with the carriers' steps of the adjustment: six rows
-/// for each carrier in the rig's order, mm and rad; a column for each ask, zero
+/// for each carrier in the kit's order, mm and rad; a column for each ask, zero
 /// where it is undetermined.
 pub fn gradients(facts: &Facts, scene: &Scene, asks: &[Ask]) -> DMatrix<f64> {
     let inputs = Inputs::new(facts, scene);
     let rows = Derivatives::new(facts, &inputs, asks, ReferenceLine::RearAxleNormal);
-    let steps = 6 * facts.rig.carriers.len();
+    let steps = 6 * facts.kit.carriers.len();
     DMatrix::from_fn(steps, asks.len(), |r, c| if rows.values[c].is_ok() { rows.gradients[c][r] } else { 0.0 })
 }
 

@@ -277,7 +277,7 @@ impl<'a> Work<'a> {
     }
 
     /// Tries the other solution of each flat carrier; keeps the better one.
-    /// Says which carriers remain undecided between two.
+    /// Says which carriers remain not proven between two.
     fn try_second_solutions(&mut self, start: &Start) -> Vec<bool> {
         let mut ambiguous = vec![false; self.state.carriers.len()];
         for (k, second) in start.second.iter().enumerate() {

@@ -15,7 +15,7 @@ pub struct Bodies {
     /// Found size over stated size minus one, of each carrier's first marker.
     pub stretch: Vec<f64>,
     /// Joint covariance of steps (mm, rad) and relative sizes, [`BODY`] rows
-    /// for each carrier in the rig's order; zero for carriers not placed and
+    /// for each carrier in the kit's order; zero for carriers not placed and
     /// for the steps of the one that holds the frame.
     pub covariance: DMatrix<f64>,
     /// How they move with one standard uncertainty of the common factor of all
@@ -38,7 +38,7 @@ impl Scene {
         (change, (&covariance + covariance.transpose()) * 0.5)
     }
 
-    /// Poses and sizes together. The adjustment must have been made of a rig
+    /// Poses and sizes together. The adjustment must have been made of a kit
     /// whose carriers bear one marker each; of others, the first one's size.
     pub fn bodies(&self) -> Bodies {
         let solved = &self.linear;

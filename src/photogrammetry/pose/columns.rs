@@ -92,7 +92,7 @@ impl Columns {
             photos,
             cameras: Vec::new(),
             carriers: Vec::new(),
-            modes: problem.rig.carriers.iter().map(|c| vec![Vec::new(); c.markers.len()]).collect(),
+            modes: problem.kit.carriers.iter().map(|c| vec![Vec::new(); c.markers.len()]).collect(),
             nuisance: Vec::new(),
             sources: Vec::new(),
             shared: 0,
@@ -134,7 +134,7 @@ impl Columns {
     fn add_carriers(&mut self, problem: &Problem, placed: &[bool], flat: bool) {
         // One body fixes the frame: the first floor sheet in the plane (its
         // height and tilt are the plane itself), else the first placed carrier.
-        let is_flat = |k: usize| flat && problem.rig.carriers[k].role == Role::Floor;
+        let is_flat = |k: usize| flat && problem.kit.carriers[k].role == Role::Floor;
         let fixed = (0..placed.len()).find(|k| placed[*k] && is_flat(*k)).or_else(|| placed.iter().position(|p| *p));
         for (k, here) in placed.iter().enumerate() {
             let axes: &[usize] = match () {
@@ -163,14 +163,14 @@ impl Columns {
     /// aslant, tilted ones turn plates about z, and floor sheets (one plane) tilt the floor.
     fn add_layout(&mut self, problem: &Problem) {
         let seen = self.seen_markers(problem);
-        let surveyed = problem.rig.layout.as_ref();
+        let surveyed = problem.kit.layout.as_ref();
         if let Some(layout) = surveyed {
             let rows = layout.rows();
             let factor = factor(layout.joint());
             for mode in 0..factor.ncols() {
                 let column = self.add_nuisance(Source::Layout);
                 for (k, m) in &seen {
-                    let id = problem.rig.carriers[*k].markers[*m].id;
+                    let id = problem.kit.carriers[*k].markers[*m].id;
                     let Some(at) = layout.ids.iter().position(|i| *i == id) else { continue };
                     let part = factor.view((rows * at, mode), (rows, 1));
                     self.modes[*k][*m].push(Mode {
@@ -185,7 +185,7 @@ impl Columns {
         // A carrier that stood in two places is two bodies with the same printed markers.
         let mut of_id: BTreeMap<u32, Vec<Mode>> = BTreeMap::new();
         for (k, m) in seen {
-            let marker = &problem.rig.carriers[k].markers[m];
+            let marker = &problem.kit.carriers[k].markers[m];
             if surveyed.is_some_and(|l| l.ids.contains(&marker.id)) {
                 continue;
             }
@@ -194,14 +194,14 @@ impl Columns {
                 continue;
             }
             let first = self.modes[k][m].len();
-            let u = marker.u_centre_mm.unwrap_or([problem.rig.u_layout_mm; 3]);
+            let u = marker.u_centre_mm.unwrap_or([problem.kit.u_layout_mm; 3]);
             for (axis, u) in u.into_iter().enumerate().filter(|(_, u)| *u > 0.0) {
                 let column = self.add_nuisance(Source::Layout);
                 let mut centre_mm = Vector3::zeros();
                 centre_mm[axis] = u;
                 self.modes[k][m].push(Mode { column, centre_mm, turn_rad: Vector3::zeros(), stretch: 0.0 });
             }
-            let u_deg = marker.u_turn_deg.unwrap_or([problem.rig.u_turn_deg; 3]);
+            let u_deg = marker.u_turn_deg.unwrap_or([problem.kit.u_turn_deg; 3]);
             for (axis, u_deg) in u_deg.into_iter().enumerate().filter(|(_, u)| *u > 0.0) {
                 let column = self.add_nuisance(Source::Layout);
                 let mut turn_rad = Vector3::zeros();
@@ -215,20 +215,20 @@ impl Columns {
     /// One common factor on all sizes, and each surveyed marker's own.
     fn add_sizes(&mut self, problem: &Problem) {
         // A survey that knows sizes has them among its modes.
-        let known = |id: u32| problem.rig.layout.as_ref().is_some_and(|l| l.knows_sizes() && l.ids.contains(&id));
+        let known = |id: u32| problem.kit.layout.as_ref().is_some_and(|l| l.knows_sizes() && l.ids.contains(&id));
         let mut seen = self.seen_markers(problem);
-        seen.retain(|(k, m)| !known(problem.rig.carriers[*k].markers[*m].id));
+        seen.retain(|(k, m)| !known(problem.kit.carriers[*k].markers[*m].id));
         let stretch =
             |column, stretch| Mode { column, centre_mm: Vector3::zeros(), turn_rad: Vector3::zeros(), stretch };
-        if problem.rig.u_scale_relative > 0.0 && !seen.is_empty() {
+        if problem.kit.u_scale_relative > 0.0 && !seen.is_empty() {
             let column = self.add_nuisance(Source::Scale);
             for (k, m) in &seen {
-                self.modes[*k][*m].push(stretch(column, problem.rig.u_scale_relative));
+                self.modes[*k][*m].push(stretch(column, problem.kit.u_scale_relative));
             }
         }
         let mut of_id: BTreeMap<u32, usize> = BTreeMap::new();
         for (k, m) in seen {
-            let marker = &problem.rig.carriers[k].markers[m];
+            let marker = &problem.kit.carriers[k].markers[m];
             if let Some(u) = marker.u_size_mm.filter(|u| *u > 0.0) {
                 let column = *of_id.entry(marker.id).or_insert_with(|| self.add_nuisance(Source::Scale));
                 self.modes[k][m].push(stretch(column, u / marker.size_mm[0]));

@@ -11,7 +11,7 @@ use super::scene::Owner;
 pub enum Extra {
     /// A carrier stood elsewhere in some photos: its step there, x y z mm, about x y z rad, own axes.
     CarrierMoved {
-        /// Index in the rig.
+        /// Index in the kit.
         carrier: usize,
         /// Indices in the problem.
         photos: Vec<usize>,
@@ -19,7 +19,7 @@ pub enum Extra {
     /// Several carriers moved together along one direction in some photos, mm;
     /// the wheels among them may have turned about their own y axis by one angle, rad.
     GroupRolled {
-        /// Indices in the rig.
+        /// Indices in the kit.
         carriers: Vec<usize>,
         /// Those of them that turn.
         wheels: Vec<usize>,
@@ -31,7 +31,7 @@ pub enum Extra {
     /// Several carriers moved together over the floor in some photos: x and y mm in the world frame, about its z rad
     /// through `centre_mm`; the wheels among them may have turned about their own y axis by one angle, rad.
     GroupMoved {
-        /// Indices in the rig.
+        /// Indices in the kit.
         carriers: Vec<usize>,
         /// Those of them that turn.
         wheels: Vec<usize>,
@@ -42,7 +42,7 @@ pub enum Extra {
     },
     /// All markers of some carriers have another size: relative.
     Scale {
-        /// Indices in the rig; all that are seen: one factor on all prints.
+        /// Indices in the kit; all that are seen: one factor on all prints.
         carriers: Vec<usize>,
     },
     /// Some photos have another focal length than their priors allow, all by one factor: relative.
@@ -59,14 +59,14 @@ pub enum Extra {
     /// Some floor sheets do not lie in the plane of the others: z mm, about x and y rad;
     /// of one sheet in its own frame, of several in the world's about `centre_mm`.
     OffFloor {
-        /// Indices in the rig.
+        /// Indices in the kit.
         carriers: Vec<usize>,
         /// A point amid them in the world frame, mm.
         centre_mm: [f64; 3],
     },
     /// One marker's corners were found wrong in one photo, each on its own: px, two for each that was used.
     MarkerOff {
-        /// Index of its carrier in the rig.
+        /// Index of its carrier in the kit.
         carrier: usize,
         /// Its code.
         id: u32,

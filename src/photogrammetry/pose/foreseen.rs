@@ -3,7 +3,7 @@
 use nalgebra::{Point3, Vector2};
 
 use super::scene::Scene;
-use crate::marker::{Marker, Rig};
+use crate::marker::{Marker, Kit};
 
 /// The least side of a marker that is sure to be found, px.
 const FINDABLE_PX: f64 = 24.0;
@@ -13,7 +13,7 @@ const FACING: f64 = 0.35;
 /// A marker that a photo should show.
 #[derive(Debug, Clone, Copy)]
 pub struct Foreseen<'a> {
-    /// Index of its carrier in the rig.
+    /// Index of its carrier in the kit.
     pub carrier: usize,
     /// The marker.
     pub marker: &'a Marker,
@@ -25,12 +25,12 @@ impl Scene {
     /// The markers of carriers whose pose is known that lie in the picture of
     /// photo `j`, face the camera and are large enough; what stands before them
     /// is not known. `size_px` is the picture's width and height.
-    pub fn foreseen<'a>(&self, rig: &'a Rig, j: usize, size_px: [f64; 2]) -> Vec<Foreseen<'a>> {
+    pub fn foreseen<'a>(&self, kit: &'a Kit, j: usize, size_px: [f64; 2]) -> Vec<Foreseen<'a>> {
         let Some(solved) = self.photos[j].as_ref() else { return Vec::new() };
         let [width, height] = size_px;
         let inside = |p: &Vector2<f64>| p.x > 0.0 && p.y > 0.0 && p.x < width && p.y < height;
         let mut foreseen = Vec::new();
-        for (k, carrier) in rig.carriers.iter().enumerate() {
+        for (k, carrier) in kit.carriers.iter().enumerate() {
             let Some(pose) = self.carriers[k].filter(|_| self.knows(k)) else { continue };
             let camera_from_carrier = solved.camera_from_world * pose;
             let eye = camera_from_carrier.inverse().point(&Point3::origin()).coords;

@@ -11,7 +11,7 @@ use super::extra::Extra;
 use super::scene::Scene;
 use super::views::{PhotoView, Problem};
 use crate::camera::Profile;
-use crate::marker::{Carrier, Rig, Role};
+use crate::marker::{Carrier, Kit, Role};
 
 /// A focal length that nothing is known of but its order, relative (1 sigma).
 const U_FREE_FOCAL: f64 = 0.2;
@@ -27,7 +27,7 @@ const FOUND: f64 = 1e-5;
 /// The changed problem. Bodies and photos keep their indices; new bodies come last.
 #[derive(Debug, Clone)]
 pub struct Freed {
-    rig: Rig,
+    kit: Kit,
     cameras: Vec<Profile>,
     photos: Vec<PhotoView>,
 }
@@ -39,7 +39,7 @@ pub struct Resized {
     pub at: (Freed, Scene),
     /// One standard uncertainty larger.
     pub beside: (Freed, Scene),
-    /// Size over the rig file's.
+    /// Size over the kit file's.
     pub factor: f64,
 }
 
@@ -47,17 +47,17 @@ impl Freed {
     /// A problem as it is.
     pub fn new(problem: &Problem) -> Self {
         let cameras = problem.cameras.iter().map(|c| (*c).clone()).collect();
-        Freed { rig: problem.rig.clone(), cameras, photos: problem.photos.clone() }
+        Freed { kit: problem.kit.clone(), cameras, photos: problem.photos.clone() }
     }
 
-    /// The rig with the bodies that came to it.
-    pub fn rig(&self) -> &Rig {
-        &self.rig
+    /// The kit with the bodies that came to it.
+    pub fn kit(&self) -> &Kit {
+        &self.kit
     }
 
     /// Adjusts it; `None` where it does not settle, or photos fall out of `like`'s.
     pub fn adjust(&self, like: &Scene) -> Option<Scene> {
-        let problem = Problem { rig: &self.rig, cameras: self.cameras.iter().collect(), photos: self.photos.clone() };
+        let problem = Problem { kit: &self.kit, cameras: self.cameras.iter().collect(), photos: self.photos.clone() };
         let scene = adjust(&problem, &Options::default()).ok()?;
         let lost = |j: usize| like.photos[j].is_some() && scene.photos[j].is_none() && !self.photos[j].views.is_empty();
         (0..self.photos.len()).all(|j| !lost(j)).then_some(scene)
@@ -67,10 +67,10 @@ impl Freed {
     #[must_use]
     pub fn apart(mut self, carriers: &[usize], photos: &[usize]) -> Self {
         for k in carriers {
-            let other = self.rig.carriers.len();
-            let carrier = &self.rig.carriers[*k];
+            let other = self.kit.carriers.len();
+            let carrier = &self.kit.carriers[*k];
             let name = format!("{} (elsewhere)", carrier.name);
-            self.rig.carriers.push(Carrier { name, ..carrier.clone() });
+            self.kit.carriers.push(Carrier { name, ..carrier.clone() });
             for j in photos {
                 for view in self.photos[*j].views.iter_mut().filter(|v| v.carrier == *k) {
                     view.carrier = other;
@@ -85,7 +85,7 @@ impl Freed {
     pub fn off_floor(mut self, carriers: &[usize]) -> Self {
         for k in carriers {
             // A card is a body of no meaning.
-            self.rig.carriers[*k].role = Role::Card;
+            self.kit.carriers[*k].role = Role::Card;
         }
         self
     }
@@ -138,7 +138,7 @@ impl Freed {
     fn scaled(&self, carriers: &[usize], factor: f64) -> Self {
         let mut scaled = self.clone();
         for k in carriers {
-            for marker in &mut scaled.rig.carriers[*k].markers {
+            for marker in &mut scaled.kit.carriers[*k].markers {
                 marker.size_mm = marker.size_mm.map(|s| s * factor);
             }
         }

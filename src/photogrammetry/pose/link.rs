@@ -59,7 +59,7 @@ fn table(problem: &Problem) -> Table {
         .iter()
         .map(|photo| {
             let lens = &problem.cameras[photo.camera].lens;
-            problem.rig.carriers.iter().enumerate().map(|(k, c)| candidates(photo, k, c, lens)).collect()
+            problem.kit.carriers.iter().enumerate().map(|(k, c)| candidates(photo, k, c, lens)).collect()
         })
         .collect()
 }
@@ -115,7 +115,7 @@ impl<'a> Linker<'a> {
             problem,
             table,
             photos: vec![None; problem.photos.len()],
-            worlds: vec![Vec::new(); problem.rig.carriers.len()],
+            worlds: vec![Vec::new(); problem.kit.carriers.len()],
         };
         linker.photos[seed] = Some(Pose::identity());
         linker.place_carriers(seed);
@@ -167,7 +167,7 @@ impl<'a> Linker<'a> {
             .enumerate()
             .filter(|(k, worlds)| !worlds.is_empty() && photo.shows(*k))
             .map(|(k, worlds)| {
-                let pairs = pairs(photo, k, &self.problem.rig.carriers[k]);
+                let pairs = pairs(photo, k, &self.problem.kit.carriers[k]);
                 let behind = pairs.len() as f64 * WIDE_PX * WIDE_PX;
                 worlds
                     .iter()
@@ -208,7 +208,7 @@ impl<'a> Linker<'a> {
             .take(MOST_JUDGES)
             .filter_map(|(j, pose)| {
                 let photo = &self.problem.photos[j];
-                let pairs = pairs(photo, k, &self.problem.rig.carriers[k]);
+                let pairs = pairs(photo, k, &self.problem.kit.carriers[k]);
                 let behind = pairs.len() as f64 * WIDE_PX * WIDE_PX;
                 let lens = &self.problem.cameras[photo.camera].lens;
                 pose.map(|c| misfit(&(c * *world), &pairs, lens, WIDE_PX).unwrap_or(behind))
@@ -245,7 +245,7 @@ impl<'a> Linker<'a> {
             .enumerate()
             .map(|(k, worlds)| {
                 let pose = new_from_old * *worlds.first()?;
-                let flat = floor.is_some() && self.problem.rig.carriers[k].role == Role::Floor;
+                let flat = floor.is_some() && self.problem.kit.carriers[k].role == Role::Floor;
                 Some(if flat { laid_flat(&pose) } else { pose })
             })
             .collect();
@@ -268,7 +268,7 @@ fn floor_plane(
     worlds: &[Vec<Pose<World, Carrier>>],
     photos: &[Option<Pose<Camera, World>>],
 ) -> Option<(Plane, Point3<f64>)> {
-    let sheets: Vec<usize> = problem.rig.with_role(Role::Floor).filter(|k| !worlds[*k].is_empty()).collect();
+    let sheets: Vec<usize> = problem.kit.with_role(Role::Floor).filter(|k| !worlds[*k].is_empty()).collect();
     let origin = Point3::from(worlds[*sheets.first()?][0].origin_mm());
     let centres: Vec<Point3<f64>> = sheets.iter().map(|k| Point3::from(worlds[*k][0].origin_mm())).collect();
     let normals = sheets.iter().flat_map(|k| worlds[*k].iter().map(|w| w.direction(&Vector3::z())));

@@ -48,8 +48,8 @@ pub use without::{Influence, LeftOut};
 /// Why no scene could be made.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum Error {
-    /// No photo shows a marker of the rig.
-    #[error("none of the {photos} photos shows a marker of the rig")]
+    /// No photo shows a marker of the kit.
+    #[error("none of the {photos} photos shows a marker of the kit")]
     NothingSeen {
         /// How many photos were looked at.
         photos: usize,

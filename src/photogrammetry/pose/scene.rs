@@ -67,7 +67,7 @@ pub struct SolvedView {
 pub struct Scene {
     /// By photo of the problem; `None`: not linked to the others.
     pub photos: Vec<Option<SolvedPhoto>>,
-    /// By carrier of the rig; `None`: not seen.
+    /// By carrier of the kit; `None`: not seen.
     pub carriers: Vec<Option<Pose<World, Carrier>>>,
     /// Carriers for which two poses fit equally well.
     pub ambiguous: Vec<bool>,
@@ -78,7 +78,7 @@ pub struct Scene {
     /// Its degrees of freedom.
     pub degrees_of_freedom: f64,
     /// Uncertainty of all carriers' steps ([`Pose::moved`], six rows each in
-    /// the rig's order): the product with its transpose is their joint
+    /// the kit's order): the product with its transpose is their joint
     /// covariance, each column is one independent source of unit variance.
     pub factor: DMatrix<f64>,
     /// The source of each column.
@@ -175,7 +175,7 @@ impl Work<'_> {
     fn printed<'a>(&'a self, linear: &'a Linearized) -> Vec<prints::Printed<'a>> {
         let views = self.columns.photos.iter().flat_map(|j| &self.problem.photos[*j].views);
         let printed = views.zip(&linear.equations).map(|(view, equations)| {
-            let marker = &self.problem.rig.carriers[view.carrier].markers[view.marker];
+            let marker = &self.problem.kit.carriers[view.carrier].markers[view.marker];
             prints::Printed { equations, marker, view }
         });
         printed.collect()

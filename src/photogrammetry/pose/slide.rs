@@ -42,7 +42,7 @@ impl Scene {
                 if found.used.contains(&true) {
                     return None;
                 }
-                let places = problem.rig.carriers[carrier].markers[view.marker].corners_mm();
+                let places = problem.kit.carriers[carrier].markers[view.marker].corners_mm();
                 for i in (0..4).filter(|i| view.valid[*i]) {
                     let outward = view.outward()[i] * found.edge_offset_px;
                     corners.push((solved, places[i], view.corners_px[i] - outward));

@@ -57,7 +57,7 @@ pub(super) fn drop_gross(work: &mut Work) {
 fn keep_bodies(work: &mut Work, before: &Problem) -> bool {
     let mut kept = false;
     for (photo, was) in work.problem.photos.iter_mut().zip(&before.photos) {
-        for k in 0..before.rig.carriers.len() {
+        for k in 0..before.kit.carriers.len() {
             let of_carrier = |views: &[View]| -> usize {
                 views.iter().filter(|v| v.carrier == k).map(|v| v.valid.iter().filter(|x| **x).count()).sum()
             };
@@ -113,7 +113,7 @@ fn drop_markers(work: &mut Work) -> bool {
         let Some((j, v)) = worst_marker(work) else { return true };
         work.problem.photos[j].views[v].valid = [false; 4];
         let mut bodies = before.problem.clone();
-        let sheet = |k: usize| bodies.rig.carriers[k].role == Role::Floor;
+        let sheet = |k: usize| bodies.kit.carriers[k].role == Role::Floor;
         for (photo, now) in bodies.photos.iter_mut().zip(&work.problem.photos) {
             for (view, now) in photo.views.iter_mut().zip(&now.views).filter(|(v, _)| sheet(v.carrier)) {
                 view.valid = now.valid;

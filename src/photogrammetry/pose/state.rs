@@ -21,7 +21,7 @@ pub(super) struct PhotoState {
 pub(super) struct State {
     /// In the order of [`Columns::photos`].
     pub(super) photos: Vec<PhotoState>,
-    /// In the rig's order.
+    /// In the kit's order.
     pub(super) carriers: Vec<Option<Pose<World, Carrier>>>,
     /// Shared unknowns by column; those of carriers stay zero (their poses move instead).
     pub(super) shared: DVector<f64>,
@@ -79,7 +79,7 @@ impl State {
         columns: &Columns,
         view: &View,
     ) -> [(Point3<f64>, Vector3<f64>); 4] {
-        let marker = &problem.rig.carriers[view.carrier].markers[view.marker];
+        let marker = &problem.kit.carriers[view.carrier].markers[view.marker];
         let (mut shift, mut turn, mut stretch) = (Vector3::zeros(), Vector3::zeros(), 0.0);
         for mode in columns.modes(view) {
             let x = self.shared[mode.column];

@@ -4,13 +4,13 @@ use nalgebra::{SMatrix, Vector2};
 
 use crate::camera::Profile;
 use crate::detect::Sightings;
-use crate::marker::Rig;
+use crate::marker::Kit;
 
 /// Everything that one adjustment sees.
 #[derive(Debug, Clone)]
 pub struct Problem<'a> {
     /// The marker kit.
-    pub rig: &'a Rig,
+    pub kit: &'a Kit,
     /// The cameras.
     pub cameras: Vec<&'a Profile>,
     /// The photos.
@@ -22,7 +22,7 @@ pub struct Problem<'a> {
 pub struct PhotoView {
     /// Index among the cameras.
     pub camera: usize,
-    /// The rig's markers in it.
+    /// The kit's markers in it.
     pub views: Vec<View>,
     /// 1 sigma of the edge offset that is left in the corners, px.
     pub u_edge_offset_px: f64,
@@ -40,12 +40,12 @@ pub const EDGE_SIDE_PX: f64 = 50.0;
 /// photos with sharpening and noise reduction unknown to the detector).
 pub const U_EDGE_BY_SIZE_PX: f64 = 0.010;
 
-/// One marker of the rig in one photo.
+/// One marker of the kit in one photo.
 #[derive(Debug, Clone)]
 pub struct View {
     /// The marker's id.
     pub id: u32,
-    /// Index of its carrier in the rig.
+    /// Index of its carrier in the kit.
     pub carrier: usize,
     /// Index of the marker on the carrier.
     pub marker: usize,
@@ -58,17 +58,17 @@ pub struct View {
 }
 
 impl PhotoView {
-    /// The sightings that the rig knows, each id once. A code seen twice in
-    /// one photo is left out: nobody can say which of the two is the rig's.
-    pub fn from_sightings(rig: &Rig, camera: usize, sightings: &Sightings) -> Self {
+    /// The sightings that the kit knows, each id once. A code seen twice in
+    /// one photo is left out: nobody can say which of the two is the kit's.
+    pub fn from_sightings(kit: &Kit, camera: usize, sightings: &Sightings) -> Self {
         let once = |id: u32| sightings.markers.iter().filter(|m| m.id == id).count() == 1;
         let views = sightings
             .markers
             .iter()
             .filter(|m| once(m.id) && m.corner_valid.iter().filter(|v| **v).count() >= 2)
             .filter_map(|m| {
-                let (carrier, marker) = rig.marker(m.id)?;
-                let marker = rig.carriers[carrier].markers.iter().position(|x| x.id == marker.id)?;
+                let (carrier, marker) = kit.marker(m.id)?;
+                let marker = kit.carriers[carrier].markers.iter().position(|x| x.id == marker.id)?;
                 Some(View {
                     id: m.id,
                     carrier,

@@ -15,7 +15,7 @@ use super::views::Problem;
 pub enum LeftOut {
     /// Nothing: the scene as it is.
     Nothing,
-    /// All markers of a carrier, by index in the rig.
+    /// All markers of a carrier, by index in the kit.
     Carrier(usize),
     /// A photo, by index in the problem.
     Photo(usize),
@@ -35,7 +35,7 @@ const NEXT_TO_NOTHING: f64 = 1e-6;
 
 impl Scene {
     /// Leaves something out. `gradients` has a column for each function, six
-    /// rows for each carrier in the rig's order. `None` where the rest determines nothing.
+    /// rows for each carrier in the kit's order. `None` where the rest determines nothing.
     pub fn without(&self, left_out: LeftOut, gradients: &DMatrix<f64>) -> Option<Influence> {
         let solved = &self.linear;
         let out = |owner: &Owner| match left_out {

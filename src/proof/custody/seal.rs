@@ -66,8 +66,8 @@ pub fn gather(path: &Path, options: &Options) -> Result<(JobRecord, Contents), G
     let mut beside = job.clone();
     for input in inputs {
         let place = place(&job, &beside, input);
-        if input.role == Kind::Rig.name() {
-            // A rig's layout is named from where the rig lies.
+        if input.role == Kind::Kit.name() {
+            // A kit's layout is named from where the kit lies.
             beside = place.rsplit_once('/').map_or(String::new(), |(parent, _)| parent.to_owned());
         }
         payload.insert(place, content(input)?);
@@ -122,7 +122,7 @@ pub(super) fn joined(folder: &str, name: &str) -> String {
 /// Where an input goes, so that the job finds it again.
 fn place(job: &str, beside: &str, input: &InputFile) -> String {
     let with_ending = |name: &str| if name.ends_with(".toml") { name.to_owned() } else { format!("{name}.toml") };
-    let kind = [Kind::Setup, Kind::Rig, Kind::Camera, Kind::Stand].into_iter().find(|k| k.name() == input.role);
+    let kind = [Kind::Setup, Kind::Kit, Kind::Camera, Kind::Stand].into_iter().find(|k| k.name() == input.role);
     match (kind, input.origin) {
         _ if input.role == "layout" => joined(beside, &input.name),
         (Some(kind), Origin::Job) => {
@@ -170,13 +170,13 @@ mod tests {
 
     #[test]
     fn shared_files_keep_their_place() {
-        assert_eq!(steps_up("rig.toml"), 0);
-        assert_eq!(steps_up("a/../../rig.toml"), 1);
-        assert_eq!(steps_up("../../rig.toml"), 2);
+        assert_eq!(steps_up("kit.toml"), 0);
+        assert_eq!(steps_up("a/../../kit.toml"), 1);
+        assert_eq!(steps_up("../../kit.toml"), 2);
         for up in 0..4 {
-            let name = format!("{}shared/rig.toml", "../".repeat(up));
+            let name = format!("{}shared/kit.toml", "../".repeat(up));
             let place = joined(&sealed_job(up), &name);
-            assert!(place.ends_with("shared/rig.toml") && !place.contains(".."), "{place}");
+            assert!(place.ends_with("shared/kit.toml") && !place.contains(".."), "{place}");
         }
         assert_eq!(joined("job", "photos/./a.jpg"), "job/photos/a.jpg");
     }

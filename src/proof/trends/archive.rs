@@ -39,7 +39,7 @@ pub enum Factor {
     /// The set-up sheet.
     Setup,
     /// The marker kit.
-    Rig,
+    Kit,
     /// The vehicle's description.
     Vehicle,
     /// The camera.
@@ -49,13 +49,13 @@ pub enum Factor {
 impl Factor {
     /// All of them; the first four are compared.
     pub const ALL: [Factor; 6] =
-        [Factor::Technician, Factor::Bay, Factor::Setup, Factor::Rig, Factor::Vehicle, Factor::Camera];
+        [Factor::Technician, Factor::Bay, Factor::Setup, Factor::Kit, Factor::Vehicle, Factor::Camera];
     /// Those that are told apart from each other.
-    pub(crate) const COMPARED: [Factor; 4] = [Factor::Technician, Factor::Bay, Factor::Setup, Factor::Rig];
+    pub(crate) const COMPARED: [Factor; 4] = [Factor::Technician, Factor::Bay, Factor::Setup, Factor::Kit];
 
     /// Its name in records.
     pub fn name(self) -> &'static str {
-        ["technician", "bay", "setup", "rig", "vehicle", "camera"][self as usize]
+        ["technician", "bay", "setup", "kit", "vehicle", "camera"][self as usize]
     }
 }
 
@@ -157,7 +157,7 @@ impl Draft {
             context.technician.as_deref(),
             context.bay.as_deref(),
             context.setup.as_deref(),
-            context.rig.as_deref(),
+            context.kit.as_deref(),
             context.vehicle.as_deref(),
             Some(cameras.as_str()),
         ];
@@ -280,7 +280,7 @@ fn digest(facts: &Facts) -> u64 {
     let mut hasher = DefaultHasher::new();
     let context = &facts.context;
     (&facts.job, &context.series, context.attempt, &context.taken, &context.technician).hash(&mut hasher);
-    (&context.bay, &context.setup, &context.rig, facts.findings.len()).hash(&mut hasher);
+    (&context.bay, &context.setup, &context.kit, facts.findings.len()).hash(&mut hasher);
     for check in &facts.checks {
         (&check.quantity, check.value.map(f64::to_bits), check.nominal.to_bits()).hash(&mut hasher);
     }

@@ -22,7 +22,7 @@ const WANTED: [&str; 15] = [
     "job",
     "series",
     "setup",
-    "rig",
+    "kit",
     "vehicle",
     "technician",
     "bay",
@@ -110,7 +110,7 @@ fn facts(row: &Row) -> Result<RowFacts, String> {
     let own = |name: &str| of(row, name);
     let context = ContextFacts {
         setup: text(&own("setup")),
-        rig: text(&own("rig")),
+        kit: text(&own("kit")),
         cameras: elements(&own("cameras")).filter_map(|e| text(&of(e, "camera"))).collect(),
         vehicle: text(&own("vehicle")),
         series: text(&own("series")),

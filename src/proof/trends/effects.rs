@@ -93,7 +93,7 @@ fn plural(factor: Factor) -> &'static str {
         Factor::Technician => "people",
         Factor::Bay => "bays",
         Factor::Setup => "set-up sheets",
-        Factor::Rig => "marker kits",
+        Factor::Kit => "marker kits",
         Factor::Vehicle => "vehicles",
         Factor::Camera => "cameras",
     }

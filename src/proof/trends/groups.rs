@@ -19,7 +19,7 @@ const SMALL: usize = 20;
 /// Groups listed of one kind; the smallest are left out of the record.
 const MOST_GROUPS: usize = 300;
 
-const LADDER: [Verdict; 4] = [Verdict::Within, Verdict::Outside, Verdict::Undecided, Verdict::Unusable];
+const LADDER: [Verdict; 4] = [Verdict::Within, Verdict::Outside, Verdict::NotProven, Verdict::Retake];
 
 /// All jobs by verdict.
 pub(super) fn verdicts(archive: &Archive) -> Vec<VerdictShare> {

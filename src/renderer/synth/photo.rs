@@ -99,7 +99,7 @@ impl Scene {
     /// All that is true of the scene's photos; nothing is rendered.
     pub fn truth(&self) -> Truth {
         let shown: Vec<Shown> = (0..self.photos().len()).filter_map(|i| Some(self.shown(&self.take(i)?))).collect();
-        truth::truth(&self.rig, &self.setup, &shown)
+        truth::truth(&self.kit, &self.setup, &shown)
     }
 
     fn shown(&self, take: &Take) -> Shown {

@@ -22,7 +22,7 @@ const PAUSE_S: f64 = 37.0;
 const THUMBNAIL_PX: usize = 160;
 
 impl Scene {
-    /// Writes the job folder: photos, `job.toml`, `setup.toml`, `rig.toml`,
+    /// Writes the job folder: photos, `job.toml`, `setup.toml`, `kit.toml`,
     /// `camera.toml`, the attachments that the job names, and `truth.json`.
     ///
     /// `progress` is called with each photo's name before it is rendered.
@@ -49,7 +49,7 @@ impl Scene {
         make(&folder.join("photos"))?;
         write(&folder.join("job.toml"), job.as_bytes())?;
         write(&folder.join("setup.toml"), self.setup.to_toml().as_bytes())?;
-        write(&folder.join("rig.toml"), self.rig.to_toml(None).as_bytes())?;
+        write(&folder.join("kit.toml"), self.kit.to_toml(None).as_bytes())?;
         write(&folder.join("camera.toml"), self.camera.to_toml().as_bytes())?;
         for attachment in &file.attachments {
             self.copy(&attachment.file, folder)?;
@@ -68,7 +68,7 @@ impl Scene {
     fn job_toml(&self) -> Result<String, Error> {
         let mut own = toml::Table::new();
         own.insert("setup".to_owned(), "setup.toml".into());
-        own.insert("rig".to_owned(), "rig.toml".into());
+        own.insert("kit".to_owned(), "kit.toml".into());
         own.insert("camera".to_owned(), "camera.toml".into());
         let photos = self.photos();
         let plain = photos.iter().all(|p| p.step.is_none() && p.phase.is_none() && p.after_move == 0);

@@ -264,7 +264,7 @@ fn texts(row: Option<&ArchiveRow>, record: Option<&JobRecord>) -> [(&'static str
         ("job", record.map(|r| r.job.clone())),
         ("series", context.and_then(|c| c.series.clone())),
         ("setup", own(context.map(|c| c.setup.as_str()))),
-        ("rig", own(context.map(|c| c.rig.as_str()))),
+        ("kit", own(context.map(|c| c.kit.as_str()))),
         ("vehicle", context.and_then(|c| c.vehicle.clone())),
         ("technician", context.and_then(|c| c.technician.clone())),
         ("bay", context.and_then(|c| c.bay.clone())),

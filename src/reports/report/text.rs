@@ -102,8 +102,8 @@ fn colour_of(verdict: Verdict) -> Style {
     let colour = match verdict {
         Verdict::Within => AnsiColor::Green,
         Verdict::Outside => AnsiColor::Red,
-        Verdict::Undecided => AnsiColor::Yellow,
-        Verdict::Unusable => AnsiColor::Magenta,
+        Verdict::NotProven => AnsiColor::Yellow,
+        Verdict::Retake => AnsiColor::Magenta,
     };
     Style::new().bold().fg_color(Some(colour.into()))
 }
@@ -113,8 +113,8 @@ fn mark(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Within => "[ok]",
         Verdict::Outside => "[X]",
-        Verdict::Undecided => "[?]",
-        Verdict::Unusable => "[again]",
+        Verdict::NotProven => "[?]",
+        Verdict::Retake => "[again]",
     }
 }
 
@@ -127,7 +127,7 @@ fn heading(page: &mut Page, record: &JobRecord) {
         c.technician.as_ref().map(|name| format!("technician {name}")),
         c.attempt.map(|n| format!("attempt {n}")),
         c.taken.as_deref().map(moment),
-        c.kit.as_ref().filter(|k| k.survey_overdue == Some(true)).map(|k| format!("marker kit {}", k.words())),
+        c.kit_upkeep.as_ref().filter(|k| k.survey_overdue == Some(true)).map(|k| format!("marker kit {}", k.words())),
     ]
     .into_iter()
     .flatten()
@@ -309,9 +309,9 @@ fn findings(page: &mut Page, record: &JobRecord) {
     page.title("Findings");
     for finding in &record.findings {
         let style = match finding.level {
-            Level::Void => colour_of(Verdict::Unusable),
+            Level::Void => colour_of(Verdict::Retake),
             Level::Stop => colour_of(Verdict::Outside),
-            Level::Warn => colour_of(Verdict::Undecided),
+            Level::Warn => colour_of(Verdict::NotProven),
             Level::Note => Style::new(),
         };
         let lead = format!("  {}  ", pad(level_word(finding.level), 4));

@@ -88,8 +88,8 @@ pub(super) fn steps(record: &JobRecord) -> Vec<Step> {
         let mut checks: Vec<&CheckRecord> = record.checks.iter().filter(sound).collect();
         checks.sort_by_key(|check| rank(&check.quantity));
         steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Outside).map(|c| moving(c)));
-        steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Undecided).map(|c| proving(c)));
-        steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Unusable).map(|c| measuring(c)));
+        steps.extend(checks.iter().filter(|c| c.verdict == Verdict::NotProven).map(|c| proving(c)));
+        steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Retake).map(|c| measuring(c)));
     }
     let mut steps = joined(steps);
     steps.push(close(record, &steps));
@@ -184,7 +184,7 @@ fn close(record: &JobRecord, before: &[Step]) -> Step {
         ("Nothing to move", "Keep this report with the job.")
     } else {
         match record.verdict {
-            Verdict::Unusable => ("Then", "Take the photos again and verify the job again."),
+            Verdict::Retake => ("Then", "Take the photos again and verify the job again."),
             _ => ("Then", "Verify the job again."),
         }
     };

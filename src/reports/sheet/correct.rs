@@ -1,6 +1,6 @@
 //! From what the check rulers read to the sizes that were printed.
 
-use crate::marker::{Board, BoardKind, Rig};
+use crate::marker::{Board, BoardKind, Kit};
 
 use super::paper::Paper;
 use super::piece::pieces;
@@ -46,10 +46,10 @@ impl RulerReading {
 /// them, since each sheet is glued by its centre.
 ///
 /// # Errors
-/// As for printing the rig.
-pub fn corrected_rig(rig: &Rig, paper: Paper, reading: &RulerReading) -> Result<Rig, Error> {
-    let mut corrected = rig.clone();
-    for (carrier, before) in corrected.carriers.iter_mut().zip(&rig.carriers) {
+/// As for printing the kit.
+pub fn corrected_kit(kit: &Kit, paper: Paper, reading: &RulerReading) -> Result<Kit, Error> {
+    let mut corrected = kit.clone();
+    for (carrier, before) in corrected.carriers.iter_mut().zip(&kit.carriers) {
         for piece in pieces(before, paper)? {
             for (marker, offset) in piece.markers.iter().zip(&piece.offsets_mm) {
                 let [right, up] = [0, 1].map(|axis| offset[axis] * reading.scale[axis]);
@@ -85,7 +85,7 @@ mod tests {
     use super::*;
     use crate::marker::{Carrier, Marker, Role};
 
-    fn rig() -> Rig {
+    fn kit() -> Kit {
         let marker = |id, z| Marker {
             id,
             size_mm: [100.0, 100.0],
@@ -104,7 +104,7 @@ mod tests {
             on_centreline: false,
             markers: vec![marker(1, 80.0), marker(2, -60.0)],
         };
-        Rig {
+        Kit {
             name: "kit".into(),
             u_layout_mm: 0.3,
             u_turn_deg: 0.03,
@@ -119,7 +119,7 @@ mod tests {
     #[test]
     fn sizes_follow_their_direction_and_a_shared_sheet_keeps_its_centre() {
         let reading = RulerReading::new(159.2, 160.8).unwrap();
-        let corrected = corrected_rig(&rig(), Paper::A3, &reading).unwrap();
+        let corrected = corrected_kit(&kit(), Paper::A3, &reading).unwrap();
         let [first, second] = &corrected.carriers[0].markers[..] else { panic!("two markers") };
         assert!((first.size_mm[0] - 99.5).abs() < 1e-9 && (first.size_mm[1] - 100.5).abs() < 1e-9);
         // Sheet centre at z = 10; 70 mm up and down become 70.35 mm.
@@ -129,10 +129,10 @@ mod tests {
 
     #[test]
     fn a_sheet_alone_keeps_its_place() {
-        let mut apart = rig();
+        let mut apart = kit();
         apart.carriers[0].markers[1].centre_mm.y = 61.0;
         let reading = RulerReading::new(155.2, 155.2).unwrap();
-        let corrected = corrected_rig(&apart, Paper::A4, &reading).unwrap();
+        let corrected = corrected_kit(&apart, Paper::A4, &reading).unwrap();
         assert_eq!(corrected.carriers[0].markers[0].centre_mm, apart.carriers[0].markers[0].centre_mm);
         assert!((corrected.carriers[0].markers[0].size_mm[0] - 97.0).abs() < 1e-9);
     }

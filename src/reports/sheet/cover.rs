@@ -1,6 +1,6 @@
 //! The first page of a kit: what to do, in order, and the rulers whose reading is entered.
 
-use crate::marker::Rig;
+use crate::marker::Kit;
 
 use super::canvas::{Anchor, BLACK, Canvas, DARK, GREY, Style};
 use super::paper::Paper;
@@ -9,7 +9,7 @@ use super::{Leaf, ruler, words};
 const MARGIN_MM: f64 = 18.0;
 
 /// Rows of the contents: carrier, what it is, its drawings, its sheets.
-pub(super) fn contents(rig: &Rig, leaves: &[Leaf<'_>]) -> Vec<[String; 4]> {
+pub(super) fn contents(kit: &Kit, leaves: &[Leaf<'_>]) -> Vec<[String; 4]> {
     let pages = |wanted: usize, sheets: bool| {
         let of = |(index, leaf): (usize, &Leaf<'_>)| match leaf {
             Leaf::Assembly { carrier, .. } if !sheets && *carrier == wanted => Some(index + 1),
@@ -23,7 +23,7 @@ pub(super) fn contents(rig: &Rig, leaves: &[Leaf<'_>]) -> Vec<[String; 4]> {
             _ => String::new(),
         }
     };
-    rig.carriers
+    kit.carriers
         .iter()
         .enumerate()
         .filter(|(_, carrier)| !carrier.markers.is_empty())
@@ -70,12 +70,12 @@ const STEPS: [(&str, &str); 6] = [
 const CAUTION: &str = "The vehicle maker's service information and local rules govern. This work is for trained people; lasers and \
                        lifted vehicles need their own precautions. baywitness documents the procedure and does not replace it.";
 
-pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, rig: &Rig, contents: &[[String; 4]], folio: &str) {
+pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, kit: &Kit, contents: &[[String; 4]], folio: &str) {
     let [width, height] = paper.size_mm();
     let inner = width - 2.0 * MARGIN_MM;
-    canvas.text([MARGIN_MM, 22.0], Anchor::Left, Style::bold(20.0), &format!("Marker kit {}", rig.name));
-    let serial = rig.serial.as_ref().map(|s| format!("serial {s} · ")).unwrap_or_default();
-    let due = rig.survey_due.map(|date| format!(" · survey due {date}")).unwrap_or_default();
+    canvas.text([MARGIN_MM, 22.0], Anchor::Left, Style::bold(20.0), &format!("Marker kit {}", kit.name));
+    let serial = kit.serial.as_ref().map(|s| format!("serial {s} · ")).unwrap_or_default();
+    let due = kit.survey_due.map(|date| format!(" · survey due {date}")).unwrap_or_default();
     let subtitle = format!("{serial}markers of family 36h11 · {paper} paper{due}");
     canvas.text([MARGIN_MM, 28.0], Anchor::Left, Style::regular(9.5).grey(DARK), &subtitle);
     let mut y = 38.0;
@@ -84,7 +84,7 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, rig: &Rig, contents: &
         canvas.text([MARGIN_MM, y], Anchor::Left, Style::bold(9.0), &label);
         y = canvas.paragraph([MARGIN_MM + 30.0, y], inner - 30.0, Style::regular(9.0), text) + 1.6;
     }
-    y = canvas.paragraph([MARGIN_MM, y + 2.0], inner, Style::regular(9.0).grey(DARK), &assumptions(rig));
+    y = canvas.paragraph([MARGIN_MM, y + 2.0], inner, Style::regular(9.0).grey(DARK), &assumptions(kit));
     y = table(canvas, contents, y + 3.0, width);
     let _ = canvas.paragraph([MARGIN_MM, y + 4.0], inner, Style::regular(8.0).grey(DARK), CAUTION);
     rulers(canvas, paper);
@@ -92,15 +92,15 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, rig: &Rig, contents: &
 }
 
 /// What the kit's file takes for granted about how it was made.
-fn assumptions(rig: &Rig) -> String {
-    let layout = match &rig.layout {
+fn assumptions(kit: &Kit) -> String {
+    let layout = match &kit.layout {
         Some(_) => "sheet centres as surveyed".to_owned(),
         None => format!(
             "sheet centres within {} mm of the drawings, sheets straight within {} degrees",
-            rig.u_layout_mm, rig.u_turn_deg
+            kit.u_layout_mm, kit.u_turn_deg
         ),
     };
-    let scale = 100.0 * rig.u_scale_relative;
+    let scale = 100.0 * kit.u_scale_relative;
     format!(
         "The kit's file assumes {layout} and sizes within {scale:.2} % (one standard deviation each). Work to half of that."
     )

@@ -54,11 +54,11 @@ pub enum Error {
         /// The size.
         value: f64,
     },
-    /// A rig without any marker.
-    #[error("rig `{rig}` has no marker to print: add a [[carrier.marker]]")]
+    /// A kit without any marker.
+    #[error("kit `{kit}` has no marker to print: add a [[carrier.marker]]")]
     NoMarkers {
-        /// The rig.
-        rig: String,
+        /// The kit.
+        kit: String,
     },
     /// A ruler reading that can't be one.
     #[error(

@@ -4,7 +4,7 @@
 //! carrier an assembly drawing and its sheets. Everything is drawn in
 //! millimetres from the top left of the page, x right, y down; a marker's
 //! `right` is always the page's x, so that one reading of the two rulers holds
-//! for every sheet of a printing run. The same rig and options give the same
+//! for every sheet of a printing run. The same kit and options give the same
 //! bytes.
 
 mod assembly;
@@ -24,13 +24,13 @@ mod ruler;
 mod view;
 mod words;
 
-pub use correct::{RulerReading, corrected_board, corrected_rig};
+pub use correct::{RulerReading, corrected_board, corrected_kit};
 pub use error::Error;
 pub use paper::Paper;
-pub use place::{Place, places_for_board, places_for_rig};
+pub use place::{Place, places_for_board, places_for_kit};
 pub use ruler::RULER_MM;
 
-use crate::marker::{Board, Rig};
+use crate::marker::{Board, Kit};
 use crate::typeface::Fonts;
 use canvas::Print;
 use piece::{Piece, pieces};
@@ -54,22 +54,22 @@ enum Leaf<'a> {
 ///
 /// # Errors
 /// A marker that does not fit the paper, is not in the family or has no
-/// sensible size; a rig without markers.
-pub fn pdf_for_rig(rig: &Rig, options: &Options) -> Result<Vec<u8>, Error> {
+/// sensible size; a kit without markers.
+pub fn pdf_for_kit(kit: &Kit, options: &Options) -> Result<Vec<u8>, Error> {
     let paper = options.paper;
-    let mut print = Print::new(&format!("Marker kit {}", rig.name))?;
-    let leaves = leaves(rig, paper, print.fonts())?;
+    let mut print = Print::new(&format!("Marker kit {}", kit.name))?;
+    let leaves = leaves(kit, paper, print.fonts())?;
     let count = leaves.len();
-    let contents = cover::contents(rig, &leaves);
+    let contents = cover::contents(kit, &leaves);
     for (index, leaf) in leaves.iter().enumerate() {
-        let folio = words::folio(&rig.name, index + 1, count);
+        let folio = words::folio(&kit.name, index + 1, count);
         print.page(paper.size_mm(), |canvas| match leaf {
-            Leaf::Cover => cover::draw(canvas, paper, rig, &contents, &folio),
+            Leaf::Cover => cover::draw(canvas, paper, kit, &contents, &folio),
             Leaf::Assembly { carrier, drawing } => {
-                assembly::draw(canvas, paper, &rig.carriers[*carrier], drawing, &folio);
+                assembly::draw(canvas, paper, &kit.carriers[*carrier], drawing, &folio);
             }
             Leaf::Sheet { carrier, piece } => {
-                piece_sheet::draw(canvas, paper, &rig.carriers[*carrier], piece, &folio);
+                piece_sheet::draw(canvas, paper, &kit.carriers[*carrier], piece, &folio);
             }
         })?;
     }
@@ -87,9 +87,9 @@ pub fn pdf_for_board(board: &Board, options: &Options) -> Result<Vec<u8>, Error>
     print.finish()
 }
 
-fn leaves<'a>(rig: &'a Rig, paper: Paper, fonts: &Fonts) -> Result<Vec<Leaf<'a>>, Error> {
+fn leaves<'a>(kit: &'a Kit, paper: Paper, fonts: &Fonts) -> Result<Vec<Leaf<'a>>, Error> {
     let mut leaves = vec![Leaf::Cover];
-    for (index, carrier) in rig.carriers.iter().enumerate().filter(|(_, c)| !c.markers.is_empty()) {
+    for (index, carrier) in kit.carriers.iter().enumerate().filter(|(_, c)| !c.markers.is_empty()) {
         let pieces = pieces(carrier, paper)?;
         let first_page = leaves.len() + 1;
         let drawings = assembly::drawings(carrier, &pieces, paper, first_page, fonts);
@@ -97,7 +97,7 @@ fn leaves<'a>(rig: &'a Rig, paper: Paper, fonts: &Fonts) -> Result<Vec<Leaf<'a>>
         leaves.extend(pieces.into_iter().map(|piece| Leaf::Sheet { carrier: index, piece }));
     }
     if leaves.len() == 1 {
-        return Err(Error::NoMarkers { rig: rig.name.clone() });
+        return Err(Error::NoMarkers { kit: kit.name.clone() });
     }
     Ok(leaves)
 }

@@ -1,6 +1,6 @@
 //! Where each marker stands on the pages, for whoever checks a print.
 
-use crate::marker::{Board, BoardKind, Rig};
+use crate::marker::{Board, BoardKind, Kit};
 
 use super::board_sheet::Layout;
 use super::{Error, Leaf, Options, leaves, piece_sheet};
@@ -19,14 +19,14 @@ pub struct Place {
     pub size_mm: [f64; 2],
 }
 
-/// Where [`super::pdf_for_rig`] prints each marker.
+/// Where [`super::pdf_for_kit`] prints each marker.
 ///
 /// # Errors
 /// As for printing.
-pub fn places_for_rig(rig: &Rig, options: &Options) -> Result<Vec<Place>, Error> {
+pub fn places_for_kit(kit: &Kit, options: &Options) -> Result<Vec<Place>, Error> {
     let paper = options.paper;
     let mut places = Vec::new();
-    for (index, leaf) in leaves(rig, paper, &Fonts::new()?)?.iter().enumerate() {
+    for (index, leaf) in leaves(kit, paper, &Fonts::new()?)?.iter().enumerate() {
         let Leaf::Sheet { piece, .. } = leaf else { continue };
         for (marker, centre_mm) in piece.markers.iter().zip(piece_sheet::centres_mm(piece, paper)) {
             places.push(Place { page: index + 1, id: marker.id, centre_mm, size_mm: marker.size_mm });

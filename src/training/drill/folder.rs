@@ -116,7 +116,7 @@ fn stage(
     scene.spec.insides = InsidesSpec::preset(draw::phone(level, seed, number));
     scene.spec.job.insert("job".into(), job.into());
     let truth = scene.stage(folder, &mut |_| ())?;
-    for name in ["rig.toml", "truth.json"] {
+    for name in ["kit.toml", "truth.json"] {
         let path = folder.join(name);
         let text = fs::read_to_string(&path).map_err(disk("read", &path))?;
         files.insert(format!("{job}/{name}"), text);

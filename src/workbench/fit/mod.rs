@@ -6,7 +6,7 @@
 //! `start` a first guess, `state`, `equations`, `normal` and `adjust` the
 //! bundle adjustment, `reject` the photos that disagree; `field`, `halves`,
 //! `coverage` and `advice` judge the result; `words` and `page` tell it. Without
-//! a board, `on_rig` fits a camera to ordinary photos of a surveyed rig.
+//! a board, `on_kit` fits a camera to ordinary photos of a surveyed kit.
 
 mod adjust;
 mod advice;
@@ -18,7 +18,7 @@ mod field;
 mod halves;
 mod look;
 mod normal;
-mod on_rig;
+mod on_kit;
 mod page;
 mod record;
 mod reject;
@@ -38,7 +38,7 @@ pub use coverage::{CELLS, Coverage};
 pub use field::{FieldPoint, GRID};
 pub use halves::Halves;
 pub use look::look;
-pub use on_rig::{RigFit, RigPhoto, fit_on_rig, look_at_rig};
+pub use on_kit::{KitFit, KitPhoto, fit_on_kit, look_at_kit};
 pub use page::page;
 pub use reject::Rejected;
 pub use seen::BoardPhoto;
@@ -66,9 +66,9 @@ pub enum Error {
         /// Photos that were tried.
         photos: usize,
     },
-    /// The photos of a rig can't be adjusted.
-    #[error("cannot fit a camera to photos of the rig: {0}")]
-    Rig(String),
+    /// The photos of a kit can't be adjusted.
+    #[error("cannot fit a camera to photos of the kit: {0}")]
+    Kit(String),
     /// The adjustment failed.
     #[error(
         "the adjustment of {photos} photos did not settle: they don't determine the lens; take 12 to 20 photos with \

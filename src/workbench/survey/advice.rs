@@ -19,7 +19,7 @@ const MOST_OFF_MM: f64 = 20.0;
 /// One thing to say about a survey.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Advice {
-    /// Whether it rules out using the surveyed rig.
+    /// Whether it rules out using the surveyed kit.
     pub forbids: bool,
     /// What is wrong and what to do.
     pub text: String,
@@ -36,7 +36,7 @@ pub(super) fn advice(survey: &Survey) -> Vec<Advice> {
         say(false, format!("{used} photos leave little to contradict each other: take {ENOUGH_PHOTOS}"));
     }
     for check in survey.lengths.iter().filter(|c| !c.agrees()) {
-        let against = if check.alone { "the marker sizes of the rig file" } else { "the other lengths" };
+        let against = if check.alone { "the marker sizes of the kit file" } else { "the other lengths" };
         say(
             !check.alone && check.normalized_error.abs() > MOST_E_N,
             format!(
@@ -99,7 +99,7 @@ fn frame(survey: &Survey, say: &mut impl FnMut(bool, String)) {
         say(
             true,
             format!(
-                "markers sit {:.0} mm (1 sigma) from where the rig file has them, so that nothing says where hub datum \
+                "markers sit {:.0} mm (1 sigma) from where the kit file has them, so that nothing says where hub datum \
                  or aim point are: is it this kit's file, are sheets swapped? Correct the centres in it and survey again",
                 survey.u_found_mm
             ),
@@ -110,7 +110,7 @@ fn frame(survey: &Survey, say: &mut impl FnMut(bool, String)) {
         say(
             true,
             format!(
-                "markers of {} are known to {:.0} mm against its own frame (hub datum, aim point): the rig file says no \
+                "markers of {} are known to {:.0} mm against its own frame (hub datum, aim point): the kit file says no \
                  better where they sit, measure them on the carrier and enter their centres",
                 carrier.name,
                 known(carrier)

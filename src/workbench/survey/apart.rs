@@ -1,4 +1,4 @@
-//! The rig taken apart: every marker a body of its own.
+//! The kit taken apart: every marker a body of its own.
 
 use nalgebra::{DMatrix, DVector, Vector3};
 use rayon::prelude::*;
@@ -6,7 +6,7 @@ use rayon::prelude::*;
 use super::Error;
 use crate::camera::Profile;
 use crate::geom::{self, Pose, World};
-use crate::marker::{Carrier, Marker, Rig, Role};
+use crate::marker::{Carrier, Marker, Kit, Role};
 use crate::pose::{self, BODY, PhotoView, Problem, Scene, SolvedPhoto, adjust, adjust_from, adjust_near};
 
 /// How a marker's own size differs from what the printer does to all, 1 sigma
@@ -31,7 +31,7 @@ pub(super) struct Cluster {
     pub(super) stretch: Vec<f64>,
     /// [`BODY`] rows for each marker: step in the marker's own frame, relative size.
     pub(super) covariance: DMatrix<f64>,
-    /// How they move with the common factor that the rig file states for all
+    /// How they move with the common factor that the kit file states for all
     /// sizes, for one of its standard uncertainties; zero with lengths.
     pub(super) by_scale: DVector<f64>,
     /// By shot; `None`: not linked.
@@ -61,26 +61,26 @@ pub(super) struct Near {
 /// Adjusts the markers with these ids. `free_scale`: sizes say nothing of the
 /// common scale.
 pub(super) fn adjust_apart(
-    rig: &Rig,
+    kit: &Kit,
     ids: &[u32],
     cameras: &[&Profile],
     shots: &[Shot],
     free_scale: bool,
     near: Option<Near>,
 ) -> Result<Cluster, Error> {
-    let bodies: Vec<Carrier> = ids.iter().filter_map(|id| rig.marker(*id).map(|(_, m)| body(m))).collect();
-    let loose = Rig {
-        name: rig.name.clone(),
+    let bodies: Vec<Carrier> = ids.iter().filter_map(|id| kit.marker(*id).map(|(_, m)| body(m))).collect();
+    let loose = Kit {
+        name: kit.name.clone(),
         u_layout_mm: 0.0,
         u_turn_deg: 0.0,
-        u_scale_relative: if free_scale { U_FREE_SCALE } else { rig.u_scale_relative },
+        u_scale_relative: if free_scale { U_FREE_SCALE } else { kit.u_scale_relative },
         serial: None,
         survey_due: None,
         carriers: bodies,
         layout: None,
     };
     let photos = shots.iter().map(|s| PhotoView::from_sightings(&loose, s.camera, &s.photo.sightings)).collect();
-    let problem = Problem { rig: &loose, cameras: cameras.to_vec(), photos };
+    let problem = Problem { kit: &loose, cameras: cameras.to_vec(), photos };
     let options = pose::Options { one_floor: false, drop_corners: true };
     let found = match near {
         None => from_best_start(&problem, &options),

@@ -1,4 +1,4 @@
-//! From photos to a surveyed rig: the order of the work.
+//! From photos to a surveyed kit: the order of the work.
 
 use nalgebra::{DMatrix, Vector3};
 
@@ -11,7 +11,7 @@ use super::look::camera_of;
 use super::{Error, SurveyPhoto};
 use crate::camera::Profile;
 use crate::geom::deg;
-use crate::marker::{Layout, MOST_U_CENTRE_MM, MOST_U_TURN_DEG, Rig};
+use crate::marker::{Layout, MOST_U_CENTRE_MM, MOST_U_TURN_DEG, Kit};
 use crate::pose::BODY;
 
 /// What is wanted.
@@ -26,11 +26,11 @@ pub struct Options {
     pub camera_named: bool,
 }
 
-/// A surveyed rig and everything that speaks for or against it.
+/// A surveyed kit and everything that speaks for or against it.
 #[derive(Debug, Clone)]
 pub struct Survey {
-    /// The rig with markers where they were found and their joint covariance.
-    pub rig: Rig,
+    /// The kit with markers where they were found and their joint covariance.
+    pub kit: Kit,
     /// What became of each surveyed carrier.
     pub carriers: Vec<CarrierSurvey>,
     /// What was not surveyed.
@@ -41,9 +41,9 @@ pub struct Survey {
     pub measured_scale: bool,
     /// Printed sizes over stated ones, minus one, on average; standard uncertainty.
     pub print_scale: [f64; 2],
-    /// Standard uncertainty of the common factor that the rig file states.
+    /// Standard uncertainty of the common factor that the kit file states.
     pub u_stated_scale: f64,
-    /// Found 1 sigma of the rig file's places per coordinate, mm.
+    /// Found 1 sigma of the kit file's places per coordinate, mm.
     pub u_found_mm: f64,
     /// The photos.
     pub photos: Vec<PhotoSurvey>,
@@ -62,7 +62,7 @@ pub struct Survey {
 pub struct CarrierSurvey {
     /// Its name.
     pub name: String,
-    /// Its index in the rig.
+    /// Its index in the kit.
     pub carrier: usize,
     /// Its surveyed markers.
     pub markers: Vec<MarkerSurvey>,
@@ -114,7 +114,7 @@ pub struct PhotoSurvey {
 }
 
 impl Survey {
-    /// Whether the surveyed rig may be used.
+    /// Whether the surveyed kit may be used.
     pub fn fit_for_use(&self) -> bool {
         !self.advice.iter().any(|a| a.forbids)
     }
@@ -132,19 +132,19 @@ pub(super) struct Placed {
     pub(super) attached: Attached,
 }
 
-/// Surveys a rig.
+/// Surveys a kit.
 ///
 /// # Errors
 /// A photo without camera, a length that can't be used, photos that show no
 /// two markers of a carrier.
-pub fn survey(rig: &Rig, cameras: &[Profile], photos: &[SurveyPhoto], options: &Options) -> Result<Survey, Error> {
+pub fn survey(kit: &Kit, cameras: &[Profile], photos: &[SurveyPhoto], options: &Options) -> Result<Survey, Error> {
     let used = used_cameras(cameras, photos, options)?;
     let shots: Vec<Shot> =
         photos.iter().zip(&used.of_photo).map(|(photo, camera)| Shot { photo, camera: *camera }).collect();
     let mut left_out = Vec::new();
-    let ids = visible(rig, photos, &mut left_out);
-    let (clusters, lengths) = clusters(rig, &ids, &used.cameras, &shots, options, &mut left_out)?;
-    let placed = place(rig, &clusters, &mut left_out);
+    let ids = visible(kit, photos, &mut left_out);
+    let (clusters, lengths) = clusters(kit, &ids, &used.cameras, &shots, options, &mut left_out)?;
+    let placed = place(kit, &clusters, &mut left_out);
     if placed.is_empty() {
         let why: String = left_out.iter().map(|l| format!("; {}: {}", l.what, l.why)).collect();
         return Err(Error::NotMeasured(format!(
@@ -153,19 +153,19 @@ pub fn survey(rig: &Rig, cameras: &[Profile], photos: &[SurveyPhoto], options: &
             photos.len()
         )));
     }
-    let half = halves::compare(rig, &used.cameras, &shots, options, &clusters, &placed);
+    let half = halves::compare(kit, &used.cameras, &shots, options, &clusters, &placed);
     let enlarge = half.as_ref().filter(|h| !h.agree()).map_or(1.0, |h| h.ratio);
     let joint = joint_shape(&clusters, &placed) * enlarge;
-    let [u_found_mm, u_found_rad] = found_spread(rig, &placed, &joint);
-    let full = with_frames(rig, &placed, &joint, u_found_mm, u_found_rad);
+    let [u_found_mm, u_found_rad] = found_spread(kit, &placed, &joint);
+    let full = with_frames(kit, &placed, &joint, u_found_mm, u_found_rad);
     let mut result = Survey {
-        carriers: told(rig, &clusters, &placed, &joint, &full, photos),
+        carriers: told(kit, &clusters, &placed, &joint, &full, photos),
         print_scale: print_scale(&clusters, &placed, &joint),
-        rig: surveyed_rig(rig, &clusters, &placed, full),
+        kit: surveyed_kit(kit, &clusters, &placed, full),
         left_out,
         measured_scale: clusters.iter().any(|c| c.free_scale),
         lengths,
-        u_stated_scale: rig.u_scale_relative,
+        u_stated_scale: kit.u_scale_relative,
         u_found_mm,
         photos: photo_surveys(photos, &clusters),
         noise_factor: clusters[0].variance.sqrt(),
@@ -196,9 +196,9 @@ fn used_cameras<'a>(cameras: &'a [Profile], photos: &[SurveyPhoto], options: &Op
 }
 
 /// Markers that at least two photos show; the others with the reason.
-fn visible(rig: &Rig, photos: &[SurveyPhoto], left_out: &mut Vec<LeftOut>) -> Vec<u32> {
+fn visible(kit: &Kit, photos: &[SurveyPhoto], left_out: &mut Vec<LeftOut>) -> Vec<u32> {
     let mut ids = Vec::new();
-    for carrier in &rig.carriers {
+    for carrier in &kit.carriers {
         let with = |least: usize, most: usize| {
             let seen = carrier.markers.iter().map(|m| m.id);
             seen.filter(|id| (least..=most).contains(&seen_in(photos, *id))).collect::<Vec<u32>>()
@@ -223,7 +223,7 @@ fn seen_in(photos: &[SurveyPhoto], id: u32) -> usize {
 
 /// Adjusts what hangs together, group after group, with the lengths of each.
 fn clusters(
-    rig: &Rig,
+    kit: &Kit,
     ids: &[u32],
     cameras: &[&Profile],
     shots: &[Shot],
@@ -233,7 +233,7 @@ fn clusters(
     let mut waiting: Vec<Vec<u32>> = vec![ids.to_vec()];
     if options.apart {
         let of = |c: &crate::marker::Carrier| c.markers.iter().map(|m| m.id).filter(|id| ids.contains(id)).collect();
-        waiting = rig.carriers.iter().map(of).collect();
+        waiting = kit.carriers.iter().map(of).collect();
     }
     let mut clusters = Vec::new();
     let mut checks = Vec::new();
@@ -242,12 +242,12 @@ fn clusters(
             continue;
         }
         let inside: Vec<Length> = options.lengths.iter().filter(|l| l.within(&group)).cloned().collect();
-        let mut cluster = adjust_apart(rig, &group, cameras, shots, !inside.is_empty(), None)?;
+        let mut cluster = adjust_apart(kit, &group, cameras, shots, !inside.is_empty(), None)?;
         let of_cluster: Vec<Length> = inside.iter().filter(|l| l.within(&cluster.ids)).cloned().collect();
         if of_cluster.is_empty() && cluster.free_scale {
-            cluster = adjust_apart(rig, &group, cameras, shots, false, None)?;
+            cluster = adjust_apart(kit, &group, cameras, shots, false, None)?;
         }
-        checks.extend(apply(rig, &mut cluster, &of_cluster)?);
+        checks.extend(apply(kit, &mut cluster, &of_cluster)?);
         for id in &cluster.ambiguous {
             left_out.push(LeftOut {
                 what: format!("marker {id}"),
@@ -268,9 +268,9 @@ fn clusters(
     Ok((clusters, checks))
 }
 
-fn place(rig: &Rig, clusters: &[Cluster], left_out: &mut Vec<LeftOut>) -> Vec<Placed> {
+fn place(kit: &Kit, clusters: &[Cluster], left_out: &mut Vec<LeftOut>) -> Vec<Placed> {
     let mut placed = Vec::new();
-    for (k, carrier) in rig.carriers.iter().enumerate() {
+    for (k, carrier) in kit.carriers.iter().enumerate() {
         let inside = |c: &Cluster| carrier.markers.iter().filter(|m| c.index(m.id).is_some()).count();
         let Some(cluster) = (0..clusters.len()).max_by_key(|c| inside(&clusters[*c])) else { continue };
         if let Some(attached) = attach(carrier, &clusters[cluster]) {
@@ -279,7 +279,7 @@ fn place(rig: &Rig, clusters: &[Cluster], left_out: &mut Vec<LeftOut>) -> Vec<Pl
             let why = if carrier.markers.len() == 1 {
                 "its one marker is the carrier: there is nothing to survey but its size"
             } else {
-                "fewer than two of its markers were measured together: it stays as the rig file has it"
+                "fewer than two of its markers were measured together: it stays as the kit file has it"
             };
             left_out.push(LeftOut { what: carrier.name.clone(), why: why.to_owned() });
         }
@@ -313,10 +313,10 @@ pub(super) fn joint_shape(clusters: &[Cluster], placed: &[Placed]) -> DMatrix<f6
     (&joint + joint.transpose()) * 0.5
 }
 
-/// How far the rig file's places were off, 1 sigma, the survey's own noise
+/// How far the kit file's places were off, 1 sigma, the survey's own noise
 /// taken out: centres per coordinate, mm, and rotations, rad. With few markers
 /// not below what the file states.
-fn found_spread(rig: &Rig, placed: &[Placed], shape: &DMatrix<f64>) -> [f64; 2] {
+fn found_spread(kit: &Kit, placed: &[Placed], shape: &DMatrix<f64>) -> [f64; 2] {
     const FEW: f64 = 12.0;
     /// Nobody glues better than this, mm and rad.
     const LEAST: [f64; 2] = [0.02, 2e-4];
@@ -334,15 +334,15 @@ fn found_spread(rig: &Rig, placed: &[Placed], shape: &DMatrix<f64>) -> [f64; 2] 
     }
     let degrees: f64 = f64::max(count - frames, 1.0);
     let centre = (squares[0].max(0.0) / degrees).sqrt().max(LEAST[0]);
-    let centre = if degrees < FEW { centre.max(rig.u_layout_mm) } else { centre };
+    let centre = if degrees < FEW { centre.max(kit.u_layout_mm) } else { centre };
     [centre, (squares[1].max(0.0) / f64::max(count, 1.0)).sqrt().max(LEAST[1])]
 }
 
-fn with_frames(rig: &Rig, placed: &[Placed], shape: &DMatrix<f64>, u_mm: f64, u_rad: f64) -> DMatrix<f64> {
+fn with_frames(kit: &Kit, placed: &[Placed], shape: &DMatrix<f64>, u_mm: f64, u_rad: f64) -> DMatrix<f64> {
     let mut full = shape.clone();
     let mut at = 0;
     for p in placed {
-        let frame = p.attached.of_frame(&rig.carriers[p.carrier], rig.layout.as_ref(), u_mm, u_rad);
+        let frame = p.attached.of_frame(&kit.carriers[p.carrier], kit.layout.as_ref(), u_mm, u_rad);
         let n = frame.nrows();
         let mut own = full.view_mut((at, at), (n, n));
         own += frame;
@@ -373,7 +373,7 @@ fn stretches(clusters: &[Cluster], p: &Placed) -> Vec<f64> {
 }
 
 fn told(
-    rig: &Rig,
+    kit: &Kit,
     clusters: &[Cluster],
     placed: &[Placed],
     shape: &DMatrix<f64>,
@@ -383,9 +383,9 @@ fn told(
     let mut at = 0;
     let mut all = Vec::new();
     for p in placed {
-        let carrier = &rig.carriers[p.carrier];
+        let carrier = &kit.carriers[p.carrier];
         let stretch = stretches(clusters, p);
-        let u_stated_mm = p.attached.u_stated_mm(carrier, rig.layout.as_ref(), rig.u_layout_mm);
+        let u_stated_mm = p.attached.u_stated_mm(carrier, kit.layout.as_ref(), kit.u_layout_mm);
         let mut markers = Vec::new();
         for (k, m) in p.attached.markers.iter().enumerate() {
             let sigma = |c: &DMatrix<f64>, i: usize| c[(at + i, at + i)].max(0.0).sqrt();
@@ -410,12 +410,12 @@ fn told(
     all
 }
 
-/// The rig with everything in its place; what was not surveyed gets the mean print scale.
-fn surveyed_rig(rig: &Rig, clusters: &[Cluster], placed: &[Placed], full: DMatrix<f64>) -> Rig {
-    let mut next = rig.clone();
+/// The kit with everything in its place; what was not surveyed gets the mean print scale.
+fn surveyed_kit(kit: &Kit, clusters: &[Cluster], placed: &[Placed], full: DMatrix<f64>) -> Kit {
+    let mut next = kit.clone();
     let [scale, u_scale] = print_scale(clusters, placed, &full);
     let known: Vec<u32> =
-        placed.iter().flat_map(|p| p.attached.markers.iter().map(|m| rig.carriers[p.carrier].markers[*m].id)).collect();
+        placed.iter().flat_map(|p| p.attached.markers.iter().map(|m| kit.carriers[p.carrier].markers[*m].id)).collect();
     for marker in next.carriers.iter_mut().flat_map(|c| &mut c.markers).filter(|m| !known.contains(&m.id)) {
         marker.size_mm = marker.size_mm.map(|s| s * (1.0 + scale));
     }
@@ -430,7 +430,7 @@ fn surveyed_rig(rig: &Rig, clusters: &[Cluster], placed: &[Placed], full: DMatri
             marker.up = place.direction(&Vector3::y());
             marker.size_mm = marker.size_mm.map(|s| s * (1.0 + stretch[k]));
             let sigma = |i: usize| full[(at + i, at + i)].max(0.0).sqrt();
-            // The layout holds the full figures; a rig file states no more than this.
+            // The layout holds the full figures; a kit file states no more than this.
             marker.u_centre_mm = Some([0, 1, 2].map(|i| sigma(i).min(MOST_U_CENTRE_MM)));
             marker.u_turn_deg = Some([3, 4, 5].map(|i| deg(sigma(i)).min(MOST_U_TURN_DEG)));
             marker.u_size_mm = Some(sigma(6) * marker.size_mm[0]);

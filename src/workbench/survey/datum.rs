@@ -24,13 +24,13 @@ pub(super) struct Attached {
     pub(super) to_places: DMatrix<f64>,
     /// How the frame moves places: [`BODY`] rows for each marker, six columns.
     gauge: DMatrix<f64>,
-    /// How wrong places of the rig file move the frame: six rows, [`PLACE`] columns for each marker.
+    /// How wrong places of the kit file move the frame: six rows, [`PLACE`] columns for each marker.
     by_stated: DMatrix<f64>,
     /// How the found places move it, likewise.
     by_found: DMatrix<f64>,
 }
 
-/// Lays the found shape on the rig file's. `None` where fewer than two of its
+/// Lays the found shape on the kit file's. `None` where fewer than two of its
 /// markers are in the cluster: one marker alone is its carrier.
 pub(super) fn attach(carrier: &Carrier, cluster: &Cluster) -> Option<Attached> {
     let found: Vec<(usize, usize)> =
@@ -63,7 +63,7 @@ pub(super) fn attach(carrier: &Carrier, cluster: &Cluster) -> Option<Attached> {
 }
 
 impl Attached {
-    /// 1 sigma of the rig file's own centres against each other, mm, the frame
+    /// 1 sigma of the kit file's own centres against each other, mm, the frame
     /// taken out as for the found ones.
     pub(super) fn u_stated_mm(&self, carrier: &Carrier, layout: Option<&Layout>, u_mm: f64) -> Vec<Vector3<f64>> {
         let n = self.markers.len();
@@ -77,7 +77,7 @@ impl Attached {
         (0..n).map(|k| Vector3::from_fn(|i, _| own[(PLACE * k + i, PLACE * k + i)].max(0.0).sqrt())).collect()
     }
 
-    /// What errors of the rig file's own places do to all markers through the frame.
+    /// What errors of the kit file's own places do to all markers through the frame.
     pub(super) fn of_frame(&self, carrier: &Carrier, layout: Option<&Layout>, u_mm: f64, u_rad: f64) -> DMatrix<f64> {
         let stated = stated_covariance(carrier, &self.markers, layout, u_mm, u_rad);
         let frame = &self.by_stated * stated * self.by_stated.transpose();
@@ -159,7 +159,7 @@ fn moves(point: &Vector3<f64>) -> DMatrix<f64> {
     moves
 }
 
-/// What the rig file knows of its places: an earlier survey's covariance where
+/// What the kit file knows of its places: an earlier survey's covariance where
 /// that has all of them, else independent centres and rotations.
 fn stated_covariance(
     carrier: &Carrier,

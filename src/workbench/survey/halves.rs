@@ -10,7 +10,7 @@ use super::datum::attach;
 use super::length::{Length, apply};
 use crate::camera::Profile;
 use crate::geom::Pose;
-use crate::marker::Rig;
+use crate::marker::Kit;
 use crate::pose::BODY;
 
 /// The comparison of two halves.
@@ -43,7 +43,7 @@ const LEAST: usize = 3;
 
 /// `None` with too few photos, or where a half does not determine the shape.
 pub(super) fn compare(
-    rig: &Rig,
+    kit: &Kit,
     cameras: &[&Profile],
     shots: &[Shot],
     options: &Options,
@@ -65,7 +65,7 @@ pub(super) fn compare(
             let (part, poses): (Vec<Shot>, Vec<_>) = taking.iter().copied().skip(which).step_by(2).unzip();
             let markers = cluster.world_from_marker.iter().map(|p| Some(Pose::from_isometry(*p.isometry())));
             let near = Near { photos: poses.into_iter().map(Some).collect(), markers: markers.collect() };
-            let mut own = adjust_apart(rig, &cluster.ids, cameras, &part, cluster.free_scale, Some(near)).ok()?;
+            let mut own = adjust_apart(kit, &cluster.ids, cameras, &part, cluster.free_scale, Some(near)).ok()?;
             // All photos know the noise better than a half.
             let noisier = (cluster.variance / own.variance).max(1.0);
             own.covariance *= noisier;
@@ -73,14 +73,14 @@ pub(super) fn compare(
             if inside.is_empty() && own.free_scale {
                 return None;
             }
-            apply(rig, &mut own, &inside).ok()?;
+            apply(kit, &mut own, &inside).ok()?;
             Some((part.len(), own))
         };
         let (Some((a, first)), Some((b, second))) = (half(0), half(1)) else { continue };
         counts[0] += a;
         counts[1] += b;
         for carrier in carriers {
-            all.add(rig, carrier, &first, &second);
+            all.add(kit, carrier, &first, &second);
         }
     }
     all.finish(counts)
@@ -95,8 +95,8 @@ struct Comparison {
 }
 
 impl Comparison {
-    fn add(&mut self, rig: &Rig, carrier: usize, first: &Cluster, second: &Cluster) {
-        let stated = &rig.carriers[carrier];
+    fn add(&mut self, kit: &Kit, carrier: usize, first: &Cluster, second: &Cluster) {
+        let stated = &kit.carriers[carrier];
         // The same markers on both sides, or the frames would differ.
         let mut common = stated.clone();
         common.markers.retain(|m| first.index(m.id).is_some() && second.index(m.id).is_some());

@@ -6,7 +6,7 @@ use nalgebra::{DMatrix, DVector, Point3, RowDVector, Vector3, Vector6};
 
 use super::Error;
 use super::apart::Cluster;
-use crate::marker::Rig;
+use crate::marker::Kit;
 use crate::pose::BODY;
 
 /// A length measured with a tape or a caliper, from corner to corner.
@@ -26,7 +26,7 @@ pub struct LengthCheck {
     /// The length.
     pub length: Length,
     /// What photos, marker sizes and the other lengths say it is, mm; where it
-    /// is the only length, the marker sizes as the rig file states them.
+    /// is the only length, the marker sizes as the kit file states them.
     pub expected_mm: f64,
     /// Standard uncertainty of that, mm.
     pub u_expected_mm: f64,
@@ -102,11 +102,11 @@ struct Equations {
 /// Brings measured lengths into a cluster by the best linear unbiased update,
 /// which is the joint adjustment: lengths only stretch the whole, and that is
 /// linear. Returns each length's check.
-pub(super) fn apply(rig: &Rig, cluster: &mut Cluster, lengths: &[Length]) -> Result<Vec<LengthCheck>, Error> {
+pub(super) fn apply(kit: &Kit, cluster: &mut Cluster, lengths: &[Length]) -> Result<Vec<LengthCheck>, Error> {
     if lengths.is_empty() {
         return Ok(Vec::new());
     }
-    let equations = equations(rig, cluster, lengths)?;
+    let equations = equations(kit, cluster, lengths)?;
     let mut checks = Vec::new();
     for i in 0..lengths.len() {
         let others: Vec<usize> = (0..lengths.len()).filter(|j| *j != i).collect();
@@ -122,7 +122,7 @@ pub(super) fn apply(rig: &Rig, cluster: &mut Cluster, lengths: &[Length]) -> Res
         });
     }
     if let [check] = checks.as_mut_slice() {
-        against_sizes(rig, cluster, check);
+        against_sizes(kit, cluster, check);
     }
     let all: Vec<usize> = (0..lengths.len()).collect();
     update(cluster, &equations, &all)
@@ -131,13 +131,13 @@ pub(super) fn apply(rig: &Rig, cluster: &mut Cluster, lengths: &[Length]) -> Res
 }
 
 /// The only length has nothing but the stated marker sizes to be compared with.
-fn against_sizes(rig: &Rig, cluster: &Cluster, check: &mut LengthCheck) {
+fn against_sizes(kit: &Kit, cluster: &Cluster, check: &mut LengthCheck) {
     // The prediction without lengths is that of stated sizes; its own
     // uncertainty has the scale left free.
     if cluster.free_scale {
         let of_scale = super::apart::U_FREE_SCALE * check.expected_mm;
         let rest = (check.u_expected_mm.powi(2) - of_scale.powi(2)).max(0.0);
-        check.u_expected_mm = (rest + (rig.u_scale_relative * check.expected_mm).powi(2)).sqrt();
+        check.u_expected_mm = (rest + (kit.u_scale_relative * check.expected_mm).powi(2)).sqrt();
     }
     check.normalized_error =
         (check.length.mm - check.expected_mm) / (2.0 * check.length.u_mm.hypot(check.u_expected_mm));
@@ -179,14 +179,14 @@ fn update(cluster: &mut Cluster, equations: &Equations, rows: &[usize]) -> Optio
     Some(())
 }
 
-fn equations(rig: &Rig, cluster: &Cluster, lengths: &[Length]) -> Result<Equations, Error> {
+fn equations(kit: &Kit, cluster: &Cluster, lengths: &[Length]) -> Result<Equations, Error> {
     let mut equations = Equations {
         misfit: DVector::zeros(lengths.len()),
         by_unknown: DMatrix::zeros(lengths.len(), cluster.covariance.nrows()),
         variance: DVector::from_iterator(lengths.len(), lengths.iter().map(|l| l.u_mm * l.u_mm)),
     };
     for (row, length) in lengths.iter().enumerate() {
-        let ends = length.ends.map(|(id, corner)| end(rig, cluster, id, corner));
+        let ends = length.ends.map(|(id, corner)| end(kit, cluster, id, corner));
         let [Some(a), Some(b)] = ends else {
             let why = "one of its markers was not measured".to_owned();
             return Err(Error::Length { length: length.to_string(), why });
@@ -209,9 +209,9 @@ struct End {
 }
 
 /// A corner in the cluster's frame with its derivatives.
-fn end(rig: &Rig, cluster: &Cluster, id: u32, corner: usize) -> Option<End> {
+fn end(kit: &Kit, cluster: &Cluster, id: u32, corner: usize) -> Option<End> {
     let at = cluster.index(id)?;
-    let (_, marker) = rig.marker(id)?;
+    let (_, marker) = kit.marker(id)?;
     let [right, up] = marker.size_mm.map(|s| s / 2.0);
     let arm = [[-right, up], [right, up], [right, -up], [-right, -up]][corner];
     let stretched = Vector3::new(arm[0], arm[1], 0.0) * (1.0 + cluster.stretch[at]);

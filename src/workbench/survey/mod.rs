@@ -1,15 +1,15 @@
-//! Where the markers of a rig really sit on their carriers.
+//! Where the markers of a kit really sit on their carriers.
 //!
 //! Every marker is adjusted as a body of its own (six unknowns and its size)
 //! together with the photos' poses, focal lengths, centres and edge offsets
-//! and the camera's calibration: the adjustment of `pose`, with a rig taken
+//! and the camera's calibration: the adjustment of `pose`, with a kit taken
 //! apart. That fixes the markers against each other. It leaves two things
 //! that no photo shows, and both are attached afterwards:
 //!
 //! - *Scale.* Photos know it from the markers' stated sizes. Measured lengths
 //!   replace these: the common factor of all sizes is then left free.
 //! - *The carrier's frame.* Hub datum and aim point bear no marker; where they
-//!   are follows from the rig file alone. The found shape is laid on the
+//!   are follows from the kit file alone. The found shape is laid on the
 //!   file's by the best rigid fit (no scale: that is measured), which is the
 //!   S-transformation of Baarda (1973) onto inner constraints over the marker
 //!   corners. What the file's errors do to that fit is added to the
@@ -46,7 +46,7 @@ pub use recheck::{Limits, Recheck, recheck, recheck_words};
 pub use seating::{RunOut, Seated, Seating, seated_from_photos, seated_from_record, seating};
 pub use words::words;
 
-/// Why a rig could not be surveyed.
+/// Why a kit could not be surveyed.
 #[derive(Debug, Clone, thiserror::Error)]
 pub enum Error {
     /// A photo can't be read.
@@ -60,8 +60,8 @@ pub enum Error {
         /// What is wrong and what to do.
         why: String,
     },
-    /// The photos do not show the rig, or not enough of it.
-    #[error("cannot survey the rig: {0}")]
+    /// The photos do not show the kit, or not enough of it.
+    #[error("cannot survey the kit: {0}")]
     NotMeasured(String),
     /// A length names what is not there.
     #[error("cannot use the length {length}: {why}")]

@@ -14,7 +14,7 @@ display:block}figure{margin:1rem 0 2rem}figcaption{color:#45505a}.no{border-left
 
 /// The page of a survey: one file, no script, nothing fetched.
 pub fn page(survey: &Survey) -> String {
-    let title = format!("Survey of {}", survey.rig.name);
+    let title = format!("Survey of {}", survey.kit.name);
     let page = html! {
         (DOCTYPE)
         html lang="en" {
@@ -26,7 +26,7 @@ pub fn page(survey: &Survey) -> String {
             }
             body {
                 h1 { (title) }
-                @if let Some(serial) = &survey.rig.serial { p { "Serial " (serial) } }
+                @if let Some(serial) = &survey.kit.serial { p { "Serial " (serial) } }
                 (verdict(survey))
                 @for carrier in &survey.carriers { (carrier_part(survey, carrier)) }
                 (scale(survey))
@@ -46,14 +46,14 @@ fn verdict(survey: &Survey) -> Markup {
         }
         p {
             "Photos fix the markers against each other. Where the carrier's own frame is (hub datum, aim point) follows \
-             from the rig file: the found shape is laid on it by the best rigid fit, and what the file's errors ("
+             from the kit file: the found shape is laid on it by the best rigid fit, and what the file's errors ("
             (format!("{:.2}", survey.u_found_mm)) " mm, 1 sigma, found here) do to that fit is part of \"u in the carrier\"."
         }
     }
 }
 
 fn carrier_part(survey: &Survey, carrier: &CarrierSurvey) -> Markup {
-    let (magnify, drawing) = picture(&survey.rig.carriers[carrier.carrier], carrier);
+    let (magnify, drawing) = picture(&survey.kit.carriers[carrier.carrier], carrier);
     html! {
         h2 { (carrier.name) }
         figure {

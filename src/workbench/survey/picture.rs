@@ -1,5 +1,5 @@
 //! A carrier as it was found: where its markers sit and how far that is from
-//! the rig file.
+//! the kit file.
 
 use maud::{Markup, html};
 use nalgebra::{Point3, Unit, Vector3};
@@ -66,7 +66,7 @@ pub(super) fn picture(carrier: &Carrier, survey: &CarrierSurvey) -> (f64, Markup
     let magnify = round_down(RIM / (longest * view.factor));
     let drawing = html! {
         svg viewBox=(format!("0 0 {:.0} {:.0}", view.size[0], view.size[1] + 24.0)) width=(n(view.size[0])) role="img"
-            aria-label=(format!("{}: found places of its markers against the rig file", survey.name)) {
+            aria-label=(format!("{}: found places of its markers against the kit file", survey.name)) {
             @for marker in &carrier.markers {
                 (outline(&view, marker, survey.markers.iter().any(|m| m.id == marker.id)))
             }

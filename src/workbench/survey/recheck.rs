@@ -3,7 +3,7 @@
 use super::compose::{Options, Survey, survey};
 use super::{Error, SurveyPhoto};
 use crate::camera::Profile;
-use crate::marker::Rig;
+use crate::marker::Kit;
 
 /// Beyond this many standard uncertainties a marker moved: with sixty
 /// coordinates chance does that once in three hundred checks.
@@ -71,9 +71,9 @@ impl Recheck {
 /// Compares photos of a surveyed reference with its first survey.
 ///
 /// # Errors
-/// As [`survey`]; and a rig without layout.
+/// As [`survey`]; and a kit without layout.
 pub fn recheck(
-    first: &Rig,
+    first: &Kit,
     cameras: &[Profile],
     photos: &[SurveyPhoto],
     camera_named: bool,
@@ -81,7 +81,7 @@ pub fn recheck(
 ) -> Result<Recheck, Error> {
     if first.layout.is_none() {
         return Err(Error::NotMeasured(
-            "the reference was never surveyed: survey it once, and check against the rig that this writes".to_owned(),
+            "the reference was never surveyed: survey it once, and check against the kit that this writes".to_owned(),
         ));
     }
     let found = survey(first, cameras, photos, &Options { camera_named, ..Options::default() })?;

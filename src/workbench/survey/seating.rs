@@ -7,7 +7,7 @@ use super::look::camera_of;
 use super::{Error, SurveyPhoto};
 use crate::camera::Profile;
 use crate::geom::{self, Pose};
-use crate::marker::Rig;
+use crate::marker::Kit;
 use crate::num::student_quantile;
 use crate::pose::{self, PhotoView, Problem, Source, adjust};
 use crate::record::JobRecord;
@@ -31,7 +31,7 @@ pub struct Seating {
     pub deviations: Vec<Vector6<f64>>,
     /// Scatter of the measurement alone, 1 sigma, mm and degrees about x, y, z.
     pub u_measured: [f64; 4],
-    /// What a rig file states: 1 sigma for each axis, mm, widened so that two
+    /// What a kit file states: 1 sigma for each axis, mm, widened so that two
     /// sigmas hold 95 % although it comes from so few seatings.
     pub u_seating_mm: f64,
     /// Likewise about x, y, z, degrees.
@@ -66,7 +66,7 @@ const MOST_ROLL_MM: f64 = 60.0;
 /// # Errors
 /// No camera, or the photos do not show both carriers.
 pub fn seated_from_photos(
-    rig: &Rig,
+    kit: &Kit,
     cameras: &[Profile],
     camera_named: bool,
     name: &str,
@@ -81,14 +81,14 @@ pub fn seated_from_photos(
         if at == used.len() {
             used.push(camera);
         }
-        views.push(PhotoView::from_sightings(rig, at, &photo.sightings));
+        views.push(PhotoView::from_sightings(kit, at, &photo.sightings));
     }
-    let problem = Problem { rig, cameras: used, photos: views };
+    let problem = Problem { kit, cameras: used, photos: views };
     let not = |why: String| Error::NotMeasured(format!("{name}: {why}"));
     let scene = adjust(&problem, &pose::Options::default()).map_err(|e| not(e.to_string()))?;
     let place = |k: usize| {
         let seen = scene.carriers[k].filter(|_| scene.knows(k));
-        seen.ok_or_else(|| not(format!("the photos do not fix {}: take it from two sides", rig.carriers[k].name)))
+        seen.ok_or_else(|| not(format!("the photos do not fix {}: take it from two sides", kit.carriers[k].name)))
     };
     let (world_from_plate, world_from_reference) = (place(plate)?, place(against)?);
     let relative: Pose<geom::World, geom::Carrier> =

@@ -69,7 +69,7 @@ pub fn words(survey: &Survey) -> String {
     let mut text = format!(
         "{}: {} markers on {} carriers from {used} of {} photos; corners scatter {:.2} times what the detector states, \
          {:.0} degrees of freedom\n\n",
-        survey.rig.name,
+        survey.kit.name,
         survey.markers().count(),
         survey.carriers.len(),
         survey.photos.len(),

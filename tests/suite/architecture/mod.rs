@@ -55,7 +55,7 @@ const SIDEWAYS: [(&str, &str, &str); 6] = [
     ("folder", "marker", "the job folder reads the files that it names"),
     ("folder", "setup", "the job folder reads the files that it names"),
     ("cli", "web", "a command opens the page's door"),
-    ("setup", "marker", "a sheet's carriers are looked up in the rig"),
+    ("setup", "marker", "a sheet's carriers are looked up in the kit"),
 ];
 
 /// Rooms that a room may not see although they are below, and why.
@@ -163,7 +163,7 @@ fn complaints(path: &str, text: &str) -> Vec<String> {
 fn imports_upwards_sideways_and_past_the_waist_are_seen() {
     for (path, text) in [
         ("geom/pose.rs", "use crate::camera::Lens;"),
-        ("camera/lens.rs", "use crate::marker::Rig;"),
+        ("camera/lens.rs", "use crate::marker::Kit;"),
         ("camera/lens.rs", "use crate::{geom::Pose, photo::{Luma, Exif}};"),
         ("report/text.rs", "fn f() -> crate::measure::Measurement { todo }"),
         ("report/html/mod.rs", "use crate::{\n    quantity::Estimate,\n    pose::Scene,\n};"),

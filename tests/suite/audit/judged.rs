@@ -135,11 +135,11 @@ const HARMS: [Harm; 25] = [
     Harm {
         name: "only-job-file",
         harm: |j| {
-            for name in ["rig.toml", "setup.toml", "camera.toml"] {
+            for name in ["kit.toml", "setup.toml", "camera.toml"] {
                 fs::remove_file(j.join(name)).unwrap()
             }
         },
-        words: "rig",
+        words: "kit",
         exit: 2,
     },
     Harm {
@@ -153,8 +153,8 @@ const HARMS: [Harm; 25] = [
     },
     Harm {
         name: "nan",
-        harm: |j| change(&j.join("rig.toml"), |t| t.replacen("size_xy_mm = ", "size_mm = nan #", 1)),
-        words: "rig.toml",
+        harm: |j| change(&j.join("kit.toml"), |t| t.replacen("size_xy_mm = ", "size_mm = nan #", 1)),
+        words: "kit.toml",
         exit: 2,
     },
     Harm {
@@ -174,8 +174,8 @@ const HARMS: [Harm; 25] = [
     },
     Harm {
         name: "other-kit",
-        harm: |j| change(&j.join("rig.toml"), |t| t.replace("id = ", "id = 1")),
-        words: "no marker of the rig",
+        harm: |j| change(&j.join("kit.toml"), |t| t.replace("id = ", "id = 1")),
+        words: "no marker of the kit",
         exit: 4,
     },
     Harm {
@@ -210,7 +210,7 @@ const HARMS: [Harm; 25] = [
         harm: |j| {
             sealed(j, false);
             let p = j.join("data/result.json");
-            edit(&p, |t| t.replace("\"undecided\"", "\"within\"").replace("\"outside\"", "\"within\""));
+            edit(&p, |t| t.replace("\"not_proven\"", "\"within\"").replace("\"outside\"", "\"within\""));
             edit(&p, |t| t + "\n");
         },
         words: "result.json was altered",
@@ -259,7 +259,7 @@ fn stage(folder: &Path) -> Vec<JobRecord> {
 /// The same job again under another number: only its job file is its own.
 fn copied(from: &Path, to: &Path, number: usize) {
     fs::create_dir_all(to.join("photos")).unwrap();
-    for name in ["rig.toml", "setup.toml", "camera.toml", "scan-report.txt", "photos/a.jpg", "photos/b.jpg"] {
+    for name in ["kit.toml", "setup.toml", "camera.toml", "scan-report.txt", "photos/a.jpg", "photos/b.jpg"] {
         fs::hard_link(from.join(name), to.join(name)).unwrap();
     }
     let text = fs::read_to_string(from.join("job.toml")).unwrap();

@@ -39,11 +39,11 @@ fn copy(from: &Path, to: &Path) {
 /// A job whose photos show nothing: measured quickly, ends as retake.
 fn empty_job(folder: &Path, number: usize) {
     fs::create_dir_all(folder.join("photos")).unwrap();
-    for name in ["rig.toml", "setup.toml", "camera.toml"] {
+    for name in ["kit.toml", "setup.toml", "camera.toml"] {
         fs::copy(sample("good").join(name), folder.join(name)).unwrap();
     }
     let text = format!(
-        "format = \"job/1\"\njob = \"N-{number}\"\nsetup = \"setup.toml\"\nrig = \"rig.toml\"\ncamera = \"camera.toml\"\ntechnician = \"T{}\"\n",
+        "format = \"job/1\"\njob = \"N-{number}\"\nsetup = \"setup.toml\"\nkit = \"kit.toml\"\ncamera = \"camera.toml\"\ntechnician = \"T{}\"\n",
         number % 3
     );
     fs::write(folder.join("job.toml"), text).unwrap();
@@ -62,7 +62,7 @@ fn edit(path: &Path, change: impl Fn(String) -> String) {
 }
 
 const HARMS: [Harm; 20] = [
-    ("no-rig", |j| fs::remove_file(j.join("rig.toml")).unwrap(), "rig.toml"),
+    ("no-kit", |j| fs::remove_file(j.join("kit.toml")).unwrap(), "kit.toml"),
     ("no-setup", |j| fs::remove_file(j.join("setup.toml")).unwrap(), "setup.toml"),
     ("no-camera", |j| fs::remove_file(j.join("camera.toml")).unwrap(), "camera.toml"),
     ("no-photos", |j| fs::remove_dir_all(j.join("photos")).unwrap(), "photos"),
@@ -100,11 +100,11 @@ const HARMS: [Harm; 20] = [
     ("wrong-format", |j| edit(&j.join("job.toml"), |t| t.replace("job/1", "job/9")), "job/9"),
     ("listed-photo", |j| edit(&j.join("job.toml"), |t| t + "photos = [\"photos/z.png\"]\n"), "z.png"),
     ("outside-photo", |j| edit(&j.join("job.toml"), |t| t + "photos = [\"../../x.png\"]\n"), "outside"),
-    ("nan-size", |j| edit(&j.join("rig.toml"), |t| t.replacen("size_xy_mm = ", "size_mm = nan #", 1)), "rig.toml"),
+    ("nan-size", |j| edit(&j.join("kit.toml"), |t| t.replacen("size_xy_mm = ", "size_mm = nan #", 1)), "kit.toml"),
     (
         "negative-size",
-        |j| edit(&j.join("rig.toml"), |t| t.replacen("size_xy_mm = ", "size_mm = -1.0 #", 1)),
-        "rig.toml",
+        |j| edit(&j.join("kit.toml"), |t| t.replacen("size_xy_mm = ", "size_mm = -1.0 #", 1)),
+        "kit.toml",
     ),
     ("broken-camera", |j| edit(&j.join("camera.toml"), |t| t.replacen("focal_px", "focal_pixel", 1)), "camera.toml"),
     ("broken-setup", |j| edit(&j.join("setup.toml"), |t| t.replacen("[[check]]", "[[cheque]]", 1)), "setup.toml"),
@@ -162,7 +162,7 @@ fn good_jobs_are_right_and_broken_ones_are_named() {
     let found = lines(&out);
     assert_eq!(found.len(), 6 + 2 + HARMS.len());
     for (path, verdict, exit) in
-        [("archive/good", "within", 0), ("archive/wrong", "outside", 1), ("archive/2026/w1/N-1", "unusable", 4)]
+        [("archive/good", "within", 0), ("archive/wrong", "outside", 1), ("archive/2026/w1/N-1", "retake", 4)]
     {
         assert_eq!(
             (found[path]["verdict"].as_str(), found[path]["exit"].as_u64()),

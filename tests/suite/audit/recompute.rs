@@ -107,7 +107,7 @@ fn evidence_as_one_file_is_judged_where_it_lies() {
     assert_eq!(audit(&root, &out).status().unwrap().code(), Some(2));
     let found = lines(&out);
     let whole = &found["archive/whole.tar"];
-    assert_eq!((&whole["verdict"], &whole["evidence"]), (&"unusable".into(), &"intact, unsigned".into()));
+    assert_eq!((&whole["verdict"], &whole["evidence"]), (&"retake".into(), &"intact, unsigned".into()));
     for name in ["altered", "other"] {
         let line = &found[&format!("archive/{name}.tar")];
         let result = fs::read_to_string(out.join(line["result"].as_str().unwrap())).unwrap();

@@ -116,14 +116,14 @@ fn surveys_and_seatings_say_what_is_missing() {
     std::fs::create_dir(here.join("empty")).unwrap();
     std::fs::write(here.join("log.csv"), "something else\n").unwrap();
     for (arguments, code, says) in [
-        ("survey a.png --rig bay-a4 --out rig.toml", UNREADABLE, "no camera file fits it"),
-        ("survey a.png --rig bay-a9 --out rig.toml", UNREADABLE, "did you mean"),
-        ("survey a.png --rig bay-a4 --out rig.toml --length 1:tl,2:tr=3", UNREADABLE, "ID:CORNER"),
-        ("survey a.png --rig bay-a4 --out rig.toml --due tomorrow", UNREADABLE, "write it as 2027-05-01"),
-        ("seating empty empty empty --rig bay-a4 --plate rear-left", UNREADABLE, "has no photo"),
-        ("seating empty --rig bay-a4 --plate left", UNREADABLE, "its carriers: stand, rear-left"),
-        ("recheck a.png --rig bay-a4 --log log.csv", UNREADABLE, "is no log of checks"),
-        ("recheck a.png --rig bay-a4 --log new.csv --camera demo-phone", NOT_FIT, "was never surveyed"),
+        ("survey a.png --kit bay-a4 --out kit.toml", UNREADABLE, "no camera file fits it"),
+        ("survey a.png --kit bay-a9 --out kit.toml", UNREADABLE, "did you mean"),
+        ("survey a.png --kit bay-a4 --out kit.toml --length 1:tl,2:tr=3", UNREADABLE, "ID:CORNER"),
+        ("survey a.png --kit bay-a4 --out kit.toml --due tomorrow", UNREADABLE, "write it as 2027-05-01"),
+        ("seating empty empty empty --kit bay-a4 --plate rear-left", UNREADABLE, "has no photo"),
+        ("seating empty --kit bay-a4 --plate left", UNREADABLE, "its carriers: stand, rear-left"),
+        ("recheck a.png --kit bay-a4 --log log.csv", UNREADABLE, "is no log of checks"),
+        ("recheck a.png --kit bay-a4 --log new.csv --camera demo-phone", NOT_FIT, "was never surveyed"),
         ("gauge none.csv", UNREADABLE, "cannot read none.csv"),
     ] {
         let words: Vec<&str> = arguments.split(' ').collect();
@@ -131,7 +131,7 @@ fn surveys_and_seatings_say_what_is_missing() {
         assert_eq!(found, code, "{arguments}: {text}");
         assert!(text.contains(says), "{arguments}: {text}");
     }
-    assert!(!here.join("rig.toml").exists() && !here.join("new.csv").exists());
+    assert!(!here.join("kit.toml").exists() && !here.join("new.csv").exists());
 }
 
 #[test]
@@ -150,11 +150,11 @@ fn results_of_verified_jobs_give_the_seating() {
     }
     let mut all = vec!["seating"];
     all.extend(names.iter().map(String::as_str));
-    all.extend(["--rig", "demo-bay", "--plate", "rear-left", "--out", "seated.toml"]);
+    all.extend(["--kit", "demo-bay", "--plate", "rear-left", "--out", "seated.toml"]);
     let (code, text) = run_in(folder.path(), &all);
     assert_eq!(code, 0, "{text}");
-    let rig = baywitness::marker::Rig::read(&folder.path().join("seated.toml")).unwrap();
-    let plate = rig.carriers.iter().find(|c| c.name == "rear-left").unwrap();
+    let kit = baywitness::marker::Kit::read(&folder.path().join("seated.toml")).unwrap();
+    let plate = kit.carriers.iter().find(|c| c.name == "rear-left").unwrap();
     // Sample variance of x is 666.7 mm2, nothing in y and z: 14.9 mm for each
     // axis, times 1.154 for nine degrees of freedom (Student's t over 1.96).
     assert!((plate.u_seating_mm - 17.2).abs() < 0.3, "{}", plate.u_seating_mm);
@@ -162,14 +162,14 @@ fn results_of_verified_jobs_give_the_seating() {
 }
 
 #[test]
-fn a_rig_stands_in_for_a_board_and_two_photos_are_too_few() {
+fn a_kit_stands_in_for_a_board_and_two_photos_are_too_few() {
     let folder = tempfile::tempdir().unwrap();
     let good = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("samples/good");
     let photos = pictures(&good.join("photos"));
-    let rig = good.join("rig.toml").display().to_string();
+    let kit = good.join("kit.toml").display().to_string();
     let mut all = vec!["camera", "fit"];
     all.extend(photos.iter().map(String::as_str));
-    all.extend(["--board", &rig, "--out", "camera.toml"]);
+    all.extend(["--board", &kit, "--out", "camera.toml"]);
     let (code, text) = run_in(folder.path(), &all);
     assert_eq!(code, NOT_FIT, "{text}");
     assert!(text.contains("only 2 photos could be used"), "{text}");

@@ -31,8 +31,8 @@ fn every_command_of_the_guide_runs() {
     std::fs::write(here.join("readings.csv"), readings()).unwrap();
     std::fs::create_dir(here.join("cameras")).unwrap();
     // Where the guide's earlier steps need photos, the sample's files stand in.
-    std::fs::copy(root().join("samples/good/rig.toml"), here.join("rig.toml")).unwrap();
-    std::fs::copy(root().join("samples/good/rig.toml"), here.join("wall.toml")).unwrap();
+    std::fs::copy(root().join("samples/good/kit.toml"), here.join("kit.toml")).unwrap();
+    std::fs::copy(root().join("samples/good/kit.toml"), here.join("wall.toml")).unwrap();
     std::fs::copy(root().join("samples/good/camera.toml"), here.join("cameras/my-phone.toml")).unwrap();
     let all = commands();
     assert!(all.len() >= 9, "{all:?}");

@@ -97,25 +97,25 @@ fn audits(rounds: u32) {
     assert!(killed > rounds / 8, "{killed} of {rounds} were killed");
 }
 
-/// A survey's rig file names its layout by digest: one without the other would be told, never used.
+/// A survey's kit file names its layout by digest: one without the other would be told, never used.
 fn surveys(rounds: u32) {
     let room = tempfile::tempdir().unwrap();
     let file = |name: &str| text(&JOB.join(name)).to_owned();
     let photos = [file("photos/a.jpg"), file("photos/b.jpg")];
-    let (rig, camera) = (file("rig.toml"), file("camera.toml"));
+    let (kit, camera) = (file("kit.toml"), file("camera.toml"));
     let survey = |out: &Path| {
-        ["survey", &photos[0], &photos[1], "--rig", &rig, "--camera", &camera, "--out", text(out)].map(str::to_owned)
+        ["survey", &photos[0], &photos[1], "--kit", &kit, "--camera", &camera, "--out", text(out)].map(str::to_owned)
     };
     let to_end = |arguments: &[String]| time_of(&arguments.iter().map(String::as_str).collect::<Vec<_>>());
-    let wanted = room.path().join("wanted/rig.toml");
+    let wanted = room.path().join("wanted/kit.toml");
     let whole = to_end(&survey(&wanted));
     let mut killed = 0;
     for (i, moment) in moments(whole, rounds).enumerate() {
-        let out = room.path().join(format!("s{i}/rig.toml"));
+        let out = room.path().join(format!("s{i}/kit.toml"));
         let arguments = survey(&out);
         let arguments: Vec<&str> = arguments.iter().map(String::as_str).collect();
         killed += u32::from(ended_early(&arguments, moment));
-        for name in ["rig.toml", "layout.json"] {
+        for name in ["kit.toml", "layout.json"] {
             let (there, wanted) = (out.with_file_name(name), wanted.with_file_name(name));
             if there.exists() {
                 assert_eq!(fs::read(&there).unwrap(), fs::read(&wanted).unwrap(), "{name} is not whole");

@@ -49,7 +49,7 @@ fn names_that_are_no_text_are_named_and_end_nothing_else() {
     let (code, said) = run(&["audit", text(&room.path().join("jobs")), "--out", text(&out)]);
     assert_eq!(code, Some(2), "the bad one is told: {said}");
     let lines = fs::read_to_string(out.join("audit.jsonl")).unwrap();
-    assert!(lines.lines().any(|l| l.contains("jobs/good") && l.contains("\"undecided\"")), "{lines}");
+    assert!(lines.lines().any(|l| l.contains("jobs/good") && l.contains("\"not_proven\"")), "{lines}");
 }
 
 #[test]

@@ -48,7 +48,7 @@ pub(crate) fn one(bay: &Bay, line: ReferenceLine, seed: u64) -> Draw {
     let (setup, vehicle) = (sheet(line), vehicle(seed));
     let asks: Vec<Ask> =
         QUANTITIES.iter().map(|q| Ask { quantity: *q, from: Some(From::RearAxle), target: 0, line }).collect();
-    let facts = Facts { rig: &job.rig, setup: &setup, vehicle: &vehicle };
+    let facts = Facts { kit: &job.kit, setup: &setup, vehicle: &vehicle };
     let measured = measure(&facts, &scene, line, &asks, &[]);
     let truth = truth(&job, line);
     let quantities = std::array::from_fn(|i| {

@@ -20,7 +20,7 @@ pub(crate) fn steps(bay: &Bay, job: &Sample, scene: &Scene) -> Vec<Step> {
         let other = job.carrier(name);
         let (found, mut covariance) = relative(scene, stand, other);
         // How it seats comes on top of where it was seen.
-        let carrier = &job.rig.carriers[other];
+        let carrier = &job.kit.carriers[other];
         for axis in 0..3 {
             covariance[(axis, axis)] += carrier.u_seating_mm.powi(2);
             covariance[(3 + axis, 3 + axis)] += carrier.u_seating_deg[axis].to_radians().powi(2);

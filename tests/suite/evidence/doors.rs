@@ -4,16 +4,16 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-/// A job in a folder below `shared`, with its rig and set-up sheet beside it and
-/// photos that show nothing: it ends as unusable, quickly.
+/// A job in a folder below `shared`, with its kit and set-up sheet beside it and
+/// photos that show nothing: it ends as retake, quickly.
 pub(crate) fn small_job(shared: &Path) -> PathBuf {
     let good: PathBuf = [env!("CARGO_MANIFEST_DIR"), "samples", "good"].iter().collect();
     let job = shared.join("J 1");
     fs::create_dir_all(job.join("photos")).unwrap();
-    for name in ["rig.toml", "setup.toml", "camera.toml"] {
+    for name in ["kit.toml", "setup.toml", "camera.toml"] {
         fs::copy(good.join(name), shared.join(name)).unwrap();
     }
-    let text = "format = \"job/1\"\njob = \"J 1\"\nsetup = \"../setup.toml\"\nrig = \"../rig\"\ncamera = \"../camera.toml\"\n\
+    let text = "format = \"job/1\"\njob = \"J 1\"\nsetup = \"../setup.toml\"\nkit = \"../kit\"\ncamera = \"../camera.toml\"\n\
                 [[attachment]]\nfile = \"notes (ä).txt\"\nkind = \"other\"\n";
     fs::write(job.join("job.toml"), text).unwrap();
     fs::write(job.join("notes (ä).txt"), "invented").unwrap();
@@ -62,7 +62,7 @@ fn exit_codes_tell_intact_altered_and_unsigned_apart() {
     assert_eq!(code, 0, "{text}");
     assert!(text.contains("retake"), "{text}");
     assert_eq!(run(&[&job, Path::new("--out"), &unsigned], &["seal"], None).0, 0);
-    assert!(signed.join("data/job/notes (ä).txt").is_file() && signed.join("data/rig.toml").is_file());
+    assert!(signed.join("data/job/notes (ä).txt").is_file() && signed.join("data/kit.toml").is_file());
     let list = dir.path().join("signers");
     fs::write(&list, format!("T1 {}", fs::read_to_string(key.with_extension("pub")).unwrap())).unwrap();
     let (code, text) = check(&signed, Some(&list));

@@ -71,7 +71,7 @@ struct Fault {
     text: String,
 }
 
-const FILES: [&str; 4] = ["job.toml", "rig.toml", "setup.toml", "camera.toml"];
+const FILES: [&str; 4] = ["job.toml", "kit.toml", "setup.toml", "camera.toml"];
 
 fn faults(job: &Path, all: bool) -> Vec<Fault> {
     let mut faults = Vec::new();
@@ -150,7 +150,7 @@ fn run(all: bool) {
         })
         .collect();
     let count = |what: &str| outcomes.iter().filter(|(_, o)| *o == what).count();
-    let counts = ["refused", "outside", "undecided", "unusable", "within"].map(|o| format!("{} {o}", count(o)));
+    let counts = ["refused", "outside", "not_proven", "retake", "within"].map(|o| format!("{} {o}", count(o)));
     println!("{} faults: {}", outcomes.len(), counts.join(", "));
     let wrong: Vec<&str> = outcomes.iter().filter(|(_, o)| *o == "wrong").map(|(n, _)| n.as_str()).collect();
     assert!(wrong.is_empty(), "{} of {} faults:\n{}", wrong.len(), outcomes.len(), wrong.join("\n"));

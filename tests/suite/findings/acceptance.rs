@@ -65,7 +65,7 @@ fn verdict(setup: &Setup, answers: &[Option<Answer>], levels: &[Level]) -> Verdi
     let size = StandSize { half_width_mm: 760.0, half_height_mm: 245.0 };
     let one = |(c, answer): (_, &Option<Answer>)| match answer {
         Some(answer) => check(c, LINE, &setup.decision, Ok(answer.clone()), &size, "").verdict,
-        None => Verdict::Unusable,
+        None => Verdict::Retake,
     };
     let checks = setup.checks.iter().zip(answers).map(one);
     Verdict::of_checks(checks).limited_by(levels.iter().copied())

@@ -67,7 +67,7 @@ pub(crate) fn sheet() -> Setup {
 }
 
 pub(crate) fn job() -> JobFile {
-    let text = "format = \"job/1\"\njob = \"S\"\nsetup = \"s\"\nrig = \"r\"\n[vehicle]\nwheelbase_mm = 2700.0\n";
+    let text = "format = \"job/1\"\njob = \"S\"\nsetup = \"s\"\nkit = \"r\"\n[vehicle]\nwheelbase_mm = 2700.0\n";
     let mut job = JobFile::from_toml(text, "job.toml").unwrap();
     let vehicle: &mut Vehicle = &mut job.vehicle;
     vehicle.floor_below_hub_mm = Some(HUB_MM);
@@ -159,7 +159,7 @@ pub(crate) fn judge(sample: &Sample, setup: &Setup, job: &JobFile) -> Judged {
 pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, readings: &[Compared]) -> Judged {
     let problem = sample.problem();
     let scene = adjust(&problem, &Options::default()).unwrap();
-    let known = Facts { rig: &sample.rig, setup, vehicle: &job.vehicle };
+    let known = Facts { kit: &sample.kit, setup, vehicle: &job.vehicle };
     let mut asks: Vec<Ask> = setup
         .checks
         .iter()
@@ -179,7 +179,7 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
     }));
     let measurement = measure(&known, &scene, setup.reference_line, &asks, &[]);
     let size = StandSize { half_width_mm: 760.0, half_height_mm: 245.0 };
-    let more = more_evidence(&sample.rig, Some(&scene));
+    let more = more_evidence(&sample.kit, Some(&scene));
     let checks: Vec<Checked> = setup
         .checks
         .iter()
@@ -208,12 +208,12 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
         }
     };
     let sensitivity = sensitivity(&known, &problem, &scene, &asks[..checks_end]);
-    let suspects = suspects(&sample.rig, &problem, &scene, &sample.after_move);
+    let suspects = suspects(&sample.kit, &problem, &scene, &sample.after_move);
     let (seen, exif) = (sample.photos.iter().map(sightings).collect::<Vec<_>>(), Exif::default());
     let case = Case {
         phases: &[],
         after_move: &sample.after_move,
-        rig: &sample.rig,
+        kit: &sample.kit,
         setup,
         job,
         photos: &facts(&seen, &exif),

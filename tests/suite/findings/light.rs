@@ -26,7 +26,7 @@ fn harmed(bay: &Bay, harm: Harm, seed: u64) -> Sample {
     let mut job = sample(bay, seed);
     let mut chance = Noise::new(seed ^ 0x11a4_0000);
     let floor: Vec<usize> =
-        (0..job.rig.carriers.len()).filter(|k| job.rig.carriers[*k].name.contains("floor")).collect();
+        (0..job.kit.carriers.len()).filter(|k| job.kit.carriers[*k].name.contains("floor")).collect();
     let places: Vec<(usize, usize)> = (0..job.photos.len())
         .flat_map(|j| (0..job.photos[j].views.len()).map(move |v| (j, v)))
         .filter(|(j, v)| floor.contains(&job.photos[*j].views[*v].carrier))

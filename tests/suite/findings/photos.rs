@@ -18,7 +18,7 @@ fn of_photos(photos: &[PhotoFacts], job: &JobFile) -> Vec<Finding> {
     find(&Case {
         phases: &[],
         after_move: &[],
-        rig: &sample.rig,
+        kit: &sample.kit,
         setup: &setup,
         job,
         photos,
@@ -114,7 +114,7 @@ fn times_that_contradict_each_other() {
     let codes = |photos: &[PhotoFacts], job: &JobFile| -> Vec<String> {
         of_photos(photos, job).into_iter().filter(|f| f.code == "times-out-of-order").map(|f| f.message).collect()
     };
-    let text = "format = \"job/1\"\njob = \"S\"\nsetup = \"s\"\nrig = \"r\"\ntaken = 2026-11-25T10:32:00+01:00\n\
+    let text = "format = \"job/1\"\njob = \"S\"\nsetup = \"s\"\nkit = \"r\"\ntaken = 2026-11-25T10:32:00+01:00\n\
                 [calibration]\nresult = \"successful\"\nat = 2026-11-25T10:50:00+01:00\n";
     let plain = JobFile::from_toml(text, "job.toml").unwrap();
     assert!(codes(&photos, &plain).is_empty(), "one minute apart, whatever the offset");
@@ -203,7 +203,7 @@ fn files_that_are_not_as_the_camera_wrote_them() {
 fn local_times_of_another_day() {
     let seen = seen();
     let at = |text: &str| Exif { taken_local: Some(text.to_owned()), ..Exif::default() };
-    let text = "format = \"job/1\"\njob = \"S\"\nsetup = \"s\"\nrig = \"r\"\ntaken = 2026-11-25T00:10:00+01:00\n";
+    let text = "format = \"job/1\"\njob = \"S\"\nsetup = \"s\"\nkit = \"r\"\ntaken = 2026-11-25T00:10:00+01:00\n";
     let dated = JobFile::from_toml(text, "job.toml").unwrap();
     let codes = |exif: &Exif, first: &Exif, job: &JobFile| {
         let mut photos = facts(&seen[..2], first);

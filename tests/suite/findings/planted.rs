@@ -177,24 +177,24 @@ fn sheets_exchanged(seed: u64) -> Defect {
     let pairs = [(0, 2), (1, 5), (10, 13), (31, 32), (0, 21), (11, 42)];
     let (a, b) = pairs[Chance::new(seed).below(pairs.len())];
     let after = move |sample: &mut Sample| {
-        let Sample { rig, photos, .. } = sample;
+        let Sample { kit, photos, .. } = sample;
         for view in photos.iter_mut().flat_map(|p| &mut p.views) {
             let id = match view.id {
                 id if id == a => b,
                 id if id == b => a,
                 _ => continue,
             };
-            rename(rig, view, id);
+            rename(kit, view, id);
         }
     };
     Defect { after: Box::new(after), ..Defect::default() }
 }
 
-fn rename(rig: &baywitness::marker::Rig, view: &mut View, id: u32) {
-    let (carrier, marker) = rig.marker(id).unwrap();
+fn rename(kit: &baywitness::marker::Kit, view: &mut View, id: u32) {
+    let (carrier, marker) = kit.marker(id).unwrap();
     view.id = id;
     view.carrier = carrier;
-    view.marker = rig.carriers[carrier].markers.iter().position(|m| m.id == marker.id).unwrap();
+    view.marker = kit.carriers[carrier].markers.iter().position(|m| m.id == marker.id).unwrap();
 }
 
 fn sheet_turned(seed: u64) -> Defect {
@@ -290,7 +290,7 @@ fn steering_off(seed: u64, part: f64) -> Defect {
 
 /// A carrier's step in some photos.
 pub(crate) fn carrier_stepped(seed: u64, who: usize, photos: &[usize], mm: [f64; 3], degrees: [f64; 3]) -> Sample {
-    let name_of = sample(&bay(), seed).rig.carriers[who].name.clone();
+    let name_of = sample(&bay(), seed).kit.carriers[who].name.clone();
     let place = |photo: usize, name: &str, pose: At| {
         if photos.contains(&photo) && name == name_of { stepped(pose, mm, degrees) } else { pose }
     };

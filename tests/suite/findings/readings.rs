@@ -55,7 +55,7 @@ fn a_used_reading_is_a_weighted_mean() {
     let problem = sample.problem();
     let scene = adjust(&problem, &Options::default()).unwrap();
     let (setup, job) = (sheet(), job());
-    let facts = Facts { rig: &sample.rig, setup: &setup, vehicle: &job.vehicle };
+    let facts = Facts { kit: &sample.kit, setup: &setup, vehicle: &job.vehicle };
     for (quantity, from, u) in [
         (Q::Distance, Some(From::RearAxle), 1.5),
         (Q::Height, None, 0.5),

@@ -140,7 +140,7 @@ fn checks_decided_by_readings_say_so() {
     for (quantity, value, u, verdict) in [
         // (10 - 3) / 3 and (10 - 8) / 3 standard uncertainties inside: Phi is .990 and .748.
         ("arch_height_front_left", 683.0, 3.0, Verdict::Within),
-        ("arch_height_front_right", 688.0, 3.0, Verdict::Undecided),
+        ("arch_height_front_right", 688.0, 3.0, Verdict::NotProven),
         // (0.9 - 0.5) / 0.15 outside: .996.
         ("target_tilt_gravity", -0.9, 0.15, Verdict::Outside),
         ("side_range_difference", 1.0, 1.5, Verdict::Within),
@@ -154,7 +154,7 @@ fn checks_decided_by_readings_say_so() {
     assert!((p("arch_height_front_right") - 0.748).abs() < 5e-4, "{}", p("arch_height_front_right"));
     // Nobody read it: no value, no verdict, and what would help.
     let missing = of("arch_height_rear_left");
-    assert_eq!((missing.value, missing.verdict), (None, Verdict::Unusable));
+    assert_eq!((missing.value, missing.verdict), (None, Verdict::Retake));
     assert!(missing.reason.as_deref().is_some_and(|r| r.contains("reading")), "{:?}", missing.reason);
     assert_eq!(of("distance").evidence, "photos");
     let page = baywitness::report::html(&record, &[]);
@@ -185,7 +185,7 @@ fn a_photo_zoomed_by_a_tenth_of_which_exif_is_silent() {
     s.spec.photo = Some(photos);
     let record = verify(stage(&s).path());
     assert!(codes(&record).contains(&"photo-zoomed"), "{:?}", codes(&record));
-    assert_eq!(record.verdict, Verdict::Unusable);
+    assert_eq!(record.verdict, Verdict::Retake);
     // Nobody is told to move a stand by void figures.
     assert!(codes(&record).iter().all(|c| !["stand-turned", "stand-too-near", "stand-off-centre"].contains(c)));
 }
@@ -200,7 +200,7 @@ fn a_photo_without_markers_is_named_with_its_reason() {
     scene.spec.photo = Some(photos.clone());
     let folder = stage(&scene);
     let record = verify(folder.path());
-    assert_eq!(record.verdict, Verdict::Unusable);
+    assert_eq!(record.verdict, Verdict::Retake);
     assert!(record.reason.contains("b.jpg") && record.reason.contains("blurred"), "{}", record.reason);
     let blurred = record.findings.iter().find(|f| f.code == "photo-blurred").unwrap();
     assert_eq!(blurred.photo.as_deref(), Some("photos/b.jpg"));

@@ -90,7 +90,7 @@ fn worst(seed: u64, components: std::ops::Range<usize>, wanted: impl Fn(&Extra) 
         let at = eigen.eigenvalues.imin();
         (eigen.eigenvalues[at], eigen.eigenvectors.column(at).iter().copied().collect::<Vec<f64>>())
     };
-    suspects(&sample.rig, &problem, &scene, &sample.after_move)
+    suspects(&sample.kit, &problem, &scene, &sample.after_move)
         .into_iter()
         .filter(|s: &Suspect| wanted(&s.extra))
         .map(|s| (least(&s.test), s.extra))
@@ -206,9 +206,9 @@ fn stated_sizes_are_found() {
 fn what_has_no_redundancy_is_not_checkable() {
     let mut sample = flawed(&Bay { four_photos: false, ..bay() }, 3, &Flaw::default());
     let stand = sample.carrier("stand");
-    let rig = sample.rig.clone();
+    let kit = sample.kit.clone();
     for (j, side) in [(0, "left"), (1, "right")] {
-        sample.photos[j].views.retain(|v| v.carrier == stand || rig.carriers[v.carrier].name.ends_with(side));
+        sample.photos[j].views.retain(|v| v.carrier == stand || kit.carriers[v.carrier].name.ends_with(side));
     }
     let judged = judge(&sample, &sheet(), &job());
     let moved = judged.detectable.iter().find(|d| d.code == "stand-moved-between-photos").unwrap();

@@ -67,7 +67,7 @@ fn a_plate_that_is_not_flush_moves_no_stand() {
     assert_nothing_is_ordered(&judged, "plate");
     for quantity in [Q::LateralOffset, Q::Yaw] {
         let c = at(&judged, quantity);
-        assert_eq!((c.verdict, c.untrusted.as_slice()), (Verdict::Undecided, &["plate-not-seated"][..]));
+        assert_eq!((c.verdict, c.untrusted.as_slice()), (Verdict::NotProven, &["plate-not-seated"][..]));
         // Both plates may be the one: with either set free the truth is in reach.
         assert_eq!(c.otherwise.len(), 2, "{:?}", c.otherwise);
     }
@@ -106,7 +106,7 @@ fn prints_at_97_percent_lower_no_target() {
     assert!(judged.has("print-scale-wrong") && raw.contains(&Verdict::Outside), "{raw:?}");
     assert_nothing_is_ordered(&judged, "prints");
     for c in &judged.settled {
-        assert_eq!((c.verdict, c.untrusted.as_slice()), (Verdict::Undecided, &["print-scale-wrong"][..]));
+        assert_eq!((c.verdict, c.untrusted.as_slice()), (Verdict::NotProven, &["print-scale-wrong"][..]));
     }
     // A stand that is 150 mm too far is so at any size of the prints, and both figures are said.
     let far = Defect::placed(|_, name, pose| if name == "stand" { shifted(pose, [150.0, 0.0, 0.0]) } else { pose });

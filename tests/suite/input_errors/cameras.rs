@@ -28,7 +28,7 @@ const FLAT: &str = "distortion = [0.081, -0.21, 0.0004, -0.0002, 0.12]";
 
 const WRONG_CAMERAS: &[Case] = &[
     case("format = \"camera/1\"", "format = \"camera/2\"", "format", "version", "newer baywitness"),
-    case("format = \"camera/1\"", "format = \"rig/1\"", "format", "\"rig/1\" file", "name a camera file"),
+    case("format = \"camera/1\"", "format = \"kit/1\"", "format", "\"kit/1\" file", "name a camera file"),
     case("format = \"camera/1\"\n", "", "format", "not stated", "first line must be"),
     case("name = \"phone\"\n", "", "name", "is missing", "add `name"),
     case("name = \"phone\"", "name = \"\"", "name", "is empty", "fill it in"),

@@ -7,7 +7,7 @@ use super::{Case, case, check};
 const JOB: &str = r#"format = "job/1"
 job = "D-0001"
 setup = "setup.toml"
-rig = "rig.toml"
+kit = "kit.toml"
 photos = ["photos/a.jpg", "photos/b.jpg"]
 attempt = 1
 taken = 2026-11-25T10:30:00+01:00
@@ -40,9 +40,9 @@ at = 2026-11-25T10:41:00+01:00
 "#;
 
 const WRONG_JOBS: &[Case] = &[
-    case("rig = \"rig.toml\"\n", "", "rig", "is missing", "add"),
-    case("rig = \"rig.toml\"", "rgi = \"rig.toml\"", "rgi", "unknown key", "did you mean `rig`"),
-    case("rig = \"rig.toml\"", "rig = 7", "rig", "must be a text", "quotation"),
+    case("kit = \"kit.toml\"\n", "", "kit", "is missing", "add"),
+    case("kit = \"kit.toml\"", "rgi = \"kit.toml\"", "rgi", "unknown key", "did you mean `kit`"),
+    case("kit = \"kit.toml\"", "kit = 7", "kit", "must be a text", "quotation"),
     case("attempt = 1", "attempt = 0", "attempt", "whole number from 1", "check"),
     case("attempt = 1", "card = [5]", "card[0]", "whole number from 500 to 586", "check"),
     case("attempt = 1", "card = []", "card", "names no id", "leave the key out"),

@@ -5,7 +5,7 @@
 
 mod cameras;
 mod jobs;
-mod rigs;
+mod kits;
 mod setups;
 
 use baywitness::input::Error;

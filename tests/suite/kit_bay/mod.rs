@@ -1,11 +1,11 @@
 //! A middling car in a bay of 4 m with a kit on it, sampled: exact corners through the lens,
-//! then every error that the rig file admits to. Bodies, sheets and the target hide what is
+//! then every error that the kit file admits to. Bodies, sheets and the target hide what is
 //! behind them.
 
 use crate::sampled_bay::Noise;
 use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::geom::{self, Pose, Vehicle};
-use baywitness::marker::{Carrier, Marker, Rig, Role};
+use baywitness::marker::{Carrier, Marker, Kit, Role};
 use baywitness::pose::{PhotoView, Problem, View};
 use nalgebra::{Matrix3, Point3, SMatrix, Vector2, Vector3, Vector6};
 
@@ -30,12 +30,12 @@ const AIM_MM: [f64; 3] = [5060.0, 0.0, 750.0];
 /// Arch edges above the wheels' centres: front, rear.
 pub(crate) const ARCHES_MM: [f64; 2] = [371.0, 377.0];
 const ARCH_Y_MM: f64 = 890.0;
-/// Floor sheets in the order of the rig file.
+/// Floor sheets in the order of the kit file.
 const FLOOR_MM: [[f64; 2]; 4] = [[4300.0, 1000.0], [4300.0, -1000.0], [5600.0, 700.0], [5600.0, -700.0]];
 
 /// One sampled job.
 pub(crate) struct Sample {
-    pub(crate) rig: Rig,
+    pub(crate) kit: Kit,
     camera: Profile,
     photos: Vec<PhotoView>,
 }
@@ -48,7 +48,7 @@ impl Sample {
     }
 
     pub(crate) fn problem(&self) -> Problem<'_> {
-        Problem { rig: &self.rig, cameras: vec![&self.camera], photos: self.photos.clone() }
+        Problem { kit: &self.kit, cameras: vec![&self.camera], photos: self.photos.clone() }
     }
 }
 
@@ -144,16 +144,16 @@ fn look(eye: Vector3<f64>, at: Vector3<f64>) -> Pose<geom::Camera, Vehicle> {
 }
 
 /// Draws one job at the usual corner noise.
-pub(crate) fn sample(rig: &Rig, stations: &[Station], seed: u64) -> Sample {
-    sample_at(NOISE_PX, rig, stations, seed)
+pub(crate) fn sample(kit: &Kit, stations: &[Station], seed: u64) -> Sample {
+    sample_at(NOISE_PX, kit, stations, seed)
 }
 
 /// Draws one job whose clear corners have this noise, px.
-pub(crate) fn sample_at(noise_px: f64, rig: &Rig, stations: &[Station], seed: u64) -> Sample {
+pub(crate) fn sample_at(noise_px: f64, kit: &Kit, stations: &[Station], seed: u64) -> Sample {
     let mut noise = Noise::new(seed);
     let camera = camera();
     let mut floor_sheet = 0;
-    let seated: Vec<Pose<Vehicle, geom::Carrier>> = rig
+    let seated: Vec<Pose<Vehicle, geom::Carrier>> = kit
         .carriers
         .iter()
         .map(|carrier| {
@@ -164,19 +164,19 @@ pub(crate) fn sample_at(noise_px: f64, rig: &Rig, stations: &[Station], seed: u6
             Pose::new(Default::default(), origin).moved(&Vector6::new(step.x, step.y, step.z, turn.x, turn.y, turn.z))
         })
         .collect();
-    let stretch = 1.0 + rig.u_scale_relative * noise.normal();
+    let stretch = 1.0 + kit.u_scale_relative * noise.normal();
     let mut screens = bodywork();
-    for (carrier, at) in rig.carriers.iter().zip(&seated) {
+    for (carrier, at) in kit.carriers.iter().zip(&seated) {
         screens.extend(carrier.markers.iter().map(|marker| sheet(marker, at)));
     }
-    let printed: Vec<Vec<[Vector3<f64>; 4]>> = rig
+    let printed: Vec<Vec<[Vector3<f64>; 4]>> = kit
         .carriers
         .iter()
         .zip(&seated)
         .map(|(carrier, at)| {
             let corners = |marker: &Marker| {
-                let shift = noise.vector(rig.u_layout_mm);
-                let turn = noise.vector(geom::rad(rig.u_turn_deg));
+                let shift = noise.vector(kit.u_layout_mm);
+                let turn = noise.vector(geom::rad(kit.u_turn_deg));
                 marker.corners_mm().map(|p| {
                     let arm = p.coords - marker.centre_mm;
                     let placed = marker.centre_mm + shift + arm * stretch + turn.cross(&arm);
@@ -188,13 +188,13 @@ pub(crate) fn sample_at(noise_px: f64, rig: &Rig, stations: &[Station], seed: u6
         .collect();
     let photos = stations
         .iter()
-        .map(|station| photo(rig, &camera, (station, noise_px), &printed, &screens, &mut noise))
+        .map(|station| photo(kit, &camera, (station, noise_px), &printed, &screens, &mut noise))
         .collect();
-    Sample { rig: rig.clone(), camera, photos }
+    Sample { kit: kit.clone(), camera, photos }
 }
 
 fn photo(
-    rig: &Rig,
+    kit: &Kit,
     camera: &Profile,
     ([eye, at], noise_px): (&Station, f64),
     printed: &[Vec<[Vector3<f64>; 4]>],
@@ -210,7 +210,7 @@ fn photo(
     lens.centre_px = lens.centre_px.map(|c| c + camera.per_photo.u_centre_px * noise.normal());
     let edge = U_EDGE_PX * noise.normal();
     let mut views = Vec::new();
-    for (k, carrier) in rig.carriers.iter().enumerate() {
+    for (k, carrier) in kit.carriers.iter().enumerate() {
         for (m, marker) in carrier.markers.iter().enumerate() {
             let Some(mut view) = sight(&printed[k][m], &eye, &camera_from_vehicle, &lens, screens) else { continue };
             view.covariance_px2 *= (noise_px / NOISE_PX).powi(2);

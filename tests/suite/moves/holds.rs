@@ -34,7 +34,7 @@ fn one(bay: &Bay, moves: u32, last: usize, seed: u64) -> Job {
     let job = draw(bay, &Course::draw(moves, last, seed), seed, &|_, _, pose| pose);
     let scene = adjust(&job.sample.problem(), &Options::default()).unwrap();
     let (setup, vehicle) = (sheet(LINE), vehicle(seed));
-    let facts = Facts { rig: &job.sample.rig, setup: &setup, vehicle: &vehicle };
+    let facts = Facts { kit: &job.sample.kit, setup: &setup, vehicle: &vehicle };
     let ask = |after: usize, i: usize| Ask {
         quantity: QUANTITIES[i],
         from: Some(From::RearAxle),

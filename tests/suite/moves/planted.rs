@@ -82,7 +82,7 @@ fn judged(seed: u64, flaw: Option<Flaw>) -> (Judged, bool) {
     let moved = draw(&bay(), &course, seed, &meanwhile);
     let touched: Vec<usize> = (0..moved.sample.bodies.len())
         .filter(|k| {
-            let (name, pose) = (&moved.sample.rig.carriers[*k].name, moved.sample.bodies[*k]);
+            let (name, pose) = (&moved.sample.kit.carriers[*k].name, moved.sample.bodies[*k]);
             what.as_ref().is_some_and(|w| {
                 (w(name, pose).origin_mm() - pose.origin_mm()).norm() > 1e-9
                     || w(name, pose).rotation().angle_to(&pose.rotation()) > 1e-9

@@ -13,7 +13,7 @@ fn a_follow_up_photo_from_the_planned_place_states_what_was_predicted() {
     scene.spec.job.remove("reading");
     let options = PlanOptions { photos: Some(2), after_move: true, ..PlanOptions::default() };
     let vehicle = planned::vehicle(&scene);
-    let wanted = Wanted { rig: &scene.rig, setup: &scene.setup, camera: &scene.camera, vehicle: &vehicle };
+    let wanted = Wanted { kit: &scene.kit, setup: &scene.setup, camera: &scene.camera, vehicle: &vehicle };
     let plan = plan(wanted, &options);
     let follow = plan.follow_up.as_ref().unwrap();
     assert!(follow.station.sees.iter().any(|name| name == "stand"), "{follow:?}");

@@ -109,7 +109,7 @@ fn one_photo_tells_where_the_stand_stands_now_and_two_prove_it() {
     assert!(first.last_move.as_ref().unwrap().contains("mm more"));
     // Nobody is asked to prove by photos a place that is left.
     assert!(once.next_photo.is_none(), "{:?}", once.next_photo);
-    let waiting = once.checks.iter().filter(|c| c.verdict == Verdict::Undecided);
+    let waiting = once.checks.iter().filter(|c| c.verdict == Verdict::NotProven);
     assert!(
         waiting.clone().count() >= 2 && waiting.clone().all(|c| c.reason.as_ref().unwrap().contains("counts once"))
     );
@@ -119,7 +119,7 @@ fn one_photo_tells_where_the_stand_stands_now_and_two_prove_it() {
     // Moved again: one photo measures within, two prove it.
     let twice = with_photos(folder.path(), &["a.jpg", "b.jpg", "c.jpg", "d.jpg"]);
     twice.positions.iter().for_each(|p| is_true(&twice, p, &truth));
-    assert_eq!(twice.verdict, Verdict::Undecided, "{}", twice.reason);
+    assert_eq!(twice.verdict, Verdict::NotProven, "{}", twice.reason);
     assert!(twice.reason.contains("one more photo"), "{}", twice.reason);
     assert!(twice.first.as_ref().unwrap().words.contains("Leave the stand where it is"));
     let proven = verify(folder.path());
@@ -149,7 +149,7 @@ fn a_vehicle_that_rolls_meanwhile_is_named_and_a_photo_of_the_stand_alone_says_w
     let folder = tempfile::tempdir().unwrap();
     rolled.stage(folder.path(), &mut |_| ()).unwrap();
     let record = verify(folder.path());
-    assert_eq!(record.verdict, Verdict::Undecided, "{}", record.reason);
+    assert_eq!(record.verdict, Verdict::NotProven, "{}", record.reason);
     assert!(record.findings.iter().any(|f| f.code == "vehicle-moved-between-photos"));
     assert!(record.checks.iter().all(|c| c.verdict != Verdict::Within || c.untrusted.is_empty()));
 
@@ -164,7 +164,7 @@ fn a_vehicle_that_rolls_meanwhile_is_named_and_a_photo_of_the_stand_alone_says_w
     let folder = tempfile::tempdir().unwrap();
     alone.stage(folder.path(), &mut |_| ()).unwrap();
     let record = verify(folder.path());
-    assert_eq!(record.verdict, Verdict::Unusable, "{}", record.reason);
+    assert_eq!(record.verdict, Verdict::Retake, "{}", record.reason);
     let why = record.photos[2].unused_because.as_ref().unwrap();
     assert!(why.contains("plates and floor sheets in it beside the stand"), "{why}");
     assert!(record.reason.contains("after move 1"), "{}", record.reason);

@@ -2,18 +2,18 @@
 
 use baywitness::geom::rad;
 use baywitness::job::Doubles;
-use baywitness::marker::{Rig, Role};
+use baywitness::marker::{Kit, Role};
 use nalgebra::{Vector3, Vector6};
 
 use crate::sampled_bay::{At, Bay, Flaw, Noise, Sample, flawed};
 
 /// A job whose stand was moved, with what is true of it.
 pub(crate) struct Moved {
-    /// Its rig is the working rig: the stand where it stands now, then where it stood.
+    /// Its kit is the working kit: the stand where it stands now, then where it stood.
     pub(crate) sample: Sample,
     /// The stand's bodies by position, the last one first.
     pub(crate) doubles: Doubles,
-    /// Index of the stand in the rig.
+    /// Index of the stand in the kit.
     pub(crate) stand: usize,
     /// Where it really stood, the first position first.
     pub(crate) places: Vec<At>,
@@ -65,19 +65,19 @@ pub(crate) fn draw(bay: &Bay, course: &Course, seed: u64, meanwhile: Meanwhile) 
     };
     let mut sample = flawed(&bay, seed, &Flaw { place: &place, ..Flaw::default() });
     let moves = course.steps.len() as u32;
-    let (doubles, stand) = positions(&sample.rig, moves);
+    let (doubles, stand) = positions(&sample.kit, moves);
     for (photo, view) in sample.photos.iter_mut().enumerate() {
         doubles.assign(view, Some(doubles.state((moves - after(photo)) as usize, 0)));
     }
     sample.after_move = (0..sample.photos.len()).map(after).collect();
     let body = sample.bodies[stand];
-    sample.rig = doubles.rig.clone();
+    sample.kit = doubles.kit.clone();
     Moved { doubles, stand, places: (0..=moves).map(|n| body.moved(&step(n))).collect(), sample }
 }
 
-fn positions(rig: &Rig, moves: u32) -> (Doubles, usize) {
+fn positions(kit: &Kit, moves: u32) -> (Doubles, usize) {
     let numbers: Vec<u32> = (0..=moves).rev().collect();
-    (Doubles::of_positions(rig, &[], &numbers), rig.with_role(Role::Target).next().unwrap())
+    (Doubles::of_positions(kit, &[], &numbers), kit.with_role(Role::Target).next().unwrap())
 }
 
 impl Moved {

@@ -14,12 +14,12 @@ use crate::detect_support::{Score, TrueMarker, strays};
 /// What is judged, by the record's names.
 const QUANTITIES: [&str; 6] = ["distance_from_nose", "lateral_offset", "height", "yaw", "pitch", "roll"];
 
-const VERDICTS: [Verdict; 3] = [Verdict::Within, Verdict::Outside, Verdict::Undecided];
+const VERDICTS: [Verdict; 3] = [Verdict::Within, Verdict::Outside, Verdict::NotProven];
 
 /// One job's figures.
 struct Job {
     verdict: Verdict,
-    /// Checks that are within, outside and undecided.
+    /// Checks that are within, outside and not proven.
     checks: [usize; 3],
     /// Findings of level stop or void.
     serious: Vec<String>,
@@ -96,7 +96,7 @@ impl Tally {
         all.get(all.len() / 2).copied().unwrap_or(f64::NAN)
     }
 
-    /// Checks of all jobs that are within, outside and undecided.
+    /// Checks of all jobs that are within, outside and not proven.
     fn checks(&self) -> String {
         [0, 1, 2].map(|i| self.jobs.iter().map(|j| j.checks[i]).sum::<usize>().to_string()).join(", ")
     }
@@ -134,7 +134,7 @@ fn wrongly_within(check: &CheckRecord, truth: &Truth) -> bool {
 pub(super) fn table(tallies: &[(Preset, Tally)]) -> String {
     let mut text = String::from(
         "| pipeline | markers found | strays | corner RMS px | corner error / u | outward px | U95 distance mm | stop or void | \
-         checks within, outside, undecided | wrongly within |\n|---|---|---|---|---|---|---|---|---|---|\n",
+         checks within, outside, not_proven | wrongly within |\n|---|---|---|---|---|---|---|---|---|---|\n",
     );
     for (preset, t) in tallies {
         let stopped = t.jobs.iter().filter(|j| !j.serious.is_empty()).count();

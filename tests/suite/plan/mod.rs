@@ -7,7 +7,7 @@ use crate::planned::{QUANTITIES, STANCES, compare, number};
 use baywitness::camera::Profile;
 use baywitness::folder::{Kind, Models, Vehicle};
 use baywitness::job::{PlanOptions, Reach, Wanted, plan};
-use baywitness::marker::{Rig, RigFile};
+use baywitness::marker::{Kit, KitFile};
 use baywitness::record::PlanRecord;
 use baywitness::setup::Setup;
 
@@ -15,14 +15,14 @@ fn text(kind: Kind, name: &str) -> String {
     Models::embedded().open(&[kind], name).unwrap().text().unwrap().to_owned()
 }
 
-fn rig(name: &str) -> Rig {
-    RigFile::from_toml(&text(Kind::Rig, name), name).unwrap().rig
+fn kit(name: &str) -> Kit {
+    KitFile::from_toml(&text(Kind::Kit, name), name).unwrap().kit
 }
 
-fn made(rig: &Rig, setup: &str, options: &PlanOptions) -> PlanRecord {
+fn made(kit: &Kit, setup: &str, options: &PlanOptions) -> PlanRecord {
     let setup = Setup::from_toml(&text(Kind::Setup, setup), setup).unwrap();
     let camera = Profile::from_toml(&text(Kind::Camera, "demo-phone"), "camera").unwrap();
-    plan(Wanted { rig, setup: &setup, camera: &camera, vehicle: &Vehicle::default() }, options)
+    plan(Wanted { kit, setup: &setup, camera: &camera, vehicle: &Vehicle::default() }, options)
 }
 
 fn u(plan: &PlanRecord, quantity: &str) -> f64 {
@@ -78,8 +78,8 @@ fn so_they_are_with_every_kit_of_the_library() {
 fn enough(kits: &[&str]) {
     for name in kits {
         let start = Instant::now();
-        let two = made(&rig(name), "radar-plate", &PlanOptions { photos: Some(2), ..PlanOptions::default() });
-        let four = made(&rig(name), "radar-plate", &PlanOptions { photos: Some(4), ..PlanOptions::default() });
+        let two = made(&kit(name), "radar-plate", &PlanOptions { photos: Some(2), ..PlanOptions::default() });
+        let four = made(&kit(name), "radar-plate", &PlanOptions { photos: Some(4), ..PlanOptions::default() });
         println!(
             "{name}: two {:.3} deg {:.2} mm, four {:.3} deg {:.2} mm, {:.1?}",
             u(&two, "yaw"),
@@ -97,7 +97,7 @@ fn enough(kits: &[&str]) {
 /// Corners three times as noisy: by what earlier photos showed, or by what the camera's fit found.
 #[test]
 fn a_noisy_phone_is_promised_less() {
-    let (kit, setup) = (rig("bay-a4"), "radar-plate");
+    let (kit, setup) = (kit("bay-a4"), "radar-plate");
     let usual = made(&kit, setup, &PlanOptions { photos: Some(2), ..PlanOptions::default() });
     let from_mm: Vec<[f64; 3]> = usual.stations.iter().map(|s| s.position_mm).collect();
     let there = |noise_ratio| PlanOptions { from_mm: from_mm.clone(), noise_ratio, ..PlanOptions::default() };
@@ -111,7 +111,7 @@ fn a_noisy_phone_is_promised_less() {
     // 4032 x 3024 are 5040 px across and have .0105 px.
     camera.u_noise_px = Some(3.0 * 0.0105 * (5040.0 / width.hypot(height)).sqrt());
     let sheet = Setup::from_toml(&text(Kind::Setup, setup), setup).unwrap();
-    let fitted = plan(Wanted { rig: &kit, setup: &sheet, camera: &camera, vehicle: &Vehicle::default() }, &there(None));
+    let fitted = plan(Wanted { kit: &kit, setup: &sheet, camera: &camera, vehicle: &Vehicle::default() }, &there(None));
     assert!((u(&fitted, "distance") / u(&noisy, "distance") - 1.0).abs() < 1e-6);
 }
 
@@ -119,7 +119,7 @@ fn a_noisy_phone_is_promised_less() {
 fn places_are_within_the_bay_and_clear_of_posts() {
     let reach = Reach { width_mm: 4000.0, ahead_mm: 4500.0, posts_mm: vec![[5600.0, 1200.0]] };
     let plan = made(
-        &rig("bay-a4"),
+        &kit("bay-a4"),
         "radar-plate",
         &PlanOptions { photos: Some(4), from_mm: Vec::new(), reach, noise_ratio: None, after_move: false },
     );
@@ -134,7 +134,7 @@ fn places_are_within_the_bay_and_clear_of_posts() {
 
 #[test]
 fn what_no_photo_decides_is_said_with_a_remedy() {
-    let mut without_front = rig("bay-a4");
+    let mut without_front = kit("bay-a4");
     without_front.carriers.retain(|c| !c.name.starts_with("front"));
     let plan = made(&without_front, "radar-plate", &PlanOptions { photos: Some(2), ..PlanOptions::default() });
     let yaw = plan.predicted.iter().find(|p| p.quantity == "yaw").unwrap();
@@ -148,7 +148,7 @@ fn another_photo_only_helps() {
     let from = [[6600.0, 1700.0, 1500.0], [6600.0, -1700.0, 1500.0], [8000.0, 300.0, 1700.0]];
     let of = |n: usize| {
         let options = PlanOptions { from_mm: from[..n].to_vec(), ..PlanOptions::default() };
-        made(&rig("bay-a4"), "radar-plate", &options)
+        made(&kit("bay-a4"), "radar-plate", &options)
     };
     let (two, three) = (of(2), of(3));
     for q in ["distance", "lateral_offset", "height", "yaw", "pitch", "roll"] {

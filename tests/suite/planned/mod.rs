@@ -45,7 +45,7 @@ pub(crate) fn compare(stance: &Stance, scale: f64, seeds: Range<u64>) -> Vec<(f6
     let mut scene = staged::scene(scale);
     scene.spec.job.remove("reading");
     let predicted = plan(
-        Wanted { rig: &scene.rig, setup: &scene.setup, camera: &scene.camera, vehicle: &vehicle(&scene) },
+        Wanted { kit: &scene.kit, setup: &scene.setup, camera: &scene.camera, vehicle: &vehicle(&scene) },
         &PlanOptions {
             photos: None,
             from_mm: stance.from_mm.to_vec(),

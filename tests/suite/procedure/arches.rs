@@ -1,7 +1,7 @@
 //! Marks on the wheel arches: how the body hangs over its wheels.
 
 use baywitness::folder::{Kind, Models};
-use baywitness::marker::RigFile;
+use baywitness::marker::KitFile;
 use baywitness::record::{JobRecord, Verdict};
 use baywitness::setup::Setup;
 use baywitness::synth::Scene;
@@ -14,8 +14,8 @@ fn marked(arch_heights_mm: [f64; 4]) -> Scene {
     let mut scene = staged::scene(0.62);
     scene.spec.job.remove("reading");
     let read = |kind, name: &str| Models::embedded().open(&[kind], name).unwrap().text().unwrap().to_owned();
-    let (rig, setup) = ("bay-a4-arches", "camera-board-ride-height");
-    scene.rig = RigFile::from_toml(&read(Kind::Rig, rig), rig).unwrap().rig;
+    let (kit, setup) = ("bay-a4-arches", "camera-board-ride-height");
+    scene.kit = KitFile::from_toml(&read(Kind::Kit, kit), kit).unwrap().kit;
     scene.setup = Setup::from_toml(&read(Kind::Setup, setup), setup).unwrap();
     scene.spec.vehicle.arch_heights_mm = arch_heights_mm;
     scene
@@ -56,11 +56,11 @@ fn a_body_that_hangs_low_in_front_is_outside_there_and_points_down() {
 #[test]
 fn a_kit_without_marks_leaves_the_arches_to_readings() {
     let mut scene = marked(WANTED);
-    let without = Models::embedded().open(&[Kind::Rig], "bay-a4").unwrap().text().unwrap().to_owned();
+    let without = Models::embedded().open(&[Kind::Kit], "bay-a4").unwrap().text().unwrap().to_owned();
     scene.camera = staged::scene(super::SCALE).camera;
-    scene.rig = RigFile::from_toml(&without, "bay-a4").unwrap().rig;
+    scene.kit = KitFile::from_toml(&without, "bay-a4").unwrap().kit;
     let record = verify(&scene);
     let arch = record.checks.iter().find(|c| c.quantity == "arch_height_front_left").unwrap();
-    assert_eq!((arch.evidence.as_str(), arch.verdict, arch.value), ("reading", Verdict::Unusable, None));
+    assert_eq!((arch.evidence.as_str(), arch.verdict, arch.value), ("reading", Verdict::Retake, None));
     assert!(!record.measured.contains_key("ride_height"));
 }

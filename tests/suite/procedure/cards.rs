@@ -20,7 +20,7 @@ fn with_card() -> Scene {
         u_turn_deg: None,
         u_size_mm: None,
     };
-    scene.rig.carriers.push(Carrier {
+    scene.kit.carriers.push(Carrier {
         name: "card".into(),
         role: Role::Card,
         u_seating_mm: 0.0,
@@ -41,6 +41,6 @@ fn the_job_s_own_card_is_seen_and_another_one_is_told() {
     assert!(!codes(&own).iter().any(|c| c.starts_with("card-")));
 
     let other = verify_with(folder.path(), "571", "570");
-    assert_eq!(other.verdict, Verdict::Undecided);
+    assert_eq!(other.verdict, Verdict::NotProven);
     assert!(codes(&other).contains(&"card-of-another-job") && codes(&other).contains(&"card-not-seen"));
 }

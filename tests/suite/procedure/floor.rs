@@ -15,9 +15,9 @@ const RISE_DEG: f64 = 0.6;
 #[test]
 fn a_rise_before_the_wheels_is_measured_sheet_by_sheet() {
     let mut scene = scene(&[("a.jpg", &|_| ()), ("b.jpg", &|_| ())]);
-    let first = scene.rig.with_role(Role::Floor).next().unwrap();
-    let sheet = scene.rig.carriers[first].clone();
-    scene.rig.carriers.retain(|c| c.role != Role::Floor && c.role != Role::Target);
+    let first = scene.kit.with_role(Role::Floor).next().unwrap();
+    let sheet = scene.kit.carriers[first].clone();
+    scene.kit.carriers.retain(|c| c.role != Role::Floor && c.role != Role::Target);
     scene.setup.checks.retain(|c| !c.quantity.is_of_target() && c.target.is_none());
     let places =
         [[3300.0, 1300.0], [3300.0, -1300.0], [4300.0, 700.0], [4300.0, -700.0], [5300.0, 900.0], [5300.0, -900.0]];
@@ -26,7 +26,7 @@ fn a_rise_before_the_wheels_is_measured_sheet_by_sheet() {
         one.name = format!("sheet-{}", i + 1);
         one.markers[0].id = 300 + i;
         one.markers[0].size_mm = [200.0; 2];
-        scene.rig.carriers.push(one);
+        scene.kit.carriers.push(one);
     }
     scene.spec.floor.sheets = places.map(|[x, y]| [x, y, 0.0]).to_vec();
     (scene.spec.floor.slope_deg, scene.spec.floor.slope_from_x_mm) = (RISE_DEG, HINGE_MM);
@@ -38,7 +38,7 @@ fn a_rise_before_the_wheels_is_measured_sheet_by_sheet() {
         Vehicle { floor_below_hub_mm: Some(321.0), nose_from_rear_axle_mm: Some(3490.0), ..Vehicle::default() };
     let limits =
         Limits { floor_slope_deg: Some(0.2), floor_flatness_mm_per_m: Some(30.0), free_ahead_mm: Some(1500.0) };
-    let wanted = BayWanted { rig: &scene.rig, camera: &scene.camera, vehicle: &vehicle, limits: &limits };
+    let wanted = BayWanted { kit: &scene.kit, camera: &scene.camera, vehicle: &vehicle, limits: &limits };
     let record = check_bay(&photos, &wanted).unwrap();
     for (sheet, [x, _]) in record.sheets.iter().zip(places) {
         let exact = (x - HINGE_MM).max(0.0) * RISE_DEG.to_radians().sin();

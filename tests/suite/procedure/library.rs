@@ -4,7 +4,7 @@
 use baywitness::camera::Profile;
 use baywitness::folder::{Kind, Models, Vehicle};
 use baywitness::job::{PlanOptions, Reach, Wanted, plan};
-use baywitness::marker::{Rig, RigFile};
+use baywitness::marker::{Kit, KitFile};
 use baywitness::record::{JobRecord, Verdict};
 use baywitness::setup::Setup;
 use baywitness::synth::{PhotoSpec, Scene, StandError};
@@ -14,7 +14,7 @@ use super::{SCALE, codes, verify};
 /// A sheet, the kit that it is tried with, and what is wrong with the stand.
 struct Case {
     setup: &'static str,
-    rig: &'static str,
+    kit: &'static str,
     wrong: StandError,
     /// The quantity that must then be outside.
     outside: &'static str,
@@ -29,27 +29,27 @@ fn read<T>(kind: Kind, name: &str, parse: impl Fn(&str) -> T) -> T {
     parse(file.text().unwrap())
 }
 
-fn rig(name: &str) -> Rig {
-    read(Kind::Rig, name, |text| RigFile::from_toml(text, name).unwrap().rig)
+fn kit(name: &str) -> Kit {
+    read(Kind::Kit, name, |text| KitFile::from_toml(text, name).unwrap().kit)
 }
 
 /// The staged bay with a sheet and a kit, photographed where the plan says.
 fn staged(case: &Case, error: StandError) -> Scene {
     // Marks on the arches are small and far away.
-    let small = rig(case.rig).carriers.iter().any(|c| c.role.is_arch());
+    let small = kit(case.kit).carriers.iter().any(|c| c.role.is_arch());
     let mut scene = crate::staged::scene(if small { 0.8 } else { SCALE });
     scene.spec.job.remove("reading");
-    scene.rig = rig(case.rig);
+    scene.kit = kit(case.kit);
     scene.setup = read(Kind::Setup, case.setup, |text| Setup::from_toml(text, case.setup).unwrap());
     scene.spec.stand.error = error;
     // As the sheet of the body wants it; nobody else looks there.
     scene.spec.vehicle.arch_heights_mm = [372.0, 372.0, 380.0, 380.0];
     // What is tried here is the sheet, not how plates seat.
-    scene.spec.kit.exact = true;
+    scene.spec.kit_errors.exact = true;
     let camera: &Profile = &scene.camera;
     let options = PlanOptions { reach: Reach { width_mm: 4600.0, ..Reach::default() }, ..PlanOptions::default() };
     let vehicle = Vehicle { nose_from_rear_axle_mm: Some(3490.0), wheelbase_mm: Some(2640.0), ..Vehicle::default() };
-    let made = plan(Wanted { rig: &scene.rig, setup: &scene.setup, camera, vehicle: &vehicle }, &options);
+    let made = plan(Wanted { kit: &scene.kit, setup: &scene.setup, camera, vehicle: &vehicle }, &options);
     println!(
         "{}: {} photos; {:?}",
         case.setup,
@@ -80,16 +80,16 @@ fn try_out(case: &Case) {
         wrong.checks.iter().filter(|c| c.verdict == Verdict::Outside).map(|c| c.quantity.as_str()).collect();
     assert!(!outside.is_empty() && outside.iter().all(|q| *q == case.outside), "{}: {outside:?}", case.setup);
     assert!(codes(&wrong).contains(&case.code), "{}: {:?}", case.setup, codes(&wrong));
-    assert!(undecided(&wrong) <= wrong.checks.len() / 3, "{}: {:?}", case.setup, wrong.reason);
+    assert!(not_proven(&wrong) <= wrong.checks.len() / 3, "{}: {:?}", case.setup, wrong.reason);
 }
 
-fn undecided(record: &JobRecord) -> usize {
-    record.checks.iter().filter(|c| c.verdict == Verdict::Undecided).count()
+fn not_proven(record: &JobRecord) -> usize {
+    record.checks.iter().filter(|c| c.verdict == Verdict::NotProven).count()
 }
 
 const RADAR_PLATE: Case = Case {
     setup: "radar-plate",
-    rig: "bay-a4",
+    kit: "bay-a4",
     wrong: StandError { yaw_deg: -0.8, ..NONE },
     outside: "yaw",
     code: "stand-turned",
@@ -97,7 +97,7 @@ const RADAR_PLATE: Case = Case {
 
 const RADAR_PLATE_IN_TWO_TILTS: Case = Case {
     setup: "radar-plate-two-tilts",
-    rig: "bay-a4",
+    kit: "bay-a4",
     wrong: StandError { pitch_deg: 0.9, ..NONE },
     outside: "pitch",
     code: "stand-tilted",
@@ -105,7 +105,7 @@ const RADAR_PLATE_IN_TWO_TILTS: Case = Case {
 
 const CORNER_REFLECTOR: Case = Case {
     setup: "corner-reflector",
-    rig: "bay-a4",
+    kit: "bay-a4",
     wrong: StandError { height_mm: 25.0, ..NONE },
     outside: "height",
     code: "stand-too-high",
@@ -113,7 +113,7 @@ const CORNER_REFLECTOR: Case = Case {
 
 const CAMERA_BOARD: Case = Case {
     setup: "camera-board",
-    rig: "bay-a4",
+    kit: "bay-a4",
     wrong: StandError { lateral_mm: 18.0, ..NONE },
     outside: "lateral_offset",
     code: "stand-off-centre",
@@ -121,7 +121,7 @@ const CAMERA_BOARD: Case = Case {
 
 const CAMERA_BOARD_AND_BODY: Case = Case {
     setup: "camera-board-ride-height",
-    rig: "bay-a4-arches",
+    kit: "bay-a4-arches",
     wrong: StandError { roll_deg: 0.9, ..NONE },
     outside: "roll",
     code: "stand-not-level",
@@ -129,7 +129,7 @@ const CAMERA_BOARD_AND_BODY: Case = Case {
 
 const TWO_CAMERA_BOARDS: Case = Case {
     setup: "camera-boards-two",
-    rig: "two-boards",
+    kit: "two-boards",
     wrong: StandError { distance_mm: 25.0, ..NONE },
     outside: "distance",
     code: "stand-too-far",
@@ -137,7 +137,7 @@ const TWO_CAMERA_BOARDS: Case = Case {
 
 const SURROUND_MATS: Case = Case {
     setup: "surround-mats",
-    rig: "mats",
+    kit: "mats",
     wrong: StandError { distance_mm: -40.0, ..NONE },
     outside: "distance",
     code: "stand-too-near",
@@ -145,7 +145,7 @@ const SURROUND_MATS: Case = Case {
 
 const HEIGHT_FOLLOWS_THE_SENSOR: Case = Case {
     setup: "radar-follows-sensor",
-    rig: "bay-a4",
+    kit: "bay-a4",
     wrong: StandError { height_mm: -22.0, ..NONE },
     outside: "height_from_nose",
     code: "stand-too-low",
@@ -214,8 +214,8 @@ fn right_stands_are_within() {
         &HEIGHT_FOLLOWS_THE_SENSOR,
     ] {
         let right = verify(&staged(case, NONE));
-        let fine = matches!(right.verdict, Verdict::Within | Verdict::Undecided);
+        let fine = matches!(right.verdict, Verdict::Within | Verdict::NotProven);
         assert!(fine, "{}: {:?} {:?}", case.setup, right.reason, codes(&right));
-        assert!(undecided(&right) <= right.checks.len() / 3, "{}: {:?}", case.setup, right.reason);
+        assert!(not_proven(&right) <= right.checks.len() / 3, "{}: {:?}", case.setup, right.reason);
     }
 }

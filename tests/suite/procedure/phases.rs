@@ -31,7 +31,7 @@ fn what_moved_meanwhile_is_told_apart() {
         p.stand_moved.lateral_mm = 9.0;
         p.vehicle_rolled_mm = 12.0;
     }));
-    assert_eq!(record.verdict, Verdict::Undecided, "{:?}", codes(&record));
+    assert_eq!(record.verdict, Verdict::NotProven, "{:?}", codes(&record));
     for (code, body, mm) in
         [("stand-moved-between-photos", "stand", 9.0), ("vehicle-moved-between-photos", "vehicle", 12.0)]
     {

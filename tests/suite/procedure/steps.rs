@@ -51,12 +51,12 @@ fn each_step_has_its_own_stand() {
 
     // Photos of no step cannot stand for one.
     let record = verify_with(folder.path(), "step = \"tilted\"\n", "");
-    assert_eq!(record.verdict, Verdict::Unusable);
+    assert_eq!(record.verdict, Verdict::Retake);
     let tilted = record.checks.iter().find(|c| c.step.as_deref() == Some("tilted")).unwrap();
     assert_eq!(tilted.value, None);
     // No card in the photos of a job that has one.
     let record = verify_with(folder.path(), "job = ", "card = [512, 540]\njob = ");
-    assert_eq!(record.verdict, Verdict::Undecided);
+    assert_eq!(record.verdict, Verdict::NotProven);
     assert!(codes(&record).contains(&"card-not-seen") && !codes(&record).contains(&"card-of-another-job"));
 }
 
@@ -92,7 +92,7 @@ fn the_next_photo_is_of_the_step_that_is_open() {
     }
     std::fs::write(folder.path().join("setup.toml"), scene.setup.to_toml()).unwrap();
     let record = job::verify(folder.path(), &options()).unwrap();
-    assert_eq!(record.verdict, Verdict::Undecided, "{:?}", record.reason);
+    assert_eq!(record.verdict, Verdict::NotProven, "{:?}", record.reason);
     let next = record.next_photo.expect("a photo that would decide it");
     assert_eq!(next.step.as_deref(), Some("tilted"), "{next:?}");
     assert!(next.words.contains("as in step tilted") && next.decides.contains(&"pitch".to_owned()), "{next:?}");

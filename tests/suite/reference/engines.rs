@@ -16,12 +16,12 @@ fn archive(folder: &std::path::Path) -> Vec<String> {
     for n in 0..21_u8 {
         let job = folder.join(format!("job {n}"));
         std::fs::create_dir_all(job.join("photos")).unwrap();
-        for name in ["rig.toml", "setup.toml", "camera.toml"] {
+        for name in ["kit.toml", "setup.toml", "camera.toml"] {
             std::fs::copy(sample("good").join(name), job.join(name)).unwrap();
         }
-        let rig = if n % 7 == 3 { "absent.toml" } else { "rig.toml" };
+        let kit = if n % 7 == 3 { "absent.toml" } else { "kit.toml" };
         let text = format!(
-            "format = \"job/1\"\njob = \"N-{n}\"\nsetup = \"setup.toml\"\nrig = \"{rig}\"\ncamera = \"camera.toml\"\n"
+            "format = \"job/1\"\njob = \"N-{n}\"\nsetup = \"setup.toml\"\nkit = \"{kit}\"\ncamera = \"camera.toml\"\n"
         );
         std::fs::write(job.join("job.toml"), text).unwrap();
         for (name, grey) in [("a.png", 90 + n), ("b.png", 150 + n)] {

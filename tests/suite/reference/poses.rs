@@ -8,7 +8,7 @@
 //! of any noise that solvePnP puts into the pose.
 
 use baywitness::camera::Profile;
-use baywitness::marker::{Carrier, Marker, Rig, Role};
+use baywitness::marker::{Carrier, Marker, Kit, Role};
 use baywitness::pose::{Options, PhotoView, Problem, View, adjust};
 use nalgebra::{Matrix3, SMatrix, Vector2, Vector3};
 use serde_json::{Value, json};
@@ -28,17 +28,17 @@ fn exact() -> Bay {
     Bay { u_layout_mm: 1e-9, u_scale: 0.0, u_focal: 0.0, u_centre_px: 0.0, ..Bay::default() }
 }
 
-fn rig(markers: Vec<Marker>) -> Rig {
-    let mut rig = sampled_bay::rig(&exact());
-    rig.carriers.truncate(1);
-    rig.carriers[0] =
-        Carrier { name: "body".into(), role: Role::Target, on_centreline: false, markers, ..rig.carriers[0].clone() };
-    rig
+fn kit(markers: Vec<Marker>) -> Kit {
+    let mut kit = sampled_bay::kit(&exact());
+    kit.carriers.truncate(1);
+    kit.carriers[0] =
+        Carrier { name: "body".into(), role: Role::Target, on_centreline: false, markers, ..kit.carriers[0].clone() };
+    kit
 }
 
-fn photo(rig: &Rig, camera: &Profile, eye: Vector3<f64>) -> PhotoView {
+fn photo(kit: &Kit, camera: &Profile, eye: Vector3<f64>) -> PhotoView {
     let stand = sampled_bay::look(eye, Vector3::new(0.0, 30.0, 20.0));
-    let views = rig.carriers[0].markers.iter().enumerate().filter_map(|(m, marker)| {
+    let views = kit.carriers[0].markers.iter().enumerate().filter_map(|(m, marker)| {
         if (eye - marker.centre_mm).normalize().dot(&marker.normal()) < 0.25 {
             return None;
         }
@@ -57,11 +57,11 @@ fn photo(rig: &Rig, camera: &Profile, eye: Vector3<f64>) -> PhotoView {
     PhotoView { camera: 0, views: views.collect(), u_edge_offset_px: 0.0, u_edge_by_size_px: 0.0 }
 }
 
-fn case(rig: &Rig, camera: &Profile, photo: &PhotoView) -> Value {
+fn case(kit: &Kit, camera: &Profile, photo: &PhotoView) -> Value {
     let points: Vec<[f64; 3]> = photo
         .views
         .iter()
-        .flat_map(|v| rig.carriers[0].markers[v.marker].corners_mm())
+        .flat_map(|v| kit.carriers[0].markers[v.marker].corners_mm())
         .map(|p| p.coords.into())
         .collect();
     let pixels: Vec<[f64; 2]> = photo.views.iter().flat_map(|v| v.corners_px).map(Into::into).collect();
@@ -72,17 +72,17 @@ fn case(rig: &Rig, camera: &Profile, photo: &PhotoView) -> Value {
 #[test]
 fn poses_agree_with_solve_pnp() {
     let camera = sampled_bay::camera(&exact());
-    let solid = sampled_bay::rig(&exact()).carriers[0].markers.clone();
+    let solid = sampled_bay::kit(&exact()).carriers[0].markers.clone();
     let flat: Vec<Marker> = solid.iter().take(4).cloned().collect();
     let eyes = [[2600.0, 1500.0, 700.0], [2300.0, -1700.0, 500.0], [3900.0, 900.0, 900.0], [1500.0, -1200.0, -200.0]];
     let (mut ours, mut cases) = (Vec::new(), Vec::new());
     for markers in [solid, flat] {
-        let rig = rig(markers);
+        let kit = kit(markers);
         for pair in eyes.chunks(2) {
-            let photos: Vec<PhotoView> = pair.iter().map(|eye| photo(&rig, &camera, Vector3::from(*eye))).collect();
+            let photos: Vec<PhotoView> = pair.iter().map(|eye| photo(&kit, &camera, Vector3::from(*eye))).collect();
             assert!(photos.iter().all(|p| p.views.len() >= 4));
-            cases.extend(photos.iter().map(|p| case(&rig, &camera, p)));
-            let problem = Problem { rig: &rig, cameras: vec![&camera], photos };
+            cases.extend(photos.iter().map(|p| case(&kit, &camera, p)));
+            let problem = Problem { kit: &kit, cameras: vec![&camera], photos };
             let scene = adjust(&problem, &Options { one_floor: true, drop_corners: false }).unwrap();
             let body = scene.carriers[0].unwrap();
             ours.extend(scene.photos.iter().map(|p| p.as_ref().unwrap().camera_from_world * body));

@@ -43,7 +43,7 @@ fn results_are_what_their_schema_says() {
 
 #[test]
 fn plans_and_examined_sheets_are_what_their_schemas_say() {
-    let plan = printed(&["plan", "--rig", "bay-a4", "--setup", "radar-plate", "--photos", "2", "--json", "-"]);
+    let plan = printed(&["plan", "--kit", "bay-a4", "--setup", "radar-plate", "--photos", "2", "--json", "-"]);
     let Some(said) = wrong("plan/1", &[plan]) else { return };
     assert!(said.iter().all(Vec::is_empty), "{said:#?}");
     let sheet = printed(&["setup", "check", "radar-plate", "--json", "-"]);

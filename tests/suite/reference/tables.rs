@@ -40,7 +40,7 @@ fn wanted(line: &Value, result: &Value) -> Value {
             "standard_uncertainty", "expanded_uncertainty",
         ]),
     });
-    for key in ["series", "setup", "rig", "vehicle", "technician", "bay", "taken", "attempt"] {
+    for key in ["series", "setup", "kit", "vehicle", "technician", "bay", "taken", "attempt"] {
         row[key] = context[key].clone();
     }
     for check in result["checks"].as_array().into_iter().flatten() {

@@ -52,7 +52,7 @@ fn nothing_is_called_proven_that_is_not() {
     for level in [Level::Void, Level::Stop] {
         let (mut held, _) = fixture::job(&fixture::GOOD, 2);
         held.findings.insert(0, fixture::finding("camera-mismatch", level, "The camera profile does not fit."));
-        held.verdict = if level == Level::Void { Verdict::Unusable } else { Verdict::Undecided };
+        held.verdict = if level == Level::Void { Verdict::Retake } else { Verdict::NotProven };
         let page = read(&held);
         assert_eq!(list_after(&page, PROVEN), "Nothing.", "{level:?}");
         assert_eq!(

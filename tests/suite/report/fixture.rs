@@ -46,7 +46,7 @@ pub(crate) const WRONG: Stance = Stance {
     ..GOOD
 };
 
-pub(crate) const UNDECIDED: Stance = Stance { away_mm: 8.6, u_mm: 2.6, u_deg: 0.3, ..GOOD };
+pub(crate) const NOT_PROVEN: Stance = Stance { away_mm: 8.6, u_mm: 2.6, u_deg: 0.3, ..GOOD };
 
 /// Centre, right and up on the carrier, and size.
 type Marker = ([f64; 3], [f64; 3], [f64; 3], f64);
@@ -271,7 +271,7 @@ fn check(wanted: &Wanted, stance: &Stance) -> CheckRecord {
     let verdict = match (inside >= 0.95, below.max(above) >= 0.95) {
         (true, _) => Verdict::Within,
         (_, true) => Verdict::Outside,
-        _ => Verdict::Undecided,
+        _ => Verdict::NotProven,
     };
     let move_by = wanted.nominal - wanted.value;
     CheckRecord {
@@ -302,14 +302,14 @@ fn check(wanted: &Wanted, stance: &Stance) -> CheckRecord {
         } else {
             "none needed".into()
         },
-        reason: (verdict == Verdict::Undecided).then(|| undecided_reason(wanted.tolerance, u, unit)),
+        reason: (verdict == Verdict::NotProven).then(|| not_proven_reason(wanted.tolerance, u, unit)),
         untrusted: Vec::new(),
         otherwise: Vec::new(),
         budget: budget(u),
     }
 }
 
-fn undecided_reason(tolerance: f64, u: f64, unit: &str) -> String {
+fn not_proven_reason(tolerance: f64, u: f64, unit: &str) -> String {
     if tolerance > 1.96 * u {
         format!(
             "the value lies within {:.1} {unit} of a limit: take two more photos from further to the sides",
@@ -424,7 +424,7 @@ fn carrier(body: &Body) -> CarrierRecord {
 fn context() -> Context {
     Context {
         setup: "demo-front-radar".into(),
-        rig: "demo-bay".into(),
+        kit: "demo-bay".into(),
         cameras: vec!["phone-12m-main".into()],
         vehicle: Some("demo hatchback".into()),
         series: Some("R-2291".into()),
@@ -474,7 +474,7 @@ fn sheet() -> SheetRecord {
 
 fn inputs(photos: usize) -> Vec<InputRecord> {
     let mut files: Vec<(String, String)> =
-        ["job", "setup", "rig", "camera"].map(|r| (r.into(), format!("{r}.toml"))).into();
+        ["job", "setup", "kit", "camera"].map(|r| (r.into(), format!("{r}.toml"))).into();
     files.extend((0..photos).map(|i| ("photo".into(), format!("photos/{}.jpg", (b'a' + i as u8) as char))));
     let input = |(i, (role, file)): (usize, (String, String))| InputRecord {
         role,
@@ -495,7 +495,7 @@ pub(crate) fn job(stance: &Stance, photos: usize) -> (JobRecord, Vec<PhotoPictur
     let bodies = bodies(stance);
     let cameras = cameras(photos);
     let checks: Vec<CheckRecord> = wanted(stance).iter().map(|w| check(w, stance)).collect();
-    let verdict = [Verdict::Outside, Verdict::Unusable, Verdict::Undecided]
+    let verdict = [Verdict::Outside, Verdict::Retake, Verdict::NotProven]
         .into_iter()
         .find(|&v| checks.iter().any(|c| c.verdict == v))
         .unwrap_or(Verdict::Within);
@@ -577,7 +577,7 @@ fn findings(verdict: Verdict) -> Vec<FindingRecord> {
             "The laser reads 1301.0 mm from the nose, the photos say 1278.0 mm (E_n 6.6). Read the laser again and check from where it measures.",
         ));
     }
-    if verdict == Verdict::Undecided {
+    if verdict == Verdict::NotProven {
         let message = "The photos were taken from almost the same side. Take two more from further left and right.";
         all.push(finding("weak-geometry", Level::Stop, message));
     }
@@ -586,9 +586,9 @@ fn findings(verdict: Verdict) -> Vec<FindingRecord> {
 }
 
 /// A job of which almost nothing could be measured.
-pub(crate) fn unusable() -> (JobRecord, Vec<PhotoPicture>) {
+pub(crate) fn retake() -> (JobRecord, Vec<PhotoPicture>) {
     let (mut record, mut pictures) = job(&GOOD, 1);
-    record.verdict = Verdict::Unusable;
+    record.verdict = Verdict::Retake;
     record.reason = "The stand was not found in any photo.".into();
     for check in &mut record.checks {
         *check = CheckRecord {
@@ -598,7 +598,7 @@ pub(crate) fn unusable() -> (JobRecord, Vec<PhotoPicture>) {
             coverage_factor: None,
             expanded_uncertainty: None,
             conformance_probability: None,
-            verdict: Verdict::Unusable,
+            verdict: Verdict::Retake,
             move_by: None,
             correction: String::new(),
             reason: Some("the stand was not seen in two photos".into()),

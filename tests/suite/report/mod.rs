@@ -20,8 +20,8 @@ fn jobs() -> Vec<(&'static str, Job)> {
     vec![
         ("good", fixture::job(&fixture::GOOD, 2)),
         ("wrong", fixture::job(&fixture::WRONG, 2)),
-        ("undecided", fixture::job(&fixture::UNDECIDED, 3)),
-        ("unusable", fixture::unusable()),
+        ("not_proven", fixture::job(&fixture::NOT_PROVEN, 3)),
+        ("retake", fixture::retake()),
         ("two-targets", fixture::two_targets()),
         ("twelve-photos", fixture::job(&fixture::GOOD, 12)),
         ("long-names", (poisoned(&fixture::two_targets().0, &"unbroken".repeat(15)), vec![])),
@@ -31,7 +31,7 @@ fn jobs() -> Vec<(&'static str, Job)> {
 
 /// The least that a record can hold.
 fn bare() -> JobRecord {
-    let (mut record, _) = fixture::unusable();
+    let (mut record, _) = fixture::retake();
     record.context = Default::default();
     record.sheet = Default::default();
     record.checks.clear();
@@ -202,7 +202,7 @@ fn text_keeps_to_its_width() {
 #[test]
 fn nothing_is_moved_by_figures_that_are_void() {
     let (mut record, pictures) = fixture::job(&fixture::WRONG, 2);
-    record.verdict = Verdict::Unusable;
+    record.verdict = Verdict::Retake;
     record
         .findings
         .insert(0, fixture::finding("camera-mismatch", Level::Void, "The camera profile does not fit the photos."));
@@ -266,7 +266,7 @@ fn a_value_off_the_scale_and_each_magnification_are_said() {
 #[test]
 fn checks_without_readings_are_shown_where_readings_took_part() {
     let (mut record, pictures) = fixture::job(&fixture::GOOD, 2);
-    record.checks_without_readings = Some(fixture::job(&fixture::UNDECIDED, 2).0.checks);
+    record.checks_without_readings = Some(fixture::job(&fixture::NOT_PROVEN, 2).0.checks);
     let shown = text(&record, &TextOptions::default());
     assert!(shown.contains("from the photos alone") && shown.contains("not proven"), "{shown}");
     assert!(html(&record, &pictures).contains("from the photos alone"));

@@ -5,7 +5,7 @@
 
 use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::geom::{self, Attitude, Pose, Vehicle};
-use baywitness::marker::{Carrier, Marker, Rig, Role};
+use baywitness::marker::{Carrier, Marker, Kit, Role};
 use baywitness::pose::{EDGE_SIDE_PX, PhotoView, Problem, View};
 use baywitness::setup::{Decision, DecisionRule, Limits, ReferenceLine, Setup};
 use nalgebra::{Matrix3, Point3, SMatrix, SVector, UnitQuaternion, Vector2, Vector3};
@@ -125,7 +125,7 @@ impl Default for Bay {
 
 /// One sampled job with its truth.
 pub(crate) struct Sample {
-    pub(crate) rig: Rig,
+    pub(crate) kit: Kit,
     pub(crate) camera: Profile,
     pub(crate) photos: Vec<PhotoView>,
     /// True poses of the bodies that the carriers mark (seating taken off).
@@ -136,11 +136,11 @@ pub(crate) struct Sample {
 
 impl Sample {
     pub(crate) fn problem(&self) -> Problem<'_> {
-        Problem { rig: &self.rig, cameras: vec![&self.camera], photos: self.photos.clone() }
+        Problem { kit: &self.kit, cameras: vec![&self.camera], photos: self.photos.clone() }
     }
 
     pub(crate) fn carrier(&self, name: &str) -> usize {
-        self.rig.carriers.iter().position(|c| c.name == name).unwrap()
+        self.kit.carriers.iter().position(|c| c.name == name).unwrap()
     }
 }
 
@@ -193,7 +193,7 @@ fn plate(name: &str, role: Role, first: u32, sign: f64, bay: &Bay) -> Carrier {
     carrier(name, role, markers, bay)
 }
 
-pub(crate) fn rig(bay: &Bay) -> Rig {
+pub(crate) fn kit(bay: &Bay) -> Kit {
     let mut stand = Vec::new();
     for (i, (y, z)) in [(600.0, 170.0), (600.0, -170.0), (-600.0, 170.0), (-600.0, -170.0)].into_iter().enumerate() {
         stand.push(front(i as u32, 150.0, [60.0, y, z]));
@@ -221,7 +221,7 @@ pub(crate) fn rig(bay: &Bay) -> Rig {
     for carrier in &mut carriers {
         carrier.markers.truncate(bay.most_markers);
     }
-    Rig {
+    Kit {
         name: "sampled".into(),
         u_layout_mm: bay.u_layout_mm,
         u_turn_deg: bay.u_turn_deg,
@@ -334,7 +334,7 @@ pub(crate) type At = Pose<Vehicle, geom::Carrier>;
 pub(crate) struct Flaw<'a> {
     /// Where a carrier stands in a photo.
     pub(crate) place: &'a (dyn Fn(usize, &str, At) -> At + Sync),
-    /// Size of a carrier's prints against the rig file.
+    /// Size of a carrier's prints against the kit file.
     pub(crate) print: &'a (dyn Fn(&str) -> f64 + Sync),
     /// Focal length of a photo against the camera's.
     pub(crate) focal: &'a (dyn Fn(usize) -> f64 + Sync),
@@ -348,7 +348,7 @@ impl Default for Flaw<'_> {
     }
 }
 
-/// Draws one job: every error that the rig and camera files admit to.
+/// Draws one job: every error that the kit and camera files admit to.
 pub(crate) fn sample(bay: &Bay, seed: u64) -> Sample {
     flawed(bay, seed, &Flaw::default())
 }
@@ -363,12 +363,12 @@ fn seated(c: &Carrier, body: &At, noise: &mut Noise) -> At {
 /// Draws one job with a flaw; the bodies are those of the plain one.
 pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
     let mut noise = Noise::new(seed);
-    let rig = rig(bay);
+    let kit = kit(bay);
     let camera = camera(bay);
-    let bodies: Vec<_> = rig.carriers.iter().map(|c| body_pose(&c.name, bay, &mut noise)).collect();
-    let seated: Vec<_> = rig.carriers.iter().zip(&bodies).map(|(c, body)| seated(c, body, &mut noise)).collect();
+    let bodies: Vec<_> = kit.carriers.iter().map(|c| body_pose(&c.name, bay, &mut noise)).collect();
+    let seated: Vec<_> = kit.carriers.iter().zip(&bodies).map(|(c, body)| seated(c, body, &mut noise)).collect();
     let stretch = 1.0 + bay.u_scale * noise.normal();
-    let printed: Vec<Vec<[Point3<f64>; 4]>> = rig
+    let printed: Vec<Vec<[Point3<f64>; 4]>> = kit
         .carriers
         .iter()
         .map(|c| {
@@ -380,13 +380,13 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
             c.markers.iter().map(|m| one(m, &mut noise)).collect()
         })
         .collect();
-    let printed = askew(bay, &rig, printed, seed);
-    let printed = blotchy(bay, &rig, printed, seed);
+    let printed = askew(bay, &kit, printed, seed);
+    let printed = blotchy(bay, &kit, printed, seed);
     let mut photos: Vec<PhotoView> = stations(bay)
         .into_iter()
         .enumerate()
         .map(|(photo, (eye, at))| {
-            let named = rig.carriers.iter().zip(&seated);
+            let named = kit.carriers.iter().zip(&seated);
             let seated: Vec<_> = named.map(|(c, pose)| (flaw.place)(photo, &c.name, *pose)).collect();
             let eye = eye + noise.vector(100.0);
             let camera_from_vehicle = look(eye, at + noise.vector(100.0));
@@ -398,7 +398,7 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
             let by_size = bay.u_edge_by_size_px * noise.normal();
             let turn = turn(bay, seed, photo);
             let mut views = Vec::new();
-            for (k, c) in rig.carriers.iter().enumerate() {
+            for (k, c) in kit.carriers.iter().enumerate() {
                 for (m, marker) in c.markers.iter().enumerate() {
                     let eye_in_carrier = seated[k].inverse().point(&Point3::from(eye));
                     let facing = (eye_in_carrier.coords - marker.centre_mm).normalize().dot(&marker.normal());
@@ -437,13 +437,13 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
     if bay.wrong_corner {
         move_one_corner(&mut photos, &mut noise);
     }
-    Sample { rig, camera, photos, bodies, after_move: Vec::new() }
+    Sample { kit, camera, photos, bodies, after_move: Vec::new() }
 }
 
 /// Sheets glued askew; of a draw of its own, so that the others stay what they are.
-fn askew(bay: &Bay, rig: &Rig, mut printed: Vec<Vec<[Point3<f64>; 4]>>, seed: u64) -> Vec<Vec<[Point3<f64>; 4]>> {
+fn askew(bay: &Bay, kit: &Kit, mut printed: Vec<Vec<[Point3<f64>; 4]>>, seed: u64) -> Vec<Vec<[Point3<f64>; 4]>> {
     let mut noise = Noise::new(seed ^ 0x7c15_0000);
-    for (carrier, corners) in rig.carriers.iter().zip(&mut printed) {
+    for (carrier, corners) in kit.carriers.iter().zip(&mut printed) {
         for (_, corners) in carrier.markers.iter().zip(corners) {
             let rotation = UnitQuaternion::from_scaled_axis(noise.vector(geom::rad(bay.turn_deg)));
             let centre = nalgebra::center(&corners[0], &corners[2]);
@@ -477,9 +477,9 @@ fn rows(lens: &Lens, point: &Vector3<f64>, turn: &Vector3<f64>) -> Option<Vector
 }
 
 /// Corners off their places in the print; of a draw of its own, so that the others stay what they are.
-fn blotchy(bay: &Bay, rig: &Rig, mut printed: Vec<Vec<[Point3<f64>; 4]>>, seed: u64) -> Vec<Vec<[Point3<f64>; 4]>> {
+fn blotchy(bay: &Bay, kit: &Kit, mut printed: Vec<Vec<[Point3<f64>; 4]>>, seed: u64) -> Vec<Vec<[Point3<f64>; 4]>> {
     let mut noise = Noise::new(!seed);
-    for (carrier, corners) in rig.carriers.iter().zip(&mut printed) {
+    for (carrier, corners) in kit.carriers.iter().zip(&mut printed) {
         for (marker, corners) in carrier.markers.iter().zip(corners) {
             for corner in corners {
                 let (right, up) = (bay.print_noise_mm * noise.normal(), bay.print_noise_mm * noise.normal());

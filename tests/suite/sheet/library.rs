@@ -5,7 +5,7 @@
 use std::path::Path;
 
 use baywitness::detect::find_markers;
-use baywitness::marker::{Board, Dictionary, Rig};
+use baywitness::marker::{Board, Dictionary, Kit};
 use baywitness::sheet::{self, Error, Paper, Place};
 
 use super::support::{Grey, Tag, april_tags, have, luma, print, run, scratch};
@@ -13,32 +13,32 @@ use super::{EDGE_MM, SEARCH_DPI, kit, options, pictures, worst_edge};
 
 /// Something to print.
 enum Print {
-    Kit(Box<Rig>),
+    Kit(Box<Kit>),
     Board(Board),
 }
 
 impl Print {
     fn pdf(&self, paper: Paper) -> Result<Vec<u8>, Error> {
         match self {
-            Print::Kit(rig) => sheet::pdf_for_rig(rig, &options(paper)),
+            Print::Kit(kit) => sheet::pdf_for_kit(kit, &options(paper)),
             Print::Board(board) => sheet::pdf_for_board(board, &options(paper)),
         }
     }
 
     fn places(&self, paper: Paper) -> Vec<Place> {
         let places = match self {
-            Print::Kit(rig) => sheet::places_for_rig(rig, &options(paper)),
+            Print::Kit(kit) => sheet::places_for_kit(kit, &options(paper)),
             Print::Board(board) => sheet::places_for_board(board, &options(paper)),
         };
         places.unwrap()
     }
 }
 
-/// All of `models/rigs` and `models/boards`: a file that is added is tried too.
+/// All of `models/kits` and `models/boards`: a file that is added is tried too.
 fn library() -> Vec<(String, Print)> {
     let models = Path::new(env!("CARGO_MANIFEST_DIR")).join("models");
     let mut all = Vec::new();
-    for (folder, is_kit) in [("rigs", true), ("boards", false)] {
+    for (folder, is_kit) in [("kits", true), ("boards", false)] {
         let mut files: Vec<_> = std::fs::read_dir(models.join(folder)).unwrap().map(|f| f.unwrap().path()).collect();
         files.sort();
         for file in files {

@@ -9,9 +9,9 @@ mod support;
 use std::path::Path;
 
 use baywitness::detect::find_markers;
-use baywitness::marker::{Board, BoardKind, Dictionary, Rig, RigFile};
+use baywitness::marker::{Board, BoardKind, Dictionary, Kit, KitFile};
 use baywitness::sheet::{self, Options, Paper, Place};
-use support::{Grey, Tag, april_tags, demo_rig, have, luma, print, run, scratch};
+use support::{Grey, Tag, april_tags, demo_kit, have, luma, print, run, scratch};
 
 /// Marker edges stand this near to where they belong, mm.
 const EDGE_MM: f64 = 0.03;
@@ -30,7 +30,7 @@ fn options(paper: Paper) -> Options {
 #[test]
 fn the_same_input_gives_the_same_bytes() {
     for paper in Paper::ALL {
-        let print = || sheet::pdf_for_rig(&demo_rig(), &options(paper)).unwrap();
+        let print = || sheet::pdf_for_kit(&demo_kit(), &options(paper)).unwrap();
         assert_eq!(print(), print());
     }
     let print = || sheet::pdf_for_board(&demo_board(), &options(Paper::A4)).unwrap();
@@ -38,13 +38,13 @@ fn the_same_input_gives_the_same_bytes() {
 }
 
 #[test]
-fn sizes_and_spacings_on_the_pages_are_the_rigs() {
-    let rig = demo_rig();
+fn sizes_and_spacings_on_the_pages_are_the_kits() {
+    let kit = demo_kit();
     for paper in Paper::ALL {
-        let places = sheet::places_for_rig(&rig, &options(paper)).unwrap();
-        assert_eq!(places.len(), rig.carriers.iter().map(|c| c.markers.len()).sum::<usize>());
+        let places = sheet::places_for_kit(&kit, &options(paper)).unwrap();
+        assert_eq!(places.len(), kit.carriers.iter().map(|c| c.markers.len()).sum::<usize>());
         for place in &places {
-            let (_, marker) = rig.marker(place.id).unwrap();
+            let (_, marker) = kit.marker(place.id).unwrap();
             assert!((0..2).all(|axis| (place.size_mm[axis] - marker.size_mm[axis]).abs() < 1e-9));
         }
         // Markers 10 and 11 share a sheet where it is long enough: 120 mm apart, 10 above.
@@ -67,8 +67,8 @@ fn edges_stand_where_they_belong() {
         return;
     }
     let (dir, _kept) = scratch("edges");
-    let pdf = print(&dir, "rig", &sheet::pdf_for_rig(&demo_rig(), &options(Paper::A4)).unwrap());
-    let places = sheet::places_for_rig(&demo_rig(), &options(Paper::A4)).unwrap();
+    let pdf = print(&dir, "kit", &sheet::pdf_for_kit(&demo_kit(), &options(Paper::A4)).unwrap());
+    let places = sheet::places_for_kit(&demo_kit(), &options(Paper::A4)).unwrap();
     let mut worst: f64 = 0.0;
     let mut checked = 0;
     for id in [0, 10, 11, 12, 30, 40] {
@@ -118,7 +118,7 @@ fn rulers_measure_what_they_say() {
         return;
     }
     let (dir, _kept) = scratch("rulers");
-    let pdf = print(&dir, "rig", &sheet::pdf_for_rig(&demo_rig(), &options(Paper::A4)).unwrap());
+    let pdf = print(&dir, "kit", &sheet::pdf_for_kit(&demo_kit(), &options(Paper::A4)).unwrap());
     let page = Grey::page(&pdf, &dir, 1, 600);
     // The cover's rulers: 22 mm above the lower edge from (210 - 160) / 2, and 6.5 mm from the left from (297 - 160) / 2.
     let ends = [25.0, 185.0].map(|x| page.dark_line_x([x, 297.0 - 22.0 + 3.5]));
@@ -130,29 +130,29 @@ fn rulers_measure_what_they_say() {
 /// Dots per inch at which pages are searched for markers.
 const SEARCH_DPI: f64 = 60.0;
 
-fn kit(text: &str) -> Rig {
-    RigFile::from_toml(text, "kit").unwrap().rig
+fn kit(text: &str) -> Kit {
+    KitFile::from_toml(text, "kit").unwrap().kit
 }
 
 /// Kits and papers whose pages are searched.
-fn kits() -> Vec<(&'static str, Rig, Paper)> {
+fn kits() -> Vec<(&'static str, Kit, Paper)> {
     vec![
-        ("demo-letter", demo_rig(), Paper::Letter),
-        ("bay-a4", kit(include_str!("../../../models/rigs/bay-a4.toml")), Paper::A4),
-        ("bay-a3", kit(include_str!("../../../models/rigs/bay-a3.toml")), Paper::A3),
+        ("demo-letter", demo_kit(), Paper::Letter),
+        ("bay-a4", kit(include_str!("../../../models/kits/bay-a4.toml")), Paper::A4),
+        ("bay-a3", kit(include_str!("../../../models/kits/bay-a3.toml")), Paper::A3),
     ]
 }
 
 /// Prints a kit and draws its pages; returns the pictures in order.
-fn draw_pages(dir: &Path, name: &str, rig: &Rig, paper: Paper) -> Vec<String> {
-    let pdf = print(dir, name, &sheet::pdf_for_rig(rig, &options(paper)).unwrap());
+fn draw_pages(dir: &Path, name: &str, kit: &Kit, paper: Paper) -> Vec<String> {
+    let pdf = print(dir, name, &sheet::pdf_for_kit(kit, &options(paper)).unwrap());
     run("pdftoppm", &["-r", &SEARCH_DPI.to_string(), "-gray", &pdf, &format!("{}/{name}", dir.display())]);
     pictures(dir, name)
 }
 
 /// Each marker was found once, on its page, upright and where it belongs.
-fn assert_found(name: &str, rig: &Rig, paper: Paper, found: &[Tag]) {
-    let places = sheet::places_for_rig(rig, &options(paper)).unwrap();
+fn assert_found(name: &str, kit: &Kit, paper: Paper, found: &[Tag]) {
+    let places = sheet::places_for_kit(kit, &options(paper)).unwrap();
     let wanted: Vec<(usize, u32)> = places.iter().map(|place| (place.page, place.id)).collect();
     let mut ids: Vec<(usize, u32)> = found.iter().map(|tag| (tag.picture + 1, tag.id)).collect();
     ids.sort_unstable();
@@ -176,9 +176,9 @@ fn the_april_tag_library_finds_every_marker_on_every_page_upright() {
         return;
     }
     let (dir, _kept) = scratch("tags");
-    for (name, rig, paper) in kits() {
-        let Some(found) = april_tags(&draw_pages(&dir, name, &rig, paper)) else { return };
-        assert_found(name, &rig, paper, &found);
+    for (name, kit, paper) in kits() {
+        let Some(found) = april_tags(&draw_pages(&dir, name, &kit, paper)) else { return };
+        assert_found(name, &kit, paper, &found);
     }
 }
 
@@ -188,15 +188,15 @@ fn our_detector_finds_every_marker_on_every_page_upright() {
         return;
     }
     let (dir, _kept) = scratch("own");
-    for (name, rig, paper) in kits() {
+    for (name, kit, paper) in kits() {
         let mut found = Vec::new();
-        for (picture, file) in draw_pages(&dir, name, &rig, paper).iter().enumerate() {
+        for (picture, file) in draw_pages(&dir, name, &kit, paper).iter().enumerate() {
             for marker in find_markers(&luma(file), Dictionary::tag36h11()).markers {
                 let corners_px = marker.corners_px.map(|corner| [corner.x, corner.y]);
                 found.push(Tag { picture, id: marker.id, hamming: marker.wrong_bits, corners_px });
             }
         }
-        assert_found(name, &rig, paper, &found);
+        assert_found(name, &kit, paper, &found);
     }
 }
 
@@ -223,7 +223,7 @@ fn the_april_tag_library_finds_a_whole_board_upright() {
 #[test]
 fn fonts_are_embedded_and_the_words_can_be_read() {
     let (dir, _kept) = scratch("fonts");
-    let pdf = print(&dir, "rig", &sheet::pdf_for_rig(&demo_rig(), &options(Paper::A4)).unwrap());
+    let pdf = print(&dir, "kit", &sheet::pdf_for_kit(&demo_kit(), &options(Paper::A4)).unwrap());
     if have("pdffonts") {
         let fonts = run("pdffonts", &[&pdf]);
         let rows: Vec<&str> = fonts.lines().skip(2).collect();

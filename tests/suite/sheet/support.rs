@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use baywitness::marker::{Carrier, Marker, Rig, Role};
+use baywitness::marker::{Carrier, Marker, Kit, Role};
 use baywitness::photo::Luma;
 use nalgebra::Vector3;
 
@@ -174,7 +174,7 @@ fn carrier(name: &str, role: Role, markers: Vec<Marker>) -> Carrier {
 
 /// An invented kit with what sheets must cope with: sizes that differ along right and up,
 /// markers that share a sheet, turned faces, a wide marker, a tiny one.
-pub(crate) fn demo_rig() -> Rig {
+pub(crate) fn demo_kit() -> Kit {
     let (x, y, z) = (Vector3::x(), Vector3::y(), Vector3::z());
     let turned = Vector3::new(0.5, 0.75f64.sqrt(), 0.0);
     let stand = vec![
@@ -189,7 +189,7 @@ pub(crate) fn demo_rig() -> Rig {
         marker(11, [90.0, 90.5], [126.0, 139.0, -60.0], y, z),
         marker(12, [120.0; 2], [-40.0, 60.0, 0.0], turned, z),
     ];
-    Rig {
+    Kit {
         name: "demo-kit".into(),
         u_layout_mm: 0.3,
         u_turn_deg: 0.03,

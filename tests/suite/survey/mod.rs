@@ -1,4 +1,4 @@
-//! Surveys: sampled and rendered rigs with hidden layout errors, real photos of a room.
+//! Surveys: sampled and rendered kits with hidden layout errors, real photos of a room.
 #![cfg(test)]
 
 mod rendered;

@@ -1,9 +1,9 @@
-//! Rendered rigs with hidden layout errors through the built program.
+//! Rendered kits with hidden layout errors through the built program.
 
 use std::path::Path;
 use std::process::Command;
 
-use baywitness::marker::Rig;
+use baywitness::marker::Kit;
 use baywitness::synth::{PhotoSpec, Scene};
 use nalgebra::Vector3;
 
@@ -16,7 +16,7 @@ const HIDDEN_MM: f64 = 0.5;
 fn scene(scale: f64, photos: usize) -> Scene {
     let mut scene = crate::staged::scene(scale);
     // The file says how badly: hidden errors are drawn from it.
-    scene.rig.u_layout_mm = HIDDEN_MM;
+    scene.kit.u_layout_mm = HIDDEN_MM;
     let photo = |(i, [eye, at]): (usize, &[Vector3<f64>; 2])| {
         PhotoSpec::new(&format!("s{i:02}.jpg"), (*eye).into(), (*at).into())
     };
@@ -45,11 +45,11 @@ fn judge(scene: &Scene, job: &Path) -> (f64, f64) {
     let photos: Vec<String> = scene.photos().iter().map(|p| path(&format!("photos/{}", p.file))).collect();
     let mut arguments: Vec<&str> = vec!["survey"];
     arguments.extend(photos.iter().map(String::as_str));
-    let (rig, out, camera, report) = (path("rig.toml"), path("new.toml"), path("camera.toml"), path("report"));
+    let (kit, out, camera, report) = (path("kit.toml"), path("new.toml"), path("camera.toml"), path("report"));
     let lengths = [length(ids[0], ids[2]), length(ids[1], ids[3])];
     arguments.extend([
-        "--rig",
-        &rig,
+        "--kit",
+        &kit,
         "--out",
         &out,
         "--camera",
@@ -62,7 +62,7 @@ fn judge(scene: &Scene, job: &Path) -> (f64, f64) {
     let (code, text) = run(&arguments);
     println!("{text}");
     assert_eq!(code, 0, "{text}");
-    let found = Rig::read(Path::new(&out)).unwrap();
+    let found = Kit::read(Path::new(&out)).unwrap();
     let layout = found.layout.as_ref().unwrap();
     let (mut worst, mut inside, mut all) = (0.0_f64, 0u32, 0u32);
     for placed in &truth.carriers {
@@ -81,7 +81,7 @@ fn judge(scene: &Scene, job: &Path) -> (f64, f64) {
         }
         if places.len() > 2 {
             let rms = after_similarity(&places, &truths);
-            println!("{}: {rms:.3} mm after the best similarity", scene.rig.carriers[placed.index].name);
+            println!("{}: {rms:.3} mm after the best similarity", scene.kit.carriers[placed.index].name);
             worst = worst.max(rms);
         }
     }
@@ -99,8 +99,8 @@ fn a_badly_glued_kit_is_put_right_and_verify_uses_it() {
     assert!(std::fs::read_to_string(folder.path().join("report/survey.html")).unwrap().contains("<svg"));
     // The surveyed kit in the job is used, and says nothing that contradicts the stated one.
     let before = yaw(folder.path());
-    std::fs::remove_file(folder.path().join("rig.toml")).unwrap();
-    std::fs::rename(folder.path().join("new.toml"), folder.path().join("rig.toml")).unwrap();
+    std::fs::remove_file(folder.path().join("kit.toml")).unwrap();
+    std::fs::rename(folder.path().join("new.toml"), folder.path().join("kit.toml")).unwrap();
     let after = yaw(folder.path());
     println!("yaw {before:?} as glued, {after:?} as surveyed");
     assert!(

@@ -4,7 +4,7 @@
 use std::path::{Path, PathBuf};
 
 use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
-use baywitness::marker::{Carrier, Marker, Rig, Role};
+use baywitness::marker::{Carrier, Marker, Kit, Role};
 use baywitness::survey::{Options, Survey, SurveyPhoto, look, survey};
 use nalgebra::{DMatrix, Vector3};
 
@@ -41,7 +41,7 @@ fn camera() -> Profile {
 }
 
 /// Nothing is known of the places: they stand in a row.
-fn rig() -> Rig {
+fn kit() -> Kit {
     let marker = |(i, id): (usize, &u32)| Marker {
         id: *id,
         size_mm: [127.0; 2],
@@ -60,7 +60,7 @@ fn rig() -> Rig {
         on_centreline: false,
         markers: ROUND.iter().enumerate().map(marker).collect(),
     };
-    Rig {
+    Kit {
         name: "room".into(),
         u_layout_mm: 0.3,
         u_turn_deg: 0.03,
@@ -73,19 +73,19 @@ fn rig() -> Rig {
 }
 
 fn survey_of(photos: &[SurveyPhoto]) -> Survey {
-    survey_from(&rig(), photos)
+    survey_from(&kit(), photos)
 }
 
-fn survey_from(rig: &Rig, photos: &[SurveyPhoto]) -> Survey {
+fn survey_from(kit: &Kit, photos: &[SurveyPhoto]) -> Survey {
     let options = Options { camera_named: true, ..Options::default() };
-    survey(rig, &[camera()], photos, &options).unwrap()
+    survey(kit, &[camera()], photos, &options).unwrap()
 }
 
 /// Distance of two markers, mm, and its standard uncertainty: what neither
 /// frame nor file has a part in.
 fn apart(found: &Survey, [a, b]: [u32; 2]) -> Option<[f64; 2]> {
     let (p, q) = (marker(found, a)?, marker(found, b)?);
-    let layout = found.rig.layout.as_ref()?;
+    let layout = found.kit.layout.as_ref()?;
     let way = q.centre_mm - p.centre_mm;
     let along = way.normalize();
     let mut by = DMatrix::zeros(1, layout.covariance.nrows());
@@ -99,8 +99,8 @@ fn apart(found: &Survey, [a, b]: [u32; 2]) -> Option<[f64; 2]> {
 }
 
 fn marker(found: &Survey, id: u32) -> Option<&Marker> {
-    let known = found.rig.layout.as_ref().is_some_and(|l| l.ids.contains(&id));
-    found.rig.marker(id).map(|m| m.1).filter(|_| known)
+    let known = found.kit.layout.as_ref().is_some_and(|l| l.ids.contains(&id));
+    found.kit.marker(id).map(|m| m.1).filter(|_| known)
 }
 
 #[test]
@@ -137,7 +137,7 @@ fn walls_are_flat_and_square_and_halves_agree() {
     assert!(compared >= 5, "{compared}");
 }
 
-/// Nothing is tuned here: the rig file knows nothing, and what halves state must cover their difference.
+/// Nothing is tuned here: the kit file knows nothing, and what halves state must cover their difference.
 #[test]
 #[ignore = "half a minute: ten surveys from several starts each"]
 fn disjoint_halves_differ_by_what_they_state() {
@@ -150,7 +150,7 @@ fn disjoint_halves_differ_by_what_they_state() {
     // Markers in a row are not where the file has them: no frame follows, and that is said.
     assert!(!whole.fit_for_use());
     assert!(whole.advice.iter().any(|a| a.forbids && a.text.contains("survey again")), "{:?}", whole.advice);
-    let again = survey_from(&whole.rig, &photos);
+    let again = survey_from(&whole.kit, &photos);
     let repeated = again.halves.as_ref().unwrap();
     println!("from the found places: {:.2} times stated", repeated.ratio.sqrt());
     assert!(repeated.agree() && (repeated.ratio / own.ratio - 1.0).abs() < 0.2, "{repeated:?} {own:?}");
@@ -168,7 +168,7 @@ fn disjoint_halves_differ_by_what_they_state() {
         let options = Options { camera_named: true, ..Options::default() };
         let of = |part: Vec<(usize, SurveyPhoto)>| {
             let photos: Vec<SurveyPhoto> = part.into_iter().map(|p| p.1).collect();
-            survey(&rig(), &[camera()], &photos, &options)
+            survey(&kit(), &[camera()], &photos, &options)
         };
         let (a, b) = (of(a).unwrap(), of(b).unwrap());
         for pair in ROUND.windows(2).chain(ROUND.windows(3)) {

@@ -1,6 +1,6 @@
 //! Hidden layout errors against what a survey states, over many sampled kits.
 
-use baywitness::marker::{Carrier, Marker, Rig, RigFile};
+use baywitness::marker::{Carrier, Marker, Kit, KitFile};
 use baywitness::survey::{Length, Options, Survey, survey};
 use nalgebra::{DVector, Matrix3, Vector3};
 
@@ -8,13 +8,13 @@ use super::sampler::{as_built, photos};
 use crate::kit_bay::camera;
 use crate::sampled_bay::Noise;
 
-const A4: &str = include_str!("../../../models/rigs/bay-a4.toml");
+const A4: &str = include_str!("../../../models/kits/bay-a4.toml");
 /// Hidden error of every centre's coordinate, mm.
 const HIDDEN_MM: f64 = 0.5;
 const SCALE: f64 = 1.0012;
 
-fn kit() -> Rig {
-    RigFile::from_toml(A4, "bay-a4").unwrap().rig
+fn kit() -> Kit {
+    KitFile::from_toml(A4, "bay-a4").unwrap().kit
 }
 
 fn corner(marker: &Marker, k: usize) -> Vector3<f64> {
@@ -22,19 +22,19 @@ fn corner(marker: &Marker, k: usize) -> Vector3<f64> {
 }
 
 /// A length on the stand as a good tape reads it.
-fn length(built: &Rig, ends: [(u32, usize); 2], u_mm: f64, noise: &mut Noise) -> Length {
+fn length(built: &Kit, ends: [(u32, usize); 2], u_mm: f64, noise: &mut Noise) -> Length {
     let at = ends.map(|(id, k)| corner(built.marker(id).unwrap().1, k));
     Length { ends, mm: (at[1] - at[0]).norm() + u_mm * noise.normal(), u_mm }
 }
 
 struct Sample {
-    built: Rig,
+    built: Kit,
     found: Survey,
 }
 
 fn sample(seed: u64, count: usize) -> Sample {
-    let (rig, camera, mut noise) = (kit(), camera(), Noise::new(seed));
-    let built = as_built(&rig, HIDDEN_MM, SCALE, &mut noise);
+    let (kit, camera, mut noise) = (kit(), camera(), Noise::new(seed));
+    let built = as_built(&kit, HIDDEN_MM, SCALE, &mut noise);
     let photos = photos(&built, &camera, count, &mut noise);
     let stand = &built.carriers[0].markers;
     let ids: Vec<u32> = stand.iter().map(|m| m.id).collect();
@@ -43,7 +43,7 @@ fn sample(seed: u64, count: usize) -> Sample {
         length(&built, [(ids[1], 3), (ids[3], 2)], 0.2, &mut noise),
     ];
     let options = Options { lengths, apart: false, camera_named: true };
-    let found = survey(&rig, &[camera], &photos, &options).unwrap();
+    let found = survey(&kit, &[camera], &photos, &options).unwrap();
     Sample { built, found }
 }
 
@@ -65,8 +65,8 @@ pub(crate) fn after_similarity(found: &[Vector3<f64>], truth: &[Vector3<f64>]) -
 }
 
 fn surveyed(s: &Sample, carrier: usize) -> impl Iterator<Item = (&Marker, &Marker)> {
-    let (found, truth): (&Carrier, &Carrier) = (&s.found.rig.carriers[carrier], &s.built.carriers[carrier]);
-    let ids = &s.found.rig.layout.as_ref().unwrap().ids;
+    let (found, truth): (&Carrier, &Carrier) = (&s.found.kit.carriers[carrier], &s.built.carriers[carrier]);
+    let ids = &s.found.kit.layout.as_ref().unwrap().ids;
     found.markers.iter().zip(&truth.markers).filter(|(f, _)| ids.contains(&f.id))
 }
 
@@ -74,11 +74,11 @@ fn surveyed(s: &Sample, carrier: usize) -> impl Iterator<Item = (&Marker, &Marke
 /// rotation) in their carriers' frames, its rank, and how many centre
 /// coordinates lie in their 95 % intervals.
 fn against_truth(s: &Sample) -> (f64, usize, usize, usize) {
-    let layout = s.found.rig.layout.as_ref().unwrap();
+    let layout = s.found.kit.layout.as_ref().unwrap();
     let mut error = DVector::zeros(6 * layout.ids.len());
     let (mut inside, mut all) = (0, 0);
     for (k, id) in layout.ids.iter().enumerate() {
-        let (_, found) = s.found.rig.marker(*id).unwrap();
+        let (_, found) = s.found.kit.marker(*id).unwrap();
         let (_, truth) = s.built.marker(*id).unwrap();
         let shift = found.centre_mm - truth.centre_mm;
         let turn = found.carrier_from_marker().rotation() * truth.carrier_from_marker().rotation().inverse();
@@ -135,8 +135,8 @@ fn twelve_photos_find_hidden_errors_within_what_is_stated() {
 
 #[test]
 fn a_wrong_length_is_named() {
-    let (rig, camera, mut noise) = (kit(), camera(), Noise::new(40));
-    let built = as_built(&rig, 0.3, 1.0, &mut noise);
+    let (kit, camera, mut noise) = (kit(), camera(), Noise::new(40));
+    let built = as_built(&kit, 0.3, 1.0, &mut noise);
     let photos = photos(&built, &camera, 6, &mut noise);
     let ids: Vec<u32> = built.carriers[0].markers.iter().map(|m| m.id).collect();
     let mut lengths = vec![
@@ -146,7 +146,7 @@ fn a_wrong_length_is_named() {
     ];
     let survey_with = |lengths: &[Length]| {
         let options = Options { lengths: lengths.to_vec(), apart: false, camera_named: true };
-        survey(&rig, std::slice::from_ref(&camera), &photos, &options).unwrap()
+        survey(&kit, std::slice::from_ref(&camera), &photos, &options).unwrap()
     };
     let right = survey_with(&lengths);
     assert!(right.fit_for_use() && right.lengths.iter().all(|c| c.normalized_error.abs() < 1.5), "{:?}", right.lengths);
@@ -162,12 +162,12 @@ fn a_wrong_length_is_named() {
 
 #[test]
 fn a_survey_alone_says_that_scale_is_that_of_the_prints() {
-    let (rig, camera, mut noise) = (kit(), camera(), Noise::new(41));
-    let built = as_built(&rig, 0.3, 1.0, &mut noise);
+    let (kit, camera, mut noise) = (kit(), camera(), Noise::new(41));
+    let built = as_built(&kit, 0.3, 1.0, &mut noise);
     let photos = photos(&built, &camera, 6, &mut noise);
     let options = Options { apart: true, camera_named: true, ..Options::default() };
-    let found = survey(&rig, &[camera], &photos, &options).unwrap();
+    let found = survey(&kit, &[camera], &photos, &options).unwrap();
     assert!(!found.measured_scale);
     assert!(found.advice.iter().any(|a| a.text.contains("--length")), "{:?}", found.advice);
-    assert!((found.print_scale[1] / rig.u_scale_relative - 1.0).abs() < 0.2, "{:?}", found.print_scale);
+    assert!((found.print_scale[1] / kit.u_scale_relative - 1.0).abs() < 0.2, "{:?}", found.print_scale);
 }

@@ -1,10 +1,10 @@
-//! A rig with hidden errors as photos show it: exact corners through the lens,
+//! A kit with hidden errors as photos show it: exact corners through the lens,
 //! then noise. No rendering and no detector.
 
 use baywitness::camera::Profile;
 use baywitness::detect::{Sighting, Sightings};
 use baywitness::geom::{self, Camera, Pose, World};
-use baywitness::marker::{Rig, Role};
+use baywitness::marker::{Kit, Role};
 use baywitness::photo::Exif;
 use baywitness::survey::SurveyPhoto;
 use nalgebra::{Matrix3, Point3, Rotation3, SMatrix, Vector2, Vector3};
@@ -17,8 +17,8 @@ const U_EDGE_PX: f64 = 0.02;
 
 /// The kit as it was really built: centres off by `u_mm` per coordinate,
 /// markers turned, all prints by one factor.
-pub(crate) fn as_built(rig: &Rig, u_mm: f64, scale: f64, noise: &mut Noise) -> Rig {
-    let mut built = rig.clone();
+pub(crate) fn as_built(kit: &Kit, u_mm: f64, scale: f64, noise: &mut Noise) -> Kit {
+    let mut built = kit.clone();
     for marker in built.carriers.iter_mut().flat_map(|c| &mut c.markers) {
         marker.centre_mm += noise.vector(u_mm);
         let turn = Rotation3::new(noise.vector(0.002));
@@ -69,7 +69,7 @@ fn look(eye: Vector3<f64>, at: Vector3<f64>) -> Pose<Camera, World> {
 }
 
 /// Photos of a kit as built.
-pub(crate) fn photos(built: &Rig, camera: &Profile, count: usize, noise: &mut Noise) -> Vec<SurveyPhoto> {
+pub(crate) fn photos(built: &Kit, camera: &Profile, count: usize, noise: &mut Noise) -> Vec<SurveyPhoto> {
     let mut floor = 0;
     let carriers: Vec<Pose<World, geom::Carrier>> = built
         .carriers
@@ -84,7 +84,7 @@ pub(crate) fn photos(built: &Rig, camera: &Profile, count: usize, noise: &mut No
 }
 
 fn photo(
-    built: &Rig,
+    built: &Kit,
     camera: &Profile,
     carriers: &[Pose<World, geom::Carrier>],
     [eye, at]: &[Vector3<f64>; 2],

@@ -3,13 +3,13 @@
 #![allow(clippy::unwrap_used, reason = "a test stops where its own files are unreadable")]
 
 use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
-use baywitness::marker::Rig;
+use baywitness::marker::Kit;
 use baywitness::setup::Setup;
 use baywitness::synth::{PhotoSpec, Processing, RoomSpec, Scene};
 
 /// The sample kit.
-pub(crate) fn rig() -> Rig {
-    Rig::read("samples/scenes/rig.toml".as_ref()).unwrap()
+pub(crate) fn kit() -> Kit {
+    Kit::read("samples/scenes/kit.toml".as_ref()).unwrap()
 }
 
 /// The sample set-up sheet.
@@ -39,8 +39,8 @@ pub(crate) fn camera(distortion: [f64; 5]) -> Profile {
 /// A bay without clutter, lamps or hidden errors, photographed by `camera` from
 /// one place: the light is the same everywhere on a face.
 pub(crate) fn bare(camera: Profile, eye_mm: [f64; 3], look_at_mm: [f64; 3]) -> Scene {
-    let mut scene = Scene::new(rig(), setup(), camera);
-    scene.spec.kit.exact = true;
+    let mut scene = Scene::new(kit(), setup(), camera);
+    scene.spec.kit_errors.exact = true;
     scene.spec.clutter = Some(Vec::new());
     scene.spec.lamp = Some(Vec::new());
     scene.spec.room = RoomSpec { ahead_mm: 30_000.0, ..RoomSpec::default() };

@@ -65,7 +65,7 @@ fn a_trainee_who_reads_the_readings_wins_every_point() {
     let made = baywitness(&["drill", "new", "--level", "1", "--count", "2", "--out", d, "--seed", "4"]);
     assert_eq!(made.status.code(), Some(0), "{}", said(&made));
     // Neither truth nor kit lies about, and the answers are not to be read.
-    assert!(!dir.join("DRILL-01/truth.json").exists() && !dir.join("DRILL-01/rig.toml").exists());
+    assert!(!dir.join("DRILL-01/truth.json").exists() && !dir.join("DRILL-01/kit.toml").exists());
     assert!(!fs::read_to_string(dir.join("answers.sealed")).unwrap().contains("stand"));
     assert!(!all_text(&dir).contains("yaw_deg"));
     for job in ["DRILL-01", "DRILL-02"] {

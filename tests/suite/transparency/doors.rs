@@ -88,7 +88,7 @@ fn dropped_attempts_and_jobs_that_were_not_logged_are_named() {
     // With the first one put back, and the third logged late, it is whole.
     fs::rename(&first, archive.join("first")).unwrap();
     let rest = shop.dir.path().join("in-1");
-    for file in ["rig.toml", "setup.toml", "camera.toml"] {
+    for file in ["kit.toml", "setup.toml", "camera.toml"] {
         fs::copy(rest.join(file), archive.join(file)).unwrap();
     }
     run(&[&third, path("--log"), &shop.log], &["verify"], None);
@@ -226,7 +226,7 @@ fn an_entry_does_not_give_the_job_away() {
     run(&[&job, path("--log"), &shop.log], &["verify"], None);
     let entries = fs::read(shop.log.join("tile/entries/000.p/1")).unwrap();
     let text = String::from_utf8_lossy(&entries);
-    assert!(text.contains("\"verdict\":\"unusable\""));
+    assert!(text.contains("\"verdict\":\"retake\""));
     // Neither what was typed nor any digest that could be tried with guesses of it.
     let digests = [job.join("job.toml"), job.join("../setup.toml"), job.join("photos/a.png")]
         .map(|file| digest(&fs::read(file).unwrap()));

@@ -109,7 +109,7 @@ fn processor_s(process: u32) -> f64 {
 #[ignore = "half a minute: cargo test --test suite trends:: -- --ignored --nocapture"]
 fn a_hundred_thousand_results_in_seconds() {
     let folder = tempfile::tempdir().unwrap();
-    let lines = archive(&Plan { planted: true, people: 40, bays: 12, sheets: 60, rigs: 10, ..Plan::new(100_000, 9) });
+    let lines = archive(&Plan { planted: true, people: 40, bays: 12, sheets: 60, kits: 10, ..Plan::new(100_000, 9) });
     let one = folder.path().join("results.jsonl");
     fs::write(&one, &lines).unwrap();
     let many = folder.path().join("many");

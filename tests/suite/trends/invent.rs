@@ -14,9 +14,9 @@ pub(crate) struct Plan {
     pub(crate) people: usize,
     pub(crate) bays: usize,
     pub(crate) sheets: usize,
-    pub(crate) rigs: usize,
+    pub(crate) kits: usize,
     /// Whether a bay has its own kit.
-    pub(crate) rig_of_bay: bool,
+    pub(crate) kit_of_bay: bool,
     /// Some people and bays have far more jobs than others.
     pub(crate) uneven: bool,
     /// Now and then a job is far off.
@@ -33,8 +33,8 @@ impl Plan {
             people: 9,
             bays: 6,
             sheets: 12,
-            rigs: 5,
-            rig_of_bay: false,
+            kits: 5,
+            kit_of_bay: false,
             uneven: true,
             tails: true,
             planted: false,
@@ -46,7 +46,7 @@ impl Plan {
 pub(crate) const PLANTED: [(&str, &str, &str); 4] = [
     ("T-3", "yaw", "technician"),
     ("Bay 2", "pitch", "bay"),
-    ("kit-4", "lateral_offset", "rig"),
+    ("kit-4", "lateral_offset", "kit"),
     ("sheet-7", "distance", "setup"),
 ];
 
@@ -92,11 +92,11 @@ pub(crate) fn archive(plan: &Plan) -> String {
         let person = pick(&mut rng, plan.people, plan.uneven) + 1;
         let bay = pick(&mut rng, plan.bays, plan.uneven) + 1;
         let sheet = pick(&mut rng, plan.sheets, plan.uneven) + 1;
-        let rig = if plan.rig_of_bay { bay } else { pick(&mut rng, plan.rigs, false) + 1 };
+        let kit = if plan.kit_of_bay { bay } else { pick(&mut rng, plan.kits, false) + 1 };
         let day: i64 = rng.random_range(0..364);
         let series = made;
         for attempt in 1..=3 {
-            let outside = job(plan, &mut rng, &mut text, [person, bay, sheet, rig], day, series, attempt);
+            let outside = job(plan, &mut rng, &mut text, [person, bay, sheet, kit], day, series, attempt);
             made += 1;
             if !outside || rng.random_range(0.0..1.0) < 0.3 || made >= plan.jobs {
                 break;
@@ -115,7 +115,7 @@ fn job(
     series: usize,
     attempt: u32,
 ) -> bool {
-    let [person, bay, sheet, rig] = who;
+    let [person, bay, sheet, kit] = who;
     let (mut checks, mut findings, mut any) = (Vec::new(), Vec::new(), false);
     for (quantity, unit, nominal, tolerance) in CHECKS {
         let mut z = 0.42 * normal(rng);
@@ -126,7 +126,7 @@ fn job(
             match quantity {
                 "yaw" if person == 3 => z += 0.5,
                 "pitch" if bay == 2 => z -= 0.4,
-                "lateral_offset" if rig == 4 && day / 7 + 1 >= 30 => z += 0.4,
+                "lateral_offset" if kit == 4 && day / 7 + 1 >= 30 => z += 0.4,
                 _ => {}
             }
         }
@@ -155,7 +155,7 @@ fn job(
     let date = time::Date::from_ordinal_date(2026, 5).unwrap() + time::Duration::days(day);
     let _ = writeln!(
         text,
-        r#"{{"format":"result/1","tool":{{"name":"baywitness","version":"0.1.0"}},"job":"J-{series}-{attempt}","context":{{"setup":"sheet-{sheet}","rig":"kit-{rig}","cameras":["phone"],"vehicle":"invented {sheet}","vin":null,"series":"R-{series}","attempt":{attempt},"bay":"Bay {bay}","technician":"T-{person}","taken":"{date}T1{attempt}:00:00+01:00","prerequisites":{{}},"record_complete":true,"calibration":null}},"inputs":[],"verdict":"{}","reference_line":"centreline","checks":[{}],"measured":{{}},"carriers":[],"photos":[],"readings":[],"attachments":[],"findings":[{}]}}"#,
+        r#"{{"format":"result/1","tool":{{"name":"baywitness","version":"0.1.0"}},"job":"J-{series}-{attempt}","context":{{"setup":"sheet-{sheet}","kit":"kit-{kit}","cameras":["phone"],"vehicle":"invented {sheet}","vin":null,"series":"R-{series}","attempt":{attempt},"bay":"Bay {bay}","technician":"T-{person}","taken":"{date}T1{attempt}:00:00+01:00","prerequisites":{{}},"record_complete":true,"calibration":null}},"inputs":[],"verdict":"{}","reference_line":"centreline","checks":[{}],"measured":{{}},"carriers":[],"photos":[],"readings":[],"attachments":[],"findings":[{}]}}"#,
         if any { "outside" } else { "within" },
         checks.join(","),
         findings.join(",")

@@ -39,7 +39,7 @@ fn check_planted(record: &TrendsRecord) {
         assert_eq!(found.factor, factor);
         assert_eq!(found.together_with, None, "{name}");
         match factor {
-            "rig" => {
+            "kit" => {
                 let week = found.since_week.as_deref().unwrap();
                 let number = |w: &str| w[6..].parse::<i32>().unwrap();
                 assert!((number(week) - number(DRIFT_WEEK)).abs() <= 1, "{week}");
@@ -77,7 +77,7 @@ fn nothing_planted(archives: u64, jobs: &[usize]) -> usize {
             let plan = Plan {
                 uneven: bits.is_multiple_of(2),
                 tails: (bits / 2).is_multiple_of(2),
-                rig_of_bay: (bits / 4).is_multiple_of(2),
+                kit_of_bay: (bits / 4).is_multiple_of(2),
                 people: 3 + (seed % 11) as usize,
                 bays: 1 + (seed % 7) as usize,
                 sheets: 1 + (seed % 23) as usize,
@@ -111,7 +111,7 @@ fn at_most_10_of_200_archives_without_effect_raise_one() {
 /// Each bay has a kit of its own: then no figures tell the bay from its kit, and that is said.
 #[test]
 fn what_always_goes_together_is_said_to() {
-    let record = of(&Plan { planted: true, rig_of_bay: true, ..Plan::new(3000, 2) });
+    let record = of(&Plan { planted: true, kit_of_bay: true, ..Plan::new(3000, 2) });
     tell(&record);
     for (quantity, kind, pair) in
         [("pitch", "shift", ["Bay 2", "kit-2"]), ("lateral_offset", "change", ["Bay 4", "kit-4"])]

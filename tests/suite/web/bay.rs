@@ -21,7 +21,7 @@ pub(crate) static BAY: LazyLock<Bay> = LazyLock::new(|| {
     let folder = tempfile::tempdir().unwrap();
     staged::scene(0.4).stage(&folder.path().join("job"), &mut |_| ()).unwrap();
     for (kind, file, name) in
-        [("setups", "setup.toml", SHEET), ("rigs", "rig.toml", "test-kit"), ("cameras", "camera.toml", "test-camera")]
+        [("setups", "setup.toml", SHEET), ("kits", "kit.toml", "test-kit"), ("cameras", "camera.toml", "test-camera")]
     {
         let to = folder.path().join("models").join(kind);
         std::fs::create_dir_all(&to).unwrap();

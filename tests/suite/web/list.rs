@@ -10,7 +10,7 @@ fn many(jobs: &Path, count: usize) {
         let folder = jobs.join(format!("J-{i:05}"));
         std::fs::create_dir(&folder).unwrap();
         let text = format!(
-            "format = \"job/1\"\njob = \"J-{i:05}\"\nsetup = \"demo-front-radar\"\nrig = \"demo-bay\"\nseries = \"R-{}\"\ntechnician = \"T{}\"\n\n[vehicle]\ndescription = \"invented {}\"\n",
+            "format = \"job/1\"\njob = \"J-{i:05}\"\nsetup = \"demo-front-radar\"\nkit = \"demo-bay\"\nseries = \"R-{}\"\ntechnician = \"T{}\"\n\n[vehicle]\ndescription = \"invented {}\"\n",
             i / 3,
             i % 7,
             if i % 1000 == 77 { "rare van" } else { "hatchback" }
@@ -48,7 +48,7 @@ fn many_more(jobs: &Path) {
     let folder = jobs.join("added");
     std::fs::create_dir(&folder).unwrap();
     let text =
-        "format = \"job/1\"\njob = \"added\"\nsetup = \"x\"\nrig = \"y\"\n[vehicle]\ndescription = \"added by hand\"\n";
+        "format = \"job/1\"\njob = \"added\"\nsetup = \"x\"\nkit = \"y\"\n[vehicle]\ndescription = \"added by hand\"\n";
     std::fs::write(folder.join("job.toml"), text).unwrap();
 }
 

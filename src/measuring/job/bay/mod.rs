@@ -9,7 +9,7 @@ use super::look::{Looked, look};
 use crate::camera::Profile;
 use crate::folder::{PhotoFile, Vehicle};
 use crate::geom::{Carrier, Pose, World};
-use crate::marker::{Rig, Role};
+use crate::marker::{Kit, Role};
 use crate::num::student_quantile;
 use crate::pose::{Options, PhotoView, Problem, Scene, adjust};
 use crate::record::{BayLimit, BayPhoto, BayRecord, BaySheet, Verdict};
@@ -20,7 +20,7 @@ use floor::{Bodies, Floor, Rows};
 #[derive(Debug, Clone, Copy)]
 pub struct BayWanted<'a> {
     /// The kit; each floor sheet is a carrier of role floor.
-    pub rig: &'a Rig,
+    pub kit: &'a Kit,
     /// The camera.
     pub camera: &'a Profile,
     /// Typed sizes of the vehicle that stands in the bay.
@@ -52,11 +52,11 @@ pub fn check_bay(photos: &[PathBuf], wanted: &BayWanted) -> Result<BayRecord, Er
             )));
         }
     }
-    let views = looked.iter().map(|p| PhotoView::from_sightings(wanted.rig, 0, &p.sightings)).collect();
-    let problem = Problem { rig: wanted.rig, cameras: vec![wanted.camera], photos: views };
+    let views = looked.iter().map(|p| PhotoView::from_sightings(wanted.kit, 0, &p.sightings)).collect();
+    let problem = Problem { kit: wanted.kit, cameras: vec![wanted.camera], photos: views };
     let options = Options { one_floor: false, ..Options::default() };
     let scene = adjust(&problem, &options).map_err(|e| Error::Bay(e.to_string()))?;
-    let (bodies, rows, names) = bodies(wanted.rig, &scene);
+    let (bodies, rows, names) = bodies(wanted.kit, &scene);
     let typed = (wanted.vehicle.floor_below_hub_mm, wanted.vehicle.nose_from_rear_axle_mm);
     let floor_of = |b: &Bodies| b.floor(typed.0, typed.1);
     let floor = floor_of(&bodies).ok_or_else(|| {
@@ -73,16 +73,16 @@ pub fn check_bay(photos: &[PathBuf], wanted: &BayWanted) -> Result<BayRecord, Er
 }
 
 /// Poses with their rows in the factor, and the sheets' names.
-fn bodies(rig: &Rig, scene: &Scene) -> (Bodies, Rows, Vec<String>) {
+fn bodies(kit: &Kit, scene: &Scene) -> (Bodies, Rows, Vec<String>) {
     let known = |k: usize| -> Option<(Pose<World, Carrier>, usize)> {
         Some((scene.carriers[k].filter(|_| scene.knows(k))?, 6 * k))
     };
-    let first = |role: Role| rig.with_role(role).find_map(known);
+    let first = |role: Role| kit.with_role(role).find_map(known);
     let hubs = WHEELS.map(first);
     let nose = first(Role::Nose);
-    let floors: Vec<usize> = rig.with_role(Role::Floor).filter(|k| known(*k).is_some()).collect();
+    let floors: Vec<usize> = kit.with_role(Role::Floor).filter(|k| known(*k).is_some()).collect();
     let sheets: Vec<_> = floors.iter().filter_map(|k| known(*k)).collect();
-    let names = floors.iter().map(|k| rig.carriers[*k].name.clone()).collect();
+    let names = floors.iter().map(|k| kit.carriers[*k].name.clone()).collect();
     (
         Bodies {
             hubs: hubs.map(|h| h.map(|x| x.0)),
@@ -177,7 +177,7 @@ fn record(
     });
     BayRecord {
         format: "bay/1".into(),
-        rig: wanted.rig.name.clone(),
+        kit: wanted.kit.name.clone(),
         camera: wanted.camera.name.clone(),
         against_wheels: wheels,
         hub_height_typed: wanted.vehicle.floor_below_hub_mm.is_some(),
@@ -211,7 +211,7 @@ fn limit(what: &str, unit: &str, value: f64, u: f64, limit: Option<f64>, at_most
         match () {
             () if room >= u => Verdict::Within,
             () if room <= -u => Verdict::Outside,
-            () => Verdict::Undecided,
+            () => Verdict::NotProven,
         }
     });
     BayLimit { what: what.into(), unit: unit.into(), value, expanded_uncertainty: u, limit, at_most, verdict }

@@ -8,7 +8,7 @@ use crate::setup::ReferenceLine;
 
 use super::super::answers::line_of;
 
-/// One sentence for each check that stays undecided.
+/// One sentence for each check that stays not proven.
 pub(super) fn advice(predictor: &Predictor, predicted: &[Predicted]) -> Vec<String> {
     let checks = predictor.wanted.setup.checks.iter().zip(predicted);
     checks
@@ -66,7 +66,7 @@ fn remedy(origin: &Origin, line: ReferenceLine) -> &'static str {
             "how the plates seat on the wheels. Take the photos again after half a wheel turn, use better clamps, or let the sheet refer to the centreline, for which all four wheels carry a plate."
         }
         Origin::SeatingAngle(_) | Origin::SeatingOffset(_) => {
-            "how the plates and marks seat. Use better clamps; state a measured seating in the rig."
+            "how the plates and marks seat. Use better clamps; state a measured seating in the kit."
         }
         Origin::Wheelbase => "the typed wheelbase. Put plates on the front wheels.",
         Origin::NoseFromRearAxle => "the typed nose position. Put a mark on the nose.",

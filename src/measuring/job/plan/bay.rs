@@ -6,7 +6,7 @@ use nalgebra::{Point3, UnitQuaternion, Vector3};
 use super::super::doubles::Doubles;
 use crate::folder::Vehicle;
 use crate::geom::{Attitude, Carrier, Pose, World, rad};
-use crate::marker::{self, Rig, Role};
+use crate::marker::{self, Kit, Role};
 use crate::quantity::Quantity;
 use crate::setup::{Check, From, Setup};
 
@@ -118,7 +118,7 @@ impl Slab {
 #[derive(Debug, Clone)]
 pub(super) struct ExpectedBay {
     pub(super) sizes: Sizes,
-    /// By carrier of the rig; `None` for cards, which are no part of the geometry.
+    /// By carrier of the kit; `None` for cards, which are no part of the geometry.
     pub(super) carriers: Vec<Option<Pose<World, Carrier>>>,
 }
 
@@ -135,12 +135,12 @@ const SHEETS: [[f64; 3]; 8] = [
 ];
 
 impl ExpectedBay {
-    /// The rig's carriers, a target for each step of the sheet.
+    /// The kit's carriers, a target for each step of the sheet.
     pub(super) fn new(steps: &Doubles, setup: &Setup, sizes: Sizes) -> Self {
-        let rig = &steps.rig;
-        let mut bay = ExpectedBay { sizes, carriers: vec![None; rig.carriers.len()] };
+        let kit = &steps.kit;
+        let mut bay = ExpectedBay { sizes, carriers: vec![None; kit.carriers.len()] };
         let mut sheets = SHEETS.iter().cycle();
-        for (k, carrier) in rig.carriers.iter().enumerate() {
+        for (k, carrier) in kit.carriers.iter().enumerate() {
             bay.carriers[k] = match carrier.role {
                 Role::RearLeftWheel => Some(at(0.0, sizes.track / 2.0, sizes.hub_height)),
                 Role::RearRightWheel => Some(at(0.0, -sizes.track / 2.0, sizes.hub_height)),
@@ -155,16 +155,16 @@ impl ExpectedBay {
                 _ => None,
             };
         }
-        for k in rig.with_role(Role::Target) {
+        for k in kit.with_role(Role::Target) {
             let (base, state) = steps.origin(k);
             let step = setup.steps.get(state).map(String::as_str);
-            bay.carriers[k] = Some(bay.target(rig, setup, &rig.carriers[base], step));
+            bay.carriers[k] = Some(bay.target(kit, setup, &kit.carriers[base], step));
         }
         bay
     }
 
     /// The target where its checks want it.
-    fn target(&self, rig: &Rig, setup: &Setup, target: &marker::Carrier, step: Option<&str>) -> Pose<World, Carrier> {
+    fn target(&self, kit: &Kit, setup: &Setup, target: &marker::Carrier, step: Option<&str>) -> Pose<World, Carrier> {
         let find = |quantity| {
             setup.checks.iter().find(|c: &&Check| {
                 c.quantity == quantity
@@ -173,7 +173,7 @@ impl ExpectedBay {
             })
         };
         let nominal = |q| find(q).map(|c| c.nominal);
-        let from = |c: &Check| self.datum(rig, setup, c.from.as_ref().unwrap_or(&From::Nose));
+        let from = |c: &Check| self.datum(kit, setup, c.from.as_ref().unwrap_or(&From::Nose));
         let beyond_nose = Point3::new(self.sizes.nose, 0.0, self.sizes.nose_height);
         let y = match (nominal(Quantity::LateralOffset), find(Quantity::LateralFromNose)) {
             (Some(y), _) => y,
@@ -200,7 +200,7 @@ impl ExpectedBay {
         Pose::new(attitude.rotation(), Vector3::new(x, y, z))
     }
 
-    fn datum(&self, rig: &Rig, setup: &Setup, from: &From) -> Point3<f64> {
+    fn datum(&self, kit: &Kit, setup: &Setup, from: &From) -> Point3<f64> {
         let s = &self.sizes;
         match from {
             From::Nose => Point3::new(s.nose, 0.0, s.nose_height),
@@ -209,7 +209,7 @@ impl ExpectedBay {
             From::Datum(name) => {
                 let datum = setup.datums.iter().find(|d| d.name == *name);
                 let on = datum.and_then(|d| {
-                    let k = rig.carriers.iter().position(|c| c.name == d.carrier)?;
+                    let k = kit.carriers.iter().position(|c| c.name == d.carrier)?;
                     Some(self.carriers[k]?.point(&Point3::from(d.offset_mm)))
                 });
                 on.unwrap_or(Point3::new(s.nose, 0.0, s.nose_height))

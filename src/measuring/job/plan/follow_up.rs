@@ -31,7 +31,7 @@ pub(super) fn best<'a>(predictor: &Predictor, before: &[Shot], places: &[&'a Sho
 /// Whether a photo shows a target, and something on the vehicle, which `within` takes.
 fn ties(predictor: &Predictor, shot: &Shot) -> bool {
     let sees = predictor.sees(shot);
-    let role = |wanted: &dyn Fn(Role) -> bool| sees.iter().any(|k| wanted(predictor.steps.rig.carriers[*k].role));
+    let role = |wanted: &dyn Fn(Role) -> bool| sees.iter().any(|k| wanted(predictor.steps.kit.carriers[*k].role));
     role(&|r| r == Role::Target) && role(&Role::is_on_vehicle)
 }
 
@@ -51,7 +51,7 @@ impl<'p, 'a> Moved<'p, 'a> {
     fn new(predictor: &'p Predictor<'a>) -> Self {
         let setup = predictor.wanted.setup;
         let names: Vec<&str> = setup.steps.iter().map(String::as_str).collect();
-        let stands = Doubles::of_positions(predictor.wanted.rig, &names, &[1, 0]);
+        let stands = Doubles::of_positions(predictor.wanted.kit, &names, &[1, 0]);
         let asks = setup.checks.iter().map(|c| check_asks(&stands, setup, c)).collect();
         Moved { predictor, stands, asks }
     }
@@ -67,7 +67,7 @@ impl<'p, 'a> Moved<'p, 'a> {
     }
 
     fn predict(&self, before: &[Shot], after: &Shot) -> Vec<Predicted> {
-        let (rig, of) = (&self.stands.rig, self.predictor);
+        let (kit, of) = (&self.stands.kit, self.predictor);
         let shots = before.iter().map(|s| (s, BEFORE)).chain([(after, NOW)]);
         let (mut photos, mut poses) = (Vec::new(), Vec::new());
         for (shot, position) in shots {
@@ -81,11 +81,11 @@ impl<'p, 'a> Moved<'p, 'a> {
             let (carrier, state) = self.stands.origin(k);
             of.bay.carriers[of.steps.body(carrier, state % self.stands.state(1, 0))].filter(|_| seen(k))
         };
-        let carriers: Vec<_> = (0..rig.carriers.len()).map(place).collect();
-        let on_floor = rig.with_role(Role::Floor).any(|k| carriers[k].is_some());
-        let problem = Problem { rig, cameras: vec![of.wanted.camera], photos };
+        let carriers: Vec<_> = (0..kit.carriers.len()).map(place).collect();
+        let on_floor = kit.with_role(Role::Floor).any(|k| carriers[k].is_some());
+        let problem = Problem { kit, cameras: vec![of.wanted.camera], photos };
         let scene = expect(&problem, &poses, &carriers, on_floor, 1.0);
-        let facts = Facts { rig, setup: of.wanted.setup, vehicle: of.typed() };
+        let facts = Facts { kit, setup: of.wanted.setup, vehicle: of.typed() };
         let line = of.wanted.setup.reference_line;
         let measured = scene.map(|s| measure(&facts, &s, line, &self.asks.concat(), &[]));
         let mut answers = measured.map(|m| m.answers).unwrap_or_default().into_iter();

@@ -86,7 +86,7 @@ fn record(predictor: &Predictor, found: &[Found], options: &PlanOptions) -> Plan
         setup: setup.name.clone(),
         source: setup.source.clone(),
         title: setup.title.clone(),
-        rig: predictor.wanted.rig.name.clone(),
+        kit: predictor.wanted.kit.name.clone(),
         camera: predictor.wanted.camera.name.clone(),
         steps: setup.steps.clone(),
         stations: shots.iter().map(|s| station(predictor, s)).collect(),
@@ -100,7 +100,7 @@ fn record(predictor: &Predictor, found: &[Found], options: &PlanOptions) -> Plan
 }
 
 fn station(predictor: &Predictor, shot: &Shot) -> PlannedStation {
-    let names = predictor.sees(shot).into_iter().map(|k| predictor.steps.rig.carriers[k].name.clone());
+    let names = predictor.sees(shot).into_iter().map(|k| predictor.steps.kit.carriers[k].name.clone());
     PlannedStation {
         position_mm: shot.station.eye.coords.into(),
         look_at_mm: shot.station.look_at.coords.into(),
@@ -111,7 +111,7 @@ fn station(predictor: &Predictor, shot: &Shot) -> PlannedStation {
 
 fn check_record(predictor: &Predictor, check: &Check, p: &Predicted) -> PredictedCheck {
     let estimate = p.answer.as_ref().map(|a| a.estimate);
-    let by_reading = check.is_decided_by_reading(predictor.wanted.rig);
+    let by_reading = check.is_decided_by_reading(predictor.wanted.kit);
     PredictedCheck {
         quantity: check.quantity.name().into(),
         from: check.from.as_ref().map(|f| f.name().to_owned()),
@@ -155,19 +155,19 @@ fn least_photos(setup: &crate::setup::Setup, found: &[Found]) -> Vec<LeastPhotos
 /// What the drawing needs.
 fn bay(predictor: &Predictor, reach: &Reach) -> PlanBay {
     let sizes = &predictor.bay.sizes;
-    let rig = &predictor.steps.rig;
+    let kit = &predictor.steps.kit;
     let body = |k: usize| {
         let pose = predictor.bay.carriers[k]?;
-        let corners = rig.carriers[k].markers.iter().flat_map(crate::marker::Marker::corners_mm);
+        let corners = kit.carriers[k].markers.iter().flat_map(crate::marker::Marker::corners_mm);
         let half = corners.map(|c| c.y.abs()).fold(0.0f64, f64::max);
         let (o, x) = (pose.origin_mm(), pose.direction(&nalgebra::Vector3::x()));
         Some(PlanBody {
-            name: rig.carriers[k].name.clone(),
-            role: rig.carriers[k].role.name().into(),
+            name: kit.carriers[k].name.clone(),
+            role: kit.carriers[k].role.name().into(),
             position_mm: o.into(),
             heading_deg: crate::geom::deg(x.y.atan2(x.x)),
-            label: if rig.carriers[k].role == Role::Target { target_words(&o, sizes) } else { String::new() },
-            half_width_mm: if rig.carriers[k].role == Role::Target { half } else { 0.0 },
+            label: if kit.carriers[k].role == Role::Target { target_words(&o, sizes) } else { String::new() },
+            half_width_mm: if kit.carriers[k].role == Role::Target { half } else { 0.0 },
         })
     };
     PlanBay {
@@ -178,6 +178,6 @@ fn bay(predictor: &Predictor, reach: &Reach) -> PlanBay {
         tail_mm: -sizes.overhang,
         half_width_mm: sizes.half_width,
         wheelbase_mm: sizes.wheelbase,
-        bodies: (0..rig.carriers.len()).filter_map(body).collect(),
+        bodies: (0..kit.carriers.len()).filter_map(body).collect(),
     }
 }

@@ -1,5 +1,5 @@
 //! "One more photo from here would decide this": the next station for a job
-//! whose checks stay undecided.
+//! whose checks stay not proven.
 
 use nalgebra::{Point3, Vector3};
 
@@ -60,7 +60,7 @@ pub(in crate::job) struct Standing<'a> {
     pub(in crate::job) answers: &'a [Vec<Result<Answer, Undetermined>>],
 }
 
-/// The station whose photo decides most of the undecided checks at their
+/// The station whose photo decides most of the not proven checks at their
 /// present values; `None` where none decides any.
 pub(in crate::job) fn next_station(
     opened: &Opened,
@@ -69,12 +69,12 @@ pub(in crate::job) fn next_station(
     now: Standing,
 ) -> Option<NextStation> {
     let setup = &opened.folder.setup;
-    let by_photos = |i: &usize| !setup.checks[*i].is_decided_by_reading(&opened.folder.rig);
+    let by_photos = |i: &usize| !setup.checks[*i].is_decided_by_reading(&opened.folder.kit);
     let sound = |i: usize| now.checks[i].answer.is_some() && now.checks[i].untrusted.is_empty();
     // What waits for a move takes its photo after it.
     let waits = |i: usize| now.checks[i].correction == LATER;
-    let undecided = |i: &usize| now.checks[*i].verdict == Verdict::Undecided && sound(*i) && !waits(*i);
-    let open: Vec<usize> = (0..now.checks.len()).filter(undecided).filter(by_photos).collect();
+    let not_proven = |i: &usize| now.checks[*i].verdict == Verdict::NotProven && sound(*i) && !waits(*i);
+    let open: Vec<usize> = (0..now.checks.len()).filter(not_proven).filter(by_photos).collect();
     if open.is_empty() {
         return None;
     }
@@ -164,7 +164,7 @@ impl<'a> Candidates<'a> {
         let stands: Vec<Vector3<f64>> = self
             .opened
             .folder
-            .rig
+            .kit
             .with_role(crate::marker::Role::Target)
             .filter_map(|k| self.bay.carriers[k])
             .map(|p| p.origin_mm())
@@ -179,7 +179,7 @@ impl<'a> Candidates<'a> {
     fn with_photo_from(&self, eye: Point3<f64>, state: usize) -> Option<(Station, Vec<Vec<Option<Answer>>>)> {
         let (folder, steps) = (&self.opened.folder, &self.opened.steps);
         let profile = self.opened.assignment.cameras.first()?;
-        let sight = Sight::new(&folder.rig, &self.bay, self.noise);
+        let sight = Sight::new(&folder.kit, &self.bay, self.noise);
         let is_there = |k: usize| {
             let (carrier, of) = steps.origin(k);
             steps.states(carrier) == 1 || of == state
@@ -208,7 +208,7 @@ pub(super) fn predicted(
 ) -> Option<Vec<Vec<Option<Answer>>>> {
     let (folder, steps) = (&opened.folder, &opened.steps);
     let expected = expect(problem, poses, &scene.carriers, scene.on_floor, scene.variance)?;
-    let facts = Facts { rig: &folder.rig, setup: &folder.setup, vehicle: &folder.job.vehicle };
+    let facts = Facts { kit: &folder.kit, setup: &folder.setup, vehicle: &folder.job.vehicle };
     let of_checks: Vec<_> = folder.setup.checks.iter().map(|c| check_asks(steps, &folder.setup, c)).collect();
     let measured = measure(&facts, &expected, folder.setup.reference_line, &of_checks.concat(), &[]);
     let mut answers = measured.answers.into_iter().map(Result::ok);

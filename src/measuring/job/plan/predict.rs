@@ -9,7 +9,7 @@ use super::bay::{ExpectedBay, Sizes};
 use super::sight::{Sight, Station};
 use crate::camera::Profile;
 use crate::folder::Vehicle;
-use crate::marker::{Rig, Role};
+use crate::marker::{Kit, Role};
 use crate::measure::{Answer, Ask, Facts, Undetermined, measure};
 use crate::pose::{PhotoView, Problem, expect};
 use crate::quantity::Estimate;
@@ -20,7 +20,7 @@ use crate::verdict::{Verdict, decide, widest_tolerated};
 #[derive(Debug, Clone, Copy)]
 pub struct Wanted<'a> {
     /// The marker kit.
-    pub rig: &'a Rig,
+    pub kit: &'a Kit,
     /// The set-up sheet.
     pub setup: &'a Setup,
     /// The camera.
@@ -44,7 +44,7 @@ pub(super) struct Predicted {
 #[derive(Debug, Clone)]
 pub(super) struct Predictor<'a> {
     pub(super) wanted: Wanted<'a>,
-    /// The working rig: a stand for each step.
+    /// The working kit: a stand for each step.
     pub(super) steps: Doubles,
     pub(super) bay: ExpectedBay,
     /// Corner noise in units of what is expected of a plain photo.
@@ -65,7 +65,7 @@ pub(super) struct Shot {
 impl<'a> Predictor<'a> {
     pub(super) fn new(wanted: Wanted<'a>, noise: f64) -> Self {
         let names: Vec<&str> = wanted.setup.steps.iter().map(String::as_str).collect();
-        let steps = Doubles::new(wanted.rig, &names, |c| c.role == Role::Target);
+        let steps = Doubles::new(wanted.kit, &names, |c| c.role == Role::Target);
         let sizes = Sizes::of(wanted.vehicle);
         let bay = ExpectedBay::new(&steps, wanted.setup, sizes);
         let (mut asks, mut of_check) = (Vec::new(), Vec::new());
@@ -78,7 +78,7 @@ impl<'a> Predictor<'a> {
     }
 
     pub(super) fn sight(&self) -> Sight<'_> {
-        Sight::new(&self.steps.rig, &self.bay, self.noise)
+        Sight::new(&self.steps.kit, &self.bay, self.noise)
     }
 
     fn states(&self) -> usize {
@@ -87,7 +87,7 @@ impl<'a> Predictor<'a> {
 
     /// Whether a carrier is there in photos of a step.
     fn is_there(&self, carrier: usize, state: usize) -> bool {
-        let changes = self.states() > 1 && self.steps.rig.carriers[carrier].role == Role::Target;
+        let changes = self.states() > 1 && self.steps.kit.carriers[carrier].role == Role::Target;
         !changes || self.steps.origin(carrier).1 == state
     }
 
@@ -104,9 +104,9 @@ impl<'a> Predictor<'a> {
         shots.max_by_key(|s| (self.sees(s).len(), s.views[0].views.len()))
     }
 
-    /// Carriers that a shot shows in any step, by index in the working rig.
+    /// Carriers that a shot shows in any step, by index in the working kit.
     pub(super) fn sees(&self, shot: &Shot) -> Vec<usize> {
-        (0..self.steps.rig.carriers.len()).filter(|k| shot.views.iter().any(|v| v.shows(*k))).collect()
+        (0..self.steps.kit.carriers.len()).filter(|k| shot.views.iter().any(|v| v.shows(*k))).collect()
     }
 
     /// The predictions of all checks, in the sheet's order.
@@ -115,13 +115,13 @@ impl<'a> Predictor<'a> {
         let states = self.states();
         let pose_of = |j: usize| (!photos[j].views.is_empty()).then(|| shots[j / states].station.camera_from_world());
         let poses: Vec<_> = (0..photos.len()).map(pose_of).collect();
-        let rig = &self.steps.rig;
+        let kit = &self.steps.kit;
         let seen = |k: usize| photos.iter().any(|p| p.shows(k));
-        let carriers: Vec<_> = (0..rig.carriers.len()).map(|k| self.bay.carriers[k].filter(|_| seen(k))).collect();
-        let on_floor = rig.with_role(Role::Floor).any(|k| carriers[k].is_some());
-        let problem = Problem { rig, cameras: vec![self.wanted.camera], photos };
+        let carriers: Vec<_> = (0..kit.carriers.len()).map(|k| self.bay.carriers[k].filter(|_| seen(k))).collect();
+        let on_floor = kit.with_role(Role::Floor).any(|k| carriers[k].is_some());
+        let problem = Problem { kit, cameras: vec![self.wanted.camera], photos };
         let scene = expect(&problem, &poses, &carriers, on_floor, 1.0);
-        let facts = Facts { rig, setup: self.wanted.setup, vehicle: &self.typed };
+        let facts = Facts { kit, setup: self.wanted.setup, vehicle: &self.typed };
         let measurement = scene.map(|s| measure(&facts, &s, self.wanted.setup.reference_line, &self.asks, &[]));
         let checks = self.wanted.setup.checks.iter().zip(&self.of_check);
         checks
@@ -139,7 +139,7 @@ impl<'a> Predictor<'a> {
 
     /// A check by its answers, of its steps the worst.
     pub(super) fn judge_worst(&self, check: &Check, answers: &[Result<Answer, Undetermined>]) -> Predicted {
-        if check.is_decided_by_reading(self.wanted.rig) {
+        if check.is_decided_by_reading(self.wanted.kit) {
             return Predicted { answer: None, can_decide: true, ratio: 0.0 };
         }
         let all = answers.iter().map(|a| self.judge(check, a.as_ref().ok()));

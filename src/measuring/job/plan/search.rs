@@ -182,8 +182,8 @@ fn is_free(predictor: &Predictor, reach: &Reach, x: f64, y: f64) -> bool {
     if x < sizes.nose + 250.0 && y.abs() < sizes.half_width + 500.0 {
         return false;
     }
-    let rig = &predictor.steps.rig;
-    let stands = rig.with_role(Role::Target).filter_map(|k| predictor.bay.carriers[k]);
+    let kit = &predictor.steps.kit;
+    let stands = kit.with_role(Role::Target).filter_map(|k| predictor.bay.carriers[k]);
     let on_stand = |o: nalgebra::Vector3<f64>| (x - o.x).abs() < 500.0 && (y - o.y).abs() < 950.0;
     let in_post = |p: &[f64; 2]| (x - p[0]).hypot(y - p[1]) < ELBOW_MM;
     !stands.into_iter().any(|s| on_stand(s.origin_mm())) && !reach.posts_mm.iter().any(in_post)

@@ -6,7 +6,7 @@ use super::bay::{ExpectedBay, Slab};
 use crate::camera::Profile;
 use crate::detect::{U_EDGE_OFFSET_PX, expected_covariance};
 use crate::geom::{Camera, Pose, World};
-use crate::marker::{Rig, Role};
+use crate::marker::{Kit, Role};
 use crate::pose::{PhotoView, U_EDGE_BY_SIZE_PX, View};
 
 /// A marker must be at least so large across its narrow side, px:
@@ -49,7 +49,7 @@ struct Face {
 /// The bay prepared for looking at it.
 #[derive(Debug, Clone)]
 pub(super) struct Sight<'a> {
-    rig: &'a Rig,
+    kit: &'a Kit,
     bay: &'a ExpectedBay,
     faces: Vec<Face>,
     body: Vec<Slab>,
@@ -58,9 +58,9 @@ pub(super) struct Sight<'a> {
 }
 
 impl<'a> Sight<'a> {
-    pub(super) fn new(rig: &'a Rig, bay: &'a ExpectedBay, noise: f64) -> Self {
+    pub(super) fn new(kit: &'a Kit, bay: &'a ExpectedBay, noise: f64) -> Self {
         let mut faces = Vec::new();
-        for (k, carrier) in rig.carriers.iter().enumerate() {
+        for (k, carrier) in kit.carriers.iter().enumerate() {
             let Some(pose) = bay.carriers[k] else { continue };
             let mut left: Vec<usize> = (0..carrier.markers.len()).collect();
             while let Some(first) = left.first().copied() {
@@ -75,14 +75,14 @@ impl<'a> Sight<'a> {
             }
         }
         let mut body = bay.sizes.boxes();
-        for k in rig.with_role(Role::Target) {
+        for k in kit.with_role(Role::Target) {
             if let Some(pose) = bay.carriers[k] {
                 let o = pose.origin_mm();
                 let (low, high) = (Point3::new(o.x - 30.0, o.y - 30.0, 0.0), Point3::new(o.x + 20.0, o.y + 30.0, o.z));
                 body.push(Slab { pose: Pose::identity(), low, high });
             }
         }
-        Sight { rig, bay, faces, body, noise }
+        Sight { kit, bay, faces, body, noise }
     }
 
     /// What a photo shows: exact corners with the covariance that is to be expected.
@@ -106,7 +106,7 @@ impl<'a> Sight<'a> {
         let mut seen: Vec<Point3<f64>> = Vec::new();
         for (at, face) in self.faces.iter().enumerate().filter(|(_, f)| bodies(f.carrier)) {
             let Some(pose) = self.bay.carriers[face.carrier] else { continue };
-            let markers = &self.rig.carriers[face.carrier].markers;
+            let markers = &self.kit.carriers[face.carrier].markers;
             let here = face.markers.iter().filter(|m| self.visible(&probe, at, **m, bodies));
             seen.extend(here.map(|m| pose.point(&Point3::from(markers[*m].centre_mm))));
         }
@@ -135,7 +135,7 @@ impl<'a> Sight<'a> {
     fn visible(&self, station: &Station, at: usize, marker: usize, bodies: &dyn Fn(usize) -> bool) -> bool {
         let face = &self.faces[at];
         let Some(pose) = self.bay.carriers[face.carrier] else { return false };
-        let m = &self.rig.carriers[face.carrier].markers[marker];
+        let m = &self.kit.carriers[face.carrier].markers[marker];
         let centre = pose.point(&Point3::from(m.centre_mm));
         let towards = station.eye - centre;
         let distance = towards.norm();
@@ -154,7 +154,7 @@ impl<'a> Sight<'a> {
     }
 
     fn view(&self, profile: &Profile, camera_from_world: &Pose<Camera, World>, k: usize, m: usize) -> Option<View> {
-        let marker = &self.rig.carriers[k].markers[m];
+        let marker = &self.kit.carriers[k].markers[m];
         let camera_from_carrier = *camera_from_world * self.bay.carriers[k]?;
         let mut corners_px = [Vector2::zeros(); 4];
         for (pixel, corner) in corners_px.iter_mut().zip(marker.corners_mm()) {

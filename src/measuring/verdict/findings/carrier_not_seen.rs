@@ -1,4 +1,4 @@
-//! A carrier of the rig is in no photo, or its pose stayed open.
+//! A carrier of the kit is in no photo, or its pose stayed open.
 
 use super::{Case, Explanation, Finding, Rule};
 use crate::marker::Role;
@@ -25,7 +25,7 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
 }];
 
 fn find(case: &Case) -> Vec<Finding> {
-    let carriers = case.rig.carriers.iter().enumerate().filter(|(_, c)| c.role != Role::Card);
+    let carriers = case.kit.carriers.iter().enumerate().filter(|(_, c)| c.role != Role::Card);
     carriers
         .filter_map(|(k, c)| {
             let message = match case.scene {

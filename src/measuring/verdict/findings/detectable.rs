@@ -64,7 +64,7 @@ fn tests<'a>(case: &'a Case, wanted: impl Fn(&Extra) -> bool + 'a) -> impl Itera
 
 fn moved(case: &Case) -> Vec<Detectable> {
     let mut all = Vec::new();
-    for (k, carrier) in case.rig.carriers.iter().enumerate() {
+    for (k, carrier) in case.kit.carriers.iter().enumerate() {
         let code = match carrier.role {
             Role::Target => "stand-moved-between-photos",
             role if role.is_wheel() => "plate-not-seated",
@@ -112,7 +112,7 @@ fn rolled(case: &Case) -> Detectable {
 /// A plate that is askew in all photos: what one plate alone may be off.
 fn plates(case: &Case) -> Vec<Detectable> {
     let one = |(left, right, axle): &(Role, Role, &str)| {
-        case.rig.with_role(*left).next()?;
+        case.kit.with_role(*left).next()?;
         let size = total_toe(case, *left, *right).map(|(_, u, _)| MOST_TOTAL_TOE_DEG + 2.0 * POWER * u);
         let remedy = size.is_none().then(|| format!("photos that show both {axle} wheel plates"));
         Some(Detectable { code: "plate-not-seated", carrier: Some(format!("{axle} axle")), size, unit: "deg", remedy })
@@ -123,7 +123,7 @@ fn plates(case: &Case) -> Vec<Detectable> {
 fn sizes(case: &Case) -> Vec<Detectable> {
     const LEAST_PERCENT: f64 = 100.0 * print_scale_wrong::LEAST;
     let mut all = Vec::new();
-    for (k, carrier) in case.rig.carriers.iter().enumerate().filter(|(_, c)| c.role != Role::Card) {
+    for (k, carrier) in case.kit.carriers.iter().enumerate().filter(|(_, c)| c.role != Role::Card) {
         let of = |e: &Extra| matches!(e, Extra::Scale { carriers } if carriers.as_slice() == [k]);
         if case.scene.is_none_or(|s| s.carriers[k].is_none()) {
             continue;
@@ -161,7 +161,7 @@ fn lenses(case: &Case) -> Vec<Detectable> {
 fn floor(case: &Case) -> Vec<Detectable> {
     const CODE: &str = "floor-not-level";
     let sheets: Vec<usize> = case
-        .rig
+        .kit
         .with_role(Role::Floor)
         .filter(|k| case.scene.is_some_and(|s| s.carriers[*k].is_some() && s.on_floor))
         .collect();
@@ -180,7 +180,7 @@ fn floor(case: &Case) -> Vec<Detectable> {
         let photos = case.problem.map_or(0, |p| p.photos.iter().filter(|v| v.shows(*k)).count());
         let size = worst(tests(case, of), 0..1, 1.0, floor_not_level::LEAST_MM).filter(|_| photos > 1);
         let remedy = size.is_none().then(|| "a second photo that shows it".to_owned());
-        Detectable { code: CODE, carrier: Some(case.rig.carriers[*k].name.clone()), size, unit: "mm", remedy }
+        Detectable { code: CODE, carrier: Some(case.kit.carriers[*k].name.clone()), size, unit: "mm", remedy }
     };
     let mut all: Vec<Detectable> = sheets.iter().map(one).collect();
     let bends = tests(case, |e| matches!(e, Extra::OffFloor { carriers, .. } if carriers.len() > 1));

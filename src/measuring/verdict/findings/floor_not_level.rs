@@ -48,13 +48,13 @@ fn between_sheets(case: &Case) -> Vec<Finding> {
     let rivals = case.rivals();
     let finding = |message| Finding::new("floor-not-level", Level::Stop, message).leaving(case.open());
     if let [one] = carriers.as_slice() {
-        let name = &case.rig.carriers[*one].name;
+        let name = &case.kit.carriers[*one].name;
         let message = format!(
             "{name} does not lie in the plane of the other floor sheets ({how_far}): the floor slopes or bends there, or the sheet is curled. Flatten the sheet; if the floor is at fault, use a bay that is level.{rivals}"
         );
         return vec![finding(message).on_carrier(name)];
     }
-    let names: Vec<&str> = carriers.iter().map(|k| case.rig.carriers[*k].name.as_str()).collect();
+    let names: Vec<&str> = carriers.iter().map(|k| case.kit.carriers[*k].name.as_str()).collect();
     vec![finding(format!(
         "The floor bends in front of the vehicle: {} do not lie in the plane of the sheets nearer to it ({how_far}). Use a bay that is level.{rivals}",
         names.join(" and ")
@@ -70,7 +70,7 @@ fn below_wheels(case: &Case) -> Option<Finding> {
         return None;
     }
     let height = |role| {
-        let k = case.rig.with_role(role).next()?;
+        let k = case.kit.with_role(role).next()?;
         let pose = case.measurement?.carriers[k].as_ref()?;
         Some((pose.vehicle_from_carrier.origin_mm().z, pose.u_position_mm[2]))
     };

@@ -192,7 +192,7 @@ fn exchanged_digits(nominal: f64) -> Vec<f64> {
 fn parts_of_the_stand(case: &Case, check: &Check, value: f64, nominal: f64) -> Vec<Hypothesis> {
     use Quantity as Q;
     let Some(target) = case.target(check.target.as_deref()) else { return Vec::new() };
-    let carrier = &case.rig.carriers[target];
+    let carrier = &case.kit.carriers[target];
     let mut all = Vec::new();
     let mut part = |words: String, offset: f64, slack: f64| {
         all.push(Hypothesis { words, rest: value + offset - nominal, slack });
@@ -233,8 +233,8 @@ fn parts_of_the_stand(case: &Case, check: &Check, value: f64, nominal: f64) -> V
 impl Case<'_> {
     /// Index of a target by name, else the first.
     pub(super) fn target(&self, name: Option<&str>) -> Option<usize> {
-        let named = name.and_then(|n| self.rig.carriers.iter().position(|c| c.name == n));
-        named.or_else(|| self.rig.with_role(Role::Target).next())
+        let named = name.and_then(|n| self.kit.carriers.iter().position(|c| c.name == n));
+        named.or_else(|| self.kit.with_role(Role::Target).next())
     }
 }
 

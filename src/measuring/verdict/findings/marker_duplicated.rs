@@ -6,8 +6,8 @@ use crate::verdict::Level;
 pub(super) const RULE: Rule = Rule {
     codes: &["marker-duplicated"],
     title: "One code twice",
-    rationale: "Nobody can tell which of two equal markers belongs to the rig; both are left out.",
-    method: "Two sightings of one id of the rig in one photo. Exact; a spare print that lies about is enough to cause it.",
+    rationale: "Nobody can tell which of two equal markers belongs to the kit; both are left out.",
+    method: "Two sightings of one id of the kit in one photo. Exact; a spare print that lies about is enough to cause it.",
     touches: super::Touches::Nothing,
     find,
 };
@@ -30,7 +30,7 @@ fn find(case: &Case) -> Vec<Finding> {
         ids.dedup();
         for id in ids {
             let count = photo.sightings.markers.iter().filter(|m| m.id == id).count();
-            if count > 1 && case.rig.marker(id).is_some() {
+            if count > 1 && case.kit.marker(id).is_some() {
                 let message = format!(
                     "Marker {id} appears {count} times in {}: all of them were left out. Remove spare prints and take the photo again.",
                     photo.file

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use crate::detect::Sightings;
 use crate::folder::JobFile;
-use crate::marker::Rig;
+use crate::marker::Kit;
 use crate::measure::{Ask, Measurement};
 use crate::photo::{Clearness, Exif, Light, Traces};
 use crate::pose::{Problem, Scene};
@@ -65,7 +65,7 @@ pub use touches::{Open, Touches};
 /// Everything that a finding may look at.
 pub struct Case<'a> {
     /// The marker kit.
-    pub rig: &'a Rig,
+    pub kit: &'a Kit,
     /// The set-up sheet.
     pub setup: &'a Setup,
     /// The job file.
@@ -131,8 +131,8 @@ pub enum PhotoProblem {
     /// Its EXIF names another camera, or no camera file fits.
     #[error("{0}")]
     OtherCamera(String),
-    /// No marker of the rig was found.
-    #[error("no marker of the rig was found in it: {0}")]
+    /// No marker of the kit was found.
+    #[error("no marker of the kit was found in it: {0}")]
     NoMarkers(Unseen),
     /// It shares no carrier with the other photos.
     #[error(
@@ -154,7 +154,7 @@ pub enum PhotoProblem {
     OtherPhase,
 }
 
-/// Why no marker of the rig was found in a photo.
+/// Why no marker of the kit was found in a photo.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum Unseen {
     /// Its markers are others.

@@ -33,7 +33,7 @@ const IN_ONE_PHOTO: usize = 3;
 
 fn find(case: &Case) -> Vec<Finding> {
     let [first, last] = CARD_IDS;
-    let foreign = |id: u32| case.rig.marker(id).is_none() && !(first..=last).contains(&id);
+    let foreign = |id: u32| case.kit.marker(id).is_none() && !(first..=last).contains(&id);
     let mut photos_of: BTreeMap<u32, Vec<usize>> = BTreeMap::new();
     for (j, photo) in case.photos.iter().enumerate() {
         for marker in photo.sightings.markers.iter().filter(|m| m.wrong_bits == 0 && foreign(m.id)) {
@@ -54,7 +54,7 @@ fn find(case: &Case) -> Vec<Finding> {
     let message = format!(
         "Markers {} are in no holder of kit {}, but stand in the photos (most of them in {file}). Another kit or a board is in view, or the job names the wrong kit.",
         ids.join(", "),
-        case.rig.name
+        case.kit.name
     );
     vec![Finding::new("markers-of-another-kit", Level::Warn, message).in_photo(file)]
 }

@@ -71,8 +71,8 @@ fn glare(case: &Case, j: usize, photo: &PhotoFacts) -> Option<Finding> {
 
 /// Whether the stand, which stands between camera and vehicle, may cover a place.
 fn behind_stand(case: &Case, j: usize, marker: &Marker, corners: &[Vector2<f64>; 4]) -> bool {
-    let Some(k) = case.rig.with_role(Role::Target).next() else { return false };
-    if case.rig.marker(marker.id).is_some_and(|(own, _)| own == k) {
+    let Some(k) = case.kit.with_role(Role::Target).next() else { return false };
+    if case.kit.marker(marker.id).is_some_and(|(own, _)| own == k) {
         return false;
     }
     let stand = case.problem.map_or(&[][..], |p| &p.photos[j].views);
@@ -90,8 +90,8 @@ fn behind_stand(case: &Case, j: usize, marker: &Marker, corners: &[Vector2<f64>;
 /// Whether the photo shows another marker of the same face within three of its
 /// sizes: then this one is not simply covered with everything around it.
 fn has_neighbour(case: &Case, photo: &PhotoFacts, marker: &Marker) -> bool {
-    let Some((k, _)) = case.rig.marker(marker.id) else { return false };
-    case.rig.carriers[k].markers.iter().any(|m| {
+    let Some((k, _)) = case.kit.marker(marker.id) else { return false };
+    case.kit.carriers[k].markers.iter().any(|m| {
         m.id != marker.id
             && m.normal().dot(&marker.normal()) > 0.99
             && (m.centre_mm - marker.centre_mm).norm() < 3.0 * marker.size_mm[0]
@@ -106,7 +106,7 @@ fn whole(photo: &PhotoFacts, id: u32) -> bool {
 /// The markers that the solved poses put into a photo.
 fn expected<'a>(case: &Case<'a>, j: usize) -> Vec<(&'a Marker, [Vector2<f64>; 4])> {
     let Some(scene) = case.scene else { return Vec::new() };
-    let foreseen = scene.foreseen(case.rig, j, case.photos[j].size_px.map(|n| n as f64));
+    let foreseen = scene.foreseen(case.kit, j, case.photos[j].size_px.map(|n| n as f64));
     foreseen.into_iter().map(|f| (f.marker, f.corners_px)).collect()
 }
 

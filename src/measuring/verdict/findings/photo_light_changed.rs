@@ -13,7 +13,7 @@ pub(super) const RULE: Rule = Rule {
                 what shows where the edge lies, so corners are known less well than in a plainly developed photo.",
     method: "Each marker of 60 px or more is parted into patches of 7 px; of all of the photo's patches the gain's logarithm spreads by more \
              than .02 beyond what noise explains (strongly changed photos of known truth show .05 to .09). Gains of finer grain, and \
-             photos whose markers are all smaller, are not seen. A warning where a check is undecided, else a note. It lowers nothing by itself: the \
+             photos whose markers are all smaller, are not seen. A warning where a check is not_proven, else a note. It lowers nothing by itself: the \
              uncertainties have it in them.",
     touches: super::Touches::Nothing,
     find,
@@ -31,8 +31,8 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
 }];
 
 fn find(case: &Case) -> Vec<Finding> {
-    let undecided = case.checks.iter().any(|c| c.verdict == Verdict::Undecided);
-    let level = if undecided { Level::Warn } else { Level::Note };
+    let not_proven = case.checks.iter().any(|c| c.verdict == Verdict::NotProven);
+    let level = if not_proven { Level::Warn } else { Level::Note };
     let one = |photo: &PhotoFacts| {
         photo.sightings.gain_spread?;
         let (stated, plain) = corner_noise(photo)?;

@@ -29,7 +29,7 @@ const LEAST_DEG: f64 = 5.0;
 fn find(case: &Case) -> Vec<Finding> {
     let Some(measurement) = case.measurement else { return Vec::new() };
     let Some(stand) = case
-        .rig
+        .kit
         .with_role(crate::marker::Role::Target)
         .find_map(|k| measurement.carriers[k].as_ref())
         .map(|c| c.vehicle_from_carrier.origin_mm())

@@ -52,14 +52,14 @@ fn find(case: &Case) -> Vec<Finding> {
         if total.abs() - 1.645 * u <= MOST_TOTAL_TOE_DEG {
             continue;
         }
-        let Some(carrier) = case.rig.carriers.iter().find(|c| c.role == role) else { continue };
+        let Some(carrier) = case.kit.carriers.iter().find(|c| c.role == role) else { continue };
         let message = format!(
             "The headings of the {axle} wheel plates differ by {} deg, more than toe can be: {} is probably not flush with its wheel. Seat it again and take the photos again.",
             rounded(total.abs(), 1),
             carrier.name
         );
         let open = [(left, total), (right, -total)].into_iter().filter_map(|(role, turn_deg)| {
-            Some(Open::NotFlush { carrier: case.rig.with_role(role).next()?, turn_deg })
+            Some(Open::NotFlush { carrier: case.kit.with_role(role).next()?, turn_deg })
         });
         let finding = Finding::new("plate-not-seated", Level::Stop, message).on_carrier(&carrier.name);
         let finding = finding.leaving(open.collect());
@@ -73,7 +73,7 @@ fn find(case: &Case) -> Vec<Finding> {
 fn slipped(case: &Case) -> Option<Finding> {
     let suspect = case.suspects.first().filter(|s| s.chance < LEVEL)?;
     let Extra::CarrierMoved { carrier, photos } = &suspect.extra else { return None };
-    let body = &case.rig.carriers[*carrier];
+    let body = &case.kit.carriers[*carrier];
     let how_far = how_far(amount(suspect).filter(|_| body.role.is_wheel())?);
     let message = format!(
         "{} sits elsewhere in {} than in the other photos, {how_far}: it slipped on its wheel, or that wheel moved. Seat it again and take all photos again.{}",
@@ -96,10 +96,10 @@ pub(super) fn total_toe(case: &Case, left: Role, right: Role) -> Option<(f64, f6
 /// Heading of a plate against the reference line and its standard uncertainty, degrees.
 fn heading(case: &Case, role: Role) -> Option<(f64, f64)> {
     let measurement = case.measurement?;
-    let k = case.rig.with_role(role).next()?;
+    let k = case.kit.with_role(role).next()?;
     let pose = measurement.carriers[k].as_ref()?;
     let yaw = Attitude::from_rotation(&pose.vehicle_from_carrier.rotation()).yaw_deg;
-    let seating = case.rig.carriers[k].u_seating_deg[2];
+    let seating = case.kit.carriers[k].u_seating_deg[2];
     // Seating is what is tested here: it is no excuse, the rest is.
     Some((yaw, (pose.u_rotation_deg[2].powi(2) - seating.powi(2)).max(0.0).sqrt()))
 }

@@ -12,7 +12,7 @@ pub(super) const RULE: Rule = Rule {
     title: "Plates or sheets swapped, or upside down",
     rationale: "Each plate knows which side of the vehicle it belongs to, each sheet where it sits on its carrier; exchanged, they measure another body.",
     method: "The left plate must be on the left of the line from the rear wheels to the stand, the front one before the rear one of \
-             its side, and every plate's up must point up. Sheets: in every photo a marker lies where the rig puts another one, four times nearer than to its own place, or on its own place but turned. \
+             its side, and every plate's up must point up. Sheets: in every photo a marker lies where the kit puts another one, four times nearer than to its own place, or on its own place but turned. \
              Exact; no false alarms. Floor sheets that are bodies of their own may lie anywhere: exchanging them changes nothing.",
     touches: Touches::Everything,
     find,
@@ -44,12 +44,12 @@ fn find(case: &Case) -> Vec<Finding> {
 
 /// The direction up in the world, from the floor or the stand.
 fn upwards(case: &Case, scene: &Scene) -> Option<Vector3<f64>> {
-    let stand = case.rig.with_role(Role::Target).find_map(|k| scene.carriers[k])?;
+    let stand = case.kit.with_role(Role::Target).find_map(|k| scene.carriers[k])?;
     Some(if scene.on_floor { Vector3::z() } else { stand.direction(&Vector3::z()) })
 }
 
 fn wrong_side(case: &Case, scene: &Scene) -> Vec<Finding> {
-    let pose = |role: Role| case.rig.with_role(role).find_map(|k| scene.carriers[k]);
+    let pose = |role: Role| case.kit.with_role(role).find_map(|k| scene.carriers[k]);
     let (Some(stand), Some(up)) = (pose(Role::Target), upwards(case, scene)) else { return Vec::new() };
     let swapped = |(left, right, axle): &(Role, Role, &str)| {
         let (l, r) = (pose(*left)?, pose(*right)?);
@@ -67,7 +67,7 @@ fn wrong_side(case: &Case, scene: &Scene) -> Vec<Finding> {
 
 /// A front plate that is behind the rear one of its side, by where both say that forward is.
 fn wrong_end(case: &Case, scene: &Scene) -> Vec<Finding> {
-    let pose = |role: Role| case.rig.with_role(role).find_map(|k| scene.carriers[k]);
+    let pose = |role: Role| case.kit.with_role(role).find_map(|k| scene.carriers[k]);
     let swapped = |(front, rear, side): &(Role, Role, &str)| {
         let (f, r) = (pose(*front)?, pose(*rear)?);
         let forward = f.direction(&Vector3::x()) + r.direction(&Vector3::x());
@@ -86,7 +86,7 @@ const SIDES: [(Role, Role, &str); 2] =
     [(Role::FrontLeftWheel, Role::RearLeftWheel, "left"), (Role::FrontRightWheel, Role::RearRightWheel, "right")];
 
 fn upside_down(case: &Case, scene: &Scene, up: &Vector3<f64>) -> Vec<Finding> {
-    let carriers = case.rig.carriers.iter().enumerate();
+    let carriers = case.kit.carriers.iter().enumerate();
     carriers
         .filter(|(_, c)| c.role.is_wheel() || c.role == Role::Target)
         .filter(|(k, _)| scene.carriers[*k].is_some_and(|p| p.direction(&Vector3::z()).dot(up) < 0.0))
@@ -108,7 +108,7 @@ const NEARER: f64 = 0.25;
 /// Shifts below half a marker are other faults.
 const FAR: f64 = 0.5;
 
-/// A marker's place in one photo: where it was found and where the rig puts it.
+/// A marker's place in one photo: where it was found and where the kit puts it.
 struct Place {
     photo: usize,
     id: u32,
@@ -135,7 +135,7 @@ fn exchanged(case: &Case, scene: &Scene) -> Vec<Finding> {
     off.sort_unstable();
     off.dedup();
     let of = |id: u32| places.iter().filter(move |p| p.id == id);
-    let carrier = |id: u32| of(id).next().map_or("", |p| case.rig.carriers[p.carrier].name.as_str());
+    let carrier = |id: u32| of(id).next().map_or("", |p| case.kit.carriers[p.carrier].name.as_str());
     let mut found = Vec::new();
     for (i, a) in off.iter().enumerate() {
         let turned =
@@ -180,7 +180,7 @@ fn places(case: &Case, scene: &Scene) -> Vec<Place> {
 }
 
 fn expected(case: &Case, scene: &Scene, solved: &crate::pose::SolvedPhoto, view: &View) -> Option<[Vector2<f64>; 4]> {
-    let marker: &Marker = &case.rig.carriers[view.carrier].markers[view.marker];
+    let marker: &Marker = &case.kit.carriers[view.carrier].markers[view.marker];
     let camera_from_carrier = solved.camera_from_world * scene.carriers[view.carrier]?;
     let [a, b, c, d] =
         marker.corners_mm().map(|p| Some(solved.lens.project(&camera_from_carrier.point(&p).coords)?.pixel));

@@ -1,4 +1,4 @@
-//! Markers were printed at another size than the rig file says.
+//! Markers were printed at another size than the kit file says.
 
 use super::{Case, Explanation, Finding, Rule, Touches};
 use crate::pose::Extra;
@@ -21,10 +21,10 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
     code: "print-scale-wrong",
     level: Level::Stop,
     title: "Printed at another size",
-    meaning: "Markers do not have the size that the rig file states, against their spacing.",
+    meaning: "Markers do not have the size that the kit file states, against their spacing.",
     cause: "The printer scaled the page to fit its margins, or sheets of another kit were mounted.",
     look: "Measure the black square of one marker with a steel ruler, in both directions; the print's own check ruler must be true.",
-    remedy: "Print again at 100 % (no fit to page), or enter the measured size in the rig file.",
+    remedy: "Print again at 100 % (no fit to page), or enter the measured size in the kit file.",
 }];
 
 /// Smaller than what paper does with the weather is of no interest, relative.
@@ -42,11 +42,11 @@ fn find(case: &Case) -> Vec<Finding> {
     let rivals = case.rivals();
     let finding = |message| Finding::new("print-scale-wrong", Level::Stop, message).leaving(case.open());
     if let [one] = carriers.as_slice() {
-        let name = &case.rig.carriers[*one].name;
-        let message = format!("The markers on {name} look {by} than the rig file says. {remedy}{rivals}");
+        let name = &case.kit.carriers[*one].name;
+        let message = format!("The markers on {name} look {by} than the kit file says. {remedy}{rivals}");
         return vec![finding(message).on_carrier(name)];
     }
     vec![finding(format!(
-        "All markers look {by} than the rig file says, against their spacing on the carriers. {remedy}{rivals}"
+        "All markers look {by} than the kit file says, against their spacing on the carriers. {remedy}{rivals}"
     ))]
 }

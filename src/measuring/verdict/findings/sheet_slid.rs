@@ -43,11 +43,11 @@ fn find(case: &Case) -> Vec<Finding> {
             (kept && slide.corner_mm >= LEAST_MM).then_some((k, j, slide))
         })
     };
-    case.rig
+    case.kit
         .with_role(Role::Floor)
         .filter_map(one)
         .map(|(k, j, slide)| {
-            let name = &case.rig.carriers[k].name;
+            let name = &case.kit.carriers[k].name;
             let message = format!(
                 "{name} lies elsewhere in {} than in photos from before or after another move of the stand, by about {} mm and {} deg: it was kicked, or the vehicle moved. Lay it down, chock the wheels and take two photos again, of all of it.",
                 names(case, &[j]),

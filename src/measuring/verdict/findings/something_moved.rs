@@ -50,7 +50,7 @@ pub(super) const LEAST_ROLL_MM: f64 = 1.5;
 fn find(case: &Case) -> Vec<Finding> {
     let Some(suspect) = case.suspects.first().filter(|s| s.chance < LEVEL) else { return Vec::new() };
     match &suspect.extra {
-        Extra::CarrierMoved { carrier, photos } if !case.rig.carriers[*carrier].role.is_wheel() => {
+        Extra::CarrierMoved { carrier, photos } if !case.kit.carriers[*carrier].role.is_wheel() => {
             moved(case, suspect, *carrier, photos).into_iter().collect()
         }
         Extra::GroupRolled { photos, .. } => rolled(case, suspect, photos).into_iter().collect(),
@@ -93,7 +93,7 @@ pub(super) fn about(finding: Finding, case: &Case, photos: &[usize]) -> Finding 
 
 fn moved(case: &Case, suspect: &Suspect, carrier: usize, photos: &[usize]) -> Option<Finding> {
     let how_far = how_far(amount(suspect)?);
-    let body = &case.rig.carriers[carrier];
+    let body = &case.kit.carriers[carrier];
     let (files, rivals) = (names(case, photos), case.rivals());
     let (code, message) = match body.role {
         Role::Target => (

@@ -6,7 +6,7 @@
 
 use nalgebra::Vector3;
 
-use crate::marker::{Rig, Role};
+use crate::marker::{Kit, Role};
 use crate::pose::{Extra, Problem, Scene, ScoreTest};
 
 /// A tried unknown.
@@ -36,8 +36,8 @@ const MOST_CUTS: usize = 12;
 
 /// All suspects, the best explanation first. `after_move` has, by photo, how often the stand had been moved when it was
 /// taken; it is empty where it was not.
-pub fn suspects(rig: &Rig, problem: &Problem, scene: &Scene, after_move: &[u32]) -> Vec<Suspect> {
-    let mut suspects: Vec<Suspect> = Bodies { rig, problem, scene, after_move }
+pub fn suspects(kit: &Kit, problem: &Problem, scene: &Scene, after_move: &[u32]) -> Vec<Suspect> {
+    let mut suspects: Vec<Suspect> = Bodies { kit, problem, scene, after_move }
         .extras()
         .into_iter()
         .filter_map(|extra| {
@@ -56,7 +56,7 @@ pub fn suspects(rig: &Rig, problem: &Problem, scene: &Scene, after_move: &[u32])
 
 /// What there is to suspect.
 struct Bodies<'a> {
-    rig: &'a Rig,
+    kit: &'a Kit,
     problem: &'a Problem<'a>,
     scene: &'a Scene,
     after_move: &'a [u32],
@@ -75,7 +75,7 @@ impl Bodies<'_> {
     }
 
     fn placed(&self) -> Vec<usize> {
-        (0..self.rig.carriers.len()).filter(|k| self.scene.carriers[*k].is_some()).collect()
+        (0..self.kit.carriers.len()).filter(|k| self.scene.carriers[*k].is_some()).collect()
     }
 
     fn used(&self) -> Vec<usize> {
@@ -94,9 +94,9 @@ impl Bodies<'_> {
 
     /// The vehicle with everything on it, along the way that its wheels point.
     fn rolled(&self) -> Vec<Extra> {
-        let on_vehicle = |k: &usize| self.rig.carriers[*k].role.is_on_vehicle();
+        let on_vehicle = |k: &usize| self.kit.carriers[*k].role.is_on_vehicle();
         let carriers: Vec<usize> = self.placed().into_iter().filter(on_vehicle).collect();
-        let wheels: Vec<usize> = carriers.iter().copied().filter(|k| self.rig.carriers[*k].role.is_wheel()).collect();
+        let wheels: Vec<usize> = carriers.iter().copied().filter(|k| self.kit.carriers[*k].role.is_wheel()).collect();
         let ahead = wheels
             .iter()
             .filter_map(|k| self.scene.carriers[*k])
@@ -119,12 +119,12 @@ impl Bodies<'_> {
     /// The vehicle over the floor, any way, while the stand was moved: who handles a heavy stand before it leans on it.
     /// Of other photos it is not asked: there nothing but its brake gives way.
     fn nudged(&self) -> Vec<Extra> {
-        let on_vehicle = |k: &usize| self.rig.carriers[*k].role.is_on_vehicle();
+        let on_vehicle = |k: &usize| self.kit.carriers[*k].role.is_on_vehicle();
         let carriers: Vec<usize> = self.placed().into_iter().filter(on_vehicle).collect();
         if carriers.is_empty() || !self.scene.on_floor {
             return Vec::new();
         }
-        let wheels: Vec<usize> = carriers.iter().copied().filter(|k| self.rig.carriers[*k].role.is_wheel()).collect();
+        let wheels: Vec<usize> = carriers.iter().copied().filter(|k| self.kit.carriers[*k].role.is_wheel()).collect();
         let sum: Vector3<f64> = carriers.iter().filter_map(|k| self.scene.carriers[*k]).map(|p| p.origin_mm()).sum();
         let centre_mm: [f64; 3] = (sum / carriers.len() as f64).into();
         let mut moves: Vec<u32> = self.after_move.iter().copied().filter(|n| *n > 0).collect();
@@ -155,7 +155,7 @@ impl Bodies<'_> {
         }
         let place = |k: &usize| self.scene.carriers[*k].map(|p| p.origin_mm());
         let mut sheets: Vec<usize> =
-            self.placed().into_iter().filter(|k| self.rig.carriers[*k].role == Role::Floor).collect();
+            self.placed().into_iter().filter(|k| self.kit.carriers[*k].role == Role::Floor).collect();
         let off = |carriers: Vec<usize>| {
             let sum: Vector3<f64> = carriers.iter().filter_map(place).sum();
             let centre_mm = (sum / carriers.len() as f64).into();
@@ -176,7 +176,7 @@ impl Bodies<'_> {
     fn origin(&self, roles: &[Role]) -> Option<Vector3<f64>> {
         let with: Vec<Vector3<f64>> = roles
             .iter()
-            .flat_map(|role| self.rig.with_role(*role))
+            .flat_map(|role| self.kit.with_role(*role))
             .filter_map(|k| self.scene.carriers[k])
             .map(|p| p.origin_mm())
             .collect();
@@ -250,7 +250,7 @@ impl super::Case<'_> {
 
     /// A suspect as the second half of "if ...".
     fn words(&self, extra: &Extra) -> String {
-        let name = |k: usize| self.rig.carriers[k].name.as_str();
+        let name = |k: usize| self.kit.carriers[k].name.as_str();
         let files = |photos: &[usize]| photos.iter().map(|j| self.photos[*j].file).collect::<Vec<_>>().join(" and ");
         match extra {
             Extra::CarrierMoved { carrier, .. } => format!("{} moved between them", name(*carrier)),
@@ -259,7 +259,7 @@ impl super::Case<'_> {
             Extra::Scale { carriers } if carriers.len() == 1 => {
                 format!("the markers on {} have another size", name(carriers[0]))
             }
-            Extra::Scale { .. } => "all markers have another size than the rig file says".to_owned(),
+            Extra::Scale { .. } => "all markers have another size than the kit file says".to_owned(),
             Extra::Focal { photos } if photos.len() == 1 => format!("{} was zoomed", files(photos)),
             Extra::Focal { .. } => "the camera's focal length is another".to_owned(),
             Extra::MarkerOff { carrier, id, photo } => {

@@ -45,7 +45,7 @@ impl Touches {
 pub enum Open {
     /// Carriers stood elsewhere in some photos: where the others show them counts.
     Apart {
-        /// Indices in the rig.
+        /// Indices in the kit.
         carriers: Vec<usize>,
         /// The photos in which they are bodies of their own.
         photos: Vec<usize>,
@@ -62,7 +62,7 @@ pub enum Open {
     WithoutPhoto(usize),
     /// A plate is not flush: its wheel's heading is another plate's within what toe can be.
     NotFlush {
-        /// Index in the rig.
+        /// Index in the kit.
         carrier: usize,
         /// Turn about its own z that makes the axle's headings equal, degrees.
         turn_deg: f64,
@@ -125,12 +125,12 @@ impl Case<'_> {
     /// The floor sheets that were seen.
     pub(super) fn sheets(&self) -> Vec<usize> {
         let seen = |k: &usize| self.scene.is_some_and(|s| s.carriers[*k].is_some());
-        self.rig.with_role(Role::Floor).filter(seen).collect()
+        self.kit.with_role(Role::Floor).filter(seen).collect()
     }
 
     /// An explanation as the end of "what it would be ...".
     pub(crate) fn open_words(&self, open: &Open) -> String {
-        let name = |k: usize| self.rig.carriers[k].name.as_str();
+        let name = |k: usize| self.kit.carriers[k].name.as_str();
         let list = |words: Vec<&str>| words.join(" and ");
         let names = |carriers: &[usize]| list(carriers.iter().map(|k| name(*k)).collect());
         let files = |photos: &[usize]| list(photos.iter().map(|j| self.photos[*j].file).collect());

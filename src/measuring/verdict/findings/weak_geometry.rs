@@ -53,7 +53,7 @@ fn cannot_prove(case: &Case) -> Option<Finding> {
     let message = format!(
         "These photos and this kit cannot prove so small a tolerance of {}. It takes {}. This is not a fail.",
         names.join(", "),
-        more_evidence(case.rig, case.scene)
+        more_evidence(case.kit, case.scene)
     );
     Some(Finding::new("weak-geometry", Level::Warn, message))
 }
@@ -64,7 +64,7 @@ fn hangs_on_one(case: &Case) -> Option<Finding> {
         case.sensitivity.iter().filter_map(|s| excess(case, s)).max_by(|a, b| a.0.total_cmp(&b.0))?;
     let quantity = case.setup.checks.get(s.ask)?.quantity;
     let without = match s.assumption {
-        Assumption::WithoutCarrier(k) => format!("Without {}", case.rig.carriers[k].name),
+        Assumption::WithoutCarrier(k) => format!("Without {}", case.kit.carriers[k].name),
         Assumption::WithoutPhoto(j) => format!("Without {}", case.photos[j].file),
         Assumption::OtherLensModel => "With the other lens model".to_owned(),
     };
@@ -79,7 +79,7 @@ fn hangs_on_one(case: &Case) -> Option<Finding> {
     );
     let finding = Finding::new("weak-geometry", Level::Warn, message);
     Some(match s.assumption {
-        Assumption::WithoutCarrier(k) => finding.on_carrier(&case.rig.carriers[k].name),
+        Assumption::WithoutCarrier(k) => finding.on_carrier(&case.kit.carriers[k].name),
         Assumption::WithoutPhoto(j) => finding.in_photo(case.photos[j].file),
         Assumption::OtherLensModel => finding,
     })

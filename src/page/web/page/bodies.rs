@@ -28,6 +28,6 @@ pub(super) fn what_stays(words: &Words, view: &View) -> Markup {
 }
 
 fn names(view: &View, of: impl Fn(Role) -> bool) -> Vec<String> {
-    let carriers = view.named.as_ref().map(|n| n.rig.carriers.as_slice()).unwrap_or_default();
+    let carriers = view.named.as_ref().map(|n| n.kit.carriers.as_slice()).unwrap_or_default();
     carriers.iter().filter(|c| of(c.role)).map(|c| c.name.clone()).collect()
 }

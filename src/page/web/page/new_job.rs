@@ -22,7 +22,7 @@ pub(in crate::web) fn page(
     let kits: Vec<&str> = shelved.kits_for(setup).collect();
     let last = app.shelf.latest(1, |e| e.job.is_ok()).pop().and_then(|e| e.job.ok());
     let same_sheet = app.shelf.latest(1, |e| e.job.as_ref().is_ok_and(|j| j.setup == sheet)).pop();
-    let last_kit = same_sheet.and_then(|e| e.job.ok()).map(|j| j.rig);
+    let last_kit = same_sheet.and_then(|e| e.job.ok()).map(|j| j.kit);
     let typed = |name: &str| fields.get(name).unwrap_or_default().to_owned();
     // Who and where is the same as a moment ago, as a rule.
     let or_last = |name: &str, last: Option<String>| fields.get(name).map(str::to_owned).or(last).unwrap_or_default();

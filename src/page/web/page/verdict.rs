@@ -19,8 +19,8 @@ pub(super) fn verdict_words(words: &Words, verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Within => words.verdict_within,
         Verdict::Outside => words.verdict_outside,
-        Verdict::Undecided => words.verdict_undecided,
-        Verdict::Unusable => words.verdict_unusable,
+        Verdict::NotProven => words.verdict_not_proven,
+        Verdict::Retake => words.verdict_retake,
     }
 }
 
@@ -55,9 +55,9 @@ fn of_record(words: &Words, view: &View, record: &JobRecord) -> Markup {
         Verdict::Within => words.lead_within,
         Verdict::Outside if record.checks.iter().any(move_is_held) => words.lead_held,
         Verdict::Outside => words.lead_outside,
-        Verdict::Undecided if record.checks.iter().any(|c| !c.untrusted.is_empty()) => words.lead_held,
-        Verdict::Undecided => words.lead_undecided,
-        Verdict::Unusable => words.lead_unusable,
+        Verdict::NotProven if record.checks.iter().any(|c| !c.untrusted.is_empty()) => words.lead_held,
+        Verdict::NotProven => words.lead_not_proven,
+        Verdict::Retake => words.lead_retake,
     };
     let moves = moves(record);
     html! {

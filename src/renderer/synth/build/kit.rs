@@ -21,9 +21,9 @@ struct Face<'a> {
 
 /// Builds all carriers and strays.
 pub(super) fn build(model: &mut Model, scene: &Scene, _photo: &PhotoSpec, placement: &Placement) {
-    let gap = GAP_MM + 4.0 * scene.spec.kit.layout_mm.unwrap_or(scene.rig.u_layout_mm);
+    let gap = GAP_MM + 4.0 * scene.spec.kit_errors.layout_mm.unwrap_or(scene.kit.u_layout_mm);
     for placed in &placement.carriers {
-        let carrier = &scene.rig.carriers[placed.index];
+        let carrier = &scene.kit.carriers[placed.index];
         let body = model.body();
         for face in faces(carrier) {
             for marker in &face.markers {

@@ -12,7 +12,7 @@ pub(crate) enum Purpose {
     Layout = 1,
     /// The kit's common scale.
     Scale = 2,
-    /// Seating; the index is the carrier's position in the rig.
+    /// Seating; the index is the carrier's position in the kit.
     Seating = 3,
     /// Focal length; the index is the photo's position.
     Focal = 4,

@@ -12,7 +12,7 @@ use crate::synth::scene::{CarrierMistake, PhotoSpec, Scene};
 /// One carrier as it is.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PlacedCarrier {
-    /// Position in the rig.
+    /// Position in the kit.
     pub index: usize,
     /// Design frame from carrier.
     pub pose: Pose<World, geom::Carrier>,
@@ -55,7 +55,7 @@ impl PlacedMarker {
 pub struct Placement {
     /// The vehicle.
     pub vehicle: Vehicle,
-    /// The carriers that are there, in the rig's order.
+    /// The carriers that are there, in the kit's order.
     pub carriers: Vec<PlacedCarrier>,
     /// Markers that have no business there.
     pub strays: Vec<PlacedMarker>,
@@ -66,7 +66,7 @@ impl Placement {
     pub(crate) fn of(scene: &Scene, photo: &PhotoSpec) -> Self {
         let vehicle = Vehicle::of(&scene.spec.vehicle, photo.vehicle_rolled_mm);
         let mut carriers = Vec::new();
-        for (index, carrier) in scene.rig.carriers.iter().enumerate() {
+        for (index, carrier) in scene.kit.carriers.iter().enumerate() {
             let mistake = mistake_of(scene, &carrier.name, photo);
             if mistake.left_out {
                 continue;
@@ -80,8 +80,8 @@ impl Placement {
     }
 
     /// The first carrier of a role.
-    pub fn with_role<'a>(&'a self, rig: &'a crate::marker::Rig, role: Role) -> Option<&'a PlacedCarrier> {
-        self.carriers.iter().find(|c| rig.carriers[c.index].role == role)
+    pub fn with_role<'a>(&'a self, kit: &'a crate::marker::Kit, role: Role) -> Option<&'a PlacedCarrier> {
+        self.carriers.iter().find(|c| kit.carriers[c.index].role == role)
     }
 
     /// Every marker that is there.
@@ -114,14 +114,14 @@ fn seat(
     index: usize,
     mistake: &CarrierMistake,
 ) -> Option<Pose<World, geom::Carrier>> {
-    let own = scene.rig.carriers[index].role;
+    let own = scene.kit.carriers[index].role;
     let marked = match &mistake.mounted_on {
-        Some(name) => scene.rig.carriers.iter().position(|c| c.name == *name)?,
+        Some(name) => scene.kit.carriers.iter().position(|c| c.name == *name)?,
         None => index,
     };
     let pose = true_pose(scene, photo, vehicle, marked)?;
     let left = |role| wheel_index(role).map(|i| i % 2 == 0);
-    match (left(own), left(scene.rig.carriers[marked].role)) {
+    match (left(own), left(scene.kit.carriers[marked].role)) {
         (Some(a), Some(b)) if a != b => {
             let upside_down = UnitQuaternion::from_scaled_axis(Vector3::x() * std::f64::consts::PI);
             Some(pose * Pose::new(upside_down, Vector3::zeros()))
@@ -132,12 +132,12 @@ fn seat(
 
 /// Where a carrier of a role belongs.
 fn true_pose(scene: &Scene, photo: &PhotoSpec, vehicle: &Vehicle, index: usize) -> Option<Pose<World, geom::Carrier>> {
-    let carrier = &scene.rig.carriers[index];
+    let carrier = &scene.kit.carriers[index];
     let spec = &scene.spec;
     match carrier.role {
         Role::Nose => Some(Pose::new(UnitQuaternion::identity(), vehicle.nose_mm.coords)),
         Role::Floor => {
-            let position = scene.rig.with_role(Role::Floor).position(|i| i == index)?;
+            let position = scene.kit.with_role(Role::Floor).position(|i| i == index)?;
             Some(on_floor(&spec.floor, &sheet_place(&spec.floor.sheets, position)))
         }
         Role::Card => {
@@ -151,9 +151,9 @@ fn true_pose(scene: &Scene, photo: &PhotoSpec, vehicle: &Vehicle, index: usize) 
             // The stand was set up before the vehicle rolled: it stays where it is.
             let vehicle = &Vehicle::of(&spec.vehicle, 0.0);
             let pose_of = |name: &str| {
-                let other = scene.rig.carriers.iter().position(|c| c.name == name)?;
+                let other = scene.kit.carriers.iter().position(|c| c.name == name)?;
                 // A datum on the target itself would have to be known before the target is placed.
-                (scene.rig.carriers[other].role != Role::Target).then(|| true_pose(scene, photo, vehicle, other))?
+                (scene.kit.carriers[other].role != Role::Target).then(|| true_pose(scene, photo, vehicle, other))?
             };
             let asked = Asked { carrier: &carrier.name, step: photo.step.as_deref(), error };
             let mut stand = spec.stand.clone();
@@ -197,7 +197,7 @@ fn sheet_place(given: &[[f64; 3]], position: usize) -> Pose<World, geom::Carrier
 
 /// How the carrier really seats, in its own frame. A floor sheet lies on the floor.
 fn seating(scene: &Scene, index: usize, carrier: &Carrier) -> Pose<geom::Carrier, geom::Carrier> {
-    let kit = &scene.spec.kit;
+    let kit = &scene.spec.kit_errors;
     if kit.exact || carrier.role == Role::Floor {
         return Pose::identity();
     }
@@ -220,19 +220,19 @@ fn printed(
     pose: &Pose<World, geom::Carrier>,
     mistake: &CarrierMistake,
 ) -> PlacedMarker {
-    let kit = &scene.spec.kit;
+    let kit = &scene.spec.kit_errors;
     let seed = scene.spec.seed;
     let on = if kit.exact { 0.0 } else { 1.0 };
     let u_layout = match (kit.layout_mm, marker.u_centre_mm) {
         (Some(u), _) => [u; 3],
         (None, Some(u)) => u,
-        (None, None) => [scene.rig.u_layout_mm; 3],
+        (None, None) => [scene.kit.u_layout_mm; 3],
     };
     let mut off = draw::normal3(seed, Purpose::Layout, u64::from(marker.id), 0, u_layout) * on;
     if carrier.role == Role::Floor {
         off.z = 0.0;
     }
-    let common = kit.scale_relative.unwrap_or(scene.rig.u_scale_relative) * draw::normal(seed, Purpose::Scale, 0, 0);
+    let common = kit.scale_relative.unwrap_or(scene.kit.u_scale_relative) * draw::normal(seed, Purpose::Scale, 0, 0);
     let own = marker.u_size_mm.unwrap_or(0.0) * draw::normal(seed, Purpose::Layout, u64::from(marker.id), 4);
     let scale = (1.0 + on * common) * mistake.print_scale.unwrap_or(1.0);
     let mut placed = marker.carrier_from_marker();

@@ -18,7 +18,7 @@ struct Wanted {
 
 /// What is wanted of a target, and by how much it is missed.
 pub(crate) struct Asked<'a> {
-    /// The target's name in the rig.
+    /// The target's name in the kit.
     pub(crate) carrier: &'a str,
     /// The step, where the sheet has several.
     pub(crate) step: Option<&'a str>,

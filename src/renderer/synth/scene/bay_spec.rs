@@ -10,7 +10,7 @@ pub struct FloorSpec {
     pub slope_deg: f64,
     /// Where the rise begins, mm before the rear axle.
     pub slope_from_x_mm: f64,
-    /// Where each sheet lies, in the rig's order of floor carriers: x, y (mm) and turn (degrees);
+    /// Where each sheet lies, in the kit's order of floor carriers: x, y (mm) and turn (degrees);
     /// sheets beyond the list lie on default places.
     pub sheets: Vec<[f64; 3]>,
     /// Colour of the concrete, linear RGB.

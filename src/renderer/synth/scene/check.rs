@@ -10,7 +10,7 @@ const FARTHEST_MM: f64 = 50_000.0;
 const MOST_PHOTOS: usize = 200;
 const MOST_THINGS: usize = 500;
 /// Keys of the job file that `stage` writes itself.
-const OWN_JOB_KEYS: [&str; 6] = ["format", "setup", "rig", "camera", "photos", "photo"];
+const OWN_JOB_KEYS: [&str; 6] = ["format", "setup", "kit", "camera", "photos", "photo"];
 
 fn problem(key: impl Into<String>, problem: impl Into<String>, remedy: impl Into<String>) -> Problem {
     Problem { key: key.into(), problem: problem.into(), remedy: remedy.into() }
@@ -117,7 +117,7 @@ fn bay(scene: &Scene) -> Result<(), Problem> {
     all_between("stand.error", &[e.yaw_deg, e.pitch_deg, e.roll_deg], -360.0, 360.0)?;
     all_between("stand.distance_mm", &[spec.stand.distance_mm], -FARTHEST_MM, FARTHEST_MM)?;
     all_between("stand.height_mm", &[spec.stand.height_mm], -FARTHEST_MM, FARTHEST_MM)?;
-    between("kit.print_noise_mm", spec.kit.print_noise_mm, 0.0, 5.0)?;
+    between("kit_errors.print_noise_mm", spec.kit_errors.print_noise_mm, 0.0, 5.0)?;
     between("floor.slope_deg", spec.floor.slope_deg, -30.0, 30.0)?;
     for sheet in &spec.floor.sheets {
         all_between("floor.sheets", sheet, -FARTHEST_MM, FARTHEST_MM)?;
@@ -154,11 +154,11 @@ fn bay(scene: &Scene) -> Result<(), Problem> {
 
 /// Carriers, job keys and strays that the scene names.
 fn names(scene: &Scene) -> Result<(), Problem> {
-    let carriers: Vec<&str> = scene.rig.carriers.iter().map(|c| c.name.as_str()).collect();
+    let carriers: Vec<&str> = scene.kit.carriers.iter().map(|c| c.name.as_str()).collect();
     let known = |key: String, name: &str| match carriers.contains(&name) {
         true => Ok(()),
         false => {
-            let what = format!("no carrier `{name}` is in the rig");
+            let what = format!("no carrier `{name}` is in the kit");
             Err(problem(key, what, did_you_mean(name, carriers.iter().copied())))
         }
     };

@@ -6,13 +6,13 @@ use super::check::check;
 use super::{Scene, SceneSpec};
 use crate::camera::Profile;
 use crate::input::{Document, Error, Place, SourceFile, did_you_mean};
-use crate::marker::Rig;
+use crate::marker::Kit;
 use crate::setup::Setup;
 
 const FORMAT: &str = "scene/1";
 
 impl Scene {
-    /// Reads a scene file and the rig, set-up sheet and camera that it names,
+    /// Reads a scene file and the kit, set-up sheet and camera that it names,
     /// relative to its own folder.
     ///
     /// # Errors
@@ -24,7 +24,7 @@ impl Scene {
         let spec = SceneSpec::from_toml(text, name)?;
         let folder = path.parent().unwrap_or(Path::new(""));
         let mut scene = Scene::new(
-            Rig::read(&folder.join(&spec.rig))?,
+            Kit::read(&folder.join(&spec.kit))?,
             Setup::read(&folder.join(&spec.setup))?,
             Profile::read(&folder.join(&spec.camera))?,
         );
@@ -48,7 +48,7 @@ impl Scene {
             |file: &str| Error::new(name, format!("nothing is called `{file}`"), "name a file that is carried");
         let named = |file: &str| text_of(file).ok_or_else(|| missing(file));
         let mut scene = Scene::new(
-            crate::marker::RigFile::from_toml(named(&spec.rig)?, &spec.rig)?.rig,
+            crate::marker::KitFile::from_toml(named(&spec.kit)?, &spec.kit)?.kit,
             Setup::from_toml(named(&spec.setup)?, &spec.setup)?,
             Profile::from_toml(named(&spec.camera)?, &spec.camera)?,
         );
@@ -95,20 +95,20 @@ mod tests {
 
     #[test]
     fn three_names_are_a_whole_scene() {
-        let text = "format = \"scene/1\"\ncamera = \"c.toml\"\nrig = \"r.toml\"\nsetup = \"s.toml\"\n";
+        let text = "format = \"scene/1\"\ncamera = \"c.toml\"\nkit = \"r.toml\"\nsetup = \"s.toml\"\n";
         let spec = SceneSpec::from_toml(text, "scene.toml").unwrap();
-        assert_eq!((spec.rig.as_str(), spec.seed, spec.photo), ("r.toml", 0, None));
+        assert_eq!((spec.kit.as_str(), spec.seed, spec.photo), ("r.toml", 0, None));
     }
 
     #[test]
     fn mistakes_are_named_with_line_and_nearest_key() {
-        let text = "format = \"scene/1\"\ncamera = \"c.toml\"\nrig = \"r.toml\"\nsetup = \"s.toml\"\n[vehicle]\nwheelbase = 3.0\n";
+        let text = "format = \"scene/1\"\ncamera = \"c.toml\"\nkit = \"r.toml\"\nsetup = \"s.toml\"\n[vehicle]\nwheelbase = 3.0\n";
         assert_eq!(
             error_of(text),
             "scene.toml, line 6, column 1: unknown key or word `wheelbase`; did you mean `wheelbase_mm`?"
         );
-        assert!(error_of("format = \"scene/1\"\ncamera = \"c.toml\"\nrig = \"r\"\n").contains("`setup` is missing"));
-        assert!(error_of("format = \"rig/1\"\n").contains("scene/1"));
+        assert!(error_of("format = \"scene/1\"\ncamera = \"c.toml\"\nkit = \"r\"\n").contains("`setup` is missing"));
+        assert!(error_of("format = \"kit/1\"\n").contains("scene/1"));
         assert!(error_of("format = \"scene/1\"\nseed = \"x\"\n").contains("line 2"));
     }
 }

@@ -21,7 +21,7 @@ pub use vehicle_spec::VehicleSpec;
 use std::path::PathBuf;
 
 use crate::camera::Profile;
-use crate::marker::Rig;
+use crate::marker::Kit;
 use crate::setup::Setup;
 
 /// A bay that can be photographed. All fields may be changed before a photo is taken.
@@ -30,7 +30,7 @@ pub struct Scene {
     /// The scene file's keys.
     pub spec: SceneSpec,
     /// The kit, as its file states it.
-    pub rig: Rig,
+    pub kit: Kit,
     /// The set-up sheet.
     pub setup: Setup,
     /// The camera file.
@@ -43,8 +43,8 @@ pub struct Scene {
 
 impl Scene {
     /// A scene with every default.
-    pub fn new(rig: Rig, setup: Setup, camera: Profile) -> Self {
-        Scene { spec: SceneSpec::default(), rig, setup, camera, scale: 1.0, folder: None }
+    pub fn new(kit: Kit, setup: Setup, camera: Profile) -> Self {
+        Scene { spec: SceneSpec::default(), kit, setup, camera, scale: 1.0, folder: None }
     }
 
     /// The same scene with another seed: every hidden error is drawn anew.

@@ -20,14 +20,14 @@ pub struct SceneSpec {
     /// Camera file, relative to the scene file.
     pub camera: String,
     /// Marker kit, likewise.
-    pub rig: String,
+    pub kit: String,
     /// Set-up sheet, likewise.
     pub setup: String,
     /// The lens that really took the photos, where it differs from the camera file.
     pub true_lens: Option<TrueLens>,
     /// Errors of the kit that nobody knows.
     #[serde(default)]
-    pub kit: KitErrors,
+    pub kit_errors: KitErrors,
     /// The vehicle.
     #[serde(default)]
     pub vehicle: VehicleSpec,
@@ -76,10 +76,10 @@ impl Default for SceneSpec {
             format: "scene/1".to_owned(),
             seed: 0,
             camera: "camera.toml".to_owned(),
-            rig: "rig.toml".to_owned(),
+            kit: "kit.toml".to_owned(),
             setup: "setup.toml".to_owned(),
             true_lens: None,
-            kit: KitErrors::default(),
+            kit_errors: KitErrors::default(),
             vehicle: VehicleSpec::default(),
             stand: StandSpec::default(),
             floor: FloorSpec::default(),
@@ -110,7 +110,7 @@ pub struct TrueLens {
     pub distortion: Vec<f64>,
 }
 
-/// 1 sigma of what is drawn from the seed; left out: what the rig file states.
+/// 1 sigma of what is drawn from the seed; left out: what the kit file states.
 #[derive(Debug, Clone, PartialEq, Default, Deserialize)]
 #[serde(deny_unknown_fields, default)]
 pub struct KitErrors {
@@ -199,7 +199,7 @@ impl StandError {
 #[derive(Debug, Clone, PartialEq, Default, Deserialize)]
 #[serde(deny_unknown_fields, default)]
 pub struct CarrierMistake {
-    /// Name in the rig.
+    /// Name in the kit.
     pub name: String,
     /// It is not in the bay.
     pub left_out: bool,

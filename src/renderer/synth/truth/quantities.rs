@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 use nalgebra::{Point3, Vector3};
 
 use crate::geom::{Attitude, Carrier, Pose, World, deg};
-use crate::marker::{Rig, Role};
+use crate::marker::{Kit, Role};
 use crate::quantity::Quantity as Q;
 use crate::setup::{From, ReferenceLine, Setup};
 use crate::synth::place::{Line, PlacedCarrier, Placement, Vehicle, datum_mm};
@@ -16,16 +16,16 @@ use crate::synth::place::{Line, PlacedCarrier, Placement, Vehicle, datum_mm};
 pub type Quantities = BTreeMap<String, f64>;
 
 /// All true values against a reference line.
-pub fn measured(placement: &Placement, rig: &Rig, setup: &Setup, line: ReferenceLine) -> Quantities {
+pub fn measured(placement: &Placement, kit: &Kit, setup: &Setup, line: ReferenceLine) -> Quantities {
     let vehicle = &placement.vehicle;
     let mut all = Quantities::new();
     let targets: Vec<&PlacedCarrier> =
-        placement.carriers.iter().filter(|c| rig.carriers[c.index].role == Role::Target).collect();
-    let pose_of = |name: &str| placement.carriers.iter().find(|c| rig.carriers[c.index].name == name).map(|c| c.pose);
+        placement.carriers.iter().filter(|c| kit.carriers[c.index].role == Role::Target).collect();
+    let pose_of = |name: &str| placement.carriers.iter().find(|c| kit.carriers[c.index].name == name).map(|c| c.pose);
     for target in &targets {
         let suffix = match targets.len() {
             1 => String::new(),
-            _ => format!("@{}", rig.carriers[target.index].name),
+            _ => format!("@{}", kit.carriers[target.index].name),
         };
         let mut put = |name: &str, value: f64| all.insert(format!("{name}{suffix}"), value);
         against_line(&target.pose, vehicle, &vehicle.line(line), &mut put);
@@ -40,22 +40,22 @@ pub fn measured(placement: &Placement, rig: &Rig, setup: &Setup, line: Reference
         (Role::FrontLeftWheel, Q::PlatePlumbFrontLeft),
         (Role::FrontRightWheel, Q::PlatePlumbFrontRight),
     ] {
-        if let Some(plate) = placement.with_role(rig, role) {
+        if let Some(plate) = placement.with_role(kit, role) {
             all.insert(quantity.name().to_owned(), plumb_deg(&plate.pose));
         }
     }
-    arch_heights(placement, rig, &mut all);
+    arch_heights(placement, kit, &mut all);
     all
 }
 
 /// How high the body's arch edges are above the wheels' centres, from where the
 /// vehicle itself is: a mark that seats askew changes no truth.
-fn arch_heights(placement: &Placement, rig: &Rig, all: &mut Quantities) {
+fn arch_heights(placement: &Placement, kit: &Kit, all: &mut Quantities) {
     let arches = [Q::ArchHeightRearLeft, Q::ArchHeightRearRight, Q::ArchHeightFrontLeft, Q::ArchHeightFrontRight];
     let mut heights = Vec::new();
     for (wheel, quantity) in arches.into_iter().enumerate() {
         let Some(role) = Role::of_arch_height(quantity) else { continue };
-        if placement.with_role(rig, role).is_some() {
+        if placement.with_role(kit, role).is_some() {
             let height = placement.vehicle.arches_mm[wheel] - placement.vehicle.wheels[wheel].hub_mm.z;
             all.insert(quantity.name().to_owned(), height);
             heights.push(height);

@@ -7,7 +7,7 @@ use serde::Serialize;
 use super::corners::SeenMarker;
 use super::quantities::{Quantities, measured};
 use crate::geom::{self, Attitude, Pose, Vehicle, World, deg};
-use crate::marker::Rig;
+use crate::marker::Kit;
 use crate::setup::{ReferenceLine, Setup};
 use crate::synth::place::{Line, Placement};
 use crate::synth::view::View;
@@ -34,7 +34,7 @@ pub struct Truth {
 /// A carrier's true pose.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct CarrierTruth {
-    /// Role in the rig.
+    /// Role in the kit.
     pub role: &'static str,
     /// Origin, mm.
     pub position_mm: [f64; 3],
@@ -113,26 +113,26 @@ pub(crate) struct Shown {
 }
 
 /// The truth of a job.
-pub(crate) fn truth(rig: &Rig, setup: &Setup, photos: &[Shown]) -> Truth {
+pub(crate) fn truth(kit: &Kit, setup: &Setup, photos: &[Shown]) -> Truth {
     let Some(first) = photos.first().map(|p| &p.placement) else {
         return empty(setup);
     };
     let line = setup.reference_line;
     let vehicle_from_world = vehicle_from_world(&first.vehicle.line(line));
-    let by_line = ReferenceLine::ALL.map(|l| (l.name(), measured(first, rig, setup, l)));
+    let by_line = ReferenceLine::ALL.map(|l| (l.name(), measured(first, kit, setup, l)));
     let carriers = first.carriers.iter().map(|c| {
-        let carrier = &rig.carriers[c.index];
+        let carrier = &kit.carriers[c.index];
         (carrier.name.clone(), carrier_truth(carrier.role.name(), &(vehicle_from_world * c.pose)))
     });
     let photo = |p: &Shown| {
         let moved = p.placement.vehicle != first.vehicle || p.placement.carriers != first.carriers;
-        let own = moved.then(|| measured(&p.placement, rig, setup, line));
-        photo_truth(rig, p, &vehicle_from_world, own)
+        let own = moved.then(|| measured(&p.placement, kit, setup, line));
+        photo_truth(kit, p, &vehicle_from_world, own)
     };
     Truth {
         format: "truth/1",
         reference_line: line.name(),
-        measured: with_steps(rig, setup, line, photos),
+        measured: with_steps(kit, setup, line, photos),
         by_reference_line: by_line.into_iter().collect(),
         carriers: carriers.collect(),
         photos: photos.iter().map(photo).collect(),
@@ -141,8 +141,8 @@ pub(crate) fn truth(rig: &Rig, setup: &Setup, photos: &[Shown]) -> Truth {
 
 /// The quantities of the first photo, and under `KEY#STEP` those of the first
 /// photo of each further step.
-fn with_steps(rig: &Rig, setup: &Setup, line: ReferenceLine, photos: &[Shown]) -> Quantities {
-    let of = |p: &Shown| measured(&p.placement, rig, setup, line);
+fn with_steps(kit: &Kit, setup: &Setup, line: ReferenceLine, photos: &[Shown]) -> Quantities {
+    let of = |p: &Shown| measured(&p.placement, kit, setup, line);
     let mut all = photos.first().map(of).unwrap_or_default();
     for step in setup.steps.iter().skip(1) {
         let Some(photo) = photos.iter().find(|p| p.step.as_ref() == Some(step)) else { continue };
@@ -183,7 +183,7 @@ fn carrier_truth(role: &'static str, pose: &Pose<Vehicle, geom::Carrier>) -> Car
 }
 
 fn photo_truth(
-    rig: &Rig,
+    kit: &Kit,
     shown: &Shown,
     vehicle_from_world: &Pose<Vehicle, World>,
     measured: Option<Quantities>,
@@ -192,7 +192,7 @@ fn photo_truth(
     let vehicle_from_camera = *vehicle_from_world * shown.view.camera_from_world.inverse();
     let marker = |m: &SeenMarker| MarkerTruth {
         id: m.id,
-        carrier: rig.marker(m.id).map(|(i, _)| rig.carriers[i].name.clone()),
+        carrier: kit.marker(m.id).map(|(i, _)| kit.carriers[i].name.clone()),
         corners_px: m.corners_px,
         corners_visible: m.corners_visible,
         visible: m.visible,

@@ -11,8 +11,8 @@ pub(super) fn answer(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Within => "The target stood where it had to stand, in everything that was checked.",
         Verdict::Outside => "The target did not stand where it had to stand.",
-        Verdict::Undecided => "It is not proven that the target stood where it had to stand.",
-        Verdict::Unusable => "These photos do not prove where the target stood.",
+        Verdict::NotProven => "It is not proven that the target stood where it had to stand.",
+        Verdict::Retake => "These photos do not prove where the target stood.",
     }
 }
 
@@ -66,12 +66,12 @@ pub(super) fn not_proven(record: &JobRecord) -> Vec<String> {
 fn open(record: &JobRecord, check: &CheckRecord) -> Option<String> {
     let name = plain_name(&check.quantity, Some(check));
     match check.verdict {
-        Verdict::Unusable if check.value.is_none() => Some(format!("{name}: the photos do not show it.")),
+        Verdict::Retake if check.value.is_none() => Some(format!("{name}: the photos do not show it.")),
         _ if figures_are_void(record) => Some(format!("{name}: no figure that can be trusted.")),
-        Verdict::Undecided if !check.untrusted.is_empty() => Some(format!("{name}: no figure that can be trusted.")),
+        Verdict::NotProven if !check.untrusted.is_empty() => Some(format!("{name}: no figure that can be trusted.")),
         Verdict::Within => held_up(record).then(|| format!("{name}: not proven as long as that is open.")),
         Verdict::Outside => Some(format!("{}: this is outside what is allowed.", figures(check))),
-        Verdict::Undecided | Verdict::Unusable => {
+        Verdict::NotProven | Verdict::Retake => {
             Some(format!("{}: too close to call with these photos.", figures(check)))
         }
     }

@@ -19,10 +19,10 @@ const COLOURS: [Colour; 20] = [
     ("within-tint", "#e6f3ec", "#173427"),
     ("outside", "#a01f17", "#ffa69b"),
     ("outside-tint", "#fbe9e7", "#43201d"),
-    ("undecided", "#714a00", "#f2c766"),
-    ("undecided-tint", "#fbf1da", "#3b2f14"),
-    ("unusable", "#4b3c90", "#c0b4ff"),
-    ("unusable-tint", "#eeebf9", "#2b2647"),
+    ("not_proven", "#714a00", "#f2c766"),
+    ("not_proven-tint", "#fbf1da", "#3b2f14"),
+    ("retake", "#4b3c90", "#c0b4ff"),
+    ("retake-tint", "#eeebf9", "#2b2647"),
     ("body-fill", "#e9edec", "#232d31"),
     ("photo-dark", "#10181b", "#10181b"),
     ("photo-light", "#ffffff", "#ffffff"),
@@ -79,7 +79,7 @@ mod tests {
 
     #[test]
     fn text_reaches_wcag_aa_on_every_ground() {
-        let text = ["ink", "muted", "accent", "within", "outside", "undecided", "unusable"];
+        let text = ["ink", "muted", "accent", "within", "outside", "not_proven", "retake"];
         for ground in ["paper", "sheet"] {
             for word in text {
                 for (a, b) in both(word).into_iter().zip(both(ground)) {
@@ -87,7 +87,7 @@ mod tests {
                 }
             }
         }
-        for word in ["within", "outside", "undecided", "unusable"] {
+        for word in ["within", "outside", "not_proven", "retake"] {
             for (a, b) in both(word).into_iter().zip(both(&format!("{word}-tint"))) {
                 assert!(contrast(a, b) >= 4.5, "{word} on its tint: {:.2}", contrast(a, b));
             }

@@ -13,7 +13,7 @@ pub(super) fn title_block(record: &JobRecord) -> Markup {
     let attempt = c.attempt.map(|n| n.to_string());
     let cameras = c.cameras.join(", ");
     let taken = c.taken.as_deref().map(moment);
-    let kit = c.kit.as_ref().map(crate::record::KitRecord::words);
+    let kit = c.kit_upkeep.as_ref().map(crate::record::KitUpkeep::words);
     let facts: [(&str, Option<&str>); 10] = [
         ("Repair order", c.series.as_deref()),
         ("Attempt", attempt.as_deref()),
@@ -22,7 +22,7 @@ pub(super) fn title_block(record: &JobRecord) -> Markup {
         ("Photos taken", taken.as_deref()),
         ("Bay", c.bay.as_deref()),
         ("Technician", c.technician.as_deref()),
-        ("Marker kit", Some(&c.rig)),
+        ("Marker kit", Some(&c.kit)),
         ("Kit upkeep", kit.as_deref()),
         ("Camera", Some(&cameras)),
     ];

@@ -10,8 +10,8 @@ pub fn class(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Within => "within",
         Verdict::Outside => "outside",
-        Verdict::Undecided => "undecided",
-        Verdict::Unusable => "unusable",
+        Verdict::NotProven => "not_proven",
+        Verdict::Retake => "retake",
     }
 }
 
@@ -28,12 +28,12 @@ pub fn symbol(verdict: Verdict) -> Markup {
                     rect.plate x="9" y="9" width="82" height="82" {}
                     path.glyph d="M32 32 68 68M68 32 32 68" {}
                 }
-                Verdict::Undecided => {
+                Verdict::NotProven => {
                     path.plate d="M50 4 96 50 50 96 4 50Z" {}
                     path.glyph d="M38 41C38 24 62 24 62 41C62 51 50 50 50 60" {}
                     circle.dot cx="50" cy="74" r="5.5" {}
                 }
-                Verdict::Unusable => {
+                Verdict::Retake => {
                     path.plate d="M50 6 96 92 4 92Z" {}
                     path.glyph d="M36 72H64M36 72 44 63M36 72 44 81M64 72V52H42" {}
                 }
@@ -56,10 +56,10 @@ pub(super) fn mark(verdict: Verdict, x: f64, y: f64, r: f64) -> Markup {
             Verdict::Outside => {
                 polygon.value points=(p(&[[x - r, y - r], [x + r, y - r], [x + r, y + r], [x - r, y + r]])) {}
             }
-            Verdict::Undecided => {
+            Verdict::NotProven => {
                 polygon.value points=(p(&[[x, y - 1.3 * r], [x + 1.3 * r, y], [x, y + 1.3 * r], [x - 1.3 * r, y]])) {}
             }
-            Verdict::Unusable => {
+            Verdict::Retake => {
                 polygon.value points=(p(&[[x, y - 1.2 * r], [x + 1.2 * r, y + r], [x - 1.2 * r, y + r]])) {}
             }
         }

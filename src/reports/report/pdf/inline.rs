@@ -27,11 +27,11 @@ pub(super) fn verdict_colour(node: Node) -> &'static str {
     let known = [
         ("within", "within"),
         ("outside", "outside"),
-        ("undecided", "undecided"),
-        ("unusable", "unusable"),
-        ("void", "unusable"),
+        ("not_proven", "not_proven"),
+        ("retake", "retake"),
+        ("void", "retake"),
         ("stop", "outside"),
-        ("warn", "undecided"),
+        ("warn", "not_proven"),
     ];
     node.ancestors()
         .find_map(|n| known.iter().find(|(class, _)| has_class(n, class)).map(|(_, colour)| *colour))

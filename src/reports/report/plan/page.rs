@@ -19,7 +19,7 @@ pub fn plan_html(plan: &PlanRecord) -> String {
             }
             body {
                 h1 { "Photo plan: " (plan.title) }
-                p.aside { "Kit " (plan.rig) ", camera " (plan.camera) ". " (plan.source) }
+                p.aside { "Kit " (plan.kit) ", camera " (plan.camera) ". " (plan.source) }
                 figure { (PreEscaped(plan_svg(plan))) }
                 (stations(plan))
                 (table(plan))

@@ -23,7 +23,7 @@ pub fn setup_text(sheet: &SetupCheckRecord) -> String {
     list("Contradictions", &sheet.contradictions);
     list("Questions", &sheet.questions);
     for kit in &sheet.kits {
-        text.push_str(&format!("\nWith the kit {} ({}):\n", kit.rig, photos(kit)));
+        text.push_str(&format!("\nWith the kit {} ({}):\n", kit.kit, photos(kit)));
         if let Some(noise) = noise(kit) {
             text.push_str(&format!("  ({noise})\n"));
         }
@@ -82,7 +82,7 @@ fn part(head: &str, items: &[String]) -> Markup {
 
 fn kit_table(kit: &PlanRecord) -> Markup {
     html! {
-        h2 { "With the kit " (kit.rig) }
+        h2 { "With the kit " (kit.kit) }
         p { (photos(kit)) @if let Some(noise) = noise(kit) { "; " (noise) } "." }
         table {
             thead { tr { th { "Check" } th { "Expected, 95 %" } th { "Least photos" } } }

@@ -5,7 +5,7 @@ use crate::record::{LeastPhotos, PlanRecord, PlannedStation, PredictedCheck};
 
 /// The plan for the terminal.
 pub fn plan_text(plan: &PlanRecord) -> String {
-    let mut text = format!("{}\nKit {}, camera {}\n\n", plan.title, plan.rig, plan.camera);
+    let mut text = format!("{}\nKit {}, camera {}\n\n", plan.title, plan.kit, plan.camera);
     if plan.stations.is_empty() {
         text.push_str("No place in this bay shows enough markers. See what to change below.\n");
     } else {

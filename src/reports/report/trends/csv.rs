@@ -8,8 +8,8 @@ const COLUMNS: [&str; 12] = [
     "jobs",
     "within",
     "outside",
-    "undecided",
-    "unusable",
+    "not_proven",
+    "retake",
     "outside_share",
     "outside_low",
     "outside_high",
@@ -24,15 +24,15 @@ pub fn trends_csv(record: &TrendsRecord) -> String {
     let _ = table.write_record(COLUMNS);
     for (grouping, groups) in &record.groups {
         for g in groups {
-            let [within, outside, undecided, unusable] = g.verdicts.map(|n| n.to_string());
+            let [within, outside, not_proven, retake] = g.verdicts.map(|n| n.to_string());
             let row = [
                 grouping.clone(),
                 g.name.clone(),
                 g.jobs.to_string(),
                 within,
                 outside,
-                undecided,
-                unusable,
+                not_proven,
+                retake,
                 format!("{:.4}", g.outside),
                 format!("{:.4}", g.interval[0]),
                 format!("{:.4}", g.interval[1]),

@@ -34,7 +34,7 @@ pub fn trends_html(record: &TrendsRecord) -> String {
                     (stands_out(record))
                     (misplacements(record))
                     (grouping(record, &record.by, true))
-                    @for factor in ["technician", "bay", "setup", "vehicle", "rig", "camera"] {
+                    @for factor in ["technician", "bay", "setup", "vehicle", "kit", "camera"] {
                         @if factor != record.by { (grouping(record, factor, false)) }
                     }
                     (attempts(record))

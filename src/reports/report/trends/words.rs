@@ -25,7 +25,7 @@ pub(super) fn factor_word(factor: &str) -> &str {
     match factor {
         "technician" => "technician",
         "setup" => "set-up sheet",
-        "rig" => "marker kit",
+        "kit" => "marker kit",
         other => other,
     }
 }
@@ -130,7 +130,7 @@ pub(super) fn advice(effect: &EffectRecord) -> &'static str {
         }
         ("bay", "change") => "Ask what was changed in this bay: a lift, the floor, marks on it, lamps.",
         ("bay", _) => "Check the floor (`baywitness bay`), the marks on it, and what people sight along in this bay.",
-        ("rig", _) => {
+        ("kit", _) => {
             "Survey the kit again (`baywitness survey`, `recheck`): a marker holder was bent, dropped or mounted otherwise."
         }
         ("setup", "change") => {

@@ -5,7 +5,7 @@
 //! of three carriers are written as two of them seen from the first one's own
 //! corners, which no affine map changes; photos of different set-ups, or of one
 //! from different places, differ there by much more than a copy does. A copy that
-//! was mirrored shows no marker, so its job is unusable anyway.
+//! was mirrored shows no marker, so its job is retake anyway.
 
 use std::collections::{BTreeMap, BTreeSet};
 

@@ -55,7 +55,7 @@ impl Index {
     pub(super) fn add(&mut self, job: usize, record: &JobRecord) {
         let values: Values = record.checks.iter().filter_map(value).collect();
         if values.len() >= LEAST {
-            let group = (record.context.rig.clone(), record.context.setup.clone());
+            let group = (record.context.kit.clone(), record.context.setup.clone());
             self.groups.entry(group).or_default().push((job, values));
         }
     }

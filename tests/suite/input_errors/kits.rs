@@ -1,10 +1,10 @@
-//! Rigs and boards.
+//! Kits and boards.
 
-use baywitness::marker::{Board, RigFile};
+use baywitness::marker::{Board, KitFile};
 
 use super::{Case, case, check};
 
-const RIG: &str = r#"format = "rig/1"
+const KIT: &str = r#"format = "kit/1"
 name = "demo-bay"
 family = "36h11"
 u_layout_mm = 0.3
@@ -136,9 +136,9 @@ const WRONG_RIGS: &[Case] = &[
 ];
 
 #[test]
-fn wrong_rigs() {
-    let read = |text: &str, file: &str| RigFile::from_toml(text, file).map(|_| ());
-    check(RIG, "rig.toml", read, WRONG_RIGS);
+fn wrong_kits() {
+    let read = |text: &str, file: &str| KitFile::from_toml(text, file).map(|_| ());
+    check(KIT, "kit.toml", read, WRONG_RIGS);
 }
 
 const WRONG_BOARDS: &[Case] = &[

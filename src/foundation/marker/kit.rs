@@ -1,4 +1,4 @@
-//! Rigs: carriers with the markers on them (`rig/1`).
+//! Kits: carriers with the markers on them (`kit/1`).
 
 use nalgebra::{DMatrix, Matrix3, Point3, Vector3};
 use time::Date;
@@ -110,7 +110,7 @@ impl Role {
 
 /// A marker kit: every carrier of a job and how well it was made.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Rig {
+pub struct Kit {
     /// Name in records.
     pub name: String,
     /// 1 sigma of each coordinate of each marker's centre on its carrier, mm.
@@ -134,7 +134,7 @@ pub struct Rig {
 /// when the set-up is perfect; see the crate's conventions for the origins.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Carrier {
-    /// Name in records, unique in the rig.
+    /// Name in records, unique in the kit.
     pub name: String,
     /// What it marks.
     pub role: Role,
@@ -151,7 +151,7 @@ pub struct Carrier {
 /// One printed marker on its carrier.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Marker {
-    /// Code number in the family; unique in the rig.
+    /// Code number in the family; unique in the kit.
     pub id: u32,
     /// Outer edge of the black border along right and up, mm.
     pub size_mm: [f64; 2],
@@ -225,7 +225,7 @@ impl Carrier {
     }
 }
 
-impl Rig {
+impl Kit {
     /// The carrier's index and marker of an id.
     pub fn marker(&self, id: u32) -> Option<(usize, &Marker)> {
         self.carriers.iter().enumerate().find_map(|(i, c)| c.markers.iter().find(|m| m.id == id).map(|m| (i, m)))

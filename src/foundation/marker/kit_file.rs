@@ -1,4 +1,4 @@
-//! Reading and writing rigs (`rig/1`).
+//! Reading and writing kits (`kit/1`).
 
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -8,20 +8,20 @@ use nalgebra::Vector3;
 use crate::input::{Document, Error, SourceFile, Table, Value, Writer};
 
 use super::layout_file::read_layout;
-use super::rig::{Carrier, Marker, Rig, Role};
+use super::kit::{Carrier, Marker, Kit, Role};
 
-/// The largest standard uncertainty of a marker's centre that a rig file may state, mm.
+/// The largest standard uncertainty of a marker's centre that a kit file may state, mm.
 pub const MOST_U_CENTRE_MM: f64 = 100.0;
 
-/// 1 sigma of a sheet's turn about each axis where a rig file states none, degrees. In its plane: marks at
+/// 1 sigma of a sheet's turn about each axis where a kit file states none, degrees. In its plane: marks at
 /// both ends of a sheet of 200 mm, laid on their lines by eye so that they differ by 0.1 mm. Out of it: a
 /// plate or a floor that is flat to 0.1 mm over as much (common practice, no source).
 pub const USUAL_U_TURN_DEG: f64 = 0.03;
-/// The largest that a rig file may state, degrees.
+/// The largest that a kit file may state, degrees.
 pub const MOST_U_TURN_DEG: f64 = 10.0;
 
-/// The format of rig files.
-pub const RIG_FORMAT: &str = "rig/1";
+/// The format of kit files.
+pub const KIT_FORMAT: &str = "kit/1";
 /// The only family that is supported.
 pub(super) const FAMILY: &str = "36h11";
 /// Ids of the family: 587 codes.
@@ -32,37 +32,37 @@ const FIRST_CARD_ID: u32 = 500;
 const FARTHEST_MM: f64 = 20_000.0;
 const LARGEST_MARKER_MM: f64 = 2_000.0;
 
-/// A rig file's own content, before its layout (another file) is read.
+/// A kit file's own content, before its layout (another file) is read.
 #[derive(Debug, Clone, PartialEq)]
-pub struct RigFile {
-    /// The rig, without layout.
-    pub rig: Rig,
-    /// The layout file that it names, relative to the rig file's folder.
+pub struct KitFile {
+    /// The kit, without layout.
+    pub kit: Kit,
+    /// The layout file that it names, relative to the kit file's folder.
     pub layout: Option<String>,
 }
 
-impl Rig {
-    /// Reads a rig file from disk and the layout file that it names.
+impl Kit {
+    /// Reads a kit file from disk and the layout file that it names.
     ///
     /// # Errors
     /// Unreadable, or wrong in any way: names file, line, key and remedy.
     pub fn read(path: &Path) -> Result<Self, Error> {
         let file = SourceFile::read(path)?;
-        let RigFile { mut rig, layout } = RigFile::from_toml(file.text()?, file.name())?;
+        let KitFile { mut kit, layout } = KitFile::from_toml(file.text()?, file.name())?;
         if let Some(layout) = layout {
             let layout_path = path.parent().unwrap_or(Path::new("")).join(layout);
-            rig.layout = Some(read_layout(
+            kit.layout = Some(read_layout(
                 &SourceFile::read_up_to(&layout_path, super::MAX_LAYOUT_BYTES)?,
-                &rig,
+                &kit,
                 &file.sha256(),
             )?);
         }
-        Ok(rig)
+        Ok(kit)
     }
 
-    /// The rig file's text; `layout` is the layout file that it shall name.
+    /// The kit file's text; `layout` is the layout file that it shall name.
     pub fn to_toml(&self, layout: Option<&str>) -> String {
-        let mut w = Writer::new(RIG_FORMAT);
+        let mut w = Writer::new(KIT_FORMAT);
         w.key("name", self.name.as_str());
         w.key("family", FAMILY);
         w.key("u_layout_mm", self.u_layout_mm);
@@ -78,13 +78,13 @@ impl Rig {
     }
 }
 
-impl RigFile {
-    /// Reads a rig file's text; `file` is its name for messages.
+impl KitFile {
+    /// Reads a kit file's text; `file` is its name for messages.
     ///
     /// # Errors
     /// Wrong in any way: names file, line, key and remedy.
     pub fn from_toml(text: &str, file: &str) -> Result<Self, Error> {
-        let document = Document::parse(text, file, RIG_FORMAT)?;
+        let document = Document::parse(text, file, KIT_FORMAT)?;
         let root = document.root().allow(&[
             "format",
             "name",
@@ -106,7 +106,7 @@ impl RigFile {
         let carriers = tables.iter().map(read_carrier).collect::<Result<Vec<_>, Error>>()?;
         check_ids(&tables, &carriers)?;
         check_names_and_roles(&tables, &carriers)?;
-        let rig = Rig {
+        let kit = Kit {
             name: root.need("name")?.name()?,
             u_layout_mm: root.maybe("u_layout_mm", |v| v.uncertainty(100.0, "mm"))?.unwrap_or(0.3),
             u_turn_deg: root
@@ -118,7 +118,7 @@ impl RigFile {
             carriers,
             layout: None,
         };
-        Ok(RigFile { rig, layout: root.maybe("layout", Value::name)? })
+        Ok(KitFile { kit, layout: root.maybe("layout", Value::name)? })
     }
 }
 
@@ -243,7 +243,7 @@ fn check_names_and_roles(tables: &[Table], carriers: &[Carrier]) -> Result<(), E
     Ok(())
 }
 
-/// Ids are unique in the rig, and no two markers lie in one place.
+/// Ids are unique in the kit, and no two markers lie in one place.
 fn check_ids(tables: &[Table], carriers: &[Carrier]) -> Result<(), Error> {
     let mut seen: BTreeMap<u32, (String, usize)> = BTreeMap::new();
     for (table, carrier) in tables.iter().zip(carriers) {
@@ -252,7 +252,7 @@ fn check_ids(tables: &[Table], carriers: &[Carrier]) -> Result<(), Error> {
             if let Some((path, line)) = seen.insert(marker.id, (id.path().to_owned(), id.place().line)) {
                 return Err(id.error(
                     format!("marker id {} is already used by {path}, line {line}", marker.id),
-                    "give each marker of the rig its own id",
+                    "give each marker of the kit its own id",
                 ));
             }
             let same =

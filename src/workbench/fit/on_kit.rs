@@ -1,4 +1,4 @@
-//! A phone without a board: a camera from ordinary photos of a surveyed rig,
+//! A phone without a board: a camera from ordinary photos of a surveyed kit,
 //! through the adjustment of `pose` with a lens of which next to nothing is known.
 
 use std::path::PathBuf;
@@ -11,17 +11,17 @@ use super::field::{Field, TakenOut};
 use super::words::names;
 use crate::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile, ReadOut};
 use crate::detect::{Sightings, find_markers};
-use crate::marker::{Dictionary, Rig};
+use crate::marker::{Dictionary, Kit};
 use crate::photo::{self, Exif};
 use crate::pose::{self, PhotoView, Problem, Scene, adjust};
 
-/// Few photos of a rig say little of a lens.
+/// Few photos of a kit say little of a lens.
 const LEAST_PHOTOS: usize = 6;
 /// As for boards: most of the frame, and the mean focal length.
 const MOST_U_PX: f64 = 0.5;
 const MOST_U_FOCAL: f64 = 2e-3;
 /// How a phone's photos differ from each other (common practice, no source):
-/// too few photos of a rig say anything of it.
+/// too few photos of a kit say anything of it.
 const PER_PHOTO: PerPhoto = PerPhoto { u_focal_relative: 0.002, u_centre_px: 5.0 };
 /// What is known of a lens before the first photo, 1 sigma: focal lengths
 /// relative and their ratio, centre as a part of the longer side, distortion.
@@ -33,7 +33,7 @@ const U_KANNALA: [f64; 4] = [0.2, 0.2, 0.1, 0.1];
 
 /// What one photo shows.
 #[derive(Debug, Clone)]
-pub struct RigPhoto {
+pub struct KitPhoto {
     /// Its path.
     pub file: String,
     size_px: [u32; 2],
@@ -41,9 +41,9 @@ pub struct RigPhoto {
     sightings: Sightings,
 }
 
-/// A camera from photos of a rig.
+/// A camera from photos of a kit.
 #[derive(Debug, Clone, PartialEq)]
-pub struct RigFit {
+pub struct KitFit {
     /// The camera.
     pub profile: Profile,
     /// Root mean square residual per coordinate, px.
@@ -63,26 +63,26 @@ pub struct RigFit {
 ///
 /// # Errors
 /// A photo that can't be read.
-pub fn look_at_rig(photos: &[PathBuf]) -> Result<Vec<RigPhoto>, Error> {
-    let one = |path: &PathBuf| -> Result<RigPhoto, Error> {
+pub fn look_at_kit(photos: &[PathBuf]) -> Result<Vec<KitPhoto>, Error> {
+    let one = |path: &PathBuf| -> Result<KitPhoto, Error> {
         let photo = photo::read(path)?;
         let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
         let size_px = [photo.width as u32, photo.height as u32];
-        Ok(RigPhoto { file: path.display().to_string(), size_px, exif: photo.exif, sightings })
+        Ok(KitPhoto { file: path.display().to_string(), size_px, exif: photo.exif, sightings })
     };
     photos.par_iter().map(one).collect()
 }
 
-/// Fits a camera to photos of a rig, all by one camera at one zoom.
+/// Fits a camera to photos of a kit, all by one camera at one zoom.
 ///
 /// # Errors
-/// Photos of several sizes, or photos that do not fix the rig.
-pub fn fit_on_rig(rig: &Rig, photos: &[RigPhoto], name: &str, model: LensModel) -> Result<RigFit, Error> {
-    let first = photos.first().ok_or_else(|| Error::Rig("no photo was given".to_owned()))?;
+/// Photos of several sizes, or photos that do not fix the kit.
+pub fn fit_on_kit(kit: &Kit, photos: &[KitPhoto], name: &str, model: LensModel) -> Result<KitFit, Error> {
+    let first = photos.first().ok_or_else(|| Error::Kit("no photo was given".to_owned()))?;
     if let Some(other) = photos.iter().find(|p| p.size_px != first.size_px) {
         let [w, h] = first.size_px;
         let why = format!("{} is not {w} x {h} px as {} is: fit each size by itself", other.file, first.file);
-        return Err(Error::Rig(why));
+        return Err(Error::Kit(why));
     }
     let longer = f64::from(first.size_px[0].max(first.size_px[1]));
     let stated = first.exif.focal_length_35mm.map(|f| vec![f / 36.0 * longer]);
@@ -91,19 +91,19 @@ pub fn fit_on_rig(rig: &Rig, photos: &[RigPhoto], name: &str, model: LensModel) 
     let mut why = String::new();
     for focal in guesses {
         let start = start(name, model, focal, first);
-        let views = photos.iter().map(|p| PhotoView::from_sightings(rig, 0, &p.sightings)).collect();
-        let problem = Problem { rig, cameras: vec![&start], photos: views };
+        let views = photos.iter().map(|p| PhotoView::from_sightings(kit, 0, &p.sightings)).collect();
+        let problem = Problem { kit, cameras: vec![&start], photos: views };
         match adjust(&problem, &pose::Options::default()) {
             Ok(scene) if best.as_ref().is_none_or(|(_, b)| scene.variance < b.variance) => best = Some((start, scene)),
             Ok(_) => {}
             Err(e) => why = e.to_string(),
         }
     }
-    let (start, scene) = best.ok_or(Error::Rig(why))?;
+    let (start, scene) = best.ok_or(Error::Kit(why))?;
     Ok(told(start, &scene, photos.len()))
 }
 
-fn start(name: &str, model: LensModel, focal: f64, photo: &RigPhoto) -> Profile {
+fn start(name: &str, model: LensModel, focal: f64, photo: &KitPhoto) -> Profile {
     let centre_px = photo.size_px.map(|n| (f64::from(n) - 1.0) / 2.0);
     let longer = f64::from(photo.size_px[0].max(photo.size_px[1]));
     let p = model.parameters();
@@ -135,7 +135,7 @@ fn start(name: &str, model: LensModel, focal: f64, photo: &RigPhoto) -> Profile 
     }
 }
 
-fn told(mut profile: Profile, scene: &Scene, given: usize) -> RigFit {
+fn told(mut profile: Profile, scene: &Scene, given: usize) -> KitFit {
     let p = profile.lens.model.parameters();
     let (change, covariance) = scene.calibration(0);
     let covariance = covariance.view((0, 0), (p, p)).into_owned();
@@ -170,15 +170,15 @@ fn told(mut profile: Profile, scene: &Scene, given: usize) -> RigFit {
         ));
     }
     profile.covariance = Some(covariance);
-    RigFit { profile, rms_px, noise_factor: scene.variance.sqrt(), photos: [used.len(), given], u_frame_px, objections }
+    KitFit { profile, rms_px, noise_factor: scene.variance.sqrt(), photos: [used.len(), given], u_frame_px, objections }
 }
 
-impl RigFit {
+impl KitFit {
     /// What the terminal says.
     pub fn words(&self) -> String {
         let p = &self.profile;
         let mut text = format!(
-            "{}: {} lens from {} of {} photos of a rig\nRMS {:.3} px per coordinate ({:.2} times what the detector states)\n\n",
+            "{}: {} lens from {} of {} photos of a kit\nRMS {:.3} px per coordinate ({:.2} times what the detector states)\n\n",
             p.name,
             p.lens.model.name(),
             self.photos[0],

@@ -20,7 +20,7 @@ pub(super) struct Arguments {
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
     /// Marker kit: a kit file or the name of one
-    #[arg(long, value_name = "FILE")]
+    #[arg(long, alias = "rig", value_name = "FILE")]
     kit: String,
     /// Camera file or the name of one
     #[arg(long, value_name = "FILE", default_value = "demo-phone")]

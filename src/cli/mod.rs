@@ -234,6 +234,9 @@ pub fn run() -> ExitCode {
         Command::Completions(a) => complete::completions(&a, command()),
         Command::Man(a) => complete::man(&a, command()),
     };
+    for words in crate::input::older_names_met() {
+        output::note(&format!("note: {words}\n"));
+    }
     ExitCode::from(code)
 }
 

@@ -19,7 +19,7 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "NAME")]
     setup: String,
     /// Marker kit, a name of the models
-    #[arg(long, value_name = "NAME", default_value = "bay-a4")]
+    #[arg(long, alias = "rig", value_name = "NAME", default_value = "bay-a4")]
     kit: String,
     /// Camera, a name of the models; left out, each photo's own record chooses
     #[arg(long, value_name = "NAME")]

@@ -17,7 +17,7 @@ use crate::setup::Setup;
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
     /// Marker kit: a kit file or the name of one
-    #[arg(long, value_name = "FILE")]
+    #[arg(long, alias = "rig", value_name = "FILE")]
     kit: String,
     /// Set-up sheet: a file or the name of one
     #[arg(long, value_name = "FILE")]

@@ -20,7 +20,7 @@ pub(super) struct Arguments {
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
     /// The reference as first surveyed: the kit that `survey` wrote
-    #[arg(long, value_name = "FILE")]
+    #[arg(long, alias = "rig", value_name = "FILE")]
     kit: String,
     /// The log of all checks; a line is added
     #[arg(long, value_name = "FILE.csv")]

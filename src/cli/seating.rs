@@ -21,7 +21,7 @@ pub(super) struct Arguments {
     #[arg(required = true, value_name = "FOLDER|RESULT.json")]
     seatings: Vec<PathBuf>,
     /// The kit: a file, or a name among the models
-    #[arg(long, value_name = "FILE")]
+    #[arg(long, alias = "rig", value_name = "FILE")]
     kit: String,
     /// The plate: a carrier of the kit
     #[arg(long, value_name = "CARRIER")]

@@ -33,7 +33,7 @@ struct Check {
     /// Set-up sheet: a file or the name of one
     setup: String,
     /// Marker kit to try: a file or the name of one (default: all that can be found by name)
-    #[arg(long, value_name = "FILE")]
+    #[arg(long, alias = "rig", value_name = "FILE")]
     kit: Option<String>,
     /// Camera file or the name of one
     #[arg(long, value_name = "FILE", default_value = "demo-phone")]

@@ -10,7 +10,7 @@ use super::output::{complain, say, write_file};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, candidate_cameras};
 use crate::input::SourceFile;
-use crate::marker::{MAX_LAYOUT_BYTES, Kit, KitFile, read_layout};
+use crate::marker::{Kit, KitFile, MAX_LAYOUT_BYTES, read_layout};
 use crate::survey::{self, Length, Survey};
 
 /// The survey is not fit for use.
@@ -23,7 +23,7 @@ pub(super) struct Arguments {
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
     /// The kit as built: a file, or a name among the models
-    #[arg(long, value_name = "FILE")]
+    #[arg(long, alias = "rig", value_name = "FILE")]
     kit: String,
     /// The surveyed kit to write; its layout is written beside it
     #[arg(long, value_name = "FILE")]

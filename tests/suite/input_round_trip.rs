@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 use baywitness::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::folder::{Attachment, Calibration, JobFile, MoveEntry, Phase, PhotoEntry, Reading, Vehicle};
 use baywitness::input::SourceFile;
-use baywitness::marker::{Board, BoardKind, Carrier, Layout, Marker, Kit, KitFile, Role, read_layout};
+use baywitness::marker::{Board, BoardKind, Carrier, Kit, KitFile, Layout, Marker, Role, read_layout};
 use baywitness::quantity::{Quantity, Unit};
 use baywitness::setup::{
     Check, Datum, Decision, DecisionRule, Evidence, From, Limits, Prerequisite, Procedure, ReferenceLine, Setup, Waiver,

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use crate::camera::Profile;
 use crate::input::{Document, Error, Problem, SourceFile, did_you_mean, digest_of_file};
-use crate::marker::{MAX_LAYOUT_BYTES, Kit, KitFile, read_layout};
+use crate::marker::{Kit, KitFile, MAX_LAYOUT_BYTES, read_layout};
 use crate::setup::{Setup, Stand, unknown_from};
 
 use super::file::MOST_PHOTOS;

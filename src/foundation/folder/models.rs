@@ -39,6 +39,11 @@ impl Kind {
         }
     }
 
+    /// Its subfolders of a models folder: the present name, then an older one.
+    pub(super) fn folders(self) -> impl Iterator<Item = &'static str> {
+        std::iter::once(self.folder()).chain((self == Kind::Kit).then_some("rigs"))
+    }
+
     /// Its subfolder of a models folder.
     pub fn folder(self) -> &'static str {
         match self {
@@ -182,8 +187,8 @@ impl Models {
         }
         if path.components().count() == 1 {
             for (origin, folder) in &self.folders {
-                let path = folder.join(kind.folder()).join(&file_name);
-                if path.is_file() {
+                let mut paths = kind.folders().map(|below| folder.join(below).join(&file_name));
+                if let Some(path) = paths.find(|p| p.is_file()) {
                     return read(kind, name, *origin, path);
                 }
             }
@@ -213,7 +218,8 @@ impl Models {
 
     /// Every name of a kind that can be found in the folders or is embedded.
     pub fn names(&self, kind: Kind) -> Vec<String> {
-        let in_folders = self.folders.iter().flat_map(|(_, folder)| toml_files(&folder.join(kind.folder())));
+        let below = |folder: &PathBuf| kind.folders().map(|b| folder.join(b)).collect::<Vec<_>>();
+        let in_folders = self.folders.iter().flat_map(|(_, f)| below(f)).flat_map(|f| toml_files(&f));
         let stems = in_folders.map(|(stem, _)| stem);
         let embedded = carried().filter(|(k, _, _)| *k == kind).map(|(_, name, _)| name.to_owned());
         stems.chain(embedded).collect::<BTreeSet<_>>().into_iter().collect()

@@ -6,6 +6,7 @@ use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
 use super::error::{Error, Place, Problem};
+use super::older::is_older_format;
 use super::table::Table;
 
 /// A TOML document of a known format.
@@ -92,7 +93,7 @@ impl<'a> Document<'a> {
             let problem = format!("must be a text such as \"{wanted}\"");
             return Err(self.format_error(value.span().start, problem, remedy));
         };
-        if found != wanted {
+        if found != wanted && !is_older_format(found, wanted, &self.file) {
             let (problem, remedy) = other_format(found, wanted);
             return Err(self.format_error(value.span().start, problem, remedy));
         }

@@ -8,6 +8,7 @@ use toml::de::{DeTable, DeValue};
 use super::document::Document;
 use super::error::{Error, Place};
 use super::nearest::did_you_mean;
+use super::older::{note, older_key, present_key};
 use super::value::Value;
 
 /// No list is longer; comparing each entry with each must stay quick.
@@ -41,7 +42,12 @@ impl<'d> Table<'d> {
                     .at(Some(self.document.place_of_offset(key.span().start)))
                     .key_path(shortened(&self.path_of(name)))
             };
-            if !known.contains(&name) {
+            if let Some(now) = present_key(name).filter(|now| known.contains(now)) {
+                if self.entries.contains_key(now) {
+                    return Err(error("is the older name of a key that is there too", format!("keep `{now}` alone")));
+                }
+                note(self.document.file(), name, now);
+            } else if !known.contains(&name) {
                 return Err(error("unknown key", did_you_mean(name, known.iter().copied())));
             }
         }
@@ -58,10 +64,10 @@ impl<'d> Table<'d> {
         self.document.place_of_offset(self.span.start)
     }
 
-    /// The value of a key, if there is one.
+    /// The value of a key, if there is one; an older name of the key will do.
     pub fn get(&self, key: &str) -> Option<Value<'d>> {
-        let value = self.entries.get(key)?;
-        Some(Value::new(self.document, self.path_of(key), value))
+        let named = |key: &str| Some(Value::new(self.document, self.path_of(key), self.entries.get(key)?));
+        named(key).or_else(|| named(older_key(key)?))
     }
 
     /// The value of a key that must be there.

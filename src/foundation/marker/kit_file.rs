@@ -7,8 +7,8 @@ use nalgebra::Vector3;
 
 use crate::input::{Document, Error, SourceFile, Table, Value, Writer};
 
+use super::kit::{Carrier, Kit, Marker, Role};
 use super::layout_file::read_layout;
-use super::kit::{Carrier, Marker, Kit, Role};
 
 /// The largest standard uncertainty of a marker's centre that a kit file may state, mm.
 pub const MOST_U_CENTRE_MM: f64 = 100.0;

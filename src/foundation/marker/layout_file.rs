@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::input::{self, Error, Place, SourceFile};
 
-use super::kit::{Layout, Kit};
+use super::kit::{Kit, Layout};
 
 const FORMAT: &str = "layout/1";
 
@@ -19,6 +19,7 @@ pub const MAX_LAYOUT_BYTES: u64 = 64 * 1024 * 1024;
 #[derive(Debug, Serialize, Deserialize)]
 struct LayoutFile {
     format: String,
+    #[serde(alias = "rig_sha256")]
     kit_sha256: String,
     ids: Vec<u32>,
     covariance: Vec<Vec<f64>>,

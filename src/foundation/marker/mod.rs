@@ -4,12 +4,12 @@
 mod board;
 mod board_file;
 mod dictionary;
-mod layout_file;
 mod kit;
 mod kit_file;
+mod layout_file;
 
 pub use board::{Board, BoardKind};
 pub use dictionary::{CELLS, CODE_CELLS, Dictionary, Match};
+pub use kit::{Carrier, Kit, Layout, Marker, Role};
+pub use kit_file::{KIT_FORMAT, KitFile, MOST_U_CENTRE_MM, MOST_U_TURN_DEG, USUAL_U_TURN_DEG};
 pub use layout_file::{MAX_LAYOUT_BYTES, read_layout};
-pub use kit::{Carrier, Layout, Marker, Kit, Role};
-pub use kit_file::{MOST_U_CENTRE_MM, MOST_U_TURN_DEG, KIT_FORMAT, KitFile, USUAL_U_TURN_DEG};

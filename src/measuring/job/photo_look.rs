@@ -12,7 +12,7 @@ use super::doubts::photo_facts;
 use super::look::Looked;
 use super::opened::Opened;
 use crate::folder::JobFolder;
-use crate::marker::{Marker, Kit};
+use crate::marker::{Kit, Marker};
 use crate::photo::Orientation;
 use crate::pose::{self, Foreseen, Problem, Scene, adjust};
 use crate::record::{FindingRecord, LookedCarrier, LookedMarker, PhotoLook};

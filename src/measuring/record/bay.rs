@@ -12,6 +12,7 @@ pub struct BayRecord {
     /// Always `bay/1`.
     pub format: String,
     /// The kit's name.
+    #[serde(alias = "rig")]
     pub kit: String,
     /// The camera's name.
     pub camera: String,

@@ -3,7 +3,8 @@
 use std::collections::BTreeMap;
 
 use schemars::JsonSchema;
-use serde::{Deserialize, Serialize};
+use serde::de::Error as _;
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 /// The program that measured.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -16,6 +17,7 @@ pub struct Tool {
 
 /// What the job was about.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, Default)]
+#[serde(remote = "Self")]
 pub struct Context {
     /// Set-up sheet's name.
     pub setup: String,
@@ -46,6 +48,25 @@ pub struct Context {
     /// Which kit it was and when it must be surveyed, where its file says so.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub kit_upkeep: Option<KitUpkeep>,
+}
+
+impl Serialize for Context {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        Context::serialize(self, serializer)
+    }
+}
+
+impl<'de> Deserialize<'de> for Context {
+    /// Before 0.2 the kit was called `rig`, and `kit` was its upkeep.
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let mut keys = serde_json::Map::deserialize(deserializer)?;
+        if let Some(name) = keys.remove("rig") {
+            if let Some(upkeep) = keys.insert("kit".to_owned(), name) {
+                keys.insert("kit_upkeep".to_owned(), upkeep);
+            }
+        }
+        Context::deserialize(serde_json::Value::Object(keys)).map_err(D::Error::custom)
+    }
 }
 
 /// A marker kit's upkeep.

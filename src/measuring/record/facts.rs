@@ -2,7 +2,7 @@
 
 use std::borrow::Cow;
 
-use serde::Deserialize;
+use serde::{Deserialize, Deserializer};
 use serde_json::value::RawValue;
 
 use crate::verdict::{Level, Verdict};
@@ -47,8 +47,11 @@ pub struct ContextFacts<'a> {
     #[serde(borrow)]
     pub setup: Option<Cow<'a, str>>,
     /// Kit's name.
-    #[serde(borrow)]
+    #[serde(borrow, deserialize_with = "name_alone")]
     pub kit: Option<Cow<'a, str>>,
+    /// The same in records of before 0.2, whose `kit` was something else.
+    #[serde(borrow)]
+    pub rig: Option<Cow<'a, str>>,
     /// Cameras used.
     #[serde(borrow)]
     pub cameras: Vec<Cow<'a, str>>,
@@ -109,4 +112,25 @@ pub struct FindingFacts<'a> {
     pub code: Cow<'a, str>,
     /// How much it weighs.
     pub level: Level,
+}
+
+impl ContextFacts<'_> {
+    /// Kit's name, in whichever record.
+    pub fn kit_name(&self) -> Option<&str> {
+        self.rig.as_deref().or(self.kit.as_deref())
+    }
+}
+
+/// A text; anything else is passed over.
+fn name_alone<'de: 'a, 'a, D: Deserializer<'de>>(deserializer: D) -> Result<Option<Cow<'a, str>>, D::Error> {
+    #[derive(Deserialize)]
+    #[serde(untagged)]
+    enum Found<'a> {
+        Name(#[serde(borrow)] Cow<'a, str>),
+        Other(serde::de::IgnoredAny),
+    }
+    Ok(match Found::deserialize(deserializer)? {
+        Found::Name(name) => Some(name),
+        Found::Other(_) => None,
+    })
 }

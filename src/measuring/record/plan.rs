@@ -15,6 +15,7 @@ pub struct PlanRecord {
     /// Who says so.
     pub source: String,
     /// The kit's name.
+    #[serde(alias = "rig")]
     pub kit: String,
     /// The camera's name.
     pub camera: String,

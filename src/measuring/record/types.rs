@@ -170,7 +170,8 @@ pub struct AttemptPhoto {
 /// A file that was read.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct InputRecord {
-    /// job, setup, kit, layout, camera, photo or attachment.
+    /// job, setup, kit, layout, camera, stand, photo or attachment.
+    #[serde(deserialize_with = "present_role")]
     pub role: String,
     /// Path as the job names it.
     pub file: String,
@@ -179,6 +180,11 @@ pub struct InputRecord {
     pub found_in: Option<String>,
     /// SHA-256 of the bytes, lower-case hex.
     pub sha256: String,
+}
+
+/// Records of before 0.2 call a kit's role `rig`.
+fn present_role<'de, D: serde::Deserializer<'de>>(deserializer: D) -> Result<String, D::Error> {
+    String::deserialize(deserializer).map(|role| if role == "rig" { "kit".to_owned() } else { role })
 }
 
 /// One check of the sheet.

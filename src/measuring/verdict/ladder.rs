@@ -5,15 +5,17 @@ use serde::{Deserialize, Serialize};
 
 /// The ladder of verdicts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "lowercase")]
+#[serde(rename_all = "snake_case")]
 pub enum Verdict {
     /// Proven to be within tolerance.
     Within,
     /// Proven to be outside tolerance.
     Outside,
-    /// Not proven either way.
+    /// Not proven either way; records of before 0.2 say `undecided`.
+    #[serde(alias = "undecided")]
     NotProven,
-    /// Could not be measured.
+    /// Could not be measured: the photos are taken again; records of before 0.2 say `unusable`.
+    #[serde(alias = "unusable")]
     Retake,
 }
 
@@ -25,6 +27,17 @@ impl Verdict {
             Verdict::Outside => "outside",
             Verdict::NotProven => "not_proven",
             Verdict::Retake => "retake",
+        }
+    }
+
+    /// The verdict of a name in records, also of before 0.2.
+    pub fn of_name(name: &str) -> Option<Self> {
+        match name {
+            "within" => Some(Verdict::Within),
+            "outside" => Some(Verdict::Outside),
+            "not_proven" | "undecided" => Some(Verdict::NotProven),
+            "retake" | "unusable" => Some(Verdict::Retake),
+            _ => None,
         }
     }
 
@@ -95,7 +108,7 @@ mod tests {
 
     #[test]
     fn the_worst_check_names_the_job() {
-        use Verdict::{Outside, NotProven, Retake, Within};
+        use Verdict::{NotProven, Outside, Retake, Within};
         assert_eq!(Verdict::of_checks([Within, Within]), Within);
         assert_eq!(Verdict::of_checks([Within, NotProven]), NotProven);
         assert_eq!(Verdict::of_checks([NotProven, Retake]), Retake);

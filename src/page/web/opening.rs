@@ -17,8 +17,8 @@ const MOST_A_DAY: u32 = 10_000;
 pub(super) fn open(app: &App, sheet: &str, fields: &Fields, act: &Act) -> Result<String, Trouble> {
     let shelved = app.library.now();
     let setup = shelved.sheet(sheet).ok_or_else(|| Trouble::not_found("this set-up sheet"))?;
-    let kit = fields.get("kit").ok_or_else(|| Trouble::typed("choose the marker kit"))?;
-    let kit = shelved.kit(kit).ok_or_else(|| Trouble::not_found("this marker kit"))?;
+    let name = fields.get("kit").ok_or_else(|| Trouble::typed("choose the marker kit"))?;
+    let kit = shelved.kit(name).ok_or_else(|| Trouble::not_found("this marker kit"))?;
     setup.check_against(kit).map_err(|p| Trouble::typed(format!("{}; {}", p.problem, p.remedy)))?;
     let camera = fields.get("camera");
     if camera.is_some_and(|c| shelved.cameras.iter().all(|(name, _)| name != c)) {

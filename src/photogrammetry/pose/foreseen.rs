@@ -3,7 +3,7 @@
 use nalgebra::{Point3, Vector2};
 
 use super::scene::Scene;
-use crate::marker::{Marker, Kit};
+use crate::marker::{Kit, Marker};
 
 /// The least side of a marker that is sure to be found, px.
 const FINDABLE_PX: f64 = 24.0;

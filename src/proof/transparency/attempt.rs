@@ -20,7 +20,7 @@ use time::OffsetDateTime;
 use time::format_description::well_known::Rfc3339;
 
 use super::tile::LONGEST;
-use crate::record::JobRecord;
+use crate::record::{JobRecord, Verdict};
 
 /// What an entry says it is.
 const FORMAT: &str = "attempt/1";
@@ -168,7 +168,7 @@ impl Attempt {
             (self.files.job != own.job, "job.toml"),
             (self.files.setup != own.setup, "set-up sheet"),
             (self.result != result_commitment(record, result), "result"),
-            (self.verdict != record.verdict.name(), "verdict"),
+            (Verdict::of_name(&self.verdict) != Some(record.verdict), "verdict"),
         ]
         .into_iter()
         .filter_map(|(differs, what)| differs.then_some(what))

@@ -157,7 +157,7 @@ impl Draft {
             context.technician.as_deref(),
             context.bay.as_deref(),
             context.setup.as_deref(),
-            context.kit.as_deref(),
+            context.kit_name(),
             context.vehicle.as_deref(),
             Some(cameras.as_str()),
         ];
@@ -280,7 +280,7 @@ fn digest(facts: &Facts) -> u64 {
     let mut hasher = DefaultHasher::new();
     let context = &facts.context;
     (&facts.job, &context.series, context.attempt, &context.taken, &context.technician).hash(&mut hasher);
-    (&context.bay, &context.setup, &context.kit, facts.findings.len()).hash(&mut hasher);
+    (&context.bay, &context.setup, context.kit_name(), facts.findings.len()).hash(&mut hasher);
     for check in &facts.checks {
         (&check.quantity, check.value.map(f64::to_bits), check.nominal.to_bits()).hash(&mut hasher);
     }

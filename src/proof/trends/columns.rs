@@ -111,6 +111,7 @@ fn facts(row: &Row) -> Result<RowFacts, String> {
     let context = ContextFacts {
         setup: text(&own("setup")),
         kit: text(&own("kit")),
+        rig: None,
         cameras: elements(&own("cameras")).filter_map(|e| text(&of(e, "camera"))).collect(),
         vehicle: text(&own("vehicle")),
         series: text(&own("series")),

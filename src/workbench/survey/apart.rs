@@ -6,7 +6,7 @@ use rayon::prelude::*;
 use super::Error;
 use crate::camera::Profile;
 use crate::geom::{self, Pose, World};
-use crate::marker::{Carrier, Marker, Kit, Role};
+use crate::marker::{Carrier, Kit, Marker, Role};
 use crate::pose::{self, BODY, PhotoView, Problem, Scene, SolvedPhoto, adjust, adjust_from, adjust_near};
 
 /// How a marker's own size differs from what the printer does to all, 1 sigma

@@ -11,7 +11,7 @@ use super::look::camera_of;
 use super::{Error, SurveyPhoto};
 use crate::camera::Profile;
 use crate::geom::deg;
-use crate::marker::{Layout, MOST_U_CENTRE_MM, MOST_U_TURN_DEG, Kit};
+use crate::marker::{Kit, Layout, MOST_U_CENTRE_MM, MOST_U_TURN_DEG};
 use crate::pose::BODY;
 
 /// What is wanted.

@@ -5,7 +5,7 @@
 use crate::sampled_bay::Noise;
 use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::geom::{self, Pose, Vehicle};
-use baywitness::marker::{Carrier, Marker, Kit, Role};
+use baywitness::marker::{Carrier, Kit, Marker, Role};
 use baywitness::pose::{PhotoView, Problem, View};
 use nalgebra::{Matrix3, Point3, SMatrix, Vector2, Vector3, Vector6};
 

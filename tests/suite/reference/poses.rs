@@ -8,7 +8,7 @@
 //! of any noise that solvePnP puts into the pose.
 
 use baywitness::camera::Profile;
-use baywitness::marker::{Carrier, Marker, Kit, Role};
+use baywitness::marker::{Carrier, Kit, Marker, Role};
 use baywitness::pose::{Options, PhotoView, Problem, View, adjust};
 use nalgebra::{Matrix3, SMatrix, Vector2, Vector3};
 use serde_json::{Value, json};

@@ -5,7 +5,7 @@
 
 use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
 use baywitness::geom::{self, Attitude, Pose, Vehicle};
-use baywitness::marker::{Carrier, Marker, Kit, Role};
+use baywitness::marker::{Carrier, Kit, Marker, Role};
 use baywitness::pose::{EDGE_SIDE_PX, PhotoView, Problem, View};
 use baywitness::setup::{Decision, DecisionRule, Limits, ReferenceLine, Setup};
 use nalgebra::{Matrix3, Point3, SMatrix, SVector, UnitQuaternion, Vector2, Vector3};

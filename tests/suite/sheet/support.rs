@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use baywitness::marker::{Carrier, Marker, Kit, Role};
+use baywitness::marker::{Carrier, Kit, Marker, Role};
 use baywitness::photo::Luma;
 use nalgebra::Vector3;
 

@@ -4,7 +4,7 @@
 use std::path::{Path, PathBuf};
 
 use baywitness::camera::{Lens, LensModel, PerPhoto, Profile, ReadOut};
-use baywitness::marker::{Carrier, Marker, Kit, Role};
+use baywitness::marker::{Carrier, Kit, Marker, Role};
 use baywitness::survey::{Options, Survey, SurveyPhoto, look, survey};
 use nalgebra::{DMatrix, Vector3};
 

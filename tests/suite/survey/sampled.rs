@@ -1,6 +1,6 @@
 //! Hidden layout errors against what a survey states, over many sampled kits.
 
-use baywitness::marker::{Carrier, Marker, Kit, KitFile};
+use baywitness::marker::{Carrier, Kit, KitFile, Marker};
 use baywitness::survey::{Length, Options, Survey, survey};
 use nalgebra::{DVector, Matrix3, Vector3};
 

@@ -1,5 +1,6 @@
 //! Reading scene files (`scene/1`) and the files that they name.
 
+use std::borrow::Cow;
 use std::path::Path;
 
 use super::check::check;
@@ -65,8 +66,22 @@ impl SceneSpec {
     /// Wrong in any way: names file, line and remedy.
     pub fn from_toml(text: &str, file: &str) -> Result<Self, Error> {
         Document::parse(text, file, FORMAT)?;
+        let text = &present_names(text);
         toml::from_str(text).map_err(|e| translated(text, file, &e))
     }
+}
+
+/// Before 0.2 the kit was called `rig`, and `[kit]` its errors.
+fn present_names(text: &str) -> Cow<'_, str> {
+    if !text.lines().any(|line| line.starts_with("rig ") || line.starts_with("rig=")) {
+        return Cow::Borrowed(text);
+    }
+    let present = |line: &str| match line {
+        _ if line.starts_with("rig ") || line.starts_with("rig=") => format!("kit{}", &line["rig".len()..]),
+        _ if line.trim_end() == "[kit]" => "[kit_errors]".to_owned(),
+        _ => line.to_owned(),
+    };
+    Cow::Owned(text.lines().map(|line| present(line) + "\n").collect())
 }
 
 /// The deserialiser's error in the words of all other input errors.
@@ -98,6 +113,14 @@ mod tests {
         let text = "format = \"scene/1\"\ncamera = \"c.toml\"\nkit = \"r.toml\"\nsetup = \"s.toml\"\n";
         let spec = SceneSpec::from_toml(text, "scene.toml").unwrap();
         assert_eq!((spec.kit.as_str(), spec.seed, spec.photo), ("r.toml", 0, None));
+    }
+
+    #[test]
+    fn names_of_before_the_kit_had_one_are_read() {
+        let text =
+            "format = \"scene/1\"\ncamera = \"c.toml\"\nrig = \"r.toml\"\nsetup = \"s.toml\"\n[kit]\nexact = true\n";
+        let spec = SceneSpec::from_toml(text, "scene.toml").unwrap();
+        assert!(spec.kit == "r.toml" && spec.kit_errors.exact);
     }
 
     #[test]

@@ -14,4 +14,5 @@ pub use baywitness_page::web;
 pub use baywitness_proof::{custody, evidence, transparency, trends};
 pub use baywitness_renderer::synth;
 pub use baywitness_reports::{report, sheet};
+pub use baywitness_words as words;
 pub use baywitness_workbench::{fit, survey};

@@ -44,6 +44,8 @@ use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 
 pub use phases::{PHASES, Phase};
 
+use crate::words::Language;
+
 /// Proves from ordinary photos where a calibration target stood, with an uncertainty for every figure
 #[derive(Debug, Parser)]
 #[command(name = "baywitness", version, max_term_width = 100)]
@@ -51,6 +53,9 @@ struct Arguments {
     /// Print errors only: the exit code and the files that were asked for say the rest
     #[arg(long, short, global = true)]
     quiet: bool,
+    /// Language of everything that people read: en, de, es or fr (default: that of the environment); files for programs have none
+    #[arg(long, global = true, value_name = "TAG", value_parser = output::language_of)]
+    language: Option<Language>,
     #[command(subcommand)]
     command: Command,
 }
@@ -203,6 +208,7 @@ pub fn run() -> ExitCode {
     let typed = command().get_matches();
     let arguments = Arguments::from_arg_matches(&typed).unwrap_or_else(|e| e.format(&mut command()).exit());
     output::set_quiet(arguments.quiet);
+    output::set_language(arguments.language);
     let code = match arguments.command {
         Command::New(a) => new::run(&a),
         Command::Verify(a) => verify::run(a),

@@ -5,6 +5,7 @@ use std::path::Path;
 use std::sync::OnceLock;
 
 use crate::folder::write_durably;
+use crate::words::Language;
 
 /// Where JSON goes.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -55,6 +56,25 @@ pub(super) fn set_quiet(quiet: bool) {
 
 fn is_quiet() -> bool {
     QUIET.get().copied().unwrap_or(false)
+}
+
+/// What people read; said once, before any work.
+static LANGUAGE: OnceLock<Language> = OnceLock::new();
+
+/// The language that was typed, else that of the environment.
+pub(super) fn set_language(typed: Option<Language>) {
+    LANGUAGE.get_or_init(|| typed.unwrap_or_else(Language::of_environment));
+}
+
+/// The language of everything that people read.
+pub(super) fn language() -> Language {
+    LANGUAGE.get().copied().unwrap_or_default()
+}
+
+/// A language as typed.
+pub(super) fn language_of(tag: &str) -> Result<Language, String> {
+    let known = Language::ALL.map(Language::tag).join(", ");
+    Language::of_tag(tag).ok_or_else(|| format!("is not spoken here: choose one of {known}"))
 }
 
 /// Prints words for people: to stdout, or to stderr where stdout carries JSON.

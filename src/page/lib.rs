@@ -3,5 +3,6 @@
 use baywitness_measuring::{camera, folder, input, job, marker, photo, quantity, record, setup};
 use baywitness_proof::{custody, evidence, transparency};
 use baywitness_reports::report;
+pub(crate) use baywitness_words as words;
 
 pub mod web;

@@ -4,6 +4,7 @@
 
 use baywitness_measuring::{folder, input, job, num, photo, quantity, record, verdict};
 use baywitness_reports::report;
+pub(crate) use baywitness_words as words;
 
 pub mod custody;
 pub mod evidence;

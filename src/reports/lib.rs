@@ -2,6 +2,7 @@
 //! the sheets of a kit. All of it is made from records; nothing here measures.
 
 use baywitness_measuring::{geom, input, marker, num, photo, quantity, record, setup, verdict};
+pub(crate) use baywitness_words as words;
 
 pub mod report;
 pub mod sheet;

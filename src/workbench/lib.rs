@@ -2,6 +2,7 @@
 //! surveyed, wheel plates, gauges and references studied.
 
 use baywitness_measuring::{camera, detect, geom, marker, num, photo, pose, record};
+pub(crate) use baywitness_words as words;
 
 pub mod fit;
 pub mod survey;

@@ -64,3 +64,4 @@ mod training;
 mod transparency;
 mod trends;
 mod web;
+mod words;

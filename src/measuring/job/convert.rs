@@ -53,6 +53,7 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
     let unmeasured = if parts.scene.is_none() { Verdict::Retake } else { of_checks };
     let verdict = unmeasured.limited_by(parts.findings.iter().map(|f| f.level));
     JobRecord {
+        reason_phrase: None,
         format: "result/1".into(),
         tool: Tool { name: "baywitness".into(), version: env!("CARGO_PKG_VERSION").into() },
         job: folder.job.job.clone(),
@@ -87,6 +88,7 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
 
 pub(super) fn finding(f: &Finding) -> FindingRecord {
     FindingRecord {
+        message_phrase: None,
         code: f.code.into(),
         level: f.level,
         carrier: f.carrier.clone(),
@@ -292,6 +294,8 @@ fn check_record(parts: &Parts, check: &Check, c: &Checked) -> CheckRecord {
     let estimate = c.answer.as_ref().map(|a| a.estimate);
     let by_reading = check.is_decided_by_reading(&parts.folder.kit);
     CheckRecord {
+        correction_phrase: None,
+        reason_phrase: None,
         quantity: check.quantity.name().into(),
         from: check.from.as_ref().map(|f| f.name().to_owned()),
         target: check.target.clone(),
@@ -324,6 +328,7 @@ fn check_record(parts: &Parts, check: &Check, c: &Checked) -> CheckRecord {
 
 fn otherwise(o: &Otherwise) -> OtherwiseRecord {
     OtherwiseRecord {
+        assuming_phrase: None,
         assuming: o.assuming.clone(),
         value: o.estimate.map(|e| e.value),
         expanded_uncertainty: o.estimate.map(|e| e.expanded_uncertainty()),
@@ -341,7 +346,7 @@ fn budget(parts: &Parts, answer: &measure::Answer) -> Vec<BudgetLine> {
     let mut lines: Vec<BudgetLine> = by_name
         .into_iter()
         .filter(|(_, v)| *v > 1e-6 * total)
-        .map(|(source, v)| BudgetLine { source, standard_uncertainty: v.sqrt(), share: v / total })
+        .map(|(source, v)| BudgetLine { source_phrase: None, source, standard_uncertainty: v.sqrt(), share: v / total })
         .collect();
     lines.sort_by(|a, b| b.share.total_cmp(&a.share));
     lines
@@ -415,6 +420,7 @@ fn photo(parts: &Parts, j: usize) -> PhotoRecord {
     let camera = parts.assignment.photos[j].as_ref();
     let station = parts.measurement.and_then(|m| m.photos[j].as_ref());
     PhotoRecord {
+        unused_because_phrase: None,
         file: looked.name.clone(),
         step: parts.folder.photos[j].step.map(|s| parts.folder.setup.steps[s].clone()),
         phase: parts.folder.photos[j].phase.map(|p| p.name().to_owned()),

@@ -73,6 +73,7 @@ pub(super) fn sensitivity_records(
     (0..folder.setup.checks.len())
         .filter_map(largest)
         .map(|s| SensitivityRecord {
+            assumption_phrase: None,
             check: s.ask,
             assumption: words(&s.assumption),
             change: s.change,
@@ -85,6 +86,7 @@ pub(super) fn sensitivity_records(
 pub(super) fn detectable_records(all: &[Detectable], earlier_stands: &[String]) -> Vec<DetectableRecord> {
     let now = |d: &&Detectable| d.carrier.as_ref().is_none_or(|name| !earlier_stands.contains(name));
     let record = |d: &Detectable| DetectableRecord {
+        remedy_phrase: None,
         code: d.code.into(),
         carrier: d.carrier.clone(),
         size: d.size,

@@ -239,6 +239,7 @@ impl<'a> Track<'a> {
             went.words(check.quantity.unit())
         });
         PositionFigure {
+            words_phrase: None,
             check: self.checks[i].0,
             value: estimate.map(|e| e.value),
             standard_uncertainty: estimate.map(|e| e.standard_uncertainty),
@@ -293,6 +294,7 @@ fn turned(screw: &crate::setup::Screw, turns: f64, went: Option<Estimate>) -> Tu
         }
     };
     TurnedRecord {
+        words_phrase: None,
         screw: screw.name.clone(),
         turns,
         stated_per_turn: screw.per_turn,
@@ -325,11 +327,22 @@ pub(super) fn first(opened: &Opened, checks: &[Checked], track: &[PositionRecord
         let (check, move_by) = (&setup.checks[i], checks[i].move_by?);
         let screw = opened.folder.stand.as_ref().and_then(|s| s.screw_for(check.quantity)?.words(move_by));
         let last = track.last().and_then(|p| p.figures.iter().find(|f| f.check == i)?.words.clone());
-        return Some(FirstRecord { check: Some(i), words: checks[i].correction.clone(), screw, last_move: last });
+        return Some(FirstRecord {
+            last_move_phrase: None,
+            screw_phrase: None,
+            words_phrase: None,
+            check: Some(i),
+            words: checks[i].correction.clone(),
+            screw,
+            last_move: last,
+        });
     }
     let lacking = |c: &Checked| c.verdict == Verdict::NotProven && c.correction == LEAVE_IT;
     let held = checks.iter().find(|c| lacking(c))?;
     (!checks.iter().any(|c| c.verdict == Verdict::Outside || !c.untrusted.is_empty())).then(|| FirstRecord {
+        last_move_phrase: None,
+        screw_phrase: None,
+        words_phrase: None,
         check: None,
         words: format!("Leave the stand where it is: {}.", held.reason.as_deref().unwrap_or("one more photo")),
         screw: None,

@@ -38,6 +38,7 @@ pub(super) fn ride_height(
     // Pitch after ISO 8855: the nose down is positive.
     let pitch = Estimate { value: pitch.value - deg(((wanted[1] - wanted[0]) / wheelbase).atan()), ..pitch };
     Some(RideHeightRecord {
+        words_phrases: Vec::new(),
         height_mm: height.value,
         u_height_mm: height.standard_uncertainty,
         pitch_deg: pitch.value,

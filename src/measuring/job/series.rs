@@ -149,6 +149,7 @@ fn index_of<T: Clone + PartialEq>(all: &mut Vec<T>, one: &T) -> usize {
 /// What the record says of one attempt of the series.
 pub(super) fn attempt_record(job: &Opened, alone: &JobRecord, apart: Option<&Option<String>>) -> AttemptRecord {
     AttemptRecord {
+        why_apart_phrase: None,
         job: job.folder.job.job.clone(),
         attempt: job.folder.job.attempt,
         taken: alone.context.taken.clone(),

@@ -299,6 +299,7 @@ fn advise(record: &mut JobRecord, opened: &Opened, scene: &Scene, measurement: &
         append(&mut record.checks[*i].reason, &format!("One more photo would decide it at this value: {words}"));
     }
     record.next_photo = Some(NextPhotoRecord {
+        words_phrase: None,
         position_mm: next.position_mm,
         look_at_mm: next.look_at_mm,
         step: next.step.clone(),

@@ -9,6 +9,7 @@ mod moves;
 mod photo_look;
 mod plan;
 mod schema;
+mod told;
 mod training;
 mod trends;
 mod types;
@@ -23,6 +24,7 @@ pub use plan::{
     LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedFollowUp, PlannedStation, PredictedCheck, SetupCheckRecord,
 };
 pub use schema::{schema, schemas};
+pub use told::told;
 pub use training::{DrillAnswer, DrillMark, GalleryEntry, JobMark, MarkedAnswer};
 pub use trends::{
     AttemptsRecord, CapabilityRecord, ChartRecord, CusumRecord, EffectRecord, FindingCount, GroupRecord, JobPointer,

@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::verdict::Verdict;
+use crate::words::Phrase;
 
 /// One position of the stand.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -68,6 +69,9 @@ pub struct PositionFigure {
     /// Asked and moved in words: "asked 24 mm, moved 19 mm: 5 mm more".
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub words: Option<String>,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub words_phrase: Option<Phrase>,
 }
 
 /// What a screw gave.
@@ -85,6 +89,9 @@ pub struct TurnedRecord {
     pub u_per_turn: Option<f64>,
     /// The same in words.
     pub words: String,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub words_phrase: Option<Phrase>,
 }
 
 /// The one thing to do first.
@@ -95,10 +102,19 @@ pub struct FirstRecord {
     pub check: Option<usize>,
     /// What to do.
     pub words: String,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub words_phrase: Option<Phrase>,
     /// The same by a screw of the stand, where one does it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub screw: Option<String>,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub screw_phrase: Option<Phrase>,
     /// How the last move went, where there was one that was asked for it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub last_move: Option<String>,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub last_move_phrase: Option<Phrase>,
 }

@@ -9,6 +9,7 @@ use super::context::{Context, SheetRecord, Tool};
 use super::doubt::{DetectableRecord, SensitivityRecord};
 use super::moves::{FirstRecord, PositionRecord};
 use crate::verdict::{Level, Verdict};
+use crate::words::Phrase;
 
 /// Everything that one verification found, and from which inputs (`result/1`).
 /// Lengths in mm, angles in degrees, pixels on the stored grid; poses in the
@@ -31,6 +32,9 @@ pub struct JobRecord {
     pub verdict: Verdict,
     /// One sentence that says why, for people.
     pub reason: String,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reason_phrase: Option<Phrase>,
     /// The sheet's reference line.
     pub reference_line: String,
     /// The checks in the sheet's order.
@@ -101,6 +105,9 @@ pub struct RideHeightRecord {
     pub u_pitch_deg: f64,
     /// The same in words.
     pub words: Vec<String>,
+    /// The same by keys and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub words_phrases: Vec<Phrase>,
 }
 
 /// One more photo that would decide checks.
@@ -112,6 +119,9 @@ pub struct NextPhotoRecord {
     pub look_at_mm: [f64; 3],
     /// The same in words.
     pub words: String,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub words_phrase: Option<Phrase>,
     /// The step that it has to show, where the sheet has several.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub step: Option<String>,
@@ -154,6 +164,9 @@ pub struct AttemptRecord {
     /// Why not, where they are not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub why_apart: Option<String>,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub why_apart_phrase: Option<Phrase>,
     /// Its photos.
     pub photos: Vec<AttemptPhoto>,
 }
@@ -239,9 +252,15 @@ pub struct CheckRecord {
     pub move_by: Option<f64>,
     /// What to do at the stand, in words.
     pub correction: String,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub correction_phrase: Option<Phrase>,
     /// Why it is not determined or not decided, in words.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub reason: Option<String>,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reason_phrase: Option<Phrase>,
     /// Codes of the findings that forbid to trust this check's figure while they stand; it is never `within` then.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub untrusted: Vec<String>,
@@ -258,6 +277,9 @@ pub struct CheckRecord {
 pub struct OtherwiseRecord {
     /// What is taken for unknown, in words.
     pub assuming: String,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub assuming_phrase: Option<Phrase>,
     /// The value; null where the photos then don't determine it.
     pub value: Option<f64>,
     /// Half the 95 % interval.
@@ -271,6 +293,9 @@ pub struct OtherwiseRecord {
 pub struct BudgetLine {
     /// The source in words.
     pub source: String,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub source_phrase: Option<Phrase>,
     /// Its contribution to the standard uncertainty, in the check's unit.
     pub standard_uncertainty: f64,
     /// Its share of the variance, 0 to 1.
@@ -334,6 +359,9 @@ pub struct PhotoRecord {
     /// Why the photo was not used, if it was not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub unused_because: Option<String>,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub unused_because_phrase: Option<Phrase>,
     /// Stored width, px.
     pub width_px: u32,
     /// Stored height, px.
@@ -454,7 +482,7 @@ pub struct AttachmentRecord {
 }
 
 /// What is wrong or worth knowing.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct FindingRecord {
     /// One of the formats page's codes.
     pub code: String,
@@ -468,4 +496,7 @@ pub struct FindingRecord {
     pub photo: Option<String>,
     /// What, why and the remedy, in words.
     pub message: String,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub message_phrase: Option<Phrase>,
 }

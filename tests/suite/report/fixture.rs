@@ -228,6 +228,7 @@ fn photo(index: usize, camera: &Camera, bodies: &[Body]) -> PhotoRecord {
     let outline = line(&[(720.0, 250.0), (-720.0, 250.0), (-720.0, -250.0), (720.0, -250.0), (720.0, 250.0)]);
     let cross = [line(&[(-60.0, 0.0), (60.0, 0.0)]), line(&[(0.0, -60.0), (0.0, 60.0)])];
     PhotoRecord {
+        unused_because_phrase: None,
         file: format!("photos/{}.jpg", (b'a' + index as u8) as char),
         step: None,
         phase: None,
@@ -275,6 +276,8 @@ fn check(wanted: &Wanted, stance: &Stance) -> CheckRecord {
     };
     let move_by = wanted.nominal - wanted.value;
     CheckRecord {
+        correction_phrase: None,
+        reason_phrase: None,
         quantity: wanted.quantity.into(),
         from: wanted.from.map(Into::into),
         target: None,
@@ -331,6 +334,7 @@ fn budget(u: f64) -> Vec<BudgetLine> {
         ("camera", 0.04),
     ];
     let line = |(source, share): (&str, f64)| BudgetLine {
+        source_phrase: None,
         source: source.into(),
         standard_uncertainty: u * share.sqrt(),
         share,
@@ -509,6 +513,7 @@ pub(crate) fn job(stance: &Stance, photos: usize) -> (JobRecord, Vec<PhotoPictur
     let records: Vec<PhotoRecord> = cameras.iter().enumerate().map(|(i, c)| photo(i, c, &bodies)).collect();
     let pictures = records.iter().zip(&cameras).map(|(r, c)| picture(r, c, &bodies)).collect();
     let record = JobRecord {
+        reason_phrase: None,
         format: "result/1".into(),
         tool: Tool { name: "baywitness".into(), version: "0.1.0".into() },
         job: "D-0001".into(),
@@ -560,7 +565,14 @@ fn readings(stance: &Stance) -> Vec<ReadingRecord> {
 }
 
 pub(crate) fn finding(code: &str, level: Level, message: &str) -> FindingRecord {
-    FindingRecord { code: code.into(), level, carrier: None, photo: None, message: message.into() }
+    FindingRecord {
+        message_phrase: None,
+        code: code.into(),
+        level,
+        carrier: None,
+        photo: None,
+        message: message.into(),
+    }
 }
 
 fn findings(verdict: Verdict) -> Vec<FindingRecord> {

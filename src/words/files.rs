@@ -1,0 +1,43 @@
+//! The message files, a line for each room of texts.
+
+use crate::Language;
+
+/// Name and text of each file of a language.
+pub(crate) fn of(language: Language) -> &'static [(&'static str, &'static str)] {
+    match language {
+        Language::English | Language::Pseudo => ENGLISH,
+        Language::German => GERMAN,
+        Language::Spanish => SPANISH,
+        Language::French => FRENCH,
+    }
+}
+
+macro_rules! files {
+    ($($room:literal)*) => {
+        static ENGLISH: &[(&str, &str)] = &[$(($room, include_str!(concat!("en/", $room, ".ftl")))),*];
+        static GERMAN: &[(&str, &str)] = &[$(($room, include_str!(concat!("de/", $room, ".ftl")))),*];
+        static SPANISH: &[(&str, &str)] = &[$(($room, include_str!(concat!("es/", $room, ".ftl")))),*];
+        static FRENCH: &[(&str, &str)] = &[$(($room, include_str!(concat!("fr/", $room, ".ftl")))),*];
+    };
+}
+
+files! {
+    "common"
+    "verdict"
+    "findings"
+    "explain"
+    "advice"
+    "moves"
+    "report"
+    "customer"
+    "page"
+    "plan"
+    "print"
+    "training"
+    "cli"
+    "doors"
+    "evidence"
+    "trends"
+    "fit"
+    "bay"
+}

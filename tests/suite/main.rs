@@ -60,6 +60,7 @@ mod synth_samples;
 mod synth_stage;
 mod synth_support;
 mod synth_truth;
+mod told;
 mod training;
 mod transparency;
 mod trends;

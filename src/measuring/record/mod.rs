@@ -24,7 +24,7 @@ pub use plan::{
     LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedFollowUp, PlannedStation, PredictedCheck, SetupCheckRecord,
 };
 pub use schema::{schema, schemas};
-pub use told::told;
+pub use told::{body_told, told};
 pub use training::{DrillAnswer, DrillMark, GalleryEntry, JobMark, MarkedAnswer};
 pub use trends::{
     AttemptsRecord, CapabilityRecord, ChartRecord, CusumRecord, EffectRecord, FindingCount, GroupRecord, JobPointer,

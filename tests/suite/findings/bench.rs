@@ -24,6 +24,17 @@ pub(crate) fn en(phrase: &Phrase) -> String {
     phrase.say(Language::English)
 }
 
+/// A phrase of a sentence is said in every language: whole, and not in another one's words.
+pub(crate) fn assert_told(phrase: &Phrase) {
+    let english = en(phrase);
+    for language in Language::ALL {
+        let said = phrase.known(language).unwrap_or_else(|| panic!("no language knows {phrase:?}"));
+        let left_out = ["verdict-", "findings-", "advice-", "moves-", "{"].into_iter().find(|key| said.contains(key));
+        assert_eq!(left_out, None, "{}: {said}", language.tag());
+        assert!(language == Language::English || said != english, "{}: {said}", language.tag());
+    }
+}
+
 pub(crate) const LINE: ReferenceLine = ReferenceLine::Centreline;
 
 /// Four photos, plates on four wheels that seat to 0.1 deg, sheets on the floor.
@@ -237,5 +248,12 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
     };
     let by_check: Vec<Vec<Ask>> = asks[..checks_end].iter().map(|a| vec![a.clone()]).collect();
     let (findings, settled) = settle(&case, find(&case), &by_check, &[]);
-    Judged { findings, detectable: detectable(&case), checks, settled, sensitivity }
+    findings.iter().for_each(|f| assert_told(&f.message));
+    let detectable = detectable(&case);
+    detectable.iter().filter_map(|d| d.remedy.as_ref()).for_each(assert_told);
+    for c in checks.iter().chain(&settled) {
+        assert_told(&c.correction);
+        c.reason.iter().chain(c.otherwise.iter().map(|o| &o.assuming)).for_each(assert_told);
+    }
+    Judged { findings, detectable, checks, settled, sensitivity }
 }

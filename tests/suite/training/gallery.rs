@@ -38,6 +38,7 @@ fn wanted(code: &str) -> BTreeSet<&str> {
 fn check(code: &str) -> Option<String> {
     let folder = tempfile::tempdir().unwrap();
     let record = staged(code, folder.path());
+    crate::told::assert_record_is_told(&record);
     if codes(&record) == wanted(code) {
         return None;
     }

@@ -22,8 +22,9 @@ use crate::record::{
     ReadingRecord, SheetRecord, Tool, Verdict, WaiverRecord,
 };
 use crate::setup::{Check, DecisionRule};
-use crate::verdict::findings::{Compared, Detectable, Moved, not_checked};
-use crate::verdict::{Checked, Finding, Level, Otherwise, Sensitivity};
+use crate::verdict::findings::{Compared, Detectable, Moved, PhotoProblem, not_checked};
+use crate::verdict::{Checked, Finding, Level, Otherwise, Sensitivity, body, sentences};
+use crate::words::{Language, Phrase, phrase};
 
 /// Everything that one verification produced.
 pub(super) struct Parts<'a> {
@@ -32,7 +33,7 @@ pub(super) struct Parts<'a> {
     pub(super) assignment: &'a Assignment,
     pub(super) problem: &'a Problem<'a>,
     pub(super) scene: Option<&'a Scene>,
-    pub(super) why_no_scene: Option<&'a str>,
+    pub(super) why_no_scene: Option<&'a Phrase>,
     pub(super) measurement: Option<&'a Measurement>,
     pub(super) measured: BTreeMap<String, (Quantity, Estimate)>,
     pub(super) checks: &'a [Checked],
@@ -52,8 +53,8 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
     let of_checks = Verdict::of_checks(parts.checks.iter().map(|c| c.verdict));
     let unmeasured = if parts.scene.is_none() { Verdict::Retake } else { of_checks };
     let verdict = unmeasured.limited_by(parts.findings.iter().map(|f| f.level));
+    let reason = reason(parts, verdict);
     JobRecord {
-        reason_phrase: None,
         format: "result/1".into(),
         tool: Tool { name: "baywitness".into(), version: env!("CARGO_PKG_VERSION").into() },
         job: folder.job.job.clone(),
@@ -61,7 +62,8 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
         sheet: sheet(folder),
         inputs: inputs(parts),
         verdict,
-        reason: reason(parts, verdict),
+        reason: reason.say(Language::English),
+        reason_phrase: Some(reason),
         reference_line: folder.setup.reference_line.name().into(),
         checks: checks(parts, parts.checks),
         checks_without_readings: parts.without.map(|c| checks(parts, c)),
@@ -88,12 +90,12 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
 
 pub(super) fn finding(f: &Finding) -> FindingRecord {
     FindingRecord {
-        message_phrase: None,
         code: f.code.into(),
         level: f.level,
         carrier: f.carrier.clone(),
         photo: f.photo.clone(),
-        message: f.message.clone(),
+        message: f.message.say(Language::English),
+        message_phrase: Some(f.message.clone()),
     }
 }
 
@@ -235,54 +237,53 @@ fn inputs(parts: &Parts) -> Vec<InputRecord> {
 }
 
 /// One sentence for people.
-fn reason(parts: &Parts, verdict: Verdict) -> String {
+fn reason(parts: &Parts, verdict: Verdict) -> Phrase {
     if let Some(why) = parts.why_no_scene {
-        return format!("Nothing could be measured: {why}.");
+        return phrase!("verdict-why-nothing", reason = why.clone());
     }
     if let Some(f) = parts.findings.iter().find(|f| f.level == Level::Void) {
         return f.message.clone();
     }
-    let with = |v: Verdict| parts.folder.setup.checks.iter().zip(parts.checks).filter(move |(_, c)| c.verdict == v);
     match verdict {
-        Verdict::Within => format!("All {} checks are proven to be within tolerance.", parts.checks.len()),
-        Verdict::Outside => {
-            let mut outside: Vec<_> = with(Verdict::Outside).collect();
-            outside.sort_by_key(|(check, _)| check.quantity.move_order());
-            let names: Vec<&str> = outside.iter().map(|(check, _)| check.quantity.trade_name()).collect();
-            let names = names.join(", ");
-            // Outside in any case, but the finding comes first: nothing is moved before it is settled.
-            let first = parts.findings.iter().find(|f| f.level == Level::Stop && f.holds_moves());
-            match first {
-                Some(f) if f.spoils_any() => {
-                    format!("{} Proven to be outside tolerance whatever the cause of that: {names}.", f.message)
-                }
-                Some(f) => format!("{} Proven to be outside tolerance: {names}.", f.message),
-                None => format!("Proven to be outside tolerance: {names}."),
-            }
-        }
-        Verdict::Retake => {
-            let why = |(check, c): (&Check, &Checked)| {
-                format!(
-                    "{} could not be measured: {}",
-                    check.quantity.trade_name(),
-                    c.reason.as_deref().unwrap_or("no value")
-                )
-            };
-            with(Verdict::Retake).next().map_or_else(|| "Not every check could be measured.".into(), |c| why(c) + ".")
-        }
+        Verdict::Within => phrase!("verdict-why-within", checks = parts.checks.len()),
+        Verdict::Outside => why_outside(parts),
+        Verdict::Retake => match of_verdict(parts, verdict).next() {
+            Some((check, c)) => phrase!("verdict-why-retake", quantity = check.quantity.phrase(), reason = why(c)),
+            None => phrase!("verdict-why-retake-bare"),
+        },
         Verdict::NotProven => {
             if let Some(f) = parts.findings.iter().find(|f| f.level == Level::Stop) {
                 return f.message.clone();
             }
-            let why = |(check, c): (&Check, &Checked)| {
-                format!(
-                    "Not proven for {}: {}.",
-                    check.quantity.trade_name(),
-                    c.reason.as_deref().unwrap_or("not decided")
-                )
-            };
-            with(Verdict::NotProven).next().map_or_else(|| "The sheet has no checks: nothing was proven.".into(), why)
+            match of_verdict(parts, verdict).next() {
+                Some((check, c)) => {
+                    phrase!("verdict-why-not-proven", quantity = check.quantity.phrase(), reason = why(c))
+                }
+                None => phrase!("verdict-why-no-checks"),
+            }
         }
+    }
+}
+
+fn of_verdict<'a>(parts: &'a Parts, verdict: Verdict) -> impl Iterator<Item = (&'a Check, &'a Checked)> {
+    parts.folder.setup.checks.iter().zip(parts.checks).filter(move |(_, c)| c.verdict == verdict)
+}
+
+fn why(checked: &Checked) -> Phrase {
+    checked.reason.clone().unwrap_or_else(|| phrase!("verdict-no-value"))
+}
+
+fn why_outside(parts: &Parts) -> Phrase {
+    let mut outside: Vec<_> = of_verdict(parts, Verdict::Outside).collect();
+    outside.sort_by_key(|(check, _)| check.quantity.move_order());
+    let names: Vec<Phrase> = outside.iter().map(|(check, _)| check.quantity.phrase()).collect();
+    // Outside in any case, but the finding comes first: nothing is moved before it is settled.
+    match parts.findings.iter().find(|f| f.level == Level::Stop && f.holds_moves()) {
+        Some(f) if f.spoils_any() => {
+            sentences(f.message.clone(), [phrase!("verdict-why-outside-anyway", quantities = names)])
+        }
+        Some(f) => sentences(f.message.clone(), [phrase!("verdict-why-outside", quantities = names)]),
+        None => phrase!("verdict-why-outside", quantities = names),
     }
 }
 
@@ -294,8 +295,6 @@ fn check_record(parts: &Parts, check: &Check, c: &Checked) -> CheckRecord {
     let estimate = c.answer.as_ref().map(|a| a.estimate);
     let by_reading = check.is_decided_by_reading(&parts.folder.kit);
     CheckRecord {
-        correction_phrase: None,
-        reason_phrase: None,
         quantity: check.quantity.name().into(),
         from: check.from.as_ref().map(|f| f.name().to_owned()),
         target: check.target.clone(),
@@ -318,8 +317,10 @@ fn check_record(parts: &Parts, check: &Check, c: &Checked) -> CheckRecord {
         can_decide: c.decided.is_some_and(|d| d.can_decide),
         grade: c.decided.filter(|_| c.untrusted.is_empty()).and_then(|d| d.grade).map(|g| g.words().to_owned()),
         move_by: c.move_by,
-        correction: c.correction.clone(),
-        reason: c.reason.clone(),
+        correction: c.correction.say(Language::English),
+        correction_phrase: Some(c.correction.clone()),
+        reason: c.reason.as_ref().map(|r| r.say(Language::English)),
+        reason_phrase: c.reason.clone(),
         untrusted: c.untrusted.iter().map(|code| (*code).to_owned()).collect(),
         otherwise: c.otherwise.iter().map(otherwise).collect(),
         budget: c.answer.as_ref().map(|a| budget(parts, a)).unwrap_or_default(),
@@ -328,8 +329,8 @@ fn check_record(parts: &Parts, check: &Check, c: &Checked) -> CheckRecord {
 
 fn otherwise(o: &Otherwise) -> OtherwiseRecord {
     OtherwiseRecord {
-        assuming_phrase: None,
-        assuming: o.assuming.clone(),
+        assuming: o.assuming.say(Language::English),
+        assuming_phrase: Some(o.assuming.clone()),
         value: o.estimate.map(|e| e.value),
         expanded_uncertainty: o.estimate.map(|e| e.expanded_uncertainty()),
         verdict: o.verdict,
@@ -338,38 +339,45 @@ fn otherwise(o: &Otherwise) -> OtherwiseRecord {
 
 /// Contributions by source, those of one kind together, largest first.
 fn budget(parts: &Parts, answer: &measure::Answer) -> Vec<BudgetLine> {
-    let mut by_name: BTreeMap<String, f64> = BTreeMap::new();
+    let mut by_name: BTreeMap<String, (Phrase, f64)> = BTreeMap::new();
     for (origin, u) in &answer.contributions {
-        *by_name.entry(origin_words(parts, origin)).or_default() += u * u;
+        let phrase = origin_words(parts, origin);
+        by_name.entry(phrase.say(Language::English)).or_insert((phrase, 0.0)).1 += u * u;
     }
-    let total: f64 = by_name.values().sum();
+    let total: f64 = by_name.values().map(|(_, v)| v).sum();
     let mut lines: Vec<BudgetLine> = by_name
         .into_iter()
-        .filter(|(_, v)| *v > 1e-6 * total)
-        .map(|(source, v)| BudgetLine { source_phrase: None, source, standard_uncertainty: v.sqrt(), share: v / total })
+        .filter(|(_, (_, v))| *v > 1e-6 * total)
+        .map(|(source, (phrase, v))| BudgetLine {
+            source,
+            source_phrase: Some(phrase),
+            standard_uncertainty: v.sqrt(),
+            share: v / total,
+        })
         .collect();
     lines.sort_by(|a, b| b.share.total_cmp(&a.share));
     lines
 }
 
-fn origin_words(parts: &Parts, origin: &measure::Origin) -> String {
+fn origin_words(parts: &Parts, origin: &measure::Origin) -> Phrase {
     use measure::Origin as O;
-    let carrier = |k: usize| parts.folder.kit.carriers[k].name.as_str();
     match origin {
-        O::Photos(Source::Image) => "noise of the marker corners in the photos".into(),
-        O::Photos(Source::Calibration(_)) => "calibration of the camera".into(),
-        O::Photos(Source::Focal(_)) => "focal length of each photo".into(),
-        O::Photos(Source::Centre(_)) => "principal point of each photo".into(),
-        O::Photos(Source::Edge(_)) => "edge offset of each photo".into(),
-        O::Photos(Source::Turn(_)) => "turn of the camera while each photo was read row by row".into(),
-        O::Photos(Source::Layout) => "places and turns of the markers on their carriers".into(),
-        O::Photos(Source::Scale) => "sizes of the printed markers".into(),
-        O::SeatingOffset(k) | O::SeatingAngle(k) => format!("seating of {}", carrier(*k)),
-        O::Wheelbase => "typed wheelbase".into(),
-        O::NoseFromRearAxle => "typed nose position".into(),
-        O::FloorBelowHub => "typed hub height".into(),
-        O::Datum(i) => format!("offset of the datum {}", parts.folder.setup.datums[*i].name),
-        O::Reading(i) => format!("reading of {}", parts.folder.job.readings[*i].quantity.trade_name()),
+        O::Photos(Source::Image) => phrase!("verdict-budget-corners"),
+        O::Photos(Source::Calibration(_)) => phrase!("verdict-budget-calibration"),
+        O::Photos(Source::Focal(_)) => phrase!("verdict-budget-focal"),
+        O::Photos(Source::Centre(_)) => phrase!("verdict-budget-centre"),
+        O::Photos(Source::Edge(_)) => phrase!("verdict-budget-edge"),
+        O::Photos(Source::Turn(_)) => phrase!("verdict-budget-turn"),
+        O::Photos(Source::Layout) => phrase!("verdict-budget-layout"),
+        O::Photos(Source::Scale) => phrase!("verdict-budget-scale"),
+        O::SeatingOffset(k) | O::SeatingAngle(k) => {
+            phrase!("verdict-budget-seating", body = body(&parts.folder.kit, *k))
+        }
+        O::Wheelbase => phrase!("verdict-budget-wheelbase"),
+        O::NoseFromRearAxle => phrase!("verdict-budget-nose"),
+        O::FloorBelowHub => phrase!("verdict-budget-hub-height"),
+        O::Datum(i) => phrase!("verdict-budget-datum", datum = &parts.folder.setup.datums[*i].name),
+        O::Reading(i) => phrase!("verdict-budget-reading", quantity = parts.folder.job.readings[*i].quantity.phrase()),
     }
 }
 
@@ -420,12 +428,12 @@ fn photo(parts: &Parts, j: usize) -> PhotoRecord {
     let camera = parts.assignment.photos[j].as_ref();
     let station = parts.measurement.and_then(|m| m.photos[j].as_ref());
     PhotoRecord {
-        unused_because_phrase: None,
         file: looked.name.clone(),
         step: parts.folder.photos[j].step.map(|s| parts.folder.setup.steps[s].clone()),
         phase: parts.folder.photos[j].phase.map(|p| p.name().to_owned()),
         camera: camera.ok().map(|c| parts.assignment.cameras[*c].name.clone()),
-        unused_because: camera.err().map(ToString::to_string),
+        unused_because: camera.err().map(|p| p.phrase().say(Language::English)),
+        unused_because_phrase: camera.err().map(PhotoProblem::phrase),
         width_px: looked.width as u32,
         height_px: looked.height as u32,
         orientation: looked.exif.orientation.map_or(1, |o| o.0),

@@ -48,6 +48,6 @@ pub enum Error {
     #[error("the program failed on the job {}: please report it, with the job if that is possible", .0.display())]
     Fault(std::path::PathBuf),
     /// Photos of a bay that show no floor.
-    #[error("cannot measure the floor: {0}")]
-    Bay(String),
+    #[error("{}", .0.say(crate::words::Language::English))]
+    Bay(crate::words::Phrase),
 }

@@ -3,6 +3,8 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use crate::words::{Phrase, phrase};
+
 /// The ladder of verdicts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
@@ -51,7 +53,12 @@ impl Verdict {
         }
     }
 
-    /// The words for people.
+    /// The words for people, in a reader's language.
+    pub fn phrase(self) -> Phrase {
+        phrase!("verdict-word", verdict = self.name())
+    }
+
+    /// The words for people, in English.
     pub fn words(self) -> &'static str {
         match self {
             Verdict::Within => "within tolerance",

@@ -37,7 +37,8 @@ fn a_job_with_a_rig_is_verified_and_the_older_names_are_noted() {
     let (code, record, notes) = run(&["verify", path, "--json", "-"]);
     assert_eq!(code, 0, "{notes}");
     let record: Value = serde_json::from_str(&record).unwrap();
-    assert_eq!((&record["verdict"], &record["inputs"][2]["role"]), (&json!("within"), &json!("kit")));
+    let roles: Vec<&Value> = record["inputs"].as_array().unwrap().iter().map(|i| &i["role"]).collect();
+    assert!(record["verdict"] == "within" && roles.contains(&&json!("kit")), "{roles:?}");
     for noted in ["job.toml: `rig` is called `kit` now", "rig.toml: `rig/1` is called `kit/1` now"] {
         assert_eq!(notes.matches(noted).count(), 1, "{notes}");
     }

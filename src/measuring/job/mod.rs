@@ -5,6 +5,7 @@ mod answers;
 mod assign;
 mod bay;
 mod compare;
+mod context;
 mod convert;
 mod doubles;
 mod doubts;

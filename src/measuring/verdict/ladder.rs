@@ -73,7 +73,7 @@ impl Verdict {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "lowercase")]
 pub enum Level {
-    /// The measurement can't be trusted: the job is retake.
+    /// The measurement can't be trusted: the job is `retake`.
     Void,
     /// No `within`.
     Stop,
@@ -98,7 +98,7 @@ impl Verdict {
         }
     }
 
-    /// What findings leave of a verdict: a void measurement is retake, a
+    /// What findings leave of a verdict: a void measurement is `retake`, a
     /// stop forbids `within`.
     pub fn limited_by(self, levels: impl IntoIterator<Item = Level>) -> Verdict {
         match levels.into_iter().min() {

@@ -3,10 +3,11 @@
 
 use nalgebra::DVector;
 
-use super::equations::{equations, residual_px};
-use super::normal::{Covariance, Normal};
+use super::equations::{Linearization, mean_square, residual_px};
+use super::normal::{Covariance, Normal, PhotoNormal};
 use super::seen::{BoardPhoto, Seen};
-use super::state::{CENTRE, EDGE, FLEX, FOCAL, PHOTO, Spread, State, TURN};
+use super::spreads::Mixing;
+use super::state::{CENTRE, EDGE, FOCAL, PHOTO, Spread, State};
 use super::target::Target;
 use super::trust::trust;
 
@@ -17,14 +18,18 @@ const HUBER: f64 = 2.0;
 const GROSS: f64 = 6.0;
 /// What photos are taken to differ by before they say so themselves.
 pub(super) const FIRST_SPREAD: Spread = Spread { focal_relative: 3e-3, centre_px: 5.0, turn_rad: 3e-4, flex_mm: 0.05 };
-/// No photo repeats another better than this.
-const LEAST_SPREAD: Spread = Spread { focal_relative: 2e-5, centre_px: 0.05, turn_rad: 1e-6, flex_mm: 0.002 };
-
 /// Plain steps of the photo-to-photo sigmas close the gap by a third or less
-/// where few photos say anything of them; over-relaxed ones by more.
+/// where few photos say anything of them; over-relaxed ones by more, but may swing: for the first rounds only.
 const FASTER: f64 = 1.5;
 /// Rounds after which weights stay as they are, so that the rest converges.
 const WEIGHINGS: usize = 4;
+/// Rounds after these.
+const ROUNDS: usize = 40;
+/// Noise and spreads that change by less than this, relative, are settled.
+const SETTLED: f64 = 1e-3;
+/// First damping of the steps, far from the solution and near it: damping holds back what photos say little of.
+pub(super) const FAR: f64 = 1e-4;
+pub(super) const NEAR: f64 = 1e-10;
 
 /// One adjustment at work.
 #[derive(Debug, Clone)]
@@ -77,26 +82,30 @@ impl<'a> Adjustment<'a> {
 
     fn normal(&self) -> Option<Normal> {
         let p = self.state.lens.model.parameters();
-        let mut normal = Normal::new(self.shared(), self.photos.len());
         let precision = 1.0 / (self.noise * self.noise);
-        for (j, photo) in self.photos.iter().enumerate() {
+        let one = |j: usize| {
             let own = &self.state.photos[j];
-            let mut all = Vec::with_capacity(photo.seen.len());
-            for (k, seen) in photo.seen.iter().enumerate().filter(|(k, _)| self.weights[j][*k] > 0.0) {
-                let weight = self.weights[j][k] * self.trust[j][k] * precision;
-                all.push((equations(self.target, photo, seen, &self.state, own, &self.spread)?, weight));
+            let linear = Linearization {
+                target: self.target,
+                photo: self.photos[j],
+                state: &self.state,
+                own,
+                spread: &self.spread,
+                rigid_board: self.rigid_board,
+            };
+            let weights: Vec<f64> =
+                self.weights[j].iter().zip(&self.trust[j]).map(|(weight, trust)| weight * trust * precision).collect();
+            let mut photo = PhotoNormal::new(&linear.rows(&weights)?, self.shared());
+            let values = own.in_sigmas(&self.spread);
+            for column in FOCAL..PHOTO {
+                photo.prior(column, values[column]);
             }
-            normal.add(j, &all);
-        }
+            Some(photo)
+        };
+        let photos = (0..self.photos.len()).map(one).collect::<Option<Vec<_>>>()?;
+        let mut normal = Normal::new(self.shared(), photos);
         for (i, value) in self.state.shape.iter().enumerate().take(self.shared() - p) {
             normal.prior_shared(p + i, *value);
-        }
-        normal.mirror();
-        for (j, photo) in self.state.photos.iter().enumerate() {
-            let values = photo.in_sigmas(&self.spread);
-            for column in FOCAL..PHOTO {
-                normal.prior_photo(j, column, values[column]);
-            }
         }
         for column in (0..p).filter(|c| self.held[*c]) {
             normal.hold(column);
@@ -109,13 +118,12 @@ impl<'a> Adjustment<'a> {
         let one = |j: usize| {
             let (photo, own) = (self.photos[j], &state.photos[j]);
             let lens = own.lens(&state.lens);
-            let mean_square = |(k, seen): (usize, &Seen)| {
-                let mean = residual_px(self.target, photo, seen, state, own, &lens)
-                    .map(|r| self.trust[j][k] * (&seen.whitener * &r).norm_squared() / r.len() as f64);
+            let weighted = |(k, seen): (usize, &Seen)| {
+                let mean = mean_square(self.target, photo, seen, state, own, &lens).map(|m| self.trust[j][k] * m);
                 // An element that is out may be out of sight.
                 mean.or((self.weights[j][k] <= 0.0).then_some(f64::INFINITY))
             };
-            photo.seen.iter().enumerate().map(mean_square).collect::<Option<Vec<f64>>>()
+            photo.seen.iter().enumerate().map(weighted).collect::<Option<Vec<f64>>>()
         };
         (0..self.photos.len()).map(one).collect()
     }
@@ -141,14 +149,13 @@ impl<'a> Adjustment<'a> {
         Some(misfit)
     }
 
-    /// Levenberg-Marquardt with the weights as they are. `None` where it fails.
-    pub(super) fn settle(&mut self, most: usize) -> Option<()> {
+    /// Levenberg-Marquardt with the weights as they are and so large a first damping. `None` where it fails.
+    pub(super) fn settle(&mut self, most: usize, mut damping: f64) -> Option<()> {
         let mut cost = self.cost(&self.state)?;
-        let mut damping = 1e-4;
         for _ in 0..most {
             let normal = self.normal()?;
             let (next, next_cost) = loop {
-                let trial = normal.solve(damping).and_then(|step| {
+                let trial = normal.factor(damping).and_then(|factor| factor.solve()).and_then(|step| {
                     let next = self.state.moved(&step.shared, &step.photos, &self.spread);
                     let cost = self.cost(&next)?;
                     Some((next, cost))
@@ -186,65 +193,62 @@ impl<'a> Adjustment<'a> {
     }
 
     pub(super) fn covariance(&self) -> Option<Covariance> {
-        self.normal()?.covariance()
+        Some(self.normal()?.factor(0.0)?.covariance(self.state.lens.model.parameters()))
     }
 
     /// Unknowns that the observations, not the priors, determine.
     pub(super) fn determined(&self, covariance: &Covariance) -> f64 {
         let p = self.state.lens.model.parameters();
         let free = self.held[..p].iter().filter(|h| !**h).count() + 6 * self.photos.len();
-        let shape: f64 = (p..covariance.shared.nrows()).map(|i| 1.0 - covariance.shared[(i, i)]).sum();
-        let own: f64 = covariance.photos.iter().map(|c| (FOCAL..PHOTO).map(|i| 1.0 - c[(i, i)]).sum::<f64>()).sum();
+        let shape: f64 = covariance.shape.iter().map(|variance| 1.0 - variance).sum();
+        let own: f64 = covariance.photos.iter().map(|c| (FOCAL..PHOTO).map(|i| 1.0 - c[i]).sum::<f64>()).sum();
         free as f64 + shape + own
     }
 
-    /// Restricted maximum likelihood (Patterson and Thompson 1971) of noise
-    /// and spreads, one step of Harville's iteration (1977). The largest change.
-    fn improve_spreads(&mut self, covariance: &Covariance) -> Option<f64> {
-        let before = (self.spread, self.noise);
-        let misfit = self.misfit(&self.state)?;
-        let degrees = (misfit.rows - self.determined(covariance)).max(1.0);
-        self.noise = (misfit.sum / degrees).sqrt().max(1e-3);
-        let ratio = |columns: std::ops::Range<usize>| {
-            let mut found = 0.0;
-            let mut determined = 1e-9;
-            for (photo, c) in self.state.photos.iter().zip(&covariance.photos) {
-                let values = photo.in_sigmas(&before.0);
-                for i in columns.clone() {
-                    found += values[i] * values[i];
-                    determined += 1.0 - c[(i, i)];
-                }
-            }
-            (found / determined).sqrt().powf(FASTER).clamp(0.2, 5.0)
-        };
-        self.spread.focal_relative = (before.0.focal_relative * ratio(FOCAL..CENTRE)).max(LEAST_SPREAD.focal_relative);
-        self.spread.centre_px = (before.0.centre_px * ratio(CENTRE..EDGE)).max(LEAST_SPREAD.centre_px);
-        self.spread.turn_rad = (before.0.turn_rad * ratio(TURN..FLEX)).max(LEAST_SPREAD.turn_rad);
-        self.spread.flex_mm = (before.0.flex_mm * ratio(FLEX..PHOTO)).max(LEAST_SPREAD.flex_mm);
-        let change = |a: f64, b: f64| (a / b).ln().abs();
-        Some(
-            change(self.spread.focal_relative, before.0.focal_relative)
-                .max(change(self.spread.centre_px, before.0.centre_px))
-                .max(change(self.spread.turn_rad, before.0.turn_rad))
-                .max(change(self.spread.flex_mm, before.0.flex_mm))
-                .max(change(self.noise, before.1)),
-        )
+    /// Weights of all elements, in a few rounds that also bring noise and spreads near. By how much,
+    /// relative, the last of them changed the noise.
+    pub(super) fn weigh(&mut self) -> Option<f64> {
+        let mut moved = 0.0;
+        for round in 0..WEIGHINGS {
+            self.settle(if round == 0 { 30 } else { 2 }, FAR)?;
+            let improved = self.improved(&self.covariance()?, FASTER)?;
+            let before = self.noise;
+            self.set_sizes(&improved.sizes);
+            moved = (self.noise / before).ln().abs();
+            self.trust = trust(self);
+            self.reweigh()?;
+        }
+        Some(moved)
     }
 
-    /// Adjusts until estimates, weights, noise and spreads agree with each other.
-    pub(super) fn finish(&mut self) -> Option<Covariance> {
-        for round in 0..40 {
-            self.settle(if round == 0 { 30 } else { 2 })?;
-            let covariance = self.covariance()?;
-            let change = self.improve_spreads(&covariance)?;
-            if round < WEIGHINGS {
-                self.trust = trust(self);
-                self.reweigh()?;
-            } else if change < 2e-3 {
+    /// Adjusts, weights being what they are, until estimates, noise and spreads agree with each other.
+    pub(super) fn converge(&mut self) -> Option<Covariance> {
+        let mut mixing = Mixing::default();
+        for _ in 0..ROUNDS {
+            let covariance = self.undamped_step()?;
+            let before = self.sizes();
+            let improved = self.improved(&covariance, 1.0)?;
+            if improved.change < SETTLED {
                 break;
             }
+            self.set_sizes(&mixing.next(&before, &improved.sizes));
         }
-        self.settle(10)?;
+        self.settle(10, NEAR)?;
+        self.covariance()
+    }
+
+    /// A step from near the solution, and the covariance before it: both from the same equations.
+    fn undamped_step(&mut self) -> Option<Covariance> {
+        let normal = self.normal()?;
+        let factor = normal.factor(0.0)?;
+        let step = factor.solve()?;
+        let next = self.state.moved(&step.shared, &step.photos, &self.spread);
+        let (before, after) = (self.cost(&self.state)?, self.cost(&next));
+        if after.is_some_and(|after| after <= before * (1.0 + 1e-9)) {
+            self.state = next;
+            return Some(factor.covariance(self.state.lens.model.parameters()));
+        }
+        self.settle(2, FAR)?;
         self.covariance()
     }
 
@@ -252,7 +256,7 @@ impl<'a> Adjustment<'a> {
     /// spread, and of coordinates that say something of the centre's.
     pub(super) fn spread_degrees(&self, covariance: &Covariance) -> [f64; 2] {
         let sum = |columns: std::ops::Range<usize>| {
-            covariance.photos.iter().map(|c| columns.clone().map(|i| 1.0 - c[(i, i)]).sum::<f64>()).sum()
+            covariance.photos.iter().map(|c| columns.clone().map(|i| 1.0 - c[i]).sum::<f64>()).sum()
         };
         [sum(FOCAL..CENTRE), sum(CENTRE..EDGE)]
     }

@@ -99,20 +99,33 @@ impl CameraFit {
 /// # Errors
 /// No photo, or too few, show the board; or no lens explains them.
 pub fn fit_camera(board: &Board, photos: &[BoardPhoto], options: &Options) -> Result<CameraFit, Error> {
-    let mut fit = fit_model(board, photos, options)?;
+    let mut fit = fit_model(board, photos, options, &Rival { rms_px: f64::INFINITY, photos: 0 })?;
     if fit.halves.as_ref().is_some_and(|h| !h.agree() || !h.alike()) {
         let model = match options.model {
             LensModel::BrownConrady => LensModel::KannalaBrandt,
             LensModel::KannalaBrandt => LensModel::BrownConrady,
         };
-        let other = fit_model(board, photos, &Options { name: options.name.clone(), model }).ok();
+        let rival = Rival { rms_px: fit.rms_px, photos: fit.photos.len() };
+        let other = fit_model(board, photos, &Options { name: options.name.clone(), model }, &rival).ok();
         fit.advice.extend(other.and_then(|other| better(&fit, &other)));
     }
     Ok(fit)
 }
 
-/// Fits one lens model.
-fn fit_model(board: &Board, photos: &[BoardPhoto], options: &Options) -> Result<CameraFit, Error> {
+/// Of its rival's residuals a fit may have this part when its weights are found; what follows
+/// changes them by a hundredth or so, and a tenth less is asked for in the end.
+const NEARLY: f64 = 0.95;
+/// Noise that still moves by more than this, relative, may fall far.
+const STILL: f64 = 0.05;
+
+/// What a fit has to beat.
+struct Rival {
+    rms_px: f64,
+    photos: usize,
+}
+
+/// Fits one lens model; gives up where it leaves larger residuals than its rival, or fits fewer photos.
+fn fit_model(board: &Board, photos: &[BoardPhoto], options: &Options, rival: &Rival) -> Result<CameraFit, Error> {
     let target = Target::new(board);
     let (kept, mut rejected) = sort_out(photos);
     let few = |left: usize, rejected: &[Rejected]| Error::TooFew {
@@ -143,18 +156,26 @@ fn fit_model(board: &Board, photos: &[BoardPhoto], options: &Options) -> Result<
     }
     let not_settled = || Error::NotSettled { photos: photos.len() };
     let mut work = approach(&target, usable, guess.lens, found).ok_or_else(not_settled)?;
-    let covariance = finish_without_strangers(&mut work, &mut rejected).ok_or_else(not_settled)?;
+    let covariance = finish_without_strangers(&mut work, &mut rejected, rival).ok_or_else(not_settled)?;
     report(&work, &covariance, rejected, options, size_px).ok_or_else(not_settled)
 }
 
 /// Adjusts, leaving out one photo after the other that disagrees with the rest.
-fn finish_without_strangers(work: &mut Adjustment, rejected: &mut Vec<Rejected>) -> Option<Covariance> {
+fn finish_without_strangers(work: &mut Adjustment, rejected: &mut Vec<Rejected>, rival: &Rival) -> Option<Covariance> {
     let most = work.photos.len() / 3;
     for left_out in 0.. {
-        let covariance = work.finish()?;
+        let noise_moved = work.weigh()?;
+        // What is left to do hardly changes residuals, unless it is a photo that is left out.
+        if rms_px(&residuals(work)) > NEARLY * rival.rms_px && noise_moved < STILL && worst(work).is_none() {
+            return None;
+        }
+        let covariance = work.converge()?;
         let Some((photo, why)) = worst(work).filter(|_| left_out < most) else { return Some(covariance) };
         rejected.push(Rejected { file: work.photos[photo].file.clone(), why });
         let keep: Vec<usize> = (0..work.photos.len()).filter(|i| *i != photo).collect();
+        if keep.len() < rival.photos {
+            return None;
+        }
         *work = work.only(&keep);
     }
     None
@@ -177,14 +198,13 @@ fn report(
     // Where the halves differ by more than is stated, their difference says what
     // the uncertainty is: residuals alone do not see errors of the model.
     let enlarge = halves.as_ref().map_or(1.0, |h| h.ratio.max(1.0));
-    let of_lens: DMatrix<f64> = covariance.shared.view((0, 0), (p, p)) * enlarge;
+    let of_lens: DMatrix<f64> = &covariance.lens * enlarge;
     let of_lens = (&of_lens + of_lens.transpose()) * 0.5;
     let misfit = work.misfit(&work.state)?;
     let degrees_of_freedom = misfit.rows - work.determined(covariance);
     let photos = fitted_photos(work);
     let residuals_px = residuals(work);
-    let squares: f64 = residuals_px.iter().map(|(_, r)| r[0] * r[0] + r[1] * r[1]).sum();
-    let rms_px = (squares / (2.0 * residuals_px.len() as f64)).sqrt();
+    let rms_px = rms_px(&residuals_px);
     let profile = Profile {
         name: options.name.clone(),
         lens,
@@ -247,6 +267,12 @@ fn fitted_photos(work: &Adjustment) -> Vec<FittedPhoto> {
         }
     };
     (0..work.photos.len()).map(one).collect()
+}
+
+/// Root mean square per coordinate.
+fn rms_px(residuals_px: &[([f64; 2], [f64; 2])]) -> f64 {
+    let squares: f64 = residuals_px.iter().map(|(_, r)| r[0] * r[0] + r[1] * r[1]).sum();
+    (squares / (2.0 * residuals_px.len() as f64)).sqrt()
 }
 
 fn residuals(work: &Adjustment) -> Vec<([f64; 2], [f64; 2])> {

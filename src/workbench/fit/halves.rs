@@ -4,7 +4,7 @@
 use nalgebra::DVector;
 use statrs::distribution::{ContinuousCDF, FisherSnedecor};
 
-use super::adjust::Adjustment;
+use super::adjust::{Adjustment, NEAR};
 use super::field::Field;
 use super::state::{State, parameters};
 
@@ -46,18 +46,17 @@ pub(super) fn compare(whole: &Adjustment, field: &Field, shape: &Field, spread_d
         return None;
     }
     let p = whole.state.lens.model.parameters();
-    let mut lenses = Vec::new();
-    let mut covariance = nalgebra::DMatrix::zeros(p, p);
-    let mut counts = [0, 0];
-    for (half, count) in counts.iter_mut().enumerate() {
+    let one = |half: usize| {
         let keep: Vec<usize> = (0..whole.photos.len()).filter(|i| i % 2 == half).collect();
-        *count = keep.len();
         let mut part = whole.only(&keep);
-        part.settle(20)?;
-        covariance += part.covariance()?.shared.view((0, 0), (p, p));
-        lenses.push(part.state.lens);
-    }
-    let [a, b] = [parameters(&lenses[0]), parameters(&lenses[1])];
+        // The whole's solution is near.
+        part.settle(20, NEAR)?;
+        Some((part.covariance()?.lens, part.state.lens, keep.len()))
+    };
+    let (first, second) = rayon::join(|| one(0), || one(1));
+    let ((of_first, first, some), (of_second, second, others)) = (first?, second?);
+    let (covariance, counts) = (of_first + of_second, [some, others]);
+    let [a, b] = [parameters(&first), parameters(&second)];
     let difference = DVector::from_fn(p, |i, _| b[i] - a[i]);
     let ratio = difference.dot(&covariance.cholesky()?.solve(&difference)) / p as f64;
     let (largest_px, shape_px) = (field.largest_move_px(&difference), shape.largest_move_px(&difference));

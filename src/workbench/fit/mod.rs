@@ -3,13 +3,14 @@
 //! The order of the files is the order of the work: `target` is the board,
 //! `chessboard`, `saddle` and
 //! `seen` what photos show of it, `record` which photos belong together,
-//! `start` a first guess, `state`, `equations`, `normal` and `adjust` the
+//! `start` a first guess, `state`, `equations`, `blocks`, `normal`, `spreads` and `adjust` the
 //! bundle adjustment, `reject` the photos that disagree; `field`, `halves`,
 //! `coverage` and `advice` judge the result; `words` and `page` tell it. Without
 //! a board, `on_kit` fits a camera to ordinary photos of a surveyed kit.
 
 mod adjust;
 mod advice;
+mod blocks;
 mod camera_fit;
 mod chessboard;
 mod coverage;
@@ -26,6 +27,7 @@ mod saddle;
 #[cfg(test)]
 mod sampled;
 mod seen;
+mod spreads;
 mod start;
 mod state;
 mod target;

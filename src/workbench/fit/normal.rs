@@ -4,24 +4,33 @@
 
 use nalgebra::{DMatrix, DVector, SMatrix, SVector};
 
-use super::equations::Equations;
-use super::state::PHOTO;
+use super::blocks::{self, Lower, cholesky, subtract_square};
+use super::equations::Rows;
+use super::state::{FOCAL, PHOTO};
 use super::target::OWN;
 
 /// The equations of all photos.
 #[derive(Debug, Clone)]
 pub(super) struct Normal {
+    /// The lower part.
     shared: DMatrix<f64>,
     right: DVector<f64>,
     photos: Vec<PhotoNormal>,
 }
 
+/// What one photo contributes.
 #[derive(Debug, Clone)]
-struct PhotoNormal {
+pub(super) struct PhotoNormal {
     own: SMatrix<f64, PHOTO, PHOTO>,
     /// Own unknowns by shared ones.
     across: DMatrix<f64>,
     right: SVector<f64, PHOTO>,
+    /// By what moves every element, with the right side as its last row.
+    common: DMatrix<f64>,
+    /// Where the own unknowns of each element stand that has any.
+    elements: Vec<usize>,
+    /// The products of these, [`OWN`] columns for each element, with all of its equations' columns.
+    products: DMatrix<f64>,
 }
 
 /// A solution of the normal equations.
@@ -30,95 +39,85 @@ pub(super) struct Step {
     pub(super) photos: Vec<SVector<f64, PHOTO>>,
 }
 
-/// Covariances of the unknowns (in the units of the equations).
+/// What a solution is worth (in the units of the equations).
 #[derive(Debug, Clone)]
 pub(super) struct Covariance {
-    pub(super) shared: DMatrix<f64>,
-    pub(super) photos: Vec<SMatrix<f64, PHOTO, PHOTO>>,
+    /// Covariance of the lens's parameters.
+    pub(super) lens: DMatrix<f64>,
+    /// Variances of the board's shape.
+    pub(super) shape: Vec<f64>,
+    /// Variances of each photo's unknowns; those of the pose are not asked for and left 0.
+    pub(super) photos: Vec<SVector<f64, PHOTO>>,
+}
+
+impl PhotoNormal {
+    /// The products of a photo's equations: what moves all elements in one product,
+    /// what moves one alone element by element.
+    pub(super) fn new(rows: &Rows, shared: usize) -> Self {
+        let (common, width) = (rows.common, PHOTO + rows.common + 1);
+        let main = rows.columns.rows(0, width);
+        // A product with the transpose is far faster than `tr_mul` at this size.
+        let all = main * main.transpose();
+        let mut across = DMatrix::zeros(PHOTO, shared);
+        across.columns_mut(0, common).copy_from(&all.view((0, PHOTO), (PHOTO, common)));
+        let mut products = DMatrix::zeros(width + OWN, OWN * rows.elements.len());
+        for (k, element) in rows.elements.iter().enumerate() {
+            let mut products = products.columns_mut(OWN * k, OWN);
+            for column in rows.columns.columns(element.first, element.count).column_iter() {
+                for i in 0..OWN {
+                    products.column_mut(i).axpy(column[width + i], &column, 1.0);
+                }
+            }
+            across.columns_mut(element.own, OWN).copy_from(&products.rows(0, PHOTO));
+        }
+        PhotoNormal {
+            own: all.fixed_view::<PHOTO, PHOTO>(0, 0).into_owned(),
+            right: all.fixed_view::<PHOTO, 1>(0, width - 1).into_owned(),
+            across,
+            common: all.view((PHOTO, PHOTO), (common + 1, common + 1)).into_owned(),
+            elements: rows.elements.iter().map(|e| e.own).collect(),
+            products,
+        }
+    }
+
+    /// A prior of unit variance at zero for an unknown that now has `value`.
+    pub(super) fn prior(&mut self, column: usize, value: f64) {
+        self.own[(column, column)] += 1.0;
+        self.right[column] -= value;
+    }
 }
 
 impl Normal {
-    pub(super) fn new(shared: usize, photos: usize) -> Self {
-        let photo =
-            PhotoNormal { own: SMatrix::zeros(), across: DMatrix::zeros(PHOTO, shared), right: SVector::zeros() };
-        Normal { shared: DMatrix::zeros(shared, shared), right: DVector::zeros(shared), photos: vec![photo; photos] }
-    }
-
-    /// Adds a photo's elements, each with its weight: what moves all elements
-    /// in one product for the whole photo, what moves one alone element by element.
-    pub(super) fn add(&mut self, photo: usize, elements: &[(Equations, f64)]) {
-        let Some((first, _)) = elements.first() else { return };
-        // A board that is taken as rigid has lens columns only.
-        let common = (first.by_shared.ncols() - OWN).min(self.shared.nrows());
-        let has_own = common < self.shared.nrows();
-        let rows: usize = elements.iter().map(|(e, _)| e.residual.len()).sum();
-        let (mut by_photo, mut by_common) = (DMatrix::zeros(rows, PHOTO), DMatrix::zeros(rows, common));
-        let mut residual = DVector::zeros(rows);
-        let mut at = 0;
-        for (e, weight) in elements {
-            let (n, root) = (e.residual.len(), weight.sqrt());
-            for (mut into, from) in by_photo.column_iter_mut().zip(e.by_photo.column_iter()) {
-                into.rows_mut(at, n).zip_apply(&from, |i, f| *i = f * root);
-            }
-            for (mut into, from) in by_common.column_iter_mut().zip(e.by_shared.column_iter()) {
-                into.rows_mut(at, n).zip_apply(&from, |i, f| *i = f * root);
-            }
-            residual.rows_mut(at, n).zip_apply(&e.residual, |i, f| *i = f * root);
-            at += n;
-            if has_own {
-                self.add_own(photo, e, *weight, common);
+    /// The equations of all photos, in their order.
+    pub(super) fn new(shared: usize, photos: Vec<PhotoNormal>) -> Self {
+        let mut normal = Normal { shared: DMatrix::zeros(shared, shared), right: DVector::zeros(shared), photos };
+        for photo in &normal.photos {
+            let common = photo.common.nrows() - 1;
+            let mut into = normal.shared.view_mut((0, 0), (common, common));
+            into += photo.common.view((0, 0), (common, common));
+            let mut right = normal.right.rows_mut(0, common);
+            right += photo.common.view((0, common), (common, 1));
+            for (k, own) in photo.elements.iter().enumerate() {
+                let products = photo.products.columns(OWN * k, OWN);
+                let mut right = normal.right.rows_mut(*own, OWN);
+                right += products.row(PHOTO + common).transpose();
+                for i in 0..OWN {
+                    for j in 0..common {
+                        normal.shared[(own + i, j)] += products[(PHOTO + j, i)];
+                    }
+                    for j in 0..OWN {
+                        normal.shared[(own + i, own + j)] += products[(PHOTO + common + 1 + j, i)];
+                    }
+                }
             }
         }
-        // A product with the transpose is far faster than `tr_mul` at this size.
-        let (photo_t, common_t) = (by_photo.transpose(), by_common.transpose());
-        let block = &mut self.photos[photo];
-        block.own += &photo_t * &by_photo;
-        block.right += &photo_t * &residual;
-        block.across.columns_mut(0, common).gemm(1.0, &photo_t, &by_common, 1.0);
-        self.shared.view_mut((0, 0), (common, common)).gemm(1.0, &common_t, &by_common, 1.0);
-        self.right.rows_mut(0, common).gemv(1.0, &common_t, &residual, 1.0);
-    }
-
-    /// The columns of an element's own unknowns; of the shared matrix the
-    /// upper part only, see [`Normal::mirror`].
-    fn add_own(&mut self, photo: usize, e: &Equations, weight: f64, common: usize) {
-        let n = e.residual.len();
-        let (by_shared, by_photo) = (e.by_shared.as_slice(), e.by_photo.as_slice());
-        for i in 0..OWN {
-            let column = e.own + i;
-            let mine = &by_shared[(common + i) * n..(common + i + 1) * n];
-            let dot = |other: &[f64]| other.iter().zip(mine).map(|(a, b)| a * b).sum::<f64>() * weight;
-            self.right[column] += dot(e.residual.as_slice());
-            let mut into = self.shared.column_mut(column);
-            for (into, other) in into.iter_mut().zip(by_shared.chunks_exact(n).take(common)) {
-                *into += dot(other);
-            }
-            for j in 0..=i {
-                into[e.own + j] += dot(&by_shared[(common + j) * n..(common + j + 1) * n]);
-            }
-            let mut across = self.photos[photo].across.column_mut(column);
-            for (into, other) in across.iter_mut().zip(by_photo.chunks_exact(n)) {
-                *into += dot(other);
-            }
-        }
-    }
-
-    /// Fills the lower part of the shared matrix from the upper one.
-    pub(super) fn mirror(&mut self) {
-        self.shared.fill_lower_triangle_with_upper_triangle();
+        normal
     }
 
     /// A prior of unit variance at zero for a shared unknown that now has `value`.
     pub(super) fn prior_shared(&mut self, column: usize, value: f64) {
         self.shared[(column, column)] += 1.0;
         self.right[column] -= value;
-    }
-
-    /// Likewise for a photo's unknown.
-    pub(super) fn prior_photo(&mut self, photo: usize, column: usize, value: f64) {
-        let block = &mut self.photos[photo];
-        block.own[(column, column)] += 1.0;
-        block.right[column] -= value;
     }
 
     /// Holds a shared unknown where it is.
@@ -132,65 +131,84 @@ impl Normal {
         }
     }
 
-    /// Solves with every diagonal element enlarged by the factor 1 + damping
+    /// Eliminates every photo's unknowns, every diagonal element enlarged by the factor 1 + damping
     /// (Marquardt 1963). `None` where the equations don't determine the unknowns.
-    pub(super) fn solve(&self, damping: f64) -> Option<Step> {
+    pub(super) fn factor(&self, damping: f64) -> Option<Factor<'_>> {
+        let n = self.shared.nrows();
         let mut reduced = self.shared.clone();
-        enlarge(&mut reduced, damping);
-        let mut right = self.right.clone();
-        let mut kept = Vec::with_capacity(self.photos.len());
-        for block in &self.photos {
+        for i in 0..n {
+            reduced[(i, i)] *= 1.0 + damping;
+        }
+        // Side by side, the photos' parts are one large product.
+        let mut eliminated = DMatrix::zeros(n, PHOTO * self.photos.len());
+        let mut photos = Vec::with_capacity(self.photos.len());
+        for (j, block) in self.photos.iter().enumerate() {
             let mut own = block.own;
             for i in 0..PHOTO {
                 own[(i, i)] *= 1.0 + damping;
             }
-            let cholesky = own.cholesky()?;
-            let solved = cholesky.solve(&block.across);
-            take_away(&mut reduced, &block.across, &solved);
-            right -= solved.tr_mul(&block.right);
-            kept.push((cholesky, solved));
+            let inverse = own.cholesky()?.l().solve_lower_triangular(&SMatrix::identity())?;
+            let part = block.across.transpose() * inverse.transpose();
+            eliminated.columns_mut(PHOTO * j, PHOTO).copy_from(&part);
+            photos.push(inverse);
         }
-        let shared = reduced.cholesky()?.solve(&right);
-        let photos = self
-            .photos
-            .iter()
-            .zip(&kept)
-            .map(|(block, (cholesky, solved))| cholesky.solve(&block.right) - solved * &shared)
-            .collect();
+        subtract_square(&mut reduced, 0, &eliminated);
+        Some(Factor { normal: self, shared: cholesky(reduced)?, photos, eliminated })
+    }
+}
+
+/// The equations with all photos' unknowns eliminated.
+pub(super) struct Factor<'a> {
+    normal: &'a Normal,
+    shared: Lower,
+    /// Inverse of the factor of each photo's own block.
+    photos: Vec<SMatrix<f64, PHOTO, PHOTO>>,
+    /// Shared unknowns by all photos' own ones, times these inverses' transposes.
+    eliminated: DMatrix<f64>,
+}
+
+impl Factor<'_> {
+    /// The step that solves the equations.
+    pub(super) fn solve(&self) -> Option<Step> {
+        let parts = || self.normal.photos.iter().zip(&self.photos).enumerate();
+        let mut whitened = DVector::zeros(self.eliminated.ncols());
+        for (j, (block, inverse)) in parts() {
+            whitened.rows_mut(PHOTO * j, PHOTO).copy_from(&(inverse * block.right));
+        }
+        let mut shared = &self.normal.right - &self.eliminated * &whitened;
+        let lower = &self.shared.factor;
+        if !lower.solve_lower_triangular_mut(&mut shared) || !lower.tr_solve_lower_triangular_mut(&mut shared) {
+            return None;
+        }
+        let left = whitened - self.eliminated.tr_mul(&shared);
+        let photos = self.photos.iter().enumerate();
+        let photos = photos.map(|(j, inverse)| inverse.tr_mul(&left.fixed_rows::<PHOTO>(PHOTO * j))).collect();
         Some(Step { shared, photos })
     }
 
-    /// The inverse of the whole matrix: the shared block and each photo's own.
-    pub(super) fn covariance(&self) -> Option<Covariance> {
-        let mut reduced = self.shared.clone();
-        let mut kept = Vec::with_capacity(self.photos.len());
-        for block in &self.photos {
-            let cholesky = block.own.cholesky()?;
-            let solved = cholesky.solve(&block.across);
-            take_away(&mut reduced, &block.across, &solved);
-            kept.push((cholesky.inverse(), solved));
+    /// The inverse of the whole matrix, as far as it is asked for; `p` parameters of the lens.
+    pub(super) fn covariance(&self, p: usize) -> Covariance {
+        const ASKED: usize = PHOTO - FOCAL;
+        let inverse = self.shared.inverse();
+        let n = inverse.nrows();
+        let mut follows = DMatrix::zeros(n, ASKED * self.photos.len());
+        for (j, of_photo) in self.photos.iter().enumerate() {
+            let part = self.eliminated.columns(PHOTO * j, PHOTO) * of_photo.columns(FOCAL, ASKED);
+            follows.columns_mut(ASKED * j, ASKED).copy_from(&part);
         }
-        let shared = reduced.cholesky()?.inverse();
-        let photos = kept
-            .into_iter()
-            .map(|(inverse, solved)| {
-                let back: SMatrix<f64, PHOTO, PHOTO> =
-                    (&solved * &shared * solved.transpose()).fixed_view::<PHOTO, PHOTO>(0, 0).into_owned();
-                inverse + back
-            })
-            .collect();
-        Some(Covariance { shared, photos })
-    }
-}
-
-/// `matrix -= across' solved`: a product of blocks, where `tr_mul` would take
-/// one scalar product after the other (half of a fit's time).
-fn take_away(matrix: &mut DMatrix<f64>, across: &DMatrix<f64>, solved: &DMatrix<f64>) {
-    matrix.gemm(-1.0, &across.transpose(), solved, 1.0);
-}
-
-fn enlarge(matrix: &mut DMatrix<f64>, damping: f64) {
-    for i in 0..matrix.nrows() {
-        matrix[(i, i)] *= 1.0 + damping;
+        let back = blocks::column_squares(&inverse, &follows);
+        let photo = |(j, of_photo): (usize, &SMatrix<f64, PHOTO, PHOTO>)| {
+            let mut variances = SVector::<f64, PHOTO>::zeros();
+            for i in FOCAL..PHOTO {
+                variances[i] = of_photo.column(i).norm_squared() + back[ASKED * j + i - FOCAL];
+            }
+            variances
+        };
+        let of_lens = inverse.columns(0, p);
+        Covariance {
+            lens: of_lens.tr_mul(&of_lens),
+            shape: (p..n).map(|i| inverse.column(i).norm_squared()).collect(),
+            photos: self.photos.iter().enumerate().map(photo).collect(),
+        }
     }
 }

@@ -17,6 +17,8 @@ use crate::photo::Exif;
 
 const SIZE: [u32; 2] = [4000, 3000];
 const NOISE_PX: f64 = 0.03;
+/// Processor time for 50 photos of 108 corners, s; 1.2 to 1.6 are found, sampling them included.
+const MOST_SECONDS: f64 = 3.0;
 
 fn board() -> Board {
     Board {
@@ -83,6 +85,33 @@ impl Session {
                 self.photo(i, &own, &pose, &target, &shape)
             })
             .collect()
+    }
+
+    /// Photos of a chessboard, whole in each.
+    fn chessboards(&mut self, board: &Board, count: usize) -> Vec<BoardPhoto> {
+        let mean = lens(self.model);
+        let target = Target::new(board);
+        let shape: Vec<f64> = (0..target.unknowns()).map(|_| self.normal()).collect();
+        let mut photos = Vec::new();
+        for i in 0.. {
+            let mut own = mean;
+            let df = self.normal();
+            own.focal_px = own.focal_px.map(|f| f * (1.0 + self.u_focal * df));
+            own.centre_px = own.centre_px.map(|c| c + self.u_centre * self.normal());
+            let pose = self.pose(i, &mean);
+            let inside = |p: &Vector2<f64>| (0..2).all(|a| p[a] > 0.0 && p[a] < f64::from(SIZE[a]) - 1.0);
+            let corner = |s: usize| own.project(&pose.point(&target.place(s, 0, &shape)).coords).map(|q| q.pixel);
+            let exact: Option<Vec<_>> = (0..target.spots.len()).map(|s| corner(s).filter(inside)).collect();
+            if let Some(exact) = exact {
+                let found: Vec<_> =
+                    exact.iter().map(|p| p + Vector2::new(self.normal(), self.normal()) * NOISE_PX).collect();
+                photos.push(BoardPhoto::of_corners(&format!("{i}.jpg"), SIZE, Exif::default(), &found));
+            }
+            if photos.len() == count {
+                break;
+            }
+        }
+        photos
     }
 
     fn photo(
@@ -251,4 +280,33 @@ fn good_fits_stay_fit_for_use() {
             fit(&Session::new(200 + seed, LensModel::BrownConrady).photos(12), LensModel::BrownConrady).unwrap();
         assert!(fitted.fit_for_use(), "{seed}: {}", super::words(&fitted));
     }
+}
+
+/// Processor time of all threads so far, s, as Linux states it.
+fn processor_s() -> f64 {
+    let thread = |task: std::fs::DirEntry| -> Option<f64> {
+        let text = std::fs::read_to_string(task.path().join("schedstat")).ok()?;
+        text.split_whitespace().next()?.parse::<f64>().ok()
+    };
+    let tasks = std::fs::read_dir("/proc/self/task").expect("a Linux system");
+    tasks.filter_map(|task| thread(task.ok()?)).sum::<f64>() / 1e9
+}
+
+/// How long a fit takes grows with the number of photos, not with its square or cube.
+#[test]
+#[ignore = "measures time"]
+fn fifty_photos_of_a_large_board_take_seconds() {
+    let large =
+        Board { kind: BoardKind::Chessboard { inner_corners: [12, 9], square_mm: 30.0 }, u_scale_relative: 5e-4 };
+    let photos = Session::new(31, LensModel::BrownConrady).chessboards(&large, 50);
+    let start = processor_s();
+    let fitted =
+        fit_camera(&large, &photos, &Options { name: "sampled".to_owned(), model: LensModel::BrownConrady }).unwrap();
+    let seconds = processor_s() - start;
+    assert_eq!(fitted.photos.len(), 50, "{:?}", fitted.rejected);
+    let truth = parameters(&lens(LensModel::BrownConrady));
+    for (i, found) in parameters(&fitted.profile.lens).into_iter().enumerate() {
+        assert!((found - truth[i]).abs() < 4.0 * fitted.u_parameters[i], "{i}: {found} for {}", truth[i]);
+    }
+    assert!(seconds < MOST_SECONDS, "{seconds} s");
 }

@@ -3,7 +3,7 @@
 
 use nalgebra::{Point2, Point3, Vector2, Vector3};
 
-use super::adjust::{Adjustment, FIRST_SPREAD};
+use super::adjust::{Adjustment, FAR, FIRST_SPREAD};
 use super::seen::BoardPhoto;
 use super::state::{PhotoState, State};
 use super::target::{FLEXES, Target};
@@ -108,11 +108,11 @@ pub(super) fn approach<'a>(
     work.noise = 30.0;
     work.rigid_board = true;
     work.held = [false, false, true, true, false, true, true, true, true];
-    work.settle(30)?;
+    work.settle(30, FAR)?;
     work.held = [false; 9];
-    work.settle(30)?;
+    work.settle(30, FAR)?;
     work.reweigh()?;
-    work.settle(20)?;
+    work.settle(20, FAR)?;
     work.rigid_board = false;
     work.spread = FIRST_SPREAD;
     work.noise = 1.0;

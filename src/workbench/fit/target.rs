@@ -42,6 +42,17 @@ pub(super) struct Target {
     pub(super) spots: Vec<Spot>,
     half_mm: [f64; 2],
     u_aspect: f64,
+    /// Of each point of each spot: asked for at every step, so worked out once.
+    ways: Vec<Vec<Ways>>,
+}
+
+/// The ways in which one point moves.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Ways {
+    /// mm, for one prior sigma of each of its unknowns.
+    pub(super) moves: [Vector3<f64>; MOVES],
+    /// For one mm of each way in which a hand-held board flexes: the bends of degree 2 and 3.
+    pub(super) flexes: [Vector3<f64>; FLEXES],
 }
 
 impl Target {
@@ -59,7 +70,16 @@ impl Target {
         let all = || spots.iter().flat_map(|s| &s.points_mm);
         let half = |axis: usize| all().map(|p| p[axis].abs()).fold(1.0, f64::max);
         let half_mm = [half(0), half(1)];
-        Target { spots, half_mm, u_aspect: board.u_scale_relative.max(LEAST_U_ASPECT) }
+        let mut target =
+            Target { spots, half_mm, u_aspect: board.u_scale_relative.max(LEAST_U_ASPECT), ways: Vec::new() };
+        let ways = |p: &Point2<f64>| Ways { moves: target.moves(p), flexes: target.flexes(p) };
+        target.ways = target.spots.iter().map(|s| s.points_mm.iter().map(ways).collect()).collect();
+        target
+    }
+
+    /// How a spot's point moves.
+    pub(super) fn ways(&self, spot: usize, point: usize) -> &Ways {
+        &self.ways[spot][point]
     }
 
     /// Number of unknowns of the board, each in units of its prior sigma.
@@ -78,7 +98,7 @@ impl Target {
     }
 
     /// How a point moves, mm, for one prior sigma of each of its unknowns.
-    pub(super) fn moves(&self, point: &Point2<f64>) -> [Vector3<f64>; MOVES] {
+    fn moves(&self, point: &Point2<f64>) -> [Vector3<f64>; MOVES] {
         let (x, y) = (point.x, point.y);
         let (u, v) = (x / self.half_mm[0], y / self.half_mm[1]);
         let mut moves = [Vector3::zeros(); MOVES];
@@ -100,21 +120,19 @@ impl Target {
         let nominal = self.spots[spot].points_mm[point];
         let columns = self.columns(spot);
         let shift: Vector3<f64> =
-            self.moves(&nominal).iter().zip(columns).map(|(way, column)| way * shape[column]).sum();
+            self.ways(spot, point).moves.iter().zip(columns).map(|(way, column)| way * shape[column]).sum();
         Point3::new(nominal.x, nominal.y, 0.0) + shift
     }
 
-    /// How a point moves, mm, for one mm of each way in which a hand-held board
-    /// flexes: the bends of degree 2 and 3.
-    pub(super) fn flexes(&self, point: &Point2<f64>) -> [Vector3<f64>; FLEXES] {
+    fn flexes(&self, point: &Point2<f64>) -> [Vector3<f64>; FLEXES] {
         let (u, v) = (point.x / self.half_mm[0], point.y / self.half_mm[1]);
         std::array::from_fn(|i| Vector3::z() * legendre(BENDS[i][0], u) * legendre(BENDS[i][1], v))
     }
 
     /// A spot's point in one photo, mm.
     pub(super) fn place_in(&self, spot: usize, point: usize, shape: &[f64], flex_mm: &[f64; FLEXES]) -> Point3<f64> {
-        let flexes = self.flexes(&self.spots[spot].points_mm[point]);
-        self.place(spot, point, shape) + flexes.iter().zip(flex_mm).map(|(way, mm)| way * *mm).sum::<Vector3<f64>>()
+        let flexes = self.ways(spot, point).flexes.iter();
+        self.place(spot, point, shape) + flexes.zip(flex_mm).map(|(way, mm)| way * *mm).sum::<Vector3<f64>>()
     }
 
     /// Peak to valley of the board's found bend, mm.

@@ -94,7 +94,8 @@ fn chessboards_agree_with_calibrate_camera() {
     assert!(worst < MOST_SIGMAS, "{worst}");
     assert!(joint < CHI_SQUARED_9, "{joint}");
     assert!(ours.rms_px <= rms_px, "{} {rms_px}", ours.rms_px);
-    // Not as fast as OpenCV, whose 87 unknowns stand beside our 419 with two halves fitted again; this
-    // bound only catches what becomes slow (about 4 and 15 times on a busy machine with two cores).
-    assert!(both_ms < 12.0 * find, "{both_ms} ms, OpenCV {find} ms");
+    // Not as fast as OpenCV, whose 87 unknowns stand beside our 479 with noise and differences between photos
+    // found too, two halves fitted again and the other lens model tried; this bound only catches what becomes
+    // slow (4 to 5 times by processor time, 6 to 7 where a dozen others want the two cores).
+    assert!(both_ms < 8.0 * find, "{both_ms} ms, OpenCV {find} ms");
 }

@@ -15,6 +15,7 @@ use crate::measure::{Ask, Facts, UsedReading, measure};
 use crate::pose::{Freed, Scene};
 use crate::quantity::Estimate;
 use crate::setup::Check;
+use crate::words::Language;
 
 /// A check's value under one explanation of what is wrong.
 #[derive(Debug, Clone, PartialEq)]
@@ -208,8 +209,8 @@ fn less_sure(at: Estimate, beside: Estimate) -> Estimate {
     Estimate { standard_uncertainty: at.standard_uncertainty.hypot(beside.value - at.value), ..at }
 }
 
-fn title(finding: &Finding) -> &'static str {
-    explanation(finding.code).map_or(finding.code, |e| e.title)
+fn title(finding: &Finding) -> String {
+    explanation(finding.code).map_or_else(|| finding.code.to_owned(), |e| e.title(Language::English))
 }
 
 fn held(finding: &Finding) -> String {

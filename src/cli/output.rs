@@ -75,11 +75,6 @@ pub(super) fn shown(path: &Path) -> String {
     path.display().to_string()
 }
 
-/// Says where a file went.
-pub(super) fn say_wrote(path: &Path) {
-    say(&(say!(language(), "cli-wrote", path = shown(path)) + "\n"), None);
-}
-
 /// Whether words for people are held back; said once, before any work.
 static QUIET: OnceLock<bool> = OnceLock::new();
 

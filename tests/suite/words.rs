@@ -12,9 +12,9 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternEl
 use fluent_syntax::parser;
 
 /// Variables of each message and attribute (`key`, `key.attribute`).
-type Messages = BTreeMap<String, BTreeSet<String>>;
+pub(crate) type Messages = BTreeMap<String, BTreeSet<String>>;
 
-fn messages(language: Language) -> Messages {
+pub(crate) fn messages(language: Language) -> Messages {
     let mut all = Messages::new();
     for (file, text) in sources(language) {
         let resource = parser::parse(text)

@@ -10,7 +10,6 @@ cli-cannot-make-folder = der Ordner { $path } lässt sich nicht anlegen: { $why 
 cli-cannot-unpack = ein Ordner zum Entpacken lässt sich nicht anlegen: { $why }
 cli-no-stdout = die Standardausgabe lässt sich nicht schreiben: { $why }
 cli-no-threads = { $count } Threads lassen sich nicht starten: { $why }
-cli-wrote = geschrieben: { $path }
 cli-not-spoken = wird hier nicht gesprochen: eine von { $known } wählen
 cli-no-date = „{ $text }“ ist kein Datum: wie 2027-05-01 schreiben
 cli-no-area = „{ $text }“ ist kein Bereich: links, oben, rechts, unten in Prozent schreiben, wie 10,20,60,90
@@ -208,3 +207,13 @@ cli-serve-encrypted = Die Verbindung ist verschlüsselt.
 cli-serve-end = Strg-C beendet sie.
 cli-serve-certificate = Zertifikat, SHA-256: { $digest }
 cli-serve-root = Wurzel, der Telefone vertrauen können, SHA-256: { $digest }
+
+## plan, recheck, sheet, trends
+
+cli-plan-numbers = { $count } Zahlen in mm angeben, wie 7200,1700,1500 (kein Platz ist größer als 50000)
+cli-plan-length = eine Länge von 500 bis 50000 mm angeben
+cli-plan-earlier = kein Foto von { $job } ließ sich messen: einen früheren Auftrag nennen, den `baywitness verify` misst
+cli-recheck-no-log = { $file } ist kein Protokoll von Nachprüfungen: die erste Zeile ist nicht „{ $head }“
+cli-recheck-no-check = { $file }, Zeile { $line }: ist keine Nachprüfung
+cli-sheet-measured = --measured-mm braucht zwei Zahlen, nach rechts und nach oben, wie 159.6,160.1
+cli-no-people-key = { $path } ist kein Schlüssel aus 64 Hexadezimalziffern: für neue Pseudonyme löschen oder wiederherstellen

@@ -446,7 +446,7 @@ finding-rule-photo-edited =
 
 finding-rule-focal-contradicts =
     .rationale = Angaben, die einen anderen Bildwinkel nennen, als das Bild hat, gehören zu einem anderen Bild, oder das Bild wurde beschnitten.
-    .method = Die in den Angaben genannte Brennweite für Kleinbild gegen die bestimmte des Fotos, nach der Bilddiagonale (43,27 mm) und nach der längeren Seite (36 mm), mit und ohne den angegebenen Digitalzoom, denn Hersteller rechnen verschieden: genannt, wo sie von allen um mehr als 10 %, einen halben Millimeter und drei Standardunsicherheiten abweicht. Ein geringerer Beschnitt wird nicht gesehen, und Angaben ohne diesen Wert sind nicht prüfbar.
+    .method = Die in den Angaben genannte Brennweite für Kleinbild (35 mm) gegen die bestimmte des Fotos, nach der Bilddiagonale (43,27 mm) und nach der längeren Seite (36 mm), mit und ohne den angegebenen Digitalzoom, denn Hersteller rechnen verschieden: genannt, wo sie von allen um mehr als 10 %, einen halben Millimeter und drei Standardunsicherheiten abweicht. Ein geringerer Beschnitt wird nicht gesehen, und Angaben ohne diesen Wert sind nicht prüfbar.
 
 finding-rule-other-kit =
     .rationale = Zwei Sätze in einem Bild verleiten zur falschen Satzdatei oder zeigen einen Platz, der nicht der des Auftrags ist.

@@ -10,7 +10,6 @@ cli-cannot-make-folder = cannot make the folder { $path }: { $why }
 cli-cannot-unpack = cannot make a folder to unpack into: { $why }
 cli-no-stdout = cannot write to standard output: { $why }
 cli-no-threads = cannot start { $count } threads: { $why }
-cli-wrote = wrote { $path }
 cli-not-spoken = is not spoken here: choose one of { $known }
 cli-no-date = "{ $text }" is no date: write it as 2027-05-01
 cli-no-area = "{ $text }" is no area: write left, top, right, bottom in percent, as 10,20,60,90
@@ -208,3 +207,13 @@ cli-serve-encrypted = The connection is encrypted.
 cli-serve-end = Ctrl-C ends it.
 cli-serve-certificate = Certificate, SHA-256: { $digest }
 cli-serve-root = Root to be trusted on phones, SHA-256: { $digest }
+
+## plan, recheck, sheet, trends
+
+cli-plan-numbers = give { $count } numbers in mm, as 7200,1700,1500 (no bay is larger than 50000)
+cli-plan-length = give a length from 500 to 50000 mm
+cli-plan-earlier = no photo of { $job } could be measured: give an earlier job that `baywitness verify` measures
+cli-recheck-no-log = { $file } is no log of checks: its first line is not "{ $head }"
+cli-recheck-no-check = { $file }, line { $line }: is no check
+cli-sheet-measured = --measured-mm needs two numbers, right and up, such as 159.6,160.1
+cli-no-people-key = { $path } is no key of 64 hex digits: delete it for new pseudonyms, or restore it

@@ -10,7 +10,6 @@ cli-cannot-make-folder = no se puede crear la carpeta { $path }: { $why }
 cli-cannot-unpack = no se puede crear una carpeta para desempaquetar: { $why }
 cli-no-stdout = no se puede escribir en la salida estándar: { $why }
 cli-no-threads = no se pueden iniciar { $count } hilos: { $why }
-cli-wrote = escrito: { $path }
 cli-not-spoken = no se habla aquí: elegir entre { $known }
 cli-no-date = «{ $text }» no es una fecha: escribirla como 2027-05-01
 cli-no-area = «{ $text }» no es un área: escribir izquierda, arriba, derecha, abajo en tanto por ciento, como 10,20,60,90
@@ -208,3 +207,13 @@ cli-serve-encrypted = La conexión está cifrada.
 cli-serve-end = Ctrl-C la termina.
 cli-serve-certificate = Certificado, SHA-256: { $digest }
 cli-serve-root = Raíz en la que deben confiar los teléfonos, SHA-256: { $digest }
+
+## plan, recheck, sheet, trends
+
+cli-plan-numbers = dar { $count } números en mm, como 7200,1700,1500 (ningún puesto supera 50000)
+cli-plan-length = dar una longitud de 500 a 50000 mm
+cli-plan-earlier = no se pudo medir ninguna foto de { $job }: indicar un trabajo anterior que `baywitness verify` mida
+cli-recheck-no-log = { $file } no es un registro de comprobaciones: su primera línea no es «{ $head }»
+cli-recheck-no-check = { $file }, línea { $line }: no es una comprobación
+cli-sheet-measured = --measured-mm requiere dos números, a la derecha y hacia arriba, como 159.6,160.1
+cli-no-people-key = { $path } no es una clave de 64 cifras hexadecimales: borrarla para tener seudónimos nuevos, o restaurarla

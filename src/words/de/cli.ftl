@@ -27,7 +27,7 @@ cli-verdict =
         [within] innerhalb der Toleranz
         [outside] außerhalb der Toleranz
         [not_proven] nicht nachgewiesen
-       *[retake] Fotos neu aufnehmen
+       *[retake] neu aufnehmen
     }
 cli-passphrase = Passphrase von { $key }:
 

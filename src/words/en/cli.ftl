@@ -27,7 +27,7 @@ cli-verdict =
         [within] within tolerance
         [outside] outside tolerance
         [not_proven] not proven
-       *[retake] photos to be taken again
+       *[retake] retake
     }
 cli-passphrase = Passphrase of { $key }:
 

@@ -1,12 +1,12 @@
 //! `baywitness completions` and `baywitness man`: what shells and `man` read, made
 //! from the same definition of options that the program obeys.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap_complete::Shell;
 
 use super::UNREADABLE;
-use super::output::{complain, say, write_file};
+use super::output::{cannot_write, complain, make_folder, say, write_file};
 
 /// Options of `completions` as typed.
 #[derive(Debug, clap::Args)]
@@ -45,7 +45,7 @@ pub(super) fn man(arguments: &Man, command: clap::Command) -> u8 {
 
 fn pages(arguments: &Man, mut command: clap::Command) -> Result<(), String> {
     let folder = &arguments.out;
-    std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+    make_folder(folder)?;
     command.build();
     let mut open = vec![command];
     while let Some(command) = open.pop() {
@@ -53,7 +53,7 @@ fn pages(arguments: &Man, mut command: clap::Command) -> Result<(), String> {
         let page = clap_mangen::Man::new(command);
         let name = page.get_filename();
         let mut text = Vec::new();
-        page.render(&mut text).map_err(|e| format!("cannot write the page {name}: {e}"))?;
+        page.render(&mut text).map_err(|e| cannot_write(Path::new(&name), &e))?;
         write_file(&folder.join(name), &text)?;
     }
     Ok(())

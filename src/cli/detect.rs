@@ -6,9 +6,10 @@ use rayon::prelude::*;
 use serde::Serialize;
 
 use super::UNREADABLE;
-use super::output::{JsonTarget, complain, say, write_json};
+use super::output::{JsonTarget, complain, language, say, write_json};
 use super::threads::pool;
 use crate::job::{PhotoMarkers, photo_markers};
+use crate::words::{Figure, say};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -72,23 +73,28 @@ fn report(arguments: &Arguments, elements: Vec<Element>) -> u8 {
 
 /// A line for the photo and one for each marker.
 fn words(found: &PhotoMarkers) -> String {
-    let mut text = format!(
-        "{}: {} markers, blur {:.2} px, edge offset {:+.2} px (corrected)\n",
-        found.file,
-        found.markers.len(),
-        found.blur_px,
-        found.edge_offset_px
-    );
+    let language = language();
+    let mut text = say!(
+        language,
+        "cli-detect-photo",
+        photo = &found.file,
+        count = found.markers.len(),
+        blur = Figure::fixed(found.blur_px, 2),
+        offset = Figure::fixed(found.edge_offset_px, 2)
+    ) + "\n";
     for m in &found.markers {
-        let corners: Vec<_> = m.corners_px.iter().map(|[u, v]| format!("({u:.2}, {v:.2})")).collect();
-        let covered = if m.corner_valid.contains(&false) { ", a corner is covered" } else { "" };
-        text += &format!(
-            "  {:>3}  {:.0} px, corners {} +-{:.3} px{covered}\n",
-            m.id,
-            m.side_px,
-            corners.join(" "),
-            m.u_corner_px
+        let corner =
+            |[u, v]: &[f64; 2]| say!(language, "cli-detect-corner", u = Figure::fixed(*u, 2), v = Figure::fixed(*v, 2));
+        let corners: Vec<String> = m.corners_px.iter().map(corner).collect();
+        let words = say!(
+            language,
+            "cli-detect-marker",
+            side = Figure::fixed(m.side_px, 0),
+            corners = corners.join(" "),
+            u = Figure::fixed(m.u_corner_px, 3),
+            covered = if m.corner_valid.contains(&false) { "yes" } else { "no" }
         );
+        text += &format!("  {:>3}  {words}\n", m.id);
     }
     text
 }

@@ -3,9 +3,10 @@
 use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
-use super::output::{complain, note, say, write_file};
+use super::output::{complain, language, note, say, write_file};
 use crate::report::{drill_text, progress_html};
 use crate::training::drill::{NewDrill, answer, make, mark};
+use crate::words::say;
 
 /// What is typed.
 #[derive(Debug, clap::Args)]
@@ -65,9 +66,11 @@ enum What {
 /// Runs the command: 0 done, 2 unreadable or wrong.
 pub(super) fn run(args: &Arguments) -> u8 {
     let done = match &args.what {
-        What::New { level, count, out, seed } => new(&NewDrill { level: *level, count: *count, seed: *seed }, out),
+        What::New { level, count, out, seed } => {
+            new(&NewDrill { level: *level, count: *count, seed: *seed, language: language() }, out)
+        }
         What::Answer { dir, job, finding, way, size } => {
-            answer(dir, job, finding, way, size).map_err(|e| e.to_string())
+            answer(dir, job, finding, way, size).map_err(|e| e.words(language()))
         }
         What::Mark { dir, trainee, progress, day } => mark_drill(dir, trainee, progress.as_deref(), *day),
     };
@@ -81,29 +84,29 @@ pub(super) fn run(args: &Arguments) -> u8 {
 }
 
 fn new(wanted: &NewDrill, out: &Path) -> Result<(), String> {
-    let made = make(wanted, out, &mut |job| note(&format!("rendering {job}\n"))).map_err(|e| e.to_string())?;
-    say(
-        &format!(
-            "{}: {} jobs, {}; read HOW-TO.txt there\nAnswers are sealed; their SHA-256: {}\n",
-            out.display(),
-            wanted.count,
-            made.words,
-            made.commitment
-        ),
-        None,
-    );
+    let language = wanted.language;
+    let rendering = |job: &str| say!(language, "training-rendering", job = job) + "\n";
+    let made = make(wanted, out, &mut |job| note(&rendering(job))).map_err(|e| e.words(language))?;
+    let folder = out.display().to_string();
+    let told = say!(language, "training-made", folder = folder, jobs = wanted.count, words = made.words);
+    let sealed = say!(language, "training-sealed", digest = made.commitment);
+    say(&format!("{told}\n{sealed}\n"), None);
     Ok(())
 }
 
 fn mark_drill(dir: &Path, trainee: &str, progress: Option<&Path>, day: Option<time::Date>) -> Result<(), String> {
-    let whole = std::path::absolute(dir).map_err(|e| format!("cannot find {}: {e}", dir.display()))?;
+    let language = language();
+    let lost = |e: std::io::Error| {
+        say!(language, "training-cannot-find", path = dir.display().to_string(), why = e.to_string())
+    };
+    let whole = std::path::absolute(dir).map_err(lost)?;
     let beside = whole.parent().unwrap_or(&whole).join("drills.jsonl");
     let progress = progress.map_or(beside, Path::to_path_buf);
     let day = day.unwrap_or_else(|| time::OffsetDateTime::now_utc().date());
-    let marked = mark(dir, trainee, &day.to_string(), &progress).map_err(|e| e.to_string())?;
-    say(&drill_text(&marked.mark), None);
+    let marked = mark(dir, trainee, &day.to_string(), &progress).map_err(|e| e.words(language))?;
+    say(&drill_text(&marked.mark, language), None);
     let page = progress.with_extension("html");
-    write_file(&page, progress_html(&marked.progress).as_bytes())?;
-    say(&format!("Progress: {}\n", page.display()), None);
+    write_file(&page, progress_html(&marked.progress, language).as_bytes())?;
+    say(&(say!(language, "training-progress-page", page = page.display().to_string()) + "\n"), None);
     Ok(())
 }

@@ -6,8 +6,9 @@ use std::path::PathBuf;
 use time::{Date, Duration, OffsetDateTime};
 
 use super::UNREADABLE;
-use super::output::{JsonTarget, complain, say, write_json};
+use super::output::{JsonTarget, cannot_read, complain, language, say, write_json};
 use crate::custody::{Due, audit, due};
+use crate::words::{Value, say};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -52,7 +53,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
     let mut list = List { format: "due/1", on: on.to_string(), due: Vec::new(), kept: 0, unreadable: 0 };
     let mut unread = 0;
     let found = audit::find(&arguments.paths, &mut |path, e| {
-        complain(&format!("cannot read the folder {}: {e}", path.display()));
+        complain(&cannot_read(path, e));
         unread += 1;
     });
     for found in &found {
@@ -86,16 +87,18 @@ fn entry(due: &Due, on: Date, by: Date) -> Entry {
 }
 
 fn words(list: &List) -> String {
+    let language = language();
     let mut text = String::new();
     for entry in &list.due {
-        let until = |date: &Option<String>| date.clone().unwrap_or_default();
+        let until = |date: &Option<String>| Value::moment(date.clone().unwrap_or_default());
         let what = if entry.may_go {
-            format!("kept until {}: may be deleted", until(&entry.keep_until))
+            say!(language, "cli-due-may-go", day = until(&entry.keep_until))
         } else {
-            format!("timestamp holds until {}: stamp it again", until(&entry.stamped_until))
+            say!(language, "cli-due-stamp", day = until(&entry.stamped_until))
         };
         let _ = writeln!(text, "{:24}  {what}  {}", entry.job, entry.path);
     }
-    let _ = writeln!(text, "{} due on {}, {} not yet; nothing was deleted", list.due.len(), list.on, list.kept);
+    let on = Value::moment(&list.on);
+    let _ = writeln!(text, "{}", say!(language, "cli-due-sum", due = list.due.len(), on = on, kept = list.kept));
     text
 }

@@ -3,8 +3,10 @@
 
 use std::path::{Path, PathBuf};
 
+use super::output::{cannot_read, cannot_write, language, read_text, shown};
 use crate::folder::{JobFile, JobFolder, MOST_MOVES, Models, PhotoEntry, write_durably};
 use crate::input::digest_of_file;
+use crate::words::say;
 
 /// What the photos are of.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -20,16 +22,12 @@ pub(super) fn add(job: &Path, files: &[PathBuf], of: Of, models: &Models) -> Res
     let folder = JobFolder::open(job, models).map_err(|e| e.to_string())?;
     let setup = &folder.setup;
     if !setup.steps.is_empty() {
-        return Err(format!(
-            "the set-up sheet \"{}\" has steps: list the photo in {} as [[photo]] with file, step and after_move",
-            setup.name,
-            job.join("job.toml").display()
-        ));
+        return Err(say!(language(), "cli-move-steps", sheet = &setup.name, file = shown(&job.join("job.toml"))));
     }
     let last = folder.photos.iter().map(|p| p.after_move).max().unwrap_or(0);
     let after_move = if of == Of::Move { last + 1 } else { last };
     if after_move > MOST_MOVES {
-        return Err(format!("the stand of {} was moved {MOST_MOVES} times already: begin a new job", job.display()));
+        return Err(say!(language(), "cli-move-too-often", job = shown(job), most = MOST_MOVES));
     }
     let mut entries: Vec<PhotoEntry> = folder
         .photos
@@ -39,7 +37,7 @@ pub(super) fn add(job: &Path, files: &[PathBuf], of: Of, models: &Models) -> Res
     for file in files {
         let name = copied(job, file, after_move)?;
         if entries.iter().any(|e| e.file == name) {
-            return Err(format!("{name} is already a photo of {}: name a new one", job.display()));
+            return Err(say!(language(), "cli-move-is-there", photo = name, job = shown(job)));
         }
         entries.push(PhotoEntry { after_move, ..PhotoEntry::plain(name) });
     }
@@ -52,27 +50,27 @@ fn copied(job: &Path, file: &Path, after_move: u32) -> Result<String, String> {
     let own = file
         .file_name()
         .and_then(|n| n.to_str())
-        .ok_or_else(|| format!("{} has no name that can stand in a job file: rename it", file.display()))?;
+        .ok_or_else(|| say!(language(), "cli-move-no-name", file = shown(file)))?;
     let words = |e: crate::input::Error| e.to_string();
     let digest = digest_of_file(file).map_err(words)?;
     for name in [own.to_owned(), format!("move-{after_move}-{own}")] {
         let (inside, target) = (format!("photos/{name}"), job.join("photos").join(&name));
         if !target.exists() {
-            let bytes = std::fs::read(file).map_err(|e| format!("cannot read {}: {e}", file.display()))?;
+            let bytes = std::fs::read(file).map_err(|e| cannot_read(file, &e))?;
             std::fs::create_dir_all(job.join("photos"))
                 .and_then(|()| write_durably(&target, &bytes))
-                .map_err(|e| format!("cannot write {}: {e}", target.display()))?;
+                .map_err(|e| cannot_write(&target, &e))?;
             return Ok(inside);
         }
         if digest_of_file(&target).map_err(words)? == digest {
             return Ok(inside);
         }
     }
-    Err(format!("{} has other photos named {own}: rename the new one", job.join("photos").display()))
+    Err(say!(language(), "cli-move-name-taken", folder = shown(&job.join("photos")), name = own))
 }
 
 fn write(path: &Path, job: &JobFile) -> Result<(), String> {
-    let old = std::fs::read_to_string(path).map_err(|e| format!("cannot read {}: {e}", path.display()))?;
+    let old = read_text(path)?;
     let text = job.text_instead_of(Some(&old)).map_err(|e| e.to_string())?;
-    write_durably(path, text.as_bytes()).map_err(|e| format!("cannot write {}: {e}", path.display()))
+    write_durably(path, text.as_bytes()).map_err(|e| cannot_write(path, &e))
 }

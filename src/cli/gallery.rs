@@ -3,9 +3,10 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{complain, note, say, write_file};
+use super::output::{complain, language, note, say, write_file};
 use crate::report::gallery_html;
 use crate::training::{MISTAKES, show};
+use crate::words::say;
 
 /// What is typed.
 #[derive(Debug, clap::Args)]
@@ -30,15 +31,16 @@ pub(super) fn run(args: &Arguments) -> u8 {
 }
 
 fn write_gallery(args: &Arguments) -> Result<(), String> {
+    let language = language();
     let all: Vec<&str> = MISTAKES.iter().map(|(code, _)| *code).collect();
     if let Some(code) = args.codes.iter().find(|c| !all.contains(&c.as_str())) {
-        return Err(super::explain::unknown(code));
+        return Err(super::explain::unknown(code, language));
     }
     let wanted: Vec<&str> = if args.codes.is_empty() { all } else { args.codes.iter().map(String::as_str).collect() };
     let (right, entries) =
-        show(&wanted, &args.out, &mut |code| note(&format!("{code}\n"))).map_err(|e| e.to_string())?;
+        show(&wanted, &args.out, &mut |code| note(&format!("{code}\n"))).map_err(|e| e.words(language))?;
     let page = args.out.join("gallery.html");
-    write_file(&page, gallery_html(&right, &entries).as_bytes())?;
-    say(&format!("Gallery: {}\n", page.display()), None);
+    write_file(&page, gallery_html(&right, &entries, language).as_bytes())?;
+    say(&(say!(language, "training-gallery-page", page = page.display().to_string()) + "\n"), None);
     Ok(())
 }

@@ -3,8 +3,9 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{complain, say};
+use super::output::{complain, language, read_text, say};
 use crate::num::{GaugeMethod, GaugeStudy, Reading, gauge_study};
+use crate::words::{Figure, Phrase, phrase, say};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -38,8 +39,9 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 
 fn work(typed: &Arguments) -> Result<(), String> {
     let file = typed.readings.display();
-    let text = std::fs::read_to_string(&typed.readings).map_err(|e| format!("cannot read {file}: {e}"))?;
-    let readings = parse(&text).map_err(|e| format!("{file}, {e}"))?;
+    let text = read_text(&typed.readings)?;
+    let readings = parse(&text)
+        .map_err(|(line, why)| say!(language(), "cli-gauge-line", file = file.to_string(), line = line, why = why))?;
     for (wanted, method) in [(Method::Range, GaugeMethod::AverageAndRange), (Method::Anova, GaugeMethod::Anova)] {
         if typed.method.is_none_or(|m| m == wanted) {
             say(&words(&gauge_study(&readings, method).map_err(|e| format!("{file}: {e}"))?), None);
@@ -50,14 +52,14 @@ fn work(typed: &Arguments) -> Result<(), String> {
 
 /// Lines of operator, part, value under a head that names them, in any order
 /// of columns; separated by commas or semicolons.
-fn parse(text: &str) -> Result<Vec<Reading>, String> {
+fn parse(text: &str) -> Result<Vec<Reading>, (usize, Phrase)> {
     const COLUMNS: [&str; 3] = ["operator", "part", "value"];
     let mut lines = text.lines().enumerate().filter(|(_, l)| !l.trim().is_empty());
     let split = |line: &str| line.split([',', ';']).map(|c| c.trim().to_owned()).collect::<Vec<String>>();
     let head: Vec<String> = lines.next().map(|(_, l)| split(&l.to_lowercase())).unwrap_or_default();
     let at = COLUMNS.map(|name| head.iter().position(|h| h == name));
     let [Some(operator), Some(part), Some(value)] = at else {
-        return Err("line 1: the head must name the columns operator, part and value".to_owned());
+        return Err((1, phrase!("cli-gauge-head")));
     };
     let (mut operators, mut parts) = (Vec::new(), Vec::new());
     let index = |names: &mut Vec<String>, name: &str| {
@@ -72,7 +74,7 @@ fn parse(text: &str) -> Result<Vec<Reading>, String> {
         let cell = |at: usize| cells.get(at).map_or("", String::as_str);
         let number = cell(value).parse::<f64>().ok().filter(|v| v.is_finite());
         let Some(number) = number.filter(|_| !cell(operator).is_empty() && !cell(part).is_empty()) else {
-            return Err(format!("line {}: needs an operator, a part and a number as value", i + 1));
+            return Err((i + 1, phrase!("cli-gauge-reading")));
         };
         readings.push(Reading {
             operator: index(&mut operators, cell(operator)),
@@ -85,19 +87,21 @@ fn parse(text: &str) -> Result<Vec<Reading>, String> {
 
 fn words(study: &GaugeStudy) -> String {
     let method = match study.method {
-        GaugeMethod::AverageAndRange => "Average and range (AIAG MSA)",
-        GaugeMethod::Anova => "Analysis of variance (AIAG MSA)",
+        GaugeMethod::AverageAndRange => phrase!("cli-gauge-range"),
+        GaugeMethod::Anova => phrase!("cli-gauge-anova"),
     };
-    format!(
-        "{method}: repeatability {:.5}, reproducibility {:.5}, gauge {:.5}, parts {:.5} (standard deviations)\n  gauge is \
-         {:.2} % of the whole spread; it tells {} categories apart (five are enough)\n",
-        study.repeatability,
-        study.reproducibility,
-        study.gauge(),
-        study.parts,
-        study.percent(),
-        study.categories()
-    )
+    let deviations = say!(
+        language(),
+        "cli-gauge-deviations",
+        method = method,
+        repeatability = Figure::fixed(study.repeatability, 5),
+        reproducibility = Figure::fixed(study.reproducibility, 5),
+        gauge = Figure::fixed(study.gauge(), 5),
+        parts = Figure::fixed(study.parts, 5)
+    );
+    let percent = Figure::fixed(study.percent(), 2);
+    let share = say!(language(), "cli-gauge-share", percent = percent, categories = study.categories());
+    format!("{deviations}\n  {share}\n")
 }
 
 #[cfg(test)]
@@ -108,7 +112,7 @@ mod tests {
     fn readings_are_read_in_any_order_of_columns() {
         let readings = parse("Part;Value;Operator\n1;0.5;A\n2;-0.5;B\n\n1;0.25;B\n").unwrap();
         assert_eq!(readings[2], Reading { operator: 1, part: 0, value: 0.25 });
-        assert!(parse("a,b\n1,2").unwrap_err().contains("operator"));
-        assert!(parse("operator,part,value\nA,1,x").unwrap_err().contains("line 2"));
+        assert_eq!(parse("a,b\n1,2").unwrap_err(), (1, phrase!("cli-gauge-head")));
+        assert_eq!(parse("operator,part,value\nA,1,x").unwrap_err(), (2, phrase!("cli-gauge-reading")));
     }
 }

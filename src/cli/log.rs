@@ -6,13 +6,14 @@ use time::OffsetDateTime;
 
 use super::UNREADABLE;
 use super::logged::read_keys;
-use super::output::{complain, say};
+use super::output::{complain, language, say, shown};
 use super::seal::ask;
 use crate::evidence::Key;
 use crate::transparency::{
     Attempt, KeyKind, Log, LogError, LogFolder, NoteSigner, VerifierKey, check_name, out_of_order, private_folder,
     read_checkpoint, witness, witnessed,
 };
+use crate::words::say;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -123,13 +124,9 @@ fn unreadable(message: String) -> Failed {
 
 fn new(folder: &Path, origin: &str) -> Result<String, Failed> {
     let log = Log::create(folder, origin).map_err(|e| unreadable(e.to_string()))?;
-    Ok(format!(
-        "Made the log {origin} in {}. Publish that folder, and give this line to whoever checks it:\n{}\nNever publish {}: it \
-         holds the log's key. An auditor may be given order-salt from it, to name the repair orders of missing attempts.\n",
-        folder.display(),
-        log.verifier().text(),
-        private_folder(folder).display()
-    ))
+    let made = say!(language(), "cli-log-made", log = origin, folder = shown(folder));
+    let private = say!(language(), "cli-log-private", folder = shown(&private_folder(folder)));
+    Ok(format!("{made}\n{}\n{private}\n", log.verifier().text()))
 }
 
 fn show(folder: &Path, last: usize) -> Result<String, Failed> {
@@ -140,16 +137,20 @@ fn show(folder: &Path, last: usize) -> Result<String, Failed> {
         if n >= first {
             text.push_str(&match Attempt::read(&entry) {
                 Ok(a) => {
-                    let number = a.attempt.map_or(String::new(), |n| format!(", attempt {n}"));
                     let photos = a.files.photos.len();
-                    format!("{n:8}  {}  {:10}  {:6}  {photos} photos{number}\n", a.when(), a.verdict, a.by)
+                    let shown = match a.attempt {
+                        Some(number) => say!(language(), "cli-log-attempt", photos = photos, attempt = number),
+                        None => say!(language(), "cli-log-photos", photos = photos),
+                    };
+                    format!("{n:8}  {}  {:10}  {:6}  {shown}\n", a.when(), a.verdict, a.by)
                 }
                 Err(why) => format!("{n:8}  {why}\n"),
             });
         }
     })
     .map_err(failed)?;
-    text.push_str(&format!("{} entries in {}\n", log.checkpoint.size, log.checkpoint.origin));
+    let (count, origin) = (log.checkpoint.size, log.checkpoint.origin.as_str());
+    text.push_str(&(say!(language(), "cli-log-size", count = count, log = origin) + "\n"));
     Ok(text)
 }
 
@@ -158,7 +159,7 @@ fn check(folder: &Path, keys: Option<&Path>, earlier: &[PathBuf]) -> Result<(Str
     let log = LogFolder::open(folder).map_err(failed)?;
     let false_key = |path: &Path, why| failed(LogError::Rewritten { path: path.to_path_buf(), why });
     let vouchers = log.checkpoint.vouchers(&log.note, &keys).map_err(|why| false_key(folder, why))?;
-    let (mut times, mut odd) = (Vec::new(), 0);
+    let (mut times, mut odd) = (Vec::new(), 0_usize);
     log.each_entry(|_, entry| match Attempt::read(&entry) {
         Ok(attempt) => times.push(attempt.seconds()),
         Err(_) => odd += 1,
@@ -169,46 +170,38 @@ fn check(folder: &Path, keys: Option<&Path>, earlier: &[PathBuf]) -> Result<(Str
         kept.vouchers(&note, &keys).map_err(|why| false_key(path, why))?;
         log.check_earlier(&kept, path).map_err(failed)?;
     }
-    let mut text = format!(
-        "{}: {} entries, every one as its hash says, every hash as the checkpoint's root says\n",
-        log.checkpoint.origin, log.checkpoint.size
-    );
+    let language = language();
+    let (count, origin) = (log.checkpoint.size, log.checkpoint.origin.as_str());
+    let mut said = vec![say!(language, "cli-log-holds", log = origin, count = count)];
     for (path, kept, note) in witnessed(folder).map_err(failed)? {
         log.check_earlier(&kept, &path).map_err(failed)?;
         for (name, time) in kept.vouchers(&note, &keys).map_err(|why| false_key(&path, why))?.witnesses {
             let when = OffsetDateTime::from_unix_timestamp(time.try_into().unwrap_or(i64::MAX));
             let when = when.map_or(time.to_string(), |t| t.to_string());
-            text.push_str(&format!("{name} saw {} entries at {when}\n", kept.size));
+            said.push(say!(language, "cli-log-witnessed", witness = name, count = kept.size, when = when));
         }
     }
     if !earlier.is_empty() {
-        text.push_str("It begins with every checkpoint that was given.\n");
+        said.push(say!(language, "cli-log-continues"));
     }
     let disordered = out_of_order(&times).len();
     if disordered > 0 {
-        text.push_str(&format!(
-            "{disordered} entries have times that do not fit their neighbours' (`baywitness audit --log` names them).\n"
-        ));
+        said.push(say!(language, "cli-log-disordered", count = disordered));
     }
     if odd > 0 {
-        text.push_str(&format!("{odd} entries are not of this program.\n"));
+        said.push(say!(language, "cli-log-odd", count = odd));
     }
     if !vouchers.log {
-        text.push_str("Whether the log signed it is not known: its verifier key was not given (--keys).\n");
+        said.push(say!(language, "cli-log-no-key"));
     }
-    Ok((text, if vouchers.log && disordered == 0 { 0 } else { OPEN }))
+    Ok((said.join("\n") + "\n", if vouchers.log && disordered == 0 { 0 } else { OPEN }))
 }
 
 fn cosign(folder: &Path, key: &Path, name: &str, keys: &Path, seen: Option<&Path>) -> Result<String, Failed> {
     check_name(name).map_err(unreadable)?;
     let keys: Vec<VerifierKey> = read_keys(keys).map_err(unreadable)?;
     let opened = Key::open(key, &ask).map_err(|e| unreadable(e.to_string()))?;
-    let seed = opened.seed().ok_or_else(|| {
-        unreadable(format!(
-            "{} names a key that an agent holds, which signs no notes: name the private key",
-            key.display()
-        ))
-    })?;
+    let seed = opened.seed().ok_or_else(|| unreadable(say!(language(), "cli-log-agent-key", key = shown(key))))?;
     let signer = NoteSigner::new(name, &seed);
     let own = seen.map_or_else(
         || {
@@ -220,12 +213,12 @@ fn cosign(folder: &Path, key: &Path, name: &str, keys: &Path, seen: Option<&Path
     );
     let now = u64::try_from(OffsetDateTime::now_utc().unix_timestamp()).unwrap_or(0);
     let done = witness(folder, &keys, &signer, &own, now).map_err(failed)?;
-    let before = done.before.map_or("seen for the first time".to_owned(), |n| format!("continues the {n} seen before"));
-    Ok(format!(
-        "Cosigned {} at {} entries, which {before}: {}\nThe witness's key, to give to whoever checks the log:\n{}\n",
-        done.checkpoint.origin,
-        done.checkpoint.size,
-        done.file.display(),
-        signer.verifier(KeyKind::Witness).text()
-    ))
+    let language = language();
+    let (origin, count, file) = (done.checkpoint.origin.as_str(), done.checkpoint.size, shown(&done.file));
+    let cosigned = match done.before {
+        None => say!(language, "cli-log-cosigned-first", log = origin, count = count, file = file),
+        Some(seen) => say!(language, "cli-log-cosigned", log = origin, count = count, seen = seen, file = file),
+    };
+    let key = say!(language, "cli-log-witness-key");
+    Ok(format!("{cosigned}\n{key}\n{}\n", signer.verifier(KeyKind::Witness).text()))
 }

@@ -4,8 +4,10 @@ use std::path::Path;
 
 use time::OffsetDateTime;
 
+use super::output::{cannot_write, language, read_text};
 use crate::record::JobRecord;
 use crate::transparency::{Appended, Attempt, Log, VerifierKey};
+use crate::words::say;
 
 /// Opens a log that this machine writes.
 pub(super) fn open(folder: &Path) -> Result<Log, String> {
@@ -16,29 +18,33 @@ pub(super) fn open(folder: &Path) -> Result<Log, String> {
 pub(super) fn add(log: &Log, records: &[&JobRecord], by: &str) -> Result<(Appended, String), String> {
     let now = OffsetDateTime::now_utc();
     let attempt = |record: &&JobRecord| {
-        let json = record.to_json().map_err(|e| format!("cannot write the result as JSON: {e}"))?;
+        let json = record.to_json().map_err(|e| cannot_write(Path::new("JSON"), &e))?;
         Ok(Attempt::of(record, &json, by, now, log.order_salt()))
     };
     let attempts: Vec<Attempt> = records.iter().map(attempt).collect::<Result<_, String>>()?;
     let appended = log.append(&attempts).map_err(|e| e.to_string())?;
-    let mut words: String =
-        appended.repaired.iter().map(|what| format!("The log {}: {what}.\n", log.origin())).collect();
+    let mut words: String = appended.repaired.iter().map(|what| format!("{}: {what}.\n", log.origin())).collect();
     let first = appended.first;
     match attempts.len() as u64 {
         0 => {}
-        1 => words.push_str(&format!("Logged as entry {first} of {}.\n", log.origin())),
-        n => words.push_str(&format!("Logged as entries {first} to {} of {}.\n", first + n - 1, log.origin())),
+        1 => words.push_str(&(say!(language(), "cli-logged-one", entry = first, log = log.origin()) + "\n")),
+        n => {
+            let (first, last) = (first, first + n - 1);
+            words.push_str(
+                &(say!(language(), "cli-logged-several", first = first, last = last, log = log.origin()) + "\n"),
+            );
+        }
     }
     Ok((appended, words))
 }
 
 /// A number of jobs in words.
 pub(super) fn jobs(n: usize) -> String {
-    if n == 1 { "one job".to_owned() } else { format!("{n} jobs") }
+    say!(language(), "cli-jobs", count = n)
 }
 
 /// Verifier keys of a file.
 pub(super) fn read_keys(path: &Path) -> Result<Vec<VerifierKey>, String> {
-    let text = std::fs::read_to_string(path).map_err(|e| format!("cannot read the keys {}: {e}", path.display()))?;
+    let text = read_text(path)?;
     VerifierKey::read_all(&text, &path.display().to_string())
 }

@@ -44,7 +44,7 @@ use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 
 pub use phases::{PHASES, Phase};
 
-use crate::words::Language;
+use crate::words::{Language, say};
 
 /// Proves from ordinary photos where a calibration target stood, with an uncertainty for every figure
 #[derive(Debug, Parser)]
@@ -200,6 +200,9 @@ pub fn command() -> clap::Command {
 
 /// Runs the program.
 pub fn run() -> ExitCode {
+    if std::env::args_os().len() == 1 {
+        output::set_language(None);
+    }
     if std::env::args_os().len() == 1
         && let Some(code) = next_step::run()
     {
@@ -241,7 +244,7 @@ pub fn run() -> ExitCode {
         Command::Man(a) => complete::man(&a, command()),
     };
     for words in crate::input::older_names_met() {
-        output::note(&format!("note: {words}\n"));
+        output::note(&(say!(output::language(), "cli-note", words = words) + "\n"));
     }
     ExitCode::from(code)
 }
@@ -249,5 +252,5 @@ pub fn run() -> ExitCode {
 /// A date as typed: year-month-day.
 fn date(text: &str) -> Result<time::Date, String> {
     let shape = time::macros::format_description!("[year]-[month]-[day]");
-    time::Date::parse(text, shape).map_err(|_| format!("\"{text}\" is no date: write it as 2027-05-01"))
+    time::Date::parse(text, shape).map_err(|_| say!(output::language(), "cli-no-date", text = text))
 }

@@ -4,10 +4,11 @@ use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
-use super::output::{complain, say, write_file};
+use super::output::{complain, language, make_folder, say, shown, write_file};
 use crate::folder::{JobFile, Kind, Models};
 use crate::marker::KitFile;
 use crate::setup::Setup;
+use crate::words::say;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -33,13 +34,7 @@ pub(super) struct Arguments {
 pub(super) fn run(arguments: &Arguments) -> u8 {
     match make(arguments) {
         Ok(()) => {
-            let at = arguments.folder.display();
-            say(
-                &format!(
-                    "{at}/job.toml is to be filled in, photos go into {at}/photos. Then: baywitness verify {at}\n"
-                ),
-                None,
-            );
+            say(&(say!(language(), "cli-new-made", folder = shown(&arguments.folder)) + "\n"), None);
             0
         }
         Err(message) => {
@@ -57,70 +52,69 @@ fn make(arguments: &Arguments) -> Result<(), String> {
     };
     let setup = Setup::from_toml(&text(Kind::Setup, &arguments.setup)?, &arguments.setup).map_err(|e| e.to_string())?;
     let kit = KitFile::from_toml(&text(Kind::Kit, &arguments.kit)?, &arguments.kit).map_err(|e| e.to_string())?.kit;
-    setup
-        .check_against(&kit)
-        .map_err(|p| format!("set-up sheet {}: {} {}; {}", setup.name, p.key, p.problem, p.remedy))?;
+    setup.check_against(&kit).map_err(|p| {
+        say!(language(), "cli-new-sheet", sheet = &setup.name, key = p.key, problem = p.problem, remedy = p.remedy)
+    })?;
     if let Some(camera) = &arguments.camera {
         models.open(&[Kind::Camera], camera).map_err(|e| e.to_string())?;
     }
     let name = job_name(&arguments.folder)?;
     let job = template(name, arguments, &setup)?;
     if arguments.folder.exists() {
-        return Err(format!(
-            "{} is there already: choose another name, nothing is overwritten",
-            arguments.folder.display()
-        ));
+        return Err(say!(language(), "cli-new-is-there", folder = shown(&arguments.folder)));
     }
     let photos = arguments.folder.join("photos");
-    std::fs::create_dir_all(&photos).map_err(|e| format!("cannot make {}: {e}", photos.display()))?;
+    make_folder(&photos)?;
     write_file(&arguments.folder.join("job.toml"), job.as_bytes())
 }
 
 fn job_name(folder: &Path) -> Result<&str, String> {
     let name = folder.file_name().and_then(|n| n.to_str());
-    name.ok_or_else(|| format!("{} gives the job no number: end it with one, such as jobs/D-0042", folder.display()))
+    name.ok_or_else(|| say!(language(), "cli-new-no-number", folder = shown(folder)))
 }
 
 /// The job file with everything that it may say, what is not known yet as comments.
 fn template(name: &str, arguments: &Arguments, setup: &Setup) -> Result<String, String> {
+    let language = language();
     let quoted = |text: &str| toml::Value::String(text.to_owned()).to_string();
     let mut text = format!(
-        "# {}\n# Source: {}\nformat = \"job/1\"\njob = {}\nsetup = {}\nkit = {}\n",
+        "# {}\n# {}\nformat = \"job/1\"\njob = {}\nsetup = {}\nkit = {}\n",
         one_line(&setup.title),
-        one_line(&setup.source),
+        say!(language, "cli-new-source", source = one_line(&setup.source)),
         quoted(name),
         quoted(&arguments.setup),
         quoted(&arguments.kit)
     );
     match &arguments.camera {
         Some(camera) => _ = writeln!(text, "camera = {}", quoted(camera)),
-        None => text.push_str("# camera = \"my-phone\"             # left out: each photo's own record chooses\n"),
+        None => beside(&mut text, "camera = \"my-phone\"", &say!(language, "cli-new-camera")),
     }
-    text.push_str(
-        "# series = \"R-2291\"               # repair order: its attempts and sensors share it\n\
-         # attempt = 1\n# technician = \"T1\"\n# bay = \"2\"\n# taken = 2026-11-25T10:30:00+01:00\n\n\
-         [vehicle]\n# description = \"\"\n# vin = \"\"\n# wheelbase_mm = 2700.0             # where no front wheel plates are seen\n\
-         # nose_from_rear_axle_mm = 3560.0   # where no nose mark is seen\n\
-         # floor_below_hub_mm = 318.0        # where no floor sheet is seen\n\n[prerequisites]\n",
-    );
+    beside(&mut text, "series = \"R-2291\"", &say!(language, "cli-new-series"));
+    text.push_str("# attempt = 1\n# technician = \"T1\"\n# bay = \"2\"\n# taken = 2026-11-25T10:30:00+01:00\n\n");
+    text.push_str("[vehicle]\n# description = \"\"\n# vin = \"\"\n");
+    beside(&mut text, "wheelbase_mm = 2700.0", &say!(language, "cli-new-wheelbase"));
+    beside(&mut text, "nose_from_rear_axle_mm = 3560.0", &say!(language, "cli-new-nose"));
+    beside(&mut text, "floor_below_hub_mm = 318.0", &say!(language, "cli-new-hub"));
+    text.push_str("\n[prerequisites]\n");
     for p in &setup.prerequisites {
-        let required = if p.required { " (required)" } else { "" };
-        _ = writeln!(text, "# {}{required}\n# {} = true", one_line(&p.text), p.id);
+        let question = one_line(&p.text);
+        let question = if p.required { say!(language, "cli-new-required", question = question) } else { question };
+        _ = writeln!(text, "# {question}\n# {} = true", p.id);
     }
-    text.push_str(
-        "\n# [[reading]]                     # read by laser, tape, level or alignment rack\n\
-         # quantity = \"distance\"\n# from = \"nose\"\n# value = 1500.0\n# instrument = \"laser\"\n",
-    );
+    text.push('\n');
+    beside(&mut text, "[[reading]]", &say!(language, "cli-new-reading"));
+    text.push_str("# quantity = \"distance\"\n# from = \"nose\"\n# value = 1500.0\n# instrument = \"laser\"\n");
     if let Some(step) = setup.steps.first() {
-        _ = writeln!(
-            text,
-            "\n# This sheet has the steps {}: say of each photo which one it shows.\n# [[photo]]\n# file = \"photos/a.jpg\"\n# step = {}",
-            setup.steps.join(", "),
-            quoted(step)
-        );
+        let told = say!(language, "cli-new-steps", steps = setup.steps.join(", "));
+        _ = writeln!(text, "\n# {told}\n# [[photo]]\n# file = \"photos/a.jpg\"\n# step = {}", quoted(step));
     }
     JobFile::from_toml(&text, "job.toml").map_err(|e| e.to_string())?;
     Ok(text)
+}
+
+/// A line that is not said yet, with what is to be known of it.
+fn beside(text: &mut String, line: &str, words: &str) {
+    _ = writeln!(text, "# {line:34}# {words}");
 }
 
 fn one_line(text: &str) -> String {

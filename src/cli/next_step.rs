@@ -4,9 +4,10 @@ use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
-use super::output::{complain, say};
+use super::output::{complain, language, say};
 use crate::evidence::is_evidence;
 use crate::folder::{JobFolder, Models};
+use crate::words::say;
 
 /// Folders in folders that are looked into: jobs here, in a folder, in a folder of folders.
 const MOST_DEPTH: usize = 2;
@@ -36,12 +37,13 @@ pub(super) fn run() -> Option<u8> {
         }
     };
     let told: Vec<String> = found.iter().take(MOST_TOLD).map(|one| words(one, &models)).collect();
-    let mut text = format!("What could be done next:\n\n{}\n", told.join("\n"));
+    let language = language();
+    let mut text = format!("{}\n\n{}\n", say!(language, "cli-next"), told.join("\n"));
     if found.len() > MOST_TOLD {
         let rest = found.len() - MOST_TOLD;
-        let _ = writeln!(text, "... and {rest} more. All at once: baywitness audit . --out audit\n");
+        let _ = writeln!(text, "{}\n", say!(language, "cli-next-more", count = rest));
     }
-    text.push_str("All commands: baywitness --help\n");
+    let _ = writeln!(text, "{}", say!(language, "cli-next-all-commands"));
     say(&text, None);
     Some(0)
 }
@@ -78,7 +80,8 @@ fn words(found: &Found, models: &Models) -> String {
         Found::Job(path) => job_words(path, models),
         Found::Evidence(path) => {
             let at = typed(path);
-            format!("{at}: sealed\n  baywitness check {at}\n")
+            let sealed = say!(language(), "cli-next-sealed", folder = &at);
+            format!("{sealed}\n  baywitness check {at}\n")
         }
     }
 }
@@ -87,16 +90,16 @@ fn job_words(path: &Path, models: &Models) -> String {
     let at = typed(path);
     let job = match JobFolder::open(shown(path), models) {
         Ok(job) => job,
-        Err(e) => return format!("{at}: not ready yet\n  {e}\n"),
+        Err(e) => return format!("{}\n  {e}\n", say!(language(), "cli-next-not-ready", folder = at)),
     };
-    let mut text = match job.photos.len() {
-        1 => format!("{at}: one photo\n  take at least one more, from the other front quarter\n"),
-        many => format!("{at}: {many} photos\n"),
-    };
+    let mut text = say!(language(), "cli-next-photos", folder = &at, count = job.photos.len()) + "\n";
+    if job.photos.len() == 1 {
+        let _ = writeln!(text, "  {}", say!(language(), "cli-next-one-more"));
+    }
     let open: Vec<&str> = job.setup.prerequisites.iter().filter(|p| p.required).map(|p| p.id.as_str()).collect();
     let open: Vec<&str> = open.into_iter().filter(|id| !job.job.prerequisites.contains_key(*id)).collect();
     if !open.is_empty() {
-        let _ = writeln!(text, "  answer in [prerequisites] of job.toml: {}", open.join(", "));
+        let _ = writeln!(text, "  {}", say!(language(), "cli-next-answer", questions = open.join(", ")));
     }
     if job.photos.len() > 1 {
         let _ = writeln!(text, "  baywitness verify {at} --report report");

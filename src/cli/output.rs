@@ -5,7 +5,7 @@ use std::path::Path;
 use std::sync::OnceLock;
 
 use crate::folder::write_durably;
-use crate::words::Language;
+use crate::words::{Language, say};
 
 /// Where JSON goes.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -26,12 +26,10 @@ impl std::str::FromStr for JsonTarget {
 
 /// Writes JSON where it was asked for.
 pub(super) fn write_json(target: &JsonTarget, json: &impl serde::Serialize) -> Result<(), String> {
-    let mut text = serde_json::to_string_pretty(json).map_err(|e| format!("cannot write JSON: {e}"))?;
+    let mut text = serde_json::to_string_pretty(json).map_err(|e| cannot_write(Path::new("JSON"), &e))?;
     text.push('\n');
     match target {
-        JsonTarget::Stdout => {
-            std::io::stdout().write_all(text.as_bytes()).map_err(|e| format!("cannot write to standard output: {e}"))
-        }
+        JsonTarget::Stdout => std::io::stdout().write_all(text.as_bytes()).map_err(|e| no_stdout(&e)),
         JsonTarget::File(path) => write_file(path, text.as_bytes()),
     }
 }
@@ -39,11 +37,42 @@ pub(super) fn write_json(target: &JsonTarget, json: &impl serde::Serialize) -> R
 /// Writes a file so that it is either whole or as it was. Its folder is made:
 /// nobody should lose minutes of work to a folder that is not there yet.
 pub(super) fn write_file(path: &Path, bytes: &[u8]) -> Result<(), String> {
-    let failed = |e: std::io::Error| format!("cannot write {}: {e}", path.display());
+    let failed = |e: std::io::Error| cannot_write(path, &e);
     if let Some(folder) = path.parent().filter(|p| !p.as_os_str().is_empty()) {
         std::fs::create_dir_all(folder).map_err(failed)?;
     }
     write_durably(path, bytes).map_err(failed)
+}
+
+/// Makes a folder that files are asked for in.
+pub(super) fn make_folder(folder: &Path) -> Result<(), String> {
+    std::fs::create_dir_all(folder)
+        .map_err(|e| say!(language(), "cli-cannot-make-folder", path = shown(folder), why = e.to_string()))
+}
+
+/// A text file's text.
+pub(super) fn read_text(path: &Path) -> Result<String, String> {
+    std::fs::read_to_string(path).map_err(|e| cannot_read(path, &e))
+}
+
+/// That a file or folder cannot be read, and why.
+pub(super) fn cannot_read(path: &Path, why: &impl ToString) -> String {
+    say!(language(), "cli-cannot-read", path = shown(path), why = why.to_string())
+}
+
+/// That a file cannot be written, and why.
+pub(super) fn cannot_write(path: &Path, why: &impl ToString) -> String {
+    say!(language(), "cli-cannot-write", path = shown(path), why = why.to_string())
+}
+
+/// That nothing can be written to standard output.
+pub(super) fn no_stdout(why: &std::io::Error) -> String {
+    say!(language(), "cli-no-stdout", why = why.to_string())
+}
+
+/// A path as messages show it.
+pub(super) fn shown(path: &Path) -> String {
+    path.display().to_string()
 }
 
 /// Whether words for people are held back; said once, before any work.
@@ -74,7 +103,7 @@ pub(super) fn language() -> Language {
 /// A language as typed.
 pub(super) fn language_of(tag: &str) -> Result<Language, String> {
     let known = Language::ALL.map(Language::tag).join(", ");
-    Language::of_tag(tag).ok_or_else(|| format!("is not spoken here: choose one of {known}"))
+    Language::of_tag(tag).ok_or_else(|| say!(language(), "cli-not-spoken", known = known))
 }
 
 /// Prints words for people: to stdout, or to stderr where stdout carries JSON.
@@ -100,7 +129,7 @@ pub(super) fn note(text: &str) {
 
 /// Prints an error.
 pub(super) fn complain(message: &str) {
-    let _ = writeln!(std::io::stderr(), "error: {message}");
+    let _ = writeln!(std::io::stderr(), "{}", say!(language(), "cli-error", message = message));
 }
 
 /// Whether words go to a terminal that may show colour.

@@ -63,7 +63,7 @@ pub(super) struct Arguments {
 
 /// A list of numbers, each within a bay.
 fn numbers<const N: usize>(text: &str) -> Result<[f64; N], String> {
-    let wrong = || format!("give {N} numbers in mm, as 7200,1700,1500 (no bay is larger than 50000)");
+    let wrong = || crate::words::say!(super::output::language(), "cli-plan-numbers", count = N);
     let all: Vec<f64> = text.split(',').map(|t| t.trim().parse()).collect::<Result<_, _>>().map_err(|_| wrong())?;
     let in_bay = all.iter().all(|v: &f64| v.abs() <= 50_000.0);
     <[f64; N]>::try_from(all).ok().filter(|_| in_bay).ok_or_else(wrong)
@@ -78,8 +78,8 @@ fn two(text: &str) -> Result<[f64; 2], String> {
 }
 
 fn length(text: &str) -> Result<f64, String> {
-    let value: f64 = text.parse().map_err(|_| "give a length in mm".to_owned())?;
-    if (500.0..=50_000.0).contains(&value) { Ok(value) } else { Err("give 500 to 50000 mm".to_owned()) }
+    let value: Option<f64> = text.parse().ok().filter(|v| (500.0..=50_000.0).contains(v));
+    value.ok_or_else(|| crate::words::say!(super::output::language(), "cli-plan-length"))
 }
 
 /// The files of a plan, read and checked.
@@ -149,10 +149,8 @@ fn earlier_noise(args: &Arguments) -> Result<Option<f64>, String> {
         let before = ratios.len();
         ratios.extend(record.photos.iter().filter_map(|p| p.noise_ratio));
         if ratios.len() == before {
-            return Err(format!(
-                "no photo of {} could be measured: give an earlier job that `baywitness verify` measures",
-                job.display()
-            ));
+            let job = super::output::shown(job);
+            return Err(crate::words::say!(super::output::language(), "cli-plan-earlier", job = job));
         }
     }
     Ok(median(ratios))

@@ -78,13 +78,15 @@ fn read_log(path: &Path) -> Result<Vec<Recheck>, String> {
     if !path.exists() {
         return Ok(Vec::new());
     }
-    let text = std::fs::read_to_string(path).map_err(|e| format!("cannot read {}: {e}", path.display()))?;
+    let text = super::output::read_text(path)?;
+    let (language, file) = (super::output::language(), super::output::shown(path));
     let mut lines = text.lines();
     if lines.next().is_none_or(|head| head.trim() != Recheck::HEAD) {
-        return Err(format!("{} is no log of checks: its first line is not \"{}\"", path.display(), Recheck::HEAD));
+        return Err(crate::words::say!(language, "cli-recheck-no-log", file = file, head = Recheck::HEAD));
     }
     let one = |(i, line): (usize, &str)| {
-        Recheck::from_csv(line).ok_or_else(|| format!("{}, line {}: is no check", path.display(), i + 2))
+        let wrong = || crate::words::say!(language, "cli-recheck-no-check", file = &file, line = i + 2);
+        Recheck::from_csv(line).ok_or_else(wrong)
     };
     lines.enumerate().filter(|(_, l)| !l.trim().is_empty()).map(one).collect()
 }

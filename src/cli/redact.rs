@@ -3,11 +3,12 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{complain, say};
+use super::output::{complain, language, say, shown};
 use super::seal::write_sealed;
 use super::unpacked;
 use crate::custody::{self, Area};
 use crate::evidence;
+use crate::words::say;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -29,7 +30,7 @@ fn area(text: &str) -> Result<Area, String> {
         Ok([l, t, r, b]) if l < r && t < b && [l, t, r, b].iter().all(|v| (0.0..=100.0).contains(v)) => {
             Ok([l, t, r, b].map(|v| v / 100.0))
         }
-        _ => Err(format!("\"{text}\" is no area: write left, top, right, bottom in percent, as 10,20,60,90")),
+        _ => Err(say!(language(), "cli-no-area", text = text)),
     }
 }
 
@@ -44,16 +45,11 @@ fn redact(arguments: &Arguments) -> Result<(), String> {
 
 /// Makes the copy; exit code 0 done, 2 the folder is not intact or cannot be read.
 pub(super) fn run(arguments: &Arguments) -> u8 {
-    let out = arguments.out.display();
+    let out = shown(&arguments.out);
     match redact(arguments) {
         Ok(()) => {
-            say(
-                &format!(
-                    "Made {out}: photos masked, reports and attachments left out, all other files as sealed.\n\
-                     Who gets it checks it with: baywitness check {out}\n"
-                ),
-                None,
-            );
+            let made = say!(language(), "cli-redacted", folder = &out);
+            say(&format!("{made}\n{}\n", say!(language(), "cli-redacted-check", folder = out)), None);
             0
         }
         Err(message) => {

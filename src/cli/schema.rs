@@ -1,8 +1,9 @@
 //! `baywitness schema`.
 
 use super::UNREADABLE;
-use super::output::{complain, say};
+use super::output::{complain, language, say};
 use crate::record;
+use crate::words::say;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -26,7 +27,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
         }
         None => {
             let names: Vec<&str> = record::schemas().collect();
-            complain(&format!("\"{format}\" has no schema: name one of {}", names.join(", ")));
+            complain(&say!(language(), "cli-no-schema", format = format, known = names.join(", ")));
             UNREADABLE
         }
     }

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::logged;
+use super::output::{cannot_read, language, shown};
 use super::output::{complain, note, say, write_file};
 use crate::custody;
 use crate::evidence::{self, Answer, Bytes, Contents, Key, NAMESPACE};
@@ -13,6 +14,7 @@ use crate::job;
 use crate::record::JobRecord;
 use crate::report;
 use crate::transparency::PROOF_FILE;
+use crate::words::say;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -80,11 +82,15 @@ fn log_all(folder: &Path, gathered: &mut [(JobRecord, Contents)]) -> Result<(), 
     Ok(())
 }
 
+fn verdict(record: &JobRecord) -> String {
+    say!(language(), "cli-verdict", verdict = record.verdict.name())
+}
+
 fn signed(key: Option<&Key>, over: &str) -> String {
     if key.is_some() {
-        format!("Signed for {NAMESPACE:?} over {}.", over.trim_end_matches(".sig"))
+        say!(language(), "cli-sealed-signed", namespace = NAMESPACE, file = over.trim_end_matches(".sig"))
     } else {
-        "Not signed: it shows changes by chance, not by intent. Seal with --key to sign.".to_owned()
+        say!(language(), "cli-sealed-unsigned")
     }
 }
 
@@ -96,35 +102,26 @@ fn seal_several(
 ) -> Result<String, String> {
     let out = &arguments.out;
     if arguments.timestamp.is_some() || arguments.timestamp_request.is_some() || evidence::is_one_file(out) {
-        return Err("several jobs become folders, each with a timestamp of its own: seal them into a folder without \
-                    --timestamp, then `baywitness stamp` each, or seal them one by one"
-            .to_owned());
+        return Err(say!(language(), "cli-seal-several-folders"));
     }
     let records: Vec<&JobRecord> = gathered.iter().map(|(record, _)| record).collect();
     let series = match report::by_series(&records).as_slice() {
         [(series, of_it)] if of_it.len() == records.len() => (*series).to_owned(),
         _ => {
-            return Err("jobs are sealed together only where all state the same repair order (`series` in job.toml): \
-                        state it, or seal them one by one"
-                .to_owned());
+            return Err(say!(language(), "cli-seal-no-series"));
         }
     };
     let page = report::series_html(&series, &records);
     let listed: Vec<String> = gathered
         .iter()
-        .map(|(record, _)| format!("  {}/{}  {}\n", out.display(), report::stem(record), record.verdict.words()))
+        .map(|(record, _)| format!("  {}/{}  {}\n", out.display(), report::stem(record), verdict(record)))
         .collect();
     let jobs: Vec<(String, Contents)> =
         gathered.into_iter().map(|(record, contents)| (report::stem(&record), contents)).collect();
     evidence::seal_several(out, &jobs, &[("repair-order.html", page.into_bytes())], key).map_err(|e| e.to_string())?;
-    Ok(format!(
-        "Sealed {} jobs of repair order {series}, each in an evidence folder of its own:\n{}{}\nThe index {} binds them. \
-         Check each folder any time: baywitness check FOLDER\n",
-        jobs.len(),
-        listed.concat(),
-        signed(key, evidence::INDEX_SIGNATURE),
-        out.join(evidence::INDEX).display()
-    ))
+    let sealed = say!(language(), "cli-sealed-several", count = jobs.len(), order = series);
+    let index = say!(language(), "cli-sealed-index", file = shown(&out.join(evidence::INDEX)));
+    Ok(format!("{sealed}\n{}{}\n{index}\n", listed.concat(), signed(key, evidence::INDEX_SIGNATURE)))
 }
 
 fn seal_one(
@@ -147,16 +144,17 @@ fn seal_one(
     if let (Some(path), Some(request)) = (&arguments.timestamp_request, request) {
         write_file(path, &request)?;
     }
-    let (out, signed) = (arguments.out.display(), signed(key, evidence::SIGNATURE));
-    let asked = arguments.timestamp_request.as_ref().map_or(String::new(), |path| {
-        format!("Send {} to a timestamp authority, then: baywitness stamp {out} --answer FILE\n", path.display())
-    });
-    Ok(format!(
-        "Sealed job {}, {}, in {out}: {} files.\n{signed}\n{asked}Check it any time: baywitness check {out}\n",
-        record.job,
-        record.verdict.words(),
-        contents.payload.len()
-    ))
+    let (language, out) = (language(), shown(&arguments.out));
+    let (job, files) = (record.job.as_str(), contents.payload.len());
+    let mut lines = vec![
+        say!(language, "cli-sealed-one", job = job, verdict = verdict(record), folder = &out, files = files),
+        signed(key, evidence::SIGNATURE),
+    ];
+    if let Some(path) = &arguments.timestamp_request {
+        lines.push(say!(language, "cli-sealed-send", file = shown(path), folder = &out));
+    }
+    lines.push(say!(language, "cli-sealed-check", folder = out));
+    Ok(lines.join("\n") + "\n")
 }
 
 /// Makes the folder, or a folder that becomes one file.
@@ -164,10 +162,14 @@ pub(super) fn write_sealed<T>(out: &Path, make: impl Fn(&Path) -> Result<T, Stri
     if !evidence::is_one_file(out) {
         return make(out);
     }
-    let name = out.file_stem().and_then(|n| n.to_str()).ok_or_else(|| format!("{} is no name", out.display()))?;
+    let name = out
+        .file_stem()
+        .and_then(|n| n.to_str())
+        .ok_or_else(|| say!(language(), "cli-seal-no-name", path = shown(out)))?;
     let beside = out.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or(Path::new("."));
     let room = tempfile::Builder::new().prefix(".sealing-").tempdir_in(beside);
-    let room = room.map_err(|e| format!("cannot make a folder in {}: {e}", beside.display()))?;
+    let room =
+        room.map_err(|e| say!(language(), "cli-cannot-make-folder", path = shown(beside), why = e.to_string()))?;
     let folder = room.path().join(name);
     let made = make(&folder)?;
     evidence::pack(&folder, name, out).map_err(|e| e.to_string())?;
@@ -176,7 +178,7 @@ pub(super) fn write_sealed<T>(out: &Path, make: impl Fn(&Path) -> Result<T, Stri
 
 /// An answer's name and bytes.
 pub(super) fn read_answer(path: &Path) -> Result<(String, Vec<u8>), String> {
-    let bytes = std::fs::read(path).map_err(|e| format!("cannot read the timestamp {}: {e}", path.display()))?;
+    let bytes = std::fs::read(path).map_err(|e| cannot_read(path, &e))?;
     Ok((path.display().to_string(), bytes))
 }
 
@@ -185,5 +187,5 @@ pub(super) fn ask(key: &Path) -> Option<String> {
     if !std::io::stdin().is_terminal() {
         return None;
     }
-    rpassword::prompt_password(format!("Passphrase of {}: ", key.display())).ok()
+    rpassword::prompt_password(say!(language(), "cli-passphrase", key = shown(key)) + " ").ok()
 }

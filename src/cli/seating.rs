@@ -3,13 +3,14 @@
 use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
-use super::output::{complain, say};
+use super::output::{cannot_read, complain, language, read_text, say, shown};
 use super::survey::{cameras, kit, write_kit};
 use crate::camera::Profile;
 use crate::folder::Models;
 use crate::marker::{Kit, Role};
 use crate::record::JobRecord;
 use crate::survey::{self, Seated, Seating};
+use crate::words::{Figure, say};
 
 /// The seatings say too little.
 const NOT_FIT: u8 = 3;
@@ -74,7 +75,8 @@ fn work(typed: &Arguments) -> Result<(), (u8, String)> {
         let mut kit = bench.kit;
         kit.carriers[carriers[0]].u_seating_mm = found.u_seating_mm;
         kit.carriers[carriers[0]].u_seating_deg = found.u_seating_deg;
-        let head = format!("# Seating of {} from {} seatings.\n", typed.plate, seatings.len());
+        let head = say!(language(), "cli-seating-head", plate = &typed.plate, count = seatings.len());
+        let head = format!("# {head}\n");
         write_kit(out, &kit, &head).map_err(unreadable)?;
     }
     Ok(())
@@ -86,13 +88,11 @@ fn carriers(kit: &Kit, typed: &Arguments) -> Result<[usize; 2], String> {
         names
             .iter()
             .position(|n| *n == name)
-            .ok_or_else(|| format!("the kit {} has no carrier {name}; its carriers: {}", kit.name, names.join(", ")))
+            .ok_or_else(|| say!(language(), "cli-no-carrier", kit = &kit.name, name = name, known = names.join(", ")))
     };
     let against = match &typed.against {
         Some(name) => find(name)?,
-        None => {
-            kit.with_role(Role::Target).next().ok_or("the kit has no target stand: name a carrier with --against")?
-        }
+        None => kit.with_role(Role::Target).next().ok_or_else(|| say!(language(), "cli-seating-no-target"))?,
     };
     Ok([find(&typed.plate)?, against])
 }
@@ -107,18 +107,15 @@ fn seated(bench: &Bench, path: &Path) -> Result<Seated, (u8, String)> {
         return survey::seated_from_photos(&bench.kit, &bench.cameras, bench.named, &name, &photos, bench.carriers)
             .map_err(failed);
     }
-    let text = std::fs::read_to_string(path).map_err(|e| unreadable(format!("cannot read {name}: {e}")))?;
-    let record: JobRecord = serde_json::from_str(&text).map_err(|e| {
-        unreadable(format!(
-            "{name} is neither a folder of photos nor one job's result ({e}): write it with verify --json"
-        ))
-    })?;
+    let text = read_text(path).map_err(unreadable)?;
+    let record: JobRecord = serde_json::from_str(&text)
+        .map_err(|e| unreadable(say!(language(), "cli-seating-no-result", path = shown(path), why = e.to_string())))?;
     survey::seated_from_record(&name, &record, plate, against).map_err(failed)
 }
 
 /// The pictures of a folder, by name.
 fn pictures(folder: &Path) -> Result<Vec<PathBuf>, String> {
-    let failed = |e: std::io::Error| format!("cannot read the folder {}: {e}", folder.display());
+    let failed = |e: std::io::Error| cannot_read(folder, &e);
     let mut found = Vec::new();
     for entry in std::fs::read_dir(folder).map_err(failed)? {
         let path = entry.map_err(failed)?.path();
@@ -128,32 +125,39 @@ fn pictures(folder: &Path) -> Result<Vec<PathBuf>, String> {
         }
     }
     found.sort();
-    if found.is_empty() { Err(format!("the folder {} has no photo", folder.display())) } else { Ok(found) }
+    if found.is_empty() { Err(say!(language(), "cli-no-photo", folder = shown(folder))) } else { Ok(found) }
 }
 
 fn words(plate: &str, seatings: &[Seated], found: &Seating) -> String {
-    let mut text = format!("{plate}: clamped on {} times; deviations from the mean in its own axes\n", seatings.len());
-    text += "   x mm   y mm   z mm  about x  about y  about z deg\n";
+    let language = language();
+    let signed = |v: f64, digits: u8| {
+        let sign = if v.is_sign_negative() { "" } else { "+" };
+        format!("{sign}{}", Figure::fixed(v, digits).say(language))
+    };
+    let mut lines = vec![say!(language, "cli-seating-times", plate = plate, count = seatings.len())];
+    lines.push("   x mm   y mm   z mm     x deg    y deg    z deg".to_owned());
     for (seated, d) in seatings.iter().zip(&found.deviations) {
-        let [a, b, c] = [d[3], d[4], d[5]].map(f64::to_degrees);
-        text += &format!(" {:+6.2} {:+6.2} {:+6.2}  {a:+7.3}  {b:+7.3}  {c:+7.3}  {}\n", d[0], d[1], d[2], seated.name);
+        let [x, y, z] = [d[0], d[1], d[2]].map(|v| signed(v, 2));
+        let [a, b, c] = [d[3], d[4], d[5]].map(|v| signed(v.to_degrees(), 3));
+        lines.push(format!(" {x:>6} {y:>6} {z:>6}  {a:>8} {b:>8} {c:>8}  {}", seated.name));
     }
+    let three = |[x, y, z]: [f64; 3]| [x, y, z].map(|v| Figure::fixed(v, 3).say(language)).join(" ");
     let [mm, x, y, z] = found.u_measured;
-    text += &format!("Measurement alone scatters by {mm:.2} mm and {x:.3} {y:.3} {z:.3} deg (taken out)\n");
+    lines.push(say!(language, "cli-seating-scatter", mm = Figure::fixed(mm, 2), degrees = three([x, y, z])));
+    // Keys and numbers as the kit's file has them.
     let [x, y, z] = found.u_seating_deg;
-    text += &format!(
-        "u_seating_mm = {:.2}, u_seating_deg = [{x:.3}, {y:.3}, {z:.3}] (1 sigma, widened for {:.0} degrees of freedom)\n",
-        found.u_seating_mm, found.degrees_of_freedom
-    );
+    let keys = format!("u_seating_mm = {:.2}, u_seating_deg = [{x:.3}, {y:.3}, {z:.3}]", found.u_seating_mm);
+    lines.push(say!(language, "cli-seating-keys", keys = keys, freedom = Figure::fixed(found.degrees_of_freedom, 0)));
     if let Some(out) = &found.run_out {
-        text += &format!(
-            "Wheel turned by {:.0} deg: spin axis {:+.3} deg about x (camber) and {:+.3} deg about z (heading) off the plate's",
-            out.turn_deg, out.about_deg[0], out.about_deg[1]
-        );
-        match out.beside_mm {
-            Some([x, z]) => text += &format!(", {x:+.2} mm before and {z:+.2} mm above its hub datum\n"),
-            None => text += "; the wheel rolled on, so nothing is said of the hub datum\n",
-        }
+        let [camber, heading] = out.about_deg.map(|v| Figure::fixed(v, 3));
+        let turn = Figure::fixed(out.turn_deg, 0);
+        lines.push(say!(language, "cli-seating-run-out", turn = turn, camber = camber, heading = heading));
+        lines.push(match out.beside_mm {
+            Some([x, z]) => {
+                say!(language, "cli-seating-beside", ahead = Figure::fixed(x, 2), above = Figure::fixed(z, 2))
+            }
+            None => say!(language, "cli-seating-rolled"),
+        });
     }
-    text
+    lines.join("\n") + "\n"
 }

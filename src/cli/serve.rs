@@ -7,11 +7,12 @@ use time::UtcOffset;
 
 use super::UNREADABLE;
 use super::logged;
-use super::output::{colour, complain, note, say};
+use super::output::{colour, complain, language, note, say};
 use super::seal::ask;
 use crate::evidence::Key;
 use crate::folder::Models;
 use crate::web::{Options, Server, Tls, qr_text};
+use crate::words::say;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -89,32 +90,26 @@ fn tls(files: Option<(PathBuf, PathBuf)>, own: bool) -> Option<Tls> {
 fn greeting(server: &Server) -> String {
     let link = server.link();
     let Some(code) = server.pairing_code() else {
-        return format!("The page is at {link} for this machine alone. Ctrl-C ends it.\n{}", encryption(server));
+        return format!("{}\n{}", say!(language(), "cli-serve-alone", link = link), encryption(server));
     };
     let square = if colour(None) { qr_text(&server.square()).unwrap_or_default() } else { String::new() };
-    let network = if server.is_open() {
-        "The network can read along: every photo, every job and each device's key to them. Encrypt with --tls-own or \
-         --tls-cert, or use the shop's own network only, which must be encrypted."
-    } else {
-        "The connection is encrypted."
-    };
-    format!(
-        "{square}The page is at {link}\nCode for devices: {}-{}. Whoever has it may see and change every job. {network} \
-         Ctrl-C ends it.\n{}",
-        &code[..code.len() / 2],
-        &code[code.len() / 2..],
-        encryption(server)
-    )
+    let language = language();
+    let code = format!("{}-{}", &code[..code.len() / 2], &code[code.len() / 2..]);
+    let network =
+        if server.is_open() { say!(language, "cli-serve-open") } else { say!(language, "cli-serve-encrypted") };
+    let sentences = [say!(language, "cli-serve-code", code = code), network, say!(language, "cli-serve-end")];
+    let at = say!(language, "cli-serve-at", link = link);
+    format!("{square}{at}\n{}\n{}", sentences.join(" "), encryption(server))
 }
 
 /// What to compare with what a phone shows, and what is doubtful.
 fn encryption(server: &Server) -> String {
     let mut lines = String::new();
     if let Some(print) = server.fingerprint() {
-        lines.push_str(&format!("Certificate, SHA-256: {print}\n"));
+        lines.push_str(&(say!(language(), "cli-serve-certificate", digest = print) + "\n"));
     }
     if let Some(print) = server.root_fingerprint() {
-        lines.push_str(&format!("Root to be trusted on phones, SHA-256: {print}\n"));
+        lines.push_str(&(say!(language(), "cli-serve-root", digest = print) + "\n"));
     }
     for doubt in server.doubts() {
         lines.push_str(&format!("Note: {doubt}\n"));

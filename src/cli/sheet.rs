@@ -95,7 +95,7 @@ fn read(source: &SourceFile) -> Result<Printable, Failure> {
 
 fn reading(measured_mm: &[f64]) -> Result<RulerReading, Failure> {
     let [right, up] = measured_mm else {
-        return Err("--measured-mm needs two numbers, right and up, such as 159.6,160.1".into());
+        return Err(crate::words::say!(super::output::language(), "cli-sheet-measured").into());
     };
     Ok(RulerReading::new(*right, *up)?)
 }

@@ -3,8 +3,9 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{complain, say};
+use super::output::{complain, language, say, shown};
 use crate::synth::Scene;
+use crate::words::say;
 
 /// What is typed.
 #[derive(Debug, clap::Args)]
@@ -37,9 +38,10 @@ fn stage(args: &Arguments, scene: &Scene) -> Result<(), String> {
         say(&(text + "\n"), None);
         return Ok(());
     }
-    let truth =
-        scene.stage(&args.out, &mut |photo| say(&format!("rendering {photo}\n"), None)).map_err(|e| e.to_string())?;
+    let truth = scene
+        .stage(&args.out, &mut |photo| say(&(say!(language(), "training-rendering", job = photo) + "\n"), None))
+        .map_err(|e| e.to_string())?;
     let count = truth.photos.len();
-    say(&format!("{}: {count} photos and truth.json\n", args.out.display()), None);
+    say(&(say!(language(), "cli-staged", folder = shown(&args.out), count = count) + "\n"), None);
     Ok(())
 }

@@ -3,10 +3,11 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{complain, say, write_file};
+use super::output::{complain, language, say, shown, write_file};
 use super::seal::read_answer;
 use super::unpacked;
 use crate::evidence;
+use crate::words::{Value, say};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -37,29 +38,22 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 }
 
 fn stamp(arguments: &Arguments) -> Result<String, String> {
-    let named = arguments.folder.display();
+    let named = shown(&arguments.folder);
     let opened = unpacked::open(&arguments.folder)?;
     let folder = &opened.folder;
     if !evidence::is_evidence(folder) {
-        return Err(format!("{} is no evidence folder: name one that `baywitness seal` made", named));
+        return Err(say!(language(), "cli-no-evidence", folder = named));
     }
     if let Some(path) = &arguments.request {
         write_file(path, &evidence::stamp_request(folder).map_err(|e| e.to_string())?)?;
-        return Ok(format!(
-            "Wrote {}. Send it to a timestamp authority, then: baywitness stamp {named} --answer FILE\n",
-            path.display()
-        ));
+        return Ok(say!(language(), "cli-stamp-request", file = shown(path), folder = named) + "\n");
     }
-    let path = arguments.answer.as_ref().ok_or("name the answer with --answer")?;
+    let path = arguments.answer.as_ref().ok_or_else(|| say!(language(), "cli-stamp-no-answer"))?;
     let (file, bytes) = read_answer(path)?;
     let token = evidence::stamp(folder, &bytes, &file).map_err(|e| e.to_string())?;
     if opened.was_one_file {
         evidence::repack(folder, &arguments.folder).map_err(|e| e.to_string())?;
     }
-    Ok(format!(
-        "Stamped {named}: {} says {}. Stamp it again before {}, when the authority's certificate ends.\n",
-        token.authority(),
-        token.when(),
-        token.ends().date()
-    ))
+    let (authority, when, ends) = (token.authority(), token.when(), Value::moment(token.ends().date().to_string()));
+    Ok(say!(language(), "cli-stamped", folder = named, authority = authority, when = when, ends = ends) + "\n")
 }

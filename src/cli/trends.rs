@@ -80,13 +80,13 @@ fn write_trends(args: &Arguments) -> Result<(), String> {
 }
 
 fn jobs_csv(rows: &[[String; 12]]) -> Result<Vec<u8>, String> {
-    let failed = |e: csv::Error| format!("cannot write jobs.csv: {e}");
+    let failed = |e: csv::Error| super::output::cannot_write(Path::new("jobs.csv"), &e);
     let mut table = csv::Writer::from_writer(Vec::new());
     table.write_record(COLUMNS).map_err(failed)?;
     for row in rows {
         table.write_record(row).map_err(failed)?;
     }
-    table.into_inner().map_err(|e| format!("cannot write jobs.csv: {e}"))
+    table.into_inner().map_err(|e| super::output::cannot_write(Path::new("jobs.csv"), &e))
 }
 
 fn summary(record: &TrendsRecord, out: &Path) -> String {
@@ -127,20 +127,20 @@ fn people_key(path: &Path) -> Result<PeopleKey, String> {
                 (0..32).map(|i| text.get(2 * i..2 * i + 2).and_then(|h| u8::from_str_radix(h, 16).ok())).collect();
             let bytes = bytes.and_then(|b| b.try_into().ok());
             bytes.map(PeopleKey).ok_or_else(|| {
-                format!("{} is no key of 64 hex digits: delete it for new pseudonyms, or restore it", path.display())
+                crate::words::say!(super::output::language(), "cli-no-people-key", path = super::output::shown(path))
             })
         }
         Err(e) if e.kind() == std::io::ErrorKind::NotFound => {
             let mut bytes = [0; 32];
-            rand::rngs::SysRng
-                .try_fill_bytes(&mut bytes)
-                .map_err(|e| format!("the system gives no random bytes: {e}"))?;
+            rand::rngs::SysRng.try_fill_bytes(&mut bytes).map_err(|e| {
+                crate::words::say!(super::output::language(), "training-no-random-bytes", why = e.to_string())
+            })?;
             let text: String = bytes.iter().map(|b| format!("{b:02x}")).collect();
             write_file(path, (text + "\n").as_bytes())?;
             keep_private(path)?;
             Ok(PeopleKey(bytes))
         }
-        Err(e) => Err(format!("cannot read {}: {e}", path.display())),
+        Err(e) => Err(super::output::cannot_read(path, &e)),
     }
 }
 
@@ -148,7 +148,7 @@ fn people_key(path: &Path) -> Result<PeopleKey, String> {
 fn keep_private(path: &Path) -> Result<(), String> {
     use std::os::unix::fs::PermissionsExt;
     std::fs::set_permissions(path, std::fs::Permissions::from_mode(0o600))
-        .map_err(|e| format!("cannot make {} private: {e}", path.display()))
+        .map_err(|e| super::output::cannot_write(path, &e))
 }
 
 #[cfg(not(unix))]

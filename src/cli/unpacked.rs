@@ -2,7 +2,9 @@
 
 use std::path::{Path, PathBuf};
 
+use super::output::language;
 use crate::evidence::{OneFileError, is_one_file, unpack};
+use crate::words::say;
 
 /// An evidence folder at hand; where it was one file, what it was unpacked into
 /// is gone once this is.
@@ -34,8 +36,8 @@ pub(super) fn open(named: &Path) -> Result<Unpacked, Unpacking> {
     if !named.is_file() || !is_one_file(named) {
         return Ok(Unpacked { folder: named.to_path_buf(), was_one_file: false, _room: None });
     }
-    let room =
-        tempfile::tempdir().map_err(|e| Unpacking::Failed(format!("cannot make a folder to unpack into: {e}")))?;
+    let room = tempfile::tempdir()
+        .map_err(|e| Unpacking::Failed(say!(language(), "cli-cannot-unpack", why = e.to_string())))?;
     match unpack(named, room.path()) {
         Ok(folder) => Ok(Unpacked { folder, was_one_file: true, _room: Some(room) }),
         Err(e @ OneFileError::Entry { .. }) => Err(Unpacking::Altered(e.to_string())),

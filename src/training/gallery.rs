@@ -5,11 +5,12 @@ use std::fs;
 use std::path::Path;
 
 use super::bay::{RIGHT, scene};
-use super::{Error, disk};
+use super::{Error, cannot_write};
 use crate::folder::Models;
 use crate::job::{Options, verify};
 use crate::record::{GalleryEntry, JobRecord, PhotoRecord};
 use crate::report;
+use crate::words::phrase;
 
 macro_rules! mistakes {
     ($($code:literal),* $(,)?) => {
@@ -83,7 +84,7 @@ pub fn stage_mistake(code: &str, folder: &Path) -> Result<(), Error> {
     let text = match MISTAKES.iter().find(|(c, _)| *c == code) {
         Some((_, text)) => text,
         None if code == "right" => RIGHT,
-        None => return Err(Error::Answers(format!("the gallery has no scene for {code}"))),
+        None => return Err(phrase!("training-no-scene", code = code).into()),
     };
     scene(text, &format!("{code}.toml"))?.stage(folder, &mut |_| ())?;
     Ok(())
@@ -93,7 +94,8 @@ fn staged(code: &str, out: &Path) -> Result<JobRecord, Error> {
     let folder = out.join("jobs").join(code);
     stage_mistake(code, &folder)?;
     let options = Options { models: Models::embedded() };
-    verify(&folder, &options).map_err(|e| Error::Verify { job: code.to_owned(), source: Box::new(e) })
+    let cannot = |e: crate::job::Error| phrase!("training-cannot-verify", job = code, why = e.to_string());
+    verify(&folder, &options).map_err(|e| cannot(e).into())
 }
 
 /// Stages, verifies and pictures every code below `out`: `jobs/CODE`,
@@ -109,7 +111,7 @@ pub fn show(
 ) -> Result<(JobRecord, Vec<GalleryEntry>), Error> {
     for name in ["jobs", "reports", "pictures"] {
         let folder = out.join(name);
-        fs::create_dir_all(&folder).map_err(disk("make the folder", &folder))?;
+        fs::create_dir_all(&folder).map_err(cannot_write(&folder))?;
     }
     progress("right");
     let right = staged("right", out)?;
@@ -122,11 +124,9 @@ pub fn show(
         let photos = report::pictures(&folder, &record).map_err(|e| picture(code, e))?;
         let report = format!("reports/{code}.html");
         let path = out.join(&report);
-        fs::write(&path, report::html(&record, &photos)).map_err(disk("write", &path))?;
-        let text = MISTAKES.iter().find(|(c, _)| c == code).map_or("", |(_, t)| t);
+        fs::write(&path, report::html(&record, &photos)).map_err(cannot_write(&path))?;
         entries.push(GalleryEntry {
             code: (*code).to_owned(),
-            done: text.lines().next().unwrap_or_default().trim_start_matches("# ").to_owned(),
             companions: COMPANIONS
                 .iter()
                 .find(|(c, _)| c == code)
@@ -140,7 +140,7 @@ pub fn show(
 }
 
 fn picture(job: &str, why: impl std::fmt::Display) -> Error {
-    Error::Picture { job: job.to_owned(), why: why.to_string() }
+    phrase!("training-cannot-picture", job = job, why = why.to_string()).into()
 }
 
 /// Width of a picture on the page, px.
@@ -179,7 +179,7 @@ fn crops(code: &str, out: &Path, right: &JobRecord, record: &JobRecord) -> Resul
         image::codecs::jpeg::JpegEncoder::new_with_quality(&mut bytes, 84)
             .encode_image(&small)
             .map_err(|e| picture(code, e))?;
-        fs::write(&path, bytes).map_err(disk("write", &path))?;
+        fs::write(&path, bytes).map_err(cannot_write(&path))?;
     }
     Ok(vec![names])
 }

@@ -7,44 +7,42 @@ mod gallery;
 
 pub use gallery::{COMPANIONS, MISTAKES, show, stage_mistake};
 
+use crate::words::{Language, Phrase, phrase};
+
 /// Why practice could not be prepared or marked.
-#[derive(Debug, thiserror::Error)]
+#[derive(Debug)]
 pub enum Error {
     /// A scene that the program carries, or a drill's file.
-    #[error(transparent)]
     Input(Box<crate::input::Error>),
     /// A scene cannot be staged.
-    #[error(transparent)]
     Stage(Box<crate::synth::Error>),
-    /// A staged job cannot be verified.
-    #[error("cannot verify the staged job {job}: {source}")]
-    Verify {
-        /// Which.
-        job: String,
-        /// Why.
-        source: Box<crate::job::Error>,
-    },
-    /// A picture or report of a staged job.
-    #[error("cannot make the pictures of {job}: {why}")]
-    Picture {
-        /// Which.
-        job: String,
-        /// Why.
-        why: String,
-    },
-    /// The disk.
-    #[error("cannot {doing} {path}: {source}")]
-    Disk {
-        /// `read`, `write`, ...
-        doing: &'static str,
-        /// Which file or folder.
-        path: std::path::PathBuf,
-        /// What the system said.
-        source: std::io::Error,
-    },
-    /// Something about a drill's answers.
-    #[error("{0}")]
-    Answers(String),
+    /// A staged job, a picture, the disk, or something about a drill's answers.
+    Said(Phrase),
+}
+
+impl Error {
+    /// For people.
+    pub fn words(&self, language: Language) -> String {
+        match self {
+            Error::Input(e) => e.to_string(),
+            Error::Stage(e) => e.to_string(),
+            Error::Said(phrase) => phrase.say(language),
+        }
+    }
+}
+
+impl std::fmt::Display for Error {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(&self.words(Language::English))
+    }
+}
+
+impl std::error::Error for Error {}
+
+impl From<Phrase> for Error {
+    fn from(phrase: Phrase) -> Self {
+        Error::Said(phrase)
+    }
 }
 
 impl From<crate::input::Error> for Error {
@@ -59,7 +57,12 @@ impl From<crate::synth::Error> for Error {
     }
 }
 
-pub(crate) fn disk(doing: &'static str, path: &std::path::Path) -> impl FnOnce(std::io::Error) -> Error {
-    let path = path.to_path_buf();
-    move |source| Error::Disk { doing, path, source }
+pub(crate) fn cannot_read(path: &std::path::Path) -> impl FnOnce(std::io::Error) -> Error {
+    let path = path.display().to_string();
+    move |why| Error::Said(phrase!("training-cannot-read", path = path, why = why.to_string()))
+}
+
+pub(crate) fn cannot_write(path: &std::path::Path) -> impl FnOnce(std::io::Error) -> Error {
+    let path = path.display().to_string();
+    move |why| Error::Said(phrase!("training-cannot-write", path = path, why = why.to_string()))
 }

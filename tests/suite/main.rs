@@ -20,6 +20,7 @@ mod determinism;
 mod docs;
 mod doors;
 mod evidence;
+mod explained;
 mod faults;
 mod findings;
 mod golden;

@@ -12,9 +12,9 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternEl
 use fluent_syntax::parser;
 
 /// Variables of each message and attribute (`key`, `key.attribute`).
-type Messages = BTreeMap<String, BTreeSet<String>>;
+pub(crate) type Messages = BTreeMap<String, BTreeSet<String>>;
 
-fn messages(language: Language) -> Messages {
+pub(crate) fn messages(language: Language) -> Messages {
     let mut all = Messages::new();
     for (file, text) in sources(language) {
         let resource = parser::parse(text)
@@ -103,7 +103,7 @@ fn said() -> Vec<Said> {
     sources_below(&root, &mut files);
     files.retain(|path| !path.starts_with(root.join("words")));
     let mut all = Vec::new();
-    for path in files {
+    for path in files.into_iter().filter(|path| !path.starts_with(root.join("words"))) {
         let text = fs::read_to_string(&path).unwrap();
         for (name, skipped) in [("phrase!(", 0), ("say!(", 1)] {
             for (at, _) in text.match_indices(name) {

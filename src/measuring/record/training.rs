@@ -10,8 +10,6 @@ use super::types::JobRecord;
 pub struct GalleryEntry {
     /// The finding's code.
     pub code: String,
-    /// What was done to the bay, in a sentence.
-    pub done: String,
     /// The job with the mistake, verified.
     pub record: JobRecord,
     /// Codes that come along with it and why; usually none.

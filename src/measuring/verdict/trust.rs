@@ -7,7 +7,7 @@ use nalgebra::Vector6;
 
 use super::check::Checked;
 use super::decision::decide;
-use super::findings::{Case, Finding, Open, explanation, misplaced};
+use super::findings::{Case, Finding, Open, misplaced};
 use super::ladder::{Level, Verdict};
 use crate::geom::rad;
 use crate::marker::Kit;
@@ -15,7 +15,7 @@ use crate::measure::{Ask, Facts, UsedReading, measure};
 use crate::pose::{Freed, Scene};
 use crate::quantity::Estimate;
 use crate::setup::Check;
-use crate::words::{Language, Phrase, Value, phrase};
+use crate::words::{Phrase, Value, phrase};
 
 /// A check's value under one explanation of what is wrong.
 #[derive(Debug, Clone, PartialEq)]
@@ -209,11 +209,7 @@ fn less_sure(at: Estimate, beside: Estimate) -> Estimate {
 
 /// A finding's title, as `explain` has it.
 fn title(finding: &Finding) -> Value {
-    let phrase = Phrase::new(format!("finding-{}.title", finding.code));
-    if phrase.known(Language::English).is_some() {
-        return phrase.into();
-    }
-    explanation(finding.code).map_or(finding.code, |e| e.title).into()
+    Phrase::new(format!("finding-{}.title", finding.code)).into()
 }
 
 fn held(finding: &Finding) -> Phrase {

@@ -6,6 +6,7 @@ use rand::{RngExt, SeedableRng};
 
 use crate::record::DrillAnswer;
 use crate::synth::{Preset, StandError};
+use crate::words::{Phrase, phrase};
 
 /// How hard a level is.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -20,8 +21,19 @@ pub struct Level {
     pub phones: &'static [Preset],
     /// Share of jobs in which nothing is wrong.
     pub right: f64,
+}
+
+impl Level {
     /// In words.
-    pub words: &'static str,
+    pub fn words(&self) -> Phrase {
+        match self.number {
+            1 => phrase!("training-level-1"),
+            2 => phrase!("training-level-2"),
+            3 => phrase!("training-level-3"),
+            4 => phrase!("training-level-4"),
+            _ => phrase!("training-level-5"),
+        }
+    }
 }
 
 /// Phones that hardly touch a picture, and what others do to it.
@@ -30,25 +42,11 @@ const ANY: &[Preset] = &[Preset::Phone, Preset::Hdr, Preset::Rolling, Preset::Ha
 
 /// The levels.
 pub const LEVELS: [Level; 5] = [
-    Level { number: 1, phones: EASY, mistakes: [1, 1], size: [5.0, 9.0], right: 0.0, words: "one large mistake" },
-    Level { number: 2, phones: EASY, mistakes: [1, 1], size: [2.5, 5.0], right: 0.1, words: "one mistake, or none" },
-    Level {
-        number: 3,
-        phones: ANY,
-        mistakes: [1, 1],
-        size: [1.5, 3.0],
-        right: 0.2,
-        words: "one small mistake, or none",
-    },
-    Level { number: 4, phones: ANY, mistakes: [1, 2], size: [1.5, 4.0], right: 0.15, words: "up to two mistakes" },
-    Level {
-        number: 5,
-        phones: ANY,
-        mistakes: [1, 3],
-        size: [1.4, 3.0],
-        right: 0.2,
-        words: "up to three small mistakes",
-    },
+    Level { number: 1, phones: EASY, mistakes: [1, 1], size: [5.0, 9.0], right: 0.0 },
+    Level { number: 2, phones: EASY, mistakes: [1, 1], size: [2.5, 5.0], right: 0.1 },
+    Level { number: 3, phones: ANY, mistakes: [1, 1], size: [1.5, 3.0], right: 0.2 },
+    Level { number: 4, phones: ANY, mistakes: [1, 2], size: [1.5, 4.0], right: 0.15 },
+    Level { number: 5, phones: ANY, mistakes: [1, 3], size: [1.4, 3.0], right: 0.2 },
 ];
 
 /// Tolerances of the drill's set-up sheet: distance, centring, height (mm), squareness, tilt, level (degrees).

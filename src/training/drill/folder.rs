@@ -10,11 +10,12 @@ use serde::{Deserialize, Serialize};
 
 use super::draw::{self, LEVELS, Level};
 use super::{measures, sealed};
-use crate::input::did_you_mean;
+use crate::input::nearest;
 use crate::record::DrillAnswer;
 use crate::synth::InsidesSpec;
 use crate::training::bay::{RIGHT, scene};
-use crate::training::{Error, disk};
+use crate::training::{Error, cannot_read, cannot_write};
+use crate::words::{Language, Phrase, Value, phrase, say};
 
 /// What is wanted.
 #[derive(Debug, Clone, Copy)]
@@ -25,6 +26,8 @@ pub struct NewDrill {
     pub count: usize,
     /// The same seed makes the same drill; none: another one each time.
     pub seed: Option<u64>,
+    /// Of what the trainee reads.
+    pub language: Language,
 }
 
 /// What was made.
@@ -33,7 +36,7 @@ pub struct Made {
     /// SHA-256 of the sealed answers.
     pub commitment: String,
     /// The level in words.
-    pub words: &'static str,
+    pub words: Phrase,
 }
 
 /// `drill.toml`.
@@ -65,27 +68,28 @@ const MOST_JOBS: usize = 200;
 /// A level that does not exist, a folder that holds a drill already, or the disk.
 pub fn make(wanted: &NewDrill, out: &Path, progress: &mut dyn FnMut(&str)) -> Result<Made, Error> {
     let level = LEVELS.iter().find(|l| l.number == wanted.level);
-    let level: &Level = level
-        .ok_or_else(|| Error::Answers(format!("there is no level {}: take 1 to {}", wanted.level, LEVELS.len())))?;
+    let level: &Level =
+        level.ok_or_else(|| phrase!("training-no-level", level = u32::from(wanted.level), last = LEVELS.len()))?;
     if wanted.count == 0 || wanted.count > MOST_JOBS {
-        return Err(Error::Answers(format!("{} jobs: take 1 to {MOST_JOBS}", wanted.count)));
+        return Err(phrase!("training-so-many-jobs", count = wanted.count, most = MOST_JOBS).into());
     }
     if out.join(DRILL).exists() {
-        return Err(Error::Answers(format!("{} holds a drill already: name another folder", out.display())));
+        return Err(phrase!("training-drill-is-there", folder = out.display().to_string()).into());
     }
     let mut bytes = [0u8; 40];
     rand::rngs::SysRng
         .try_fill_bytes(&mut bytes)
-        .map_err(|e| Error::Answers(format!("the system gives no random bytes: {e}")))?;
+        .map_err(|e| phrase!("training-no-random-bytes", why = e.to_string()))?;
     let drawn = u64::from_le_bytes(std::array::from_fn(|i| bytes[i]));
     let seed = wanted.seed.unwrap_or(drawn);
     let mut hidden = Hidden { seed, answers: Vec::new(), files: BTreeMap::new() };
     let jobs: Vec<String> = (1..=wanted.count).map(|n| format!("DRILL-{n:02}")).collect();
     for (n, job) in jobs.iter().enumerate() {
         progress(job);
-        hidden.answers.extend(stage(level, seed, n, job, &out.join(job), &mut hidden.files)?);
+        hidden.answers.extend(stage(level, seed, n, job, wanted.language, &out.join(job), &mut hidden.files)?);
     }
-    let content = serde_json::to_vec(&hidden).map_err(|e| Error::Answers(e.to_string()))?;
+    let content =
+        serde_json::to_vec(&hidden).map_err(|e| phrase!("training-cannot-write", path = DRILL, why = e.to_string()))?;
     let sealed = sealed::seal(&content, std::array::from_fn(|i| bytes[8 + i]));
     let file = DrillFile {
         format: "drill/1".into(),
@@ -94,11 +98,12 @@ pub fn make(wanted: &NewDrill, out: &Path, progress: &mut dyn FnMut(&str)) -> Re
         answers_sha256: sealed.commitment,
     };
     write(&out.join(SEALED), sealed.text.as_bytes())?;
-    write(&out.join("HOW-TO.txt"), how_to(level).as_bytes())?;
+    write(&out.join("HOW-TO.txt"), how_to(level, wanted.language).as_bytes())?;
     write_answers(out, &[])?;
-    let text = toml::to_string(&file).map_err(|e| Error::Answers(e.to_string()))?;
+    let text =
+        toml::to_string(&file).map_err(|e| phrase!("training-cannot-write", path = DRILL, why = e.to_string()))?;
     write(&out.join(DRILL), text.as_bytes())?;
-    Ok(Made { commitment: file.answers_sha256, words: level.words })
+    Ok(Made { commitment: file.answers_sha256, words: level.words() })
 }
 
 /// One job: photos, the set-up sheet and the readings stay; the kit and the truth go under seal.
@@ -107,6 +112,7 @@ fn stage(
     seed: u64,
     number: usize,
     job: &str,
+    language: Language,
     folder: &Path,
     files: &mut BTreeMap<String, String>,
 ) -> Result<Vec<DrillAnswer>, Error> {
@@ -118,43 +124,42 @@ fn stage(
     let truth = scene.stage(folder, &mut |_| ())?;
     for name in ["kit.toml", "truth.json"] {
         let path = folder.join(name);
-        let text = fs::read_to_string(&path).map_err(disk("read", &path))?;
+        let text = fs::read_to_string(&path).map_err(cannot_read(&path))?;
         files.insert(format!("{job}/{name}"), text);
-        fs::remove_file(&path).map_err(disk("remove", &path))?;
+        fs::remove_file(&path).map_err(cannot_write(&path))?;
     }
-    write(&folder.join("readings.txt"), measures::sheet(job, &truth.measured).as_bytes())?;
+    write(&folder.join("readings.txt"), measures::sheet(job, &truth.measured, language).as_bytes())?;
     Ok(answers)
 }
 
-fn how_to(level: &Level) -> String {
-    format!(
-        "A drill of level {}: {} in each job. Everything is invented.\n\n\
-         1. Each folder is a job: photos, the set-up sheet (setup.toml: what is wanted, and how near) and readings.txt.\n\
-         2. Say for each job what is outside tolerance, which way to move it, and by how much: fill answers.csv, or\n   \
-            baywitness drill answer DIR JOB FINDING WAY SIZE\n   \
-            Several mistakes of one job are several lines; nothing wrong is the finding `none`.\n\
-         3. baywitness drill mark DIR\n\n\
-         Findings: {}\nWays: {}\nSizes: mm, or degrees for stand-turned, stand-tilted, stand-not-level.\n\n\
-         The kit's file is kept under seal until the drill is marked; then each job can be verified.\n\
-         The seal keeps answers from a glance and shows a change of them; it is no lock.\n",
-        level.number,
-        level.words,
-        draw::codes().join(", "),
-        draw::ways().join(", ")
-    )
+fn how_to(level: &Level, language: Language) -> String {
+    let number = usize::from(level.number);
+    let command = "baywitness drill answer DIR JOB FINDING WAY SIZE";
+    let paragraphs = [
+        say!(language, "training-how-to-head", level = number, words = level.words()),
+        format!("1. {}", say!(language, "training-how-to-folders")),
+        format!("2. {}\n   {command}", say!(language, "training-how-to-answer")),
+        format!("   {}", say!(language, "training-how-to-several")),
+        "3. baywitness drill mark DIR".to_owned(),
+        format!("\n{}", say!(language, "training-how-to-findings", codes = draw::codes())),
+        say!(language, "training-how-to-ways", ways = draw::ways()),
+        say!(language, "training-how-to-sizes"),
+        format!("\n{}", say!(language, "training-how-to-seal")),
+    ];
+    paragraphs.map(|p| p + "\n").concat()
 }
 
 pub(super) fn write(path: &Path, bytes: &[u8]) -> Result<(), Error> {
-    fs::write(path, bytes).map_err(disk("write", path))
+    fs::write(path, bytes).map_err(cannot_write(path))
 }
 
 pub(super) fn read_drill(folder: &Path) -> Result<DrillFile, Error> {
     let path = folder.join(DRILL);
-    let text = fs::read_to_string(&path).map_err(disk("read", &path))?;
+    let text = fs::read_to_string(&path).map_err(cannot_read(&path))?;
     let file: DrillFile = toml::from_str(&text)
-        .map_err(|e| Error::Answers(format!("{}: {}; make the drill again", path.display(), e.message())))?;
+        .map_err(|e| phrase!("training-drill-unreadable", path = path.display().to_string(), why = e.message()))?;
     if file.format != "drill/1" {
-        return Err(Error::Answers(format!("{}: format is {}, not drill/1", path.display(), file.format)));
+        return Err(phrase!("training-drill-format", path = path.display().to_string(), format = file.format).into());
     }
     Ok(file)
 }
@@ -163,7 +168,7 @@ const COLUMNS: [&str; 4] = ["job", "finding", "way", "size"];
 
 fn write_answers(folder: &Path, answers: &[DrillAnswer]) -> Result<(), Error> {
     let mut table = csv::Writer::from_writer(Vec::new());
-    let failed = |e: &dyn std::fmt::Display| Error::Answers(format!("cannot write {ANSWERS}: {e}"));
+    let failed = |e: &dyn std::fmt::Display| phrase!("training-cannot-write", path = ANSWERS, why = e.to_string());
     table.write_record(COLUMNS).map_err(|e| failed(&e))?;
     for a in answers {
         let size = a.size.map_or(String::new(), |s| s.to_string());
@@ -180,18 +185,18 @@ fn write_answers(folder: &Path, answers: &[DrillAnswer]) -> Result<(), Error> {
 pub fn answers(folder: &Path) -> Result<Vec<DrillAnswer>, Error> {
     let drill = read_drill(folder)?;
     let path = folder.join(ANSWERS);
-    let text = fs::read_to_string(&path).map_err(disk("read", &path))?;
+    let text = fs::read_to_string(&path).map_err(cannot_read(&path))?;
     let mut table = csv::ReaderBuilder::new().flexible(true).trim(csv::Trim::All).from_reader(text.as_bytes());
     let mut list = Vec::new();
     for (i, row) in table.records().enumerate() {
-        let place = format!("{}, line {}", path.display(), i + 2);
-        let row = row.map_err(|e| Error::Answers(format!("{place}: {e}")))?;
+        let at = |why: Value| phrase!("training-at-line", path = path.display().to_string(), line = i + 2, why = why);
+        let row = row.map_err(|e| at(e.to_string().into()))?;
         let field = |n: usize| row.get(n).unwrap_or_default();
         if row.iter().all(str::is_empty) {
             continue;
         }
         let answer = checked(&drill, field(0), field(1), field(2), field(3));
-        list.push(answer.map_err(|why| Error::Answers(format!("{place}: {why}")))?);
+        list.push(answer.map_err(|why| at(why.into()))?);
     }
     Ok(list)
 }
@@ -202,7 +207,7 @@ pub fn answers(folder: &Path) -> Result<Vec<DrillAnswer>, Error> {
 /// A job, finding or way that the drill does not know, or the disk.
 pub fn answer(folder: &Path, job: &str, finding: &str, way: &str, size: &str) -> Result<(), Error> {
     let drill = read_drill(folder)?;
-    let new = checked(&drill, job, finding, way, size).map_err(Error::Answers)?;
+    let new = checked(&drill, job, finding, way, size)?;
     let mut list = answers(folder)?;
     let instead = |a: &DrillAnswer| {
         a.job == new.job && (a.finding == new.finding || a.finding == "none" || new.finding == "none")
@@ -212,13 +217,15 @@ pub fn answer(folder: &Path, job: &str, finding: &str, way: &str, size: &str) ->
     write_answers(folder, &list)
 }
 
-fn checked(drill: &DrillFile, job: &str, finding: &str, way: &str, size: &str) -> Result<DrillAnswer, String> {
+fn checked(drill: &DrillFile, job: &str, finding: &str, way: &str, size: &str) -> Result<DrillAnswer, Phrase> {
     let known = |what: &str, word: &str, all: &[&str]| {
         if all.contains(&word) {
-            Ok(())
-        } else {
-            Err(format!("no {what} `{word}`; {}", did_you_mean(word, all.iter().copied())))
+            return Ok(());
         }
+        Err(match nearest(word, all.iter().copied()) {
+            Some(near) => phrase!("training-unknown-near", what = what, word = word, near = near),
+            None => phrase!("training-unknown", what = what, word = word, all = all.to_vec()),
+        })
     };
     let jobs: Vec<&str> = drill.jobs.iter().map(String::as_str).collect();
     known("job", job, &jobs)?;
@@ -232,7 +239,7 @@ fn checked(drill: &DrillFile, job: &str, finding: &str, way: &str, size: &str) -
             text.parse::<f64>()
                 .ok()
                 .filter(|s| s.is_finite())
-                .ok_or(format!("`{text}` is no size: a number of mm or degrees"))?,
+                .ok_or_else(|| phrase!("training-no-size", word = text))?,
         ),
     };
     Ok(DrillAnswer { job: job.into(), finding: finding.into(), way: way.into(), size: size.map(f64::abs) })

@@ -6,7 +6,8 @@ use std::path::Path;
 use super::folder::{Hidden, SEALED, answers, read_drill, write};
 use super::{draw, sealed};
 use crate::record::{DrillAnswer, DrillMark, JobMark, MarkedAnswer};
-use crate::training::{Error, disk};
+use crate::training::{Error, cannot_read};
+use crate::words::phrase;
 
 /// A marked drill, and everything that the trainee has been marked for so far.
 #[derive(Debug)]
@@ -28,13 +29,10 @@ const POINTS: [f64; 3] = [2.0, 1.0, 1.0];
 pub fn mark(folder: &Path, trainee: &str, day: &str, progress: &Path) -> Result<Marked, Error> {
     let drill = read_drill(folder)?;
     let path = folder.join(SEALED);
-    let text = fs::read_to_string(&path).map_err(disk("read", &path))?;
+    let text = fs::read_to_string(&path).map_err(cannot_read(&path))?;
     let changed = || {
-        Error::Answers(format!(
-            "{} is not what {} committed to: the answers were changed, nothing is marked",
-            path.display(),
-            super::folder::DRILL
-        ))
+        let (path, drill) = (path.display().to_string(), super::folder::DRILL);
+        Error::Said(phrase!("training-answers-changed", path = path, drill = drill))
     };
     let content = sealed::open(&text, &drill.answers_sha256).ok_or_else(changed)?;
     let hidden: Hidden = serde_json::from_slice(&content).map_err(|_| changed())?;
@@ -118,26 +116,25 @@ fn read_progress(path: &Path) -> Result<Vec<DrillMark>, Error> {
     let text = match fs::read_to_string(path) {
         Ok(text) => text,
         Err(e) if e.kind() == std::io::ErrorKind::NotFound => return Ok(Vec::new()),
-        Err(e) => return Err(disk("read", path)(e)),
+        Err(e) => return Err(cannot_read(path)(e)),
     };
     let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty());
     lines
         .map(|(i, line)| {
             serde_json::from_str(line).map_err(|e| {
-                Error::Answers(format!(
-                    "{}, line {}: {e}; put it right or name another progress file",
-                    path.display(),
-                    i + 1
-                ))
+                let (path, line) = (path.display().to_string(), i + 1);
+                phrase!("training-progress-unreadable", path = path, line = line, why = e.to_string()).into()
             })
         })
         .collect()
 }
 
 fn write_progress(path: &Path, all: &[DrillMark]) -> Result<(), Error> {
+    let failed =
+        |e: serde_json::Error| phrase!("training-cannot-write", path = path.display().to_string(), why = e.to_string());
     let mut text = String::new();
     for mark in all {
-        text.push_str(&serde_json::to_string(mark).map_err(|e| Error::Answers(e.to_string()))?);
+        text.push_str(&serde_json::to_string(mark).map_err(failed)?);
         text.push('\n');
     }
     write(path, text.as_bytes())

@@ -1,0 +1,219 @@
+# What the commands say on the terminal, where it belongs to no other room.
+
+## Errors, notes, files
+
+cli-error = error: { $message }
+cli-note = note: { $words }
+cli-cannot-read = cannot read { $path }: { $why }
+cli-cannot-write = cannot write { $path }: { $why }
+cli-cannot-make-folder = cannot make the folder { $path }: { $why }
+cli-cannot-unpack = cannot make a folder to unpack into: { $why }
+cli-no-stdout = cannot write to standard output: { $why }
+cli-no-threads = cannot start { $count } threads: { $why }
+cli-not-spoken = is not spoken here: choose one of { $known }
+cli-no-date = "{ $text }" is no date: write it as 2027-05-01
+cli-no-area = "{ $text }" is no area: write left, top, right, bottom in percent, as 10,20,60,90
+cli-no-schema = "{ $format }" has no schema: name one of { $known }
+cli-no-evidence = { $folder } is no evidence folder: name one that `baywitness seal` made
+cli-no-carrier = the kit { $kit } has no marker holder { $name }; it has: { $known }
+cli-no-photo = the folder { $folder } has no photo
+cli-jobs =
+    { $count ->
+        [one] one job
+       *[other] { $count } jobs
+    }
+cli-verdict =
+    { $verdict ->
+        [within] within tolerance
+        [outside] outside tolerance
+        [not_proven] not proven
+       *[retake] retake
+    }
+cli-passphrase = Passphrase of { $key }:
+
+## `baywitness` alone
+
+cli-next = What could be done next:
+cli-next-more = ... and { $count } more. All at once: baywitness audit . --out audit
+cli-next-all-commands = All commands: baywitness --help
+cli-next-sealed = { $folder }: sealed
+cli-next-not-ready = { $folder }: not ready yet
+cli-next-photos =
+    { $count ->
+        [one] { $folder }: one photo
+       *[other] { $folder }: { $count } photos
+    }
+cli-next-one-more = take at least one more, from the other front quarter
+cli-next-answer = answer in [prerequisites] of job.toml: { $questions }
+
+## new: the job's file
+
+cli-new-made = { $folder }/job.toml is to be filled in, photos go into { $folder }/photos. Then: baywitness verify { $folder }
+cli-new-is-there = { $folder } is there already: choose another name, nothing is overwritten
+cli-new-no-number = { $folder } gives the job no number: end it with one, such as jobs/D-0042
+cli-new-sheet = set-up sheet { $sheet }: { $key } { $problem }; { $remedy }
+cli-new-source = Source: { $source }
+cli-new-camera = left out: each photo's own record chooses
+cli-new-series = repair order: its attempts and sensors share it
+cli-new-wheelbase = where no front wheel plates are seen
+cli-new-nose = where no nose mark is seen
+cli-new-hub = where no floor sheet is seen
+cli-new-required = { $question } (required)
+cli-new-reading = read by laser, tape, level or alignment rack
+cli-new-steps = This sheet has the steps { $steps }: say of each photo which one it shows.
+
+## Photos that are added to a job
+
+cli-move-steps = the set-up sheet "{ $sheet }" has steps: list the photo in { $file } as [[photo]] with file, step and after_move
+cli-move-too-often = the stand of { $job } was moved { $most } times already: begin a new job
+cli-move-is-there = { $photo } is already a photo of { $job }: name a new one
+cli-move-no-name = { $file } has no name that can stand in a job file: rename it
+cli-move-name-taken = { $folder } has other photos named { $name }: rename the new one
+
+## detect, gauge, stage, due
+
+cli-detect-photo =
+    { $count ->
+        [one] { $photo }: one marker, blur { $blur } px, edge offset { $offset } px (corrected)
+       *[other] { $photo }: { $count } markers, blur { $blur } px, edge offset { $offset } px (corrected)
+    }
+cli-detect-marker =
+    { $covered ->
+        [yes] { $side } px, corners { $corners } ± { $u } px, a corner is covered
+       *[no] { $side } px, corners { $corners } ± { $u } px
+    }
+cli-detect-corner = ({ $u }, { $v })
+cli-gauge-line = { $file }, line { $line }: { $why }
+cli-gauge-head = the head must name the columns operator, part and value
+cli-gauge-reading = needs an operator, a part and a number as value
+cli-gauge-range = Average and range (AIAG MSA)
+cli-gauge-anova = Analysis of variance (AIAG MSA)
+cli-gauge-deviations = { $method }: repeatability { $repeatability }, reproducibility { $reproducibility }, gauge { $gauge }, parts { $parts } (standard deviations)
+cli-gauge-share = gauge is { $percent } % of the whole spread; it tells { $categories } categories apart (five are enough)
+cli-staged =
+    { $count ->
+        [one] { $folder }: one photo and truth.json
+       *[other] { $folder }: { $count } photos and truth.json
+    }
+cli-due-may-go = kept until { $day }: may be deleted
+cli-due-stamp = timestamp holds until { $day }: stamp it again
+cli-due-sum = { $due } due on { $on }, { $kept } not yet; nothing was deleted
+
+## seating
+
+cli-seating-times =
+    { $count ->
+        [one] { $plate }: clamped on once; deviations from the mean along and about its own axes
+       *[other] { $plate }: clamped on { $count } times; deviations from the mean along and about its own axes
+    }
+cli-seating-scatter = Measurement alone scatters by { $mm } mm and { $degrees } deg (taken out)
+cli-seating-keys = { $keys } (1 sigma, widened for { $freedom } degrees of freedom)
+cli-seating-run-out = Wheel turned by { $turn } deg: spin axis { $camber } deg about x (camber) and { $heading } deg about z (heading) off the plate's.
+cli-seating-beside = The spin axis passes { $ahead } mm in front of and { $above } mm above the plate's hub datum.
+cli-seating-rolled = The wheel rolled on, so nothing is said of the hub datum.
+cli-seating-head =
+    { $count ->
+        [one] Seating of { $plate } from one seating.
+       *[other] Seating of { $plate } from { $count } seatings.
+    }
+cli-seating-no-target = the kit has no target stand: name a marker holder with --against
+cli-seating-no-result = { $path } is neither a folder of photos nor one job's result ({ $why }): write it with verify --json
+
+## seal, stamp, redact
+
+cli-sealed-one = Sealed job { $job }, { $verdict }, in { $folder }: { $files } files.
+cli-sealed-signed = Signed for "{ $namespace }" over { $file }.
+cli-sealed-unsigned = Not signed: it shows changes by chance, not by intent. Seal with --key to sign.
+cli-sealed-send = Send { $file } to a timestamp authority, then: baywitness stamp { $folder } --answer FILE
+cli-sealed-check = Check it any time: baywitness check { $folder }
+cli-sealed-several =
+    { $count ->
+        [one] Sealed one job of repair order { $order }, in an evidence folder of its own:
+       *[other] Sealed { $count } jobs of repair order { $order }, each in an evidence folder of its own:
+    }
+cli-sealed-index = The index { $file } binds them. Check each folder any time: baywitness check FOLDER
+cli-seal-several-folders = several jobs become folders, each with a timestamp of its own: seal them into a folder without --timestamp, then `baywitness stamp` each, or seal them one by one
+cli-seal-no-series = jobs are sealed together only where all state the same repair order (`series` in job.toml): state it, or seal them one by one
+cli-seal-no-name = { $path } is no name
+cli-stamp-request = Wrote { $file }. Send it to a timestamp authority, then: baywitness stamp { $folder } --answer FILE
+cli-stamp-no-answer = name the answer with --answer
+cli-stamped = Stamped { $folder }: { $authority } says { $when }. Stamp it again before { $ends }, when the authority's certificate ends.
+cli-redacted = Made { $folder }: photos masked, reports and attachments left out, all other files as sealed.
+cli-redacted-check = Who gets it checks it with: baywitness check { $folder }
+
+## The log of attempts
+
+cli-logged-one = Logged as entry { $entry } of { $log }.
+cli-logged-several = Logged as entries { $first } to { $last } of { $log }.
+cli-log-made = Made the log { $log } in { $folder }. Publish that folder, and give this line to whoever checks it:
+cli-log-private = Never publish { $folder }: it holds the log's key. An auditor may be given order-salt from it, to name the repair orders of missing attempts.
+cli-log-photos =
+    { $photos ->
+        [one] one photo
+       *[other] { $photos } photos
+    }
+cli-log-attempt =
+    { $photos ->
+        [one] one photo, attempt { $attempt }
+       *[other] { $photos } photos, attempt { $attempt }
+    }
+cli-log-size =
+    { $count ->
+        [one] one entry in { $log }
+       *[other] { $count } entries in { $log }
+    }
+cli-log-holds =
+    { $count ->
+        [one] { $log }: one entry, as its hash says, and its hash as the checkpoint's root says
+       *[other] { $log }: { $count } entries, every one as its hash says, every hash as the checkpoint's root says
+    }
+cli-log-witnessed =
+    { $count ->
+        [one] { $witness } saw one entry at { $when }
+       *[other] { $witness } saw { $count } entries at { $when }
+    }
+cli-log-continues = It begins with every checkpoint that was given.
+cli-log-disordered =
+    { $count ->
+        [one] One entry has a time that does not fit its neighbours' (`baywitness audit --log` names it).
+       *[other] { $count } entries have times that do not fit their neighbours' (`baywitness audit --log` names them).
+    }
+cli-log-odd =
+    { $count ->
+        [one] One entry is not of this program.
+       *[other] { $count } entries are not of this program.
+    }
+cli-log-no-key = Whether the log signed it is not known: its verifier key was not given (--keys).
+cli-log-agent-key = { $key } names a key that an agent holds, which signs no notes: name the private key
+cli-log-cosigned-first =
+    { $count ->
+        [one] Cosigned { $log } at one entry, seen for the first time: { $file }
+       *[other] Cosigned { $log } at { $count } entries, seen for the first time: { $file }
+    }
+cli-log-cosigned =
+    { $count ->
+        [one] Cosigned { $log } at one entry, which continues what was seen before ({ $seen }): { $file }
+       *[other] Cosigned { $log } at { $count } entries, which continue the { $seen } seen before: { $file }
+    }
+cli-log-witness-key = The witness's key, to give to whoever checks the log:
+
+## serve
+
+cli-serve-alone = The page is at { $link } for this machine alone. Ctrl-C ends it.
+cli-serve-at = The page is at { $link }
+cli-serve-code = Code for devices: { $code }. Whoever has it may see and change every job.
+cli-serve-open = The network can read along: every photo, every job and each device's key to them. Encrypt with --tls-own or --tls-cert, or use the shop's own network only, which must be encrypted.
+cli-serve-encrypted = The connection is encrypted.
+cli-serve-end = Ctrl-C ends it.
+cli-serve-certificate = Certificate, SHA-256: { $digest }
+cli-serve-root = Root to be trusted on phones, SHA-256: { $digest }
+
+## plan, recheck, sheet, trends
+
+cli-plan-numbers = give { $count } numbers in mm, as 7200,1700,1500 (no bay is larger than 50000)
+cli-plan-length = give a length from 500 to 50000 mm
+cli-plan-earlier = no photo of { $job } could be measured: give an earlier job that `baywitness verify` measures
+cli-recheck-no-log = { $file } is no log of checks: its first line is not "{ $head }"
+cli-recheck-no-check = { $file }, line { $line }: is no check
+cli-sheet-measured = --measured-mm needs two numbers, right and up, such as 159.6,160.1
+cli-no-people-key = { $path } is no key of 64 hex digits: delete it for new pseudonyms, or restore it

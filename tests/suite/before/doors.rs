@@ -121,7 +121,7 @@ fn surveys_and_seatings_say_what_is_missing() {
         ("survey a.png --kit bay-a4 --out kit.toml --length 1:tl,2:tr=3", UNREADABLE, "ID:CORNER"),
         ("survey a.png --kit bay-a4 --out kit.toml --due tomorrow", UNREADABLE, "write it as 2027-05-01"),
         ("seating empty empty empty --kit bay-a4 --plate rear-left", UNREADABLE, "has no photo"),
-        ("seating empty --kit bay-a4 --plate left", UNREADABLE, "its carriers: stand, rear-left"),
+        ("seating empty --kit bay-a4 --plate left", UNREADABLE, "it has: stand, rear-left"),
         ("recheck a.png --kit bay-a4 --log log.csv", UNREADABLE, "is no log of checks"),
         ("recheck a.png --kit bay-a4 --log new.csv --camera demo-phone", NOT_FIT, "was never surveyed"),
         ("gauge none.csv", UNREADABLE, "cannot read none.csv"),

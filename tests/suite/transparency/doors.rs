@@ -149,7 +149,7 @@ fn entries_out_of_time_and_repeated_ones_are_named() {
     let (code, said) = run(&[&shop.log, path("--keys"), &shop.keys], &["log", "check"], None);
     assert!(code == 3 && said.contains("2 entries have times") && said.contains("witness.example/1 saw 12"), "{said}");
     let (code, said) = cosign("witness.example/1");
-    assert!(code == 0 && said.contains("continues the 12 seen before"), "{said}");
+    assert!(code == 0 && said.contains("continue the 12 seen before"), "{said}");
 }
 
 /// Photos that were set aside, and typed values that were changed until the verdict fitted.

@@ -6,28 +6,10 @@ use crate::verdict::Level;
 use crate::verdict::words::figure;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["camera-mismatch"],
-    title: "Another camera",
-    rationale: "A camera file holds for one lens of one device; through another one straight lines bend differently and everything is displaced.",
-    method: "EXIF against the camera file: exact, where both say something. By fit: one focal factor common to all photos of \
-             a camera, more than 1 % off; or the score test of a free lens (focal lengths, principal point, distortion) as best \
-             explanation with a chance below 1e-4, where the residuals are more than twice what the detector states. \
-             The same test of the lens of one photo alone tells another phone of the same model, which EXIF does not. \
-             A mirrored picture is exact. Another device with the same lens is not seen.",
-    touches: Touches::Everything,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "camera-mismatch", codes: &["camera-mismatch"], touches: Touches::Everything, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "camera-mismatch",
-    level: Level::Stop,
-    title: "Another camera",
-    meaning: "The photos do not fit the lens that the camera file describes.",
-    cause: "Another phone, another of the phone's lenses (wide, tele, front), a lens correction or a mirrored preview that the phone applied, or the wrong camera file in the job.",
-    look: "The details of the photo in the phone's gallery name device and lens. Two phones of one model write the same there: where one photo alone does not fit, ask who took it.",
-    remedy: "Take the photos with the fitted camera and lens, or fit this one with a board and name its file in the job.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("camera-mismatch", Level::Stop)];
 
 /// Residuals this many times the stated variance are no fit of the lens.
 const MISFIT: f64 = 4.0;

@@ -6,37 +6,11 @@ use crate::folder::CARD_IDS;
 use crate::verdict::Level;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["card-not-seen", "card-of-another-job"],
-    title: "Job card",
-    rationale: "A code that exists for this job only, seen in a photo, proves that the photo was taken for this job.",
-    method: "The ids kept for cards, as found in each photo, against the job's. Exact, but for a marker that is read as \
-             another one (below 1e-6 for a photo); one photo that shows the whole card vouches for the photos that the \
-             adjustment joins with it.",
-    touches: Touches::Everything,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "card", codes: &["card-not-seen", "card-of-another-job"], touches: Touches::Everything, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[
-    Explanation {
-        code: "card-not-seen",
-        level: Level::Stop,
-        title: "The job's card is in no photo",
-        meaning: "The job has a one-time card, and no photo shows all of its markers, so nothing proves that the photos were taken for it.",
-        cause: "The card lay flat or too far off, something stood in front of it, or the photos are older than the card.",
-        look: "Open the photos: is the card upright and as large as a wheel plate's marker?",
-        remedy: "Put the card upright where the photos show it, on the bonnet or beside the stand, and take one more photo.",
-    },
-    Explanation {
-        code: "card-of-another-job",
-        level: Level::Stop,
-        title: "A photo shows another job's card",
-        meaning: "Markers that are kept for cards were found in a photo, but they are not the code of this job.",
-        cause: "Photos of two jobs were mixed up, or the old card stayed in the bay.",
-        look: "Compare the ids in the message with the card on the bench.",
-        remedy: "Leave that photo out, or take it again with this job's card.",
-    },
-];
+pub(super) const EXPLAIN: &[Explanation] =
+    &[Explanation::of("card-not-seen", Level::Stop), Explanation::of("card-of-another-job", Level::Stop)];
 
 fn find(case: &Case) -> Vec<Finding> {
     let card = &case.job.card;

@@ -5,25 +5,10 @@ use crate::marker::Role;
 use crate::verdict::Level;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["carrier-not-seen"],
-    title: "Not seen",
-    rationale: "What no photo shows is not part of the proof.",
-    method: "No photo that is linked to the others shows two usable corners of the carrier, or a flat carrier fits two \
-             poses equally well. Exact; no false alarms.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "carrier-not-seen", codes: &["carrier-not-seen"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "carrier-not-seen",
-    level: Level::Warn,
-    title: "Not seen",
-    meaning: "A part of the marker kit is in no usable photo, or only so that two positions fit it equally well.",
-    cause: "It stood behind something, outside the picture, too far away, or edge on.",
-    look: "Open the photos: are at least two markers of it whole, sharp and larger than a thumbnail?",
-    remedy: "Take one more photo that shows it together with two other parts of the kit.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("carrier-not-seen", Level::Warn)];
 
 fn find(case: &Case) -> Vec<Finding> {
     let carriers = case.kit.carriers.iter().enumerate().filter(|(_, c)| c.role != Role::Card);

@@ -1,34 +1,75 @@
 //! What a code means, for people who meet it in a report.
 
 use super::{
-    camera_mismatch, card, carrier_not_seen, floor_not_level, focal_contradicts, marker_duplicated, not_checked,
-    other_day, other_kit, photo_badly_lit, photo_blurred, photo_edited, photo_light_changed, photo_resized,
-    photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped, prerequisites, print_scale_wrong,
-    reading_disagrees, something_moved, stand_misplaced, steering_not_straight, times_out_of_order, weak_geometry,
-    wrong_datum_suspected,
+    RULES, Rule, camera_mismatch, card, carrier_not_seen, floor_not_level, focal_contradicts, marker_duplicated,
+    not_checked, other_day, other_kit, photo_badly_lit, photo_blurred, photo_edited, photo_light_changed,
+    photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped, prerequisites,
+    print_scale_wrong, reading_disagrees, something_moved, stand_misplaced, steering_not_straight, times_out_of_order,
+    weak_geometry, wrong_datum_suspected,
 };
 use crate::verdict::Level;
+use crate::words::{Language, Phrase};
 
-/// One code in words.
+/// A code whose words are the message `finding-CODE`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Explanation {
     /// The code.
     pub code: &'static str,
     /// How much it weighs.
     pub level: Level,
-    /// Its name for people.
-    pub title: &'static str,
-    /// What it says.
-    pub meaning: &'static str,
-    /// How that comes about in a bay.
-    pub cause: &'static str,
-    /// How to see it with one's own eyes.
-    pub look: &'static str,
-    /// What to do.
-    pub remedy: &'static str,
 }
 
-/// Every finding's own words.
+impl Explanation {
+    pub(super) const fn of(code: &'static str, level: Level) -> Self {
+        Explanation { code, level }
+    }
+
+    /// Its name for people, not yet in any language.
+    pub fn title_phrase(&self) -> Phrase {
+        self.part("title")
+    }
+
+    /// Its name for people.
+    pub fn title(&self, language: Language) -> String {
+        self.part("title").say(language)
+    }
+
+    /// What it says.
+    pub fn meaning(&self, language: Language) -> String {
+        self.part("meaning").say(language)
+    }
+
+    /// How that comes about in a bay.
+    pub fn cause(&self, language: Language) -> String {
+        self.part("cause").say(language)
+    }
+
+    /// How to see it with one's own eyes.
+    pub fn look(&self, language: Language) -> String {
+        self.part("look").say(language)
+    }
+
+    /// What to do.
+    pub fn remedy(&self, language: Language) -> String {
+        self.part("remedy").say(language)
+    }
+
+    /// What was done in the gallery's bay to show it.
+    pub fn scene(&self, language: Language) -> String {
+        self.part("scene").say(language)
+    }
+
+    /// The rules that may give it, in their order.
+    pub fn rules(&self) -> impl Iterator<Item = &'static Rule> {
+        RULES.iter().copied().filter(|rule| rule.codes.contains(&self.code))
+    }
+
+    fn part(&self, attribute: &str) -> Phrase {
+        Phrase::new(format!("finding-{}.{attribute}", self.code))
+    }
+}
+
+/// Every finding's codes.
 const ALL: &[&[Explanation]] = &[
     stand_misplaced::EXPLAIN,
     something_moved::EXPLAIN,
@@ -73,7 +114,6 @@ pub fn explanation(code: &str) -> Option<&'static Explanation> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::verdict::findings::RULES;
 
     #[test]
     fn every_code_of_a_rule_is_explained_once() {
@@ -85,9 +125,6 @@ mod tests {
         }
         for e in explanations() {
             assert!(RULES.iter().any(|r| r.codes.contains(&e.code)), "{} has no rule", e.code);
-            for words in [e.title, e.meaning, e.cause, e.look, e.remedy] {
-                assert!(words.len() > 3, "{}", e.code);
-            }
         }
     }
 }

@@ -8,27 +8,10 @@ use crate::verdict::Level;
 use crate::verdict::words::figure;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["floor-not-level"],
-    title: "Floor not one plane",
-    rationale: "Height, tilt and level refer to the floor. Where it bends between vehicle and stand there is no such plane.",
-    method: "Score test: height and tilt of one sheet, or of all sheets beyond a kink across the vehicle's line. Best explanation of all \
-             suspects, chance below 1e-4, more than 2 mm or 0.15 deg. Also the rear hubs' height over the \
-             sheets' plane against the typed one, beyond four standard uncertainties and 2 mm (chance 6e-5). A floor that is one tilted \
-             plane is no misfit, and three sheets always lie in one plane.",
-    touches: Touches::Everything,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "floor-not-level", codes: &["floor-not-level"], touches: Touches::Everything, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "floor-not-level",
-    level: Level::Stop,
-    title: "Floor not one plane",
-    meaning: "The floor bends between vehicle and stand, or a sheet does not lie flat on it.",
-    cause: "A drain, a ramp, a joint between slabs, a curled or propped-up sheet; or the typed hub height is wrong.",
-    look: "Lay a straight edge or a water level across the bay; press down the corners of the sheet.",
-    remedy: "Flatten the sheet; if the floor is at fault, use a bay that is level.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("floor-not-level", Level::Stop)];
 
 pub(super) const LEAST_MM: f64 = 2.0;
 pub(super) const LEAST_DEG: f64 = 0.15;

@@ -5,27 +5,10 @@ use crate::verdict::Level;
 use crate::verdict::words::figure;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["focal-length-contradicts"],
-    title: "Focal length of the record",
-    rationale: "A record that states another angle of view than the picture has belongs to another picture, or the picture was cut.",
-    method: "The focal length for 35 mm film in the record against the solved one of the photo, by the picture's diagonal (43.27 mm) \
-             and by its longer side (36 mm), with and without the digital zoom that the record states, for makers \
-             differ: named where it leaves all of them by more than 10 %, half a millimetre and three standard \
-             uncertainties. A cut of less than that is not seen, and a record without the value is not checkable.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "focal-contradicts", codes: &["focal-length-contradicts"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "focal-length-contradicts",
-    level: Level::Warn,
-    title: "Record of another focal length",
-    meaning: "The photo's record states an angle of view that the picture does not have. That is no proof of intent.",
-    cause: "The picture was cut and enlarged, a record was copied from another photo, or the device writes a wrong value.",
-    look: "Take a new photo with the same camera and lens and compare the value in its details.",
-    remedy: "Give the original file; where the device always writes that value, note it in the job.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("focal-length-contradicts", Level::Warn)];
 
 /// Makers' values differ by some percent from what their lenses do.
 const LEAST: f64 = 0.10;

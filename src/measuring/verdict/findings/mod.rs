@@ -11,7 +11,7 @@ use crate::photo::{Clearness, Exif, Light, Traces};
 use crate::pose::{Problem, Scene};
 use crate::quantity::{Estimate, Quantity};
 use crate::setup::{From, ReferenceLine, Setup};
-use crate::words::{Phrase, Value, phrase};
+use crate::words::{Language, Phrase, Value, phrase};
 
 use super::check::Checked;
 use super::ladder::Level;
@@ -237,18 +237,26 @@ pub struct Finding {
 
 /// A kind of finding.
 pub struct Rule {
+    /// Its name: the message `finding-rule-NAME` says why it matters and how it is found.
+    pub name: &'static str,
     /// The codes it may give.
     pub codes: &'static [&'static str],
-    /// Its name for people.
-    pub title: &'static str,
-    /// Why it matters.
-    pub rationale: &'static str,
-    /// How it is found, its limits, and the rate of false alarms it was made for.
-    pub method: &'static str,
     /// The figures that its findings of level stop and void spoil.
     pub touches: Touches,
     /// The search.
     pub find: fn(&Case) -> Vec<Finding>,
+}
+
+impl Rule {
+    /// Why it matters.
+    pub fn rationale(&self, language: Language) -> String {
+        Phrase::new(format!("finding-rule-{}.rationale", self.name)).say(language)
+    }
+
+    /// How it is found, its limits, and the rate of false alarms it was made for.
+    pub fn method(&self, language: Language) -> String {
+        Phrase::new(format!("finding-rule-{}.method", self.name)).say(language)
+    }
 }
 
 /// All rules.

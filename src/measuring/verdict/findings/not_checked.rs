@@ -6,24 +6,10 @@ use crate::setup::Setup;
 use crate::verdict::Level;
 use crate::words::{Phrase, phrase};
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["not-checked"],
-    title: "Not checked",
-    rationale: "Six quantities place a stand; a sheet that is silent on one leaves it open, and a reader must know.",
-    method: "Distance, centring, height, squareness, tilt, level against the sheet's checks and waivers. Exact.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "not-checked", codes: &["not-checked"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "not-checked",
-    level: Level::Note,
-    title: "Not checked",
-    meaning: "The set-up sheet says nothing about a quantity that places the stand.",
-    cause: "The sheet was written for part of the job only.",
-    look: "Compare the sheet with the maker's service information.",
-    remedy: "Add a check to the sheet, or waive the quantity with a reason.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("not-checked", Level::Note)];
 
 /// The six quantities that place a target.
 const SIX: [Quantity; 6] =

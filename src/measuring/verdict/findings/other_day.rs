@@ -6,27 +6,10 @@ use super::{Case, Explanation, Finding, Rule};
 use crate::verdict::Level;
 use crate::words::{Value, phrase};
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["photo-of-another-day"],
-    title: "Photos of another day",
-    rationale: "A photo of last week shows where the stand stood last week.",
-    method: "For photos whose record states no offset from UTC: their local time against the job's, or else against the first \
-             such photo's, both as written: more than 14 h apart and of another date. Times with an offset are compared to \
-             the minute by `times-out-of-order`. A clock that is set wrong, or a phone that keeps the time of another \
-             continent, looks the same; a clock that was set back on purpose is not seen.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "other-day", codes: &["photo-of-another-day"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "photo-of-another-day",
-    level: Level::Warn,
-    title: "Photo of another day",
-    meaning: "By its own record the photo was taken on another day than the job. That is no proof that it was.",
-    cause: "A photo of an earlier job was picked, the job was written days later, or the phone's date is wrong.",
-    look: "Compare the date in the phone's gallery with the job's, and the vehicle in the photo with the job's.",
-    remedy: "Use the photos of this job; set the phone's date right and let it record its time zone.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("photo-of-another-day", Level::Warn)];
 
 /// Nobody's clock is off by more without being of another day.
 const APART: Duration = Duration::hours(14);

@@ -7,26 +7,10 @@ use crate::folder::CARD_IDS;
 use crate::verdict::Level;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["markers-of-another-kit"],
-    title: "Markers of another kit",
-    rationale: "Two kits in one picture invite the wrong kit file, or show a bay that is not the job's.",
-    method: "Ids that are neither in the job's kit nor kept for job cards: at least two of them read without a corrected bit, \
-             each in two photos or three in one. A board for fitting cameras on the wall, or a neighbour's kit, looks the \
-             same; a misread marker (below 1e-6 for a photo) would have to come twice.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "other-kit", codes: &["markers-of-another-kit"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "markers-of-another-kit",
-    level: Level::Warn,
-    title: "Markers of another kit",
-    meaning: "The photos show markers that the job's kit does not have. They were left out, and nothing is wrong with what was measured by the others.",
-    cause: "A second kit or a camera board stands in the bay, or the job names another kit than the one that was used.",
-    look: "Find the numbers of the message in the photos and on the kits' cover sheets.",
-    remedy: "Name the kit that was used in the job; clear other kits away, so that nobody takes one holder for another.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("markers-of-another-kit", Level::Warn)];
 
 /// Ids that no chance brings.
 const LEAST_IDS: usize = 2;

@@ -6,12 +6,8 @@ use crate::verdict::words::figure;
 use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
+    name: "phases-differ",
     codes: &["stand-moved-between-photos", "vehicle-moved-between-photos"],
-    title: "Before and after differ",
-    rationale: "Photos from before and after the calibration prove that nothing moved while it ran.",
-    method: "One adjustment in which stand and plates have a pose for each phase over the same floor sheets; the \
-             difference against its own covariance (Wald test), chance below 1e-4 and larger than 2.5 mm or 0.12 deg. \
-             Where it is found, the checks are those of the photos from before.",
     touches: Touches::MovesOnly,
     find,
 };

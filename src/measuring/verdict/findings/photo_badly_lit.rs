@@ -8,28 +8,10 @@ use crate::num::median;
 use crate::verdict::Level;
 use crate::words::{Phrase, phrase};
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["photo-badly-lit"],
-    title: "Badly lit",
-    rationale: "A reflection swallows black, burnt-out white spills over its edges, darkness is noise: edges move or are lost.",
-    method: "Glare: a marker that the solved poses put into the picture, facing the camera and large enough, was not \
-             found or lost corners, while a neighbour on the same face was found and the stand cannot cover it, and more than .45 of its area is at full scale (print alone reaches .4). Burnt out: more than \
-             a third of the area of half of the markers is at full scale. Dark: half of the markers have a contrast below 0.12; \
-             or no marker was found and less than a hundredth of the picture is brighter than 48 of 255 levels. \
-             All exact on the picture; a marker that somebody stands before is not glare.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "photo-badly-lit", codes: &["photo-badly-lit"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "photo-badly-lit",
-    level: Level::Warn,
-    title: "Badly lit",
-    meaning: "Light spoils a photo: a lamp glares in a marker, white is burnt out, or it is too dark.",
-    cause: "A lamp or the sun shines on a glossy print at the angle of the camera, the phone's flash was on, or the bay is dark.",
-    look: "Enlarge the marker: white spots where black should be, or grey on grey.",
-    remedy: "Take a step aside so that the reflection leaves the marker, switch the flash off, use matt paper and even light, and take it again.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("photo-badly-lit", Level::Warn)];
 
 /// Share of a marker's area at full scale.
 const GLARE: f64 = 0.45;

@@ -5,27 +5,10 @@ use crate::verdict::Level;
 use crate::verdict::words::figure;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["photo-blurred"],
-    title: "Blurred",
-    rationale: "Blur costs accuracy, and the blur of a moving hand is not the same in all directions, so it shifts edges.",
-    method: "Median blur of the photo's markers, as fitted: above 1.8 px, or above 1.2 px and twice that of the sharpest photo. \
-             Where no marker was found: of each rise of 40 levels within 32 px the share that lies within 4 px; half of them have less than .5, \
-             across or down the picture, and such rises stand in twenty of its 64 parts or more. A plain wall or one soft shadow is not \
-             called blurred: it has too few.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "photo-blurred", codes: &["photo-blurred"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "photo-blurred",
-    level: Level::Warn,
-    title: "Blurred",
-    meaning: "The markers' edges are too soft to be measured well.",
-    cause: "The hand moved, the light was low, the lens was dirty, or the focus was on something near.",
-    look: "Enlarge a marker on the phone: its small squares must have crisp edges.",
-    remedy: "Wipe the lens, rest the elbows, use more light, tap on the stand to focus, and take it again.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("photo-blurred", Level::Warn)];
 
 const BLURRED_PX: f64 = 1.8;
 const SUSPICIOUS_PX: f64 = 1.2;

@@ -7,29 +7,10 @@ use crate::verdict::words::figure;
 use crate::verdict::{Level, Verdict};
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["photo-light-changed"],
-    title: "Light changed by the phone",
-    rationale: "Phones lift the dark and lower the bright from place to place (HDR, tone mapping). What runs up to an edge then bends \
-                what shows where the edge lies, so corners are known less well than in a plainly developed photo.",
-    method: "Each marker of 60 px or more is parted into patches of 7 px; of all of the photo's patches the gain's logarithm spreads by more \
-             than .02 beyond what noise explains (strongly changed photos of known truth show .05 to .09). Gains of finer grain, and \
-             photos whose markers are all smaller, are not seen. A warning where a check is not_proven, else a note. It lowers nothing by itself: the \
-             uncertainties have it in them.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "photo-light-changed", codes: &["photo-light-changed"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "photo-light-changed",
-    level: Level::Warn,
-    title: "Light changed by the phone",
-    meaning: "The phone has made dark parts lighter and bright parts darker, so that the markers' edges are known less well.",
-    cause: "HDR, night mode, scene optimisation or a filter, or strong light beside deep shade, which makes phones do that.",
-    look: "Enlarge a marker: white is brighter, and black darker, close to the edges than in the middle of the squares.",
-    remedy: "Turn HDR, night mode and scene optimisation off, or take a raw picture and develop it plainly; light the bay more evenly; \
-             take one more photo, or go nearer.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("photo-light-changed", Level::Warn)];
 
 fn find(case: &Case) -> Vec<Finding> {
     let not_proven = case.checks.iter().any(|c| c.verdict == Verdict::NotProven);

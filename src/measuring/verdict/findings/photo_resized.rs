@@ -4,25 +4,10 @@ use super::{Case, Explanation, Finding, Open, PhotoFacts, PhotoProblem, Rule, To
 use crate::verdict::Level;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["photo-resized"],
-    title: "Resized",
-    rationale: "A camera file holds for one pixel grid; a photo that was scaled has lost pixels and fits no camera file.",
-    method: "Stored size against the camera file, and against the size that the photo's own EXIF states. Exact; a \
-             photo that was scaled, scaled back and stripped of its EXIF only shows as blurred.",
-    touches: Touches::Everything,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "photo-resized", codes: &["photo-resized"], touches: Touches::Everything, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "photo-resized",
-    level: Level::Stop,
-    title: "Photo resized",
-    meaning: "The photo is not as large as its camera stores pictures.",
-    cause: "A messenger, a mail program or an app for pictures made it smaller on the way, or it was cropped.",
-    look: "The gallery on the phone shows the original's size in pixels.",
-    remedy: "Copy the original file from the phone by cable or as a file, not as a picture in a message.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("photo-resized", Level::Stop)];
 
 fn find(case: &Case) -> Vec<Finding> {
     let photos = case.photos.iter().enumerate();

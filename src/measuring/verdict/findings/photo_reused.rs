@@ -7,26 +7,10 @@ use crate::detect::{Sighting, Sightings};
 use crate::verdict::Level;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["photo-reused"],
-    title: "Photo used twice",
-    rationale: "Two photos prove something because each could contradict the other; a copy agrees with itself.",
-    method: "Same bytes; or the corners of the markers that two photos share (two markers or more) are an affine image of each other to \
-             1 px: that is a copy that was re-encoded, scaled or cropped, also mirrored. From two \
-             stations of a bay the residual is tens of pixels, so there are no false alarms but for a camera that stood on a tripod: those are one photo too.",
-    touches: Touches::Everything,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "photo-reused", codes: &["photo-reused"], touches: Touches::Everything, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "photo-reused",
-    level: Level::Stop,
-    title: "Photo used twice",
-    meaning: "Two of the photos are the same picture, perhaps re-encoded, cropped or mirrored.",
-    cause: "A file was copied under another name, sent twice, or edited to look like a second photo; or the camera stood on a tripod.",
-    look: "Lay the two pictures over each other: everything coincides, also the people and the shadows.",
-    remedy: "Take the second photo from another place.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("photo-reused", Level::Stop)];
 
 /// An affine map leaves less than this between copies, px (RMS).
 const COPY_PX: f64 = 1.0;

@@ -6,26 +6,10 @@ use crate::verdict::Level;
 use crate::verdict::words::figure;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["photo-zoomed"],
-    title: "Zoomed",
-    rationale: "The camera file holds for one focal length; a zoomed photo makes everything seem nearer.",
-    method: "EXIF digital zoom ratio above 1.02, or the solved focal length of a photo more than 1 % and five standard \
-             uncertainties off its prior (chance 6e-7), or the score test of a free focal length as best explanation (chance below 1e-4). \
-             Where all photos are off by the same factor it is `camera-mismatch`.",
-    touches: Touches::Everything,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "photo-zoomed", codes: &["photo-zoomed"], touches: Touches::Everything, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "photo-zoomed",
-    level: Level::Void,
-    title: "Photo zoomed",
-    meaning: "One photo shows everything larger or smaller than its camera can at the focal length of the camera file.",
-    cause: "Two fingers on the screen, the phone's automatic change of lens, or a crop that was saved at the old size.",
-    look: "The phone's gallery shows zoom or focal length among the photo's details; the picture shows less of the bay than its neighbours.",
-    remedy: "Set the camera to its plain 1x lens and take the photo again.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("photo-zoomed", Level::Void)];
 
 /// From here on EXIF's ratio is a zoom, not a rounding.
 const ZOOM: f64 = 1.02;

@@ -6,24 +6,10 @@ use crate::verdict::Level;
 use crate::verdict::words::figure;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["photos-too-alike"],
-    title: "Too alike",
-    rationale: "Distances come from looking at the same thing from different places; two photos from one place are one photo.",
-    method: "Angle between the lines of sight from the stand to two cameras below 5 degrees. Exact; no false alarms.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "photos-too-alike", codes: &["photos-too-alike"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "photos-too-alike",
-    level: Level::Warn,
-    title: "Photos too alike",
-    meaning: "Two photos were taken from nearly the same direction, so they count as one.",
-    cause: "Both were taken standing in one place.",
-    look: "Lay the two pictures side by side: the stand covers the same part of the vehicle.",
-    remedy: "Take one of them from the other side of the stand.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("photos-too-alike", Level::Warn)];
 
 const LEAST_DEG: f64 = 5.0;
 

@@ -12,26 +12,13 @@ use crate::verdict::words::figure;
 use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
+    name: "plate-not-seated",
     codes: &["plate-not-seated"],
-    title: "Plate not seated",
-    rationale: "A plate that is not flush with its wheel points elsewhere than the wheel: thrust line and toe follow the plate.",
-    method: "Difference of the two headings of an axle's plates (total toe), which is small on any road vehicle: beyond \
-             0.55 deg (common practice, no source) with .95 probability. Also a plate's separate pose in some photos (score test, \
-             chance below 1e-4). Both plates askew by the same angle are not seen, nor a plate turned about its axle, \
-             which changes nothing.",
     touches: Touches::AllBut(OF_TARGET_AND_FLOOR),
     find,
 };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "plate-not-seated",
-    level: Level::Stop,
-    title: "Plate not seated",
-    meaning: "A wheel plate points elsewhere than a wheel can, or sat differently in one photo than in another.",
-    cause: "A claw sits on a balance weight, the rim's lip is bent, dirt lies between plate and rim, or the plate slipped.",
-    look: "Push at the plate's rim: it must not rock. The gap between plate and rim must be the same all around.",
-    remedy: "Seat the plate again on a clean, undamaged part of the rim, and take all photos again.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("plate-not-seated", Level::Stop)];
 
 /// No axle of a road-worthy vehicle has more total toe, degrees.
 pub(super) const MOST_TOTAL_TOE_DEG: f64 = 0.55;

@@ -8,26 +8,10 @@ use crate::pose::{Scene, View};
 use crate::verdict::Level;
 use crate::words::{Value, phrase};
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["plates-swapped"],
-    title: "Plates or sheets swapped, or upside down",
-    rationale: "Each plate knows which side of the vehicle it belongs to, each sheet where it sits on its carrier; exchanged, they measure another body.",
-    method: "The left plate must be on the left of the line from the rear wheels to the stand, the front one before the rear one of \
-             its side, and every plate's up must point up. Sheets: in every photo a marker lies where the kit puts another one, four times nearer than to its own place, or on its own place but turned. \
-             Exact; no false alarms. Floor sheets that are bodies of their own may lie anywhere: exchanging them changes nothing.",
-    touches: Touches::Everything,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "plates-swapped", codes: &["plates-swapped"], touches: Touches::Everything, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "plates-swapped",
-    level: Level::Void,
-    title: "Plates or sheets swapped",
-    meaning: "Two plates are on each other's wheel, or marker sheets sit where the kit's file has others, or turned.",
-    cause: "The left and right plate were mixed up when they were clamped on; or sheets were mounted in the wrong place when the kit was made or mended.",
-    look: "Each plate's label names its wheel and shows which way is up; compare the numbers on the sheets with the kit's drawing.",
-    remedy: "Put each where it belongs, the right way up, and take the photos again.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("plates-swapped", Level::Void)];
 
 fn find(case: &Case) -> Vec<Finding> {
     let Some(scene) = case.scene else { return Vec::new() };

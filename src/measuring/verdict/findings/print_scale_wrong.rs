@@ -6,27 +6,10 @@ use crate::verdict::Level;
 use crate::verdict::words::figure;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["print-scale-wrong"],
-    title: "Printed at another size",
-    rationale: "A print at 97 % makes its carrier seem 3 % farther away.",
-    method: "Score test of one factor on the sizes of all markers of a carrier, and of one on all markers. The factor on all \
-             is told from the camera's focal length by the spacing of the markers on one carrier alone; where that is not enough \
-             the rival is named. Best explanation of all suspects, chance below 1e-4, more than 0.3 %. Not seen: a carrier of one \
-             marker whose distance nothing else fixes.",
-    touches: Touches::Everything,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "print-scale-wrong", codes: &["print-scale-wrong"], touches: Touches::Everything, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "print-scale-wrong",
-    level: Level::Stop,
-    title: "Printed at another size",
-    meaning: "Markers do not have the size that the kit file states, against their spacing.",
-    cause: "The printer scaled the page to fit its margins, or sheets of another kit were mounted.",
-    look: "Measure the black square of one marker with a steel ruler, in both directions; the print's own check ruler must be true.",
-    remedy: "Print again at 100 % (no fit to page), or enter the measured size in the kit file.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("print-scale-wrong", Level::Stop)];
 
 /// Smaller than what paper does with the weather is of no interest, relative.
 pub(super) const LEAST: f64 = 0.003;

@@ -6,24 +6,10 @@ use crate::verdict::Level;
 use crate::verdict::words::figure;
 use crate::words::{Value, phrase};
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["reading-disagrees"],
-    title: "Reading disagrees",
-    rationale: "Two independent instruments that disagree beyond their uncertainties: one of them, or a typing, is wrong.",
-    method: "E_n of ISO/IEC 17043 above 1: at correct uncertainties one pair in some twenty-two at most, fewer where both count.",
-    touches: Touches::Everything,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "reading-disagrees", codes: &["reading-disagrees"], touches: Touches::Everything, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "reading-disagrees",
-    level: Level::Warn,
-    title: "Reading disagrees",
-    meaning: "A value read at the vehicle and the photos exclude each other within their uncertainties. Where the reading was used in the result it stops the job.",
-    cause: "It was read from another point, digits were exchanged when it was typed, the laser was not square, or the tape sagged; or the photos are wrong.",
-    look: "Read again, from the point that the sheet names, and read aloud what is typed.",
-    remedy: "Correct the reading, or find the point it was taken from; if it stands, take the photos again.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("reading-disagrees", Level::Warn)];
 
 fn find(case: &Case) -> Vec<Finding> {
     case.readings

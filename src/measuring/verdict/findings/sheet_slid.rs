@@ -7,18 +7,8 @@ use crate::verdict::Level;
 use crate::verdict::words::figure;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["vehicle-moved-between-photos"],
-    title: "A floor sheet slid while the stand was moved",
-    rationale: "Who moves a stand steps on sheets. Photos from before and after the move are tied by sheets and plates: \
-                if one has gone, nobody knows what else has.",
-    method: "A sheet none of whose corners was used in a photo, but in photos between other moves of the stand: its slide in the floor (two \
-             coordinates, one turn) is fitted to them. It is a kick where a corner went farther than 2.5 mm and what is \
-             left is below .2 px or a seventh of the misfit; a shadow or a boot does not keep the print's shape. Sheets \
-             that were used are seen by the search for what moved between photos.",
-    touches: Touches::Everything,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "sheet-slid", codes: &["vehicle-moved-between-photos"], touches: Touches::Everything, find };
 
 /// What a slide leaves of the corners' misfit: noise, or this share of it.
 const REST_PX: f64 = 0.2;

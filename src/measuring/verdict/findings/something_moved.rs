@@ -10,37 +10,15 @@ use crate::verdict::words::figure;
 use crate::words::{Phrase, phrase};
 
 pub(super) const RULE: Rule = Rule {
+    name: "something-moved",
     codes: &["stand-moved-between-photos", "vehicle-moved-between-photos"],
-    title: "Something moved between the photos",
-    rationale: "All photos are measured together. A stand that was nudged between two of them stands where neither shows it.",
-    method: "Score test (Rao 1948) of a separate pose of one body, or of one common shift along the wheels' direction of \
-             everything on the vehicle, in some photos: every cut of the series and each photo alone; of photos from before and \
-             after a move of the stand also of any step of the vehicle over the floor. The best explanation of all suspects must be \
-             this one, with a chance below 1e-4 in a plain job, and larger than 2.5 mm or 0.12 deg (vehicle: 1.5 mm). \
-             Needs photos that are linked by other bodies too: a body that is the only one that two photos share has no redundancy.",
     touches: Touches::Everything,
     find,
 };
 
 pub(super) const EXPLAIN: &[Explanation] = &[
-    Explanation {
-        code: "stand-moved-between-photos",
-        level: Level::Stop,
-        title: "Stand moved between photos",
-        meaning: "The photos do not agree on where the stand is against everything else: it was in one place for some of them and in another for the rest.",
-        cause: "Somebody brushed against the stand, rolled it to get past, or corrected it after the first photo.",
-        look: "Compare the stand's feet with a mark on the floor, or the gap to something fixed, in both photos.",
-        remedy: "Let nobody touch the stand, and take all photos again.",
-    },
-    Explanation {
-        code: "vehicle-moved-between-photos",
-        level: Level::Stop,
-        title: "Vehicle moved between photos",
-        meaning: "The plates and the nose are elsewhere against floor and stand in some photos.",
-        cause: "The vehicle rolled when the brake was let go, somebody got in, a door was shut hard, or a sheet on the floor was kicked.",
-        look: "Look at the tyres against a line on the floor; chocks that do not touch the tyre let it roll.",
-        remedy: "Chock the wheels, let nobody sit in, check the stand again and take all photos again.",
-    },
+    Explanation::of("stand-moved-between-photos", Level::Stop),
+    Explanation::of("vehicle-moved-between-photos", Level::Stop),
 ];
 
 /// Smaller moves are below what photos of a bay can tell from lens errors.

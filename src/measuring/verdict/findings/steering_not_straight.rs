@@ -6,25 +6,10 @@ use crate::verdict::Level;
 use crate::verdict::words::figure;
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["steering-not-straight"],
-    title: "Steering not straight",
-    rationale: "Procedures want the wheels straight ahead: a turned wheel shifts the vehicle on its tyres and the steering angle enters many calibrations.",
-    method: "Mean heading of the front plates against the centreline: beyond what half a degree (common practice, no source) can read \
-             in 95 % of all cases, and beyond 3.3 standard uncertainties (chance below 1e-3). Needs plates on all four wheels.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "steering-not-straight", codes: &["steering-not-straight"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "steering-not-straight",
-    level: Level::Warn,
-    title: "Steering not straight",
-    meaning: "The front wheels point to one side of the centreline.",
-    cause: "The steering wheel was turned when the vehicle was parked, or moved when somebody got out; or it is not centred when it drives straight.",
-    look: "The steering wheel's spokes, and the gap between front tyre and wing on either side.",
-    remedy: "Roll the vehicle straight for a few metres, centre the steering, check the stand again and take the photos again.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("steering-not-straight", Level::Warn)];
 
 /// Wheels that point this far aside are turned, degrees (common practice, no source).
 const TURNED_DEG: f64 = 0.5;

@@ -7,26 +7,10 @@ use crate::folder::Phase;
 use crate::verdict::Level;
 use crate::words::{Figure, Phrase, phrase};
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["times-out-of-order"],
-    title: "Times out of order",
-    rationale: "Photos prove where the stand stood when they were taken, not an hour later.",
-    method: "Times that state their offset from UTC: photos of one job (of each phase, where it has two) within an hour of each other, those from \
-             before within an hour of the job's `taken` and not after the calibration, those from after it not before it, and all from before earlier than all from after. \
-             Exact, as far as clocks are; a time without an offset is not checkable and is left alone.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "times-out-of-order", codes: &["times-out-of-order"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "times-out-of-order",
-    level: Level::Warn,
-    title: "Times out of order",
-    meaning: "By their own clocks the photos, the job and the calibration do not follow each other as they should.",
-    cause: "Photos of an earlier job were picked, the calibration ran before the photos were taken, or a device's clock is wrong.",
-    look: "Compare the times on the report with the scan report and the clock on the wall.",
-    remedy: "Set the clocks right; if the photos are really of another time, take new ones.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("times-out-of-order", Level::Warn)];
 
 /// A stand that is photographed does not wait longer than this.
 const TOGETHER: Duration = Duration::HOUR;

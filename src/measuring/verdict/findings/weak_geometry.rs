@@ -6,26 +6,10 @@ use crate::verdict::words::amount;
 use crate::verdict::{Level, more_evidence};
 use crate::words::{Phrase, phrase};
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["weak-geometry"],
-    title: "Too weak to prove",
-    rationale: "Where the uncertainty is larger than the tolerance allows, no position of the stand could be proven.",
-    method: "A check that no value could pass at this uncertainty (JCGM 106): exact. And a check whose value changes by more than \
-             its expanded uncertainty, a tenth of its tolerance and four standard deviations of such a change when one photo, one carrier or the form of the lens \
-             model is left out (chance 6e-5 for each).",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "weak-geometry", codes: &["weak-geometry"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "weak-geometry",
-    level: Level::Warn,
-    title: "Too weak to prove",
-    meaning: "With these photos no position of the stand could be proven to be within a tolerance, or the answer depends on one photo or one carrier more than its uncertainty admits.",
-    cause: "Too few photos, all from one side, plates on two wheels only, or small and distant markers.",
-    look: "The report's table of uncertainty shows what the largest part comes from.",
-    remedy: "Add photos from wider apart that show both leaves of the plates; where only two wheels bear plates, put plates on all four.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("weak-geometry", Level::Warn)];
 
 /// Standard deviations of a change that are no chance.
 const SIGMAS: f64 = 4.0;

@@ -5,27 +5,10 @@ use crate::verdict::words::{amount, either};
 use crate::verdict::{Level, Verdict};
 use crate::words::phrase;
 
-pub(super) const RULE: Rule = Rule {
-    codes: &["wrong-datum-suspected"],
-    title: "Wrong datum, side, sign, step or unit suspected",
-    rationale: "A stand that is off by exactly a known mistake was set with care, to the wrong figure: naming the mistake saves measuring everything again.",
-    method: "A check that is outside by more than twice its tolerance is tried against the other datums (nose, axles, the sheet's own), the other \
-             reference lines, the thrust angle with the wrong sign, the other side, the reversed sign, the nominal of another step, zero, inches for mm, exchanged digits, the \
-             complement of an angle, another plane of the stand, its edge for its centre. Named where the rest is below the expanded uncertainty plus half the tolerance, \
-             and below a quarter of the deviation; never applied. By chance a deviation of some 100 mm fits one of them in some 10 % of all cases: it is a hint.",
-    touches: super::Touches::Nothing,
-    find,
-};
+pub(super) const RULE: Rule =
+    Rule { name: "wrong-datum-suspected", codes: &["wrong-datum-suspected"], touches: super::Touches::Nothing, find };
 
-pub(super) const EXPLAIN: &[Explanation] = &[Explanation {
-    code: "wrong-datum-suspected",
-    level: Level::Warn,
-    title: "Wrong datum suspected",
-    meaning: "A value that is far off would be right if it had been measured from another point, to the other side, with another sign or unit, or for another step.",
-    cause: "Measured from the emblem, bumper or axle instead of the datum, to the mast instead of the face, to the panel's edge instead of its centre; the offset taken to the wrong side; digits exchanged; the sheet read in the wrong column.",
-    look: "Read the sheet's line again, aloud, with a finger on the vehicle at the point that it names.",
-    remedy: "Set the stand by the right point, sign and unit; the report's figures are not changed by the suspicion.",
-}];
+pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("wrong-datum-suspected", Level::Warn)];
 
 /// A deviation below this many tolerances is a matter of care, not of a mix-up.
 const FAR: f64 = 2.0;

@@ -6,6 +6,7 @@ use crate::quantity::rounded;
 use crate::record::{DetectableRecord, JobRecord, SensitivityRecord};
 use crate::report::label::Label;
 use crate::verdict::findings::explanation;
+use crate::words::Language;
 
 /// The section; empty where the record says nothing of it.
 pub(super) fn section(record: &JobRecord) -> Markup {
@@ -65,7 +66,7 @@ fn rows(all: &[DetectableRecord]) -> Vec<Markup> {
 }
 
 fn row(d: &DetectableRecord, about: Option<String>) -> Markup {
-    let title = explanation(&d.code).map_or(d.code.as_str(), |e| e.title);
+    let title = explanation(&d.code).map_or_else(|| d.code.clone(), |e| e.title(Language::English));
     html! {
         tr {
             th scope="row" { (title) @if let Some(about) = about { small { (about) } } }

@@ -10,12 +10,23 @@ pub use progress::{drill_text, progress_html};
 
 use super::clean::clean;
 use super::html::{STYLE, palette};
+use crate::verdict::findings::explanation;
+use crate::words::{Language, say};
+
+/// A finding's name for people; a drill's "none" has one too.
+fn title(code: &str, language: Language) -> String {
+    match explanation(code) {
+        Some(e) => e.title(language),
+        None if code == "none" => say!(language, "training-nothing-wrong"),
+        None => code.to_owned(),
+    }
+}
 
 /// A whole page in the reports' style.
-fn page(title: &str, style: &str, body: &Markup) -> String {
+fn page(title: &str, style: &str, body: &Markup, language: Language) -> String {
     let markup = html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(language.tag()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";

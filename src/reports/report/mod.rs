@@ -14,6 +14,7 @@ mod customer;
 mod figures;
 mod html;
 mod label;
+mod named;
 mod pdf;
 mod pictures;
 mod plan;

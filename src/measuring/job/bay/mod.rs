@@ -14,6 +14,7 @@ use crate::num::student_quantile;
 use crate::pose::{Options, PhotoView, Problem, Scene, adjust};
 use crate::record::{BayLimit, BayPhoto, BayRecord, BaySheet, Verdict};
 use crate::setup::Limits;
+use crate::words::{Language, Phrase, phrase};
 use floor::{Bodies, Floor, Rows};
 
 /// What a bay check is about.
@@ -137,20 +138,14 @@ fn record(
     let steepest = |f: &Floor| f.slope[0].hypot(f.slope[1]);
     let (slope, u_slope) = spread.of(steepest);
     let wheels = bodies.hubs.iter().flatten().count() >= 3;
-    let mut limits = vec![limit(
-        "floor slope against the wheels' plane",
-        "deg",
-        slope,
-        u_slope,
-        wanted.limits.floor_slope_deg,
-        true,
-    )];
+    let mut limits =
+        vec![limit(phrase!("bay-floor-slope"), "deg", slope, u_slope, wanted.limits.floor_slope_deg, true)];
     if !wheels {
         limits.clear();
     }
     if let Some((flat, u_flat)) = flatness(spread) {
         limits.push(limit(
-            "unevenness between neighbouring sheets",
+            phrase!("bay-floor-flatness"),
             "mm/m",
             flat,
             u_flat,
@@ -160,14 +155,7 @@ fn record(
     }
     if floor.ahead.is_some() {
         let (ahead, u) = spread.of(|f| f.ahead.unwrap_or(0.0));
-        limits.push(limit(
-            "free in front of the nose, to the farthest sheet",
-            "mm",
-            ahead,
-            u,
-            wanted.limits.free_ahead_mm,
-            false,
-        ));
+        limits.push(limit(phrase!("bay-free-ahead"), "mm", ahead, u, wanted.limits.free_ahead_mm, false));
     }
     let photos = looked.iter().zip(&scene.photos).map(|(p, s)| BayPhoto {
         file: p.name.clone(),
@@ -205,7 +193,7 @@ fn flatness(spread: &Spread) -> Option<(f64, f64)> {
 }
 
 /// Guarded both ways by the expanded uncertainty; no limit, no verdict.
-fn limit(what: &str, unit: &str, value: f64, u: f64, limit: Option<f64>, at_most: bool) -> BayLimit {
+fn limit(what: Phrase, unit: &str, value: f64, u: f64, limit: Option<f64>, at_most: bool) -> BayLimit {
     let verdict = limit.map(|l| {
         let room = if at_most { l - value } else { value - l };
         match () {
@@ -214,5 +202,14 @@ fn limit(what: &str, unit: &str, value: f64, u: f64, limit: Option<f64>, at_most
             () => Verdict::NotProven,
         }
     });
-    BayLimit { what: what.into(), unit: unit.into(), value, expanded_uncertainty: u, limit, at_most, verdict }
+    BayLimit {
+        what: what.say(Language::English),
+        what_phrase: Some(what),
+        unit: unit.into(),
+        value,
+        expanded_uncertainty: u,
+        limit,
+        at_most,
+        verdict,
+    }
 }

@@ -1,8 +1,11 @@
 //! Names of quantities, lines and units in a reader's language, for the reports
 //! that list checks outside of a job: plans, trends, audits.
 
+use maud::{Markup, html};
+
+use super::html::symbol;
 use crate::quantity::Quantity;
-use crate::record::CheckRecord;
+use crate::record::{CheckRecord, Verdict};
 use crate::setup::ReferenceLine;
 use crate::words::{Figure, Language, Phrase, Value, phrase, say};
 
@@ -34,7 +37,7 @@ impl<'a> Named<'a> {
     pub(super) fn of_key(key: &'a str) -> Self {
         let (rest, step) = key.split_once('#').map_or((key, None), |(rest, step)| (rest, Some(step)));
         let (name, target) = rest.split_once('@').map_or((rest, None), |(name, target)| (name, Some(target)));
-        let (quantity, from) = match name.split_once("_from_") {
+        let (quantity, from) = match name.rsplit_once("_from_") {
             Some((quantity, from)) if Quantity::from_name(name).is_none() => (quantity, Some(from)),
             _ => (name, None),
         };
@@ -99,6 +102,16 @@ pub(super) fn metres(mm: f64) -> Figure {
     Figure::fixed(mm / 1000.0, 2)
 }
 
+/// A verdict's word.
+pub(super) fn verdict(verdict: Verdict) -> Phrase {
+    phrase!("plan-verdict", verdict = verdict.name())
+}
+
+/// A verdict's symbol and word.
+pub(super) fn tag(of: Verdict, language: Language) -> Markup {
+    html! { span class={ "tag " (symbol::class(of)) } { (symbol::symbol(of)) (verdict(of).say(language)) } }
+}
+
 /// With a capital at the front, as a heading or a cell begins.
 pub(super) fn capital(text: &str) -> String {
     let mut chars = text.chars();
@@ -126,9 +139,10 @@ mod tests {
     #[test]
     fn every_quantity_has_a_word_in_every_language() {
         for language in Language::ALL {
-            let all: Vec<String> = Quantity::ALL.iter().map(|q| quantity(q.name()).say(language)).collect();
+            let word = |name: &str| phrase!("plan-quantity", quantity = name, name = "?").say(language);
+            let all: Vec<String> = Quantity::ALL.iter().map(|q| word(q.name())).collect();
             for (word, q) in all.iter().zip(Quantity::ALL) {
-                assert_ne!(*word, q.name().replace('_', " "), "{q:?} in {language:?}");
+                assert_ne!(word, "?", "{q:?} in {language:?}");
                 assert_eq!(all.iter().filter(|w| *w == word).count(), 1, "{word} in {language:?}");
             }
         }

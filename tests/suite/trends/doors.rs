@@ -75,10 +75,7 @@ fn arrays_single_files_and_broken_ones_are_read_or_told() {
     let out = folder.path().join("out");
     let run = baywitness(&["trends", folder.path().to_str().unwrap(), "--out", out.to_str().unwrap()]);
     let said = String::from_utf8(run.stdout).unwrap();
-    assert!(
-        said.contains("60 jobs, 1 copies counted once, 1 could not be judged, 2 unreadable, 1 other JSON"),
-        "{said}"
-    );
+    assert!(said.contains("60 jobs, 1 copy counted once, 1 could not be judged, 2 unreadable, 1 other JSON"), "{said}");
     assert!(said.contains("broken.json") && said.contains("words.json"), "{said}");
 
     let empty = folder.path().join("empty");

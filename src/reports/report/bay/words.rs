@@ -1,9 +1,9 @@
 //! The bay check in words.
 
-use super::super::named::{digits, metres, unit};
+use super::super::named::{self, digits, metres, unit};
 use crate::quantity::with_uncertainty;
 use crate::record::{BayLimit, BayRecord, told};
-use crate::words::{Figure, Language, Value, phrase, say};
+use crate::words::{Figure, Language, phrase, say};
 
 /// The bay check for the terminal.
 pub fn bay_text(bay: &BayRecord, language: Language) -> String {
@@ -83,8 +83,7 @@ pub(super) fn limit_words(l: &BayLimit, language: Language) -> String {
     );
     match l.verdict {
         Some(verdict) => {
-            let verdict: Value = phrase!("plan-verdict", verdict = verdict.name()).into();
-            say!(language, "bay-limit-verdict", figure = figure, verdict = verdict)
+            say!(language, "bay-limit-verdict", figure = figure, verdict = named::verdict(verdict))
         }
         None => figure.say(language),
     }

@@ -29,7 +29,7 @@ mod trends;
 pub use archive_table::{ArchiveTable, TableError, table_quantities};
 pub use bay::{bay_html, bay_svg, bay_text};
 pub use customer::{by_series, customer_html, file_stem, series_html, stem};
-pub use html::{ArchiveRow, PhotoPicture, archive_end, archive_row, archive_start, html};
+pub use html::{ArchiveLog, ArchiveRow, PhotoPicture, archive_end, archive_row, archive_start, html};
 pub use html::{colours_css, verdict_class, verdict_symbol};
 pub use pdf::{PdfError, digest, pdf};
 pub use pictures::{PictureError, pictures, small_jpeg};

@@ -57,7 +57,7 @@ pub struct BaySheet {
 pub struct BayLimit {
     /// What it is.
     pub what: String,
-    /// The same for any language.
+    /// The same by key, for other languages.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub what_phrase: Option<Phrase>,
     /// deg, mm/m or mm.

@@ -16,6 +16,7 @@ use crate::custody::audit::{self, Audit, Change, Found, Judged, Ledger, Outcome,
 use crate::evidence::{Signers, is_evidence, is_one_file};
 use crate::folder::Models;
 use crate::job::Options;
+use crate::quantity::Quantity;
 use crate::record::{Verdict, told};
 use crate::report::{ArchiveLog, ArchiveRow, archive_end, archive_row, archive_start};
 use crate::words::{Figure, Language, Phrase, Value, phrase, say};
@@ -163,7 +164,7 @@ fn summary(audit: &Audit, out: &Path, language: Language) -> String {
     text.push('\n');
     for (verdict, count) in counts(audit) {
         let words = match verdict {
-            Some(verdict) => say!(language, "plan-verdict", verdict = verdict.name()),
+            Some(verdict) => verdict.phrase().say(language),
             None => say!(language, "evidence-audit-unreadable"),
         };
         text.push_str(&format!("{count:8}  {words}\n"));
@@ -284,12 +285,12 @@ fn kept_words(change: &Change) -> String {
 /// The same for people.
 fn change_words(change: &Change, language: Language) -> String {
     let what = match (change.what.as_str(), change.what.split_once(" (")) {
-        ("verdict" | "findings" | "message", _) => phrase!("evidence-change-what", what = &change.what),
+        ("verdict" | "findings" | "message", _) => phrase!("evidence-change-what", what = &change.what).into(),
         (_, Some((quantity, parts))) => {
-            let name = phrase!("plan-quantity", quantity = quantity, name = quantity.replace('_', " "));
-            phrase!("evidence-change-check", name = name, parts = parts.trim_end_matches(')'))
+            let name = quantity_words(quantity);
+            phrase!("evidence-change-check", name = name, parts = parts.trim_end_matches(')')).into()
         }
-        (quantity, None) => phrase!("plan-quantity", quantity = quantity, name = quantity.replace('_', " ")),
+        (quantity, None) => quantity_words(quantity),
     };
     let (earlier, now) = (value_words(&change.earlier), value_words(&change.now));
     match change.in_u {
@@ -304,6 +305,11 @@ fn change_words(change: &Change, language: Language) -> String {
         ),
         None => say!(language, "evidence-change", what = what, earlier = earlier, now = now),
     }
+}
+
+/// A quantity by its name; one of a later version as it is.
+fn quantity_words(name: &str) -> Value {
+    Quantity::from_name(name).map_or_else(|| name.replace('_', " ").into(), |q| q.phrase().into())
 }
 
 /// A verdict, a value with its uncertainty, or a text as it is.

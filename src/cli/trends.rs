@@ -11,7 +11,7 @@ use super::threads::pool;
 use crate::record::TrendsRecord;
 use crate::report::effect_words;
 use crate::trends::{COLUMNS, Factor, Options, PeopleKey, trends};
-use crate::words::{Figure, Language, phrase, say};
+use crate::words::{Figure, Language, say};
 
 /// What is typed.
 #[derive(Debug, clap::Args)]
@@ -107,7 +107,7 @@ fn summary(record: &TrendsRecord, out: &Path, language: Language) -> String {
     }
     for v in &record.verdicts {
         let share = Figure::fixed(100.0 * v.share, 1);
-        let verdict = phrase!("plan-verdict", verdict = v.verdict.name());
+        let verdict = v.verdict.phrase();
         let said = say!(language, "trends-said-verdict", verdict = verdict, share = share);
         let _ = writeln!(text, "{:8}  {said}", v.count);
     }

@@ -10,9 +10,6 @@ bay-head = Boden des Kalibrierplatzes, { $sheets ->
 bay-basis-typed = Höhen über der Ebene, auf der die Räder stehen (Nabenhöhe wie eingegeben). Fotos kennen kein Lot: Ob diese Ebene waagerecht ist, zeigt nur eine Wasserwaage.
 bay-basis-wheels = Höhen über einer Ebene parallel zu den Radmitten; null ist der Boden bei den Hinterrädern. Fotos kennen kein Lot: Ob diese Ebene waagerecht ist, zeigt nur eine Wasserwaage.
 bay-basis-sheets = Keine Radplatten zu sehen: Höhen über der Ausgleichsebene der Bodenblätter, kein Gefälle gegen das Fahrzeug.
-bay-floor-slope = Gefälle des Bodens gegen die Ebene der Räder
-bay-floor-flatness = Unebenheit zwischen benachbarten Bodenblättern
-bay-free-ahead = frei vor der Fahrzeugfront, bis zum fernsten Bodenblatt
 bay-limit =
     { $what }: { $value } ±{ $u } { $unit }, { $bound ->
         [most] höchstens { $limit } { $unit } verlangt

@@ -1,45 +1,4 @@
 # Names of quantities, lines and units, also for trends and audits.
-plan-quantity =
-    { $quantity ->
-        [distance] Abstand
-        [range] Abstand in gerader Linie
-        [lateral_offset] Mittigkeit
-        [lateral_from_nose] Mittigkeit zur Frontmarke
-        [height] Höhe
-        [height_from_nose] Höhe über der Frontmarke
-        [yaw] Rechtwinkligkeit
-        [pitch] Neigung
-        [roll] Querneigung
-        [side_range_difference] Seitenabstände, links minus rechts
-        [side_range_left] Seitenabstand links
-        [side_range_right] Seitenabstand rechts
-        [rear_toe_left] Spur hinten links
-        [rear_toe_right] Spur hinten rechts
-        [front_toe_left] Spur vorn links
-        [front_toe_right] Spur vorn rechts
-        [thrust_angle] Fahrachswinkel
-        [steering_angle] Lenkwinkel
-        [plate_plumb_left] Lot der Radplatte hinten links
-        [plate_plumb_right] Lot der Radplatte hinten rechts
-        [plate_plumb_front_left] Lot der Radplatte vorn links
-        [plate_plumb_front_right] Lot der Radplatte vorn rechts
-        [camber_left] Sturz hinten links
-        [camber_right] Sturz hinten rechts
-        [camber_front_left] Sturz vorn links
-        [camber_front_right] Sturz vorn rechts
-        [rear_track] Spurweite hinten
-        [wheelbase] Radstand
-        [setback] Radversatz vorn
-        [arch_height_front_left] Radlaufhöhe vorn links
-        [arch_height_front_right] Radlaufhöhe vorn rechts
-        [arch_height_rear_left] Radlaufhöhe hinten links
-        [arch_height_rear_right] Radlaufhöhe hinten rechts
-        [ride_height] Standhöhe, Mittel der vier Radläufe
-        [body_pitch] Neigung der Karosserie über den Rädern
-        [target_tilt_gravity] Neigung der Zieltafel nach Wasserwaage
-        [target_level_gravity] Querneigung der Zieltafel nach Wasserwaage
-       *[other] { $name }
-    }
 plan-quantity-from =
     { $quantity ->
         [height_from_nose] Höhe über { $datum }
@@ -60,19 +19,6 @@ plan-unit =
     { $unit ->
         [deg] Grad
        *[other] { $unit }
-    }
-plan-reference-line =
-    { $line ->
-        [thrust_line] die Fahrachse
-        [centreline] die Mittellinie des Fahrzeugs
-       *[rear_axle_normal] die Senkrechte zur Hinterachse
-    }
-plan-verdict =
-    { $verdict ->
-        [within] innerhalb der Toleranz
-        [outside] außerhalb der Toleranz
-        [retake] neu aufnehmen
-       *[not_proven] nicht nachgewiesen
     }
 
 # A plan of the photos.
@@ -144,12 +90,6 @@ plan-drawing = Der Kalibrierplatz von oben: Fahrzeug, Gestell und Aufnahmeorte
 plan-clear-width = freie Breite { $width } m
 plan-vehicle = Fahrzeug, fährt nach rechts
 plan-camera-height = Kamera { $height } m hoch
-plan-target-place =
-    { $side ->
-        [middle] { $ahead } mm vor der Fahrzeugfront, mittig, { $height } mm hoch
-        [left] { $ahead } mm vor der Fahrzeugfront, { $beside } mm links, { $height } mm hoch
-       *[right] { $ahead } mm vor der Fahrzeugfront, { $beside } mm rechts, { $height } mm hoch
-    }
 
 # A set-up sheet explained.
 plan-sheet-title = Vorgabeblatt: { $sheet }

@@ -10,9 +10,6 @@ bay-head = Floor of the bay, { $sheets ->
 bay-basis-typed = Heights over the plane on which the wheels stand (hub height as typed). Photos know no plumb line: whether that plane is level takes a spirit level.
 bay-basis-wheels = Heights over a plane parallel to the wheel centres; zero is the floor nearest to the rear wheels. Photos know no plumb line: whether that plane is level takes a spirit level.
 bay-basis-sheets = No wheel plates were seen: heights over the sheets' own best plane, and no slope against the vehicle.
-bay-floor-slope = floor slope against the wheels' plane
-bay-floor-flatness = unevenness between neighbouring sheets
-bay-free-ahead = free in front of the nose, to the farthest sheet
 bay-limit =
     { $what }: { $value } ±{ $u } { $unit }, { $bound ->
         [most] at most { $limit } { $unit } required

@@ -1,45 +1,4 @@
 # Names of quantities, lines and units, also for trends and audits.
-plan-quantity =
-    { $quantity ->
-        [distance] distance
-        [range] straight-line distance
-        [lateral_offset] centring
-        [lateral_from_nose] centring on the nose mark
-        [height] height
-        [height_from_nose] height above the nose mark
-        [yaw] squareness
-        [pitch] tilt
-        [roll] level
-        [side_range_difference] side ranges, left minus right
-        [side_range_left] left side range
-        [side_range_right] right side range
-        [rear_toe_left] rear toe, left
-        [rear_toe_right] rear toe, right
-        [front_toe_left] front toe, left
-        [front_toe_right] front toe, right
-        [thrust_angle] thrust angle
-        [steering_angle] steering angle
-        [plate_plumb_left] rear left plate plumb
-        [plate_plumb_right] rear right plate plumb
-        [plate_plumb_front_left] front left plate plumb
-        [plate_plumb_front_right] front right plate plumb
-        [camber_left] rear left camber
-        [camber_right] rear right camber
-        [camber_front_left] front left camber
-        [camber_front_right] front right camber
-        [rear_track] rear track
-        [wheelbase] wheelbase
-        [setback] setback
-        [arch_height_front_left] front left arch height
-        [arch_height_front_right] front right arch height
-        [arch_height_rear_left] rear left arch height
-        [arch_height_rear_right] rear right arch height
-        [ride_height] ride height, mean of four arches
-        [body_pitch] tilt of the body over its wheels
-        [target_tilt_gravity] target tilt by spirit level
-        [target_level_gravity] target level by spirit level
-       *[other] { $name }
-    }
 plan-quantity-from =
     { $quantity ->
         [height_from_nose] height above { $datum }
@@ -57,19 +16,6 @@ plan-check-target = { $name }, { $target }
 plan-check-step = { $name }, step { $step }
 plan-check-target-step = { $name }, { $target }, step { $step }
 plan-unit = { $unit }
-plan-reference-line =
-    { $line ->
-        [thrust_line] the thrust line
-        [centreline] the vehicle's centreline
-       *[rear_axle_normal] the normal to the rear axle
-    }
-plan-verdict =
-    { $verdict ->
-        [within] within tolerance
-        [outside] outside tolerance
-        [retake] retake
-       *[not_proven] not proven
-    }
 
 # A plan of the photos.
 plan-title = Photo plan: { $sheet }
@@ -140,12 +86,6 @@ plan-drawing = The bay from above: vehicle, stand and where to take the photos
 plan-clear-width = clear width { $width } m
 plan-vehicle = vehicle, drives to the right
 plan-camera-height = camera { $height } m high
-plan-target-place =
-    { $side ->
-        [middle] { $ahead } mm in front of the nose, in the middle, { $height } mm high
-        [left] { $ahead } mm in front of the nose, { $beside } mm to the left, { $height } mm high
-       *[right] { $ahead } mm in front of the nose, { $beside } mm to the right, { $height } mm high
-    }
 
 # A set-up sheet explained.
 plan-sheet-title = Set-up sheet: { $sheet }

@@ -10,9 +10,6 @@ bay-head = Suelo del puesto de calibración, { $sheets ->
 bay-basis-typed = Alturas sobre el plano en que se apoyan las ruedas (altura del buje introducida). Las fotos no conocen la plomada: para saber si ese plano está horizontal hace falta un nivel de burbuja.
 bay-basis-wheels = Alturas sobre un plano paralelo a los centros de rueda; el cero es el suelo junto a las ruedas traseras. Las fotos no conocen la plomada: para saber si ese plano está horizontal hace falta un nivel de burbuja.
 bay-basis-sheets = No se vieron placas de rueda: alturas sobre el plano de ajuste de las propias láminas, sin pendiente respecto al vehículo.
-bay-floor-slope = pendiente del suelo respecto al plano de las ruedas
-bay-floor-flatness = irregularidad entre láminas vecinas
-bay-free-ahead = libre por delante del frontal, hasta la lámina más lejana
 bay-limit =
     { $what }: { $value } ±{ $u } { $unit }, { $bound ->
         [most] se exige { $limit } { $unit } como máximo

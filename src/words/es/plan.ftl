@@ -1,45 +1,4 @@
 # Names of quantities, lines and units, also for trends and audits.
-plan-quantity =
-    { $quantity ->
-        [distance] distancia
-        [range] distancia en línea recta
-        [lateral_offset] centrado
-        [lateral_from_nose] centrado sobre la marca frontal
-        [height] altura
-        [height_from_nose] altura sobre la marca frontal
-        [yaw] perpendicularidad
-        [pitch] inclinación
-        [roll] nivelación
-        [side_range_difference] distancias laterales, izquierda menos derecha
-        [side_range_left] distancia lateral izquierda
-        [side_range_right] distancia lateral derecha
-        [rear_toe_left] convergencia trasera izquierda
-        [rear_toe_right] convergencia trasera derecha
-        [front_toe_left] convergencia delantera izquierda
-        [front_toe_right] convergencia delantera derecha
-        [thrust_angle] ángulo de empuje
-        [steering_angle] ángulo de dirección
-        [plate_plumb_left] verticalidad de la placa de rueda trasera izquierda
-        [plate_plumb_right] verticalidad de la placa de rueda trasera derecha
-        [plate_plumb_front_left] verticalidad de la placa de rueda delantera izquierda
-        [plate_plumb_front_right] verticalidad de la placa de rueda delantera derecha
-        [camber_left] caída trasera izquierda
-        [camber_right] caída trasera derecha
-        [camber_front_left] caída delantera izquierda
-        [camber_front_right] caída delantera derecha
-        [rear_track] ancho de vía trasero
-        [wheelbase] distancia entre ejes
-        [setback] retraso de rueda delantera
-        [arch_height_front_left] altura del paso de rueda delantero izquierdo
-        [arch_height_front_right] altura del paso de rueda delantero derecho
-        [arch_height_rear_left] altura del paso de rueda trasero izquierdo
-        [arch_height_rear_right] altura del paso de rueda trasero derecho
-        [ride_height] altura de la carrocería, media de los cuatro pasos de rueda
-        [body_pitch] inclinación de la carrocería sobre las ruedas
-        [target_tilt_gravity] inclinación de la diana según el nivel de burbuja
-        [target_level_gravity] nivelación de la diana según el nivel de burbuja
-       *[other] { $name }
-    }
 plan-quantity-from =
     { $quantity ->
         [height_from_nose] altura sobre { $datum }
@@ -60,19 +19,6 @@ plan-unit =
     { $unit ->
         [deg] °
        *[other] { $unit }
-    }
-plan-reference-line =
-    { $line ->
-        [thrust_line] la línea de empuje
-        [centreline] el eje central del vehículo
-       *[rear_axle_normal] la perpendicular al eje trasero
-    }
-plan-verdict =
-    { $verdict ->
-        [within] dentro de tolerancia
-        [outside] fuera de tolerancia
-        [retake] repetir las fotos
-       *[not_proven] no demostrado
     }
 
 # A plan of the photos.
@@ -144,12 +90,6 @@ plan-drawing = El puesto visto desde arriba: vehículo, soporte y lugares de las
 plan-clear-width = ancho libre { $width } m
 plan-vehicle = vehículo, avanza hacia la derecha
 plan-camera-height = cámara a { $height } m
-plan-target-place =
-    { $side ->
-        [middle] { $ahead } mm por delante del frontal, en el centro, a { $height } mm de altura
-        [left] { $ahead } mm por delante del frontal, { $beside } mm a la izquierda, a { $height } mm de altura
-       *[right] { $ahead } mm por delante del frontal, { $beside } mm a la derecha, a { $height } mm de altura
-    }
 
 # A set-up sheet explained.
 plan-sheet-title = Hoja de montaje: { $sheet }

@@ -10,9 +10,6 @@ bay-head = Sol du poste de calibrage, { $sheets ->
 bay-basis-typed = Hauteurs au-dessus du plan sur lequel reposent les roues (hauteur du moyeu saisie). Les photos ne connaissent pas la verticale : seul un niveau à bulle dit si ce plan est horizontal.
 bay-basis-wheels = Hauteurs au-dessus d’un plan parallèle aux centres de roue ; le zéro est le sol au plus près des roues arrière. Les photos ne connaissent pas la verticale : seul un niveau à bulle dit si ce plan est horizontal.
 bay-basis-sheets = Aucune plaque de roue vue : hauteurs au-dessus du plan moyen des feuilles, sans pente par rapport au véhicule.
-bay-floor-slope = pente du sol par rapport au plan des roues
-bay-floor-flatness = irrégularité entre feuilles voisines
-bay-free-ahead = libre devant l’avant du véhicule, jusqu’à la feuille la plus éloignée
 bay-limit =
     { $what } : { $value } ±{ $u } { $unit }, { $bound ->
         [most] { $limit } { $unit } au plus exigés

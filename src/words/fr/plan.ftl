@@ -1,45 +1,4 @@
 # Names of quantities, lines and units, also for trends and audits.
-plan-quantity =
-    { $quantity ->
-        [distance] distance
-        [range] distance en ligne droite
-        [lateral_offset] centrage
-        [lateral_from_nose] centrage sur la marque avant
-        [height] hauteur
-        [height_from_nose] hauteur au-dessus de la marque avant
-        [yaw] équerrage
-        [pitch] inclinaison
-        [roll] niveau transversal
-        [side_range_difference] distances latérales, gauche moins droite
-        [side_range_left] distance latérale gauche
-        [side_range_right] distance latérale droite
-        [rear_toe_left] parallélisme arrière gauche
-        [rear_toe_right] parallélisme arrière droit
-        [front_toe_left] parallélisme avant gauche
-        [front_toe_right] parallélisme avant droit
-        [thrust_angle] angle de poussée
-        [steering_angle] angle de braquage
-        [plate_plumb_left] aplomb de la plaque de roue arrière gauche
-        [plate_plumb_right] aplomb de la plaque de roue arrière droite
-        [plate_plumb_front_left] aplomb de la plaque de roue avant gauche
-        [plate_plumb_front_right] aplomb de la plaque de roue avant droite
-        [camber_left] carrossage arrière gauche
-        [camber_right] carrossage arrière droit
-        [camber_front_left] carrossage avant gauche
-        [camber_front_right] carrossage avant droit
-        [rear_track] voie arrière
-        [wheelbase] empattement
-        [setback] recul de roue avant
-        [arch_height_front_left] hauteur du passage de roue avant gauche
-        [arch_height_front_right] hauteur du passage de roue avant droit
-        [arch_height_rear_left] hauteur du passage de roue arrière gauche
-        [arch_height_rear_right] hauteur du passage de roue arrière droit
-        [ride_height] hauteur de caisse, moyenne des quatre passages de roue
-        [body_pitch] inclinaison de la caisse sur ses roues
-        [target_tilt_gravity] inclinaison de la cible au niveau à bulle
-        [target_level_gravity] niveau transversal de la cible au niveau à bulle
-       *[other] { $name }
-    }
 plan-quantity-from =
     { $quantity ->
         [height_from_nose] hauteur depuis { $datum }
@@ -60,19 +19,6 @@ plan-unit =
     { $unit ->
         [deg] °
        *[other] { $unit }
-    }
-plan-reference-line =
-    { $line ->
-        [thrust_line] l’axe de poussée
-        [centreline] l’axe médian du véhicule
-       *[rear_axle_normal] la perpendiculaire à l’essieu arrière
-    }
-plan-verdict =
-    { $verdict ->
-        [within] dans la tolérance
-        [outside] hors tolérance
-        [retake] photos à refaire
-       *[not_proven] non prouvé
     }
 
 # A plan of the photos.
@@ -144,12 +90,6 @@ plan-drawing = Le poste vu de dessus : véhicule, support et lieux de prise de v
 plan-clear-width = largeur libre { $width } m
 plan-vehicle = véhicule, roule vers la droite
 plan-camera-height = appareil à { $height } m
-plan-target-place =
-    { $side ->
-        [middle] { $ahead } mm devant l’avant du véhicule, au milieu, à { $height } mm de haut
-        [left] { $ahead } mm devant l’avant du véhicule, { $beside } mm à gauche, à { $height } mm de haut
-       *[right] { $ahead } mm devant l’avant du véhicule, { $beside } mm à droite, à { $height } mm de haut
-    }
 
 # A set-up sheet explained.
 plan-sheet-title = Fiche de montage : { $sheet }

@@ -1,6 +1,6 @@
 //! The bay check in words.
 
-use super::super::named::{self, digits, metres, unit};
+use super::super::named::{digits, metres, unit};
 use crate::quantity::with_uncertainty;
 use crate::record::{BayLimit, BayRecord, told};
 use crate::words::{Figure, Language, phrase, say};
@@ -83,7 +83,7 @@ pub(super) fn limit_words(l: &BayLimit, language: Language) -> String {
     );
     match l.verdict {
         Some(verdict) => {
-            say!(language, "bay-limit-verdict", figure = figure, verdict = named::verdict(verdict))
+            say!(language, "bay-limit-verdict", figure = figure, verdict = verdict.phrase())
         }
         None => figure.say(language),
     }

@@ -5,7 +5,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::super::figures::{Measured, wanted};
 use super::super::label::Label;
-use super::super::named::{Named, tag, verdict};
+use super::super::named::{Named, tag};
 use super::palette;
 use crate::record::{JobRecord, Verdict, told};
 use crate::words::{Language, say};
@@ -216,7 +216,7 @@ fn checks(record: &JobRecord, language: Language) -> Markup {
                         what = Named::of_check(check).full(),
                         measured = measured,
                         required = wanted(check, quantity),
-                        verdict = verdict(check.verdict),
+                        verdict = check.verdict.phrase(),
                     ))
                     @if check.correction != "none needed" {
                         " (" (told(check.correction_phrase.as_ref(), &check.correction, language)) ")"

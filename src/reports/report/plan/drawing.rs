@@ -4,8 +4,8 @@ use maud::{Markup, PreEscaped, html};
 
 use super::super::named::metres;
 use crate::quantity::rounded;
-use crate::record::{PlanBody, PlanRecord, PlannedStation};
-use crate::words::{Figure, Language, say};
+use crate::record::{PlanBody, PlanRecord, PlannedStation, told};
+use crate::words::{Language, say};
 
 const WIDTH: f64 = 1000.0;
 const EDGE: f64 = 26.0;
@@ -53,7 +53,7 @@ pub fn plan_svg(plan: &PlanRecord, language: Language) -> String {
             rect.paper x="0" y="0" width=(n(WIDTH)) height=(n(frame.height)) {}
             (walls(plan, &frame, language))
             (vehicle(plan, &frame, language))
-            @for body in &plan.bay.bodies { (carrier(body, plan, &frame, language)) }
+            @for body in &plan.bay.bodies { (carrier(body, &frame, language)) }
             @for (i, s) in plan.stations.iter().enumerate() { (station(i, s, &frame, language)) }
         }
     }
@@ -120,7 +120,7 @@ fn vehicle(plan: &PlanRecord, frame: &Frame, language: Language) -> Markup {
     }
 }
 
-fn carrier(body: &PlanBody, plan: &PlanRecord, frame: &Frame, language: Language) -> Markup {
+fn carrier(body: &PlanBody, frame: &Frame, language: Language) -> Markup {
     let [x, y, _] = body.position_mm;
     let (sin, cos) = crate::geom::rad(body.heading_deg).sin_cos();
     let turned = |ahead: f64, left: f64| frame.at(x + ahead * cos - left * sin, y + ahead * sin + left * cos);
@@ -135,7 +135,7 @@ fn carrier(body: &PlanBody, plan: &PlanRecord, frame: &Frame, language: Language
                 line.face x1=(n(at[0])) y1=(n(at[1])) x2=(n(tip[0])) y2=(n(tip[1])) {}
                 @let beside = at[0].max(a[0]).max(b[0]) + 9.0;
                 text.halo x=(n(beside)) y=(n(at[1] - 2.0)) { (body.name) }
-                text.small.halo x=(n(beside)) y=(n(at[1] + 12.0)) { (target_place(body, plan, language)) }
+                text.small.halo x=(n(beside)) y=(n(at[1] + 12.0)) { (told(body.label_phrase.as_ref(), &body.label, language)) }
             }
         }
         "floor" => {
@@ -148,24 +148,6 @@ fn carrier(body: &PlanBody, plan: &PlanRecord, frame: &Frame, language: Language
         "nose" => html! { circle.nose cx=(n(at[0])) cy=(n(at[1])) r="4" {} },
         _ => html! { circle.sheet cx=(n(at[0])) cy=(n(at[1])) r="4" {} },
     }
-}
-
-/// Where the target is required.
-fn target_place(body: &PlanBody, plan: &PlanRecord, language: Language) -> String {
-    let [x, y, z] = body.position_mm;
-    let side = match y.round() as i64 {
-        0 => "middle",
-        y if y > 0 => "left",
-        _ => "right",
-    };
-    say!(
-        language,
-        "plan-target-place",
-        ahead = Figure::fixed(x - plan.bay.nose_mm, 0),
-        side = side,
-        beside = Figure::fixed(y.abs(), 0),
-        height = Figure::fixed(z, 0),
-    )
 }
 
 fn station(index: usize, station: &PlannedStation, frame: &Frame, language: Language) -> Markup {

@@ -4,7 +4,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::super::named;
 use super::drawing::plan_svg;
-use super::words::{least_words, name, noise, place, worth};
+use super::words::{advice, least_words, name, noise, place, worth};
 use crate::record::PlanRecord;
 use crate::words::{Language, say};
 
@@ -28,7 +28,7 @@ pub fn plan_html(plan: &PlanRecord, language: Language) -> String {
                 (table(plan, language))
                 @if !plan.advice.is_empty() {
                     h2 { (say!(language, "plan-change-title")) }
-                    ul { @for a in &plan.advice { li { (a) } } }
+                    ul { @for a in advice(plan, language) { li { (a) } } }
                 }
                 p.aside { (say!(language, "plan-foot")) }
             }

@@ -2,10 +2,9 @@
 
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
-use super::super::named::quantity;
 use super::drawing::plan_svg;
 use super::page::STYLE;
-use super::words::{least_words, name, noise, worth};
+use super::words::{advice, least_words, name, noise, worth};
 use crate::quantity::Quantity;
 use crate::record::{PlanRecord, SetupCheckRecord};
 use crate::words::{Language, say};
@@ -49,7 +48,7 @@ pub fn setup_text(sheet: &SetupCheckRecord, language: Language) -> String {
 fn not_checked(sheet: &SetupCheckRecord, language: Language) -> Vec<String> {
     let one = |words: &String| {
         let known = Quantity::ALL.iter().find(|q| q.trade_name() == words);
-        known.map_or_else(|| words.clone(), |q| quantity(q.name()).say(language))
+        known.map_or_else(|| words.clone(), |q| q.phrase().say(language))
     };
     sheet.not_checked.iter().map(one).collect()
 }
@@ -115,6 +114,6 @@ fn kit_table(kit: &PlanRecord, language: Language) -> Markup {
                 }
             }
         }
-        @for a in &kit.advice { p.no { (a) } }
+        @for a in advice(kit, language) { p.no { (a) } }
     }
 }

@@ -2,7 +2,7 @@
 
 use super::super::named::{Named, digits, metres, unit};
 use crate::quantity::rounded;
-use crate::record::{LeastPhotos, PlanRecord, PlannedStation, PredictedCheck};
+use crate::record::{LeastPhotos, PlanRecord, PlannedStation, PredictedCheck, told};
 use crate::words::{Figure, Language, Phrase, phrase, say};
 
 /// The plan for the terminal.
@@ -33,11 +33,17 @@ pub fn plan_text(plan: &PlanRecord, language: Language) -> String {
     follow_up(plan, language, &mut text);
     if !plan.advice.is_empty() {
         text.push_str(&format!("\n{}\n", say!(language, "plan-change-head")));
-        for a in &plan.advice {
+        for a in advice(plan, language) {
             text.push_str(&format!("  - {a}\n"));
         }
     }
     text
+}
+
+/// What to change.
+pub(super) fn advice(plan: &PlanRecord, language: Language) -> Vec<String> {
+    let one = |(i, words): (usize, &String)| told(plan.advice_phrases.get(i), words, language);
+    plan.advice.iter().enumerate().map(one).collect()
 }
 
 fn follow_up(plan: &PlanRecord, language: Language, text: &mut String) {

@@ -6,7 +6,7 @@ use crate::record::EffectRecord;
 use crate::words::{Figure, Language, Phrase, Value, phrase, say};
 
 /// A key of a statistics record in the trade's words: `squareness, left-board, step tilted`.
-pub(super) fn quantity_words(key: &str) -> Phrase {
+pub(super) fn quantity_words(key: &str) -> Value {
     Named::of_key(key).full()
 }
 

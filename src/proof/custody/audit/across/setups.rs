@@ -11,8 +11,9 @@
 use std::collections::BTreeMap;
 
 use crate::num::median;
+use crate::quantity::Quantity;
 use crate::record::{CheckRecord, JobRecord};
-use crate::words::{Phrase, phrase};
+use crate::words::{Phrase, Value, phrase};
 
 /// Odds by which a named pair is likelier than a chance among all pairs.
 const ODDS: f64 = 100.0;
@@ -29,8 +30,9 @@ pub(super) struct Pair {
 
 impl Pair {
     pub(super) fn message(&self) -> Phrase {
-        let name = |q: &String| phrase!("plan-quantity", quantity = q, name = q.replace('_', " "));
-        let quantities: Vec<Phrase> = self.quantities.iter().map(name).collect();
+        let name =
+            |q: &String| Quantity::from_name(q).map_or_else(|| q.replace('_', " ").into(), |q| q.phrase().into());
+        let quantities: Vec<Value> = self.quantities.iter().map(name).collect();
         phrase!("evidence-set-up-of-another-job", quantities = quantities)
     }
 }

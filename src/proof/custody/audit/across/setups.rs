@@ -13,7 +13,7 @@ use std::collections::BTreeMap;
 use crate::num::median;
 use crate::quantity::Quantity;
 use crate::record::{CheckRecord, JobRecord};
-use crate::words::{Phrase, Value, phrase};
+use crate::words::{self, Phrase, phrase};
 
 /// Odds by which a named pair is likelier than a chance among all pairs.
 const ODDS: f64 = 100.0;
@@ -32,7 +32,7 @@ impl Pair {
     pub(super) fn message(&self) -> Phrase {
         let name =
             |q: &String| Quantity::from_name(q).map_or_else(|| q.replace('_', " ").into(), |q| q.phrase().into());
-        let quantities: Vec<Value> = self.quantities.iter().map(name).collect();
+        let quantities: Vec<words::Value> = self.quantities.iter().map(name).collect();
         phrase!("evidence-set-up-of-another-job", quantities = quantities)
     }
 }

@@ -10,6 +10,7 @@
 
 use crate::marker::{Carrier, Kit, Role};
 use crate::pose::PhotoView;
+use crate::verdict::AFTER_MOVE;
 
 /// The working kit and what its carriers stand for.
 #[derive(Debug, Clone)]
@@ -27,30 +28,35 @@ impl Doubles {
     /// A carrier for each state of those that `changes` names. The first state
     /// keeps the carrier itself.
     pub fn new(kit: &Kit, states: &[&str], changes: impl Fn(&Carrier) -> bool) -> Self {
+        let suffixes: Vec<String> = states.iter().map(|state| format!(" ({state})")).collect();
+        Doubles::of_suffixes(kit, &suffixes, changes)
+    }
+
+    /// The same; `suffixes` tell the names of a carrier's states apart.
+    fn of_suffixes(kit: &Kit, suffixes: &[String], changes: impl Fn(&Carrier) -> bool) -> Self {
         let mut doubled = kit.clone();
         let mut bodies = Vec::new();
         for (k, carrier) in kit.carriers.iter().enumerate() {
             let mut own = vec![k];
-            for state in states.iter().skip(1).filter(|_| changes(carrier)) {
+            for suffix in suffixes.iter().skip(1).filter(|_| changes(carrier)) {
                 own.push(doubled.carriers.len());
-                doubled.carriers.push(Carrier { name: format!("{} ({state})", carrier.name), ..carrier.clone() });
+                doubled.carriers.push(Carrier { name: format!("{}{suffix}", carrier.name), ..carrier.clone() });
             }
             bodies.push(own);
         }
-        Doubles { kit: doubled, bodies, steps: states.len().max(1) }
+        Doubles { kit: doubled, bodies, steps: suffixes.len().max(1) }
     }
 
     /// A stand for each of `steps` (none: the sheet has one position) in each position; `moves` has the number of
     /// moves before each, the last position first.
     pub fn of_positions(kit: &Kit, steps: &[&str], moves: &[u32]) -> Self {
-        let plain = if steps.is_empty() { &[""][..] } else { steps };
-        let earlier = moves.iter().skip(1).flat_map(|n| {
-            let when = if *n == 0 { "before it was moved".to_owned() } else { format!("after move {n}") };
-            plain.iter().map(move |step| if step.is_empty() { when.clone() } else { format!("{step}, {when}") })
-        });
-        let names: Vec<String> = plain.iter().map(|s| (*s).to_owned()).chain(earlier).collect();
-        let names: Vec<&str> = names.iter().map(String::as_str).collect();
-        Doubles { steps: plain.len(), ..Doubles::new(kit, &names, |c| c.role == Role::Target) }
+        let plain: Vec<String> = match steps {
+            [] => vec![String::new()],
+            _ => steps.iter().map(|step| format!(" ({step})")).collect(),
+        };
+        let earlier = moves.iter().skip(1).flat_map(|n| plain.iter().map(move |step| format!("{step}{AFTER_MOVE}{n}")));
+        let suffixes: Vec<String> = plain.iter().cloned().chain(earlier).collect();
+        Doubles { steps: plain.len(), ..Doubles::of_suffixes(kit, &suffixes, |c| c.role == Role::Target) }
     }
 
     /// The state of a step in a position; the last position is 0.
@@ -123,11 +129,11 @@ mod tests {
         let stand = kit.with_role(Role::Target).next().unwrap();
         let moved = Doubles::of_positions(&kit, &[], &[2, 1, 0]);
         let name = |position| moved.kit.carriers[moved.body(stand, moved.state(position, 0))].name.as_str();
-        assert_eq!([name(0), name(1), name(2)], ["stand", "stand (after move 1)", "stand (before it was moved)"]);
+        assert_eq!([name(0), name(1), name(2)], ["stand", "stand @1", "stand @0"]);
         assert_eq!((moved.states(stand), moved.judged(stand)), (3, 1));
         let stepped = Doubles::of_positions(&kit, &["level", "tilted"], &[1, 0]);
         let body = stepped.body(stand, stepped.state(1, 1));
-        assert_eq!(stepped.kit.carriers[body].name, "stand (tilted, before it was moved)");
+        assert_eq!(stepped.kit.carriers[body].name, "stand (tilted) @0");
         assert!(stepped.is_earlier(body) && !stepped.is_earlier(stepped.body(stand, 1)));
         assert_eq!(stepped.judged(stand), 2);
     }

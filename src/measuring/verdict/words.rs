@@ -1,7 +1,7 @@
 //! Phrases that sentences share: figures with their unit, names of bodies,
 //! several sentences, one of several things.
 
-use crate::marker::{Kit, Role};
+use crate::marker::{Carrier, Kit, Role};
 use crate::quantity::{Unit, rounded};
 use crate::words::{Figure, Phrase, Value, phrase};
 
@@ -65,13 +65,32 @@ pub(crate) fn body_called(kit: &Kit, name: &str) -> Phrase {
     k.map_or_else(|| phrase!("verdict-body", role = "vehicle"), |k| body(kit, k))
 }
 
-/// Where a kit has several of a role, the carrier's own name tells which.
+/// Between a stand's name and how often it had been moved, in the name of a body that is where it stood before.
+pub(crate) const AFTER_MOVE: &str = " @";
+
+/// Which of a role it is: where a stand stood before it was moved, as it is in a step, else by its own name.
 fn own(kit: &Kit, k: usize, body: Phrase) -> Phrase {
     let carrier = &kit.carriers[k];
-    if kit.with_role(carrier.role).nth(1).is_none() {
-        return body;
+    let called = |name: &str| kit.carriers.iter().position(|c| c.name == name);
+    if let Some((stand, moves)) = carrier.name.rsplit_once(AFTER_MOVE)
+        && let (Ok(n), Some(first)) = (moves.parse::<u32>(), called(stand))
+    {
+        let stand = own(kit, first, body);
+        return match n {
+            0 => phrase!("verdict-stand-before", stand = stand),
+            n => phrase!("verdict-stand-after", stand = stand, move = n),
+        };
     }
-    phrase!("verdict-body-own", body = body, name = &carrier.name)
+    if let Some((stand, step)) = carrier.name.strip_suffix(')').and_then(|name| name.split_once(" ("))
+        && let Some(first) = called(stand)
+    {
+        return phrase!("verdict-stand-step", stand = own(kit, first, body), step = step);
+    }
+    let others = |c: &&Carrier| c.role == carrier.role && c.name != carrier.name && c.markers != carrier.markers;
+    if kit.carriers.iter().any(|c| others(&c)) {
+        return phrase!("verdict-body-own", body = body, name = &carrier.name);
+    }
+    body
 }
 
 /// A carrier or an axle as a label, by the name that a record has for it and, where known, its role.

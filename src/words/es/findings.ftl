@@ -1,0 +1,268 @@
+# Qué otra cosa explicaría las fotos casi igual de bien.
+findings-rivals = Casi igual de probable: { $rivals }.
+findings-if-moved = { $body } se movió entre las fotos
+findings-if-size = los marcadores de un portamarcadores tienen otro tamaño ({ $body })
+findings-if-sizes = todos los marcadores tienen otro tamaño que el del archivo del juego
+findings-if-zoomed = { $photo } se tomó con zoom
+findings-if-focal = la cámara tiene otra distancia focal
+findings-if-marker = el marcador { $marker } ({ $body }) se detectó mal en { $photo }
+findings-if-lens-one = { $photo } se tomó con otro objetivo
+findings-if-lens = las fotos se tomaron con otro objetivo
+findings-if-off-floor =
+    { $count ->
+        [one] la lámina de suelo { $sheets } está fuera del plano del suelo
+       *[other] las láminas de suelo { $sheets } están fuera del plano del suelo
+    }
+
+# Qué sería un valor con una explicación de un hallazgo; va delante de un valor.
+findings-with-place =
+    { $count ->
+        [one] con { $body } donde solo { $photos } lo muestra
+       *[other] con { $body } donde solo { $photos } lo muestran
+    }
+findings-with-sizes = con otro tamaño de todos los marcadores
+findings-with-size = con otro tamaño de los marcadores de un portamarcadores ({ $body })
+findings-with-focal = con otra distancia focal de { $photos }
+findings-with-lens = con otro objetivo para { $photos }
+findings-with-rear-floor = con el suelo bajo las ruedas traseras en lugar del plano de las láminas
+findings-with-floor =
+    { $count ->
+        [one] con un suelo sin la lámina { $sheets }
+       *[other] con un suelo sin las láminas { $sheets }
+    }
+findings-with-not-flush = con { $body } sin asentar a ras en su rueda
+findings-without-readings = sin las lecturas
+findings-with-typed-wrong = dando por erróneo lo introducido
+
+# A qué distancia están dos lugares de un cuerpo.
+findings-step-far = Los dos lugares están muy separados.
+findings-step = Los dos lugares distan unos { $mm } mm y { $degrees }°.
+
+findings-stand-moved = { $body } está en { $photos } en otro lugar que en las demás fotos. { $step } No dejar que nadie toque el soporte y repetir todas las fotos.
+findings-arch-moved = { $body } está en { $photos } en otra posición sobre su rueda que en las demás fotos. { $step } Recibió un golpe, alguien subió o bajó, o la suspensión aún se asentaba. No dejar subir a nadie y repetir todas las fotos.
+findings-body-moved = { $body } está en { $photos } en otro lugar que en las demás fotos. { $step } Recibió un golpe o el vehículo se movió. Fijarla y repetir todas las fotos.
+findings-plate-moved = { $body } está en { $photos } en otra posición que en las demás fotos. { $step } Resbaló en su rueda o esa rueda se movió. Asentarla de nuevo y repetir todas las fotos.
+findings-vehicle-rolled =
+    { $way ->
+        [forward] El vehículo está en { $photos } unos { $mm } mm más adelante que en las demás fotos. Calzar las ruedas, comprobar de nuevo el soporte y repetir todas las fotos.
+       *[rearward] El vehículo está en { $photos } unos { $mm } mm más atrás que en las demás fotos. Calzar las ruedas, comprobar de nuevo el soporte y repetir todas las fotos.
+    }
+findings-vehicle-nudged = El vehículo está en { $photos } a unos { $mm } mm de donde estaba antes de mover el soporte, girado { $degrees }°: recibió un empujón. Calzar las ruedas y repetir dos fotos de todo.
+findings-sheet-slid = { $body } está en { $photo } en otro lugar que en las fotos de antes o después de otro movimiento del soporte, a unos { $mm } mm y { $degrees }°: alguien le dio un golpe o el vehículo se movió. Volver a colocarla, calzar las ruedas y repetir dos fotos de todo.
+findings-phases-differ = { $body } estaba después de la calibración en otro lugar que antes, a unos { $mm } mm y { $degrees }°. Los valores son los de antes; nadie sabe dónde estaba durante la calibración. Montar y calibrar de nuevo.
+
+findings-plates-swapped-sides =
+    { $axle ->
+        [front] Las placas de las ruedas delanteras están intercambiadas: la izquierda está en la rueda derecha. Poner cada una en su rueda, en posición vertical correcta, y repetir las fotos.
+       *[rear] Las placas de las ruedas traseras están intercambiadas: la izquierda está en la rueda derecha. Poner cada una en su rueda, en posición vertical correcta, y repetir las fotos.
+    }
+findings-plates-swapped-ends =
+    { $side ->
+        [left] Las placas izquierdas, delantera y trasera, están intercambiadas: la delantera está en la rueda trasera. Poner cada una en su rueda y repetir las fotos.
+       *[right] Las placas derechas, delantera y trasera, están intercambiadas: la delantera está en la rueda trasera. Poner cada una en su rueda y repetir las fotos.
+    }
+findings-upside-down = { $body } está del revés. Ponerlo en la posición correcta y repetir las fotos.
+findings-marker-turned = El marcador { $marker } está girado en su portamarcadores ({ $body }). Montarlo como muestra el dibujo del juego, en la posición correcta, y repetir las fotos.
+findings-markers-exchanged = Los marcadores { $one } ({ $body }) y { $other } ({ $other_body }) están intercambiados. Montarlos como muestra el dibujo del juego y repetir las fotos.
+findings-plate-not-flush =
+    { $axle ->
+        [front] Las direcciones de las placas delanteras difieren { $degrees }°, más de lo que puede ser la convergencia: { $body } probablemente no está a ras en su rueda. Asentarla de nuevo y repetir las fotos.
+       *[rear] Las direcciones de las placas traseras difieren { $degrees }°, más de lo que puede ser la convergencia: { $body } probablemente no está a ras en su rueda. Asentarla de nuevo y repetir las fotos.
+    }
+
+findings-print-scale =
+    { $size ->
+        [smaller] Los marcadores de un portamarcadores ({ $body }) parecen un { $percent } % más pequeños que en el archivo del juego. Medir con una regla el cuadrado negro de uno e introducir el valor, o imprimir de nuevo al 100 %.
+       *[larger] Los marcadores de un portamarcadores ({ $body }) parecen un { $percent } % más grandes que en el archivo del juego. Medir con una regla el cuadrado negro de uno e introducir el valor, o imprimir de nuevo al 100 %.
+    }
+findings-print-scales =
+    { $size ->
+        [smaller] Todos los marcadores parecen un { $percent } % más pequeños que en el archivo del juego, respecto a sus separaciones. Medir con una regla el cuadrado negro de uno e introducir el valor, o imprimir de nuevo al 100 %.
+       *[larger] Todos los marcadores parecen un { $percent } % más grandes que en el archivo del juego, respecto a sus separaciones. Medir con una regla el cuadrado negro de uno e introducir el valor, o imprimir de nuevo al 100 %.
+    }
+
+findings-of-photo = Foto { $photo }: { $why }.
+findings-mirrored = { $photo } está reflejada: izquierda y derecha están cambiadas y no se puede leer ningún código. Tomarla con la cámara principal, no con la frontal, y entregarla tal como se guardó.
+findings-focal-of-all =
+    { $length ->
+        [longer] Todas las fotos corresponden a una distancia focal un { $percent } % más larga que la de la cámara { $camera }: se usó otra cámara u otro objetivo, o todas tienen el mismo zoom. Usar el archivo de la cámara que las tomó o repetirlas.
+       *[shorter] Todas las fotos corresponden a una distancia focal un { $percent } % más corta que la de la cámara { $camera }: se usó otra cámara u otro objetivo, o todas tienen el mismo zoom. Usar el archivo de la cámara que las tomó o repetirlas.
+    }
+findings-lens-of-all = Las fotos no corresponden al objetivo de la cámara { $camera }: las esquinas se desvían { $times } veces su ruido, y otro objetivo lo explicaría. Usar el archivo de la cámara que las tomó o ajustarla de nuevo.
+findings-lens-of-one = { $photo } no corresponde al objetivo de la cámara { $camera }, al que sí corresponden las demás fotos: la tomó otro teléfono del mismo modelo u otro objetivo de este. Tomar todas las fotos con el teléfono de ese archivo de cámara, o quitar esta foto del trabajo.
+findings-zoomed-by-record = { $photo } se tomó con zoom digital de { $times } aumentos (según su EXIF). Repetirla sin zoom.
+findings-zoomed =
+    { $length ->
+        [longer] { $photo } corresponde a una distancia focal un { $percent } % más larga de lo que permite su archivo de cámara: zoom, recorte u otro objetivo. Repetirla sin zoom.
+       *[shorter] { $photo } corresponde a una distancia focal un { $percent } % más corta de lo que permite su archivo de cámara: zoom, recorte u otro objetivo. Repetirla sin zoom.
+    }
+findings-resized = { $photo } tiene { $width } x { $height } px, pero sus propios datos indican { $stated_width } x { $stated_height }: se guardó de nuevo con otro tamaño. Usar la foto tal como la guardó la cámara.
+findings-reused =
+    { $how ->
+        [bytes] { $photo } es la misma imagen que { $earlier } (byte a byte): no demuestra nada más. Tomar una foto desde otro lugar.
+        [mirrored] { $photo } es la misma imagen que { $earlier } (reflejada): no demuestra nada más. Tomar una foto desde otro lugar.
+       *[again] { $photo } es la misma imagen que { $earlier } (guardada de nuevo, escalada o recortada): no demuestra nada más. Tomar una foto desde otro lugar.
+    }
+findings-blurred = { $photo } está borrosa (unos { $px } px). Sujetar firme, apoyar los codos o usar más luz, y repetirla.
+findings-blurred-no-marker = { $photo } está tan borrosa que no se encontró ningún marcador. Sujetar firme, apoyar los codos o usar más luz, y repetirla.
+findings-glare =
+    { $count ->
+        [one] Reflejo de una lámpara en el marcador { $markers } de { $photo }. Dar un paso a un lado y repetirla.
+       *[other] Reflejo de una lámpara en los marcadores { $markers } de { $photo }. Dar un paso a un lado y repetirla.
+    }
+findings-burnt-out = { $photo } es demasiado clara: el blanco está quemado alrededor de los marcadores. Apagar el flash o tocar el soporte en la pantalla para que el teléfono exponga para él, y repetirla.
+findings-dark = { $photo } es demasiado oscura: el negro y el blanco de los marcadores apenas se distinguen. Usar más luz y repetirla.
+findings-dark-no-marker = { $photo } es tan oscura que no se encontró ningún marcador. Usar más luz y repetirla.
+findings-light-changed = En { $photo } el teléfono cambió la luz de un lugar a otro: las esquinas se conocen con { $stated } px; en una foto revelada sin retoques serían { $plain } px. Desactivar HDR, modo noche y optimización de escena, o revelar una imagen en bruto sin retoques, y repetirla.
+findings-too-alike = { $first } y { $second } se tomaron casi desde la misma dirección ({ $degrees }° de diferencia). Tomar una de ellas desde el otro lado del soporte.
+findings-focal-contradicts = Los datos de { $photo } indican una distancia focal de { $stated } mm (equivalente a 35 mm), pero la imagen tiene de { $least } a { $most } mm: se recortó, o los datos son de otra foto. Entregar el archivo original.
+
+findings-edited = Un programa escribió { $photo } después de tomarla: { $traces }. Eso no prueba ningún cambio de la imagen, pero el archivo original no dejaría dudas.
+findings-edited-other = Un programa escribió { $photo } después de tomarla: { $traces }; está comprimida de otro modo que las demás fotos de esta cámara en el trabajo. Eso no prueba ningún cambio de la imagen, pero el archivo original no dejaría dudas.
+findings-trace-program = sus datos nombran un programa de edición ({ $program })
+findings-trace-later =
+    { $seconds ->
+        [one] se escribió { $seconds } segundo después de tomarla
+       *[other] se escribió { $seconds } segundos después de tomarla
+    }
+findings-trace-editor = contiene el bloque de datos de un editor de imágenes
+findings-trace-history = contiene un historial de ediciones (XMP)
+findings-thumbnail = La miniatura de { $photo } muestra otra imagen que la foto (correlación { $likeness }). Puede que la imagen se haya sustituido o recortado; entregar el archivo original.
+
+findings-floor-sheet = { $body } no está en el plano de las demás láminas de suelo (unos { $mm } mm y { $degrees }° fuera): el suelo se inclina o se quiebra allí, o la lámina está curvada. Alisar la lámina; si es el suelo, usar un puesto nivelado.
+findings-floor-bends = El suelo se quiebra delante del vehículo: las láminas { $sheets } no están en el plano de las más cercanas a él (unos { $mm } mm y { $degrees }° fuera). Usar un puesto nivelado.
+findings-floor-below-wheels =
+    { $way ->
+        [higher] El plano de las láminas de suelo está { $mm } mm más alto que el suelo bajo las ruedas traseras (altura de buje introducida: { $typed } mm): el suelo se inclina o se quiebra entre vehículo y soporte, o la altura introducida es errónea. Comprobar el suelo con un nivel de burbuja; usar un puesto nivelado.
+       *[lower] El plano de las láminas de suelo está { $mm } mm más bajo que el suelo bajo las ruedas traseras (altura de buje introducida: { $typed } mm): el suelo se inclina o se quiebra entre vehículo y soporte, o la altura introducida es errónea. Comprobar el suelo con un nivel de burbuja; usar un puesto nivelado.
+    }
+findings-two-poses = { $body } encaja en dos posiciones que concuerdan igual de bien con las fotos. Tomar una foto más desde otra dirección, más cerca.
+findings-not-seen = { $body } no está en ninguna foto utilizable. Tomar una foto más que muestre también otros dos portamarcadores.
+findings-steering =
+    { $way ->
+        [left] Las ruedas delanteras apuntan { $degrees }° a la izquierda. Centrar la dirección, comprobar de nuevo el soporte y repetir las fotos.
+       *[right] Las ruedas delanteras apuntan { $degrees }° a la derecha. Centrar la dirección, comprobar de nuevo el soporte y repetir las fotos.
+    }
+findings-outside-held = Fuera de tolerancia: { $quantity }; { $correction }.
+findings-reading-disagrees-mm = { $quantity }: la lectura de { $read } mm y los { $photos } mm de las fotos se excluyen (E_n { $error }). Leer de nuevo; comprobar desde qué punto se midió.
+findings-reading-disagrees-degrees = { $quantity }: la lectura de { $read }° y los { $photos }° de las fotos se excluyen (E_n { $error }). Leer de nuevo; comprobar desde qué punto se midió.
+findings-marker-duplicated =
+    { $count ->
+        [2] El marcador { $marker } aparece dos veces en { $photo }: se descartaron los dos. Retirar las impresiones sobrantes y repetir la foto.
+       *[other] El marcador { $marker } aparece { $count } veces en { $photo }: se descartaron todos. Retirar las impresiones sobrantes y repetir la foto.
+    }
+findings-cannot-prove = Estas fotos y este juego no pueden demostrar una tolerancia tan pequeña: { $quantities }. Hace falta: { $more }. Esto no es un suspenso.
+findings-hangs-on-body =
+    { $way ->
+        [larger] { $quantity }: sin { $body } el valor sería { $change } mayor, más que su incertidumbre de { $uncertainty }. Algo allí no encaja con el resto. Revisarlo y añadir una foto.
+       *[smaller] { $quantity }: sin { $body } el valor sería { $change } menor, más que su incertidumbre de { $uncertainty }. Algo allí no encaja con el resto. Revisarlo y añadir una foto.
+    }
+findings-hangs-on-photo =
+    { $way ->
+        [larger] { $quantity }: sin { $photo } el valor sería { $change } mayor, más que su incertidumbre de { $uncertainty }. Algo allí no encaja con el resto. Revisarlo y añadir una foto.
+       *[smaller] { $quantity }: sin { $photo } el valor sería { $change } menor, más que su incertidumbre de { $uncertainty }. Algo allí no encaja con el resto. Revisarlo y añadir una foto.
+    }
+findings-hangs-on-lens =
+    { $way ->
+        [larger] { $quantity }: con el otro modelo de objetivo el valor sería { $change } mayor, más que su incertidumbre de { $uncertainty }. Algo allí no encaja con el resto. Revisarlo y añadir una foto.
+       *[smaller] { $quantity }: con el otro modelo de objetivo el valor sería { $change } menor, más que su incertidumbre de { $uncertainty }. Algo allí no encaja con el resto. Revisarlo y añadir una foto.
+    }
+
+findings-gap-minutes = { $n } min
+findings-gap-hours = { $n } h
+findings-gap-days = { $n } días
+findings-photos-apart = { $photo } se tomó { $gap } después de { $first }: el montaje puede haber cambiado entretanto.
+findings-not-when-job-says =
+    { $way ->
+        [before] El trabajo dice que sus fotos se tomaron { $gap } antes de lo que indican los datos de { $photo }.
+       *[after] El trabajo dice que sus fotos se tomaron { $gap } después de lo que indican los datos de { $photo }.
+    }
+findings-ran-before = La calibración se hizo { $gap } antes de tomar la primera foto: las fotos no muestran dónde estaba entonces el soporte.
+findings-not-yet-run = { $photo } figura como tomada después de la calibración, pero se tomó { $gap } antes de hacerla: no muestra dónde estaba el soporte después.
+findings-phases-exchanged = { $after } figura como tomada después de la calibración y { $before } como tomada antes, pero según sus propios datos es al revés.
+findings-other-day-than-job = { $photo } se tomó el { $day } según sus propios datos; el trabajo es del { $wanted }. Usar fotos de este trabajo o poner en hora el reloj.
+findings-other-day-than-photo = { $photo } se tomó el { $day } según sus propios datos; la primera foto del trabajo, el { $wanted }. Usar fotos de este trabajo o poner en hora el reloj.
+
+findings-card-not-seen = Ninguna foto muestra entera la tarjeta de este trabajo (marcadores { $ids }; como mucho { $most } de { $all } en una foto), así que nada demuestra que las fotos se tomaran para él. Poner la tarjeta donde se vea y tomar una foto más.
+findings-card-of-another-job = { $photo } muestra la tarjeta de otro trabajo (marcadores { $others }; los de este son { $own }). Quitar esa foto o repetirla con la tarjeta de este trabajo.
+findings-other-kit = Los marcadores { $ids } no están en ningún portamarcadores del juego { $kit }, pero salen en las fotos (la mayoría en { $photo }). Hay a la vista otro juego o un tablero, o el trabajo nombra un juego equivocado.
+findings-prerequisite-not-met = No se cumple: { $text }. Corregirlo y repetir las fotos.
+findings-not-answered = Sin respuesta: { $texts }. Responder en la sección [prerequisites] del trabajo.
+findings-not-checked = La hoja de montaje ni comprueba ni exime: { $quantities }.
+
+findings-far-off = { $quantity }: desviación de { $off }. Encaja, salvo { $rest }, con este error: { $mistake }. Comprobarlo en la hoja y en el vehículo; no se corrigió nada por ello.
+findings-far-off-or = { $quantity }: desviación de { $off }. Encaja, salvo { $rest }, con este error: { $mistake }. O con este: { $others }. Comprobarlo en la hoja y en el vehículo; no se corrigió nada por ello.
+findings-reading-far-off = { $quantity }: la lectura de { $read } encaja con las fotos con este error: { $mistake }. Leer de nuevo; no se corrigió nada por ello.
+
+# Errores con los que se compara un valor muy desviado.
+findings-mistake-read-from = leído desde: { $point }
+findings-mistake-measured-from = medido desde: { $point }
+findings-mistake-to-part = medido hasta: { $point } del soporte
+findings-mistake-sign = signo invertido
+findings-mistake-from-nose-height = medido desde la marca frontal, no desde el suelo
+findings-mistake-from-floor = medido desde el suelo, no desde la marca frontal
+findings-mistake-on-nose = centrado en la marca frontal, no en la línea de referencia
+findings-mistake-on-line = centrado en la línea de referencia, no en la marca frontal
+findings-mistake-other-line = alineado con { $other } en lugar de { $line }
+findings-mistake-thrust-sign = el ángulo de empuje se tomó con el signo contrario
+findings-mistake-other-side = el desplazamiento se tomó hacia el otro lado
+findings-mistake-offset-left-out = se omitió el desplazamiento
+findings-mistake-left-at-zero = se dejó a cero
+findings-mistake-other-angle = el ángulo se tomó desde la otra línea (90° menos el ángulo)
+findings-mistake-other-step = estaba como en el paso { $step }
+findings-mistake-mm-as-inches = se leyeron mm como pulgadas
+findings-mistake-inches-as-mm = se leyeron pulgadas como mm
+findings-mistake-digits = se intercambiaron dos cifras ({ $swapped } en lugar de { $nominal })
+findings-mistake-plane =
+    { $where ->
+        [behind] medido hasta una parte del soporte situada { $mm } mm detrás de su cara
+       *[front] medido hasta una parte del soporte situada { $mm } mm delante de su cara
+    }
+findings-mistake-edge =
+    { $edge ->
+        [left] se puso allí el borde izquierdo del soporte en lugar de su centro
+        [right] se puso allí el borde derecho del soporte en lugar de su centro
+        [upper] se puso allí el borde superior del soporte en lugar de su centro
+       *[lower] se puso allí el borde inferior del soporte en lugar de su centro
+    }
+findings-point-nose = el frontal
+findings-point-front-axle = el eje delantero
+findings-point-rear-axle = el eje trasero
+findings-point-datum = el punto de referencia «{ $datum }»
+
+# Qué haría comprobable un fallo; va detrás de «Hace falta:».
+findings-takes-second-photo = una segunda foto que muestre también otra cosa de su primera foto, para ver si se movió entretanto
+findings-takes-linking-photo = una foto más que lo muestre junto con otra parte del juego que también esté en { $photos }: no tienen nada más en común
+findings-takes-two-with-stand = dos fotos que muestren las placas de rueda y el soporte, y una lámina de suelo u otro cuerpo que no se mueva con el vehículo
+findings-takes-axle =
+    { $axle ->
+        [front] fotos que muestren las dos placas de las ruedas delanteras
+       *[rear] fotos que muestren las dos placas de las ruedas traseras
+    }
+findings-takes-other-direction = una segunda foto desde otra dirección
+findings-takes-nearer = fotos más cerca del soporte, para distinguir tamaños y separaciones
+findings-takes-one-more = una foto más desde otra dirección
+findings-takes-sheets = láminas de suelo: sin ellas el suelo se toma de las placas
+findings-takes-fourth-sheet = una cuarta lámina de suelo: tres están siempre en un plano
+findings-takes-second-view = una segunda foto que la muestre
+findings-takes-two-and-two = dos láminas de suelo junto al soporte y dos junto al vehículo
+findings-takes-front-plates = placas en las ruedas delanteras
+
+# Por qué no cuenta una foto; va detrás de dos puntos.
+findings-photo-size = mide { $width } x { $height } px, pero la cámara { $camera } es para { $wanted_width } x { $wanted_height } px; usar la foto tal como la guardó la cámara, o el archivo de la cámara que la tomó
+findings-photo-other-camera = la tomó { $maker } { $model }, no la cámara { $camera }; indicar en el trabajo el archivo de esa cámara
+findings-photo-other-camera-at = la tomó { $maker } { $model } a { $focal } mm, no la cámara { $camera }; indicar en el trabajo el archivo de esa cámara
+findings-photo-no-camera = ningún archivo de cámara le corresponde ({ $maker } { $model }, { $width } x { $height } px); ajustar la cámara con un tablero o indicar su archivo como `camera` en el trabajo
+findings-photo-two-cameras = le corresponden dos archivos de cámara ({ $maker } { $model }, { $width } x { $height } px): { $first } y { $second }; indicar uno como `camera` en el trabajo
+findings-no-make = (sin fabricante en EXIF)
+findings-no-model = (sin modelo en EXIF)
+findings-photo-no-markers = no se encontró en ella ningún marcador del juego: { $why }
+findings-photo-not-linked = no tiene ningún portamarcadores en común con las demás fotos; repetirla de modo que muestre dos que también muestre otra foto
+findings-photo-not-tied = nada la une a las fotos de antes del movimiento { $move }; repetirla con placas y láminas de suelo junto al soporte
+findings-photo-other-phase = se tomó después de la calibración, cuando el soporte o el vehículo se había movido; se compara, no se mide con ella
+findings-unseen-other-kit = sus marcadores son de otro juego
+findings-unseen-mirrored = está reflejada
+findings-unseen-dark = es demasiado oscura; usar más luz y repetirla
+findings-unseen-blurred = está borrosa; sujetar firme, apoyar los codos o usar más luz, y repetirla
+findings-unseen-not-in-view = es nítida, así que no había ninguno a la vista o todos eran demasiado pequeños; acercarse, incluir el soporte y las placas en la imagen y repetirla
+findings-unseen-cannot-tell = o no había ninguno a la vista o está borrosa (muestra demasiado poco para saberlo); mirarla ampliada y repetirla

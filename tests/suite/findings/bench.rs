@@ -15,7 +15,14 @@ use baywitness::verdict::findings::{
 };
 use baywitness::verdict::{Checked, Sensitivity, StandSize, Verdict, check, more_evidence, sensitivity, settle};
 
+use baywitness::words::{Language, Phrase};
+
 use crate::sampled_bay::{Bay, HUB_MM, Sample};
+
+/// A phrase as its English sentence.
+pub(crate) fn en(phrase: &Phrase) -> String {
+    phrase.say(Language::English)
+}
 
 pub(crate) const LINE: ReferenceLine = ReferenceLine::Centreline;
 
@@ -185,7 +192,7 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
         .iter()
         .zip(&measurement.answers)
         .map(|(c, answer)| {
-            check(c, c.reference_line.unwrap_or(setup.reference_line), &setup.decision, answer.clone(), &size, more)
+            check(c, c.reference_line.unwrap_or(setup.reference_line), &setup.decision, answer.clone(), &size, &more)
         })
         .collect();
     let measured: BTreeMap<String, (Quantity, Estimate)> = asks[checks_end..]

@@ -18,10 +18,10 @@ fn with(check: Check) -> Setup {
     Setup { checks: vec![check], ..sheet() }
 }
 
-fn told(judged: &Judged) -> &str {
+fn told(judged: &Judged) -> String {
     let finding = judged.findings.iter().find(|f| f.code == "wrong-datum-suspected");
     assert_eq!(judged.checks[0].verdict, Verdict::Outside, "named, never applied");
-    finding.map_or("", |f| f.message.as_str())
+    finding.map_or_else(String::new, |f| crate::findings::bench::en(&f.message))
 }
 
 /// A mistake: how the bay stands, what the sheet wants, what is said.

@@ -2,7 +2,7 @@
 
 use baywitness::detect::{Sighting, Sightings};
 use baywitness::folder::JobFile;
-use baywitness::photo::{Exif, Traces};
+use baywitness::photo::{Edit, Exif, Traces};
 use baywitness::verdict::Level;
 use baywitness::verdict::findings::{Case, Finding, PhotoFacts, find, same_view};
 use nalgebra::Vector2;
@@ -71,7 +71,7 @@ fn a_copy_is_known_however_it_was_saved() {
     for (photos, how) in [(crop, "cropped"), (bytes, "byte for byte"), (mirrored, "mirrored")] {
         let findings = of_photos(&photos, &job());
         let reused = findings.iter().find(|f| f.code == "photo-reused").unwrap();
-        assert!(reused.message.contains(how) && reused.photo.as_deref() == Some("b.jpg"), "{}", reused.message);
+        assert!(crate::findings::bench::en(&reused.message).contains(how) && reused.photo.as_deref() == Some("b.jpg"), "{}", crate::findings::bench::en(&reused.message));
     }
     assert!(of_photos(&facts(&seen, &exif), &job()).iter().all(|f| f.code != "photo-reused"));
 }
@@ -87,7 +87,8 @@ fn a_photo_whose_light_the_phone_changed() {
     let changed: Vec<&Finding> = findings.iter().filter(|f| f.code == "photo-light-changed").collect();
     let [one] = changed[..] else { panic!("{changed:?}") };
     assert_eq!((one.photo.as_deref(), one.level), (Some("b.jpg"), Level::Note));
-    assert!(one.message.contains("px") && one.message.contains("HDR"), "{}", one.message);
+    let told = crate::findings::bench::en(&one.message);
+    assert!(told.contains("px") && told.contains("HDR"), "{told}");
 }
 
 #[test]
@@ -112,7 +113,7 @@ fn times_that_contradict_each_other() {
     let mut photos = facts(&seen[..2], &first);
     photos[1].exif = &second;
     let codes = |photos: &[PhotoFacts], job: &JobFile| -> Vec<String> {
-        of_photos(photos, job).into_iter().filter(|f| f.code == "times-out-of-order").map(|f| f.message).collect()
+        of_photos(photos, job).into_iter().filter(|f| f.code == "times-out-of-order").map(|f| crate::findings::bench::en(&f.message)).collect()
     };
     let text = "format = \"job/1\"\njob = \"S\"\nsetup = \"s\"\nkit = \"r\"\ntaken = 2026-11-25T10:32:00+01:00\n\
                 [calibration]\nresult = \"successful\"\nat = 2026-11-25T10:50:00+01:00\n";
@@ -186,7 +187,7 @@ fn files_that_are_not_as_the_camera_wrote_them() {
         photos[0].traces = Some(&plain);
         photos[1].traces = Some(second);
         let about = |f: &Finding| ["photo-edited", "thumbnail-differs"].contains(&f.code);
-        of_photos(&photos, &job()).into_iter().filter(about).map(|f| (f.code.to_owned(), f.message)).collect()
+        of_photos(&photos, &job()).into_iter().filter(about).map(|f| (f.code.to_owned(), crate::findings::bench::en(&f.message))).collect()
     };
     assert_eq!(told(&plain), []);
     let compressed = "compressed otherwise than the job's other photos";
@@ -234,7 +235,7 @@ fn markers_that_the_kit_does_not_have() {
             seen[*j].markers.extend(ids.iter().map(|id| Sighting { id: *id, ..own.clone() }));
         }
         let all = of_photos(&facts(&seen, &exif), &job());
-        all.into_iter().filter(|f| f.code == "markers-of-another-kit").map(|f| f.message).collect::<Vec<_>>()
+        all.into_iter().filter(|f| f.code == "markers-of-another-kit").map(|f| crate::findings::bench::en(&f.message)).collect::<Vec<_>>()
     };
     // One misread marker, one stray print in two photos, a card: nothing of a kit.
     assert!(told(&[(0, &[400])]).is_empty() && told(&[(0, &[400]), (1, &[400])]).is_empty());

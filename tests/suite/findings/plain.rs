@@ -69,7 +69,7 @@ pub(crate) fn draw(each: u64) -> Drawn {
                 // A sheet that is in no photo is no false alarm.
                 let codes: Vec<&str> = judged.codes().into_iter().filter(|c| *c != "carrier-not-seen").collect();
                 for f in judged.findings.iter().filter(|f| codes.contains(&f.code)) {
-                    println!("{name} {seed}: {} {}", f.code, f.message);
+                    println!("{name} {seed}: {} {}", f.code, crate::findings::bench::en(&f.message));
                 }
                 codes
             })

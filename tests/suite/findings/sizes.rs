@@ -168,7 +168,7 @@ pub(crate) fn table(n: u64) -> Vec<String> {
             let hit = |factor: f64| {
                 let judged = judge(&(kind.plant)(seed, factor * size), &sheet(), &job());
                 if factor >= 1.0 && !judged.has(kind.code) {
-                    let words: Vec<&str> = judged.findings.iter().map(|f| f.message.as_str()).collect();
+                    let words: Vec<String> = judged.findings.iter().map(|f| crate::findings::bench::en(&f.message)).collect();
                     println!("   missed {} of {:.2} {}: {words:?}", kind.what, factor * size, kind.unit);
                 }
                 usize::from(judged.has(kind.code))
@@ -213,7 +213,7 @@ fn what_has_no_redundancy_is_not_checkable() {
     let judged = judge(&sample, &sheet(), &job());
     let moved = judged.detectable.iter().find(|d| d.code == "stand-moved-between-photos").unwrap();
     assert_eq!(moved.size, None, "{moved:?}");
-    assert!(moved.remedy.as_ref().unwrap().contains("a.jpg and b.jpg"), "{moved:?}");
+    assert!(crate::findings::bench::en(moved.remedy.as_ref().unwrap()).contains("a.jpg and b.jpg"), "{moved:?}");
 }
 
 /// One marker on each carrier: nothing tells the size of all prints from the size of the bay.

@@ -34,17 +34,15 @@ fn verdicts(checks: &[Checked]) -> Vec<Verdict> {
 fn assert_nothing_is_ordered(judged: &Judged, what: &str) {
     for c in &judged.settled {
         assert!(c.move_by.is_none(), "{what}: {c:?}");
-        assert!(
-            !c.correction.contains("the stand by") && !c.correction.contains("Move the stand"),
-            "{what}: {}",
-            c.correction
-        );
-        assert!(!c.correction.contains("the target by"), "{what}: {}", c.correction);
+        let told = crate::findings::bench::en(&c.correction);
+        assert!(!told.contains("the stand by") && !told.contains("Move the stand"), "{what}: {told}");
+        assert!(!told.contains("the target by"), "{what}: {told}");
     }
     let orders =
         ["Turn the stand", "Move the stand", "Lower the target", "Raise the target", "Tilt the target", "Level the"];
     for f in &judged.findings {
-        assert!(!orders.iter().any(|order| f.message.contains(order)), "{what}: {}", f.message);
+        let told = crate::findings::bench::en(&f.message);
+        assert!(!orders.iter().any(|order| told.contains(order)), "{what}: {told}");
     }
 }
 
@@ -113,7 +111,7 @@ fn prints_at_97_percent_lower_no_target() {
     let judged = judge(&far.and(small()).usual(43), &sheet_of(ReferenceLine::Centreline, truth), &job());
     let distance = at(&judged, Q::Distance);
     assert_eq!(distance.verdict, Verdict::Outside, "{distance:?}");
-    let freed = distance.otherwise.iter().find(|o| o.assuming.contains("size")).unwrap().estimate.unwrap();
+    let freed = distance.otherwise.iter().find(|o| crate::findings::bench::en(&o.assuming).contains("size")).unwrap().estimate.unwrap();
     assert!((freed.value - truth[0] - 150.0).abs() < 3.0 * freed.standard_uncertainty.max(1.0), "{freed:?} {truth:?}");
     assert_nothing_is_ordered(&judged, "far, and prints");
 }
@@ -203,8 +201,8 @@ fn plates_that_are_fitted_are_not_asked_for() {
     let two =
         hopeless(&crate::sampled_bay::sample(&Bay { front_plates: false, ..bay() }, 5), ReferenceLine::RearAxleNormal);
     let said = |judged: &Judged| -> Vec<String> {
-        let reasons = judged.checks.iter().filter_map(|c| c.reason.clone());
-        reasons.chain(judged.findings.iter().filter(|f| f.code == "weak-geometry").map(|f| f.message.clone())).collect()
+        let reasons = judged.checks.iter().filter_map(|c| c.reason.as_ref().map(crate::findings::bench::en));
+        reasons.chain(judged.findings.iter().filter(|f| f.code == "weak-geometry").map(|f| crate::findings::bench::en(&f.message))).collect()
     };
     // Plates whose line the sheet's does not need are of use only where there are none yet.
     assert!(said(&four).len() > 3 && said(&four).iter().all(|s| !s.contains("all four wheels")), "{:?}", said(&four));

@@ -236,15 +236,19 @@ fn the_wrong_lens_model_is_refused_and_the_other_one_named() {
     // with the angle, and the photos reach 60 deg.
     let photos = Session::new(11, LensModel::KannalaBrandt).photos(16);
     let wrong = fit(&photos, LensModel::BrownConrady).unwrap();
-    let words = super::words(&wrong);
+    let words = super::words(&wrong, Language::English);
     assert!(!wrong.fit_for_use(), "{words}");
     assert!(words.contains("fit it with --model kannala-brandt"), "{words}");
     let right = fit(&photos, LensModel::KannalaBrandt).unwrap();
-    assert!(right.fit_for_use() && !super::words(&right).contains("fit it with"), "{}", super::words(&right));
+    assert!(
+        right.fit_for_use() && !super::words(&right, Language::English).contains("fit it with"),
+        "{}",
+        super::words(&right, Language::English)
+    );
     // The other way round the model bends to fit these photos, but not two halves of them alike.
     let photos = Session::new(12, LensModel::BrownConrady).photos(16);
     let wrong = fit(&photos, LensModel::KannalaBrandt).unwrap();
-    assert!(!wrong.fit_for_use(), "{}", super::words(&wrong));
+    assert!(!wrong.fit_for_use(), "{}", super::words(&wrong, Language::English));
     assert!(fit(&photos, LensModel::BrownConrady).unwrap().fit_for_use());
 }
 

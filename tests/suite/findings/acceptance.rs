@@ -64,7 +64,9 @@ struct Row {
 fn verdict(setup: &Setup, answers: &[Option<Answer>], levels: &[Level]) -> Verdict {
     let size = StandSize { half_width_mm: 760.0, half_height_mm: 245.0 };
     let one = |(c, answer): (_, &Option<Answer>)| match answer {
-        Some(answer) => check(c, LINE, &setup.decision, Ok(answer.clone()), &size, &baywitness::words::Phrase::new("")).verdict,
+        Some(answer) => {
+            check(c, LINE, &setup.decision, Ok(answer.clone()), &size, &baywitness::words::Phrase::new("")).verdict
+        }
         None => Verdict::Retake,
     };
     let checks = setup.checks.iter().zip(answers).map(one);

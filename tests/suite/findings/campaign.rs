@@ -38,7 +38,11 @@ fn found(flaw: &Planted, n: u64) -> usize {
     let one = |seed: u64| {
         let judged = judge(&flaw.make(70_000 + seed), &sheet(), &job());
         if !judged.has(flaw.code) {
-            let words: Vec<String> = judged.findings.iter().map(|f| format!("{}: {}", f.code, crate::findings::bench::en(&f.message))).collect();
+            let words: Vec<String> = judged
+                .findings
+                .iter()
+                .map(|f| format!("{}: {}", f.code, crate::findings::bench::en(&f.message)))
+                .collect();
             println!("   missed {} {seed}: {}", flaw.what, words.join(" | "));
         }
         usize::from(judged.has(flaw.code))

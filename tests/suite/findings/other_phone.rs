@@ -72,12 +72,14 @@ fn draw(bay: &Bay, (who, defect): &(usize, Defect), seed: u64) -> Row {
         let setup = sheet_of(std::array::from_fn(|i| truth[i] + side * CHECKS[i].1));
         for (i, c) in setup.checks.iter().enumerate().filter(|(i, _)| judged.settled[*i].untrusted.is_empty()) {
             let Some(answer) = &judged.checks[i].answer else { continue };
-            let decided = check(c, LINE, &setup.decision, Ok(answer.clone()), &size, &baywitness::words::Phrase::new(""));
+            let decided =
+                check(c, LINE, &setup.decision, Ok(answer.clone()), &size, &baywitness::words::Phrase::new(""));
             within_at_limit += usize::from(decided.verdict == Verdict::Within);
         }
     }
     if !named {
-        let words: Vec<String> = judged.findings.iter().map(|f| format!("{}: {}", f.code, crate::findings::bench::en(&f.message))).collect();
+        let words: Vec<String> =
+            judged.findings.iter().map(|f| format!("{}: {}", f.code, crate::findings::bench::en(&f.message))).collect();
         println!("   {seed} {file}: {}", words.join(" | "));
     }
     Row {

@@ -71,7 +71,11 @@ fn a_copy_is_known_however_it_was_saved() {
     for (photos, how) in [(crop, "cropped"), (bytes, "byte for byte"), (mirrored, "mirrored")] {
         let findings = of_photos(&photos, &job());
         let reused = findings.iter().find(|f| f.code == "photo-reused").unwrap();
-        assert!(crate::findings::bench::en(&reused.message).contains(how) && reused.photo.as_deref() == Some("b.jpg"), "{}", crate::findings::bench::en(&reused.message));
+        assert!(
+            crate::findings::bench::en(&reused.message).contains(how) && reused.photo.as_deref() == Some("b.jpg"),
+            "{}",
+            crate::findings::bench::en(&reused.message)
+        );
     }
     assert!(of_photos(&facts(&seen, &exif), &job()).iter().all(|f| f.code != "photo-reused"));
 }
@@ -113,7 +117,11 @@ fn times_that_contradict_each_other() {
     let mut photos = facts(&seen[..2], &first);
     photos[1].exif = &second;
     let codes = |photos: &[PhotoFacts], job: &JobFile| -> Vec<String> {
-        of_photos(photos, job).into_iter().filter(|f| f.code == "times-out-of-order").map(|f| crate::findings::bench::en(&f.message)).collect()
+        of_photos(photos, job)
+            .into_iter()
+            .filter(|f| f.code == "times-out-of-order")
+            .map(|f| crate::findings::bench::en(&f.message))
+            .collect()
     };
     let text = "format = \"job/1\"\njob = \"S\"\nsetup = \"s\"\nkit = \"r\"\ntaken = 2026-11-25T10:32:00+01:00\n\
                 [calibration]\nresult = \"successful\"\nat = 2026-11-25T10:50:00+01:00\n";
@@ -187,7 +195,11 @@ fn files_that_are_not_as_the_camera_wrote_them() {
         photos[0].traces = Some(&plain);
         photos[1].traces = Some(second);
         let about = |f: &Finding| ["photo-edited", "thumbnail-differs"].contains(&f.code);
-        of_photos(&photos, &job()).into_iter().filter(about).map(|f| (f.code.to_owned(), crate::findings::bench::en(&f.message))).collect()
+        of_photos(&photos, &job())
+            .into_iter()
+            .filter(about)
+            .map(|f| (f.code.to_owned(), crate::findings::bench::en(&f.message)))
+            .collect()
     };
     assert_eq!(told(&plain), []);
     let compressed = "compressed otherwise than the job's other photos";
@@ -235,7 +247,10 @@ fn markers_that_the_kit_does_not_have() {
             seen[*j].markers.extend(ids.iter().map(|id| Sighting { id: *id, ..own.clone() }));
         }
         let all = of_photos(&facts(&seen, &exif), &job());
-        all.into_iter().filter(|f| f.code == "markers-of-another-kit").map(|f| crate::findings::bench::en(&f.message)).collect::<Vec<_>>()
+        all.into_iter()
+            .filter(|f| f.code == "markers-of-another-kit")
+            .map(|f| crate::findings::bench::en(&f.message))
+            .collect::<Vec<_>>()
     };
     // One misread marker, one stray print in two photos, a card: nothing of a kit.
     assert!(told(&[(0, &[400])]).is_empty() && told(&[(0, &[400]), (1, &[400])]).is_empty());

@@ -44,7 +44,11 @@ fn a_reading_from_another_axle_is_named() {
     let sample = sample(&bay(), 11);
     let judged = judge_readings(&sample, &sheet(), &job(), &[reading(2300.0, 5000.0, 10.0, false)]);
     let named = judged.findings.iter().find(|f| f.code == "wrong-datum-suspected");
-    assert!(named.is_some_and(|f| crate::findings::bench::en(&f.message).contains("read from the front axle")), "{:?}", judged.findings);
+    assert!(
+        named.is_some_and(|f| crate::findings::bench::en(&f.message).contains("read from the front axle")),
+        "{:?}",
+        judged.findings
+    );
 }
 
 /// A used reading changes value and uncertainty as the weighted mean of two

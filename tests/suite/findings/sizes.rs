@@ -168,7 +168,8 @@ pub(crate) fn table(n: u64) -> Vec<String> {
             let hit = |factor: f64| {
                 let judged = judge(&(kind.plant)(seed, factor * size), &sheet(), &job());
                 if factor >= 1.0 && !judged.has(kind.code) {
-                    let words: Vec<String> = judged.findings.iter().map(|f| crate::findings::bench::en(&f.message)).collect();
+                    let words: Vec<String> =
+                        judged.findings.iter().map(|f| crate::findings::bench::en(&f.message)).collect();
                     println!("   missed {} of {:.2} {}: {words:?}", kind.what, factor * size, kind.unit);
                 }
                 usize::from(judged.has(kind.code))

@@ -111,7 +111,13 @@ fn prints_at_97_percent_lower_no_target() {
     let judged = judge(&far.and(small()).usual(43), &sheet_of(ReferenceLine::Centreline, truth), &job());
     let distance = at(&judged, Q::Distance);
     assert_eq!(distance.verdict, Verdict::Outside, "{distance:?}");
-    let freed = distance.otherwise.iter().find(|o| crate::findings::bench::en(&o.assuming).contains("size")).unwrap().estimate.unwrap();
+    let freed = distance
+        .otherwise
+        .iter()
+        .find(|o| crate::findings::bench::en(&o.assuming).contains("size"))
+        .unwrap()
+        .estimate
+        .unwrap();
     assert!((freed.value - truth[0] - 150.0).abs() < 3.0 * freed.standard_uncertainty.max(1.0), "{freed:?} {truth:?}");
     assert_nothing_is_ordered(&judged, "far, and prints");
 }
@@ -202,7 +208,15 @@ fn plates_that_are_fitted_are_not_asked_for() {
         hopeless(&crate::sampled_bay::sample(&Bay { front_plates: false, ..bay() }, 5), ReferenceLine::RearAxleNormal);
     let said = |judged: &Judged| -> Vec<String> {
         let reasons = judged.checks.iter().filter_map(|c| c.reason.as_ref().map(crate::findings::bench::en));
-        reasons.chain(judged.findings.iter().filter(|f| f.code == "weak-geometry").map(|f| crate::findings::bench::en(&f.message))).collect()
+        reasons
+            .chain(
+                judged
+                    .findings
+                    .iter()
+                    .filter(|f| f.code == "weak-geometry")
+                    .map(|f| crate::findings::bench::en(&f.message)),
+            )
+            .collect()
     };
     // Plates whose line the sheet's does not need are of use only where there are none yet.
     assert!(said(&four).len() > 3 && said(&four).iter().all(|s| !s.contains("all four wheels")), "{:?}", said(&four));

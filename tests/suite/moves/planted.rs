@@ -102,7 +102,11 @@ fn table(n: u64, plain: u64) -> Vec<String> {
             let (judged, shown) = judged(410_000 + seed, Some(flaw));
             let named = judged.has(code);
             if !named && shown {
-                let words: Vec<String> = judged.findings.iter().map(|f| format!("{}: {}", f.code, crate::findings::bench::en(&f.message))).collect();
+                let words: Vec<String> = judged
+                    .findings
+                    .iter()
+                    .map(|f| format!("{}: {}", f.code, crate::findings::bench::en(&f.message)))
+                    .collect();
                 println!("   missed {what} {seed}: {}", words.join(" | "));
             }
             Outcome { named, shown, within: judged.settled.iter().all(|c| c.verdict == Verdict::Within) }

@@ -3,14 +3,13 @@
 use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
-use super::output::{complain, language, say};
+use super::output::{complain, say};
 use super::survey::{cameras, kit, write_kit};
 use crate::camera::Profile;
 use crate::folder::Models;
 use crate::marker::{Kit, Role};
 use crate::record::JobRecord;
 use crate::survey::{self, Seated, Seating};
-use crate::words::{Figure, Language, say};
 
 /// The seatings say too little.
 const NOT_FIT: u8 = 3;
@@ -70,7 +69,7 @@ fn work(typed: &Arguments) -> Result<(), (u8, String)> {
     let (seatings, turned) = (all(&typed.seatings)?, all(&typed.turned)?);
     let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
     let found = survey::seating(&seatings, &turned).map_err(failed)?;
-    say(&words(&typed.plate, &seatings, &found, language()), None);
+    say(&words(&typed.plate, &seatings, &found), None);
     if let Some(out) = &typed.out {
         let mut kit = bench.kit;
         kit.carriers[carriers[0]].u_seating_mm = found.u_seating_mm;
@@ -132,53 +131,29 @@ fn pictures(folder: &Path) -> Result<Vec<PathBuf>, String> {
     if found.is_empty() { Err(format!("the folder {} has no photo", folder.display())) } else { Ok(found) }
 }
 
-fn words(plate: &str, seatings: &[Seated], found: &Seating, language: Language) -> String {
-    let mut text = say!(language, "fit-seating-head", plate = plate, count = seatings.len());
-    text += "\n";
-    let heads = [
-        "x mm".to_owned(),
-        "y mm".to_owned(),
-        "z mm".to_owned(),
-        say!(language, "fit-seating-about", axis = "x"),
-        say!(language, "fit-seating-about", axis = "y"),
-        say!(language, "fit-seating-about", axis = "z"),
-    ];
-    text += &heads.map(|head| format!(" {head:>9}")).concat();
-    text += "\n";
-    let signed = |value: f64, digits: u8| {
-        let text = Figure::fixed(value, digits).say(language);
-        if text.starts_with('-') { text } else { format!("+{text}") }
-    };
+fn words(plate: &str, seatings: &[Seated], found: &Seating) -> String {
+    let mut text = format!("{plate}: clamped on {} times; deviations from the mean in its own axes\n", seatings.len());
+    text += "   x mm   y mm   z mm  about x  about y  about z deg\n";
     for (seated, d) in seatings.iter().zip(&found.deviations) {
-        let row = [0, 1, 2].map(|i| signed(d[i], 2)).into_iter();
-        let row = row.chain([3, 4, 5].map(|i| signed(d[i].to_degrees(), 3)));
-        text += &row.map(|cell| format!(" {cell:>9}")).collect::<String>();
-        text += &format!("  {}\n", seated.name);
+        let [a, b, c] = [d[3], d[4], d[5]].map(f64::to_degrees);
+        text += &format!(" {:+6.2} {:+6.2} {:+6.2}  {a:+7.3}  {b:+7.3}  {c:+7.3}  {}\n", d[0], d[1], d[2], seated.name);
     }
-    let mut line = |words: String| {
-        text.push_str(&words);
-        text.push('\n');
-    };
     let [mm, x, y, z] = found.u_measured;
-    let [x, y, z] = [x, y, z].map(|u| Figure::fixed(u, 3));
-    line(say!(language, "fit-seating-measured", mm = Figure::fixed(mm, 2), x = x, y = y, z = z));
+    text += &format!("Measurement alone scatters by {mm:.2} mm and {x:.3} {y:.3} {z:.3} deg (taken out)\n");
     let [x, y, z] = found.u_seating_deg;
-    // As the kit's file takes it, in any language.
-    let keys = format!("u_seating_mm = {:.2}, u_seating_deg = [{x:.3}, {y:.3}, {z:.3}]", found.u_seating_mm);
-    line(say!(language, "fit-seating-keys", keys = keys, freedom = Figure::fixed(found.degrees_of_freedom, 0)));
+    text += &format!(
+        "u_seating_mm = {:.2}, u_seating_deg = [{x:.3}, {y:.3}, {z:.3}] (1 sigma, widened for {:.0} degrees of freedom)\n",
+        found.u_seating_mm, found.degrees_of_freedom
+    );
     if let Some(out) = &found.run_out {
-        let (ahead, above) =
-            out.beside_mm.map_or((String::new(), String::new()), |[x, z]| (signed(x, 2), signed(z, 2)));
-        line(say!(
-            language,
-            "fit-seating-run-out",
-            turn = Figure::fixed(out.turn_deg, 0),
-            camber = signed(out.about_deg[0], 3),
-            heading = signed(out.about_deg[1], 3),
-            known = if out.beside_mm.is_some() { "yes" } else { "no" },
-            ahead = ahead,
-            above = above,
-        ));
+        text += &format!(
+            "Wheel turned by {:.0} deg: spin axis {:+.3} deg about x (camber) and {:+.3} deg about z (heading) off the plate's",
+            out.turn_deg, out.about_deg[0], out.about_deg[1]
+        );
+        match out.beside_mm {
+            Some([x, z]) => text += &format!(", {x:+.2} mm before and {z:+.2} mm above its hub datum\n"),
+            None => text += "; the wheel rolled on, so nothing is said of the hub datum\n",
+        }
     }
     text
 }

@@ -233,14 +233,3 @@ fit-recheck-caption = Einzelwertkarte: Mittelwert und Grenzen ({ $factor } mittl
        *[no] . Eine rote Raute liegt außerhalb.
     }
 fit-recheck-no-limits = Grenzen erscheinen mit der dritten Nachmessung.
-
-# A plate clamped on again and again.
-fit-seating-head = { $plate }: { $count }-mal aufgespannt; Abweichungen vom Mittel in den eigenen Achsen
-fit-seating-about = um { $axis }, Grad
-fit-seating-measured = Die Messung allein streut um { $mm } mm und { $x } { $y } { $z } Grad (herausgerechnet)
-fit-seating-keys = { $keys } (1 Sigma, erweitert für { $freedom } Freiheitsgrade)
-fit-seating-run-out =
-    { $known ->
-        [yes] Rad um { $turn } Grad gedreht: Drehachse gegen die der Platte { $camber } Grad um x (Sturz) und { $heading } Grad um z (Richtung), { $ahead } mm vor und { $above } mm über ihrem Nabenbezug
-       *[no] Rad um { $turn } Grad gedreht: Drehachse gegen die der Platte { $camber } Grad um x (Sturz) und { $heading } Grad um z (Richtung); das Rad rollte weiter, darum keine Aussage zum Nabenbezug
-    }

@@ -233,14 +233,3 @@ fit-recheck-caption = Individuals chart: mean and limits ({ $factor } mean movin
        *[no] . A red diamond lies outside.
     }
 fit-recheck-no-limits = Limits appear with the third check.
-
-# A plate clamped on again and again.
-fit-seating-head = { $plate }: clamped on { $count } times; deviations from the mean in its own axes
-fit-seating-about = about { $axis }, deg
-fit-seating-measured = Measurement alone scatters by { $mm } mm and { $x } { $y } { $z } deg (taken out)
-fit-seating-keys = { $keys } (1 sigma, widened for { $freedom } degrees of freedom)
-fit-seating-run-out =
-    { $known ->
-        [yes] Wheel turned by { $turn } deg: spin axis { $camber } deg about x (camber) and { $heading } deg about z (heading) off the plate's, { $ahead } mm in front of and { $above } mm above its hub datum
-       *[no] Wheel turned by { $turn } deg: spin axis { $camber } deg about x (camber) and { $heading } deg about z (heading) off the plate's; the wheel rolled on, so nothing is said of the hub datum
-    }

@@ -233,14 +233,3 @@ fit-recheck-caption = Gráfico de valores individuales: media y límites ({ $fac
        *[no] . Un rombo rojo está fuera.
     }
 fit-recheck-no-limits = Los límites aparecen con la tercera comprobación.
-
-# A plate clamped on again and again.
-fit-seating-head = { $plate }: montada { $count } veces; desviaciones de la media en sus propios ejes
-fit-seating-about = en { $axis }, °
-fit-seating-measured = La sola medición se dispersa { $mm } mm y { $x } { $y } { $z }° (descontado)
-fit-seating-keys = { $keys } (1 sigma, ampliado para { $freedom } grados de libertad)
-fit-seating-run-out =
-    { $known ->
-        [yes] Rueda girada { $turn }°: eje de giro desviado del de la placa { $camber }° en x (caída) y { $heading }° en z (dirección), { $ahead } mm por delante y { $above } mm por encima de su referencia de buje
-       *[no] Rueda girada { $turn }°: eje de giro desviado del de la placa { $camber }° en x (caída) y { $heading }° en z (dirección); la rueda rodó, así que nada se dice de la referencia de buje
-    }

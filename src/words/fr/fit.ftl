@@ -233,14 +233,3 @@ fit-recheck-caption = Carte des valeurs individuelles : moyenne et limites ({ $f
        *[no] . Un losange rouge est hors limites.
     }
 fit-recheck-no-limits = Les limites apparaissent au troisième contrôle.
-
-# A plate clamped on again and again.
-fit-seating-head = { $plate } : montée { $count } fois ; écarts à la moyenne dans ses propres axes
-fit-seating-about = selon { $axis }, °
-fit-seating-measured = La mesure seule se disperse de { $mm } mm et { $x } { $y } { $z }° (ôté)
-fit-seating-keys = { $keys } (1 sigma, élargi pour { $freedom } degrés de liberté)
-fit-seating-run-out =
-    { $known ->
-        [yes] Roue tournée de { $turn }° : axe de rotation écarté de celui de la plaque de { $camber }° selon x (carrossage) et { $heading }° selon z (cap), { $ahead } mm devant et { $above } mm au-dessus de sa référence de moyeu
-       *[no] Roue tournée de { $turn }° : axe de rotation écarté de celui de la plaque de { $camber }° selon x (carrossage) et { $heading }° selon z (cap) ; la roue a roulé, rien n’est donc dit de la référence de moyeu
-    }

@@ -9,7 +9,7 @@ use crate::custody::audit::{Audit, Ledger, LogAudit, LogFinding, LogOptions, aud
 use crate::evidence::{Item, Outcome};
 use crate::record::JobRecord;
 use crate::transparency::{AttemptProof, LogFolder, PROOF_FILE, VerifierKey, order_salt_file, read_order_salt};
-use crate::words::{Language, say};
+use crate::words::{Language, Phrase, phrase, say};
 
 /// What the reader of an evidence folder knows of logs.
 pub(super) struct LogTrust {
@@ -28,19 +28,19 @@ impl LogTrust {
     /// Checks the proof in an evidence folder's payload. Nothing is said where there is none and nobody asks.
     pub(super) fn check(&self, payload: &Path) -> Vec<Item> {
         let asked = !self.keys.is_empty() || self.now.is_some();
-        let item = |outcome, found: String| vec![Item { what: "log".to_owned(), outcome, found }];
+        let item = |outcome, found: Phrase| vec![Item { what: "log".to_owned(), outcome, found }];
         let path = payload.join(PROOF_FILE);
         if !path.is_file() {
-            let none = "the folder holds no proof that its attempt was logged (seal --log)".to_owned();
+            let none = phrase!("evidence-no-proof");
             return if asked { item(Outcome::NotCheckable, none) } else { Vec::new() };
         }
         match self.judge(payload, &path) {
             Ok((outcome, found)) => item(outcome, found),
-            Err(why) => item(Outcome::Failed, format!("{PROOF_FILE} {why}")),
+            Err(why) => item(Outcome::Failed, phrase!("evidence-file-wrong", file = PROOF_FILE, why = why)),
         }
     }
 
-    fn judge(&self, payload: &Path, path: &Path) -> Result<(Outcome, String), String> {
+    fn judge(&self, payload: &Path, path: &Path) -> Result<(Outcome, Phrase), String> {
         let text = std::fs::read_to_string(path).map_err(|e| format!("cannot be read ({e})"))?;
         let proof = AttemptProof::read(&text)?;
         let shown = proof.check()?;
@@ -58,24 +58,19 @@ impl LogTrust {
             now.checkpoint.vouchers(&now.note, &self.keys)?;
             now.check_earlier(&shown.checkpoint, path).map_err(|e| format!("does not fit the log now: {e}"))?;
         }
-        let still = if self.now.is_some() { ", which the log still begins with" } else { "" };
         let witnesses: Vec<String> = vouchers.witnesses.into_iter().map(|(name, _)| name).collect();
-        let witnessed =
-            if witnesses.is_empty() { String::new() } else { format!(", cosigned by {}", witnesses.join(", ")) };
-        let (origin, size) = (&shown.checkpoint.origin, shown.checkpoint.size);
-        let words = format!(
-            "entry {} of {origin}, logged at {}; in its checkpoint of {size} entries{still}{witnessed}",
-            proof.index,
-            shown.attempt.when()
+        let words = phrase!(
+            "evidence-logged",
+            entry = proof.index,
+            log = &shown.checkpoint.origin,
+            when = shown.attempt.when(),
+            size = shown.checkpoint.size,
+            still = if self.now.is_some() { "yes" } else { "no" },
+            witnessed = if witnesses.is_empty() { "no" } else { "yes" },
+            witnesses = witnesses,
+            signed = if vouchers.log { "yes" } else { "no" },
         );
-        Ok(if vouchers.log {
-            (Outcome::Passed, words)
-        } else {
-            (
-                Outcome::NotCheckable,
-                format!("{words}; whether {origin} signed it: its verifier key was not given (--log-keys)"),
-            )
-        })
+        Ok((if vouchers.log { Outcome::Passed } else { Outcome::NotCheckable }, words))
     }
 }
 

@@ -118,3 +118,101 @@ evidence-value = { $value } { $unit } (u { $u })
 evidence-none = keine
 evidence-not-checked = nicht geprüft
 evidence-not-determined = nicht bestimmt
+
+# An evidence folder checked.
+evidence-outcome =
+    { $outcome ->
+        [passed] bestanden
+        [failed] verletzt
+       *[other] nicht prüfbar
+    }
+evidence-item =
+    { $item ->
+        [names] Namen
+        [declaration] Kennung
+        [completeness] Vollständigkeit
+        [manifests] Prüfsummenlisten
+        [tag-files] Begleitdateien
+        [payload] Inhalt
+        [signature] Signatur
+        [timestamp] Zeitstempel
+        [sealed-files] versiegelte Dateien
+        [signer] Unterzeichner
+        [authority] Zeitstempelstelle
+        [measured-again] neu gemessen
+        [log] Versuchsprotokoll
+       *[other] { $item }
+    }
+evidence-whole =
+    { $state ->
+        [signed] unverändert und signiert
+        [unknown] unverändert, Unterzeichner unbekannt
+        [unsigned] unverändert, nicht signiert
+       *[altered] verändert
+    }
+evidence-bad =
+    { $more ->
+        [0] { $files }
+       *[other] { $files }; { $more } weitere
+    }
+evidence-names = { $count } Dateien, keine ein Link oder mit einem Namen, der woandershin führt
+evidence-bag = ein Beutel nach BagIt 1.0 (RFC 8493)
+evidence-no-bag = { $file } nennt nicht BagIt 1.0 in UTF-8
+evidence-file-unreadable = { $file } ist nicht lesbar ({ $why })
+evidence-file-wrong = { $file }: { $why }
+evidence-fetch = fetch.txt verlangt Dateien von anderswo: Ein Nachweis enthält alle eigenen
+evidence-file-state =
+    { $state ->
+        [missing] { $file } fehlt
+        [added] { $file } kam hinzu
+       *[altered] { $file } wurde verändert
+    }
+evidence-files = { $count } Dateien, keine fehlt, kam hinzu oder wurde verändert (SHA-512)
+evidence-unsigned = Der Ordner ist nicht signiert
+evidence-signed = mit dem Schlüssel { $key }
+evidence-name-not-utf8 = { $file } ist nicht UTF-8
+evidence-name-case = { $first } und { $second } unterscheiden sich nur in Groß- und Kleinschreibung
+evidence-name-link = { $file } ist ein Link oder sonst etwas, das keine Datei ist
+evidence-too-many = Es sind mehr als { $count } Dateien
+evidence-stamped = versiegelt spätestens { $when }, sagt { $authority }
+evidence-copy-unreadable = Nicht lesbar: { $why }
+evidence-copy-other-manifest = { $file } ist nicht die, die { $list } nennt
+evidence-copy-signed = die des versiegelten Ordners, mit dem Schlüssel { $key }
+evidence-copy-unsigned = Der versiegelte Ordner war nicht signiert
+evidence-copy-state =
+    { $state ->
+        [altered] { $file } ist nicht wie versiegelt und nicht als maskiert genannt
+        [missing] { $file } war versiegelt, ist nicht hier und nicht als weggelassen genannt
+       *[strange] { $file } ist als maskiert oder weggelassen genannt und war nie versiegelt
+    }
+evidence-copy = { $count } Dateien wie versiegelt, { $masked } Fotos maskiert, { $left_out } Dateien weggelassen
+evidence-not-measured =
+    { $why ->
+        [copy] nicht neu gemessen: Die Fotos sind maskiert, ganz hat sie der versiegelte Ordner
+       *[altered] nicht neu gemessen: Die Bytes sind nicht die versiegelten
+    }
+evidence-no-signers = keine Liste der Unterzeichner angegeben (--signers)
+evidence-signer = { $who }, in der Liste
+evidence-signer-unknown = nicht anerkannt: { $why }
+evidence-no-authority = kein Zertifikat einer Zeitstempelstelle angegeben (--timestamp-ca)
+evidence-authority-false = nicht anerkannt: { $why }
+evidence-authority-ended = Ihr Zertifikat endete am { $day }, und kein neuerer Zeitstempel deckt es
+evidence-authority = { $who }; das Zertifikat endet am { $day }
+evidence-measured = { $verdict }; jeder Wert auf { $share } seiner Standardunsicherheit wie festgehalten
+evidence-measured-otherwise = anders als festgehalten: { $differences }
+evidence-measured-by-other = anders als festgehalten: { $differences } (festgehalten von Version { $recorded }, gemessen von { $now })
+evidence-not-measurable = nicht messbar: { $why }
+evidence-several = { $folder } enthält die Nachweisordner eines Reparaturauftrags: jeden einzeln prüfen (`baywitness check { $folder }/NAME`) oder alle mit `baywitness audit`; das eigene { $index } liest `sha512sum -c`
+evidence-no-folder = { $folder } ist kein Nachweisordner: einen nennen, den `baywitness seal` gemacht hat
+evidence-cannot-read = { $path } ist nicht lesbar: { $why }
+evidence-no-proof = Der Ordner enthält keinen Beleg, dass sein Versuch protokolliert wurde (seal --log)
+evidence-logged = Eintrag { $entry } von { $log }, protokolliert { $when }; in dessen Prüfpunkt mit { $size } Einträgen{ $still ->
+        [yes] , mit dem das Protokoll noch beginnt
+       *[no] { "" }
+    }{ $witnessed ->
+        [yes] , gegengezeichnet von { $witnesses }
+       *[no] { "" }
+    }{ $signed ->
+        [yes] { "" }
+       *[no] ; ob { $log } ihn signiert hat: Prüfschlüssel nicht angegeben (--log-keys)
+    }

@@ -118,3 +118,101 @@ evidence-value = { $value } { $unit } (u { $u })
 evidence-none = none
 evidence-not-checked = not checked
 evidence-not-determined = not determined
+
+# An evidence folder checked.
+evidence-outcome =
+    { $outcome ->
+        [passed] passed
+        [failed] failed
+       *[other] not checkable
+    }
+evidence-item =
+    { $item ->
+        [names] names
+        [declaration] declaration
+        [completeness] completeness
+        [manifests] manifests
+        [tag-files] tag files
+        [payload] payload
+        [signature] signature
+        [timestamp] timestamp
+        [sealed-files] sealed files
+        [signer] signer
+        [authority] authority
+        [measured-again] measured again
+        [log] log
+       *[other] { $item }
+    }
+evidence-whole =
+    { $state ->
+        [signed] intact and signed
+        [unknown] intact, signer unknown
+        [unsigned] intact, unsigned
+       *[altered] altered
+    }
+evidence-bad =
+    { $more ->
+        [0] { $files }
+       *[other] { $files }; { $more } more
+    }
+evidence-names = { $count } files, none a link or with a name that leads elsewhere
+evidence-bag = a BagIt 1.0 bag (RFC 8493)
+evidence-no-bag = { $file } does not declare BagIt 1.0 in UTF-8
+evidence-file-unreadable = { $file } cannot be read ({ $why })
+evidence-file-wrong = { $file } { $why }
+evidence-fetch = fetch.txt wants files from elsewhere: evidence holds all of its own
+evidence-file-state =
+    { $state ->
+        [missing] { $file } is missing
+        [added] { $file } was added
+       *[altered] { $file } was altered
+    }
+evidence-files = { $count } files, none missing, added or altered (SHA-512)
+evidence-unsigned = the folder is not signed
+evidence-signed = by the key { $key }
+evidence-name-not-utf8 = { $file } is not UTF-8
+evidence-name-case = { $first } and { $second } differ only in upper and lower case
+evidence-name-link = { $file } is a link or another thing that is no file
+evidence-too-many = there are more than { $count } files
+evidence-stamped = sealed no later than { $when }, says { $authority }
+evidence-copy-unreadable = { $why }
+evidence-copy-other-manifest = { $file } is not the one that { $list } lists
+evidence-copy-signed = the sealed folder's, by the key { $key }
+evidence-copy-unsigned = the sealed folder was not signed
+evidence-copy-state =
+    { $state ->
+        [altered] { $file } is not as it was sealed, and not named as masked
+        [missing] { $file } was sealed, is not here, and is not named as left out
+       *[strange] { $file } is named as masked or left out, and was never sealed
+    }
+evidence-copy = { $count } files as they were sealed, { $masked } photos masked, { $left_out } files left out
+evidence-not-measured =
+    { $why ->
+        [copy] not measured again: the photos are masked, the sealed folder holds them whole
+       *[altered] not measured again: the bytes are not those that were sealed
+    }
+evidence-no-signers = no list of signers was given (--signers)
+evidence-signer = { $who }, who is listed
+evidence-signer-unknown = { $why }
+evidence-no-authority = no authority's certificate was given (--timestamp-ca)
+evidence-authority-false = { $why }
+evidence-authority-ended = its certificate ended on { $day }, and no newer timestamp covers it
+evidence-authority = { $who }; its certificate ends on { $day }
+evidence-measured = { $verdict }; every value within { $share } of its standard uncertainty of the recorded one
+evidence-measured-otherwise = { $differences }
+evidence-measured-by-other = { $differences } (recorded by version { $recorded }, measured by { $now })
+evidence-not-measurable = { $why }
+evidence-several = { $folder } holds the evidence folders of one repair order: check each of them (`baywitness check { $folder }/NAME`), or all with `baywitness audit`; its own { $index } is read by `sha512sum -c`
+evidence-no-folder = { $folder } is no evidence folder: name one that `baywitness seal` made
+evidence-cannot-read = cannot read { $path }: { $why }
+evidence-no-proof = the folder holds no proof that its attempt was logged (seal --log)
+evidence-logged = entry { $entry } of { $log }, logged at { $when }; in its checkpoint of { $size } entries{ $still ->
+        [yes] , which the log still begins with
+       *[no] { "" }
+    }{ $witnessed ->
+        [yes] , cosigned by { $witnesses }
+       *[no] { "" }
+    }{ $signed ->
+        [yes] { "" }
+       *[no] ; whether { $log } signed it: its verifier key was not given (--log-keys)
+    }

@@ -118,3 +118,101 @@ evidence-value = { $value } { $unit } (u { $u })
 evidence-none = ninguno
 evidence-not-checked = no comprobado
 evidence-not-determined = no determinado
+
+# An evidence folder checked.
+evidence-outcome =
+    { $outcome ->
+        [passed] correcto
+        [failed] fallido
+       *[other] no comprobable
+    }
+evidence-item =
+    { $item ->
+        [names] nombres
+        [declaration] declaración
+        [completeness] integridad
+        [manifests] manifiestos
+        [tag-files] archivos de etiqueta
+        [payload] contenido
+        [signature] firma
+        [timestamp] sello de tiempo
+        [sealed-files] archivos sellados
+        [signer] firmante
+        [authority] autoridad
+        [measured-again] medido de nuevo
+        [log] registro
+       *[other] { $item }
+    }
+evidence-whole =
+    { $state ->
+        [signed] íntegra y firmada
+        [unknown] íntegra, firmante desconocido
+        [unsigned] íntegra, sin firma
+       *[altered] alterada
+    }
+evidence-bad =
+    { $more ->
+        [0] { $files }
+       *[other] { $files }; { $more } más
+    }
+evidence-names = { $count } archivos, ninguno es un enlace ni tiene un nombre que lleve a otra parte
+evidence-bag = una bolsa BagIt 1.0 (RFC 8493)
+evidence-no-bag = { $file } no declara BagIt 1.0 en UTF-8
+evidence-file-unreadable = { $file } no se puede leer ({ $why })
+evidence-file-wrong = { $file }: { $why }
+evidence-fetch = fetch.txt pide archivos de otra parte: la evidencia contiene todos los suyos
+evidence-file-state =
+    { $state ->
+        [missing] falta { $file }
+        [added] { $file } se añadió
+       *[altered] { $file } se alteró
+    }
+evidence-files = { $count } archivos, ninguno falta, se añadió ni se alteró (SHA-512)
+evidence-unsigned = la carpeta no está firmada
+evidence-signed = con la clave { $key }
+evidence-name-not-utf8 = { $file } no es UTF-8
+evidence-name-case = { $first } y { $second } solo difieren en mayúsculas y minúsculas
+evidence-name-link = { $file } es un enlace u otra cosa que no es un archivo
+evidence-too-many = hay más de { $count } archivos
+evidence-stamped = sellada a más tardar el { $when }, según { $authority }
+evidence-copy-unreadable = ilegible: { $why }
+evidence-copy-other-manifest = { $file } no es el que figura en { $list }
+evidence-copy-signed = la de la carpeta sellada, con la clave { $key }
+evidence-copy-unsigned = la carpeta sellada no estaba firmada
+evidence-copy-state =
+    { $state ->
+        [altered] { $file } no está como se selló y no figura como enmascarado
+        [missing] { $file } se selló, no está aquí y no figura como omitido
+       *[strange] { $file } figura como enmascarado u omitido y nunca se selló
+    }
+evidence-copy = { $count } archivos como se sellaron, { $masked } fotos enmascaradas, { $left_out } archivos omitidos
+evidence-not-measured =
+    { $why ->
+        [copy] no se midió de nuevo: las fotos están enmascaradas, la carpeta sellada las tiene enteras
+       *[altered] no se midió de nuevo: los bytes no son los que se sellaron
+    }
+evidence-no-signers = no se indicó ninguna lista de firmantes (--signers)
+evidence-signer = { $who }, que figura en la lista
+evidence-signer-unknown = no reconocido: { $why }
+evidence-no-authority = no se indicó el certificado de ninguna autoridad (--timestamp-ca)
+evidence-authority-false = no reconocida: { $why }
+evidence-authority-ended = su certificado terminó el { $day } y ningún sello de tiempo más reciente lo cubre
+evidence-authority = { $who }; su certificado termina el { $day }
+evidence-measured = { $verdict }; cada valor a menos de { $share } de su incertidumbre típica del registrado
+evidence-measured-otherwise = distinto de lo registrado: { $differences }
+evidence-measured-by-other = distinto de lo registrado: { $differences } (registrado por la versión { $recorded }, medido por { $now })
+evidence-not-measurable = no se puede medir: { $why }
+evidence-several = { $folder } contiene las carpetas de evidencia de una orden de reparación: compruebe cada una (`baywitness check { $folder }/NAME`), o todas con `baywitness audit`; su propio { $index } lo lee `sha512sum -c`
+evidence-no-folder = { $folder } no es una carpeta de evidencia: indique una hecha con `baywitness seal`
+evidence-cannot-read = no se puede leer { $path }: { $why }
+evidence-no-proof = la carpeta no contiene prueba de que su intento se registrara (seal --log)
+evidence-logged = entrada { $entry } de { $log }, registrada el { $when }; en su punto de control de { $size } entradas{ $still ->
+        [yes] , con el que el registro aún comienza
+       *[no] { "" }
+    }{ $witnessed ->
+        [yes] , refrendado por { $witnesses }
+       *[no] { "" }
+    }{ $signed ->
+        [yes] { "" }
+       *[no] ; si { $log } lo firmó: no se indicó su clave de verificación (--log-keys)
+    }

@@ -118,3 +118,101 @@ evidence-value = { $value } { $unit } (u { $u })
 evidence-none = aucun
 evidence-not-checked = non contrôlé
 evidence-not-determined = non déterminé
+
+# An evidence folder checked.
+evidence-outcome =
+    { $outcome ->
+        [passed] conforme
+        [failed] en défaut
+       *[other] non contrôlable
+    }
+evidence-item =
+    { $item ->
+        [names] noms
+        [declaration] déclaration
+        [completeness] complétude
+        [manifests] manifestes
+        [tag-files] fichiers d’étiquette
+        [payload] contenu
+        [signature] signature
+        [timestamp] horodatage
+        [sealed-files] fichiers scellés
+        [signer] signataire
+        [authority] autorité
+        [measured-again] remesuré
+        [log] journal
+       *[other] { $item }
+    }
+evidence-whole =
+    { $state ->
+        [signed] intact et signé
+        [unknown] intact, signataire inconnu
+        [unsigned] intact, non signé
+       *[altered] altéré
+    }
+evidence-bad =
+    { $more ->
+        [0] { $files }
+       *[other] { $files } ; { $more } de plus
+    }
+evidence-names = { $count } fichiers, aucun n’est un lien ni n’a un nom qui mène ailleurs
+evidence-bag = un sac BagIt 1.0 (RFC 8493)
+evidence-no-bag = { $file } ne déclare pas BagIt 1.0 en UTF-8
+evidence-file-unreadable = { $file } est illisible ({ $why })
+evidence-file-wrong = { $file } : { $why }
+evidence-fetch = fetch.txt demande des fichiers d’ailleurs : une preuve contient tous les siens
+evidence-file-state =
+    { $state ->
+        [missing] { $file } manque
+        [added] { $file } a été ajouté
+       *[altered] { $file } a été altéré
+    }
+evidence-files = { $count } fichiers, aucun manquant, ajouté ou altéré (SHA-512)
+evidence-unsigned = le dossier n’est pas signé
+evidence-signed = par la clé { $key }
+evidence-name-not-utf8 = { $file } n’est pas en UTF-8
+evidence-name-case = { $first } et { $second } ne diffèrent que par la casse
+evidence-name-link = { $file } est un lien ou autre chose qui n’est pas un fichier
+evidence-too-many = il y a plus de { $count } fichiers
+evidence-stamped = scellé au plus tard le { $when }, selon { $authority }
+evidence-copy-unreadable = illisible : { $why }
+evidence-copy-other-manifest = { $file } n’est pas celui que cite { $list }
+evidence-copy-signed = celle du dossier scellé, par la clé { $key }
+evidence-copy-unsigned = le dossier scellé n’était pas signé
+evidence-copy-state =
+    { $state ->
+        [altered] { $file } n’est pas tel que scellé, et n’est pas cité comme masqué
+        [missing] { $file } a été scellé, n’est pas ici et n’est pas cité comme omis
+       *[strange] { $file } est cité comme masqué ou omis, et n’a jamais été scellé
+    }
+evidence-copy = { $count } fichiers tels que scellés, { $masked } photos masquées, { $left_out } fichiers omis
+evidence-not-measured =
+    { $why ->
+        [copy] non remesuré : les photos sont masquées, le dossier scellé les a entières
+       *[altered] non remesuré : les octets ne sont pas ceux qui ont été scellés
+    }
+evidence-no-signers = aucune liste de signataires fournie (--signers)
+evidence-signer = { $who }, qui figure dans la liste
+evidence-signer-unknown = non reconnu : { $why }
+evidence-no-authority = aucun certificat d’autorité fourni (--timestamp-ca)
+evidence-authority-false = non reconnue : { $why }
+evidence-authority-ended = son certificat a pris fin le { $day }, et aucun horodatage plus récent ne le couvre
+evidence-authority = { $who } ; son certificat prend fin le { $day }
+evidence-measured = { $verdict } ; chaque valeur à moins de { $share } de son incertitude type de celle enregistrée
+evidence-measured-otherwise = autrement qu’enregistré : { $differences }
+evidence-measured-by-other = autrement qu’enregistré : { $differences } (enregistré par la version { $recorded }, mesuré par { $now })
+evidence-not-measurable = non mesurable : { $why }
+evidence-several = { $folder } contient les dossiers de preuve d’un ordre de réparation : vérifier chacun (`baywitness check { $folder }/NAME`), ou tous avec `baywitness audit` ; son propre { $index } se lit avec `sha512sum -c`
+evidence-no-folder = { $folder } n’est pas un dossier de preuve : en indiquer un fait par `baywitness seal`
+evidence-cannot-read = impossible de lire { $path } : { $why }
+evidence-no-proof = le dossier ne contient aucune preuve que sa tentative a été consignée (seal --log)
+evidence-logged = entrée { $entry } de { $log }, consignée le { $when } ; dans son point de contrôle de { $size } entrées{ $still ->
+        [yes] , par lequel le journal commence toujours
+       *[no] { "" }
+    }{ $witnessed ->
+        [yes] , contresigné par { $witnesses }
+       *[no] { "" }
+    }{ $signed ->
+        [yes] { "" }
+       *[no]  ; signé ou non par { $log } : clé de vérification non fournie (--log-keys)
+    }

@@ -57,6 +57,12 @@ fn an_audit_becomes_a_page_without_names_unless_asked() {
     assert_eq!(before, text(&out, "trends.csv"));
     assert_eq!(baywitness(&["trends", from_text, "--out", out_text, "--names"]).status.code(), Some(0));
     assert!(text(&out, "report.html").contains("T-1"));
+    // In German the page is German, tables and records are as before.
+    let german = baywitness(&["trends", from_text, "--out", out_text, "--language", "de"]);
+    assert!(String::from_utf8_lossy(&german.stdout).contains("300 Aufträge"), "{german:?}");
+    let page = text(&out, "report.html");
+    assert!(page.contains("lang=\"de\"") && page.contains("Nach Kalibrierplatz") && !page.contains("first attempts"));
+    assert_eq!(before, text(&out, "trends.csv"));
 }
 
 #[test]

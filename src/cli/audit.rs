@@ -9,15 +9,17 @@ use rayon::prelude::*;
 use super::UNREADABLE;
 use super::check::read_signers;
 use super::log_check;
-use super::output::{complain, say};
+use super::output::{complain, language, say};
 use super::threads::pool;
 use super::verify::worse;
 use crate::custody::audit::{self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, Sort};
 use crate::evidence::{Signers, is_evidence, is_one_file};
 use crate::folder::Models;
 use crate::job::Options;
-use crate::record::Verdict;
-use crate::report::{ArchiveRow, archive_end, archive_row, archive_start};
+use crate::quantity::Quantity;
+use crate::record::{Verdict, told};
+use crate::report::{ArchiveLog, ArchiveRow, archive_end, archive_row, archive_start};
+use crate::words::{Figure, Language, Phrase, Value, phrase, say};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -99,21 +101,30 @@ fn archive(arguments: &Arguments, options: &Options, signers: Option<&Signers>) 
     if std::io::stderr().is_terminal() {
         let _ = write!(std::io::stderr(), "\r\x1b[K");
     }
-    write_reports(&ledger, &audit).map_err(|e| format!("cannot write the report of the audit: {e}"))?;
+    let held = hold(arguments, &ledger, &audit, out);
+    let told = held.as_ref().ok().and_then(Option::as_ref).map(|held| held.told(language()));
+    write_reports(&ledger, &audit, told.as_ref()).map_err(|e| format!("cannot write the report of the audit: {e}"))?;
     for line in &audit.lines {
         code = worse(code, line.exit);
     }
-    say(&summary(&audit, out), None);
-    if let Some(folder) = &arguments.log {
-        let asked = log_check::Asked {
-            folder,
-            keys: arguments.log_keys.as_deref(),
-            earlier: &arguments.log_earlier,
-            orders: arguments.log_orders.as_deref(),
-        };
-        code = worse(code, log_check::audit(&ledger, &audit, out, &asked)?);
+    say(&summary(&audit, out, language()), None);
+    if let Some(held) = held? {
+        say(&held.words(out, language()), None);
+        code = worse(code, held.exit());
     }
     Ok(code)
+}
+
+/// Holds the archive against the log that was named, if one was.
+fn hold(arguments: &Arguments, ledger: &Ledger, audit: &Audit, out: &Path) -> Result<Option<log_check::Held>, String> {
+    let Some(folder) = &arguments.log else { return Ok(None) };
+    let asked = log_check::Asked {
+        folder,
+        keys: arguments.log_keys.as_deref(),
+        earlier: &arguments.log_earlier,
+        orders: arguments.log_orders.as_deref(),
+    };
+    log_check::audit(ledger, audit, out, &asked).map(Some)
 }
 
 /// Rate and time left, on a terminal, a few times a second.
@@ -129,13 +140,16 @@ fn show(p: Progress, start: Instant, last: &std::sync::Mutex<Instant>) {
     let judged = (p.done - p.kept) as f64;
     let rate = judged / start.elapsed().as_secs_f64().max(1e-3);
     let left = if rate > 0.0 { (p.total - p.done) as f64 / rate } else { 0.0 };
-    let _ = write!(
-        std::io::stderr(),
-        "\r\x1b[K{} of {} ({} from before), {rate:.1} a second, {left:.0} s left",
-        p.done,
-        p.total,
-        p.kept
+    let words = say!(
+        language(),
+        "evidence-audit-progress",
+        done = p.done,
+        total = p.total,
+        kept = p.kept,
+        rate = Figure::fixed(rate, 1),
+        left = Figure::fixed(left, 0),
     );
+    let _ = write!(std::io::stderr(), "\r\x1b[K{words}");
 }
 
 const LADDER: [Option<Verdict>; 5] =
@@ -145,45 +159,63 @@ fn counts(audit: &Audit) -> [(Option<Verdict>, usize); 5] {
     LADDER.map(|v| (v, audit.lines.iter().filter(|l| l.verdict == v).count()))
 }
 
-fn summary(audit: &Audit, out: &Path) -> String {
-    let mut text = format!("{} jobs, {} of them kept from an earlier run\n", audit.lines.len(), audit.kept);
+fn summary(audit: &Audit, out: &Path, language: Language) -> String {
+    let mut text = say!(language, "evidence-audit-jobs", count = audit.lines.len(), kept = audit.kept);
+    text.push('\n');
     for (verdict, count) in counts(audit) {
-        text.push_str(&format!("{count:8}  {}\n", verdict.map_or("unreadable or altered", Verdict::words)));
+        let words = match verdict {
+            Some(verdict) => verdict.phrase().say(language),
+            None => say!(language, "evidence-audit-unreadable"),
+        };
+        text.push_str(&format!("{count:8}  {words}\n"));
     }
     let across = audit.lines.iter().filter(|l| !l.across.is_empty()).count();
     if across > 0 {
-        text.push_str(&format!("{across:8}  share a photo or a set-up with an earlier job: see the report\n"));
+        text.push_str(&format!("{across:8}  {}\n", say!(language, "evidence-audit-across")));
     }
     let changed = audit.lines.iter().filter(|l| !l.changed.is_empty()).count();
     if changed > 0 {
-        text.push_str(&format!("{changed:8}  say otherwise than before they were recomputed: see the report\n"));
+        text.push_str(&format!("{changed:8}  {}\n", say!(language, "evidence-audit-changed")));
     }
     let other = audit.lines.iter().filter(|l| l.version != env!("CARGO_PKG_VERSION")).count();
     if other > 0 {
-        text.push_str(&format!(
-            "{other:8}  were judged by another version of the program: --recompute judges them again\n"
-        ));
+        text.push_str(&format!("{other:8}  {}\n", say!(language, "evidence-audit-other-version")));
     }
-    text.push_str(&format!("Report: {}\n", out.join("report.html").display()));
+    let file = out.join("report.html").display().to_string();
+    text.push_str(&format!("{}\n", say!(language, "evidence-audit-report", file = file)));
     text
 }
 
 /// The page and the tables, a few jobs at a time.
-fn write_reports(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::error::Error>> {
+fn write_reports(
+    ledger: &Ledger,
+    audit: &Audit,
+    log: Option<&log_check::Told>,
+) -> Result<(), Box<dyn std::error::Error>> {
     let mut page = ledger.create("report.html")?;
-    page.write_all(archive_start("Audit of set-ups", &counts(audit)).as_bytes())?;
+    let shown = log.map(log_check::Told::shown);
+    let shown = shown.as_ref().map(|findings| ArchiveLog { summary: log.map_or("", |l| &l.summary), findings });
+    page.write_all(archive_start(&counts(audit), shown.as_ref(), language()).as_bytes())?;
     let mut table = csv::Writer::from_writer(ledger.create("audit.csv")?);
     table.write_record(COLUMNS)?;
     let mut failed: Option<Box<dyn std::error::Error>> = None;
     audit::each_outcome(ledger, &audit.lines, |_, line, outcome| {
-        let row = with_row(line, &outcome, archive_row);
+        let of_line = log.map_or(Vec::new(), |log| log.of(&line.path));
+        let row = with_row(line, &outcome, Some(language()), &of_line, |row| archive_row(row, language()));
         let written = page.write_all(row.as_bytes()).map_err(Into::into);
-        let written = written.and_then(|()| table.write_record(fields(line, &outcome)).map_err(Into::into));
+        let codes = of_line.iter().map(|[code, _]| *code).collect::<Vec<_>>().join(" ");
+        let written = written.and_then(|()| table.write_record(fields(line, &outcome, codes)).map_err(Into::into));
         if let Err(e) = written {
             failed.get_or_insert(e);
         }
     })?;
     failed.map_or(Ok(()), Err)?;
+    // What the log knows and no folder shows: a row without a folder.
+    for (code, message) in log.iter().flat_map(|log| log.without_folder()) {
+        let mut row = [const { String::new() }; 19];
+        (row[17], row[18]) = (message.to_owned(), code.to_owned());
+        table.write_record(row)?;
+    }
     page.write_all(archive_end().as_bytes())?;
     page.finish()?;
     table.into_inner().map_err(|e| e.into_error())?.finish()?;
@@ -195,15 +227,29 @@ fn write_reports(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::erro
     Ok(())
 }
 
-/// Gives a line and its outcome to who makes a row of them.
-fn with_row<T>(line: &Judged, outcome: &Outcome, make: impl FnOnce(&ArchiveRow) -> T) -> T {
-    let evidence = line.evidence.as_ref().map(|words| match &line.signer {
-        Some(who) => format!("{words} by {who}"),
-        None => words.clone(),
+/// Gives a line and its outcome to who makes a row of them: in a language for
+/// people, as it is kept for tables.
+fn with_row<T>(
+    line: &Judged,
+    outcome: &Outcome,
+    language: Option<Language>,
+    log: &[[&str; 2]],
+    make: impl FnOnce(&ArchiveRow) -> T,
+) -> T {
+    let evidence = line.evidence.as_ref().map(|words| match (language, &line.signer) {
+        (Some(language), who) => evidence_words(words, who.as_deref(), language),
+        (None, Some(who)) => format!("{words} by {who}"),
+        (None, None) => words.clone(),
     });
+    let meant: Vec<String> = line
+        .across
+        .iter()
+        .map(|lead| told(lead.message_phrase.as_ref(), &lead.message, language.unwrap_or_default()))
+        .collect();
     let across: Vec<[&str; 3]> =
-        line.across.iter().map(|lead| [&lead.code, &lead.other, &lead.message].map(String::as_str)).collect();
-    let changed: Vec<String> = line.changed.iter().map(words_of).collect();
+        line.across.iter().zip(&meant).map(|(lead, meant)| [lead.code.as_str(), lead.other.as_str(), meant]).collect();
+    let changed: Vec<String> =
+        line.changed.iter().map(|c| language.map_or_else(|| kept_words(c), |l| change_words(c, l))).collect();
     make(&ArchiveRow {
         path: &line.path,
         exit: line.exit,
@@ -213,12 +259,78 @@ fn with_row<T>(line: &Judged, outcome: &Outcome, make: impl FnOnce(&ArchiveRow) 
         evidence: evidence.as_deref(),
         across: &across,
         changed: &changed,
+        verdict_changed: line.changed.iter().any(|c| c.what == "verdict"),
+        log,
     })
 }
 
-fn words_of(change: &Change) -> String {
+/// Whether a folder is as it was sealed, as `audit.jsonl` has it.
+fn evidence_words(kept: &str, signer: Option<&str>, language: Language) -> String {
+    let state = match (kept, signer) {
+        ("intact and signed", Some(_)) => "signed",
+        ("intact, signer unknown", _) => "unknown",
+        ("intact, unsigned", _) => "unsigned",
+        ("altered", _) => "altered",
+        _ => return kept.to_owned(),
+    };
+    say!(language, "evidence-state", state = state, who = signer.unwrap_or_default())
+}
+
+/// What a recomputation changed, as tables have it.
+fn kept_words(change: &Change) -> String {
     let moved = change.in_u.map_or(String::new(), |n| format!(", {n:+.2} u"));
     format!("{}: {} before, now {}{moved}", change.what, change.earlier, change.now)
+}
+
+/// The same for people.
+fn change_words(change: &Change, language: Language) -> String {
+    let what = match (change.what.as_str(), change.what.split_once(" (")) {
+        ("verdict" | "findings" | "message", _) => phrase!("evidence-change-what", what = &change.what).into(),
+        (_, Some((quantity, parts))) => {
+            let name = quantity_words(quantity);
+            phrase!("evidence-change-check", name = name, parts = parts.trim_end_matches(')')).into()
+        }
+        (quantity, None) => quantity_words(quantity),
+    };
+    let (earlier, now) = (value_words(&change.earlier), value_words(&change.now));
+    match change.in_u {
+        Some(n) => say!(
+            language,
+            "evidence-change-moved",
+            what = what,
+            earlier = earlier,
+            now = now,
+            sign = if n < 0.0 { "minus" } else { "plus" },
+            moved = Figure::fixed(n.abs(), 2),
+        ),
+        None => say!(language, "evidence-change", what = what, earlier = earlier, now = now),
+    }
+}
+
+/// A quantity by its name; one of a later version as it is.
+fn quantity_words(name: &str) -> Value {
+    Quantity::from_name(name).map_or_else(|| name.replace('_', " ").into(), |q| q.phrase().into())
+}
+
+/// A verdict, a value with its uncertainty, or a text as it is.
+fn value_words(kept: &str) -> Value {
+    match kept {
+        "within" | "outside" | "not_proven" | "retake" => phrase!("evidence-verdict", verdict = kept).into(),
+        "none" => phrase!("evidence-none").into(),
+        "not checked" => phrase!("evidence-not-checked").into(),
+        "not determined" => phrase!("evidence-not-determined").into(),
+        "unreadable or altered" => phrase!("evidence-audit-unreadable").into(),
+        _ => measured_words(kept).map_or_else(|| kept.into(), Value::from),
+    }
+}
+
+/// `1299.3000 mm (u 0.6000)`.
+fn measured_words(kept: &str) -> Option<Phrase> {
+    let (value, rest) = kept.split_once(' ')?;
+    let (unit, u) = rest.split_once(" (u ")?;
+    let (value, u) = (Figure::of_digits(value)?, Figure::of_digits(u.strip_suffix(')')?)?);
+    let unit = phrase!("plan-unit", unit = unit);
+    Some(phrase!("evidence-value", value = value, unit = unit, u = u))
 }
 
 /// What the recomputation changed (`differences/1`): changed verdicts first.
@@ -248,7 +360,7 @@ fn write_parquet(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::erro
         crate::report::ArchiveTable::new(ledger.create("audit.parquet")?, quantities.into_iter().collect())?;
     let mut failed = None;
     audit::each_outcome(ledger, &audit.lines, |_, line, outcome| {
-        if let Err(e) = with_row(line, &outcome, |row| table.push(row)) {
+        if let Err(e) = with_row(line, &outcome, None, &[], |row| table.push(row)) {
             failed.get_or_insert(e);
         }
     })?;
@@ -257,7 +369,7 @@ fn write_parquet(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::erro
     Ok(())
 }
 
-const COLUMNS: [&str; 18] = [
+const COLUMNS: [&str; 19] = [
     "path",
     "exit",
     "verdict",
@@ -276,9 +388,10 @@ const COLUMNS: [&str; 18] = [
     "across",
     "changed",
     "message",
+    "log",
 ];
 
-fn fields(line: &Judged, outcome: &Outcome) -> [String; 18] {
+fn fields(line: &Judged, outcome: &Outcome, log: String) -> [String; 19] {
     let record = outcome.as_ref().ok();
     let context = record.map(|r| r.context.clone()).unwrap_or_default();
     let checks = record.map_or(Vec::new(), |r| {
@@ -306,8 +419,9 @@ fn fields(line: &Judged, outcome: &Outcome) -> [String; 18] {
         checks.join("; "),
         findings.join(" "),
         line.across.iter().map(|lead| format!("{} {}", lead.code, lead.other)).collect::<Vec<_>>().join("; "),
-        line.changed.iter().map(words_of).collect::<Vec<_>>().join("; "),
+        line.changed.iter().map(kept_words).collect::<Vec<_>>().join("; "),
         outcome.as_ref().err().cloned().unwrap_or_default(),
+        log,
     ]
 }
 

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{JsonTarget, complain, say, write_file, write_json};
+use super::output::{JsonTarget, complain, language, say, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{JobFile, Kind, Models, Vehicle};
 use crate::input::SourceFile;
@@ -12,6 +12,7 @@ use crate::marker::KitFile;
 use crate::record::{BayRecord, Verdict};
 use crate::report::{bay_html, bay_svg, bay_text};
 use crate::setup::{Limits, Setup};
+use crate::words::say;
 
 /// What is typed.
 #[derive(Debug, clap::Args)]
@@ -84,12 +85,13 @@ fn measure(args: &Arguments) -> Result<BayRecord, String> {
     };
     let wanted = BayWanted { kit: &kit, camera: &camera, vehicle: &vehicle, limits: &limits };
     let record = check_bay(&args.photos, &wanted).map_err(|e| e.to_string())?;
-    say(&bay_text(&record), args.json.as_ref());
+    say(&bay_text(&record, language()), args.json.as_ref());
     if let Some(folder) = &args.report {
         std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
-        write_file(&folder.join("bay.svg"), bay_svg(&record).as_bytes())?;
-        write_file(&folder.join("bay.html"), bay_html(&record).as_bytes())?;
-        say(&format!("\nMap: {}\n", folder.join("bay.html").display()), args.json.as_ref());
+        write_file(&folder.join("bay.svg"), bay_svg(&record, language()).as_bytes())?;
+        write_file(&folder.join("bay.html"), bay_html(&record, language()).as_bytes())?;
+        let written = say!(language(), "bay-map-written", file = folder.join("bay.html").display().to_string());
+        say(&format!("\n{written}\n"), args.json.as_ref());
     }
     if let Some(target) = &args.json {
         write_json(target, &record)?;

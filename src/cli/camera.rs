@@ -3,11 +3,12 @@
 use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
-use super::output::{complain, say, write_file};
+use super::output::{complain, language, say, write_file};
 use crate::camera::{LensModel, Profile};
 use crate::fit::{self, CameraFit, Options};
 use crate::folder::{Kind, Models};
 use crate::marker::{Board, Kit};
+use crate::words::{Language, Phrase, say};
 
 /// The fit, or what became of it, is not fit for use.
 const NOT_FIT: u8 = 3;
@@ -86,11 +87,11 @@ fn on_board(typed: &Fit, board: &Board, options: Options) -> Result<u8, (u8, Str
     let unreadable = |message: String| (UNREADABLE, message);
     let photos = fit::look(board, &typed.photos).map_err(failed)?;
     let fitted = fit::fit_camera(board, &photos, &options).map_err(failed)?;
-    say(&fit::words(&fitted), None);
+    say(&fit::words(&fitted, language()), None);
     if let Some(folder) = &typed.report {
         write_page(folder, &fitted).map_err(unreadable)?;
     }
-    let reasons = fitted.advice.iter().filter(|a| a.forbids).map(|a| a.text.as_str());
+    let reasons = fitted.advice.iter().filter(|a| a.forbids).map(|a| &a.said);
     write_camera(&typed.out, &fitted.profile, reasons).map_err(unreadable)?;
     Ok(if fitted.fit_for_use() { 0 } else { NOT_FIT })
 }
@@ -102,16 +103,16 @@ fn on_kit(typed: &Fit, kit: &Kit, name: &str, model: LensModel) -> Result<u8, (u
     }
     let photos = fit::look_at_kit(&typed.photos).map_err(failed)?;
     let fitted = fit::fit_on_kit(kit, &photos, name, model).map_err(failed)?;
-    say(&fitted.words(), None);
-    write_camera(&typed.out, &fitted.profile, fitted.objections.iter().map(String::as_str)).map_err(unreadable)?;
+    say(&fitted.words(language()), None);
+    write_camera(&typed.out, &fitted.profile, fitted.objections.iter()).map_err(unreadable)?;
     Ok(if fitted.objections.is_empty() { 0 } else { NOT_FIT })
 }
 
 /// The camera file; one that is not fit for use says so to whoever opens it.
-fn write_camera<'a>(out: &Path, profile: &Profile, reasons: impl Iterator<Item = &'a str>) -> Result<(), String> {
-    let comments: String = reasons.map(|why| format!("# NOT FIT FOR USE: {why}\n")).collect();
+fn write_camera<'a>(out: &Path, profile: &Profile, reasons: impl Iterator<Item = &'a Phrase>) -> Result<(), String> {
+    let comments: String = reasons.map(|why| format!("# NOT FIT FOR USE: {}\n", why.say(Language::English))).collect();
     write_file(out, (comments + &profile.to_toml()).as_bytes())?;
-    say(&format!("wrote {}\n", out.display()), None);
+    say(&(say!(language(), "fit-wrote", file = out.display().to_string()) + "\n"), None);
     Ok(())
 }
 
@@ -135,7 +136,7 @@ fn target(name: &str) -> Result<Target, String> {
 fn write_page(folder: &Path, fitted: &CameraFit) -> Result<(), String> {
     std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
     let path = folder.join("camera.html");
-    write_file(&path, fit::page(fitted).as_bytes())?;
-    say(&format!("wrote {}\n", path.display()), None);
+    write_file(&path, fit::page(fitted, language()).as_bytes())?;
+    say(&(say!(language(), "fit-wrote", file = path.display().to_string()) + "\n"), None);
     Ok(())
 }

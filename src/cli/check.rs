@@ -6,11 +6,12 @@ use time::OffsetDateTime;
 
 use super::UNREADABLE;
 use super::log_check::LogTrust;
-use super::output::{JsonTarget, complain, say, write_json};
+use super::output::{JsonTarget, complain, language, say, write_json};
 use super::threads::pool;
 use super::unpacked::{self, Unpacking};
 use crate::custody::{AGREE_U, RemeasureError, remeasure};
 use crate::evidence::{Authorities, INDEX, Inspection, Item, Outcome, Signers, inspect, is_evidence};
+use crate::words::{Figure, Language, Value, phrase, say};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -55,7 +56,7 @@ struct Record<'a> {
 struct RecordItem<'a> {
     what: &'a str,
     outcome: &'static str,
-    found: &'a str,
+    found: String,
 }
 
 /// Checks an evidence folder and measures its photos again.
@@ -80,8 +81,7 @@ impl Trusted {
     fn read(arguments: &Arguments) -> Result<Trusted, String> {
         let signers = arguments.signers.as_deref().map(read_signers).transpose()?;
         let authorities = arguments.timestamp_ca.as_deref().map(|path| {
-            let pem = std::fs::read(path)
-                .map_err(|e| format!("cannot read the timestamp authorities {}: {e}", path.display()))?;
+            let pem = std::fs::read(path).map_err(|e| cannot_read(path, &e))?;
             Authorities::read(&pem, &path.display().to_string()).map_err(|e| e.to_string())
         });
         let logs = LogTrust::read(arguments.log_keys.as_deref(), arguments.log.as_deref())?;
@@ -101,20 +101,17 @@ fn open_and_check(arguments: &Arguments, trusted: &Trusted) -> Result<u8, String
         Err(Unpacking::Failed(words)) => return Err(words),
     }
     if folder.join(INDEX).is_file() && !is_evidence(folder) {
-        return Err(format!(
-            "{0} holds the evidence folders of one repair order: check each of them (`baywitness check {0}/NAME`), or all \
-             with `baywitness audit`; its own {INDEX} is read by `sha512sum -c`",
-            folder.display()
-        ));
+        let folder = folder.display().to_string();
+        return Err(say!(language(), "evidence-several", folder = folder, index = INDEX));
     }
     if folder.is_dir() && !is_evidence(folder) {
-        return Err(format!("{} is no evidence folder: name one that `baywitness seal` made", folder.display()));
+        return Err(say!(language(), "evidence-no-folder", folder = folder.display().to_string()));
     }
     check(folder, arguments, trusted)
 }
 
 fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, String> {
-    let mut inspection = inspect(folder).map_err(|e| format!("cannot read the folder {}: {e}", folder.display()))?;
+    let mut inspection = inspect(folder).map_err(|e| cannot_read(folder, &e))?;
     let signer = who_signed(&mut inspection, trusted.signers.as_ref());
     who_stamped(&mut inspection, trusted.authorities.as_ref(), OffsetDateTime::now_utc());
     inspection.items.extend(trusted.logs.check(&folder.join("data")));
@@ -122,11 +119,7 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
     if inspection.intact() && !copy {
         measured_again(folder, &mut inspection.items);
     } else {
-        let found = if copy {
-            "not measured again: the photos are masked, the sealed folder holds them whole".to_owned()
-        } else {
-            "not measured again: the bytes are not those that were sealed".to_owned()
-        };
+        let found = phrase!("evidence-not-measured", why = if copy { "copy" } else { "altered" });
         inspection.items.push(Item { what: MEASURED.to_owned(), outcome: Outcome::NotCheckable, found });
     }
     let code = match (inspection.intact(), &signer) {
@@ -140,10 +133,13 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
         UNSIGNED => "intact, unsigned",
         _ => "intact and signed",
     };
-    say(&words(&inspection.items, outcome), arguments.json.as_ref());
+    say(&words(&inspection.items, outcome, language()), arguments.json.as_ref());
     if let Some(target) = &arguments.json {
-        let checks =
-            inspection.items.iter().map(|i| RecordItem { what: &i.what, outcome: name(i.outcome), found: &i.found });
+        let checks = inspection.items.iter().map(|i| RecordItem {
+            what: &i.what,
+            outcome: name(i.outcome),
+            found: i.found.say(Language::English),
+        });
         let record = Record {
             format: "check/1",
             folder: arguments.folder.display().to_string(),
@@ -159,7 +155,7 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
 const MEASURED: &str = "measured again";
 
 pub(super) fn read_signers(path: &Path) -> Result<Signers, String> {
-    let text = std::fs::read_to_string(path).map_err(|e| format!("cannot read the signers {}: {e}", path.display()))?;
+    let text = std::fs::read_to_string(path).map_err(|e| cannot_read(path, &e))?;
     // Times without Z are local ones; where the system does not tell, UTC.
     let now = OffsetDateTime::now_local().unwrap_or_else(|_| OffsetDateTime::now_utc());
     Signers::read(&text, &path.display().to_string(), now).map_err(|e| e.to_string())
@@ -169,9 +165,9 @@ pub(super) fn read_signers(path: &Path) -> Result<Signers, String> {
 fn who_signed(inspection: &mut Inspection, signers: Option<&Signers>) -> Option<String> {
     let signature = inspection.signature.as_ref()?;
     let (outcome, found, who) = match signers.map(|s| s.who(&signature.key())) {
-        None => (Outcome::NotCheckable, "no list of signers was given (--signers)".to_owned(), None),
-        Some(Ok(who)) => (Outcome::Passed, format!("{who}, who is listed"), Some(who.to_owned())),
-        Some(Err(why)) => (Outcome::NotCheckable, why, None),
+        None => (Outcome::NotCheckable, phrase!("evidence-no-signers"), None),
+        Some(Ok(who)) => (Outcome::Passed, phrase!("evidence-signer", who = who), Some(who.to_owned())),
+        Some(Err(why)) => (Outcome::NotCheckable, phrase!("evidence-signer-unknown", why = why), None),
     };
     inspection.items.push(Item { what: "signer".to_owned(), outcome, found });
     who
@@ -184,14 +180,15 @@ fn who_stamped(inspection: &mut Inspection, authorities: Option<&Authorities>, n
     for (n, token) in inspection.tokens.iter().enumerate() {
         let covered = inspection.tokens.get(n + 1).map_or(now, |next| next.time);
         judged.push(match authorities.map(|a| a.vouch_for(token)) {
-            None => (Outcome::NotCheckable, "no authority's certificate was given (--timestamp-ca)".to_owned()),
-            Some(Err(why)) => (Outcome::Failed, why),
+            None => (Outcome::NotCheckable, phrase!("evidence-no-authority")),
+            Some(Err(why)) => (Outcome::Failed, phrase!("evidence-authority-false", why = why)),
             Some(Ok(())) if covered > token.ends() => (
                 Outcome::NotCheckable,
-                format!("its certificate ended on {}, and no newer timestamp covers it", token.ends().date()),
+                phrase!("evidence-authority-ended", day = Value::moment(token.ends().date().to_string())),
             ),
             Some(Ok(())) => {
-                (Outcome::Passed, format!("{}; its certificate ends on {}", token.authority(), token.ends().date()))
+                let day = Value::moment(token.ends().date().to_string());
+                (Outcome::Passed, phrase!("evidence-authority", who = token.authority().to_string(), day = day))
             }
         });
     }
@@ -201,36 +198,58 @@ fn who_stamped(inspection: &mut Inspection, authorities: Option<&Authorities>, n
 
 fn measured_again(folder: &Path, items: &mut Vec<Item>) {
     let (outcome, found) = match remeasure(&folder.join("data")) {
-        Ok(again) if again.differences.is_empty() => (
-            Outcome::Passed,
-            format!(
-                "{}; every value within {AGREE_U} of its standard uncertainty of the recorded one",
-                again.now.verdict.words()
-            ),
-        ),
+        Ok(again) if again.differences.is_empty() => {
+            let (verdict, share) = (again.now.verdict.phrase(), Figure::plain(AGREE_U));
+            (Outcome::Passed, phrase!("evidence-measured", verdict = verdict, share = share))
+        }
         Ok(again) => {
-            let versions = (&again.recorded.tool.version, &again.now.tool.version);
-            let version = if versions.0 == versions.1 {
-                String::new()
+            let (recorded, now) = (&again.recorded.tool.version, &again.now.tool.version);
+            let differences = again.differences.join("; ");
+            let found = if recorded == now {
+                phrase!("evidence-measured-otherwise", differences = differences)
             } else {
-                format!(" (recorded by version {}, measured by {})", versions.0, versions.1)
+                phrase!("evidence-measured-by-other", differences = differences, recorded = recorded, now = now)
             };
-            (Outcome::Failed, format!("{}{version}", again.differences.join("; ")))
+            (Outcome::Failed, found)
         }
         Err(e @ (RemeasureError::NoJob | RemeasureError::Result(_) | RemeasureError::Job(_))) => {
-            (Outcome::Failed, e.to_string())
+            (Outcome::Failed, phrase!("evidence-not-measurable", why = e.to_string()))
         }
     };
     items.push(Item { what: MEASURED.to_owned(), outcome, found });
 }
 
-fn words(items: &[Item], outcome: &str) -> String {
+fn words(items: &[Item], outcome: &str, language: Language) -> String {
+    let rows: Vec<[String; 3]> = items
+        .iter()
+        .map(|item| {
+            [
+                say!(language, "evidence-outcome", outcome = name(item.outcome)),
+                say!(language, "evidence-item", item = item.what.replace(' ', "-")),
+                item.found.say(language),
+            ]
+        })
+        .collect();
+    let width = |column: usize, least: usize| {
+        rows.iter().map(|r| r[column].chars().count()).chain([least]).max().unwrap_or(least)
+    };
+    let (first, second) = (width(0, 14), width(1, 15));
     let mut text = String::new();
-    for item in items {
-        text.push_str(&format!("{:<14}  {:<15}  {}\n", name(item.outcome), item.what, item.found));
+    for [outcome, item, found] in &rows {
+        text.push_str(&format!("{outcome:<first$}  {item:<second$}  {found}\n"));
     }
-    text.push_str(&format!("\n{outcome}\n"));
+    let state = match outcome {
+        "altered" => "altered",
+        "intact, signer unknown" => "unknown",
+        "intact, unsigned" => "unsigned",
+        _ => "signed",
+    };
+    text.push_str(&format!("\n{}\n", say!(language, "evidence-whole", state = state)));
     text
+}
+
+fn cannot_read(path: &Path, why: &std::io::Error) -> String {
+    say!(language(), "evidence-cannot-read", path = path.display().to_string(), why = why.to_string())
 }
 
 fn name(outcome: Outcome) -> &'static str {

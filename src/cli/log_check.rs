@@ -4,11 +4,12 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::logged::read_keys;
-use super::output::{say, write_file};
-use crate::custody::audit::{Audit, Ledger, LogAudit, LogOptions, audit_log, kept_checkpoint};
+use super::output::write_file;
+use crate::custody::audit::{Audit, Ledger, LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};
 use crate::evidence::{Item, Outcome};
 use crate::record::JobRecord;
 use crate::transparency::{AttemptProof, LogFolder, PROOF_FILE, VerifierKey, order_salt_file, read_order_salt};
+use crate::words::{Language, Phrase, phrase, say};
 
 /// What the reader of an evidence folder knows of logs.
 pub(super) struct LogTrust {
@@ -27,19 +28,19 @@ impl LogTrust {
     /// Checks the proof in an evidence folder's payload. Nothing is said where there is none and nobody asks.
     pub(super) fn check(&self, payload: &Path) -> Vec<Item> {
         let asked = !self.keys.is_empty() || self.now.is_some();
-        let item = |outcome, found: String| vec![Item { what: "log".to_owned(), outcome, found }];
+        let item = |outcome, found: Phrase| vec![Item { what: "log".to_owned(), outcome, found }];
         let path = payload.join(PROOF_FILE);
         if !path.is_file() {
-            let none = "the folder holds no proof that its attempt was logged (seal --log)".to_owned();
+            let none = phrase!("evidence-no-proof");
             return if asked { item(Outcome::NotCheckable, none) } else { Vec::new() };
         }
         match self.judge(payload, &path) {
             Ok((outcome, found)) => item(outcome, found),
-            Err(why) => item(Outcome::Failed, format!("{PROOF_FILE} {why}")),
+            Err(why) => item(Outcome::Failed, phrase!("evidence-file-wrong", file = PROOF_FILE, why = why)),
         }
     }
 
-    fn judge(&self, payload: &Path, path: &Path) -> Result<(Outcome, String), String> {
+    fn judge(&self, payload: &Path, path: &Path) -> Result<(Outcome, Phrase), String> {
         let text = std::fs::read_to_string(path).map_err(|e| format!("cannot be read ({e})"))?;
         let proof = AttemptProof::read(&text)?;
         let shown = proof.check()?;
@@ -57,24 +58,19 @@ impl LogTrust {
             now.checkpoint.vouchers(&now.note, &self.keys)?;
             now.check_earlier(&shown.checkpoint, path).map_err(|e| format!("does not fit the log now: {e}"))?;
         }
-        let still = if self.now.is_some() { ", which the log still begins with" } else { "" };
         let witnesses: Vec<String> = vouchers.witnesses.into_iter().map(|(name, _)| name).collect();
-        let witnessed =
-            if witnesses.is_empty() { String::new() } else { format!(", cosigned by {}", witnesses.join(", ")) };
-        let (origin, size) = (&shown.checkpoint.origin, shown.checkpoint.size);
-        let words = format!(
-            "entry {} of {origin}, logged at {}; in its checkpoint of {size} entries{still}{witnessed}",
-            proof.index,
-            shown.attempt.when()
+        let words = phrase!(
+            "evidence-logged",
+            entry = proof.index,
+            log = &shown.checkpoint.origin,
+            when = shown.attempt.when(),
+            size = shown.checkpoint.size,
+            still = if self.now.is_some() { "yes" } else { "no" },
+            witnessed = if witnesses.is_empty() { "no" } else { "yes" },
+            witnesses = witnesses,
+            signed = if vouchers.log { "yes" } else { "no" },
         );
-        Ok(if vouchers.log {
-            (Outcome::Passed, words)
-        } else {
-            (
-                Outcome::NotCheckable,
-                format!("{words}; whether {origin} signed it: its verifier key was not given (--log-keys)"),
-            )
-        })
+        Ok((if vouchers.log { Outcome::Passed } else { Outcome::NotCheckable }, words))
     }
 }
 
@@ -91,8 +87,41 @@ const MOST_SHOWN: usize = 20;
 /// Something is not proven.
 const OPEN: u8 = 3;
 
-/// Holds a finished audit against a log; the exit code.
-pub(super) fn audit(ledger: &Ledger, audit: &Audit, out: &Path, asked: &Asked) -> Result<u8, String> {
+/// A finished audit that was held against a log.
+pub(super) struct Held {
+    found: LogAudit,
+    /// How many checkpoints were kept from before.
+    earlier: usize,
+}
+
+/// What was found, in a language.
+pub(super) struct Told {
+    pub(super) summary: String,
+    /// Code, folder where it is about one, message.
+    findings: Vec<(&'static str, Option<String>, String)>,
+}
+
+impl Told {
+    /// Everything: code, folder, message.
+    pub(super) fn shown(&self) -> Vec<[&str; 3]> {
+        let all = self.findings.iter();
+        all.map(|(code, path, message)| [*code, path.as_deref().unwrap_or_default(), message.as_str()]).collect()
+    }
+
+    /// What is about one folder: code, message.
+    pub(super) fn of(&self, folder: &str) -> Vec<[&str; 2]> {
+        let own = self.findings.iter().filter(|(_, path, _)| path.as_deref() == Some(folder));
+        own.map(|(code, _, message)| [*code, message.as_str()]).collect()
+    }
+
+    /// What is about no folder of the archive.
+    pub(super) fn without_folder(&self) -> impl Iterator<Item = (&str, &str)> {
+        self.findings.iter().filter(|(_, path, _)| path.is_none()).map(|(code, _, message)| (*code, message.as_str()))
+    }
+}
+
+/// Holds a finished audit against a log.
+pub(super) fn audit(ledger: &Ledger, audit: &Audit, out: &Path, asked: &Asked) -> Result<Held, String> {
     let own = order_salt_file(asked.folder);
     let orders = asked.orders.or(Some(own.as_path()).filter(|p| p.is_file()));
     let kept = kept_checkpoint(out);
@@ -111,36 +140,57 @@ pub(super) fn audit(ledger: &Ledger, audit: &Audit, out: &Path, asked: &Asked) -
     if found.holds() {
         write_file(&kept, found.checkpoint.as_bytes())?;
     }
-    say(&words(&found, options.earlier.len(), out), None);
-    // A log that anybody may have signed proves nothing.
-    Ok(match (found.holds(), found.findings.is_empty() && found.signed) {
-        (false, _) => UNREADABLE,
-        (true, false) => OPEN,
-        (true, true) => 0,
-    })
+    Ok(Held { found, earlier: options.earlier.len() })
 }
 
-fn words(found: &LogAudit, earlier: usize, out: &Path) -> String {
-    let signed =
-        if found.signed { "signed by a key that counts" } else { "whose verifier key was not given (--log-keys)" };
-    let mut text = format!("Log {}: {} entries, {signed}", found.origin, found.size);
-    for witness in &found.witnesses {
-        text.push_str(&format!(", cosigned by {witness}"));
+impl Held {
+    /// The exit code. A log that anybody may have signed proves nothing.
+    pub(super) fn exit(&self) -> u8 {
+        let found = &self.found;
+        match (found.holds(), found.findings.is_empty() && found.signed) {
+            (false, _) => UNREADABLE,
+            (true, false) => OPEN,
+            (true, true) => 0,
+        }
     }
-    if found.holds() && earlier > 0 {
-        text.push_str(", and begins with every checkpoint that was kept");
+
+    /// Which log, and how far it can be relied on.
+    fn summary(&self, language: Language) -> String {
+        let found = &self.found;
+        say!(
+            language,
+            "evidence-log-summary",
+            log = &found.origin,
+            size = found.size,
+            signed = if found.signed { "yes" } else { "no" },
+            witnessed = if found.witnesses.is_empty() { "no" } else { "yes" },
+            witnesses = found.witnesses.iter().cloned().collect::<Vec<_>>(),
+            kept = if found.holds() && self.earlier > 0 { "yes" } else { "no" },
+        )
     }
-    text.push('\n');
-    for finding in found.findings.iter().take(MOST_SHOWN) {
-        text.push_str(&format!("  {}: {}\n", finding.code, finding.message));
+
+    /// For the audit's page.
+    pub(super) fn told(&self, language: Language) -> Told {
+        let one = |f: &LogFinding| (f.code, f.path.clone(), f.message_phrase.say(language));
+        Told { summary: self.summary(language), findings: self.found.findings.iter().map(one).collect() }
     }
-    if found.findings.len() > MOST_SHOWN {
-        text.push_str(&format!("  {} more\n", found.findings.len() - MOST_SHOWN));
+
+    /// For the terminal.
+    pub(super) fn words(&self, out: &Path, language: Language) -> String {
+        let findings = &self.found.findings;
+        let mut text = self.summary(language) + "\n";
+        for finding in findings.iter().take(MOST_SHOWN) {
+            text.push_str(&format!("  {}: {}\n", finding.code, finding.message_phrase.say(language)));
+        }
+        if findings.len() > MOST_SHOWN {
+            text.push_str(&format!("  {}\n", say!(language, "evidence-log-more", count = findings.len() - MOST_SHOWN)));
+        }
+        let last = if findings.is_empty() {
+            say!(language, "evidence-log-nothing")
+        } else {
+            say!(language, "evidence-log-all", file = out.join("log.json").display().to_string())
+        };
+        text.push_str(&format!("  {last}\n"));
+        text
     }
-    if found.findings.is_empty() {
-        text.push_str("  every attempt is in the archive, every sealed job in the log\n");
-    } else {
-        text.push_str(&format!("  all of them: {}\n", out.join("log.json").display()));
-    }
-    text
 }

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{JsonTarget, complain, say, write_file, write_json};
+use super::output::{JsonTarget, complain, language, say, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{JobFile, Kind, Models, Vehicle};
 use crate::input::SourceFile;
@@ -12,6 +12,7 @@ use crate::marker::{Kit, KitFile};
 use crate::num::median;
 use crate::report::{plan_html, plan_svg, plan_text};
 use crate::setup::Setup;
+use crate::words::say;
 
 /// What is typed.
 #[derive(Debug, clap::Args)]
@@ -118,12 +119,14 @@ pub(super) fn run(args: &Arguments) -> u8 {
             after_move: args.after_move,
         };
         let record = plan(wanted, &options);
-        say(&plan_text(&record), args.json.as_ref());
+        say(&plan_text(&record, language()), args.json.as_ref());
         if let Some(folder) = &args.report {
             std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
-            write_file(&folder.join("plan.svg"), plan_svg(&record).as_bytes())?;
-            write_file(&folder.join("plan.html"), plan_html(&record).as_bytes())?;
-            say(&format!("\nDrawing: {}\n", folder.join("plan.html").display()), args.json.as_ref());
+            write_file(&folder.join("plan.svg"), plan_svg(&record, language()).as_bytes())?;
+            write_file(&folder.join("plan.html"), plan_html(&record, language()).as_bytes())?;
+            let written =
+                say!(language(), "plan-drawing-written", file = folder.join("plan.html").display().to_string());
+            say(&format!("\n{written}\n"), args.json.as_ref());
         }
         if let Some(target) = &args.json {
             write_json(target, &record)?;

@@ -5,10 +5,11 @@ use std::path::{Path, PathBuf};
 use time::{Date, OffsetDateTime};
 
 use super::UNREADABLE;
-use super::output::{complain, say, write_file};
+use super::output::{complain, language, say, write_file};
 use super::survey::{cameras, kit};
 use crate::folder::Models;
 use crate::survey::{self, Recheck};
+use crate::words::say;
 
 /// Something moved, or the photos do not say.
 const OUT: u8 = 3;
@@ -59,7 +60,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let date = typed.date.or(taken).unwrap_or_else(|| OffsetDateTime::now_utc().date());
     let named = typed.camera.is_some();
     all.push(survey::recheck(&first, &cameras, &photos, named, &date.to_string()).map_err(failed)?);
-    let (words, out) = survey::recheck_words(&all);
+    let (words, out) = survey::recheck_words(&all, language());
     say(&words, None);
     let lines: String = all.iter().map(|r| r.to_csv() + "\n").collect();
     write_file(&typed.log, format!("{}\n{lines}", Recheck::HEAD).as_bytes()).map_err(unreadable)?;
@@ -67,8 +68,8 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
         std::fs::create_dir_all(folder)
             .map_err(|e| unreadable(format!("cannot make the folder {}: {e}", folder.display())))?;
         let path = folder.join("recheck.html");
-        write_file(&path, survey::recheck_page(&first.name, &all).as_bytes()).map_err(unreadable)?;
-        say(&format!("wrote {}\n", path.display()), None);
+        write_file(&path, survey::recheck_page(&first.name, &all, language()).as_bytes()).map_err(unreadable)?;
+        say(&(say!(language(), "fit-wrote", file = path.display().to_string()) + "\n"), None);
     }
     Ok(if out { OUT } else { 0 })
 }

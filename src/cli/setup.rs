@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{JsonTarget, complain, say, write_file, write_json};
+use super::output::{JsonTarget, complain, language, say, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, Vehicle};
 use crate::job::setup_check;
@@ -11,6 +11,7 @@ use crate::marker::{Kit, KitFile};
 use crate::record::SetupCheckRecord;
 use crate::report::{setup_html, setup_text};
 use crate::setup::Setup;
+use crate::words::say;
 
 /// What is typed.
 #[derive(Debug, clap::Args)]
@@ -74,11 +75,12 @@ fn check(args: &Check) -> Result<SetupCheckRecord, String> {
     let names = args.kit.clone().map_or_else(|| models.names(Kind::Kit), |name| vec![name]);
     let kits: Vec<Kit> = names.iter().map(|name| kit(&models, name)).collect::<Result<_, _>>()?;
     let record = setup_check(&setup, &kits, &camera, &Vehicle::default());
-    say(&setup_text(&record), args.json.as_ref());
+    say(&setup_text(&record, language()), args.json.as_ref());
     if let Some(folder) = &args.report {
         std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
-        write_file(&folder.join("setup.html"), setup_html(&record).as_bytes())?;
-        say(&format!("\nDrawing: {}\n", folder.join("setup.html").display()), args.json.as_ref());
+        write_file(&folder.join("setup.html"), setup_html(&record, language()).as_bytes())?;
+        let written = say!(language(), "plan-drawing-written", file = folder.join("setup.html").display().to_string());
+        say(&format!("\n{written}\n"), args.json.as_ref());
     }
     if let Some(target) = &args.json {
         write_json(target, &record)?;

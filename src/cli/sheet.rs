@@ -3,11 +3,12 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{complain, say, write_file};
+use super::output::{complain, language, say, write_file};
 use crate::folder::{Kind, Models};
 use crate::input::SourceFile;
 use crate::marker::{Board, Kit, KitFile};
 use crate::sheet::{self, Options, Paper, RulerReading};
+use crate::words::{Figure, say};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -58,24 +59,19 @@ fn work(arguments: &Arguments) -> Result<(), Failure> {
         let reading = reading(&arguments.measured_mm)?;
         let text = corrected_text(&printable, arguments.paper, &reading)?;
         write_file(corrected, text.as_bytes())?;
-        let [right, up] = reading.scale().map(|scale| 100.0 * scale);
-        say(&format!("wrote {}: printed at {right:.3} % to the right and {up:.3} % up\n", corrected.display()), None);
+        let [right, up] = reading.scale().map(|scale| Figure::fixed(100.0 * scale, 3));
+        let file = corrected.display().to_string();
+        say(&(say!(language(), "print-wrote-corrected", file = file, right = right, up = up) + "\n"), None);
     }
     if let Some(out) = &arguments.out {
-        let options = Options { paper: arguments.paper };
+        let options = Options { paper: arguments.paper, language: language() };
         let pdf = match &printable {
             Printable::Kit(kit) => sheet::pdf_for_kit(kit, &options),
             Printable::Board(board) => sheet::pdf_for_board(board, &options),
         };
         write_file(out, &pdf.map_err(|error| format!("{}: {error}", source.name()))?)?;
-        say(
-            &format!(
-                "wrote {}: print at 100 % on {} paper, then measure the check rulers\n",
-                out.display(),
-                arguments.paper
-            ),
-            None,
-        );
+        let file = out.display().to_string();
+        say(&(say!(language(), "print-wrote", file = file, paper = arguments.paper.name()) + "\n"), None);
     }
     Ok(())
 }

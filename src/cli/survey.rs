@@ -6,12 +6,13 @@ use std::path::{Path, PathBuf};
 use time::Date;
 
 use super::UNREADABLE;
-use super::output::{complain, say, write_file};
+use super::output::{complain, language, say, write_file};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, candidate_cameras};
 use crate::input::SourceFile;
 use crate::marker::{Kit, KitFile, MAX_LAYOUT_BYTES, read_layout};
 use crate::survey::{self, Length, Survey};
+use crate::words::{Language, say};
 
 /// The survey is not fit for use.
 const NOT_FIT: u8 = 3;
@@ -75,13 +76,13 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let mut found = survey::survey(&kit, &cameras, &photos, &options).map_err(failed)?;
     found.kit.serial = typed.serial.clone().or(found.kit.serial);
     found.kit.survey_due = typed.due.or(found.kit.survey_due);
-    say(&survey::words(&found), None);
+    say(&survey::words(&found, language()), None);
     if let Some(folder) = &typed.report {
         std::fs::create_dir_all(folder)
             .map_err(|e| unreadable(format!("cannot make the folder {}: {e}", folder.display())))?;
         let path = folder.join("survey.html");
-        write_file(&path, survey::page(&found).as_bytes()).map_err(unreadable)?;
-        say(&format!("wrote {}\n", path.display()), None);
+        write_file(&path, survey::page(&found, language()).as_bytes()).map_err(unreadable)?;
+        say(&(say!(language(), "fit-wrote", file = path.display().to_string()) + "\n"), None);
     }
     write_kit(&typed.out, &found.kit, &head(&found, photos.len())).map_err(unreadable)?;
     Ok(if found.fit_for_use() { 0 } else { NOT_FIT })
@@ -91,7 +92,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
 /// written yet.
 fn progress(file: &str) {
     if std::io::stderr().is_terminal() {
-        super::output::note(&format!("looked at {file}\n"));
+        super::output::note(&(say!(language(), "fit-looked-at", file = file) + "\n"));
     }
 }
 
@@ -125,22 +126,22 @@ pub(super) fn write_kit(out: &Path, kit: &Kit, head: &str) -> Result<(), String>
     let stem = out.file_stem().map_or_else(|| "kit".to_owned(), |s| s.to_string_lossy().into_owned());
     let layout_name = if stem == "kit" { "layout.json".to_owned() } else { format!("{stem}-layout.json") };
     let text = head.to_owned() + &kit.to_toml(kit.layout.as_ref().map(|_| layout_name.as_str()));
-    let mut wrote = out.display().to_string();
+    let mut wrote = vec![out.display().to_string()];
     if let Some(layout) = &kit.layout {
         let path = out.with_file_name(&layout_name);
-        let digest = SourceFile::new(wrote.clone(), text.as_bytes().to_vec()).sha256();
+        let digest = SourceFile::new(out.display().to_string(), text.as_bytes().to_vec()).sha256();
         write_file(&path, layout.to_json(&digest).as_bytes())?;
-        wrote += &format!(" and {}", path.display());
+        wrote.push(path.display().to_string());
     }
     write_file(out, text.as_bytes())?;
-    say(&format!("wrote {wrote}\n"), None);
+    say(&(say!(language(), "fit-wrote", file = wrote) + "\n"), None);
     Ok(())
 }
 
 /// What the file says to whoever opens it.
 fn head(found: &Survey, photos: usize) -> String {
     let forbids = found.advice.iter().filter(|a| a.forbids);
-    let mut text: String = forbids.map(|a| format!("# NOT FIT FOR USE: {}\n", a.text)).collect();
+    let mut text: String = forbids.map(|a| format!("# NOT FIT FOR USE: {}\n", a.said.say(Language::English))).collect();
     text += &format!(
         "# Surveyed from {photos} photos. Changing this file by hand makes its layout invalid: survey again.\n"
     );

@@ -6,10 +6,12 @@ use std::path::{Path, PathBuf};
 use rand::TryRng;
 
 use super::UNREADABLE;
-use super::output::{complain, say, write_file, write_json};
+use super::output::{complain, language, say, write_file, write_json};
 use super::threads::pool;
 use crate::record::TrendsRecord;
+use crate::report::effect_words;
 use crate::trends::{COLUMNS, Factor, Options, PeopleKey, trends};
+use crate::words::{Figure, Language, say};
 
 /// What is typed.
 #[derive(Debug, clap::Args)]
@@ -73,9 +75,9 @@ fn write_trends(args: &Arguments) -> Result<(), String> {
     let record = &found.record;
     write_json(&super::output::JsonTarget::File(out.join("trends.json")), record)?;
     write_file(&out.join("trends.csv"), crate::report::trends_csv(record).as_bytes())?;
-    write_file(&out.join("report.html"), crate::report::trends_html(record).as_bytes())?;
+    write_file(&out.join("report.html"), crate::report::trends_html(record, language()).as_bytes())?;
     write_file(&out.join("jobs.csv"), &jobs_csv(&found.rows)?)?;
-    say(&summary(record, out), None);
+    say(&summary(record, out, language()), None);
     Ok(())
 }
 
@@ -89,33 +91,34 @@ fn jobs_csv(rows: &[[String; 12]]) -> Result<Vec<u8>, String> {
     table.into_inner().map_err(|e| super::output::cannot_write(Path::new("jobs.csv"), &e))
 }
 
-fn summary(record: &TrendsRecord, out: &Path) -> String {
+fn summary(record: &TrendsRecord, out: &Path, language: Language) -> String {
     let read = &record.read;
-    let mut text = format!("{} jobs", read.results);
-    for (count, what) in [
-        (read.copies, "copies counted once"),
-        (read.errors, "could not be judged"),
-        (read.unreadable, "unreadable"),
-        (read.others, "other JSON"),
-    ] {
+    let mut text = say!(language, "trends-said-jobs", count = read.results);
+    for (count, what) in
+        [(read.copies, "copies"), (read.errors, "errors"), (read.unreadable, "unreadable"), (read.others, "others")]
+    {
         if count > 0 {
-            let _ = write!(text, ", {count} {what}");
+            let _ = write!(text, ", {}", say!(language, "trends-said-also", what = what, count = count));
         }
     }
     text.push('\n');
     for words in &read.unreadable_words {
-        let _ = writeln!(text, "  unreadable: {words}");
+        let _ = writeln!(text, "  {}", say!(language, "trends-said-unreadable", words = words));
     }
     for v in &record.verdicts {
-        let _ = writeln!(text, "{:8}  {} ({:.1} %)", v.count, v.verdict.words(), 100.0 * v.share);
+        let share = Figure::fixed(100.0 * v.share, 1);
+        let verdict = v.verdict.phrase();
+        let said = say!(language, "trends-said-verdict", verdict = verdict, share = share);
+        let _ = writeln!(text, "{:8}  {said}", v.count);
     }
     if record.effects.is_empty() {
-        text.push_str("Nothing stands out beyond what chance explains.\n");
+        let _ = writeln!(text, "{}", say!(language, "trends-said-nothing"));
     }
     for effect in &record.effects {
-        let _ = writeln!(text, "* {}", effect.words);
+        let _ = writeln!(text, "* {}", effect_words(effect, language));
     }
-    let _ = writeln!(text, "Report: {}", out.join("report.html").display());
+    let file = out.join("report.html").display().to_string();
+    let _ = writeln!(text, "{}", say!(language, "trends-said-report", file = file));
     text
 }
 

@@ -5,4 +5,5 @@ use baywitness_measuring::{camera, detect, geom, marker, num, photo, pose, recor
 pub(crate) use baywitness_words as words;
 
 pub mod fit;
+mod shown;
 pub mod survey;

@@ -6,6 +6,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::verdict::Verdict;
+use crate::words::Phrase;
 
 /// What an archive of results says together. Sizes of misplacements are
 /// (value - nominal) / tolerance, "tolerances", where nothing else is said.
@@ -130,10 +131,16 @@ pub struct EffectRecord {
     pub nominal: Option<[f64; 2]>,
     /// For a sheet: what kind of typing error would do that, if one is known.
     pub slip: Option<String>,
+    /// The same for any language.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub slip_phrase: Option<Phrase>,
     /// For a change: the week from which on, `2026-W30`.
     pub since_week: Option<String>,
     /// What it cannot be told apart from, in words.
     pub together_with: Option<String>,
+    /// The same for any language.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub together_phrase: Option<Phrase>,
     /// Jobs of it.
     pub jobs: usize,
     /// For a finding: seen and expected.

@@ -17,6 +17,7 @@ use super::signature::Signature;
 use super::timestamp::{Token, inspect_tokens, is_token_name};
 use super::{BAGIT, DECLARATION, MANIFEST, PAYLOAD, SIGNATURE, TAG_MANIFEST};
 use crate::input::hex;
+use crate::words::{Phrase, phrase};
 
 /// How one check went.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -30,14 +31,14 @@ pub enum Outcome {
 }
 
 /// One check.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Item {
     /// What was checked.
     pub what: String,
     /// How it went.
     pub outcome: Outcome,
     /// What was found.
-    pub found: String,
+    pub found: Phrase,
 }
 
 /// What was found in a folder.
@@ -68,18 +69,19 @@ impl Inspection {
         self.items.iter().all(|i| i.outcome != Outcome::Failed)
     }
 
-    pub(super) fn note(&mut self, what: &str, outcome: Outcome, found: impl Into<String>) {
-        self.items.push(Item { what: what.to_owned(), outcome, found: found.into() });
+    pub(super) fn note(&mut self, what: &str, outcome: Outcome, found: Phrase) {
+        self.items.push(Item { what: what.to_owned(), outcome, found });
     }
 
     /// One item for many files.
-    fn judge(&mut self, what: &str, bad: &[String], good: impl Into<String>) {
+    fn judge(&mut self, what: &str, mut bad: Vec<Phrase>, good: Phrase) {
         if bad.is_empty() {
             return self.note(what, Outcome::Passed, good);
         }
-        let more = if bad.len() > MOST_NAMED { format!(" and {} more", bad.len() - MOST_NAMED) } else { String::new() };
-        let named: Vec<&str> = bad.iter().take(MOST_NAMED).map(String::as_str).collect();
-        self.note(what, Outcome::Failed, format!("{}{more}", named.join("; ")));
+        let more = bad.len().saturating_sub(MOST_NAMED);
+        bad.truncate(MOST_NAMED);
+        let words = phrase!("evidence-bad", files = bad, more = more);
+        self.note(what, Outcome::Failed, words);
     }
 }
 
@@ -90,7 +92,7 @@ impl Inspection {
 pub fn inspect(folder: &Path) -> io::Result<Inspection> {
     let mut found = Inspection { items: Vec::new(), signature: None, signed: false, tokens: Vec::new() };
     let (files, bad_names) = walk(folder)?;
-    found.judge("names", &bad_names, format!("{} files, none a link or with a name that leads elsewhere", files.len()));
+    found.judge("names", bad_names, phrase!("evidence-names", count = files.len()));
     declaration(folder, &mut found);
     let tags = read_manifest(folder, TAG_MANIFEST, &mut found);
     let payload = read_manifest(folder, MANIFEST, &mut found);
@@ -112,16 +114,12 @@ pub fn inspect(folder: &Path) -> io::Result<Inspection> {
 
 fn declaration(folder: &Path, found: &mut Inspection) {
     match fs::read_to_string(folder.join(BAGIT)) {
-        Ok(text) if text == DECLARATION => found.note("declaration", Outcome::Passed, "a BagIt 1.0 bag (RFC 8493)"),
-        Ok(_) => found.note("declaration", Outcome::Failed, format!("{BAGIT} does not declare BagIt 1.0 in UTF-8")),
-        Err(e) => found.note("declaration", Outcome::Failed, format!("{BAGIT} cannot be read ({e})")),
+        Ok(text) if text == DECLARATION => found.note("declaration", Outcome::Passed, phrase!("evidence-bag")),
+        Ok(_) => found.note("declaration", Outcome::Failed, phrase!("evidence-no-bag", file = BAGIT)),
+        Err(e) => found.note("declaration", Outcome::Failed, unreadable(BAGIT, &e)),
     }
     if fs::symlink_metadata(folder.join("fetch.txt")).is_ok() {
-        found.note(
-            "completeness",
-            Outcome::Failed,
-            "fetch.txt wants files from elsewhere: evidence holds all of its own",
-        );
+        found.note("completeness", Outcome::Failed, phrase!("evidence-fetch"));
     }
 }
 
@@ -143,7 +141,7 @@ fn read_manifest(folder: &Path, name: &str, found: &mut Inspection) -> Option<(M
     match read() {
         Ok(read) => Some(read),
         Err(why) => {
-            found.note("manifests", Outcome::Failed, format!("{name} {why}"));
+            found.note("manifests", Outcome::Failed, phrase!("evidence-file-wrong", file = name, why = why));
             None
         }
     }
@@ -157,17 +155,18 @@ fn compare<'a>(
     found: &mut Inspection,
 ) {
     let here: BTreeMap<&BagPath, &PathBuf> = files.collect();
-    let missing = manifest.entries.keys().filter(|p| !here.contains_key(p)).map(|p| format!("{p} is missing"));
-    let mut bad: Vec<String> = missing.collect();
+    let state = |p: &BagPath, state: &str| phrase!("evidence-file-state", file = p.as_str(), state = state);
+    let missing = manifest.entries.keys().filter(|p| !here.contains_key(p)).map(|p| state(p, "missing"));
+    let mut bad: Vec<Phrase> = missing.collect();
     for (path, on_disk) in &here {
         match (manifest.digest(path), digest(on_disk)) {
-            (None, _) => bad.push(format!("{path} was added")),
+            (None, _) => bad.push(state(path, "added")),
             (Some(listed), Ok(digest)) if listed == digest => {}
-            (Some(_), Ok(_)) => bad.push(format!("{path} was altered")),
-            (Some(_), Err(e)) => bad.push(format!("{path} cannot be read ({e})")),
+            (Some(_), Ok(_)) => bad.push(state(path, "altered")),
+            (Some(_), Err(e)) => bad.push(unreadable(path.as_str(), &e)),
         }
     }
-    found.judge(what, &bad, format!("{} files, none missing, added or altered (SHA-512)", here.len()));
+    found.judge(what, bad, phrase!("evidence-files", count = here.len()));
 }
 
 fn check_signature(folder: &Path, message: &[u8], found: &mut Inspection) {
@@ -175,30 +174,36 @@ fn check_signature(folder: &Path, message: &[u8], found: &mut Inspection) {
         Ok(bytes) => String::from_utf8_lossy(&bytes).into_owned(),
         Err(e) if e.kind() == io::ErrorKind::NotFound && Redaction::of(folder).is_some() => return,
         Err(e) if e.kind() == io::ErrorKind::NotFound => {
-            return found.note("signature", Outcome::NotCheckable, "the folder is not signed");
+            return found.note("signature", Outcome::NotCheckable, phrase!("evidence-unsigned"));
         }
-        Err(e) => return found.note("signature", Outcome::Failed, format!("{SIGNATURE} cannot be read ({e})")),
+        Err(e) => return found.note("signature", Outcome::Failed, unreadable(SIGNATURE, &e)),
     };
     let checked = Signature::read(&text).and_then(|s| s.check(message).map(|()| s));
     match checked {
         Ok(signature) => {
-            found.note("signature", Outcome::Passed, format!("by the key {}", signature.fingerprint()));
+            found.note(
+                "signature",
+                Outcome::Passed,
+                phrase!("evidence-signed", key = signature.fingerprint().to_string()),
+            );
             found.signature = Some(signature);
             found.signed = true;
         }
-        Err(why) => found.note("signature", Outcome::Failed, format!("{SIGNATURE} {why}")),
+        Err(why) => {
+            found.note("signature", Outcome::Failed, phrase!("evidence-file-wrong", file = SIGNATURE, why = why))
+        }
     }
 }
 
 /// Every file below a folder by its checked path, and what is wrong with others.
-pub(super) fn walk(folder: &Path) -> io::Result<(BTreeMap<BagPath, PathBuf>, Vec<String>)> {
+pub(super) fn walk(folder: &Path) -> io::Result<(BTreeMap<BagPath, PathBuf>, Vec<Phrase>)> {
     let (mut files, mut bad, mut folded) = (BTreeMap::new(), Vec::new(), BTreeMap::<String, String>::new());
     let mut open = vec![(folder.to_path_buf(), String::new(), 0)];
     while let Some((dir, prefix, depth)) = open.pop() {
         for entry in fs::read_dir(&dir)? {
             let entry = entry?;
             let Some(name) = entry.file_name().to_str().map(str::to_owned) else {
-                bad.push(format!("{} is not UTF-8", entry.path().display()));
+                bad.push(phrase!("evidence-name-not-utf8", file = entry.path().display().to_string()));
                 continue;
             };
             let relative = format!("{prefix}{name}");
@@ -206,27 +211,32 @@ pub(super) fn walk(folder: &Path) -> io::Result<(BTreeMap<BagPath, PathBuf>, Vec
             let path = match BagPath::new(&relative) {
                 Ok(path) => path,
                 Err(problem) => {
-                    bad.push(format!("{relative:?} {problem}"));
+                    bad.push(phrase!("evidence-file-wrong", file = format!("{relative:?}"), why = problem.to_string()));
                     continue;
                 }
             };
             if let Some(first) = folded.insert(path.folded(), relative.clone()) {
-                bad.push(format!("{first} and {relative} differ only in upper and lower case"));
+                bad.push(phrase!("evidence-name-case", first = first, second = &relative));
             }
             if kind.is_dir() && depth < MOST_DEPTH {
                 open.push((entry.path(), format!("{relative}/"), depth + 1));
             } else if kind.is_file() {
                 files.insert(path, entry.path());
             } else {
-                bad.push(format!("{relative} is a link or another thing that is no file"));
+                bad.push(phrase!("evidence-name-link", file = &relative));
             }
         }
         if files.len() > MOST_FILES {
-            bad.push(format!("there are more than {MOST_FILES} files"));
+            bad.push(phrase!("evidence-too-many", count = MOST_FILES));
             break;
         }
     }
     Ok((files, bad))
+}
+
+/// A file that cannot be read, and what the system said.
+pub(super) fn unreadable(file: &str, why: &io::Error) -> Phrase {
+    phrase!("evidence-file-unreadable", file = file, why = why.to_string())
 }
 
 fn digest(path: &Path) -> io::Result<String> {

@@ -92,7 +92,7 @@ fn pack_to(folder: &Path, name: &str, target: &mut impl Write) -> Result<(), One
     let cannot_read = |path: &Path, source| OneFileError::Io { doing: "read", path: path.to_path_buf(), source };
     let (files, bad) = walk(folder).map_err(|e| cannot_read(folder, e))?;
     if let Some(bad) = bad.first() {
-        return Err(OneFileError::Folder(folder.to_path_buf(), bad.clone()));
+        return Err(OneFileError::Folder(folder.to_path_buf(), bad.say(crate::words::Language::English)));
     }
     let mut tar = tar::Builder::new(target);
     for (path, on_disk) in &files {

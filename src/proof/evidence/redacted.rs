@@ -13,11 +13,12 @@ use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha512};
 
 use super::bag_path::BagPath;
-use super::inspect::{Inspection, Outcome};
+use super::inspect::{Inspection, Outcome, unreadable};
 use super::manifest::Manifest;
 use super::signature::Signature;
 use super::{MANIFEST, SIGNATURE, TAG_MANIFEST};
 use crate::input::hex;
+use crate::words::{Phrase, phrase};
 
 /// What was masked and left out: a file in the payload.
 pub const REDACTION: &str = "redaction.json";
@@ -47,40 +48,47 @@ impl Redaction {
 /// Compares a copy's files with the manifests of the folder that it was made from.
 pub(super) fn inspect_redacted(folder: &Path, own: &Manifest, found: &mut Inspection) {
     let Some(redaction) = Redaction::of(folder) else { return };
+    let redaction = redaction.map_err(|why| phrase!("evidence-copy-unreadable", why = why));
     match redaction.and_then(|redaction| compare(folder, own, &redaction, found)) {
         Ok(words) => found.note("sealed files", Outcome::Passed, words),
         Err(why) => found.note("sealed files", Outcome::Failed, why),
     }
 }
 
-fn compare(folder: &Path, own: &Manifest, redaction: &Redaction, found: &mut Inspection) -> Result<String, String> {
+fn compare(folder: &Path, own: &Manifest, redaction: &Redaction, found: &mut Inspection) -> Result<Phrase, Phrase> {
     let sealed = folder.join("data").join(SEALED);
-    let read = |name: &str| fs::read(sealed.join(name)).map_err(|e| format!("{SEALED}/{name} cannot be read ({e})"));
-    let manifest = |name: &str| -> Result<(Manifest, Vec<u8>), String> {
+    let read = |name: &str| fs::read(sealed.join(name)).map_err(|e| unreadable(&format!("{SEALED}/{name}"), &e));
+    let wrong = |name: &str, why: String| phrase!("evidence-file-wrong", file = format!("{SEALED}/{name}"), why = why);
+    let manifest = |name: &str| -> Result<(Manifest, Vec<u8>), Phrase> {
         let bytes = read(name)?;
-        let text = std::str::from_utf8(&bytes).map_err(|_| format!("{SEALED}/{name} is not UTF-8"))?;
-        Ok((Manifest::read(text).map_err(|(_, why)| format!("{SEALED}/{name} {why}"))?, bytes))
+        let text = std::str::from_utf8(&bytes)
+            .map_err(|_| phrase!("evidence-name-not-utf8", file = format!("{SEALED}/{name}")))?;
+        Ok((Manifest::read(text).map_err(|(_, why)| wrong(name, why))?, bytes))
     };
     let (tags, tag_bytes) = manifest(TAG_MANIFEST)?;
     let (payload, payload_bytes) = manifest(MANIFEST)?;
     let listed = BagPath::new(MANIFEST).ok().and_then(|path| tags.digest(&path).map(str::to_owned));
     if listed.as_deref() != Some(hex(&Sha512::digest(&payload_bytes)).as_str()) {
-        return Err(format!("{SEALED}/{MANIFEST} is not the one that {SEALED}/{TAG_MANIFEST} lists"));
+        return Err(phrase!(
+            "evidence-copy-other-manifest",
+            file = format!("{SEALED}/{MANIFEST}"),
+            list = format!("{SEALED}/{TAG_MANIFEST}"),
+        ));
     }
     match read(SIGNATURE) {
         Ok(bytes) => {
             let signature =
                 Signature::read(&String::from_utf8_lossy(&bytes)).and_then(|s| s.check(&tag_bytes).map(|()| s));
-            let signature = signature.map_err(|why| format!("{SEALED}/{SIGNATURE} {why}"))?;
+            let signature = signature.map_err(|why| wrong(SIGNATURE, why))?;
             found.note(
                 "signature",
                 Outcome::Passed,
-                format!("the sealed folder's, by the key {}", signature.fingerprint()),
+                phrase!("evidence-copy-signed", key = signature.fingerprint().to_string()),
             );
             found.signature = Some(signature);
             found.signed = true;
         }
-        Err(_) => found.note("signature", Outcome::NotCheckable, "the sealed folder was not signed"),
+        Err(_) => found.note("signature", Outcome::NotCheckable, phrase!("evidence-copy-unsigned")),
     }
     let shown_otherwise: Vec<&String> = redaction.masked.iter().chain(&redaction.left_out).collect();
     let mut same = 0;
@@ -94,22 +102,23 @@ fn compare(folder: &Path, own: &Manifest, redaction: &Redaction, found: &mut Ins
             continue;
         }
         if by_name.get(name).copied() != own.digest(path) {
-            return Err(format!("{name} is not as it was sealed, and not named as masked"));
+            return Err(phrase!("evidence-copy-state", file = name, state = "altered"));
         }
         same += 1;
     }
     for name in by_name.keys() {
         let here = BagPath::new(name).is_ok_and(|path| own.digest(&path).is_some());
         if !here && !redaction.left_out.iter().any(|l| l == name) {
-            return Err(format!("{name} was sealed, is not here, and is not named as left out"));
+            return Err(phrase!("evidence-copy-state", file = *name, state = "missing"));
         }
     }
     if let Some(strange) = shown_otherwise.iter().find(|name| !by_name.contains_key(name.as_str())) {
-        return Err(format!("{strange} is named as masked or left out, and was never sealed"));
+        return Err(phrase!("evidence-copy-state", file = *strange, state = "strange"));
     }
-    Ok(format!(
-        "{same} files as they were sealed, {} photos masked, {} files left out",
-        redaction.masked.len(),
-        redaction.left_out.len()
+    Ok(phrase!(
+        "evidence-copy",
+        count = same as usize,
+        masked = redaction.masked.len(),
+        left_out = redaction.left_out.len(),
     ))
 }

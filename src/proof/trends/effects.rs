@@ -12,6 +12,7 @@ use super::shifts::{Candidate, Column, SETUP};
 use crate::num::{CusumDesign, median};
 use crate::record::{CusumRecord, EffectRecord, WeekMean};
 use crate::report::effect_words;
+use crate::words::{Language, phrase};
 
 /// What people, bays, sheets and kits are called.
 pub(super) type Call<'a> = &'a dyn Fn(Factor, u32) -> String;
@@ -56,18 +57,19 @@ pub(super) fn effects(
         };
         effect.factor = Factor::COMPARED[named.factor].name().into();
         effect.name = call(Factor::COMPARED[named.factor], named.label);
-        effect.together_with = named.together.map(|(factor, label)| {
+        effect.together_phrase = named.together.map(|(factor, label)| {
             let factor = Factor::COMPARED[factor];
             match label {
-                Some(label) => format!("{} {}", factor.name(), call(factor, label)),
-                None => format!("the {} that go with it", plural(factor)),
+                Some(label) => phrase!("trends-together-one", factor = factor.name(), name = call(factor, label)),
+                None => phrase!("trends-together-all", factor = factor.name()),
             }
         });
+        effect.together_with = effect.together_phrase.as_ref().map(|p| p.say(Language::English));
         effect.jobs = named.jobs.len();
         effect.adjusted_p = named.adjusted_p;
         effect.also = named.also.iter().map(|o| outcome(archive, *o)).collect();
         effect.linked = pointers.all(furthest(archive, explored, named), MOST_LINKED);
-        effect.words = effect_words(&effect);
+        effect.words = effect_words(&effect, Language::English);
         effect
     };
     explored.named.iter().map(one).collect()
@@ -88,17 +90,6 @@ fn outcome(archive: &Archive, outcome: Outcome) -> String {
     }
 }
 
-fn plural(factor: Factor) -> &'static str {
-    match factor {
-        Factor::Technician => "people",
-        Factor::Bay => "bays",
-        Factor::Setup => "set-up sheets",
-        Factor::Kit => "marker kits",
-        Factor::Vehicle => "vehicles",
-        Factor::Camera => "cameras",
-    }
-}
-
 fn blank() -> EffectRecord {
     EffectRecord {
         kind: String::new(),
@@ -112,8 +103,10 @@ fn blank() -> EffectRecord {
         unit: None,
         nominal: None,
         slip: None,
+        slip_phrase: None,
         since_week: None,
         together_with: None,
+        together_phrase: None,
         jobs: 0,
         counts: None,
         adjusted_p: 1.0,
@@ -145,6 +138,8 @@ fn of_figures(archive: &Archive, explored: &Explored, named: &Named, c: &Candida
         _ => None,
     };
     let unit = archive.units[column.key as usize].clone();
+    let slip = of_sheet.filter(|_| size.abs() > 1.0).and_then(|[n, v]| slip(n, v, half, &unit));
+    let slip = slip.map(|slip| phrase!("trends-slip", slip = slip));
     EffectRecord {
         kind: if since.is_some() {
             "change"
@@ -159,7 +154,8 @@ fn of_figures(archive: &Archive, explored: &Explored, named: &Named, c: &Candida
         // Where deviations were clipped their spread says nothing.
         interval: ((size - clipped).abs() < 0.5 * clipped.abs()).then(|| c.interval.map(|end| end - clipped + size)),
         amount: (half.is_finite()).then_some(size * half),
-        slip: of_sheet.filter(|_| size.abs() > 1.0).and_then(|[n, v]| slip(n, v, half, &unit)),
+        slip: slip.as_ref().map(|s| s.say(Language::English)),
+        slip_phrase: slip,
         nominal: of_sheet,
         unit: Some(unit),
         since_week: since.map(|s| week_name((s.div_euclid(86_400) + UNIX_DAY).div_euclid(7) as i32)),
@@ -172,16 +168,16 @@ fn of_figures(archive: &Archive, explored: &Explored, named: &Named, c: &Candida
 const UNIX_DAY: i64 = 2_440_588;
 
 /// The typing error that turns what is meant into what the sheet states.
-fn slip(stated: f64, meant: f64, half: f64, unit: &str) -> Option<String> {
+fn slip(stated: f64, meant: f64, half: f64, unit: &str) -> Option<&'static str> {
     let near = |v: f64| (v - meant).abs() <= half;
     if near(-stated) {
-        return Some("the sign is turned".into());
+        return Some("sign");
     }
     if unit == "mm" && (near(stated * 25.4) || near(stated / 25.4)) {
-        return Some("inches and millimetres are mixed up".into());
+        return Some("inches");
     }
     if near(stated * 10.0) || near(stated / 10.0) {
-        return Some("the decimal point is one place off".into());
+        return Some("point");
     }
     let digits: Vec<char> = crate::quantity::rounded(stated, 0).chars().collect();
     let read = |digits: &[char]| digits.iter().collect::<String>().parse::<f64>().ok();
@@ -191,7 +187,7 @@ fn slip(stated: f64, meant: f64, half: f64, unit: &str) -> Option<String> {
         read(&other).is_some_and(near)
     });
     if swapped {
-        return Some("two digits are swapped".into());
+        return Some("swapped");
     }
     // Only digits whose place is well above the tolerance: one of the others always comes near.
     let place = |i: usize| 10f64.powi((digits.len() - 1 - i) as i32);
@@ -202,7 +198,7 @@ fn slip(stated: f64, meant: f64, half: f64, unit: &str) -> Option<String> {
             read(&other).is_some_and(|v| (v - meant).abs() <= half / 2.0)
         })
     });
-    changed.then(|| "one digit is another".into())
+    changed.then_some("digit")
 }
 
 /// Means by week, with the cumulative sums of the weekly means: each is
@@ -268,11 +264,11 @@ mod tests {
     #[test]
     fn slips_are_recognised() {
         let of = |stated, meant| slip(stated, meant, 10.0, "mm");
-        assert_eq!(of(1050.0, 1503.0).as_deref(), Some("two digits are swapped"));
-        assert_eq!(of(-35.0, 35.0).as_deref(), Some("the sign is turned"));
-        assert_eq!(of(59.06, 1500.0).as_deref(), Some("inches and millimetres are mixed up"));
-        assert_eq!(of(150.0, 1501.0).as_deref(), Some("the decimal point is one place off"));
-        assert_eq!(of(1800.0, 1500.0).as_deref(), Some("one digit is another"));
+        assert_eq!(of(1050.0, 1503.0), Some("swapped"));
+        assert_eq!(of(-35.0, 35.0), Some("sign"));
+        assert_eq!(of(59.06, 1500.0), Some("inches"));
+        assert_eq!(of(150.0, 1501.0), Some("point"));
+        assert_eq!(of(1800.0, 1500.0), Some("digit"));
         assert_eq!(of(1500.0, 1537.0), None);
     }
 

@@ -9,6 +9,7 @@ use super::piece::Piece;
 use super::view::{self, View};
 use super::{marks, words};
 use crate::typeface::{Fonts, Weight};
+use crate::words::{Figure, Language, say};
 
 const MARGIN_MM: f64 = 12.0;
 const HEAD_MM: f64 = 36.0;
@@ -25,6 +26,12 @@ const NOTE: Style = Style { size_pt: 7.0, weight: Weight::Regular, grey: DARK };
 const SCALES: [f64; 9] = [1.0, 2.0, 2.5, 5.0, 10.0, 12.5, 20.0, 25.0, 50.0];
 /// No view takes more of a page's height: the next one shall fit beside or below it.
 const MOST_OF_PAGE: f64 = 0.48;
+
+/// How texts are set.
+pub(super) struct Lettering<'a> {
+    pub(super) fonts: &'a Fonts,
+    pub(super) language: Language,
+}
 
 /// One page of a carrier's assembly drawing.
 #[derive(Debug, Clone)]
@@ -56,10 +63,11 @@ pub(super) fn drawings<'a>(
     pieces: &[Piece<'a>],
     paper: Paper,
     first_page: usize,
-    fonts: &Fonts,
+    lettering: &Lettering<'_>,
 ) -> Vec<Drawing<'a>> {
     let free = paper.size_mm()[1] - HEAD_MM - FOOT_MM;
-    let framed = view::views(carrier, pieces).into_iter().map(|view| Framed::new(view, paper, fonts));
+    let framed =
+        view::views(carrier, pieces, lettering.language).into_iter().map(|view| Framed::new(view, paper, lettering));
     let mut drawings = shelve(framed, paper);
     let used = drawings.last().map_or(0.0, |last| last.table_mm - HEAD_MM);
     let rows_of = |height: f64| ((height - 6.0) / ROW_MM - 1.0).max(0.0) as usize;
@@ -112,7 +120,7 @@ struct Framed {
 }
 
 impl Framed {
-    fn new(mut view: View, paper: Paper, fonts: &Fonts) -> Self {
+    fn new(mut view: View, paper: Paper, lettering: &Lettering<'_>) -> Self {
         let [width, height] = paper.size_mm();
         let room = [width - 2.0 * MARGIN_MM, MOST_OF_PAGE * (height - HEAD_MM - FOOT_MM)];
         let size = |divisor: f64| {
@@ -123,8 +131,8 @@ impl Framed {
         let fits = |divisor: &f64| (0..2).all(|axis| size(*divisor)[axis] <= room[axis]);
         let divisor = SCALES.into_iter().find(fits).unwrap_or(SCALES[SCALES.len() - 1]);
         let [drawn, high] = size(divisor);
-        view.title = format!("{} · 1:{divisor}", view.title);
-        let width = |text: &str, style: Style| fonts.width_mm(text, style.weight, style.size_pt);
+        view.title = say!(lettering.language, "print-view-scale", title = &view.title, scale = Figure::plain(divisor));
+        let width = |text: &str, style: Style| lettering.fonts.width_mm(text, style.weight, style.size_pt);
         let words = width(&view.title, TITLE).max(width(&view.note, NOTE)) + 6.0;
         Framed { view, divisor, box_mm: [drawn.max(words), high] }
     }
@@ -133,13 +141,12 @@ impl Framed {
 /// Draws one page.
 pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, carrier: &Carrier, drawing: &Drawing<'_>, folio: &str) {
     let [width, height] = paper.size_mm();
-    canvas.text([MARGIN_MM, 15.0], Anchor::Left, Style::bold(15.0), &format!("{}: where the sheets go", carrier.name));
-    canvas.text([width - MARGIN_MM, 15.0], Anchor::Right, Style::regular(10.0).grey(DARK), words::role(carrier.role));
-    let note = format!(
-        "All dimensions in mm from the datum, {}; seen face on, right and up are positive. Align the short lines at the edges \
-         of each sheet with pencilled lines through its centre.",
-        words::datum(carrier.role)
-    );
+    let language = canvas.language;
+    let title = say!(language, "print-assembly-title", carrier = &carrier.name);
+    canvas.text([MARGIN_MM, 15.0], Anchor::Left, Style::bold(15.0), &title);
+    let role = words::role(carrier.role, language);
+    canvas.text([width - MARGIN_MM, 15.0], Anchor::Right, Style::regular(10.0).grey(DARK), &role);
+    let note = say!(language, "print-assembly-note", datum = words::datum(carrier.role));
     canvas.paragraph([MARGIN_MM, 21.0], width - 2.0 * MARGIN_MM, Style::regular(8.5).grey(DARK), &note);
     for placed in &drawing.views {
         draw_view(canvas, placed);
@@ -214,7 +221,7 @@ fn draw_edge(canvas: &mut Canvas<'_>, edge: &view::Edge, on_page: impl Fn([f64; 
     } else {
         Anchor::Middle
     };
-    let text = words::list(edge.ids.iter().copied());
+    let text = words::list(edge.ids.iter().copied(), canvas.language);
     let drop = 1.0 + looks[1].max(0.0) * 0.6;
     canvas.text([at[0], at[1] + drop], anchor, Style::bold(7.5), &text);
 }
@@ -228,22 +235,25 @@ fn datum(canvas: &mut Canvas<'_>, [x, y]: [f64; 2]) {
     canvas.stroke(&ring, true, 0.35, BLACK);
     canvas.line([x - 3.0, y], [x + 3.0, y], 0.25, BLACK);
     canvas.line([x, y - 3.0], [x, y + 3.0], 0.25, BLACK);
-    canvas.text([x + 2.3, y - 2.3], Anchor::Left, Style::regular(6.5), "datum");
+    let datum = say!(canvas.language, "print-datum");
+    canvas.text([x + 2.3, y - 2.3], Anchor::Left, Style::regular(6.5), &datum);
 }
 
 fn table(canvas: &mut Canvas<'_>, drawing: &Drawing<'_>, width: f64) {
-    const COLUMNS: [(f64, &str); 7] = [
-        (0.0, "page"),
-        (0.07, "ids"),
-        (0.20, "black square, right x up"),
-        (0.42, "centre x"),
-        (0.51, "y"),
-        (0.60, "z"),
-        (0.69, "printed face looks"),
+    const COLUMNS: [f64; 7] = [0.0, 0.07, 0.20, 0.42, 0.51, 0.60, 0.69];
+    let language = canvas.language;
+    let titles = [
+        say!(language, "print-column-page"),
+        say!(language, "print-column-ids"),
+        say!(language, "print-column-square"),
+        say!(language, "print-column-centre-x"),
+        "y".to_owned(),
+        "z".to_owned(),
+        say!(language, "print-column-looks"),
     ];
     let inner = width - 2.0 * MARGIN_MM;
     let mut y = drawing.table_mm;
-    for (at, title) in COLUMNS {
+    for (at, title) in COLUMNS.iter().zip(&titles) {
         canvas.text([MARGIN_MM + at * inner, y], Anchor::Left, Style::bold(7.5), title);
     }
     canvas.line([MARGIN_MM, y + 1.2], [width - MARGIN_MM, y + 1.2], 0.3, BLACK);
@@ -251,17 +261,17 @@ fn table(canvas: &mut Canvas<'_>, drawing: &Drawing<'_>, width: f64) {
         y += ROW_MM;
         let piece = &row.piece;
         let first = piece.first();
-        let [x_mm, y_mm, z_mm] = [0, 1, 2].map(|axis| words::mm(piece.centre_mm[axis]));
+        let [x_mm, y_mm, z_mm] = [0, 1, 2].map(|axis| words::mm(piece.centre_mm[axis]).say(language));
         let cells = [
             row.page.to_string(),
-            words::list(piece.markers.iter().map(|marker| marker.id)),
-            format!("{} x {} mm", words::mm(first.size_mm[0]), words::mm(first.size_mm[1])),
+            words::list(piece.markers.iter().map(|marker| marker.id), language),
+            say!(language, "print-size", right = words::mm(first.size_mm[0]), up = words::mm(first.size_mm[1])),
             x_mm,
             y_mm,
             z_mm,
-            words::direction(first.normal()),
+            words::direction(first.normal()).say(language),
         ];
-        for ((at, _), cell) in COLUMNS.iter().zip(cells) {
+        for (at, cell) in COLUMNS.iter().zip(cells) {
             canvas.text([MARGIN_MM + at * inner, y], Anchor::Left, Style::regular(7.5), &cell);
         }
         canvas.line([MARGIN_MM, y + 1.2], [width - MARGIN_MM, y + 1.2], 0.1, LIGHT);

@@ -1,6 +1,7 @@
 //! A board for fitting a camera on one page, upright or lying.
 
 use crate::marker::{Board, BoardKind, Dictionary};
+use crate::words::{Language, say};
 
 use super::canvas::{Anchor, BLACK, Canvas, DARK, GREY, Style, rectangle};
 use super::code::{self, CELLS};
@@ -163,36 +164,40 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, board: &Board, layout: &Layout) {
     let left = UNPRINTABLE_MM + 3.0;
     let top = UNPRINTABLE_MM + 5.0;
     marks::up_arrow(canvas, [left + 1.0, top + 0.8], 5.0);
-    canvas.text([left + 4.0, top], Anchor::Left, Style::bold(10.0), "UP");
-    canvas.text([left + 13.0, top], Anchor::Left, Style::regular(8.5).grey(DARK), &describe(board));
+    let language = canvas.language;
+    let (up, bold) = (say!(language, "print-up"), Style::bold(10.0));
+    canvas.text([left + 4.0, top], Anchor::Left, bold, &up);
+    let beside = left + 4.0 + canvas.width_mm(&up, bold) + 3.0;
+    canvas.text([beside, top], Anchor::Left, Style::regular(8.5).grey(DARK), &describe(board, language));
     let length = ruler::RULER_MM;
     let y = height - UNPRINTABLE_MM - 9.5;
-    ruler::across(canvas, [left + LEFT_MM, y], length, &ruler::request("right", length));
+    ruler::across(canvas, [left + LEFT_MM, y], length, &ruler::request("right", length, language));
     let up_top = 0.5 * (height - length);
-    ruler::along(canvas, [UNPRINTABLE_MM + 1.0, up_top], length, &ruler::request("up", length));
-    let note = "100 %, matt, glued flat on a stiff plate";
-    canvas.text([width - 6.0, height - 9.5], Anchor::Right, Style::regular(7.0).grey(DARK), note);
+    ruler::along(canvas, [UNPRINTABLE_MM + 1.0, up_top], length, &ruler::request("up", length, language));
+    let note = say!(language, "print-board-note");
+    canvas.text([width - 6.0, height - 9.5], Anchor::Right, Style::regular(7.0).grey(DARK), &note);
     canvas.text(
         [width - 6.0, height - 6.0],
         Anchor::Right,
         Style::regular(7.0).grey(GREY),
-        "baywitness · camera board",
+        &say!(language, "print-board-foot"),
     );
 }
 
-fn describe(board: &Board) -> String {
+fn describe(board: &Board, language: Language) -> String {
     match board.kind {
-        BoardKind::Markers { columns, rows, first_id, size_mm, gap_mm } => format!(
-            "camera board, {columns} x {rows} markers 36h11, ids {first_id} to {} from left to right and top to bottom, size {} mm, gap {} mm",
-            first_id + (columns * rows).saturating_sub(1),
-            words::mm(size_mm),
-            words::mm(gap_mm)
+        BoardKind::Markers { columns, rows, first_id, size_mm, gap_mm } => say!(
+            language,
+            "print-board-markers",
+            columns = columns,
+            rows = rows,
+            first = first_id.to_string(),
+            last = (first_id + (columns * rows).saturating_sub(1)).to_string(),
+            size = words::mm(size_mm),
+            gap = words::mm(gap_mm),
         ),
         BoardKind::Chessboard { inner_corners: [across, down], square_mm } => {
-            format!(
-                "camera board, chessboard with {across} x {down} inner corners, squares of {} mm",
-                words::mm(square_mm)
-            )
+            say!(language, "print-board-chessboard", across = across, down = down, square = words::mm(square_mm),)
         }
     }
 }

@@ -11,6 +11,7 @@ use krilla::{Document, SerializeSettings};
 
 use super::Error;
 use crate::typeface::{Fonts, MM_PER_POINT, Weight};
+use crate::words::Language;
 
 /// Grey levels: 0 black, 255 white.
 pub(super) const BLACK: u8 = 0;
@@ -56,15 +57,17 @@ impl Style {
 pub(super) struct Print {
     document: Document,
     fonts: Fonts,
+    language: Language,
 }
 
 impl Print {
-    pub(super) fn new(title: &str) -> Result<Self, Error> {
+    pub(super) fn new(title: &str, language: Language) -> Result<Self, Error> {
         let settings = SerializeSettings { xmp_metadata: false, enable_tagging: false, ..SerializeSettings::default() };
         let mut document = Document::new_with(settings);
         // No dates: the same input gives the same bytes.
-        document.set_metadata(Metadata::new().title(title.to_owned()).creator("baywitness".to_owned()));
-        Ok(Print { document, fonts: Fonts::new()? })
+        let metadata = Metadata::new().title(title.to_owned()).creator("baywitness".to_owned());
+        document.set_metadata(metadata.language(language.tag().to_owned()));
+        Ok(Print { document, fonts: Fonts::new()?, language })
     }
 
     pub(super) fn fonts(&self) -> &Fonts {
@@ -76,7 +79,7 @@ impl Print {
             .ok_or_else(|| Error::Pdf { reason: format!("a page of {size_mm:?} mm is none") })?;
         let mut page = self.document.start_page_with(settings);
         // Surface and page write themselves when they are dropped.
-        draw(&mut Canvas { surface: page.surface(), fonts: &self.fonts });
+        draw(&mut Canvas { surface: page.surface(), fonts: &self.fonts, language: self.language });
         Ok(())
     }
 
@@ -89,6 +92,8 @@ impl Print {
 pub(super) struct Canvas<'a> {
     surface: Surface<'a>,
     fonts: &'a Fonts,
+    /// What is written on it.
+    pub(super) language: Language,
 }
 
 impl Canvas<'_> {

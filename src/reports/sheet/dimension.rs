@@ -40,7 +40,7 @@ pub(super) fn below(canvas: &mut Canvas<'_>, ordinates: &[Ordinate], edge_mm: f6
         canvas.line([ordinate.at_mm, ordinate.from_mm], [ordinate.at_mm, edge_mm], LINE_MM, GREY);
         canvas.line([ordinate.at_mm, edge_mm], [place, knee], LINE_MM, GREY);
         canvas.line([place, knee], [place, knee + 1.5], LINE_MM, GREY);
-        let text = words::mm(ordinate.value_mm);
+        let text = words::mm(ordinate.value_mm).say(canvas.language);
         canvas.text_upwards([place + 0.9, knee + 2.2], Anchor::Right, Style::regular(TEXT).grey(DARK), &text);
     }
 }
@@ -52,7 +52,7 @@ pub(super) fn left(canvas: &mut Canvas<'_>, ordinates: &[Ordinate], edge_mm: f64
         canvas.line([ordinate.from_mm, ordinate.at_mm], [edge_mm, ordinate.at_mm], LINE_MM, GREY);
         canvas.line([edge_mm, ordinate.at_mm], [knee, place], LINE_MM, GREY);
         canvas.line([knee, place], [knee - 1.5, place], LINE_MM, GREY);
-        let text = words::mm(ordinate.value_mm);
+        let text = words::mm(ordinate.value_mm).say(canvas.language);
         canvas.text([knee - 2.2, place + 0.9], Anchor::Right, Style::regular(TEXT).grey(DARK), &text);
     }
 }

@@ -32,6 +32,7 @@ pub use ruler::RULER_MM;
 
 use crate::marker::{Board, Kit};
 use crate::typeface::Fonts;
+use crate::words::{Language, say};
 use canvas::Print;
 use piece::{Piece, pieces};
 
@@ -40,6 +41,8 @@ use piece::{Piece, pieces};
 pub struct Options {
     /// The paper in the printer.
     pub paper: Paper,
+    /// The language of what is written beside the markers.
+    pub language: Language,
 }
 
 /// A page that is still to be drawn.
@@ -56,13 +59,13 @@ enum Leaf<'a> {
 /// A marker that does not fit the paper, is not in the family or has no
 /// sensible size; a kit without markers.
 pub fn pdf_for_kit(kit: &Kit, options: &Options) -> Result<Vec<u8>, Error> {
-    let paper = options.paper;
-    let mut print = Print::new(&format!("Marker kit {}", kit.name))?;
-    let leaves = leaves(kit, paper, print.fonts())?;
+    let Options { paper, language } = *options;
+    let mut print = Print::new(&say!(language, "print-kit-title", kit = &kit.name), language)?;
+    let leaves = leaves(kit, options, print.fonts())?;
     let count = leaves.len();
-    let contents = cover::contents(kit, &leaves);
+    let contents = cover::contents(kit, &leaves, language);
     for (index, leaf) in leaves.iter().enumerate() {
-        let folio = words::folio(&kit.name, index + 1, count);
+        let folio = words::folio(&kit.name, index + 1, count, language);
         print.page(paper.size_mm(), |canvas| match leaf {
             Leaf::Cover => cover::draw(canvas, paper, kit, &contents, &folio),
             Leaf::Assembly { carrier, drawing } => {
@@ -82,17 +85,19 @@ pub fn pdf_for_kit(kit: &Kit, options: &Options) -> Result<Vec<u8>, Error> {
 /// A board that does not fit the paper or needs ids that the family lacks.
 pub fn pdf_for_board(board: &Board, options: &Options) -> Result<Vec<u8>, Error> {
     let layout = board_sheet::Layout::new(board, options.paper)?;
-    let mut print = Print::new("Camera board")?;
+    let mut print = Print::new(&say!(options.language, "print-board-title"), options.language)?;
     print.page(layout.page_mm, |canvas| board_sheet::draw(canvas, board, &layout))?;
     print.finish()
 }
 
-fn leaves<'a>(kit: &'a Kit, paper: Paper, fonts: &Fonts) -> Result<Vec<Leaf<'a>>, Error> {
+fn leaves<'a>(kit: &'a Kit, options: &Options, fonts: &Fonts) -> Result<Vec<Leaf<'a>>, Error> {
+    let Options { paper, language } = *options;
     let mut leaves = vec![Leaf::Cover];
     for (index, carrier) in kit.carriers.iter().enumerate().filter(|(_, c)| !c.markers.is_empty()) {
         let pieces = pieces(carrier, paper)?;
         let first_page = leaves.len() + 1;
-        let drawings = assembly::drawings(carrier, &pieces, paper, first_page, fonts);
+        let drawings =
+            assembly::drawings(carrier, &pieces, paper, first_page, &assembly::Lettering { fonts, language });
         leaves.extend(drawings.into_iter().map(|drawing| Leaf::Assembly { carrier: index, drawing }));
         leaves.extend(pieces.into_iter().map(|piece| Leaf::Sheet { carrier: index, piece }));
     }

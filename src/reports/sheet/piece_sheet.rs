@@ -1,6 +1,7 @@
 //! The page that carries one piece at true size.
 
 use crate::marker::Carrier;
+use crate::words::{Figure, say};
 
 use super::canvas::{Anchor, BLACK, Canvas, DARK, GREY, Style};
 use super::paper::{Paper, UNPRINTABLE_MM};
@@ -52,15 +53,22 @@ pub(super) fn draw(canvas: &mut Canvas<'_>, paper: Paper, carrier: &Carrier, pie
 fn heading(canvas: &mut Canvas<'_>, paper: Paper, carrier: &Carrier, piece: &Piece<'_>) {
     let left = UNPRINTABLE_MM + 2.0;
     let right = paper.size_mm()[0] - left;
-    let ids = words::list(piece.markers.iter().map(|m| m.id));
-    let title = Style::bold(13.0);
-    canvas.text([left, 10.5], Anchor::Left, title, &format!("{} · id {ids}", carrier.name));
-    canvas.text([right, 10.5], Anchor::Right, Style::regular(9.0).grey(DARK), words::role(carrier.role));
+    let language = canvas.language;
+    let ids = words::list(piece.markers.iter().map(|m| m.id), language);
+    let title = say!(language, "print-sheet-title", carrier = &carrier.name, ids = ids);
+    canvas.text([left, 10.5], Anchor::Left, Style::bold(13.0), &title);
+    let role = words::role(carrier.role, language);
+    canvas.text([right, 10.5], Anchor::Right, Style::regular(9.0).grey(DARK), &role);
     let first = piece.first();
-    let looks = format!("printed face looks {}", words::direction(first.normal()));
-    let sizes = format!("black square {} x {} mm", words::mm(first.size_mm[0]), words::mm(first.size_mm[1]));
-    let centre = format!("sheet centre at {} mm from the datum", words::place(piece.centre_mm));
-    canvas.text([left, 15.5], Anchor::Left, Style::regular(7.5).grey(DARK), &format!("{sizes} · {looks} · {centre}"));
+    let line = say!(
+        language,
+        "print-sheet-line",
+        right = words::mm(first.size_mm[0]),
+        up = words::mm(first.size_mm[1]),
+        direction = words::direction(first.normal()),
+        place = words::place(piece.centre_mm),
+    );
+    canvas.text([left, 15.5], Anchor::Left, Style::regular(7.5).grey(DARK), &line);
 }
 
 /// The strip that stays on the piece: up arrow, id, carrier and position.
@@ -69,10 +77,11 @@ fn strip(canvas: &mut Canvas<'_>, carrier: &Carrier, piece: &Piece<'_>, corner: 
     let width = piece.size_mm[0];
     let base = y + 0.62 * STRIP_MM;
     marks::up_arrow(canvas, [x + 4.0, y + STRIP_MM - 1.6], STRIP_MM - 3.2);
-    let up = words::up(piece.first());
-    let ids = words::list(piece.markers.iter().map(|m| m.id));
-    let label = format!("{up} · id {ids} · {}", carrier.name);
-    let place = words::place(piece.centre_mm);
+    let language = canvas.language;
+    let up = words::up(piece.first(), language);
+    let ids = words::list(piece.markers.iter().map(|m| m.id), language);
+    let label = say!(language, "print-strip", up = up, ids = ids, carrier = &carrier.name);
+    let place = words::place(piece.centre_mm).say(language);
     // The middle of the lower edge is left to the alignment tick; small pieces drop the position, then shrink.
     let room = width - 9.0;
     let mut style = Style::bold(7.0);
@@ -96,24 +105,29 @@ fn strip(canvas: &mut Canvas<'_>, carrier: &Carrier, piece: &Piece<'_>, corner: 
 }
 
 fn rulers(canvas: &mut Canvas<'_>, paper: Paper, piece: &Piece<'_>, corner: [f64; 2]) {
+    let language = canvas.language;
     let [width, height] = paper.size_mm();
     match piece.ruler {
         RulerPlace::Beside => {
             let top = UNPRINTABLE_MM + HEAD_MM + 4.0;
             let length = ruler::RULER_MM;
-            ruler::along(canvas, [UNPRINTABLE_MM + 2.0, top], length, &ruler::request("up", length));
+            ruler::along(canvas, [UNPRINTABLE_MM + 2.0, top], length, &ruler::request("up", length, language));
             let left = 0.5 * (width - ruler::RULER_MM);
             let y = height - UNPRINTABLE_MM - FOOT_MM + 6.0;
-            ruler::across(canvas, [left, y], length, &ruler::request("right", length));
+            ruler::across(canvas, [left, y], length, &ruler::request("right", length, language));
         }
         RulerPlace::Below => {
             let y = corner[1] + piece.cut_mm()[1] + CROP_MM + 2.0;
             let length = ruler::SHORT_LENGTH_MM;
-            ruler::along(canvas, [14.0, y], length, &format!("up: measure this: {length:.1} mm"));
-            ruler::across(canvas, [32.0, y + 4.0], ruler::RULER_MM, &ruler::request("right", ruler::RULER_MM));
-            let note = "This marker is as wide as the paper, so the upright ruler is short: a quick check. Enter the reading of the \
-                        160.0 mm ruler on page 1, or measure the black square itself with a caliper.";
-            canvas.paragraph([32.0, y + 20.0], width - 44.0, Style::regular(8.0).grey(DARK), note);
+            ruler::along(canvas, [14.0, y], length, &ruler::quick(length, language));
+            ruler::across(
+                canvas,
+                [32.0, y + 4.0],
+                ruler::RULER_MM,
+                &ruler::request("right", ruler::RULER_MM, language),
+            );
+            let note = say!(language, "print-wide-note", length = Figure::fixed(ruler::RULER_MM, 1));
+            canvas.paragraph([32.0, y + 20.0], width - 44.0, Style::regular(8.0).grey(DARK), &note);
         }
     }
 }

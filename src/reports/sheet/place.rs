@@ -26,7 +26,7 @@ pub struct Place {
 pub fn places_for_kit(kit: &Kit, options: &Options) -> Result<Vec<Place>, Error> {
     let paper = options.paper;
     let mut places = Vec::new();
-    for (index, leaf) in leaves(kit, paper, &Fonts::new()?)?.iter().enumerate() {
+    for (index, leaf) in leaves(kit, options, &Fonts::new()?)?.iter().enumerate() {
         let Leaf::Sheet { piece, .. } = leaf else { continue };
         for (marker, centre_mm) in piece.markers.iter().zip(piece_sheet::centres_mm(piece, paper)) {
             places.push(Place { page: index + 1, id: marker.id, centre_mm, size_mm: marker.size_mm });

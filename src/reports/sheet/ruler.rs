@@ -1,5 +1,7 @@
 //! Check rulers: what a printer made of 160 mm.
 
+use crate::words::{Figure, Language, say};
+
 use super::canvas::{Anchor, BLACK, Canvas, DARK, Style};
 
 /// Length of the check rulers whose reading is entered, mm.
@@ -33,8 +35,13 @@ pub(super) fn along(canvas: &mut Canvas<'_>, start: [f64; 2], length_mm: f64, te
 }
 
 /// What stands beside a ruler.
-pub(super) fn request(name: &str, length_mm: f64) -> String {
-    format!("{name}: measure this: {length_mm:.1} mm; enter what you read")
+pub(super) fn request(way: &str, length_mm: f64, language: Language) -> String {
+    say!(language, "print-ruler", way = way, length = Figure::fixed(length_mm, 1))
+}
+
+/// What stands beside a short one, which is only a quick check.
+pub(super) fn quick(length_mm: f64, language: Language) -> String {
+    say!(language, "print-ruler-short", length = Figure::fixed(length_mm, 1))
 }
 
 /// Offsets and lengths of the ticks: each 10 mm, longer each 50 mm and at the ends.

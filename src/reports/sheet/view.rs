@@ -3,6 +3,7 @@
 use nalgebra::Vector3;
 
 use crate::marker::{Carrier, Marker};
+use crate::words::{Language, say};
 
 use super::piece::{Piece, STRIP_MM, on_face};
 use super::words;
@@ -47,9 +48,9 @@ pub(super) struct Edge {
 }
 
 /// The plan (unless everything lies flat), then each face from the front.
-pub(super) fn views(carrier: &Carrier, pieces: &[Piece<'_>]) -> Vec<View> {
+pub(super) fn views(carrier: &Carrier, pieces: &[Piece<'_>], language: Language) -> Vec<View> {
     let flat = carrier.markers.iter().all(|marker| marker.normal().z.abs() > 1.0 - SAME);
-    let plan = (!flat).then(|| plan(pieces));
+    let plan = (!flat).then(|| plan(pieces, language));
     let mut faces: Vec<Vec<&Piece<'_>>> = Vec::new();
     for piece in pieces {
         match faces.iter_mut().find(|face| same_face(face[0].first(), piece.first())) {
@@ -57,7 +58,7 @@ pub(super) fn views(carrier: &Carrier, pieces: &[Piece<'_>]) -> Vec<View> {
             None => faces.push(vec![piece]),
         }
     }
-    plan.into_iter().chain(faces.iter().map(|face| face_view(face))).collect()
+    plan.into_iter().chain(faces.iter().map(|face| face_view(face, language))).collect()
 }
 
 fn same_face(a: &Marker, b: &Marker) -> bool {
@@ -66,10 +67,9 @@ fn same_face(a: &Marker, b: &Marker) -> bool {
         && (a.centre_mm - b.centre_mm).dot(&a.normal()).abs() < SAME
 }
 
-fn face_view(face: &[&Piece<'_>]) -> View {
+fn face_view(face: &[&Piece<'_>], language: Language) -> View {
     let first = face[0].first();
     let depth = first.centre_mm.dot(&first.normal());
-    let side = if depth < 0.0 { "behind" } else { "in front of" };
     let centres: Vec<[f64; 2]> = face.iter().map(|piece| on_face(first, piece.centre_mm)).collect();
     let squares = face.iter().zip(&centres).flat_map(|(piece, centre)| {
         piece.markers.iter().zip(&piece.offsets_mm).map(|(marker, offset)| Square {
@@ -79,11 +79,13 @@ fn face_view(face: &[&Piece<'_>]) -> View {
         })
     });
     let mut view = View {
-        title: format!("Looks {}", words::direction(first.normal())),
-        note: format!(
-            "plane {} mm {side} the datum · top of the page = {}",
-            words::mm(depth.abs()),
-            words::direction(first.up)
+        title: say!(language, "print-view-looks", direction = words::direction(first.normal())),
+        note: say!(
+            language,
+            "print-view-note",
+            depth = words::mm(depth.abs()),
+            side = if depth < 0.0 { "behind" } else { "front" },
+            top = words::direction(first.up),
         ),
         sheets: face.iter().zip(&centres).map(|(piece, centre)| outline(piece, *centre)).collect(),
         squares: squares.collect(),
@@ -104,7 +106,7 @@ fn outline(piece: &Piece<'_>, [x, y]: [f64; 2]) -> [[f64; 2]; 4] {
 }
 
 /// Seen from above: forward is up on the page, the vehicle's right is right.
-fn plan(pieces: &[Piece<'_>]) -> View {
+fn plan(pieces: &[Piece<'_>], language: Language) -> View {
     let seen = |v: Vector3<f64>| [-v.y, v.x];
     let mut edges: Vec<Edge> = Vec::new();
     let mut points = Vec::new();
@@ -124,8 +126,8 @@ fn plan(pieces: &[Piece<'_>]) -> View {
     // Ids beside edges that look sideways need more room.
     let sideways = edges.iter().any(|edge| edge.looks[0].abs() > 0.5);
     View {
-        title: "Plan, seen from above".to_owned(),
-        note: "dimensions are x (forward) and y (left) · top of the page = forward".to_owned(),
+        title: say!(language, "print-view-plan"),
+        note: say!(language, "print-view-plan-note"),
         sheets: Vec::new(),
         squares: Vec::new(),
         extent: extent(edges.iter().flat_map(|edge| &edge.ends)),

@@ -3,95 +3,90 @@
 use nalgebra::Vector3;
 
 use crate::marker::{Marker, Role};
+use crate::words::{Figure, Language, Phrase, Value, phrase, say};
 
 use super::Paper;
 
 /// The line at the foot of a page.
-pub(super) fn folio(name: &str, page: usize, count: usize) -> String {
-    format!("baywitness · {name} · page {page} of {count}")
+pub(super) fn folio(name: &str, page: usize, count: usize, language: Language) -> String {
+    say!(language, "print-folio", name = name, page = page, count = count)
 }
 
 /// What a carrier is, in the trade's words.
-pub(super) fn role(role: Role) -> &'static str {
-    match role {
-        Role::Target => "target stand",
-        Role::RearLeftWheel => "rear left wheel plate",
-        Role::RearRightWheel => "rear right wheel plate",
-        Role::FrontLeftWheel => "front left wheel plate",
-        Role::FrontRightWheel => "front right wheel plate",
-        Role::Floor => "floor sheet",
-        Role::Nose => "nose mark",
-        Role::RearLeftArch => "mark on the rear left wheel arch",
-        Role::RearRightArch => "mark on the rear right wheel arch",
-        Role::FrontLeftArch => "mark on the front left wheel arch",
-        Role::FrontRightArch => "mark on the front right wheel arch",
-        Role::Card => "job card",
-    }
+pub(super) fn role(role: Role, language: Language) -> String {
+    say!(language, "print-role", role = role.name())
 }
 
 /// Where a carrier's dimensions start.
-pub(super) fn datum(role: Role) -> &'static str {
-    match role {
-        Role::Target => "the aim point: the middle of the target face",
-        Role::Floor => "the centre of the first marker; x-y is the floor",
-        Role::Nose => "the middle of the sensor's cover, or the foremost point that distances are measured from",
-        Role::Card => "the middle of the card",
-        arch if arch.is_arch() => "the lower edge of the wheel arch, straight above the wheel's centre",
-        _ => "the hub datum: where the wheel's spin axis meets the plane of its outer face",
-    }
+pub(super) fn datum(role: Role) -> Phrase {
+    let kind = match role {
+        Role::Target => "target",
+        Role::Floor => "floor",
+        Role::Nose => "nose",
+        Role::Card => "card",
+        arch if arch.is_arch() => "arch",
+        _ => "wheel",
+    };
+    phrase!("print-datum-of", kind = kind)
 }
 
 const DIRECTIONS: [(Vector3<f64>, &str); 6] = [
     (Vector3::new(1.0, 0.0, 0.0), "forward"),
     (Vector3::new(-1.0, 0.0, 0.0), "rearward"),
-    (Vector3::new(0.0, 1.0, 0.0), "to the vehicle's left"),
-    (Vector3::new(0.0, -1.0, 0.0), "to the vehicle's right"),
+    (Vector3::new(0.0, 1.0, 0.0), "left"),
+    (Vector3::new(0.0, -1.0, 0.0), "right"),
     (Vector3::new(0.0, 0.0, 1.0), "up"),
     (Vector3::new(0.0, 0.0, -1.0), "down"),
 ];
 
-/// A direction on a perfectly set-up carrier, as said at the vehicle.
-pub(super) fn direction(vector: Vector3<f64>) -> String {
-    let mut parts: Vec<(f64, &str)> =
-        DIRECTIONS.iter().map(|(axis, name)| (vector.dot(axis), *name)).filter(|(along, _)| *along > 0.05).collect();
+/// The axes that a direction has a part along, the largest first.
+fn parts(vector: Vector3<f64>) -> Vec<(f64, &'static str)> {
+    let along = DIRECTIONS.iter().map(|(axis, name)| (vector.dot(axis), *name));
+    let mut parts: Vec<(f64, &str)> = along.filter(|(along, _)| *along > 0.05).collect();
     parts.sort_by(|a, b| b.0.total_cmp(&a.0));
-    match parts.as_slice() {
-        [] => "nowhere".to_owned(),
-        [(_, only)] => (*only).to_owned(),
-        [(first, name), (second, other), ..] => {
-            format!("{name}, turned {:.0}° {other}", second.atan2(*first).to_degrees())
-        }
+    parts
+}
+
+/// A direction on a perfectly set-up carrier, as said at the vehicle.
+pub(super) fn direction(vector: Vector3<f64>) -> Phrase {
+    let way = |name: &str| phrase!("print-direction", way = name);
+    match parts(vector).as_slice() {
+        [] => way("nowhere"),
+        [(_, only)] => way(only),
+        [(first, name), (second, other), ..] => phrase!(
+            "print-direction-turned",
+            first = way(name),
+            turn = Figure::fixed(second.atan2(*first).to_degrees(), 0),
+            second = way(other),
+        ),
     }
 }
 
 /// What a marker's up arrow points to.
-pub(super) fn up(marker: &Marker) -> String {
-    match direction(marker.up).as_str() {
-        "up" => "UP".to_owned(),
-        other => format!("UP = {other}"),
+pub(super) fn up(marker: &Marker, language: Language) -> String {
+    match parts(marker.up).as_slice() {
+        [(_, "up")] => say!(language, "print-up"),
+        _ => say!(language, "print-up-is", direction = direction(marker.up)),
     }
 }
 
 /// A length without needless digits: at most a hundredth, no negative zero.
-pub(super) fn mm(value: f64) -> String {
+pub(super) fn mm(value: f64) -> Value {
     let rounded = (value * 100.0).round() / 100.0 + 0.0;
     let text = format!("{rounded:.2}");
     let text = text.strip_suffix('0').unwrap_or(&text);
-    if text == "-0.0" { "0.0".to_owned() } else { text.to_owned() }
+    Figure::of_digits(text).map_or_else(|| text.into(), Value::from)
 }
 
 /// A point in a carrier's frame.
-pub(super) fn place(at: Vector3<f64>) -> String {
-    format!("x {}  y {}  z {}", mm(at.x), mm(at.y), mm(at.z))
+pub(super) fn place(at: Vector3<f64>) -> Phrase {
+    phrase!("print-place", x = mm(at.x), y = mm(at.y), z = mm(at.z))
 }
 
 /// `1`, `1 and 2`, `1, 2 and 3`.
-pub(super) fn list(ids: impl IntoIterator<Item = u32>) -> String {
+pub(super) fn list(ids: impl IntoIterator<Item = u32>, language: Language) -> String {
     let ids: Vec<String> = ids.into_iter().map(|id| id.to_string()).collect();
-    match ids.split_last() {
-        Some((last, rest)) if !rest.is_empty() => format!("{} and {last}", rest.join(", ")),
-        _ => ids.concat(),
-    }
+    Value::from(ids).say(language)
 }
 
 /// The remedy for something too large: the first paper that takes it, else another size.
@@ -108,21 +103,23 @@ mod tests {
 
     #[test]
     fn lengths_are_short() {
-        assert_eq!(
-            ["0.0", "126.0", "-40.0", "12.35"],
-            [-0.001, 126.0, -40.0, 12.346].map(mm).each_ref().map(|s| s.as_str())
-        );
+        let english = [-0.001, 126.0, -40.0, 12.346].map(|v| mm(v).say(Language::English));
+        assert_eq!(english, ["0.0", "126.0", "-40.0", "12.35"]);
+        assert_eq!(mm(12.346).say(Language::German), "12,35");
     }
 
     #[test]
     fn directions_read_as_at_the_vehicle() {
-        assert_eq!(direction(Vector3::x()), "forward");
+        assert_eq!(direction(Vector3::x()).say(Language::English), "forward");
         let turned = Vector3::new(30f64.to_radians().cos(), 0.5, 0.0);
-        assert_eq!(direction(turned), "forward, turned 30° to the vehicle's left");
+        assert_eq!(direction(turned).say(Language::English), "forward, turned 30° to the vehicle's left");
+        assert_eq!(direction(turned).say(Language::German), "nach vorn, um 30° nach links gedreht");
     }
 
     #[test]
     fn lists_read_well() {
-        assert_eq!([list([1]), list([1, 2]), list([1, 2, 3])], ["1", "1 and 2", "1, 2 and 3"]);
+        let english =
+            [list([1], Language::English), list([1, 2], Language::English), list([1, 2, 3], Language::English)];
+        assert_eq!(english, ["1", "1 and 2", "1, 2 and 3"]);
     }
 }

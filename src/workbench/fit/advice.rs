@@ -2,6 +2,7 @@
 
 use super::camera_fit::CameraFit;
 use super::halves::MOST_SHAPE_PX;
+use crate::words::{Figure, Phrase, phrase};
 
 /// Fewer photos than this are no fit.
 const LEAST_PHOTOS: usize = 5;
@@ -17,20 +18,20 @@ const MOST_U_FOCAL: f64 = 2e-3;
 const MOST_RATIO: f64 = 25.0;
 
 /// One thing to say about a fit.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Advice {
     /// Whether it rules out using the camera.
     pub forbids: bool,
     /// What is wrong and what to do.
-    pub text: String,
+    pub said: Phrase,
 }
 
-fn warn(text: String) -> Advice {
-    Advice { forbids: false, text }
+fn warn(said: Phrase) -> Advice {
+    Advice { forbids: false, said }
 }
 
-fn forbid(text: String) -> Advice {
-    Advice { forbids: true, text }
+fn forbid(said: Phrase) -> Advice {
+    Advice { forbids: true, said }
 }
 
 /// Everything there is to say.
@@ -42,11 +43,7 @@ pub(super) fn advice(fit: &CameraFit) -> Vec<Advice> {
     uncertainty(fit, &mut all);
     halves(fit, &mut all);
     if fit.noise_factor > 3.0 {
-        all.push(warn(format!(
-            "the corners scatter {:.1} times as much as the detector states: check that the board is flat and printed \
-             as its file says; the stated uncertainties allow for it",
-            fit.noise_factor
-        )));
+        all.push(warn(phrase!("fit-advice-noise", factor = Figure::fixed(fit.noise_factor, 1))));
     }
     all
 }
@@ -54,102 +51,81 @@ pub(super) fn advice(fit: &CameraFit) -> Vec<Advice> {
 fn photos(fit: &CameraFit, all: &mut Vec<Advice>) {
     let (used, out) = (fit.photos.len(), fit.rejected.len());
     if used < LEAST_PHOTOS {
-        all.push(forbid(format!("only {used} photos could be used: take 12 to 20 of the board")));
+        all.push(forbid(phrase!("fit-advice-too-few", count = used)));
     } else if used < ENOUGH_PHOTOS {
-        all.push(warn(format!("{used} photos say little of how photos differ: take 12 to 20")));
+        all.push(warn(phrase!("fit-advice-few", count = used)));
     }
     if out > used / 2 {
-        all.push(forbid(format!("{out} photos were left out, {used} used: see why, and take new ones")));
+        all.push(forbid(phrase!("fit-advice-many-out", left_out = out, used = used)));
     }
+}
+
+/// Names of parts of the picture, or what stands for none of them.
+fn parts(fit: &CameraFit, none: Phrase) -> Vec<Phrase> {
+    let parts = fit.coverage.empty_parts();
+    if parts.is_empty() { vec![none] } else { parts.into_iter().map(|part| phrase!("fit-part", part = part)).collect() }
 }
 
 fn coverage(fit: &CameraFit, all: &mut Vec<Advice>) {
     let share = fit.coverage.share();
-    let empty = fit.coverage.empty_parts();
-    if empty.is_empty() && share > 0.8 {
+    if fit.coverage.empty_parts().is_empty() && share > 0.8 {
         return;
     }
-    let percent = 100.0 * share;
-    let fill = if empty.is_empty() { "its edges".to_owned() } else { empty.join(", ") };
-    let text = format!("the board was seen in {percent:.0} % of the frame: fill {fill} (of the picture as stored)");
-    all.push(if share < 0.6 { forbid(text) } else { warn(text) });
+    let fill = parts(fit, phrase!("fit-part", part = "edges"));
+    let said = phrase!("fit-advice-coverage", share = Figure::fixed(100.0 * share, 0), parts = fill);
+    all.push(if share < 0.6 { forbid(said) } else { warn(said) });
 }
 
 fn tilt(fit: &CameraFit, all: &mut Vec<Advice>) {
     let tilt = fit.coverage.tilt_deg;
     if tilt < 15.0 {
-        all.push(forbid(format!(
-            "the photos look alike: the board's direction differs by {tilt:.0} deg at most; tilt the board (or walk \
-             round it) by 30 to 45 deg to the left, to the right, up and down"
-        )));
+        all.push(forbid(phrase!("fit-advice-alike", tilt = Figure::fixed(tilt, 0))));
     } else if tilt < 35.0 {
-        all.push(warn(format!("tilt the board more: its direction differs by {tilt:.0} deg at most, 60 deg is good")));
+        all.push(warn(phrase!("fit-advice-tilt", tilt = Figure::fixed(tilt, 0))));
     }
     if fit.coverage.turn_deg < 45.0 {
-        all.push(warn(
-            "all photos have the board the same way up: turn the camera by a quarter for some of them".to_owned(),
-        ));
+        all.push(warn(phrase!("fit-advice-turn")));
     }
 }
 
 fn uncertainty(fit: &CameraFit, all: &mut Vec<Advice>) {
     let relative = fit.u_focal_relative();
     if relative.is_nan() || relative > MOST_U_FOCAL {
-        all.push(forbid(format!(
-            "the focal length is known to {:.2} % only ({:.2} % is needed): more photos with the board tilted more",
-            100.0 * relative,
-            100.0 * MOST_U_FOCAL
-        )));
+        let (u, most) = (Figure::fixed(100.0 * relative, 2), Figure::fixed(100.0 * MOST_U_FOCAL, 2));
+        all.push(forbid(phrase!("fit-advice-focal", u = u, most = most)));
     }
     let mut u: Vec<f64> = fit.shape_field.iter().map(|p| p.u_px.unwrap_or(f64::INFINITY)).collect();
     u.sort_by(f64::total_cmp);
     let most = u.get(u.len() * 9 / 10).copied().unwrap_or(f64::INFINITY);
     if most.is_infinite() {
-        all.push(forbid(
-            "the fitted lens shows nothing at all in a tenth of the frame or more: its distortion was not determined \
-             there, fill the frame with the board"
-                .to_owned(),
-        ));
+        all.push(forbid(phrase!("fit-advice-dark")));
     } else if most > MOST_U_PX {
-        let fill = fit.coverage.empty_parts();
-        let fill = if fill.is_empty() { "its corners".to_owned() } else { fill.join(", ") };
-        all.push(forbid(format!(
-            "a tenth of the frame is known to no better than {most:.2} px ({MOST_U_PX} px is needed): fill {fill}"
-        )));
+        let fill = parts(fit, phrase!("fit-part", part = "corners"));
+        let (u, most) = (Figure::fixed(most, 2), Figure::plain(MOST_U_PX));
+        all.push(forbid(phrase!("fit-advice-frame", u = u, most = most, parts = fill)));
     }
     if fit.bend_mm > 1.0 {
-        all.push(warn(format!(
-            "the board is bent by {:.1} mm: glue it to a flat plate (glass, aluminium) and fit again",
-            fit.bend_mm
-        )));
+        all.push(warn(phrase!("fit-advice-bent", bend = Figure::fixed(fit.bend_mm, 1))));
     }
 }
 
 fn halves(fit: &CameraFit, all: &mut Vec<Advice>) {
     let Some(halves) = &fit.halves else {
-        all.push(warn("too few photos to compare two halves of them".to_owned()));
+        all.push(warn(phrase!("fit-advice-no-halves")));
         return;
     };
     if !halves.alike() {
-        all.push(forbid(format!(
-            "two halves of the photos show different lenses: their projections differ by {:.2} px somewhere in the frame, \
-             focal length and centre apart ({MOST_SHAPE_PX} px is the most); the lens model is the wrong one, the lens \
-             changed between the photos, or too few of them reach that part",
-            halves.shape_px
-        )));
+        let (shape, most) = (Figure::fixed(halves.shape_px, 2), Figure::plain(MOST_SHAPE_PX));
+        all.push(forbid(phrase!("fit-advice-other-lens", shape = shape, most = most)));
     }
     if halves.agree() {
         return;
     }
-    let text = format!(
-        "two halves of the photos differ by {:.1} times what is stated (up to {:.2} px)",
-        halves.ratio.sqrt(),
-        halves.largest_px
-    );
+    let (ratio, most) = (Figure::fixed(halves.ratio.sqrt(), 1), Figure::fixed(halves.largest_px, 2));
     all.push(if halves.ratio > MOST_RATIO {
-        forbid(format!("{text}: the lens changed between them, or the board did"))
+        forbid(phrase!("fit-advice-halves-changed", ratio = ratio, most = most))
     } else {
-        warn(format!("{text}; the stated uncertainties were enlarged by that factor"))
+        warn(phrase!("fit-advice-halves-enlarged", ratio = ratio, most = most))
     });
 }
 
@@ -162,10 +138,12 @@ pub(super) fn better(fit: &CameraFit, other: &CameraFit) -> Option<Advice> {
     if other.rms_px > BETTER * fit.rms_px || others.shape_px > own.shape_px || other.photos.len() < fit.photos.len() {
         return None;
     }
-    let name = other.profile.lens.model.name();
-    Some(forbid(format!(
-        "the lens is not of this model: fit it with --model {name}, which leaves {:.3} px of residuals instead of {:.3} \
-         px, and whose halves differ by {:.2} px instead of {:.2} px (focal length and centre apart)",
-        other.rms_px, fit.rms_px, others.shape_px, own.shape_px
+    Some(forbid(phrase!(
+        "fit-advice-better-model",
+        model = other.profile.lens.model.name(),
+        rms = Figure::fixed(other.rms_px, 3),
+        own_rms = Figure::fixed(fit.rms_px, 3),
+        shape = Figure::fixed(others.shape_px, 2),
+        own_shape = Figure::fixed(own.shape_px, 2),
     )))
 }

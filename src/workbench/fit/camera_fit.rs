@@ -16,6 +16,7 @@ use super::start::{approach, start};
 use super::target::Target;
 use crate::camera::{LensModel, PerPhoto, Profile, ReadOut};
 use crate::marker::Board;
+use crate::words::{Language, phrase};
 
 /// What is wanted.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -131,7 +132,7 @@ fn fit_model(board: &Board, photos: &[BoardPhoto], options: &Options, rival: &Ri
     let few = |left: usize, rejected: &[Rejected]| Error::TooFew {
         left,
         photos: photos.len(),
-        why: rejected.iter().map(|r| format!("; {}: {}", r.file, r.why)).collect(),
+        why: rejected.iter().map(|r| format!("; {}: {}", r.file, r.why.say(Language::English))).collect(),
     };
     if kept.len() < 3 {
         return Err(few(kept.len(), &rejected));
@@ -146,9 +147,7 @@ fn fit_model(board: &Board, photos: &[BoardPhoto], options: &Options, rival: &Ri
                 usable.push(photo);
                 found.push(pose);
             }
-            None => {
-                rejected.push(Rejected { file: photo.file.clone(), why: "no pose of the board explains it".to_owned() })
-            }
+            None => rejected.push(Rejected { file: photo.file.clone(), why: phrase!("fit-out-no-pose") }),
         }
     }
     if usable.len() < 3 {

@@ -52,9 +52,9 @@ impl Coverage {
     /// Parts of the stored picture of which less than half was covered.
     pub fn empty_parts(&self) -> Vec<&'static str> {
         const NAMES: [[&str; 3]; 3] = [
-            ["the upper left corner", "the upper edge", "the upper right corner"],
-            ["the left edge", "the middle", "the right edge"],
-            ["the lower left corner", "the lower edge", "the lower right corner"],
+            ["upper-left", "upper", "upper-right"],
+            ["left", "middle", "right"],
+            ["lower-left", "lower", "lower-right"],
         ];
         let mut empty = Vec::new();
         for (i, row) in NAMES.iter().enumerate() {

@@ -8,12 +8,13 @@ use rayon::prelude::*;
 
 use super::Error;
 use super::field::{Field, TakenOut};
-use super::words::names;
+use super::words::{fit_for_use, names, row, table};
 use crate::camera::{ExifMatch, Lens, LensModel, PerPhoto, Profile, ReadOut};
 use crate::detect::{Sightings, find_markers};
 use crate::marker::{Dictionary, Kit};
 use crate::photo::{self, Exif};
 use crate::pose::{self, PhotoView, Problem, Scene, adjust};
+use crate::words::{Figure, Language, Phrase, phrase, say};
 
 /// Few photos of a kit say little of a lens.
 const LEAST_PHOTOS: usize = 6;
@@ -56,7 +57,7 @@ pub struct KitFit {
     /// frame do not exceed; focal length and centre taken out, which every photo has its own of.
     pub u_frame_px: f64,
     /// Why it is not fit for use; empty where it is.
-    pub objections: Vec<String>,
+    pub objections: Vec<Phrase>,
 }
 
 /// Reads the photos and finds markers in them.
@@ -153,21 +154,15 @@ fn told(mut profile: Profile, scene: &Scene, given: usize) -> KitFit {
     let u_focal = (0..2).map(|i| covariance[(i, i)].sqrt() / profile.lens.focal_px[i]).fold(0.0, f64::max);
     let mut objections = Vec::new();
     if used.len() < LEAST_PHOTOS {
-        objections.push(format!("only {} photos could be used: take {LEAST_PHOTOS} or more", used.len()));
+        objections.push(phrase!("fit-kit-too-few", count = used.len(), least = LEAST_PHOTOS));
     }
     if u_focal > MOST_U_FOCAL {
-        objections.push(format!(
-            "the focal length is known to {:.2} % only ({:.1} % is needed): stand nearer, so that near and far markers \
-             are in one photo",
-            100.0 * u_focal,
-            100.0 * MOST_U_FOCAL
-        ));
+        let (u, most) = (Figure::fixed(100.0 * u_focal, 2), Figure::fixed(100.0 * MOST_U_FOCAL, 1));
+        objections.push(phrase!("fit-kit-focal", u = u, most = most));
     }
     if u_frame_px > MOST_U_PX {
-        objections.push(format!(
-            "a tenth of the frame is known to no better than {u_frame_px:.2} px ({MOST_U_PX} px is needed): have markers \
-             in the corners of some photos, or fit with a board"
-        ));
+        let (u, most) = (Figure::fixed(u_frame_px, 2), Figure::plain(MOST_U_PX));
+        objections.push(phrase!("fit-kit-frame", u = u, most = most));
     }
     profile.covariance = Some(covariance);
     KitFit { profile, rms_px, noise_factor: scene.variance.sqrt(), photos: [used.len(), given], u_frame_px, objections }
@@ -175,34 +170,28 @@ fn told(mut profile: Profile, scene: &Scene, given: usize) -> KitFit {
 
 impl KitFit {
     /// What the terminal says.
-    pub fn words(&self) -> String {
+    pub fn words(&self, language: Language) -> String {
         let p = &self.profile;
-        let mut text = format!(
-            "{}: {} lens from {} of {} photos of a kit\nRMS {:.3} px per coordinate ({:.2} times what the detector states)\n\n",
-            p.name,
-            p.lens.model.name(),
-            self.photos[0],
-            self.photos[1],
-            self.rms_px,
-            self.noise_factor
+        let mut text = say!(
+            language,
+            "fit-kit-head",
+            name = &p.name,
+            model = p.lens.model.name(),
+            used = self.photos[0],
+            count = self.photos[1],
         );
+        let (rms, factor) = (Figure::fixed(self.rms_px, 3), Figure::fixed(self.noise_factor, 2));
+        text += &format!("\n{}\n\n", say!(language, "fit-kit-noise", rms = rms, factor = factor));
+        text += &format!("{}\n", say!(language, "fit-parameters-head"));
         let values = super::state::parameters(&p.lens);
-        for (i, (name, unit)) in names(p.lens.model).into_iter().enumerate() {
-            let u = p.covariance.as_ref().map_or(f64::NAN, |c| c[(i, i)].max(0.0).sqrt());
-            let places = (1 - u.max(1e-9).log10().floor() as i32).clamp(0, 9) as usize;
-            text += &format!(
-                "  {name:<9} {:>14}  +- {u:.places$}{unit} (1 sigma)\n",
-                format!("{:.places$}{unit}", values[i])
-            );
-        }
-        text += &format!(
-            "\nNine tenths of the frame are known to {:.2} px besides focal length and centre\n",
-            self.u_frame_px
-        );
+        let u = |i: usize| p.covariance.as_ref().map_or(f64::NAN, |c| c[(i, i)].max(0.0).sqrt());
+        let names = names(p.lens.model, language).into_iter().enumerate();
+        let rows: Vec<[String; 3]> = names.map(|(i, name)| row(name, values[i], u(i), language)).collect();
+        text += &table(&rows);
+        text += &format!("\n{}\n", say!(language, "fit-kit-known", u = Figure::fixed(self.u_frame_px, 2)));
         for why in &self.objections {
-            text += &format!("Not fit for use: {why}\n");
+            text += &format!("{}\n", say!(language, "fit-advice", kind = "forbids", advice = why.clone()));
         }
-        text += if self.objections.is_empty() { "Fit for use: yes\n" } else { "Fit for use: NO\n" };
-        text
+        text + &fit_for_use(self.objections.is_empty(), language) + "\n"
     }
 }

@@ -7,30 +7,33 @@ use super::camera_fit::CameraFit;
 use super::coverage::CELLS;
 use super::field::{FieldPoint, GRID};
 use super::words::parameter_rows;
+use crate::shown::{fixed, signed};
+use crate::words::{Figure, Language, say};
 
 /// Longer side of a drawing.
 const LONG: f64 = 640.0;
 
 /// The page of a fit: one file, no script, nothing fetched.
-pub fn page(fit: &CameraFit) -> String {
+pub fn page(fit: &CameraFit, language: Language) -> String {
+    let title = say!(language, "fit-title", name = &fit.profile.name);
     let page = html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(language.tag()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
-                title { "Camera fit: " (fit.profile.name) }
+                title { (title) }
                 style { (STYLE) }
             }
             body {
-                h1 { "Camera fit: " (fit.profile.name) }
-                (verdict(fit))
-                (parameters(fit))
-                (circles(fit))
-                (residual_field(fit))
-                (coverage(fit))
-                (halves(fit))
-                (photos(fit))
+                h1 { (title) }
+                (verdict(fit, language))
+                (parameters(fit, language))
+                (circles(fit, language))
+                (residual_field(fit, language))
+                (coverage(fit, language))
+                (halves(fit, language))
+                (photos(fit, language))
             }
         }
     };
@@ -43,33 +46,50 @@ border-bottom:1px solid #d5dade}td.n{text-align:right;font-variant-numeric:tabul
 display:block}figure{margin:1rem 0 2rem}figcaption{color:#45505a}.no{border-left:6px solid #a3201d;padding-left:.8rem}\
 .yes{border-left:6px solid #1d6b3a;padding-left:.8rem}text{font:13px sans-serif;fill:#1a1f24}";
 
-fn verdict(fit: &CameraFit) -> Markup {
+fn verdict(fit: &CameraFit, language: Language) -> Markup {
+    let is = fit.fit_for_use();
     html! {
-        div class=(if fit.fit_for_use() { "yes" } else { "no" }) {
-            p { strong { @if fit.fit_for_use() { "Fit for use" } @else { "Not fit for use" } } }
-            ul { @for a in &fit.advice { li { @if a.forbids { strong { "Forbids use: " } } (a.text) } } }
+        div class=(if is { "yes" } else { "no" }) {
+            p { strong { (say!(language, "fit-verdict", answer = if is { "yes" } else { "no" })) } }
+            ul {
+                @for a in &fit.advice {
+                    li { @if a.forbids { strong { (say!(language, "fit-forbids")) } " " } (a.said.say(language)) }
+                }
+            }
         }
     }
 }
 
-fn parameters(fit: &CameraFit) -> Markup {
+fn parameters(fit: &CameraFit, language: Language) -> Markup {
+    let per_photo = &fit.profile.per_photo;
     html! {
-        h2 { "Lens" }
+        h2 { (say!(language, "fit-lens-title")) }
         p {
-            (fit.profile.lens.model.name()) ", RMS " (format!("{:.3}", fit.rms_px)) " px per coordinate, corner noise "
-            (format!("{:.2}", fit.noise_factor)) " times what the detector states."
+            (say!(
+                language,
+                "fit-lens",
+                model = fit.profile.lens.model.name(),
+                rms = Figure::fixed(fit.rms_px, 3),
+                factor = Figure::fixed(fit.noise_factor, 2),
+            ))
         }
         table {
-            tr { th { "Parameter" } th { "Value" } th { "Standard uncertainty" } }
-            @for [name, value, u] in parameter_rows(fit) {
+            tr {
+                th { (say!(language, "fit-column-parameter")) } th { (say!(language, "fit-column-value")) }
+                th { (say!(language, "fit-column-u")) }
+            }
+            @for [name, value, u] in parameter_rows(fit, language) {
                 tr { td { (name) } td class="n" { (value) } td class="n" { (u) } }
             }
         }
         p {
-            "From photo to photo (1 sigma) the focal length varies by "
-            (format!("{:.3}", 100.0 * fit.profile.per_photo.u_focal_relative)) " % and the centre by "
-            (format!("{:.2}", fit.profile.per_photo.u_centre_px)) " px. While rows were read the camera turned by "
-            (format!("{:.3}", fit.turn_deg)) " deg about each axis (1 sigma)."
+            (say!(
+                language,
+                "fit-lens-varies",
+                focal = Figure::fixed(100.0 * per_photo.u_focal_relative, 3),
+                centre = Figure::fixed(per_photo.u_centre_px, 2),
+                turn = Figure::fixed(fit.turn_deg, 3),
+            ))
         }
     }
 }
@@ -124,7 +144,7 @@ fn off_mm(fit: &CameraFit, point: &FieldPoint) -> Option<f64> {
     Some(COVERAGE_FACTOR * point.u_px? * a_pixel * STAND_AT_MM)
 }
 
-fn circles(fit: &CameraFit) -> Markup {
+fn circles(fit: &CameraFit, language: Language) -> Markup {
     let sheet = Sheet::new(fit);
     // As far from the edges on either side: columns 2, 6, ... 22 of 25 and rows 3, 7, 11, 15 of 19.
     let drawn_at = |i: usize| (i % GRID[0]) % EVERY == EVERY / 2 && (i / GRID[0]) % EVERY == EVERY - 1;
@@ -144,24 +164,28 @@ fn circles(fit: &CameraFit) -> Markup {
             }
         }
         circle cx=(n(scale_mm * per_mm + 1.0)) cy=(n(sheet.height + scale_mm * per_mm + 8.0)) r=(n(scale_mm * per_mm)) fill="none" stroke="#45505a" {}
-        text x=(n(2.0 * scale_mm * per_mm + 10.0)) y=(n(sheet.height + scale_mm * per_mm + 12.0)) { "the size of " (mm(scale_mm)) " mm" }
+        text x=(n(2.0 * scale_mm * per_mm + 10.0)) y=(n(sheet.height + scale_mm * per_mm + 12.0)) { (say!(language, "fit-circles-size", size = mm(scale_mm))) }
     };
     html! {
-        h2 { "How far off a point may appear" }
+        h2 { (say!(language, "fit-circles-title")) }
         figure {
-            (sheet.draw("Circles over the frame: how far off a point may appear", 2.0 * scale_mm * per_mm + 16.0, &drawn))
+            (sheet.draw(&say!(language, "fit-circles-drawing"), 2.0 * scale_mm * per_mm + 16.0, &drawn))
             figcaption {
-                "A point " (STAND_AT_MM / 1000.0) " m from the camera appears at most this far beside its place (95 %) because the lens is not \
-                 known better: " (mm(best)) " mm where it is known best, " (mm(worst)) " mm at the worst place of the frame. A turn of the whole camera is taken out, since each photo \
-                 finds its own. A dash: the lens shows nothing there."
+                (say!(
+                    language,
+                    "fit-circles-caption",
+                    distance = Figure::plain(STAND_AT_MM / 1000.0),
+                    best = mm(best),
+                    worst = mm(worst),
+                ))
             }
         }
     }
 }
 
 /// Millimetres with two significant digits or two places, whichever is fewer.
-fn mm(value: f64) -> String {
-    if value < 1.0 { format!("{value:.2}") } else { format!("{value:.1}") }
+fn mm(value: f64) -> Figure {
+    Figure::fixed(value, if value < 1.0 { 2 } else { 1 })
 }
 
 /// The largest of 1, 2, 5 times a power of ten that is not above `limit`.
@@ -195,26 +219,24 @@ fn arrows(sheet: &Sheet, all: &[([f64; 2], [f64; 2])], length: f64) -> (f64, Mar
     (magnify, drawn)
 }
 
-fn residual_field(fit: &CameraFit) -> Markup {
+fn residual_field(fit: &CameraFit, language: Language) -> Markup {
     const MOST: usize = 4000;
     let sheet = Sheet::new(fit);
     let stride = fit.residuals_px.len().div_ceil(MOST).max(1);
     let few: Vec<_> = fit.residuals_px.iter().copied().step_by(stride).collect();
     let (magnify, drawn) = arrows(&sheet, &few, 30.0);
     html! {
-        h2 { "Residuals" }
+        h2 { (say!(language, "fit-residuals-title")) }
         figure {
-            (sheet.draw("Residuals over the frame", 0.0, &drawn))
+            (sheet.draw(&say!(language, "fit-residuals-drawing"), 0.0, &drawn))
             figcaption {
-                "Found minus predicted for " (few.len()) " corners of all photos, lines " (magnify)
-                " times their true length. Neighbours that point the same way in many photos would be an error of the \
-                 lens model."
+                (say!(language, "fit-residuals-caption", count = few.len(), factor = Figure::plain(magnify)))
             }
         }
     }
 }
 
-fn coverage(fit: &CameraFit) -> Markup {
+fn coverage(fit: &CameraFit, language: Language) -> Markup {
     let sheet = Sheet::new(fit);
     let (w, h) = (sheet.width / CELLS[0] as f64, sheet.height / CELLS[1] as f64);
     let cells = html! {
@@ -226,52 +248,65 @@ fn coverage(fit: &CameraFit) -> Markup {
         }
     };
     html! {
-        h2 { "Where the board was seen" }
+        h2 { (say!(language, "fit-coverage-title")) }
         figure {
-            (sheet.draw("Number of corners in each part of the frame", 0.0, &cells))
+            (sheet.draw(&say!(language, "fit-coverage-drawing"), 0.0, &cells))
             figcaption {
-                "Corners of all photos in each part of the picture as stored: " (n(100.0 * fit.coverage.share()))
-                " % of the frame. The board was tilted by up to " (n(fit.coverage.tilt_deg)) " deg and turned by up to "
-                (n(fit.coverage.turn_deg)) " deg between photos."
+                (say!(
+                    language,
+                    "fit-coverage-caption",
+                    share = Figure::fixed(100.0 * fit.coverage.share(), 1),
+                    tilt = Figure::fixed(fit.coverage.tilt_deg, 1),
+                    turn = Figure::fixed(fit.coverage.turn_deg, 1),
+                ))
             }
         }
     }
 }
 
-fn halves(fit: &CameraFit) -> Markup {
-    let Some(halves) = &fit.halves else {
-        return html! { h2 { "Two halves of the photos" } p { "Too few photos to compare two halves." } };
-    };
-    html! {
-        h2 { "Two halves of the photos" }
-        p {
-            "Every second photo against the others: the two lenses project a point at most "
-            (format!("{:.2}", halves.largest_px)) " px apart (" (format!("{:.2}", halves.shape_px))
-            " px besides focal length and centre), which is " (format!("{:.2}", halves.ratio.sqrt()))
-            " times what is stated, where up to " (format!("{:.2}", halves.limit.sqrt())) " is chance: "
-            @if halves.agree() { "they agree." } @else { "they disagree." }
-        }
-    }
+fn halves(fit: &CameraFit, language: Language) -> Markup {
+    let words = fit.halves.as_ref().map_or_else(
+        || say!(language, "fit-halves-few"),
+        |halves| {
+            say!(
+                language,
+                "fit-halves-page",
+                most = Figure::fixed(halves.largest_px, 2),
+                shape = Figure::fixed(halves.shape_px, 2),
+                ratio = Figure::fixed(halves.ratio.sqrt(), 2),
+                limit = Figure::fixed(halves.limit.sqrt(), 2),
+                agree = if halves.agree() { "yes" } else { "no" },
+            )
+        },
+    );
+    html! { h2 { (say!(language, "fit-halves-title")) } p { (words) } }
 }
 
-fn photos(fit: &CameraFit) -> Markup {
+fn photos(fit: &CameraFit, language: Language) -> Markup {
+    let heads = [
+        say!(language, "fit-column-photo"),
+        say!(language, "fit-column-corners"),
+        say!(language, "fit-column-rms"),
+        say!(language, "fit-column-focal"),
+        say!(language, "fit-column-centre"),
+    ];
     html! {
-        h2 { "Photos" }
+        h2 { (say!(language, "fit-photos-title")) }
         table {
-            tr { th { "Photo" } th { "Corners" } th { "RMS px" } th { "Focal length" } th { "Centre px" } }
+            tr { @for head in heads { th { (head) } } }
             @for p in &fit.photos {
                 tr {
                     td { (p.file) }
-                    td class="n" { (p.points[0]) " of " (p.points[1]) }
-                    td class="n" { (format!("{:.3}", p.rms_px)) }
-                    td class="n" { (format!("{:+.3} %", 100.0 * p.focal_relative)) }
-                    td class="n" { (format!("{:+.1}, {:+.1}", p.centre_px[0], p.centre_px[1])) }
+                    td class="n" { (say!(language, "fit-corners", found = p.points[0], count = p.points[1])) }
+                    td class="n" { (fixed(p.rms_px, 3, language)) }
+                    td class="n" { (signed(100.0 * p.focal_relative, 3, language)) " %" }
+                    td class="n" { (signed(p.centre_px[0], 1, language)) " / " (signed(p.centre_px[1], 1, language)) }
                 }
             }
         }
         @if !fit.rejected.is_empty() {
-            h3 { "Left out" }
-            ul { @for r in &fit.rejected { li { (r.file) ": " (r.why) } } }
+            h3 { (say!(language, "fit-left-out-title")) }
+            ul { @for r in &fit.rejected { li { (r.file) ": " (r.why.say(language)) } } }
         }
     }
 }

@@ -4,6 +4,7 @@ use super::reject::Rejected;
 use super::seen::BoardPhoto;
 use crate::camera::ExifMatch;
 use crate::photo::Exif;
+use crate::words::phrase;
 
 /// Points that a photo must show to say anything of the lens.
 const LEAST_POINTS: usize = 12;
@@ -24,14 +25,14 @@ pub(super) fn sort_out(photos: &[BoardPhoto]) -> (Vec<&BoardPhoto>, Vec<Rejected
     let objection = |p: &BoardPhoto| {
         if let Some([w, h]) = size.filter(|s| *s != p.size_px) {
             let [width, height] = p.size_px;
-            return Some(format!("it is {width} x {height} px, the others are {w} x {h} px"));
+            return Some(phrase!("fit-out-size", width = width, height = height, others_width = w, others_height = h));
         }
         if camera.as_ref().is_some_and(|c| *c != stamp(&p.exif)) {
-            return Some("its own record names another camera or focal length than the other photos'".to_owned());
+            return Some(phrase!("fit-out-record"));
         }
         (p.points() < LEAST_POINTS).then(|| match p.seen.len() {
-            0 => "no part of the board was found in it (a chessboard must be seen whole)".to_owned(),
-            n => format!("only {n} of the board's markers were found in it"),
+            0 => phrase!("fit-out-no-board"),
+            n => phrase!("fit-out-few-markers", count = n),
         })
     };
     let mut kept = Vec::new();

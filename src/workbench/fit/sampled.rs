@@ -14,6 +14,7 @@ use crate::geom::{Camera, Carrier, Pose};
 use crate::marker::{Board, BoardKind};
 use crate::num::normal_quantile;
 use crate::photo::Exif;
+use crate::words::Language;
 
 const SIZE: [u32; 2] = [4000, 3000];
 const NOISE_PX: f64 = 0.03;
@@ -206,9 +207,9 @@ fn differences_between_photos_are_recovered() {
         assert!((found / truth - 1.0).abs() < 3.0 / (2.0 * degrees).sqrt(), "{found} for {truth}");
     }
     assert!((fitted.noise_factor - 1.0).abs() < 0.1, "{}", fitted.noise_factor);
-    let words = super::words(&fitted);
+    let words = super::words(&fitted, Language::English);
     assert!(fitted.fit_for_use(), "{words}");
-    assert!(super::page(&fitted).contains("times their true length"));
+    assert!(super::page(&fitted, Language::English).contains("times their true length"));
 }
 
 #[test]
@@ -218,7 +219,11 @@ fn photos_that_look_alike_are_refused_with_the_remedy() {
     match fit(&session.photos(8), LensModel::BrownConrady) {
         Ok(fitted) => {
             assert!(!fitted.fit_for_use());
-            assert!(super::words(&fitted).contains("look alike"), "{}", super::words(&fitted));
+            assert!(
+                super::words(&fitted, Language::English).contains("look alike"),
+                "{}",
+                super::words(&fitted, Language::English)
+            );
         }
         Err(e) => assert!(e.to_string().contains("tilted"), "{e}"),
     }
@@ -239,7 +244,7 @@ fn strange_photos_are_named() {
     smaller.file = "small.jpg".to_owned();
     photos.push(smaller);
     let fitted = fit(&photos, LensModel::BrownConrady).unwrap();
-    let why = |file: &str| fitted.rejected.iter().find(|r| r.file == file).map(|r| r.why.clone());
+    let why = |file: &str| fitted.rejected.iter().find(|r| r.file == file).map(|r| r.why.say(Language::English));
     assert!(why("90.jpg").is_some_and(|w| w.contains("focal length")), "{:?}", fitted.rejected);
     assert!(why("small.jpg").is_some_and(|w| w.contains("2000 x 1500")), "{:?}", fitted.rejected);
     assert_eq!(fitted.rejected.len(), 2, "{:?}", fitted.rejected);
@@ -260,15 +265,19 @@ fn the_wrong_lens_model_is_refused_and_the_other_one_named() {
     // with the angle, and the photos reach 60 deg.
     let photos = Session::new(11, LensModel::KannalaBrandt).photos(16);
     let wrong = fit(&photos, LensModel::BrownConrady).unwrap();
-    let words = super::words(&wrong);
+    let words = super::words(&wrong, Language::English);
     assert!(!wrong.fit_for_use(), "{words}");
     assert!(words.contains("fit it with --model kannala-brandt"), "{words}");
     let right = fit(&photos, LensModel::KannalaBrandt).unwrap();
-    assert!(right.fit_for_use() && !super::words(&right).contains("fit it with"), "{}", super::words(&right));
+    assert!(
+        right.fit_for_use() && !super::words(&right, Language::English).contains("fit it with"),
+        "{}",
+        super::words(&right, Language::English)
+    );
     // The other way round the model bends to fit these photos, but not two halves of them alike.
     let photos = Session::new(12, LensModel::BrownConrady).photos(16);
     let wrong = fit(&photos, LensModel::KannalaBrandt).unwrap();
-    assert!(!wrong.fit_for_use(), "{}", super::words(&wrong));
+    assert!(!wrong.fit_for_use(), "{}", super::words(&wrong, Language::English));
     assert!(fit(&photos, LensModel::BrownConrady).unwrap().fit_for_use());
 }
 
@@ -278,7 +287,7 @@ fn good_fits_stay_fit_for_use() {
     for seed in 0..8 {
         let fitted =
             fit(&Session::new(200 + seed, LensModel::BrownConrady).photos(12), LensModel::BrownConrady).unwrap();
-        assert!(fitted.fit_for_use(), "{seed}: {}", super::words(&fitted));
+        assert!(fitted.fit_for_use(), "{seed}: {}", super::words(&fitted, Language::English));
     }
 }
 

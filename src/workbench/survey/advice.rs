@@ -1,6 +1,7 @@
 //! Whether a survey is fit for use, and what to do where it is not.
 
 use super::compose::Survey;
+use crate::words::{Figure, Phrase, phrase};
 
 /// Fewer photos than this are no survey.
 const LEAST_PHOTOS: usize = 4;
@@ -17,119 +18,77 @@ const MOST_RATIO: f64 = 25.0;
 const MOST_OFF_MM: f64 = 20.0;
 
 /// One thing to say about a survey.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Advice {
     /// Whether it rules out using the surveyed kit.
     pub forbids: bool,
     /// What is wrong and what to do.
-    pub text: String,
+    pub said: Phrase,
 }
 
 /// Everything there is to say.
 pub(super) fn advice(survey: &Survey) -> Vec<Advice> {
     let mut all = Vec::new();
-    let mut say = |forbids: bool, text: String| all.push(Advice { forbids, text });
+    let mut say = |forbids: bool, said: Phrase| all.push(Advice { forbids, said });
     let used = survey.photos.iter().filter(|p| p.rms_px.is_some()).count();
     if used < LEAST_PHOTOS {
-        say(true, format!("only {used} photos could be used: take {ENOUGH_PHOTOS} from all sides"));
+        say(true, phrase!("fit-survey-too-few", count = used, enough = ENOUGH_PHOTOS));
     } else if used < ENOUGH_PHOTOS / 2 {
-        say(false, format!("{used} photos leave little to contradict each other: take {ENOUGH_PHOTOS}"));
+        say(false, phrase!("fit-survey-few", count = used, enough = ENOUGH_PHOTOS));
     }
     for check in survey.lengths.iter().filter(|c| !c.agrees()) {
-        let against = if check.alone { "the marker sizes of the kit file" } else { "the other lengths" };
-        say(
-            !check.alone && check.normalized_error.abs() > MOST_E_N,
-            format!(
-                "the length {} disagrees with {against}: {:.2} mm was expected (E_n {:.1}); measure it again{}",
-                check.length,
-                check.expected_mm,
-                check.normalized_error,
-                if check.alone { ", or the prints are of another size than stated" } else { "" }
-            ),
+        let said = phrase!(
+            "fit-survey-length",
+            length = check.length.to_string(),
+            against = if check.alone { "sizes" } else { "others" },
+            expected = Figure::fixed(check.expected_mm, 2),
+            score = Figure::fixed(check.normalized_error, 1),
         );
+        say(!check.alone && check.normalized_error.abs() > MOST_E_N, said);
     }
     if !survey.measured_scale {
-        say(
-            false,
-            "no length was measured, so the scale is that of the stated marker sizes: measure one as long as possible \
-             (--length)"
-                .to_owned(),
-        );
+        say(false, phrase!("fit-survey-no-length"));
     }
     frame(survey, &mut say);
     weak(survey, &mut say);
-    if let Some(halves) = &survey.halves {
-        if !halves.agree() {
-            let text = format!(
-                "two halves of the photos differ by {:.1} times what is stated (up to {:.2} mm, marker {})",
-                halves.ratio.sqrt(),
-                halves.largest_mm.0,
-                halves.largest_mm.1
+    match &survey.halves {
+        Some(halves) if !halves.agree() => {
+            let moved = halves.ratio > MOST_RATIO;
+            let said = phrase!(
+                "fit-survey-halves-differ",
+                ratio = Figure::fixed(halves.ratio.sqrt(), 1),
+                most = Figure::fixed(halves.largest_mm.0, 2),
+                marker = halves.largest_mm.1.to_string(),
+                outcome = if moved { "moved" } else { "enlarged" },
             );
-            let end = if halves.ratio > MOST_RATIO {
-                "something moved between the photos: survey again, or carriers apart (--apart)"
-            } else {
-                "the stated uncertainties were enlarged by that factor"
-            };
-            say(halves.ratio > MOST_RATIO, format!("{text}: {end}"));
+            say(moved, said);
         }
-    } else {
-        say(
-            false,
-            "two halves of the photos cannot be compared: they are too few, or half of them does not fix the markers"
-                .to_owned(),
-        );
+        Some(_) => {}
+        None => say(false, phrase!("fit-survey-no-halves")),
     }
     if survey.noise_factor > 3.0 {
-        say(
-            false,
-            format!(
-                "corners scatter {:.1} times as much as the detector states: flat markers? nothing moved? The stated \
-                 uncertainties allow for it",
-                survey.noise_factor
-            ),
-        );
+        say(false, phrase!("fit-survey-noise", factor = Figure::fixed(survey.noise_factor, 1)));
     }
     all
 }
 
 /// Whether anything says where the carriers' own frames are.
-fn frame(survey: &Survey, say: &mut impl FnMut(bool, String)) {
+fn frame(survey: &Survey, say: &mut impl FnMut(bool, Phrase)) {
     if survey.u_found_mm > MOST_OFF_MM {
-        say(
-            true,
-            format!(
-                "markers sit {:.0} mm (1 sigma) from where the kit file has them, so that nothing says where hub datum \
-                 or aim point are: is it this kit's file, are sheets swapped? Correct the centres in it and survey again",
-                survey.u_found_mm
-            ),
-        );
+        say(true, phrase!("fit-survey-far-off", off = Figure::fixed(survey.u_found_mm, 0)));
     }
     let known = |c: &super::compose::CarrierSurvey| c.markers.iter().map(|m| m.u_centre_mm.max()).fold(0.0, f64::max);
     for carrier in survey.carriers.iter().filter(|c| survey.u_found_mm <= MOST_OFF_MM && known(c) > MOST_OFF_MM) {
-        say(
-            true,
-            format!(
-                "markers of {} are known to {:.0} mm against its own frame (hub datum, aim point): the kit file says no \
-                 better where they sit, measure them on the carrier and enter their centres",
-                carrier.name,
-                known(carrier)
-            ),
-        );
+        let known = Figure::fixed(known(carrier), 0);
+        say(true, phrase!("fit-survey-loose", carrier = &carrier.name, known = known));
     }
 }
 
-fn weak(survey: &Survey, say: &mut impl FnMut(bool, String)) {
+fn weak(survey: &Survey, say: &mut impl FnMut(bool, Phrase)) {
     let ids: Vec<String> =
         survey.markers().filter(|m| m.u_shape_mm.max() > MOST_U_MM).map(|m| m.id.to_string()).collect();
     if !ids.is_empty() {
-        say(
-            false,
-            format!(
-                "the place of marker {} is known no better than {MOST_U_MM} mm: take more photos of it, nearer and \
-                 from both sides",
-                ids.join(", ")
-            ),
-        );
+        let count = ids.len();
+        say(false, phrase!("fit-survey-weak", count = count, markers = ids, most = Figure::plain(MOST_U_MM)));
     }
 }

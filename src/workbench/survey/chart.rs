@@ -4,6 +4,8 @@ use maud::{DOCTYPE, Markup, html};
 
 use super::page::STYLE;
 use super::recheck::{ENOUGH_POINTS, Limits, MOST_SIGMAS, Recheck, Series, limits, recheck_words, series};
+use crate::shown::{fixed, signed};
+use crate::words::{Figure, Language, Value, say};
 
 const SIZE: [f64; 2] = [720.0, 240.0];
 /// The frame of the curve.
@@ -13,41 +15,40 @@ const TOP: f64 = 24.0;
 const BOTTOM: f64 = 196.0;
 
 /// The page of all checks of a reference; the last one is judged.
-pub fn recheck_page(reference: &str, all: &[Recheck]) -> String {
-    let (words, out) = recheck_words(all);
-    let days: Vec<&str> = all.iter().map(|r| r.date.as_str()).collect();
+pub fn recheck_page(reference: &str, all: &[Recheck], language: Language) -> String {
+    let (words, out) = recheck_words(all, language);
+    let days: Vec<String> = all.iter().map(|r| Value::moment(&r.date).say(language)).collect();
+    let title = say!(language, "fit-recheck-title", reference = reference);
     let page = html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(language.tag()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
-                title { "Checks of " (reference) }
+                title { (title) }
                 style { (STYLE) }
             }
             body {
-                h1 { "Checks of " (reference) }
+                h1 { (title) }
                 div class=(if out { "no" } else { "yes" }) { @for line in words.lines() { p { (line) } } }
-                @for one in series(all) { (chart(&one, &days)) }
-                h2 { "All checks" }
-                p {
-                    "Moves are against the first survey. A move of more than " (MOST_SIGMAS) " times its standard "
-                    "uncertainty is no chance. Spacing: distances between markers over their printed sizes; it falls where "
-                    "paper has grown."
-                }
+                @for one in series(all) { (chart(&one, &days, language)) }
+                h2 { (say!(language, "fit-recheck-all")) }
+                p { (say!(language, "fit-recheck-note", sigmas = Figure::plain(MOST_SIGMAS))) }
                 table {
                     tr {
-                        th { "Day" } th { "Markers" } th { "Moved most: marker" } th { "by mm" }
-                        th { "Largest move over its uncertainty" } th { "Spacing, %" }
+                        th { (say!(language, "fit-recheck-column-day")) } th { (say!(language, "fit-survey-column-markers")) }
+                        th { (say!(language, "fit-recheck-column-most")) } th { (say!(language, "fit-recheck-column-by")) }
+                        th { (say!(language, "fit-recheck-column-sigmas")) }
+                        th { (say!(language, "fit-recheck-series", series = "spacing")) }
                     }
                     @for r in all.iter().rev() {
                         tr {
-                            td { (r.date) }
+                            td { (Value::moment(&r.date).say(language)) }
                             td class="n" { (r.markers) }
                             td class="n" { (r.largest.0) }
-                            td class="n" { (format!("{:.3}", r.largest.1)) }
-                            td class="n" { (format!("{:.1}", r.sigmas)) }
-                            td class="n" { (format!("{:+.3}", r.spacing_percent)) }
+                            td class="n" { (fixed(r.largest.1, 3, language)) }
+                            td class="n" { (fixed(r.sigmas, 1, language)) }
+                            td class="n" { (signed(r.spacing_percent, 3, language)) }
                         }
                     }
                 }
@@ -61,7 +62,8 @@ fn n(value: f64) -> String {
     format!("{:.1}", if value.is_finite() { value } else { 0.0 })
 }
 
-fn chart(Series { name, values, never_negative }: &Series, days: &[&str]) -> Markup {
+fn chart(Series { name, values, never_negative }: &Series, days: &[String], language: Language) -> Markup {
+    let name = name.say(language);
     let found = limits(values);
     let drawn = |l: &f64| !(*never_negative && *l < 0.0);
     let edges = found.iter().flat_map(|l| l.limits).filter(drawn).chain(values.iter().copied()).chain([0.0]);
@@ -76,11 +78,11 @@ fn chart(Series { name, values, never_negative }: &Series, days: &[&str]) -> Mar
     html! {
         h2 { (name) }
         figure {
-            svg viewBox=(format!("0 0 {} {}", SIZE[0], SIZE[1])) width=(n(SIZE[0])) role="img" aria-label=(format!("Control chart: {name}")) {
+            svg viewBox=(format!("0 0 {} {}", SIZE[0], SIZE[1])) width=(n(SIZE[0])) role="img" aria-label=(say!(language, "fit-recheck-chart", name = &name)) {
                 rect x=(n(LEFT)) y=(n(TOP - 10.0)) width=(n(RIGHT - LEFT)) height=(n(BOTTOM - TOP + 20.0)) fill="none" stroke="#8b959d" {}
                 @match &found {
-                    Some(l) => (lines(l, l.limits[0] < 0.0 && *never_negative, &y)),
-                    None => { (label(0.0, "", y(0.0))) (rule(y(0.0), "2 4")) },
+                    Some(l) => (lines(l, l.limits[0] < 0.0 && *never_negative, &y, language)),
+                    None => { (label(0.0, "", y(0.0), language)) (rule(y(0.0), "2 4")) },
                 }
                 polyline points=(path.join(" ")) fill="none" stroke="#316f97" {}
                 @for (i, (v, day)) in values.iter().zip(days).enumerate() {
@@ -98,9 +100,14 @@ fn chart(Series { name, values, never_negative }: &Series, days: &[&str]) -> Mar
             }
             figcaption {
                 @if found.is_some() {
-                    "Individuals chart: mean and limits (2.66 mean moving ranges) of the checks before the last one"
-                    @if provisional { "; provisional until there are " (ENOUGH_POINTS + 1) } ". A red diamond lies outside."
-                } @else { "Limits appear with the third check." }
+                    (say!(
+                        language,
+                        "fit-recheck-caption",
+                        factor = Figure::fixed(2.66, 2),
+                        provisional = if provisional { "yes" } else { "no" },
+                        enough = ENOUGH_POINTS + 1,
+                    ))
+                } @else { (say!(language, "fit-recheck-no-limits")) }
             }
         }
     }
@@ -111,19 +118,19 @@ fn diamond(x: f64, y: f64) -> String {
 }
 
 /// Mean and limits; their words step aside where they would lie on each other.
-fn lines(found: &Limits, no_lower: bool, y: &impl Fn(f64) -> f64) -> Markup {
+fn lines(found: &Limits, no_lower: bool, y: &impl Fn(f64) -> f64, language: Language) -> Markup {
     const APART: f64 = 15.0;
     let [lower, upper] = found.limits;
     let middle = y(found.centre);
     let at = [middle, y(upper).min(middle - APART), y(lower).max(middle + APART)];
     html! {
         @for ((value, what, dash), at) in
-            [(found.centre, "mean", "none"), (upper, "upper limit", "6 4"), (lower, "lower limit", "6 4")]
+            [(found.centre, "mean", "none"), (upper, "upper", "6 4"), (lower, "lower", "6 4")]
                 .iter()
                 .zip(at)
                 .take(if no_lower { 2 } else { 3 })
         {
-            (label(*value, what, at))
+            (label(*value, &say!(language, "fit-recheck-line", line = *what), at, language))
             (rule(y(*value), dash))
         }
     }
@@ -134,11 +141,9 @@ fn rule(y: f64, dash: &str) -> Markup {
 }
 
 /// The words of a line: its value on the left, what it is on the right.
-fn label(value: f64, what: &str, y: f64) -> Markup {
-    // Adding zero takes the sign of a rounded nothing away.
-    let rounded = (value * 1e3).round() / 1e3 + 0.0;
+fn label(value: f64, what: &str, y: f64, language: Language) -> Markup {
     html! {
-        text x=(n(LEFT - 6.0)) y=(n(y + 4.0)) text-anchor="end" { (format!("{rounded:.3}")) }
+        text x=(n(LEFT - 6.0)) y=(n(y + 4.0)) text-anchor="end" { (fixed(value, 3, language)) }
         text x=(n(RIGHT + 6.0)) y=(n(y + 4.0)) { (what) }
     }
 }

@@ -13,6 +13,7 @@ use crate::camera::Profile;
 use crate::geom::deg;
 use crate::marker::{Kit, Layout, MOST_U_CENTRE_MM, MOST_U_TURN_DEG};
 use crate::pose::BODY;
+use crate::words::{Language, Phrase, phrase};
 
 /// What is wanted.
 #[derive(Debug, Clone, Default)]
@@ -94,12 +95,12 @@ pub struct MarkerSurvey {
 }
 
 /// Something that was not surveyed.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct LeftOut {
     /// Carrier, marker or photo.
-    pub what: String,
+    pub what: Phrase,
     /// Why.
-    pub why: String,
+    pub why: Phrase,
 }
 
 /// One photo of a survey.
@@ -146,7 +147,10 @@ pub fn survey(kit: &Kit, cameras: &[Profile], photos: &[SurveyPhoto], options: &
     let (clusters, lengths) = clusters(kit, &ids, &used.cameras, &shots, options, &mut left_out)?;
     let placed = place(kit, &clusters, &mut left_out);
     if placed.is_empty() {
-        let why: String = left_out.iter().map(|l| format!("; {}: {}", l.what, l.why)).collect();
+        let why: String = left_out
+            .iter()
+            .map(|l| format!("; {}: {}", l.what.say(Language::English), l.why.say(Language::English)))
+            .collect();
         return Err(Error::NotMeasured(format!(
             "no carrier has two markers that the {} photos place together without doubt: take six or more photos from \
              all sides, each with as many markers as possible{why}",
@@ -204,12 +208,12 @@ fn visible(kit: &Kit, photos: &[SurveyPhoto], left_out: &mut Vec<LeftOut>) -> Ve
             seen.filter(|id| (least..=most).contains(&seen_in(photos, *id))).collect::<Vec<u32>>()
         };
         ids.extend(with(2, usize::MAX));
-        for (count, why) in [(0, "no photo shows it"), (1, "one photo shows it, two are the least")] {
+        for (count, seen) in [(0, "none"), (1, "one")] {
             let names: Vec<String> = with(count, count).iter().map(u32::to_string).collect();
             if !names.is_empty() {
                 left_out.push(LeftOut {
-                    what: format!("marker {} on {}", names.join(", "), carrier.name),
-                    why: why.to_owned(),
+                    what: phrase!("fit-survey-markers-on", markers = names.join(", "), carrier = &carrier.name),
+                    why: phrase!("fit-survey-unseen", seen = seen),
                 });
             }
         }
@@ -250,8 +254,8 @@ fn clusters(
         checks.extend(apply(kit, &mut cluster, &of_cluster)?);
         for id in &cluster.ambiguous {
             left_out.push(LeftOut {
-                what: format!("marker {id}"),
-                why: "two poses fit equally well: take photos from the side that show it with others".to_owned(),
+                what: phrase!("fit-survey-marker", marker = id.to_string()),
+                why: phrase!("fit-survey-ambiguous"),
             });
         }
         let done = |id: &u32| cluster.ids.contains(id) || cluster.ambiguous.contains(id);
@@ -276,12 +280,9 @@ fn place(kit: &Kit, clusters: &[Cluster], left_out: &mut Vec<LeftOut>) -> Vec<Pl
         if let Some(attached) = attach(carrier, &clusters[cluster]) {
             placed.push(Placed { carrier: k, cluster, attached });
         } else {
-            let why = if carrier.markers.len() == 1 {
-                "its one marker is the carrier: there is nothing to survey but its size"
-            } else {
-                "fewer than two of its markers were measured together: it stays as the kit file has it"
-            };
-            left_out.push(LeftOut { what: carrier.name.clone(), why: why.to_owned() });
+            let why =
+                if carrier.markers.len() == 1 { phrase!("fit-survey-one-marker") } else { phrase!("fit-survey-apart") };
+            left_out.push(LeftOut { what: phrase!("fit-survey-holder", name = &carrier.name), why });
         }
     }
     placed

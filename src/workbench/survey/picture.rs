@@ -6,6 +6,8 @@ use nalgebra::{Point3, Unit, Vector3};
 
 use super::compose::CarrierSurvey;
 use crate::marker::{Carrier, Marker};
+use crate::shown::signed;
+use crate::words::{Figure, Language, say};
 
 /// Longer side of a drawing.
 const LONG: f64 = 560.0;
@@ -60,13 +62,13 @@ fn round_down(limit: f64) -> f64 {
 }
 
 /// The drawing of one carrier and how many times larger the arrows are than life.
-pub(super) fn picture(carrier: &Carrier, survey: &CarrierSurvey) -> (f64, Markup) {
+pub(super) fn picture(carrier: &Carrier, survey: &CarrierSurvey, language: Language) -> (f64, Markup) {
     let view = View::of(carrier);
     let longest = survey.markers.iter().map(|m| m.moved_mm.norm()).fold(0.05, f64::max);
     let magnify = round_down(RIM / (longest * view.factor));
     let drawing = html! {
         svg viewBox=(format!("0 0 {:.0} {:.0}", view.size[0], view.size[1] + 24.0)) width=(n(view.size[0])) role="img"
-            aria-label=(format!("{}: found places of its markers against the kit file", survey.name)) {
+            aria-label=(say!(language, "fit-survey-drawing", carrier = &survey.name)) {
             @for marker in &carrier.markers {
                 (outline(&view, marker, survey.markers.iter().any(|m| m.id == marker.id)))
             }
@@ -78,13 +80,13 @@ pub(super) fn picture(carrier: &Carrier, survey: &CarrierSurvey) -> (f64, Markup
                 line x1=(n(from[0])) y1=(n(from[1])) x2=(n(to[0])) y2=(n(to[1])) stroke="#a3201d" stroke-width="2" {}
                 circle cx=(n(from[0])) cy=(n(from[1])) r="2" fill="#1a1f24" {}
                 text x=(n(from[0])) y=(n(from[1] + 20.0)) text-anchor="middle" {
-                    (found.id) ": " (format!("{:+.2}", found.moved_mm.dot(&view.towards)))
+                    (found.id) ": " (signed(found.moved_mm.dot(&view.towards), 2, language))
                 }
             }
             @let bar = round_down(120.0 / (magnify * view.factor));
             @let y = view.size[1] + 8.0;
             line x1="10" y1=(n(y)) x2=(n(10.0 + bar * magnify * view.factor)) y2=(n(y)) stroke="#a3201d" stroke-width="2" {}
-            text x=(n(18.0 + bar * magnify * view.factor)) y=(n(y + 4.0)) { (bar) " mm" }
+            text x=(n(18.0 + bar * magnify * view.factor)) y=(n(y + 4.0)) { (Figure::plain(bar).say(language)) " mm" }
         }
     };
     (magnify, drawing)

@@ -4,6 +4,8 @@ use super::compose::{Options, Survey, survey};
 use super::{Error, SurveyPhoto};
 use crate::camera::Profile;
 use crate::marker::Kit;
+use crate::shown::signed;
+use crate::words::{Figure, Language, Phrase, Value, phrase, say};
 
 /// Beyond this many standard uncertainties a marker moved: with sixty
 /// coordinates chance does that once in three hundred checks.
@@ -127,36 +129,43 @@ pub(super) fn limits(values: &[f64]) -> Option<Limits> {
 }
 
 /// What is said of the last of all checks; the second value: something is out.
-pub fn recheck_words(all: &[Recheck]) -> (String, bool) {
+pub fn recheck_words(all: &[Recheck], language: Language) -> (String, bool) {
     let Some(last) = all.last() else { return (String::new(), false) };
-    let mut text = format!(
-        "{}: {} markers; marker {} moved most, {:.3} mm; largest move {:.1} times its standard uncertainty; spacing {:+.3} %\n",
-        last.date, last.markers, last.largest.0, last.largest.1, last.sigmas, last.spacing_percent
+    let mut text = say!(
+        language,
+        "fit-recheck",
+        day = Value::moment(&last.date),
+        count = last.markers,
+        marker = last.largest.0.to_string(),
+        most = Figure::fixed(last.largest.1, 3),
+        sigmas = Figure::fixed(last.sigmas, 1),
+        spacing = signed(last.spacing_percent, 3, language),
     );
+    text.push('\n');
     let mut out = last.moved();
     if out {
-        text += "Something moved since the first survey: the wall, a sheet, or the camera file is no longer right.\n";
+        text += &format!("{}\n", say!(language, "fit-recheck-moved"));
     }
     for Series { name, values, .. } in series(all) {
         let Some(found) = limits(&values).filter(|_| values.len() > ENOUGH_POINTS) else { continue };
         let value = values[values.len() - 1];
         if value < found.limits[0] || value > found.limits[1] {
             out = true;
-            text += &format!(
-                "{name} {value:.3} is outside its control limits {:.3} to {:.3}: look for the reason before the next job.\n",
-                found.limits[0], found.limits[1]
-            );
+            let [low, high] = found.limits.map(|l| Figure::fixed(l, 3));
+            let value = Figure::fixed(value, 3);
+            text += &say!(language, "fit-recheck-outside", name = name, value = value, low = low, high = high);
+            text.push('\n');
         }
     }
     if !out {
-        text += "In order.\n";
+        text += &format!("{}\n", say!(language, "fit-recheck-fine"));
     }
     (text, out)
 }
 
 /// A figure over all checks.
 pub(super) struct Series {
-    pub(super) name: &'static str,
+    pub(super) name: Phrase,
     pub(super) values: Vec<f64>,
     /// Below nothing there is none of it.
     pub(super) never_negative: bool,
@@ -165,11 +174,11 @@ pub(super) struct Series {
 /// The figures that are charted.
 pub(super) fn series(all: &[Recheck]) -> [Series; 2] {
     let of = |name, never_negative, value: fn(&Recheck) -> f64| Series {
-        name,
+        name: phrase!("fit-recheck-series", series = name),
         values: all.iter().map(value).collect(),
         never_negative,
     };
-    [of("Largest move, mm", true, |r| r.largest.1), of("Spacing, %", false, |r| r.spacing_percent)]
+    [of("move", true, |r| r.largest.1), of("spacing", false, |r| r.spacing_percent)]
 }
 
 #[cfg(test)]
@@ -195,9 +204,9 @@ mod tests {
             spacing_percent: 0.01 * (i % 2) as f64,
         };
         let mut all: Vec<Recheck> = (0..10).map(|i| point(i, 0.05 + 0.01 * (i % 3) as f64)).collect();
-        assert!(!recheck_words(&all).1);
+        assert!(!recheck_words(&all, Language::English).1);
         all.push(point(10, 0.4));
-        let (text, out) = recheck_words(&all);
+        let (text, out) = recheck_words(&all, Language::English);
         assert!(out && text.contains("control limits"), "{text}");
         assert_eq!(Recheck::from_csv(&all[10].to_csv()), Some(all[10].clone()));
         assert_eq!(Recheck::from_csv(Recheck::HEAD), None);

@@ -1,115 +1,141 @@
 //! The survey in words for the terminal.
 
+use nalgebra::Vector3;
+
 use super::compose::{CarrierSurvey, MarkerSurvey, Survey};
 use super::length::LengthCheck;
+use crate::shown::{fixed, signed};
+use crate::words::{Figure, Language, say};
 
 /// Found minus stated of one marker, as people read it.
-pub(super) fn marker_row(marker: &MarkerSurvey) -> [String; 6] {
-    let three = |v: &nalgebra::Vector3<f64>| format!("{:+.2} {:+.2} {:+.2}", v.x, v.y, v.z);
-    let plain = |v: &nalgebra::Vector3<f64>| format!("{:.2} {:.2} {:.2}", v.x, v.y, v.z);
+pub(super) fn marker_row(marker: &MarkerSurvey, language: Language) -> [String; 6] {
+    let three = |v: &Vector3<f64>, shown: fn(f64, u8, Language) -> String| {
+        [v.x, v.y, v.z].map(|v| shown(v, 2, language)).join(" ")
+    };
     [
         marker.id.to_string(),
         marker.photos.to_string(),
-        three(&marker.moved_mm),
-        plain(&marker.u_shape_mm),
-        plain(&marker.u_centre_mm),
-        format!("{:+.2}", marker.turned_rad.norm().to_degrees()),
+        three(&marker.moved_mm, signed),
+        three(&marker.u_shape_mm, fixed),
+        three(&marker.u_centre_mm, fixed),
+        signed(marker.turned_rad.norm().to_degrees(), 2, language),
     ]
 }
 
 /// Heads of [`marker_row`].
-pub(super) const HEADS: [&str; 6] =
-    ["Marker", "Photos", "Found - file, mm (x y z)", "u among markers, mm", "u in the carrier, mm", "Turned, deg"];
+pub(super) fn heads(language: Language) -> [String; 6] {
+    [
+        say!(language, "fit-survey-column-marker"),
+        say!(language, "fit-survey-column-photos"),
+        say!(language, "fit-survey-column-moved"),
+        say!(language, "fit-survey-column-u-shape"),
+        say!(language, "fit-survey-column-u-centre"),
+        say!(language, "fit-survey-column-turned"),
+    ]
+}
 
 /// One length and what the others say of it.
-pub(super) fn length_words(check: &LengthCheck) -> String {
-    let against = if check.alone { "marker sizes as stated" } else { "the others" };
-    format!(
-        "{}: {against} say {:.2} mm +- {:.2}, E_n {:+.2}: {}",
-        check.length,
-        check.expected_mm,
-        check.u_expected_mm,
-        check.normalized_error,
-        if check.agrees() { "agrees" } else { "DISAGREES" }
+pub(super) fn length_words(check: &LengthCheck, language: Language) -> String {
+    say!(
+        language,
+        "fit-length",
+        length = check.length.to_string(),
+        against = if check.alone { "sizes" } else { "others" },
+        expected = Figure::fixed(check.expected_mm, 2),
+        u = Figure::fixed(check.u_expected_mm, 2),
+        score = signed(check.normalized_error, 2, language),
+        agrees = if check.agrees() { "yes" } else { "no" },
     )
 }
 
 /// Where the scale comes from and what the printer did.
-pub(super) fn scale_words(survey: &Survey) -> String {
+pub(super) fn scale_words(survey: &Survey, language: Language) -> String {
     let [scale, u] = survey.print_scale.map(|s| 100.0 * s);
-    let source = if survey.measured_scale { "the measured lengths" } else { "the stated marker sizes" };
-    format!("Scale from {source}; markers are printed {scale:+.3} % +- {u:.3} % (1 sigma) of their stated sizes")
+    say!(
+        language,
+        "fit-scale",
+        source = if survey.measured_scale { "lengths" } else { "sizes" },
+        scale = signed(scale, 3, language),
+        u = Figure::fixed(u, 3),
+    )
 }
 
-fn carrier_words(carrier: &CarrierSurvey) -> String {
+fn carrier_words(carrier: &CarrierSurvey, language: Language) -> String {
     let rms = |f: &dyn Fn(&MarkerSurvey) -> f64| {
         (carrier.markers.iter().map(f).sum::<f64>() / (3.0 * carrier.markers.len() as f64)).sqrt()
     };
-    let moved = rms(&|m| m.moved_mm.norm_squared());
-    let known = rms(&|m| m.u_shape_mm.norm_squared());
-    let mut text = format!(
-        "{}: {} markers, off by {moved:.2} mm per coordinate, now known to {known:.3} mm among themselves\n",
-        carrier.name,
-        carrier.markers.len()
+    let mut text = say!(
+        language,
+        "fit-survey-carrier",
+        name = &carrier.name,
+        count = carrier.markers.len(),
+        moved = Figure::fixed(rms(&|m| m.moved_mm.norm_squared()), 2),
+        known = Figure::fixed(rms(&|m| m.u_shape_mm.norm_squared()), 3),
     );
-    text += &format!(
-        "  {:>6} {:>6}  {:<24}  {:<19}  {:<20}  {}\n",
-        HEADS[0], HEADS[1], HEADS[2], HEADS[3], HEADS[4], HEADS[5]
-    );
-    for marker in &carrier.markers {
-        let [id, photos, moved, shape, full, turned] = marker_row(marker);
-        text += &format!("  {id:>6} {photos:>6}  {moved:<24}  {shape:<19}  {full:<20}  {turned:>7}\n");
+    text.push('\n');
+    let rows: Vec<[String; 6]> =
+        std::iter::once(heads(language)).chain(carrier.markers.iter().map(|m| marker_row(m, language))).collect();
+    let width = |column: usize| rows.iter().map(|r| r[column].chars().count()).max().unwrap_or(0);
+    let widths = [0, 1, 2, 3, 4, 5].map(width);
+    for [id, photos, moved, shape, full, turned] in &rows {
+        text += &format!(
+            "  {id:>0$} {photos:>1$}  {moved:<2$}  {shape:<3$}  {full:<4$}  {turned:>5$}\n",
+            widths[0], widths[1], widths[2], widths[3], widths[4], widths[5]
+        );
     }
     text
 }
 
 /// Everything that the terminal says of a survey.
-pub fn words(survey: &Survey) -> String {
+pub fn words(survey: &Survey, language: Language) -> String {
     let used = survey.photos.iter().filter(|p| p.rms_px.is_some()).count();
-    let mut text = format!(
-        "{}: {} markers on {} carriers from {used} of {} photos; corners scatter {:.2} times what the detector states, \
-         {:.0} degrees of freedom\n\n",
-        survey.kit.name,
-        survey.markers().count(),
-        survey.carriers.len(),
-        survey.photos.len(),
-        survey.noise_factor,
-        survey.degrees_of_freedom
+    let mut text = say!(
+        language,
+        "fit-survey-head",
+        name = &survey.kit.name,
+        markers = survey.markers().count(),
+        carriers = survey.carriers.len(),
+        used = used,
+        count = survey.photos.len(),
+        factor = Figure::fixed(survey.noise_factor, 2),
+        freedom = Figure::fixed(survey.degrees_of_freedom, 0),
     );
+    text.push_str("\n\n");
     for carrier in &survey.carriers {
-        text += &carrier_words(carrier);
+        text += &carrier_words(carrier, language);
     }
-    text += &format!("\n{}\n", scale_words(survey));
+    let mut line = |words: String| {
+        text.push_str(&words);
+        text.push('\n');
+    };
+    line(format!("\n{}", scale_words(survey, language)));
     for check in &survey.lengths {
-        text += &format!("Length {}\n", length_words(check));
+        line(length_words(check, language));
     }
-    text += &format!(
-        "The file's places were off by {:.2} mm per coordinate (1 sigma); each carrier's own frame is known to that \
-         over the root of its markers\n",
-        survey.u_found_mm
-    );
+    line(say!(language, "fit-survey-file", off = Figure::fixed(survey.u_found_mm, 2)));
     if let Some(halves) = &survey.halves {
-        text += &format!(
-            "Two halves ({} and {} photos): centres differ by {:.3} mm per coordinate, {:.2} mm at most (marker {}), \
-             {:.2} times what is stated ({})\n",
-            halves.photos[0],
-            halves.photos[1],
-            halves.rms_mm,
-            halves.largest_mm.0,
-            halves.largest_mm.1,
-            halves.ratio.sqrt(),
-            if halves.agree() { "they agree" } else { "they disagree" }
-        );
+        line(say!(
+            language,
+            "fit-survey-halves",
+            first = halves.photos[0],
+            second = halves.photos[1],
+            rms = Figure::fixed(halves.rms_mm, 3),
+            most = Figure::fixed(halves.largest_mm.0, 2),
+            marker = halves.largest_mm.1.to_string(),
+            ratio = Figure::fixed(halves.ratio.sqrt(), 2),
+            agree = if halves.agree() { "yes" } else { "no" },
+        ));
     }
     for photo in survey.photos.iter().filter(|p| p.rms_px.is_none()) {
-        text += &format!("Left out: {}: it shares no marker with the others\n", photo.file);
+        line(say!(language, "fit-survey-photo-out", file = &photo.file));
     }
     for left in &survey.left_out {
-        text += &format!("Not surveyed: {}: {}\n", left.what, left.why);
+        line(say!(language, "fit-survey-left-out", what = left.what.clone(), why = left.why.clone()));
     }
     for advice in &survey.advice {
-        text += &format!("{}: {}\n", if advice.forbids { "Not fit for use" } else { "Note" }, advice.text);
+        let kind = if advice.forbids { "forbids" } else { "note" };
+        line(say!(language, "fit-advice", kind = kind, advice = advice.said.clone()));
     }
-    text += if survey.fit_for_use() { "Fit for use: yes\n" } else { "Fit for use: NO\n" };
+    line(say!(language, "fit-for-use", answer = if survey.fit_for_use() { "yes" } else { "no" }));
     text
 }

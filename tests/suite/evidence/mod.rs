@@ -98,7 +98,7 @@ fn added_missing_and_strange_files_are_seen() {
     let expect = |change: &dyn Fn(), undo: &dyn Fn(), words: &str| {
         change();
         let found = inspect(&folder).unwrap();
-        let said: Vec<String> = found.items.iter().map(|i| i.found.clone()).collect();
+        let said: Vec<String> = found.items.iter().map(|i| i.found.say(baywitness::words::Language::English)).collect();
         assert!(!found.intact() && said.join("\n").contains(words), "{words}: {said:#?}");
         undo();
         assert!(inspect(&folder).unwrap().intact(), "{words}");
@@ -146,7 +146,7 @@ fn paths_that_lead_elsewhere_are_never_followed() {
     for trick in ["data/../../secret", "/etc/hostname", "../secret", "data/%0A", "C:/x"] {
         fs::write(&path, format!("{good}{}  {trick}\n", "0".repeat(128))).unwrap();
         let found = inspect(&folder).unwrap();
-        let said = found.items.iter().find(|i| i.what == "manifests").map(|i| i.found.clone()).unwrap_or_default();
+        let said = found.items.iter().find(|i| i.what == "manifests").map(|i| i.found.say(baywitness::words::Language::English)).unwrap_or_default();
         assert!(!found.intact() && said.contains("names"), "{trick}: {said}");
     }
 }

@@ -24,7 +24,7 @@ fn demo_board() -> Board {
 }
 
 fn options(paper: Paper) -> Options {
-    Options { paper }
+    Options { paper, ..Options::default() }
 }
 
 #[test]

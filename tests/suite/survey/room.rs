@@ -109,7 +109,7 @@ fn walls_are_flat_and_square_and_halves_agree() {
     let Some(paths) = photos() else { return };
     let photos = look(&paths, &|_| ()).unwrap();
     let whole = survey_of(&photos);
-    println!("{}", baywitness::survey::words(&whole));
+    println!("{}", baywitness::survey::words(&whole, baywitness::words::Language::English));
     let mut corners = 0;
     for pair in ROUND.windows(2) {
         let [a, b] = [pair[0], pair[1]].map(|id| marker(&whole, id).unwrap());
@@ -149,7 +149,14 @@ fn disjoint_halves_differ_by_what_they_state() {
     assert!(own.agree(), "{own:?}");
     // Markers in a row are not where the file has them: no frame follows, and that is said.
     assert!(!whole.fit_for_use());
-    assert!(whole.advice.iter().any(|a| a.forbids && a.text.contains("survey again")), "{:?}", whole.advice);
+    assert!(
+        whole
+            .advice
+            .iter()
+            .any(|a| a.forbids && a.said.say(baywitness::words::Language::English).contains("survey again")),
+        "{:?}",
+        whole.advice
+    );
     let again = survey_from(&whole.kit, &photos);
     let repeated = again.halves.as_ref().unwrap();
     println!("from the found places: {:.2} times stated", repeated.ratio.sqrt());

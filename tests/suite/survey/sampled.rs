@@ -108,7 +108,7 @@ fn twelve_photos_find_hidden_errors_within_what_is_stated() {
     for seed in 0..SEEDS {
         let s = sample(seed, 12);
         if seed == 0 {
-            println!("{}", baywitness::survey::words(&s.found));
+            println!("{}", baywitness::survey::words(&s.found, baywitness::words::Language::English));
         }
         assert!(s.found.fit_for_use(), "{:?}", s.found.advice);
         for carrier in 0..s.found.carriers.len() {
@@ -156,7 +156,7 @@ fn a_wrong_length_is_named() {
     let worst =
         wrong.lengths.iter().max_by(|a, b| a.normalized_error.abs().total_cmp(&b.normalized_error.abs())).unwrap();
     assert_eq!(worst.length, lengths[1]);
-    let words = baywitness::survey::words(&wrong);
+    let words = baywitness::survey::words(&wrong, baywitness::words::Language::English);
     assert!(words.contains("DISAGREES"), "{words}");
 }
 
@@ -168,6 +168,10 @@ fn a_survey_alone_says_that_scale_is_that_of_the_prints() {
     let options = Options { apart: true, camera_named: true, ..Options::default() };
     let found = survey(&kit, &[camera], &photos, &options).unwrap();
     assert!(!found.measured_scale);
-    assert!(found.advice.iter().any(|a| a.text.contains("--length")), "{:?}", found.advice);
+    assert!(
+        found.advice.iter().any(|a| a.said.say(baywitness::words::Language::English).contains("--length")),
+        "{:?}",
+        found.advice
+    );
     assert!((found.print_scale[1] / kit.u_scale_relative - 1.0).abs() < 0.2, "{:?}", found.print_scale);
 }

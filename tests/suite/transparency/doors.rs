@@ -85,6 +85,16 @@ fn dropped_attempts_and_jobs_that_were_not_logged_are_named() {
     assert_eq!(found, ["attempt-missing", "not-logged"], "{said}");
     assert!(said.contains("third is sealed, and the log has no entry of it"), "{said}");
     assert!(said.contains("begins with every checkpoint that was kept"), "{said}");
+    // The page and the table say the same, an attempt without a folder too.
+    let out = shop.dir.path().join("out");
+    let page = fs::read_to_string(out.join("report.html")).unwrap();
+    assert!(page.contains("id=\"log\"") && page.contains("none of its 2 photos is in the archive"), "{page}");
+    assert_eq!(page.matches("third is sealed, and the log has no entry of it").count(), 2, "{page}");
+    let mut table = csv::Reader::from_path(out.join("audit.csv")).unwrap();
+    let column = table.headers().unwrap().iter().position(|h| h == "log").unwrap();
+    let rows: Vec<csv::StringRecord> = table.records().map(Result::unwrap).collect();
+    let of = |code: &str| rows.iter().find(|row| &row[column] == code).unwrap_or_else(|| panic!("no {code}: {rows:?}"));
+    assert!(of("not-logged")[0].ends_with("third") && of("attempt-missing")[0].is_empty());
     // With the first one put back, and the third logged late, it is whole.
     fs::rename(&first, archive.join("first")).unwrap();
     let rest = shop.dir.path().join("in-1");

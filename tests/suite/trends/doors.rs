@@ -57,6 +57,12 @@ fn an_audit_becomes_a_page_without_names_unless_asked() {
     assert_eq!(before, text(&out, "trends.csv"));
     assert_eq!(baywitness(&["trends", from_text, "--out", out_text, "--names"]).status.code(), Some(0));
     assert!(text(&out, "report.html").contains("T-1"));
+    // In German the page is German, tables and records are as before.
+    let german = baywitness(&["trends", from_text, "--out", out_text, "--language", "de"]);
+    assert!(String::from_utf8_lossy(&german.stdout).contains("300 Aufträge"), "{german:?}");
+    let page = text(&out, "report.html");
+    assert!(page.contains("lang=\"de\"") && page.contains("Nach Kalibrierplatz") && !page.contains("first attempts"));
+    assert_eq!(before, text(&out, "trends.csv"));
 }
 
 #[test]
@@ -75,10 +81,7 @@ fn arrays_single_files_and_broken_ones_are_read_or_told() {
     let out = folder.path().join("out");
     let run = baywitness(&["trends", folder.path().to_str().unwrap(), "--out", out.to_str().unwrap()]);
     let said = String::from_utf8(run.stdout).unwrap();
-    assert!(
-        said.contains("60 jobs, 1 copies counted once, 1 could not be judged, 2 unreadable, 1 other JSON"),
-        "{said}"
-    );
+    assert!(said.contains("60 jobs, 1 copy counted once, 1 could not be judged, 2 unreadable, 1 other JSON"), "{said}");
     assert!(said.contains("broken.json") && said.contains("words.json"), "{said}");
 
     let empty = folder.path().join("empty");

@@ -15,6 +15,7 @@ use crate::transparency::{
     Attempt, Commitments, LogError, LogFolder, OrderSalt, TOLERANCE_S, VerifierKey, against_witness, order, order_name,
     out_of_order, read_checkpoint, witnessed,
 };
+use crate::words::{Language, Phrase, Value, phrase};
 
 /// What an audit of a log begins with.
 #[derive(Debug)]
@@ -49,7 +50,7 @@ pub struct LogAudit {
 }
 
 /// Something to look at.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct LogFinding {
     /// `log-broken`, `attempt-missing`, `photos-missing`, `verdict-restated`, `not-logged`, `time-out-of-order`,
     /// `time-against-witness`, `entry-repeated` or `entry-unreadable`.
@@ -60,6 +61,8 @@ pub struct LogFinding {
     pub path: Option<String>,
     /// In words.
     pub message: String,
+    /// The same for any language.
+    pub message_phrase: Phrase,
 }
 
 /// Entries with their numbers.
@@ -132,7 +135,7 @@ pub fn audit_log(ledger: &Ledger, lines: &[Judged], options: &LogOptions) -> Res
         checkpoint: String::new(),
     };
     if let Err(e) = audit.read(options, &archive) {
-        audit.note("log-broken", Vec::new(), None, e.to_string());
+        audit.note("log-broken", Vec::new(), None, phrase!("evidence-log-broken", why = e.to_string()));
     }
     Ok(audit)
 }
@@ -143,8 +146,15 @@ impl LogAudit {
         self.findings.iter().all(|f| f.code != "log-broken")
     }
 
-    fn note(&mut self, code: &'static str, entries: Vec<u64>, path: Option<&str>, message: String) {
-        self.findings.push(LogFinding { code, entries, path: path.map(str::to_owned), message });
+    fn note(&mut self, code: &'static str, entries: Vec<u64>, path: Option<&str>, phrase: Phrase) {
+        let message = phrase.say(Language::English);
+        self.findings.push(LogFinding {
+            code,
+            entries,
+            path: path.map(str::to_owned),
+            message,
+            message_phrase: phrase,
+        });
     }
 
     fn read(&mut self, options: &LogOptions, archive: &Archive) -> Result<(), LogError> {
@@ -163,10 +173,13 @@ impl LogAudit {
         log.each_entry(|n, entry| {
             match Attempt::read(&entry) {
                 Ok(attempt) => drop(attempts.insert(n, attempt)),
-                Err(why) => odd.push(("entry-unreadable", vec![n], format!("entry {n} {why}"))),
+                Err(why) => {
+                    odd.push(("entry-unreadable", vec![n], phrase!("evidence-log-unreadable", entry = n, why = why)))
+                }
             }
             if let Some(first) = seen.insert(entry, n) {
-                odd.push(("entry-repeated", vec![first, n], format!("entry {n} repeats entry {first}, byte for byte")));
+                let words = phrase!("evidence-log-repeated", entry = n, first = first);
+                odd.push(("entry-repeated", vec![first, n], words));
             }
         })?;
         for (code, entries, message) in odd {
@@ -191,11 +204,13 @@ impl LogAudit {
         let times: Vec<i64> = attempts.values().map(Attempt::seconds).collect();
         for (n, off) in out_of_order(&times) {
             let (number, when) = (numbers[n], attempts[&numbers[n]].when());
-            let which = if off < 0 { "earlier" } else { "later" };
-            let message = format!(
-                "entry {number} says {when}, {} s {which} than its neighbours allow (more than {TOLERANCE_S} s): it was \
-                 dated back or ahead, or a clock was wrong",
-                off.abs()
+            let message = phrase!(
+                "evidence-log-out-of-order",
+                entry = number,
+                when = when,
+                off = off.unsigned_abs(),
+                which = if off < 0 { "earlier" } else { "later" },
+                tolerance = TOLERANCE_S.unsigned_abs(),
             );
             self.note("time-out-of-order", vec![number], None, message);
         }
@@ -209,12 +224,14 @@ impl LogAudit {
                 let before = numbers.partition_point(|n| *n < checkpoint.size) as u64;
                 for (n, off) in against_witness(&times, before, seen) {
                     let (number, when) = (numbers[n], attempts[&numbers[n]].when());
-                    let side = if off < 0 { "was added after" } else { "was there when" };
-                    let message = format!(
-                        "entry {number} says {when}, yet it {side} {witness} saw {} entries, {} s {} that",
-                        checkpoint.size,
-                        off.abs(),
-                        if off < 0 { "before" } else { "after" }
+                    let message = phrase!(
+                        "evidence-log-against-witness",
+                        entry = number,
+                        when = when,
+                        witness = &witness,
+                        size = checkpoint.size,
+                        off = off.unsigned_abs(),
+                        which = if off < 0 { "earlier" } else { "later" },
                     );
                     self.note("time-against-witness", vec![number], None, message);
                 }
@@ -237,19 +254,23 @@ impl LogAudit {
                 entries.iter().flat_map(|(_, a)| a.files.photos.iter().map(String::as_str)).collect();
             let gone = photos.iter().filter(|photo| !archive.by_photo.contains_key(**photo)).count();
             let whole = gone == photos.len();
-            let (code, how) = if whole {
-                ("attempt-missing", format!("none of its {gone} photos is in the archive"))
-            } else {
-                ("photos-missing", format!("{gone} of its {} photos are in no job of the archive", photos.len()))
-            };
-            let of_order = archive.orders.get(order).map_or(
-                "of a repair order that the archive does not have, or whose secret was not given".to_owned(),
-                |name| format!("of repair order {name}"),
+            let code = if whole { "attempt-missing" } else { "photos-missing" };
+            let known = archive.orders.get(order);
+            let told: Vec<Phrase> = entries
+                .iter()
+                .map(|(n, a)| phrase!("evidence-log-entry", entry = *n, when = a.when(), verdict = verdict(&a.verdict)))
+                .collect();
+            let message = phrase!(
+                "evidence-log-missing",
+                numbered = if number.is_some() { "yes" } else { "no" },
+                attempt = number.unwrap_or(0),
+                known = if known.is_some() { "yes" } else { "no" },
+                order = known.map_or("", String::as_str),
+                whole = if whole { "yes" } else { "no" },
+                gone = gone,
+                photos = photos.len(),
+                entries = listed(told),
             );
-            let verdicts: Vec<String> =
-                entries.iter().map(|(n, a)| format!("entry {n} at {}: {}", a.when(), a.verdict)).collect();
-            let attempt = number.map_or("an attempt".to_owned(), |n| format!("attempt {n}"));
-            let message = format!("{attempt} {of_order}: {how} ({})", listed(&verdicts));
             self.note(code, entries.iter().map(|(n, _)| *n).collect(), None, message);
         }
     }
@@ -265,20 +286,21 @@ impl LogAudit {
             }
         }
         for (path, (job, entries)) in before {
-            let told: Vec<String> = entries
+            let told: Vec<Phrase> = entries
                 .iter()
                 .map(|(n, a)| {
-                    let changed = match (a.files.job != job.files.job, a.files.setup != job.files.setup) {
-                        (true, true) => " with another job.toml and set-up sheet",
-                        (true, false) => " with another job.toml",
-                        (false, true) => " with another set-up sheet",
-                        (false, false) => "",
+                    let with = match (a.files.job != job.files.job, a.files.setup != job.files.setup) {
+                        (true, true) => "both",
+                        (true, false) => "job",
+                        (false, true) => "setup",
+                        (false, false) => "none",
                     };
-                    format!("entry {n} at {}: {}{changed}", a.when(), a.verdict)
+                    let verdict = verdict(&a.verdict);
+                    phrase!("evidence-log-entry-with", entry = *n, when = a.when(), verdict = verdict, with = with)
                 })
                 .collect();
             let message =
-                format!("the photos of {path}, {} now, were judged otherwise: {}", job.verdict, listed(&told));
+                phrase!("evidence-log-restated", path = path, now = verdict(job.verdict), entries = listed(told));
             self.note("verdict-restated", entries.iter().map(|(n, _)| *n).collect(), Some(path), message);
         }
     }
@@ -290,19 +312,27 @@ impl LogAudit {
             .collect();
         for job in archive.jobs.iter().filter(|job| job.sealed) {
             if !logged.contains(&(&job.files.photos, &job.files.job, &job.files.setup)) {
-                let message = format!("{} is sealed, and the log has no entry of it", job.path);
+                let message = phrase!("evidence-log-no-entry", path = &job.path);
                 self.note("not-logged", Vec::new(), Some(&job.path), message);
             }
         }
     }
 }
 
-/// A few of many, in words.
-fn listed(words: &[String]) -> String {
+fn verdict(name: &str) -> Phrase {
+    phrase!("evidence-verdict", verdict = name)
+}
+
+/// The last few of many entries.
+fn listed(mut entries: Vec<Phrase>) -> Phrase {
     const MOST: usize = 6;
-    let more = words.len().saturating_sub(MOST);
-    let some = words.iter().skip(more).map(String::as_str).collect::<Vec<_>>().join("; ");
-    if more > 0 { format!("{more} before; {some}") } else { some }
+    let more = entries.len().saturating_sub(MOST);
+    let some: Value = entries.split_off(more).into();
+    if more > 0 {
+        phrase!("evidence-log-entries-more", more = more, entries = some)
+    } else {
+        phrase!("evidence-log-entries", entries = some)
+    }
 }
 
 /// Where an audit keeps a log's checkpoint for the next one.

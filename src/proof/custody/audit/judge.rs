@@ -15,6 +15,7 @@ use crate::job::Options;
 use crate::job::verify_and;
 use crate::record::JobRecord;
 use crate::verdict::Verdict;
+use crate::words::Language;
 
 /// What became of one folder: a line of `audit.jsonl`.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -100,7 +101,7 @@ fn evidence(folder: &Path, path: &str, digest: &str, signers: Option<&Signers>) 
     let altered = |why: &str| altered(path, digest, why);
     if !inspection.intact() {
         let bad = inspection.items.iter().filter(|i| i.outcome == Outcome::Failed);
-        let words: Vec<String> = bad.map(|i| format!("{}: {}", i.what, i.found)).collect();
+        let words: Vec<String> = bad.map(|i| format!("{}: {}", i.what, i.found.say(Language::English))).collect();
         return altered(&format!("{path} was altered: {}", words.join("; ")));
     }
     let signer = signer(&inspection, signers);

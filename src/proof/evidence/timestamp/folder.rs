@@ -6,6 +6,7 @@ use std::io;
 use std::path::{Path, PathBuf};
 
 use crate::folder::write_durably;
+use crate::words::phrase;
 
 use super::super::inspect::{Inspection, Outcome};
 use super::request::request;
@@ -93,13 +94,17 @@ pub(in super::super) fn inspect_tokens(folder: &Path, tag_manifest: &[u8], found
         };
         match read() {
             Ok((token, bytes)) => {
-                let words = format!("sealed no later than {}, says {}", token.when(), token.authority());
-                found.note("timestamp", Outcome::Passed, words);
+                let (when, authority) = (token.when().to_string(), token.authority().to_string());
+                found.note(
+                    "timestamp",
+                    Outcome::Passed,
+                    phrase!("evidence-stamped", when = when, authority = authority),
+                );
                 found.tokens.push(token);
                 stamped = bytes;
             }
             Err(why) => {
-                found.note("timestamp", Outcome::Failed, format!("{name} {why}"));
+                found.note("timestamp", Outcome::Failed, phrase!("evidence-file-wrong", file = &name, why = why));
                 break;
             }
         }

@@ -2,9 +2,11 @@
 
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
+use super::super::named::{digits, metres};
 use super::words::{basis, limit_words, rise};
 use crate::quantity::rounded;
 use crate::record::BayRecord;
+use crate::words::{Figure, Language, say};
 
 const WIDTH: f64 = 940.0;
 const EDGE: f64 = 46.0;
@@ -79,30 +81,30 @@ text{font:13px system-ui,'Noto Sans',sans-serif;fill:#172024}.value{font-weight:
 .small{font-size:11.5px;fill:#505c61}";
 
 /// The map as a file of its own.
-pub fn bay_svg(bay: &BayRecord) -> String {
+pub fn bay_svg(bay: &BayRecord, language: Language) -> String {
     let frame = Frame::new(bay);
     html! {
         svg xmlns="http://www.w3.org/2000/svg" viewBox=(format!("0 0 {} {}", n(WIDTH), n(frame.height()))) role="img" {
-            title { "Heights of the floor from above" }
+            title { (say!(language, "bay-map")) }
             style { (PreEscaped(STYLE)) }
             rect.paper x="0" y="0" width=(n(WIDTH)) height=(n(frame.height())) {}
             (cells(bay, &frame))
-            @if bay.against_wheels { (vehicle(bay, &frame)) }
+            @if bay.against_wheels { (vehicle(bay, &frame, language)) }
             @for s in &bay.sheets {
                 @let at = frame.at(s.position_mm[0], s.position_mm[1]);
                 rect.sheet x=(n(at[0] - 6.0)) y=(n(at[1] - 6.0)) width="12" height="12" {}
-                text.value.halo text-anchor="middle" x=(n(at[0])) y=(n(at[1] - 11.0)) { (signed(s.height_mm)) }
+                text.value.halo text-anchor="middle" x=(n(at[0])) y=(n(at[1] - 11.0)) { (signed(s.height_mm, language)) }
                 text.small.halo text-anchor="middle" x=(n(at[0])) y=(n(at[1] + 20.0)) { (s.name) }
             }
-            (legend(bay, &frame))
+            (legend(bay, &frame, language))
         }
     }
     .into_string()
 }
 
-fn signed(mm: f64) -> String {
-    let text = rounded(mm, 1);
-    if mm > 0.0 && text != "0.0" { format!("+{text}") } else { text }
+fn signed(mm: f64, language: Language) -> String {
+    let text = Figure::fixed(mm, 1).say(language);
+    if mm > 0.0 && rounded(mm, 1) != "0.0" { format!("+{text}") } else { text }
 }
 
 fn cells(bay: &BayRecord, frame: &Frame) -> Markup {
@@ -122,59 +124,61 @@ fn cells(bay: &BayRecord, frame: &Frame) -> Markup {
     }
 }
 
-fn vehicle(bay: &BayRecord, frame: &Frame) -> Markup {
+fn vehicle(bay: &BayRecord, frame: &Frame, language: Language) -> Markup {
     let nose = bay.nose_mm.unwrap_or(3490.0);
     let (a, b) = (frame.at(-560.0, 880.0), frame.at(nose, -880.0));
     html! {
         rect.body x=(n(a[0])) y=(n(a[1])) width=(n(b[0] - a[0])) height=(n(b[1] - a[1])) rx="26" {}
-        text.halo x=(n(a[0] + 14.0)) y=(n(f64::midpoint(a[1], b[1]))) { "vehicle, drives to the right" }
+        text.halo x=(n(a[0] + 14.0)) y=(n(f64::midpoint(a[1], b[1]))) { (say!(language, "plan-vehicle")) }
     }
 }
 
-fn legend(bay: &BayRecord, frame: &Frame) -> Markup {
+fn legend(bay: &BayRecord, frame: &Frame, language: Language) -> Markup {
     let (step, top) = (step_mm(bay), frame.height() - LEGEND + 8.0);
     html! {
         @for (i, c) in COLOURS.iter().enumerate() {
             @let x = EDGE + i as f64 * 78.0;
             rect x=(n(x)) y=(n(top)) width="78" height="18" fill=(c) stroke="#505c61" {}
-            text.small text-anchor="middle" x=(n(x + 39.0)) y=(n(top + 34.0)) { (signed((i as f64 - 4.0) * step)) " mm" }
+            text.small text-anchor="middle" x=(n(x + 39.0)) y=(n(top + 34.0)) { (signed((i as f64 - 4.0) * step, language)) " mm" }
         }
     }
 }
 
 /// The bay check as one page.
-pub fn bay_html(bay: &BayRecord) -> String {
+pub fn bay_html(bay: &BayRecord, language: Language) -> String {
+    let figure = |value: f64, places: u8| Figure::fixed(value, places).say(language);
     html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(language.tag()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
-                title { "Floor of the bay" }
+                title { (say!(language, "bay-title")) }
                 style { (PreEscaped(PAGE)) }
             }
             body {
-                h1 { "Floor of the bay" }
-                p.aside { (basis(bay)) }
-                ul { @for l in &bay.limits { li { (limit_words(l)) } } }
-                p { "The floor " (rise(bay.slope_deg[0], "front")) " and " (rise(bay.slope_deg[1], "left")) "." }
-                figure { (PreEscaped(bay_svg(bay))) }
+                h1 { (say!(language, "bay-title")) }
+                p.aside { (basis(bay, language)) }
+                ul { @for l in &bay.limits { li { (limit_words(l, language)) } } }
+                p { (rise(bay.slope_deg, language)) }
+                figure { (PreEscaped(bay_svg(bay, language))) }
                 table {
-                    thead { tr { th { "Sheet" } th { "Before the rear axle" } th { "To the left" } th { "Height, 95 %" } th { "Off the plane" } th { "Own rise, front / left" } } }
+                    thead { tr {
+                        th { (say!(language, "bay-column-sheet")) } th { (say!(language, "bay-column-ahead")) }
+                        th { (say!(language, "bay-column-left")) } th { (say!(language, "bay-column-height")) }
+                        th { (say!(language, "bay-column-off-plane")) } th { (say!(language, "bay-column-rise")) }
+                    } }
                     tbody { @for s in &bay.sheets { tr {
                         @let (h, u) = crate::quantity::with_uncertainty(s.height_mm, s.expanded_uncertainty_mm);
                         td { (s.name) }
-                        td { (rounded(s.position_mm[0] / 1000.0, 2)) " m" }
-                        td { (rounded(s.position_mm[1] / 1000.0, 2)) " m" }
-                        td { (h) " ±" (u) " mm" }
-                        td { (rounded(s.off_plane_mm, 1)) " mm" }
-                        td { (rounded(s.rise_deg[0], 2)) " / " (rounded(s.rise_deg[1], 2)) " deg" }
+                        td { (metres(s.position_mm[0]).say(language)) " m" }
+                        td { (metres(s.position_mm[1]).say(language)) " m" }
+                        td { (digits(&h).say(language)) " ±" (digits(&u).say(language)) " mm" }
+                        td { (figure(s.off_plane_mm, 1)) " mm" }
+                        td { (figure(s.rise_deg[0], 2)) "° / " (figure(s.rise_deg[1], 2)) "°" }
                     } } }
                 }
-                p.aside {
-                    "Between the sheets the map is interpolated. The vehicle maker's service information and local rules govern; \
-                     lasers and lifted vehicles need their own precautions."
-                }
+                p.aside { (say!(language, "bay-foot")) }
             }
         }
     }

@@ -12,7 +12,7 @@
       row.hidden = !on.has(row.dataset.v) || !wanted.every(w => text.includes(w));
       if (!row.hidden) count++;
     }
-    shown.textContent = `${count} of ${rows.length} shown`;
+    shown.textContent = shown.dataset.words.replace("{0}", count).replace("{1}", rows.length);
   };
   boxes.forEach(b => b.addEventListener("change", filter));
   words.addEventListener("input", filter);

@@ -5,8 +5,10 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::super::figures::{Measured, wanted};
 use super::super::label::Label;
-use super::{palette, symbol};
-use crate::record::{JobRecord, Verdict};
+use super::super::named::{Named, tag};
+use super::palette;
+use crate::record::{JobRecord, Verdict, told};
+use crate::words::{Language, say};
 
 /// One folder of the archive.
 #[derive(Debug)]
@@ -21,12 +23,25 @@ pub struct ArchiveRow<'a> {
     pub result: &'a str,
     /// What was measured, or in words why nothing was.
     pub outcome: Result<&'a JobRecord, &'a str>,
-    /// For evidence folders: whether they are intact, and who signed.
+    /// For evidence folders: whether they are intact, and who signed, in the reader's language.
     pub evidence: Option<&'a str>,
-    /// What joins it with earlier folders: code, the other folder, and what that means.
+    /// What joins it with earlier folders: code, the other folder, and what that means in the reader's language.
     pub across: &'a [[&'a str; 3]],
-    /// What a recomputation changed, in words.
+    /// What a recomputation changed, in the reader's language.
     pub changed: &'a [String],
+    /// Whether that is the verdict.
+    pub verdict_changed: bool,
+    /// What the log of attempts says about it: code, and what that means in the reader's language.
+    pub log: &'a [[&'a str; 2]],
+}
+
+/// What the log of attempts says of an archive, in the reader's language.
+#[derive(Debug)]
+pub struct ArchiveLog<'a> {
+    /// Which log, and how far it can be relied on.
+    pub summary: &'a str,
+    /// Each finding: code, folder where it is about one, message.
+    pub findings: &'a [[&'a str; 3]],
 }
 
 const STYLE: &str = include_str!("archive.css");
@@ -34,7 +49,8 @@ const SCRIPT: &str = include_str!("archive.js");
 
 /// The page's beginning; rows and [`archive_end`] follow, so that an archive of
 /// any size needs the memory of one job.
-pub fn archive_start(title: &str, counts: &[(Option<Verdict>, usize)]) -> String {
+pub fn archive_start(counts: &[(Option<Verdict>, usize)], log: Option<&ArchiveLog>, language: Language) -> String {
+    let title = say!(language, "evidence-audit-title");
     let head = html! {
         head {
             meta charset="utf-8";
@@ -50,51 +66,85 @@ pub fn archive_start(title: &str, counts: &[(Option<Verdict>, usize)]) -> String
                 li {
                     label {
                         input type="checkbox" checked value=(verdict.map_or("unreadable", Verdict::name));
-                        @match verdict { Some(v) => (symbol::tag(*v)), None => span.tag { "unreadable or altered" } }
+                        @match verdict {
+                            Some(v) => (tag(*v, language)),
+                            None => span.tag { (say!(language, "evidence-audit-unreadable")) },
+                        }
                         b { (count) }
                     }
                 }
             }
         }
-        p { label { "Show rows with " input #words type="search" placeholder="any of their words"; } " " span #shown {} }
-        p.aside {
-            "The vehicle maker's service information and local rules govern. These figures document set-ups and replace no "
-            "procedure; the work is for trained people, and lasers and lifted vehicles need their own precautions."
+        @if let Some(log) = log { (log_section(log, language)) }
+        p {
+            label {
+                (say!(language, "evidence-audit-filter")) " "
+                input #words type="search" placeholder=(say!(language, "evidence-audit-filter-hint"));
+            }
+            " " span #shown data-words=(say!(language, "evidence-audit-shown", shown = "{0}", count = "{1}")) {}
         }
+        p.aside { (say!(language, "evidence-audit-foot")) }
     };
-    let columns = [
-        "Verdict",
-        "Job",
-        "Checks",
-        "Findings",
-        "Set-up sheet",
-        "Vehicle",
-        "Technician",
-        "Bay",
-        "Taken",
-        "Evidence",
-        "Folder",
-    ];
-    let table =
-        html! { thead { tr { @for column in columns { th scope="col" { button type="button" { (column) } } } } } };
     format!(
-        "{}<html lang=\"en\">{}<body>{}<div class=\"scroll\" tabindex=\"0\"><table id=\"jobs\">{}<tbody>\n",
+        "{}<html lang=\"{}\">{}<body>{}<div class=\"scroll\" tabindex=\"0\"><table id=\"jobs\">{}<tbody>\n",
         DOCTYPE.into_string(),
+        language.tag(),
         head.into_string(),
         body.into_string(),
-        table.into_string()
+        table_head(language).into_string()
     )
 }
 
+fn table_head(language: Language) -> Markup {
+    let columns = [
+        say!(language, "evidence-column-verdict"),
+        say!(language, "evidence-column-job"),
+        say!(language, "evidence-column-checks"),
+        say!(language, "evidence-column-findings"),
+        say!(language, "evidence-column-setup"),
+        say!(language, "evidence-column-vehicle"),
+        say!(language, "evidence-column-technician"),
+        say!(language, "evidence-column-bay"),
+        say!(language, "evidence-column-taken"),
+        say!(language, "evidence-column-evidence"),
+        say!(language, "evidence-column-folder"),
+    ];
+    html! { thead { tr { @for column in columns { th scope="col" { button type="button" { (column) } } } } } }
+}
+
+/// The log of attempts: what it says of the whole archive, attempts without a folder too.
+fn log_section(log: &ArchiveLog, language: Language) -> Markup {
+    html! {
+        section #log {
+            h2 { (say!(language, "evidence-log-title")) }
+            p { (log.summary) }
+            @if log.findings.is_empty() { p { (say!(language, "evidence-log-nothing")) } } @else {
+                div.scroll tabindex="0" { table {
+                    thead { tr {
+                        th scope="col" { (say!(language, "evidence-column-finding")) }
+                        th scope="col" { (say!(language, "evidence-column-meaning")) }
+                        th scope="col" { (say!(language, "evidence-column-folder")) }
+                    } }
+                    tbody {
+                        @for [code, path, message] in log.findings {
+                            tr { td { (code) } td { (message) } td.path { (path) } }
+                        }
+                    }
+                } }
+            }
+        }
+    }
+}
+
 /// One row.
-pub fn archive_row(row: &ArchiveRow) -> String {
-    let evidence = row.evidence.unwrap_or("not sealed");
+pub fn archive_row(row: &ArchiveRow, language: Language) -> String {
+    let evidence = row.evidence.map_or_else(|| say!(language, "evidence-not-sealed"), str::to_owned);
     let markup = match row.outcome {
-        Ok(record) => of_record(row, record, evidence),
+        Ok(record) => of_record(row, record, &evidence, language),
         Err(why) => html! {
             tr data-v="unreadable" {
-                td { span.tag { "unreadable or altered" } }
-                td colspan="8" { (why) (changed(row)) }
+                td { span.tag { (say!(language, "evidence-audit-unreadable")) } }
+                td colspan="8" { (why) (changed(row, language)) }
                 td { (evidence) }
                 td.path { (row.path) }
             }
@@ -103,19 +153,31 @@ pub fn archive_row(row: &ArchiveRow) -> String {
     markup.into_string() + "\n"
 }
 
-fn of_record(row: &ArchiveRow, record: &JobRecord, evidence: &str) -> Markup {
+fn of_record(row: &ArchiveRow, record: &JobRecord, evidence: &str, language: Language) -> Markup {
     let context = &record.context;
     let text = |value: &Option<String>| value.clone().unwrap_or_default();
     html! {
         tr data-v=(record.verdict.name()) {
-            td { (symbol::tag(record.verdict)) }
-            td { (record.job) @if let Some(n) = context.attempt { small { "attempt " (n) } } }
-            td { details { summary { (record.reason) } (checks(record)) } (changed(row)) }
+            td { (tag(record.verdict, language)) }
             td {
-                @for finding in &record.findings { div title=(finding.message) { (finding.code) } }
+                (record.job)
+                @if let Some(n) = context.attempt { " " small { (say!(language, "evidence-attempt", attempt = n)) } }
+            }
+            td {
+                details {
+                    summary { (told(record.reason_phrase.as_ref(), &record.reason, language)) }
+                    (checks(record, language))
+                }
+                (changed(row, language))
+            }
+            td {
+                @for finding in &record.findings {
+                    div title=(told(finding.message_phrase.as_ref(), &finding.message, language)) { (finding.code) }
+                }
                 @for [code, other, message] in row.across {
                     details { summary { (code) } p { b { (other) } ": " (message) } }
                 }
+                @for [code, message] in row.log { details { summary { (code) } p { (message) } } }
             }
             td { (context.setup) }
             td { (text(&context.vehicle)) }
@@ -129,27 +191,36 @@ fn of_record(row: &ArchiveRow, record: &JobRecord, evidence: &str) -> Markup {
 }
 
 /// What a recomputation changed; open where the verdict is another one.
-fn changed(row: &ArchiveRow) -> Markup {
+fn changed(row: &ArchiveRow, language: Language) -> Markup {
     html! {
         @if !row.changed.is_empty() {
-            details.changed open[row.changed.iter().any(|c| c.starts_with("verdict:"))] {
-                summary { "recomputed: " (row.changed.len()) " changed" }
+            details.changed open[row.verdict_changed] {
+                summary { (say!(language, "evidence-recomputed", count = row.changed.len())) }
                 ul.plain { @for change in row.changed { li { (change) } } }
             }
         }
     }
 }
 
-fn checks(record: &JobRecord) -> Markup {
+fn checks(record: &JobRecord, language: Language) -> Markup {
     html! {
         ul.plain {
             @for check in &record.checks {
-                @let label = Label::of_check(check);
+                @let quantity = Label::of_check(check).quantity;
+                @let measured = Measured::of_check(check, quantity)
+                    .map_or_else(|| say!(language, "evidence-not-determined"), |m| m.long());
                 li {
-                    (label.full()) ": "
-                    (Measured::of_check(check, label.quantity).map_or("not determined".to_owned(), |m| m.long()))
-                    ", required " (wanted(check, label.quantity)) ": " b { (check.verdict.words()) }
-                    @if check.correction != "none needed" { " (" (check.correction) ")" }
+                    (say!(
+                        language,
+                        "evidence-check",
+                        what = Named::of_check(check).full(),
+                        measured = measured,
+                        required = wanted(check, quantity),
+                        verdict = check.verdict.phrase(),
+                    ))
+                    @if check.correction != "none needed" {
+                        " (" (told(check.correction_phrase.as_ref(), &check.correction, language)) ")"
+                    }
                 }
             }
         }

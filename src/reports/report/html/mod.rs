@@ -26,7 +26,7 @@ mod vehicle;
 
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
-pub use archive::{ArchiveRow, archive_end, archive_row, archive_start};
+pub use archive::{ArchiveLog, ArchiveRow, archive_end, archive_row, archive_start};
 pub use palette::css as colours_css;
 pub(super) use palette::light;
 pub use symbol::{class as verdict_class, symbol as verdict_symbol};

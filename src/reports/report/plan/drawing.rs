@@ -2,9 +2,10 @@
 
 use maud::{Markup, PreEscaped, html};
 
-use super::words::metres;
+use super::super::named::metres;
 use crate::quantity::rounded;
-use crate::record::{PlanBody, PlanRecord, PlannedStation};
+use crate::record::{PlanBody, PlanRecord, PlannedStation, told};
+use crate::words::{Language, say};
 
 const WIDTH: f64 = 1000.0;
 const EDGE: f64 = 26.0;
@@ -42,18 +43,18 @@ fn path(points: &[[f64; 2]]) -> String {
 }
 
 /// The drawing as a file of its own.
-pub fn plan_svg(plan: &PlanRecord) -> String {
+pub fn plan_svg(plan: &PlanRecord, language: Language) -> String {
     let frame = Frame::new(plan);
     let view = format!("0 0 {} {}", n(WIDTH), n(frame.height));
     html! {
         svg xmlns="http://www.w3.org/2000/svg" viewBox=(view) role="img" {
-            title { "The bay from above: vehicle, stand and where to take the photos" }
+            title { (say!(language, "plan-drawing")) }
             style { (PreEscaped(STYLE)) }
             rect.paper x="0" y="0" width=(n(WIDTH)) height=(n(frame.height)) {}
-            (walls(plan, &frame))
-            (vehicle(plan, &frame))
-            @for body in &plan.bay.bodies { (carrier(body, &frame)) }
-            @for (i, s) in plan.stations.iter().enumerate() { (station(i, s, &frame)) }
+            (walls(plan, &frame, language))
+            (vehicle(plan, &frame, language))
+            @for body in &plan.bay.bodies { (carrier(body, &frame, language)) }
+            @for (i, s) in plan.stations.iter().enumerate() { (station(i, s, &frame, language)) }
         }
     }
     .into_string()
@@ -66,7 +67,7 @@ const STYLE: &str = ".paper{fill:#fff}.wall{stroke:#505c61;stroke-width:3;stroke
 .nose{fill:#a01f17}text{font:13px system-ui,'Noto Sans',sans-serif;fill:#172024}.no{fill:#fff;font-weight:700;font-size:15px}\
 .small{font-size:11.5px;fill:#505c61}.halo{paint-order:stroke;stroke:#fff;stroke-width:4px}";
 
-fn walls(plan: &PlanRecord, frame: &Frame) -> Markup {
+fn walls(plan: &PlanRecord, frame: &Frame, language: Language) -> Markup {
     let bay = &plan.bay;
     let (left, right) = (bay.tail_mm - 150.0, bay.nose_mm + bay.ahead_mm - 20.0);
     html! {
@@ -75,7 +76,7 @@ fn walls(plan: &PlanRecord, frame: &Frame) -> Markup {
             line.wall x1=(n(a[0])) y1=(n(a[1])) x2=(n(b[0])) y2=(n(b[1])) {}
         }
         @let at = frame.at(left, bay.width_mm / 2.0);
-        text.small x=(n(at[0])) y=(n(at[1] - 6.0)) { "clear width " (metres(bay.width_mm)) " m" }
+        text.small x=(n(at[0])) y=(n(at[1] - 6.0)) { (say!(language, "plan-clear-width", width = metres(bay.width_mm))) }
         @for [x, y] in &bay.posts_mm {
             @let at = frame.at(*x, *y);
             rect.post x=(n(at[0] - 7.0)) y=(n(at[1] - 7.0)) width="14" height="14" {}
@@ -85,7 +86,7 @@ fn walls(plan: &PlanRecord, frame: &Frame) -> Markup {
     }
 }
 
-fn vehicle(plan: &PlanRecord, frame: &Frame) -> Markup {
+fn vehicle(plan: &PlanRecord, frame: &Frame, language: Language) -> Markup {
     let bay = &plan.bay;
     let outline: Vec<[f64; 2]> = [
         (bay.tail_mm, 0.7),
@@ -115,11 +116,11 @@ fn vehicle(plan: &PlanRecord, frame: &Frame) -> Markup {
             }
         }
         @let at = frame.at(0.3 * bay.wheelbase_mm, 0.0);
-        text text-anchor="middle" x=(n(at[0])) y=(n(at[1] - 6.0)) { "vehicle, drives to the right" }
+        text text-anchor="middle" x=(n(at[0])) y=(n(at[1] - 6.0)) { (say!(language, "plan-vehicle")) }
     }
 }
 
-fn carrier(body: &PlanBody, frame: &Frame) -> Markup {
+fn carrier(body: &PlanBody, frame: &Frame, language: Language) -> Markup {
     let [x, y, _] = body.position_mm;
     let (sin, cos) = crate::geom::rad(body.heading_deg).sin_cos();
     let turned = |ahead: f64, left: f64| frame.at(x + ahead * cos - left * sin, y + ahead * sin + left * cos);
@@ -134,7 +135,7 @@ fn carrier(body: &PlanBody, frame: &Frame) -> Markup {
                 line.face x1=(n(at[0])) y1=(n(at[1])) x2=(n(tip[0])) y2=(n(tip[1])) {}
                 @let beside = at[0].max(a[0]).max(b[0]) + 9.0;
                 text.halo x=(n(beside)) y=(n(at[1] - 2.0)) { (body.name) }
-                text.small.halo x=(n(beside)) y=(n(at[1] + 12.0)) { (body.label) }
+                text.small.halo x=(n(beside)) y=(n(at[1] + 12.0)) { (told(body.label_phrase.as_ref(), &body.label, language)) }
             }
         }
         "floor" => {
@@ -149,7 +150,7 @@ fn carrier(body: &PlanBody, frame: &Frame) -> Markup {
     }
 }
 
-fn station(index: usize, station: &PlannedStation, frame: &Frame) -> Markup {
+fn station(index: usize, station: &PlannedStation, frame: &Frame, language: Language) -> Markup {
     let [x, y, z] = station.position_mm;
     let [lx, ly, _] = station.look_at_mm;
     let bearing = (ly - y).atan2(lx - x);
@@ -162,6 +163,6 @@ fn station(index: usize, station: &PlannedStation, frame: &Frame) -> Markup {
         polygon.sight points=(path(&wedge)) {}
         circle.eye cx=(n(at[0])) cy=(n(at[1])) r="13" {}
         text.no text-anchor="middle" x=(n(at[0])) y=(n(at[1] + 5.0)) { (index + 1) }
-        text.small.halo text-anchor="middle" x=(n(at[0])) y=(n(at[1] + below)) { "camera " (metres(z)) " m high" }
+        text.small.halo text-anchor="middle" x=(n(at[0])) y=(n(at[1] + below)) { (say!(language, "plan-camera-height", height = metres(z))) }
     }
 }

@@ -4,68 +4,83 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::drawing::plan_svg;
 use super::page::STYLE;
-use super::words::{least_words, name, noise, worth};
+use super::words::{advice, least_words, name, noise, worth};
+use crate::quantity::Quantity;
 use crate::record::{PlanRecord, SetupCheckRecord};
+use crate::words::{Language, say};
 
 /// The explanation for the terminal.
-pub fn setup_text(sheet: &SetupCheckRecord) -> String {
-    let mut text = format!("{}\n{}\n\nWhat it asks for:\n", sheet.title, sheet.source);
-    let mut list = |head: &str, items: &[String]| {
-        if !head.is_empty() && !items.is_empty() {
+pub fn setup_text(sheet: &SetupCheckRecord, language: Language) -> String {
+    let mut text = format!("{}\n{}\n", sheet.title, sheet.source);
+    let mut list = |head: String, items: &[String]| {
+        if !items.is_empty() {
             text.push_str(&format!("\n{head}:\n"));
         }
         for item in items {
             text.push_str(&format!("  - {item}\n"));
         }
     };
-    list("", &sheet.words);
-    list("Neither checked nor waived", &sheet.not_checked);
-    list("Contradictions", &sheet.contradictions);
-    list("Questions", &sheet.questions);
+    list(say!(language, "plan-sheet-asks"), &sheet.words);
+    list(say!(language, "plan-sheet-open"), &not_checked(sheet, language));
+    list(say!(language, "plan-sheet-contradictions"), &sheet.contradictions);
+    list(say!(language, "plan-sheet-questions"), &sheet.questions);
     for kit in &sheet.kits {
-        text.push_str(&format!("\nWith the kit {} ({}):\n", kit.kit, photos(kit)));
+        text.push_str(&format!(
+            "\n{}\n  {}\n",
+            say!(language, "plan-sheet-kit", kit = &kit.kit),
+            photos(kit, language)
+        ));
         if let Some(noise) = noise(kit) {
-            text.push_str(&format!("  ({noise})\n"));
+            text.push_str(&format!("  {}\n", noise.say(language)));
         }
         for (i, p) in kit.predicted.iter().enumerate() {
-            let least = kit.least_photos.get(i).map_or(String::new(), |l| format!("; {}", least_words(p, l)));
-            text.push_str(&format!("  {:<44} {}{least}\n", name(p), worth(p)));
+            let least = kit.least_photos.get(i).map_or(String::new(), |l| format!("; {}", least_words(p, l, language)));
+            text.push_str(&format!("  {:<44} {}{least}\n", name(p, language), worth(p, language)));
         }
     }
     if sheet.kits.is_empty() {
-        text.push_str("\nNo kit among the models has the targets that this sheet names.\n");
+        text.push_str(&format!("\n{}\n", say!(language, "plan-sheet-no-kit")));
     }
     text
 }
 
-fn photos(kit: &PlanRecord) -> String {
-    let each = if kit.steps.len() > 1 { " in each step" } else { "" };
-    let all = kit.predicted.iter().all(|p| p.can_decide);
-    let outcome = if all { "decide every check" } else { "do not decide every check" };
-    format!("{} photos{each} {outcome}", kit.stations.len())
+/// What the record names by the quantities' English words.
+fn not_checked(sheet: &SetupCheckRecord, language: Language) -> Vec<String> {
+    let one = |words: &String| {
+        let known = Quantity::ALL.iter().find(|q| q.trade_name() == words);
+        known.map_or_else(|| words.clone(), |q| q.phrase().say(language))
+    };
+    sheet.not_checked.iter().map(one).collect()
+}
+
+fn photos(kit: &PlanRecord, language: Language) -> String {
+    let decided = if kit.predicted.iter().all(|p| p.can_decide) { "all" } else { "some" };
+    let each = if kit.steps.len() > 1 { "step" } else { "once" };
+    say!(language, "plan-sheet-photos", count = kit.stations.len(), each = each, decided = decided)
 }
 
 /// The explanation as one page.
-pub fn setup_html(sheet: &SetupCheckRecord) -> String {
+pub fn setup_html(sheet: &SetupCheckRecord, language: Language) -> String {
+    let title = say!(language, "plan-sheet-title", sheet = &sheet.title);
     html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(language.tag()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
-                title { "Set-up sheet: " (sheet.title) }
+                title { (title) }
                 style { (PreEscaped(STYLE)) }
             }
             body {
-                h1 { "Set-up sheet: " (sheet.title) }
+                h1 { (title) }
                 p.aside { (sheet.source) }
-                @if let Some(kit) = sheet.kits.first() { figure { (PreEscaped(plan_svg(kit))) } }
-                h2 { "What it asks for" }
+                @if let Some(kit) = sheet.kits.first() { figure { (PreEscaped(plan_svg(kit, language))) } }
+                h2 { (say!(language, "plan-sheet-asks")) }
                 (list(&sheet.words))
-                (part("Contradictions: the sheet cannot be met as it is", &sheet.contradictions))
-                (part("Questions", &sheet.questions))
-                (part("Neither checked nor waived", &sheet.not_checked))
-                @for kit in &sheet.kits { (kit_table(kit)) }
+                (part(&say!(language, "plan-sheet-contradictions-title"), &sheet.contradictions))
+                (part(&say!(language, "plan-sheet-questions"), &sheet.questions))
+                (part(&say!(language, "plan-sheet-open"), &not_checked(sheet, language)))
+                @for kit in &sheet.kits { (kit_table(kit, language)) }
             }
         }
     }
@@ -80,22 +95,25 @@ fn part(head: &str, items: &[String]) -> Markup {
     html! { @if !items.is_empty() { h2 { (head) } (list(items)) } }
 }
 
-fn kit_table(kit: &PlanRecord) -> Markup {
+fn kit_table(kit: &PlanRecord, language: Language) -> Markup {
     html! {
-        h2 { "With the kit " (kit.kit) }
-        p { (photos(kit)) @if let Some(noise) = noise(kit) { "; " (noise) } "." }
+        h2 { (say!(language, "plan-sheet-kit", kit = &kit.kit)) }
+        p { (photos(kit, language)) @if let Some(noise) = noise(kit) { " " (noise.say(language)) } }
         table {
-            thead { tr { th { "Check" } th { "Expected, 95 %" } th { "Least photos" } } }
+            thead { tr {
+                th { (say!(language, "plan-column-check")) } th { (say!(language, "plan-column-expected")) }
+                th { (say!(language, "plan-column-least")) }
+            } }
             tbody {
                 @for (i, p) in kit.predicted.iter().enumerate() {
                     tr {
-                        td { (name(p)) }
-                        td.no[!p.can_decide] { (worth(p)) }
-                        td { @if let Some(l) = kit.least_photos.get(i) { (least_words(p, l)) } }
+                        td { (name(p, language)) }
+                        td.no[!p.can_decide] { (worth(p, language)) }
+                        td { @if let Some(l) = kit.least_photos.get(i) { (least_words(p, l, language)) } }
                     }
                 }
             }
         }
-        @for a in &kit.advice { p.no { (a) } }
+        @for a in advice(kit, language) { p.no { (a) } }
     }
 }

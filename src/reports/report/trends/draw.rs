@@ -4,6 +4,7 @@ use maud::{Markup, html};
 
 use super::super::html::svg::{line, n, points, text};
 use super::words::short;
+use crate::words::{Figure, Language, say};
 
 const WIDTH: f64 = 960.0;
 /// Left edge of the drawn field where rows have names.
@@ -45,7 +46,14 @@ pub(super) enum Axis {
 }
 
 /// Values with intervals below each other, with a line at `reference`; bars from 0 where wanted.
-pub(super) fn rows(title: &str, rows: &[Row], axis: Axis, reference: Option<(f64, &str)>, bars: bool) -> Markup {
+pub(super) fn rows(
+    title: &str,
+    rows: &[Row],
+    axis: Axis,
+    reference: Option<(f64, &str)>,
+    bars: bool,
+    language: Language,
+) -> Markup {
     let height = 46.0 + ROW * rows.len() as f64;
     let far = |r: &Row| r.interval.iter().map(|v| v.abs()).fold(r.value.abs(), f64::max);
     let most = rows.iter().map(far).chain(reference.map(|r| r.0.abs())).fold(0.0, f64::max).max(1e-6);
@@ -58,7 +66,7 @@ pub(super) fn rows(title: &str, rows: &[Row], axis: Axis, reference: Option<(f64
     html! {
         div.scroll tabindex="0" {
             svg.ch viewBox=(format!("0 0 {WIDTH} {}", n(height))) role="img" aria-label=(title) {
-                @for (v, label) in ticks(low, high, axis) {
+                @for (v, label) in ticks(low, high, axis, language) {
                     (line("grid", [x(v), 24.0], [x(v), height - 18.0]))
                     (text("small", "middle", [x(v), 16.0], &label))
                 }
@@ -70,7 +78,7 @@ pub(super) fn rows(title: &str, rows: &[Row], axis: Axis, reference: Option<(f64
                     @let y = 24.0 + ROW * (i as f64 + 0.5);
                     (linked(r.link.as_deref(), html! {
                         g class=(class(r)) {
-                            title { (r.name) ": " (r.note) }
+                            title { (r.name) " · " (r.note) }
                             rect.hit x="0" y=(n(y - ROW / 2.0)) width=(WIDTH) height=(n(ROW)) {}
                             (text("name", "end", [NAMES - 10.0, y + 5.0], &fitted(&r.name)))
                             @if bars { rect.bar x=(n(x(low))) y=(n(y - 8.0)) width=(n((x(r.value) - x(low)).max(1.0))) height="16" {} }
@@ -101,13 +109,15 @@ fn linked(link: Option<&str>, inner: Markup) -> Markup {
 }
 
 /// Round places of the axis with their words.
-fn ticks(low: f64, high: f64, axis: Axis) -> Vec<(f64, String)> {
+fn ticks(low: f64, high: f64, axis: Axis, language: Language) -> Vec<(f64, String)> {
     let step = super::super::html::svg::round_down((high - low) / 4.0);
     let first = (low / step).ceil() as i64;
     let last = (high / step).floor() as i64;
     let words = |v: f64| match axis {
-        Axis::Percent => format!("{} %", crate::quantity::rounded(100.0 * v, if step < 0.01 { 1 } else { 0 })),
-        Axis::Tolerances => short(v),
+        Axis::Percent => {
+            say!(language, "trends-percent", share = Figure::fixed(100.0 * v, u8::from(step < 0.01)))
+        }
+        Axis::Tolerances => short(v).say(language),
     };
     (first..=last).map(|i| i as f64 * step).map(|v| (v, words(v))).collect()
 }
@@ -132,6 +142,7 @@ pub(super) fn over_time(
     across: &[Across],
     axis: Axis,
     labels: &[(usize, String)],
+    language: Language,
 ) -> Markup {
     let (left, right, top, bottom) = (64.0, WIDTH - 150.0, 14.0, 196.0);
     let limits = series.iter().filter_map(|p| p.limits).flatten();
@@ -148,7 +159,7 @@ pub(super) fn over_time(
     html! {
         div.scroll tabindex="0" {
             svg.ch viewBox=(format!("0 0 {WIDTH} 226")) role="img" aria-label=(title) {
-                @for (v, label) in ticks(low, high, axis) {
+                @for (v, label) in ticks(low, high, axis, language) {
                     (line("grid", [left, y(v)], [right, y(v)]))
                     (text("small", "end", [left - 8.0, y(v) + 4.0], &label))
                 }

@@ -15,9 +15,10 @@ use super::judge::Judged;
 use super::ledger::{Ledger, LedgerError};
 use super::run::each_outcome;
 use crate::record::JobRecord;
+use crate::words::{Language, Phrase};
 
 /// A lead that joins a folder with an earlier one of the archive.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Lead {
     /// `photo-of-another-job` or `set-up-of-another-job`.
     pub code: String,
@@ -25,6 +26,9 @@ pub struct Lead {
     pub other: String,
     /// What coincides, what that can mean and what to do.
     pub message: String,
+    /// The same for any language; none in audits by earlier versions.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub message_phrase: Option<Phrase>,
 }
 
 /// Looks for leads over all lines of an audit, reading one result at a time.
@@ -43,8 +47,13 @@ pub(super) fn leads(ledger: &Ledger, lines: &[Judged]) -> Result<BTreeMap<usize,
         }
     })?;
     let mut found: BTreeMap<usize, Vec<Lead>> = BTreeMap::new();
-    let mut join = |code: &str, earlier: usize, later: usize, message: &str| {
-        let lead = Lead { code: code.to_owned(), other: lines[earlier].path.clone(), message: message.to_owned() };
+    let mut join = |code: &str, earlier: usize, later: usize, message: Phrase| {
+        let lead = Lead {
+            code: code.to_owned(),
+            other: lines[earlier].path.clone(),
+            message: message.say(Language::English),
+            message_phrase: Some(message),
+        };
         let of_job = found.entry(later).or_default();
         // One of each kind leads to the next: the earliest.
         if !of_job.iter().any(|l| l.code == lead.code) {
@@ -55,14 +64,14 @@ pub(super) fn leads(ledger: &Ledger, lines: &[Judged]) -> Result<BTreeMap<usize,
         if !jobs[pair.jobs[0]].is_same_job(&jobs[pair.jobs[1]])
             && !jobs[pair.jobs[0]].shares_photos(&jobs[pair.jobs[1]])
         {
-            join("photo-of-another-job", pair.jobs[0], pair.jobs[1], &pair.message());
+            join("photo-of-another-job", pair.jobs[0], pair.jobs[1], pair.message());
         }
     }
     for pair in setups.pairs() {
         let (a, b) = (&jobs[pair.jobs[0]], &jobs[pair.jobs[1]]);
         // One vehicle that stays where it is may be photographed as often as one likes.
         if !a.is_same_job(b) && !a.is_same_vehicle(b) {
-            join("set-up-of-another-job", pair.jobs[0], pair.jobs[1], &pair.message());
+            join("set-up-of-another-job", pair.jobs[0], pair.jobs[1], pair.message());
         }
     }
     Ok(found)

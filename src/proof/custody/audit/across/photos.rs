@@ -11,6 +11,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use crate::record::{JobRecord, MarkerRecord, PhotoRecord};
 use crate::verdict::findings::{Corners, same_corners};
+use crate::words::{Phrase, phrase};
 
 /// Carriers that are looked at in a photo, at most.
 const MOST_CARRIERS: usize = 5;
@@ -28,14 +29,9 @@ pub(super) struct Pair {
 }
 
 impl Pair {
-    pub(super) fn message(&self) -> String {
-        let how =
-            if self.bytes { "is byte for byte" } else { "shows the same view, saved again, scaled or cropped, as" };
-        format!(
-            "{} {how} {} of that job: one of the two jobs was not photographed on its own. A folder that was copied for \
-             another vehicle looks so, and a camera left on a tripod before a vehicle that stayed. Ask for the original photos.",
-            self.photos[1], self.photos[0]
-        )
+    pub(super) fn message(&self) -> Phrase {
+        let how = if self.bytes { "bytes" } else { "view" };
+        phrase!("evidence-photo-of-another-job", photo = &self.photos[1], other = &self.photos[0], how = how)
     }
 }
 

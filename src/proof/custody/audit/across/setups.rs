@@ -11,7 +11,9 @@
 use std::collections::BTreeMap;
 
 use crate::num::median;
+use crate::quantity::Quantity;
 use crate::record::{CheckRecord, JobRecord};
+use crate::words::{self, Phrase, phrase};
 
 /// Odds by which a named pair is likelier than a chance among all pairs.
 const ODDS: f64 = 100.0;
@@ -27,12 +29,11 @@ pub(super) struct Pair {
 }
 
 impl Pair {
-    pub(super) fn message(&self) -> String {
-        format!(
-            "{} are those of that job to within the noise of the photos, closer than set-ups of this archive come by chance. \
-             A vehicle that was photographed for two jobs looks so. Compare the photos of both: vehicle, floor, shadows.",
-            self.quantities.join(", ")
-        )
+    pub(super) fn message(&self) -> Phrase {
+        let name =
+            |q: &String| Quantity::from_name(q).map_or_else(|| q.replace('_', " ").into(), |q| q.phrase().into());
+        let quantities: Vec<words::Value> = self.quantities.iter().map(name).collect();
+        phrase!("evidence-set-up-of-another-job", quantities = quantities)
     }
 }
 

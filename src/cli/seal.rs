@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::logged;
-use super::output::{complain, note, say, write_file};
+use super::output::{complain, note, say, wish, write_file};
 use crate::custody;
 use crate::evidence::{self, Answer, Bytes, Contents, Key, NAMESPACE};
 use crate::folder::Models;
@@ -58,7 +58,7 @@ fn seal(arguments: &Arguments) -> Result<String, String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
     let key = arguments.key.as_deref().map(|path| Key::open(path, &ask)).transpose().map_err(|e| e.to_string())?;
     let options = job::Options { models };
-    let gathered = arguments.jobs.iter().map(|path| custody::gather(path, &options).map_err(|e| e.to_string()));
+    let gathered = arguments.jobs.iter().map(|path| custody::gather(path, &options, wish()).map_err(|e| e.to_string()));
     let mut gathered: Vec<(JobRecord, Contents)> = gathered.collect::<Result<_, _>>()?;
     if let Some(folder) = &arguments.log {
         log_all(folder, &mut gathered)?;
@@ -109,7 +109,7 @@ fn seal_several(
                 .to_owned());
         }
     };
-    let page = report::series_html(&series, &records);
+    let page = report::series_html(&series, &records, wish().for_job(records.iter().find_map(|r| r.context.language)));
     let listed: Vec<String> = gathered
         .iter()
         .map(|(record, _)| format!("  {}/{}  {}\n", out.display(), report::stem(record), record.verdict.words()))

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use super::UNREADABLE;
 use super::follow_up::{Of, add};
 use super::logged;
-use super::output::{JsonTarget, colour, complain, note, say, write_file, write_json};
+use super::output::{JsonTarget, colour, complain, language, note, say, wish, write_file, write_json};
 use super::threads::pool;
 use crate::folder::Models;
 use crate::job::{self, Error};
@@ -153,20 +153,21 @@ fn log_all(log: &Log, results: &[Result<JobRecord, Error>]) -> Result<(), String
 /// Words on the terminal, and the report where it was asked for.
 fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(), String> {
     let json = arguments.json.as_ref();
-    let options = TextOptions { colour: colour(json), ..TextOptions::default() };
+    let options = TextOptions { colour: colour(json), language: language(), ..TextOptions::default() };
     say(&report::text(record, &options), json);
     let Some(folder) = &arguments.report else { return Ok(()) };
     std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
     let pictures = report::pictures(path, record).map_err(|e| e.to_string())?;
     let result = record.to_json().map_err(|e| format!("cannot write the result as JSON: {e}"))?;
     let stem = report::stem(record);
+    let language = wish().for_job(record.context.language);
     let html = folder.join(format!("{stem}.html"));
-    write_file(&html, report::html(record, &pictures).as_bytes())?;
+    write_file(&html, report::html(record, &pictures, language).as_bytes())?;
     write_file(&folder.join(format!("{stem}.json")), &result)?;
     let pdf = folder.join(format!("{stem}.pdf"));
-    write_file(&pdf, &report::pdf(record, &pictures, &result).map_err(|e| e.to_string())?)?;
+    write_file(&pdf, &report::pdf(record, &pictures, &result, language).map_err(|e| e.to_string())?)?;
     let customer = customers(folder)?.join(format!("{stem}.html"));
-    write_file(&customer, report::customer_html(record, &report::digest(&result)).as_bytes())?;
+    write_file(&customer, report::customer_html(record, &report::digest(&result), language).as_bytes())?;
     let [html, pdf, customer] = [html, pdf, customer].map(|file| file.display().to_string());
     say(&format!("Report: {html}\n        {pdf}\nFor the customer: {customer}\n"), json);
     Ok(())
@@ -176,8 +177,9 @@ fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(),
 fn present_series(arguments: &Arguments, records: &[&JobRecord]) -> Result<(), String> {
     let Some(folder) = &arguments.report else { return Ok(()) };
     for (series, of_it) in report::by_series(records) {
+        let language = wish().for_job(of_it.iter().find_map(|r| r.context.language));
         let file = customers(folder)?.join(format!("repair-order-{}.html", report::file_stem(series)));
-        write_file(&file, report::series_html(series, &of_it).as_bytes())?;
+        write_file(&file, report::series_html(series, &of_it, language).as_bytes())?;
         say(&format!("Repair order {series}: {}\n", file.display()), arguments.json.as_ref());
     }
     Ok(())

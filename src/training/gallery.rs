@@ -10,6 +10,7 @@ use crate::folder::Models;
 use crate::job::{Options, verify};
 use crate::record::{GalleryEntry, JobRecord, PhotoRecord};
 use crate::report;
+use crate::words::Language;
 
 macro_rules! mistakes {
     ($($code:literal),* $(,)?) => {
@@ -122,7 +123,7 @@ pub fn show(
         let photos = report::pictures(&folder, &record).map_err(|e| picture(code, e))?;
         let report = format!("reports/{code}.html");
         let path = out.join(&report);
-        fs::write(&path, report::html(&record, &photos)).map_err(disk("write", &path))?;
+        fs::write(&path, report::html(&record, &photos, Language::English)).map_err(disk("write", &path))?;
         let text = MISTAKES.iter().find(|(c, _)| c == code).map_or("", |(_, t)| t);
         entries.push(GalleryEntry {
             code: (*code).to_owned(),

@@ -137,6 +137,7 @@ fn context(parts: &Parts) -> Context {
         record_complete: !incomplete,
         calibration: job.calibration.as_ref().map(calibration),
         kit_upkeep: kit_upkeep(parts),
+        language: job.language,
     }
 }
 

@@ -9,6 +9,7 @@ use super::label::{Label, reference_line};
 use super::procedure::sentences;
 use super::todo::{Trust, steps, trust};
 use crate::record::{CheckRecord, FirstRecord, JobRecord, Level, ReadingRecord, Verdict};
+use crate::words::Language;
 
 /// How the terminal shows text; the door decides.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -17,11 +18,13 @@ pub struct TextOptions {
     pub width: usize,
     /// Whether ANSI colours are added. No meaning depends on them.
     pub colour: bool,
+    /// What it is read in.
+    pub language: Language,
 }
 
 impl Default for TextOptions {
     fn default() -> Self {
-        TextOptions { width: 80, colour: false }
+        TextOptions { width: 80, colour: false, language: Language::English }
     }
 }
 

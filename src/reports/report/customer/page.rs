@@ -5,12 +5,13 @@ use maud::{Markup, html};
 use super::words;
 use crate::record::JobRecord;
 use crate::report::html::{verdict_class, verdict_symbol, whole_page};
+use crate::words::Language;
 
 /// The page of one job as a whole HTML page. `digest` is the SHA-512 of
 /// `result.json`, lower-case hexadecimal.
-pub fn customer_html(record: &JobRecord, digest: &str) -> String {
+pub fn customer_html(record: &JobRecord, digest: &str, language: Language) -> String {
     let title = format!("For the customer: job {}", record.job);
-    whole_page(&title, &record.job, html! { main { (statements(record, digest, 1)) } })
+    whole_page(&title, &record.job, language, html! { main { (statements(record, digest, 1)) } })
 }
 
 /// The same as a section of a document.

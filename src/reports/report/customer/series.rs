@@ -7,6 +7,7 @@ use super::words;
 use crate::record::JobRecord;
 use crate::report::figures::moment;
 use crate::report::html::{verdict_class, verdict_symbol, whole_page};
+use crate::words::Language;
 
 /// A sensor with its attempts, the last one last.
 struct Sensor<'a> {
@@ -41,7 +42,7 @@ pub fn file_stem(name: &str) -> String {
 }
 
 /// The page of all jobs of one repair order, in any order.
-pub fn series_html(series: &str, records: &[&JobRecord]) -> String {
+pub fn series_html(series: &str, records: &[&JobRecord], language: Language) -> String {
     let sensors = sensors(records);
     let body = html! {
         main {
@@ -59,7 +60,7 @@ pub fn series_html(series: &str, records: &[&JobRecord]) -> String {
             }
         }
     };
-    whole_page(&format!("Repair order {series}"), series, body)
+    whole_page(&format!("Repair order {series}"), series, language, body)
 }
 
 fn sensors<'a>(records: &[&'a JobRecord]) -> Vec<Sensor<'a>> {

@@ -33,6 +33,7 @@ pub use symbol::{class as verdict_class, symbol as verdict_symbol};
 
 use super::clean::clean;
 use crate::record::JobRecord;
+use crate::words::Language;
 
 /// How everything looks.
 pub(super) const STYLE: &str = include_str!("style.css");
@@ -60,20 +61,26 @@ pub struct PhotoPicture {
 ///
 /// Pictures are matched to the record's photos by file name; a photo without
 /// a picture is drawn on an empty ground. Everything typed is escaped.
-pub fn html(record: &JobRecord, pictures: &[PhotoPicture]) -> String {
+pub fn html(record: &JobRecord, pictures: &[PhotoPicture], language: Language) -> String {
     let title = format!("Job {}: {}", record.job, record.verdict.words());
-    whole_page(&title, &record.job, sections(record, pictures, &html! {}, &html! {}))
+    whole_page(&title, &record.job, language, sections(record, pictures, &html! {}, &html! {}))
 }
 
 /// A page with the report's style; `job` stands at the foot where it is printed.
-pub(super) fn whole_page(title: &str, job: &str, body: Markup) -> String {
-    let page = html! { (DOCTYPE) html lang="en" { (head(title, job)) body { (body) } } };
+pub(super) fn whole_page(title: &str, job: &str, language: Language, body: Markup) -> String {
+    let page = html! { (DOCTYPE) html lang=(language.tag()) { (head(title, job)) body { (body) } } };
     page.into_string().chars().filter(|&c| allowed(c)).collect()
 }
 
 /// The report's elements without head and style, as one element; with
 /// sections before the cautions and at the end.
-pub(super) fn body(record: &JobRecord, pictures: &[PhotoPicture], before: Markup, last: Markup) -> String {
+pub(super) fn body(
+    record: &JobRecord,
+    pictures: &[PhotoPicture],
+    _language: Language,
+    before: Markup,
+    last: Markup,
+) -> String {
     let page = html! { body { (sections(record, pictures, &before, &last)) } };
     page.into_string().chars().filter(|&c| allowed(c)).collect()
 }

@@ -28,6 +28,7 @@ use usvg::roxmltree::Document;
 use super::html::PhotoPicture;
 use crate::record::JobRecord;
 use crate::typeface::{Damaged, Fonts, REPLACEMENT};
+use crate::words::Language;
 use build::Build;
 use drawings::Drawings;
 use furniture::Furniture;
@@ -66,13 +67,19 @@ pub fn digest(json: &[u8]) -> String {
 ///
 /// # Errors
 /// A fault of the program: no record makes it fail.
-pub fn pdf(record: &JobRecord, pictures: &[PhotoPicture], json: &[u8]) -> Result<Vec<u8>, PdfError> {
+pub fn pdf(
+    record: &JobRecord,
+    pictures: &[PhotoPicture],
+    json: &[u8],
+    language: Language,
+) -> Result<Vec<u8>, PdfError> {
     let digest = digest(json);
     let fonts = Fonts::new()?;
     let date = date(record);
     let page = super::html::body(
         record,
         pictures,
+        language,
         html! { (about(record, &digest, date.is_some())) },
         super::customer::section(record, &digest),
     );
@@ -104,7 +111,7 @@ pub fn pdf(record: &JobRecord, pictures: &[PhotoPicture], json: &[u8]) -> Result
     );
     let producer = format!("{} {}", record.tool.name, record.tool.version);
     let date = date.unwrap_or_else(|| DateTime::new(1970).month(1).day(1));
-    write::write(&fonts, &pages, &tags, About { title, date, producer, id: digest })
+    write::write(&fonts, &pages, &tags, About { title, date, producer, id: digest, language })
 }
 
 /// What the document says of itself.

@@ -50,7 +50,7 @@ pub fn archive_start(title: &str, counts: &[(Option<Verdict>, usize)]) -> String
                 li {
                     label {
                         input type="checkbox" checked value=(verdict.map_or("unreadable", Verdict::name));
-                        @match verdict { Some(v) => (symbol::tag(*v)), None => span.tag { "unreadable or altered" } }
+                        @match verdict { Some(v) => (symbol::tag(*v, crate::words::Language::English)), None => span.tag { "unreadable or altered" } }
                         b { (count) }
                     }
                 }
@@ -108,7 +108,7 @@ fn of_record(row: &ArchiveRow, record: &JobRecord, evidence: &str) -> Markup {
     let text = |value: &Option<String>| value.clone().unwrap_or_default();
     html! {
         tr data-v=(record.verdict.name()) {
-            td { (symbol::tag(record.verdict)) }
+            td { (symbol::tag(record.verdict, crate::words::Language::English)) }
             td { (record.job) @if let Some(n) = context.attempt { small { "attempt " (n) } } }
             td { details { summary { (record.reason) } (checks(record)) } (changed(row)) }
             td {
@@ -144,11 +144,11 @@ fn checks(record: &JobRecord) -> Markup {
     html! {
         ul.plain {
             @for check in &record.checks {
-                @let label = Label::of_check(check);
+                @let label = Label::of_check(check, crate::words::Language::English);
                 li {
                     (label.full()) ": "
-                    (Measured::of_check(check, label.quantity).map_or("not determined".to_owned(), |m| m.long()))
-                    ", required " (wanted(check, label.quantity)) ": " b { (check.verdict.words()) }
+                    (Measured::of_check(check, label.quantity, crate::words::Language::English).map_or("not determined".to_owned(), |m| m.long()))
+                    ", required " (wanted(check, label.quantity, crate::words::Language::English)) ": " b { (check.verdict.words()) }
                     @if check.correction != "none needed" { " (" (check.correction) ")" }
                 }
             }

@@ -68,7 +68,7 @@ fn entry(right: &JobRecord, e: &GalleryEntry) -> Markup {
                 }
             }
             h3 { "How it shows in the figures" }
-            p { (symbol::tag(right.verdict)) " becomes " (symbol::tag(e.record.verdict)) }
+            p { (symbol::tag(right.verdict, crate::words::Language::English)) " becomes " (symbol::tag(e.record.verdict, crate::words::Language::English)) }
             @for f in e.record.findings.iter().filter(|f| f.code == e.code || e.companions.contains(&f.code)) {
                 p { b { (f.code) ": " } (f.message) }
             }
@@ -86,20 +86,21 @@ fn same<'a>(record: &'a JobRecord, check: &CheckRecord) -> Option<&'a CheckRecor
 
 fn figures(right: &JobRecord, e: &GalleryEntry) -> Markup {
     let shown = |c: &CheckRecord| {
-        let label = Label::of_check(c);
-        Measured::of_check(c, label.quantity).map_or("not determined".to_owned(), |m| m.short())
+        let label = Label::of_check(c, crate::words::Language::English);
+        Measured::of_check(c, label.quantity, crate::words::Language::English)
+            .map_or("not determined".to_owned(), |m| m.short())
     };
     html! {
         table.stack {
             thead { tr { @for h in ["Check", "Required", WITHOUT, WITH, "Verdict"] { th scope="col" { (h) } } } }
             tbody { @for c in &e.record.checks {
-                @let label = Label::of_check(c);
+                @let label = Label::of_check(c, crate::words::Language::English);
                 tr {
                     th scope="row" { (label.full()) }
-                    td data-k="Required" { (wanted(c, label.quantity)) }
+                    td data-k="Required" { (wanted(c, label.quantity, crate::words::Language::English)) }
                     td.num data-k=(WITHOUT) { (same(right, c).map_or("not checked".to_owned(), shown)) }
                     td.num data-k=(WITH) { (shown(c)) }
-                    td { (symbol::tag(c.verdict)) }
+                    td { (symbol::tag(c.verdict, crate::words::Language::English)) }
                 }
             } }
         }

@@ -25,7 +25,7 @@ pub(super) fn jobs(record: &TrendsRecord, id: &str, title: &str, linked: &[usize
             ul id=(id) {
                 @for job in linked.iter().filter_map(|i| record.jobs.get(*i)) {
                     li {
-                        (symbol::tag(job.verdict)) " "
+                        (symbol::tag(job.verdict, crate::words::Language::English)) " "
                         b { (job.job) }
                         @if let Some(taken) = &job.taken { " " span.num { (taken.get(..10).unwrap_or(taken)) } }
                         @if let Some(report) = &job.report { " " a href=(format!("{}#photos", href(report))) { "report and its photos" } }

@@ -66,7 +66,7 @@ fn title(record: &TrendsRecord) -> Markup {
             details { summary { "What could not be read" } ul.plain { @for w in &read.unreadable_words { li { (w) } } } }
         }
         ul.shares {
-            @for v in &record.verdicts { li { (symbol::tag(v.verdict)) " " b { (v.count) } " " small { (with_interval(v.share, v.interval)) } } }
+            @for v in &record.verdicts { li { (symbol::tag(v.verdict, crate::words::Language::English)) " " b { (v.count) } " " small { (with_interval(v.share, v.interval)) } } }
         }
     }
 }

@@ -8,15 +8,15 @@ use crate::record::EffectRecord;
 /// A key of a statistics record in the trade's words: `squareness (yaw), left-board, step tilted`.
 pub(super) fn quantity_label(key: &str) -> Label {
     let (rest, step) = key.split_once('#').map_or((key, None), |(rest, step)| (rest, Some(step.to_owned())));
-    Label { step, ..Label::of_key(rest) }
+    Label { step, ..Label::of_key(rest, crate::words::Language::English) }
 }
 
 /// How a quantity lies against the wanted one: `turned, its left end nearer than wanted`.
-pub(super) fn direction(key: &str, too_much: bool) -> &'static str {
+pub(super) fn direction(key: &str, too_much: bool) -> String {
     match quantity_label(key).quantity {
-        Some(quantity) => against_wanted(quantity, too_much),
-        None if too_much => "more than required",
-        None => "less than required",
+        Some(quantity) => against_wanted(quantity, too_much, crate::words::Language::English),
+        None if too_much => "more than required".to_owned(),
+        None => "less than required".to_owned(),
     }
 }
 

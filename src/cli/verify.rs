@@ -146,8 +146,8 @@ fn log_all(log: &Log, results: &[Result<JobRecord, Error>]) -> Result<(), String
     let (_, words) = logged::add(log, &records, "verify")?;
     note(&words);
     if records.len() < results.len() {
-        let missing = results.len() - records.len();
-        note(&format!("{}\n", say!(language(), "verify-not-logged", count = missing)));
+        let missing = logged::jobs(results.len() - records.len());
+        note(&format!("{}\n", say!(language(), "verify-not-logged", jobs = missing)));
     }
     Ok(())
 }

@@ -43,6 +43,7 @@ mod pipeline;
 mod plan;
 mod planned;
 mod procedure;
+mod program;
 mod published;
 mod real;
 mod reference;

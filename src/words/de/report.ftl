@@ -646,11 +646,7 @@ report-foreign-characters =
     } dieses Datensatzes ohne Form in den Schriften dieses Dokuments, gezeigt als { $sign }; kopierter Text, HTML-Bericht und result.json haben die echten.
 
 verify-one-job = --moved und --more nehmen einen Auftrag: den Ordner nennen, zu dem das Foto gehört
-verify-not-logged =
-    { $count ->
-        [one] Nicht im Versuchsprotokoll: ein Auftrag, der nicht lesbar war.
-       *[other] Nicht im Versuchsprotokoll: { $count } Aufträge, die nicht lesbar waren.
-    }
+verify-not-logged = Nicht im Versuchsprotokoll: { $jobs }, nicht lesbar.
 verify-report = Bericht:
 verify-for-the-customer = Für den Kunden: { $file }
 verify-repair-order = Werkstattauftrag { $series }: { $file }

@@ -646,11 +646,7 @@ report-foreign-characters =
     } of this record without a shape in this document's fonts shown as { $sign }; copied text, the HTML report and result.json have the true ones.
 
 verify-one-job = --moved and --more take one job: name the folder that the photo belongs to
-verify-not-logged =
-    { $count ->
-        [one] Not logged: one job, which could not be read.
-       *[other] Not logged: { $count } jobs, which could not be read.
-    }
+verify-not-logged = Not logged: { $jobs }, which could not be read.
 verify-report = Report:
 verify-for-the-customer = For the customer: { $file }
 verify-repair-order = Repair order { $series }: { $file }

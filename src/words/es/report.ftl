@@ -646,11 +646,7 @@ report-foreign-characters =
     } de este registro sin forma en las fuentes de este documento, mostrado como { $sign }; el texto copiado, el informe HTML y result.json tienen los verdaderos.
 
 verify-one-job = --moved y --more admiten un solo trabajo: indicar la carpeta a la que pertenece la foto
-verify-not-logged =
-    { $count ->
-        [one] No registrado: un trabajo que no se pudo leer.
-       *[other] No registrados: { $count } trabajos que no se pudieron leer.
-    }
+verify-not-logged = Sin registrar: { $jobs }, por no poder leerse.
 verify-report = Informe:
 verify-for-the-customer = Para el cliente: { $file }
 verify-repair-order = Orden de reparación { $series }: { $file }

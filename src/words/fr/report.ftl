@@ -646,11 +646,7 @@ report-foreign-characters =
     } de cet enregistrement sans forme dans les polices de ce document, affiché comme { $sign } ; le texte copié, le rapport HTML et result.json ont les vrais.
 
 verify-one-job = --moved et --more prennent un seul dossier : indiquer celui auquel la photo appartient
-verify-not-logged =
-    { $count ->
-        [one] Non consigné : un dossier qui n’a pas pu être lu.
-       *[other] Non consignés : { $count } dossiers qui n’ont pas pu être lus.
-    }
+verify-not-logged = Non consigné : { $jobs }, car illisible.
 verify-report = Rapport :
 verify-for-the-customer = Pour le client : { $file }
 verify-repair-order = Ordre de réparation { $series } : { $file }

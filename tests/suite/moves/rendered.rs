@@ -194,7 +194,7 @@ fn photos_are_added_on_the_command_line_and_screws_are_told() {
     let text = format!("# by hand\n{}", file.to_toml());
     std::fs::write(job.join("job.toml"), text).unwrap();
     let run = |more: &[&str]| {
-        let mut command = std::process::Command::new(env!("CARGO_BIN_EXE_baywitness"));
+        let mut command = crate::program::program();
         let out = command.arg("verify").args(more).arg(&job).output().unwrap();
         (out.status.code().unwrap(), String::from_utf8(out.stdout).unwrap() + &String::from_utf8(out.stderr).unwrap())
     };

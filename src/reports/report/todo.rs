@@ -121,7 +121,7 @@ pub(super) fn is_said_by_steps(record: &JobRecord, finding: &FindingRecord) -> b
 /// A finding's code, carrier and photo.
 pub(super) fn about(finding: &FindingRecord) -> Vec<String> {
     let places = [&finding.carrier, &finding.photo].into_iter().flatten().cloned();
-    std::iter::once(finding.code.replace('-', " ")).chain(places).collect()
+    std::iter::once(finding.code.clone()).chain(places).collect()
 }
 
 /// What a finding says.

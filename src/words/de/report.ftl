@@ -641,9 +641,9 @@ report-about-undated = Weder der Auftrag noch seine Fotos geben eine Zeit mit Ze
 report-digest-of = SHA-512 von result.json, deren Inhalt dieses Dokument wiedergibt:
 report-foreign-characters =
     { $count ->
-        [one] Ein Zeichen
-       *[other] { $count } verschiedene Zeichen
-    } dieses Datensatzes ohne Form in den Schriften dieses Dokuments, gezeigt als { $sign }; kopierter Text, HTML-Bericht und result.json haben die echten.
+        [one] Ein Zeichen dieses Datensatzes hat in den Schriften dieses Dokuments keine Form und steht als { $sign }; kopierter Text, HTML-Bericht und result.json haben es.
+       *[other] { $count } verschiedene Zeichen dieses Datensatzes haben in den Schriften dieses Dokuments keine Form und stehen als { $sign }; kopierter Text, HTML-Bericht und result.json haben sie.
+    }
 
 verify-one-job = --moved und --more nehmen einen Auftrag: den Ordner nennen, zu dem das Foto gehört
 verify-not-logged = Nicht im Versuchsprotokoll: { $jobs }, nicht lesbar.

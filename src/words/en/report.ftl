@@ -641,9 +641,9 @@ report-about-undated = Neither the job nor its photos state a time with its offs
 report-digest-of = SHA-512 of result.json, which this document repeats:
 report-foreign-characters =
     { $count ->
-        [one] One character
-       *[other] { $count } different characters
-    } of this record without a shape in this document's fonts shown as { $sign }; copied text, the HTML report and result.json have the true ones.
+        [one] One character of this record has no shape in this document's fonts and is shown as { $sign }; copied text, the HTML report and result.json have it.
+       *[other] { $count } different characters of this record have no shape in this document's fonts and are shown as { $sign }; copied text, the HTML report and result.json have them.
+    }
 
 verify-one-job = --moved and --more take one job: name the folder that the photo belongs to
 verify-not-logged = Not logged: { $jobs }, which could not be read.

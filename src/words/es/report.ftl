@@ -641,9 +641,9 @@ report-about-undated = Ni el trabajo ni sus fotos indican una hora con su zona h
 report-digest-of = SHA-512 de result.json, que este documento repite:
 report-foreign-characters =
     { $count ->
-        [one] Un carácter
-       *[other] { $count } caracteres distintos
-    } de este registro sin forma en las fuentes de este documento, mostrado como { $sign }; el texto copiado, el informe HTML y result.json tienen los verdaderos.
+        [one] Un carácter de este registro no tiene forma en las fuentes de este documento y se muestra como { $sign }; el texto copiado, el informe HTML y result.json lo tienen.
+       *[other] { $count } caracteres distintos de este registro no tienen forma en las fuentes de este documento y se muestran como { $sign }; el texto copiado, el informe HTML y result.json los tienen.
+    }
 
 verify-one-job = --moved y --more admiten un solo trabajo: indicar la carpeta a la que pertenece la foto
 verify-not-logged = Sin registrar: { $jobs }, por no poder leerse.

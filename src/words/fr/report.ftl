@@ -641,9 +641,9 @@ report-about-undated = Ni le dossier ni ses photos n’indiquent une heure avec 
 report-digest-of = SHA-512 de result.json, que ce document reproduit :
 report-foreign-characters =
     { $count ->
-        [one] Un caractère
-       *[other] { $count } caractères différents
-    } de cet enregistrement sans forme dans les polices de ce document, affiché comme { $sign } ; le texte copié, le rapport HTML et result.json ont les vrais.
+        [one] Un caractère de cet enregistrement n’a pas de forme dans les polices de ce document et apparaît comme { $sign } ; le texte copié, le rapport HTML et result.json l’ont.
+       *[other] { $count } caractères différents de cet enregistrement n’ont pas de forme dans les polices de ce document et apparaissent comme { $sign } ; le texte copié, le rapport HTML et result.json les ont.
+    }
 
 verify-one-job = --moved et --more prennent un seul dossier : indiquer celui auquel la photo appartient
 verify-not-logged = Non consigné : { $jobs }, car illisible.

@@ -7,6 +7,7 @@
 mod customer;
 mod fixture;
 mod kept;
+mod languages;
 mod page;
 mod pdf;
 

@@ -56,10 +56,12 @@ fn stand_from_beside(record: &JobRecord, stand: &Stand, frame: &Frame, language:
 fn height_line(words: Option<String>, aim: [f64; 2], floor: f64) -> Markup {
     let Some(words) = words else { return html! {} };
     let x = aim[0] + 46.0;
+    // A phone sets the words so wide; they may touch the line, but not leave the drawing.
+    let words_at = (x + 8.0).min(WIDTH - 17.5 * words.chars().count() as f64);
     html! {
         (line("ext", aim, [x + 6.0, aim[1]]))
         (dimension([x, aim[1]], [x, floor]))
-        (text("halo", "start", [x + 8.0, f64::midpoint(aim[1], floor) + 5.0], &words))
+        (text("halo", "start", [words_at, f64::midpoint(aim[1], floor) + 5.0], &words))
     }
 }
 

@@ -34,10 +34,16 @@ fn item(finding: &FindingRecord, language: Language) -> Markup {
             }
             div {
                 p { (message(finding, language)) }
-                p.aside { (about(finding).join(" · ")) }
+                p.aside { (about_line(&about(finding))) }
             }
         }
     }
+}
+
+/// A finding's code, carrier and photo in one line.
+pub(super) fn about_line(about: &[String]) -> String {
+    let code = about.iter().take(1).map(|code| code.replace('-', " "));
+    code.chain(about.iter().skip(1).cloned()).collect::<Vec<_>>().join(" · ")
 }
 
 /// A shape for each level, so that none is told by its colour alone.

@@ -87,8 +87,14 @@ fn distance_line(record: &JobRecord, scene: &Scene, frame: &Frame, low: f64, lan
         (line("ext", [a, frame.above([0.0; 3])[1]], [a, y + 6.0]))
         (line("ext", [b, frame.above(stand.aim)[1]], [b, y + 6.0]))
         (dimension([a, y], [b, y]))
-        (text("halo", "middle", [f64::midpoint(a, b), y + 32.0], &words))
+        (text("halo", "middle", [middle(&words, f64::midpoint(a, b)), y + 32.0], &words))
     }
+}
+
+/// Where the middle of words stands: at `x`, but inside the drawing also where a phone sets them wide.
+fn middle(words: &str, x: f64) -> f64 {
+    let half = (8.75 * words.chars().count() as f64).min(WIDTH / 2.0);
+    x.clamp(half, WIDTH - half)
 }
 
 fn wheelbase_line(record: &JobRecord, scene: &Scene, frame: &Frame, low: f64, language: Language) -> Markup {

@@ -72,7 +72,7 @@ pub(super) fn to_do(record: &JobRecord, language: Language) -> Markup {
                                 (step.title)
                             }
                             (step.words)
-                            @if !step.about.is_empty() { p.aside { (step.about.join(" · ")) } }
+                            @if !step.about.is_empty() { p.aside { (super::findings::about_line(&step.about)) } }
                         }
                     }
                 }

@@ -96,7 +96,7 @@ pub(super) fn measured(record: &JobRecord, language: Language) -> Markup {
                 p { (say!(language, "report-all-measured-none")) }
             } @else {
                 p.lede { (say!(language, "report-all-measured-lede", line = line)) }
-                table {
+                table.stack {
                     thead { tr {
                         th scope="col" { (say!(language, "report-quantity-column")) }
                         th scope="col" { (say!(language, "report-value-u")) }
@@ -125,7 +125,7 @@ fn measured_row(key: &str, value: &MeasuredRecord, language: Language) -> Markup
     html! {
         tr {
             th scope="row" { (sentence(&label.full())) }
-            td { span.num { (m.amount_with_unit()) } }
+            td data-k=(say!(language, "report-value-u")) { span.num { (m.amount_with_unit()) } }
             td { (m.side.map_or_else(String::new, |s| s.long(language))) }
         }
     }

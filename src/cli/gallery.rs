@@ -38,7 +38,7 @@ fn write_gallery(args: &Arguments) -> Result<(), String> {
     }
     let wanted: Vec<&str> = if args.codes.is_empty() { all } else { args.codes.iter().map(String::as_str).collect() };
     let (right, entries) =
-        show(&wanted, &args.out, &mut |code| note(&format!("{code}\n"))).map_err(|e| e.words(language))?;
+        show(&wanted, &args.out, language, &mut |code| note(&format!("{code}\n"))).map_err(|e| e.words(language))?;
     let page = args.out.join("gallery.html");
     write_file(&page, gallery_html(&right, &entries, language).as_bytes())?;
     say(&(say!(language, "training-gallery-page", page = page.display().to_string()) + "\n"), None);

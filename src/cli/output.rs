@@ -5,7 +5,7 @@ use std::path::Path;
 use std::sync::OnceLock;
 
 use crate::folder::write_durably;
-use crate::words::{Language, say};
+use crate::words::{Language, Wish, say};
 
 /// Where JSON goes.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -88,16 +88,21 @@ fn is_quiet() -> bool {
 }
 
 /// What people read; said once, before any work.
-static LANGUAGE: OnceLock<Language> = OnceLock::new();
+static LANGUAGE: OnceLock<Wish> = OnceLock::new();
 
 /// The language that was typed, else that of the environment.
 pub(super) fn set_language(typed: Option<Language>) {
-    LANGUAGE.get_or_init(|| typed.unwrap_or_else(Language::of_environment));
+    LANGUAGE.get_or_init(|| Wish { typed, otherwise: Language::of_environment() });
 }
 
 /// The language of everything that people read.
 pub(super) fn language() -> Language {
-    LANGUAGE.get().copied().unwrap_or_default()
+    wish().for_job(None)
+}
+
+/// The same for a job's report, which may have a wish of its own.
+pub(super) fn wish() -> Wish {
+    LANGUAGE.get().copied().unwrap_or(Wish { typed: None, otherwise: Language::English })
 }
 
 /// A language as typed.

@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use super::UNREADABLE;
 use super::logged;
 use super::output::{cannot_read, language, shown};
-use super::output::{complain, note, say, write_file};
+use super::output::{complain, note, say, wish, write_file};
 use crate::custody;
 use crate::evidence::{self, Answer, Bytes, Contents, Key, NAMESPACE};
 use crate::folder::Models;
@@ -60,7 +60,7 @@ fn seal(arguments: &Arguments) -> Result<String, String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
     let key = arguments.key.as_deref().map(|path| Key::open(path, &ask)).transpose().map_err(|e| e.to_string())?;
     let options = job::Options { models };
-    let gathered = arguments.jobs.iter().map(|path| custody::gather(path, &options).map_err(|e| e.to_string()));
+    let gathered = arguments.jobs.iter().map(|path| custody::gather(path, &options, wish()).map_err(|e| e.to_string()));
     let mut gathered: Vec<(JobRecord, Contents)> = gathered.collect::<Result<_, _>>()?;
     if let Some(folder) = &arguments.log {
         log_all(folder, &mut gathered)?;
@@ -111,7 +111,7 @@ fn seal_several(
             return Err(say!(language(), "cli-seal-no-series"));
         }
     };
-    let page = report::series_html(&series, &records);
+    let page = report::series_html(&series, &records, wish().for_job(records.iter().find_map(|r| r.context.language)));
     let listed: Vec<String> = gathered
         .iter()
         .map(|(record, _)| format!("  {}/{}  {}\n", out.display(), report::stem(record), verdict(record)))

@@ -5,13 +5,14 @@ use std::path::{Path, PathBuf};
 use super::UNREADABLE;
 use super::follow_up::{Of, add};
 use super::logged;
-use super::output::{JsonTarget, colour, complain, note, say, write_file, write_json};
+use super::output::{JsonTarget, colour, complain, language, note, say, wish, write_file, write_json};
 use super::threads::pool;
 use crate::folder::Models;
 use crate::job::{self, Error};
 use crate::record::JobRecord;
 use crate::report::{self, TextOptions};
 use crate::transparency::Log;
+use crate::words::say;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -79,7 +80,7 @@ fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool, Op
     let new = [(&arguments.moved, Of::Move), (&arguments.more, Of::SamePlace)];
     for (files, of) in new.into_iter().filter(|(files, _)| !files.is_empty()) {
         let [job] = arguments.jobs.as_slice() else {
-            return Err("--moved and --more take one job: name the folder that the photo belongs to".to_owned());
+            return Err(say!(language(), "verify-one-job"));
         };
         add(job, files, of, &models)?;
     }
@@ -145,7 +146,8 @@ fn log_all(log: &Log, results: &[Result<JobRecord, Error>]) -> Result<(), String
     let (_, words) = logged::add(log, &records, "verify")?;
     note(&words);
     if records.len() < results.len() {
-        note(&format!("Not logged: {}, which could not be read.\n", logged::jobs(results.len() - records.len())));
+        let missing = logged::jobs(results.len() - records.len());
+        note(&format!("{}\n", say!(language(), "verify-not-logged", jobs = missing)));
     }
     Ok(())
 }
@@ -153,22 +155,26 @@ fn log_all(log: &Log, results: &[Result<JobRecord, Error>]) -> Result<(), String
 /// Words on the terminal, and the report where it was asked for.
 fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(), String> {
     let json = arguments.json.as_ref();
-    let options = TextOptions { colour: colour(json), ..TextOptions::default() };
+    let options = TextOptions { colour: colour(json), language: language(), ..TextOptions::default() };
     say(&report::text(record, &options), json);
     let Some(folder) = &arguments.report else { return Ok(()) };
-    std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+    make(folder)?;
     let pictures = report::pictures(path, record).map_err(|e| e.to_string())?;
-    let result = record.to_json().map_err(|e| format!("cannot write the result as JSON: {e}"))?;
+    let result = record.to_json().map_err(|e| say!(language(), "verify-no-json", why = e.to_string()))?;
     let stem = report::stem(record);
+    let spoken = wish().for_job(record.context.language);
     let html = folder.join(format!("{stem}.html"));
-    write_file(&html, report::html(record, &pictures).as_bytes())?;
+    write_file(&html, report::html(record, &pictures, spoken).as_bytes())?;
     write_file(&folder.join(format!("{stem}.json")), &result)?;
     let pdf = folder.join(format!("{stem}.pdf"));
-    write_file(&pdf, &report::pdf(record, &pictures, &result).map_err(|e| e.to_string())?)?;
+    write_file(&pdf, &report::pdf(record, &pictures, &result, spoken).map_err(|e| e.to_string())?)?;
     let customer = customers(folder)?.join(format!("{stem}.html"));
-    write_file(&customer, report::customer_html(record, &report::digest(&result)).as_bytes())?;
+    write_file(&customer, report::customer_html(record, &report::digest(&result), spoken).as_bytes())?;
     let [html, pdf, customer] = [html, pdf, customer].map(|file| file.display().to_string());
-    say(&format!("Report: {html}\n        {pdf}\nFor the customer: {customer}\n"), json);
+    let report = say!(language(), "verify-report");
+    let indent = " ".repeat(report.chars().count());
+    let for_the_customer = say!(language(), "verify-for-the-customer", file = customer);
+    say(&format!("{report} {html}\n{indent} {pdf}\n{for_the_customer}\n"), json);
     Ok(())
 }
 
@@ -176,9 +182,11 @@ fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(),
 fn present_series(arguments: &Arguments, records: &[&JobRecord]) -> Result<(), String> {
     let Some(folder) = &arguments.report else { return Ok(()) };
     for (series, of_it) in report::by_series(records) {
+        let spoken = wish().for_job(of_it.iter().find_map(|r| r.context.language));
         let file = customers(folder)?.join(format!("repair-order-{}.html", report::file_stem(series)));
-        write_file(&file, report::series_html(series, &of_it).as_bytes())?;
-        say(&format!("Repair order {series}: {}\n", file.display()), arguments.json.as_ref());
+        write_file(&file, report::series_html(series, &of_it, spoken).as_bytes())?;
+        let line = say!(language(), "verify-repair-order", series = series, file = file.display().to_string());
+        say(&format!("{line}\n"), arguments.json.as_ref());
     }
     Ok(())
 }
@@ -186,8 +194,14 @@ fn present_series(arguments: &Arguments, records: &[&JobRecord]) -> Result<(), S
 /// Pages for the customer lie apart, so that nobody takes one for the report.
 fn customers(folder: &Path) -> Result<PathBuf, String> {
     let folder = folder.join("for-the-customer");
-    std::fs::create_dir_all(&folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+    make(&folder)?;
     Ok(folder)
+}
+
+fn make(folder: &Path) -> Result<(), String> {
+    let named = folder.display().to_string();
+    std::fs::create_dir_all(folder)
+        .map_err(|e| say!(language(), "verify-no-folder", folder = named, why = e.to_string()))
 }
 
 /// The worst wins: unreadable, retake, outside, not proven, within.

@@ -6,9 +6,10 @@ use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
 
 use super::UNREADABLE;
-use super::output::{complain, note};
+use super::output::{complain, language, note};
 use super::verify::{self, worse};
 use crate::custody::audit;
+use crate::words::say;
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -38,7 +39,7 @@ pub(super) struct Arguments {
 
 fn seconds(text: &str) -> Result<f64, String> {
     let fits = |s: &f64| (0.05..=3600.0).contains(s);
-    text.parse().ok().filter(fits).ok_or_else(|| format!("\"{text}\" is no time from 0.05 to 3600 s"))
+    text.parse().ok().filter(fits).ok_or_else(|| say!(language(), "verify-watch-every", text = text))
 }
 
 /// Names, sizes and times of a job's files.
@@ -54,10 +55,10 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 
 fn watch(arguments: &Arguments) -> Result<u8, String> {
     if !arguments.folder.is_dir() {
-        return Err(format!("{} is no folder: name one that holds job folders", arguments.folder.display()));
+        return Err(say!(language(), "verify-watch-no-folder", folder = named(&arguments.folder)));
     }
     if !arguments.once {
-        note(&format!("Watching {}; Ctrl-C ends it.\n", arguments.folder.display()));
+        note(&format!("{}\n", say!(language(), "verify-watching", folder = named(&arguments.folder))));
     }
     let (mut seen, mut judged) = (BTreeMap::<PathBuf, State>::new(), BTreeMap::<PathBuf, State>::new());
     let mut code = 0;
@@ -79,6 +80,10 @@ fn watch(arguments: &Arguments) -> Result<u8, String> {
     }
 }
 
+fn named(path: &Path) -> String {
+    path.display().to_string()
+}
+
 fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
     verify::run(verify::Arguments {
         moved: Vec::new(),
@@ -95,7 +100,8 @@ fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
 
 fn jobs(folder: &Path) -> Vec<PathBuf> {
     let found = audit::find(&[folder.to_path_buf()], &mut |path, e| {
-        complain(&format!("cannot read the folder {}: {e}", path.display()));
+        let why = e.to_string();
+        complain(&say!(language(), "verify-unreadable-folder", folder = named(path), why = why));
     });
     found.into_iter().filter(|f| f.sort == audit::Sort::Job).map(|f| f.path).collect()
 }

@@ -10,6 +10,8 @@
 //! - Marker corners: top-left, top-right, bottom-right, bottom-left of the upright code.
 //! - Uncertainties are standard uncertainties (1 sigma, `u_`) unless called expanded.
 
+pub(crate) use baywitness_words as words;
+
 pub mod camera;
 pub mod folder;
 pub mod geom;

@@ -10,7 +10,7 @@ use crate::folder::Models;
 use crate::job::{Options, verify};
 use crate::record::{GalleryEntry, JobRecord, PhotoRecord};
 use crate::report;
-use crate::words::phrase;
+use crate::words::{Language, phrase};
 
 macro_rules! mistakes {
     ($($code:literal),* $(,)?) => {
@@ -107,6 +107,7 @@ fn staged(code: &str, out: &Path) -> Result<JobRecord, Error> {
 pub fn show(
     codes: &[&str],
     out: &Path,
+    language: Language,
     progress: &mut dyn FnMut(&str),
 ) -> Result<(JobRecord, Vec<GalleryEntry>), Error> {
     for name in ["jobs", "reports", "pictures"] {
@@ -124,7 +125,7 @@ pub fn show(
         let photos = report::pictures(&folder, &record).map_err(|e| picture(code, e))?;
         let report = format!("reports/{code}.html");
         let path = out.join(&report);
-        fs::write(&path, report::html(&record, &photos)).map_err(cannot_write(&path))?;
+        fs::write(&path, report::html(&record, &photos, language)).map_err(cannot_write(&path))?;
         entries.push(GalleryEntry {
             code: (*code).to_owned(),
             companions: COMPANIONS

@@ -1,9 +1,10 @@
 //! The languages and how one is chosen.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// A language that people may read.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default, Serialize, Deserialize, JsonSchema)]
 pub enum Language {
     /// English, the reference.
     #[default]
@@ -83,6 +84,23 @@ impl Language {
         let set = |name: &&str| std::env::var(name).ok().filter(|v| !v.is_empty());
         let locale = ["LC_ALL", "LC_MESSAGES", "LANG"].iter().find_map(set);
         locale.and_then(|l| Self::of_tag(&l)).unwrap_or_default()
+    }
+}
+
+/// Whose wish for a language counts: what was typed, else the job's own, else
+/// that of whoever asked (the environment, the browser).
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Wish {
+    /// With the command.
+    pub typed: Option<Language>,
+    /// Where nobody else says.
+    pub otherwise: Language,
+}
+
+impl Wish {
+    /// The language of a job's report.
+    pub fn for_job(self, own: Option<Language>) -> Language {
+        self.typed.or(own).unwrap_or(self.otherwise)
     }
 }
 

@@ -23,7 +23,7 @@ mod phrase;
 mod pseudo;
 mod value;
 
-pub use language::Language;
+pub use language::{Language, Wish};
 pub use phrase::Phrase;
 pub use value::{Figure, Value};
 

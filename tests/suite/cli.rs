@@ -27,12 +27,12 @@ static JOB: LazyLock<TempDir> = LazyLock::new(|| {
 });
 
 fn run(arguments: &[&str]) -> Output {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut command = crate::program::program();
     command.args(arguments).env_remove("BAYWITNESS_MODELS").output().unwrap()
 }
 
 fn run_in(folder: &Path, arguments: &[&str]) -> Output {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut command = crate::program::program();
     command.args(arguments).current_dir(folder).env_remove("BAYWITNESS_MODELS").output().unwrap()
 }
 
@@ -334,7 +334,7 @@ fn a_reader_who_leaves_is_no_fault() {
     use std::process::Stdio;
     let photo = JOB.path().join("photos/a.jpg");
     for arguments in [vec!["detect", "--json", "-"], vec!["detect"]] {
-        let mut child = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+        let mut child = crate::program::program()
             .args(&arguments)
             .args([&photo; 12])
             .stdout(Stdio::piped())

@@ -8,16 +8,11 @@ use crate::staged;
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::Command;
 
 use baywitness::photo;
 
 fn run(arguments: &[&str]) -> String {
-    let output = Command::new(env!("CARGO_BIN_EXE_baywitness"))
-        .args(arguments)
-        .env_remove("BAYWITNESS_MODELS")
-        .output()
-        .unwrap();
+    let output = crate::program::program().args(arguments).env_remove("BAYWITNESS_MODELS").output().unwrap();
     assert_eq!(output.status.code(), Some(0), "{}", String::from_utf8_lossy(&output.stderr));
     String::from_utf8(output.stdout).unwrap()
 }
@@ -68,7 +63,7 @@ fn reports_and_sealed_folders_are_the_same_on_any_number_of_threads() {
         run(&["verify", job, "--threads", threads, "--report", report.to_str().unwrap()]);
         // As many threads as the library takes by itself.
         let sealed = at.join("sealed.tar");
-        let output = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+        let output = crate::program::program()
             .args(["seal", job, "--out", sealed.to_str().unwrap()])
             .env("RAYON_NUM_THREADS", threads)
             .output()

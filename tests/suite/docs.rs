@@ -8,7 +8,6 @@
 
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::Command;
 
 use baywitness::{cli, record};
 
@@ -158,7 +157,7 @@ fn commands_that_take_a_moment_do_what_is_said() {
             if !quick.iter().any(|q| line.starts_with(q)) || arguments.iter().any(stands_for) {
                 continue;
             }
-            let out = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+            let out = crate::program::program()
                 .args(&arguments)
                 .current_dir(&room)
                 .env_remove("BAYWITNESS_MODELS")
@@ -298,7 +297,7 @@ fn the_readme_shows_what_is_printed() {
     let readme = fs::read_to_string(root().join("README.md")).unwrap();
     let shown = readme.split("```text\n").nth(1).unwrap().split("```").next().unwrap();
     let first = commands(&readme).into_iter().next().unwrap();
-    let out = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+    let out = crate::program::program()
         .args(&arguments(&first).unwrap()[..2])
         .current_dir(root())
         .env_remove("BAYWITNESS_MODELS")

@@ -8,7 +8,7 @@ use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 
 fn program() -> Command {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut command = crate::program::program();
     command.env_remove("BAYWITNESS_MODELS").stdin(Stdio::null());
     command
 }

@@ -273,6 +273,7 @@ fn job() -> impl Strategy<Value = JobFile> {
                     bay: None,
                     taken,
                     keep_until: keep,
+                    language: keep.map(|_| baywitness::words::Language::French),
                     vehicle,
                     prerequisites,
                     readings,

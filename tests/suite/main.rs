@@ -45,6 +45,7 @@ mod pipeline;
 mod plan;
 mod planned;
 mod procedure;
+mod program;
 mod published;
 mod real;
 mod reference;

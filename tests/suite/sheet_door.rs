@@ -2,13 +2,12 @@
 #![cfg(test)]
 
 use std::path::Path;
-use std::process::{Command, Output};
+use std::process::Output;
 
 use baywitness::marker::{Board, BoardKind, KitFile};
 
 fn sheet(arguments: &[&str], folder: &Path) -> Output {
-    let program = env!("CARGO_BIN_EXE_baywitness");
-    Command::new(program)
+    crate::program::program()
         .arg("sheet")
         .args(arguments)
         .current_dir(folder)

@@ -4,7 +4,6 @@
 
 use std::collections::BTreeMap;
 use std::path::Path;
-use std::process::Command;
 
 use baywitness::detect::find_markers;
 use baywitness::marker::Dictionary;
@@ -53,7 +52,7 @@ fn photos_show_the_markers_where_the_truth_says() {
 /// Runs `verify` on a sample: exit code and record.
 fn verify(sample: &str) -> (i32, Value) {
     let folder = Path::new("samples").join(sample);
-    let run = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+    let run = crate::program::program()
         .args(["verify", folder.to_str().unwrap(), "--json", "-", "--threads", "2"])
         .output()
         .unwrap();

@@ -6,6 +6,7 @@ use crate::input::{Document, Error, Table, Value, did_you_mean};
 use crate::marker::Role;
 use crate::quantity::Unit;
 use crate::setup::{read_from, read_quantity};
+use crate::words::Language;
 
 use super::job_file::{Attachment, Calibration, JobFile, MoveEntry, Phase, PhotoEntry, Reading, Vehicle};
 use super::vin;
@@ -78,6 +79,7 @@ impl JobFile {
             "bay",
             "taken",
             "keep_until",
+            "language",
             "vehicle",
             "prerequisites",
             "reading",
@@ -101,6 +103,7 @@ impl JobFile {
             bay: root.maybe("bay", Value::name)?,
             taken: root.maybe("taken", Value::time)?,
             keep_until: root.maybe("keep_until", Value::date)?,
+            language: root.maybe("language", |v| v.choice("language", &Language::ALL.map(|l| (l.tag(), l))))?,
             vehicle: root.table("vehicle")?.map_or(Ok(Vehicle::default()), read_vehicle)?,
             prerequisites: root.table("prerequisites")?.map_or(Ok(BTreeMap::new()), read_prerequisites)?,
             readings: root.tables("reading")?.iter().map(read_reading).collect::<Result<_, _>>()?,

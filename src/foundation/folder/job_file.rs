@@ -6,6 +6,7 @@ use time::{Date, OffsetDateTime};
 
 use crate::quantity::Quantity;
 use crate::setup::From;
+use crate::words::Language;
 
 /// One job: which sheet, kit and camera, which photos, what was typed.
 #[derive(Debug, Clone, PartialEq)]
@@ -40,6 +41,8 @@ pub struct JobFile {
     pub taken: Option<OffsetDateTime>,
     /// How long the job must be kept.
     pub keep_until: Option<Date>,
+    /// What its report is to be read in.
+    pub language: Option<Language>,
     /// What is known of the vehicle.
     pub vehicle: Vehicle,
     /// What the technician attests, by id, as JSON values: true, false or text.

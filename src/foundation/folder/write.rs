@@ -1,6 +1,7 @@
 //! Writing job files (`job/1`).
 
 use crate::input::Writer;
+use crate::words::Language;
 
 use super::file::FORMAT;
 use super::job_file::{Calibration, JobFile, Phase, Reading, Vehicle};
@@ -24,6 +25,7 @@ impl JobFile {
         w.maybe("bay", self.bay.as_deref());
         w.maybe("taken", self.taken.map(Writer::time));
         w.maybe("keep_until", self.keep_until.map(Writer::date));
+        w.maybe("language", self.language.map(Language::tag));
         for entry in self.photo_entries.iter().flatten() {
             w.item("photo");
             w.key("file", entry.file.as_str());

@@ -29,6 +29,7 @@ pub(super) fn context(parts: &Parts) -> Context {
         record_complete: !incomplete,
         calibration: job.calibration.as_ref().map(calibration),
         kit_upkeep: kit_upkeep(parts),
+        language: job.language,
     }
 }
 

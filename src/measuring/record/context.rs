@@ -50,6 +50,9 @@ pub struct Context {
     /// Which kit it was and when it must be surveyed, where its file says so.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub kit_upkeep: Option<KitUpkeep>,
+    /// What its report is to be read in, where the job says so.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub language: Option<Language>,
 }
 
 impl Serialize for Context {

@@ -9,6 +9,7 @@ use crate::custody;
 use crate::evidence::{self, Bytes};
 use crate::record::JobRecord;
 use crate::transparency::{Appended, Attempt, Log, LogError, PROOF_FILE};
+use crate::words::{Language, Wish};
 
 /// Seals a job under its name, once; the evidence folder.
 pub(super) fn seal(app: &App, name: &str, folder: &Path, act: &Act) -> Result<PathBuf, Trouble> {
@@ -18,7 +19,9 @@ pub(super) fn seal(app: &App, name: &str, folder: &Path, act: &Act) -> Result<Pa
     }
     // Before it is sealed, so that the evidence says who closed it.
     act.note(folder)?;
-    let (record, mut contents) = custody::gather(folder, &app.options).map_err(|e| Trouble::typed(e.to_string()))?;
+    let wish = Wish { typed: None, otherwise: Language::English };
+    let (record, mut contents) =
+        custody::gather(folder, &app.options, wish).map_err(|e| Trouble::typed(e.to_string()))?;
     if let Some(log) = &app.log {
         let json = record.to_json().map_err(|e| Trouble::typed(e.to_string()))?;
         let proofs = add(log, &record, &json).and_then(|added| added.proofs());

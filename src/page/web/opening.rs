@@ -47,6 +47,7 @@ pub(super) fn open(app: &App, sheet: &str, fields: &Fields, act: &Act) -> Result
         bay: fields.line("bay")?,
         taken: None,
         keep_until: None,
+        language: None,
         vehicle,
         prerequisites: std::collections::BTreeMap::new(),
         readings: Vec::new(),

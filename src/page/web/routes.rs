@@ -293,9 +293,10 @@ async fn report(State(app): Shared, visitor: Visitor, Path(name): Path<String>) 
             Some(Outcome::Failed(words)) => return Err(Trouble::typed(words)),
             _ => return Err(Trouble::typed(visitor.words.no_photos)),
         };
+        let language = crate::words::Language::of_tag(visitor.words.language).unwrap_or_default();
         blocking(move || {
             let pictures = crate::report::pictures(&folder, &record).map_err(|e| Trouble::typed(e.to_string()))?;
-            Ok(crate::report::html(&record, &pictures))
+            Ok(crate::report::html(&record, &pictures, language))
         })
         .await
     };

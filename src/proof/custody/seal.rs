@@ -7,6 +7,7 @@ use crate::evidence::{Bytes, Contents};
 use crate::folder::{InputFile, JobFolder, Kind, Origin};
 use crate::record::JobRecord;
 use crate::report;
+use crate::words::Wish;
 
 use super::{CHANGES, MOST_UP, RESULT, sealed_job};
 use crate::job::{Error, Options, verify_and};
@@ -38,7 +39,7 @@ pub enum GatherError {
 ///
 /// # Errors
 /// The job cannot be verified, or a file went away meanwhile.
-pub fn gather(path: &Path, options: &Options) -> Result<(JobRecord, Contents), GatherError> {
+pub fn gather(path: &Path, options: &Options, wish: Wish) -> Result<(JobRecord, Contents), GatherError> {
     let (record, folder) = verify_and(path, options, |folder, _| folder.clone())?;
     let inputs = inputs(&folder, &record);
     let up = inputs.iter().filter(|i| i.origin == Origin::Job).map(|i| steps_up(&i.name)).max().unwrap_or(0);
@@ -74,9 +75,10 @@ pub fn gather(path: &Path, options: &Options) -> Result<(JobRecord, Contents), G
     }
     let json = record.to_json()?;
     let pictures = report::pictures(path, &record)?;
-    payload.insert("report.html".to_owned(), Bytes::Here(report::html(&record, &pictures).into_bytes()));
-    payload.insert("report.pdf".to_owned(), Bytes::Here(report::pdf(&record, &pictures, &json)?));
-    let customer = report::customer_html(&record, &report::digest(&json));
+    let language = wish.for_job(record.context.language);
+    payload.insert("report.html".to_owned(), Bytes::Here(report::html(&record, &pictures, language).into_bytes()));
+    payload.insert("report.pdf".to_owned(), Bytes::Here(report::pdf(&record, &pictures, &json, language)?));
+    let customer = report::customer_html(&record, &report::digest(&json), language);
     payload.insert("for-the-customer.html".to_owned(), Bytes::Here(customer.into_bytes()));
     payload.insert(RESULT.to_owned(), Bytes::Here(json));
     let info = info(&record);

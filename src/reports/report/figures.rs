@@ -1,136 +1,203 @@
 //! Numbers as people read them: rounded by their uncertainty, with unit,
 //! inches where the sheet is in inches, and never with a bare sign.
 
+use super::label::verdict_words;
 use super::side::{Side, side};
-use crate::quantity::{Quantity, rounded, with_uncertainty};
-use crate::record::{CheckRecord, OtherwiseRecord};
+use crate::quantity::{Quantity, with_uncertainty};
+use crate::record::{CheckRecord, OtherwiseRecord, told};
+use crate::words::{Figure, Language, Phrase, Value, phrase, say};
 
 const MM_PER_INCH: f64 = 25.4;
 
 /// A measured value ready to be shown.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Measured {
-    /// The amount without sign: `12.3`.
-    pub(super) amount: String,
-    /// The uncertainty, to the same place.
-    pub(super) uncertainty: Option<String>,
+    /// The amount's digits without sign: `12.3`.
+    digits: String,
+    /// Those of the uncertainty, to the same place.
+    u_digits: Option<String>,
     /// `mm` or `deg`.
-    pub(super) unit: String,
+    unit: String,
     /// What the sign means; `None` where it needs no words or the value is zero.
     pub(super) side: Option<Side>,
     /// The same in inches, with its uncertainty.
     pub(super) inches: Option<String>,
+    /// The language of both.
+    language: Language,
 }
 
 impl Measured {
     /// From a value and an uncertainty (standard or expanded: the caller's
     /// heading says which).
-    pub(super) fn new(quantity: Option<Quantity>, unit: &str, value: f64, uncertainty: Option<f64>) -> Measured {
+    pub(super) fn new(
+        quantity: Option<Quantity>,
+        unit: &str,
+        value: f64,
+        uncertainty: Option<f64>,
+        language: Language,
+    ) -> Measured {
         let u = uncertainty.filter(|u| u.is_finite());
         let (shown, shown_u) = with_uncertainty(value, u.unwrap_or(0.0));
-        let zero = shown.chars().all(|c| matches!(c, '0' | '.' | '-'));
-        let amount = match quantity {
+        let zero = is_zero(&shown);
+        let digits = match quantity {
             Some(_) => shown.trim_start_matches('-').to_owned(),
             None => shown,
         };
         Measured {
-            amount,
-            uncertainty: u.map(|_| shown_u),
+            digits,
+            u_digits: u.map(|_| shown_u),
             unit: unit.to_owned(),
             side: quantity.filter(|_| !zero).and_then(|q| side(q, value > 0.0)),
             inches: None,
+            language,
         }
     }
 
     /// A check's value with its expanded uncertainty.
-    pub(super) fn of_check(check: &CheckRecord, quantity: Option<Quantity>) -> Option<Measured> {
+    pub(super) fn of_check(check: &CheckRecord, quantity: Option<Quantity>, language: Language) -> Option<Measured> {
         let value = check.value.filter(|v| v.is_finite())?;
-        let measured = Measured::new(quantity, &check.unit, value, check.expanded_uncertainty);
-        let inches = check.in_inches.then(|| inches_with_uncertainty(value, check.expanded_uncertainty));
+        let measured = Measured::new(quantity, &check.unit, value, check.expanded_uncertainty, language);
+        let inches = check.in_inches.then(|| inches_with_uncertainty(value, check.expanded_uncertainty, language));
         Some(Measured { inches, ..measured })
+    }
+
+    /// Whether it rounds to nothing.
+    pub(super) fn is_zero(&self) -> bool {
+        is_zero(&self.digits)
+    }
+
+    /// `12.3`.
+    pub(super) fn amount(&self) -> String {
+        digits(&self.digits).say(self.language)
+    }
+
+    /// `0.4`, the uncertainty.
+    pub(super) fn uncertainty(&self) -> Option<String> {
+        self.u_digits.as_ref().map(|u| digits(u).say(self.language))
+    }
+
+    /// `0.4 mm`, the uncertainty.
+    pub(super) fn uncertainty_with_unit(&self) -> Option<String> {
+        self.u_digits.as_ref().map(|u| amount(digits(u), &self.unit).say(self.language))
+    }
+
+    /// `12.3 mm`.
+    pub(super) fn bare_with_unit(&self) -> String {
+        amount(digits(&self.digits), &self.unit).say(self.language)
     }
 
     /// `12.3 ± 0.4 mm`.
     pub(super) fn amount_with_unit(&self) -> String {
-        match &self.uncertainty {
-            Some(u) => format!("{} ± {u} {}", self.amount, self.unit),
-            None => format!("{} {}", self.amount, self.unit),
+        match &self.u_digits {
+            Some(u) => amount_with_u(digits(&self.digits), digits(u), &self.unit).say(self.language),
+            None => self.bare_with_unit(),
         }
     }
 
     /// `12.3 ± 0.4 mm left`.
     pub(super) fn short(&self) -> String {
-        self.with(self.side.map(|s| s.short))
+        self.with(self.side.map(|s| s.short(self.language)))
     }
 
     /// `12.3 ± 0.4 mm to the vehicle's left`.
     pub(super) fn long(&self) -> String {
-        self.with(self.side.map(|s| s.long))
+        self.with(self.side.map(|s| s.long(self.language)))
     }
 
-    fn with(&self, words: Option<&str>) -> String {
-        let inches = self.inches.as_ref().map_or_else(String::new, |inches| format!(" ({inches})"));
-        let words = words.map_or_else(String::new, |words| format!(" {words}"));
-        format!("{}{inches}{words}", self.amount_with_unit())
+    fn with(&self, side: Option<String>) -> String {
+        let amount = match &self.inches {
+            Some(inches) => {
+                say!(self.language, "report-with-inches", amount = self.amount_with_unit(), inches = inches)
+            }
+            None => self.amount_with_unit(),
+        };
+        match side {
+            Some(side) => say!(self.language, "report-to-side", amount = amount, side = side),
+            None => amount,
+        }
     }
 }
 
-fn inches_with_uncertainty(value_mm: f64, u_mm: Option<f64>) -> String {
+fn is_zero(digits: &str) -> bool {
+    digits.chars().all(|c| matches!(c, '0' | '.' | '-'))
+}
+
+/// Digits with a decimal point as a value that takes the language's sign.
+pub(super) fn digits(text: &str) -> Value {
+    Figure::of_digits(text).map_or_else(|| Value::from(text), Value::from)
+}
+
+/// `12.3 mm`.
+pub(super) fn amount(value: impl Into<Value>, unit: &str) -> Phrase {
+    phrase!("report-amount", value = value, unit = unit)
+}
+
+/// `12.3 ± 0.4 mm`.
+pub(super) fn amount_with_u(value: impl Into<Value>, u: impl Into<Value>, unit: &str) -> Phrase {
+    phrase!("report-amount-with-u", value = value, u = u, unit = unit)
+}
+
+fn inches_with_uncertainty(value_mm: f64, u_mm: Option<f64>, language: Language) -> String {
     match u_mm {
         Some(u) => {
             let (value, u) = with_uncertainty(value_mm.abs() / MM_PER_INCH, u / MM_PER_INCH);
-            format!("{value} ± {u} in")
+            amount_with_u(digits(&value), digits(&u), "in").say(language)
         }
-        None => format!("{} in", inches(value_mm)),
+        None => amount(Figure::plain(value_mm.abs() / MM_PER_INCH), "in").say(language),
     }
 }
 
-/// Without trailing zeros, three places at most.
-pub(super) fn plain(value: f64) -> String {
-    let text = rounded(value, 3);
-    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
-}
-
-fn inches(value_mm: f64) -> String {
-    plain(value_mm.abs() / MM_PER_INCH)
-}
-
 /// What a check that is not to be trusted would be, a line for each explanation.
-pub(super) fn otherwise(check: &CheckRecord, quantity: Option<Quantity>) -> Vec<String> {
+pub(super) fn otherwise(check: &CheckRecord, quantity: Option<Quantity>, language: Language) -> Vec<String> {
     let one = |o: &OtherwiseRecord| {
         let value = o.value.filter(|v| v.is_finite());
-        let shown = value.map(|v| Measured::new(quantity, &check.unit, v, o.expanded_uncertainty).short());
-        let shown = shown.unwrap_or_else(|| "no value".to_owned());
-        let verdict = if o.value.is_some() { o.verdict.words() } else { "not determined" };
-        format!("{}: {shown}, {verdict}", o.assuming)
+        let shown = value.map(|v| Measured::new(quantity, &check.unit, v, o.expanded_uncertainty, language).short());
+        let shown = shown.unwrap_or_else(|| say!(language, "report-no-value"));
+        let verdict = if o.value.is_some() { verdict_words(o.verdict) } else { phrase!("report-not-determined") };
+        let assuming = told(o.assuming_phrase.as_ref(), &o.assuming, language);
+        say!(language, "report-otherwise", assuming = assuming, value = shown, verdict = verdict)
     };
     check.otherwise.iter().map(one).collect()
 }
 
 /// What the sheet wants, in words: `1500 ± 10 mm`.
-pub(super) fn wanted(check: &CheckRecord, quantity: Option<Quantity>) -> String {
-    let mm = wanted_in(check, quantity, 1.0, &check.unit);
-    if check.in_inches { format!("{mm} ({})", wanted_in(check, quantity, MM_PER_INCH, "in")) } else { mm }
+pub(super) fn wanted(check: &CheckRecord, quantity: Option<Quantity>, language: Language) -> String {
+    let mm = wanted_in(check, quantity, 1.0, &check.unit, language);
+    if check.in_inches {
+        let inches = wanted_in(check, quantity, MM_PER_INCH, "in", language);
+        say!(language, "report-with-inches", amount = mm, inches = inches)
+    } else {
+        mm.say(language)
+    }
 }
 
-fn wanted_in(check: &CheckRecord, quantity: Option<Quantity>, divisor: f64, unit: &str) -> String {
-    let show = |v: f64| with_side(quantity, v / divisor, unit);
+/// The same with degrees spelled out.
+pub(super) fn wanted_plainly(check: &CheckRecord, quantity: Option<Quantity>, language: Language) -> String {
+    wanted_in(check, quantity, 1.0, plain_unit(&check.unit), language).say(language)
+}
+
+/// The unit in everybody's words.
+pub(super) fn plain_unit(unit: &str) -> &str {
+    if unit == "deg" { "degrees" } else { unit }
+}
+
+fn wanted_in(check: &CheckRecord, quantity: Option<Quantity>, divisor: f64, unit: &str, language: Language) -> Phrase {
+    let show = |v: f64| with_side(quantity, v / divisor, unit, language);
+    let nominal = show(check.nominal);
     match (check.lower, check.upper) {
         (Some(lower), Some(upper)) if symmetric(check.nominal, lower, upper) => {
-            let half = plain((upper - lower) / 2.0 / divisor);
+            let half = Figure::plain((upper - lower) / 2.0 / divisor);
             match side_of(quantity, check.nominal) {
-                Some(side) => {
-                    format!("{} {unit} {}, ± {half} {unit}", plain(check.nominal.abs() / divisor), side.short)
-                }
-                None => format!("{} ± {half} {unit}", bare(quantity, check.nominal / divisor)),
+                Some(_) => phrase!("report-required-side", nominal = nominal, half = amount(half, unit)),
+                None => amount_with_u(bare(quantity, check.nominal / divisor), half, unit),
             }
         }
         (Some(lower), Some(upper)) => {
-            format!("{}, from {} to {}", show(check.nominal), show(lower), show(upper))
+            phrase!("report-required-range", nominal = nominal, lower = show(lower), upper = show(upper))
         }
-        (Some(lower), None) => format!("{}, at least {}", show(check.nominal), show(lower)),
-        (None, Some(upper)) => format!("{}, at most {}", show(check.nominal), show(upper)),
-        (None, None) => format!("{}, no limit", show(check.nominal)),
+        (Some(lower), None) => phrase!("report-required-least", nominal = nominal, lower = show(lower)),
+        (None, Some(upper)) => phrase!("report-required-most", nominal = nominal, upper = show(upper)),
+        (None, None) => phrase!("report-required-open", nominal = nominal),
     }
 }
 
@@ -142,65 +209,64 @@ fn side_of(quantity: Option<Quantity>, value: f64) -> Option<Side> {
     quantity.filter(|_| value != 0.0).and_then(|q| side(q, value > 0.0))
 }
 
-fn bare(quantity: Option<Quantity>, value: f64) -> String {
-    plain(if quantity.is_some() { value.abs() } else { value })
+fn bare(quantity: Option<Quantity>, value: f64) -> Figure {
+    Figure::plain(if quantity.is_some() { value.abs() } else { value })
 }
 
 /// `5 mm left`, `1500 mm`, `0 deg`.
-pub(super) fn with_side(quantity: Option<Quantity>, value: f64, unit: &str) -> String {
-    let amount = bare(quantity, value);
+fn with_side(quantity: Option<Quantity>, value: f64, unit: &str, language: Language) -> String {
+    let amount = amount(bare(quantity, value), unit);
     match side_of(quantity, value) {
-        Some(side) => format!("{amount} {unit} {}", side.short),
-        None => format!("{amount} {unit}"),
+        Some(side) => say!(language, "report-to-side", amount = amount, side = side.short(language)),
+        None => amount.say(language),
     }
 }
 
 /// A probability as a percentage, rounded down so that it never claims more
 /// than was found.
-pub(super) fn percent(probability: f64) -> String {
+pub(super) fn percent(probability: f64) -> Phrase {
     let p = probability * 100.0;
-    if !p.is_finite() {
-        "unknown".into()
+    let (bound, shown) = if !p.is_finite() {
+        ("unknown", Figure::fixed(0.0, 0))
     } else if p >= 99.99 {
-        "> 99.99 %".into()
+        ("above", Figure::fixed(99.99, 2))
     } else if p < 0.01 {
-        "< 0.01 %".into()
+        ("below", Figure::fixed(0.01, 2))
     } else if p >= 99.0 {
-        format!("{:.2} %", (p * 100.0).floor() / 100.0)
+        ("exact", Figure::fixed((p * 100.0).floor() / 100.0, 2))
     } else {
-        format!("{:.1} %", (p * 10.0).floor() / 10.0)
-    }
+        ("exact", Figure::fixed((p * 10.0).floor() / 10.0, 1))
+    };
+    phrase!("report-probability", bound = bound, percent = shown)
 }
 
-/// `2026-11-25 10:30 +01:00` of an RFC 3339 time; anything else as it is.
-pub(super) fn moment(rfc3339: &str) -> String {
-    use time::format_description::well_known::Rfc3339;
-    let shape = time::macros::format_description!(
-        "[year]-[month]-[day] [hour]:[minute] [offset_hour sign:mandatory]:[offset_minute]"
-    );
-    time::OffsetDateTime::parse(rfc3339, &Rfc3339)
-        .ok()
-        .and_then(|moment| moment.format(&shape).ok())
-        .unwrap_or_else(|| rfc3339.to_owned())
+/// `2026-11-25 10:30 +01:00` of an RFC 3339 time, `25.11.2026 10:30 +01:00` in German; anything else as it is.
+pub(super) fn moment(rfc3339: &str, language: Language) -> String {
+    Value::moment(rfc3339).say(language)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    fn words(quantity: Quantity, value: f64, u: f64) -> String {
-        Measured::new(Some(quantity), quantity.unit().symbol(), value, Some(u)).long()
+    fn words(quantity: Quantity, value: f64, u: f64, language: Language) -> String {
+        Measured::new(Some(quantity), quantity.unit().symbol(), value, Some(u), language).long()
     }
 
     #[test]
     fn signs_become_words() {
-        assert_eq!(words(Quantity::LateralOffset, -12.34, 1.2), "12.3 ± 1.2 mm to the vehicle's right");
-        assert_eq!(words(Quantity::Distance, 1278.2, 1.2), "1278.2 ± 1.2 mm");
-        assert_eq!(words(Quantity::Yaw, -0.0001, 0.04), "0.000 ± 0.040 deg");
+        let english = |quantity, value, u| words(quantity, value, u, Language::English);
+        assert_eq!(english(Quantity::LateralOffset, -12.34, 1.2), "12.3 ± 1.2 mm to the vehicle's right");
+        assert_eq!(english(Quantity::Distance, 1278.2, 1.2), "1278.2 ± 1.2 mm");
+        assert_eq!(english(Quantity::Yaw, -0.0001, 0.04), "0.000 ± 0.040 deg");
+        let german = words(Quantity::LateralOffset, -12.34, 1.2, Language::German);
+        assert_eq!(german, "12,3 ± 1,2 mm zur rechten Fahrzeugseite");
+        assert_eq!(words(Quantity::Yaw, -0.0001, 0.04, Language::French), "0,000° ± 0,040°");
     }
 
     #[test]
     fn probabilities_never_claim_more_than_found() {
+        let percent = |p| percent(p).say(Language::English);
         assert_eq!(percent(0.94999), "94.9 %");
         assert_eq!(percent(0.99995), "> 99.99 %");
         assert_eq!(percent(0.9985), "99.85 %");
@@ -210,15 +276,9 @@ mod tests {
 
     #[test]
     fn moments_lose_their_t() {
+        let moment = |text| moment(text, Language::English);
         assert_eq!(moment("2026-11-25T10:30:00+01:00"), "2026-11-25 10:30 +01:00");
         assert_eq!(moment("2026-11-25T10:30:00Z"), "2026-11-25 10:30 +00:00");
         assert_eq!(moment("yesterday"), "yesterday");
-    }
-
-    #[test]
-    fn plain_numbers_lose_their_tail() {
-        assert_eq!(plain(1500.0), "1500");
-        assert_eq!(plain(0.25), "0.25");
-        assert_eq!(plain(-0.0), "0");
     }
 }

@@ -1,74 +1,55 @@
 //! What the sign of a quantity means, in the words of someone at the stand.
 
 use crate::quantity::Quantity;
+use crate::words::{Language, say};
 
 /// The direction that a sign stands for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Side {
-    /// One to three words for a table cell: `left`, `top away`.
-    pub short: &'static str,
-    /// Continues the sentence that begins with the amount:
-    /// `12 mm` ... `to the vehicle's left`.
-    pub long: &'static str,
-}
+pub struct Side(&'static str);
 
-const fn pair(short: &'static str, long: &'static str) -> Side {
-    Side { short, long }
+impl Side {
+    /// One to three words for a table cell: `left`, `top away`.
+    pub fn short(self, language: Language) -> String {
+        say!(language, "report-side-short", side = self.0)
+    }
+
+    /// Continues what begins with the amount: `12 mm` ... `to the vehicle's left`.
+    pub fn long(self, language: Language) -> String {
+        say!(language, "report-side-long", side = self.0)
+    }
 }
 
 /// The direction of a positive or negative value; `None` where the sign needs
-/// no words (a distance before its datum, a height above the floor).
+/// no words (a distance in front of its datum, a height above the floor).
 ///
-/// Signs are those of the vehicle frame (ISO 8855). A stand before the vehicle
-/// whose yaw is positive has turned counter-clockwise seen from above, so its
-/// end on the vehicle's left has come nearer; positive pitch leans its top
-/// away; positive roll lowers its end on the vehicle's right.
+/// Signs are those of the vehicle frame (ISO 8855). A stand in front of the
+/// vehicle whose yaw is positive has turned counter-clockwise seen from above,
+/// so its end on the vehicle's left has come nearer; positive pitch leans its
+/// top away; positive roll lowers its end on the vehicle's right.
 pub fn side(quantity: Quantity, positive: bool) -> Option<Side> {
-    sides(quantity)[usize::from(positive)]
+    sides(quantity)[usize::from(positive)].map(Side)
 }
 
 /// Negative, then positive.
-fn sides(quantity: Quantity) -> [Option<Side>; 2] {
+fn sides(quantity: Quantity) -> [Option<&'static str>; 2] {
     use Quantity as Q;
-    match quantity {
-        Q::LateralOffset | Q::LateralFromNose | Q::ThrustAngle => {
-            both(pair("right", "to the vehicle's right"), pair("left", "to the vehicle's left"))
+    let [negative, positive] = match quantity {
+        Q::LateralOffset | Q::LateralFromNose | Q::ThrustAngle => ["right", "left"],
+        Q::SteeringAngle => ["steered-right", "steered-left"],
+        Q::Yaw => ["right-end-nearer", "left-end-nearer"],
+        Q::Pitch | Q::TargetTiltGravity => ["top-towards", "top-away"],
+        Q::Roll | Q::TargetLevelGravity => ["left-end-low", "right-end-low"],
+        Q::SideRangeDifference => ["right-longer", "left-longer"],
+        Q::RearToeLeft | Q::RearToeRight | Q::FrontToeLeft | Q::FrontToeRight => ["toe-out", "toe-in"],
+        Q::PlatePlumbLeft | Q::PlatePlumbRight | Q::PlatePlumbFrontLeft | Q::PlatePlumbFrontRight => {
+            ["top-rearward", "top-forward"]
         }
-        Q::SteeringAngle => both(pair("right", "steered to the right"), pair("left", "steered to the left")),
-        Q::Yaw => both(
-            pair("right end nearer", "turned: the end on the vehicle's right is nearer the vehicle"),
-            pair("left end nearer", "turned: the end on the vehicle's left is nearer the vehicle"),
-        ),
-        Q::Pitch | Q::TargetTiltGravity => both(
-            pair("top towards", "tilted: the top leans towards the vehicle"),
-            pair("top away", "tilted: the top leans away from the vehicle"),
-        ),
-        Q::Roll | Q::TargetLevelGravity => both(
-            pair("left end low", "out of level: the end on the vehicle's left is lower"),
-            pair("right end low", "out of level: the end on the vehicle's right is lower"),
-        ),
-        Q::SideRangeDifference => both(
-            pair("right longer", "longer on the vehicle's right"),
-            pair("left longer", "longer on the vehicle's left"),
-        ),
-        Q::RearToeLeft | Q::RearToeRight | Q::FrontToeLeft | Q::FrontToeRight => {
-            both(pair("toe-out", "toe-out"), pair("toe-in", "toe-in"))
-        }
-        Q::PlatePlumbLeft | Q::PlatePlumbRight | Q::PlatePlumbFrontLeft | Q::PlatePlumbFrontRight => both(
-            pair("top rearward", "with the top leaning to the vehicle's rear"),
-            pair("top forward", "with the top leaning forward"),
-        ),
-        Q::CamberLeft | Q::CamberRight | Q::CamberFrontLeft | Q::CamberFrontRight => {
-            both(pair("top inward", "with the top leaning inward"), pair("top outward", "with the top leaning outward"))
-        }
-        Q::Setback => both(
-            pair("left longer", "longer on the vehicle's left"),
-            pair("right longer", "longer on the vehicle's right"),
-        ),
-        Q::BodyPitch => both(pair("nose up", "with the nose up"), pair("nose down", "with the nose down")),
-        Q::HeightFromNose => both(pair("below", "below it"), pair("above", "above it")),
-        Q::Height => [Some(pair("below the floor", "below the floor")), None],
-        Q::Distance | Q::Range => [Some(pair("behind it", "on the vehicle's side of it")), None],
+        Q::CamberLeft | Q::CamberRight | Q::CamberFrontLeft | Q::CamberFrontRight => ["top-inward", "top-outward"],
+        Q::Setback => ["left-longer", "right-longer"],
+        Q::BodyPitch => ["nose-up", "nose-down"],
+        Q::HeightFromNose => ["below", "above"],
+        Q::Height => return [Some("below-floor"), None],
+        Q::Distance | Q::Range => return [Some("behind"), None],
         Q::SideRangeLeft
         | Q::SideRangeRight
         | Q::RearTrack
@@ -77,60 +58,58 @@ fn sides(quantity: Quantity) -> [Option<Side>; 2] {
         | Q::ArchHeightFrontLeft
         | Q::ArchHeightFrontRight
         | Q::ArchHeightRearLeft
-        | Q::ArchHeightRearRight => [Some(pair("negative", "below zero")), None],
-    }
-}
-
-fn both(negative: Side, positive: Side) -> [Option<Side>; 2] {
+        | Q::ArchHeightRearRight => return [Some("negative"), None],
+    };
     [Some(negative), Some(positive)]
 }
 
 /// What lies towards the low and the high end of a drawn scale, and whether
 /// the scale runs from high to low so that the vehicle's left is drawn left.
 pub(super) struct Ends {
-    pub(super) low: &'static str,
-    pub(super) high: &'static str,
+    pub(super) low: String,
+    pub(super) high: String,
     pub(super) high_is_left: bool,
 }
 
 /// The ends of the scale that a quantity is drawn on.
-pub(super) fn ends(quantity: Option<Quantity>) -> Ends {
+pub(super) fn ends(quantity: Option<Quantity>, language: Language) -> Ends {
     use Quantity as Q;
-    let plain = |low, high| Ends { low, high, high_is_left: false };
+    let end = |end: &str| say!(language, "report-end", end = end);
+    let plain = |low, high| Ends { low: end(low), high: end(high), high_is_left: false };
     match quantity {
-        Some(Q::Distance | Q::Range) => plain("nearer", "further away"),
+        Some(Q::Distance | Q::Range) => plain("nearer", "further"),
         Some(Q::Height | Q::HeightFromNose) => plain("lower", "higher"),
         Some(Q::LateralOffset | Q::LateralFromNose | Q::ThrustAngle | Q::SteeringAngle) => {
-            Ends { low: "vehicle's right", high: "vehicle's left", high_is_left: true }
+            Ends { low: end("vehicle-right"), high: end("vehicle-left"), high_is_left: true }
         }
         Some(q) => match sides(q) {
-            [Some(low), Some(high)] => plain(low.short, high.short),
+            [Some(low), Some(high)] => {
+                Ends { low: Side(low).short(language), high: Side(high).short(language), high_is_left: false }
+            }
             _ => plain("less", "more"),
         },
         None => plain("less", "more"),
     }
 }
 
-/// How a value lies against the wanted one, after the amount:
-/// `22 mm` ... `nearer than wanted`.
-pub(super) fn against_wanted(quantity: Quantity, too_much: bool) -> &'static str {
+/// How a value lies against the required one, after the amount:
+/// `22 mm` ... `nearer than required`.
+pub(super) fn against_wanted(quantity: Quantity, too_much: bool, language: Language) -> String {
+    say!(language, "report-against-required", way = way(quantity, too_much))
+}
+
+fn way(quantity: Quantity, too_much: bool) -> &'static str {
     use Quantity as Q;
-    match (quantity, too_much) {
-        (Q::Distance | Q::Range, false) => "nearer than required",
-        (Q::Distance | Q::Range, true) => "further away than required",
-        (Q::Height | Q::HeightFromNose, false) => "lower than required",
-        (Q::Height | Q::HeightFromNose, true) => "higher than required",
-        (Q::LateralOffset | Q::LateralFromNose, false) => "further to the vehicle's right than required",
-        (Q::LateralOffset | Q::LateralFromNose, true) => "further to the vehicle's left than required",
-        (Q::Yaw, false) => "turned, its right end nearer than required",
-        (Q::Yaw, true) => "turned, its left end nearer than required",
-        (Q::Pitch, false) => "leaning more towards the vehicle than required",
-        (Q::Pitch, true) => "leaning more away from the vehicle than required",
-        (Q::Roll, false) => "turned, its left end lower than required",
-        (Q::Roll, true) => "turned, its right end lower than required",
-        (_, false) => "less than required",
-        (_, true) => "more than required",
-    }
+    let [less, more] = match quantity {
+        Q::Distance | Q::Range => ["nearer", "further"],
+        Q::Height | Q::HeightFromNose => ["lower", "higher"],
+        Q::LateralOffset | Q::LateralFromNose => ["right", "left"],
+        Q::Yaw => ["right-end-nearer", "left-end-nearer"],
+        Q::Pitch => ["top-towards", "top-away"],
+        Q::Roll => ["left-end-low", "right-end-low"],
+        _ => ["less", "more"],
+    };
+    if too_much { more } else { less }
 }
 
 #[cfg(test)]
@@ -145,52 +124,67 @@ mod tests {
         attitude.rotation() * point - point
     }
 
+    fn long(quantity: Quantity, positive: bool) -> String {
+        side(quantity, positive).unwrap().long(Language::English)
+    }
+
     const LEFT_END: Vector3<f64> = Vector3::new(0.0, 700.0, 0.0);
     const RIGHT_END: Vector3<f64> = Vector3::new(0.0, -700.0, 0.0);
     const TOP: Vector3<f64> = Vector3::new(0.0, 0.0, 300.0);
 
-    // The frame is ISO 8855: x forward, y left, z up. The stand stands before
-    // the vehicle, so smaller x is nearer to it.
+    // The frame is ISO 8855: x forward, y left, z up. The stand stands in front
+    // of the vehicle, so smaller x is nearer to it.
     #[test]
     fn positive_yaw_brings_the_left_end_nearer() {
         let yaw = Attitude { yaw_deg: 1.0, ..Default::default() };
         assert!(moved(yaw, LEFT_END).x < -10.0 && moved(yaw, RIGHT_END).x > 10.0);
-        assert!(side(Quantity::Yaw, true).unwrap().long.contains("left is nearer"));
-        assert!(side(Quantity::Yaw, false).unwrap().long.contains("right is nearer"));
-        assert_eq!(against_wanted(Quantity::Yaw, true), "turned, its left end nearer than required");
+        assert!(long(Quantity::Yaw, true).contains("left is nearer"));
+        assert!(long(Quantity::Yaw, false).contains("right is nearer"));
+        let against = against_wanted(Quantity::Yaw, true, Language::English);
+        assert_eq!(against, "turned, its left end nearer than required");
     }
 
     #[test]
     fn positive_pitch_leans_the_top_away() {
         let pitch = Attitude { pitch_deg: 1.0, ..Default::default() };
         assert!(moved(pitch, TOP).x > 5.0);
-        assert!(side(Quantity::Pitch, true).unwrap().long.contains("away from the vehicle"));
-        assert!(side(Quantity::Pitch, false).unwrap().long.contains("towards the vehicle"));
+        assert!(long(Quantity::Pitch, true).contains("away from the vehicle"));
+        assert!(long(Quantity::Pitch, false).contains("towards the vehicle"));
     }
 
     #[test]
     fn positive_roll_lowers_the_right_end() {
         let roll = Attitude { roll_deg: 1.0, ..Default::default() };
         assert!(moved(roll, RIGHT_END).z < -10.0 && moved(roll, LEFT_END).z > 10.0);
-        assert!(side(Quantity::Roll, true).unwrap().long.contains("right is lower"));
-        assert!(side(Quantity::Roll, false).unwrap().long.contains("left is lower"));
+        assert!(long(Quantity::Roll, true).contains("right is lower"));
+        assert!(long(Quantity::Roll, false).contains("left is lower"));
     }
 
     #[test]
-    fn lateral_left_is_positive() {
-        assert_eq!(side(Quantity::LateralOffset, true).unwrap().long, "to the vehicle's left");
-        assert_eq!(side(Quantity::LateralOffset, false).unwrap().short, "right");
-        assert!(ends(Some(Quantity::LateralOffset)).high_is_left);
+    fn lateral_left_is_positive_in_every_language() {
+        assert_eq!(long(Quantity::LateralOffset, true), "to the vehicle's left");
+        let short = |language, positive| side(Quantity::LateralOffset, positive).unwrap().short(language);
+        for (language, left, right) in [
+            (Language::English, "left", "right"),
+            (Language::German, "links", "rechts"),
+            (Language::Spanish, "izquierda", "derecha"),
+            (Language::French, "à gauche", "à droite"),
+        ] {
+            assert_eq!((short(language, true).as_str(), short(language, false).as_str()), (left, right));
+        }
+        assert!(ends(Some(Quantity::LateralOffset), Language::English).high_is_left);
     }
 
     #[test]
     fn every_negative_value_has_words_and_none_says_back() {
         for &quantity in Quantity::ALL {
-            let negative = side(quantity, false).expect("a negative value needs words");
-            let words = [Some(negative), side(quantity, true)];
-            for word in words.into_iter().flatten() {
-                assert!(!word.long.split(' ').any(|w| w == "back"), "{quantity:?}");
-                assert!(!word.long.contains(['-', '+']) || word.long.starts_with("toe-"), "{quantity:?}");
+            side(quantity, false).expect("a negative value needs words");
+            for word in [side(quantity, false), side(quantity, true)].into_iter().flatten() {
+                let long = word.long(Language::English);
+                assert!(!long.split(' ').any(|w| w == "back"), "{quantity:?}");
+                assert!(!long.contains(['-', '+']) || long.starts_with("toe-"), "{quantity:?}");
+                // The default variant is for one of them alone.
+                assert_eq!(long == "below zero", word == Side("negative"), "{word:?}");
             }
         }
     }

@@ -5,10 +5,12 @@ use unicode_width::UnicodeWidthStr;
 
 use super::clean::clean;
 use super::figures::{Measured, moment, otherwise, percent, wanted};
-use super::label::{Label, reference_line};
+use super::html::verdict_class;
+use super::label::{Label, reference_line, upkeep_words, verdict_words};
 use super::procedure::sentences;
-use super::todo::{Trust, steps, trust};
-use crate::record::{CheckRecord, FirstRecord, JobRecord, Level, ReadingRecord, Verdict};
+use super::todo::{Trust, is_said_by_steps, message, steps, trust};
+use crate::record::{CheckRecord, FindingRecord, FirstRecord, JobRecord, Level, ReadingRecord, Verdict, told};
+use crate::words::{Language, Phrase, Value, phrase, say};
 
 /// How the terminal shows text; the door decides.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -17,17 +19,20 @@ pub struct TextOptions {
     pub width: usize,
     /// Whether ANSI colours are added. No meaning depends on them.
     pub colour: bool,
+    /// What it is read in.
+    pub language: Language,
 }
 
 impl Default for TextOptions {
     fn default() -> Self {
-        TextOptions { width: 80, colour: false }
+        TextOptions { width: 80, colour: false, language: Language::English }
     }
 }
 
 /// A job's result as short text that ends with a line break.
 pub fn text(record: &JobRecord, options: &TextOptions) -> String {
-    let mut page = Page { out: String::new(), width: options.width.max(40), colour: options.colour };
+    let TextOptions { width, colour, language } = *options;
+    let mut page = Page { out: String::new(), width: width.max(40), colour, language };
     heading(&mut page, record);
     first(&mut page, record);
     to_do(&mut page, record);
@@ -47,6 +52,7 @@ struct Page {
     out: String,
     width: usize,
     colour: bool,
+    language: Language,
 }
 
 impl Page {
@@ -109,25 +115,23 @@ fn colour_of(verdict: Verdict) -> Style {
 }
 
 /// A mark that differs without colour.
-fn mark(verdict: Verdict) -> &'static str {
-    match verdict {
-        Verdict::Within => "[ok]",
-        Verdict::Outside => "[X]",
-        Verdict::NotProven => "[?]",
-        Verdict::Retake => "[again]",
-    }
+fn mark(verdict: Verdict, language: Language) -> String {
+    format!("[{}]", say!(language, "report-mark", verdict = verdict_class(verdict)))
 }
 
 fn heading(page: &mut Page, record: &JobRecord) {
-    page.strong(Style::new().bold(), &format!("Job {}  {}", record.job, record.sheet.title));
+    let language = page.language;
+    let job = say!(language, "report-job", job = &record.job);
+    page.strong(Style::new().bold(), &format!("{job}  {}", record.sheet.title));
     let c = &record.context;
+    let overdue = c.kit_upkeep.as_ref().filter(|k| k.survey_overdue == Some(true));
     let facts: Vec<String> = [
         c.vehicle.clone(),
-        c.bay.as_ref().map(|bay| format!("bay {bay}")),
-        c.technician.as_ref().map(|name| format!("technician {name}")),
-        c.attempt.map(|n| format!("attempt {n}")),
-        c.taken.as_deref().map(moment),
-        c.kit_upkeep.as_ref().filter(|k| k.survey_overdue == Some(true)).map(|k| format!("marker kit {}", k.words())),
+        c.bay.as_ref().map(|bay| say!(language, "report-fact-bay", bay = bay)),
+        c.technician.as_ref().map(|name| say!(language, "report-fact-technician", name = name)),
+        c.attempt.map(|n| say!(language, "report-fact-attempt", number = n.to_string())),
+        c.taken.as_deref().map(|taken| moment(taken, language)),
+        overdue.map(|k| say!(language, "report-fact-kit", upkeep = upkeep_words(k, language))),
     ]
     .into_iter()
     .flatten()
@@ -137,22 +141,25 @@ fn heading(page: &mut Page, record: &JobRecord) {
     }
     page.out.push('\n');
     let verdict = record.verdict;
-    let word = format!("{} {}", mark(verdict), verdict.words().to_uppercase());
+    let word = format!("{} {}", mark(verdict, language), verdict_words(verdict).say(language).to_uppercase());
     page.strong(colour_of(verdict), &word);
-    page.paragraph(Style::new(), "", &record.reason);
+    page.paragraph(Style::new(), "", &told(record.reason_phrase.as_ref(), &record.reason, language));
 }
 
 /// The one thing to move first, and how the last move went; what is to be done instead, the verdict's reason says.
 fn first(page: &mut Page, record: &JobRecord) {
-    let told = |f: &&FirstRecord| !record.positions.is_empty() && (f.check.is_some() || f.last_move.is_some());
-    let Some(first) = record.first.as_ref().filter(told) else { return };
-    page.title("First");
-    page.paragraph(Style::new().bold(), "  ", &first.words);
+    let language = page.language;
+    let worth_saying = |f: &&FirstRecord| !record.positions.is_empty() && (f.check.is_some() || f.last_move.is_some());
+    let Some(first) = record.first.as_ref().filter(worth_saying) else { return };
+    page.title(&say!(language, "report-first"));
+    page.paragraph(Style::new().bold(), "  ", &told(first.words_phrase.as_ref(), &first.words, language));
     if let Some(screw) = &first.screw {
-        page.paragraph(Style::new().bold(), "  ", &format!("That is {screw}."));
+        let screw = told(first.screw_phrase.as_ref(), screw, language);
+        page.paragraph(Style::new().bold(), "  ", &say!(language, "report-by-screw", screw = screw));
     }
     if let Some(last) = &first.last_move {
-        page.paragraph(Style::new(), "  ", &format!("The last move: {last}."));
+        let last = told(first.last_move_phrase.as_ref(), last, language);
+        page.paragraph(Style::new(), "  ", &say!(language, "report-last-move", last = last));
     }
 }
 
@@ -161,85 +168,117 @@ fn track(page: &mut Page, record: &JobRecord) {
     if record.positions.is_empty() {
         return;
     }
-    page.title("Where the stand went (± expanded uncertainty, 95 %)");
+    let language = page.language;
+    page.title(&say!(language, "report-track-text"));
+    let named = |after_move: u32| match after_move {
+        0 => say!(language, "report-position-first"),
+        n => say!(language, "report-position-move", number = n.to_string()),
+    };
+    let widest = record.positions.iter().map(|p| named(p.after_move).width()).max().unwrap_or(0);
     for position in &record.positions {
-        let lead = match position.after_move {
-            0 => "  first    ".to_owned(),
-            n => format!("  {:9}", format!("move {n}")),
-        };
+        let lead = format!("  {}  ", pad(&named(position.after_move), widest));
         let figures = position.figures.iter().filter_map(|f| {
             let check = record.checks.get(f.check)?;
-            let label = Label::of_check(check);
-            let m = Measured::new(label.quantity, &check.unit, f.value?, f.expanded_uncertainty).short();
-            let words = f.words.as_ref().map_or_else(String::new, |w| format!(" ({w})"));
-            Some(format!("{} {m}{words}", label.trade))
+            let label = Label::of_check(check, language);
+            let m = Measured::new(label.quantity, &check.unit, f.value?, f.expanded_uncertainty, language).short();
+            Some(match &f.words {
+                Some(words) => {
+                    let moved = told(f.words_phrase.as_ref(), words, language);
+                    say!(language, "report-figure-moved", name = label.trade, value = m, moved = moved)
+                }
+                None => say!(language, "report-figure", name = label.trade, value = m),
+            })
         });
         page.paragraph(Style::new(), &lead, &figures.collect::<Vec<_>>().join("; "));
         for turned in &position.turned {
-            page.paragraph(Style::new(), &" ".repeat(11), &turned.words);
+            let words = told(turned.words_phrase.as_ref(), &turned.words, language);
+            page.paragraph(Style::new(), &" ".repeat(lead.width()), &words);
         }
     }
-    let proven = record.positions.last().map(|p| p.proven_by.join(", ")).filter(|p| !p.is_empty());
-    let words = proven.unwrap_or_else(|| "no photo".to_owned());
-    page.paragraph(Style::new(), "  ", &format!("The last position is shown by {words}."));
+    let proven = record.positions.last().map(|p| p.proven_by.clone()).unwrap_or_default();
+    let words = match proven.is_empty() {
+        true => say!(language, "report-last-position-none"),
+        false => say!(language, "report-last-position", photos = Value::from(proven)),
+    };
+    page.paragraph(Style::new(), "  ", &words);
 }
 
 fn to_do(page: &mut Page, record: &JobRecord) {
-    page.title("Do now, in this order");
-    for (i, step) in steps(record).iter().enumerate() {
+    let language = page.language;
+    page.title(&say!(language, "report-do-now"));
+    for (i, step) in steps(record, language).iter().enumerate() {
         let lead = format!("{:>3}. ", i + 1);
-        page.paragraph(Style::new(), &lead, &format!("{}: {}", step.title, step.words));
+        let words = say!(language, "report-numbered-step", title = &step.title, words = &step.words);
+        page.paragraph(Style::new(), &lead, &words);
+        if !step.about.is_empty() {
+            page.paragraph(Style::new(), &" ".repeat(lead.width()), &format!("({})", step.about.join(", ")));
+        }
     }
 }
 
 /// One check as cells.
 struct Row {
     verdict: Verdict,
-    word: &'static str,
+    word: String,
     name: String,
     measured: String,
     wanted: String,
-    within: String,
+    within: Option<String>,
     /// What it would be, where it is not to be trusted.
     otherwise: Vec<String>,
 }
 
-fn row(check: &CheckRecord) -> Row {
-    let label = Label::of_check(check);
+fn row(check: &CheckRecord, language: Language) -> Row {
+    let label = Label::of_check(check, language);
+    let measured = Measured::of_check(check, label.quantity, language);
     Row {
         verdict: check.verdict,
-        word: word(check),
+        word: word(check, language),
         name: clean(&label.full()),
-        measured: Measured::of_check(check, label.quantity).map_or_else(|| "no value".into(), |m| m.short()),
-        wanted: format!("required {}", wanted(check, label.quantity)),
-        within: check.conformance_probability.map_or_else(String::new, |p| format!("{} within", percent(p))),
-        otherwise: otherwise(check, label.quantity),
+        measured: measured.map_or_else(|| say!(language, "report-no-value"), |m| m.short()),
+        wanted: say!(language, "report-required-value", required = wanted(check, label.quantity, language)),
+        within: check.conformance_probability.map(|p| within(percent(p), language)),
+        otherwise: otherwise(check, label.quantity, language),
     }
 }
 
+fn within(probability: Phrase, language: Language) -> String {
+    say!(language, "report-probability-short", probability = probability)
+}
+
 fn checks(page: &mut Page, record: &JobRecord) {
+    let language = page.language;
     let line = reference_line(&record.reference_line);
-    page.title(&format!("Checks against {line} (measured ± expanded uncertainty, 95 %)"));
-    match trust(record) {
-        Trust::None => page.paragraph(Style::new(), "  ", "The figures can't be trusted: see the findings."),
-        Trust::Some => page.paragraph(Style::new(), "  ", "Not all figures can be trusted: see the findings."),
-        Trust::All => {}
+    page.title(&say!(language, "report-checks-text", line = line));
+    let doubt = match trust(record) {
+        Trust::None => Some(say!(language, "report-none-trusted")),
+        Trust::Some => Some(say!(language, "report-some-trusted")),
+        Trust::All => None,
+    };
+    if let Some(doubt) = doubt {
+        page.paragraph(Style::new(), "  ", &format!("{doubt} {}", say!(language, "report-findings-say-why")));
     }
-    let rows: Vec<Row> = record.checks.iter().map(row).collect();
+    let rows: Vec<Row> = record.checks.iter().map(|c| row(c, language)).collect();
     let widest = |cell: fn(&Row) -> &str| rows.iter().map(|r| cell(r).width()).max().unwrap_or(0);
-    let verdict = widest(|r| r.word);
+    let verdict = widest(|r| &r.word);
     let (name, measured, wanted) = (widest(|r| &r.name), widest(|r| &r.measured), widest(|r| &r.wanted));
-    let one_line = 2 + verdict + 2 + name + 2 + measured + 2 + wanted + 2 + "> 99.99 % within".width();
+    let odds = within(percent(1.0), language).width();
+    let one_line = 2 + verdict + 2 + name + 2 + measured + 2 + wanted + 2 + odds;
     for r in &rows {
-        let lead = format!("  {}  ", pad(r.word, verdict));
+        let lead = format!("  {}  ", pad(&r.word, verdict));
         let name = pad(&r.name, name);
+        let odds = r.within.as_ref();
         if one_line <= page.width {
-            let columns = [name, pad(&r.measured, measured), pad(&r.wanted, wanted), r.within.clone()];
+            let odds = odds.cloned().unwrap_or_default();
+            let columns = [name, pad(&r.measured, measured), pad(&r.wanted, wanted), odds];
             page.paragraph(colour_of(r.verdict), &lead, &columns.join("  "));
         } else {
             page.paragraph(colour_of(r.verdict), &lead, &format!("{name}  {}", r.measured));
-            let odds = if r.within.is_empty() { String::new() } else { format!(", {}", r.within) };
-            page.paragraph(Style::new(), &" ".repeat(lead.width() + 2), &format!("{}{odds}", r.wanted));
+            let below = odds.map_or_else(
+                || r.wanted.clone(),
+                |odds| say!(language, "report-required-and-probability", required = &r.wanted, probability = odds),
+            );
+            page.paragraph(Style::new(), &" ".repeat(lead.width() + 2), &below);
         }
         for line in &r.otherwise {
             page.paragraph(Style::new(), &" ".repeat(lead.width() + 2), line);
@@ -249,12 +288,14 @@ fn checks(page: &mut Page, record: &JobRecord) {
 
 /// What the checks would be without the readings that were used.
 fn without_readings(page: &mut Page, record: &JobRecord) {
+    let language = page.language;
     let Some(without) = &record.checks_without_readings else { return };
-    page.title("The same checks from the photos alone");
+    page.title(&say!(language, "report-from-photos-alone"));
     let differs = |(with, without): &(&CheckRecord, &CheckRecord)| with.verdict != without.verdict;
-    let mut changed = record.checks.iter().zip(without).filter(differs).map(|(_, check)| row(check)).peekable();
+    let changed = record.checks.iter().zip(without).filter(differs).map(|(_, check)| row(check, language));
+    let mut changed = changed.peekable();
     if changed.peek().is_none() {
-        page.paragraph(Style::new(), "  ", "The verdicts are the same.");
+        page.paragraph(Style::new(), "  ", &say!(language, "report-same-verdicts"));
     }
     for r in changed {
         let lead = format!("  {}  ", r.word);
@@ -263,68 +304,94 @@ fn without_readings(page: &mut Page, record: &JobRecord) {
 }
 
 /// A check's verdict in two words.
-fn word(check: &CheckRecord) -> &'static str {
+fn word(check: &CheckRecord, language: Language) -> String {
     if check.verdict != Verdict::Outside && !check.untrusted.is_empty() {
-        return "not trusted";
+        return say!(language, "report-not-trusted-short");
     }
-    check.verdict.words().trim_end_matches(" tolerance")
+    say!(language, "report-verdict-short", verdict = verdict_class(check.verdict))
 }
 
 fn readings(page: &mut Page, record: &JobRecord) {
     if record.readings.is_empty() {
         return;
     }
-    page.title("Readings against the photos (± standard uncertainty)");
+    let language = page.language;
+    page.title(&say!(language, "report-readings-text"));
+    let widest = record.readings.iter().map(|r| agreement(r.agrees, language).width()).max().unwrap_or(0);
     for reading in &record.readings {
-        let lead = format!("  {}  ", pad(agreement(reading), 14));
-        page.paragraph(Style::new(), &lead, &reading_words(reading));
+        let lead = format!("  {}  ", pad(&agreement(reading.agrees, language), widest));
+        page.paragraph(Style::new(), &lead, &reading_words(reading, language));
     }
 }
 
-fn agreement(reading: &ReadingRecord) -> &'static str {
-    match reading.agrees {
+/// Whether a reading and the photos agree.
+pub(super) fn agreement(agrees: Option<bool>, language: Language) -> String {
+    let agreement = match agrees {
         Some(true) => "agrees",
         Some(false) => "disagrees",
-        None => "not comparable",
-    }
+        None => "other",
+    };
+    say!(language, "report-agreement", agreement = agreement)
 }
 
-fn reading_words(reading: &ReadingRecord) -> String {
-    let label = Label::new(&reading.quantity, reading.from.as_deref());
-    let show = |value, u| Measured::new(label.quantity, &reading.unit, value, u).short();
+fn reading_words(reading: &ReadingRecord, language: Language) -> String {
+    let label = Label::new(&reading.quantity, reading.from.as_deref(), language);
+    let show = |value, u| Measured::new(label.quantity, &reading.unit, value, u, language).short();
     let read = show(reading.value, Some(reading.standard_uncertainty));
-    let photos = reading.photo_value.map_or_else(
-        || "the photos don't determine it".to_owned(),
-        |value| format!("photos {}", show(value, reading.photo_standard_uncertainty)),
-    );
-    let instrument = reading.instrument.as_deref().unwrap_or("read");
-    let used = if reading.used { ", used in the result" } else { "" };
-    format!("{}: {instrument} {read}, {photos}{used}", label.full())
+    let instrument = match &reading.instrument {
+        Some(instrument) => phrase!("report-instrument", instrument = instrument),
+        None => phrase!("report-read-by"),
+    };
+    let used = if reading.used { "yes" } else { "no" };
+    let name = label.full();
+    match reading.photo_value {
+        Some(value) => {
+            let photos = show(value, reading.photo_standard_uncertainty);
+            say!(
+                language,
+                "report-reading",
+                used = used,
+                name = name,
+                instrument = instrument,
+                read = read,
+                photos = photos
+            )
+        }
+        None => say!(language, "report-reading-alone", used = used, name = name, instrument = instrument, read = read),
+    }
 }
 
 fn findings(page: &mut Page, record: &JobRecord) {
-    if record.findings.is_empty() {
+    let further: Vec<&FindingRecord> = record.findings.iter().filter(|f| !is_said_by_steps(record, f)).collect();
+    if further.is_empty() {
         return;
     }
-    page.title("Findings");
-    for finding in &record.findings {
+    let language = page.language;
+    page.title(&say!(language, "report-findings"));
+    let widest = further.iter().map(|f| level_word(f.level, language).width()).max().unwrap_or(0);
+    for finding in further {
         let style = match finding.level {
             Level::Void => colour_of(Verdict::Retake),
             Level::Stop => colour_of(Verdict::Outside),
             Level::Warn => colour_of(Verdict::NotProven),
             Level::Note => Style::new(),
         };
-        let lead = format!("  {}  ", pad(level_word(finding.level), 4));
-        page.paragraph(style, &lead, &format!("{} ({})", finding.message, finding.code));
+        let lead = format!("  {}  ", pad(&level_word(finding.level, language), widest));
+        page.paragraph(style, &lead, &format!("{} ({})", message(finding, language), finding.code));
     }
 }
 
 /// Faults that these photos could not have shown at any size.
 fn not_checkable(page: &mut Page, record: &JobRecord) {
-    let mut blind: Vec<(&str, &str, Vec<&str>)> = Vec::new();
+    let language = page.language;
+    let mut blind: Vec<(&str, String, Vec<&str>)> = Vec::new();
     for d in record.detectable.iter().filter(|d| d.size.is_none()) {
-        let (code, remedy) = (d.code.as_str(), d.remedy.as_deref().unwrap_or("more photos"));
-        let at = blind.iter().position(|b| (b.0, b.1) == (code, remedy)).unwrap_or(blind.len());
+        let remedy = match &d.remedy {
+            Some(remedy) => told(d.remedy_phrase.as_ref(), remedy, language),
+            None => say!(language, "report-more-photos"),
+        };
+        let code = d.code.as_str();
+        let at = blind.iter().position(|b| (b.0, &b.1) == (code, &remedy)).unwrap_or(blind.len());
         if at == blind.len() {
             blind.push((code, remedy, Vec::new()));
         }
@@ -334,24 +401,34 @@ fn not_checkable(page: &mut Page, record: &JobRecord) {
     if blind.is_empty() {
         return;
     }
-    page.title("Not checkable with these photos");
+    page.title(&say!(language, "report-blind-text"));
     for (code, remedy, carriers) in blind {
-        let of = if carriers.is_empty() { String::new() } else { format!(" of {}", carriers.join(", ")) };
-        page.paragraph(Style::new(), "  ", &format!("{code}{of}: it takes {remedy}"));
+        let words = match carriers.is_empty() {
+            true => say!(language, "report-blind", fault = code, remedy = remedy),
+            false => {
+                say!(language, "report-blind-of", fault = code, carriers = carriers.join(", "), remedy = remedy)
+            }
+        };
+        page.paragraph(Style::new(), "  ", &words);
     }
 }
 
-/// A level in one word.
 fn procedure(page: &mut Page, record: &JobRecord) {
-    for (title, sentences) in sentences(record) {
-        page.title(title);
+    for (title, sentences) in sentences(record, page.language) {
+        page.title(&title);
         for sentence in sentences {
             page.paragraph(Style::new(), "  ", &sentence);
         }
     }
 }
 
-pub(super) fn level_word(level: Level) -> &'static str {
+/// A level in one word.
+pub(super) fn level_word(level: Level, language: Language) -> String {
+    say!(language, "report-level", level = level_class(level))
+}
+
+/// A level's name, which is also its style's.
+pub(super) fn level_class(level: Level) -> &'static str {
     match level {
         Level::Void => "void",
         Level::Stop => "stop",
@@ -361,14 +438,15 @@ pub(super) fn level_word(level: Level) -> &'static str {
 }
 
 fn closing(page: &mut Page, record: &JobRecord) {
+    let language = page.language;
     page.out.push('\n');
     if !record.sheet.source.is_empty() {
-        page.paragraph(Style::new(), "Whose tolerance: ", &record.sheet.source);
+        let lead = format!("{} ", say!(language, "report-whose-tolerance"));
+        page.paragraph(Style::new(), &lead, &record.sheet.source);
     }
-    page.paragraph(
-        Style::new(),
-        "Cautions: ",
-        "the vehicle maker's service information and local rules govern. The work is for trained people; lasers and \
-         lifted vehicles need their own precautions. This documents a set-up and does not replace the procedure.",
-    );
+    let lead = format!("{} ", say!(language, "report-cautions-text"));
+    page.paragraph(Style::new(), &lead, &say!(language, "report-cautions-short"));
+    if !language.is_proofread() {
+        page.paragraph(Style::new(), "", &say!(language, "report-not-proofread"));
+    }
 }

@@ -1,9 +1,10 @@
 //! What the technician does now, in the order in which a stand is set.
 
 use super::figures::Measured;
-use super::label::{Label, sentence};
+use super::label::{Label, sentence, verdict_words};
 use crate::quantity::Quantity;
-use crate::record::{CheckRecord, FindingRecord, JobRecord, Level, Verdict};
+use crate::record::{CheckRecord, FindingRecord, JobRecord, Level, Verdict, told};
+use crate::words::{Language, say};
 
 /// Findings that only repeat a check's correction.
 const SAID_BY_A_CHECK: [&str; 8] = [
@@ -43,6 +44,10 @@ pub(super) struct Step {
     pub(super) kind: Kind,
     pub(super) title: String,
     pub(super) words: String,
+    /// Which way the stand goes: the quantity, and whether it is to become larger.
+    pub(super) way: Option<(Quantity, bool)>,
+    /// The finding that it is: its code, carrier and photo.
+    pub(super) about: Vec<String>,
 }
 
 /// Whether a finding says that the figures are not to be trusted.
@@ -80,32 +85,56 @@ fn moves_are_held(record: &JobRecord) -> bool {
 }
 
 /// All steps. Where the figures are void nothing is moved by them.
-pub(super) fn steps(record: &JobRecord) -> Vec<Step> {
-    let mut steps: Vec<Step> = record.findings.iter().filter(|f| holds_up(f)).map(clear).collect();
+pub(super) fn steps(record: &JobRecord, language: Language) -> Vec<Step> {
+    let mut steps: Vec<Step> = record.findings.iter().filter(|f| is_a_step(f)).map(|f| clear(f, language)).collect();
     if !figures_are_void(record) {
         // What a finding spoils is said by the finding.
         let sound = |c: &&CheckRecord| !move_is_held(c) && c.untrusted.is_empty();
         let mut checks: Vec<&CheckRecord> = record.checks.iter().filter(sound).collect();
         checks.sort_by_key(|check| rank(&check.quantity));
-        steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Outside).map(|c| moving(c)));
-        steps.extend(checks.iter().filter(|c| c.verdict == Verdict::NotProven).map(|c| proving(c)));
-        steps.extend(checks.iter().filter(|c| c.verdict == Verdict::Retake).map(|c| measuring(c)));
+        let of = |verdict: Verdict| checks.iter().filter(move |c| c.verdict == verdict);
+        steps.extend(of(Verdict::Outside).map(|c| moving(c, language)));
+        steps.extend(of(Verdict::NotProven).map(|c| proving(c, language)));
+        steps.extend(of(Verdict::Retake).map(|c| measuring(c, language)));
     }
     let mut steps = joined(steps);
-    steps.push(close(record, &steps));
+    steps.push(close(record, &steps, language));
+    for step in &mut steps {
+        step.title = sentence(&step.title);
+    }
     steps
 }
 
-fn holds_up(finding: &FindingRecord) -> bool {
+/// Whether a finding stands among the steps, whole.
+fn is_a_step(finding: &FindingRecord) -> bool {
     matches!(finding.level, Level::Void | Level::Stop) && !repeats_a_check(finding)
 }
 
-fn clear(finding: &FindingRecord) -> Step {
+/// Whether what is to be done already says all that a finding says: it is one
+/// of the steps, or the moves of the checks are.
+pub(super) fn is_said_by_steps(record: &JobRecord, finding: &FindingRecord) -> bool {
+    let moves = !figures_are_void(record) && !moves_are_held(record);
+    let ordered = |c: &CheckRecord| c.verdict == Verdict::Outside && c.move_by.is_some();
+    is_a_step(finding) || repeats_a_check(finding) && moves && record.checks.iter().any(ordered)
+}
+
+/// A finding's code, carrier and photo.
+pub(super) fn about(finding: &FindingRecord) -> Vec<String> {
+    let places = [&finding.carrier, &finding.photo].into_iter().flatten().cloned();
+    std::iter::once(finding.code.clone()).chain(places).collect()
+}
+
+/// What a finding says.
+pub(super) fn message(finding: &FindingRecord, language: Language) -> String {
+    told(finding.message_phrase.as_ref(), &finding.message, language)
+}
+
+fn clear(finding: &FindingRecord, language: Language) -> Step {
     let title = match finding.level {
-        Level::Void => "Clear up first",
-        _ => "Settle",
+        Level::Void => say!(language, "report-clear-first"),
+        _ => say!(language, "report-settle"),
     };
-    Step { kind: Kind::Clear, title: title.into(), words: finding.message.clone() }
+    Step { kind: Kind::Clear, title, words: message(finding, language), way: None, about: about(finding) }
 }
 
 /// Level, tilt, square, centre, distance, height; then everything else.
@@ -118,75 +147,82 @@ fn joined(steps: Vec<Step>) -> Vec<Step> {
     let mut all: Vec<Step> = Vec::new();
     for step in steps {
         match all.iter_mut().find(|s| s.kind == step.kind && s.words == step.words) {
-            Some(same) => same.title = format!("{}, {}", same.title, step.title.to_lowercase()),
+            Some(same) => same.title = [same.title.as_str(), &step.title].join(", "),
             None => all.push(step),
         }
     }
     all
 }
 
-fn title(check: &CheckRecord) -> String {
-    let word = match rank(&check.quantity) {
-        0 => "Level".to_owned(),
-        1 => "Tilt".to_owned(),
-        2 => "Square".to_owned(),
-        3 => "Centre".to_owned(),
-        4 => "Distance".to_owned(),
-        5 => "Height".to_owned(),
-        _ => sentence(&Label::new(&check.quantity, check.from.as_deref()).trade),
+fn title(check: &CheckRecord, language: Language) -> String {
+    const MOVES: [&str; 6] = ["level", "tilt", "square", "centre", "distance", "height"];
+    let label = Label::of_check(check, language);
+    let title = match MOVES.get(usize::from(rank(&check.quantity))) {
+        Some(name) => say!(language, "report-move", name = *name),
+        None => label.trade.clone(),
     };
-    let extras = Label::of_check(check).extras();
-    if extras.is_empty() { word } else { format!("{word} ({})", extras.join(", ")) }
-}
-
-fn moving(check: &CheckRecord) -> Step {
-    let words = if check.correction.is_empty() { measured_words(check) } else { check.correction.clone() };
-    Step { kind: Kind::Move, title: title(check), words: sentence(&words) }
-}
-
-fn measured_words(check: &CheckRecord) -> String {
-    let label = Label::of_check(check);
-    match Measured::of_check(check, label.quantity) {
-        Some(m) => format!("measured {}", m.long()),
-        None => "outside tolerance".into(),
+    let extras = label.extras();
+    if extras.is_empty() {
+        title
+    } else {
+        say!(language, "report-with-extras", title = title, extras = extras.join(", "))
     }
 }
 
-fn proving(check: &CheckRecord) -> Step {
-    let fallback = if check.can_decide {
-        "not proven: take more photos from further apart, or move the value nearer to the required one"
+fn moving(check: &CheckRecord, language: Language) -> Step {
+    let words = if check.correction.is_empty() {
+        measured_words(check, language)
     } else {
-        "these photos and this kit cannot prove so small a tolerance: the uncertainty is too large for it, wherever the stand is"
+        told(check.correction_phrase.as_ref(), &check.correction, language)
     };
-    let words = check.reason.as_deref().unwrap_or(fallback);
-    Step { kind: Kind::Prove, title: title(check), words: sentence(words) }
+    let way = Quantity::from_name(&check.quantity).zip(check.move_by.map(|by| by > 0.0));
+    Step { kind: Kind::Move, title: title(check, language), words: sentence(&words), way, about: Vec::new() }
 }
 
-fn measuring(check: &CheckRecord) -> Step {
-    let words = check.reason.as_deref().unwrap_or("the photos do not determine it: take them again");
-    Step { kind: Kind::Measure, title: title(check), words: sentence(words) }
+fn measured_words(check: &CheckRecord, language: Language) -> String {
+    match Measured::of_check(check, Quantity::from_name(&check.quantity), language) {
+        Some(m) => say!(language, "report-measured", value = m.long()),
+        None => verdict_words(Verdict::Outside).say(language),
+    }
 }
 
-/// Once something was moved.
-const CORRECTED: &str = "Take one photo of the stand there, with plates and floor sheets: it is measured with those before; a second one proves it.";
+/// Why a check is open, in the record's words.
+pub(super) fn reason(check: &CheckRecord, language: Language) -> Option<String> {
+    check.reason.as_ref().map(|reason| told(check.reason_phrase.as_ref(), reason, language))
+}
 
-fn close(record: &JobRecord, before: &[Step]) -> Step {
-    let (title, words) = if figures_are_void(record) {
-        ("Then", "Take the photos again. Do not move the stand by the figures of this report: they can't be trusted.")
+fn proving(check: &CheckRecord, language: Language) -> Step {
+    let words = reason(check, language).unwrap_or_else(|| match check.can_decide {
+        true => say!(language, "report-prove-more"),
+        false => say!(language, "report-prove-never"),
+    });
+    Step { kind: Kind::Prove, title: title(check, language), words: sentence(&words), way: None, about: Vec::new() }
+}
+
+fn measuring(check: &CheckRecord, language: Language) -> Step {
+    let words = reason(check, language).unwrap_or_else(|| say!(language, "report-measure-again"));
+    Step { kind: Kind::Measure, title: title(check, language), words: sentence(&words), way: None, about: Vec::new() }
+}
+
+fn close(record: &JobRecord, before: &[Step], language: Language) -> Step {
+    let nothing = record.verdict == Verdict::Within && !figures_are_void(record) && !moves_are_held(record);
+    let words = if figures_are_void(record) {
+        say!(language, "report-close-void")
     } else if moves_are_held(record) {
-        (
-            "Then",
-            "Take the photos again. Do not move the stand by the figures of this report: what has to be settled comes first.",
-        )
+        say!(language, "report-close-held")
     } else if before.iter().any(|s| s.kind == Kind::Move) {
-        ("Then", CORRECTED)
-    } else if record.verdict == Verdict::Within {
-        ("Nothing to move", "Keep this report with the job.")
+        say!(language, "report-close-moved")
+    } else if nothing {
+        say!(language, "report-keep-report")
+    } else if record.verdict == Verdict::Retake {
+        say!(language, "report-close-retake")
     } else {
-        match record.verdict {
-            Verdict::Retake => ("Then", "Take the photos again and verify the job again."),
-            _ => ("Then", "Verify the job again."),
-        }
+        say!(language, "report-close-verify")
     };
-    Step { kind: Kind::Close, title: title.into(), words: words.into() }
+    let moved = before.iter().any(|s| s.kind == Kind::Move);
+    let title = match nothing && !moved {
+        true => say!(language, "report-nothing-to-move"),
+        false => say!(language, "report-then"),
+    };
+    Step { kind: Kind::Close, title, words, way: None, about: Vec::new() }
 }

@@ -39,7 +39,7 @@ fn change(path: &Path, to: impl Fn(String) -> String) {
 }
 
 fn baywitness(words: &[&str], paths: &[&Path]) {
-    let status = Command::new(env!("CARGO_BIN_EXE_baywitness")).args(words).args(paths).output().unwrap().status;
+    let status = crate::program::program().args(words).args(paths).output().unwrap().status;
     assert!(status.success(), "{words:?}");
 }
 

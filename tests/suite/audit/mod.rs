@@ -125,7 +125,7 @@ fn archive(root: &Path, empty: usize) {
 }
 
 fn audit(root: &Path, out: &Path) -> Command {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut command = crate::program::program();
     command.current_dir(root.parent().unwrap()).arg("audit").arg(root.file_name().unwrap()).arg("--out").arg(out);
     command.env_remove("BAYWITNESS_MODELS").stdin(Stdio::null()).stdout(Stdio::null()).stderr(Stdio::null());
     command
@@ -240,7 +240,7 @@ fn lines_on_stdout_answer_paths_on_stdin() {
     for n in 0..3 {
         empty_job(&dir.path().join(format!("N {n}")), n);
     }
-    let mut child = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+    let mut child = crate::program::program()
         .args(["audit", "--stdin"])
         .current_dir(dir.path())
         .stdin(Stdio::piped())

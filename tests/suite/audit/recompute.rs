@@ -2,7 +2,7 @@
 
 use std::fs;
 use std::path::Path;
-use std::process::{Command, Stdio};
+use std::process::Stdio;
 
 use serde_json::Value;
 
@@ -93,7 +93,7 @@ fn evidence_as_one_file_is_judged_where_it_lies() {
     let job = dir.path().join("job");
     empty_job(&job, 1);
     let seal = |to: &Path| {
-        let sealed = Command::new(env!("CARGO_BIN_EXE_baywitness")).arg("seal").arg(&job).arg("--out").arg(to).output();
+        let sealed = crate::program::program().arg("seal").arg(&job).arg("--out").arg(to).output();
         assert!(sealed.unwrap().status.success());
     };
     seal(&root.join("whole.tar"));

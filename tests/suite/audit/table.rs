@@ -3,14 +3,14 @@
 
 use std::fs;
 use std::path::Path;
-use std::process::{Command, Output, Stdio};
+use std::process::{Output, Stdio};
 
 use rand::{RngExt, SeedableRng};
 
 use super::{HARMS, archive, audit};
 
 fn trends(input: &Path, out: &Path) -> Output {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut command = crate::program::program();
     command.arg("trends").arg(input).arg("--names").arg("--out").arg(out).stdin(Stdio::null()).output().unwrap()
 }
 

@@ -6,11 +6,10 @@ mod doors;
 mod first_day;
 
 use std::path::{Path, PathBuf};
-use std::process::Command;
 
 /// Runs the program in a folder: exit code and all that it said.
 fn run_in(folder: &Path, arguments: &[&str]) -> (i32, String) {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut command = crate::program::program();
     let output = command.current_dir(folder).args(arguments).env_remove("BAYWITNESS_MODELS").output().unwrap();
     let text = format!("{}{}", String::from_utf8_lossy(&output.stdout), String::from_utf8_lossy(&output.stderr));
     (output.status.code().unwrap(), text.split_whitespace().collect::<Vec<_>>().join(" "))

@@ -23,7 +23,7 @@ pub(crate) fn a_job(to: &Path) -> PathBuf {
 }
 
 pub(crate) fn program(arguments: &[&str]) -> Command {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut command = crate::program::program();
     command.args(arguments).env_remove("BAYWITNESS_MODELS").stdin(Stdio::null());
     command.stdout(Stdio::piped()).stderr(Stdio::piped());
     command

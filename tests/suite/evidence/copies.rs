@@ -2,7 +2,6 @@
 
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::Command;
 
 use super::doors::{run, seal_with};
 
@@ -28,12 +27,12 @@ fn a_masked_copy_checks_against_the_sealed_digests() {
     let picture = image::open(&photo).unwrap().to_rgb8();
     let grey = picture.pixels().filter(|p| p.0.iter().all(|v| v.abs_diff(128) < 6)).count();
     assert!(grey * 10 > (picture.width() * picture.height()) as usize * 7);
-    let found = Command::new(env!("CARGO_BIN_EXE_baywitness")).arg("detect").arg(&photo).args(["--json", "-"]).output();
+    let found = crate::program::program().arg("detect").arg(&photo).args(["--json", "-"]).output();
     let markers = |json: &[u8]| {
         let value: serde_json::Value = serde_json::from_slice(json).unwrap();
         value[0]["markers"].as_array().unwrap().len()
     };
-    let whole = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+    let whole = crate::program::program()
         .arg("detect")
         .arg(sample().join("photos/a.jpg"))
         .args(["--json", "-"])

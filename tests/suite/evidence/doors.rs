@@ -24,7 +24,7 @@ pub(crate) fn small_job(shared: &Path) -> PathBuf {
 }
 
 pub(crate) fn run(arguments: &[&Path], options: &[&str], agent: Option<&Path>) -> (i32, String) {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut command = crate::program::program();
     command.args(options).args(arguments).env_remove("SSH_AUTH_SOCK").env_remove("BAYWITNESS_MODELS");
     if let Some(socket) = agent {
         command.env("SSH_AUTH_SOCK", socket);

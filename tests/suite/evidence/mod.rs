@@ -146,7 +146,12 @@ fn paths_that_lead_elsewhere_are_never_followed() {
     for trick in ["data/../../secret", "/etc/hostname", "../secret", "data/%0A", "C:/x"] {
         fs::write(&path, format!("{good}{}  {trick}\n", "0".repeat(128))).unwrap();
         let found = inspect(&folder).unwrap();
-        let said = found.items.iter().find(|i| i.what == "manifests").map(|i| i.found.say(baywitness::words::Language::English)).unwrap_or_default();
+        let said = found
+            .items
+            .iter()
+            .find(|i| i.what == "manifests")
+            .map(|i| i.found.say(baywitness::words::Language::English))
+            .unwrap_or_default();
         assert!(!found.intact() && said.contains("names"), "{trick}: {said}");
     }
 }

@@ -6,6 +6,7 @@ use baywitness::folder::Models;
 use baywitness::job;
 use baywitness::record::{JobRecord, Verdict};
 use baywitness::synth::{PhotoSpec, Scene};
+use baywitness::words::Language;
 
 use crate::staged::scene;
 
@@ -157,7 +158,7 @@ fn checks_decided_by_readings_say_so() {
     assert_eq!((missing.value, missing.verdict), (None, Verdict::Retake));
     assert!(missing.reason.as_deref().is_some_and(|r| r.contains("reading")), "{:?}", missing.reason);
     assert_eq!(of("distance").evidence, "photos");
-    let page = baywitness::report::html(&record, &[]);
+    let page = baywitness::report::html(&record, &[], Language::English);
     assert!(page.contains("decided by a reading"));
 }
 

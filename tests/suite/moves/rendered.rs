@@ -7,6 +7,7 @@ use baywitness::folder::{JobFile, Models};
 use baywitness::job;
 use baywitness::record::{JobRecord, PositionRecord, Verdict};
 use baywitness::synth::{PhotoSpec, Scene, StandError, Truth};
+use baywitness::words::Language;
 
 use crate::staged;
 
@@ -134,7 +135,7 @@ fn one_photo_tells_where_the_stand_stands_now_and_two_prove_it() {
     assert_eq!(with_photos(folder.path(), &["a.jpg", "b.jpg", "c.jpg", "d.jpg"]).verdict, Verdict::Within);
     // Where it stands now alone is judged: without its photos there is no verdict on where it stood.
     std::fs::write(&sheet, text).unwrap();
-    let page = baywitness::report::html(&proven, &[]);
+    let page = baywitness::report::html(&proven, &[], Language::English);
     assert!(page.contains("Where the stand went") && page.contains("moved 8 mm"));
 }
 
@@ -193,7 +194,7 @@ fn photos_are_added_on_the_command_line_and_screws_are_told() {
     let text = format!("# by hand\n{}", file.to_toml());
     std::fs::write(job.join("job.toml"), text).unwrap();
     let run = |more: &[&str]| {
-        let mut command = std::process::Command::new(env!("CARGO_BIN_EXE_baywitness"));
+        let mut command = crate::program::program();
         let out = command.arg("verify").args(more).arg(&job).output().unwrap();
         (out.status.code().unwrap(), String::from_utf8(out.stdout).unwrap() + &String::from_utf8(out.stderr).unwrap())
     };

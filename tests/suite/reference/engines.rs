@@ -46,7 +46,7 @@ fn lines(command: &mut Command, paths: &[String]) -> Vec<String> {
 }
 
 fn one_machine(paths: &[String]) -> Vec<String> {
-    let lines = lines(Command::new(program()).args(["audit", "--stdin"]), paths);
+    let lines = lines(crate::program::program().args(["audit", "--stdin"]), paths);
     assert_eq!(lines.len(), paths.len());
     lines
 }

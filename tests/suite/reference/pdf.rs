@@ -7,6 +7,7 @@ use std::process::Command;
 use baywitness::folder::Models;
 use baywitness::job::{Options, verify};
 use baywitness::report::{digest, pdf, pictures};
+use baywitness::words::Language;
 use serde_json::json;
 
 use super::harness::answer;
@@ -16,7 +17,7 @@ fn the_report_is_marked_structured_and_its_codes_say_the_digest() {
     let job: PathBuf = [env!("CARGO_MANIFEST_DIR"), "samples", "wrong"].iter().collect();
     let record = verify(&job, &Options { models: Models::embedded() }).unwrap();
     let result = record.to_json().unwrap();
-    let bytes = pdf(&record, &pictures(&job, &record).unwrap(), &result).unwrap();
+    let bytes = pdf(&record, &pictures(&job, &record).unwrap(), &result, Language::English).unwrap();
     let dir = tempfile::tempdir().unwrap();
     let file = dir.path().join("report.pdf");
     std::fs::write(&file, &bytes).unwrap();

@@ -1,8 +1,6 @@
 //! What commands write beside the schemas that are made from the types, by PyPI's
 //! jsonschema (draft 2020-12).
 
-use std::process::Command;
-
 use baywitness::record::schema;
 use serde_json::{Value, json};
 
@@ -10,7 +8,7 @@ use super::harness::answer;
 
 /// What a command prints as JSON.
 fn printed(arguments: &[&str]) -> Value {
-    let out = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+    let out = crate::program::program()
         .args(arguments)
         .current_dir(env!("CARGO_MANIFEST_DIR"))
         .env_remove("BAYWITNESS_MODELS")

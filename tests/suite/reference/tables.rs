@@ -3,7 +3,7 @@
 
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::{Command, Stdio};
+use std::process::Stdio;
 
 use serde_json::{Value, json};
 
@@ -62,7 +62,7 @@ fn arrow_reads_every_cell_of_the_table() {
     }
     fs::create_dir_all(root.join("broken")).unwrap();
     fs::write(root.join("broken/job.toml"), "").unwrap();
-    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut command = crate::program::program();
     command.arg("audit").arg(&root).arg("--out").arg(&out).stdout(Stdio::null()).stderr(Stdio::null());
     assert_eq!(command.status().unwrap().code(), Some(2));
     let asked = json!({ "table": out.join("audit.parquet") });

@@ -2,11 +2,12 @@
 
 use baywitness::record::{JobRecord, Level, Verdict};
 use baywitness::report::{by_series, customer_html, series_html};
+use baywitness::words::Language;
 
 use super::{fixture, jobs, page};
 
 fn read(record: &JobRecord) -> page::Page {
-    page::Page::parse(&customer_html(record, &"ab".repeat(64)))
+    page::Page::parse(&customer_html(record, &"ab".repeat(64), Language::English))
 }
 
 fn list_after(page: &page::Page, heading: &str) -> String {
@@ -87,7 +88,7 @@ fn the_last_attempt_of_each_sensor_counts() {
     let all: Vec<&JobRecord> = jobs.iter().collect();
     let series = by_series(&all);
     assert_eq!(series.len(), 1);
-    let page = page::Page::parse(&series_html(series[0].0, &series[0].1));
+    let page = page::Page::parse(&series_html(series[0].0, &series[0].1, Language::English));
     assert!(page.complaints.is_empty(), "{:?}", page.complaints);
     let states: Vec<&str> = page
         .named("div")
@@ -104,6 +105,6 @@ fn the_last_attempt_of_each_sensor_counts() {
 fn which_attempt_is_the_last_is_not_guessed() {
     let jobs = [of_series(1, "radar", &fixture::GOOD), of_series(1, "radar", &fixture::WRONG)];
     let all: Vec<&JobRecord> = jobs.iter().collect();
-    assert!(series_html("R-1", &all).contains("cannot be told"));
+    assert!(series_html("R-1", &all, Language::English).contains("cannot be told"));
     assert!(by_series(&all[..1]).is_empty(), "one job is no series");
 }

@@ -7,11 +7,13 @@
 mod customer;
 mod fixture;
 mod kept;
+mod languages;
 mod page;
 mod pdf;
 
 use baywitness::record::{JobRecord, Level, Verdict};
 use baywitness::report::{PhotoPicture, TextOptions, html, text};
+use baywitness::words::Language;
 
 type Job = (JobRecord, Vec<PhotoPicture>);
 
@@ -54,7 +56,7 @@ fn text_reads_as_it_did() {
 #[test]
 fn page_reads_as_it_did() {
     for (name, (record, pictures)) in jobs().iter().take(5) {
-        let page = page::Page::parse(&html(record, pictures));
+        let page = page::Page::parse(&html(record, pictures, Language::English));
         let said = ["h1", "h2", "h3", "p", "li", "dt", "dd", "th", "td", "summary", "figcaption"];
         let lines: Vec<String> = page
             .elements
@@ -69,7 +71,7 @@ fn page_reads_as_it_did() {
 #[test]
 fn pages_are_well_formed_and_fetch_nothing() {
     for (name, (record, pictures)) in jobs() {
-        let written = html(&record, &pictures);
+        let written = html(&record, &pictures, Language::English);
         if let Some(dir) = std::env::var_os("BAYWITNESS_REPORT_DIR") {
             std::fs::create_dir_all(&dir).unwrap();
             std::fs::write(std::path::Path::new(&dir).join(format!("{name}.html")), &written).unwrap();
@@ -98,7 +100,7 @@ fn pages_are_well_formed_and_fetch_nothing() {
 #[test]
 fn every_drawing_speaks_and_headings_are_in_order() {
     for (name, (record, pictures)) in jobs() {
-        let page = page::Page::parse(&html(&record, &pictures));
+        let page = page::Page::parse(&html(&record, &pictures, Language::English));
         for svg in page.named("svg") {
             let spoken =
                 svg.attribute("role") == Some("img") && svg.attribute("aria-label").is_some_and(|l| !l.is_empty());
@@ -143,14 +145,14 @@ fn poisoned(record: &JobRecord, poison: &str) -> JobRecord {
 #[test]
 fn typed_markup_stays_text() {
     let (record, pictures) = fixture::job(&fixture::WRONG, 2);
-    let clean = page::Page::parse(&html(&record, &pictures));
+    let clean = page::Page::parse(&html(&record, &pictures, Language::English));
     for poison in [
         "<script>alert(1)</script>",
         "\"><img src=x onerror=alert(1)>",
         "</style></title><b>",
         "'\\\n\0\u{1b}[2J\u{202e}",
     ] {
-        let page = page::Page::parse(&html(&poisoned(&record, poison), &pictures));
+        let page = page::Page::parse(&html(&poisoned(&record, poison), &pictures, Language::English));
         assert!(page.complaints.is_empty(), "{poison}: {:?}", page.complaints);
         assert_eq!(page.named("script").count(), 0);
         assert_eq!(page.named("img").count(), 0);
@@ -162,7 +164,10 @@ fn typed_markup_stays_text() {
 #[test]
 fn a_terminal_is_not_commanded_by_typed_text() {
     let (record, _) = fixture::job(&fixture::WRONG, 2);
-    let shown = text(&poisoned(&record, "\u{1b}[2J\u{7}\u{202e}"), &TextOptions { width: 100, colour: false });
+    let shown = text(
+        &poisoned(&record, "\u{1b}[2J\u{7}\u{202e}"),
+        &TextOptions { width: 100, colour: false, ..TextOptions::default() },
+    );
     assert!(shown.chars().all(|c| c == '\n' || !c.is_control()), "a control character came through");
     assert!(!shown.contains('\u{202e}'));
 }
@@ -170,8 +175,8 @@ fn a_terminal_is_not_commanded_by_typed_text() {
 #[test]
 fn colour_adds_nothing_but_colour() {
     for (name, (record, _)) in jobs() {
-        let plain = text(&record, &TextOptions { width: 80, colour: false });
-        let coloured = text(&record, &TextOptions { width: 80, colour: true });
+        let plain = text(&record, &TextOptions { width: 80, colour: false, ..TextOptions::default() });
+        let coloured = text(&record, &TextOptions { width: 80, colour: true, ..TextOptions::default() });
         let mut stripped = String::new();
         let mut inside = false;
         for c in coloured.chars() {
@@ -191,7 +196,7 @@ fn colour_adds_nothing_but_colour() {
 fn text_keeps_to_its_width() {
     for (name, (record, _)) in jobs() {
         for width in [40, 60, 80, 120, 160] {
-            for line in text(&record, &TextOptions { width, colour: false }).lines() {
+            for line in text(&record, &TextOptions { width, colour: false, ..TextOptions::default() }).lines() {
                 let columns = line.chars().count();
                 assert!(columns <= width, "{name} at {width}: {columns} columns: {line}");
             }
@@ -209,7 +214,7 @@ fn nothing_is_moved_by_figures_that_are_void() {
     let shown = text(&record, &TextOptions::default());
     assert!(!shown.contains("move the stand 22"), "{shown}");
     assert!(shown.contains("can't be trusted"));
-    let page = page::Page::parse(&html(&record, &pictures));
+    let page = page::Page::parse(&html(&record, &pictures, Language::English));
     assert!(page.named("ol").all(|list| !list.text.to_lowercase().contains("move the stand 22")));
 }
 
@@ -217,7 +222,7 @@ fn nothing_is_moved_by_figures_that_are_void() {
 fn corrections_come_in_the_order_in_which_a_stand_is_set() {
     let stance = fixture::Stance { up_mm: 30.0, ..fixture::WRONG };
     let (record, pictures) = fixture::job(&stance, 2);
-    let page = page::Page::parse(&html(&record, &pictures));
+    let page = page::Page::parse(&html(&record, &pictures, Language::English));
     let list = &page.named("ol").next().unwrap().text;
     let at: Vec<usize> =
         ["Tilt", "Square", "Centre", "Distance", "Height"].iter().map(|w| list.find(w).expect(w)).collect();
@@ -243,7 +248,7 @@ fn odd_numbers_never_break_a_page() {
         record.photos[0].markers[0].corners_px = [[odd; 2]; 4];
         record.photos[0].markers[1].residuals_px = Some([[odd; 2]; 4]);
         record.photos[1].position_mm = Some([odd; 3]);
-        let written = html(&record, &pictures);
+        let written = html(&record, &pictures, Language::English);
         assert!(page::Page::parse(&written).complaints.is_empty());
         for attribute in ["=\"NaN", "=\"inf", "NaN,", "inf,"] {
             assert!(!written.contains(attribute), "{odd}: {attribute}");
@@ -255,7 +260,7 @@ fn odd_numbers_never_break_a_page() {
 #[test]
 fn a_value_off_the_scale_and_each_magnification_are_said() {
     let (record, pictures) = fixture::job(&fixture::WRONG, 2);
-    let written = html(&record, &pictures);
+    let written = html(&record, &pictures, Language::English);
     assert!(written.contains("off this scale: 1278.0 mm"));
     let page = page::Page::parse(&written);
     let captions: Vec<&str> = page.named("figcaption").map(|c| c.text.as_str()).collect();
@@ -269,5 +274,5 @@ fn checks_without_readings_are_shown_where_readings_took_part() {
     record.checks_without_readings = Some(fixture::job(&fixture::NOT_PROVEN, 2).0.checks);
     let shown = text(&record, &TextOptions::default());
     assert!(shown.contains("from the photos alone") && shown.contains("not proven"), "{shown}");
-    assert!(html(&record, &pictures).contains("from the photos alone"));
+    assert!(html(&record, &pictures, Language::English).contains("from the photos alone"));
 }

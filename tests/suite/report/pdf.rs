@@ -5,12 +5,13 @@ use std::path::Path;
 use std::process::Command;
 
 use baywitness::report::{digest, html, pdf};
+use baywitness::words::Language;
 
 use super::{Job, fixture, jobs, page, poisoned};
 
 fn write(job: &Job) -> (Vec<u8>, String) {
     let json = job.0.to_json().unwrap();
-    (pdf(&job.0, &job.1, &json).unwrap(), digest(&json))
+    (pdf(&job.0, &job.1, &json, Language::English).unwrap(), digest(&json))
 }
 
 /// What a program prints, complaints included; `None` where it is not installed.
@@ -79,7 +80,7 @@ fn the_pdf_says_what_the_page_says() {
         let Some(text) = said("pdftotext", &[], &path) else { return };
         let bare = |text: &str| text.chars().filter(|c| c.is_alphanumeric()).collect::<String>();
         let all = bare(&text);
-        let page = page::Page::parse(&html(&job.0, &job.1));
+        let page = page::Page::parse(&html(&job.0, &job.1, Language::English));
         let mut compared = 0;
         for element in
             page.elements.iter().filter(|e| ["h1", "h2", "h3", "dt", "dd", "summary"].contains(&e.name.as_str()))
@@ -144,6 +145,6 @@ fn odd_numbers_and_missing_pictures_are_drawn() {
         record.carriers[0].position_mm = [odd; 3];
         record.photos[0].markers[0].corners_px = [[odd; 2]; 4];
         record.photos[1].position_mm = Some([odd; 3]);
-        assert!(pdf(&record, &[], b"{}").unwrap().starts_with(b"%PDF-1.7"));
+        assert!(pdf(&record, &[], b"{}", Language::English).unwrap().starts_with(b"%PDF-1.7"));
     }
 }

@@ -1,7 +1,6 @@
 //! Rendered kits with hidden layout errors through the built program.
 
 use std::path::Path;
-use std::process::Command;
 
 use baywitness::marker::Kit;
 use baywitness::synth::{PhotoSpec, Scene};
@@ -25,7 +24,7 @@ fn scene(scale: f64, photos: usize) -> Scene {
 }
 
 fn run(arguments: &[&str]) -> (i32, String) {
-    let output = Command::new(env!("CARGO_BIN_EXE_baywitness")).args(arguments).output().unwrap();
+    let output = crate::program::program().args(arguments).output().unwrap();
     let text = format!("{}{}", String::from_utf8_lossy(&output.stdout), String::from_utf8_lossy(&output.stderr));
     (output.status.code().unwrap(), text)
 }

@@ -2,13 +2,13 @@
 
 use std::fs;
 use std::path::Path;
-use std::process::{Command, Output};
+use std::process::Output;
 
 use baywitness::folder::Models;
 use baywitness::job::{Options, verify};
 
 fn baywitness(args: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_baywitness")).args(args).output().unwrap()
+    crate::program::program().args(args).output().unwrap()
 }
 
 fn said(output: &Output) -> String {

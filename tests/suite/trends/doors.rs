@@ -2,13 +2,13 @@
 
 use std::fs;
 use std::path::Path;
-use std::process::{Command, Output};
+use std::process::Output;
 use std::time::{Duration, Instant};
 
 use super::invent::{Plan, archive};
 
 fn baywitness(args: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_baywitness")).args(args).output().unwrap()
+    crate::program::program().args(args).output().unwrap()
 }
 
 /// An audit's folder: a file for each result, a line for each job.
@@ -122,7 +122,7 @@ fn a_hundred_thousand_results_in_seconds() {
     }
     for from in [&one, &many] {
         let start = Instant::now();
-        let mut child = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+        let mut child = crate::program::program()
             .args(["trends".as_ref(), from.as_os_str(), "--out".as_ref(), folder.path().join("out").as_os_str()])
             .spawn()
             .unwrap();

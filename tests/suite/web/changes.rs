@@ -50,12 +50,11 @@ fn every_change_is_noted_with_its_device_and_sealed_with_the_job() {
     let sealed = jobs.path().join("sealed").join(&name);
     assert_eq!(std::fs::read_to_string(sealed.join("data/job/changes.jsonl")).unwrap(), list);
     // The sealed folder is whole with it: 3, since nobody signed.
-    let check =
-        std::process::Command::new(env!("CARGO_BIN_EXE_baywitness")).arg("check").arg(&sealed).output().unwrap();
+    let check = crate::program::program().arg("check").arg(&sealed).output().unwrap();
     assert_eq!(check.status.code(), Some(3), "{}", String::from_utf8_lossy(&check.stdout));
     // A copy for others' eyes has no names of devices.
     let copy = jobs.path().join("copy");
-    let mut redact = std::process::Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut redact = crate::program::program();
     let made = redact.arg("redact").arg(&sealed).arg("--out").arg(&copy).output().unwrap();
     assert!(made.status.success(), "{}", String::from_utf8_lossy(&made.stderr));
     assert!(!copy.join("data/job/changes.jsonl").exists());

@@ -53,7 +53,7 @@ impl Server {
     }
 
     pub(crate) fn start_with(jobs: &Path, models: Option<&Path>, listen: &str, more: &[&str]) -> Server {
-        let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+        let mut command = crate::program::program();
         command.args(["serve", "--listen", listen, "--jobs"]).arg(jobs).env_remove("BAYWITNESS_MODELS");
         if let Some(models) = models {
             command.arg("--models").arg(models);

@@ -168,7 +168,7 @@ fn files_that_are_no_pair_are_named() {
         (&a, &none, "holds no private key"),
         (&gone, &a, "cannot read"),
     ] {
-        let out = Command::new(env!("CARGO_BIN_EXE_baywitness"))
+        let out = crate::program::program()
             .args(["serve", "--listen", "127.0.0.1:0", "--jobs"])
             .arg(jobs.path())
             .arg("--tls-cert")

@@ -1,7 +1,5 @@
 //! The way through a job, and that its folder is everybody's.
 
-use std::process::Command;
-
 use baywitness::folder::JobFile;
 use baywitness::quantity::Quantity;
 
@@ -10,7 +8,7 @@ use super::client::{Server, sha256};
 use crate::staged;
 
 fn program(arguments: &[&str]) -> (i32, String) {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut command = crate::program::program();
     let out = command.args(arguments).env_remove("BAYWITNESS_MODELS").output().unwrap();
     let said = format!("{}{}", String::from_utf8_lossy(&out.stdout), String::from_utf8_lossy(&out.stderr));
     (out.status.code().unwrap(), said)

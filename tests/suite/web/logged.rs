@@ -1,8 +1,6 @@
 //! The log of attempts behind the page: every verdict that says something new is
 //! in it before it is shown.
 
-use std::process::Command;
-
 use baywitness::transparency::{Attempt, Log, LogFolder};
 
 use super::bay::{BAY, begin};
@@ -42,7 +40,7 @@ fn no_verdict_is_shown_that_is_not_in_the_log() {
     let keys = dir.path().join("keys");
     std::fs::write(&keys, own.verifier().text()).unwrap();
     let sealed = jobs.join("sealed").join(&name);
-    let mut check = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut check = crate::program::program();
     let out = check.arg("check").arg(&sealed).arg("--log-keys").arg(&keys).output().unwrap();
     let said = String::from_utf8_lossy(&out.stdout).into_owned();
     assert!(said.contains(&format!("entry {} of shop.example/attempts", found.len())), "{said}");

@@ -1,7 +1,5 @@
 //! Set-up sheets that the shop types itself.
 
-use std::process::Command;
-
 use super::bay::BAY;
 
 const TYPED: [(&str, &str); 14] = [
@@ -44,7 +42,7 @@ fn a_sheet_typed_twice_is_used_and_goes_with_the_job() {
     }
     server.verdict(&name);
     // The folder is whole: the command finds the sheet without the page's models.
-    let mut command = Command::new(env!("CARGO_BIN_EXE_baywitness"));
+    let mut command = crate::program::program();
     command.arg("verify").arg(jobs.path().join(&name)).arg("--models").arg(BAY.models());
     let out = command.env_remove("BAYWITNESS_MODELS").output().unwrap();
     let said = String::from_utf8_lossy(&out.stdout);

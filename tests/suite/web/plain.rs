@@ -1,7 +1,5 @@
 //! The page without its script, and what it hands out.
 
-use std::process::Command;
-
 use super::bay::{BAY, begin};
 use super::client::{Answer, Server};
 
@@ -71,7 +69,7 @@ fn photos_and_files_come_without_script_and_evidence_goes() {
     assert_eq!((evidence.status, evidence.header("content-type")), (200, Some("application/x-tar")));
     let file = jobs.path().join("taken.tar");
     std::fs::write(&file, &evidence.body).unwrap();
-    let out = Command::new(env!("CARGO_BIN_EXE_baywitness")).arg("check").arg(&file).output().unwrap();
+    let out = crate::program::program().arg("check").arg(&file).output().unwrap();
     assert_eq!(out.status.code(), Some(3), "intact and unsigned: {}", String::from_utf8_lossy(&out.stdout));
     assert_eq!(server.get(&tar).body, evidence.body, "the same bytes each time");
     let left: Vec<_> = std::fs::read_dir(jobs.path().join("sealed")).unwrap().map(|e| e.unwrap().file_name()).collect();

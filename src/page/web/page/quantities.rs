@@ -28,9 +28,9 @@ pub(super) fn quantity_words(words: &Words, quantity: Quantity, from: Option<&st
 }
 
 /// What the sign of a value means; nothing where it means nothing.
-pub(super) fn side_words(words: &Words, quantity: Quantity, value: f64) -> &'static str {
+pub(super) fn side_words(words: &Words, quantity: Quantity, value: f64) -> String {
     use Quantity as Q;
-    match (quantity, value > 0.0) {
+    let words = match (quantity, value > 0.0) {
         (Q::Yaw, true) => words.side_left_end,
         (Q::Yaw, false) => words.side_right_end,
         (Q::LateralOffset | Q::LateralFromNose | Q::ThrustAngle | Q::SteeringAngle, true) => words.left_word,
@@ -41,8 +41,12 @@ pub(super) fn side_words(words: &Words, quantity: Quantity, value: f64) -> &'sta
         (Q::Roll | Q::TargetLevelGravity, false) => words.side_left_low,
         (Q::HeightFromNose, true) => words.side_above,
         (Q::HeightFromNose, false) => words.side_below,
-        (other, positive) => side(other, positive).map_or("", |s| s.short),
-    }
+        (other, positive) => {
+            let language = crate::words::Language::English;
+            return side(other, positive).map_or_else(String::new, |s| s.short(language));
+        }
+    };
+    words.to_owned()
 }
 
 fn datum_words(words: &Words, datum: &str) -> String {

@@ -246,7 +246,7 @@ fn measured(words: &Words, check: &CheckRecord) -> String {
     let zero = shown.chars().all(|c| matches!(c, '0' | '.' | '-'));
     let amount = match Quantity::from_name(&check.quantity) {
         Some(quantity) => {
-            let side = if zero { "" } else { side_words(words, quantity, value) };
+            let side = if zero { String::new() } else { side_words(words, quantity, value) };
             let space = if side.is_empty() { "" } else { " " };
             format!("{side}{space}{}", shown.trim_start_matches('-'))
         }

@@ -5,17 +5,19 @@ use maud::{Markup, html};
 use super::words;
 use crate::record::JobRecord;
 use crate::report::html::{verdict_class, verdict_symbol, whole_page};
+use crate::words::{Language, say};
 
 /// The page of one job as a whole HTML page. `digest` is the SHA-512 of
 /// `result.json`, lower-case hexadecimal.
-pub fn customer_html(record: &JobRecord, digest: &str) -> String {
-    let title = format!("For the customer: job {}", record.job);
-    whole_page(&title, &record.job, html! { main { (statements(record, digest, 1)) } })
+pub fn customer_html(record: &JobRecord, digest: &str, language: Language) -> String {
+    let title = say!(language, "customer-page-title", job = &record.job);
+    let body = html! { main { (statements(record, digest, 1, language)) } };
+    whole_page(&title, &record.job, language, body)
 }
 
 /// The same as a section of a document.
-pub(in crate::report) fn section(record: &JobRecord, digest: &str) -> Markup {
-    statements(record, digest, 2)
+pub(in crate::report) fn section(record: &JobRecord, digest: &str, language: Language) -> Markup {
+    statements(record, digest, 2, language)
 }
 
 /// A heading of the page's own level `top` or one below.
@@ -29,30 +31,35 @@ fn heading(level: u8, words: &str) -> Markup {
     }
 }
 
-fn statements(record: &JobRecord, digest: &str, top: u8) -> Markup {
+fn statements(record: &JobRecord, digest: &str, top: u8, language: Language) -> Markup {
+    let tool = format!("{} {}", record.tool.name, record.tool.version);
     html! {
         section.leaf {
-            (heading(top, "For the customer: where the target stood"))
-            p { (words::WHY) }
-            dl.facts { @for (name, value) in words::subject(record) { div.wide[value.len() > 24] { dt { (name) } dd { (value) } } } }
+            (heading(top, &say!(language, "customer-title")))
+            p { (say!(language, "customer-why")) }
+            dl.facts {
+                @for (name, value) in words::subject(record, language) {
+                    div.wide[value.chars().count() > 24] { dt { (name) } dd { (value) } }
+                }
+            }
             div class={ "verdict " (verdict_class(record.verdict)) } {
                 (verdict_symbol(record.verdict))
-                div { p { strong { (words::answer(record.verdict)) } } }
+                div { p { strong { (words::answer(record.verdict, language)) } } }
             }
-            (heading(top + 1, "What was proven"))
-            (list(&words::proven(record), "Nothing."))
-            (heading(top + 1, "What was not proven, or is wrong"))
-            (list(&words::not_proven(record), "Nothing was left open."))
-            (heading(top + 1, "By which photos"))
-            (list(&words::photos(record), "No photo could be read."))
-            (heading(top + 1, "Whose limits these are"))
-            p { (words::whose(record)) }
-            (heading(top + 1, "What that means, and what it does not"))
-            (list(&words::meaning(record), ""))
+            (heading(top + 1, &say!(language, "customer-proven")))
+            (list(&words::proven(record, language), &say!(language, "customer-proven-nothing")))
+            (heading(top + 1, &say!(language, "customer-open")))
+            (list(&words::not_proven(record, language), &say!(language, "customer-open-nothing")))
+            (heading(top + 1, &say!(language, "customer-photos")))
+            (list(&words::photos(record, language), &say!(language, "customer-no-photo")))
+            (heading(top + 1, &say!(language, "customer-whose")))
+            p { (words::whose(record, language)) }
+            (heading(top + 1, &say!(language, "customer-meaning")))
+            (list(&words::meaning(record, language), ""))
             p.aside {
-                "It can be checked again: whoever has the photos and the files can have them measured once more. This page \
-                 repeats the file result.json with the SHA-512 " span.hash { (digest) } ", written by " (record.tool.name) " " (record.tool.version) "."
+                (say!(language, "customer-again")) " " (say!(language, "customer-repeats", tool = tool)) " " span.hash { (digest) }
             }
+            @if !language.is_proofread() { p.aside { (say!(language, "report-not-proofread")) } }
         }
     }
 }

@@ -6,7 +6,9 @@ use maud::{Markup, html};
 use super::words;
 use crate::record::JobRecord;
 use crate::report::figures::moment;
+use crate::report::html::symbol::tag;
 use crate::report::html::{verdict_class, verdict_symbol, whole_page};
+use crate::words::{Language, say};
 
 /// A sensor with its attempts, the last one last.
 struct Sensor<'a> {
@@ -41,25 +43,32 @@ pub fn file_stem(name: &str) -> String {
 }
 
 /// The page of all jobs of one repair order, in any order.
-pub fn series_html(series: &str, records: &[&JobRecord]) -> String {
+pub fn series_html(series: &str, records: &[&JobRecord], language: Language) -> String {
     let sensors = sensors(records);
+    let title = say!(language, "customer-series", series = series);
     let body = html! {
         main {
             section.leaf {
-                h1 { "Repair order " (series) }
-                p { (words::WHY) }
-                (vehicle(records))
-                h2 { "Where it stands now" }
-                p.lede { "The last attempt of each sensor counts; earlier ones are kept." }
-                @for sensor in &sensors { (state(sensor)) }
-                h2 { "All attempts" }
-                (table(&sensors))
-                h2 { "What that means, and what it does not" }
-                ul.plain { @for line in meaning() { li { (line) } } }
+                h1 { (title) }
+                p { (say!(language, "customer-why")) }
+                (vehicle(records, language))
+                h2 { (say!(language, "customer-stands-now")) }
+                p.lede { (say!(language, "customer-last-counts")) }
+                @for sensor in &sensors { (state(sensor, language)) }
+                h2 { (say!(language, "customer-all-attempts")) }
+                (table(&sensors, language))
+                h2 { (say!(language, "customer-meaning")) }
+                ul.plain {
+                    li { (say!(language, "customer-series-only")) }
+                    li { (say!(language, "customer-series-about")) }
+                    li { (say!(language, "customer-series-own-page")) }
+                    li { (say!(language, "customer-series-govern")) }
+                }
+                @if !language.is_proofread() { p.aside { (say!(language, "report-not-proofread")) } }
             }
         }
     };
-    whole_page(&format!("Repair order {series}"), series, body)
+    whole_page(&title, series, language, body)
 }
 
 fn sensors<'a>(records: &[&'a JobRecord]) -> Vec<Sensor<'a>> {
@@ -92,7 +101,7 @@ fn ambiguous(sensor: &Sensor) -> bool {
     matches!(sensor.attempts.as_slice(), [.., a, b] if key(a) == key(b))
 }
 
-fn vehicle(records: &[&JobRecord]) -> Markup {
+fn vehicle(records: &[&JobRecord], language: Language) -> Markup {
     let mut all: Vec<&str> = records.iter().filter_map(|r| r.context.vehicle.as_deref()).collect();
     all.extend(records.iter().filter_map(|r| r.context.vin.as_deref()));
     let mut named: Vec<&str> = Vec::new();
@@ -101,53 +110,62 @@ fn vehicle(records: &[&JobRecord]) -> Markup {
             named.push(name);
         }
     }
-    html! { @if !named.is_empty() { p { "Vehicle: " (named.join(", ")) } } }
+    html! { @if !named.is_empty() { p { (say!(language, "customer-series-vehicle", vehicle = named.join(", "))) } } }
 }
 
-fn state(sensor: &Sensor) -> Markup {
+fn state(sensor: &Sensor, language: Language) -> Markup {
     let Some(last) = sensor.attempts.last() else { return html! {} };
     html! {
         div class={ "verdict " (verdict_class(last.verdict)) } {
             (verdict_symbol(last.verdict))
             div {
                 h3 { (sensor.title) }
-                p {
-                    strong { (words::answer(last.verdict)) } " Job " (last.job)
-                    @if let Some(n) = last.context.attempt { ", attempt " (n) }
-                    ", " (last.photos.len()) " photos."
-                }
+                p { strong { (words::answer(last.verdict, language)) } " " (attempt(last, language)) }
                 @if ambiguous(sensor) {
-                    p { strong { "Which attempt was the last cannot be told: " } "two state the same number and time. Number the attempts." }
+                    p { strong { (say!(language, "customer-which-last")) } " " (say!(language, "customer-number-them")) }
                 }
             }
         }
     }
 }
 
-fn table(sensors: &[Sensor]) -> Markup {
+fn attempt(record: &JobRecord, language: Language) -> String {
+    say!(
+        language,
+        "customer-attempt-line",
+        numbered = if record.context.attempt.is_some() { "yes" } else { "no" },
+        number = record.context.attempt.unwrap_or_default().to_string(),
+        job = &record.job,
+        photos = record.photos.len()
+    )
+}
+
+fn table(sensors: &[Sensor], language: Language) -> Markup {
+    let columns = [
+        say!(language, "customer-sensor"),
+        say!(language, "customer-attempt"),
+        say!(language, "customer-job"),
+        say!(language, "customer-photos-taken"),
+        say!(language, "customer-verdict"),
+    ];
+    let taken = |record: &JobRecord| match record.context.taken.as_deref() {
+        Some(taken) => moment(taken, language),
+        None => say!(language, "customer-not-stated"),
+    };
     html! {
         table.stack {
-            thead { tr { @for name in ["Sensor", "Attempt", "Job", "Photos taken", "Verdict"] { th scope="col" { (name) } } } }
+            thead { tr { @for name in &columns { th scope="col" { (name) } } } }
             tbody {
                 @for sensor in sensors { @for record in &sensor.attempts {
                     tr class=(verdict_class(record.verdict)) {
                         th scope="row" { (sensor.title) }
-                        td data-k="attempt" { (record.context.attempt.map_or("–".to_owned(), |n| n.to_string())) }
-                        td data-k="job" { (record.job) }
-                        td data-k="photos taken" { (record.context.taken.as_deref().map_or("not stated".to_owned(), moment)) }
-                        td data-k="verdict" { span class={ "tag " (verdict_class(record.verdict)) } { (verdict_symbol(record.verdict)) (record.verdict.words()) } }
+                        td data-k=(columns[1]) { (record.context.attempt.map_or("–".to_owned(), |n| n.to_string())) }
+                        td data-k=(columns[2]) { (record.job) }
+                        td data-k=(columns[3]) { (taken(record)) }
+                        td data-k=(columns[4]) { (tag(record.verdict, language)) }
                     }
                 } }
             }
         }
     }
-}
-
-fn meaning() -> [&'static str; 4] {
-    [
-        "Only the jobs that were looked at together stand here. A sensor that is missing was not looked at.",
-        "It is about where each target stood when its photos were taken. It does not say that an adjustment succeeded or that a sensor works.",
-        "Each job has a page of its own with its figures, its photos and whose limits they are.",
-        "The vehicle maker's service information and local rules govern. The work is for trained people; lasers and lifted vehicles need precautions of their own.",
-    ]
 }

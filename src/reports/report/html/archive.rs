@@ -206,8 +206,8 @@ fn checks(record: &JobRecord, language: Language) -> Markup {
     html! {
         ul.plain {
             @for check in &record.checks {
-                @let quantity = Label::of_check(check).quantity;
-                @let measured = Measured::of_check(check, quantity)
+                @let quantity = Label::of_check(check, language).quantity;
+                @let measured = Measured::of_check(check, quantity, language)
                     .map_or_else(|| say!(language, "evidence-not-determined"), |m| m.long());
                 li {
                     (say!(
@@ -215,7 +215,7 @@ fn checks(record: &JobRecord, language: Language) -> Markup {
                         "evidence-check",
                         what = Named::of_check(check).full(),
                         measured = measured,
-                        required = wanted(check, quantity),
+                        required = wanted(check, quantity, language),
                         verdict = check.verdict.phrase(),
                     ))
                     @if check.correction != "none needed" {

@@ -1,4 +1,4 @@
-//! One check as a picture: limits, wanted value, measured value and the
+//! One check as a picture: limits, required value, measured value and the
 //! interval in which the true value lies.
 //!
 //! All bars share one scale: the distance between the limits is half the
@@ -10,14 +10,17 @@ use maud::{Markup, html};
 use super::svg::{line, n, points, text};
 use super::symbol;
 use crate::record::CheckRecord;
-use crate::report::figures::{Measured, plain};
-use crate::report::label::Label;
+use crate::report::figures::{Measured, wanted};
+use crate::report::label::{Label, verdict_words};
 use crate::report::side::{Ends, ends};
+use crate::words::{Figure, Language, say};
 
 const LEFT: f64 = 14.0;
 const RIGHT: f64 = 306.0;
 const MIDDLE: f64 = 34.0;
 const HALF_BAND: f64 = 11.0;
+/// More letters than this at both ends together are set smaller.
+const MOST_LETTERS: usize = 38;
 
 /// Maps values to places on the bar.
 struct Scale {
@@ -51,34 +54,43 @@ impl Scale {
 }
 
 /// The bar of a check.
-pub(super) fn bar(check: &CheckRecord, label: &Label) -> Markup {
-    let scale = Scale::new(check, ends(label.quantity));
+pub(super) fn bar(check: &CheckRecord, label: &Label, language: Language) -> Markup {
+    let scale = Scale::new(check, ends(label.quantity, language));
     html! {
-        svg.bar viewBox="0 0 320 66" role="img" aria-label=(spoken(check, label)) {
-            (end_words(check, label, &scale))
+        svg.bar viewBox="0 0 320 66" role="img" aria-label=(spoken(check, label, language)) {
+            (end_words(check, label, &scale, language))
             (band(check, &scale))
             (line("axis", [LEFT, MIDDLE], [RIGHT, MIDDLE]))
             (line("nominal", [scale.kept(check.nominal), MIDDLE - 15.0], [scale.kept(check.nominal), MIDDLE + 15.0]))
-            (limits(check, label, &scale))
-            (value(check, &scale))
+            (limits(check, label, &scale, language))
+            (value(check, &scale, language))
         }
     }
 }
 
 /// What lies at either end; where the value lies beyond one, its amount.
-fn end_words(check: &CheckRecord, label: &Label, scale: &Scale) -> Markup {
-    let Ends { low, high, high_is_left } = scale.ends;
-    let (left, right) = if high_is_left { (high, low) } else { (low, high) };
+fn end_words(check: &CheckRecord, label: &Label, scale: &Scale, language: Language) -> Markup {
+    let Ends { low, high, high_is_left } = &scale.ends;
+    let (left, right) = if *high_is_left { (high, low) } else { (low, high) };
     let place = finite(check.value).map(|value| scale.at(value));
     let amount = finite(check.value).map_or_else(String::new, |value| {
-        let shown = Measured::new(label.quantity, &check.unit, value, check.expanded_uncertainty);
-        format!("off this scale: {} {}", shown.amount, check.unit)
+        let shown = Measured::new(label.quantity, &check.unit, value, check.expanded_uncertainty, language);
+        say!(language, "report-off-scale", amount = shown.bare_with_unit())
     });
+    let off_left = place.is_some_and(|p| p < LEFT);
+    let off_right = place.is_some_and(|p| p > RIGHT);
+    let left = format!("◂ {}", if off_left { &amount } else { left });
+    let right = format!("{} ▸", if off_right { &amount } else { right });
+    let tight = left.chars().count() + right.chars().count() > MOST_LETTERS;
+    let class = |off: bool| match (off, tight) {
+        (true, true) => "note tight",
+        (true, false) => "note",
+        (false, true) => "tight",
+        (false, false) => "",
+    };
     html! {
-        @if place.is_some_and(|p| p < LEFT) { (text("note", "start", [LEFT, 12.0], &format!("◂ {amount}"))) }
-        @else { (text("", "start", [LEFT, 12.0], &format!("◂ {left}"))) }
-        @if place.is_some_and(|p| p > RIGHT) { (text("note", "end", [RIGHT, 12.0], &format!("{amount} ▸"))) }
-        @else { (text("", "end", [RIGHT, 12.0], &format!("{right} ▸"))) }
+        (text(class(off_left), "start", [LEFT, 12.0], &left))
+        (text(class(off_right), "end", [RIGHT, 12.0], &right))
     }
 }
 
@@ -86,10 +98,17 @@ fn finite(value: Option<f64>) -> Option<f64> {
     value.filter(|v| v.is_finite())
 }
 
-fn spoken(check: &CheckRecord, label: &Label) -> String {
-    let value = Measured::of_check(check, label.quantity).map_or_else(|| "no value".to_owned(), |m| m.short());
-    let wanted = crate::report::figures::wanted(check, label.quantity);
-    format!("{}: {}, required {wanted}, {}", label.trade, value, check.verdict.words())
+fn spoken(check: &CheckRecord, label: &Label, language: Language) -> String {
+    let value = Measured::of_check(check, label.quantity, language);
+    let value = value.map_or_else(|| say!(language, "report-no-value"), |m| m.short());
+    say!(
+        language,
+        "report-bar-spoken",
+        name = &label.trade,
+        value = value,
+        required = wanted(check, label.quantity, language),
+        verdict = verdict_words(check.verdict)
+    )
 }
 
 fn band(check: &CheckRecord, scale: &Scale) -> Markup {
@@ -103,30 +122,30 @@ fn band(check: &CheckRecord, scale: &Scale) -> Markup {
     }
 }
 
-fn limits(check: &CheckRecord, label: &Label, scale: &Scale) -> Markup {
+fn limits(check: &CheckRecord, label: &Label, scale: &Scale, language: Language) -> Markup {
     html! {
         @for limit in [check.lower, check.upper].into_iter().flatten() {
             @let x = scale.kept(limit);
             (line("limit", [x, MIDDLE - 15.0], [x, MIDDLE + 15.0]))
-            (text("", "middle", [x, 63.0], &number(limit, label)))
+            (text("", "middle", [x, 63.0], &number(limit, label, language)))
         }
         @if check.lower.is_some() || check.upper.is_some() {
             @let x = scale.kept(check.nominal);
             @if [check.lower, check.upper].into_iter().flatten().all(|limit| (scale.kept(limit) - x).abs() > 34.0) {
-                (text("", "middle", [x, 63.0], &number(check.nominal, label)))
+                (text("", "middle", [x, 63.0], &number(check.nominal, label, language)))
             }
         }
     }
 }
 
 /// A limit's number: the direction stands at the bar's ends.
-fn number(value: f64, label: &Label) -> String {
-    plain(if label.quantity.is_some() { value.abs() } else { value })
+fn number(value: f64, label: &Label, language: Language) -> String {
+    Figure::plain(if label.quantity.is_some() { value.abs() } else { value }).say(language)
 }
 
-fn value(check: &CheckRecord, scale: &Scale) -> Markup {
+fn value(check: &CheckRecord, scale: &Scale, language: Language) -> Markup {
     let Some(value) = finite(check.value) else {
-        return text("note", "middle", [(LEFT + RIGHT) / 2.0, MIDDLE + 4.0], "no value");
+        return text("note", "middle", [(LEFT + RIGHT) / 2.0, MIDDLE + 4.0], &say!(language, "report-no-value"));
     };
     let u = finite(check.expanded_uncertainty).unwrap_or(0.0);
     let (a, b) = (scale.at(value - u), scale.at(value + u));

@@ -2,24 +2,27 @@
 
 use maud::{Markup, html};
 
-use crate::quantity::rounded;
-use crate::record::{DetectableRecord, JobRecord, SensitivityRecord};
-use crate::report::label::Label;
+use crate::record::{DetectableRecord, JobRecord, SensitivityRecord, told};
+use crate::report::figures::amount;
+use crate::report::label::{Label, sentence};
 use crate::verdict::findings::explanation;
-use crate::words::Language;
+use crate::words::{Figure, Language, say};
 
 /// The section; empty where the record says nothing of it.
-pub(super) fn section(record: &JobRecord) -> Markup {
+pub(super) fn section(record: &JobRecord, language: Language) -> Markup {
     html! {
         @if !record.detectable.is_empty() {
             section aria-labelledby="doubts" {
-                h2 id="doubts" { "What these photos would have shown" }
-                p.lede { "The least size of each fault that is found with a probability of 95 % in this job. Smaller ones may be there." }
+                h2 id="doubts" { (say!(language, "report-doubts")) }
+                p.lede { (say!(language, "report-doubts-lede")) }
                 table.stack {
-                    thead { tr { th scope="col" { "Fault" } th scope="col" { "Found from" } } }
-                    tbody { @for row in rows(&record.detectable) { (row) } }
+                    thead { tr {
+                        th scope="col" { (say!(language, "report-fault")) }
+                        th scope="col" { (say!(language, "report-found-from")) }
+                    } }
+                    tbody { @for row in rows(&record.detectable, language) { (row) } }
                 }
-                @if !record.sensitivity.is_empty() { (hangs_on(record)) }
+                @if !record.sensitivity.is_empty() { (hangs_on(record, language)) }
             }
         }
     }
@@ -27,7 +30,7 @@ pub(super) fn section(record: &JobRecord) -> Markup {
 
 /// Of one fault on several carriers the largest size stands for all; what is
 /// not checkable is listed on its own.
-fn rows(all: &[DetectableRecord]) -> Vec<Markup> {
+fn rows(all: &[DetectableRecord], language: Language) -> Vec<Markup> {
     let mut shown: Vec<(&DetectableRecord, usize)> = Vec::new();
     for d in all.iter().filter(|d| d.size.is_some()) {
         match shown
@@ -46,10 +49,10 @@ fn rows(all: &[DetectableRecord]) -> Vec<Markup> {
     let found = shown.into_iter().map(|(d, count)| {
         let about = match (&d.carrier, count) {
             (Some(name), 1) => Some(name.clone()),
-            (Some(name), _) => Some(format!("worst of {count}: {name}")),
+            (Some(name), _) => Some(say!(language, "report-worst-of", count = count, name = name)),
             _ => None,
         };
-        row(d, about)
+        row(d, about, language)
     });
     let mut blind: Vec<(&DetectableRecord, Vec<&str>)> = Vec::new();
     for d in all.iter().filter(|d| d.size.is_none()) {
@@ -61,21 +64,24 @@ fn rows(all: &[DetectableRecord]) -> Vec<Markup> {
         let name = d.carrier.as_deref().filter(|name| !blind[at].1.contains(name));
         blind[at].1.extend(name);
     }
-    let blind = blind.into_iter().map(|(d, names)| row(d, (!names.is_empty()).then(|| names.join(", "))));
+    let blind = blind.into_iter().map(|(d, names)| row(d, (!names.is_empty()).then(|| names.join(", ")), language));
     found.chain(blind).collect()
 }
 
-fn row(d: &DetectableRecord, about: Option<String>) -> Markup {
-    let title = explanation(&d.code).map_or_else(|| d.code.clone(), |e| e.title(Language::English));
+fn row(d: &DetectableRecord, about: Option<String>, language: Language) -> Markup {
+    let title = explanation(&d.code).map_or_else(|| d.code.clone(), |e| e.title(language));
     html! {
         tr {
             th scope="row" { (title) @if let Some(about) = about { small { (about) } } }
-            td data-k="found from" {
+            td data-k=(say!(language, "report-found-from")) {
                 @match d.size {
-                    Some(size) => { span.num { (rounded(size, if d.unit == "deg" { 2 } else { 1 })) " " (d.unit) } }
+                    Some(size) => { span.num { (shown(size, &d.unit, [1, 2], language)) } }
                     None => {
-                        strong { "not checkable with these photos" }
-                        @if let Some(remedy) = &d.remedy { small { "it takes " (remedy) } }
+                        strong { (say!(language, "report-not-checkable")) }
+                        @if let Some(remedy) = &d.remedy {
+                            @let remedy = told(d.remedy_phrase.as_ref(), remedy, language);
+                            small { (say!(language, "report-it-takes", remedy = remedy)) }
+                        }
                     }
                 }
             }
@@ -83,26 +89,36 @@ fn row(d: &DetectableRecord, about: Option<String>) -> Markup {
     }
 }
 
-fn hangs_on(record: &JobRecord) -> Markup {
+/// With so many decimals: of mm, of degrees.
+fn shown(value: f64, unit: &str, decimals: [u8; 2], language: Language) -> String {
+    amount(Figure::fixed(value, decimals[usize::from(unit == "deg")]), unit).say(language)
+}
+
+fn hangs_on(record: &JobRecord, language: Language) -> Markup {
     html! {
-        h3 style="margin-top:16px" { "What the checks hang on" }
-        p.lede { "The largest change of each value when one photo, one carrier or the form of the lens model is taken away." }
+        h3 style="margin-top:16px" { (say!(language, "report-hangs-on")) }
+        p.lede { (say!(language, "report-hangs-on-lede")) }
         table.stack {
-            thead { tr { th scope="col" { "Check" } th scope="col" { "Change" } th scope="col" { "Uncertainty (95 %)" } } }
-            tbody { @for s in &record.sensitivity { (change(record, s)) } }
+            thead { tr {
+                th scope="col" { (say!(language, "report-check")) }
+                th scope="col" { (say!(language, "report-change")) }
+                th scope="col" { (say!(language, "report-uncertainty-95")) }
+            } }
+            tbody { @for s in &record.sensitivity { (change(record, s, language)) } }
         }
     }
 }
 
-fn change(record: &JobRecord, s: &SensitivityRecord) -> Markup {
+fn change(record: &JobRecord, s: &SensitivityRecord, language: Language) -> Markup {
     let Some(check) = record.checks.get(s.check) else { return html! {} };
-    let digits = if check.unit == "deg" { 3 } else { 2 };
+    let shown = |value: f64| shown(value, &check.unit, [2, 3], language);
+    let assumption = told(s.assumption_phrase.as_ref(), &s.assumption, language);
     html! {
         tr {
-            th scope="row" { (crate::report::label::sentence(&Label::of_check(check).full())) }
-            td data-k="change" { span.num { (rounded(s.change.abs(), digits)) " " (check.unit) } small { (s.assumption) } }
-            td data-k="uncertainty" {
-                @match check.expanded_uncertainty { Some(u) => { span.num { "± " (rounded(u, digits)) " " (check.unit) } } None => "–" }
+            th scope="row" { (sentence(&Label::of_check(check, language).full())) }
+            td data-k=(say!(language, "report-change")) { span.num { (shown(s.change.abs())) } small { (assumption) } }
+            td data-k=(say!(language, "report-uncertainty-95")) {
+                @match check.expanded_uncertainty { Some(u) => { span.num { "± " (shown(u)) } } None => "–" }
             }
         }
     }

@@ -6,6 +6,7 @@
 use maud::{Markup, html};
 
 use super::beside::side_view;
+use super::checks::doubt;
 use super::loupe::loupes;
 use super::plan::plan;
 use super::scene::{Deviations, Scene, deviations};
@@ -14,66 +15,65 @@ use crate::record::{CheckRecord, JobRecord};
 use crate::report::figures::Measured;
 use crate::report::label::Label;
 use crate::report::todo::{Trust, trust};
+use crate::words::{Language, say};
 
 /// Width of both views, units: pixels on a desktop screen.
 pub(super) const WIDTH: f64 = 1000.0;
 const MARGIN: f64 = 26.0;
 
 /// The section.
-pub(super) fn section(record: &JobRecord) -> Markup {
+pub(super) fn section(record: &JobRecord, language: Language) -> Markup {
     let scene = Scene::of(record);
     let all = deviations(record);
+    let trust = trust(record);
     html! {
         section aria-labelledby="drawing" {
-            h2 id="drawing" { "Where everything stood" }
-            @if !scene.is_empty() {
-                @match trust(record) {
-                    Trust::None => p { strong { "The figures can't be trusted." } " Neither can these drawings." },
-                    Trust::Some => p { strong { "Not all figures can be trusted." } " Nor can all of these drawings." },
-                    Trust::All => {}
+            h2 id="drawing" { (say!(language, "report-drawing")) }
+            @if let Some(doubt) = doubt(trust, language).filter(|_| !scene.is_empty()) {
+                p {
+                    strong { (doubt) } " "
+                    @if trust == Trust::None { (say!(language, "report-drawings-neither")) }
+                    @else { (say!(language, "report-drawings-not-all")) }
                 }
             }
             @if scene.is_empty() {
-                p { "The photos do not determine where the stand and the vehicle were, so there is nothing to draw." }
+                p { (say!(language, "report-nothing-to-draw")) }
             } @else {
-                (views(record, &scene))
+                (views(record, &scene, language))
             }
-            @for group in &all { (magnified(group, &scene, all.len() > 1)) }
+            @for group in &all { (magnified(group, &scene, all.len() > 1, language)) }
         }
     }
 }
 
-fn views(record: &JobRecord, scene: &Scene) -> Markup {
+fn views(record: &JobRecord, scene: &Scene, language: Language) -> Markup {
     let frame = Frame::around(scene);
     html! {
         figure.views {
-            h3 { "Plan: seen from above" }
-            (plan(record, scene, &frame))
-            h3 style="margin-top:14px" { "Side: seen from the vehicle's right" }
-            (side_view(record, scene, &frame))
+            h3 { (say!(language, "report-plan")) }
+            (plan(record, scene, &frame, language))
+            h3 style="margin-top:14px" { (say!(language, "report-side")) }
+            (side_view(record, scene, &frame, language))
             figcaption {
-                "To scale, true size of every deviation. Markers (black), wheel centres and the stand are where they were \
-                 measured; the vehicle's body is a sketch around them. Numbered circles are the photos with their directions."
-                @if !scene.nose_seen && scene.nose.is_some() { " The nose was not marked: its place follows from the typed length." }
+                (say!(language, "report-drawing-caption"))
+                @if !scene.nose_seen && scene.nose.is_some() { " " (say!(language, "report-nose-typed")) }
             }
         }
     }
 }
 
-fn magnified(group: &Deviations, scene: &Scene, several: bool) -> Markup {
+fn magnified(group: &Deviations, scene: &Scene, several: bool, language: Language) -> Markup {
     let stand = scene.targets.iter().find(|s| Some(s.name) == group.target).or(scene.targets.first());
     let (wide, tall) = stand.map_or((600.0, 250.0), |s| (s.half_width, s.half_height));
     let name: Vec<&str> = group.target.into_iter().chain(group.step).collect();
     html! {
         div.magnified {
-        h3 {
-            "The stand against where it must be"
-            @if several && !name.is_empty() { ": " (name.join(", ")) }
-        }
-        p.lede {
-            "Dashed: required. Solid: measured, with its uncertainty as a cross (95 %). Shaded: where the aim point may be; dotted: how far the stand may be turned."
-        }
-        (loupes(group, wide, tall))
+            h3 {
+                @if several && !name.is_empty() { (say!(language, "report-magnified-of", name = name.join(", "))) }
+                @else { (say!(language, "report-magnified")) }
+            }
+            p.lede { (say!(language, "report-magnified-lede")) }
+            (loupes(group, wide, tall, language))
         }
     }
 }
@@ -121,14 +121,14 @@ impl Frame {
 }
 
 /// The drawing in words.
-pub(super) fn spoken(record: &JobRecord) -> String {
+pub(super) fn spoken(record: &JobRecord, language: Language) -> String {
     let says = |check: &CheckRecord| {
-        let label = Label::of_check(check);
-        let m = Measured::of_check(check, label.quantity)?;
-        Some(format!("{} {}", label.trade, m.short()))
+        let label = Label::of_check(check, language);
+        let m = Measured::of_check(check, label.quantity, language)?;
+        Some(say!(language, "report-figure", name = label.trade, value = m.short()))
     };
     let all: Vec<String> = record.checks.iter().filter_map(says).collect();
-    format!("Drawing to scale of the vehicle, the target stand and the photos. {}", all.join("; "))
+    say!(language, "report-drawing-spoken", figures = all.join("; "))
 }
 
 /// A marker as a filled outline.

@@ -1,42 +1,57 @@
-//! What is wrong or worth knowing.
+//! What is wrong or worth knowing, besides what is to be done about it now.
 
 use maud::{Markup, html};
 
 use crate::record::{FindingRecord, JobRecord, Level};
+use crate::report::text::{level_class, level_word};
+use crate::report::todo::{about, is_said_by_steps, message};
+use crate::words::{Language, say};
 
 /// The section.
-pub(super) fn section(record: &JobRecord) -> Markup {
+pub(super) fn section(record: &JobRecord, language: Language) -> Markup {
+    let further: Vec<&FindingRecord> = record.findings.iter().filter(|f| !is_said_by_steps(record, f)).collect();
     html! {
         section aria-labelledby="findings" {
-            h2 id="findings" { "Findings" }
+            h2 id="findings" { (say!(language, "report-findings")) }
             @if record.findings.is_empty() {
-                p { "Nothing to report." }
+                p { (say!(language, "report-nothing-to-report")) }
+            } @else if further.is_empty() {
+                p { (say!(language, "report-findings-above")) }
             } @else {
-                ul.findings { @for finding in &record.findings { (item(finding)) } }
+                ul.findings { @for finding in further { (item(finding, language)) } }
             }
         }
     }
 }
 
-fn item(finding: &FindingRecord) -> Markup {
-    let (class, word, meaning) = words(finding.level);
-    let about: Vec<&str> = [&finding.carrier, &finding.photo].into_iter().flatten().map(String::as_str).collect();
+fn item(finding: &FindingRecord, language: Language) -> Markup {
+    let class = level_class(finding.level);
     html! {
         li class=(class) {
-            div.level { (word) small { (meaning) } }
+            div.level {
+                (sign(finding.level)) " " (level_word(finding.level, language))
+                small { (say!(language, "report-level-meaning", level = class)) }
+            }
             div {
-                p { (finding.message) }
-                p.aside { (finding.code.replace('-', " ")) @if !about.is_empty() { " · " (about.join(" · ")) } }
+                p { (message(finding, language)) }
+                p.aside { (about_line(&about(finding))) }
             }
         }
     }
 }
 
-fn words(level: Level) -> (&'static str, &'static str, &'static str) {
+/// A finding's code, carrier and photo in one line.
+pub(super) fn about_line(about: &[String]) -> String {
+    let code = about.iter().take(1).map(|code| code.replace('-', " "));
+    code.chain(about.iter().skip(1).cloned()).collect::<Vec<_>>().join(" · ")
+}
+
+/// A shape for each level, so that none is told by its colour alone.
+fn sign(level: Level) -> char {
     match level {
-        Level::Void => ("void", "⊘ void", "the measurement can't be trusted"),
-        Level::Stop => ("stop", "■ stop", "nothing is called within"),
-        Level::Warn => ("warn", "▲ warn", "worth a look"),
-        Level::Note => ("note", "○ note", "worth knowing"),
+        Level::Void => '⊘',
+        Level::Stop => '■',
+        Level::Warn => '▲',
+        Level::Note => '○',
     }
 }

@@ -8,8 +8,10 @@ use maud::{Markup, html};
 
 use super::scene::{Deviation, Deviations};
 use super::svg::{line, n, round_down, text};
-use crate::report::figures::{Measured, plain};
+use crate::report::figures::{Measured, amount};
+use crate::report::label::{Label, sentence};
 use crate::report::side::against_wanted;
+use crate::words::{Figure, Language, say};
 
 const SIDE: f64 = 320.0;
 const CENTRE: f64 = SIDE / 2.0;
@@ -22,9 +24,9 @@ const OUTLINE_SCALE: f64 = 0.125;
 
 /// One view: two directions of the bay and one angle.
 struct View<'a> {
-    title: &'static str,
+    title: String,
     /// Words at the left, right, top and bottom edge.
-    edges: [&'static str; 4],
+    edges: [String; 4],
     /// Rightwards on the page; the sign turns the value to the page.
     across: (Option<Deviation<'a>>, f64),
     /// Upwards on the page.
@@ -33,37 +35,45 @@ struct View<'a> {
     turn: (Option<Deviation<'a>>, f64),
     /// The stand's outline at the centre, half width and half height, units.
     outline: [f64; 2],
+    language: Language,
 }
 
 /// The three views of one target.
-pub(super) fn loupes(deviations: &Deviations, half_width_mm: f64, half_height_mm: f64) -> Markup {
+pub(super) fn loupes(deviations: &Deviations, half_width_mm: f64, half_height_mm: f64, language: Language) -> Markup {
     let (wide, tall) = (half_width_mm * OUTLINE_SCALE, half_height_mm * OUTLINE_SCALE);
     let (wide, tall) = (wide.clamp(30.0, 110.0), tall.clamp(24.0, 110.0));
     let d = deviations;
+    let edge = |sign: &str, edge: &str| {
+        let words = say!(language, "report-edge", edge = edge);
+        if sign == "◂" { format!("{sign} {words}") } else { format!("{words} {sign}") }
+    };
     let views = [
         View {
-            title: "From above",
-            edges: ["◂ towards the vehicle", "away ▸", "vehicle's left ▴", "vehicle's right ▾"],
+            title: say!(language, "report-view-above"),
+            edges: [edge("◂", "towards"), edge("▸", "away"), edge("▴", "left"), edge("▾", "right")],
             across: (d.away, 1.0),
             upward: (d.left, 1.0),
             turn: (d.yaw, -1.0),
             outline: [5.0, wide],
+            language,
         },
         View {
-            title: "From the vehicle's right",
-            edges: ["◂ towards the vehicle", "away ▸", "higher ▴", "lower ▾"],
+            title: say!(language, "report-view-right"),
+            edges: [edge("◂", "towards"), edge("▸", "away"), edge("▴", "higher"), edge("▾", "lower")],
             across: (d.away, 1.0),
             upward: (d.up, 1.0),
             turn: (d.pitch, 1.0),
             outline: [5.0, tall],
+            language,
         },
         View {
-            title: "As seen from the vehicle",
-            edges: ["◂ vehicle's left", "vehicle's right ▸", "higher ▴", "lower ▾"],
+            title: say!(language, "report-view-vehicle"),
+            edges: [edge("◂", "left"), edge("▸", "right"), edge("▴", "higher"), edge("▾", "lower")],
             across: (d.left, -1.0),
             upward: (d.up, 1.0),
             turn: (d.roll, 1.0),
             outline: [wide, tall],
+            language,
         },
     ];
     html! { div.loupes { @for view in views.iter().filter(|v| v.shows_something()) { (view.figure()) } } }
@@ -83,7 +93,7 @@ impl View<'_> {
                 (self.drawing(lengths, angles))
                 ul {
                     @for deviation in [self.across.0, self.upward.0, self.turn.0].into_iter().flatten() {
-                        li { (words(&deviation)) }
+                        li { (words(&deviation, self.language)) }
                     }
                 }
                 figcaption { (self.factors(lengths, angles)) }
@@ -93,14 +103,12 @@ impl View<'_> {
 
     fn factors(&self, lengths: f64, angles: f64) -> String {
         let moved = self.across.0.is_some() || self.upward.0.is_some();
-        let mut parts = Vec::new();
-        if moved {
-            parts.push(format!("displacements drawn {} times", plain(lengths)));
+        let [lengths, angles] = [lengths, angles].map(Figure::plain);
+        match (moved, self.turn.0.is_some()) {
+            (true, true) => say!(self.language, "report-drawn-both", lengths = lengths, angles = angles),
+            (true, false) => say!(self.language, "report-drawn-moved", lengths = lengths),
+            (false, _) => say!(self.language, "report-drawn-turned", angles = angles),
         }
-        if self.turn.0.is_some() {
-            parts.push(format!("turn drawn {} times", plain(angles)));
-        }
-        format!("Against the stand's outline: {}.", parts.join(", "))
     }
 
     fn drawing(&self, lengths: f64, angles: f64) -> Markup {
@@ -120,14 +128,14 @@ impl View<'_> {
                 (self.uncertainty(at, scale))
                 circle.aim cx=(n(at[0])) cy=(n(at[1])) r="5" {}
                 (self.edge_words())
-                @if moved { (scale_bar(scale)) }
+                @if moved { (scale_bar(scale, self.language)) }
             }
         }
     }
 
     fn spoken(&self) -> String {
-        let said: Vec<String> =
-            [self.across.0, self.upward.0, self.turn.0].into_iter().flatten().map(|d| words(&d)).collect();
+        let shown = [self.across.0, self.upward.0, self.turn.0].into_iter().flatten();
+        let said: Vec<String> = shown.map(|d| words(&d, self.language)).collect();
         format!("{}: {}", self.title, said.join("; "))
     }
 
@@ -183,7 +191,7 @@ impl View<'_> {
     }
 
     fn edge_words(&self) -> Markup {
-        let [left, right, top, bottom] = self.edges;
+        let [left, right, top, bottom] = &self.edges;
         html! {
             (text("small halo", "middle", [CENTRE, 16.0], top))
             (text("small halo", "middle", [CENTRE, SIDE - 8.0], bottom))
@@ -201,16 +209,16 @@ fn kept(place: f64) -> f64 {
     place.clamp(24.0, SIDE - 24.0)
 }
 
-/// `Distance from the nose: 22.1 mm nearer than wanted`; a deviation that rounds to nothing is said to be none.
-fn words(deviation: &Deviation) -> String {
+/// `Distance from the nose: 22.1 mm nearer than required`; a deviation that rounds to nothing is said to be none.
+fn words(deviation: &Deviation, language: Language) -> String {
     let unit = &deviation.check.unit;
-    let name = crate::report::label::Label::of_check(deviation.check);
-    let shown = Measured::new(Some(deviation.quantity), unit, deviation.by, Some(deviation.u));
-    let title = crate::report::label::sentence(&name.trade);
-    if shown.amount.chars().all(|c| matches!(c, '0' | '.')) {
-        return format!("{title}: as required");
+    let name = sentence(&Label::of_check(deviation.check, language).trade);
+    let shown = Measured::new(Some(deviation.quantity), unit, deviation.by, Some(deviation.u), language);
+    if shown.is_zero() {
+        return say!(language, "report-as-required", name = name);
     }
-    format!("{title}: {} {unit} {}", shown.amount, against_wanted(deviation.quantity, deviation.by > 0.0))
+    let against = against_wanted(deviation.quantity, deviation.by > 0.0, language);
+    say!(language, "report-deviation", name = name, amount = shown.bare_with_unit(), against = against)
 }
 
 /// Fits both displacements with their uncertainty and, as far as it goes, the tolerance.
@@ -228,12 +236,12 @@ fn widest_limit(deviation: &Deviation) -> f64 {
 }
 
 /// A round length near a fifth of the drawing.
-fn scale_bar(scale: f64) -> Markup {
+fn scale_bar(scale: f64, language: Language) -> Markup {
     let length = round_down(SIDE / 4.0 / scale);
     let (x, y) = (SIDE - 6.0, SIDE - 26.0);
     html! {
         (line("dim", [x - length * scale, y], [x, y]))
         (line("dim", [x - length * scale, y - 4.0], [x - length * scale, y + 4.0])) (line("dim", [x, y - 4.0], [x, y + 4.0]))
-        (text("small halo", "end", [x, y - 8.0], &format!("{} mm", plain(length))))
+        (text("small halo", "end", [x, y - 8.0], &amount(Figure::plain(length), "mm").say(language)))
     }
 }

@@ -2,6 +2,7 @@
 
 use super::upright::Upright;
 use crate::record::{MarkerRecord, PhotoRecord};
+use crate::words::{Language, say};
 
 /// Height of a number's box, thousandths of the picture's longer side: between
 /// the sizes that the style sheet gives it on a desktop and on a phone.
@@ -24,7 +25,7 @@ pub(super) struct Names {
 type Box4 = [f64; 4];
 
 /// Places the largest markers' numbers first: above, below, right or left.
-pub(super) fn names(photo: &PhotoRecord, map: &Upright) -> Names {
+pub(super) fn names(photo: &PhotoRecord, map: &Upright, language: Language) -> Names {
     let [width, height] = map.size();
     let tall = TEXT_HEIGHT * width.max(height) / 1000.0;
     let mut markers: Vec<(&MarkerRecord, Box4)> = photo
@@ -37,7 +38,7 @@ pub(super) fn names(photo: &PhotoRecord, map: &Upright) -> Names {
     let mut taken: Vec<Box4> = Vec::new();
     let mut names = Names { placed: Vec::new(), left_out: Vec::new() };
     for (marker, bounds) in markers {
-        let words = words(marker, photo.unused_because.is_some());
+        let words = words(marker, photo.unused_because.is_some(), language);
         let wide = words.chars().count() as f64 * tall * 0.62;
         let inside = |b: &Box4| b[0] >= 0.0 && b[1] >= 0.0 && b[2] <= width && b[3] <= height;
         let free = |b: &Box4| inside(b) && !taken.iter().any(|other| overlap(b, other));
@@ -55,11 +56,12 @@ pub(super) fn names(photo: &PhotoRecord, map: &Upright) -> Names {
 }
 
 /// Where the whole photo was not used, that need not be said at each marker.
-fn words(marker: &MarkerRecord, unused_photo: bool) -> String {
+fn words(marker: &MarkerRecord, unused_photo: bool, language: Language) -> String {
+    let number = marker.id.to_string();
     match (&marker.carrier, marker.used || unused_photo) {
-        (None, _) => format!("{} unknown", marker.id),
-        (_, true) => marker.id.to_string(),
-        (_, false) => format!("{} not used", marker.id),
+        (None, _) => say!(language, "report-marker-unknown", number = number),
+        (_, true) => number,
+        (_, false) => say!(language, "report-marker-not-used", number = number),
     }
 }
 
@@ -104,7 +106,7 @@ mod tests {
     }
 
     fn named(markers: usize, apart: f64) -> Names {
-        names(&photo(markers, apart), &Upright::new(4000, 3000, 1))
+        names(&photo(markers, apart), &Upright::new(4000, 3000, 1), Language::English)
     }
 
     #[test]

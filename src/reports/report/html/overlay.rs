@@ -8,6 +8,7 @@ use super::marker_names::names;
 use super::svg::{n, points, round_down, text};
 use super::upright::Upright;
 use crate::record::{MarkerRecord, PhotoRecord};
+use crate::words::{Figure, Language, say};
 
 /// The stored size is the record's; a photo that could not be used may have
 /// none there.
@@ -21,26 +22,32 @@ pub(super) fn upright(photo: &PhotoRecord, picture: Option<&PhotoPicture>) -> Up
 }
 
 /// The picture with its markers, the solved outlines and the magnified residuals.
-pub(super) fn overlay(number: usize, photo: &PhotoRecord, picture: Option<&PhotoPicture>) -> Markup {
+pub(super) fn overlay(
+    number: usize,
+    photo: &PhotoRecord,
+    picture: Option<&PhotoPicture>,
+    language: Language,
+) -> Markup {
     let map = upright(photo, picture);
     let [width, height] = map.size();
     // The style sheet sizes text by it: about one pixel of a desktop screen.
     let unit = format!("--u:{}px;--r:{:.4}", n(width.max(height) / 1000.0), width / height);
     let magnified = magnification(photo, width);
+    let label = say!(language, "report-photo-spoken", number = number, markers = spoken(photo, language));
     html! {
         svg.ph viewBox={ "0 0 " (n(width)) " " (n(height)) } role="img" style=(unit)
-            aria-label={ "Photo " (number) ": " (spoken(photo)) } {
+            aria-label=(label) {
             @match picture {
                 Some(p) => {
                     image x="0" y="0" width=(n(width)) height=(n(height)) preserveAspectRatio="none" href=(data_uri(&p.jpeg_bytes)) {}
                 }
-                None => { (text("", "middle", [width / 2.0, height / 2.0], "the picture is not at hand")) }
+                None => { (text("", "middle", [width / 2.0, height / 2.0], &say!(language, "report-no-picture"))) }
             }
             (outlines(photo, &map))
             @for marker in &photo.markers { (marker_shape(marker, &map)) }
             @if let Some(factor) = magnified { (residuals(photo, &map, factor)) }
-            @for name in &names(photo, &map).placed { (text("", "middle", name.at, &name.words)) }
-            @if let Some(factor) = magnified { (scale_bar(factor, width, height)) }
+            @for name in &names(photo, &map, language).placed { (text("", "middle", name.at, &name.words)) }
+            @if let Some(factor) = magnified { (scale_bar(factor, width, height, language)) }
         }
     }
 }
@@ -50,9 +57,9 @@ fn data_uri(jpeg: &[u8]) -> String {
 }
 
 /// How many markers there are.
-pub(super) fn spoken(photo: &PhotoRecord) -> String {
+pub(super) fn spoken(photo: &PhotoRecord, language: Language) -> String {
     let used = photo.markers.iter().filter(|m| m.used).count();
-    format!("{} markers found, {used} of them used", photo.markers.len())
+    say!(language, "report-markers-found", found = photo.markers.len(), used = used)
 }
 
 fn outlines(photo: &PhotoRecord, map: &Upright) -> Markup {
@@ -106,10 +113,11 @@ fn residuals(photo: &PhotoRecord, map: &Upright, factor: f64) -> Markup {
 }
 
 /// A bar of a round length near an eighth of the width, with its true length.
-fn scale_bar(factor: f64, width: f64, height: f64) -> Markup {
+fn scale_bar(factor: f64, width: f64, height: f64, language: Language) -> Markup {
     let length_px = round_down(width / 7.0 / factor);
     let (x, y) = (width * 0.02, height - width * 0.02);
-    let words = format!("{} px, residuals drawn {} times", crate::report::figures::plain(length_px), factor);
+    let [length, times] = [length_px, factor].map(Figure::plain);
+    let words = say!(language, "report-residual-scale", length = length, factor = times);
     let bar = format!("M{} {}h{}", n(x), n(y), n(length_px * factor));
     html! { path.c.rs d=(bar) {} path.l.rs d=(bar) {} (text("", "start", [x, y - width * 0.008], &words)) }
 }

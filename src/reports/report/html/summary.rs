@@ -3,40 +3,39 @@
 use maud::{Markup, html};
 
 use super::symbol::{class, symbol};
-use crate::record::JobRecord;
+use crate::record::{JobRecord, told};
 use crate::report::figures::moment;
+use crate::report::icons::move_icon;
+use crate::report::label::{sentence, upkeep_words, verdict_words};
 use crate::report::todo::{self, Kind};
+use crate::words::{Language, say};
 
 /// Who, what, where and when.
-pub(super) fn title_block(record: &JobRecord) -> Markup {
+pub(super) fn title_block(record: &JobRecord, language: Language) -> Markup {
     let c = &record.context;
-    let attempt = c.attempt.map(|n| n.to_string());
-    let cameras = c.cameras.join(", ");
-    let taken = c.taken.as_deref().map(moment);
-    let kit = c.kit_upkeep.as_ref().map(crate::record::KitUpkeep::words);
-    let facts: [(&str, Option<&str>); 10] = [
-        ("Repair order", c.series.as_deref()),
-        ("Attempt", attempt.as_deref()),
-        ("Vehicle", c.vehicle.as_deref()),
-        ("Vehicle identification number", c.vin.as_deref()),
-        ("Photos taken", taken.as_deref()),
-        ("Bay", c.bay.as_deref()),
-        ("Technician", c.technician.as_deref()),
-        ("Marker kit", Some(&c.kit)),
-        ("Kit upkeep", kit.as_deref()),
-        ("Camera", Some(&cameras)),
+    let facts: [(String, Option<String>); 11] = [
+        (say!(language, "report-repair-order"), c.series.clone()),
+        (say!(language, "report-attempt"), c.attempt.map(|n| n.to_string())),
+        (say!(language, "report-vehicle"), c.vehicle.clone()),
+        (say!(language, "report-vin"), c.vin.clone()),
+        (say!(language, "report-photos-taken"), c.taken.as_deref().map(|taken| moment(taken, language))),
+        (say!(language, "report-bay"), c.bay.clone()),
+        (say!(language, "report-technician"), c.technician.clone()),
+        (say!(language, "report-kit"), Some(c.kit.clone())),
+        (say!(language, "report-kit-upkeep"), c.kit_upkeep.as_ref().map(|kit| upkeep_words(kit, language))),
+        (say!(language, "report-camera"), Some(c.cameras.join(", "))),
+        (say!(language, "report-setup-sheet"), Some(c.setup.clone())),
     ];
     html! {
         header.titleblock {
             div.name {
-                h1 { "Where the target stood: job " (record.job) }
+                h1 { (say!(language, "report-title", job = &record.job)) }
                 p { (sheet_title(record)) }
             }
             dl {
-                @for (name, value) in facts.iter().filter(|(_, value)| value.is_some_and(|v| !v.is_empty())) {
-                    div { dt { (name) } dd { (value.unwrap_or_default()) } }
+                @for (name, value) in facts {
+                    @if let Some(value) = value.filter(|v| !v.is_empty()) { div { dt { (name) } dd { (value) } } }
                 }
-                div { dt { "Set-up sheet" } dd { (c.setup) } }
             }
         }
     }
@@ -47,27 +46,34 @@ fn sheet_title(record: &JobRecord) -> &str {
 }
 
 /// The verdict in one glance.
-pub(super) fn verdict(record: &JobRecord) -> Markup {
+pub(super) fn verdict(record: &JobRecord, language: Language) -> Markup {
     html! {
         div class={ "verdict " (class(record.verdict)) } {
             (symbol(record.verdict))
             div {
-                h2 { (crate::report::label::sentence(record.verdict.words())) }
-                p { (record.reason) }
+                h2 { (sentence(&verdict_words(record.verdict).say(language))) }
+                p { (told(record.reason_phrase.as_ref(), &record.reason, language)) }
             }
         }
     }
 }
 
 /// What to do now.
-pub(super) fn to_do(record: &JobRecord) -> Markup {
+pub(super) fn to_do(record: &JobRecord, language: Language) -> Markup {
     html! {
         section aria-labelledby="todo" {
-            h2 id="todo" { "What to do now" }
+            h2 id="todo" { (say!(language, "report-what-to-do")) }
             ol.todo {
-                @for step in todo::steps(record) {
+                @for step in todo::steps(record, language) {
                     li.close[step.kind == Kind::Close] {
-                        div { strong { (step.title) } (step.words) }
+                        div {
+                            strong {
+                                @if let Some(icon) = step.way.and_then(|(quantity, more)| move_icon(quantity, more)) { (icon) " " }
+                                (step.title)
+                            }
+                            (step.words)
+                            @if !step.about.is_empty() { p.aside { (super::findings::about_line(&step.about)) } }
+                        }
                     }
                 }
             }

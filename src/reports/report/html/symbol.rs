@@ -4,6 +4,7 @@
 use maud::{Markup, html};
 
 use crate::record::Verdict;
+use crate::words::Language;
 
 /// The style class of a verdict.
 pub fn class(verdict: Verdict) -> &'static str {
@@ -43,8 +44,9 @@ pub fn symbol(verdict: Verdict) -> Markup {
 }
 
 /// Symbol and word.
-pub(in crate::report) fn tag(verdict: Verdict) -> Markup {
-    html! { span class={ "tag " (class(verdict)) } { (symbol(verdict)) (verdict.words()) } }
+pub(in crate::report) fn tag(verdict: Verdict, language: Language) -> Markup {
+    let words = crate::report::label::verdict_words(verdict).say(language);
+    html! { span class={ "tag " (class(verdict)) } { (symbol(verdict)) (words) } }
 }
 
 /// A small mark of the same shape around `(x, y)` for a bar.

@@ -5,9 +5,10 @@ use maud::{Markup, html};
 use super::path;
 use super::svg::{line, n, points, round_down, text};
 use super::symbol::{class, symbol};
-use crate::record::{AimRecord, JobRecord, PositionFigure, PositionRecord};
-use crate::report::figures::{Measured, moment};
+use crate::record::{AimRecord, JobRecord, PositionFigure, PositionRecord, TurnedRecord, told};
+use crate::report::figures::{Measured, amount, moment};
 use crate::report::label::{Label, sentence};
+use crate::words::{Figure, Language, Value, say};
 
 const WIDTH: f64 = 1000.0;
 const HEIGHT: f64 = 420.0;
@@ -16,36 +17,30 @@ const MARGIN: f64 = 90.0;
 const LEAST_SPAN_MM: f64 = 10.0;
 
 /// The section; nothing for a stand that was not moved.
-pub(super) fn section(record: &JobRecord) -> Markup {
+pub(super) fn section(record: &JobRecord, language: Language) -> Markup {
     let Some(last) = record.positions.last() else { return html! {} };
     html! {
         section aria-labelledby="track" {
-            h2 id="track" { "Where the stand went" }
-            p.lede {
-                "All photos are measured together: vehicle, plates and floor sheets stand where the first ones found them, \
-                 the stand has a place of its own after each move. ± is the expanded uncertainty (95 %); that of a move is \
-                 smaller than that of two places, since what both have in common takes no part in it."
-            }
-            (proof(last))
-            @for target in targets(record) { (drawing(record, &target)) }
-            (table(record))
-            @for turned in record.positions.iter().flat_map(|p| &p.turned) { p { (sentence(&turned.words)) "." } }
+            h2 id="track" { (say!(language, "report-track")) }
+            p.lede { (say!(language, "report-track-lede")) }
+            p { (proof(last, language)) }
+            @for target in targets(record) { (drawing(record, &target, language)) }
+            (table(record, language))
+            @for turned in record.positions.iter().flat_map(|p| &p.turned) { p { (turned_words(turned, language)) } }
         }
     }
 }
 
-fn proof(last: &PositionRecord) -> Markup {
-    html! {
-        p {
-            @if last.proven_by.is_empty() {
-                "No photo shows the stand where it stands now together with the vehicle."
-            } @else {
-                "Where it stands now is shown by "
-                @for (i, file) in last.proven_by.iter().enumerate() { @if i > 0 { ", " } (path(file)) }
-                "."
-            }
-        }
+fn proof(last: &PositionRecord, language: Language) -> String {
+    if last.proven_by.is_empty() {
+        return say!(language, "report-track-none");
     }
+    say!(language, "report-track-shown", photos = Value::from(last.proven_by.clone()))
+}
+
+fn turned_words(turned: &TurnedRecord, language: Language) -> String {
+    let words = sentence(&told(turned.words_phrase.as_ref(), &turned.words, language));
+    say!(language, "report-sentence", words = words)
 }
 
 /// Targets and steps that have a place anywhere.
@@ -84,7 +79,8 @@ impl View {
     }
 }
 
-fn drawing(record: &JobRecord, (target, step): &(String, Option<String>)) -> Markup {
+fn drawing(record: &JobRecord, (target, step): &(String, Option<String>), language: Language) -> Markup {
+    let edge = |edge: &str| say!(language, "report-edge", edge = edge);
     let of = |p: &PositionRecord| -> Option<[f64; 2]> {
         let aim = p.aims.iter().find(|a: &&AimRecord| a.target == *target && a.step == *step)?;
         Some([aim.position_mm[0], aim.position_mm[1]])
@@ -99,13 +95,13 @@ fn drawing(record: &JobRecord, (target, step): &(String, Option<String>)) -> Mar
     let named = step.as_ref().map_or_else(|| target.clone(), |s| format!("{target}, {s}"));
     html! {
         figure.views {
-            h3 { "From above: " (named) }
-            svg.dw.wide viewBox={ "0 0 " (n(WIDTH)) " " (n(HEIGHT)) } role="img" aria-label=(spoken(record, &named)) {
+            h3 { (say!(language, "report-track-above", name = &named)) }
+            svg.dw.wide viewBox={ "0 0 " (n(WIDTH)) " " (n(HEIGHT)) } role="img" aria-label=(spoken(record, &named, language)) {
                 polyline.dim fill="none" points=(points(&places.iter().map(|p| view.at(p.1)).collect::<Vec<_>>())) {}
                 @if let Some(w) = wanted {
                     @let [u, v] = view.at(w);
                     (line("ref", [u - 16.0, v], [u + 16.0, v])) (line("ref", [u, v - 16.0], [u, v + 16.0]))
-                    (text("halo minor", "end", [u - 14.0, v - 12.0], "required"))
+                    (text("halo minor", "end", [u - 14.0, v - 12.0], &say!(language, "report-bar-required")))
                 }
                 @for (number, at) in &places {
                     @let [u, v] = view.at(*at);
@@ -113,11 +109,11 @@ fn drawing(record: &JobRecord, (target, step): &(String, Option<String>)) -> Mar
                     (text("halo", "start", [u + 10.0, v - 10.0], &number.to_string()))
                 }
                 (line("dim", [MARGIN / 2.0, HEIGHT - 20.0], [MARGIN / 2.0 + rule, HEIGHT - 20.0]))
-                (text("small halo", "start", [MARGIN / 2.0, HEIGHT - 28.0], &format!("{} mm", crate::quantity::rounded(rule_mm, 0))))
-                (text("small halo minor", "start", [2.0, 14.0], "vehicle's left ▴"))
-                (text("small halo minor", "end", [WIDTH - 4.0, HEIGHT - 6.0], "away from the vehicle ▸"))
+                (text("small halo", "start", [MARGIN / 2.0, HEIGHT - 28.0], &amount(Figure::fixed(rule_mm, 0), "mm").say(language)))
+                (text("small halo minor", "start", [2.0, 14.0], &format!("{} ▴", edge("left"))))
+                (text("small halo minor", "end", [WIDTH - 4.0, HEIGHT - 6.0], &format!("{} ▸", edge("away-from-vehicle"))))
             }
-            figcaption { "The aim point before the first move (0) and after each; the large point is where it stands now." }
+            figcaption { (say!(language, "report-track-caption")) }
         }
     }
 }
@@ -136,62 +132,67 @@ fn wanted(record: &JobRecord, target: &str, step: Option<&str>, now: [f64; 2]) -
     Some([now[0] + left("distance")?, now[1] + left("lateral_offset")?])
 }
 
-fn spoken(record: &JobRecord, named: &str) -> String {
+fn spoken(record: &JobRecord, named: &str, language: Language) -> String {
     let words = record.positions.iter().flat_map(|p| p.figures.iter().map(move |f| (p.after_move, f)));
-    let told: Vec<String> = words
+    let all: Vec<String> = words
         .filter_map(|(number, f)| {
-            Some(format!(
-                "move {number}, {}: {}",
-                Label::of_check(record.checks.get(f.check)?).trade,
-                f.words.as_ref()?
-            ))
+            let name = Label::of_check(record.checks.get(f.check)?, language).trade;
+            let moved = told(f.words_phrase.as_ref(), f.words.as_ref()?, language);
+            Some(say!(language, "report-track-move", number = number, name = name, moved = moved))
         })
         .collect();
-    format!("The way of {named} from above. {}", told.join("; "))
+    say!(language, "report-track-spoken", name = named, moves = all.join("; "))
 }
 
-fn table(record: &JobRecord) -> Markup {
+fn table(record: &JobRecord, language: Language) -> Markup {
     html! {
         table.stack role="table" {
             thead role="rowgroup" { tr role="row" {
-                th scope="col" role="columnheader" { "Position" }
+                th scope="col" role="columnheader" { (say!(language, "report-position")) }
                 @for figure in &record.positions[0].figures {
-                    th scope="col" role="columnheader" { (name(record, figure)) }
+                    th scope="col" role="columnheader" { (name(record, figure, language)) }
                 }
             } }
-            tbody role="rowgroup" { @for position in &record.positions { (row(record, position)) } }
+            tbody role="rowgroup" { @for position in &record.positions { (row(record, position, language)) } }
         }
     }
 }
 
-fn name(record: &JobRecord, figure: &PositionFigure) -> String {
-    record.checks.get(figure.check).map_or_else(String::new, |c| sentence(&Label::of_check(c).full()))
+fn name(record: &JobRecord, figure: &PositionFigure, language: Language) -> String {
+    record.checks.get(figure.check).map_or_else(String::new, |c| sentence(&Label::of_check(c, language).full()))
 }
 
-fn row(record: &JobRecord, position: &PositionRecord) -> Markup {
+fn row(record: &JobRecord, position: &PositionRecord, language: Language) -> Markup {
     html! {
         tr role="row" {
             th scope="row" role="rowheader" {
-                @match position.after_move { 0 => "Before it was moved", n => { "After move " (n) } }
-                @if let Some(taken) = &position.taken { small { (moment(taken)) } }
+                @match position.after_move {
+                    0 => (say!(language, "report-before-moves")),
+                    n => (say!(language, "report-after-move", number = n)),
+                }
+                @if let Some(taken) = &position.taken { small { (moment(taken, language)) } }
                 small { @for (i, file) in position.photos.iter().enumerate() { @if i > 0 { ", " } (path(file)) } }
             }
             @for figure in &position.figures {
-                td role="cell" data-k=(name(record, figure)) { (cell(record, figure)) }
+                td role="cell" data-k=(name(record, figure, language)) { (cell(record, figure, language)) }
             }
         }
     }
 }
 
-fn cell(record: &JobRecord, figure: &PositionFigure) -> Markup {
-    let Some((check, value)) = record.checks.get(figure.check).zip(figure.value) else { return html! { "no value" } };
-    let m = Measured::new(Label::of_check(check).quantity, &check.unit, value, figure.expanded_uncertainty);
+fn cell(record: &JobRecord, figure: &PositionFigure, language: Language) -> Markup {
+    let Some((check, value)) = record.checks.get(figure.check).zip(figure.value) else {
+        return html! { (say!(language, "report-no-value")) };
+    };
+    let quantity = Label::of_check(check, language).quantity;
+    let m = Measured::new(quantity, &check.unit, value, figure.expanded_uncertainty, language);
+    let u = m.uncertainty_with_unit();
     html! {
         span class=(class(figure.verdict)) { (symbol(figure.verdict)) } " "
         // Seven columns are narrow: the uncertainty gets a line of its own.
-        span.num { (m.amount) @if m.uncertainty.is_none() { " " (m.unit) } }
-        @if let Some(u) = &m.uncertainty { small { "± " (u) " " (m.unit) } }
-        @if let Some(side) = m.side { small { (side.long) } }
-        @if let Some(words) = &figure.words { small { (words) } }
+        span.num { @if u.is_some() { (m.amount()) } @else { (m.bare_with_unit()) } }
+        @if let Some(u) = u { small { "± " (u) } }
+        @if let Some(side) = m.side { small { (side.long(language)) } }
+        @if let Some(words) = &figure.words { small { (told(figure.words_phrase.as_ref(), words, language)) } }
     }
 }

@@ -7,8 +7,9 @@ use super::page::{Draw, LEFT_MM, Mark, PAGE_MM, Pages, WIDTH_MM};
 use super::rows::plain_text;
 use super::style::{Style, colour};
 use crate::typeface::Fonts;
+use crate::words::{Language, say};
 
-/// Side of the QR code with its white margin, mm: modules of .4 mm, which a
+/// Side of the QR code with its white margin, mm: modules of 0.4 mm, which a
 /// phone reads from a hand's length (common practice, no source).
 const CODE_MM: f64 = 24.0;
 /// White around the code, modules (ISO/IEC 18004, 6.3.8).
@@ -24,6 +25,7 @@ pub(super) struct Furniture {
     pub(super) of: String,
     /// Foot, last line.
     pub(super) maker: String,
+    pub(super) language: Language,
 }
 
 /// Adds head and foot to all pages.
@@ -61,7 +63,7 @@ fn fitted(fonts: &Fonts, text: &str, style: Style, width: f64) -> String {
 
 fn foot(fonts: &Fonts, furniture: &Furniture, number: usize, count: usize) -> Vec<Mark> {
     let style = small();
-    let page = format!("page {number} of {count}");
+    let page = say!(furniture.language, "report-page-of", page = number, pages = count);
     let edge = LEFT_MM + WIDTH_MM - CODE_MM - 4.0;
     let right = edge - fonts.width_mm(&page, style.weight, style.size_pt);
     let (first, second) = furniture.digest.split_at(furniture.digest.len() / 2);

@@ -26,8 +26,10 @@ use sha2::{Digest, Sha512};
 use usvg::roxmltree::Document;
 
 use super::html::PhotoPicture;
+use super::label::verdict_words;
 use crate::record::JobRecord;
 use crate::typeface::{Damaged, Fonts, REPLACEMENT};
+use crate::words::{Language, say};
 use build::Build;
 use drawings::Drawings;
 use furniture::Furniture;
@@ -66,15 +68,21 @@ pub fn digest(json: &[u8]) -> String {
 ///
 /// # Errors
 /// A fault of the program: no record makes it fail.
-pub fn pdf(record: &JobRecord, pictures: &[PhotoPicture], json: &[u8]) -> Result<Vec<u8>, PdfError> {
+pub fn pdf(
+    record: &JobRecord,
+    pictures: &[PhotoPicture],
+    json: &[u8],
+    language: Language,
+) -> Result<Vec<u8>, PdfError> {
     let digest = digest(json);
     let fonts = Fonts::new()?;
     let date = date(record);
     let page = super::html::body(
         record,
         pictures,
-        html! { (about(record, &digest, date.is_some())) },
-        super::customer::section(record, &digest),
+        language,
+        html! { (about(record, &digest, date.is_some(), language)) },
+        super::customer::section(record, &digest, language),
     );
     let (source, foreign) = printable(&fonts, &page);
     let document = Document::parse(&source).map_err(|e| PdfError::Page { reason: e.to_string() })?;
@@ -83,14 +91,13 @@ pub fn pdf(record: &JobRecord, pictures: &[PhotoPicture], json: &[u8]) -> Result
     let mut build = Build { fonts: &fonts, inline, tags: Tags::new(), items: Vec::new() };
     build.blocks(document.root_element(), Tags::ROOT);
     if foreign > 0 {
-        build.note(&format!(
-            "{foreign} different characters of this record have no shape in this document's fonts and are shown as \
-             {REPLACEMENT}; copied text, the HTML report and result.json have them."
-        ));
+        let sign = REPLACEMENT.to_string();
+        build.note(&say!(language, "report-foreign-characters", count = foreign, sign = sign));
     }
     let Build { tags, items, .. } = build;
     let mut pages = flow::flow(items);
-    let title = format!("Where the target stood: job {}: {}", record.job, record.verdict.words());
+    let verdict = verdict_words(record.verdict);
+    let title = say!(language, "report-document-title", job = &record.job, verdict = verdict);
     let title: String = title.chars().map(|c| if prints(c) { c } else { REPLACEMENT }).collect();
     furniture::furnish(
         &fonts,
@@ -98,25 +105,23 @@ pub fn pdf(record: &JobRecord, pictures: &[PhotoPicture], json: &[u8]) -> Result
         &Furniture {
             title: title.clone(),
             digest: digest.clone(),
-            of: "SHA-512 of result.json, which this document repeats:".to_owned(),
+            of: say!(language, "report-digest-of"),
             maker: format!("{} {}", record.tool.name, record.tool.version),
+            language,
         },
     );
     let producer = format!("{} {}", record.tool.name, record.tool.version);
     let date = date.unwrap_or_else(|| DateTime::new(1970).month(1).day(1));
-    write::write(&fonts, &pages, &tags, About { title, date, producer, id: digest })
+    write::write(&fonts, &pages, &tags, About { title, date, producer, id: digest, language })
 }
 
 /// What the document says of itself.
-fn about(record: &JobRecord, digest: &str, dated: bool) -> Markup {
+fn about(record: &JobRecord, digest: &str, dated: bool, language: Language) -> Markup {
     html! {
         section aria-labelledby="about" {
-            h2 id="about" { "About this document" }
-            p { "It repeats the result of job " (record.job) ", which is kept as the file result.json. The SHA-512 of that file is "
-                span.hash { (digest) } ". It stands on every page, also as a QR code." }
-            @if !dated {
-                p { "Neither the job nor its photos state a time with its offset. The date in this file's properties is the first of January 1970, because PDF/A wants one; it means nothing." }
-            }
+            h2 id="about" { (say!(language, "report-about")) }
+            p { (say!(language, "report-about-repeats", job = &record.job)) " " span.hash { (digest) } }
+            @if !dated { p { (say!(language, "report-about-undated")) } }
         }
     }
 }

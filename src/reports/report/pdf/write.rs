@@ -17,6 +17,7 @@ use super::PdfError;
 use super::page::{Bookmark, Draw, Mark, PAGE_MM, Pages};
 use super::tags::{Tags, shortened};
 use crate::typeface::{Fonts, MM_PER_POINT};
+use crate::words::Language;
 
 /// What the document says of itself.
 pub(super) struct About {
@@ -26,6 +27,7 @@ pub(super) struct About {
     pub(super) producer: String,
     /// Tells two documents apart where their titles don't.
     pub(super) id: String,
+    pub(super) language: Language,
 }
 
 /// The finished file.
@@ -40,7 +42,7 @@ pub(super) fn write(fonts: &Fonts, pages: &Pages, tags: &Tags, about: About) -> 
     document.set_metadata(
         Metadata::new()
             .title(shortened(&about.title))
-            .language("en".to_owned())
+            .language(about.language.tag().to_owned())
             .creator(about.producer.clone())
             .producer(about.producer)
             .creation_date(about.date)

@@ -66,7 +66,7 @@ fn entry(right: &JobRecord, e: &GalleryEntry, language: Language) -> Markup {
                 }
             }
             h3 { (say!(language, "training-in-the-figures")) }
-            p { (symbol::tag(right.verdict)) " → " (symbol::tag(e.record.verdict)) }
+            p { (symbol::tag(right.verdict, language)) " → " (symbol::tag(e.record.verdict, language)) }
             @for f in e.record.findings.iter().filter(|f| f.code == e.code || e.companions.contains(&f.code)) {
                 p { b { (f.code) ": " } (told(f.message_phrase.as_ref(), &f.message, language)) }
             }
@@ -86,8 +86,9 @@ fn same<'a>(record: &'a JobRecord, check: &CheckRecord) -> Option<&'a CheckRecor
 
 fn figures(right: &JobRecord, e: &GalleryEntry, language: Language) -> Markup {
     let shown = |c: &CheckRecord| {
-        let label = Label::of_check(c);
-        Measured::of_check(c, label.quantity).map_or_else(|| say!(language, "training-not-determined"), |m| m.short())
+        let label = Label::of_check(c, language);
+        Measured::of_check(c, label.quantity, language)
+            .map_or_else(|| say!(language, "training-not-determined"), |m| m.short())
     };
     // Columns of the figures, which a phone shows in front of each of them.
     let columns = [
@@ -101,13 +102,13 @@ fn figures(right: &JobRecord, e: &GalleryEntry, language: Language) -> Markup {
         table.stack {
             thead { tr { @for h in &columns { th scope="col" { (h) } } } }
             tbody { @for c in &e.record.checks {
-                @let label = Label::of_check(c);
+                @let label = Label::of_check(c, language);
                 tr {
                     th scope="row" { (label.full()) }
-                    td data-k=(columns[1]) { (wanted(c, label.quantity)) }
+                    td data-k=(columns[1]) { (wanted(c, label.quantity, language)) }
                     td.num data-k=(columns[2]) { (same(right, c).map_or_else(|| say!(language, "training-not-checked"), shown)) }
                     td.num data-k=(columns[3]) { (shown(c)) }
-                    td { (symbol::tag(c.verdict)) }
+                    td { (symbol::tag(c.verdict, language)) }
                 }
             } }
         }

@@ -9,6 +9,7 @@ use crate::custody;
 use crate::evidence::{self, Bytes};
 use crate::record::JobRecord;
 use crate::transparency::{Appended, Attempt, Log, LogError, PROOF_FILE};
+use crate::words::phrase;
 
 /// Seals a job under its name, once; the evidence folder.
 pub(super) fn seal(app: &App, name: &str, folder: &Path, act: &Act) -> Result<PathBuf, Trouble> {
@@ -22,12 +23,12 @@ pub(super) fn seal(app: &App, name: &str, folder: &Path, act: &Act) -> Result<Pa
     if let Some(log) = &app.log {
         let json = record.to_json().map_err(|e| Trouble::typed(e.to_string()))?;
         let proofs = add(log, &record, &json).and_then(|added| added.proofs());
-        for proof in proofs.map_err(|e| Trouble::typed(format!("the job stays open, since {e}")))? {
+        for proof in proofs.map_err(|e| Trouble::typed(phrase!("page-trouble-stays-open", why = e.to_string())))? {
             contents.payload.insert(PROOF_FILE.to_owned(), Bytes::Here(proof.to_text().into_bytes()));
         }
     }
     if let Some(parent) = out.parent() {
-        std::fs::create_dir_all(parent).map_err(|e| Trouble::disk("make the folder of sealed jobs", &e))?;
+        std::fs::create_dir_all(parent).map_err(|e| Trouble::disk("folder", &e))?;
     }
     evidence::seal(&out, &contents, app.key.as_ref(), None).map_err(|e| Trouble::typed(e.to_string()))?;
     app.shelf.refresh(true);

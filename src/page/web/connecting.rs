@@ -12,7 +12,7 @@ use super::page;
 use super::pairing::{Refused, TOKEN_COOKIE};
 use super::routes::{Shared, Typed, secure, typed as fields_of};
 use super::trouble::{Trouble, blocking};
-use crate::words::phrase;
+use crate::words::{phrase, say};
 
 pub(super) async fn pair(State(app): Shared, visitor: Visitor) -> Response {
     page_or(visitor, Ok(page::pair::page(visitor.language, &app, "", None)))
@@ -30,11 +30,12 @@ pub(super) async fn typed(State(app): Shared, visitor: Visitor, form: Typed) -> 
     let fields = fields_of(form).unwrap_or(Fields(Vec::new()));
     let code = fields.get("code").unwrap_or_default().to_owned();
     let name = match fields.line("name") {
-        Ok(name) => name.unwrap_or_default(),
+        Ok(name) => name,
         Err(trouble) => return trouble_page(visitor, &trouble),
     };
     let at = std::sync::Arc::clone(&app);
-    let (status, message) = match blocking(move || Ok(at.pairing.token_for(&code, &name, at.now()))).await {
+    let named = move |digits: &str| name.unwrap_or_else(|| say!(language, "page-device-unnamed", digits = digits));
+    let (status, message) = match blocking(move || Ok(at.pairing.token_for(&code, named, at.now()))).await {
         Ok(Ok(token)) => {
             let cookie =
                 format!("{TOKEN_COOKIE}={token}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict{}", secure(&app));

@@ -285,7 +285,7 @@ page-js-other-certificate = Der eingescannte QR-Code nennt ein anderes Zertifika
 page-js-offline = Keine Verbindung zum Server: was hier steht, kann alt sein. Fotos können aufgenommen werden und werden später gesendet.
 page-js-no-store = Dieser Browser merkt sich nichts: auf dieser Seite bleiben, bis die Fotos gesendet sind.
 
-### Languages
+## Languages
 
 page-languages = Sprachen
 page-not-proofread = Von Fachpersonal noch nicht gelesen.
@@ -295,7 +295,7 @@ page-unit = { $unit ->
    *[other] { $unit }
 }
 
-### Numbers of things
+## Numbers of things
 
 page-found-jobs = { $count ->
     [one] Ein Auftrag
@@ -318,7 +318,7 @@ page-photo-described = { $count ->
    *[other] { $photo }: { $count } Marker gefunden
 }
 
-### Quantities and sides
+## Quantities and sides
 
 page-quantity = { $quantity ->
     [distance] Abstand
@@ -395,7 +395,7 @@ page-side = { $side ->
 page-angle-degrees = { $angle }, Grad
 page-angle-minutes = { $angle }, Minuten
 
-### Sentences with several figures
+## Sentences with several figures
 
 page-place = { $along ->
     [ahead] { $distance } m vor der Fahrzeugfront
@@ -418,7 +418,7 @@ page-stood-apart = Versuch { $n }: { $verdict }; nicht gemeinsam messbar:
 page-this-machine = dieser Rechner
 page-device-unnamed = Gerät { $digits }
 
-### Shop's own sheets
+## Shop's own sheets
 
 page-asks-tyres = Reifendrücke wie auf dem Reifendruckschild
 page-asks-empty = Fahrzeug leer: niemand und keine Last darin
@@ -426,7 +426,7 @@ page-asks-steering = Lenkung geradeaus
 page-asks-settled = Fahrzeug an seinen Platz gerollt, Bremsen gelöst, Federung gesetzt
 page-sheet-left-out = wer das Vorgabeblatt eingegeben hat, ließ es weg
 
-### What did not work
+## What did not work
 
 page-trouble-not-here = { $what ->
     [job] Dieser Auftrag ist nicht hier: vielleicht wurde er verschoben oder umbenannt.
@@ -511,7 +511,7 @@ page-trouble-figure-once = { $quantity }: Zahl in beide Felder eingeben.
 page-trouble-figure-alone = { $quantity }: Sollwert und Toleranz eingeben oder keines von beiden.
 page-trouble-tolerance-zero = { $quantity }: eine Toleranz muss größer als null sein.
 
-### Whoever runs the page
+## Whoever runs the page
 
 page-serve-listen = { $address } lässt sich nicht öffnen ({ $why }): ein anderes --listen ADDR:PORT nennen oder beenden, was dort läuft
 page-serve-jobs = { $jobs } ist als Ordner der Aufträge nicht verwendbar ({ $why }): ein anderes --jobs DIR nennen

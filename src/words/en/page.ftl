@@ -285,7 +285,7 @@ page-js-other-certificate = The QR code that was scanned names another certifica
 page-js-offline = No connection to the server: what this page shows may be old. Photos can be taken and are sent later.
 page-js-no-store = This browser keeps no queue: stay on this page until the photos are sent.
 
-### Languages
+## Languages
 
 page-languages = Languages
 page-not-proofread = Not yet read by a technician.
@@ -295,7 +295,7 @@ page-unit = { $unit ->
    *[other] { $unit }
 }
 
-### Numbers of things
+## Numbers of things
 
 page-found-jobs = { $count ->
     [one] One job
@@ -318,7 +318,7 @@ page-photo-described = { $count ->
    *[other] { $photo }: { $count } markers found
 }
 
-### Quantities and sides
+## Quantities and sides
 
 page-quantity = { $quantity ->
     [distance] distance
@@ -395,7 +395,7 @@ page-side = { $side ->
 page-angle-degrees = { $angle }, degrees
 page-angle-minutes = { $angle }, minutes
 
-### Sentences with several figures
+## Sentences with several figures
 
 page-place = { $along ->
     [ahead] { $distance } m in front of the nose
@@ -418,7 +418,7 @@ page-stood-apart = Attempt { $n }: { $verdict }; cannot be measured together:
 page-this-machine = this machine
 page-device-unnamed = device { $digits }
 
-### Shop's own sheets
+## Shop's own sheets
 
 page-asks-tyres = Tyre pressures as on the tyre placard
 page-asks-empty = Vehicle empty: nobody and no load in it
@@ -426,7 +426,7 @@ page-asks-steering = Steering straight ahead
 page-asks-settled = Vehicle rolled into place, brakes released, suspension settled
 page-sheet-left-out = the sheet's author left it out
 
-### What did not work
+## What did not work
 
 page-trouble-not-here = { $what ->
     [job] This job is not here: it may have been moved or renamed.
@@ -511,7 +511,7 @@ page-trouble-figure-once = { $quantity }: type the figure in both fields.
 page-trouble-figure-alone = { $quantity }: type the required value and its tolerance, or neither.
 page-trouble-tolerance-zero = { $quantity }: a tolerance must be larger than zero.
 
-### Whoever runs the page
+## Whoever runs the page
 
 page-serve-listen = cannot listen on { $address } ({ $why }): name another --listen ADDR:PORT, or stop what listens there
 page-serve-jobs = cannot use { $jobs } as the folder of jobs ({ $why }): name another --jobs DIR

@@ -19,7 +19,7 @@ pub const SETUPS: [(&str, &str); 9] = [
 ];
 
 /// Marker kits by name.
-pub const RIGS: [(&str, &str); 7] = [
+pub const KITS: [(&str, &str); 7] = [
     ("two-boards", include_str!("kits/two-boards.toml")),
     ("reference", include_str!("kits/reference.toml")),
     ("mats", include_str!("kits/mats.toml")),

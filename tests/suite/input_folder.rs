@@ -46,9 +46,9 @@ const SETUP: &str = "format = \"setup/1\"\nname = \"s\"\ntitle = \"t\"\nsource =
     reference_line = \"centreline\"\n\n[[datum]]\nname = \"sensor\"\ncarrier = \"nose\"\noffset_mm = [0, 0, 0]\nu_mm = 1\n\n\
     [[check]]\nquantity = \"yaw\"\nnominal = 0\ntolerance = 1\n";
 const KIT: &str = "format = \"kit/1\"\nname = \"r\"\nfamily = \"36h11\"\n\n[[carrier]]\nname = \"stand\"\nrole = \"target\"\n\n\
-    [[carrier.marker]]\nid = 1\nsize_mm = 100\ncentre_mm = [0, 0, 0]\nkitht = [0, 1, 0]\nup = [0, 0, 1]\n\n\
+    [[carrier.marker]]\nid = 1\nsize_mm = 100\ncentre_mm = [0, 0, 0]\nright = [0, 1, 0]\nup = [0, 0, 1]\n\n\
     [[carrier]]\nname = \"nose\"\nrole = \"nose\"\n\n\
-    [[carrier.marker]]\nid = 2\nsize_mm = 50\ncentre_mm = [0, 0, 0]\nkitht = [0, 1, 0]\nup = [0, 0, 1]\n";
+    [[carrier.marker]]\nid = 2\nsize_mm = 50\ncentre_mm = [0, 0, 0]\nright = [0, 1, 0]\nup = [0, 0, 1]\n";
 const CAMERA: &str = "format = \"camera/1\"\nname = \"own\"\nmodel = \"brown-conrady\"\nimage_size_px = [4000, 3000]\n\
     focal_px = [3000, 3000]\ncentre_px = [2000, 1500]\ndistortion = [0, 0, 0, 0, 0]\n\n[exif]\nmake = \"Invented\"\n";
 
@@ -251,7 +251,7 @@ fn files_must_fit_together() {
         "job/kit.toml",
         &format!(
             "{}\n[[carrier]]\nname = \"floor\"\nrole = \"floor\"\n[[carrier.marker]]\nid = 3\nsize_mm = 9\n\
-         centre_mm = [0, 0, 0]\nkitht = [0, -1, 0]\nup = [1, 0, 0]\n",
+         centre_mm = [0, 0, 0]\nright = [0, -1, 0]\nup = [1, 0, 0]\n",
             KIT.replace("\"nose\"\nrole = \"nose\"", "\"nose\"\nrole = \"target\""),
         ),
     );

@@ -467,7 +467,7 @@ fn large_hostile_files_end_quickly() {
     let many_tables = "[[carrier]]\n".repeat(100_000);
     let many_ids = format!(
         "[[carrier]]\nname = \"a\"\nrole = \"target\"\n{}",
-        "[[carrier.marker]]\nid = 1\nsize_mm = 1\ncentre_mm = [0, 0, 0]\nkitht = [0, 1, 0]\nup = [0, 0, 1]\n"
+        "[[carrier.marker]]\nid = 1\nsize_mm = 1\ncentre_mm = [0, 0, 0]\nright = [0, 1, 0]\nup = [0, 0, 1]\n"
             .repeat(20_000)
     );
     let many_carriers: String = (0..20_000)

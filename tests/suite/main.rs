@@ -33,6 +33,7 @@ mod kits;
 mod lens;
 mod lens_table;
 mod moves;
+mod older_names;
 mod phones;
 mod photo;
 mod photo_heic;

@@ -164,7 +164,7 @@ fn every_dependency_is_used() {
             // The program's root file names members.
             let text = text(&folders) + &fs::read_to_string(member.join("src/lib.rs")).unwrap_or_default();
             for name in manifest.get(kind).and_then(toml::Value::as_table).into_iter().flat_map(toml::Table::keys) {
-                let used = ["::", "!"].iter().any(|end| text.contains(&(library(name) + end)));
+                let used = ["::", "!", " as "].iter().any(|end| text.contains(&(library(name) + end)));
                 assert!(used, "{name} is a dependency of {} and is not used", member.display());
             }
         }

@@ -8,7 +8,7 @@ pub(super) fn carried() -> impl Iterator<Item = (Kind, &'static str, &'static st
         files.iter().map(move |(name, text)| (kind, *name, *text))
     };
     of(Kind::Setup, &baywitness_models::SETUPS)
-        .chain(of(Kind::Kit, &baywitness_models::RIGS))
+        .chain(of(Kind::Kit, &baywitness_models::KITS))
         .chain(of(Kind::Camera, &baywitness_models::CAMERAS))
         .chain(of(Kind::Board, &baywitness_models::BOARDS))
 }

@@ -1,5 +1,7 @@
 //! The names of all quantities that a set-up sheet, a reading or a record may use.
 
+use baywitness_words::{Phrase, phrase};
+
 /// The unit that a quantity is reported in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Unit {
@@ -176,7 +178,12 @@ impl Quantity {
         }
     }
 
-    /// The word that people at the stand use.
+    /// The word that people at the stand use, in a reader's language.
+    pub fn phrase(self) -> Phrase {
+        phrase!("verdict-quantity", quantity = self.name())
+    }
+
+    /// The word that people at the stand use, in English.
     pub fn trade_name(self) -> &'static str {
         use Quantity as Q;
         match self {

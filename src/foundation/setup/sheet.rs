@@ -3,6 +3,7 @@
 use time::Date;
 
 use crate::quantity::Quantity;
+use baywitness_words::{Phrase, phrase};
 
 /// A horizontal line through the midpoint of the rear hub datums.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -29,7 +30,12 @@ impl ReferenceLine {
         }
     }
 
-    /// The words for people.
+    /// The words for people, in a reader's language.
+    pub fn phrase(self) -> Phrase {
+        phrase!("verdict-line", line = self.name())
+    }
+
+    /// The words for people, in English.
     pub fn trade_name(self) -> &'static str {
         match self {
             ReferenceLine::RearAxleNormal => "the normal to the rear axle",

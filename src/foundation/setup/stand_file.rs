@@ -2,6 +2,7 @@
 
 use crate::input::{Document, Error, Table, Value, Writer};
 use crate::quantity::{Quantity, Unit, rounded};
+use baywitness_words::{Phrase, phrase};
 
 use super::file::read_quantity;
 
@@ -82,7 +83,7 @@ impl Stand {
 impl Screw {
     /// Turns of it that change its quantity by so much: "2 1/4 turns of left foot, clockwise"; quarters are what
     /// a hand can tell. `None` where it is less than an eighth.
-    pub fn words(&self, change: f64) -> Option<String> {
+    pub fn phrase(&self, change: f64) -> Option<Phrase> {
         let turns = change / self.per_turn;
         let quarters = (4.0 * turns.abs()).round();
         if quarters < 1.0 {
@@ -95,9 +96,9 @@ impl Screw {
             (whole, "") => rounded(whole, 0),
             (whole, part) => format!("{} {part}", rounded(whole, 0)),
         };
-        let way = if turns > 0.0 { "clockwise" } else { "counter-clockwise" };
-        let noun = if quarters > 4.0 { "turns" } else { "turn" };
-        Some(format!("{number} {noun} of {}, {way}", self.name))
+        let way = if turns > 0.0 { "clockwise" } else { "counter" };
+        let amount = if quarters > 4.0 { "several" } else { "one" };
+        Some(phrase!("moves-screw", turns = number, amount = amount, screw = &self.name, way = way))
     }
 }
 
@@ -142,6 +143,7 @@ fn read_per_turn(value: &Value) -> Result<f64, Error> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use baywitness_words::Language;
 
     const TEXT: &str = "format = \"stand/1\"\nname = \"frame\"\n[[screw]]\nname = \"the left foot\"\nquantity = \"roll\"\ndeg_per_turn = -0.08\n[[screw]]\nname = \"the crank\"\nquantity = \"height\"\nmm_per_turn = 4.0\n";
 
@@ -156,13 +158,13 @@ mod tests {
         let stand = Stand::from_toml(TEXT, "stand.toml").unwrap();
         let crank = stand.screw_for(Quantity::Height).unwrap();
         // 9 mm at 4 mm a turn: two and a quarter.
-        assert_eq!(crank.words(9.0).unwrap(), "2 1/4 turns of the crank, clockwise");
-        assert_eq!(crank.words(-4.0).unwrap(), "1 turn of the crank, counter-clockwise");
-        assert_eq!(crank.words(3.1).unwrap(), "3/4 turn of the crank, clockwise");
-        assert_eq!(crank.words(0.3), None);
+        assert_eq!(crank.phrase(9.0).unwrap().say(Language::English), "2 1/4 turns of the crank, clockwise");
+        assert_eq!(crank.phrase(-4.0).unwrap().say(Language::English), "1 turn of the crank, counter-clockwise");
+        assert_eq!(crank.phrase(3.1).unwrap().say(Language::English), "3/4 turn of the crank, clockwise");
+        assert_eq!(crank.phrase(0.3), None);
         // Clockwise makes roll smaller: to make it larger it goes the other way.
         let foot = stand.screw_for(Quantity::Roll).unwrap();
-        assert_eq!(foot.words(0.16).unwrap(), "2 turns of the left foot, counter-clockwise");
+        assert_eq!(foot.phrase(0.16).unwrap().say(Language::English), "2 turns of the left foot, counter-clockwise");
     }
 
     #[test]

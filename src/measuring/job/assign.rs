@@ -5,6 +5,7 @@ use crate::camera::Profile;
 use crate::folder::{InputFile, JobFolder};
 use crate::pose::PhotoView;
 use crate::verdict::findings::{PhotoProblem, Unseen};
+use crate::words::{Figure, Phrase, Value, phrase};
 
 /// The cameras of a job and each photo's share.
 #[derive(Debug, Clone)]
@@ -41,9 +42,13 @@ fn named(profile: &Profile, photo: &Looked) -> Result<(), PhotoProblem> {
     let [width, height] = profile.image_size_px;
     let size = [photo.width as u32, photo.height as u32];
     if size != profile.image_size_px {
-        return Err(PhotoProblem::Resized(format!(
-            "its size is {} x {} px, but camera {} is for {width} x {height} px: use the photo as the camera stored it, or the camera file of the camera that took it",
-            size[0], size[1], profile.name
+        return Err(PhotoProblem::Resized(phrase!(
+            "findings-photo-size",
+            width = px(size[0]),
+            height = px(size[1]),
+            camera = &profile.name,
+            wanted_width = px(width),
+            wanted_height = px(height)
         )));
     }
     let exif = &photo.exif;
@@ -54,15 +59,36 @@ fn named(profile: &Profile, photo: &Looked) -> Result<(), PhotoProblem> {
         !wanted.matches(exif.make.as_deref(), exif.model.as_deref(), focal)
     });
     match other {
-        Some(_) => Err(PhotoProblem::OtherCamera(format!(
-            "it was taken by {} {}{}, not by the camera of {}: name that camera's file in the job",
-            exif.make.as_deref().unwrap_or("(no make)"),
-            exif.model.as_deref().unwrap_or("(no model)"),
-            exif.focal_length_mm.map(|f| format!(" at {f:.2} mm")).unwrap_or_default(),
-            profile.name
-        ))),
+        Some(_) => Err(PhotoProblem::OtherCamera(other_camera(photo, profile))),
         None => Ok(()),
     }
+}
+
+fn other_camera(photo: &Looked, profile: &Profile) -> Phrase {
+    let (maker, model) = maker_and_model(photo);
+    let camera = &profile.name;
+    match photo.exif.focal_length_mm {
+        Some(f) => phrase!(
+            "findings-photo-other-camera-at",
+            maker = maker,
+            model = model,
+            focal = Figure::fixed(f, 2),
+            camera = camera
+        ),
+        None => phrase!("findings-photo-other-camera", maker = maker, model = model, camera = camera),
+    }
+}
+
+/// As its EXIF has them.
+fn maker_and_model(photo: &Looked) -> (Value, Value) {
+    let maker = photo.exif.make.as_ref().map_or_else(|| phrase!("findings-no-make").into(), Value::from);
+    let model = photo.exif.model.as_ref().map_or_else(|| phrase!("findings-no-model").into(), Value::from);
+    (maker, model)
+}
+
+/// Pixels are no counted things: they have no plural and no thousands.
+fn px(n: u32) -> String {
+    n.to_string()
 }
 
 fn picked(folder: &JobFolder, photo: &Looked) -> Result<(Profile, InputFile), PhotoProblem> {
@@ -73,21 +99,25 @@ fn picked(folder: &JobFolder, photo: &Looked) -> Result<(Profile, InputFile), Ph
         .iter()
         .filter(|c| c.profile.is_for(size, exif.make.as_deref(), exif.model.as_deref(), exif.focal_length_mm))
         .collect();
-    let who = format!(
-        "{} {}, {} x {} px",
-        exif.make.as_deref().unwrap_or("(no make in EXIF)"),
-        exif.model.as_deref().unwrap_or("(no model in EXIF)"),
-        size[0],
-        size[1]
-    );
+    let (maker, model) = maker_and_model(photo);
+    let (width, height) = (px(size[0]), px(size[1]));
     match fits.as_slice() {
         [one] => Ok((one.profile.clone(), one.input.clone())),
-        [] => Err(PhotoProblem::OtherCamera(format!(
-            "no camera file fits it ({who}): fit the camera with a board, or name its file as `camera` in the job"
+        [] => Err(PhotoProblem::OtherCamera(phrase!(
+            "findings-photo-no-camera",
+            maker = maker,
+            model = model,
+            width = width,
+            height = height
         ))),
-        [a, b, ..] => Err(PhotoProblem::OtherCamera(format!(
-            "two camera files fit it ({who}): {} and {}; name one as `camera` in the job",
-            a.profile.name, b.profile.name
+        [a, b, ..] => Err(PhotoProblem::OtherCamera(phrase!(
+            "findings-photo-two-cameras",
+            maker = maker,
+            model = model,
+            width = width,
+            height = height,
+            first = &a.profile.name,
+            second = &b.profile.name
         ))),
     }
 }

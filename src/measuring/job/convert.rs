@@ -5,25 +5,26 @@ use std::collections::BTreeMap;
 use time::format_description::well_known::Rfc3339;
 
 use super::assign::Assignment;
+use super::context::{context, inputs, sheet};
 use super::doubts::{detectable_records, sensitivity_records};
 use super::look::Looked;
 use super::outline::outlines;
 use super::plan::ratio_by_photo;
 use super::ride_height::ride_height;
-use crate::folder::{Calibration, InputFile, JobFolder, Origin};
+use crate::folder::JobFolder;
 use crate::geom::Pose;
 use crate::marker::Role;
 use crate::measure::{self, Measurement};
 use crate::pose::{Problem, Scene, SolvedPhoto, Source};
 use crate::quantity::{Estimate, Quantity};
 use crate::record::{
-    AttachmentRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, Context, FindingRecord, InputRecord,
-    JobRecord, KitUpkeep, MarkerRecord, MeasuredRecord, MovedRecord, OtherwiseRecord, PhotoRecord, PrerequisiteRecord,
-    ReadingRecord, SheetRecord, Tool, Verdict, WaiverRecord,
+    AttachmentRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, FindingRecord, JobRecord,
+    MarkerRecord, MeasuredRecord, MovedRecord, OtherwiseRecord, PhotoRecord, ReadingRecord, Tool, Verdict,
 };
-use crate::setup::{Check, DecisionRule};
-use crate::verdict::findings::{Compared, Detectable, Moved, not_checked};
-use crate::verdict::{Checked, Finding, Level, Otherwise, Sensitivity};
+use crate::setup::Check;
+use crate::verdict::findings::{Compared, Detectable, Moved, PhotoProblem};
+use crate::verdict::{Checked, Finding, Level, Otherwise, Sensitivity, body, sentences};
+use crate::words::{Language, Phrase, phrase};
 
 /// Everything that one verification produced.
 pub(super) struct Parts<'a> {
@@ -32,7 +33,7 @@ pub(super) struct Parts<'a> {
     pub(super) assignment: &'a Assignment,
     pub(super) problem: &'a Problem<'a>,
     pub(super) scene: Option<&'a Scene>,
-    pub(super) why_no_scene: Option<&'a str>,
+    pub(super) why_no_scene: Option<&'a Phrase>,
     pub(super) measurement: Option<&'a Measurement>,
     pub(super) measured: BTreeMap<String, (Quantity, Estimate)>,
     pub(super) checks: &'a [Checked],
@@ -52,8 +53,8 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
     let of_checks = Verdict::of_checks(parts.checks.iter().map(|c| c.verdict));
     let unmeasured = if parts.scene.is_none() { Verdict::Retake } else { of_checks };
     let verdict = unmeasured.limited_by(parts.findings.iter().map(|f| f.level));
+    let reason = reason(parts, verdict);
     JobRecord {
-        reason_phrase: None,
         format: "result/1".into(),
         tool: Tool { name: "baywitness".into(), version: env!("CARGO_PKG_VERSION").into() },
         job: folder.job.job.clone(),
@@ -61,7 +62,8 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
         sheet: sheet(folder),
         inputs: inputs(parts),
         verdict,
-        reason: reason(parts, verdict),
+        reason: reason.say(Language::English),
+        reason_phrase: Some(reason),
         reference_line: folder.setup.reference_line.name().into(),
         checks: checks(parts, parts.checks),
         checks_without_readings: parts.without.map(|c| checks(parts, c)),
@@ -88,12 +90,12 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
 
 pub(super) fn finding(f: &Finding) -> FindingRecord {
     FindingRecord {
-        message_phrase: None,
         code: f.code.into(),
         level: f.level,
         carrier: f.carrier.clone(),
         photo: f.photo.clone(),
-        message: f.message.clone(),
+        message: f.message.say(Language::English),
+        message_phrase: Some(f.message.clone()),
     }
 }
 
@@ -119,170 +121,54 @@ fn finite(x: f64) -> Option<f64> {
     x.is_finite().then_some(x)
 }
 
-fn context(parts: &Parts) -> Context {
-    let job = &parts.folder.job;
-    let incomplete = parts.findings.iter().any(|f| f.code == "record-incomplete");
-    Context {
-        setup: parts.folder.setup.name.clone(),
-        kit: parts.folder.kit.name.clone(),
-        cameras: parts.assignment.cameras.iter().map(|c| c.name.clone()).collect(),
-        vehicle: job.vehicle.description.clone(),
-        vin: job.vehicle.vin.clone(),
-        series: job.series.clone(),
-        attempt: job.attempt,
-        bay: job.bay.clone(),
-        technician: job.technician.clone(),
-        taken: job.taken.and_then(|t| t.format(&Rfc3339).ok()),
-        prerequisites: job.prerequisites.clone(),
-        record_complete: !incomplete,
-        calibration: job.calibration.as_ref().map(calibration),
-        kit_upkeep: kit_upkeep(parts),
-    }
-}
-
-/// Serial and survey of the kit, against the day of the photos.
-fn kit_upkeep(parts: &Parts) -> Option<KitUpkeep> {
-    let kit = &parts.folder.kit;
-    if kit.serial.is_none() && kit.survey_due.is_none() {
-        return None;
-    }
-    let taken = parts.folder.job.taken.or_else(|| parts.photos.iter().find_map(|p| p.exif.taken));
-    Some(KitUpkeep {
-        serial: kit.serial.clone(),
-        survey_due: kit.survey_due.map(|d| d.to_string()),
-        survey_overdue: kit.survey_due.and_then(|due| taken.map(|t| t.date() > due)),
-    })
-}
-
-fn calibration(c: &Calibration) -> BTreeMap<String, serde_json::Value> {
-    let mut map = BTreeMap::new();
-    map.insert("result".into(), c.result.clone().into());
-    if let Some(at) = c.at.and_then(|t| t.format(&Rfc3339).ok()) {
-        map.insert("at".into(), at.into());
-    }
-    let angles =
-        [("reported_azimuth_deg", c.reported_azimuth_deg), ("reported_elevation_deg", c.reported_elevation_deg)];
-    for (key, value) in angles {
-        if let Some(value) = value {
-            map.insert(key.into(), value.into());
-        }
-    }
-    map
-}
-
-fn sheet(folder: &JobFolder) -> SheetRecord {
-    let setup = &folder.setup;
-    let mut procedure = BTreeMap::new();
-    if let Some(p) = &setup.procedure {
-        let opened = p.opened.map(|d| d.to_string());
-        let lines =
-            [("document", &p.document), ("revision", &p.revision), ("opened", &opened), ("applies to", &p.applies_to)];
-        for (key, value) in lines {
-            if let Some(value) = value {
-                procedure.insert(key.to_owned(), value.clone());
-            }
-        }
-    }
-    SheetRecord {
-        title: setup.title.clone(),
-        source: setup.source.clone(),
-        decision_rule: match setup.decision.rule {
-            DecisionRule::Guarded => "guarded",
-            DecisionRule::Simple => "simple",
-            DecisionRule::Binary => "binary",
-            DecisionRule::FourWay => "four_way",
-        }
-        .into(),
-        conformance_probability: setup.decision.conformance_probability,
-        procedure,
-        waived: setup
-            .waived
-            .iter()
-            .map(|w| WaiverRecord { quantity: w.quantity.name().into(), because: w.because.clone() })
-            .collect(),
-        not_checked: not_checked(setup).into_iter().map(|q| q.name().to_owned()).collect(),
-        prerequisites: setup
-            .prerequisites
-            .iter()
-            .map(|p| PrerequisiteRecord {
-                id: p.id.clone(),
-                text: p.text.clone(),
-                required: p.required,
-                answer: folder.job.prerequisites.get(&p.id).cloned(),
-            })
-            .collect(),
-    }
-}
-
-fn inputs(parts: &Parts) -> Vec<InputRecord> {
-    let file = |f: &InputFile| InputRecord {
-        role: f.role.into(),
-        file: f.name.clone(),
-        found_in: (f.origin != Origin::Job).then(|| f.origin.words().to_owned()),
-        sha256: f.sha256.clone(),
-    };
-    let named = |role: &str, name: &str, sha256: &str| InputRecord {
-        role: role.into(),
-        file: name.into(),
-        found_in: None,
-        sha256: sha256.into(),
-    };
-    let mut all: Vec<InputRecord> =
-        parts.folder.inputs.iter().chain(&parts.assignment.chosen_files).map(file).collect();
-    all.extend(parts.photos.iter().take(parts.folder.photos.len()).map(|p| named("photo", &p.name, &p.sha256)));
-    all.extend(parts.folder.attachments.iter().map(|a| named("attachment", &a.name, &a.sha256)));
-    all
-}
-
 /// One sentence for people.
-fn reason(parts: &Parts, verdict: Verdict) -> String {
+fn reason(parts: &Parts, verdict: Verdict) -> Phrase {
     if let Some(why) = parts.why_no_scene {
-        return format!("Nothing could be measured: {why}.");
+        return phrase!("verdict-why-nothing", reason = why.clone());
     }
     if let Some(f) = parts.findings.iter().find(|f| f.level == Level::Void) {
         return f.message.clone();
     }
-    let with = |v: Verdict| parts.folder.setup.checks.iter().zip(parts.checks).filter(move |(_, c)| c.verdict == v);
     match verdict {
-        Verdict::Within => format!("All {} checks are proven to be within tolerance.", parts.checks.len()),
-        Verdict::Outside => {
-            let mut outside: Vec<_> = with(Verdict::Outside).collect();
-            outside.sort_by_key(|(check, _)| check.quantity.move_order());
-            let names: Vec<&str> = outside.iter().map(|(check, _)| check.quantity.trade_name()).collect();
-            let names = names.join(", ");
-            // Outside in any case, but the finding comes first: nothing is moved before it is settled.
-            let first = parts.findings.iter().find(|f| f.level == Level::Stop && f.holds_moves());
-            match first {
-                Some(f) if f.spoils_any() => {
-                    format!("{} Proven to be outside tolerance whatever the cause of that: {names}.", f.message)
-                }
-                Some(f) => format!("{} Proven to be outside tolerance: {names}.", f.message),
-                None => format!("Proven to be outside tolerance: {names}."),
-            }
-        }
-        Verdict::Retake => {
-            let why = |(check, c): (&Check, &Checked)| {
-                format!(
-                    "{} could not be measured: {}",
-                    check.quantity.trade_name(),
-                    c.reason.as_deref().unwrap_or("no value")
-                )
-            };
-            with(Verdict::Retake).next().map_or_else(|| "Not every check could be measured.".into(), |c| why(c) + ".")
-        }
+        Verdict::Within => phrase!("verdict-why-within", checks = parts.checks.len()),
+        Verdict::Outside => why_outside(parts),
+        Verdict::Retake => match of_verdict(parts, verdict).next() {
+            Some((check, c)) => phrase!("verdict-why-retake", quantity = check.quantity.phrase(), reason = why(c)),
+            None => phrase!("verdict-why-retake-bare"),
+        },
         Verdict::NotProven => {
             if let Some(f) = parts.findings.iter().find(|f| f.level == Level::Stop) {
                 return f.message.clone();
             }
-            let why = |(check, c): (&Check, &Checked)| {
-                format!(
-                    "Not proven for {}: {}.",
-                    check.quantity.trade_name(),
-                    c.reason.as_deref().unwrap_or("not decided")
-                )
-            };
-            with(Verdict::NotProven).next().map_or_else(|| "The sheet has no checks: nothing was proven.".into(), why)
+            match of_verdict(parts, verdict).next() {
+                Some((check, c)) => {
+                    phrase!("verdict-why-not-proven", quantity = check.quantity.phrase(), reason = why(c))
+                }
+                None => phrase!("verdict-why-no-checks"),
+            }
         }
+    }
+}
+
+fn of_verdict<'a>(parts: &'a Parts, verdict: Verdict) -> impl Iterator<Item = (&'a Check, &'a Checked)> {
+    parts.folder.setup.checks.iter().zip(parts.checks).filter(move |(_, c)| c.verdict == verdict)
+}
+
+fn why(checked: &Checked) -> Phrase {
+    checked.reason.clone().unwrap_or_else(|| phrase!("verdict-no-value"))
+}
+
+fn why_outside(parts: &Parts) -> Phrase {
+    let mut outside: Vec<_> = of_verdict(parts, Verdict::Outside).collect();
+    outside.sort_by_key(|(check, _)| check.quantity.move_order());
+    let names: Vec<Phrase> = outside.iter().map(|(check, _)| check.quantity.phrase()).collect();
+    // Outside in any case, but the finding comes first: nothing is moved before it is settled.
+    match parts.findings.iter().find(|f| f.level == Level::Stop && f.holds_moves()) {
+        Some(f) if f.spoils_any() => {
+            sentences(f.message.clone(), [phrase!("verdict-why-outside-anyway", quantities = names)])
+        }
+        Some(f) => sentences(f.message.clone(), [phrase!("verdict-why-outside", quantities = names)]),
+        None => phrase!("verdict-why-outside", quantities = names),
     }
 }
 
@@ -294,8 +180,6 @@ fn check_record(parts: &Parts, check: &Check, c: &Checked) -> CheckRecord {
     let estimate = c.answer.as_ref().map(|a| a.estimate);
     let by_reading = check.is_decided_by_reading(&parts.folder.kit);
     CheckRecord {
-        correction_phrase: None,
-        reason_phrase: None,
         quantity: check.quantity.name().into(),
         from: check.from.as_ref().map(|f| f.name().to_owned()),
         target: check.target.clone(),
@@ -318,8 +202,10 @@ fn check_record(parts: &Parts, check: &Check, c: &Checked) -> CheckRecord {
         can_decide: c.decided.is_some_and(|d| d.can_decide),
         grade: c.decided.filter(|_| c.untrusted.is_empty()).and_then(|d| d.grade).map(|g| g.words().to_owned()),
         move_by: c.move_by,
-        correction: c.correction.clone(),
-        reason: c.reason.clone(),
+        correction: c.correction.say(Language::English),
+        correction_phrase: Some(c.correction.clone()),
+        reason: c.reason.as_ref().map(|r| r.say(Language::English)),
+        reason_phrase: c.reason.clone(),
         untrusted: c.untrusted.iter().map(|code| (*code).to_owned()).collect(),
         otherwise: c.otherwise.iter().map(otherwise).collect(),
         budget: c.answer.as_ref().map(|a| budget(parts, a)).unwrap_or_default(),
@@ -328,8 +214,8 @@ fn check_record(parts: &Parts, check: &Check, c: &Checked) -> CheckRecord {
 
 fn otherwise(o: &Otherwise) -> OtherwiseRecord {
     OtherwiseRecord {
-        assuming_phrase: None,
-        assuming: o.assuming.clone(),
+        assuming: o.assuming.say(Language::English),
+        assuming_phrase: Some(o.assuming.clone()),
         value: o.estimate.map(|e| e.value),
         expanded_uncertainty: o.estimate.map(|e| e.expanded_uncertainty()),
         verdict: o.verdict,
@@ -338,38 +224,45 @@ fn otherwise(o: &Otherwise) -> OtherwiseRecord {
 
 /// Contributions by source, those of one kind together, largest first.
 fn budget(parts: &Parts, answer: &measure::Answer) -> Vec<BudgetLine> {
-    let mut by_name: BTreeMap<String, f64> = BTreeMap::new();
+    let mut by_name: BTreeMap<String, (Phrase, f64)> = BTreeMap::new();
     for (origin, u) in &answer.contributions {
-        *by_name.entry(origin_words(parts, origin)).or_default() += u * u;
+        let phrase = origin_words(parts, origin);
+        by_name.entry(phrase.say(Language::English)).or_insert((phrase, 0.0)).1 += u * u;
     }
-    let total: f64 = by_name.values().sum();
+    let total: f64 = by_name.values().map(|(_, v)| v).sum();
     let mut lines: Vec<BudgetLine> = by_name
         .into_iter()
-        .filter(|(_, v)| *v > 1e-6 * total)
-        .map(|(source, v)| BudgetLine { source_phrase: None, source, standard_uncertainty: v.sqrt(), share: v / total })
+        .filter(|(_, (_, v))| *v > 1e-6 * total)
+        .map(|(source, (phrase, v))| BudgetLine {
+            source,
+            source_phrase: Some(phrase),
+            standard_uncertainty: v.sqrt(),
+            share: v / total,
+        })
         .collect();
     lines.sort_by(|a, b| b.share.total_cmp(&a.share));
     lines
 }
 
-fn origin_words(parts: &Parts, origin: &measure::Origin) -> String {
+fn origin_words(parts: &Parts, origin: &measure::Origin) -> Phrase {
     use measure::Origin as O;
-    let carrier = |k: usize| parts.folder.kit.carriers[k].name.as_str();
     match origin {
-        O::Photos(Source::Image) => "noise of the marker corners in the photos".into(),
-        O::Photos(Source::Calibration(_)) => "calibration of the camera".into(),
-        O::Photos(Source::Focal(_)) => "focal length of each photo".into(),
-        O::Photos(Source::Centre(_)) => "principal point of each photo".into(),
-        O::Photos(Source::Edge(_)) => "edge offset of each photo".into(),
-        O::Photos(Source::Turn(_)) => "turn of the camera while each photo was read row by row".into(),
-        O::Photos(Source::Layout) => "places and turns of the markers on their carriers".into(),
-        O::Photos(Source::Scale) => "sizes of the printed markers".into(),
-        O::SeatingOffset(k) | O::SeatingAngle(k) => format!("seating of {}", carrier(*k)),
-        O::Wheelbase => "typed wheelbase".into(),
-        O::NoseFromRearAxle => "typed nose position".into(),
-        O::FloorBelowHub => "typed hub height".into(),
-        O::Datum(i) => format!("offset of the datum {}", parts.folder.setup.datums[*i].name),
-        O::Reading(i) => format!("reading of {}", parts.folder.job.readings[*i].quantity.trade_name()),
+        O::Photos(Source::Image) => phrase!("verdict-budget-corners"),
+        O::Photos(Source::Calibration(_)) => phrase!("verdict-budget-calibration"),
+        O::Photos(Source::Focal(_)) => phrase!("verdict-budget-focal"),
+        O::Photos(Source::Centre(_)) => phrase!("verdict-budget-centre"),
+        O::Photos(Source::Edge(_)) => phrase!("verdict-budget-edge"),
+        O::Photos(Source::Turn(_)) => phrase!("verdict-budget-turn"),
+        O::Photos(Source::Layout) => phrase!("verdict-budget-layout"),
+        O::Photos(Source::Scale) => phrase!("verdict-budget-scale"),
+        O::SeatingOffset(k) | O::SeatingAngle(k) => {
+            phrase!("verdict-budget-seating", body = body(&parts.folder.kit, *k))
+        }
+        O::Wheelbase => phrase!("verdict-budget-wheelbase"),
+        O::NoseFromRearAxle => phrase!("verdict-budget-nose"),
+        O::FloorBelowHub => phrase!("verdict-budget-hub-height"),
+        O::Datum(i) => phrase!("verdict-budget-datum", datum = &parts.folder.setup.datums[*i].name),
+        O::Reading(i) => phrase!("verdict-budget-reading", quantity = parts.folder.job.readings[*i].quantity.phrase()),
     }
 }
 
@@ -420,12 +313,12 @@ fn photo(parts: &Parts, j: usize) -> PhotoRecord {
     let camera = parts.assignment.photos[j].as_ref();
     let station = parts.measurement.and_then(|m| m.photos[j].as_ref());
     PhotoRecord {
-        unused_because_phrase: None,
         file: looked.name.clone(),
         step: parts.folder.photos[j].step.map(|s| parts.folder.setup.steps[s].clone()),
         phase: parts.folder.photos[j].phase.map(|p| p.name().to_owned()),
         camera: camera.ok().map(|c| parts.assignment.cameras[*c].name.clone()),
-        unused_because: camera.err().map(ToString::to_string),
+        unused_because: camera.err().map(|p| p.phrase().say(Language::English)),
+        unused_because_phrase: camera.err().map(PhotoProblem::phrase),
         width_px: looked.width as u32,
         height_px: looked.height as u32,
         orientation: looked.exif.orientation.map_or(1, |o| o.0),

@@ -9,7 +9,8 @@ use crate::pose::Scene;
 use crate::quantity::Estimate;
 use crate::record::{DetectableRecord, SensitivityRecord};
 use crate::verdict::findings::{Compared, Detectable, PhotoFacts, PhotoProblem, alternative_asks};
-use crate::verdict::{Assumption, Checked, Sensitivity, Verdict};
+use crate::verdict::{Assumption, Checked, Sensitivity, Verdict, body};
+use crate::words::{Language, phrase};
 
 /// A photo as the findings see it.
 pub(super) fn photo_facts<'a>(photo: &'a Looked, problem: Option<PhotoProblem>) -> PhotoFacts<'a> {
@@ -62,9 +63,9 @@ pub(super) fn sensitivity_records(
     all: &[Sensitivity],
 ) -> Vec<SensitivityRecord> {
     let words = |a: &Assumption| match a {
-        Assumption::WithoutCarrier(k) => format!("without {}", folder.kit.carriers[*k].name),
-        Assumption::WithoutPhoto(j) => format!("without {}", photos[*j].name),
-        Assumption::OtherLensModel => "with the other lens model".to_owned(),
+        Assumption::WithoutCarrier(k) => phrase!("verdict-without-body", body = body(&folder.kit, *k)),
+        Assumption::WithoutPhoto(j) => phrase!("verdict-without-photo", photo = &photos[*j].name),
+        Assumption::OtherLensModel => phrase!("verdict-other-lens-model"),
     };
     let largest = |check: usize| {
         let of_check = all.iter().filter(move |s| s.ask == check);
@@ -73,9 +74,9 @@ pub(super) fn sensitivity_records(
     (0..folder.setup.checks.len())
         .filter_map(largest)
         .map(|s| SensitivityRecord {
-            assumption_phrase: None,
             check: s.ask,
-            assumption: words(&s.assumption),
+            assumption: words(&s.assumption).say(Language::English),
+            assumption_phrase: Some(words(&s.assumption)),
             change: s.change,
             standard_uncertainty: (s.assumption != Assumption::OtherLensModel).then_some(s.u_change),
         })
@@ -86,12 +87,12 @@ pub(super) fn sensitivity_records(
 pub(super) fn detectable_records(all: &[Detectable], earlier_stands: &[String]) -> Vec<DetectableRecord> {
     let now = |d: &&Detectable| d.carrier.as_ref().is_none_or(|name| !earlier_stands.contains(name));
     let record = |d: &Detectable| DetectableRecord {
-        remedy_phrase: None,
         code: d.code.into(),
         carrier: d.carrier.clone(),
         size: d.size,
         unit: d.unit.into(),
-        remedy: d.remedy.clone(),
+        remedy: d.remedy.as_ref().map(|r| r.say(Language::English)),
+        remedy_phrase: d.remedy.clone(),
     };
     all.iter().filter(now).map(record).collect()
 }

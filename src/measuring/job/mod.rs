@@ -5,6 +5,7 @@ mod answers;
 mod assign;
 mod bay;
 mod compare;
+mod context;
 mod convert;
 mod doubles;
 mod doubts;
@@ -48,6 +49,6 @@ pub enum Error {
     #[error("the program failed on the job {}: please report it, with the job if that is possible", .0.display())]
     Fault(std::path::PathBuf),
     /// Photos of a bay that show no floor.
-    #[error("cannot measure the floor: {0}")]
-    Bay(String),
+    #[error("{}", .0.say(crate::words::Language::English))]
+    Bay(crate::words::Phrase),
 }

@@ -12,11 +12,12 @@ use crate::geom::deg;
 use crate::marker::Role;
 use crate::measure::{Answer, Ask, Facts, Measurement, Undetermined, UsedReading, differences, measure};
 use crate::pose::{Problem, Scene};
-use crate::quantity::{Estimate, with_uncertainty};
+use crate::quantity::{Estimate, Unit, with_uncertainty};
 use crate::record::{AimRecord, FirstRecord, PositionFigure, PositionRecord, TurnedRecord};
 use crate::setup::{Check, Setup};
 use crate::verdict::findings::PhotoProblem;
-use crate::verdict::{Checked, LEAVE_IT, Proof, Verdict, Went, decide};
+use crate::verdict::{Checked, Proof, Verdict, Went, decide, digits_of, figure, leave_it, sentences};
+use crate::words::{Figure, Language, Phrase, phrase};
 
 /// Photos in which a stand and something on the vehicle were both measured: sheets alone would not show that the
 /// vehicle was nudged meanwhile.
@@ -75,17 +76,19 @@ impl Opened {
     }
 
     /// Why the stand has no place where it stands now, and the remedy.
-    pub(super) fn no_last_position(&self) -> String {
+    pub(super) fn no_last_position(&self) -> Phrase {
         let last = self.moves[0];
         let own = self.folder.photos.iter().zip(&self.assignment.photos).filter(|(p, _)| p.after_move == last);
-        let whys: Vec<String> = own.filter_map(|(p, a)| Some(format!("{}: {}", p.name, a.as_ref().err()?))).collect();
-        let lead = format!("the stand was not measured where it stands after move {last}");
+        let whys: Vec<Phrase> = own
+            .filter_map(|(p, a)| {
+                let why = a.as_ref().err()?.phrase();
+                Some(phrase!("findings-of-photo", photo = &p.name, why = why))
+            })
+            .collect();
         if whys.is_empty() {
-            return format!(
-                "{lead}: no photo of that position shows it with the plates or floor sheets of the photos before; take one that does"
-            );
+            return phrase!("moves-no-place", move = last);
         }
-        format!("{lead}. {}", whys.join(". "))
+        sentences(phrase!("moves-no-place-because", move = last), whys)
     }
 
     /// Photos of a moved stand that nothing ties to those before.
@@ -236,10 +239,9 @@ impl<'a> Track<'a> {
                 expanded_u: now.expanded_uncertainty(),
                 verdict: self.verdict(position, i),
             };
-            went.words(check.quantity.unit())
+            went.phrase(check.quantity.unit())
         });
         PositionFigure {
-            words_phrase: None,
             check: self.checks[i].0,
             value: estimate.map(|e| e.value),
             standard_uncertainty: estimate.map(|e| e.standard_uncertainty),
@@ -249,7 +251,8 @@ impl<'a> Track<'a> {
             moved: moved.map(|m| m.value),
             u_moved: moved.map(|m| m.standard_uncertainty),
             expanded_u_moved: moved.map(|m| m.expanded_uncertainty()),
-            words,
+            words: words.as_ref().map(|p| p.say(Language::English)),
+            words_phrase: words,
         }
     }
 
@@ -281,26 +284,43 @@ impl<'a> Track<'a> {
 }
 
 fn turned(screw: &crate::setup::Screw, turns: f64, went: Option<Estimate>) -> TurnedRecord {
-    let unit = screw.quantity.unit().symbol();
+    let (screw_name, of) = (&screw.name, Figure::plain(turns));
     let words = match went {
-        None => format!("{turns} turns of {}: what they gave can't be told from these photos", screw.name),
+        None => phrase!("moves-screw-unknown", turns = of, screw = screw_name),
         Some(went) => {
             let (gave, u) = with_uncertainty(went.value, went.expanded_uncertainty());
-            let per_turn = went.value / turns;
-            format!(
-                "{turns} turns of {} gave {gave} {unit} (+-{u}): {per_turn:.2} {unit} a turn, where the stand file says {:.2}",
-                screw.name, screw.per_turn
-            )
+            let (gave, u) = (digits_of(&gave), digits_of(&u));
+            let (per_turn, stated) = (figure(went.value / turns, 2), figure(screw.per_turn, 2));
+            match screw.quantity.unit() {
+                Unit::Millimetre => phrase!(
+                    "moves-screw-gave-mm",
+                    turns = of,
+                    screw = screw_name,
+                    gave = gave,
+                    uncertainty = u,
+                    per_turn = per_turn,
+                    stated = stated
+                ),
+                Unit::Degree => phrase!(
+                    "moves-screw-gave-degrees",
+                    turns = of,
+                    screw = screw_name,
+                    gave = gave,
+                    uncertainty = u,
+                    per_turn = per_turn,
+                    stated = stated
+                ),
+            }
         }
     };
     TurnedRecord {
-        words_phrase: None,
         screw: screw.name.clone(),
         turns,
         stated_per_turn: screw.per_turn,
         per_turn: went.map(|w| w.value / turns),
         u_per_turn: went.map(|w| w.standard_uncertainty / turns.abs()),
-        words,
+        words: words.say(Language::English),
+        words_phrase: Some(words),
     }
 }
 
@@ -325,27 +345,31 @@ pub(super) fn first(opened: &Opened, checks: &[Checked], track: &[PositionRecord
     let next = (0..checks.len()).filter(ordered).min_by_key(|i| setup.checks[*i].quantity.move_order());
     if let Some(i) = next {
         let (check, move_by) = (&setup.checks[i], checks[i].move_by?);
-        let screw = opened.folder.stand.as_ref().and_then(|s| s.screw_for(check.quantity)?.words(move_by));
-        let last = track.last().and_then(|p| p.figures.iter().find(|f| f.check == i)?.words.clone());
+        let screw = opened.folder.stand.as_ref().and_then(|s| s.screw_for(check.quantity)?.phrase(move_by));
+        let last = track.last().and_then(|p| p.figures.iter().find(|f| f.check == i)?.words_phrase.clone());
         return Some(FirstRecord {
-            last_move_phrase: None,
-            screw_phrase: None,
-            words_phrase: None,
-            check: Some(i),
-            words: checks[i].correction.clone(),
-            screw,
-            last_move: last,
+            screw: screw.as_ref().map(|p| p.say(Language::English)),
+            screw_phrase: screw,
+            last_move: last.as_ref().map(|p| p.say(Language::English)),
+            last_move_phrase: last,
+            ..to_do(Some(i), checks[i].correction.clone())
         });
     }
-    let lacking = |c: &Checked| c.verdict == Verdict::NotProven && c.correction == LEAVE_IT;
+    let lacking = |c: &Checked| c.verdict == Verdict::NotProven && c.correction == leave_it();
     let held = checks.iter().find(|c| lacking(c))?;
-    (!checks.iter().any(|c| c.verdict == Verdict::Outside || !c.untrusted.is_empty())).then(|| FirstRecord {
-        last_move_phrase: None,
-        screw_phrase: None,
-        words_phrase: None,
-        check: None,
-        words: format!("Leave the stand where it is: {}.", held.reason.as_deref().unwrap_or("one more photo")),
+    let reason = held.reason.clone().unwrap_or_else(|| phrase!("moves-one-more-photo"));
+    (!checks.iter().any(|c| c.verdict == Verdict::Outside || !c.untrusted.is_empty()))
+        .then(|| to_do(None, phrase!("moves-leave-stand", reason = reason)))
+}
+
+fn to_do(check: Option<usize>, words: Phrase) -> FirstRecord {
+    FirstRecord {
+        check,
+        words: words.say(Language::English),
+        words_phrase: Some(words),
         screw: None,
+        screw_phrase: None,
         last_move: None,
-    })
+        last_move_phrase: None,
+    }
 }

@@ -6,9 +6,11 @@ use std::collections::BTreeMap;
 
 use crate::folder::JobFile;
 use crate::geom::deg;
-use crate::quantity::{Estimate, Quantity, rounded};
+use crate::quantity::{Estimate, Quantity};
 use crate::record::RideHeightRecord;
 use crate::setup::{Check, Setup};
+use crate::verdict::figure;
+use crate::words::{Language, Phrase, phrase};
 
 const ARCHES: [Quantity; 4] = [
     Quantity::ArchHeightFrontLeft,
@@ -37,13 +39,14 @@ pub(super) fn ride_height(
     let height = Estimate { value: height.value - f64::midpoint(wanted[0], wanted[1]), ..height };
     // Pitch after ISO 8855: the nose down is positive.
     let pitch = Estimate { value: pitch.value - deg(((wanted[1] - wanted[0]) / wheelbase).atan()), ..pitch };
+    let phrases = words(&height, &pitch);
     Some(RideHeightRecord {
-        words_phrases: Vec::new(),
         height_mm: height.value,
         u_height_mm: height.standard_uncertainty,
         pitch_deg: pitch.value,
         u_pitch_deg: pitch.standard_uncertainty,
-        words: words(&height, &pitch),
+        words: phrases.iter().map(|p| p.say(Language::English)).collect(),
+        words_phrases: phrases,
     })
 }
 
@@ -65,19 +68,19 @@ fn by_readings(job: &JobFile, wheelbase_mm: f64) -> Option<(Estimate, Estimate)>
     Some((Estimate::known(height, u_height), Estimate::known(pitch, u_pitch)))
 }
 
-fn words(height: &Estimate, pitch: &Estimate) -> Vec<String> {
+fn words(height: &Estimate, pitch: &Estimate) -> Vec<Phrase> {
     vec![
-        format!(
-            "The body stands {} mm (+-{}) {} than the sheet's arch heights on average.",
-            rounded(height.value.abs(), 1),
-            rounded(height.expanded_uncertainty(), 1),
-            if height.value < 0.0 { "lower" } else { "higher" }
+        phrase!(
+            "moves-ride-height",
+            way = if height.value < 0.0 { "lower" } else { "higher" },
+            by = figure(height.value.abs(), 1),
+            uncertainty = figure(height.expanded_uncertainty(), 1)
         ),
-        format!(
-            "Its nose points {} deg (+-{}) {} against them, and a sensor on it with it.",
-            rounded(pitch.value.abs(), 2),
-            rounded(pitch.expanded_uncertainty(), 2),
-            if pitch.value > 0.0 { "down" } else { "up" }
+        phrase!(
+            "moves-body-pitch",
+            way = if pitch.value > 0.0 { "down" } else { "up" },
+            by = figure(pitch.value.abs(), 2),
+            uncertainty = figure(pitch.expanded_uncertainty(), 2)
         ),
     ]
 }

@@ -6,6 +6,8 @@ use super::opened::Opened;
 use crate::marker::{Carrier, Role};
 use crate::record::{AttemptPhoto, AttemptRecord, JobRecord};
 use crate::verdict::findings::Moved;
+use crate::verdict::{body_called, figure};
+use crate::words::{Language, Phrase, phrase};
 
 /// A difference above this chance is no sign of a move.
 const SAME: f64 = 1e-2;
@@ -19,12 +21,12 @@ const FINEST_DEG: f64 = 0.08;
 const MOST_ATTEMPTS: usize = 8;
 
 /// What is known of two attempts beside each other.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 enum Beside {
     /// Stand and vehicle stood the same.
     Same,
     /// They did not, or it can't be told: in words.
-    Apart(String),
+    Apart(Phrase),
 }
 
 /// The attempts of a job's series among all jobs, by index, itself included,
@@ -54,7 +56,7 @@ fn nearest(order: &[usize], own: usize) -> Vec<usize> {
 }
 
 /// The attempts that stood as `own` stood, and the words for every other one.
-pub(super) fn standing_alike(jobs: &[Option<&Opened>], attempts: &[usize], own: usize) -> Vec<(usize, Option<String>)> {
+pub(super) fn standing_alike(jobs: &[Option<&Opened>], attempts: &[usize], own: usize) -> Vec<(usize, Option<Phrase>)> {
     let others = attempts.iter().filter(|i| **i != own);
     others
         .filter_map(|i| {
@@ -74,26 +76,27 @@ fn beside(a: &Opened, b: &Opened) -> Beside {
     let joined = joined(a, &[b]);
     let states: Vec<Option<usize>> = (0..joined.views.len()).map(|j| Some(usize::from(j >= a.views.len()))).collect();
     let Some(link) = link(a, b) else {
-        return Beside::Apart("the attempts share no floor sheet or plate, so they cannot be compared".into());
+        return Beside::Apart(phrase!("moves-apart-unlinked"));
     };
     let problem = joined.problem();
     let Some(moves) = compare(&problem, &states, |c| changes(c, &link)) else {
-        return Beside::Apart("the photos of the two attempts could not be adjusted together".into());
+        return Beside::Apart(phrase!("moves-apart-unsettled"));
     };
     match moves.iter().find(|m| m.chance < SAME || m.is_large()) {
         Some(m) => {
-            return Beside::Apart(format!(
-                "{} stood elsewhere, by about {:.1} mm and {:.2} deg",
-                m.name, m.mm, m.degrees
-            ));
+            let (mm, degrees) = (figure(m.mm, 1), figure(m.degrees, 2));
+            let body = body_called(&a.folder.kit, &m.name);
+            return Beside::Apart(phrase!("moves-apart-elsewhere", body = body, mm = mm, degrees = degrees));
         }
         None if !moves.iter().any(|m| m.is_stand) => {
-            return Beside::Apart("the stand is not seen in both attempts".into());
+            return Beside::Apart(phrase!("moves-apart-stand-unseen"));
         }
         None => {}
     }
     match moves.iter().find(|m| m.u_mm > FINEST_MM || m.u_degrees > FINEST_DEG) {
-        Some(Moved { name, .. }) => Beside::Apart(format!("it cannot be told whether {name} stood the same")),
+        Some(Moved { name, .. }) => {
+            Beside::Apart(phrase!("moves-apart-untold", body = body_called(&a.folder.kit, name)))
+        }
         None => Beside::Same,
     }
 }
@@ -147,15 +150,15 @@ fn index_of<T: Clone + PartialEq>(all: &mut Vec<T>, one: &T) -> usize {
 }
 
 /// What the record says of one attempt of the series.
-pub(super) fn attempt_record(job: &Opened, alone: &JobRecord, apart: Option<&Option<String>>) -> AttemptRecord {
+pub(super) fn attempt_record(job: &Opened, alone: &JobRecord, apart: Option<&Option<Phrase>>) -> AttemptRecord {
     AttemptRecord {
-        why_apart_phrase: None,
         job: job.folder.job.job.clone(),
         attempt: job.folder.job.attempt,
         taken: alone.context.taken.clone(),
         verdict_alone: alone.verdict,
         together: apart.is_none_or(Option::is_none),
-        why_apart: apart.cloned().flatten(),
+        why_apart: apart.and_then(Option::as_ref).map(|p| p.say(Language::English)),
+        why_apart_phrase: apart.cloned().flatten(),
         photos: job.photos.iter().map(|p| AttemptPhoto { file: p.name.clone(), sha256: p.sha256.clone() }).collect(),
     }
 }

@@ -21,10 +21,14 @@ use crate::marker::Role;
 use crate::measure::{Facts, Measurement, measure};
 use crate::pose::{self, Problem, Scene, adjust};
 use crate::quantity::with_uncertainty;
-use crate::record::{AttemptRecord, JobRecord, NextPhotoRecord, PhotoLook};
+use crate::record::{AttemptRecord, CheckRecord, JobRecord, NextPhotoRecord, PhotoLook};
 use crate::setup::Check;
 use crate::verdict::findings::{Case, Finding, PhotoFacts, PhotoProblem, Suspect, detectable, find, suspects};
-use crate::verdict::{Checked, StandSize, Verdict, after_the_moves, check, mark, more_evidence, sensitivity, settle};
+use crate::verdict::{
+    Checked, StandSize, Verdict, after_the_moves, check, mark, more_evidence, plus_minus, sensitivity, sentences,
+    settle,
+};
+use crate::words::{Language, Phrase, phrase};
 
 /// How to verify.
 #[derive(Debug, Clone)]
@@ -149,7 +153,7 @@ fn attempt_records(
     jobs: &[Option<&Opened>],
     alone: &[Option<&JobRecord>],
     attempts: &[usize],
-    others: &[(usize, Option<String>)],
+    others: &[(usize, Option<Phrase>)],
 ) -> Vec<AttemptRecord> {
     let one = |i: &usize| {
         let apart = others.iter().find(|(k, _)| k == i).map(|(_, why)| why);
@@ -169,7 +173,7 @@ fn judge(mut opened: Opened) -> JobRecord {
 }
 
 /// The scene, or in words why there is none.
-fn solve(problem: &Problem, names: &[&str], assignment: &mut Assignment) -> Result<Scene, String> {
+fn solve(problem: &Problem, names: &[&str], assignment: &mut Assignment) -> Result<Scene, Phrase> {
     let usable = assignment.photos.iter().filter(|p| p.is_ok()).count();
     if usable < LEAST_PHOTOS {
         return Err(match usable {
@@ -177,43 +181,49 @@ fn solve(problem: &Problem, names: &[&str], assignment: &mut Assignment) -> Resu
             _ => only_one(names, assignment),
         });
     }
-    let scene = adjust(problem, &pose::Options::default()).map_err(|e| e.to_string())?;
+    let scene = adjust(problem, &pose::Options::default()).map_err(|e| why_no_scene(&e))?;
     for (j, photo) in scene.photos.iter().enumerate() {
         if photo.is_none() && assignment.photos[j].is_ok() {
             assignment.photos[j] = Err(PhotoProblem::NotLinked);
         }
     }
     if scene.photos.iter().flatten().count() < LEAST_PHOTOS {
-        return Err(
-            "the photos share no carrier: take them so that each shows the stand and the wheel plates".to_owned()
-        );
+        return Err(phrase!("advice-not-linked"));
     }
     Ok(scene)
 }
 
-/// Which photos can't be measured besides the one that can, and why.
-fn only_one(names: &[&str], assignment: &Assignment) -> String {
-    let lead = "only one photo can be measured, and nothing could contradict it";
-    let not = names.iter().zip(&assignment.photos).filter_map(|(name, p)| Some((name, p.as_ref().err()?)));
-    let not: Vec<String> = not.map(|(name, why)| format!("{name} can't: {why}")).collect();
-    if not.is_empty() {
-        return format!("{lead}: take at least one more from the other side");
+/// Why photos could not be adjusted.
+pub(super) fn why_no_scene(error: &pose::Error) -> Phrase {
+    match error {
+        pose::Error::NothingSeen { photos } => phrase!("advice-nothing-seen", photos = *photos),
+        pose::Error::NotSettled { .. } => phrase!("advice-not-settled"),
     }
-    format!("{lead}. {}", not.join(". "))
+}
+
+/// Which photos can't be measured besides the one that can, and why.
+fn only_one(names: &[&str], assignment: &Assignment) -> Phrase {
+    let not = names.iter().zip(&assignment.photos).filter_map(|(name, p)| Some((name, p.as_ref().err()?)));
+    let not: Vec<Phrase> =
+        not.map(|(name, why)| phrase!("advice-photo-cannot", photo = *name, why = why.phrase())).collect();
+    if not.is_empty() {
+        return phrase!("advice-one-photo");
+    }
+    sentences(phrase!("advice-one-photo-because"), not)
 }
 
 /// Why no photo at all can be measured: the first one's reason stands for all.
-fn no_photo(assignment: &Assignment) -> String {
+fn no_photo(assignment: &Assignment) -> Phrase {
     match assignment.photos.iter().find_map(|p| p.as_ref().err()) {
-        Some(problem) => format!("no photo can be measured; of the first one: {problem}"),
-        None => "the job has no photo".to_owned(),
+        Some(problem) => phrase!("advice-no-usable-photo", why = problem.phrase()),
+        None => phrase!("advice-no-photo"),
     }
 }
 
 /// Two views that agree are the least proof.
 const LEAST_PHOTOS: usize = 2;
 
-fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
+fn decide(opened: &Opened, solved: Result<Scene, Phrase>) -> JobRecord {
     let Opened { folder, photos, assignment, .. } = opened;
     let problem = &opened.problem();
     let (kit, setup, job) = (&folder.kit, &folder.setup, &folder.job);
@@ -267,7 +277,7 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
         assignment,
         problem,
         scene,
-        why_no_scene: solved.as_ref().err().map(String::as_str),
+        why_no_scene: solved.as_ref().err(),
         measurement,
         measured: measured.clone(),
         checks: &settled,
@@ -291,30 +301,35 @@ fn decide(opened: &Opened, solved: Result<Scene, String>) -> JobRecord {
 /// Says what would decide what is not proven: photos with their light left alone, one more photo.
 fn advise(record: &mut JobRecord, opened: &Opened, scene: &Scene, measurement: &Measurement, now: Standing) {
     for (i, words) in plainly_in_words(opened, scene, now) {
-        append(&mut record.checks[i].reason, &words);
+        append(&mut record.checks[i], words);
     }
     let Some(next) = next_station(opened, scene, measurement, now) else { return };
-    let words = next.words();
+    let words = next.phrase();
     for i in &next.decides {
-        append(&mut record.checks[*i].reason, &format!("One more photo would decide it at this value: {words}"));
+        append(&mut record.checks[*i], phrase!("advice-one-more-photo", where = words.clone()));
     }
     record.next_photo = Some(NextPhotoRecord {
-        words_phrase: None,
         position_mm: next.position_mm,
         look_at_mm: next.look_at_mm,
         step: next.step.clone(),
         decides: next.decides.iter().map(|i| record.checks[*i].quantity.clone()).collect(),
-        words,
+        words: words.say(Language::English),
+        words_phrase: Some(words),
     });
 }
 
-fn append(reason: &mut Option<String>, more: &str) {
-    let before = reason.take().map(|r| format!("{r}. ")).unwrap_or_default();
-    *reason = Some(format!("{before}{more}"));
+/// One more sentence of a check's reason.
+fn append(check: &mut CheckRecord, more: Phrase) {
+    let reason = match check.reason_phrase.take() {
+        Some(before) => sentences(before, [more]),
+        None => more,
+    };
+    check.reason = Some(reason.say(Language::English));
+    check.reason_phrase = Some(reason);
 }
 
 /// By not proven check, what its expanded uncertainty would be had the phone not changed the photos' light.
-fn plainly_in_words(opened: &Opened, scene: &Scene, now: Standing) -> Vec<(usize, String)> {
+fn plainly_in_words(opened: &Opened, scene: &Scene, now: Standing) -> Vec<(usize, Phrase)> {
     let not_proven = |i: &usize| now.checks[*i].verdict == crate::record::Verdict::NotProven;
     let open: Vec<usize> = (0..now.checks.len()).filter(not_proven).collect();
     let Some(answers) = (!open.is_empty()).then(|| developed_plainly(opened, scene)).flatten() else {
@@ -325,14 +340,10 @@ fn plainly_in_words(opened: &Opened, scene: &Scene, now: Standing) -> Vec<(usize
             answers[i].iter().map(|a| Some(a.as_ref()?.estimate.expanded_uncertainty())).collect::<Option<Vec<_>>>()?;
         let u = worst.into_iter().reduce(f64::max)?;
         let before = now.checks[i].answer.as_ref()?.estimate.expanded_uncertainty();
-        let unit = opened.folder.setup.checks[i].quantity.unit().symbol();
+        let unit = opened.folder.setup.checks[i].quantity.unit();
         let (u, before) = with_uncertainty(u, before);
-        Some((
-            i,
-            format!(
-                "The phone changed the photos' light; left alone (HDR off, or a raw picture developed plainly) they would give +-{u} {unit} where it is +-{before} {unit} now"
-            ),
-        ))
+        let (then, now) = (plus_minus(&u, unit), plus_minus(&before, unit));
+        Some((i, phrase!("advice-light-changed", uncertainty = then, now = now)))
     };
     open.into_iter().filter_map(words).collect()
 }
@@ -355,7 +366,7 @@ fn decide_all(
         .zip(answers)
         .zip(questions.asks_of_checks())
         .filter_map(|((c, answers), asks)| {
-            let all = answers.into_iter().map(|a| check(c, line_of(setup, c), &setup.decision, a, &size, more));
+            let all = answers.into_iter().map(|a| check(c, line_of(setup, c), &setup.decision, a, &size, &more));
             let worst =
                 all.min_by(|a, b| standing(a).partial_cmp(&standing(b)).unwrap_or(std::cmp::Ordering::Equal))?;
             Some(opened.of_last_position(worst, c, &asks, scene))

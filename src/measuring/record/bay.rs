@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::verdict::Verdict;
+use crate::words::Phrase;
 
 /// How level and flat a floor is. x forward from the rear axle, y left, mm;
 /// heights over the plane of the wheels' contact points.
@@ -56,6 +57,9 @@ pub struct BaySheet {
 pub struct BayLimit {
     /// What it is.
     pub what: String,
+    /// The same by key, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub what_phrase: Option<Phrase>,
     /// deg, mm/m or mm.
     pub unit: String,
     /// The figure.

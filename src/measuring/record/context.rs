@@ -6,6 +6,8 @@ use schemars::JsonSchema;
 use serde::de::Error as _;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
+use crate::words::{Language, Phrase, Value, phrase};
+
 /// The program that measured.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct Tool {
@@ -81,15 +83,26 @@ pub struct KitUpkeep {
 }
 
 impl KitUpkeep {
-    /// In words; empty where there is nothing to say.
-    pub fn words(&self) -> String {
-        let serial = self.serial.as_ref().map(|s| format!("serial {s}"));
-        let due = self.survey_due.as_ref().map(|due| match self.survey_overdue {
-            Some(true) => format!("survey overdue since {due}: survey the kit again"),
-            Some(false) => format!("survey due {due}"),
-            None => format!("survey due {due} (not checkable: no time is stated)"),
+    /// For people, in a reader's language; `None` where there is nothing to say.
+    pub fn phrase(&self) -> Option<Phrase> {
+        let serial = self.serial.as_ref().map(|s| phrase!("verdict-kit-serial", serial = s));
+        let survey = self.survey_due.as_ref().map(|due| {
+            let due = Value::moment(due);
+            match self.survey_overdue {
+                Some(true) => phrase!("verdict-kit-overdue", due = due),
+                Some(false) => phrase!("verdict-kit-due", due = due),
+                None => phrase!("verdict-kit-due-unknown", due = due),
+            }
         });
-        [serial, due].into_iter().flatten().collect::<Vec<_>>().join(", ")
+        match (serial, survey) {
+            (Some(serial), Some(survey)) => Some(phrase!("verdict-kit-both", serial = serial, survey = survey)),
+            (one, other) => one.or(other),
+        }
+    }
+
+    /// The same in English; empty where there is nothing to say.
+    pub fn words(&self) -> String {
+        self.phrase().map_or_else(String::new, |p| p.say(Language::English))
     }
 }
 

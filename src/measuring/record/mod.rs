@@ -5,6 +5,7 @@ mod bay;
 mod context;
 mod doubt;
 mod facts;
+mod inputs;
 mod moves;
 mod photo_look;
 mod plan;
@@ -18,6 +19,7 @@ pub use bay::{BayLimit, BayPhoto, BayRecord, BaySheet};
 pub use context::{Context, KitUpkeep, PrerequisiteRecord, SheetRecord, Tool, WaiverRecord};
 pub use doubt::{DetectableRecord, SensitivityRecord};
 pub use facts::{CheckFacts, ContextFacts, Facts, FindingFacts};
+pub use inputs::{AttachmentRecord, InputRecord};
 pub use moves::{AimRecord, FirstRecord, PositionFigure, PositionRecord, TurnedRecord};
 pub use photo_look::{LookedCarrier, LookedMarker, PhotoLook};
 pub use plan::{
@@ -31,9 +33,9 @@ pub use trends::{
     MisplacementRecord, ReadRecord, TendencyRecord, TestsRecord, TrendsRecord, VerdictShare, WeekMean,
 };
 pub use types::{
-    AttachmentRecord, AttemptPhoto, AttemptRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord,
-    FindingRecord, InputRecord, JobRecord, MarkerRecord, MeasuredRecord, MovedRecord, NextPhotoRecord, OtherwiseRecord,
-    Outline, PhotoRecord, ReadingRecord, RideHeightRecord,
+    AttemptPhoto, AttemptRecord, BudgetLine, CarrierRecord, CarrierUncertainty, CheckRecord, FindingRecord, JobRecord,
+    MarkerRecord, MeasuredRecord, MovedRecord, NextPhotoRecord, OtherwiseRecord, Outline, PhotoRecord, ReadingRecord,
+    RideHeightRecord,
 };
 
 pub use crate::verdict::{Level, Verdict};

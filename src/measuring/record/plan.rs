@@ -3,6 +3,8 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use crate::words::Phrase;
+
 /// A plan. Positions in the vehicle frame, mm.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct PlanRecord {
@@ -32,6 +34,9 @@ pub struct PlanRecord {
     pub least_photos: Vec<LeastPhotos>,
     /// What to change where a check can't be decided.
     pub advice: Vec<String>,
+    /// The same by keys and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub advice_phrases: Vec<Phrase>,
     /// One photo after a move of the stand, where it was asked for.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub follow_up: Option<PlannedFollowUp>,
@@ -143,6 +148,9 @@ pub struct PlanBody {
     pub half_width_mm: f64,
     /// Where the target is wanted, in words; empty for others.
     pub label: String,
+    /// The same by key and figures, for other languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub label_phrase: Option<Phrase>,
 }
 
 /// A set-up sheet explained and examined (`setup-check/1`).

@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use super::context::{Context, SheetRecord, Tool};
 use super::doubt::{DetectableRecord, SensitivityRecord};
+use super::inputs::{AttachmentRecord, InputRecord};
 use super::moves::{FirstRecord, PositionRecord};
 use crate::verdict::{Level, Verdict};
 use crate::words::Phrase;
@@ -178,26 +179,6 @@ pub struct AttemptPhoto {
     pub file: String,
     /// SHA-256 of the bytes, lower-case hex.
     pub sha256: String,
-}
-
-/// A file that was read.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-pub struct InputRecord {
-    /// job, setup, kit, layout, camera, stand, photo or attachment.
-    #[serde(deserialize_with = "present_role")]
-    pub role: String,
-    /// Path as the job names it.
-    pub file: String,
-    /// Where a name was found, when it is not a file of the job folder.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub found_in: Option<String>,
-    /// SHA-256 of the bytes, lower-case hex.
-    pub sha256: String,
-}
-
-/// Records of before 0.2 call a kit's role `rig`.
-fn present_role<'de, D: serde::Deserializer<'de>>(deserializer: D) -> Result<String, D::Error> {
-    String::deserialize(deserializer).map(|role| if role == "rig" { "kit".to_owned() } else { role })
 }
 
 /// One check of the sheet.
@@ -468,17 +449,6 @@ pub struct ReadingRecord {
     pub agrees: Option<bool>,
     /// Whether it entered the adjustment.
     pub used: bool,
-}
-
-/// A kept file.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-pub struct AttachmentRecord {
-    /// Path as the job names it.
-    pub file: String,
-    /// Its kind.
-    pub kind: String,
-    /// SHA-256 of the bytes.
-    pub sha256: String,
 }
 
 /// What is wrong or worth knowing.

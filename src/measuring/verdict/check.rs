@@ -4,11 +4,14 @@ use super::correction::{StandSize, correction};
 use super::decision::{Decided, decide, least_half_width};
 use super::ladder::Verdict;
 use super::trust::Otherwise;
+use super::undetermined::why_undetermined;
+use super::words::plus_minus;
 use crate::marker::{Kit, Role};
 use crate::measure::{Answer, Undetermined};
 use crate::pose::Scene;
-use crate::quantity::{Estimate, Unit, with_uncertainty};
+use crate::quantity::{Estimate, Unit, rounded, with_uncertainty};
 use crate::setup::{Check, Decision, DecisionRule, ReferenceLine};
+use crate::words::{Phrase, phrase};
 
 /// A decided check.
 #[derive(Debug, Clone)]
@@ -24,9 +27,9 @@ pub struct Checked {
     /// Nominal minus value, mm or degrees.
     pub move_by: Option<f64>,
     /// What to do, in words.
-    pub correction: String,
+    pub correction: Phrase,
     /// Why there is no value or no decision.
-    pub reason: Option<String>,
+    pub reason: Option<Phrase>,
     /// Codes of the findings that forbid to trust its figure.
     pub untrusted: Vec<&'static str>,
     /// Where it is outside and not trusted: its value under each explanation that is open.
@@ -40,7 +43,7 @@ pub fn check(
     decision: &Decision,
     answer: Result<Answer, Undetermined>,
     stand: &StandSize,
-    more: &str,
+    more: &Phrase,
 ) -> Checked {
     let answer = match answer {
         Ok(answer) => answer,
@@ -51,8 +54,8 @@ pub fn check(
                 decided: None,
                 verdict: Verdict::Retake,
                 move_by: None,
-                correction: "not measured".into(),
-                reason: Some(why.to_string()),
+                correction: phrase!("moves-not-measured"),
+                reason: Some(why_undetermined(&why)),
                 untrusted: Vec::new(),
                 otherwise: Vec::new(),
             };
@@ -62,8 +65,8 @@ pub fn check(
     let move_by = check.nominal - answer.estimate.value;
     let correction = match decided.verdict {
         Verdict::Outside => correction(check.quantity, move_by, stand),
-        Verdict::Within => "none needed".into(),
-        _ => "not decided".into(),
+        Verdict::Within => phrase!("moves-none-needed"),
+        _ => phrase!("moves-not-decided"),
     };
     let reason = (decided.verdict == Verdict::NotProven)
         .then(|| why_not_proven(check, decision, &decided, &answer.estimate, more));
@@ -81,22 +84,23 @@ pub fn check(
 }
 
 /// What would bring uncertainties down that is not there yet.
-pub fn more_evidence(kit: &Kit, scene: Option<&Scene>) -> &'static str {
+pub fn more_evidence(kit: &Kit, scene: Option<&Scene>) -> Phrase {
     let wheels: Vec<usize> = (0..kit.carriers.len()).filter(|k| kit.carriers[*k].role.is_wheel()).collect();
     let roles: std::collections::BTreeSet<Role> = wheels.iter().map(|k| kit.carriers[*k].role).collect();
     let seen = |k: &usize| scene.is_some_and(|s| s.carriers[*k].is_some());
     match () {
-        () if roles.len() < WHEELS => "more photos from wider apart, or plates on all four wheels",
-        () if wheels.iter().all(seen) => "more photos from wider apart",
-        () => "more photos from wider apart, in which the plates on all four wheels are seen",
+        () if roles.len() < WHEELS => phrase!("advice-more-or-plates"),
+        () if wheels.iter().all(seen) => phrase!("advice-more-wider"),
+        () => phrase!("advice-more-with-plates"),
     }
 }
 
 const WHEELS: usize = 4;
 
-fn why_not_proven(check: &Check, decision: &Decision, decided: &Decided, estimate: &Estimate, more: &str) -> String {
+fn why_not_proven(check: &Check, decision: &Decision, decided: &Decided, estimate: &Estimate, more: &Phrase) -> Phrase {
     let unit = check.quantity.unit();
     let (_, expanded) = with_uncertainty(estimate.value, estimate.expanded_uncertainty());
+    let uncertainty = plus_minus(&expanded, unit);
     if !decided.can_decide {
         let half = match (check.lower, check.upper) {
             (Some(l), Some(u)) => (u - l) / 2.0,
@@ -110,13 +114,8 @@ fn why_not_proven(check: &Check, decision: &Decision, decided: &Decided, estimat
             _ => half,
         };
         let digits = if unit == Unit::Degree { 2 } else { 1 };
-        return format!(
-            "these photos and this kit cannot prove so small a tolerance: the uncertainty is +-{expanded} {0}, and no value could be proven unless it is below +-{needed:.digits$} {0}; it takes {more}",
-            unit.symbol()
-        );
+        let needed = plus_minus(&rounded(needed, digits), unit);
+        return phrase!("advice-too-small", uncertainty = uncertainty, needed = needed, more = more.clone());
     }
-    format!(
-        "the value is too near the limit for its uncertainty of +-{expanded} {}: one more photo, or a set-up nearer to the nominal, decides it",
-        unit.symbol()
-    )
+    phrase!("advice-too-near", uncertainty = uncertainty)
 }

@@ -8,6 +8,7 @@ use super::ladder::Verdict;
 use crate::num::{student_cdf, student_quantile};
 use crate::quantity::Estimate;
 use crate::setup::{Decision, DecisionRule};
+use crate::words::{Phrase, phrase};
 
 /// The statement of the binary and four-way rules.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -23,7 +24,23 @@ pub enum Grade {
 }
 
 impl Grade {
-    /// The words of the rule.
+    /// The words of the rule, in a reader's language.
+    pub fn phrase(self) -> Phrase {
+        match self {
+            Grade::Pass => phrase!("verdict-grade", grade = "pass"),
+            Grade::ConditionalPass => phrase!("verdict-grade", grade = "conditional_pass"),
+            Grade::ConditionalFail => phrase!("verdict-grade", grade = "conditional_fail"),
+            Grade::Fail => phrase!("verdict-grade", grade = "fail"),
+        }
+    }
+
+    /// The grade of a record's words.
+    pub fn of_words(words: &str) -> Option<Self> {
+        let all = [Grade::Pass, Grade::ConditionalPass, Grade::ConditionalFail, Grade::Fail];
+        all.into_iter().find(|g| g.words() == words)
+    }
+
+    /// The words of the rule, as records have them.
     pub fn words(self) -> &'static str {
         match self {
             Grade::Pass => "pass",

@@ -3,6 +3,8 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use crate::words::{Phrase, phrase};
+
 /// The ladder of verdicts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
@@ -51,7 +53,12 @@ impl Verdict {
         }
     }
 
-    /// The words for people.
+    /// The words for people, in a reader's language.
+    pub fn phrase(self) -> Phrase {
+        phrase!("verdict-word", verdict = self.name())
+    }
+
+    /// The words for people, in English.
     pub fn words(self) -> &'static str {
         match self {
             Verdict::Within => "within tolerance",
@@ -66,7 +73,7 @@ impl Verdict {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "lowercase")]
 pub enum Level {
-    /// The measurement can't be trusted: the job is retake.
+    /// The measurement can't be trusted: the job is `retake`.
     Void,
     /// No `within`.
     Stop,
@@ -91,7 +98,7 @@ impl Verdict {
         }
     }
 
-    /// What findings leave of a verdict: a void measurement is retake, a
+    /// What findings leave of a verdict: a void measurement is `retake`, a
     /// stop forbids `within`.
     pub fn limited_by(self, levels: impl IntoIterator<Item = Level>) -> Verdict {
         match levels.into_iter().min() {

@@ -3,7 +3,9 @@
 
 use super::check::Checked;
 use super::ladder::Verdict;
-use crate::quantity::{Unit, rounded};
+use super::words::amount;
+use crate::quantity::Unit;
+use crate::words::{Phrase, phrase};
 
 /// What the photos of where a stand stands now are worth.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -32,45 +34,34 @@ impl Proof {
             return checked;
         }
         checked.verdict = Verdict::NotProven;
-        checked.correction = LEAVE_IT.to_owned();
+        checked.correction = leave_it();
         checked.reason = Some(self.reason());
         checked
     }
 
     /// Why it is not decided, and the remedy.
-    pub fn reason(&self) -> String {
-        let (have, need) = (photos(self.photos), self.wanted - self.photos.min(self.wanted));
-        format!(
-            "it measures within, but {have} of where the stand stands now measures and does not prove: the sheet wants {}. Leave everything where it is and take {} of the stand with plates and floor sheets, from another place",
-            self.wanted,
-            if need == 1 { "one more photo".to_owned() } else { format!("{need} more photos") }
-        )
-    }
-}
-
-fn photos(n: usize) -> String {
-    match n {
-        0 => "no photo".to_owned(),
-        1 => "one photo".to_owned(),
-        n => format!("{n} photos"),
+    pub fn reason(&self) -> Phrase {
+        let more = phrase!("moves-take-more", photos = self.wanted - self.photos.min(self.wanted));
+        phrase!("moves-too-few-photos", have = self.photos, wanted = self.wanted, more = more)
     }
 }
 
 /// What is said of a check that one more photo proves.
-pub const LEAVE_IT: &str = "leave it where it is";
+pub fn leave_it() -> Phrase {
+    phrase!("moves-leave-it")
+}
 
 /// What is said of such a check while another one has the stand moved first.
-pub const LATER: &str = "nothing yet";
+pub fn later() -> Phrase {
+    phrase!("moves-later")
+}
 
 /// While the stand is to be moved once more nobody is asked for the photo that would prove the other checks where it
 /// stands now: it would prove a place that is left.
 pub fn after_the_moves(checks: &mut [Checked], wanted: usize) {
-    for checked in checks.iter_mut().filter(|c| c.correction == LEAVE_IT) {
-        checked.correction = LATER.to_owned();
-        checked.reason = Some(format!(
-            "it measures within, which counts once the stand is where it stays and {} show it there",
-            photos(wanted)
-        ));
+    for checked in checks.iter_mut().filter(|c| c.correction == leave_it()) {
+        checked.correction = later();
+        checked.reason = Some(phrase!("moves-counts-later", photos = wanted));
     }
 }
 
@@ -93,43 +84,40 @@ pub struct Went {
 
 impl Went {
     /// In words: "asked 24 mm, moved 19 mm: 5 mm more"; `None` where there is nothing to tell.
-    pub fn words(&self, unit: Unit) -> Option<String> {
-        let say = |x: f64| amount(x, unit);
+    pub fn phrase(&self, unit: Unit) -> Option<Phrase> {
+        let say = |x: f64| amount(x.abs(), unit, [0, 2]);
+        let (moved, left) = (say(self.moved), say(self.left));
         let told = self.moved.abs() > self.expanded_u_moved;
         let Some(asked) = self.asked else {
             // What was not to move and did is told where it matters.
             return (told && self.verdict == Verdict::Outside)
-                .then(|| format!("moved {} unasked: {} back", say(self.moved), say(self.left)));
+                .then(|| phrase!("moves-unasked", moved = moved, left = left));
         };
-        let moved = say(self.moved);
+        let wanted = say(asked);
         Some(match () {
-            () if !told => format!("asked {}, not moved that photos could tell: {} to go", say(asked), say(self.left)),
+            () if !told => phrase!("moves-not-seen", asked = wanted, left = left),
             () if self.moved * asked < 0.0 => {
-                format!("asked {}, moved {moved} the wrong way: {} to go", say(asked), say(self.left))
+                phrase!("moves-wrong-way", asked = wanted, moved = moved, left = left)
             }
-            () if self.verdict == Verdict::Within => format!("asked {}, moved {moved}: far enough", say(asked)),
+            () if self.verdict == Verdict::Within => phrase!("moves-far-enough", asked = wanted, moved = moved),
             () if self.left.abs() <= self.expanded_u => {
-                format!("asked {}, moved {moved}: right as far as the photos tell", say(asked))
+                phrase!("moves-as-far-as-told", asked = wanted, moved = moved)
             }
-            () if self.left * asked > 0.0 => format!("asked {}, moved {moved}: {} more", say(asked), say(self.left)),
-            () => format!("asked {}, moved {moved}: {} back", say(asked), say(self.left)),
+            () if self.left * asked > 0.0 => phrase!("moves-more", asked = wanted, moved = moved, left = left),
+            () => phrase!("moves-back", asked = wanted, moved = moved, left = left),
         })
-    }
-}
-
-fn amount(x: f64, unit: Unit) -> String {
-    match unit {
-        Unit::Millimetre => format!("{} mm", rounded(x.abs(), 0)),
-        Unit::Degree => format!("{} deg", rounded(x.abs(), 2)),
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::Language;
 
     fn went(asked: Option<f64>, moved: f64, left: f64, verdict: Verdict) -> Option<String> {
-        Went { asked, moved, expanded_u_moved: 0.5, left, expanded_u: 1.0, verdict }.words(Unit::Millimetre)
+        Went { asked, moved, expanded_u_moved: 0.5, left, expanded_u: 1.0, verdict }
+            .phrase(Unit::Millimetre)
+            .map(|p| p.say(Language::English))
     }
 
     #[test]
@@ -148,9 +136,9 @@ mod tests {
 
     #[test]
     fn one_photo_of_two_says_what_is_lacking() {
-        let reason = Proof { photos: 1, wanted: 2 }.reason();
+        let reason = Proof { photos: 1, wanted: 2 }.reason().say(Language::English);
         assert!(reason.contains("one photo of where") && reason.contains("one more photo"), "{reason}");
-        assert!(Proof { photos: 1, wanted: 3 }.reason().contains("2 more photos"));
+        assert!(Proof { photos: 1, wanted: 3 }.reason().say(Language::English).contains("2 more photos"));
         assert!(Proof { photos: 3, wanted: 2 }.is_enough());
     }
 }

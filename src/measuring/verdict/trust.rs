@@ -15,12 +15,13 @@ use crate::measure::{Ask, Facts, UsedReading, measure};
 use crate::pose::{Freed, Scene};
 use crate::quantity::Estimate;
 use crate::setup::Check;
+use crate::words::{Language, Phrase, Value, phrase};
 
 /// A check's value under one explanation of what is wrong.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Otherwise {
-    /// The explanation: "with rear-left not flush with its wheel".
-    pub assuming: String,
+    /// The explanation: "with the rear left wheel plate not flush with its wheel".
+    pub assuming: Phrase,
     /// The value; `None` where the photos then don't determine it.
     pub estimate: Option<Estimate>,
     /// What it would be.
@@ -72,7 +73,7 @@ struct Again<'a> {
 /// One explanation and, by check, its asks' answers.
 struct Opened<'a> {
     finding: &'a Finding,
-    assuming: String,
+    assuming: Phrase,
     answers: Option<Vec<Vec<Option<Estimate>>>>,
 }
 
@@ -130,13 +131,11 @@ impl<'a> Again<'a> {
             () if proven => Verdict::Outside,
             () => Verdict::NotProven,
         };
-        let stands = format!("\u{201c}{}\u{201d} stands", title(first));
+        let finding = title(first);
         weighed.reason = Some(match c.verdict {
-            _ if proven => format!("outside whatever the cause of that, while {stands}"),
-            Verdict::Outside if first.level == Level::Stop => {
-                format!("not to be trusted while {stands}: what is outside as measured need not be so")
-            }
-            _ => format!("not to be trusted while {stands}"),
+            _ if proven => phrase!("advice-outside-anyway", finding = finding),
+            Verdict::Outside if first.level == Level::Stop => phrase!("advice-untrusted-outside", finding = finding),
+            _ => phrase!("advice-untrusted", finding = finding),
         });
         weighed
     }
@@ -208,10 +207,15 @@ fn less_sure(at: Estimate, beside: Estimate) -> Estimate {
     Estimate { standard_uncertainty: at.standard_uncertainty.hypot(beside.value - at.value), ..at }
 }
 
-fn title(finding: &Finding) -> &'static str {
-    explanation(finding.code).map_or(finding.code, |e| e.title)
+/// A finding's title, as `explain` has it.
+fn title(finding: &Finding) -> Value {
+    let phrase = Phrase::new(format!("finding-{}.title", finding.code));
+    if phrase.known(Language::English).is_some() {
+        return phrase.into();
+    }
+    explanation(finding.code).map_or(finding.code, |e| e.title).into()
 }
 
-fn held(finding: &Finding) -> String {
-    format!("no move is ordered while \u{201c}{}\u{201d} stands: settle that first", title(finding))
+fn held(finding: &Finding) -> Phrase {
+    phrase!("moves-held", finding = title(finding))
 }

@@ -34,4 +34,4 @@ pub use luma::Luma;
 pub use orientation::Orientation;
 pub use preview::{Preview, preview};
 pub use read::{MAX_BYTES, MAX_PIXELS, Photo, decode, exif, read, read_bytes, recognise, sha256};
-pub use traces::Traces;
+pub use traces::{Edit, Traces};

@@ -11,13 +11,26 @@ use super::{Kind, Luma, jpeg, likeness};
 /// What a file holds of its own past; nothing of it proves an intent.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Traces {
-    /// Marks that editing programs leave and cameras do not, in words.
-    pub edits: Vec<String>,
+    /// Marks that editing programs leave and cameras do not.
+    pub edits: Vec<Edit>,
     /// A number for the compression tables of a JPEG: alike where they are.
     pub compression: Option<u64>,
     /// How alike the thumbnail and the picture are: the correlation of both at
     /// low resolution, 1 for the same picture, about 0 for two.
     pub thumbnail_likeness: Option<f64>,
+}
+
+/// A mark that a program left which wrote a photo's file after it was taken.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Edit {
+    /// Its record names a processing program.
+    Program(String),
+    /// It was written so many seconds after it was taken.
+    WrittenLater(u64),
+    /// It holds the data block of a picture editor.
+    EditorBlock,
+    /// It holds a history of edits (XMP).
+    History,
 }
 
 /// A file that is written more than this after the picture was taken was saved again, seconds:
@@ -53,7 +66,7 @@ pub(super) fn traces(bytes: &[u8], kind: Kind, luma: &Luma) -> Traces {
 /// Exif 2.32 and TIFF/EP: `ProcessingSoftware` is for who works on a picture
 /// afterwards; `DateTime` is when the file was changed, `DateTimeOriginal` when
 /// the picture was taken, both by the same clock.
-fn in_record(record: &Record) -> Vec<String> {
+fn in_record(record: &Record) -> Vec<Edit> {
     let mut found = Vec::new();
     let text = |tag: Tag| match &record.get_field(tag, In::PRIMARY)?.value {
         Value::Ascii(parts) => parts.first().map(|p| String::from_utf8_lossy(p).trim_matches(['\0', ' ']).to_owned()),
@@ -62,13 +75,13 @@ fn in_record(record: &Record) -> Vec<String> {
     const PROCESSING_SOFTWARE: Tag = Tag(exif::Context::Tiff, 0x000b);
     if let Some(name) = text(PROCESSING_SOFTWARE).filter(|n| !n.is_empty()) {
         let name: String = name.chars().filter(|c| !c.is_control()).take(60).collect();
-        found.push(format!("its record names a processing program ({name})"));
+        found.push(Edit::Program(name));
     }
     let time = |tag: Tag| text(tag).and_then(|t| local_time(&t));
     if let (Some(taken), Some(written)) = (time(Tag::DateTimeOriginal), time(Tag::DateTime)) {
         let later = (written - taken).whole_seconds();
         if later > SAVED_LATER_S {
-            found.push(format!("it was written {later} s after it was taken"));
+            found.push(Edit::WrittenLater(later.unsigned_abs()));
         }
     }
     found
@@ -81,12 +94,12 @@ const XMP_NAMESPACE: &[u8] = b"http://ns.adobe.com/";
 
 /// Segments that cameras do not write: resources of picture editors (APP13), and
 /// in XMP (ISO 16684-1) a history of what was done to the file.
-fn in_segment(marker: u8, segment: &[u8]) -> Option<String> {
+fn in_segment(marker: u8, segment: &[u8]) -> Option<Edit> {
     let holds = |needle: &[u8]| memchr::memmem::find(segment, needle).is_some();
     match marker {
-        0xed if segment.starts_with(APP13_RESOURCE) => Some("it holds the data block of a picture editor".to_owned()),
+        0xed if segment.starts_with(APP13_RESOURCE) => Some(Edit::EditorBlock),
         0xe1 if segment.starts_with(XMP_NAMESPACE) && (holds(b"stEvt:action") || holds(b"xmpMM:History")) => {
-            Some("it holds a history of edits (XMP)".to_owned())
+            Some(Edit::History)
         }
         _ => None,
     }
@@ -143,9 +156,9 @@ mod tests {
         let history = [XMP_NAMESPACE, b"xap/1.0/\0<x stEvt:action=\"saved\"/>"].concat();
         let plain = [XMP_NAMESPACE, b"xap/1.0/\0<x Camera:gain=\"1\"/>"].concat();
         let edits = |segments: &[(u8, &[u8])]| traces(&file(segments), Kind::Jpeg, &luma).edits;
-        assert_eq!(edits(&[(0xe1, &plain), (0xe2, b"ICC_PROFILE\0")]), Vec::<String>::new());
-        assert_eq!(edits(&[(0xe1, &history)]).len(), 1);
-        assert_eq!(edits(&[(0xed, APP13_RESOURCE)]).len(), 1);
+        assert_eq!(edits(&[(0xe1, &plain), (0xe2, b"ICC_PROFILE\0")]), Vec::new());
+        assert_eq!(edits(&[(0xe1, &history)]), [Edit::History]);
+        assert_eq!(edits(&[(0xed, APP13_RESOURCE)]), [Edit::EditorBlock]);
         // Cut off anywhere: no fault.
         let whole = file(&[(0xe1, &history), (0xed, APP13_RESOURCE)]);
         for end in 0..whole.len() {

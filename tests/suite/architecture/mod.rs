@@ -17,7 +17,8 @@ use std::{
 use scan::Source;
 
 /// Each room's floor.
-const FLOORS: [(&str, u8); 28] = [
+const FLOORS: [(&str, u8); 29] = [
+    ("words", 0),
     ("geom", 0),
     ("num", 0),
     ("quantity", 0),

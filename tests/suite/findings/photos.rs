@@ -178,7 +178,7 @@ fn files_that_are_not_as_the_camera_wrote_them() {
     let seen = seen();
     let exif = Exif::default();
     let plain = Traces { edits: Vec::new(), compression: Some(1), thumbnail_likeness: Some(0.95) };
-    let edited = Traces { edits: vec!["it holds a history of edits (XMP)".into()], ..plain.clone() };
+    let edited = Traces { edits: vec![Edit::History], ..plain.clone() };
     let other = Traces { compression: Some(2), ..edited.clone() };
     let replaced = Traces { thumbnail_likeness: Some(0.5), ..plain.clone() };
     let told = |second: &Traces| -> Vec<(String, String)> {

@@ -41,7 +41,7 @@ at = 2026-11-25T10:41:00+01:00
 
 const WRONG_JOBS: &[Case] = &[
     case("kit = \"kit.toml\"\n", "", "kit", "is missing", "add"),
-    case("kit = \"kit.toml\"", "rgi = \"kit.toml\"", "rgi", "unknown key", "did you mean `kit`"),
+    case("kit = \"kit.toml\"", "kti = \"kit.toml\"", "kti", "unknown key", "did you mean `kit`"),
     case("kit = \"kit.toml\"", "kit = 7", "kit", "must be a text", "quotation"),
     case("attempt = 1", "attempt = 0", "attempt", "whole number from 1", "check"),
     case("attempt = 1", "card = [5]", "card[0]", "whole number from 500 to 586", "check"),

@@ -6,6 +6,7 @@ use std::path::PathBuf;
 
 use super::Error;
 use super::look::{Looked, look};
+use super::verify::why_no_scene;
 use crate::camera::Profile;
 use crate::folder::{PhotoFile, Vehicle};
 use crate::geom::{Carrier, Pose, World};
@@ -14,6 +15,7 @@ use crate::num::student_quantile;
 use crate::pose::{Options, PhotoView, Problem, Scene, adjust};
 use crate::record::{BayLimit, BayPhoto, BayRecord, BaySheet, Verdict};
 use crate::setup::Limits;
+use crate::words::{Language, Phrase, phrase};
 use floor::{Bodies, Floor, Rows};
 
 /// What a bay check is about.
@@ -46,25 +48,24 @@ pub fn check_bay(photos: &[PathBuf], wanted: &BayWanted) -> Result<BayRecord, Er
     for photo in &looked {
         let size = [photo.width as u32, photo.height as u32];
         if size != wanted.camera.image_size_px {
-            return Err(Error::Bay(format!(
-                "{}: {} x {} px is not the size of camera {}: name the camera that took it",
-                photo.name, size[0], size[1], wanted.camera.name
+            return Err(Error::Bay(phrase!(
+                "advice-bay-wrong-camera",
+                photo = &photo.name,
+                width = size[0].to_string(),
+                height = size[1].to_string(),
+                camera = &wanted.camera.name
             )));
         }
     }
     let views = looked.iter().map(|p| PhotoView::from_sightings(wanted.kit, 0, &p.sightings)).collect();
     let problem = Problem { kit: wanted.kit, cameras: vec![wanted.camera], photos: views };
     let options = Options { one_floor: false, ..Options::default() };
-    let scene = adjust(&problem, &options).map_err(|e| Error::Bay(e.to_string()))?;
+    let scene = adjust(&problem, &options).map_err(|e| Error::Bay(why_no_scene(&e)))?;
     let (bodies, rows, names) = bodies(wanted.kit, &scene);
     let typed = (wanted.vehicle.floor_below_hub_mm, wanted.vehicle.nose_from_rear_axle_mm);
     let floor_of = |b: &Bodies| b.floor(typed.0, typed.1);
-    let floor = floor_of(&bodies).ok_or_else(|| {
-        Error::Bay(format!(
-            "{} floor sheets are joined by the photos, and three that do not lie in a row are the least: lay more sheets, and let neighbouring photos share some",
-            bodies.sheets.len()
-        ))
-    })?;
+    let floor = floor_of(&bodies)
+        .ok_or_else(|| Error::Bay(phrase!("advice-bay-too-few-sheets", sheets = bodies.sheets.len())))?;
     let moved: Vec<Floor> =
         (0..scene.factor.ncols()).filter_map(|c| floor_of(&bodies.moved(&rows, &scene.factor, c))).collect();
     let factor = student_quantile(0.975, scene.degrees_of_freedom.max(1.0));
@@ -137,20 +138,14 @@ fn record(
     let steepest = |f: &Floor| f.slope[0].hypot(f.slope[1]);
     let (slope, u_slope) = spread.of(steepest);
     let wheels = bodies.hubs.iter().flatten().count() >= 3;
-    let mut limits = vec![limit(
-        "floor slope against the wheels' plane",
-        "deg",
-        slope,
-        u_slope,
-        wanted.limits.floor_slope_deg,
-        true,
-    )];
+    let mut limits =
+        vec![limit(phrase!("verdict-bay-slope"), "deg", slope, u_slope, wanted.limits.floor_slope_deg, true)];
     if !wheels {
         limits.clear();
     }
     if let Some((flat, u_flat)) = flatness(spread) {
         limits.push(limit(
-            "unevenness between neighbouring sheets",
+            phrase!("verdict-bay-flatness"),
             "mm/m",
             flat,
             u_flat,
@@ -160,14 +155,7 @@ fn record(
     }
     if floor.ahead.is_some() {
         let (ahead, u) = spread.of(|f| f.ahead.unwrap_or(0.0));
-        limits.push(limit(
-            "free in front of the nose, to the farthest sheet",
-            "mm",
-            ahead,
-            u,
-            wanted.limits.free_ahead_mm,
-            false,
-        ));
+        limits.push(limit(phrase!("verdict-bay-ahead"), "mm", ahead, u, wanted.limits.free_ahead_mm, false));
     }
     let photos = looked.iter().zip(&scene.photos).map(|(p, s)| BayPhoto {
         file: p.name.clone(),
@@ -205,7 +193,7 @@ fn flatness(spread: &Spread) -> Option<(f64, f64)> {
 }
 
 /// Guarded both ways by the expanded uncertainty; no limit, no verdict.
-fn limit(what: &str, unit: &str, value: f64, u: f64, limit: Option<f64>, at_most: bool) -> BayLimit {
+fn limit(what: Phrase, unit: &str, value: f64, u: f64, limit: Option<f64>, at_most: bool) -> BayLimit {
     let verdict = limit.map(|l| {
         let room = if at_most { l - value } else { value - l };
         match () {
@@ -214,5 +202,14 @@ fn limit(what: &str, unit: &str, value: f64, u: f64, limit: Option<f64>, at_most
             () => Verdict::NotProven,
         }
     });
-    BayLimit { what: what.into(), unit: unit.into(), value, expanded_uncertainty: u, limit, at_most, verdict }
+    BayLimit {
+        what: what.say(Language::English),
+        what_phrase: Some(what),
+        unit: unit.into(),
+        value,
+        expanded_uncertainty: u,
+        limit,
+        at_most,
+        verdict,
+    }
 }

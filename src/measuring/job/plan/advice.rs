@@ -5,24 +5,24 @@ use super::predict::{Predicted, Predictor};
 use crate::measure::Origin;
 use crate::pose::Source;
 use crate::setup::ReferenceLine;
+use crate::verdict::figure;
+use crate::words::{Phrase, Value, phrase};
 
 use super::super::answers::line_of;
 
 /// One sentence for each check that stays not proven.
-pub(super) fn advice(predictor: &Predictor, predicted: &[Predicted]) -> Vec<String> {
+pub(super) fn advice(predictor: &Predictor, predicted: &[Predicted]) -> Vec<Phrase> {
     let checks = predictor.wanted.setup.checks.iter().zip(predicted);
     checks
         .filter(|(_, p)| !p.can_decide)
         .map(|(check, p)| {
-            let name = check.quantity.trade_name();
+            let quantity = check.quantity.phrase();
             match &p.answer {
-                None => format!(
-                    "{name}: nothing in the photos determines it. Show the plates, floor sheets or the nose mark that it is measured from, or type the vehicle's sizes into the job."
-                ),
+                None => phrase!("advice-plan-undetermined", quantity = quantity),
                 Some(a) => {
                     let line = line_of(predictor.wanted.setup, check);
                     let (origin, share) = largest(&a.contributions);
-                    format!("{name}: {:.0} % of its variance comes from {}", 100.0 * share, remedy(&origin, line))
+                    remedy(&origin, line, quantity, figure(100.0 * share, 0))
                 }
             }
         })
@@ -32,7 +32,7 @@ pub(super) fn advice(predictor: &Predictor, predicted: &[Predicted]) -> Vec<Stri
 /// The kind of source with the largest part, and its share of the variance.
 fn largest(contributions: &[(Origin, f64)]) -> (Origin, f64) {
     let total: f64 = contributions.iter().map(|c| c.1 * c.1).sum();
-    let kind = |o: &Origin| remedy(o, ReferenceLine::Centreline);
+    let kind = |o: &Origin| remedy(o, ReferenceLine::Centreline, Phrase::new(""), "".into()).key;
     let mut best = (Origin::Photos(Source::Image), 0.0);
     for (origin, _) in contributions {
         let share: f64 = contributions.iter().filter(|c| kind(&c.0) == kind(origin)).map(|c| c.1 * c.1).sum();
@@ -43,35 +43,50 @@ fn largest(contributions: &[(Origin, f64)]) -> (Origin, f64) {
     (best.0, best.1 / total.max(1e-30))
 }
 
-fn remedy(origin: &Origin, line: ReferenceLine) -> &'static str {
+/// What a check's uncertainty mostly comes from, and what brings it down.
+fn remedy(origin: &Origin, line: ReferenceLine, quantity: Phrase, percent: Value) -> Phrase {
     match origin {
         Origin::Photos(Source::Image) => {
-            "the corners' noise. Larger markers, or photos from nearer and wider apart, bring it down."
+            phrase!("advice-plan-corners", quantity = quantity, percent = percent)
         }
         Origin::Photos(Source::Layout) => {
-            "where the markers sit on their holders. Survey the kit (`baywitness survey`) or glue it more exactly."
+            phrase!("advice-plan-layout", quantity = quantity, percent = percent)
         }
-        Origin::Photos(Source::Scale) => "the printed sizes. Measure the markers and enter their sizes.",
+        Origin::Photos(Source::Scale) => {
+            phrase!("advice-plan-scale", quantity = quantity, percent = percent)
+        }
         Origin::Photos(Source::Calibration(_)) => {
-            "the camera's calibration. Fit the camera again with more photos of the board."
+            phrase!("advice-plan-calibration", quantity = quantity, percent = percent)
         }
         Origin::Photos(Source::Focal(_) | Source::Centre(_)) => {
-            "each photo's focal length and principal point. More photos, or ones that hold markers nearer and farther at once, fix them."
+            phrase!("advice-plan-focal", quantity = quantity, percent = percent)
         }
         Origin::Photos(Source::Turn(_)) => {
-            "how the hand turns while a photo is read row by row. Hold the phone still, or put it on a stand."
+            phrase!("advice-plan-turn", quantity = quantity, percent = percent)
         }
-        Origin::Photos(Source::Edge(_)) => "the photos' edge offset. Larger markers bring it down.",
+        Origin::Photos(Source::Edge(_)) => {
+            phrase!("advice-plan-edge", quantity = quantity, percent = percent)
+        }
         Origin::SeatingAngle(_) | Origin::SeatingOffset(_) if line == ReferenceLine::ThrustLine => {
-            "how the plates seat on the wheels. Take the photos again after half a wheel turn, use better clamps, or let the sheet refer to the centreline, for which all four wheels carry a plate."
+            phrase!("advice-plan-seating-thrust", quantity = quantity, percent = percent)
         }
         Origin::SeatingAngle(_) | Origin::SeatingOffset(_) => {
-            "how the plates and marks seat. Use better clamps; state a measured seating in the kit."
+            phrase!("advice-plan-seating", quantity = quantity, percent = percent)
         }
-        Origin::Wheelbase => "the typed wheelbase. Put plates on the front wheels.",
-        Origin::NoseFromRearAxle => "the typed nose position. Put a mark on the nose.",
-        Origin::FloorBelowHub => "the typed hub height. Lay floor sheets.",
-        Origin::Datum(_) => "the datum's own offset. Measure it better or choose another datum.",
-        Origin::Reading(_) => "a reading. Take it with a finer instrument.",
+        Origin::Wheelbase => {
+            phrase!("advice-plan-wheelbase", quantity = quantity, percent = percent)
+        }
+        Origin::NoseFromRearAxle => {
+            phrase!("advice-plan-nose", quantity = quantity, percent = percent)
+        }
+        Origin::FloorBelowHub => {
+            phrase!("advice-plan-hub-height", quantity = quantity, percent = percent)
+        }
+        Origin::Datum(_) => {
+            phrase!("advice-plan-datum", quantity = quantity, percent = percent)
+        }
+        Origin::Reading(_) => {
+            phrase!("advice-plan-reading", quantity = quantity, percent = percent)
+        }
     }
 }

@@ -15,6 +15,8 @@ use nalgebra::Point3;
 use crate::marker::Role;
 use crate::record::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedFollowUp, PlannedStation, PredictedCheck};
 use crate::setup::Check;
+use crate::verdict::figure;
+use crate::words::{Language, Phrase, phrase};
 
 pub(super) use next::{Standing, next_station};
 pub(super) use noise::ratio_by_photo;
@@ -81,6 +83,7 @@ fn record(predictor: &Predictor, found: &[Found], options: &PlanOptions) -> Plan
         || setup.checks.iter().map(|_| Predicted { answer: None, can_decide: false, ratio: f64::INFINITY }).collect();
     let predicted = best.map_or_else(none, |f| f.predicted.clone());
     let searched = options.from_mm.is_empty();
+    let advice = advice::advice(predictor, &predicted);
     PlanRecord {
         format: "plan/1".into(),
         setup: setup.name.clone(),
@@ -91,7 +94,8 @@ fn record(predictor: &Predictor, found: &[Found], options: &PlanOptions) -> Plan
         steps: setup.steps.clone(),
         stations: shots.iter().map(|s| station(predictor, s)).collect(),
         noise_ratio: Some(predictor.noise),
-        advice: advice::advice(predictor, &predicted),
+        advice: advice.iter().map(|p| p.say(Language::English)).collect(),
+        advice_phrases: advice,
         least_photos: if searched { least_photos(setup, found) } else { Vec::new() },
         predicted: setup.checks.iter().zip(&predicted).map(|(c, p)| check_record(predictor, c, p)).collect(),
         follow_up: None,
@@ -129,12 +133,14 @@ fn check_record(predictor: &Predictor, check: &Check, p: &Predicted) -> Predicte
 }
 
 /// Where a target is wanted, for the drawing.
-fn target_words(at: &nalgebra::Vector3<f64>, sizes: &bay::Sizes) -> String {
+fn target_words(at: &nalgebra::Vector3<f64>, sizes: &bay::Sizes) -> Phrase {
     let side = match at.y.round() as i64 {
-        0 => "in the middle".to_owned(),
-        y => format!("{} mm to the {}", y.abs(), if y > 0 { "left" } else { "right" }),
+        0 => "middle",
+        1.. => "left",
+        _ => "right",
     };
-    format!("{:.0} mm in front of the nose, {side}, {:.0} mm high", at.x - sizes.nose, at.z)
+    let (ahead, aside, up) = (figure(at.x - sizes.nose, 0), figure(at.y.abs(), 0), figure(at.z, 0));
+    phrase!("advice-plan-target", side = side, ahead = ahead, aside = aside, up = up)
 }
 
 /// The fewest photos for each check, as far as the search went.
@@ -161,12 +167,14 @@ fn bay(predictor: &Predictor, reach: &Reach) -> PlanBay {
         let corners = kit.carriers[k].markers.iter().flat_map(crate::marker::Marker::corners_mm);
         let half = corners.map(|c| c.y.abs()).fold(0.0f64, f64::max);
         let (o, x) = (pose.origin_mm(), pose.direction(&nalgebra::Vector3::x()));
+        let label = (kit.carriers[k].role == Role::Target).then(|| target_words(&o, sizes));
         Some(PlanBody {
             name: kit.carriers[k].name.clone(),
             role: kit.carriers[k].role.name().into(),
             position_mm: o.into(),
             heading_deg: crate::geom::deg(x.y.atan2(x.x)),
-            label: if kit.carriers[k].role == Role::Target { target_words(&o, sizes) } else { String::new() },
+            label: label.as_ref().map_or_else(String::new, |p| p.say(Language::English)),
+            label_phrase: label,
             half_width_mm: if kit.carriers[k].role == Role::Target { half } else { 0.0 },
         })
     };

@@ -15,7 +15,8 @@ use crate::pose::{Problem, Scene, expect};
 use crate::quantity::Estimate;
 use crate::record::Verdict;
 use crate::setup::Check;
-use crate::verdict::{Checked, LATER, decide};
+use crate::verdict::{Checked, decide, figure, later};
+use crate::words::{Phrase, phrase};
 
 /// Where one more photo helps, and what it would decide.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,19 +35,21 @@ pub(in crate::job) struct NextStation {
 
 impl NextStation {
     /// As a person with the camera needs it.
-    pub(in crate::job) fn words(&self) -> String {
+    pub(in crate::job) fn phrase(&self) -> Phrase {
         let [_, y, z] = self.position_mm;
         let side = match y.round() as i64 {
-            -99..=99 => "in the middle".to_owned(),
-            100.. => format!("{:.1} m to the vehicle's left", y / 1000.0),
-            _ => format!("{:.1} m to the vehicle's right", -y / 1000.0),
+            -99..=99 => "middle",
+            100.. => "left",
+            _ => "right",
         };
-        let step = self.step.as_ref().map(|s| format!(", with the stand as in step {s}")).unwrap_or_default();
-        format!(
-            "from {:.1} m in front of the nose, {side} (as the vehicle faces), camera {:.1} m above the floor, showing stand and wheel plates{step}",
-            self.before_nose_mm / 1000.0,
-            z / 1000.0
-        )
+        let metres = |mm: f64| figure(mm / 1000.0, 1);
+        let (ahead, aside, up) = (metres(self.before_nose_mm), metres(y.abs()), metres(z));
+        match &self.step {
+            None => phrase!("advice-next-photo", side = side, ahead = ahead, aside = aside, up = up),
+            Some(step) => {
+                phrase!("advice-next-photo-in-step", side = side, ahead = ahead, aside = aside, up = up, step = step)
+            }
+        }
     }
 }
 
@@ -72,7 +75,7 @@ pub(in crate::job) fn next_station(
     let by_photos = |i: &usize| !setup.checks[*i].is_decided_by_reading(&opened.folder.kit);
     let sound = |i: usize| now.checks[i].answer.is_some() && now.checks[i].untrusted.is_empty();
     // What waits for a move takes its photo after it.
-    let waits = |i: usize| now.checks[i].correction == LATER;
+    let waits = |i: usize| now.checks[i].correction == later();
     let not_proven = |i: &usize| now.checks[*i].verdict == Verdict::NotProven && sound(*i) && !waits(*i);
     let open: Vec<usize> = (0..now.checks.len()).filter(not_proven).filter(by_photos).collect();
     if open.is_empty() {

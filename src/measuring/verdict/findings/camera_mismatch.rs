@@ -2,8 +2,9 @@
 
 use super::{Case, Explanation, Finding, Open, PhotoProblem, Rule, Touches, photo_zoomed};
 use crate::pose::Extra;
-use crate::quantity::rounded;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["camera-mismatch"],
@@ -40,17 +41,18 @@ fn find(case: &Case) -> Vec<Finding> {
 
 fn by_exif(photo: &super::PhotoFacts) -> Option<Finding> {
     let problem = photo.problem.as_ref().filter(|p| matches!(p, PhotoProblem::OtherCamera(_)))?;
-    let finding = Finding::new("camera-mismatch", Level::Stop, format!("{}: {problem}", photo.file));
+    let finding = Finding::new(
+        "camera-mismatch",
+        Level::Stop,
+        phrase!("findings-of-photo", photo = photo.file, why = problem.phrase()),
+    );
     // It takes no part: the figures are the other photos'.
     Some(finding.in_photo(photo.file).touching(Touches::MovesOnly))
 }
 
 fn mirrored(photo: &super::PhotoFacts) -> Option<Finding> {
     photo.mirrored?;
-    let message = format!(
-        "{} is mirrored: left and right are exchanged, so no code can be read. Take it with the main camera, not the front one, and give it as it was stored.",
-        photo.file
-    );
+    let message = phrase!("findings-mirrored", photo = photo.file);
     Some(Finding::new("camera-mismatch", Level::Stop, message).in_photo(photo.file).touching(Touches::MovesOnly))
 }
 
@@ -75,13 +77,13 @@ pub(super) fn common_focal(case: &Case) -> Option<(usize, f64)> {
 
 fn by_focal(case: &Case) -> Option<Finding> {
     let (camera, factor) = common_focal(case)?;
-    let message = format!(
-        "All photos fit a focal length about {} % {} than camera {} has: another camera or lens took them, or all were zoomed alike. Use the camera file of the camera that took them, or take them again.{}",
-        rounded(100.0 * factor.abs(), 0),
-        if factor > 0.0 { "longer" } else { "shorter" },
-        case.problem?.cameras[camera].name,
-        case.rivals()
+    let message = phrase!(
+        "findings-focal-of-all",
+        length = if factor > 0.0 { "longer" } else { "shorter" },
+        percent = figure(100.0 * factor.abs(), 0),
+        camera = &case.problem?.cameras[camera].name
     );
+    let message = case.with_rivals(message);
     let mut open = case.open();
     if open.is_empty() || !by_suspect(case) {
         open.push(Open::Focal(photos_of(case, camera)));
@@ -112,21 +114,15 @@ fn by_lens(case: &Case) -> Option<Finding> {
     if scene.variance < MISFIT {
         return None;
     }
-    let message = format!(
-        "The photos do not fit the lens of camera {}: the corners miss it by {} times their noise, and another lens would explain that. Use the camera file of the camera that took them, or fit it again.{}",
-        problem.cameras[camera].name,
-        rounded(scene.variance.sqrt(), 1),
-        case.rivals()
-    );
+    let times = figure(scene.variance.sqrt(), 1);
+    let message = phrase!("findings-lens-of-all", camera = &problem.cameras[camera].name, times = times);
+    let message = case.with_rivals(message);
     Some(Finding::new("camera-mismatch", Level::Stop, message).leaving(case.open()))
 }
 
 /// One photo's lens is not that of the others.
 fn one_photo(case: &Case, photo: usize, camera: &str) -> Finding {
     let file = case.photos[photo].file;
-    let message = format!(
-        "{file} does not fit the lens of camera {camera} that the other photos fit: another phone of the same model took it, or another lens of this one. Take all photos with the phone whose camera file this is, or leave {file} out of the job.{}",
-        case.rivals()
-    );
+    let message = case.with_rivals(phrase!("findings-lens-of-one", photo = file, camera = camera));
     Finding::new("camera-mismatch", Level::Stop, message).in_photo(file).leaving(case.open())
 }

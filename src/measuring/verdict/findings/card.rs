@@ -4,6 +4,7 @@ use super::explanation::Explanation;
 use super::{Case, Finding, Open, PhotoFacts, Rule, Touches};
 use crate::folder::CARD_IDS;
 use crate::verdict::Level;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["card-not-seen", "card-of-another-job"],
@@ -46,12 +47,7 @@ fn find(case: &Case) -> Vec<Finding> {
     let whole = |p: &PhotoFacts| card.iter().all(|id| on_cards(p).any(|seen| seen == *id));
     if !case.photos.iter().any(whole) {
         let most = case.photos.iter().map(|p| card.iter().filter(|id| on_cards(p).any(|s| s == **id)).count()).max();
-        let message = format!(
-            "No photo shows the whole card of this job (ids {}; at most {} of {} in one photo), so nothing proves that the photos were taken for it. Put the card where it is seen and take one more photo.",
-            list(card),
-            most.unwrap_or(0),
-            card.len()
-        );
+        let message = phrase!("findings-card-not-seen", ids = list(card), most = most.unwrap_or(0), all = card.len());
         // What is missing is the proof of when; the figures are those of the photos.
         found.push(Finding::new("card-not-seen", Level::Stop, message).touching(Touches::Nothing));
     }
@@ -64,12 +60,7 @@ fn foreign(j: usize, photo: &PhotoFacts, card: &[u32]) -> Option<Finding> {
     if others.is_empty() {
         return None;
     }
-    let message = format!(
-        "{} shows the card of another job (ids {}; this job's are {}). Leave that photo out, or take it again with this job's card.",
-        photo.file,
-        list(&others),
-        list(card)
-    );
+    let message = phrase!("findings-card-of-another-job", photo = photo.file, others = list(&others), own = list(card));
     let finding = Finding::new("card-of-another-job", Level::Stop, message).in_photo(photo.file);
     Some(finding.leaving(vec![Open::WithoutPhoto(j)]))
 }

@@ -3,6 +3,7 @@
 use super::{Case, Explanation, Finding, Rule};
 use crate::marker::Role;
 use crate::verdict::Level;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["carrier-not-seen"],
@@ -30,11 +31,10 @@ fn find(case: &Case) -> Vec<Finding> {
         .filter_map(|(k, c)| {
             let message = match case.scene {
                 Some(scene) if scene.carriers[k].is_some() && !scene.ambiguous[k] => return None,
-                Some(scene) if scene.carriers[k].is_some() => format!(
-                    "{}: two poses fit the photos equally well. Take one more photo from another direction, nearer to it.",
-                    c.name
-                ),
-                _ => format!("{} is in no usable photo. Take one more photo that shows it and two other carriers.", c.name),
+                Some(scene) if scene.carriers[k].is_some() => {
+                    phrase!("findings-two-poses", body = case.body_first(k))
+                }
+                _ => phrase!("findings-not-seen", body = case.body_first(k)),
             };
             Some(Finding::new("carrier-not-seen", Level::Warn, message).on_carrier(&c.name))
         })

@@ -8,6 +8,7 @@ use crate::geom::deg;
 use crate::marker::Role;
 use crate::pose::{Extra, ScoreTest};
 use crate::quantity::Quantity;
+use crate::words::{Phrase, phrase};
 
 /// One kind of fault and the least size that would have been found.
 #[derive(Debug, Clone, PartialEq)]
@@ -21,7 +22,7 @@ pub struct Detectable {
     /// mm, deg or %.
     pub unit: &'static str,
     /// What would make it checkable, or `None`.
-    pub remedy: Option<String>,
+    pub remedy: Option<Phrase>,
 }
 
 /// One-sided .95.
@@ -85,27 +86,22 @@ fn moved(case: &Case) -> Vec<Detectable> {
 }
 
 /// The photo that would make a carrier's place checkable.
-fn one_more(case: &Case, carrier: usize) -> String {
+fn one_more(case: &Case, carrier: usize) -> Phrase {
     let showing: Vec<&str> = case
         .problem
         .into_iter()
         .flat_map(|p| p.photos.iter().zip(case.photos).filter(|(v, _)| v.shows(carrier)).map(|(_, f)| f.file))
         .collect();
     match showing.as_slice() {
-        [] | [_] => "a second photo of it that also shows something else from its first photo, to see whether it moved in between".to_owned(),
-        many => format!(
-            "one more photo that shows it together with another part of the kit that {} show too: they have nothing else in common",
-            many.join(" and ")
-        ),
+        [] | [_] => phrase!("findings-takes-second-photo"),
+        many => phrase!("findings-takes-linking-photo", photos = many.to_vec()),
     }
 }
 
 fn rolled(case: &Case) -> Detectable {
     let along = tests(case, |e| matches!(e, Extra::GroupRolled { .. }));
     let size = worst(along, 0..1, 1.0, something_moved::LEAST_ROLL_MM);
-    let remedy = size.is_none().then(|| {
-        "two photos that both show the wheel plates and the stand, and a floor sheet or a second body that does not move with the vehicle".to_owned()
-    });
+    let remedy = size.is_none().then(|| phrase!("findings-takes-two-with-stand"));
     Detectable { code: "vehicle-moved-between-photos", carrier: None, size, unit: "mm", remedy }
 }
 
@@ -114,7 +110,7 @@ fn plates(case: &Case) -> Vec<Detectable> {
     let one = |(left, right, axle): &(Role, Role, &str)| {
         case.kit.with_role(*left).next()?;
         let size = total_toe(case, *left, *right).map(|(_, u, _)| MOST_TOTAL_TOE_DEG + 2.0 * POWER * u);
-        let remedy = size.is_none().then(|| format!("photos that show both {axle} wheel plates"));
+        let remedy = size.is_none().then(|| phrase!("findings-takes-axle", axle = *axle));
         Some(Detectable { code: "plate-not-seated", carrier: Some(format!("{axle} axle")), size, unit: "deg", remedy })
     };
     AXLES.iter().filter_map(one).collect()
@@ -129,7 +125,7 @@ fn sizes(case: &Case) -> Vec<Detectable> {
             continue;
         }
         let size = worst(tests(case, of), 0..1, 100.0, LEAST_PERCENT);
-        let remedy = size.is_none().then(|| "a second photo of it from another direction".to_owned());
+        let remedy = size.is_none().then(|| phrase!("findings-takes-other-direction"));
         all.push(Detectable {
             code: "print-scale-wrong",
             carrier: Some(carrier.name.clone()),
@@ -140,8 +136,7 @@ fn sizes(case: &Case) -> Vec<Detectable> {
     }
     let common = tests(case, |e| matches!(e, Extra::Scale { carriers } if carriers.len() > 1));
     let size = worst(common, 0..1, 100.0, LEAST_PERCENT);
-    let remedy =
-        size.is_none().then(|| "photos nearer to the stand, so that sizes and spacing can be told apart".to_owned());
+    let remedy = size.is_none().then(|| phrase!("findings-takes-nearer"));
     all.push(Detectable { code: "print-scale-wrong", carrier: None, size, unit: "%", remedy });
     all
 }
@@ -151,7 +146,7 @@ fn lenses(case: &Case) -> Vec<Detectable> {
     let of = |code: &'static str, one: bool| {
         let wanted = move |e: &Extra| matches!(e, Extra::Focal { photos } if (photos.len() == 1) == one);
         let size = worst(tests(case, wanted), 0..1, 100.0, LEAST_PERCENT);
-        let remedy = size.is_none().then(|| "one more photo from another direction".to_owned());
+        let remedy = size.is_none().then(|| phrase!("findings-takes-one-more"));
         Detectable { code, carrier: None, size, unit: "%", remedy }
     };
     vec![of("photo-zoomed", true), of("camera-mismatch", false)]
@@ -166,12 +161,12 @@ fn floor(case: &Case) -> Vec<Detectable> {
         .filter(|k| case.scene.is_some_and(|s| s.carriers[*k].is_some() && s.on_floor))
         .collect();
     let no_more = match sheets.len() {
-        0 => Some("floor sheets: without them the floor comes from the plates"),
-        1..=3 => Some("a fourth floor sheet: three always lie in one plane"),
+        0 => Some(phrase!("findings-takes-sheets")),
+        1..=3 => Some(phrase!("findings-takes-fourth-sheet")),
         _ => None,
     };
     if let Some(remedy) = no_more {
-        let remedy = Some(remedy.to_owned());
+        let remedy = Some(remedy);
         return vec![Detectable { code: CODE, carrier: None, size: None, unit: "mm", remedy }];
     }
     let one = |k: &usize| {
@@ -179,19 +174,19 @@ fn floor(case: &Case) -> Vec<Detectable> {
         // The few corners of a sheet in one photo may pass for wrong corners and be left out.
         let photos = case.problem.map_or(0, |p| p.photos.iter().filter(|v| v.shows(*k)).count());
         let size = worst(tests(case, of), 0..1, 1.0, floor_not_level::LEAST_MM).filter(|_| photos > 1);
-        let remedy = size.is_none().then(|| "a second photo that shows it".to_owned());
+        let remedy = size.is_none().then(|| phrase!("findings-takes-second-view"));
         Detectable { code: CODE, carrier: Some(case.kit.carriers[*k].name.clone()), size, unit: "mm", remedy }
     };
     let mut all: Vec<Detectable> = sheets.iter().map(one).collect();
     let bends = tests(case, |e| matches!(e, Extra::OffFloor { carriers, .. } if carriers.len() > 1));
     let size = worst(bends, 1..3, deg(1.0), floor_not_level::LEAST_DEG);
-    let remedy = size.is_none().then(|| "two floor sheets by the stand and two by the vehicle".to_owned());
+    let remedy = size.is_none().then(|| phrase!("findings-takes-two-and-two"));
     all.push(Detectable { code: CODE, carrier: None, size, unit: "deg", remedy });
     all
 }
 
 fn steering(case: &Case) -> Detectable {
     let size = case.measured(Quantity::SteeringAngle).map(|a| steering_not_straight::detectable(&a));
-    let remedy = size.is_none().then(|| "plates on the front wheels".to_owned());
+    let remedy = size.is_none().then(|| phrase!("findings-takes-front-plates"));
     Detectable { code: "steering-not-straight", carrier: None, size, unit: "deg", remedy }
 }

@@ -4,8 +4,9 @@ use super::{Case, Explanation, Finding, Open, Rule, Touches};
 use crate::geom::deg;
 use crate::marker::Role;
 use crate::pose::Extra;
-use crate::quantity::rounded;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["floor-not-level"],
@@ -44,21 +45,15 @@ fn between_sheets(case: &Case) -> Vec<Finding> {
     if mm < LEAST_MM && degrees < LEAST_DEG {
         return Vec::new();
     }
-    let how_far = format!("about {} mm and {} deg off", rounded(mm, 0), rounded(degrees, 2));
-    let rivals = case.rivals();
-    let finding = |message| Finding::new("floor-not-level", Level::Stop, message).leaving(case.open());
+    let (mm, degrees) = (figure(mm, 0), figure(degrees, 2));
+    let finding =
+        |message| Finding::new("floor-not-level", Level::Stop, case.with_rivals(message)).leaving(case.open());
     if let [one] = carriers.as_slice() {
-        let name = &case.kit.carriers[*one].name;
-        let message = format!(
-            "{name} does not lie in the plane of the other floor sheets ({how_far}): the floor slopes or bends there, or the sheet is curled. Flatten the sheet; if the floor is at fault, use a bay that is level.{rivals}"
-        );
-        return vec![finding(message).on_carrier(name)];
+        let message = phrase!("findings-floor-sheet", body = case.body_first(*one), mm = mm, degrees = degrees);
+        return vec![finding(message).on_carrier(&case.kit.carriers[*one].name)];
     }
-    let names: Vec<&str> = carriers.iter().map(|k| case.kit.carriers[*k].name.as_str()).collect();
-    vec![finding(format!(
-        "The floor bends in front of the vehicle: {} do not lie in the plane of the sheets nearer to it ({how_far}). Use a bay that is level.{rivals}",
-        names.join(" and ")
-    ))]
+    let sheets = case.own_names(carriers);
+    vec![finding(phrase!("findings-floor-bends", sheets = sheets, mm = mm, degrees = degrees))]
 }
 
 /// The wheels' own height over the plane of the sheets: sheets on two slopes
@@ -80,11 +75,11 @@ fn below_wheels(case: &Case) -> Option<Finding> {
     if off.abs() < LEAST_MM || off.abs() < SIGMAS * u {
         return None;
     }
-    let message = format!(
-        "The plane of the floor sheets lies {} mm {} than the floor below the rear wheels (hub height {} mm as typed): the floor slopes or bends between vehicle and stand, or the typed height is wrong. Check the floor with a level; use a bay that is level.",
-        rounded(off.abs(), 1),
-        if off < 0.0 { "higher" } else { "lower" },
-        rounded(typed, 0)
+    let message = phrase!(
+        "findings-floor-below-wheels",
+        way = if off < 0.0 { "higher" } else { "lower" },
+        mm = figure(off.abs(), 1),
+        typed = figure(typed, 0)
     );
     // The sheets' plane is the floor, or the one below the rear wheels is.
     let open = vec![Open::AsMeasured, Open::OffFloor(case.sheets())];

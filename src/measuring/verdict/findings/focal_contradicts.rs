@@ -1,8 +1,9 @@
 //! The focal length in a photo's record is not the one that the picture shows.
 
 use super::{Case, Explanation, Finding, Rule};
-use crate::quantity::rounded;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["focal-length-contradicts"],
@@ -56,12 +57,12 @@ fn of_photo(case: &Case, j: usize) -> Option<Finding> {
     if fits || between {
         return None;
     }
-    let message = format!(
-        "The record of {} states a focal length of {} mm (for 35 mm film), but the picture has {} to {} mm: it was cut, or the record is another photo's. Give the original file.",
-        photo.file,
-        rounded(stated, 0),
-        rounded(shown[0].min(shown[1]), 1),
-        rounded(shown[0].max(shown[1]), 1)
+    let message = phrase!(
+        "findings-focal-contradicts",
+        photo = photo.file,
+        stated = figure(stated, 0),
+        least = figure(shown[0].min(shown[1]), 1),
+        most = figure(shown[0].max(shown[1]), 1)
     );
     Some(Finding::new("focal-length-contradicts", Level::Warn, message).in_photo(photo.file))
 }

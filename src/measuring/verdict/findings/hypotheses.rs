@@ -5,14 +5,16 @@
 use super::{Case, Compared};
 use crate::marker::Role;
 use crate::measure::Ask;
-use crate::quantity::{Estimate, Quantity, Unit, rounded};
+use crate::quantity::{Estimate, Quantity, Unit};
 use crate::setup::{Check, From, ReferenceLine};
+use crate::verdict::words::figure;
+use crate::words::{Phrase, phrase};
 
 /// A mistake and what it leaves unexplained.
 #[derive(Debug, Clone)]
 pub(super) struct Hypothesis {
-    /// The second half of "fits if ...".
-    pub(super) words: String,
+    /// What was done.
+    pub(super) words: Phrase,
     /// What is left of the deviation, mm or degrees.
     pub(super) rest: f64,
     /// How far the mistake's own size is known, mm or degrees.
@@ -65,27 +67,27 @@ pub(super) fn of_reading(case: &Case, reading: &Compared) -> Vec<Hypothesis> {
     if reading.quantity == Quantity::Distance {
         for (ask, other) in case.elsewhere.iter().filter(|(a, _)| a.quantity == Quantity::Distance) {
             if ask.from != reading.from {
-                let words = format!("it was read from {}", from_words(ask.from.as_ref()));
+                let words = phrase!("findings-mistake-read-from", point = from_words(ask.from.as_ref()));
                 all.push(exact(words, reading.value - other.value));
             }
         }
     }
     if reading.quantity.unit() == Unit::Degree || reading.quantity == Quantity::LateralOffset {
-        all.push(exact("its sign is reversed".into(), reading.value + photo.value));
+        all.push(exact(phrase!("findings-mistake-sign"), reading.value + photo.value));
     }
     all
 }
 
-fn exact(words: String, rest: f64) -> Hypothesis {
+fn exact(words: Phrase, rest: f64) -> Hypothesis {
     Hypothesis { words, rest, slack: 0.0 }
 }
 
-fn from_words(from: Option<&From>) -> String {
+fn from_words(from: Option<&From>) -> Phrase {
     match from {
-        None | Some(From::Nose) => "the nose".into(),
-        Some(From::FrontAxle) => "the front axle".into(),
-        Some(From::RearAxle) => "the rear axle".into(),
-        Some(From::Datum(name)) => format!("the datum {name}"),
+        None | Some(From::Nose) => phrase!("findings-point-nose"),
+        Some(From::FrontAxle) => phrase!("findings-point-front-axle"),
+        Some(From::RearAxle) => phrase!("findings-point-rear-axle"),
+        Some(From::Datum(name)) => phrase!("findings-point-datum", datum = name),
     }
 }
 
@@ -94,15 +96,15 @@ fn other_points(case: &Case, check: &Check, nominal: f64) -> Vec<Hypothesis> {
     let others = case.elsewhere.iter().filter_map(|(ask, e)| {
         let words = match (check.quantity, ask.quantity) {
             (Q::Distance, Q::Distance) | (Q::Range, Q::Range) if ask.from != check.from => {
-                format!("it was measured from {}", from_words(ask.from.as_ref()))
+                phrase!("findings-mistake-measured-from", point = from_words(ask.from.as_ref()))
             }
-            (Q::Height, Q::HeightFromNose) => "it was measured from the nose mark, not from the floor".into(),
-            (Q::HeightFromNose, Q::Height) => "it was measured from the floor, not from the nose mark".into(),
+            (Q::Height, Q::HeightFromNose) => phrase!("findings-mistake-from-nose-height"),
+            (Q::HeightFromNose, Q::Height) => phrase!("findings-mistake-from-floor"),
             (Q::LateralOffset, Q::LateralFromNose) => {
-                "it was centred on the nose mark, not on the reference line".into()
+                phrase!("findings-mistake-on-nose")
             }
             (Q::LateralFromNose, Q::LateralOffset) => {
-                "it was centred on the reference line, not on the nose mark".into()
+                phrase!("findings-mistake-on-line")
             }
             _ => return None,
         };
@@ -121,13 +123,13 @@ fn other_lines(case: &Case, check: &Check, line: ReferenceLine, value: f64, nomi
     }
     for other in ReferenceLine::ALL.into_iter().filter(|l| *l != line) {
         if let Some(v) = against(other) {
-            let words = format!("it was set to {}, not to {}", other.trade_name(), line.trade_name());
+            let words = phrase!("findings-mistake-other-line", other = other.phrase(), line = line.phrase());
             all.push(exact(words, v - nominal));
         }
     }
     // The wrong sign of the thrust angle mirrors the line at the centreline.
     if let (ReferenceLine::ThrustLine, Some(centre)) = (line, against(ReferenceLine::Centreline)) {
-        let words = "the thrust angle was taken with the wrong sign".to_owned();
+        let words = phrase!("findings-mistake-thrust-sign");
         all.push(exact(words, 2.0 * centre - value - nominal));
     }
     all
@@ -139,21 +141,21 @@ fn signs_and_steps(case: &Case, check: &Check, value: f64, nominal: f64) -> Vec<
     let sideways = matches!(check.quantity, Q::LateralOffset | Q::LateralFromNose);
     let angle = matches!(check.quantity, Q::Yaw | Q::Pitch | Q::Roll);
     if nominal.abs() > 0.0 && sideways {
-        all.push(exact("its offset was taken to the other side".into(), value + nominal));
-        all.push(exact("its offset was left out".into(), value));
+        all.push(exact(phrase!("findings-mistake-other-side"), value + nominal));
+        all.push(exact(phrase!("findings-mistake-offset-left-out"), value));
     }
     if nominal.abs() > 0.0 && angle {
-        all.push(exact("its sign is reversed".into(), value + nominal));
-        all.push(exact("it was left at zero".into(), value));
+        all.push(exact(phrase!("findings-mistake-sign"), value + nominal));
+        all.push(exact(phrase!("findings-mistake-left-at-zero"), value));
         if check.quantity == Q::Yaw && nominal.abs() > 5.0 {
-            let words = "its angle was taken from the other line (90 deg minus it)".into();
+            let words = phrase!("findings-mistake-other-angle");
             all.push(exact(words, value - nominal.signum() * (90.0 - nominal.abs())));
         }
     }
     let other_steps = case.setup.checks.iter().filter(|c| c.quantity == check.quantity && c.step != check.step);
     for other in other_steps {
         if let Some(step) = &other.step {
-            all.push(exact(format!("it stood as in step {step}"), value - other.nominal));
+            all.push(exact(phrase!("findings-mistake-other-step", step = step), value - other.nominal));
         }
     }
     all
@@ -163,11 +165,11 @@ fn signs_and_steps(case: &Case, check: &Check, value: f64, nominal: f64) -> Vec<
 fn figures(value: f64, nominal: f64, unit: Unit) -> Vec<Hypothesis> {
     let mut all = Vec::new();
     if unit == Unit::Millimetre && nominal.abs() > 1.0 {
-        all.push(exact("mm were read as inches".into(), value - nominal * MM_PER_INCH));
-        all.push(exact("inches were read as mm".into(), value - nominal / MM_PER_INCH));
+        all.push(exact(phrase!("findings-mistake-mm-as-inches"), value - nominal * MM_PER_INCH));
+        all.push(exact(phrase!("findings-mistake-inches-as-mm"), value - nominal / MM_PER_INCH));
     }
     for swapped in exchanged_digits(nominal) {
-        let words = format!("two digits were exchanged ({} for {})", rounded(swapped, 0), rounded(nominal, 0));
+        let words = phrase!("findings-mistake-digits", swapped = figure(swapped, 0), nominal = figure(nominal, 0));
         all.push(exact(words, value - swapped));
     }
     all
@@ -194,7 +196,7 @@ fn parts_of_the_stand(case: &Case, check: &Check, value: f64, nominal: f64) -> V
     let Some(target) = case.target(check.target.as_deref()) else { return Vec::new() };
     let carrier = &case.kit.carriers[target];
     let mut all = Vec::new();
-    let mut part = |words: String, offset: f64, slack: f64| {
+    let mut part = |words: Phrase, offset: f64, slack: f64| {
         all.push(Hypothesis { words, rest: value + offset - nominal, slack });
     };
     let axis = match check.quantity {
@@ -204,17 +206,17 @@ fn parts_of_the_stand(case: &Case, check: &Check, value: f64, nominal: f64) -> V
         _ => return all,
     };
     for datum in case.setup.datums.iter().filter(|d| d.carrier == carrier.name) {
-        part(format!("it was measured to {} of the stand", datum.name), datum.offset_mm[axis], 0.0);
+        part(phrase!("findings-mistake-to-part", point = &datum.name), datum.offset_mm[axis], 0.0);
     }
     if axis == 0 {
         let mut planes: Vec<f64> = carrier.markers.iter().map(|m| m.centre_mm.x).filter(|x| x.abs() > 5.0).collect();
         planes.sort_by(f64::total_cmp);
         planes.dedup_by(|a, b| (*a - *b).abs() < 5.0);
         for x in planes {
-            let words = format!(
-                "it was measured to a part of the stand {} mm {} its face",
-                rounded(x.abs(), 0),
-                if x > 0.0 { "behind" } else { "before" }
+            let words = phrase!(
+                "findings-mistake-plane",
+                where = if x > 0.0 { "behind" } else { "front" },
+                mm = figure(x.abs(), 0)
             );
             part(words, x, 0.0);
         }
@@ -225,7 +227,7 @@ fn parts_of_the_stand(case: &Case, check: &Check, value: f64, nominal: f64) -> V
     for (edge, side) in
         [(most, if axis == 1 { "left" } else { "upper" }), (least, if axis == 1 { "right" } else { "lower" })]
     {
-        part(format!("the {side} edge of the stand was set there instead of its centre"), edge, EDGE_MM);
+        part(phrase!("findings-mistake-edge", edge = side), edge, EDGE_MM);
     }
     all
 }
@@ -252,6 +254,6 @@ mod tests {
     #[test]
     fn a_metre_and_a_half_in_inches() {
         let all = figures(59.06, 1500.0, Unit::Millimetre);
-        assert!(all.iter().any(|h| h.words.contains("inches were read as mm") && h.rest.abs() < 0.01));
+        assert!(all.iter().any(|h| h.words.key == "findings-mistake-inches-as-mm" && h.rest.abs() < 0.01));
     }
 }

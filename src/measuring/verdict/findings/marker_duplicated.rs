@@ -2,6 +2,7 @@
 
 use super::{Case, Explanation, Finding, Rule};
 use crate::verdict::Level;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["marker-duplicated"],
@@ -31,10 +32,8 @@ fn find(case: &Case) -> Vec<Finding> {
         for id in ids {
             let count = photo.sightings.markers.iter().filter(|m| m.id == id).count();
             if count > 1 && case.kit.marker(id).is_some() {
-                let message = format!(
-                    "Marker {id} appears {count} times in {}: all of them were left out. Remove spare prints and take the photo again.",
-                    photo.file
-                );
+                let marker = id.to_string();
+                let message = phrase!("findings-marker-duplicated", marker = marker, count = count, photo = photo.file);
                 found.push(Finding::new("marker-duplicated", Level::Warn, message).in_photo(photo.file));
             }
         }

@@ -11,10 +11,12 @@ use crate::photo::{Clearness, Exif, Light, Traces};
 use crate::pose::{Problem, Scene};
 use crate::quantity::{Estimate, Quantity};
 use crate::setup::{From, ReferenceLine, Setup};
+use crate::words::{Phrase, Value, phrase};
 
 use super::check::Checked;
 use super::ladder::Level;
 use super::sensitivity::Sensitivity;
+use super::words;
 
 mod camera_mismatch;
 mod card;
@@ -123,65 +125,67 @@ pub struct PhotoFacts<'a> {
 }
 
 /// Why a photo did not take part.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum PhotoProblem {
     /// Its size is not the camera file's.
-    #[error("{0}")]
-    Resized(String),
+    Resized(Phrase),
     /// Its EXIF names another camera, or no camera file fits.
-    #[error("{0}")]
-    OtherCamera(String),
+    OtherCamera(Phrase),
     /// No marker of the kit was found.
-    #[error("no marker of the kit was found in it: {0}")]
     NoMarkers(Unseen),
     /// It shares no carrier with the other photos.
-    #[error(
-        "it shares no carrier with the other photos: take it again so that it shows two carriers that another photo shows too"
-    )]
     NotLinked,
     /// It shows nothing that stood still while the stand was moved.
-    #[error(
-        "nothing ties it to the photos before move {after_move}: take it again with plates and floor sheets in it beside the stand"
-    )]
     NotTied {
         /// The move after which it was taken.
         after_move: u32,
     },
     /// Stand or vehicle had moved when it was taken.
-    #[error(
-        "it was taken after the calibration, when the stand or the vehicle had moved: it is compared, not measured with"
-    )]
     OtherPhase,
 }
 
+impl PhotoProblem {
+    /// Why, and the remedy: what stands behind the photo's name and a colon.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            PhotoProblem::Resized(why) | PhotoProblem::OtherCamera(why) => why.clone(),
+            PhotoProblem::NoMarkers(unseen) => phrase!("findings-photo-no-markers", why = unseen.phrase()),
+            PhotoProblem::NotLinked => phrase!("findings-photo-not-linked"),
+            PhotoProblem::NotTied { after_move } => phrase!("findings-photo-not-tied", move = *after_move),
+            PhotoProblem::OtherPhase => phrase!("findings-photo-other-phase"),
+        }
+    }
+}
+
 /// Why no marker of the kit was found in a photo.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Unseen {
     /// Its markers are others.
-    #[error("the markers in it are of another kit")]
     OtherKit,
     /// What its mirror image shows.
-    #[error("it is mirrored")]
     Mirrored,
     /// Too dark.
-    #[error("it is too dark; use more light and take it again")]
     Dark,
     /// Blurred.
-    #[error("it is blurred; hold still, rest the elbows or use more light, and take it again")]
     Blurred,
     /// Sharp: markers would have been found.
-    #[error(
-        "it is sharp, so none was in view or all were too small; stand nearer, have the stand and the plates in the picture, and take it again"
-    )]
     NotInView,
     /// Too little in it to tell.
-    #[error(
-        "either none was in view or it is blurred (it shows too little to tell which); look at it enlarged and take it again"
-    )]
     CannotTell,
 }
 
 impl Unseen {
+    fn phrase(self) -> Phrase {
+        match self {
+            Unseen::OtherKit => phrase!("findings-unseen-other-kit"),
+            Unseen::Mirrored => phrase!("findings-unseen-mirrored"),
+            Unseen::Dark => phrase!("findings-unseen-dark"),
+            Unseen::Blurred => phrase!("findings-unseen-blurred"),
+            Unseen::NotInView => phrase!("findings-unseen-not-in-view"),
+            Unseen::CannotTell => phrase!("findings-unseen-cannot-tell"),
+        }
+    }
+
     /// By what the picture itself shows.
     pub fn by(clearness: Option<&Clearness>) -> Self {
         match clearness {
@@ -224,7 +228,7 @@ pub struct Finding {
     /// The photo it is about.
     pub photo: Option<String>,
     /// What, why and the remedy.
-    pub message: String,
+    pub message: Phrase,
     /// The figures that it spoils; `None`: those of its rule.
     pub touches: Option<Touches>,
     /// The explanations that it leaves open; none: it can't be said what the figures would be.
@@ -320,11 +324,36 @@ impl Case<'_> {
     pub(crate) fn measured(&self, quantity: Quantity) -> Option<Estimate> {
         self.measured.values().find(|(q, _)| *q == quantity).map(|(_, e)| *e)
     }
+
+    /// A carrier within a sentence.
+    fn body(&self, k: usize) -> Phrase {
+        words::body(self.kit, k)
+    }
+
+    /// A carrier at a sentence's beginning.
+    fn body_first(&self, k: usize) -> Phrase {
+        words::body_first(self.kit, k)
+    }
+
+    /// Carriers by their own names: "floor-1 and floor-2".
+    fn own_names(&self, carriers: &[usize]) -> Value {
+        carriers.iter().map(|k| self.kit.carriers[*k].name.as_str()).collect::<Vec<_>>().into()
+    }
+
+    /// Photos by name: "a.jpg", "b.jpg and c.jpg".
+    fn files(&self, photos: &[usize]) -> Value {
+        photos.iter().map(|j| self.photos[*j].file).collect::<Vec<_>>().into()
+    }
+
+    /// A message, and what else would explain the photos almost as well.
+    fn with_rivals(&self, message: Phrase) -> Phrase {
+        words::sentences(message, self.rivals())
+    }
 }
 
 impl Finding {
     /// A finding about the whole job.
-    pub(crate) fn new(code: &'static str, level: Level, message: String) -> Self {
+    pub(crate) fn new(code: &'static str, level: Level, message: Phrase) -> Self {
         Finding { code, level, carrier: None, photo: None, message, touches: None, open: Vec::new() }
     }
 

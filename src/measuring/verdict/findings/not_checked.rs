@@ -4,6 +4,7 @@ use super::{Case, Explanation, Finding, Rule};
 use crate::quantity::Quantity;
 use crate::setup::Setup;
 use crate::verdict::Level;
+use crate::words::{Phrase, phrase};
 
 pub(super) const RULE: Rule = Rule {
     codes: &["not-checked"],
@@ -36,10 +37,10 @@ pub fn not_checked(setup: &Setup) -> Vec<Quantity> {
 }
 
 fn find(case: &Case) -> Vec<Finding> {
-    let open: Vec<&str> = not_checked(case.setup).into_iter().map(Quantity::trade_name).collect();
+    let open: Vec<Phrase> = not_checked(case.setup).into_iter().map(Quantity::phrase).collect();
     if open.is_empty() {
         return Vec::new();
     }
-    let message = format!("The set-up sheet neither checks nor waives: {}.", open.join(", "));
+    let message = phrase!("findings-not-checked", quantities = open);
     vec![Finding::new("not-checked", Level::Note, message)]
 }

@@ -4,6 +4,7 @@ use time::{Duration, PrimitiveDateTime};
 
 use super::{Case, Explanation, Finding, Rule};
 use crate::verdict::Level;
+use crate::words::{Value, phrase};
 
 pub(super) const RULE: Rule = Rule {
     codes: &["photo-of-another-day"],
@@ -37,13 +38,12 @@ fn find(case: &Case) -> Vec<Finding> {
     let Some(wanted) = case.job.taken.map(local).or(photos.first().map(|p| p.0)) else { return Vec::new() };
     let of_another_day =
         |(at, _): &&(PrimitiveDateTime, &str)| at.date() != wanted.date() && (*at - wanted).abs() > APART;
-    let whose = if case.job.taken.is_some() { "the job" } else { "the job's first photo" };
     let finding = |(at, file): &(PrimitiveDateTime, &str)| {
-        let message = format!(
-            "{file} was taken on {} by its own record, {whose} on {}. Use photos of this job, or set the clock right.",
-            at.date(),
-            wanted.date()
-        );
+        let [day, wanted] = [at.date(), wanted.date()].map(|d| Value::moment(d.to_string()));
+        let message = match case.job.taken {
+            Some(_) => phrase!("findings-other-day-than-job", photo = *file, day = day, wanted = wanted),
+            None => phrase!("findings-other-day-than-photo", photo = *file, day = day, wanted = wanted),
+        };
         Finding::new("photo-of-another-day", Level::Warn, message).in_photo(file)
     };
     photos.iter().filter(of_another_day).map(finding).collect()

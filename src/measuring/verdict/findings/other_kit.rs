@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use super::{Case, Explanation, Finding, Rule};
 use crate::folder::CARD_IDS;
 use crate::verdict::Level;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["markers-of-another-kit"],
@@ -51,10 +52,6 @@ fn find(case: &Case) -> Vec<Finding> {
     };
     let ids: Vec<String> = photos_of.keys().map(u32::to_string).collect();
     let file = case.photos[most].file;
-    let message = format!(
-        "Markers {} are in no holder of kit {}, but stand in the photos (most of them in {file}). Another kit or a board is in view, or the job names the wrong kit.",
-        ids.join(", "),
-        case.kit.name
-    );
+    let message = phrase!("findings-other-kit", ids = ids.join(", "), kit = &case.kit.name, photo = file);
     vec![Finding::new("markers-of-another-kit", Level::Warn, message).in_photo(file)]
 }

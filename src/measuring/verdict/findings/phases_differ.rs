@@ -1,8 +1,9 @@
 //! The stand or the vehicle stood elsewhere after the calibration than before it.
 
 use super::{Case, Finding, Rule, Touches};
-use crate::quantity::rounded;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["stand-moved-between-photos", "vehicle-moved-between-photos"],
@@ -54,12 +55,12 @@ impl Moved {
 fn find(case: &Case) -> Vec<Finding> {
     let words = |m: &Moved| {
         let code = if m.is_stand { "stand-moved-between-photos" } else { "vehicle-moved-between-photos" };
-        let who = if m.is_stand { m.name.as_str() } else { "The vehicle" };
-        let message = format!(
-            "{who} stood elsewhere after the calibration than before it, by about {} mm and {} deg. The values here are those from before; nobody knows where it stood while the calibration ran. Set up and calibrate again.",
-            rounded(m.mm, 0),
-            rounded(m.degrees, 2)
-        );
+        let body = match case.kit.carriers.iter().position(|c| m.is_stand && c.name == m.name) {
+            Some(k) => case.body_first(k),
+            None => phrase!("verdict-body-first", role = if m.is_stand { "target" } else { "vehicle" }),
+        };
+        let (mm, degrees) = (figure(m.mm, 0), figure(m.degrees, 2));
+        let message = phrase!("findings-phases-differ", body = body, mm = mm, degrees = degrees);
         let finding = Finding::new(code, Level::Stop, message);
         if m.is_stand { finding.on_carrier(&m.name) } else { finding }
     };

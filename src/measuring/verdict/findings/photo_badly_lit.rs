@@ -6,6 +6,7 @@ use super::{Case, Explanation, Finding, PhotoFacts, Rule};
 use crate::marker::{Marker, Role};
 use crate::num::median;
 use crate::verdict::Level;
+use crate::words::{Phrase, phrase};
 
 pub(super) const RULE: Rule = Rule {
     codes: &["photo-badly-lit"],
@@ -42,7 +43,7 @@ fn find(case: &Case) -> Vec<Finding> {
     found.chain(case.photos.iter().filter_map(dark_without_markers)).collect()
 }
 
-fn finding(photo: &PhotoFacts, message: String) -> Finding {
+fn finding(photo: &PhotoFacts, message: Phrase) -> Finding {
     Finding::new("photo-badly-lit", Level::Warn, message).in_photo(photo.file)
 }
 
@@ -59,14 +60,8 @@ fn glare(case: &Case, j: usize, photo: &PhotoFacts) -> Option<Finding> {
     if hit.is_empty() {
         return None;
     }
-    Some(finding(
-        photo,
-        format!(
-            "Glare on marker {} in {}: a lamp glares in the print. Take a step aside and take it again.",
-            hit.join(", "),
-            photo.file
-        ),
-    ))
+    let (count, markers) = (hit.len(), hit.join(", "));
+    Some(finding(photo, phrase!("findings-glare", count = count, markers = markers, photo = photo.file)))
 }
 
 /// Whether the stand, which stands between camera and vehicle, may cover a place.
@@ -113,31 +108,16 @@ fn expected<'a>(case: &Case<'a>, j: usize) -> Vec<(&'a Marker, [Vector2<f64>; 4]
 fn burnt_out(photo: &PhotoFacts) -> Option<Finding> {
     let light = photo.light?;
     let share = median(photo.sightings.markers.iter().filter_map(|m| light.full_scale_share(&m.corners_px)))?;
-    (share > BURNT).then(|| {
-        finding(
-            photo,
-            format!("{} is too bright: white is burnt out around the markers. Switch the flash off or tap on the stand so that the phone exposes for it, and take it again.", photo.file),
-        )
-    })
+    (share > BURNT).then(|| finding(photo, phrase!("findings-burnt-out", photo = photo.file)))
 }
 
 fn dark(photo: &PhotoFacts) -> Option<Finding> {
     let contrast = median(photo.sightings.markers.iter().map(|m| m.contrast))?;
-    (contrast < DARK).then(|| {
-        finding(
-            photo,
-            format!(
-                "{} is too dark: black and white of the markers hardly differ. Use more light and take it again.",
-                photo.file
-            ),
-        )
-    })
+    (contrast < DARK).then(|| finding(photo, phrase!("findings-dark", photo = photo.file)))
 }
 
 /// So dark that no marker was found.
 fn dark_without_markers(photo: &PhotoFacts) -> Option<Finding> {
     photo.clearness.filter(|c| photo.sightings.markers.is_empty() && c.is_dark())?;
-    let message =
-        format!("{} is so dark that no marker was found in it. Use more light and take it again.", photo.file);
-    Some(finding(photo, message))
+    Some(finding(photo, phrase!("findings-dark-no-marker", photo = photo.file)))
 }

@@ -1,8 +1,9 @@
 //! A photo is blurred.
 
 use super::{Case, Explanation, Finding, Rule};
-use crate::quantity::rounded;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["photo-blurred"],
@@ -36,11 +37,7 @@ fn find(case: &Case) -> Vec<Finding> {
     let sharpest = seen().map(blur).fold(f64::INFINITY, f64::min);
     let by_markers =
         seen().filter(|p| blur(p) > BLURRED_PX || (blur(p) > SUSPICIOUS_PX && blur(p) > 2.0 * sharpest)).map(|p| {
-            let message = format!(
-                "{} is blurred (about {} px). Hold still, rest the elbows or use more light, and take it again.",
-                p.file,
-                rounded(blur(p), 1)
-            );
+            let message = phrase!("findings-blurred", photo = p.file, px = figure(blur(p), 1));
             Finding::new("photo-blurred", Level::Warn, message).in_photo(p.file)
         });
     found.extend(by_markers);
@@ -50,9 +47,6 @@ fn find(case: &Case) -> Vec<Finding> {
 /// So blurred that no marker was found.
 fn without_markers(photo: &super::PhotoFacts) -> Option<Finding> {
     photo.clearness.filter(|c| photo.sightings.markers.is_empty() && !c.is_dark() && c.is_blurred())?;
-    let message = format!(
-        "{} is so blurred that no marker was found in it. Hold still, rest the elbows or use more light, and take it again.",
-        photo.file
-    );
+    let message = phrase!("findings-blurred-no-marker", photo = photo.file);
     Some(Finding::new("photo-blurred", Level::Warn, message).in_photo(photo.file))
 }

@@ -1,7 +1,10 @@
 //! A photo's file is not as its camera wrote it.
 
 use super::{Case, Explanation, Finding, PhotoFacts, Rule};
+use crate::photo::Edit;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::{Phrase, phrase};
 
 pub(super) const RULE: Rule = Rule {
     codes: &["photo-edited", "thumbnail-differs"],
@@ -53,20 +56,26 @@ fn edited(case: &Case, photo: &PhotoFacts) -> Option<Finding> {
     let mut others = case.photos.iter().filter(by_same).filter_map(|p| p.traces?.compression).peekable();
     let otherwise =
         traces.compression.is_some() && others.peek().is_some() && others.all(|c| Some(c) != traces.compression);
-    let message = format!(
-        "{} was written by a program after it was taken: {}{}. That proves no change of the picture, but the original file would leave no doubt.",
-        photo.file,
-        traces.edits.join("; "),
-        if otherwise { "; it is compressed otherwise than the job's other photos by this camera" } else { "" }
-    );
+    let traces: Vec<Phrase> = traces.edits.iter().map(trace).collect();
+    let message = match otherwise {
+        true => phrase!("findings-edited-other", photo = photo.file, traces = traces),
+        false => phrase!("findings-edited", photo = photo.file, traces = traces),
+    };
     Some(Finding::new("photo-edited", Level::Warn, message).in_photo(photo.file))
+}
+
+/// What tells that a program wrote a file.
+fn trace(edit: &Edit) -> Phrase {
+    match edit {
+        Edit::Program(name) => phrase!("findings-trace-program", program = name),
+        Edit::WrittenLater(seconds) => phrase!("findings-trace-later", seconds = *seconds),
+        Edit::EditorBlock => phrase!("findings-trace-editor"),
+        Edit::History => phrase!("findings-trace-history"),
+    }
 }
 
 fn other_thumbnail(photo: &PhotoFacts) -> Option<Finding> {
     let likeness = photo.traces?.thumbnail_likeness.filter(|l| *l < ALIKE)?;
-    let message = format!(
-        "The thumbnail in {} shows another picture than the photo (correlation {likeness:.2}). The picture may have been replaced or cut; give the original file.",
-        photo.file
-    );
+    let message = phrase!("findings-thumbnail", photo = photo.file, likeness = figure(likeness, 2));
     Some(Finding::new("thumbnail-differs", Level::Warn, message).in_photo(photo.file))
 }

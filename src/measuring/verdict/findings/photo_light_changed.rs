@@ -3,8 +3,9 @@
 use super::{Case, Explanation, Finding, PhotoFacts, Rule};
 use crate::detect::expected_covariance;
 use crate::num::median;
-use crate::quantity::rounded;
+use crate::verdict::words::figure;
 use crate::verdict::{Level, Verdict};
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["photo-light-changed"],
@@ -36,13 +37,8 @@ fn find(case: &Case) -> Vec<Finding> {
     let one = |photo: &PhotoFacts| {
         photo.sightings.gain_spread?;
         let (stated, plain) = corner_noise(photo)?;
-        let message = format!(
-            "In {} the phone changed the light from place to place: corners are known to {} px, in a plainly developed photo it would be {} px. \
-             Turn HDR, night mode and scene optimisation off, or develop a raw picture plainly, and take it again.",
-            photo.file,
-            rounded(stated, 3),
-            rounded(plain, 3)
-        );
+        let (stated, plain) = (figure(stated, 3), figure(plain, 3));
+        let message = phrase!("findings-light-changed", photo = photo.file, stated = stated, plain = plain);
         Some(Finding::new("photo-light-changed", level, message).in_photo(photo.file))
     };
     case.photos.iter().filter_map(one).collect()

@@ -2,6 +2,7 @@
 
 use super::{Case, Explanation, Finding, Open, PhotoFacts, PhotoProblem, Rule, Touches};
 use crate::verdict::Level;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["photo-resized"],
@@ -30,7 +31,11 @@ fn find(case: &Case) -> Vec<Finding> {
 
 fn against_camera(photo: &PhotoFacts) -> Option<Finding> {
     let problem = photo.problem.as_ref().filter(|p| matches!(p, PhotoProblem::Resized(_)))?;
-    let finding = Finding::new("photo-resized", Level::Stop, format!("{}: {problem}", photo.file));
+    let finding = Finding::new(
+        "photo-resized",
+        Level::Stop,
+        phrase!("findings-of-photo", photo = photo.file, why = problem.phrase()),
+    );
     // It takes no part: the figures are the other photos'.
     Some(finding.in_photo(photo.file).touching(Touches::MovesOnly))
 }
@@ -45,9 +50,14 @@ fn against_exif(j: usize, photo: &PhotoFacts) -> Option<Finding> {
     if stored == stated || stored == [0, 0] || stated[0] == 0 {
         return None;
     }
-    let message = format!(
-        "{} has {} x {} px, but its own record says {width} x {height}: it was saved again at another size. Use the photo as the camera stored it.",
-        photo.file, photo.size_px[0], photo.size_px[1]
+    let [stored_width, stored_height] = photo.size_px.map(|px| px.to_string());
+    let message = phrase!(
+        "findings-resized",
+        photo = photo.file,
+        width = stored_width,
+        height = stored_height,
+        stated_width = width.to_string(),
+        stated_height = height.to_string()
     );
     let finding = Finding::new("photo-resized", Level::Stop, message).in_photo(photo.file);
     Some(finding.leaving(vec![Open::WithoutPhoto(j)]))

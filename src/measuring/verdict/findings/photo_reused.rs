@@ -5,6 +5,7 @@ use nalgebra::{DMatrix, Vector2};
 use super::{Case, Explanation, Finding, Open, Rule, Touches};
 use crate::detect::{Sighting, Sightings};
 use crate::verdict::Level;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["photo-reused"],
@@ -37,20 +38,17 @@ fn find(case: &Case) -> Vec<Finding> {
     for (j, photo) in case.photos.iter().enumerate() {
         let copy = case.photos[..j].iter().find_map(|earlier| {
             if !photo.sha256.is_empty() && photo.sha256 == earlier.sha256 {
-                return Some((earlier.file, "byte for byte"));
+                return Some((earlier.file, "bytes"));
             }
             if same_view(photo.sightings, earlier.sightings) {
-                return Some((earlier.file, "saved again, scaled or cropped"));
+                return Some((earlier.file, "again"));
             }
             let mirrored = photo.mirrored.is_some_and(|m| same_view(m, earlier.sightings))
                 || earlier.mirrored.is_some_and(|m| same_view(m, photo.sightings));
             mirrored.then_some((earlier.file, "mirrored"))
         });
         if let Some((earlier, how)) = copy {
-            let message = format!(
-                "{} is the same picture as {earlier} ({how}): it proves nothing more. Take a photo from another place.",
-                photo.file
-            );
+            let message = phrase!("findings-reused", how = how, photo = photo.file, earlier = earlier);
             let finding = Finding::new("photo-reused", Level::Stop, message).in_photo(photo.file);
             found.push(finding.leaving(vec![Open::WithoutPhoto(j)]));
         }

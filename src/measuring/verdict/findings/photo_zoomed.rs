@@ -2,8 +2,9 @@
 
 use super::{Case, Explanation, Finding, Rule, Touches, camera_mismatch};
 use crate::pose::Extra;
-use crate::quantity::rounded;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["photo-zoomed"],
@@ -37,12 +38,10 @@ fn find(case: &Case) -> Vec<Finding> {
     (0..case.photos.len()).filter_map(|j| by_exif(case, j).or_else(|| by_fit(case, j).filter(|_| !all))).collect()
 }
 
-const REMEDY: &str = "Take it again without zoom.";
-
 fn by_exif(case: &Case, j: usize) -> Option<Finding> {
     let file = case.photos[j].file;
     let ratio = case.photos[j].exif.digital_zoom.filter(|z| *z > ZOOM)?;
-    let message = format!("{file} was taken with {} x digital zoom (its EXIF says so). {REMEDY}", rounded(ratio, 2));
+    let message = phrase!("findings-zoomed-by-record", photo = file, times = figure(ratio, 2));
     Some(Finding::new("photo-zoomed", Level::Void, message).in_photo(file))
 }
 
@@ -65,11 +64,12 @@ fn by_fit(case: &Case, j: usize) -> Option<Finding> {
         .map(|s| s.test.estimate[0])
         .filter(|f| f.abs() > LEAST);
     let factor = from_score.map(|f| f + adjusted).or_else(|| off_prior(case, j))?;
-    let rivals = if from_score.is_some() { case.rivals() } else { String::new() };
-    let message = format!(
-        "{file} fits a focal length {} % {} than its camera file allows: zoomed, cropped, or another lens. {REMEDY}{rivals}",
-        rounded(100.0 * factor.abs(), 0),
-        if factor > 0.0 { "longer" } else { "shorter" }
+    let message = phrase!(
+        "findings-zoomed",
+        length = if factor > 0.0 { "longer" } else { "shorter" },
+        photo = file,
+        percent = figure(100.0 * factor.abs(), 0)
     );
+    let message = if from_score.is_some() { case.with_rivals(message) } else { message };
     Some(Finding::new("photo-zoomed", Level::Void, message).in_photo(file))
 }

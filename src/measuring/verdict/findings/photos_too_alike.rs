@@ -2,8 +2,9 @@
 
 use super::{Case, Explanation, Finding, Rule};
 use crate::geom::deg;
-use crate::quantity::rounded;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["photos-too-alike"],
@@ -48,10 +49,8 @@ fn find(case: &Case) -> Vec<Finding> {
             let angle = deg(a.angle(b));
             if angle < LEAST_DEG {
                 let (a, b) = (case.photos[i].file, case.photos[j].file);
-                let message = format!(
-                    "{a} and {b} were taken from almost the same direction ({} deg apart). Take one of them from the other side of the stand.",
-                    rounded(angle, 1)
-                );
+                let degrees = figure(angle, 1);
+                let message = phrase!("findings-too-alike", first = a, second = b, degrees = degrees);
                 found.push(Finding::new("photos-too-alike", Level::Warn, message).in_photo(b));
             }
         }

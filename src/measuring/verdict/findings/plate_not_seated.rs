@@ -1,13 +1,15 @@
 //! A wheel plate sits askew on its wheel.
 
-use super::something_moved::{about, amount, how_far, names};
+use super::something_moved::{about, amount, how_far};
 use super::suspects::LEVEL;
 use super::{Case, Explanation, Finding, Open, Rule, Touches};
 use crate::geom::Attitude;
 use crate::marker::Role;
 use crate::pose::Extra;
-use crate::quantity::{Quantity, rounded};
+use crate::quantity::Quantity;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["plate-not-seated"],
@@ -52,16 +54,14 @@ fn find(case: &Case) -> Vec<Finding> {
         if total.abs() - 1.645 * u <= MOST_TOTAL_TOE_DEG {
             continue;
         }
-        let Some(carrier) = case.kit.carriers.iter().find(|c| c.role == role) else { continue };
-        let message = format!(
-            "The headings of the {axle} wheel plates differ by {} deg, more than toe can be: {} is probably not flush with its wheel. Seat it again and take the photos again.",
-            rounded(total.abs(), 1),
-            carrier.name
-        );
+        let Some(k) = case.kit.with_role(role).next() else { continue };
+        let (degrees, body) = (figure(total.abs(), 1), case.body(k));
+        let message = phrase!("findings-plate-not-flush", axle = axle, degrees = degrees, body = body);
         let open = [(left, total), (right, -total)].into_iter().filter_map(|(role, turn_deg)| {
             Some(Open::NotFlush { carrier: case.kit.with_role(role).next()?, turn_deg })
         });
-        let finding = Finding::new("plate-not-seated", Level::Stop, message).on_carrier(&carrier.name);
+        let name = &case.kit.carriers[k].name;
+        let finding = Finding::new("plate-not-seated", Level::Stop, message).on_carrier(name);
         let finding = finding.leaving(open.collect());
         // Without sheets the plates are the floor too.
         found.push(if on_floor { finding } else { finding.touching(Touches::Everything) });
@@ -74,13 +74,9 @@ fn slipped(case: &Case) -> Option<Finding> {
     let suspect = case.suspects.first().filter(|s| s.chance < LEVEL)?;
     let Extra::CarrierMoved { carrier, photos } = &suspect.extra else { return None };
     let body = &case.kit.carriers[*carrier];
-    let how_far = how_far(amount(suspect).filter(|_| body.role.is_wheel())?);
-    let message = format!(
-        "{} sits elsewhere in {} than in the other photos, {how_far}: it slipped on its wheel, or that wheel moved. Seat it again and take all photos again.{}",
-        body.name,
-        names(case, photos),
-        case.rivals()
-    );
+    let step = how_far(amount(suspect).filter(|_| body.role.is_wheel())?);
+    let (first, files) = (case.body_first(*carrier), case.files(photos));
+    let message = case.with_rivals(phrase!("findings-plate-moved", body = first, photos = files, step = step));
     let finding = Finding::new("plate-not-seated", Level::Stop, message).on_carrier(&body.name).leaving(case.open());
     // A body that is in two places pulls at the photos, and they at everything.
     Some(about(finding.touching(Touches::Everything), case, photos))

@@ -6,6 +6,7 @@ use super::{Case, Explanation, Finding, Rule, Touches};
 use crate::marker::{Marker, Role};
 use crate::pose::{Scene, View};
 use crate::verdict::Level;
+use crate::words::{Value, phrase};
 
 pub(super) const RULE: Rule = Rule {
     codes: &["plates-swapped"],
@@ -56,9 +57,7 @@ fn wrong_side(case: &Case, scene: &Scene) -> Vec<Finding> {
         let ahead = stand.origin_mm() - (l.origin_mm() + r.origin_mm()) / 2.0;
         let to_left = up.cross(&ahead);
         ((l.origin_mm() - r.origin_mm()).dot(&to_left) < 0.0).then(|| {
-            let message = format!(
-                "The {axle} wheel plates are swapped: the left one is on the right wheel. Put each on its own wheel, the right way up, and take the photos again."
-            );
+            let message = phrase!("findings-plates-swapped-sides", axle = *axle);
             Finding::new("plates-swapped", Level::Void, message)
         })
     };
@@ -72,9 +71,7 @@ fn wrong_end(case: &Case, scene: &Scene) -> Vec<Finding> {
         let (f, r) = (pose(*front)?, pose(*rear)?);
         let forward = f.direction(&Vector3::x()) + r.direction(&Vector3::x());
         ((f.origin_mm() - r.origin_mm()).dot(&forward) < 0.0).then(|| {
-            let message = format!(
-                "The {side} front and rear wheel plates are swapped: the front one is on the rear wheel. Put each on its own wheel and take the photos again."
-            );
+            let message = phrase!("findings-plates-swapped-ends", side = *side);
             Finding::new("plates-swapped", Level::Void, message)
         })
     };
@@ -90,8 +87,8 @@ fn upside_down(case: &Case, scene: &Scene, up: &Vector3<f64>) -> Vec<Finding> {
     carriers
         .filter(|(_, c)| c.role.is_wheel() || c.role == Role::Target)
         .filter(|(k, _)| scene.carriers[*k].is_some_and(|p| p.direction(&Vector3::z()).dot(up) < 0.0))
-        .map(|(_, c)| {
-            let message = format!("{} is upside down. Turn it the right way up and take the photos again.", c.name);
+        .map(|(k, c)| {
+            let message = phrase!("findings-upside-down", body = case.body_first(k));
             // An upside-down target is no target; an upside-down plate still marks its hub.
             let (code, level) = if c.role == Role::Target {
                 ("stand-not-level", Level::Void)
@@ -136,15 +133,13 @@ fn exchanged(case: &Case, scene: &Scene) -> Vec<Finding> {
     off.dedup();
     let of = |id: u32| places.iter().filter(move |p| p.id == id);
     let carrier = |id: u32| of(id).next().map_or("", |p| case.kit.carriers[p.carrier].name.as_str());
+    let body = |id: u32| of(id).next().map_or_else(|| Value::from(""), |p| case.body(p.carrier).into());
     let mut found = Vec::new();
     for (i, a) in off.iter().enumerate() {
         let turned =
             (1..4).find(|turn| of(*a).all(|p| p.distance(&p.expected, *turn) < NEARER * p.distance(&p.expected, 0)));
         if turned.is_some() {
-            let message = format!(
-                "Marker {a} on {} is turned on its carrier. Mount it as the kit's drawing shows, the right way up, and take the photos again.",
-                carrier(*a)
-            );
+            let message = phrase!("findings-marker-turned", marker = a.to_string(), body = body(*a));
             found.push(Finding::new("plates-swapped", Level::Void, message).on_carrier(carrier(*a)));
         }
         for b in &off[i + 1..] {
@@ -154,10 +149,12 @@ fn exchanged(case: &Case, scene: &Scene) -> Vec<Finding> {
                     && pairs.all(|(p, q)| p.distance(&q.expected, 0) < NEARER * p.distance(&p.expected, 0))
             };
             if at_other(*a, *b) && at_other(*b, *a) {
-                let message = format!(
-                    "Markers {a} ({}) and {b} ({}) sit in each other's place. Mount them as the kit's drawing shows and take the photos again.",
-                    carrier(*a),
-                    carrier(*b)
+                let message = phrase!(
+                    "findings-markers-exchanged",
+                    one = a.to_string(),
+                    body = body(*a),
+                    other = b.to_string(),
+                    other_body = body(*b)
                 );
                 found.push(Finding::new("plates-swapped", Level::Void, message).on_carrier(carrier(*a)));
             }

@@ -2,6 +2,7 @@
 
 use super::{Case, Explanation, Finding, Rule, Touches};
 use crate::verdict::Level;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["prerequisite-not-met", "record-incomplete"],
@@ -39,7 +40,7 @@ fn find(case: &Case) -> Vec<Finding> {
     let answer = |id: &str| case.job.prerequisites.get(id);
     for p in &case.setup.prerequisites {
         if answer(&p.id) == Some(&serde_json::Value::Bool(false)) {
-            let message = format!("Not met: {}. Put it right, then take the photos again.", p.text);
+            let message = phrase!("findings-prerequisite-not-met", text = &p.text);
             found.push(Finding::new("prerequisite-not-met", Level::Stop, message));
         }
     }
@@ -51,7 +52,7 @@ fn find(case: &Case) -> Vec<Finding> {
         .map(|p| p.text.as_str())
         .collect();
     if !open.is_empty() {
-        let message = format!("Not answered: {}. Answer in the job's [prerequisites].", open.join("; "));
+        let message = phrase!("findings-not-answered", texts = open.join("; "));
         found.push(Finding::new("record-incomplete", Level::Warn, message));
     }
     found

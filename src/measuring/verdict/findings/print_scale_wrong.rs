@@ -2,8 +2,9 @@
 
 use super::{Case, Explanation, Finding, Rule, Touches};
 use crate::pose::Extra;
-use crate::quantity::rounded;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["print-scale-wrong"],
@@ -37,16 +38,12 @@ fn find(case: &Case) -> Vec<Finding> {
     if factor.abs() < LEAST {
         return Vec::new();
     }
-    let by = format!("{} % {}", rounded(100.0 * factor.abs(), 1), if factor < 0.0 { "smaller" } else { "larger" });
-    let remedy = "Measure the black square of one with a ruler and enter what you read, or print again at 100 %.";
-    let rivals = case.rivals();
-    let finding = |message| Finding::new("print-scale-wrong", Level::Stop, message).leaving(case.open());
+    let (size, percent) = (if factor < 0.0 { "smaller" } else { "larger" }, figure(100.0 * factor.abs(), 1));
+    let finding =
+        |message| Finding::new("print-scale-wrong", Level::Stop, case.with_rivals(message)).leaving(case.open());
     if let [one] = carriers.as_slice() {
-        let name = &case.kit.carriers[*one].name;
-        let message = format!("The markers on {name} look {by} than the kit file says. {remedy}{rivals}");
-        return vec![finding(message).on_carrier(name)];
+        let message = phrase!("findings-print-scale", size = size, percent = percent, body = case.body(*one));
+        return vec![finding(message).on_carrier(&case.kit.carriers[*one].name)];
     }
-    vec![finding(format!(
-        "All markers look {by} than the kit file says, against their spacing on the carriers. {remedy}{rivals}"
-    ))]
+    vec![finding(phrase!("findings-print-scales", size = size, percent = percent))]
 }

@@ -1,8 +1,10 @@
 //! A reading and the photos exclude each other.
 
 use super::{Case, Explanation, Finding, Open, Rule, Touches};
-use crate::quantity::rounded;
+use crate::quantity::Unit;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::{Value, phrase};
 
 pub(super) const RULE: Rule = Rule {
     codes: &["reading-disagrees"],
@@ -28,13 +30,25 @@ fn find(case: &Case) -> Vec<Finding> {
         .iter()
         .filter(|r| r.normalized_error.is_some_and(|e| e.abs() > 1.0))
         .map(|r| {
-            let (unit, what) = (r.quantity.unit().symbol(), r.quantity.trade_name());
-            let photo = r.photo.map_or(String::new(), |p| rounded(p.value, 2));
-            let message = format!(
-                "{what}: the reading of {} {unit} and the photos' {photo} {unit} exclude each other (E_n {}). Read again; check which point it was measured from.",
-                rounded(r.value, 2),
-                rounded(r.normalized_error.unwrap_or(0.0).abs(), 1)
-            );
+            let quantity = r.quantity.phrase();
+            let photos = r.photo.map_or_else(|| Value::from(""), |p| figure(p.value, 2));
+            let (read, error) = (figure(r.value, 2), figure(r.normalized_error.unwrap_or(0.0).abs(), 1));
+            let message = match r.quantity.unit() {
+                Unit::Millimetre => phrase!(
+                    "findings-reading-disagrees-mm",
+                    quantity = quantity,
+                    read = read,
+                    photos = photos,
+                    error = error
+                ),
+                Unit::Degree => phrase!(
+                    "findings-reading-disagrees-degrees",
+                    quantity = quantity,
+                    read = read,
+                    photos = photos,
+                    error = error
+                ),
+            };
             let level = if r.used { Level::Stop } else { Level::Warn };
             Finding::new("reading-disagrees", level, message).leaving(vec![Open::WithoutReadings])
         })

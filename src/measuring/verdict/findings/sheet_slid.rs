@@ -1,10 +1,11 @@
 //! A floor sheet lies elsewhere since the stand was moved, and was left out for it.
 
-use super::something_moved::{LEAST_MM, names};
+use super::something_moved::LEAST_MM;
 use super::{Case, Finding, Open, Rule, Touches};
 use crate::marker::Role;
-use crate::quantity::rounded;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["vehicle-moved-between-photos"],
@@ -48,11 +49,12 @@ fn find(case: &Case) -> Vec<Finding> {
         .filter_map(one)
         .map(|(k, j, slide)| {
             let name = &case.kit.carriers[k].name;
-            let message = format!(
-                "{name} lies elsewhere in {} than in photos from before or after another move of the stand, by about {} mm and {} deg: it was kicked, or the vehicle moved. Lay it down, chock the wheels and take two photos again, of all of it.",
-                names(case, &[j]),
-                rounded(slide.mm, 0),
-                rounded(slide.degrees, 1)
+            let message = phrase!(
+                "findings-sheet-slid",
+                body = case.body_first(k),
+                photo = case.photos[j].file,
+                mm = figure(slide.mm, 0),
+                degrees = figure(slide.degrees, 1)
             );
             let open = vec![Open::Apart { carriers: vec![k], photos: vec![j] }];
             Finding::new("vehicle-moved-between-photos", Level::Stop, message)

@@ -5,8 +5,9 @@ use super::{Case, Explanation, Finding, Rule, Touches};
 use crate::geom::deg;
 use crate::marker::Role;
 use crate::pose::Extra;
-use crate::quantity::rounded;
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::{Phrase, phrase};
 
 pub(super) const RULE: Rule = Rule {
     codes: &["stand-moved-between-photos", "vehicle-moved-between-photos"],
@@ -67,20 +68,11 @@ pub(super) fn amount(suspect: &Suspect) -> Option<(f64, f64)> {
 }
 
 /// A step in words; one that is too long for a linear estimate is far.
-pub(super) fn how_far((mm, degrees): (f64, f64)) -> String {
+pub(super) fn how_far((mm, degrees): (f64, f64)) -> Phrase {
     if mm > 500.0 || degrees > 10.0 {
-        return "by far".to_owned();
+        return phrase!("findings-step-far");
     }
-    format!("by about {} mm and {} deg", rounded(mm, 0), rounded(degrees, 2))
-}
-
-/// The photos by name: "a.jpg", "b.jpg and c.jpg".
-pub(super) fn names(case: &Case, photos: &[usize]) -> String {
-    let files: Vec<&str> = photos.iter().map(|j| case.photos[*j].file).collect();
-    match files.split_last() {
-        Some((last, rest)) if !rest.is_empty() => format!("{} and {last}", rest.join(", ")),
-        _ => files.concat(),
-    }
+    phrase!("findings-step", mm = figure(mm, 0), degrees = figure(degrees, 2))
 }
 
 /// The photo that a finding is about, where it is one.
@@ -92,33 +84,20 @@ pub(super) fn about(finding: Finding, case: &Case, photos: &[usize]) -> Finding 
 }
 
 fn moved(case: &Case, suspect: &Suspect, carrier: usize, photos: &[usize]) -> Option<Finding> {
-    let how_far = how_far(amount(suspect)?);
-    let body = &case.kit.carriers[carrier];
-    let (files, rivals) = (names(case, photos), case.rivals());
-    let (code, message) = match body.role {
-        Role::Target => (
-            "stand-moved-between-photos",
-            format!(
-                "{} stands elsewhere in {files} than in the other photos, {how_far}. Let nobody touch the stand and take all photos again.{rivals}",
-                body.name
-            ),
-        ),
-        arch if arch.is_arch() => (
-            "vehicle-moved-between-photos",
-            format!(
-                "{} sits elsewhere over its wheel in {files} than in the other photos, {how_far}: it was bumped, somebody got in or out, or the suspension was still settling. Let nobody aboard and take all photos again.{rivals}",
-                body.name
-            ),
-        ),
-        _ => (
-            "vehicle-moved-between-photos",
-            format!(
-                "{} sits elsewhere in {files} than in the other photos, {how_far}: it was bumped, or the vehicle moved. Fix it and take all photos again.{rivals}",
-                body.name
-            ),
-        ),
+    let step = how_far(amount(suspect)?);
+    let role = case.kit.carriers[carrier].role;
+    let (body, files) = (case.body_first(carrier), case.files(photos));
+    let (code, message) = match role {
+        Role::Target => {
+            ("stand-moved-between-photos", phrase!("findings-stand-moved", body = body, photos = files, step = step))
+        }
+        arch if arch.is_arch() => {
+            ("vehicle-moved-between-photos", phrase!("findings-arch-moved", body = body, photos = files, step = step))
+        }
+        _ => ("vehicle-moved-between-photos", phrase!("findings-body-moved", body = body, photos = files, step = step)),
     };
-    let finding = Finding::new(code, Level::Stop, message).on_carrier(&body.name).leaving(case.open());
+    let finding = Finding::new(code, Level::Stop, case.with_rivals(message));
+    let finding = finding.on_carrier(&case.kit.carriers[carrier].name).leaving(case.open());
     Some(about(finding, case, photos))
 }
 
@@ -127,15 +106,9 @@ fn rolled(case: &Case, suspect: &Suspect, photos: &[usize]) -> Option<Finding> {
     if mm.abs() < LEAST_ROLL_MM {
         return None;
     }
-    let message = format!(
-        "The vehicle stands about {} mm further {} in {} than in the other photos. Chock the wheels, check the stand again and take all photos again.{}",
-        rounded(mm.abs(), 0),
-        if mm > 0.0 { "forward" } else { "rearward" },
-        names(case, photos),
-        case.rivals()
-    );
-    let finding = Finding::new("vehicle-moved-between-photos", Level::Stop, message).leaving(case.open());
-    Some(about(finding, case, photos))
+    let way = if mm > 0.0 { "forward" } else { "rearward" };
+    let message = phrase!("findings-vehicle-rolled", way = way, mm = figure(mm.abs(), 0), photos = case.files(photos));
+    Some(vehicle(case, photos, message))
 }
 
 /// The vehicle went any way while the stand was moved.
@@ -144,13 +117,13 @@ fn nudged(case: &Case, suspect: &Suspect, photos: &[usize]) -> Option<Finding> {
     if mm < LEAST_ROLL_MM && degrees < LEAST_DEG {
         return None;
     }
-    let message = format!(
-        "The vehicle stands about {} mm elsewhere in {} than in the photos before the stand was moved, turned by {} deg: it was nudged. Chock the wheels and take two photos again, of all of it.{}",
-        rounded(mm, 0),
-        names(case, photos),
-        rounded(degrees, 2),
-        case.rivals()
-    );
+    let (mm, degrees) = (figure(mm, 0), figure(degrees, 2));
+    let message = phrase!("findings-vehicle-nudged", mm = mm, photos = case.files(photos), degrees = degrees);
+    Some(vehicle(case, photos, message))
+}
+
+fn vehicle(case: &Case, photos: &[usize], message: Phrase) -> Finding {
+    let message = case.with_rivals(message);
     let finding = Finding::new("vehicle-moved-between-photos", Level::Stop, message).leaving(case.open());
-    Some(about(finding, case, photos))
+    about(finding, case, photos)
 }

@@ -3,6 +3,7 @@
 use super::{Case, Explanation, Finding, Rule};
 use crate::quantity::Quantity;
 use crate::verdict::{Level, Verdict};
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &[
@@ -108,14 +109,22 @@ fn find(case: &Case) -> Vec<Finding> {
             let code = code(check.quantity, check.nominal - c.answer.as_ref()?.estimate.value)?;
             let message = match c.move_by {
                 Some(_) => c.correction.clone(),
-                None => format!("The {} is outside; {}.", check.quantity.trade_name(), c.correction),
+                None => {
+                    let held = c.correction.clone();
+                    phrase!("findings-outside-held", quantity = check.quantity.phrase(), correction = held)
+                }
             };
             Some((check.quantity.move_order(), Finding::new(code, Level::Warn, message)))
         })
         .collect();
     found.sort_by_key(|(order, _)| *order);
-    let mut codes = std::collections::BTreeSet::new();
-    found.into_iter().map(|(_, f)| f).filter(|f| codes.insert((f.code, f.message.clone()))).collect()
+    let mut all: Vec<Finding> = Vec::new();
+    for (_, finding) in found {
+        if !all.iter().any(|f| f.code == finding.code && f.message == finding.message) {
+            all.push(finding);
+        }
+    }
+    all
 }
 
 fn code(quantity: Quantity, move_by: f64) -> Option<&'static str> {

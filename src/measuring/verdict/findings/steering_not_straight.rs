@@ -1,8 +1,10 @@
 //! The front wheels do not point straight ahead.
 
 use super::{Case, Explanation, Finding, Rule};
-use crate::quantity::{Estimate, Quantity, rounded};
+use crate::quantity::{Estimate, Quantity};
 use crate::verdict::Level;
+use crate::verdict::words::figure;
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["steering-not-straight"],
@@ -35,11 +37,8 @@ fn find(case: &Case) -> Vec<Finding> {
     if angle.value.abs() < threshold(&angle) {
         return Vec::new();
     }
-    let message = format!(
-        "The front wheels point {} deg to the vehicle's {}. Centre the steering, check the stand again and take the photos again.",
-        rounded(angle.value.abs(), 2),
-        if angle.value > 0.0 { "left" } else { "right" }
-    );
+    let way = if angle.value > 0.0 { "left" } else { "right" };
+    let message = phrase!("findings-steering", way = way, degrees = figure(angle.value.abs(), 2));
     vec![Finding::new("steering-not-straight", Level::Warn, message)]
 }
 

@@ -8,6 +8,8 @@ use nalgebra::Vector3;
 
 use crate::marker::{Kit, Role};
 use crate::pose::{Extra, Problem, Scene, ScoreTest};
+use crate::verdict::words::either;
+use crate::words::{Phrase, phrase};
 
 /// A tried unknown.
 #[derive(Debug, Clone)]
@@ -230,10 +232,10 @@ impl super::Case<'_> {
     }
 
     /// In words: what else would explain the misfit almost as well as the best
-    /// explanation; empty where nothing does.
-    pub(super) fn rivals(&self) -> String {
-        let Some(best) = self.suspects.first() else { return String::new() };
-        let mut words: Vec<String> = Vec::new();
+    /// explanation; `None` where nothing does.
+    pub(super) fn rivals(&self) -> Option<Phrase> {
+        let best = self.suspects.first()?;
+        let mut words: Vec<Phrase> = Vec::new();
         let near = |s: &&Suspect| best.weight - s.weight < RIVAL && s.chance < LEVEL;
         for rival in self.suspects.iter().skip(1).filter(near) {
             let said = self.words(&rival.extra);
@@ -242,34 +244,33 @@ impl super::Case<'_> {
             }
         }
         words.truncate(3);
-        if words.is_empty() {
-            return String::new();
-        }
-        format!(" The photos fit almost as well if {}.", words.join(", or if "))
+        Some(phrase!("findings-rivals", rivals = either(words)?))
     }
 
-    /// A suspect as the second half of "if ...".
-    fn words(&self, extra: &Extra) -> String {
-        let name = |k: usize| self.kit.carriers[k].name.as_str();
-        let files = |photos: &[usize]| photos.iter().map(|j| self.photos[*j].file).collect::<Vec<_>>().join(" and ");
+    /// What a suspect says has happened.
+    fn words(&self, extra: &Extra) -> Phrase {
+        let vehicle = || phrase!("verdict-body", role = "vehicle");
         match extra {
-            Extra::CarrierMoved { carrier, .. } => format!("{} moved between them", name(*carrier)),
-            Extra::GroupRolled { .. } => "the vehicle rolled between them".to_owned(),
-            Extra::GroupMoved { .. } => "the vehicle was nudged between them".to_owned(),
+            Extra::CarrierMoved { carrier, .. } => phrase!("findings-if-moved", body = self.body(*carrier)),
+            Extra::GroupRolled { .. } | Extra::GroupMoved { .. } => phrase!("findings-if-moved", body = vehicle()),
             Extra::Scale { carriers } if carriers.len() == 1 => {
-                format!("the markers on {} have another size", name(carriers[0]))
+                phrase!("findings-if-size", body = self.body(carriers[0]))
             }
-            Extra::Scale { .. } => "all markers have another size than the kit file says".to_owned(),
-            Extra::Focal { photos } if photos.len() == 1 => format!("{} was zoomed", files(photos)),
-            Extra::Focal { .. } => "the camera's focal length is another".to_owned(),
+            Extra::Scale { .. } => phrase!("findings-if-sizes"),
+            Extra::Focal { photos } if photos.len() == 1 => {
+                phrase!("findings-if-zoomed", photo = self.photos[photos[0]].file)
+            }
+            Extra::Focal { .. } => phrase!("findings-if-focal"),
             Extra::MarkerOff { carrier, id, photo } => {
-                format!("marker {id} on {} was found wrong in {}", name(*carrier), files(&[*photo]))
+                let file = self.photos[*photo].file;
+                phrase!("findings-if-marker", marker = id.to_string(), body = self.body(*carrier), photo = file)
             }
-            Extra::Lens { photos } if photos.len() == 1 => format!("{} was taken through another lens", files(photos)),
-            Extra::Lens { .. } => "the photos were taken through another lens".to_owned(),
+            Extra::Lens { photos } if photos.len() == 1 => {
+                phrase!("findings-if-lens-one", photo = self.photos[photos[0]].file)
+            }
+            Extra::Lens { .. } => phrase!("findings-if-lens"),
             Extra::OffFloor { carriers, .. } => {
-                let names: Vec<&str> = carriers.iter().map(|k| name(*k)).collect();
-                format!("{} lies off the floor's plane", names.join(" and "))
+                phrase!("findings-if-off-floor", count = carriers.len(), sheets = self.own_names(carriers))
             }
         }
     }

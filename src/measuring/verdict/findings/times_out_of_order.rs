@@ -5,6 +5,7 @@ use time::{Duration, OffsetDateTime};
 use super::{Case, Explanation, Finding, Rule};
 use crate::folder::Phase;
 use crate::verdict::Level;
+use crate::words::{Figure, Phrase, phrase};
 
 pub(super) const RULE: Rule = Rule {
     codes: &["times-out-of-order"],
@@ -48,7 +49,7 @@ fn find(case: &Case) -> Vec<Finding> {
         phases_exchanged(&before, &after),
     ];
     let finding =
-        |(message, file): (String, &str)| Finding::new("times-out-of-order", Level::Warn, message).in_photo(file);
+        |(message, file): (Phrase, &str)| Finding::new("times-out-of-order", Level::Warn, message).in_photo(file);
     wrong.into_iter().flatten().map(finding).collect()
 }
 
@@ -64,60 +65,42 @@ fn times<'a>(case: &'a Case, of: impl Fn(Option<Phase>) -> bool) -> Vec<Taken<'a
     all
 }
 
-fn apart<'a>(photos: &[Taken<'a>]) -> Option<(String, &'a str)> {
+fn apart<'a>(photos: &[Taken<'a>]) -> Option<(Phrase, &'a str)> {
     let (first, last) = (photos.first()?, photos.last()?);
     let gap = last.0 - first.0;
-    let message =
-        || format!("{} was taken {} after {}: the set-up may have changed in between.", last.1, words(gap), first.1);
+    let message = || phrase!("findings-photos-apart", photo = last.1, gap = words(gap), first = first.1);
     (gap > TOGETHER).then(|| (message(), last.1))
 }
 
-fn not_when_the_job_says<'a>(case: &Case, photos: &[Taken<'a>]) -> Option<(String, &'a str)> {
+fn not_when_the_job_says<'a>(case: &Case, photos: &[Taken<'a>]) -> Option<(Phrase, &'a str)> {
     let taken = case.job.taken?;
     let photo = photos.iter().rev().find(|p| (p.0 - taken).abs() > TOGETHER)?;
-    let message = format!(
-        "The job says that its photos were taken {} {} {} was, by its own record.",
-        words((photo.0 - taken).abs()),
-        if photo.0 > taken { "before" } else { "after" },
-        photo.1
-    );
-    Some((message, photo.1))
+    let way = if photo.0 > taken { "before" } else { "after" };
+    let gap = words((photo.0 - taken).abs());
+    Some((phrase!("findings-not-when-job-says", way = way, gap = gap, photo = photo.1), photo.1))
 }
 
-fn ran_before<'a>(at: OffsetDateTime, photos: &[Taken<'a>]) -> Option<(String, &'a str)> {
+fn ran_before<'a>(at: OffsetDateTime, photos: &[Taken<'a>]) -> Option<(Phrase, &'a str)> {
     let first = photos.first().filter(|first| first.0 > at + CLOCKS)?;
-    let message = format!(
-        "The calibration ran {} before the first photo was taken: the photos do not show where the stand stood then.",
-        words(first.0 - at)
-    );
-    Some((message, first.1))
+    Some((phrase!("findings-ran-before", gap = words(first.0 - at)), first.1))
 }
 
-fn not_yet_run<'a>(at: OffsetDateTime, photos: &[Taken<'a>]) -> Option<(String, &'a str)> {
+fn not_yet_run<'a>(at: OffsetDateTime, photos: &[Taken<'a>]) -> Option<(Phrase, &'a str)> {
     let first = photos.first().filter(|first| first.0 + CLOCKS < at)?;
-    let message = format!(
-        "{} is listed as taken after the calibration, but was taken {} before it ran: it does not show where the stand stood afterwards.",
-        first.1,
-        words(at - first.0)
-    );
-    Some((message, first.1))
+    Some((phrase!("findings-not-yet-run", photo = first.1, gap = words(at - first.0)), first.1))
 }
 
-fn phases_exchanged<'a>(before: &[Taken<'a>], after: &[Taken<'a>]) -> Option<(String, &'a str)> {
+fn phases_exchanged<'a>(before: &[Taken<'a>], after: &[Taken<'a>]) -> Option<(Phrase, &'a str)> {
     let (last, first) = (before.last()?, after.first()?);
-    let message = || {
-        format!(
-            "{} is listed as taken after the calibration and {} as taken before it, but the other way round by their own records.",
-            first.1, last.1
-        )
-    };
+    let message = || phrase!("findings-phases-exchanged", after = first.1, before = last.1);
     (first.0 < last.0).then(|| (message(), first.1))
 }
 
-fn words(gap: Duration) -> String {
+fn words(gap: Duration) -> Phrase {
+    let figure = |n: i64| Figure::plain(n as f64);
     match gap.whole_minutes() {
-        minutes if minutes < 120 => format!("{minutes} min"),
-        minutes if minutes < 48 * 60 => format!("{} h", minutes / 60),
-        minutes => format!("{} days", minutes / (24 * 60)),
+        minutes if minutes < 120 => phrase!("findings-gap-minutes", n = figure(minutes)),
+        minutes if minutes < 48 * 60 => phrase!("findings-gap-hours", n = figure(minutes / 60)),
+        minutes => phrase!("findings-gap-days", n = figure(minutes / (24 * 60))),
     }
 }

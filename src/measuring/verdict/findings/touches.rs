@@ -5,6 +5,7 @@ use super::suspects::{LEVEL, RIVAL};
 use crate::marker::Role;
 use crate::pose::Extra;
 use crate::quantity::Quantity;
+use crate::words::{Phrase, phrase};
 
 /// The figures that a finding spoils while it stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -128,30 +129,31 @@ impl Case<'_> {
         self.kit.with_role(Role::Floor).filter(seen).collect()
     }
 
-    /// An explanation as the end of "what it would be ...".
-    pub(crate) fn open_words(&self, open: &Open) -> String {
-        let name = |k: usize| self.kit.carriers[k].name.as_str();
-        let list = |words: Vec<&str>| words.join(" and ");
-        let names = |carriers: &[usize]| list(carriers.iter().map(|k| name(*k)).collect());
-        let files = |photos: &[usize]| list(photos.iter().map(|j| self.photos[*j].file).collect());
+    /// An explanation as what stands before "it would be ...".
+    pub(crate) fn open_words(&self, open: &Open) -> Phrase {
         match open {
             Open::Apart { carriers, photos } => {
                 let others: Vec<usize> = self.used().into_iter().filter(|j| !photos.contains(j)).collect();
-                let what = if carriers.len() == 1 { name(carriers[0]) } else { "the vehicle" };
-                format!("with {what} where {} alone shows it", files(&others))
+                let body = match carriers.as_slice() {
+                    [one] => self.body(*one),
+                    _ => phrase!("verdict-body", role = "vehicle"),
+                };
+                phrase!("findings-with-place", body = body, count = others.len(), photos = self.files(&others))
             }
-            Open::Size(carriers) if carriers.len() > 1 => "with all markers of another size".to_owned(),
-            Open::Size(carriers) => format!("with the markers on {} of another size", names(carriers)),
-            Open::Focal(photos) => format!("with another focal length of {}", files(photos)),
-            Open::Lens(photos) => format!("with {} taken through another lens", files(photos)),
-            Open::OffFloor(carriers) if carriers.len() == self.sheets().len() => {
-                "with the floor below the rear wheels instead of the sheets' plane".to_owned()
+            Open::Size(carriers) => match carriers.as_slice() {
+                [one] => phrase!("findings-with-size", body = self.body(*one)),
+                _ => phrase!("findings-with-sizes"),
+            },
+            Open::Focal(photos) => phrase!("findings-with-focal", photos = self.files(photos)),
+            Open::Lens(photos) => phrase!("findings-with-lens", photos = self.files(photos)),
+            Open::OffFloor(carriers) if carriers.len() == self.sheets().len() => phrase!("findings-with-rear-floor"),
+            Open::OffFloor(carriers) => {
+                phrase!("findings-with-floor", count = carriers.len(), sheets = self.own_names(carriers))
             }
-            Open::OffFloor(carriers) => format!("with a floor that {} is no part of", names(carriers)),
-            Open::WithoutPhoto(j) => format!("without {}", self.photos[*j].file),
-            Open::NotFlush { carrier, .. } => format!("with {} not flush with its wheel", name(*carrier)),
-            Open::WithoutReadings => "without the readings".to_owned(),
-            Open::AsMeasured => "with what was typed taken for wrong".to_owned(),
+            Open::WithoutPhoto(j) => phrase!("verdict-without-photo", photo = self.photos[*j].file),
+            Open::NotFlush { carrier, .. } => phrase!("findings-with-not-flush", body = self.body(*carrier)),
+            Open::WithoutReadings => phrase!("findings-without-readings"),
+            Open::AsMeasured => phrase!("findings-with-typed-wrong"),
         }
     }
 }

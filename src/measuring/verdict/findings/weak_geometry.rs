@@ -1,9 +1,10 @@
 //! The photos cannot prove a tolerance of the sheet.
 
 use super::{Case, Explanation, Finding, Rule};
-use crate::quantity::{Unit, rounded};
 use crate::verdict::sensitivity::{Assumption, Sensitivity};
+use crate::verdict::words::amount;
 use crate::verdict::{Level, more_evidence};
+use crate::words::{Phrase, phrase};
 
 pub(super) const RULE: Rule = Rule {
     codes: &["weak-geometry"],
@@ -39,22 +40,19 @@ fn find(case: &Case) -> Vec<Finding> {
 }
 
 fn cannot_prove(case: &Case) -> Option<Finding> {
-    let names: Vec<&str> = case
+    let names: Vec<Phrase> = case
         .setup
         .checks
         .iter()
         .zip(case.checks)
         .filter(|(_, c)| c.decided.is_some_and(|d| !d.can_decide))
-        .map(|(check, _)| check.quantity.trade_name())
+        .map(|(check, _)| check.quantity.phrase())
         .collect();
     if names.is_empty() {
         return None;
     }
-    let message = format!(
-        "These photos and this kit cannot prove so small a tolerance of {}. It takes {}. This is not a fail.",
-        names.join(", "),
-        more_evidence(case.kit, case.scene)
-    );
+    let more = more_evidence(case.kit, case.scene);
+    let message = phrase!("findings-cannot-prove", quantities = names, more = more);
     Some(Finding::new("weak-geometry", Level::Warn, message))
 }
 
@@ -62,21 +60,35 @@ fn cannot_prove(case: &Case) -> Option<Finding> {
 fn hangs_on_one(case: &Case) -> Option<Finding> {
     let (_, expanded, s) =
         case.sensitivity.iter().filter_map(|s| excess(case, s)).max_by(|a, b| a.0.total_cmp(&b.0))?;
-    let quantity = case.setup.checks.get(s.ask)?.quantity;
-    let without = match s.assumption {
-        Assumption::WithoutCarrier(k) => format!("Without {}", case.kit.carriers[k].name),
-        Assumption::WithoutPhoto(j) => format!("Without {}", case.photos[j].file),
-        Assumption::OtherLensModel => "With the other lens model".to_owned(),
+    let of = case.setup.checks.get(s.ask)?.quantity;
+    let say = |x: f64| amount(x, of.unit(), [1, 2]);
+    let way = if s.change > 0.0 { "larger" } else { "smaller" };
+    let (quantity, change, uncertainty) = (of.phrase(), say(s.change.abs()), say(expanded));
+    let message = match s.assumption {
+        Assumption::WithoutCarrier(k) => phrase!(
+            "findings-hangs-on-body",
+            way = way,
+            quantity = quantity,
+            body = case.body(k),
+            change = change,
+            uncertainty = uncertainty
+        ),
+        Assumption::WithoutPhoto(j) => phrase!(
+            "findings-hangs-on-photo",
+            way = way,
+            quantity = quantity,
+            photo = case.photos[j].file,
+            change = change,
+            uncertainty = uncertainty
+        ),
+        Assumption::OtherLensModel => phrase!(
+            "findings-hangs-on-lens",
+            way = way,
+            quantity = quantity,
+            change = change,
+            uncertainty = uncertainty
+        ),
     };
-    let digits = if quantity.unit() == Unit::Degree { 2 } else { 1 };
-    let message = format!(
-        "{without} {} would be {} {unit} {}, more than its uncertainty of +-{} {unit}: something there does not fit the rest. Look at it, and add a photo.",
-        quantity.trade_name(),
-        rounded(s.change.abs(), digits),
-        if s.change > 0.0 { "larger" } else { "smaller" },
-        rounded(expanded, digits),
-        unit = quantity.unit().symbol()
-    );
     let finding = Finding::new("weak-geometry", Level::Warn, message);
     Some(match s.assumption {
         Assumption::WithoutCarrier(k) => finding.on_carrier(&case.kit.carriers[k].name),

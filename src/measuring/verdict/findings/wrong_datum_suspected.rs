@@ -1,8 +1,9 @@
 //! A figure that is far off fits a well-known mistake.
 
 use super::{Case, Explanation, Finding, Rule, hypotheses};
-use crate::quantity::{Unit, rounded};
+use crate::verdict::words::{amount, either};
 use crate::verdict::{Level, Verdict};
+use crate::words::phrase;
 
 pub(super) const RULE: Rule = Rule {
     codes: &["wrong-datum-suspected"],
@@ -62,17 +63,19 @@ fn of_check(case: &Case, check: &crate::setup::Check, checked: &crate::verdict::
         (a.slack, a.rest.abs()).partial_cmp(&(b.slack, b.rest.abs())).unwrap_or(std::cmp::Ordering::Equal)
     });
     let (best, others) = fits.split_first()?;
-    let digits = if check.quantity.unit() == Unit::Degree { 2 } else { 1 };
-    let unit = check.quantity.unit().symbol();
-    let also: Vec<&str> = others.iter().take(2).map(|h| h.words.as_str()).collect();
-    let also = if also.is_empty() { String::new() } else { format!(" Or: {}.", also.join("; or: ")) };
-    let message = format!(
-        "{} is {} {unit} off, and fits to {} {unit} if {}.{also} Check it on the sheet and at the vehicle; nothing was corrected for it.",
-        check.quantity.trade_name(),
-        rounded(off.abs(), digits),
-        rounded(best.rest.abs(), digits),
-        best.words
-    );
+    let say = |x: f64| amount(x.abs(), check.quantity.unit(), [1, 2]);
+    let (quantity, off, rest, mistake) = (check.quantity.phrase(), say(off), say(best.rest), best.words.clone());
+    let message = match either(others.iter().take(2).map(|h| h.words.clone()).collect()) {
+        None => phrase!("findings-far-off", quantity = quantity, off = off, rest = rest, mistake = mistake),
+        Some(others) => phrase!(
+            "findings-far-off-or",
+            quantity = quantity,
+            off = off,
+            rest = rest,
+            mistake = mistake,
+            others = others
+        ),
+    };
     Some(Finding::new("wrong-datum-suspected", Level::Warn, message))
 }
 
@@ -80,16 +83,12 @@ fn of_reading(case: &Case, reading: &super::Compared) -> Option<Finding> {
     let photo = reading.photo.filter(|_| reading.normalized_error.is_some_and(|e| e.abs() > 1.0))?;
     let room = photo.expanded_uncertainty() + 2.0 * reading.u;
     let off = reading.value - photo.value;
-    let words = hypotheses::of_reading(case, reading)
+    let mistake = hypotheses::of_reading(case, reading)
         .into_iter()
         .filter(|h| h.rest.abs() <= room && h.rest.abs() < 0.25 * off.abs())
         .min_by(|a, b| a.rest.abs().total_cmp(&b.rest.abs()))?
         .words;
-    let unit = reading.quantity.unit().symbol();
-    let message = format!(
-        "The reading of {} {unit} for {} fits the photos if {words}. Read again; nothing was corrected for it.",
-        rounded(reading.value, 2),
-        reading.quantity.trade_name()
-    );
+    let (quantity, read) = (reading.quantity.phrase(), amount(reading.value, reading.quantity.unit(), [2, 2]));
+    let message = phrase!("findings-reading-far-off", quantity = quantity, read = read, mistake = mistake);
     Some(Finding::new("wrong-datum-suspected", Level::Warn, message))
 }

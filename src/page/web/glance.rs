@@ -14,6 +14,7 @@ use axum::response::{IntoResponse, Response};
 use super::answer::json_trouble;
 use super::devices::Who;
 use super::language::Visitor;
+use super::page::bodies::kit_body_name;
 use super::plans::named;
 use super::routes::{Shared, job};
 use super::trouble::{Trouble, blocking};
@@ -44,13 +45,19 @@ pub(super) async fn look(
         let at = Arc::clone(&app);
         let kit = blocking(move || named(&at, &folder, &edit::read(&folder)?).map(|n| n.kit).map_err(Trouble::typed));
         let kit = kit.await?;
-        app.desk.glance(move || glance(&body, &kit)).await
+        let looked = app.desk.glance(move || {
+            let glance = glance(&body, &kit)?;
+            let named = |name: &String| kit_body_name(visitor.language, &kit, name);
+            let shown: Vec<String> = glance.seen.iter().map(named).collect();
+            Ok((glance, shown))
+        });
+        looked.await
     };
     match looked.await {
-        Ok(g) => {
+        Ok((g, shown)) => {
             let [width, height] = g.size_px;
             Json(serde_json::json!({
-                "width": width, "height": height, "markers": g.markers, "seen": g.seen, "missing": g.missing, "ties": g.ties
+                "width": width, "height": height, "markers": g.markers, "seen": g.seen, "shown": shown, "missing": g.missing, "ties": g.ties
             }))
             .into_response()
         }

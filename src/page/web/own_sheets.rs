@@ -108,7 +108,7 @@ fn twice(fields: &Fields, name: &str, quantity: &Phrase) -> Result<Option<f64>, 
 }
 
 fn check(fields: &Fields, quantity: Quantity) -> Result<Option<Check>, Trouble> {
-    let named = phrase!("page-quantity", quantity = quantity.name());
+    let named = phrase!("verdict-quantity", quantity = quantity.name());
     let nominal = twice(fields, &format!("{}:nominal", quantity.name()), &named)?;
     let tolerance = twice(fields, &format!("{}:tolerance", quantity.name()), &named)?;
     let (nominal, tolerance) = match (nominal, tolerance) {

@@ -320,46 +320,6 @@ page-photo-described = { $count ->
 
 ## Quantities and sides
 
-page-quantity = { $quantity ->
-    [distance] Abstand
-    [range] Abstand in gerader Linie
-    [lateral_offset] Mittigkeit
-    [lateral_from_nose] Mittigkeit
-    [height] Höhe
-    [height_from_nose] Höhe
-    [yaw] Rechtwinkligkeit
-    [pitch] Neigung
-    [roll] Querneigung
-    [side_range_difference] Seitenabstände, links minus rechts
-    [side_range_left] Seitenabstand links
-    [side_range_right] Seitenabstand rechts
-    [rear_toe_left] Spur hinten links
-    [rear_toe_right] Spur hinten rechts
-    [front_toe_left] Spur vorn links
-    [front_toe_right] Spur vorn rechts
-    [thrust_angle] Fahrachswinkel
-    [steering_angle] Lenkwinkel
-    [plate_plumb_left] Lot der Radplatte hinten links
-    [plate_plumb_right] Lot der Radplatte hinten rechts
-    [plate_plumb_front_left] Lot der Radplatte vorn links
-    [plate_plumb_front_right] Lot der Radplatte vorn rechts
-    [camber_left] Sturz hinten links
-    [camber_right] Sturz hinten rechts
-    [camber_front_left] Sturz vorn links
-    [camber_front_right] Sturz vorn rechts
-    [rear_track] Spurweite hinten
-    [wheelbase] Radstand
-    [setback] Radversatz
-    [arch_height_front_left] Radlaufhöhe vorn links
-    [arch_height_front_right] Radlaufhöhe vorn rechts
-    [arch_height_rear_left] Radlaufhöhe hinten links
-    [arch_height_rear_right] Radlaufhöhe hinten rechts
-    [ride_height] Fahrzeugstand, Mittel der vier Radlaufhöhen
-    [body_pitch] Neigung der Karosserie über den Rädern
-    [target_tilt_gravity] Neigung der Zieltafel nach der Wasserwaage
-    [target_level_gravity] Querneigung der Zieltafel nach der Wasserwaage
-   *[other] ?
-}
 page-quantity-from = { $datum ->
     [nose] { $name } ab Fahrzeugfront
     [front_axle] { $name } ab Vorderachse

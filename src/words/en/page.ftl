@@ -320,46 +320,6 @@ page-photo-described = { $count ->
 
 ## Quantities and sides
 
-page-quantity = { $quantity ->
-    [distance] distance
-    [range] straight-line distance
-    [lateral_offset] centring
-    [lateral_from_nose] centring
-    [height] height
-    [height_from_nose] height
-    [yaw] squareness
-    [pitch] tilt
-    [roll] level
-    [side_range_difference] side distances, left minus right
-    [side_range_left] side distance, left
-    [side_range_right] side distance, right
-    [rear_toe_left] rear toe, left
-    [rear_toe_right] rear toe, right
-    [front_toe_left] front toe, left
-    [front_toe_right] front toe, right
-    [thrust_angle] thrust angle
-    [steering_angle] steering angle
-    [plate_plumb_left] plumb of the wheel plate, rear left
-    [plate_plumb_right] plumb of the wheel plate, rear right
-    [plate_plumb_front_left] plumb of the wheel plate, front left
-    [plate_plumb_front_right] plumb of the wheel plate, front right
-    [camber_left] camber, rear left
-    [camber_right] camber, rear right
-    [camber_front_left] camber, front left
-    [camber_front_right] camber, front right
-    [rear_track] rear track
-    [wheelbase] wheelbase
-    [setback] setback
-    [arch_height_front_left] wheel arch height, front left
-    [arch_height_front_right] wheel arch height, front right
-    [arch_height_rear_left] wheel arch height, rear left
-    [arch_height_rear_right] wheel arch height, rear right
-    [ride_height] ride height, mean of four wheel arches
-    [body_pitch] tilt of the body over its wheels
-    [target_tilt_gravity] tilt of the target by spirit level
-    [target_level_gravity] level of the target by spirit level
-   *[other] ?
-}
 page-quantity-from = { $datum ->
     [nose] { $name } from the nose
     [front_axle] { $name } from the front axle

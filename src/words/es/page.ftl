@@ -320,46 +320,6 @@ page-photo-described = { $count ->
 
 ## Quantities and sides
 
-page-quantity = { $quantity ->
-    [distance] distancia
-    [range] distancia en línea recta
-    [lateral_offset] centrado
-    [lateral_from_nose] centrado
-    [height] altura
-    [height_from_nose] altura
-    [yaw] perpendicularidad
-    [pitch] inclinación
-    [roll] nivelación
-    [side_range_difference] distancias laterales, izquierda menos derecha
-    [side_range_left] distancia lateral izquierda
-    [side_range_right] distancia lateral derecha
-    [rear_toe_left] convergencia trasera izquierda
-    [rear_toe_right] convergencia trasera derecha
-    [front_toe_left] convergencia delantera izquierda
-    [front_toe_right] convergencia delantera derecha
-    [thrust_angle] ángulo de empuje
-    [steering_angle] ángulo de dirección
-    [plate_plumb_left] verticalidad de la placa de rueda trasera izquierda
-    [plate_plumb_right] verticalidad de la placa de rueda trasera derecha
-    [plate_plumb_front_left] verticalidad de la placa de rueda delantera izquierda
-    [plate_plumb_front_right] verticalidad de la placa de rueda delantera derecha
-    [camber_left] caída trasera izquierda
-    [camber_right] caída trasera derecha
-    [camber_front_left] caída delantera izquierda
-    [camber_front_right] caída delantera derecha
-    [rear_track] vía trasera
-    [wheelbase] batalla
-    [setback] retraso de rueda
-    [arch_height_front_left] altura del paso de rueda delantero izquierdo
-    [arch_height_front_right] altura del paso de rueda delantero derecho
-    [arch_height_rear_left] altura del paso de rueda trasero izquierdo
-    [arch_height_rear_right] altura del paso de rueda trasero derecho
-    [ride_height] altura de la carrocería, media de los cuatro pasos de rueda
-    [body_pitch] inclinación de la carrocería sobre las ruedas
-    [target_tilt_gravity] inclinación de la diana según el nivel
-    [target_level_gravity] nivelación de la diana según el nivel
-   *[other] ?
-}
 page-quantity-from = { $datum ->
     [nose] { $name } desde el frontal del vehículo
     [front_axle] { $name } desde el eje delantero

@@ -320,46 +320,6 @@ page-photo-described = { $count ->
 
 ## Quantities and sides
 
-page-quantity = { $quantity ->
-    [distance] distance
-    [range] distance en ligne droite
-    [lateral_offset] centrage
-    [lateral_from_nose] centrage
-    [height] hauteur
-    [height_from_nose] hauteur
-    [yaw] perpendicularité
-    [pitch] inclinaison
-    [roll] mise à niveau
-    [side_range_difference] distances latérales, gauche moins droite
-    [side_range_left] distance latérale gauche
-    [side_range_right] distance latérale droite
-    [rear_toe_left] parallélisme arrière gauche
-    [rear_toe_right] parallélisme arrière droit
-    [front_toe_left] parallélisme avant gauche
-    [front_toe_right] parallélisme avant droit
-    [thrust_angle] angle de poussée
-    [steering_angle] angle de braquage
-    [plate_plumb_left] aplomb de la plaque de roue arrière gauche
-    [plate_plumb_right] aplomb de la plaque de roue arrière droite
-    [plate_plumb_front_left] aplomb de la plaque de roue avant gauche
-    [plate_plumb_front_right] aplomb de la plaque de roue avant droite
-    [camber_left] carrossage arrière gauche
-    [camber_right] carrossage arrière droit
-    [camber_front_left] carrossage avant gauche
-    [camber_front_right] carrossage avant droit
-    [rear_track] voie arrière
-    [wheelbase] empattement
-    [setback] décalage des roues
-    [arch_height_front_left] hauteur du passage de roue avant gauche
-    [arch_height_front_right] hauteur du passage de roue avant droit
-    [arch_height_rear_left] hauteur du passage de roue arrière gauche
-    [arch_height_rear_right] hauteur du passage de roue arrière droit
-    [ride_height] hauteur de caisse, moyenne des quatre passages de roue
-    [body_pitch] inclinaison de la caisse sur ses roues
-    [target_tilt_gravity] inclinaison de la cible au niveau
-    [target_level_gravity] mise à niveau de la cible au niveau
-   *[other] ?
-}
 page-quantity-from = { $datum ->
     [nose] { $name } depuis l'avant du véhicule
     [front_axle] { $name } depuis l'essieu avant
@@ -390,7 +350,7 @@ page-side = { $side ->
     [below-floor] sous le sol
     [behind] derrière
     [negative] négatif
-   *[other] ?
+   *[other] ?
 }
 page-angle-degrees = { $angle }, degrés
 page-angle-minutes = { $angle }, minutes

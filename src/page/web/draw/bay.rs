@@ -48,14 +48,14 @@ fn points(points: &[[f64; 2]]) -> String {
 }
 
 /// The drawing.
-pub(in crate::web) fn drawing(language: Language, plan: &PlanRecord) -> Markup {
+pub(in crate::web) fn drawing(language: Language, plan: &PlanRecord, named: &impl Fn(&String) -> String) -> Markup {
     let frame = Frame::of(plan);
     html! {
         figure.bay {
             svg viewBox={ "0 0 " (n(WIDTH)) " " (n(frame.height)) } role="img" aria-label=(say!(language, "page-drawing-from-above")) {
                 (vehicle(language, plan, &frame))
                 @for (i, s) in plan.stations.iter().enumerate() { (sight(i, s, &frame)) }
-                @for body in &plan.bay.bodies { (carrier(body, &frame)) }
+                @for body in &plan.bay.bodies { (carrier(body, &named(&body.name), &frame)) }
                 @for (i, s) in plan.stations.iter().enumerate() { (place(i, s, &frame)) }
             }
             figcaption { (say!(language, "page-drawing-from-above")) }
@@ -84,7 +84,7 @@ fn vehicle(language: Language, plan: &PlanRecord, frame: &Frame) -> Markup {
     }
 }
 
-fn carrier(body: &PlanBody, frame: &Frame) -> Markup {
+fn carrier(body: &PlanBody, name: &str, frame: &Frame) -> Markup {
     let [x, y, _] = body.position_mm;
     let (sin, cos) = body.heading_deg.to_radians().sin_cos();
     let turned = |ahead: f64, left: f64| frame.at(x + ahead * cos - left * sin, y + ahead * sin + left * cos);
@@ -95,7 +95,7 @@ fn carrier(body: &PlanBody, frame: &Frame) -> Markup {
             let [u, v] = frame.at(x, y);
             html! {
                 line.target x1=(n(u1)) y1=(n(v1)) x2=(n(u2)) y2=(n(v2)) {}
-                text.halo text-anchor="middle" x=(n(u)) y=(n(v - 9.0)) { (body.name) }
+                text.halo text-anchor="middle" x=(n(u)) y=(n(v - 9.0)) { (name) }
             }
         }
         "floor" => {

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use super::bodies::{what_comes_off, what_stays};
+use super::bodies::{body_name, what_comes_off, what_stays};
 use super::changes::section as changes;
 use super::frame::{Line, field, notice};
 use super::job_head::{self, Step};
@@ -101,7 +101,7 @@ fn moved(language: Language, view: &View) -> Markup {
         @for m in phases {
             @let (mm, deg) = (Figure::fixed(m.moved_mm, 1), Figure::fixed(m.moved_deg, 2));
             @let moved = if m.moved { "yes" } else { "no" };
-            (notice(if m.moved { "bad" } else { "good" }, say!(language, "page-moved", body = &m.body, mm = mm, deg = deg, moved = moved)))
+            (notice(if m.moved { "bad" } else { "good" }, say!(language, "page-moved", body = body_name(language, view, &m.body), mm = mm, deg = deg, moved = moved)))
         }
     }
 }

@@ -4,6 +4,7 @@ use std::path::Path;
 
 use maud::{Markup, html};
 
+use super::bodies::body_name;
 use super::frame::told;
 use crate::folder::PhotoEntry;
 use crate::record::{FindingRecord, Level, LookedMarker, PhotoLook};
@@ -35,7 +36,7 @@ pub(super) fn card(language: Language, view: &View, i: usize, entry: &PhotoEntry
                     Some(_) if poor => p.judged.bad { span aria-hidden="true" { "↻ " } (say!(language, "page-retake-photo")) },
                     Some(_) => p.judged.good { span aria-hidden="true" { "✓ " } (say!(language, "page-good-photo")) },
                 }
-                @if let Some(look) = look { (shown(language, look)) }
+                @if let Some(look) = look { (shown(language, view, look)) }
                 @for f in &remarks { p.remark { (told(f.message_phrase.as_ref(), &f.message, language)) } }
                 @if !view.closed { (aside_form(language, view, &entry.file, page)) }
             }
@@ -62,15 +63,15 @@ fn unreadable(view: &View, file: &str) -> bool {
     matches!(&view.standing.outcome, Some(Outcome::Failed(why)) if why.say(Language::English).contains(file))
 }
 
-fn shown(language: Language, look: &PhotoLook) -> Markup {
-    let names = |seen: bool| -> Vec<String> {
-        let some = look.carriers.iter().filter(|c| (c.seen > 0) == seen);
-        some.map(|c| if seen { format!("{} ({})", c.name, c.seen) } else { c.name.clone() }).collect()
+fn shown(language: Language, view: &View, look: &PhotoLook) -> Markup {
+    let names: Vec<String> = {
+        let some = look.carriers.iter().filter(|c| c.seen > 0);
+        some.map(|c| format!("{} ({})", body_name(language, view, &c.name), c.seen)).collect()
     };
     let missing: Vec<String> = look.missing.iter().map(|m| m.id.to_string()).collect();
     html! {
         @if !look.ties_the_stand() { p.remark { (say!(language, "page-no-target")) } }
-        p { (say!(language, "page-photo-shows", count = look.seen.len(), names = names(true))) }
+        p { (say!(language, "page-photo-shows", count = look.seen.len(), names = names)) }
         @if !missing.is_empty() { p { (say!(language, "page-photo-lacks", count = missing.len(), ids = missing)) } }
     }
 }

@@ -5,11 +5,13 @@ use crate::words::{Language, phrase, say};
 
 /// The name, with the datum that it is measured from.
 pub(super) fn quantity_words(language: Language, quantity: Quantity, from: Option<&str>) -> String {
-    let name = phrase!("page-quantity", quantity = quantity.name());
-    let datum = match (quantity, from) {
-        (Quantity::HeightFromNose | Quantity::LateralFromNose, None) => Some("nose"),
-        (_, from) => from,
+    // A datum is named once.
+    let (shown, datum) = match (quantity, from) {
+        (Quantity::HeightFromNose, from) => (Quantity::Height, from.or(Some("nose"))),
+        (Quantity::LateralFromNose, from) => (Quantity::LateralOffset, from.or(Some("nose"))),
+        (other, from) => (other, from),
     };
+    let name = phrase!("verdict-quantity", quantity = shown.name());
     match datum {
         Some(datum) => say!(language, "page-quantity-from", name = name, datum = datum),
         None => name.say(language),
@@ -51,14 +53,13 @@ fn side(quantity: Quantity, positive: bool) -> Option<&'static str> {
 mod tests {
     use super::*;
 
-    /// A quantity or side that the messages lack would be called by the last of its variants.
+    /// A side that the messages lack would be called by the last of its variants.
     #[test]
     fn every_quantity_has_a_name_of_its_own_in_every_language() {
         for language in Language::ALL {
             let names: std::collections::BTreeSet<String> =
                 Quantity::ALL.iter().map(|q| quantity_words(language, *q, None)).collect();
-            assert!(names.len() > Quantity::ALL.len() - 4, "{names:?}");
-            assert!(!names.contains("?"), "{names:?}");
+            assert_eq!(names.len(), Quantity::ALL.len(), "{names:?}");
             for (q, value) in Quantity::ALL.iter().flat_map(|q| [(q, -1.0), (q, 1.0)]) {
                 assert_ne!(side_words(language, *q, value), "?", "{q:?}");
             }

@@ -2,6 +2,7 @@
 
 use maud::{Markup, html};
 
+use super::bodies::body_name;
 use super::frame::{self, notice};
 use crate::record::{PlanRecord, PlannedStation};
 use crate::web::draw::bay;
@@ -14,7 +15,7 @@ pub(super) fn section(language: Language, view: &View) -> Markup {
         section aria-labelledby="stand" {
             h2 #stand { (say!(language, "page-where-to-stand")) }
             @match &view.plan {
-                Some(Ok(plan)) => (places(language, plan)),
+                Some(Ok(plan)) => (places(language, view, plan)),
                 Some(Err(why)) => { (notice("warn", say!(language, "page-plan-failed"))) p.hint { (frame::why(why, language)) } },
                 None => {},
             }
@@ -22,20 +23,21 @@ pub(super) fn section(language: Language, view: &View) -> Markup {
     }
 }
 
-fn places(language: Language, plan: &PlanRecord) -> Markup {
+fn places(language: Language, view: &View, plan: &PlanRecord) -> Markup {
     if plan.stations.is_empty() {
         return notice("warn", say!(language, "page-no-place"));
     }
+    let named = |name: &String| body_name(language, view, name);
     html! {
         div.stand {
-            (bay::drawing(language, plan))
+            (bay::drawing(language, plan, &named))
             div {
                 @if plan.steps.len() > 1 { p { (say!(language, "page-in-every-step", steps = plan.steps.clone())) } }
                 ol.places {
                     @for station in &plan.stations {
                         li {
                             p { strong { (place(language, plan, station)) } }
-                            p.hint { (say!(language, "page-place-sees", names = station.sees.clone())) }
+                            p.hint { (say!(language, "page-place-sees", names = station.sees.iter().map(named).collect::<Vec<_>>())) }
                         }
                     }
                 }

@@ -216,6 +216,7 @@ page-scan-before = Diagnosebericht vorher
 page-scan-after = Diagnosebericht nachher
 page-other-file = Andere Datei
 page-attach = Anhängen
+page-attach-file = Anhängen: { $kind }
 page-no-files = Keine Datei angehängt.
 page-close-job = Auftrag abschließen
 page-close-why = Fotos, Eingaben, Ergebnis und Bericht werden in einem Nachweisordner versiegelt. Danach lässt sich hier nichts mehr ändern.

@@ -216,6 +216,7 @@ page-scan-before = Scan report before
 page-scan-after = Scan report after
 page-other-file = Other file
 page-attach = Attach
+page-attach-file = Attach: { $kind }
 page-no-files = No file attached.
 page-close-job = Close the job
 page-close-why = Photos, inputs, result and report are sealed in an evidence folder. After that nothing can be changed here.

@@ -216,6 +216,7 @@ page-scan-before = Informe de diagnosis previo
 page-scan-after = Informe de diagnosis posterior
 page-other-file = Otro archivo
 page-attach = Adjuntar
+page-attach-file = Adjuntar: { $kind }
 page-no-files = Ningún archivo adjunto.
 page-close-job = Cerrar el trabajo
 page-close-why = Las fotos, los datos, el resultado y el informe se sellan en una carpeta de evidencia. Después no se puede cambiar nada aquí.

@@ -216,6 +216,7 @@ page-scan-before = Rapport de diagnostic avant
 page-scan-after = Rapport de diagnostic après
 page-other-file = Autre fichier
 page-attach = Joindre
+page-attach-file = Joindre : { $kind }
 page-no-files = Aucun fichier joint.
 page-close-job = Clore le dossier
 page-close-why = Photos, saisies, résultat et rapport sont scellés dans un dossier de preuve. Ensuite, plus rien ne peut être modifié ici.

@@ -135,7 +135,7 @@ fn files(language: Language, view: &View) -> Markup {
                 }
                 div.deeds.scripted hidden {
                     @for (kind, name) in &kinds {
-                        label.button for={ "file-" (kind) } { (say!(language, "page-attach")) ": " (name) }
+                        label.button for={ "file-" (kind) } { (say!(language, "page-attach-file", kind = name)) }
                         input.gone #{ "file-" (kind) } type="file" data-file={ (job_path(&view.name, "files")) "?kind=" (kind) };
                     }
                 }

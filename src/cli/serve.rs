@@ -58,9 +58,9 @@ pub(super) fn run(arguments: Arguments) -> u8 {
 }
 
 fn serve(arguments: Arguments) -> Result<(), String> {
-    let server = Server::bind(ready(arguments)?).map_err(|e| e.to_string())?;
+    let server = Server::bind(ready(arguments)?).map_err(|e| e.phrase().say(language()))?;
     say(&greeting(&server), None);
-    server.run().map_err(|e| e.to_string())
+    server.run().map_err(|e| e.phrase().say(language()))
 }
 
 /// What was typed as one ready value.
@@ -74,7 +74,7 @@ fn ready(arguments: Arguments) -> Result<Options, String> {
         key: arguments.key.as_deref().map(open).transpose()?,
         tls: tls(arguments.tls_cert.zip(arguments.tls_key), arguments.tls_own),
         names: arguments.names,
-        note,
+        note: |words| note(&format!("{}\n", words.say(language()))),
         log: arguments.log.as_deref().map(logged::open).transpose()?,
         offset: UtcOffset::current_local_offset().unwrap_or(UtcOffset::UTC),
     })
@@ -112,7 +112,7 @@ fn encryption(server: &Server) -> String {
         lines.push_str(&(say!(language(), "cli-serve-root", digest = print) + "\n"));
     }
     for doubt in server.doubts() {
-        lines.push_str(&format!("Note: {doubt}\n"));
+        lines.push_str(&format!("Note: {}\n", doubt.say(language())));
     }
     lines
 }

@@ -50,6 +50,20 @@ export class Server {
   }
 }
 
+/// Elements whose content is wider than they are, and words that leave their drawing.
+function cut() {
+  const named = (e) => `${e.tagName}.${e.getAttribute("class") ?? ""} "${e.textContent.trim().slice(0, 40)}"`;
+  const wide = [...document.querySelectorAll("body *")].filter((e) => {
+    if (!(e instanceof HTMLElement) || e.clientWidth < 2 || /^(INPUT|SELECT|VIDEO)$/.test(e.tagName)) return false;
+    return getComputedStyle(e).display !== "inline" && e.scrollWidth > e.clientWidth + 1;
+  });
+  const drawn = [...document.querySelectorAll("main svg text")].filter((t) => {
+    const [own, all] = [t.getBoundingClientRect(), t.ownerSVGElement.getBoundingClientRect()];
+    return own.width > 0 && (own.left < all.left - 1 || own.right > all.right + 1);
+  });
+  return [...wide.map((e) => `${named(e)} ${e.scrollWidth} > ${e.clientWidth}`), ...drawn.map((t) => `words of a drawing: ${named(t)}`)];
+}
+
 /// Looks at a page as it is: no violation, nothing too wide, nothing too small.
 export class Looker {
   constructor(page, name, folder) {
@@ -69,6 +83,7 @@ export class Looker {
     }
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
     if (wide > 0) this.wrong.push(`${what}: ${wide} px too wide`);
+    for (const c of await page.evaluate(cut)) this.wrong.push(`${what}: wider than its place: ${c}`);
     const small = await page.evaluate((least) => {
       const shown = (e) => e.offsetParent !== null && !e.classList.contains("gone");
       const pressed = [...document.querySelectorAll("main a.button, main a.job, .steps a, .bar a, button, select, input:not([type=hidden]):not([type=radio]):not([type=file]), .choices label, label.button, summary")];

@@ -5,9 +5,10 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFil
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Looker, Server, assert, kept, openBrowser, run, scripted, verdict } from "./browser.mjs";
+import { languages } from "./languages.mjs";
 import { live } from "./live.mjs";
 
-const [program, work] = process.argv.slice(2);
+const [program, work, step] = process.argv.slice(2);
 const shots = join(work, "pictures");
 mkdirSync(shots, { recursive: true });
 const staged = (kind, photo) => join(work, `staged-${kind}`, "photos", photo);
@@ -166,7 +167,9 @@ async function finish(page, looker) {
 }
 
 async function inGerman(page, looker, server) {
-  await page.click(".tongue");
+  await page.click("summary.tongue");
+  await looker.look("languages");
+  await page.click(".tongues a[hreflang=de]");
   await looker.look("closed-german");
   for (const [path, what] of [["", "list"], ["new", "sheets"], ["new/demo-front-radar", "new-job"]]) {
     await page.goto(server.link + path);
@@ -263,6 +266,7 @@ async function whole(profile) {
     await server.stop("SIGINT").catch(() => {});
   }
 }
+if (step === "--languages") process.exit(await languages(program, work, shots) ? 0 : 1);
 // Side by side: most of the time a page is waited for.
 const began = Date.now();
 const done = await Promise.all(PROFILES.map(whole));

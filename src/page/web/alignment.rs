@@ -2,6 +2,7 @@
 
 use super::forms::Fields;
 use super::trouble::Trouble;
+use crate::words::{Figure, phrase};
 
 /// Most that a thrust angle may differ from what the rear toes give, deg: both are rounded to minutes.
 const MOST_APART_DEG: f64 = 0.05;
@@ -26,13 +27,10 @@ pub(super) fn thrust(fields: &Fields, u: f64) -> Result<Option<(f64, f64)>, Trou
     let by_toes = match (angle(fields, TOE_LEFT, TOES)?, angle(fields, TOE_RIGHT, TOES)?) {
         (Some(left), Some(right)) => Some((right - left) / 2.0),
         (None, None) => None,
-        _ => return Err(Trouble::typed("type the toe of both rear wheels, or of none")),
+        _ => return Err(Trouble::typed(phrase!("page-trouble-both-toes"))),
     };
     match (typed, by_toes) {
-        (Some(typed), Some(by_toes)) if (typed - by_toes).abs() > MOST_APART_DEG => Err(Trouble::typed(format!(
-            "the rear toes give a thrust angle that points {}, which is not the one typed: read both again",
-            in_words(by_toes)
-        ))),
+        (Some(typed), Some(by_toes)) if (typed - by_toes).abs() > MOST_APART_DEG => Err(toes_contradict(by_toes)),
         (Some(typed), _) => Ok(Some((typed, u))),
         (None, by_toes) => Ok(by_toes.map(|angle| (angle, u / std::f64::consts::SQRT_2))),
     }
@@ -45,17 +43,17 @@ fn angle(fields: &Fields, name: &str, sides: [&str; 2]) -> Result<Option<f64>, T
         (degrees, minutes) => (degrees.unwrap_or(0.0), minutes.unwrap_or(0.0)),
     };
     if degrees.is_sign_negative() || minutes.is_sign_negative() {
-        return Err(Trouble::typed("type an angle without a sign and choose its side"));
+        return Err(Trouble::typed(phrase!("page-trouble-angle-sign")));
     }
     if minutes >= 60.0 || degrees > MOST_DEG {
-        return Err(Trouble::typed("an angle of an alignment sheet has at most 10 degrees, and less than 60 minutes"));
+        return Err(Trouble::typed(phrase!("page-trouble-angle-large", degrees = Figure::plain(MOST_DEG))));
     }
     let size = degrees + minutes / 60.0;
     match fields.get(&format!("{name}:side")) {
         Some(side) if side == sides[0] => Ok(Some(size)),
         Some(side) if side == sides[1] => Ok(Some(-size)),
         _ if size < 1e-9 => Ok(Some(0.0)),
-        _ => Err(Trouble::typed("choose to which side the angle points")),
+        _ => Err(Trouble::typed(phrase!("page-trouble-angle-side"))),
     }
 }
 
@@ -65,14 +63,20 @@ pub(super) fn degrees_and_minutes(angle: f64) -> (f64, f64) {
     ((tenths / 600.0).floor(), tenths % 600.0 / 10.0)
 }
 
-fn in_words(angle: f64) -> String {
-    let (degrees, minutes) = degrees_and_minutes(angle);
-    format!("{} {degrees} deg {minutes} min", if angle < 0.0 { "right" } else { "left" })
+fn toes_contradict(by_toes: f64) -> Trouble {
+    let (degrees, minutes) = degrees_and_minutes(by_toes);
+    Trouble::typed(phrase!(
+        "page-trouble-toes-contradict",
+        side = if by_toes < 0.0 { "right" } else { "left" },
+        degrees = Figure::plain(degrees),
+        minutes = Figure::plain(minutes),
+    ))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::Language;
 
     fn fields(all: &[(&str, &str)]) -> Fields {
         Fields(all.iter().map(|(name, value)| ((*name).to_owned(), (*value).to_owned())).collect())
@@ -112,6 +116,7 @@ mod tests {
     fn shown_as_typed() {
         assert_eq!(degrees_and_minutes(-1.0 / 6.0), (0.0, 10.0));
         assert_eq!(degrees_and_minutes(1.999_99), (2.0, 0.0));
-        assert_eq!(in_words(-0.1), "right 0 deg 6 min");
+        let said = toes_contradict(-0.1).words.say(Language::English);
+        assert!(said.contains("0° 6′ to the right"), "{said}");
     }
 }

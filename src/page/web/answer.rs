@@ -35,7 +35,7 @@ pub(super) fn page_or(visitor: Visitor, made: Result<Markup, Trouble>) -> Respon
 
 /// The page that says why there is none.
 pub(super) fn trouble_page(visitor: Visitor, trouble: &Trouble) -> Response {
-    html(trouble.status, page::trouble::page(visitor.words, &trouble.words).into_string())
+    html(trouble.status, page::trouble::page(visitor.language, &trouble.words).into_string())
 }
 
 /// HTML text.
@@ -60,8 +60,8 @@ pub(super) fn see_or(visitor: Visitor, done: Result<String, Trouble>) -> Respons
 }
 
 /// What went wrong, for the page's script.
-pub(super) fn json_trouble(trouble: &Trouble) -> Response {
-    let body = serde_json::json!({ "error": trouble.code, "message": trouble.words });
+pub(super) fn json_trouble(visitor: Visitor, trouble: &Trouble) -> Response {
+    let body = serde_json::json!({ "error": trouble.code, "message": trouble.words.say(visitor.language) });
     (trouble.status, Json(body)).into_response()
 }
 

@@ -23,6 +23,7 @@ use crate::evidence::Key;
 use crate::folder::Models;
 use crate::job;
 use crate::transparency::Log;
+use crate::words::Phrase;
 
 /// How to serve.
 #[derive(Debug)]
@@ -40,7 +41,7 @@ pub struct Options {
     /// Names that phones type for this machine; the first stands in the square.
     pub names: Vec<String>,
     /// Tells whoever runs the page what they should know.
-    pub note: fn(&str),
+    pub note: fn(&Phrase),
     /// Gets every verdict that changed.
     pub log: Option<Log>,
     /// The bay's clock against UTC, asked before there are threads.

@@ -11,10 +11,11 @@ use super::trouble::Trouble;
 use super::upload::Came;
 use super::{closing, edit, intake, opening};
 use crate::folder::{JobFile, JobFolder, Origin, Phase};
+use crate::words::{Language, phrase};
 
 /// Seals a job and makes the job of the next attempt; its folder's name.
-pub(super) fn next(app: &App, name: &str, folder: &Path, act: &Act) -> Result<String, Trouble> {
-    closing::seal(app, name, folder, act)?;
+pub(super) fn next(app: &App, name: &str, folder: &Path, act: &Act, language: Language) -> Result<String, Trouble> {
+    closing::seal(app, name, folder, act, language)?;
     let last = edit::read(folder)?;
     let series = last.series.clone().unwrap_or_else(|| last.job.clone());
     if let Some(waiting) = waiting(app, &series, &last) {
@@ -66,7 +67,7 @@ pub(super) fn earlier(shelf: &Shelf, name: &str) -> Vec<PathBuf> {
 /// calls holds the job's lock.
 pub(super) fn join(folder: &Path, standing: &Standing, earlier: &[PathBuf]) -> Result<(), Trouble> {
     let Some(Outcome::Record(record)) = &standing.outcome else {
-        return Err(Trouble::typed("this attempt is not measured yet"));
+        return Err(Trouble::typed(phrase!("page-trouble-not-measured")));
     };
     for from in earlier {
         let job = edit::read(from)?;
@@ -78,8 +79,8 @@ pub(super) fn join(folder: &Path, standing: &Standing, earlier: &[PathBuf]) -> R
         // Where its stand stood last is what stood the same.
         let last = photos.iter().map(|p| p.after_move).max();
         for photo in photos.into_iter().filter(|p| !edit::is_after(p) && Some(p.after_move) == last) {
-            let source = intake::picture_path(from, &photo.file).ok_or_else(|| Trouble::not_found("this photo"))?;
-            let bytes = std::fs::read(&source).map_err(|e| Trouble::disk("read the earlier photo", &e))?;
+            let source = intake::picture_path(from, &photo.file).ok_or_else(|| Trouble::not_found("photo"))?;
+            let bytes = std::fs::read(&source).map_err(|e| Trouble::disk("read", &e))?;
             let came = Came::copied(&bytes, &folder.join("photos"))?;
             intake::photo(folder, &came, intake::Shows { step: photo.step, phase: Phase::Before, moved: false })?;
         }
@@ -110,7 +111,7 @@ fn copy_own_inputs(app: &App, from: &Path, to: &Path) -> Result<(), Trouble> {
         let target = to.join(inside);
         let copied =
             target.parent().map_or(Ok(()), std::fs::create_dir_all).and_then(|()| std::fs::copy(path, &target));
-        copied.map_err(|e| Trouble::disk("copy the job's files", &e))?;
+        copied.map_err(|e| Trouble::disk("file", &e))?;
     }
     Ok(())
 }

@@ -91,7 +91,7 @@ impl Act {
             removed,
             added,
         };
-        let disk = |e: std::io::Error| Trouble::disk("keep the list of changes", &e);
+        let disk = |e: std::io::Error| Trouble::disk("list", &e);
         let mut line = serde_json::to_vec(&change).map_err(|e| disk(e.into()))?;
         line.push(b'\n');
         let mut file =

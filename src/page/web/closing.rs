@@ -9,28 +9,29 @@ use crate::custody;
 use crate::evidence::{self, Bytes};
 use crate::record::JobRecord;
 use crate::transparency::{Appended, Attempt, Log, LogError, PROOF_FILE};
-use crate::words::{Language, Wish};
+use crate::words::{Language, Wish, phrase};
 
-/// Seals a job under its name, once; the evidence folder.
-pub(super) fn seal(app: &App, name: &str, folder: &Path, act: &Act) -> Result<PathBuf, Trouble> {
+/// Seals a job under its name, once, with its report in the job's language, else
+/// in that of whoever closes it; the evidence folder.
+pub(super) fn seal(app: &App, name: &str, folder: &Path, act: &Act, language: Language) -> Result<PathBuf, Trouble> {
     let out = app.shelf.sealed_path(name);
     if out.exists() {
         return Ok(out);
     }
     // Before it is sealed, so that the evidence says who closed it.
     act.note(folder)?;
-    let wish = Wish { typed: None, otherwise: Language::English };
+    let wish = Wish { typed: None, otherwise: language };
     let (record, mut contents) =
         custody::gather(folder, &app.options, wish).map_err(|e| Trouble::typed(e.to_string()))?;
     if let Some(log) = &app.log {
         let json = record.to_json().map_err(|e| Trouble::typed(e.to_string()))?;
         let proofs = add(log, &record, &json).and_then(|added| added.proofs());
-        for proof in proofs.map_err(|e| Trouble::typed(format!("the job stays open, since {e}")))? {
+        for proof in proofs.map_err(|e| Trouble::typed(phrase!("page-trouble-stays-open", why = e.to_string())))? {
             contents.payload.insert(PROOF_FILE.to_owned(), Bytes::Here(proof.to_text().into_bytes()));
         }
     }
     if let Some(parent) = out.parent() {
-        std::fs::create_dir_all(parent).map_err(|e| Trouble::disk("make the folder of sealed jobs", &e))?;
+        std::fs::create_dir_all(parent).map_err(|e| Trouble::disk("folder", &e))?;
     }
     evidence::seal(&out, &contents, app.key.as_ref(), None).map_err(|e| Trouble::typed(e.to_string()))?;
     app.shelf.refresh(true);

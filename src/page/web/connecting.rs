@@ -12,28 +12,30 @@ use super::page;
 use super::pairing::{Refused, TOKEN_COOKIE};
 use super::routes::{Shared, Typed, secure, typed as fields_of};
 use super::trouble::{Trouble, blocking};
+use crate::words::{phrase, say};
 
 pub(super) async fn pair(State(app): Shared, visitor: Visitor) -> Response {
-    page_or(visitor, Ok(page::pair::page(visitor.words, &app, "", None)))
+    page_or(visitor, Ok(page::pair::page(visitor.language, &app, "", None)))
 }
 
 /// The code came from the square on the terminal: one touch more, since a
 /// browser may fetch an address by itself.
 pub(super) async fn scanned(State(app): Shared, visitor: Visitor, Path(code): Path<String>) -> Response {
     let code: String = code.chars().take(40).collect();
-    page_or(visitor, Ok(page::pair::page(visitor.words, &app, &code, None)))
+    page_or(visitor, Ok(page::pair::page(visitor.language, &app, &code, None)))
 }
 
 pub(super) async fn typed(State(app): Shared, visitor: Visitor, form: Typed) -> Response {
-    let words = visitor.words;
+    let language = visitor.language;
     let fields = fields_of(form).unwrap_or(Fields(Vec::new()));
     let code = fields.get("code").unwrap_or_default().to_owned();
     let name = match fields.line("name") {
-        Ok(name) => name.unwrap_or_default(),
+        Ok(name) => name,
         Err(trouble) => return trouble_page(visitor, &trouble),
     };
     let at = std::sync::Arc::clone(&app);
-    let (status, message) = match blocking(move || Ok(at.pairing.token_for(&code, &name, at.now()))).await {
+    let named = move |digits: &str| name.unwrap_or_else(|| say!(language, "page-device-unnamed", digits = digits));
+    let (status, message) = match blocking(move || Ok(at.pairing.token_for(&code, named, at.now()))).await {
         Ok(Ok(token)) => {
             let cookie =
                 format!("{TOKEN_COOKIE}={token}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict{}", secure(&app));
@@ -43,24 +45,22 @@ pub(super) async fn typed(State(app): Shared, visitor: Visitor, form: Typed) -> 
             }
             return answer;
         }
-        Ok(Err(Refused::Wait)) => (StatusCode::TOO_MANY_REQUESTS, words.pair_wait),
-        Ok(Err(Refused::Wrong)) => (StatusCode::FORBIDDEN, words.pair_wrong),
-        _ => (StatusCode::INSUFFICIENT_STORAGE, words.trouble_title),
+        Ok(Err(Refused::Wait)) => (StatusCode::TOO_MANY_REQUESTS, phrase!("page-pair-wait")),
+        Ok(Err(Refused::Wrong)) => (StatusCode::FORBIDDEN, phrase!("page-pair-wrong")),
+        _ => (StatusCode::INSUFFICIENT_STORAGE, phrase!("page-trouble-title")),
     };
-    html(status, page::pair::page(words, &app, "", Some(message)).into_string())
+    html(status, page::pair::page(language, &app, "", Some(&message.into())).into_string())
 }
 
 pub(super) async fn devices(State(app): Shared, visitor: Visitor, who: super::devices::Who) -> Response {
-    page_or(visitor, Ok(page::devices::page(visitor.words, &app, &who)))
+    page_or(visitor, Ok(page::devices::page(visitor.language, &app, &who)))
 }
 
 pub(super) async fn show_out(State(app): Shared, visitor: Visitor, form: Typed) -> Response {
     let done = async {
         let id = fields_of(form)?.get("device").unwrap_or_default().to_owned();
-        let out = blocking(move || {
-            app.pairing.devices.show_out(&id).map_err(|e| Trouble::disk("keep the list of devices", &e))
-        });
-        out.await?.ok_or_else(|| Trouble::not_found("this device"))?;
+        let out = blocking(move || app.pairing.devices.show_out(&id).map_err(|e| Trouble::disk("list", &e)));
+        out.await?.ok_or_else(|| Trouble::not_found("device"))?;
         Ok("/devices".to_owned())
     };
     see_or(visitor, done.await)
@@ -69,7 +69,7 @@ pub(super) async fn show_out(State(app): Shared, visitor: Visitor, form: Typed) 
 /// The page's own root, for a device to trust.
 pub(super) async fn root(State(app): Shared, visitor: Visitor) -> Response {
     let Some((der, _)) = app.certificate.as_ref().and_then(|c| c.root()) else {
-        return trouble_page(visitor, &Trouble::not_found("a root of the page's own"));
+        return trouble_page(visitor, &Trouble::not_found("root"));
     };
     let headers = [
         (CONTENT_TYPE, HeaderValue::from_static("application/x-x509-ca-cert")),

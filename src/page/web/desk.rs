@@ -19,6 +19,7 @@ use crate::folder::write_durably;
 use crate::job::{self, PhotoMemory, attempts_beside, verify_watching};
 use crate::record::{AttemptRecord, JobRecord, PhotoLook};
 use crate::transparency::Log;
+use crate::words::{Phrase, Value, phrase};
 
 /// All jobs at work.
 pub(super) struct Desk {
@@ -54,7 +55,7 @@ pub(super) enum Outcome {
     /// A record.
     Record(Arc<JobRecord>),
     /// An input that can't be read, in words.
-    Failed(String),
+    Failed(Value),
     /// There is no photo yet.
     NoPhotos,
 }
@@ -131,7 +132,7 @@ impl Desk {
     /// What is wrong with it and what to do.
     pub(super) async fn examine(self: &Arc<Self>, path: &Path) -> Result<(), Trouble> {
         let (desk, path) = (Arc::clone(self), path.to_path_buf());
-        let _place = self.places.acquire().await.map_err(|_| Trouble::not_found("this photo"))?;
+        let _place = self.places.acquire().await.map_err(|_| Trouble::not_found("photo"))?;
         blocking(move || {
             let named = path.display().to_string();
             desk.memory.examine(&path).map_err(|e| {
@@ -147,7 +148,7 @@ impl Desk {
         &self,
         look: impl FnOnce() -> Result<T, Trouble> + Send + 'static,
     ) -> Result<T, Trouble> {
-        let _place = self.places.acquire().await.map_err(|_| Trouble::not_found("this picture"))?;
+        let _place = self.places.acquire().await.map_err(|_| Trouble::not_found("picture"))?;
         blocking(look).await
     }
 
@@ -160,9 +161,8 @@ impl Desk {
             drop(place);
             let again = {
                 let mut state = bench.state();
-                state.outcome = Some(worked.unwrap_or_else(|_| {
-                    Outcome::Failed("the program failed while it measured this job: report it with the photos".into())
-                }));
+                state.outcome =
+                    Some(worked.unwrap_or_else(|_| Outcome::Failed(phrase!("page-trouble-measuring").into())));
                 state.working = state.dirty;
                 state.dirty
             };
@@ -186,14 +186,14 @@ impl Desk {
         match verify_watching(&bench.folder, &self.options, &self.memory, &mut told) {
             Ok(mut record) => {
                 if let Err(why) = self.keep(bench, &record) {
-                    return Outcome::Failed(why);
+                    return Outcome::Failed(why.into());
                 }
                 // Not in the file: what `verify` says of this job alone is the job's result.
                 record.attempts = self.beside(bench, &record);
                 Outcome::Record(Arc::new(record))
             }
             // The bay knows the job's files, not the server's folders.
-            Err(e) => Outcome::Failed(e.to_string().replace(&format!("{}/", bench.folder.display()), "")),
+            Err(e) => Outcome::Failed(e.to_string().replace(&format!("{}/", bench.folder.display()), "").into()),
         }
     }
 }
@@ -201,13 +201,13 @@ impl Desk {
 impl Desk {
     /// Keeps a result beside its job, and logs it first where it says something new:
     /// nobody sees a verdict that could still be left out.
-    fn keep(&self, bench: &Bench, record: &JobRecord) -> Result<(), String> {
+    fn keep(&self, bench: &Bench, record: &JobRecord) -> Result<(), Phrase> {
         let Ok(json) = record.to_json() else { return Ok(()) };
         let file = bench.folder.join(RESULT);
         if let Some(log) = &self.log
             && std::fs::read(&file).ok().as_ref() != Some(&json)
         {
-            closing::add(log, record, &json).map_err(|e| format!("the verdict is not shown, since {e}"))?;
+            closing::add(log, record, &json).map_err(|e| phrase!("page-trouble-not-logged", why = e.to_string()))?;
         }
         // The list's verdict; what can't be kept is measured again when the job is opened.
         let _ = write_durably(&file, &json);

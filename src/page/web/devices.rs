@@ -71,7 +71,7 @@ impl Device {
         let mut parts = line.splitn(3, '\t');
         let digest = parts.next().filter(|d| d.len() == 64 && d.bytes().all(|b| b.is_ascii_hexdigit()))?.to_owned();
         let since = parts.next().map(str::to_owned);
-        let name = parts.next().map_or_else(|| format!("device {}", &digest[..4]), str::to_owned);
+        let name = parts.next().map_or_else(|| format!("#{}", &digest[..4]), str::to_owned);
         Some(Device { digest, since, name })
     }
 
@@ -122,16 +122,13 @@ impl Devices {
         self.known().iter().any(|d| d.id() == id)
     }
 
-    /// A token for a new device; over the limit the oldest one loses its own.
-    pub(super) fn connect(&self, name: &str, at: OffsetDateTime) -> io::Result<String> {
+    /// A token for a new device, named knowing the first digits of its digest; over the limit the oldest one loses its own.
+    pub(super) fn connect(&self, name: impl FnOnce(&str) -> String, at: OffsetDateTime) -> io::Result<String> {
         let mut bytes = [0; 32];
         getrandom::fill(&mut bytes).map_err(io::Error::other)?;
         let token = hex(&bytes);
         let digest = hex(&Sha256::digest(&token));
-        let name = match name {
-            "" => format!("device {}", &digest[..4]),
-            name => name.to_owned(),
-        };
+        let name = name(&digest[..4]);
         let since = Some(at.format(&Rfc3339).map_err(io::Error::other)?);
         self.change(|all| {
             all.push(Device { digest, since, name });
@@ -186,7 +183,7 @@ mod tests {
         let who = devices.of("token").unwrap();
         assert_eq!(who.id.as_deref(), Some(&digest[..ID_DIGITS]));
         let at = OffsetDateTime::UNIX_EPOCH;
-        let token = devices.connect("the left bay's phone", at).unwrap();
+        let token = devices.connect(|_| "the left bay's phone".into(), at).unwrap();
         let again = Devices::read(jobs.path());
         assert!(again.of("token").is_some());
         assert_eq!(&*again.of(&token).unwrap().name, "the left bay's phone");
@@ -196,7 +193,7 @@ mod tests {
     fn whoever_is_shown_out_stays_out() {
         let jobs = tempfile::tempdir().unwrap();
         let devices = Devices::read(jobs.path());
-        let [a, b] = ["a", "b"].map(|name| devices.connect(name, OffsetDateTime::UNIX_EPOCH).unwrap());
+        let [a, b] = ["a", "b"].map(|name| devices.connect(|_| name.into(), OffsetDateTime::UNIX_EPOCH).unwrap());
         let id = devices.of(&a).unwrap().id.unwrap();
         assert_eq!(devices.show_out(&id).unwrap().as_deref(), Some("a"));
         assert_eq!(devices.show_out(&id).unwrap(), None);

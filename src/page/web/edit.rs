@@ -17,7 +17,7 @@ pub(super) fn read(folder: &Path) -> Result<JobFile, Trouble> {
 pub(super) fn write(folder: &Path, job: &JobFile) -> Result<(), Trouble> {
     let path = folder.join("job.toml");
     let text = job.text_instead_of(std::fs::read_to_string(&path).ok().as_deref())?;
-    write_durably(&path, text.as_bytes()).map_err(|e| Trouble::disk("write job.toml", &e))
+    write_durably(&path, text.as_bytes()).map_err(|e| Trouble::disk("job", &e))
 }
 
 /// Changes a job file; whoever calls holds the job's lock.

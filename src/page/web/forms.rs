@@ -2,6 +2,7 @@
 
 use super::limits;
 use super::trouble::Trouble;
+use crate::words::{Figure, phrase};
 
 /// The fields of a form, in its order.
 pub(super) struct Fields(pub(super) Vec<(String, String)>);
@@ -17,7 +18,7 @@ impl Fields {
     pub(super) fn line(&self, name: &str) -> Result<Option<String>, Trouble> {
         let Some(value) = self.get(name) else { return Ok(None) };
         if value.chars().count() > limits::LINE || value.chars().any(char::is_control) {
-            return Err(Trouble::typed(format!("one line of up to {} characters is kept, not more", limits::LINE)));
+            return Err(Trouble::typed(phrase!("page-trouble-line", most = limits::LINE)));
         }
         Ok(Some(value.to_owned()))
     }
@@ -27,7 +28,9 @@ impl Fields {
         let Some(value) = self.get(name) else { return Ok(None) };
         let shown: String = value.chars().take(40).collect();
         let number = value.replace(',', ".").parse::<f64>().ok().filter(|n| n.is_finite());
-        number.map(Some).ok_or_else(|| Trouble::typed(format!("\"{shown}\" is no number: type digits, such as 1502.5")))
+        number.map(Some).ok_or_else(|| {
+            Trouble::typed(phrase!("page-trouble-number", typed = shown, example = Figure::fixed(1502.5, 1)))
+        })
     }
 }
 

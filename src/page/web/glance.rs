@@ -13,6 +13,8 @@ use axum::response::{IntoResponse, Response};
 
 use super::answer::json_trouble;
 use super::devices::Who;
+use super::language::Visitor;
+use super::page::bodies::kit_body_name;
 use super::plans::named;
 use super::routes::{Shared, job};
 use super::trouble::{Trouble, blocking};
@@ -20,34 +22,46 @@ use super::{edit, limits};
 use crate::job::{Glance, glance_at};
 use crate::marker::Kit;
 use crate::photo::{self, Kind};
+use crate::words::{Value, phrase};
 
 /// When each device last sent one.
 pub(super) type Pace = Mutex<HashMap<Option<Arc<str>>, Instant>>;
 
 /// Looks at one live picture.
-pub(super) async fn look(State(app): Shared, who: Who, Path(name): Path<String>, body: Bytes) -> Response {
+pub(super) async fn look(
+    State(app): Shared,
+    visitor: Visitor,
+    who: Who,
+    Path(name): Path<String>,
+    body: Bytes,
+) -> Response {
     let looked = async {
         let (folder, _) = job(&app, &name)?;
         if too_soon(&app.pace, &who) {
-            return Err(Trouble::new(StatusCode::TOO_MANY_REQUESTS, "pace", "send fewer live pictures"));
+            return Err(Trouble::new(StatusCode::TOO_MANY_REQUESTS, "pace", phrase!("page-trouble-pace")));
         }
-        let busy =
-            |_| Trouble::new(StatusCode::SERVICE_UNAVAILABLE, "busy", "others are looking too: send it again soon");
+        let busy = |_| Trouble::new(StatusCode::SERVICE_UNAVAILABLE, "busy", phrase!("page-trouble-glances-busy"));
         let _place = Arc::clone(&app.glances).try_acquire_owned().map_err(busy)?;
         let at = Arc::clone(&app);
         let kit = blocking(move || named(&at, &folder, &edit::read(&folder)?).map(|n| n.kit).map_err(Trouble::typed));
         let kit = kit.await?;
-        app.desk.glance(move || glance(&body, &kit)).await
+        let looked = app.desk.glance(move || {
+            let glance = glance(&body, &kit)?;
+            let named = |name: &String| kit_body_name(visitor.language, &kit, name);
+            let shown: Vec<String> = glance.seen.iter().map(named).collect();
+            Ok((glance, shown))
+        });
+        looked.await
     };
     match looked.await {
-        Ok(g) => {
+        Ok((g, shown)) => {
             let [width, height] = g.size_px;
             Json(serde_json::json!({
-                "width": width, "height": height, "markers": g.markers, "seen": g.seen, "missing": g.missing, "ties": g.ties
+                "width": width, "height": height, "markers": g.markers, "seen": g.seen, "shown": shown, "missing": g.missing, "ties": g.ties
             }))
             .into_response()
         }
-        Err(trouble) => json_trouble(&trouble),
+        Err(trouble) => json_trouble(visitor, &trouble),
     }
 }
 
@@ -80,15 +94,15 @@ fn size(jpeg: &[u8]) -> Option<(u16, u16)> {
 }
 
 fn glance(bytes: &[u8], kit: &Kit) -> Result<Glance, Trouble> {
-    let refused = |words: String| Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "no-picture", words);
-    if photo::recognise(bytes, "the picture").map_err(|e| refused(e.to_string()))? != Kind::Jpeg {
-        return Err(refused("live pictures are JPEG".into()));
+    let refused = |words: Value| Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "no-picture", words);
+    if photo::recognise(bytes, "the picture").map_err(|e| refused(e.to_string().into()))? != Kind::Jpeg {
+        return Err(refused(phrase!("page-trouble-live-kind").into()));
     }
     match size(bytes) {
         Some((width, height)) if u64::from(width) * u64::from(height) <= limits::GLANCE_PIXELS => {}
-        _ => return Err(refused("live pictures are small: send fewer pixels".into())),
+        _ => return Err(refused(phrase!("page-trouble-live-size").into())),
     }
-    glance_at(bytes, kit).map_err(|e| refused(e.to_string()))
+    glance_at(bytes, kit).map_err(|e| refused(e.to_string().into()))
 }
 
 #[cfg(test)]

@@ -13,9 +13,10 @@ use axum::response::{IntoResponse, Redirect, Response};
 
 use super::answer::json_trouble;
 use super::app::App;
-use super::language::cookie;
+use super::language::{Visitor, cookie};
 use super::pairing::TOKEN_COOKIE;
 use super::trouble::Trouble;
+use crate::words::phrase;
 
 /// Nothing but this server's own files; pictures also from the page's memory.
 const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; connect-src 'self'; \
@@ -58,19 +59,20 @@ pub(super) async fn guard(State(guarded): State<Guarded>, request: Request, next
 }
 
 fn admitted(guarded: &Guarded, request: Request) -> Result<Request, Box<Response>> {
-    let path = request.uri().path().to_owned();
+    let (mut parts, body) = request.into_parts();
+    let visitor = Visitor::of(&parts);
+    let path = parts.uri.path().to_owned();
     let encrypted = guarded.app.certificate.is_some();
-    if guarded.address.ip().is_loopback() && !names_this_machine(request.headers(), guarded.address, encrypted) {
+    if guarded.address.ip().is_loopback() && !names_this_machine(&parts.headers, guarded.address, encrypted) {
         // Another site's name that was made to lead here must not read the page.
-        let words = "this page answers only under this machine's own names, such as localhost";
-        return Err(refused(&Trouble::new(StatusCode::MISDIRECTED_REQUEST, "host", words)));
+        let words = phrase!("page-trouble-host");
+        return Err(refused(visitor, &Trouble::new(StatusCode::MISDIRECTED_REQUEST, "host", words)));
     }
-    if !matches!(*request.method(), Method::GET | Method::HEAD) && !same_origin(request.headers(), encrypted) {
-        let words = "this was sent by another site's page, or by a program that does not say where it comes from";
-        return Err(refused(&Trouble::new(StatusCode::FORBIDDEN, "origin", words)));
+    if !matches!(parts.method, Method::GET | Method::HEAD) && !same_origin(&parts.headers, encrypted) {
+        let words = phrase!("page-trouble-origin");
+        return Err(refused(visitor, &Trouble::new(StatusCode::FORBIDDEN, "origin", words)));
     }
     let open = OPEN.contains(&path.as_str()) || path.starts_with("/pair/") || path.starts_with("/language/");
-    let (mut parts, body) = request.into_parts();
     let known = guarded.app.pairing.who(cookie(&parts, TOKEN_COOKIE));
     let (method, wants_page) = (parts.method.clone(), wants_page(&parts.headers));
     let admitted = open || known.is_some();
@@ -81,16 +83,15 @@ fn admitted(guarded: &Guarded, request: Request) -> Result<Request, Box<Response
     match admitted {
         true => Ok(request),
         false if method == Method::GET && wants_page => Err(Box::new(Redirect::to("/pair").into_response())),
-        false => Err(refused(&Trouble::new(
-            StatusCode::UNAUTHORIZED,
-            "pair",
-            "this device is not connected: open the page and type the code that the terminal shows",
-        ))),
+        false => Err(refused(
+            visitor,
+            &Trouble::new(StatusCode::UNAUTHORIZED, "pair", phrase!("page-trouble-not-connected")),
+        )),
     }
 }
 
-fn refused(trouble: &Trouble) -> Box<Response> {
-    Box::new(json_trouble(trouble))
+fn refused(visitor: Visitor, trouble: &Trouble) -> Box<Response> {
+    Box::new(json_trouble(visitor, trouble))
 }
 
 fn wants_page(headers: &HeaderMap) -> bool {

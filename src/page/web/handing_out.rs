@@ -30,7 +30,7 @@ struct Packed {
 /// `evidence.tar`, the same bytes each time; `check` takes it as it is.
 pub(super) async fn evidence(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
     let sealed = app.shelf.path(&name).map(|_| app.shelf.sealed_path(&name)).filter(|p| p.is_dir());
-    let Some(sealed) = sealed else { return trouble_page(visitor, &Trouble::not_found("this evidence folder")) };
+    let Some(sealed) = sealed else { return trouble_page(visitor, &Trouble::not_found("evidence")) };
     let plain: String =
         name.chars().map(|c| if c.is_ascii_alphanumeric() || "-_.".contains(c) { c } else { '_' }).collect();
     let inside = plain.clone();
@@ -53,8 +53,8 @@ pub(super) async fn evidence(State(app): Shared, visitor: Visitor, Path(name): P
 }
 
 fn pack(sealed: &std::path::Path, name: &str) -> Result<(TempDir, PathBuf), Trouble> {
-    let disk = |e: std::io::Error| Trouble::disk("make room for the file", &e);
-    let beside = sealed.parent().ok_or_else(|| Trouble::not_found("this evidence folder"))?;
+    let disk = |e: std::io::Error| Trouble::disk("file", &e);
+    let beside = sealed.parent().ok_or_else(|| Trouble::not_found("evidence"))?;
     let room = tempfile::Builder::new().prefix(".handing-out-").tempdir_in(beside).map_err(disk)?;
     let path = room.path().join("evidence.tar");
     evidence::pack(sealed, name, &path).map_err(|e| Trouble::typed(e.to_string()))?;
@@ -62,7 +62,7 @@ fn pack(sealed: &std::path::Path, name: &str) -> Result<(TempDir, PathBuf), Trou
 }
 
 async fn open(room: TempDir, path: PathBuf) -> Result<(Packed, u64), Trouble> {
-    let disk = |e: std::io::Error| Trouble::disk("read the packed file", &e);
+    let disk = |e: std::io::Error| Trouble::disk("read", &e);
     let file = File::open(&path).await.map_err(disk)?;
     let length = file.metadata().await.map_err(disk)?.len();
     Ok((Packed { _room: room, file }, length))

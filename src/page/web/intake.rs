@@ -11,6 +11,7 @@ use super::upload::Came;
 use super::{edit, limits};
 use crate::folder::{Attachment, MOST_MOVES, Phase, PhotoEntry, move_durably};
 use crate::photo::{self, Kind};
+use crate::words::phrase;
 
 /// Photos that are no longer measured with.
 const ASIDE: &str = "aside";
@@ -70,13 +71,12 @@ pub(super) fn photo(folder: &Path, came: &Came, shows: Shows) -> Result<(Kept, S
             return Ok((Kept::Already, file));
         }
         if entries.len() >= limits::PHOTOS {
-            let words = format!("a job keeps at most {} photos: set some aside", limits::PHOTOS);
+            let words = phrase!("page-trouble-many-photos", most = limits::PHOTOS);
             return Err(Trouble::new(StatusCode::CONFLICT, "too-many", words));
         }
         // One that a crash left unlisted is listed now.
         let name = there.unwrap_or_else(|| format!("{:02}-{digits}.{ending}", entries.len() + 1));
-        move_durably(&came.path, &folder.join("photos").join(&name))
-            .map_err(|e| Trouble::disk("keep the photo", &e))?;
+        move_durably(&came.path, &folder.join("photos").join(&name)).map_err(|e| Trouble::disk("photo", &e))?;
         let file = format!("photos/{name}");
         let last = entries.iter().map(|e| e.after_move).max().unwrap_or(0);
         // A first photo is of no move.
@@ -96,7 +96,7 @@ pub(super) fn recognised(came: &Came) -> Result<(), Trouble> {
 
 /// The ending by the content, and when the photo was taken by its own record.
 fn examine(path: &Path) -> Result<(&'static str, Option<time::OffsetDateTime>), Trouble> {
-    let disk = |e: std::io::Error| Trouble::disk("read the file", &e);
+    let disk = |e: std::io::Error| Trouble::disk("read", &e);
     let mut head = Vec::new();
     let mut file = std::fs::File::open(path).map_err(disk)?;
     file.by_ref().take(256 * 1024).read_to_end(&mut head).map_err(disk)?;
@@ -123,18 +123,18 @@ fn named(folder: &Path, digits: &str) -> Option<String> {
 pub(super) fn attachment(folder: &Path, came: &Came, kind: &str, sent_as: &str) -> Result<(Kept, String), Trouble> {
     let digits = &came.sha256[..DIGITS];
     let shelf = folder.join("attachments");
-    std::fs::create_dir_all(&shelf).map_err(|e| Trouble::disk("make the folder attachments/", &e))?;
+    std::fs::create_dir_all(&shelf).map_err(|e| Trouble::disk("folder", &e))?;
     edit::change(folder, |job| {
         let own = format!("attachments/{digits}-");
         if let Some(there) = job.attachments.iter().find(|a| a.file.starts_with(&own) && a.kind == kind) {
             return Ok((Kept::Already, there.file.clone()));
         }
         if job.attachments.len() >= limits::ATTACHMENTS {
-            let words = format!("a job keeps at most {} attachments", limits::ATTACHMENTS);
+            let words = phrase!("page-trouble-many-files", most = limits::ATTACHMENTS);
             return Err(Trouble::new(StatusCode::CONFLICT, "too-many", words));
         }
         let name = format!("{digits}-{}", plain(sent_as));
-        move_durably(&came.path, &shelf.join(&name)).map_err(|e| Trouble::disk("keep the attachment", &e))?;
+        move_durably(&came.path, &shelf.join(&name)).map_err(|e| Trouble::disk("file", &e))?;
         let file = format!("attachments/{name}");
         job.attachments.push(Attachment { file: file.clone(), kind: kind.to_owned() });
         Ok((Kept::New, file))
@@ -155,19 +155,18 @@ fn plain(name: &str) -> String {
 pub(super) fn set_aside(folder: &Path, file: &str) -> Result<(), Trouble> {
     let listed = edit::photos(folder, &edit::read(folder)?).into_iter().find(|e| e.file == file);
     let name = file.strip_prefix("photos/").filter(|n| !n.contains('/'));
-    let (entry, name) = listed.zip(name).ok_or_else(|| Trouble::not_found("this photo"))?;
+    let (entry, name) = listed.zip(name).ok_or_else(|| Trouble::not_found("photo"))?;
     let kept_as = match entry.after_move {
         0 => name.to_owned(),
         n => format!("{AFTER}{n}-{name}"),
     };
-    std::fs::create_dir_all(folder.join(ASIDE)).map_err(|e| Trouble::disk("make the folder aside/", &e))?;
+    std::fs::create_dir_all(folder.join(ASIDE)).map_err(|e| Trouble::disk("folder", &e))?;
     edit::change(folder, |job| {
         edit::list(folder, job);
         edit::unlist(job, file);
         Ok(())
     })?;
-    move_durably(&folder.join(file), &folder.join(ASIDE).join(kept_as))
-        .map_err(|e| Trouble::disk("set the photo aside", &e))
+    move_durably(&folder.join(file), &folder.join(ASIDE).join(kept_as)).map_err(|e| Trouble::disk("photo", &e))
 }
 
 /// After which move a photo was taken that was set aside, and its name before.
@@ -179,12 +178,11 @@ fn after(name: &str) -> (u32, &str) {
 /// Measures with a photo again that was set aside.
 pub(super) fn bring_back(folder: &Path, name: &str) -> Result<(), Trouble> {
     if !aside(folder).iter().any(|n| n == name) {
-        return Err(Trouble::not_found("this photo"));
+        return Err(Trouble::not_found("photo"));
     }
     let (after_move, own) = after(name);
     let file = format!("photos/{own}");
-    move_durably(&folder.join(ASIDE).join(name), &folder.join(&file))
-        .map_err(|e| Trouble::disk("bring the photo back", &e))?;
+    move_durably(&folder.join(ASIDE).join(name), &folder.join(&file)).map_err(|e| Trouble::disk("photo", &e))?;
     edit::change(folder, |job| {
         edit::list(folder, job);
         let entries = job.photo_entries.get_or_insert_default();

@@ -6,7 +6,7 @@ use axum::extract::FromRequestParts;
 use axum::http::header::{ACCEPT_LANGUAGE, COOKIE};
 use axum::http::request::Parts;
 
-use super::words::{ENGLISH, GERMAN, Words};
+use crate::words::Language;
 
 /// The cookie that keeps the choice.
 pub(super) const LANGUAGE_COOKIE: &str = "baywitness-language";
@@ -14,7 +14,7 @@ pub(super) const LANGUAGE_COOKIE: &str = "baywitness-language";
 /// Who asks.
 #[derive(Clone, Copy)]
 pub(super) struct Visitor {
-    pub(super) words: &'static Words,
+    pub(super) language: Language,
 }
 
 impl<S: Sync> FromRequestParts<S> for Visitor {
@@ -26,19 +26,11 @@ impl<S: Sync> FromRequestParts<S> for Visitor {
 }
 
 impl Visitor {
-    fn of(parts: &Parts) -> Self {
-        let chosen = cookie(parts, LANGUAGE_COOKIE).and_then(by_name);
-        let asked = || {
-            let header = parts.headers.get(ACCEPT_LANGUAGE)?.to_str().ok()?;
-            header.split(',').find_map(|part| by_name(part.split([';', '-']).next()?.trim()))
-        };
-        Visitor { words: chosen.or_else(asked).unwrap_or(&ENGLISH) }
+    pub(super) fn of(parts: &Parts) -> Self {
+        let chosen = cookie(parts, LANGUAGE_COOKIE).and_then(Language::of_tag);
+        let asked = || Language::of_header(parts.headers.get(ACCEPT_LANGUAGE)?.to_str().ok()?);
+        Visitor { language: chosen.or_else(asked).unwrap_or_default() }
     }
-}
-
-/// A language's strings by its name.
-pub(super) fn by_name(name: &str) -> Option<&'static Words> {
-    [&ENGLISH, &GERMAN].into_iter().find(|w| w.language.eq_ignore_ascii_case(name))
 }
 
 /// A cookie's value.
@@ -59,13 +51,13 @@ mod tests {
         for (name, value) in headers {
             request = request.header(*name, *value);
         }
-        Visitor::of(&request.body(()).unwrap().into_parts().0).words.language
+        Visitor::of(&request.body(()).unwrap().into_parts().0).language.tag()
     }
 
     #[test]
     fn the_choice_comes_before_the_browser_and_english_last() {
         assert_eq!(language(&[]), "en");
-        assert_eq!(language(&[("accept-language", "fr-CH, de;q=0.7, en;q=0.3")]), "de");
+        assert_eq!(language(&[("accept-language", "pl, fr-CH;q=0.9, de;q=0.7, en;q=0.3")]), "fr");
         assert_eq!(language(&[("accept-language", "en-GB,de")]), "en");
         assert_eq!(language(&[("accept-language", "en"), ("cookie", "a=b; baywitness-language=de")]), "de");
         assert_eq!(language(&[("cookie", "baywitness-language=<script>")]), "en");

@@ -4,7 +4,7 @@
 //! From the outside in: `server` accepts connections, `places` counts them, `tls`
 //! encrypts, `guard`, `pairing` and `devices` say who may ask, `changes` notes it, `routes` says what can be asked, `page` and `draw` answer,
 //! `intake` keeps what is sent, `edit` changes job files, `desk` measures,
-//! `shelf` knows the folders, `words` has every string in every language.
+//! `shelf` knows the folders. What people read stands in the message files, room `page`.
 
 mod alignment;
 mod answer;
@@ -42,7 +42,6 @@ mod tls;
 mod trouble;
 mod upload;
 mod view;
-mod words;
 
 pub use app::Options;
 pub use pairing::qr_text;

@@ -9,6 +9,7 @@ use super::forms::Fields;
 use super::trouble::Trouble;
 use super::{edit, own_sheets};
 use crate::folder::{JobFile, Vehicle, make_folder_durably, write_durably};
+use crate::words::phrase;
 
 /// Numbers that are tried in a day.
 const MOST_A_DAY: u32 = 10_000;
@@ -16,13 +17,13 @@ const MOST_A_DAY: u32 = 10_000;
 /// Makes the job that a form describes; the folder's name.
 pub(super) fn open(app: &App, sheet: &str, fields: &Fields, act: &Act) -> Result<String, Trouble> {
     let shelved = app.library.now();
-    let setup = shelved.sheet(sheet).ok_or_else(|| Trouble::not_found("this set-up sheet"))?;
-    let name = fields.get("kit").ok_or_else(|| Trouble::typed("choose the marker kit"))?;
-    let kit = shelved.kit(name).ok_or_else(|| Trouble::not_found("this marker kit"))?;
+    let setup = shelved.sheet(sheet).ok_or_else(|| Trouble::not_found("sheet"))?;
+    let name = fields.get("kit").ok_or_else(|| Trouble::typed(phrase!("page-trouble-choose-kit")))?;
+    let kit = shelved.kit(name).ok_or_else(|| Trouble::not_found("kit"))?;
     setup.check_against(kit).map_err(|p| Trouble::typed(format!("{}; {}", p.problem, p.remedy)))?;
     let camera = fields.get("camera");
     if camera.is_some_and(|c| shelved.cameras.iter().all(|(name, _)| name != c)) {
-        return Err(Trouble::not_found("this camera"));
+        return Err(Trouble::not_found("camera"));
     }
     let vehicle = Vehicle {
         description: fields.line("description")?,
@@ -65,9 +66,8 @@ pub(super) fn open(app: &App, sheet: &str, fields: &Fields, act: &Act) -> Result
     let folder = app.shelf.root().join(&name);
     // A sheet of the shop's own goes along, so that the folder is a whole job anywhere.
     if let Some(file) = own_sheets::file(app, sheet) {
-        let bytes = std::fs::read(&file).map_err(|e| Trouble::disk("read the set-up sheet", &e))?;
-        write_durably(&folder.join(format!("{sheet}.toml")), &bytes)
-            .map_err(|e| Trouble::disk("copy the set-up sheet", &e))?;
+        let bytes = std::fs::read(&file).map_err(|e| Trouble::disk("read", &e))?;
+        write_durably(&folder.join(format!("{sheet}.toml")), &bytes).map_err(|e| Trouble::disk("sheet", &e))?;
     }
     fill(&folder, &job)?;
     act.note_since(&folder, &[])?;
@@ -89,14 +89,14 @@ pub(super) fn numbered(root: &Path, stem: &str) -> Result<String, Trouble> {
         match make_folder_durably(&root.join(&name)) {
             Ok(()) => return Ok(name),
             Err(e) if e.kind() == ErrorKind::AlreadyExists => {}
-            Err(e) => return Err(Trouble::disk("make the job folder", &e)),
+            Err(e) => return Err(Trouble::disk("folder", &e)),
         }
     }
-    Err(Trouble::typed("there are too many jobs of this day in the folder: move older ones away"))
+    Err(Trouble::typed(phrase!("page-trouble-many-jobs")))
 }
 
 /// The folder of photos, then the job file: with that it is a job.
 pub(super) fn fill(folder: &Path, job: &JobFile) -> Result<(), Trouble> {
-    make_folder_durably(&folder.join("photos")).map_err(|e| Trouble::disk("make the folder photos/", &e))?;
+    make_folder_durably(&folder.join("photos")).map_err(|e| Trouble::disk("folder", &e))?;
     edit::write(folder, job)
 }

@@ -9,6 +9,7 @@ use super::trouble::Trouble;
 use crate::folder::{Kind, make_folder_durably, write_durably};
 use crate::quantity::Quantity;
 use crate::setup::{Check, Decision, Evidence, From, Limits, Prerequisite, ReferenceLine, Setup, Waiver};
+use crate::words::{Language, Phrase, phrase, say};
 
 /// The models folder in the folder of jobs.
 const MODELS: &str = "models";
@@ -32,13 +33,10 @@ pub(super) fn file(app: &App, sheet: &str) -> Option<PathBuf> {
 }
 
 /// Keeps the sheet that a form describes; its name.
-pub(super) fn make(app: &App, fields: &Fields) -> Result<String, Trouble> {
-    let sheet = read(fields)?;
+pub(super) fn make(app: &App, fields: &Fields, language: Language) -> Result<String, Trouble> {
+    let sheet = read(fields, language)?;
     if app.library.now().sheet(&sheet.name).is_some() {
-        return Err(Trouble::typed(format!(
-            "there is a set-up sheet \"{}\" already: give this one its own name",
-            sheet.name
-        )));
+        return Err(Trouble::typed(phrase!("page-trouble-sheet-exists", name = sheet.name)));
     }
     let text = sheet.to_toml();
     Setup::from_toml(&text, &sheet.name)?;
@@ -46,13 +44,13 @@ pub(super) fn make(app: &App, fields: &Fields) -> Result<String, Trouble> {
     for part in [folder(app.shelf.root()), shelf.clone()] {
         match make_folder_durably(&part) {
             Err(e) if e.kind() != std::io::ErrorKind::AlreadyExists => {
-                return Err(Trouble::disk("make the folder of set-up sheets", &e));
+                return Err(Trouble::disk("folder", &e));
             }
             _ => {}
         }
     }
     write_durably(&shelf.join(format!("{}.toml", sheet.name)), text.as_bytes())
-        .map_err(|e| Trouble::disk("keep the set-up sheet", &e))?;
+        .map_err(|e| Trouble::disk("sheet", &e))?;
     app.library.forget();
     Ok(sheet.name)
 }
@@ -63,36 +61,36 @@ fn is_name(name: &str) -> bool {
 }
 
 /// The sheet as typed.
-fn read(fields: &Fields) -> Result<Setup, Trouble> {
-    let needed = |name: &str, what: &str| fields.line(name)?.ok_or_else(|| Trouble::typed(format!("type {what}")));
-    let name = needed("name", "a short name for the sheet")?;
+fn read(fields: &Fields, language: Language) -> Result<Setup, Trouble> {
+    let needed = |name: &'static str| {
+        fields.line(name)?.ok_or_else(|| Trouble::typed(phrase!("page-trouble-sheet-needs", field = name)))
+    };
+    let name = needed("name")?;
     if !is_name(&name) {
-        return Err(Trouble::typed(
-            "the short name takes 3 to 60 small letters, digits and hyphens, such as front-radar-model-x",
-        ));
+        return Err(Trouble::typed(phrase!("page-trouble-sheet-name")));
     }
     let line = fields.get("line").and_then(|l| ReferenceLine::ALL.into_iter().find(|r| r.name() == l));
-    let reference_line = line.ok_or_else(|| Trouble::typed("choose the reference line"))?;
+    let reference_line = line.ok_or_else(|| Trouble::typed(phrase!("page-trouble-choose-line")))?;
     let (mut checks, mut waived) = (Vec::new(), Vec::new());
     for quantity in QUANTITIES {
         match check(fields, quantity)? {
             Some(check) => checks.push(check),
-            None => waived.push(Waiver { quantity, because: "the sheet's author left it out".to_owned() }),
+            None => waived.push(Waiver { quantity, because: say!(language, "page-sheet-left-out") }),
         }
     }
     if checks.is_empty() {
-        return Err(Trouble::typed("type at least one wanted value with its tolerance"));
+        return Err(Trouble::typed(phrase!("page-trouble-sheet-empty")));
     }
     Ok(Setup {
         name,
-        title: needed("title", "what is calibrated with what")?,
-        source: needed("source", "whose figures these are: document and date")?,
+        title: needed("title")?,
+        source: needed("source")?,
         reference_line,
         decision: Decision::default(),
         procedure: None,
         steps: Vec::new(),
         datums: Vec::new(),
-        prerequisites: prerequisites(),
+        prerequisites: prerequisites(language),
         checks,
         waived,
         limits: Limits::default(),
@@ -100,31 +98,29 @@ fn read(fields: &Fields) -> Result<Setup, Trouble> {
 }
 
 /// A figure that was typed twice, both times alike.
-fn twice(fields: &Fields, name: &str, words: &str) -> Result<Option<f64>, Trouble> {
+fn twice(fields: &Fields, name: &str, quantity: &Phrase) -> Result<Option<f64>, Trouble> {
     match (fields.number(name)?, fields.number(&format!("{name}:again"))?) {
         (Some(a), Some(b)) if a.to_bits() == b.to_bits() || (a - b).abs() < 1e-9 => Ok(Some(a)),
         (None, None) => Ok(None),
-        (Some(_), Some(_)) => {
-            Err(Trouble::typed(format!("{words}: the two typed figures differ: read the source again")))
-        }
-        _ => Err(Trouble::typed(format!("{words}: type the figure in both fields"))),
+        (Some(_), Some(_)) => Err(Trouble::typed(phrase!("page-trouble-figures-differ", quantity = quantity.clone()))),
+        _ => Err(Trouble::typed(phrase!("page-trouble-figure-once", quantity = quantity.clone()))),
     }
 }
 
 fn check(fields: &Fields, quantity: Quantity) -> Result<Option<Check>, Trouble> {
-    let words = quantity.trade_name();
-    let nominal = twice(fields, &format!("{}:nominal", quantity.name()), &format!("{words}, wanted"))?;
-    let tolerance = twice(fields, &format!("{}:tolerance", quantity.name()), &format!("{words}, tolerance"))?;
+    let named = phrase!("verdict-quantity", quantity = quantity.name());
+    let nominal = twice(fields, &format!("{}:nominal", quantity.name()), &named)?;
+    let tolerance = twice(fields, &format!("{}:tolerance", quantity.name()), &named)?;
     let (nominal, tolerance) = match (nominal, tolerance) {
         (None, None) => return Ok(None),
         (Some(nominal), Some(tolerance)) if tolerance > 0.0 => (nominal, tolerance),
-        (Some(_), Some(_)) => return Err(Trouble::typed(format!("{words}: a tolerance is larger than zero"))),
-        _ => return Err(Trouble::typed(format!("{words}: type the wanted value and its tolerance, or neither"))),
+        (Some(_), Some(_)) => return Err(Trouble::typed(phrase!("page-trouble-tolerance-zero", quantity = named))),
+        _ => return Err(Trouble::typed(phrase!("page-trouble-figure-alone", quantity = named))),
     };
     let from = match quantity {
         Quantity::Distance => {
             let typed = fields.get("distance:from").filter(|f| FROM.contains(f));
-            Some(From::from_name(typed.ok_or_else(|| Trouble::typed("choose where the distance starts"))?))
+            Some(From::from_name(typed.ok_or_else(|| Trouble::typed(phrase!("page-trouble-choose-start")))?))
         }
         _ => None,
     };
@@ -145,13 +141,13 @@ fn check(fields: &Fields, quantity: Quantity) -> Result<Option<Check>, Trouble> 
 
 /// What goes for every static calibration (common practice, no source); a
 /// sheet that is edited by hand may ask for more.
-fn prerequisites() -> Vec<Prerequisite> {
-    let one = |id: &str, text: &str| Prerequisite { id: id.to_owned(), text: text.to_owned(), required: true };
+fn prerequisites(language: Language) -> Vec<Prerequisite> {
+    let one = |id: &str, text: String| Prerequisite { id: id.to_owned(), text, required: true };
     vec![
-        one("tyre_pressures_set", "Tyre pressures as the vehicle's plate says"),
-        one("vehicle_unloaded", "Nobody and no load in the vehicle"),
-        one("steering_straight", "Steering straight ahead"),
-        one("suspension_settled", "Vehicle rolled into place, brakes let go, suspension settled"),
+        one("tyre_pressures_set", say!(language, "page-asks-tyres")),
+        one("vehicle_unloaded", say!(language, "page-asks-empty")),
+        one("steering_straight", say!(language, "page-asks-steering")),
+        one("suspension_settled", say!(language, "page-asks-settled")),
     ]
 }
 
@@ -181,7 +177,7 @@ mod tests {
 
     #[test]
     fn figures_that_differ_make_no_sheet() {
-        let sheet = read(&fields(("", ""))).unwrap();
+        let sheet = read(&fields(("", "")), Language::German).unwrap();
         assert_eq!((sheet.checks.len(), sheet.waived.len()), (1, 5));
         assert_eq!((sheet.checks[0].lower, sheet.checks[0].upper), (Some(1490.0), Some(1510.0)));
         assert_eq!(Setup::from_toml(&sheet.to_toml(), "x").unwrap(), sheet);
@@ -194,7 +190,7 @@ mod tests {
             ("name", "../x"),
             ("source", ""),
         ] {
-            assert!(read(&fields(change)).is_err(), "{change:?}");
+            assert!(read(&fields(change), Language::English).is_err(), "{change:?}");
         }
         let zero = Fields(
             fields(("", ""))
@@ -203,6 +199,6 @@ mod tests {
                 .map(|(n, v)| if n.contains("tolerance") { (n, "0".into()) } else { (n, v) })
                 .collect(),
         );
-        assert!(read(&zero).is_err());
+        assert!(read(&zero, Language::English).is_err());
     }
 }

@@ -63,7 +63,12 @@ impl Pairing {
     }
 
     /// A token for a device that knows the code.
-    pub(super) fn token_for(&self, typed: &str, name: &str, at: OffsetDateTime) -> Result<String, Refused> {
+    pub(super) fn token_for(
+        &self,
+        typed: &str,
+        name: impl FnOnce(&str) -> String,
+        at: OffsetDateTime,
+    ) -> Result<String, Refused> {
         let mut wrong = self.wrong.lock().unwrap_or_else(PoisonError::into_inner);
         while wrong.front().is_some_and(|at| at.elapsed() > Duration::from_secs(60)) {
             wrong.pop_front();
@@ -143,8 +148,9 @@ mod tests {
         let pairing = Pairing::new(open, jobs.path()).unwrap();
         let code = pairing.code().unwrap().to_owned();
         assert!(pairing.who(None).is_none() && pairing.who(Some("")).is_none());
-        let a = pairing.token_for(&code, "a", NOW).unwrap();
-        let b = pairing.token_for(&format!(" {}-{} ", code[..5].to_lowercase(), &code[5..]), "b", NOW).unwrap();
+        let a = pairing.token_for(&code, |_| "a".into(), NOW).unwrap();
+        let b =
+            pairing.token_for(&format!(" {}-{} ", code[..5].to_lowercase(), &code[5..]), |_| "b".into(), NOW).unwrap();
         assert!(a != b && pairing.who(Some(&a)).is_some() && pairing.who(Some(&b)).is_some());
         let again = Pairing::new(open, jobs.path()).unwrap();
         assert!(again.who(Some(&a)).is_some() && again.code() != Some(&code));
@@ -157,10 +163,10 @@ mod tests {
         let jobs = tempfile::tempdir().unwrap();
         let pairing = Pairing::new("10.0.0.1:1".parse().unwrap(), jobs.path()).unwrap();
         for _ in 0..limits::WRONG_CODES {
-            assert_eq!(pairing.token_for("AAAAAAAAAA", "", NOW), Err(Refused::Wrong));
+            assert_eq!(pairing.token_for("AAAAAAAAAA", str::to_owned, NOW), Err(Refused::Wrong));
         }
         let code = pairing.code().unwrap().to_owned();
-        assert_eq!(pairing.token_for(&code, "", NOW), Err(Refused::Wait));
+        assert_eq!(pairing.token_for(&code, str::to_owned, NOW), Err(Refused::Wait));
     }
 
     #[test]

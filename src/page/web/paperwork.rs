@@ -13,6 +13,7 @@ use super::{edit, limits};
 use crate::folder::{CARD_IDS, Calibration, INSTRUMENTS, Reading};
 use crate::quantity::Quantity;
 use crate::setup::{From, Setup};
+use crate::words::phrase;
 
 /// Markers of a card.
 const CARD_MARKERS: usize = 3;
@@ -44,7 +45,7 @@ pub(super) fn prepare(app: &App, folder: &Path, fields: &Fields) -> Result<(), T
             let Some(value) = value else { continue };
             let instrument = fields.get(&format!("instrument:{i}")).unwrap_or_default();
             let Some((name, u)) = instruments(check.0).into_iter().find(|(name, _)| *name == instrument) else {
-                return Err(Trouble::typed("choose the instrument that read the value"));
+                return Err(Trouble::typed(phrase!("page-trouble-instrument")));
             };
             job.readings.push(of_ours(check.0, check.1, value, (name, u)));
         }
@@ -57,7 +58,7 @@ pub(super) fn prepare(app: &App, folder: &Path, fields: &Fields) -> Result<(), T
             job.readings.push(of_ours(Quantity::ThrustAngle, None, value, (name, u)));
         }
         if job.readings.len() > limits::READINGS {
-            return Err(Trouble::typed(format!("a job keeps at most {} readings", limits::READINGS)));
+            return Err(Trouble::typed(phrase!("page-trouble-many-readings", most = limits::READINGS)));
         }
         Ok(())
     })
@@ -105,12 +106,12 @@ fn new_code(taken: &[u32]) -> Result<Vec<u32>, Trouble> {
     let mut code = Vec::new();
     while code.len() < CARD_MARKERS && !free.is_empty() {
         let mut random = [0; 4];
-        let fault = |_| Trouble::new(axum::http::StatusCode::INTERNAL_SERVER_ERROR, "fault", "no random number");
+        let fault = |_| Trouble::fault(phrase!("page-trouble-random"));
         getrandom::fill(&mut random).map_err(fault)?;
         code.push(free.swap_remove(u32::from_le_bytes(random) as usize % free.len()));
     }
     if code.len() < CARD_MARKERS {
-        return Err(Trouble::typed("every card is in use: close jobs that are done"));
+        return Err(Trouble::typed(phrase!("page-trouble-cards")));
     }
     code.sort_unstable();
     Ok(code)

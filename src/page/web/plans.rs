@@ -13,6 +13,7 @@ use crate::job::{self, PlanOptions, Reach, Wanted};
 use crate::marker::{Kit, KitFile};
 use crate::record::PlanRecord;
 use crate::setup::Setup;
+use crate::words::{Value, phrase};
 
 /// Plans by the bytes of what they were made from.
 #[derive(Default)]
@@ -29,16 +30,16 @@ pub(super) struct Named {
 }
 
 /// Reads a job's sheet, kit and a camera. Words say what can't be read.
-pub(super) fn named(app: &App, folder: &Path, job: &JobFile) -> Result<Named, String> {
+pub(super) fn named(app: &App, folder: &Path, job: &JobFile) -> Result<Named, Value> {
     let (setup_file, kit_file) = (open(app, folder, Kind::Setup, &job.setup)?, open(app, folder, Kind::Kit, &job.kit)?);
     let camera_file = job.camera.as_deref().map(|name| open(app, folder, Kind::Camera, name)).transpose()?;
-    let words = |e: crate::input::Error| e.to_string();
+    let words = |e: crate::input::Error| Value::from(e.to_string());
     let setup = Setup::from_toml(setup_file.text().map_err(words)?, setup_file.name()).map_err(words)?;
     let kit = KitFile::from_toml(kit_file.text().map_err(words)?, kit_file.name()).map_err(words)?.kit;
     let camera = match &camera_file {
         Some(file) => Profile::from_toml(file.text().map_err(words)?, file.name()).map_err(words)?,
         // Each photo will say which; for the plan any of the shop's will do.
-        None => app.library.now().cameras.first().map(|(_, c)| c.clone()).ok_or("no camera file is at hand")?,
+        None => app.library.now().cameras.first().map(|(_, c)| c.clone()).ok_or(phrase!("page-trouble-no-camera"))?,
     };
     let v = &job.vehicle;
     let sizes = (v.wheelbase_mm, v.nose_from_rear_axle_mm, v.floor_below_hub_mm);
@@ -46,29 +47,29 @@ pub(super) fn named(app: &App, folder: &Path, job: &JobFile) -> Result<Named, St
     Ok(Named { setup, kit, camera, key })
 }
 
-fn open(app: &App, folder: &Path, kind: Kind, name: &str) -> Result<SourceFile, String> {
+fn open(app: &App, folder: &Path, kind: Kind, name: &str) -> Result<SourceFile, Value> {
     let own = [folder.join(name), folder.join(format!("{name}.toml"))];
     if let Some(path) = own.iter().find(|p| p.is_file()) {
-        return SourceFile::read(path).map_err(|e| e.to_string());
+        return SourceFile::read(path).map_err(|e| e.to_string().into());
     }
     let stem = name.trim_end_matches(".toml");
     // Only names: a path could lead anywhere.
     if !app.options.models.names(kind).iter().any(|known| known == stem) {
-        return Err(format!("no {} \"{name}\" is found", kind.name()));
+        return Err(phrase!("page-trouble-no-model", kind = kind.name(), name = name).into());
     }
-    app.options.models.open(&[kind], stem).map_err(|e| e.to_string())
+    app.options.models.open(&[kind], stem).map_err(|e| e.to_string().into())
 }
 
 impl Plans {
     /// The plan of a job, made where it is not known; takes a second then.
-    pub(super) fn plan(&self, named: &Named, vehicle: &Vehicle) -> Result<Arc<PlanRecord>, String> {
+    pub(super) fn plan(&self, named: &Named, vehicle: &Vehicle) -> Result<Arc<PlanRecord>, Value> {
         let known =
             |plans: &Plans| plans.known.lock().unwrap_or_else(PoisonError::into_inner).get(&named.key).map(Arc::clone);
         if let Some(plan) = known(self) {
             return Ok(plan);
         }
         let Named { setup, kit, camera, .. } = named;
-        setup.check_against(kit).map_err(|p| format!("{}; {}", p.problem, p.remedy))?;
+        setup.check_against(kit).map_err(|p| Value::from(format!("{}; {}", p.problem, p.remedy)))?;
         let ahead_mm = setup.limits.free_ahead_mm.unwrap_or(Reach::default().ahead_mm);
         let options = PlanOptions { reach: Reach { ahead_mm, ..Reach::default() }, ..PlanOptions::default() };
         let plan = Arc::new(job::plan(Wanted { kit, setup, camera, vehicle }, &options));

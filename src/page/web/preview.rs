@@ -36,13 +36,13 @@ impl Default for Previews {
 impl Previews {
     /// The copy of a photo.
     pub(super) async fn of(&self, path: &Path) -> Result<Arc<Vec<u8>>, Trouble> {
-        let gone = |_| Trouble::not_found("this photo");
+        let gone = |_| Trouble::not_found("photo");
         let metadata = tokio::fs::metadata(path).await.map_err(gone)?;
         let of = Of(path.to_path_buf(), metadata.modified().map_err(gone)?, metadata.len());
         if let Some(known) = self.known(&of) {
             return Ok(known);
         }
-        let _place = self.place.acquire().await.map_err(|_| Trouble::not_found("this photo"))?;
+        let _place = self.place.acquire().await.map_err(|_| Trouble::not_found("photo"))?;
         if let Some(known) = self.known(&of) {
             return Ok(known);
         }

@@ -21,13 +21,14 @@ use super::devices::Who;
 use super::events::{Happened, stream_of};
 use super::forms::Fields;
 use super::guard::{Guarded, REPORT_POLICY, guard};
-use super::language::{LANGUAGE_COOKIE, Visitor, by_name};
+use super::language::{LANGUAGE_COOKIE, Visitor};
 use super::trouble::{Trouble, blocking};
 use super::view::View;
 use super::{
     attempt, changes, closing, connecting, edit, glance, handing_out, intake, limits, opening, own_sheets, page,
     paperwork, sending,
 };
+use crate::words::{Language, phrase};
 
 pub(super) type Shared = State<Arc<App>>;
 pub(super) type Pairs = Vec<(String, String)>;
@@ -71,7 +72,7 @@ pub(super) fn routes(app: &Arc<App>, address: SocketAddr) -> Router {
         .route("/page.js", get(|| async { asset("text/javascript", include_str!("assets/page.js").to_owned()) }))
         .route("/camera.js", get(|| async { asset("text/javascript", include_str!("assets/camera.js").to_owned()) }))
         .route("/worker.js", get(|| async { asset("text/javascript", include_str!("assets/worker.js").to_owned()) }))
-        .fallback(|visitor: Visitor| async move { trouble_page(visitor, &Trouble::not_found("this page")) })
+        .fallback(|visitor: Visitor| async move { trouble_page(visitor, &Trouble::not_found("page")) })
         .layer(DefaultBodyLimit::max(limits::FORM_BYTES))
         .layer(from_fn_with_state(Guarded { app: Arc::clone(app), address }, guard))
         .with_state(Arc::clone(app))
@@ -88,7 +89,7 @@ pub(super) fn queried<'a>(query: &'a Pairs, name: &str) -> Option<&'a str> {
 
 /// A job and its bench by the folder's name.
 pub(super) fn job(app: &Arc<App>, name: &str) -> Result<(PathBuf, Arc<Bench>), Trouble> {
-    let folder = app.shelf.path(name).ok_or_else(|| Trouble::not_found("this job"))?;
+    let folder = app.shelf.path(name).ok_or_else(|| Trouble::not_found("job"))?;
     let bench = app.desk.bench(name, &folder);
     Ok((folder, bench))
 }
@@ -121,36 +122,36 @@ pub(super) async fn change<T: Send + 'static>(
 
 pub(super) fn typed(form: Typed) -> Result<Fields, Trouble> {
     form.map(|Form(pairs)| Fields(pairs))
-        .map_err(|_| Trouble::new(StatusCode::BAD_REQUEST, "form", "the form came damaged or too large: send it again"))
+        .map_err(|_| Trouble::new(StatusCode::BAD_REQUEST, "form", phrase!("page-trouble-form")))
 }
 
 async fn start(State(app): Shared, visitor: Visitor, Query(query): Query<Pairs>) -> Response {
-    let words = visitor.words;
+    let language = visitor.language;
     let made = blocking(move || {
         let q = queried(&query, "q").unwrap_or_default().to_owned();
         let from = queried(&query, "from").and_then(|f| f.parse().ok()).unwrap_or(0usize).min(10_000_000);
         let (rows, count) = app.shelf.search(&q, from, limits::ROWS);
         let rows = rows.into_iter().map(|e| (app.shelf.verdict(&e), e)).collect::<Vec<_>>();
-        Ok(page::start::page(words, &app, &q, &rows, (from, count)))
+        Ok(page::start::page(language, &app, &q, &rows, (from, count)))
     })
     .await;
     page_or(visitor, made)
 }
 
 async fn sheets(State(app): Shared, visitor: Visitor, Query(query): Query<Pairs>) -> Response {
-    let words = visitor.words;
+    let language = visitor.language;
     let made = blocking(move || {
         let q = queried(&query, "q").unwrap_or_default().to_owned();
         let recent = app.shelf.latest(60, |_| true);
         let recent: Vec<String> = recent.into_iter().filter_map(|e| Some(e.job.ok()?.setup)).collect();
-        Ok(page::sheets::page(words, &app.library.now(), &q, &recent))
+        Ok(page::sheets::page(language, &app.library.now(), &q, &recent))
     })
     .await;
     page_or(visitor, made)
 }
 
 async fn new_job(State(app): Shared, visitor: Visitor, Path(sheet): Path<String>) -> Response {
-    let made = blocking(move || page::new_job::page(visitor.words, &app, &sheet, &Fields(Vec::new()), None)).await;
+    let made = blocking(move || page::new_job::page(visitor.language, &app, &sheet, &Fields(Vec::new()), None)).await;
     page_or(visitor, made)
 }
 
@@ -168,7 +169,7 @@ async fn new_job_typed(
     let made = blocking(move || {
         Ok(match opening::open(&app, &sheet, &fields, &Act::new(&app, &who, Deed::Begin)) {
             Ok(name) => Ok(job_path(&name, "prepare")),
-            Err(trouble) => Err(page::new_job::page(visitor.words, &app, &sheet, &fields, Some(&trouble.words))?),
+            Err(trouble) => Err(page::new_job::page(visitor.language, &app, &sheet, &fields, Some(&trouble.words))?),
         })
     })
     .await;
@@ -224,28 +225,28 @@ async fn prepare(
     Query(query): Query<Pairs>,
 ) -> Response {
     let saved = queried(&query, "saved").is_some();
-    page_or(visitor, view(&app, &name, false).await.map(|v| page::prepare::page(visitor.words, &v, saved)))
+    page_or(visitor, view(&app, &name, false).await.map(|v| page::prepare::page(visitor.language, &v, saved)))
 }
 
 async fn photos(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
-    page_or(visitor, view(&app, &name, true).await.map(|v| page::photos::page(visitor.words, &v)))
+    page_or(visitor, view(&app, &name, true).await.map(|v| page::photos::page(visitor.language, &v)))
 }
 
 async fn finish(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
-    page_or(visitor, view(&app, &name, false).await.map(|v| page::finish::page(visitor.words, &v)))
+    page_or(visitor, view(&app, &name, false).await.map(|v| page::finish::page(visitor.language, &v)))
 }
 
 /// The part of a page that changes by itself.
 async fn live(State(app): Shared, visitor: Visitor, Path(name): Path<String>, Query(query): Query<Pairs>) -> Response {
     let finish = queried(&query, "part") == Some("finish");
     let part = |v: View| {
-        if finish { page::finish::live(visitor.words, &v) } else { page::photos::live(visitor.words, &v) }
+        if finish { page::finish::live(visitor.language, &v) } else { page::photos::live(visitor.language, &v) }
     };
     page_or(visitor, view(&app, &name, false).await.map(part))
 }
 
 async fn events(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>) -> Response {
-    let Ok((_, bench)) = job(&app, &name) else { return trouble_page(visitor, &Trouble::not_found("this job")) };
+    let Ok((_, bench)) = job(&app, &name) else { return trouble_page(visitor, &Trouble::not_found("job")) };
     match app.stream_place() {
         Some(place) => {
             // Whoever is shown out hears no more.
@@ -266,7 +267,7 @@ async fn picture(
     let at = Arc::clone(&app);
     let path = blocking(move || {
         let (folder, _) = job(&at, &name)?;
-        intake::picture_path(&folder, &file).ok_or_else(|| Trouble::not_found("this photo"))
+        intake::picture_path(&folder, &file).ok_or_else(|| Trouble::not_found("photo"))
     });
     let made = match path.await {
         Ok(path) => app.previews.of(&path).await,
@@ -291,9 +292,9 @@ async fn report(State(app): Shared, visitor: Visitor, Path(name): Path<String>) 
         let record = match bench.settled().await.outcome {
             Some(Outcome::Record(record)) => record,
             Some(Outcome::Failed(words)) => return Err(Trouble::typed(words)),
-            _ => return Err(Trouble::typed(visitor.words.no_photos)),
+            _ => return Err(Trouble::typed(phrase!("page-no-photos"))),
         };
-        let language = crate::words::Language::of_tag(visitor.words.language).unwrap_or_default();
+        let language = visitor.language;
         blocking(move || {
             let pictures = crate::report::pictures(&folder, &record).map_err(|e| Trouble::typed(e.to_string()))?;
             Ok(crate::report::html(&record, &pictures, language))
@@ -379,7 +380,7 @@ async fn moved(
 }
 
 async fn card(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
-    page_or(visitor, view(&app, &name, false).await.map(|v| page::card::page(visitor.words, &v)))
+    page_or(visitor, view(&app, &name, false).await.map(|v| page::card::page(visitor.language, &v)))
 }
 
 async fn card_made(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>) -> Response {
@@ -410,7 +411,7 @@ async fn join(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<S
 }
 
 async fn new_sheet(visitor: Visitor) -> Response {
-    html(StatusCode::OK, page::new_sheet::page(visitor.words, &Fields(Vec::new()), None).into_string())
+    html(StatusCode::OK, page::new_sheet::page(visitor.language, &Fields(Vec::new()), None).into_string())
 }
 
 async fn new_sheet_typed(State(app): Shared, visitor: Visitor, form: Typed) -> Response {
@@ -419,9 +420,9 @@ async fn new_sheet_typed(State(app): Shared, visitor: Visitor, form: Typed) -> R
         Err(trouble) => return trouble_page(visitor, &trouble),
     };
     let made = blocking(move || {
-        Ok(match own_sheets::make(&app, &fields) {
+        Ok(match own_sheets::make(&app, &fields, visitor.language) {
             Ok(name) => Ok(format!("/new/{}", encoded(&name))),
-            Err(trouble) => Err(page::new_sheet::page(visitor.words, &fields, Some(&trouble.words))),
+            Err(trouble) => Err(page::new_sheet::page(visitor.language, &fields, Some(&trouble.words))),
         })
     })
     .await;
@@ -436,9 +437,9 @@ async fn next_attempt(State(app): Shared, visitor: Visitor, who: Who, Path(name)
     let done = async {
         let (folder, bench) = job(&app, &name)?;
         let lock = bench.edit.lock().await;
-        let (at, of) = (Arc::clone(&app), name.clone());
+        let (at, of, language) = (Arc::clone(&app), name.clone(), visitor.language);
         let act = Act::new(&app, &who, Deed::Attempt);
-        let next = blocking(move || attempt::next(&at, &of, &folder, &act)).await?;
+        let next = blocking(move || attempt::next(&at, &of, &folder, &act, language)).await?;
         drop(lock);
         bench.tell(Happened::Closed);
         Ok(job_path(&next, "photos"))
@@ -450,9 +451,9 @@ async fn close(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<
     let done = async {
         let (folder, bench) = job(&app, &name)?;
         let lock = bench.edit.lock().await;
-        let (at, of) = (Arc::clone(&app), name.clone());
+        let (at, of, language) = (Arc::clone(&app), name.clone(), visitor.language);
         let act = Act::new(&app, &who, Deed::Close);
-        blocking(move || closing::seal(&at, &of, &folder, &act)).await?;
+        blocking(move || closing::seal(&at, &of, &folder, &act, language)).await?;
         drop(lock);
         bench.tell(Happened::Closed);
         Ok(job_path(&name, "finish"))
@@ -472,10 +473,10 @@ async fn language(State(app): Shared, Path(code): Path<String>, headers: HeaderM
     // One slash: two would be another site.
     let back = back.filter(|b| b.starts_with('/') && !b.starts_with("//")).unwrap_or_else(|| "/".into());
     let mut answer = see(&back);
-    if let Some(words) = by_name(&code) {
+    if let Some(language) = Language::of_tag(&code) {
         let cookie = format!(
             "{LANGUAGE_COOKIE}={}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict{}",
-            words.language,
+            language.tag(),
             secure(&app)
         );
         if let Ok(value) = HeaderValue::from_str(&cookie) {

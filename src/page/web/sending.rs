@@ -21,6 +21,7 @@ use super::routes::{Shared, change, job, queried};
 use super::trouble::Trouble;
 use super::upload::{Announced, Came, take, take_any};
 use crate::folder::Phase;
+use crate::words::phrase;
 use tokio::sync::OwnedSemaphorePermit;
 
 type Pairs = Vec<(String, String)>;
@@ -40,6 +41,7 @@ fn shows(said: &Pairs) -> intake::Shows {
 /// Takes one photo. It is acknowledged when it is on the disk and in the job file.
 pub(super) async fn photo(
     State(app): Shared,
+    visitor: Visitor,
     who: Who,
     Path(name): Path<String>,
     Query(query): Query<Pairs>,
@@ -56,12 +58,13 @@ pub(super) async fn photo(
         let kept = change(&app, &name, act, move |folder| intake::photo(folder, &came, shows)).await?;
         Ok((announced, kept))
     };
-    answer(sent.await)
+    answer(visitor, sent.await)
 }
 
 /// Takes one attachment.
 pub(super) async fn file(
     State(app): Shared,
+    visitor: Visitor,
     who: Who,
     Path(name): Path<String>,
     Query(query): Query<Pairs>,
@@ -79,7 +82,7 @@ pub(super) async fn file(
         .await?;
         Ok((announced, kept))
     };
-    answer(sent.await)
+    answer(visitor, sent.await)
 }
 
 /// Takes what a form sends from a page without script: photos or attachments,
@@ -91,7 +94,7 @@ pub(super) async fn form(
     Path(name): Path<String>,
     form: Result<Multipart, MultipartRejection>,
 ) -> Response {
-    let broken = || Trouble::new(StatusCode::BAD_REQUEST, "form", "the form came damaged: send it again");
+    let broken = || Trouble::new(StatusCode::BAD_REQUEST, "form", phrase!("page-trouble-form"));
     let sent = async {
         let mut form = form.map_err(|_| broken())?;
         let mut said: Vec<(String, String)> = Vec::new();
@@ -159,14 +162,14 @@ async fn room_for(app: &Arc<App>, name: &str, within: &str) -> Result<(PathBuf, 
     if app.shelf.is_closed(name) {
         return Err(Trouble::closed());
     }
-    let busy = |_| Trouble::new(StatusCode::SERVICE_UNAVAILABLE, "busy", "many files come at once: send it again soon");
+    let busy = |_| Trouble::new(StatusCode::SERVICE_UNAVAILABLE, "busy", phrase!("page-trouble-uploads-busy"));
     let place = Arc::clone(&app.uploads).try_acquire_owned().map_err(busy)?;
     let within: PathBuf = folder.join(within);
-    tokio::fs::create_dir_all(&within).await.map_err(|e| Trouble::disk("make a folder for the file", &e))?;
+    tokio::fs::create_dir_all(&within).await.map_err(|e| Trouble::disk("folder", &e))?;
     Ok((within, place))
 }
 
-fn answer(sent: Result<(Announced, (Kept, String)), Trouble>) -> Response {
+fn answer(visitor: Visitor, sent: Result<(Announced, (Kept, String)), Trouble>) -> Response {
     match sent {
         Ok((announced, (kept, file))) => {
             let status = if kept == Kept::New { StatusCode::CREATED } else { StatusCode::OK };
@@ -175,6 +178,6 @@ fn answer(sent: Result<(Announced, (Kept, String)), Trouble>) -> Response {
             });
             (status, Json(body)).into_response()
         }
-        Err(trouble) => json_trouble(&trouble),
+        Err(trouble) => json_trouble(visitor, &trouble),
     }
 }

@@ -1,10 +1,10 @@
 //! Connections: so many at a time, none for ever without a word.
 
-use std::io;
 use std::net::SocketAddr;
 use std::path::PathBuf;
 use std::sync::Arc;
 use std::time::Duration;
+use std::{fmt, io};
 
 use hyper::server::conn::http1;
 use hyper::service::service_fn;
@@ -20,12 +20,12 @@ use super::pairing::reachable;
 use super::places::Places;
 use super::routes::routes;
 use super::tls::{self, Door, Entered, digits, send_on};
+use crate::words::{Language, Phrase, phrase};
 
 /// Why the page can't be served.
 #[derive(Debug, thiserror::Error)]
 pub enum Error {
     /// The address is taken or not this machine's.
-    #[error("cannot listen on {address} ({source}): name another --listen ADDR:PORT, or stop what listens there")]
     Listen {
         /// Where.
         address: SocketAddr,
@@ -33,7 +33,6 @@ pub enum Error {
         source: io::Error,
     },
     /// The folder of jobs.
-    #[error("cannot use {jobs} as the folder of jobs ({source}): name another --jobs DIR")]
     Jobs {
         /// Which.
         jobs: PathBuf,
@@ -41,11 +40,31 @@ pub enum Error {
         source: io::Error,
     },
     /// The certificate.
-    #[error(transparent)]
     Tls(#[from] tls::Error),
     /// Threads or timers.
-    #[error("cannot start the server ({0})")]
     Start(#[from] io::Error),
+}
+
+impl Error {
+    /// What is wrong and what to do.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            Error::Listen { address, source } => {
+                phrase!("page-serve-listen", address = address.to_string(), why = source.to_string())
+            }
+            Error::Jobs { jobs, source } => {
+                phrase!("page-serve-jobs", jobs = jobs.display().to_string(), why = source.to_string())
+            }
+            Error::Tls(e) => e.phrase(),
+            Error::Start(e) => phrase!("page-serve-start", why = e.to_string()),
+        }
+    }
+}
+
+impl fmt::Display for Error {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.phrase().say(Language::English))
+    }
 }
 
 /// A page that listens.
@@ -117,7 +136,7 @@ impl Server {
     }
 
     /// What is doubtful about the certificate, each with its remedy.
-    pub fn doubts(&self) -> Vec<String> {
+    pub fn doubts(&self) -> Vec<Phrase> {
         let name = self.app.name.clone().unwrap_or_else(|| reachable(self.address).ip().to_string());
         self.app.certificate.as_ref().map(|c| c.doubts(&name)).unwrap_or_default()
     }

@@ -12,6 +12,7 @@ use rayon::prelude::*;
 use crate::folder::JobFile;
 use crate::input::SourceFile;
 use crate::record::Verdict;
+use crate::words::Value;
 
 /// The folder of evidence folders in the folder of jobs.
 const SEALED: &str = "sealed";
@@ -50,7 +51,7 @@ pub(super) struct Entry {
     /// The folder's name.
     pub(super) name: String,
     /// The job file; else why it can't be read.
-    pub(super) job: Result<JobFile, String>,
+    pub(super) job: Result<JobFile, Value>,
     /// When the job file was last written.
     pub(super) changed: SystemTime,
     /// Whether it is sealed.
@@ -162,7 +163,7 @@ impl Shelf {
         }
         let job = SourceFile::read(&path)
             .and_then(|source| JobFile::from_toml(source.text()?, "job.toml"))
-            .map_err(|e| e.to_string());
+            .map_err(|e| e.to_string().into());
         let text = searched(name, job.as_ref().ok());
         let changed = metadata.modified().unwrap_or(SystemTime::UNIX_EPOCH);
         Some(Arc::new(Entry { name: name.to_owned(), job, changed, closed, stamp, text }))

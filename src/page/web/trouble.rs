@@ -3,6 +3,7 @@
 use axum::http::StatusCode;
 
 use crate::input;
+use crate::words::{Value, phrase};
 
 /// Why a request is not served.
 #[derive(Debug, Clone)]
@@ -10,57 +11,59 @@ pub(super) struct Trouble {
     pub(super) status: StatusCode,
     /// A word for the script.
     pub(super) code: &'static str,
-    /// What is wrong and what to do.
-    pub(super) words: String,
+    /// What is wrong and what to do; other rooms' words as a text.
+    pub(super) words: Value,
 }
 
 impl Trouble {
-    pub(super) fn new(status: StatusCode, code: &'static str, words: impl Into<String>) -> Self {
+    pub(super) fn new(status: StatusCode, code: &'static str, words: impl Into<Value>) -> Self {
         Trouble { status, code, words: words.into() }
     }
 
-    pub(super) fn not_found(what: &str) -> Self {
-        Trouble::new(
-            StatusCode::NOT_FOUND,
-            "not-found",
-            format!("{what} is not here: it may have been moved or renamed"),
-        )
+    /// `what`: page, job, photo, picture, sheet, kit, camera, device, evidence, root.
+    pub(super) fn not_found(what: &'static str) -> Self {
+        Trouble::new(StatusCode::NOT_FOUND, "not-found", phrase!("page-trouble-not-here", what = what))
     }
 
     /// What was typed can't be kept.
-    pub(super) fn typed(words: impl Into<String>) -> Self {
+    pub(super) fn typed(words: impl Into<Value>) -> Self {
         Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "typed", words)
     }
 
     /// The job is closed.
     pub(super) fn closed() -> Self {
-        Trouble::new(StatusCode::CONFLICT, "closed", "the job is closed and sealed: begin a further attempt instead")
+        Trouble::new(StatusCode::CONFLICT, "closed", phrase!("page-trouble-closed"))
     }
 
-    pub(super) fn disk(doing: &str, e: &std::io::Error) -> Self {
+    /// `doing`: read, folder, photo, file, job, list, sheet.
+    pub(super) fn disk(doing: &'static str, e: &std::io::Error) -> Self {
         Trouble::new(
             StatusCode::INSUFFICIENT_STORAGE,
             "disk",
-            format!("cannot {doing} ({e}): look after the disk of the machine that serves this page"),
+            phrase!("page-trouble-disk", doing = doing, why = e.to_string()),
         )
+    }
+
+    /// The program's own fault.
+    pub(super) fn fault(words: impl Into<Value>) -> Self {
+        Trouble::new(StatusCode::INTERNAL_SERVER_ERROR, "fault", words)
     }
 }
 
 impl From<input::Error> for Trouble {
     fn from(e: input::Error) -> Self {
-        // The page's field, where a key of job.toml has one.
-        let key = match e.key() {
-            Some("vehicle.vin") => "The VIN ".to_owned(),
-            Some(key) => format!("{key}: "),
-            None => String::new(),
-        };
-        Trouble::typed(format!("{key}{}; {}", e.problem(), e.remedy()))
+        match e.key() {
+            // The page's field.
+            Some("vehicle.vin") => Trouble::typed(phrase!("page-trouble-vin")),
+            Some(key) => Trouble::typed(format!("{key}: {}; {}", e.problem(), e.remedy())),
+            None => Trouble::typed(format!("{}; {}", e.problem(), e.remedy())),
+        }
     }
 }
 
 impl From<tokio::task::JoinError> for Trouble {
     fn from(_: tokio::task::JoinError) -> Self {
-        Trouble::new(StatusCode::INTERNAL_SERVER_ERROR, "fault", "the program failed at this: report it with the job")
+        Trouble::fault(phrase!("page-trouble-fault"))
     }
 }
 

@@ -15,6 +15,7 @@ use tokio::time::timeout;
 use super::limits;
 use super::trouble::Trouble;
 use crate::input::hex;
+use crate::words::{Phrase, phrase};
 
 /// How the hidden files of uploads begin.
 const PART: &str = ".upload-";
@@ -39,7 +40,7 @@ impl Came {
     pub(super) fn copied(bytes: &[u8], folder: &Path) -> Result<Self, Trouble> {
         let sha256 = hex(&Sha256::digest(bytes));
         let came = Came { path: folder.join(format!("{PART}copy-{}.part", &sha256[..16])), sha256 };
-        std::fs::write(&came.path, bytes).map_err(|e| Trouble::disk("copy the file", &e))?;
+        std::fs::write(&came.path, bytes).map_err(|e| Trouble::disk("file", &e))?;
         Ok(came)
     }
 }
@@ -55,13 +56,13 @@ impl Announced {
     /// From the request's head.
     pub(super) fn of(headers: &HeaderMap) -> Result<Self, Trouble> {
         let text = |name: &str| headers.get(name).and_then(|v| v.to_str().ok()).unwrap_or_default().to_owned();
-        let wrong = |words: &str| Err(Trouble::new(StatusCode::BAD_REQUEST, "head", words));
+        let wrong = |words: Phrase| Err(Trouble::new(StatusCode::BAD_REQUEST, "head", words));
         let (id, sha256) = (text("x-upload-id"), text("x-upload-sha256"));
         if !(8..=64).contains(&id.len()) || !id.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-') {
-            return wrong("X-Upload-Id must be 8 to 64 letters, digits or hyphens");
+            return wrong(phrase!("page-trouble-upload-id"));
         }
         if sha256.len() != 64 || !sha256.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f')) {
-            return wrong("X-Upload-Sha256 must be the file's SHA-256 as 64 small hexadecimal digits");
+            return wrong(phrase!("page-trouble-upload-digest"));
         }
         Ok(Announced { id, sha256 })
     }
@@ -71,7 +72,7 @@ impl Announced {
 pub(super) async fn take(body: Body, announced: &Announced, folder: &Path, most: u64) -> Result<Came, Trouble> {
     let came = take_any(body.into_data_stream(), &announced.id, folder, most).await?;
     if came.sha256 != announced.sha256 {
-        let words = "the file did not arrive as it was sent: send it again";
+        let words = phrase!("page-trouble-damaged");
         return Err(Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "digest", words));
     }
     Ok(came)
@@ -87,11 +88,10 @@ pub(super) async fn take_any<E>(
 ) -> Result<Came, Trouble> {
     remove_leftovers(folder);
     let mut random = [0; 8];
-    getrandom::fill(&mut random)
-        .map_err(|_| Trouble::new(StatusCode::INTERNAL_SERVER_ERROR, "fault", "no random number"))?;
+    getrandom::fill(&mut random).map_err(|_| Trouble::fault(phrase!("page-trouble-random")))?;
     let path = folder.join(format!("{PART}{id}-{}.part", hex(&random)));
     let mut came = Came { path, sha256: String::new() };
-    let disk = |e: std::io::Error| Trouble::disk("keep the file", &e);
+    let disk = |e: std::io::Error| Trouble::disk("file", &e);
     let mut file = File::create_new(&came.path).await.map_err(disk)?;
     let mut hasher = Sha256::new();
     let mut size = 0u64;
@@ -99,7 +99,7 @@ pub(super) async fn take_any<E>(
     while let Some(chunk) = next(&mut chunks, end).await? {
         size += chunk.len() as u64;
         if size > most {
-            let words = format!("the file has more than {} MB", most / 1_000_000);
+            let words = phrase!("page-trouble-too-large", most = most / 1_000_000);
             return Err(Trouble::new(StatusCode::PAYLOAD_TOO_LARGE, "too-large", words));
         }
         hasher.update(&chunk);
@@ -115,7 +115,7 @@ async fn next<E>(
     chunks: &mut (impl Stream<Item = Result<Bytes, E>> + Unpin),
     end: Instant,
 ) -> Result<Option<Bytes>, Trouble> {
-    let slow = || Trouble::new(StatusCode::REQUEST_TIMEOUT, "slow", "the file came too slowly: send it again");
+    let slow = || Trouble::new(StatusCode::REQUEST_TIMEOUT, "slow", phrase!("page-trouble-slow"));
     if Instant::now() > end {
         return Err(slow());
     }
@@ -123,9 +123,7 @@ async fn next<E>(
         Err(_) => Err(slow()),
         Ok(None) => Ok(None),
         Ok(Some(Ok(chunk))) => Ok(Some(chunk)),
-        Ok(Some(Err(_))) => {
-            Err(Trouble::new(StatusCode::BAD_REQUEST, "cut", "the connection broke off: send the file again"))
-        }
+        Ok(Some(Err(_))) => Err(Trouble::new(StatusCode::BAD_REQUEST, "cut", phrase!("page-trouble-cut"))),
     }
 }
 

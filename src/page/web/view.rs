@@ -12,6 +12,7 @@ use super::trouble::Trouble;
 use super::{changes, edit, intake};
 use crate::folder::{JobFile, Phase, PhotoEntry};
 use crate::record::{JobRecord, PhotoLook, PlanRecord};
+use crate::words::Value;
 
 /// A job that a page shows.
 pub(super) struct View {
@@ -20,7 +21,7 @@ pub(super) struct View {
     /// The job file.
     pub(super) job: JobFile,
     /// Its sheet and kit, or why they can't be read.
-    pub(super) named: Result<Named, String>,
+    pub(super) named: Result<Named, Value>,
     /// Whether it is sealed.
     pub(super) closed: bool,
     /// The photos in the job's order.
@@ -32,7 +33,7 @@ pub(super) struct View {
     /// The attempts of its series with the same sheet, the first one first.
     pub(super) attempts: Vec<Entry>,
     /// Where to stand, where a page asked for it.
-    pub(super) plan: Option<Result<Arc<PlanRecord>, String>>,
+    pub(super) plan: Option<Result<Arc<PlanRecord>, Value>>,
     /// Where the evidence folder is or will be.
     pub(super) sealed: PathBuf,
     /// The latest changes, the last one first.

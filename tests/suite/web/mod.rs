@@ -13,6 +13,7 @@ mod encrypted;
 mod flow;
 mod glance;
 mod hostile;
+mod languages;
 mod list;
 mod logged;
 mod own_sheets;

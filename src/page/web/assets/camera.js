@@ -104,7 +104,7 @@
     }
     viewer.dataset.ties = glance.ties ? "yes" : "no";
     seen.textContent = glance.markers.length === 0 ? words.none
-      : `${fill(words.seen, glance.markers.length, glance.seen.join(", "))}. ${glance.ties ? words.ties : words.apart}`;
+      : `${fill(words.seen, glance.markers.length, glance.shown.join(", "))}. ${glance.ties ? words.ties : words.apart}`;
   }
 
   // How the phone is held: the direction upwards in the device's axes (W3C

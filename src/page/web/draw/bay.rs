@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 
 use crate::record::{PlanBody, PlanRecord, PlannedStation};
-use crate::web::words::Words;
+use crate::words::{Language, say};
 
 /// Width of the drawing, units: about a phone's pixels.
 const WIDTH: f64 = 340.0;
@@ -48,22 +48,22 @@ fn points(points: &[[f64; 2]]) -> String {
 }
 
 /// The drawing.
-pub(in crate::web) fn drawing(words: &Words, plan: &PlanRecord) -> Markup {
+pub(in crate::web) fn drawing(language: Language, plan: &PlanRecord, named: &impl Fn(&String) -> String) -> Markup {
     let frame = Frame::of(plan);
     html! {
         figure.bay {
-            svg viewBox={ "0 0 " (n(WIDTH)) " " (n(frame.height)) } role="img" aria-label=(words.drawing_from_above) {
-                (vehicle(words, plan, &frame))
+            svg viewBox={ "0 0 " (n(WIDTH)) " " (n(frame.height)) } role="img" aria-label=(say!(language, "page-drawing-from-above")) {
+                (vehicle(language, plan, &frame))
                 @for (i, s) in plan.stations.iter().enumerate() { (sight(i, s, &frame)) }
-                @for body in &plan.bay.bodies { (carrier(body, &frame)) }
+                @for body in &plan.bay.bodies { (carrier(body, &named(&body.name), &frame)) }
                 @for (i, s) in plan.stations.iter().enumerate() { (place(i, s, &frame)) }
             }
-            figcaption { (words.drawing_from_above) }
+            figcaption { (say!(language, "page-drawing-from-above")) }
         }
     }
 }
 
-fn vehicle(words: &Words, plan: &PlanRecord, frame: &Frame) -> Markup {
+fn vehicle(language: Language, plan: &PlanRecord, frame: &Frame) -> Markup {
     let bay = &plan.bay;
     let (nose, half) = (bay.nose_mm, bay.half_width_mm);
     let low = frame.top_mm - frame.height / frame.scale;
@@ -78,13 +78,13 @@ fn vehicle(words: &Words, plan: &PlanRecord, frame: &Frame) -> Markup {
             @let [u, v] = frame.at(bay.wheelbase_mm + 310.0, side * (half - 110.0));
             rect.wheel x=(n(u - 95.0 * frame.scale)) y=(n(v)) width=(n(190.0 * frame.scale)) height=(n(620.0 * frame.scale)) rx="3" {}
         }
-        text text-anchor="middle" x=(n(name[0])) y=(n(name[1] - 14.0)) { (words.vehicle_word) }
-        text x="4" y=(n(name[1] - 14.0)) { (words.left_word) }
-        text text-anchor="end" x=(n(WIDTH - 4.0)) y=(n(name[1] - 14.0)) { (words.right_word) }
+        text text-anchor="middle" x=(n(name[0])) y=(n(name[1] - 14.0)) { (say!(language, "page-vehicle-word")) }
+        text x="4" y=(n(name[1] - 14.0)) { (say!(language, "page-left-word")) }
+        text text-anchor="end" x=(n(WIDTH - 4.0)) y=(n(name[1] - 14.0)) { (say!(language, "page-right-word")) }
     }
 }
 
-fn carrier(body: &PlanBody, frame: &Frame) -> Markup {
+fn carrier(body: &PlanBody, name: &str, frame: &Frame) -> Markup {
     let [x, y, _] = body.position_mm;
     let (sin, cos) = body.heading_deg.to_radians().sin_cos();
     let turned = |ahead: f64, left: f64| frame.at(x + ahead * cos - left * sin, y + ahead * sin + left * cos);
@@ -95,7 +95,7 @@ fn carrier(body: &PlanBody, frame: &Frame) -> Markup {
             let [u, v] = frame.at(x, y);
             html! {
                 line.target x1=(n(u1)) y1=(n(v1)) x2=(n(u2)) y2=(n(v2)) {}
-                text.halo text-anchor="middle" x=(n(u)) y=(n(v - 9.0)) { (body.name) }
+                text.halo text-anchor="middle" x=(n(u)) y=(n(v - 9.0)) { (name) }
             }
         }
         "floor" => {

@@ -3,9 +3,9 @@
 
 use maud::{Markup, html};
 
-use crate::quantity::{Quantity, rounded};
+use crate::quantity::Quantity;
 use crate::record::CheckRecord;
-use crate::web::words::{Words, fill};
+use crate::words::{Figure, Language, Phrase, phrase, say};
 
 /// Which way, as somebody at the stand acts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -25,11 +25,12 @@ pub(in crate::web) struct Move {
     /// Towards the positive side of the vehicle frame: left end nearer, left,
     /// away, up, top away, right end down.
     positive: bool,
-    amount: String,
+    amount: Figure,
     /// The check's target and step, where the sheet has several.
     of: Vec<String>,
-    /// The measuring room's own sentence, which knows how far the ends go.
+    /// The measuring room's own sentence in English, which knows how far the ends go, and its phrase.
     sentence: String,
+    phrase: Option<Phrase>,
 }
 
 impl Move {
@@ -50,41 +51,45 @@ impl Move {
         Some(Move {
             way,
             positive: by > 0.0,
-            amount: rounded(by.abs(), places),
+            amount: Figure::fixed(by.abs(), places),
             of: check.target.iter().chain(&check.step).cloned().collect(),
             sentence: check.correction.clone(),
+            phrase: check.correction_phrase.clone(),
         })
     }
 
-    /// What to do; in English as the measuring room says it.
-    pub(in crate::web) fn in_words(&self, words: &Words) -> String {
-        let said =
-            if words.language == "en" && !self.sentence.is_empty() { self.sentence.clone() } else { self.short(words) };
+    /// What to do, as the measuring room says it where it can in this language.
+    pub(in crate::web) fn in_words(&self, language: Language) -> String {
+        let english = || (language == Language::English && !self.sentence.is_empty()).then(|| self.sentence.clone());
+        let said = self.phrase.as_ref().and_then(|p| p.known(language)).or_else(english);
+        let said = said.unwrap_or_else(|| self.short(language));
         if self.of.is_empty() { said } else { format!("{}: {said}", self.of.join(", ")) }
     }
 
-    fn short(&self, words: &Words) -> String {
-        let text = match (self.way, self.positive) {
-            (Way::Turn, true) => words.turn_left_end,
-            (Way::Turn, false) => words.turn_right_end,
-            (Way::Sideways, true) => words.move_left,
-            (Way::Sideways, false) => words.move_right,
-            (Way::Along, true) => words.move_away,
-            (Way::Along, false) => words.move_towards,
-            (Way::Height, true) => words.move_up,
-            (Way::Height, false) => words.move_down,
-            (Way::Tilt, true) => words.tilt_away,
-            (Way::Tilt, false) => words.tilt_towards,
-            (Way::Level, true) => words.level_right_down,
-            (Way::Level, false) => words.level_left_down,
+    fn short(&self, language: Language) -> String {
+        let amount = self.amount;
+        let text: Phrase = match (self.way, self.positive) {
+            (Way::Turn, true) => phrase!("page-turn-left-end", amount = amount),
+            (Way::Turn, false) => phrase!("page-turn-right-end", amount = amount),
+            (Way::Sideways, true) => phrase!("page-move-left", amount = amount),
+            (Way::Sideways, false) => phrase!("page-move-right", amount = amount),
+            (Way::Along, true) => phrase!("page-move-away", amount = amount),
+            (Way::Along, false) => phrase!("page-move-towards", amount = amount),
+            (Way::Height, true) => phrase!("page-move-up", amount = amount),
+            (Way::Height, false) => phrase!("page-move-down", amount = amount),
+            (Way::Tilt, true) => phrase!("page-tilt-away", amount = amount),
+            (Way::Tilt, false) => phrase!("page-tilt-towards", amount = amount),
+            (Way::Level, true) => phrase!("page-level-right-down", amount = amount),
+            (Way::Level, false) => phrase!("page-level-left-down", amount = amount),
         };
-        fill(text, &[&self.amount])
+        text.say(language)
     }
 
-    fn label(&self) -> String {
+    fn label(&self, language: Language) -> String {
+        let amount = self.amount.say(language);
         match self.way {
-            Way::Sideways | Way::Along | Way::Height => format!("{} mm", self.amount),
-            _ => format!("{}°", self.amount),
+            Way::Sideways | Way::Along | Way::Height => format!("{amount} mm"),
+            _ => format!("{amount}°"),
         }
     }
 
@@ -96,26 +101,26 @@ impl Move {
 
 /// The picture: a view for each kind of move that there is. Where several
 /// targets or steps are to be moved, the first one's is drawn and all are listed.
-pub(in crate::web) fn drawing(words: &Words, moves: &[Move]) -> Markup {
+pub(in crate::web) fn drawing(language: Language, moves: &[Move]) -> Markup {
     let first = moves.first().map(|m| m.of.clone()).unwrap_or_default();
     let of_first: Vec<&Move> = moves.iter().filter(|m| m.of == first).collect();
     let find = |way: Way| of_first.iter().copied().find(|m| m.way == way);
     let above = [find(Way::Turn), find(Way::Sideways), find(Way::Along)];
     let beside = [find(Way::Height), find(Way::Tilt)];
-    let said: Vec<String> = of_first.iter().map(|m| m.short(words)).collect();
+    let said: Vec<String> = of_first.iter().map(|m| m.short(language)).collect();
     html! {
         figure.movepicture role="img" aria-label=(said.join("; ")) {
             @if !first.is_empty() { p.of { (first.join(", ")) } }
-            @if above.iter().any(Option::is_some) { (from_above(words, above)) }
-            @if beside.iter().any(Option::is_some) { (from_beside(words, beside)) }
-            @if let Some(level) = find(Way::Level) { (from_vehicle(words, level)) }
-            figcaption { (words.not_to_scale) }
+            @if above.iter().any(Option::is_some) { (from_above(language, above)) }
+            @if beside.iter().any(Option::is_some) { (from_beside(language, beside)) }
+            @if let Some(level) = find(Way::Level) { (from_vehicle(language, level)) }
+            figcaption { (say!(language, "page-not-to-scale")) }
         }
     }
 }
 
 /// The vehicle drives upwards; its left is left.
-fn from_above(words: &Words, [turn, sideways, along]: [Option<&Move>; 3]) -> Markup {
+fn from_above(language: Language, [turn, sideways, along]: [Option<&Move>; 3]) -> Markup {
     let (u, v) = (170.0, 96.0);
     let now_u = u + sideways.map_or(0.0, |m| 44.0 * m.sign());
     let now_v = v + along.map_or(0.0, |m| 50.0 * m.sign());
@@ -123,41 +128,41 @@ fn from_above(words: &Words, [turn, sideways, along]: [Option<&Move>; 3]) -> Mar
     let angle = turn.map_or(0.0, |m| 9.0 * m.sign());
     html! {
         svg viewBox="0 0 340 262" aria-hidden="true" focusable="false" {
-            text.small x="4" y="14" { (words.from_above) }
+            text.small x="4" y="14" { (say!(language, "page-from-above")) }
             path.body d="M70 262V232C74 204 118 196 170 196C222 196 266 204 270 232V262" {}
-            text.small text-anchor="middle" x="170" y="246" { (words.vehicle_word) }
-            text.small x="4" y="256" { (words.left_word) }
-            text.small text-anchor="end" x="336" y="256" { (words.right_word) }
+            text.small text-anchor="middle" x="170" y="246" { (say!(language, "page-vehicle-word")) }
+            text.small x="4" y="256" { (say!(language, "page-left-word")) }
+            text.small text-anchor="end" x="336" y="256" { (say!(language, "page-right-word")) }
             g transform={ "translate(" (u) " " (v) ")" } { path.wanted d="M-78 0H78M0 0V16" {} }
             g transform={ "translate(" (now_u) " " (now_v) ") rotate(" (angle) ")" } { path.now d="M-78 0H78M0 0V16" {} }
             @if let Some(m) = sideways {
                 (arrow([now_u, now_v + 26.0], [u, now_v + 26.0]))
-                (label([f64::midpoint(now_u, u), now_v + 48.0], "middle", &m.label()))
+                (label([f64::midpoint(now_u, u), now_v + 48.0], "middle", &m.label(language)))
             }
             @if let Some(m) = along {
                 (arrow([u - 46.0, now_v], [u - 46.0, v]))
-                (label([u - 54.0, f64::midpoint(now_v, v) + 5.0], "end", &m.label()))
+                (label([u - 54.0, f64::midpoint(now_v, v) + 5.0], "end", &m.label(language)))
             }
             @if let Some(m) = turn {
                 @let reach = 92.0;
                 @let bend = 24.0 * m.sign();
                 (arrow([now_u - reach, now_v - bend], [now_u - reach, now_v + bend]))
                 (arrow([now_u + reach, now_v + bend], [now_u + reach, now_v - bend]))
-                (label([now_u + reach, now_v + 46.0], "middle", &m.label()))
+                (label([now_u + reach, now_v + 46.0], "middle", &m.label(language)))
             }
         }
     }
 }
 
 /// Seen from the vehicle's right: it drives to the right.
-fn from_beside(words: &Words, [height, tilt]: [Option<&Move>; 2]) -> Markup {
+fn from_beside(language: Language, [height, tilt]: [Option<&Move>; 2]) -> Markup {
     let (u, v) = (206.0, 84.0);
     let now_v = v + height.map_or(0.0, |m| 34.0 * m.sign());
     // A top that must go away, to the right, leans to the left now.
     let angle = tilt.map_or(0.0, |m| -10.0 * m.sign());
     html! {
         svg viewBox="0 -28 340 222" aria-hidden="true" focusable="false" {
-            text.small x="4" y="-13" { (words.from_side) }
+            text.small x="4" y="-13" { (say!(language, "page-from-side")) }
             path.body d="M0 70C30 74 78 92 92 108C104 118 106 140 100 158H82A24 24 0 0 0 34 158H0" {}
             circle.wheel cx="58" cy="160" r="20" {}
             path.floor d="M0 181H340" {}
@@ -166,35 +171,35 @@ fn from_beside(words: &Words, [height, tilt]: [Option<&Move>; 2]) -> Markup {
             g transform={ "translate(" (u) " " (now_v) ") rotate(" (angle) ")" } { path.now d="M0 -42V42" {} }
             @if let Some(m) = height {
                 (arrow([u + 36.0, now_v], [u + 36.0, v]))
-                (label([u + 46.0, f64::midpoint(now_v, v) + 5.0], "start", &m.label()))
+                (label([u + 46.0, f64::midpoint(now_v, v) + 5.0], "start", &m.label(language)))
             }
             @if let Some(m) = tilt {
                 @let reach = 24.0 * m.sign();
                 (arrow([u - reach, now_v - 54.0], [u + reach, now_v - 54.0]))
-                (label([u + 34.0, now_v - 48.0], "start", &m.label()))
+                (label([u + 34.0, now_v - 48.0], "start", &m.label(language)))
             }
         }
     }
 }
 
 /// Seen from the driver's seat: the vehicle's left is left.
-fn from_vehicle(words: &Words, level: &Move) -> Markup {
+fn from_vehicle(language: Language, level: &Move) -> Markup {
     let (u, v) = (170.0, 74.0);
     // The right end is to go down: it is high now.
     let angle = -7.0 * level.sign();
     let bend = 22.0 * level.sign();
     html! {
         svg viewBox="0 0 340 150" aria-hidden="true" focusable="false" {
-            text.small x="4" y="14" { (words.from_vehicle) }
+            text.small x="4" y="14" { (say!(language, "page-from-vehicle")) }
             path.floor d="M0 138H340" {}
             path.mast d="M170 74V137M140 137H200" {}
             g transform={ "translate(" (u) " " (v) ")" } { path.wanted d="M-96 0H96" {} }
             g transform={ "translate(" (u) " " (v) ") rotate(" (angle) ")" } { path.now d="M-96 0H96" {} }
             (arrow([u + 116.0, v - bend], [u + 116.0, v + bend]))
             (arrow([u - 116.0, v + bend], [u - 116.0, v - bend]))
-            (label([u, v - 26.0], "middle", &level.label()))
-            text.small x="4" y="132" { (words.left_word) }
-            text.small text-anchor="end" x="336" y="132" { (words.right_word) }
+            (label([u, v - 26.0], "middle", &level.label(language)))
+            text.small x="4" y="132" { (say!(language, "page-left-word")) }
+            text.small text-anchor="end" x="336" y="132" { (say!(language, "page-right-word")) }
         }
     }
 }

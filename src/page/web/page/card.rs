@@ -6,34 +6,34 @@ use super::frame::page as frame;
 use crate::web::answer::job_path;
 use crate::web::draw::code;
 use crate::web::view::View;
-use crate::web::words::{Words, fill};
+use crate::words::{Language, say};
 
 /// The page that shows the card.
-pub(in crate::web) fn page(words: &Words, view: &View) -> Markup {
+pub(in crate::web) fn page(language: Language, view: &View) -> Markup {
     let body = html! {
-        h1 { (words.card_title) }
-        p { (fill(words.card_code, &[&ids(view)])) }
+        h1 { (say!(language, "page-card-title")) }
+        p { (say!(language, "page-card-code", code = ids(view))) }
         div.cardcode {
             @for id in &view.job.card {
-                figure { (code::marker(*id, &fill(words.card_marker, &[&id.to_string()]))) figcaption { (id) } }
+                figure { (code::marker(*id, &say!(language, "page-card-marker", id = id.to_string()))) figcaption { (id) } }
             }
         }
-        p { a.button href=(job_path(&view.name, "photos")) { (words.back_to_photos) } }
+        p { a.button href=(job_path(&view.name, "photos")) { (say!(language, "page-back-to-photos")) } }
     };
-    frame(words, words.card_title, None, &body)
+    frame(language, &say!(language, "page-card-title"), None, &body)
 }
 
 /// The part of the photos' page: the job's code, or the offer of one.
-pub(super) fn section(words: &Words, view: &View) -> Markup {
+pub(super) fn section(language: Language, view: &View) -> Markup {
     html! {
         section aria-labelledby="card" {
-            h2 #card { (words.card_title) }
-            p.hint { (words.card_why) }
+            h2 #card { (say!(language, "page-card-title")) }
+            p.hint { (say!(language, "page-card-why")) }
             @if view.job.card.is_empty() {
-                form.inline method="post" action=(job_path(&view.name, "card")) { button type="submit" { (words.card_make) } }
+                form.inline method="post" action=(job_path(&view.name, "card")) { button type="submit" { (say!(language, "page-card-make")) } }
             } @else {
-                p { (fill(words.card_code, &[&ids(view)])) }
-                p { a.button href=(job_path(&view.name, "card")) { (words.card_show) } }
+                p { (say!(language, "page-card-code", code = ids(view))) }
+                p { a.button href=(job_path(&view.name, "card")) { (say!(language, "page-card-show")) } }
             }
         }
     }

@@ -3,18 +3,18 @@
 use maud::{Markup, html};
 
 use crate::web::changes::{Change, Deed};
-use crate::web::words::Words;
+use crate::words::{Language, Value, say};
 
 /// The latest changes, the last one first.
-pub(super) fn section(words: &Words, changes: &[Change]) -> Markup {
+pub(super) fn section(language: Language, changes: &[Change]) -> Markup {
     html! {
         @if !changes.is_empty() {
             details.aside {
-                summary { (words.changes) " (" (changes.len()) ")" }
+                summary { (say!(language, "page-changes")) " (" (changes.len()) ")" }
                 ol.changes {
                     @for c in changes {
                         li {
-                            (c.at.replace('T', " ")) " · " (c.by) " · " (deed(words, c.did))
+                            (Value::moment(c.at.as_str()).say(language)) " · " @if c.device.is_some() { (c.by) } @else { (say!(language, "page-this-machine")) } " · " (deed(language, c.did))
                             @for (sign, lines) in [("−", &c.removed), ("+", &c.added)] {
                                 @for line in lines { p.path { (sign) " " (line) } }
                             }
@@ -26,18 +26,18 @@ pub(super) fn section(words: &Words, changes: &[Change]) -> Markup {
     }
 }
 
-fn deed(words: &Words, deed: Deed) -> &'static str {
+fn deed(language: Language, deed: Deed) -> String {
     match deed {
-        Deed::Begin => words.did_begin,
-        Deed::Prepare => words.did_prepare,
-        Deed::Photo => words.did_photo,
-        Deed::Aside => words.did_aside,
-        Deed::Back => words.did_back,
-        Deed::File => words.did_file,
-        Deed::Calibration => words.did_calibration,
-        Deed::Card => words.did_card,
-        Deed::Join => words.did_join,
-        Deed::Attempt => words.did_attempt,
-        Deed::Close => words.did_close,
+        Deed::Begin => say!(language, "page-did-begin"),
+        Deed::Prepare => say!(language, "page-did-prepare"),
+        Deed::Photo => say!(language, "page-did-photo"),
+        Deed::Aside => say!(language, "page-did-aside"),
+        Deed::Back => say!(language, "page-did-back"),
+        Deed::File => say!(language, "page-did-file"),
+        Deed::Calibration => say!(language, "page-did-calibration"),
+        Deed::Card => say!(language, "page-did-card"),
+        Deed::Join => say!(language, "page-did-join"),
+        Deed::Attempt => say!(language, "page-did-attempt"),
+        Deed::Close => say!(language, "page-did-close"),
     }
 }

@@ -1,8 +1,12 @@
 //! What every page has around it.
 
-use maud::{DOCTYPE, Markup, html};
+use maud::{DOCTYPE, Markup, Render, html};
 
-use crate::web::words::Words;
+use crate::record;
+use crate::words::{Language, Phrase, Value, phrase, say};
+
+/// The program's name, in every language.
+const PROGRAM: &str = "baywitness";
 
 /// The style sheet with the report's colours.
 pub(in crate::web) fn style() -> String {
@@ -10,32 +14,52 @@ pub(in crate::web) fn style() -> String {
 }
 
 /// A whole page. `live` is the address of the job's events for the script.
-pub(super) fn page(words: &Words, title: &str, job: Option<&str>, body: &Markup) -> Markup {
+pub(super) fn page(language: Language, title: &str, job: Option<&str>, body: &Markup) -> Markup {
     html! {
         (DOCTYPE)
-        html lang=(words.language) {
+        html lang=(language.tag()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 meta name="color-scheme" content="light dark";
-                title { (title) " · " (words.program) }
+                title { (title) " · " (PROGRAM) }
                 link rel="stylesheet" href="/page.css";
                 link rel="icon" href="/icon.svg" type="image/svg+xml";
                 script src="/page.js" defer {}
             }
-            body data-job=[job] data-words=(script_words(words)) {
-                a.skip href="#content" { (words.skip) }
+            body data-job=[job] data-words=(script_words(language)) {
+                a.skip href="#content" { (say!(language, "page-skip")) }
                 header.bar {
-                    a.home href="/" { (mark()) span { (words.all_jobs) } }
-                    a.tongue href={ "/language/" (words.other_language) } lang=(words.other_language) hreflang=(words.other_language) {
-                        (words.other_language_name)
-                    }
+                    a.home href="/" { (mark()) span { (say!(language, "page-all-jobs")) } }
+                    (tongues(language))
                 }
-                div.queue #queue role="region" aria-label=(words.waiting_here) hidden {}
+                div.queue #queue role="region" aria-label=(say!(language, "page-waiting-here")) hidden {}
                 p.told #told role="status" aria-live="polite" {}
                 p.notice.warn #cut role="status" hidden {}
                 main #content tabindex="-1" { (body) }
-                footer { p { (words.cautions) } }
+                footer {
+                    p { (say!(language, "page-cautions")) }
+                    @if !language.is_proofread() { p { (say!(language, "page-not-proofread")) } }
+                }
+            }
+        }
+    }
+}
+
+/// The languages by their own names; who has read one is said in it.
+fn tongues(language: Language) -> Markup {
+    html! {
+        details.tongues {
+            summary.tongue { (language.own_name()) }
+            ul aria-label=(say!(language, "page-languages")) {
+                @for one in Language::ALL {
+                    li {
+                        a href={ "/language/" (one.tag()) } lang=(one.tag()) hreflang=(one.tag()) aria-current=[(one == language).then_some("true")] {
+                            (one.own_name())
+                            @if !one.is_proofread() { small { (say!(one, "page-not-proofread")) } }
+                        }
+                    }
+                }
             }
         }
     }
@@ -53,52 +77,79 @@ fn mark() -> Markup {
     }
 }
 
-/// The strings that the script shows.
-fn script_words(words: &Words) -> String {
+/// The strings that the script shows; it fills in `{0}` and `{1}`.
+fn script_words(language: Language) -> String {
     serde_json::json!({
-        "queued": words.js_queued, "sending": words.js_sending, "kept": words.js_kept, "already": words.js_already,
-        "aside": words.js_aside, "refused": words.js_refused, "again": words.js_again, "discard": words.js_discard,
-        "ready": words.js_ready, "nostore": words.js_no_store, "other": words.js_other_certificate, "offline": words.js_offline,
+        "queued": say!(language, "page-js-queued", count = "{0}"),
+        "sending": say!(language, "page-js-sending", name = "{0}"),
+        "kept": say!(language, "page-js-kept", name = "{0}"),
+        "already": say!(language, "page-js-already", name = "{0}"),
+        "aside": say!(language, "page-js-aside", name = "{0}"),
+        "refused": say!(language, "page-js-refused", name = "{0}", why = "{1}"),
+        "again": say!(language, "page-js-again"),
+        "discard": say!(language, "page-js-discard"),
+        "ready": say!(language, "page-js-ready"),
+        "nostore": say!(language, "page-js-no-store"),
+        "other": say!(language, "page-js-other-certificate"),
+        "offline": say!(language, "page-js-offline"),
     })
     .to_string()
 }
 
+/// A record's text in the page's language; marked as English where the record has no phrase for it.
+pub(super) fn told(phrase: Option<&Phrase>, sentence: &str, language: Language) -> Markup {
+    let foreign = phrase.is_none() && language != Language::English;
+    html! { span lang=[foreign.then_some("en")] { (record::told(phrase, sentence, language)) } }
+}
+
+/// What another room says of why something is not done: its phrase, else its English words.
+pub(super) fn why(value: &Value, language: Language) -> Markup {
+    let foreign = matches!(value, Value::Text(_)) && language != Language::English;
+    html! { span lang=[foreign.then_some("en")] { (value.say(language)) } }
+}
+
+/// A unit's symbol beside a number.
+pub(super) fn unit(symbol: &str, language: Language) -> String {
+    say!(language, "page-unit", unit = symbol)
+}
+
 /// A message at the head of a page.
-pub(super) fn notice(class: &str, text: &str) -> Markup {
+pub(super) fn notice(class: &str, text: impl Render) -> Markup {
     html! { p class={ "notice " (class) } role=[(class == "bad").then_some("alert")] { (text) } }
 }
 
 /// What the network may read is said where it may.
-pub(super) fn open_network(words: &Words, open: bool) -> Markup {
-    html! { @if open { (notice("warn", words.open_network)) } }
+pub(super) fn open_network(language: Language, open: bool) -> Markup {
+    html! { @if open { (notice("warn", say!(language, "page-open-network"))) } }
 }
 
 /// Something typed in a line.
 pub(super) struct Line<'a> {
     pub(super) name: &'a str,
-    pub(super) label: &'a str,
+    pub(super) label: String,
     pub(super) value: &'a str,
     /// `text` or `decimal`.
     pub(super) mode: &'a str,
-    pub(super) hint: Option<&'a str>,
+    pub(super) hint: Option<String>,
 }
 
 /// A labelled field.
 pub(super) fn field(line: &Line) -> Markup {
-    let hint = line.hint.map(|_| format!("hint-{}", line.name));
+    let hint = line.hint.as_ref().map(|_| format!("hint-{}", line.name));
     html! {
         div.field {
             label for={ "f-" (line.name) } { (line.label) }
             input #{ "f-" (line.name) } name=(line.name) value=(line.value) inputmode=(line.mode) maxlength="120"
                 autocomplete="off" spellcheck="false" aria-describedby=[hint.as_deref()];
-            @if let Some(words) = line.hint { p.hint id=[hint.as_deref()] { (words) } }
+            @if let Some(text) = &line.hint { p.hint id=[hint.as_deref()] { (text) } }
         }
     }
 }
 
-/// A time by the bay's clock.
-pub(super) fn moment(at: std::time::SystemTime, offset: time::UtcOffset) -> String {
+/// A time by the bay's clock, which needs no offset there.
+pub(super) fn moment(at: std::time::SystemTime, offset: time::UtcOffset) -> Value {
     let at = time::OffsetDateTime::from(at).to_offset(offset);
-    let shape = time::macros::format_description!("[year]-[month]-[day] [hour]:[minute]");
-    at.format(shape).unwrap_or_default()
+    let clock = time::macros::format_description!("[hour]:[minute]");
+    let (day, clock) = (Value::moment(at.date().to_string()), at.format(clock).unwrap_or_default());
+    phrase!("page-moment", day = day, clock = clock).into()
 }

@@ -6,7 +6,7 @@ use super::frame::{notice, page as frame};
 use crate::folder::vin;
 use crate::web::answer::job_path;
 use crate::web::view::View;
-use crate::web::words::{Words, fill};
+use crate::words::{Language, say};
 
 /// A step of the job.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -17,25 +17,25 @@ pub(super) enum Step {
 }
 
 /// A page of a job.
-pub(super) fn page(words: &Words, view: &View, step: Step, body: &Markup) -> Markup {
+pub(super) fn page(language: Language, view: &View, step: Step, body: &Markup) -> Markup {
     let steps = [
-        (Step::Prepare, "prepare", words.step_prepare),
-        (Step::Photos, "photos", words.step_photos),
-        (Step::Finish, "finish", words.step_finish),
+        (Step::Prepare, "prepare", say!(language, "page-step-prepare")),
+        (Step::Photos, "photos", say!(language, "page-step-photos")),
+        (Step::Finish, "finish", say!(language, "page-step-finish")),
     ];
     let name = steps.iter().find(|(s, ..)| *s == step).map_or("", |(_, _, name)| name);
     let vehicle = view.job.vehicle.description.as_deref().unwrap_or(&view.job.job);
     let whole = html! {
-        @if view.open_network { (notice("warn", words.open_network_here)) }
+        @if view.open_network { (notice("warn", say!(language, "page-open-network-here"))) }
         div.jobhead {
             h1 { (vehicle) }
             p {
                 (view.job.job) " · " (view.job.setup)
-                @if let Some(n) = view.job.attempt { " · " (fill(words.attempt_n, &[&n.to_string()])) }
-                @if view.closed { " · " (words.closed_state) }
+                @if let Some(n) = view.job.attempt { " · " (say!(language, "page-attempt-n", n = n)) }
+                @if view.closed { " · " (say!(language, "page-closed-state")) }
             }
         }
-        nav.steps aria-label=(words.steps_of_job) {
+        nav.steps aria-label=(say!(language, "page-steps-of-job")) {
             @for (i, (s, path, name)) in steps.iter().enumerate() {
                 a href=(job_path(&view.name, path)) aria-current=[(*s == step).then_some("page")] {
                     span.nr { (i + 1) } " " (name)
@@ -43,26 +43,26 @@ pub(super) fn page(words: &Words, view: &View, step: Step, body: &Markup) -> Mar
             }
         }
         (body)
-        (attempts(words, view))
+        (attempts(language, view))
     };
-    frame(words, &format!("{name}: {vehicle}"), Some(&view.name), &whole)
+    frame(language, &format!("{name}: {vehicle}"), Some(&view.name), &whole)
 }
 
-fn attempts(words: &Words, view: &View) -> Markup {
+fn attempts(language: Language, view: &View) -> Markup {
     if view.attempts.len() < 2 {
         return html! {};
     }
     html! {
         section aria-labelledby="attempts" {
-            h2 #attempts { (words.attempts) }
+            h2 #attempts { (say!(language, "page-attempts")) }
             ol.attempts {
                 @for e in &view.attempts {
                     @let n = e.job.as_ref().ok().and_then(|j| j.attempt).map(|n| n.to_string()).unwrap_or_default();
                     li {
-                        a href=(job_path(&e.name, "")) { (fill(words.attempt_n, &[&n])) " · " (e.name) }
+                        a href=(job_path(&e.name, "")) { (say!(language, "page-attempt-n", n = n)) " · " (e.name) }
                         " "
-                        @if e.name == view.name { "(" (words.this_attempt) ") " }
-                        (if e.closed { words.closed_state } else { words.open_state })
+                        @if e.name == view.name { "(" (say!(language, "page-this-attempt")) ") " }
+                        (if e.closed { say!(language, "page-closed-state") } else { say!(language, "page-open-state") })
                     }
                 }
             }
@@ -71,11 +71,11 @@ fn attempts(words: &Words, view: &View) -> Markup {
 }
 
 /// What the number's check digit says.
-pub(super) fn vin_words(words: &Words, view: &View) -> Markup {
+pub(super) fn vin_words(language: Language, view: &View) -> Markup {
     let number = view.job.vehicle.vin.as_deref();
     match number.and_then(vin::check_digit_agrees) {
-        Some(true) => notice("good", words.vin_ok),
-        Some(false) => notice("warn", words.vin_doubt),
+        Some(true) => notice("good", say!(language, "page-vin-ok")),
+        Some(false) => notice("warn", say!(language, "page-vin-doubt")),
         None => html! {},
     }
 }

@@ -1,6 +1,6 @@
 //! The pages, a file each: pure functions of what they show and a language.
 
-mod bodies;
+pub(super) mod bodies;
 pub(super) mod card;
 mod changes;
 pub(super) mod devices;

@@ -2,79 +2,77 @@
 
 use maud::{Markup, html};
 
-use super::frame::{Line, field, notice, page as frame};
+use super::frame::{self, Line, field, notice, unit};
 use super::quantities::quantity_words;
 use crate::quantity::Quantity;
 use crate::setup::ReferenceLine;
 use crate::web::forms::Fields;
 use crate::web::own_sheets::{FROM, QUANTITIES};
-use crate::web::words::Words;
+use crate::words::{Language, Value, say};
 
 /// The page with what was typed so far, and why it was not taken.
-pub(in crate::web) fn page(words: &Words, typed: &Fields, why: Option<&str>) -> Markup {
-    let text = |name, label, hint| {
+pub(in crate::web) fn page(language: Language, typed: &Fields, why: Option<&Value>) -> Markup {
+    let text = |name, label: String, hint| {
         field(&Line { name, label, value: typed.get(name).unwrap_or_default(), mode: "text", hint })
     };
     let lines = [
-        (ReferenceLine::ThrustLine, words.line_thrust),
-        (ReferenceLine::Centreline, words.line_centre),
-        (ReferenceLine::RearAxleNormal, words.line_rear_axle),
+        (ReferenceLine::ThrustLine, say!(language, "page-line-thrust")),
+        (ReferenceLine::Centreline, say!(language, "page-line-centre")),
+        (ReferenceLine::RearAxleNormal, say!(language, "page-line-rear-axle")),
     ];
     let body = html! {
-        h1 { (words.new_sheet) }
-        @if let Some(why) = why { div lang="en" { (notice("bad", why)) } }
-        p { (words.new_sheet_why) }
+        h1 { (say!(language, "page-new-sheet")) }
+        @if let Some(why) = why { (notice("bad", frame::why(why, language))) }
+        p { (say!(language, "page-new-sheet-why")) }
         form.stack method="post" action="/new-sheet" {
-            (text("name", words.sheet_name, Some(words.sheet_name_hint)))
-            (text("title", words.sheet_title, None))
-            (text("source", words.sheet_source, Some(words.sheet_source_hint)))
+            (text("name", say!(language, "page-sheet-name"), Some(say!(language, "page-sheet-name-hint"))))
+            (text("title", say!(language, "page-sheet-title"), None))
+            (text("source", say!(language, "page-sheet-source"), Some(say!(language, "page-sheet-source-hint"))))
             div.field {
-                label for="f-line" { (words.reference_line) }
+                label for="f-line" { (say!(language, "page-reference-line")) }
                 select #f-line name="line" {
-                    option value="" { (words.choose) }
+                    option value="" { (say!(language, "page-choose")) }
                     @for (line, name) in lines {
                         option value=(line.name()) selected[typed.get("line") == Some(line.name())] { (name) }
                     }
                 }
             }
-            @for quantity in QUANTITIES { (figures(words, typed, quantity)) }
-            div.deeds { button.go type="submit" { (words.keep_sheet) } }
+            @for quantity in QUANTITIES { (figures(language, typed, quantity)) }
+            div.deeds { button.go type="submit" { (say!(language, "page-keep-sheet")) } }
         }
     };
-    frame(words, words.new_sheet, None, &body)
+    frame::page(language, &say!(language, "page-new-sheet"), None, &body)
 }
 
 /// The wanted value and its tolerance, each typed twice.
-fn figures(words: &Words, typed: &Fields, quantity: Quantity) -> Markup {
-    let unit = quantity.unit().symbol();
-    let one = |part: &str, label: &str| {
+fn figures(language: Language, typed: &Fields, quantity: Quantity) -> Markup {
+    let unit = unit(quantity.unit().symbol(), language);
+    let one = |part: &str, label: String| {
         let name = format!("{}:{part}", quantity.name());
         let label = format!("{label}, {unit}");
-        field(&Line {
-            name: &name,
-            label: &label,
-            value: typed.get(&name).unwrap_or_default(),
-            mode: "text",
-            hint: None,
-        })
+        field(&Line { name: &name, label, value: typed.get(&name).unwrap_or_default(), mode: "text", hint: None })
     };
-    let starts = [words.from_nose, words.from_front_axle, words.from_rear_axle];
+    let starts = [
+        say!(language, "page-from-nose"),
+        say!(language, "page-from-front-axle"),
+        say!(language, "page-from-rear-axle"),
+    ];
     html! {
         fieldset.question {
-            legend { (quantity_words(words, quantity, None)) }
+            legend { (quantity_words(language, quantity, None)) }
             @if quantity == Quantity::Distance {
                 div.field {
-                    label for="f-from" { (words.distance_from) }
+                    label for="f-from" { (say!(language, "page-distance-from")) }
                     select #f-from name="distance:from" {
-                        option value="" { (words.choose) }
+                        option value="" { (say!(language, "page-choose")) }
                         @for (from, name) in FROM.iter().zip(starts) {
                             option value=(from) selected[typed.get("distance:from") == Some(from)] { (name) }
                         }
                     }
                 }
             }
-            div.pair { (one("nominal", words.wanted_value)) (one("nominal:again", words.once_more)) }
-            div.pair { (one("tolerance", words.tolerance_value)) (one("tolerance:again", words.once_more)) }
+            div.pair { (one("nominal", say!(language, "page-wanted-value"))) (one("nominal:again", say!(language, "page-once-more"))) }
+            div.pair { (one("tolerance", say!(language, "page-tolerance-value"))) (one("tolerance:again", say!(language, "page-once-more"))) }
         }
     }
 }

@@ -3,27 +3,27 @@
 use maud::{Markup, html};
 
 use super::devices::certificate;
-use super::frame::{Line, field, notice, open_network, page as frame};
+use super::frame::{self, Line, field, notice, open_network};
 use crate::web::app::App;
-use crate::web::words::Words;
+use crate::words::{Language, Value, say};
 
 /// The page; `code` is what a scanned address brought.
-pub(in crate::web) fn page(words: &Words, app: &App, code: &str, wrong: Option<&str>) -> Markup {
-    frame(
-        words,
-        words.pair_title,
+pub(in crate::web) fn page(language: Language, app: &App, code: &str, wrong: Option<&Value>) -> Markup {
+    frame::page(
+        language,
+        &say!(language, "page-pair-title"),
         None,
         &html! {
-            (open_network(words, app.open))
-            h1 { (words.pair_title) }
-            p { (words.pair_why) }
-            @if let Some(wrong) = wrong { (notice("bad", wrong)) }
+            (open_network(language, app.open))
+            h1 { (say!(language, "page-pair-title")) }
+            p { (say!(language, "page-pair-why")) }
+            @if let Some(wrong) = wrong { (notice("bad", frame::why(wrong, language))) }
             form.stack method="post" action="/pair" {
-                (field(&Line { name: "code", label: words.pair_code, value: code, mode: "text", hint: None }))
-                (field(&Line { name: "name", label: words.pair_name, value: "", mode: "text", hint: Some(words.pair_name_why) }))
-                button.go type="submit" { (words.pair_now) }
+                (field(&Line { name: "code", label: say!(language, "page-pair-code"), value: code, mode: "text", hint: None }))
+                (field(&Line { name: "name", label: say!(language, "page-pair-name"), value: "", mode: "text", hint: Some(say!(language, "page-pair-name-why")) }))
+                button.go type="submit" { (say!(language, "page-pair-now")) }
             }
-            (certificate(words, app))
+            (certificate(language, app))
         },
     )
 }

@@ -4,39 +4,41 @@ use std::path::Path;
 
 use maud::{Markup, html};
 
+use super::bodies::body_name;
+use super::frame::told;
 use crate::folder::PhotoEntry;
 use crate::record::{FindingRecord, Level, LookedMarker, PhotoLook};
 use crate::web::answer::{encoded, job_path};
 use crate::web::desk::Outcome;
 use crate::web::edit::is_after;
 use crate::web::view::View;
-use crate::web::words::{Words, fill};
+use crate::words::{Language, say};
 
 /// A listed photo, number `i` from 0; `page` is where its deeds lead back to.
-pub(super) fn card(words: &Words, view: &View, i: usize, entry: &PhotoEntry, page: &str) -> Markup {
+pub(super) fn card(language: Language, view: &View, i: usize, entry: &PhotoEntry, page: &str) -> Markup {
     let look = view.look(&entry.file);
     let remarks = remarks(view, &entry.file, look);
     let poor = remarks.iter().any(|f| f.level != Level::Note) || look.is_some_and(|l| !l.ties_the_stand());
-    let title = fill(words.photo_n, &[&(i + 1).to_string()]);
+    let title = say!(language, "page-photo-n", n = i + 1);
     html! {
         li.photo.poor[poor] id={ "photo-" (i) } {
             h3 {
                 (title)
-                @if is_after(entry) { " · " (words.after_photo_tag) }
+                @if is_after(entry) { " · " (say!(language, "page-after-photo-tag")) }
                 @if let Some(step) = &entry.step { " · " (step) }
             }
-            (picture(words, view, entry, look, &title))
+            (picture(language, view, entry, look, &title))
             div.said {
                 @match look {
-                    None if view.standing.working => p.judged.wait { (words.looking) },
-                    None if unreadable(view, &entry.file) => p.judged.bad { span aria-hidden="true" { "↻ " } (words.retake_photo) },
+                    None if view.standing.working => p.judged.wait { (say!(language, "page-looking")) },
+                    None if unreadable(view, &entry.file) => p.judged.bad { span aria-hidden="true" { "↻ " } (say!(language, "page-retake-photo")) },
                     None => {},
-                    Some(_) if poor => p.judged.bad { span aria-hidden="true" { "↻ " } (words.retake_photo) },
-                    Some(_) => p.judged.good { span aria-hidden="true" { "✓ " } (words.good_photo) },
+                    Some(_) if poor => p.judged.bad { span aria-hidden="true" { "↻ " } (say!(language, "page-retake-photo")) },
+                    Some(_) => p.judged.good { span aria-hidden="true" { "✓ " } (say!(language, "page-good-photo")) },
                 }
-                @if let Some(look) = look { (shown(words, look)) }
-                @for f in &remarks { p.remark lang="en" { (f.message) } }
-                @if !view.closed { (aside_form(words, view, &entry.file, page)) }
+                @if let Some(look) = look { (shown(language, view, look)) }
+                @for f in &remarks { p.remark { (told(f.message_phrase.as_ref(), &f.message, language)) } }
+                @if !view.closed { (aside_form(language, view, &entry.file, page)) }
             }
         }
     }
@@ -58,30 +60,28 @@ fn remarks(view: &View, file: &str, look: Option<&PhotoLook>) -> Vec<FindingReco
 
 /// Whether this photo is why the job can't be measured.
 fn unreadable(view: &View, file: &str) -> bool {
-    matches!(&view.standing.outcome, Some(Outcome::Failed(why)) if why.contains(file))
+    matches!(&view.standing.outcome, Some(Outcome::Failed(why)) if why.say(Language::English).contains(file))
 }
 
-fn shown(words: &Words, look: &PhotoLook) -> Markup {
-    let names = |seen: bool| -> Vec<String> {
-        let some = look.carriers.iter().filter(|c| (c.seen > 0) == seen);
-        some.map(|c| if seen { format!("{} ({})", c.name, c.seen) } else { c.name.clone() }).collect()
+fn shown(language: Language, view: &View, look: &PhotoLook) -> Markup {
+    let names: Vec<String> = {
+        let some = look.carriers.iter().filter(|c| c.seen > 0);
+        some.map(|c| format!("{} ({})", body_name(language, view, &c.name), c.seen)).collect()
     };
     let missing: Vec<String> = look.missing.iter().map(|m| m.id.to_string()).collect();
     html! {
-        @if !look.ties_the_stand() { p.remark { (words.no_target) } }
-        p { (fill(words.seen_markers, &[&look.seen.len().to_string()])) ". " (words.shows) ": " (names(true).join(", ")) }
-        @if !missing.is_empty() {
-            p { (fill(words.missing_markers, &[&missing.len().to_string(), &missing.join(", ")])) ". " (words.covered) }
-        }
+        @if !look.ties_the_stand() { p.remark { (say!(language, "page-no-target")) } }
+        p { (say!(language, "page-photo-shows", count = look.seen.len(), names = names)) }
+        @if !missing.is_empty() { p { (say!(language, "page-photo-lacks", count = missing.len(), ids = missing)) } }
     }
 }
 
-fn picture(words: &Words, view: &View, entry: &PhotoEntry, look: Option<&PhotoLook>, title: &str) -> Markup {
+fn picture(language: Language, view: &View, entry: &PhotoEntry, look: Option<&PhotoLook>, title: &str) -> Markup {
     let source = format!("{}?file={}", job_path(&view.name, "picture"), encoded(&entry.file));
     let [width, height] = look.map_or([4.0, 3.0], |l| l.upright_px);
     let described = look.map_or_else(
         || title.to_owned(),
-        |l| format!("{title}: {}", fill(words.seen_markers, &[&l.seen.len().to_string()])),
+        |l| say!(language, "page-photo-described", photo = title, count = l.seen.len()),
     );
     html! {
         div.picture {
@@ -118,24 +118,24 @@ fn outline(marker: &LookedMarker, crossed: bool) -> String {
     format!("M{a}L{b}L{c}L{d}Z{cross}")
 }
 
-fn aside_form(words: &Words, view: &View, file: &str, page: &str) -> Markup {
+fn aside_form(language: Language, view: &View, file: &str, page: &str) -> Markup {
     html! {
         form.inline method="post" action=(job_path(&view.name, "aside")) {
             input type="hidden" name="file" value=(file);
             input type="hidden" name="page" value=(page);
-            button type="submit" { (words.set_aside) span.gone { ": " (name_of(file)) } }
+            button type="submit" { (say!(language, "page-set-aside")) span.gone { ": " (name_of(file)) } }
         }
     }
 }
 
 /// The photos that were set aside.
-pub(super) fn aside_list(words: &Words, view: &View) -> Markup {
+pub(super) fn aside_list(language: Language, view: &View) -> Markup {
     if view.aside.is_empty() {
         return html! {};
     }
     html! {
         details.aside {
-            summary { (words.aside_photos) " (" (view.aside.len()) ")" }
+            summary { (say!(language, "page-aside-photos")) " (" (view.aside.len()) ")" }
             ul.photos {
                 @for name in &view.aside {
                     li.photo {
@@ -145,7 +145,7 @@ pub(super) fn aside_list(words: &Words, view: &View) -> Markup {
                         @if !view.closed {
                             form.inline method="post" action=(job_path(&view.name, "back")) {
                                 input type="hidden" name="file" value=(name);
-                                button type="submit" { (words.bring_back) span.gone { ": " (name) } }
+                                button type="submit" { (say!(language, "page-bring-back")) span.gone { ": " (name) } }
                             }
                         }
                     }

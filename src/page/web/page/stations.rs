@@ -2,41 +2,42 @@
 
 use maud::{Markup, html};
 
-use super::frame::notice;
-use crate::quantity::rounded;
+use super::bodies::body_name;
+use super::frame::{self, notice};
 use crate::record::{PlanRecord, PlannedStation};
 use crate::web::draw::bay;
 use crate::web::view::View;
-use crate::web::words::{Words, fill};
+use crate::words::{Figure, Language, say};
 
 /// The section.
-pub(super) fn section(words: &Words, view: &View) -> Markup {
+pub(super) fn section(language: Language, view: &View) -> Markup {
     html! {
         section aria-labelledby="stand" {
-            h2 #stand { (words.where_to_stand) }
+            h2 #stand { (say!(language, "page-where-to-stand")) }
             @match &view.plan {
-                Some(Ok(plan)) => (places(words, plan)),
-                Some(Err(why)) => { (notice("warn", words.plan_failed)) p.hint lang="en" { (why) } },
+                Some(Ok(plan)) => (places(language, view, plan)),
+                Some(Err(why)) => { (notice("warn", say!(language, "page-plan-failed"))) p.hint { (frame::why(why, language)) } },
                 None => {},
             }
         }
     }
 }
 
-fn places(words: &Words, plan: &PlanRecord) -> Markup {
+fn places(language: Language, view: &View, plan: &PlanRecord) -> Markup {
     if plan.stations.is_empty() {
-        return notice("warn", words.no_place);
+        return notice("warn", say!(language, "page-no-place"));
     }
+    let named = |name: &String| body_name(language, view, name);
     html! {
         div.stand {
-            (bay::drawing(words, plan))
+            (bay::drawing(language, plan, &named))
             div {
-                @if plan.steps.len() > 1 { p { (fill(words.in_every_step, &[&plan.steps.join(", ")])) } }
+                @if plan.steps.len() > 1 { p { (say!(language, "page-in-every-step", steps = plan.steps.clone())) } }
                 ol.places {
                     @for station in &plan.stations {
                         li {
-                            p { strong { (place(words, plan, station)) } }
-                            p.hint { (fill(words.place_sees, &[&station.sees.join(", ")])) }
+                            p { strong { (place(language, plan, station)) } }
+                            p.hint { (say!(language, "page-place-sees", names = station.sees.iter().map(named).collect::<Vec<_>>())) }
                         }
                     }
                 }
@@ -45,14 +46,22 @@ fn places(words: &Words, plan: &PlanRecord) -> Markup {
     }
 }
 
-fn place(words: &Words, plan: &PlanRecord, station: &PlannedStation) -> String {
+fn place(language: Language, plan: &PlanRecord, station: &PlannedStation) -> String {
     let [x, y, z] = station.position_mm;
-    let metres = |mm: f64| rounded(mm.abs() / 1000.0, 1);
+    let metres = |mm: f64| Figure::fixed(mm.abs() / 1000.0, 1);
     let ahead = x - plan.bay.nose_mm;
-    let along = fill(if ahead >= 0.0 { words.place_ahead } else { words.place_behind }, &[&metres(ahead)]);
-    let across = match y {
-        y if y.abs() < 50.0 => words.place_middle.to_owned(),
-        y => fill(if y > 0.0 { words.place_left } else { words.place_right }, &[&metres(y)]),
+    let side = match y {
+        y if y.abs() < 50.0 => "middle",
+        y if y > 0.0 => "left",
+        _ => "right",
     };
-    format!("{along}, {across}, {}", fill(words.place_high, &[&metres(z)]))
+    say!(
+        language,
+        "page-place",
+        along = if ahead >= 0.0 { "ahead" } else { "behind" },
+        distance = metres(ahead),
+        side = side,
+        beside = metres(y),
+        height = metres(z),
+    )
 }

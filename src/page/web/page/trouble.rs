@@ -2,19 +2,19 @@
 
 use maud::{Markup, html};
 
-use super::frame::{notice, page as frame};
-use crate::web::words::Words;
+use super::frame::{self, notice};
+use crate::words::{Language, Value, say};
 
 /// The page.
-pub(in crate::web) fn page(words: &Words, what: &str) -> Markup {
-    frame(
-        words,
-        words.trouble_title,
+pub(in crate::web) fn page(language: Language, what: &Value) -> Markup {
+    frame::page(
+        language,
+        &say!(language, "page-trouble-title"),
         None,
         &html! {
-            h1 { (words.trouble_title) }
-            (notice("bad", what))
-            p { a.button href="/" { (words.all_jobs) } }
+            h1 { (say!(language, "page-trouble-title")) }
+            (notice("bad", frame::why(what, language)))
+            p { a.button href="/" { (say!(language, "page-all-jobs")) } }
         },
     )
 }

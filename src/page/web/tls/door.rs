@@ -5,7 +5,7 @@ use std::convert::Infallible;
 use std::io;
 use std::sync::Arc;
 
-use hyper::header::{HOST, LOCATION};
+use hyper::header::{ACCEPT_LANGUAGE, HOST, LOCATION};
 use hyper::{Request, Response, StatusCode};
 use rustls::ServerConfig;
 use rustls::crypto::ring::default_provider;
@@ -17,6 +17,7 @@ use tokio_rustls::server::TlsStream;
 
 use super::{Error, Keeper};
 use crate::web::limits;
+use crate::words::{Language, say};
 
 /// How every encrypted connection begins (RFC 8446, 5.1: a record of type handshake).
 const HANDSHAKE: u8 = 0x16;
@@ -62,8 +63,9 @@ impl Door {
 
 /// Sends a browser that came without encryption to the page.
 pub(in crate::web) async fn send_on<B>(request: Request<B>) -> Result<Response<String>, Infallible> {
-    let words = "This page is encrypted: its address begins with https://\n".to_owned();
-    let mut answer = Response::new(words);
+    let language = |r: &Request<B>| Language::of_header(r.headers().get(ACCEPT_LANGUAGE)?.to_str().ok()?);
+    let words = say!(language(&request).unwrap_or_default(), "page-tls-plain");
+    let mut answer = Response::new(format!("{words}\n"));
     *answer.status_mut() = StatusCode::BAD_REQUEST;
     let path = request.uri().path_and_query().map_or("/", |p| p.as_str());
     let host = request.headers().get(HOST).and_then(|h| h.to_str().ok());

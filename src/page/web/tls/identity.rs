@@ -30,7 +30,7 @@ impl Identity {
     pub(super) fn read(certificate: &Path, key: &Path) -> Result<Self, Error> {
         let chain = certificates(certificate)?;
         let held = PrivateKeyDer::from_pem_slice(&bytes(key)?)
-            .map_err(|_| Error::Holds { file: key.to_path_buf(), what: "private key" })?;
+            .map_err(|_| Error::Holds { file: key.to_path_buf(), what: "key" })?;
         let (fingerprint, until) = (fingerprint(&chain[0]), until(&chain[0]));
         let pair = CertifiedKey::from_der(chain, held, &default_provider()).map_err(|e| Error::Pair {
             certificate: certificate.to_path_buf(),
@@ -62,7 +62,7 @@ impl Identity {
 }
 
 fn bytes(file: &Path) -> Result<Vec<u8>, Error> {
-    std::fs::read(file).map_err(|source| Error::File { doing: "read", file: file.to_path_buf(), source })
+    std::fs::read(file).map_err(|source| Error::File { writing: false, file: file.to_path_buf(), source })
 }
 
 /// The certificates of a PEM file, at least one.

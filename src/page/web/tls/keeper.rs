@@ -12,6 +12,7 @@ use rustls::sign::CertifiedKey;
 use super::identity::{Identity, fingerprint};
 use super::{Error, Tls, own};
 use crate::photo::sha256;
+use crate::words::{Phrase, phrase};
 
 /// How often the files are looked at.
 const EVERY: Duration = Duration::from_secs(1);
@@ -27,7 +28,7 @@ pub(in crate::web) struct Keeper {
     own: bool,
     in_use: RwLock<Identity>,
     looked: Mutex<Looked>,
-    note: fn(&str),
+    note: fn(&Phrase),
 }
 
 /// Digests of both files.
@@ -43,7 +44,7 @@ struct Looked {
 
 impl Keeper {
     /// Reads the certificate; makes the page's own where there is none yet.
-    pub(in crate::web) fn open(tls: &Tls, jobs: &Path, names: &[String], note: fn(&str)) -> Result<Self, Error> {
+    pub(in crate::web) fn open(tls: &Tls, jobs: &Path, names: &[String], note: fn(&Phrase)) -> Result<Self, Error> {
         let (certificate, key, own) = match tls {
             Tls::Files { certificate, key } => (certificate.clone(), key.clone(), false),
             Tls::Own => {
@@ -80,21 +81,18 @@ impl Keeper {
     }
 
     /// What whoever runs the page should know of the certificate.
-    pub(in crate::web) fn doubts(&self, name: &str) -> Vec<String> {
+    pub(in crate::web) fn doubts(&self, name: &str) -> Vec<Phrase> {
         let now = self.now();
-        let anew =
-            format!("to have a new one made, which phones must be told to trust anew, remove {}", self.key.display());
-        let (named, renewed) = match self.own {
-            true => (anew.as_str(), anew.as_str()),
-            false => ("say with --name what it is made for, or have one made for this", "renew it"),
-        };
+        let (own, file) = (if self.own { "yes" } else { "no" }, self.key.display().to_string());
         let mut doubts = Vec::new();
         if !now.names(name) {
-            doubts.push(format!("the certificate is not made for \"{name}\", and browsers will say so: {named}"));
+            doubts.push(phrase!("page-tls-other-name", name = name, own = own, file = &file));
         }
         match now.days_left(SystemTime::now()) {
-            None => doubts.push(format!("the certificate's time is over, and browsers will say so: {renewed}")),
-            Some(days) if days < SOON_DAYS => doubts.push(format!("the certificate ends in {days} days: {renewed}")),
+            None => doubts.push(phrase!("page-tls-over", own = own, file = file)),
+            Some(days) if days < SOON_DAYS => {
+                doubts.push(phrase!("page-tls-ends", days = days, own = own, file = file))
+            }
             Some(_) => {}
         }
         doubts
@@ -121,14 +119,14 @@ impl Keeper {
         }
         match Identity::read(&self.certificate, &self.key) {
             Ok(identity) => {
-                (self.note)(&format!("The certificate has changed; its SHA-256 is now {}\n", identity.fingerprint));
+                (self.note)(&phrase!("page-tls-changed", print = &identity.fingerprint));
                 *self.in_use.write().unwrap_or_else(PoisonError::into_inner) = identity;
                 *looked = Looked { taken: now, failed: None };
             }
             Err(e) => {
                 let again = looked.failed.as_ref().filter(|(stamp, _)| *stamp == now).map(|(_, told)| *told);
                 if again == Some(false) {
-                    (self.note)(&format!("The page goes on with the certificate that it has: {e}\n"));
+                    (self.note)(&phrase!("page-tls-kept", why = e.phrase()));
                 }
                 looked.failed = Some((now, again.is_some()));
             }

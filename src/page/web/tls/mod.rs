@@ -6,12 +6,14 @@ mod identity;
 mod keeper;
 mod own;
 
-use std::io;
 use std::path::PathBuf;
+use std::{fmt, io};
 
 pub(super) use door::{Door, Entered, send_on};
 pub(super) use identity::digits;
 pub(super) use keeper::Keeper;
+
+use crate::words::{Language, Phrase, phrase};
 
 /// Where the page's certificate comes from.
 #[derive(Debug, Clone)]
@@ -31,27 +33,22 @@ pub enum Tls {
 #[derive(Debug, thiserror::Error)]
 pub enum Error {
     /// A file that can't be read or written.
-    #[error("cannot {doing} {file} ({source}): look after the file or name another one")]
     File {
-        /// What was tried.
-        doing: &'static str,
+        /// Whether it was to be written.
+        writing: bool,
         /// Which.
         file: PathBuf,
         /// What the system said.
         source: io::Error,
     },
     /// A file without what is looked for.
-    #[error("{file} holds no {what} in PEM form (\"-----BEGIN ...\"): name the file that does")]
     Holds {
         /// Which.
         file: PathBuf,
-        /// What is missing.
+        /// What is missing: `certificate` or `key`.
         what: &'static str,
     },
     /// Certificate and key that can't be used together.
-    #[error(
-        "the certificate in {certificate} and the key in {key} can't be used ({problem}): name a pair that belongs together"
-    )]
     Pair {
         /// Of the certificate.
         certificate: PathBuf,
@@ -61,9 +58,32 @@ pub enum Error {
         problem: String,
     },
     /// A name that no certificate can bear.
-    #[error("\"{0}\" is no host name or address for a certificate: use letters, digits, hyphens and dots")]
     Name(String),
     /// Making one failed.
-    #[error("cannot make a certificate ({0}): use --tls-cert and --tls-key")]
     Make(String),
+}
+
+impl Error {
+    /// What is wrong and what to do.
+    pub fn phrase(&self) -> Phrase {
+        let shown = |path: &PathBuf| path.display().to_string();
+        match self {
+            Error::File { writing, file, source } => {
+                let doing = if *writing { "write" } else { "read" };
+                phrase!("page-tls-file", doing = doing, file = shown(file), why = source.to_string())
+            }
+            Error::Holds { file, what } => phrase!("page-tls-holds", file = shown(file), what = *what),
+            Error::Pair { certificate, key, problem } => {
+                phrase!("page-tls-pair", certificate = shown(certificate), key = shown(key), why = problem)
+            }
+            Error::Name(name) => phrase!("page-tls-name", name = name),
+            Error::Make(why) => phrase!("page-tls-make", why = why),
+        }
+    }
+}
+
+impl fmt::Display for Error {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.phrase().say(Language::English))
+    }
 }

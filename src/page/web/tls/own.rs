@@ -45,7 +45,7 @@ pub(super) fn make_once(jobs: &Path, names: &[String], now: SystemTime) -> Resul
         }
     }
     let text = made(names, now)?;
-    write_private(&file, text.as_bytes()).map_err(|source| Error::File { doing: "write", file, source })?;
+    write_private(&file, text.as_bytes()).map_err(|source| Error::File { writing: true, file, source })?;
     Ok(true)
 }
 

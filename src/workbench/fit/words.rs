@@ -100,7 +100,7 @@ pub fn words(fit: &CameraFit, language: Language) -> String {
         ));
     }
     for photo in &fit.rejected {
-        line(say!(language, "fit-left-out", photo = &photo.file, why = photo.why.clone()));
+        line(say!(language, "fit-left-out", file = &photo.file, why = photo.why.clone()));
     }
     for advice in &fit.advice {
         let kind = if advice.forbids { "forbids" } else { "note" };

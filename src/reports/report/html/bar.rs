@@ -81,16 +81,15 @@ fn end_words(check: &CheckRecord, label: &Label, scale: &Scale, language: Langua
     let off_right = place.is_some_and(|p| p > RIGHT);
     let left = format!("◂ {}", if off_left { &amount } else { left });
     let right = format!("{} ▸", if off_right { &amount } else { right });
-    let tight = left.chars().count() + right.chars().count() > MOST_LETTERS;
-    let class = |off: bool| match (off, tight) {
-        (true, true) => "note tight",
-        (true, false) => "note",
-        (false, true) => "tight",
-        (false, false) => "",
+    let size = match left.chars().count() + right.chars().count() {
+        letters if letters > 50 => "tighter",
+        letters if letters > MOST_LETTERS => "tight",
+        _ => "",
     };
+    let class = |off: bool| if off { format!("note {size}") } else { size.to_owned() };
     html! {
-        (text(class(off_left), "start", [LEFT, 12.0], &left))
-        (text(class(off_right), "end", [RIGHT, 12.0], &right))
+        (text(&class(off_left), "start", [LEFT, 12.0], &left))
+        (text(&class(off_right), "end", [RIGHT, 12.0], &right))
     }
 }
 

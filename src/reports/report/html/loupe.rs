@@ -192,11 +192,12 @@ impl View<'_> {
 
     fn edge_words(&self) -> Markup {
         let [left, right, top, bottom] = &self.edges;
+        let side = if left.chars().count() + right.chars().count() > 42 { "small halo tight" } else { "small halo" };
         html! {
             (text("small halo", "middle", [CENTRE, 16.0], top))
             (text("small halo", "middle", [CENTRE, SIDE - 8.0], bottom))
-            (text("small halo", "start", [4.0, SIDE + 16.0], left))
-            (text("small halo", "end", [SIDE - 4.0, SIDE + 16.0], right))
+            (text(side, "start", [4.0, SIDE + 16.0], left))
+            (text(side, "end", [SIDE - 4.0, SIDE + 16.0], right))
         }
     }
 }

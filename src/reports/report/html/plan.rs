@@ -93,7 +93,7 @@ fn distance_line(record: &JobRecord, scene: &Scene, frame: &Frame, low: f64, lan
 
 /// Where the middle of words stands: at `x`, but inside the drawing also where a phone sets them wide.
 fn middle(words: &str, x: f64) -> f64 {
-    let half = (8.75 * words.chars().count() as f64).min(WIDTH / 2.0);
+    let half = (9.75 * words.chars().count() as f64).min(WIDTH / 2.0);
     x.clamp(half, WIDTH - half)
 }
 

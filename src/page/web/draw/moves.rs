@@ -21,6 +21,7 @@ enum Way {
 /// One move.
 #[derive(Debug, Clone, PartialEq)]
 pub(in crate::web) struct Move {
+    quantity: Quantity,
     way: Way,
     /// Towards the positive side of the vehicle frame: left end nearer, left,
     /// away, up, top away, right end down.
@@ -49,6 +50,7 @@ impl Move {
             _ => return None,
         };
         Some(Move {
+            quantity,
             way,
             positive: by > 0.0,
             amount: Figure::fixed(by.abs(), places),
@@ -56,6 +58,11 @@ impl Move {
             sentence: check.correction.clone(),
             phrase: check.correction_phrase.clone(),
         })
+    }
+
+    /// Its sign, which needs no words.
+    pub(in crate::web) fn sign(&self) -> Markup {
+        crate::report::move_icon(self.quantity, self.positive).unwrap_or_default()
     }
 
     /// What to do, as the measuring room says it where it can in this language.

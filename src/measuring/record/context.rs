@@ -62,10 +62,10 @@ impl<'de> Deserialize<'de> for Context {
     /// Before 0.2 the kit was called `rig`, and `kit` was its upkeep.
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         let mut keys = serde_json::Map::deserialize(deserializer)?;
-        if let Some(name) = keys.remove("rig") {
-            if let Some(upkeep) = keys.insert("kit".to_owned(), name) {
-                keys.insert("kit_upkeep".to_owned(), upkeep);
-            }
+        if let Some(name) = keys.remove("rig")
+            && let Some(upkeep) = keys.insert("kit".to_owned(), name)
+        {
+            keys.insert("kit_upkeep".to_owned(), upkeep);
         }
         Context::deserialize(serde_json::Value::Object(keys)).map_err(D::Error::custom)
     }

@@ -61,7 +61,7 @@ impl Move {
     }
 
     /// Its sign, which needs no words.
-    pub(in crate::web) fn sign(&self) -> Markup {
+    pub(in crate::web) fn icon(&self) -> Markup {
         crate::report::move_icon(self.quantity, self.positive).unwrap_or_default()
     }
 

@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use super::output::{cannot_read, cannot_write, language, read_text, shown};
 use crate::folder::{JobFile, JobFolder, MOST_MOVES, Models, PhotoEntry, write_durably};
 use crate::input::digest_of_file;
+use crate::setup::Setup;
 use crate::words::say;
 
 /// What the photos are of.
@@ -17,13 +18,25 @@ pub(super) enum Of {
     SamePlace,
 }
 
-/// Copies photos into a job's `photos/` and lists them in its `job.toml`, after which move they were taken.
-pub(super) fn add(job: &Path, files: &[PathBuf], of: Of, models: &Models) -> Result<(), String> {
-    let folder = JobFolder::open(job, models).map_err(|e| e.to_string())?;
-    let setup = &folder.setup;
-    if !setup.steps.is_empty() {
-        return Err(say!(language(), "cli-move-steps", sheet = &setup.name, file = shown(&job.join("job.toml"))));
+/// The step that photos show, which a sheet with steps has to be told.
+pub(super) fn step_of<'a>(setup: &Setup, said: Option<&'a str>) -> Result<Option<&'a str>, String> {
+    let (language, sheet) = (language(), setup.name.as_str());
+    let steps = || setup.steps.iter().map(|s| format!("--step \"{s}\"")).collect::<Vec<_>>().join(", ");
+    match said {
+        None if !setup.steps.is_empty() => Err(say!(language, "cli-move-step-lacks", sheet = sheet, steps = steps())),
+        Some(step) if setup.steps.is_empty() => Err(say!(language, "cli-move-no-steps", sheet = sheet, step = step)),
+        Some(step) if setup.steps.iter().all(|s| s != step) => {
+            Err(say!(language, "cli-move-no-such-step", sheet = sheet, step = step, steps = steps()))
+        }
+        said => Ok(said),
     }
+}
+
+/// Copies photos into a job's `photos/` and lists them in its `job.toml`, after which move they were taken and which
+/// step they show.
+pub(super) fn add(job: &Path, files: &[PathBuf], of: Of, step: Option<&str>, models: &Models) -> Result<(), String> {
+    let folder = JobFolder::open(job, models).map_err(|e| e.to_string())?;
+    let step = step_of(&folder.setup, step)?;
     let last = folder.photos.iter().map(|p| p.after_move).max().unwrap_or(0);
     let after_move = if of == Of::Move { last + 1 } else { last };
     if after_move > MOST_MOVES {
@@ -32,14 +45,17 @@ pub(super) fn add(job: &Path, files: &[PathBuf], of: Of, models: &Models) -> Res
     let mut entries: Vec<PhotoEntry> = folder
         .photos
         .iter()
-        .map(|p| PhotoEntry { file: p.name.clone(), step: None, phase: p.phase, after_move: p.after_move })
+        .map(|p| {
+            let step = p.step.and_then(|i| folder.setup.steps.get(i).cloned());
+            PhotoEntry { file: p.name.clone(), step, phase: p.phase, after_move: p.after_move }
+        })
         .collect();
     for file in files {
         let name = copied(job, file, after_move)?;
         if entries.iter().any(|e| e.file == name) {
             return Err(say!(language(), "cli-move-is-there", photo = name, job = shown(job)));
         }
-        entries.push(PhotoEntry { after_move, ..PhotoEntry::plain(name) });
+        entries.push(PhotoEntry { after_move, step: step.map(str::to_owned), ..PhotoEntry::plain(name) });
     }
     let changed = JobFile { photos: None, photo_entries: Some(entries), ..folder.job };
     write(&job.join("job.toml"), &changed)

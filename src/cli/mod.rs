@@ -34,6 +34,7 @@ mod stamp;
 mod survey;
 mod threads;
 mod trends;
+mod tripod;
 mod unpacked;
 mod verify;
 mod watch;
@@ -74,6 +75,9 @@ enum Command {
     #[command(after_help = JOB_CODES)]
     Verify(verify::Arguments),
     /// Verify every job below a folder as its photos arrive
+    ///
+    /// With --tripod: takes the photos of one job's camera, which stands on a tripod while the stand's screws are turned.
+    /// After each standstill in a new place it says the verdict and the one thing to do first.
     #[command(after_help = JOB_CODES)]
     Watch(watch::Arguments),
     /// Find the markers of photos, with the uncertainty of every corner

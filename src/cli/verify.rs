@@ -22,11 +22,14 @@ pub(super) struct Arguments {
     pub(super) jobs: Vec<PathBuf>,
     /// A photo of the stand after it was moved and nothing else was: it is copied into the job and listed there; again
     /// for each further photo of that place
-    #[arg(long, value_name = "PHOTO")]
+    #[arg(long, value_name = "PHOTO", group = "added")]
     pub(super) moved: Vec<PathBuf>,
     /// One more photo of the stand where the last photos found it
-    #[arg(long, value_name = "PHOTO", conflicts_with = "moved")]
+    #[arg(long, value_name = "PHOTO", conflicts_with = "moved", group = "added")]
     pub(super) more: Vec<PathBuf>,
+    /// The step of the set-up sheet that these photos show, where the sheet has steps
+    #[arg(long, value_name = "NAME", requires = "added")]
+    pub(super) step: Option<String>,
     /// Write the record as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     pub(super) json: Option<JsonTarget>,
@@ -82,7 +85,7 @@ fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool, Op
         let [job] = arguments.jobs.as_slice() else {
             return Err(say!(language(), "verify-one-job"));
         };
-        add(job, files, of, &models)?;
+        add(job, files, of, arguments.step.as_deref(), &models)?;
     }
     let log = arguments.log.as_deref().map(logged::open).transpose()?;
     Ok((job::Options { models }, pool(arguments.threads)?, log))
@@ -158,8 +161,14 @@ fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(),
     let options = TextOptions { colour: colour(json), language: language(), ..TextOptions::default() };
     say(&report::text(record, &options), json);
     let Some(folder) = &arguments.report else { return Ok(()) };
+    say(&write_report(folder, path, record)?, json);
+    Ok(())
+}
+
+/// Writes a job's report in all its forms; says where it is.
+pub(super) fn write_report(folder: &Path, job: &Path, record: &JobRecord) -> Result<String, String> {
     make(folder)?;
-    let pictures = report::pictures(path, record).map_err(|e| e.to_string())?;
+    let pictures = report::pictures(job, record).map_err(|e| e.to_string())?;
     let result = record.to_json().map_err(|e| say!(language(), "verify-no-json", why = e.to_string()))?;
     let stem = report::stem(record);
     let spoken = wish().for_job(record.context.language);
@@ -174,8 +183,7 @@ fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(),
     let report = say!(language(), "verify-report");
     let indent = " ".repeat(report.chars().count());
     let for_the_customer = say!(language(), "verify-for-the-customer", file = customer);
-    say(&format!("{report} {html}\n{indent} {pdf}\n{for_the_customer}\n"), json);
-    Ok(())
+    Ok(format!("{report} {html}\n{indent} {pdf}\n{for_the_customer}\n"))
 }
 
 /// A page for each repair order of which several jobs were verified.

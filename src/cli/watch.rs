@@ -5,9 +5,9 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
 
-use super::UNREADABLE;
 use super::output::{complain, language, note};
 use super::verify::{self, worse};
+use super::{UNREADABLE, tripod};
 use crate::custody::audit;
 use crate::words::say;
 
@@ -17,6 +17,13 @@ pub(super) struct Arguments {
     /// A job folder, or a folder with job folders in it
     #[arg(value_name = "DIR")]
     folder: PathBuf,
+    /// Take the photos that come into this folder, of a camera on a tripod, into the one job DIR: of each place in which
+    /// the stand is at rest the newest; nothing in the folder is changed
+    #[arg(long, value_name = "DIR")]
+    tripod: Option<PathBuf>,
+    /// The step of the set-up sheet that the tripod's photos show, where the sheet has steps
+    #[arg(long, value_name = "NAME", requires = "tripod")]
+    step: Option<String>,
     /// Write the reports into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
@@ -57,6 +64,19 @@ fn watch(arguments: &Arguments) -> Result<u8, String> {
     if !arguments.folder.is_dir() {
         return Err(say!(language(), "verify-watch-no-folder", folder = named(&arguments.folder)));
     }
+    if let Some(photos) = &arguments.tripod {
+        return tripod::run(&tripod::Watched {
+            job: &arguments.folder,
+            photos,
+            step: arguments.step.as_deref(),
+            report: arguments.report.as_deref(),
+            log: arguments.log.as_deref(),
+            models: arguments.models.as_deref(),
+            threads: arguments.threads,
+            every: Duration::from_secs_f64(arguments.every),
+            once: arguments.once,
+        });
+    }
     if !arguments.once {
         note(&format!("{}\n", say!(language(), "verify-watching", folder = named(&arguments.folder))));
     }
@@ -88,6 +108,7 @@ fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
     verify::run(verify::Arguments {
         moved: Vec::new(),
         more: Vec::new(),
+        step: None,
         log: arguments.log.clone(),
         jobs: vec![job.to_path_buf()],
         json: None,

@@ -70,6 +70,24 @@ async function take(page, looker, what) {
   return said;
 }
 
+/// The phone stands on a tripod: a photo every few seconds, of which the newest of a place is kept.
+async function tripod(page, looker) {
+  await page.click("[data-camera]");
+  await page.waitForSelector("dialog[open][data-ties=yes]", { timeout: 30000 });
+  await page.click("[data-tripod]");
+  const says = (text) => page.waitForFunction((text) => document.querySelector("dialog .taken").textContent.includes(text), text, { timeout: 30000 });
+  await says("the first photo");
+  await says("at rest in a new place");
+  await looker.look("tripod");
+  await says("stands where it did");
+  await page.click("[data-tripod]");
+  await page.click("[data-shut]");
+  await page.waitForSelector("dialog:not([open])", { state: "attached" });
+  await page.waitForFunction(() => document.querySelectorAll("#live .photo").length === 4, null, { timeout: 30000 });
+  await page.waitForSelector("#live:not([data-working])", { timeout: 60000 });
+  await looker.look("tripod-kept");
+}
+
 /// Upright and level, then turned by 10 degrees and looking down by 20.
 async function level(page) {
   const devtools = await page.context().newCDPSession(page);
@@ -157,6 +175,7 @@ export async function live(program, work, shots, profile) {
     server = await withoutServer(page, looker, server, () => start(at));
     await page.waitForFunction(() => document.querySelectorAll("#live .photo").length === 3, null, { timeout: 30000 });
     await verdict(page, "within");
+    await tripod(page, looker);
     await shownOut(page, looker, server);
     looker.wrong = looker.wrong.filter((w) => !/net::ERR_(?!BLOCKED)|status of (401|429|503)/.test(w));
     assert(looker.wrong.length === 0, looker.wrong.join("\n"));

@@ -67,5 +67,6 @@ mod told;
 mod training;
 mod transparency;
 mod trends;
+mod tripod;
 mod web;
 mod words;

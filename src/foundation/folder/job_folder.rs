@@ -255,7 +255,7 @@ fn step_of(setup: &Setup, name: &str) -> Result<usize, (String, String)> {
 }
 
 /// Names (`photos/...`) of all pictures in a folder, sorted.
-fn pictures_in(folder: &Path) -> Result<Vec<String>, (String, String)> {
+pub(super) fn pictures_in(folder: &Path) -> Result<Vec<String>, (String, String)> {
     let remedy = || "put the photos of the bay into the folder photos/ of the job".to_owned();
     let entries = std::fs::read_dir(folder)
         .map_err(|e| (format!("names no photos, and its folder photos/ cannot be read ({e})"), remedy()))?;
@@ -288,7 +288,7 @@ fn pictures_in(folder: &Path) -> Result<Vec<String>, (String, String)> {
 }
 
 /// By its ending; hidden files are what operating systems leave beside pictures.
-fn is_picture(name: &Path) -> bool {
+pub fn is_picture(name: &Path) -> bool {
     let hidden = name.to_string_lossy().starts_with('.');
     let ending = name.extension().and_then(|e| e.to_str()).unwrap_or_default().to_lowercase();
     !hidden && PICTURE_ENDINGS.contains(&ending.as_str())

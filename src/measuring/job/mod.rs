@@ -20,8 +20,10 @@ mod photo_memory;
 mod plan;
 mod private;
 mod ride_height;
+mod screws;
 mod series;
 mod setup_check;
+mod tripod;
 mod verify;
 
 pub use bay::{BayWanted, check_bay};
@@ -33,6 +35,7 @@ pub use photo_memory::PhotoMemory;
 pub use plan::{PlanOptions, Reach, Wanted, plan};
 pub use private::reveal_private;
 pub use setup_check::setup_check;
+pub use tripod::{Between, FALSE_MOTION, Frame, Seen, Tripod, Untold};
 pub use verify::{Options, attempts_beside, verify, verify_all, verify_and, verify_watching};
 
 /// Why a job could not be verified at all: an input that cannot be read.

@@ -7,6 +7,7 @@ use time::format_description::well_known::Rfc3339;
 
 use super::answers::check_asks;
 use super::opened::Opened;
+use super::screws::advice;
 use crate::folder::JobFolder;
 use crate::geom::deg;
 use crate::marker::Role;
@@ -345,7 +346,7 @@ pub(super) fn first(opened: &Opened, checks: &[Checked], track: &[PositionRecord
     let next = (0..checks.len()).filter(ordered).min_by_key(|i| setup.checks[*i].quantity.move_order());
     if let Some(i) = next {
         let (check, move_by) = (&setup.checks[i], checks[i].move_by?);
-        let screw = opened.folder.stand.as_ref().and_then(|s| s.screw_for(check.quantity)?.phrase(move_by));
+        let screw = opened.folder.stand.as_ref().and_then(|s| advice(s, check.quantity, move_by, track));
         let last = track.last().and_then(|p| p.figures.iter().find(|f| f.check == i)?.words_phrase.clone());
         return Some(FirstRecord {
             screw: screw.as_ref().map(|p| p.say(Language::English)),

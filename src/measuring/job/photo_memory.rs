@@ -9,7 +9,9 @@ use rayon::prelude::*;
 
 use super::Error;
 use super::look::{Looked, look_into};
+use super::tripod::Frame;
 use crate::folder::PhotoFile;
+use crate::marker::Kit;
 use crate::photo;
 
 /// What was found in photos, by the digest of their bytes. A photo's bytes are
@@ -40,6 +42,16 @@ impl PhotoMemory {
     pub fn examine(&self, path: &Path) -> Result<(), Error> {
         let file = PhotoFile { name: String::new(), path: path.to_path_buf(), step: None, phase: None, after_move: 0 };
         self.look_at(&file).map(|_| ())
+    }
+
+    /// What a photo of a tripod shows of the kit, and its SHA-256.
+    ///
+    /// # Errors
+    /// It cannot be read or decoded.
+    pub fn frame(&self, path: &Path, kit: &Kit) -> Result<(Frame, String), Error> {
+        let file = PhotoFile { name: String::new(), path: path.to_path_buf(), step: None, phase: None, after_move: 0 };
+        let looked = self.look_at(&file)?;
+        Ok((Frame::new(kit, [looked.width, looked.height], &looked.sightings), looked.sha256))
     }
 
     /// Looks at photos, in parallel; the first unreadable one (in the job's order) is the error.

@@ -16,7 +16,8 @@ use super::shelf::{RESULT, Shelf};
 use super::trouble::{Trouble, blocking};
 use super::{attempt, closing, edit};
 use crate::folder::write_durably;
-use crate::job::{self, PhotoMemory, attempts_beside, verify_watching};
+use crate::job::{self, Frame, PhotoMemory, Tripod, attempts_beside, verify_watching};
+use crate::marker::Kit;
 use crate::record::{AttemptRecord, JobRecord, PhotoLook};
 use crate::transparency::Log;
 use crate::words::{Phrase, Value, phrase};
@@ -44,6 +45,9 @@ struct State {
     used: Instant,
     looks: Vec<PhotoLook>,
     outcome: Option<Outcome>,
+    /// What is known of the photos that a tripod sent, and what the last one was.
+    tripod: Option<Tripod>,
+    tripod_said: Option<Phrase>,
     /// Something changed since the worker last began.
     dirty: bool,
     working: bool,
@@ -67,6 +71,8 @@ pub(super) struct Standing {
     pub(super) outcome: Option<Outcome>,
     /// Whether a newer outcome is on its way.
     pub(super) working: bool,
+    /// What the last photo of a tripod was.
+    pub(super) tripod: Option<Phrase>,
 }
 
 impl Desk {
@@ -102,6 +108,8 @@ impl Desk {
                 used: Instant::now(),
                 looks: Vec::new(),
                 outcome: None,
+                tripod: None,
+                tripod_said: None,
                 dirty: false,
                 working: false,
             }),
@@ -141,6 +149,14 @@ impl Desk {
             })
         })
         .await
+    }
+
+    /// What a photo of a tripod shows of the kit; one that was examined is known.
+    ///
+    /// # Errors
+    /// It can't be read.
+    pub(super) fn frame(&self, path: &Path, kit: &Kit) -> Result<Frame, Trouble> {
+        self.memory.frame(path, kit).map(|(frame, _)| frame).map_err(|e| Trouble::typed(e.to_string()))
     }
 
     /// Looks at a live picture, with a place among what is measured.
@@ -247,7 +263,12 @@ impl Bench {
     /// What is known now.
     pub(super) fn standing(&self) -> Standing {
         let state = self.state();
-        Standing { looks: state.looks.clone(), outcome: state.outcome.clone(), working: state.working }
+        Standing {
+            looks: state.looks.clone(),
+            outcome: state.outcome.clone(),
+            working: state.working,
+            tripod: state.tripod_said.clone(),
+        }
     }
 
     /// What is known once nothing is on its way.
@@ -262,6 +283,21 @@ impl Bench {
                 return self.standing();
             }
         }
+    }
+
+    /// Takes what is known of the tripod's photos, to go on with it; whoever calls holds the job's lock.
+    pub(super) fn take_tripod(&self) -> Option<Tripod> {
+        self.state().tripod.take()
+    }
+
+    /// Keeps it for the next photo.
+    pub(super) fn keep_tripod(&self, tripod: Tripod) {
+        self.state().tripod = Some(tripod);
+    }
+
+    /// What the tripod's last photo was, in one line.
+    pub(super) fn set_tripod_said(&self, said: Phrase) {
+        self.state().tripod_said = Some(said);
     }
 
     /// Whether it was never verified since the page was started.

@@ -4,7 +4,7 @@
 use std::path::Path;
 
 use super::trouble::Trouble;
-use crate::folder::{JobFile, Phase, PhotoEntry, write_durably};
+use crate::folder::{JobFile, Phase, PhotoEntry, is_of_tripod, write_durably};
 use crate::input::SourceFile;
 
 /// Reads a job file.
@@ -66,7 +66,9 @@ pub(super) fn list(folder: &Path, job: &mut JobFile) {
 pub(super) fn adopt(folder: &Path) -> Result<bool, Trouble> {
     change(folder, |job| {
         let Some(entries) = &mut job.photo_entries else { return Ok(false) };
-        let new: Vec<String> = in_folder(folder).into_iter().filter(|f| entries.iter().all(|e| e.file != *f)).collect();
+        // A tripod's photo that is not listed is what a power cut left of it.
+        let is_new = |f: &String| entries.iter().all(|e| e.file != *f) && !is_of_tripod(f);
+        let new: Vec<String> = in_folder(folder).into_iter().filter(is_new).collect();
         let any = !new.is_empty();
         entries
             .extend(new.into_iter().map(|file| PhotoEntry { phase: Some(Phase::Before), ..PhotoEntry::plain(file) }));

@@ -94,6 +94,11 @@ pub(super) fn recognised(came: &Came) -> Result<(), Trouble> {
     examine(&came.path).map(|_| ())
 }
 
+/// The ending by the content.
+pub(super) fn ending(path: &Path) -> Result<&'static str, Trouble> {
+    examine(path).map(|(ending, _)| ending)
+}
+
 /// The ending by the content, and when the photo was taken by its own record.
 fn examine(path: &Path) -> Result<(&'static str, Option<time::OffsetDateTime>), Trouble> {
     let disk = |e: std::io::Error| Trouble::disk("read", &e);

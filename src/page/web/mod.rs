@@ -39,6 +39,7 @@ mod sending;
 mod server;
 mod shelf;
 mod tls;
+mod tripod;
 mod trouble;
 mod upload;
 mod view;

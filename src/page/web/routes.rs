@@ -26,7 +26,7 @@ use super::trouble::{Trouble, blocking};
 use super::view::View;
 use super::{
     attempt, changes, closing, connecting, edit, glance, handing_out, intake, limits, opening, own_sheets, page,
-    paperwork, sending,
+    paperwork, sending, tripod,
 };
 use crate::words::{Language, phrase};
 
@@ -40,6 +40,7 @@ pub(super) fn routes(app: &Arc<App>, address: SocketAddr) -> Router {
         .route("/", get(job_start))
         .route("/prepare", get(prepare).post(prepare_typed))
         .route("/photos", get(photos).post(sending::photo))
+        .route("/tripod", post(tripod::photo))
         .route("/finish", get(finish))
         .route("/calibration", post(calibration_typed))
         .route("/live", get(live))

@@ -144,7 +144,7 @@ async fn one_of_form(
 }
 
 /// The whole file, in a folder of an open job.
-async fn came(
+pub(super) async fn came(
     app: &Arc<App>,
     name: &str,
     announced: &Announced,

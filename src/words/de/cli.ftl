@@ -64,11 +64,33 @@ cli-new-steps = Dieses Blatt hat die Schritte { $steps }: zu jedem Foto angeben,
 
 ## Fotos, die zu einem Auftrag hinzukommen
 
-cli-move-steps = das Vorgabeblatt „{ $sheet }“ hat Schritte: das Foto in { $file } als [[photo]] mit file, step und after_move eintragen
+cli-move-step-lacks = das Vorgabeblatt „{ $sheet }“ hat Schritte: angeben, welchen das Foto zeigt: { $steps }
+cli-move-no-steps = das Vorgabeblatt „{ $sheet }“ hat keine Schritte: --step "{ $step }" weglassen
+cli-move-no-such-step = „{ $step }“ ist kein Schritt des Vorgabeblatts „{ $sheet }“: einen davon angeben: { $steps }
 cli-move-too-often = das Gestell von { $job } wurde schon { $most }-mal bewegt: einen neuen Auftrag beginnen
 cli-move-is-there = { $photo } ist schon ein Foto von { $job }: ein neues nennen
 cli-move-no-name = { $file } hat keinen Namen, der in einer Auftragsdatei stehen kann: umbenennen
 cli-move-name-taken = in { $folder } gibt es andere Fotos namens { $name }: das neue umbenennen
+
+## watch --tripod
+
+cli-tripod-no-folder = { $folder } ist kein Ordner: den nennen, in den die Fotos der Kamera kommen
+cli-tripod-too-few =
+    { $count ->
+        [0] { $job } hat noch kein erstes Foto: zwei von verschiedenen Stellen aufnehmen und prüfen, dann das Stativ aufstellen
+        [one] { $job } hat nur ein erstes Foto: noch eines von einer anderen Stelle aufnehmen und prüfen, dann das Stativ aufstellen
+       *[other] { $job } hat nur { $count } erste Fotos: weitere von anderen Stellen aufnehmen und prüfen, dann das Stativ aufstellen
+    }
+cli-tripod-left-out =
+    { $count ->
+        [one] Ein Bild liegt schon in { $folder }: es bleibt unberücksichtigt.
+       *[other] { $count } Bilder liegen schon in { $folder }: sie bleiben unberücksichtigt.
+    }
+cli-tripod-watching = { $folder } wird für { $job } beobachtet; Strg-C beendet es.
+cli-tripod-line = { $photo }: { $what }
+cli-tripod-kept = { $seen }: { $kept }
+cli-tripod-verdict = Nach Bewegung { $move }: { $verdict }. { $reason }
+cli-tripod-do-first = Zuerst:
 
 ## detect, gauge, stage, due
 

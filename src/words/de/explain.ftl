@@ -386,7 +386,7 @@ finding-rule-photo-resized =
 
 finding-rule-photo-reused =
     .rationale = Zwei Fotos weisen etwas nach, weil jedes dem anderen widersprechen könnte; eine Kopie stimmt mit sich selbst überein.
-    .method = Gleiche Bytes; oder die Ecken der Marker, die zwei Fotos gemeinsam haben (zwei Marker oder mehr), gehen bis auf 1 px durch eine affine Abbildung auseinander hervor: das ist eine Kopie, die neu gespeichert, skaliert oder beschnitten wurde, auch gespiegelt. Von zwei Aufnahmeorten eines Platzes beträgt der Rest Dutzende Pixel, daher gibt es keine falschen Alarme außer bei einer Kamera auf einem Stativ: auch das ist nur ein Foto.
+    .method = Gleiche Bytes; oder die Ecken der Marker, die zwei Fotos gemeinsam haben (zwei Marker oder mehr), gehen bis auf 1 px durch eine affine Abbildung auseinander hervor: das ist eine Kopie, die neu gespeichert, skaliert oder beschnitten wurde, auch gespiegelt. Von zwei Aufnahmeorten eines Platzes beträgt der Rest Dutzende Pixel, daher gibt es keine falschen Alarme außer bei einer Kamera auf einem Stativ: auch das ist nur ein Foto, es sei denn, das Gestell wurde dazwischen bewegt und die Fotos zeigen es: laut eigenen Angaben zu anderer Zeit aufgenommen, oder das Gestell steht gegen alles andere um mehr als 0,1 px und das Dreifache des Rests der Abbildung anderswo.
 
 finding-rule-photo-blurred =
     .rationale = Unschärfe kostet Genauigkeit, und die einer bewegten Hand ist nicht in allen Richtungen gleich; sie verschiebt also Kanten.

@@ -75,6 +75,35 @@ moves-screw =
 moves-screw-unknown = { $turns } Umdrehungen an „{ $screw }“: die Wirkung ist aus diesen Fotos nicht zu erkennen
 moves-screw-gave-mm = { $turns } Umdrehungen an „{ $screw }“ ergaben { $gave } mm (±{ $uncertainty }): { $per_turn } mm je Umdrehung, laut Gestelldatei { $stated }
 moves-screw-gave-degrees = { $turns } Umdrehungen an „{ $screw }“ ergaben { $gave }° (±{ $uncertainty }): { $per_turn }° je Umdrehung, laut Gestelldatei { $stated }
+moves-screw-learned-mm =
+    { $way ->
+        [other] { $turns }; eine Umdrehung ergibt hier tatsächlich { $gives } mm in Gegenrichtung, laut Gestelldatei { $stated } mm
+       *[same] { $turns }; eine Umdrehung ergibt hier tatsächlich { $gives } mm, laut Gestelldatei { $stated } mm
+    }
+moves-screw-learned-degrees =
+    { $way ->
+        [other] { $turns }; eine Umdrehung ergibt hier tatsächlich { $gives }° in Gegenrichtung, laut Gestelldatei { $stated }°
+       *[same] { $turns }; eine Umdrehung ergibt hier tatsächlich { $gives }°, laut Gestelldatei { $stated }°
+    }
+
+# Was ein Foto einer Kamera auf einem Stativ zeigt und was daraus wird.
+moves-tripod-first = das erste Foto; erst das nächste zeigt, ob das Gestell ruht
+moves-tripod-new-place = das Gestell ruht an einem neuen Ort
+moves-tripod-same-place = das Gestell steht, wo es stand
+moves-tripod-unsure = das Gestell steht vielleicht an einem neuen Ort; das nächste Foto klärt es
+moves-tripod-skipped = übersprungen: { $why }
+moves-tripod-rest = seit dem vorigen Foto hat sich nichts bewegt
+moves-tripod-stand = das Gestell hat sich seit dem vorigen Foto bewegt
+moves-tripod-itself = das Stativ selbst wurde bewegt, oder Gestell und Fahrzeug zugleich: das Stativ nicht mehr berühren, die nächsten Fotos zählen wieder
+moves-tripod-vehicle = das Fahrzeug hat sich bewegt, die Bodenblätter nicht: die ersten Fotos gelten nicht mehr, einen neuen Versuch beginnen
+moves-tripod-one = { $body } hat sich bewegt, außer dem Gestell sonst nichts: den Sitz prüfen
+moves-tripod-no-stand = die Marker des Gestells sind nicht zu sehen, oder nicht dieselben wie im vorigen Foto
+moves-tripod-nothing-fixed = es zeigt keine Radplatte und kein Bodenblatt, die auch das vorige Foto zeigt
+moves-tripod-other-size = es hat eine andere Größe als das vorige Foto: die Einstellungen der Kamera nicht ändern
+moves-tripod-kept-first = { $photo }, nach Bewegung { $move }
+moves-tripod-kept-instead = { $photo } anstelle des vorigen Fotos
+moves-tripod-older-stays = nicht behalten, weil ein protokolliertes Urteil auf { $photo } beruht
+moves-tripod-already = liegt schon vor als { $photo }
 
 moves-leave-stand = Das Gestell stehen lassen. { $reason }
 moves-one-more-photo = Ein weiteres Foto ist nötig.

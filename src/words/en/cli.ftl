@@ -64,11 +64,33 @@ cli-new-steps = This sheet has the steps { $steps }: say of each photo which one
 
 ## Photos that are added to a job
 
-cli-move-steps = the set-up sheet "{ $sheet }" has steps: list the photo in { $file } as [[photo]] with file, step and after_move
+cli-move-step-lacks = the set-up sheet "{ $sheet }" has steps: say which one the photo shows: { $steps }
+cli-move-no-steps = the set-up sheet "{ $sheet }" has no steps: leave --step "{ $step }" out
+cli-move-no-such-step = "{ $step }" is no step of the set-up sheet "{ $sheet }": say { $steps }
 cli-move-too-often = the stand of { $job } was moved { $most } times already: begin a new job
 cli-move-is-there = { $photo } is already a photo of { $job }: name a new one
 cli-move-no-name = { $file } has no name that can stand in a job file: rename it
 cli-move-name-taken = { $folder } has other photos named { $name }: rename the new one
+
+## watch --tripod
+
+cli-tripod-no-folder = { $folder } is no folder: name the one that the camera's photos come into
+cli-tripod-too-few =
+    { $count ->
+        [0] { $job } has no first photo: take two from different places and verify them, then put up the tripod
+        [one] { $job } has only one first photo: take one more from another place and verify them, then put up the tripod
+       *[other] { $job } has only { $count } first photos: take more from other places and verify them, then put up the tripod
+    }
+cli-tripod-left-out =
+    { $count ->
+        [one] One picture is already in { $folder }: it is left out.
+       *[other] { $count } pictures are already in { $folder }: they are left out.
+    }
+cli-tripod-watching = Watching { $folder } for { $job }; Ctrl-C ends it.
+cli-tripod-line = { $photo }: { $what }
+cli-tripod-kept = { $seen }: { $kept }
+cli-tripod-verdict = After move { $move }: { $verdict }. { $reason }
+cli-tripod-do-first = Do first:
 
 ## detect, gauge, stage, due
 

@@ -386,7 +386,7 @@ finding-rule-photo-resized =
 
 finding-rule-photo-reused =
     .rationale = Two photos prove something because each could contradict the other; a copy agrees with itself.
-    .method = Same bytes; or the corners of the markers that two photos share (two markers or more) are an affine image of each other to 1 px: that is a copy that was re-encoded, scaled or cropped, also mirrored. From two stations of a bay the residual is tens of pixels, so there are no false alarms but for a camera that stood on a tripod: those are one photo too.
+    .method = Same bytes; or the corners of the markers that two photos share (two markers or more) are an affine image of each other to 1 px: that is a copy that was re-encoded, scaled or cropped, also mirrored. From two stations of a bay the residual is tens of pixels, so there are no false alarms but for a camera that stood on a tripod: those are one photo too, unless the stand was moved in between and they show it: taken at other times by their own records, or the stand elsewhere against all else by more than 0.1 px and three times what the map leaves.
 
 finding-rule-photo-blurred =
     .rationale = Blur costs accuracy, and the blur of a moving hand is not the same in all directions, so it shifts edges.

@@ -75,6 +75,35 @@ moves-screw =
 moves-screw-unknown = { $turns } turns of { $screw }: what they gave can't be told from these photos
 moves-screw-gave-mm = { $turns } turns of { $screw } gave { $gave } mm (±{ $uncertainty }): { $per_turn } mm a turn, where the stand file says { $stated }
 moves-screw-gave-degrees = { $turns } turns of { $screw } gave { $gave } deg (±{ $uncertainty }): { $per_turn } deg a turn, where the stand file says { $stated }
+moves-screw-learned-mm =
+    { $way ->
+        [other] { $turns }; one turn really gives { $gives } mm the other way here, the stand file says { $stated } mm
+       *[same] { $turns }; one turn really gives { $gives } mm here, the stand file says { $stated } mm
+    }
+moves-screw-learned-degrees =
+    { $way ->
+        [other] { $turns }; one turn really gives { $gives } deg the other way here, the stand file says { $stated } deg
+       *[same] { $turns }; one turn really gives { $gives } deg here, the stand file says { $stated } deg
+    }
+
+# What one photo of a camera on a tripod shows, and what becomes of it.
+moves-tripod-first = the first photo; the next one tells whether the stand is at rest
+moves-tripod-new-place = the stand is at rest in a new place
+moves-tripod-same-place = the stand stands where it did
+moves-tripod-unsure = the stand may be in a new place; the next photo tells
+moves-tripod-skipped = skipped: { $why }
+moves-tripod-rest = nothing moved since the photo before
+moves-tripod-stand = the stand moved since the photo before
+moves-tripod-itself = the tripod itself was moved, or stand and vehicle at once: leave the tripod alone, the next photos count again
+moves-tripod-vehicle = the vehicle moved, the floor sheets did not: its first photos no longer hold, begin a new attempt
+moves-tripod-one = { $body } moved, nothing else beside the stand did: check how it sits
+moves-tripod-no-stand = the stand's markers are not seen, or not the same ones as in the photo before
+moves-tripod-nothing-fixed = it shows no wheel plate or floor sheet that the photo before shows too
+moves-tripod-other-size = it has another size than the photo before: leave the camera's settings alone
+moves-tripod-kept-first = { $photo }, after move { $move }
+moves-tripod-kept-instead = { $photo } instead of the photo before
+moves-tripod-older-stays = not kept, since a logged verdict rests on { $photo }
+moves-tripod-already = it is { $photo } already
 
 moves-leave-stand = Leave the stand where it is. { $reason }
 moves-one-more-photo = It takes one more photo.

@@ -64,11 +64,33 @@ cli-new-steps = Esta hoja tiene los pasos { $steps }: decir de cada foto cuál m
 
 ## Fotos que se añaden a un trabajo
 
-cli-move-steps = la hoja de montaje «{ $sheet }» tiene pasos: poner la foto en { $file } como [[photo]] con file, step y after_move
+cli-move-step-lacks = la hoja de montaje «{ $sheet }» tiene pasos: indicar cuál muestra la foto: { $steps }
+cli-move-no-steps = la hoja de montaje «{ $sheet }» no tiene pasos: omitir --step "{ $step }"
+cli-move-no-such-step = «{ $step }» no es un paso de la hoja de montaje «{ $sheet }»: indicar uno de ellos: { $steps }
 cli-move-too-often = el soporte de { $job } ya se movió { $most } veces: empezar un trabajo nuevo
 cli-move-is-there = { $photo } ya es una foto de { $job }: indicar una nueva
 cli-move-no-name = { $file } no tiene un nombre que pueda estar en un archivo de trabajo: cambiarlo
 cli-move-name-taken = en { $folder } hay otras fotos llamadas { $name }: cambiar el nombre de la nueva
+
+## watch --tripod
+
+cli-tripod-no-folder = { $folder } no es una carpeta: indicar aquella a la que llegan las fotos de la cámara
+cli-tripod-too-few =
+    { $count ->
+        [0] { $job } no tiene ninguna primera foto: hacer dos desde lugares distintos y verificarlas; después, colocar el trípode
+        [one] { $job } solo tiene una primera foto: hacer otra desde otro lugar y verificarlas; después, colocar el trípode
+       *[other] { $job } solo tiene { $count } primeras fotos: hacer más desde otros lugares y verificarlas; después, colocar el trípode
+    }
+cli-tripod-left-out =
+    { $count ->
+        [one] Ya hay una imagen en { $folder }: no se tiene en cuenta.
+       *[other] Ya hay { $count } imágenes en { $folder }: no se tienen en cuenta.
+    }
+cli-tripod-watching = Vigilando { $folder } para { $job }; Ctrl-C para terminar.
+cli-tripod-line = { $photo }: { $what }
+cli-tripod-kept = { $seen }: { $kept }
+cli-tripod-verdict = Tras el movimiento { $move }: { $verdict }. { $reason }
+cli-tripod-do-first = Primero:
 
 ## detect, gauge, stage, due
 

@@ -386,7 +386,7 @@ finding-rule-photo-resized =
 
 finding-rule-photo-reused =
     .rationale = Dos fotos demuestran algo porque cada una podría contradecir a la otra; una copia concuerda consigo misma.
-    .method = Los mismos bytes; o las esquinas de los marcadores que comparten dos fotos (dos marcadores o más) son imagen afín unas de otras con 1 px: es una copia recodificada, reescalada o recortada, también en espejo. Desde dos sitios de un puesto el residuo es de decenas de píxeles, así que no hay falsas alarmas salvo con una cámara en trípode: también eso es una sola foto.
+    .method = Los mismos bytes; o las esquinas de los marcadores que comparten dos fotos (dos marcadores o más) son imagen afín unas de otras con 1 px: es una copia recodificada, reescalada o recortada, también en espejo. Desde dos sitios de un puesto el residuo es de decenas de píxeles, así que no hay falsas alarmas salvo con una cámara en trípode: también eso es una sola foto, a no ser que el soporte se moviera entretanto y las fotos lo muestren: hechas a otra hora según sus propios datos, o con el soporte en otro sitio respecto a todo lo demás en más de 0,1 px y tres veces el residuo de la aplicación.
 
 finding-rule-photo-blurred =
     .rationale = La borrosidad cuesta exactitud, y la de una mano que se mueve no es igual en todas las direcciones, así que desplaza los bordes.

@@ -75,6 +75,35 @@ moves-screw =
 moves-screw-unknown = { $turns } vueltas de «{ $screw }»: estas fotos no permiten saber su efecto
 moves-screw-gave-mm = { $turns } vueltas de «{ $screw }» dieron { $gave } mm (±{ $uncertainty }): { $per_turn } mm por vuelta; el archivo del soporte indica { $stated }
 moves-screw-gave-degrees = { $turns } vueltas de «{ $screw }» dieron { $gave }° (±{ $uncertainty }): { $per_turn }° por vuelta; el archivo del soporte indica { $stated }
+moves-screw-learned-mm =
+    { $way ->
+        [other] { $turns }; aquí una vuelta da en realidad { $gives } mm en sentido contrario; el archivo del soporte indica { $stated } mm
+       *[same] { $turns }; aquí una vuelta da en realidad { $gives } mm; el archivo del soporte indica { $stated } mm
+    }
+moves-screw-learned-degrees =
+    { $way ->
+        [other] { $turns }; aquí una vuelta da en realidad { $gives }° en sentido contrario; el archivo del soporte indica { $stated }°
+       *[same] { $turns }; aquí una vuelta da en realidad { $gives }°; el archivo del soporte indica { $stated }°
+    }
+
+# Lo que muestra una foto de una cámara en trípode y qué se hace con ella.
+moves-tripod-first = la primera foto; la siguiente dirá si el soporte está en reposo
+moves-tripod-new-place = el soporte está en reposo en un lugar nuevo
+moves-tripod-same-place = el soporte sigue donde estaba
+moves-tripod-unsure = el soporte quizá esté en un lugar nuevo; la siguiente foto lo dirá
+moves-tripod-skipped = omitida: { $why }
+moves-tripod-rest = nada se ha movido desde la foto anterior
+moves-tripod-stand = el soporte se ha movido desde la foto anterior
+moves-tripod-itself = se ha movido el propio trípode, o soporte y vehículo a la vez: no tocar más el trípode, las fotos siguientes vuelven a contar
+moves-tripod-vehicle = el vehículo se ha movido y las láminas de suelo no: sus primeras fotos ya no valen, empezar un intento nuevo
+moves-tripod-one = { $body } se ha movido, y aparte del soporte nada más: comprobar su asiento
+moves-tripod-no-stand = no se ven los marcadores del soporte, o no son los mismos que en la foto anterior
+moves-tripod-nothing-fixed = no muestra ninguna placa de rueda ni lámina de suelo que también muestre la foto anterior
+moves-tripod-other-size = tiene otro tamaño que la foto anterior: no cambiar los ajustes de la cámara
+moves-tripod-kept-first = { $photo }, tras el movimiento { $move }
+moves-tripod-kept-instead = { $photo } en lugar de la foto anterior
+moves-tripod-older-stays = no se guarda, porque un dictamen registrado se basa en { $photo }
+moves-tripod-already = ya está como { $photo }
 
 moves-leave-stand = Dejar el soporte donde está. { $reason }
 moves-one-more-photo = Hace falta una foto más.

@@ -64,11 +64,33 @@ cli-new-steps = Cette fiche a les étapes { $steps } : dire de chaque photo laq
 
 ## Photos ajoutées à un dossier
 
-cli-move-steps = la fiche de montage « { $sheet } » a des étapes : inscrire la photo dans { $file } comme [[photo]] avec file, step et after_move
+cli-move-step-lacks = la fiche de montage « { $sheet } » a des étapes : indiquer laquelle la photo montre : { $steps }
+cli-move-no-steps = la fiche de montage « { $sheet } » n'a pas d'étapes : enlever --step "{ $step }"
+cli-move-no-such-step = « { $step } » n'est pas une étape de la fiche de montage « { $sheet } » : en indiquer une : { $steps }
 cli-move-too-often = le support de { $job } a déjà été déplacé { $most } fois : commencer un nouveau dossier
 cli-move-is-there = { $photo } est déjà une photo de { $job } : en nommer une nouvelle
 cli-move-no-name = { $file } n'a pas de nom qui puisse figurer dans un fichier de dossier : le renommer
 cli-move-name-taken = { $folder } contient d'autres photos nommées { $name } : renommer la nouvelle
+
+## watch --tripod
+
+cli-tripod-no-folder = { $folder } n'est pas un dossier : indiquer celui où arrivent les photos de l'appareil
+cli-tripod-too-few =
+    { $count ->
+        [0] { $job } n'a pas encore de première photo : en prendre deux d'endroits différents et les vérifier, puis installer le trépied
+        [one] { $job } n'a qu'une première photo : en prendre une de plus d'un autre endroit et les vérifier, puis installer le trépied
+       *[other] { $job } n'a que { $count } premières photos : en prendre d'autres d'autres endroits et les vérifier, puis installer le trépied
+    }
+cli-tripod-left-out =
+    { $count ->
+        [one] Une image est déjà dans { $folder } : elle n'est pas prise en compte.
+       *[other] { $count } images sont déjà dans { $folder } : elles ne sont pas prises en compte.
+    }
+cli-tripod-watching = Surveillance de { $folder } pour { $job } ; Ctrl-C pour terminer.
+cli-tripod-line = { $photo } : { $what }
+cli-tripod-kept = { $seen } : { $kept }
+cli-tripod-verdict = Après le déplacement { $move } : { $verdict }. { $reason }
+cli-tripod-do-first = D'abord :
 
 ## detect, gauge, stage, due
 

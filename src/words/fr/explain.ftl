@@ -386,7 +386,7 @@ finding-rule-photo-resized =
 
 finding-rule-photo-reused =
     .rationale = Deux photos prouvent quelque chose parce que chacune pourrait contredire l'autre ; une copie s'accorde avec elle-même.
-    .method = Mêmes octets ; ou les coins des marqueurs communs à deux photos (deux marqueurs ou plus) sont images affines les uns des autres à 1 px près : c'est une copie réencodée, mise à l'échelle ou recadrée, aussi en miroir. De deux endroits d'un poste, le résidu est de dizaines de pixels ; il n'y a donc pas de fausse alarme, sauf pour un appareil sur trépied : cela aussi n'est qu'une photo.
+    .method = Mêmes octets ; ou les coins des marqueurs communs à deux photos (deux marqueurs ou plus) sont images affines les uns des autres à 1 px près : c'est une copie réencodée, mise à l'échelle ou recadrée, aussi en miroir. De deux endroits d'un poste, le résidu est de dizaines de pixels ; il n'y a donc pas de fausse alarme, sauf pour un appareil sur trépied : cela aussi n'est qu'une photo, à moins que le support n'ait été déplacé entre-temps et que les photos le montrent : prises à un autre moment selon leurs propres données, ou le support ailleurs par rapport à tout le reste de plus de 0,1 px et de trois fois le résidu de l'application.
 
 finding-rule-photo-blurred =
     .rationale = Le flou coûte de l'exactitude, et celui d'une main qui bouge n'est pas le même dans toutes les directions : il décale les bords.

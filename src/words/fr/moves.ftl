@@ -75,6 +75,35 @@ moves-screw =
 moves-screw-unknown = { $turns } tours de « { $screw } » : ces photos ne permettent pas d'en connaître l'effet
 moves-screw-gave-mm = { $turns } tours de « { $screw } » ont donné { $gave } mm (±{ $uncertainty }) : { $per_turn } mm par tour ; le fichier du support indique { $stated }
 moves-screw-gave-degrees = { $turns } tours de « { $screw } » ont donné { $gave }° (±{ $uncertainty }) : { $per_turn }° par tour ; le fichier du support indique { $stated }
+moves-screw-learned-mm =
+    { $way ->
+        [other] { $turns } ; un tour donne ici en réalité { $gives } mm en sens contraire, le fichier du support indique { $stated } mm
+       *[same] { $turns } ; un tour donne ici en réalité { $gives } mm, le fichier du support indique { $stated } mm
+    }
+moves-screw-learned-degrees =
+    { $way ->
+        [other] { $turns } ; un tour donne ici en réalité { $gives }° en sens contraire, le fichier du support indique { $stated }°
+       *[same] { $turns } ; un tour donne ici en réalité { $gives }°, le fichier du support indique { $stated }°
+    }
+
+# Ce que montre une photo d'un appareil sur trépied, et ce qu'elle devient.
+moves-tripod-first = la première photo ; la suivante dira si le support est au repos
+moves-tripod-new-place = le support est au repos à un nouvel endroit
+moves-tripod-same-place = le support est resté où il était
+moves-tripod-unsure = le support est peut-être à un nouvel endroit ; la photo suivante le dira
+moves-tripod-skipped = ignorée : { $why }
+moves-tripod-rest = rien n'a bougé depuis la photo précédente
+moves-tripod-stand = le support a bougé depuis la photo précédente
+moves-tripod-itself = le trépied lui-même a bougé, ou le support et le véhicule à la fois : ne plus toucher au trépied, les photos suivantes comptent de nouveau
+moves-tripod-vehicle = le véhicule a bougé, les feuilles de sol non : ses premières photos ne valent plus, commencer une nouvelle tentative
+moves-tripod-one = { $body } a bougé, et rien d'autre hormis le support : vérifier son assise
+moves-tripod-no-stand = les marqueurs du support ne sont pas visibles, ou ce ne sont pas les mêmes que sur la photo précédente
+moves-tripod-nothing-fixed = elle ne montre aucune plaque de roue ni feuille de sol que montre aussi la photo précédente
+moves-tripod-other-size = elle n'a pas la taille de la photo précédente : ne pas changer les réglages de l'appareil
+moves-tripod-kept-first = { $photo }, après le déplacement { $move }
+moves-tripod-kept-instead = { $photo } à la place de la photo précédente
+moves-tripod-older-stays = non conservée, car un verdict consigné repose sur { $photo }
+moves-tripod-already = c'est déjà { $photo }
 
 moves-leave-stand = Laisser le support où il est. { $reason }
 moves-one-more-photo = Il faut une photo de plus.

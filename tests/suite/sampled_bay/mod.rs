@@ -502,7 +502,8 @@ fn covariance(noise_px: f64) -> SMatrix<f64, 8, 8> {
     SMatrix::from_fn(|i, j| (if i == j { v } else { 0.0 }) + if i % 2 == j % 2 { v / 4.0 } else { 0.0 })
 }
 
-fn correlated(noise_px: f64, noise: &mut Noise) -> SVector<f64, 8> {
+/// Noise of a marker's corners as [`Bay::noise_px`] states it: a part of each corner's own, and one in common.
+pub(crate) fn correlated(noise_px: f64, noise: &mut Noise) -> SVector<f64, 8> {
     let common = [0.5 * noise_px * noise.normal(), 0.5 * noise_px * noise.normal()];
     SVector::from_fn(|i, _| noise_px * noise.normal() + common[i % 2])
 }

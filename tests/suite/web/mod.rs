@@ -20,3 +20,4 @@ mod own_sheets;
 mod plain;
 mod tls_client;
 mod together;
+mod tripod;

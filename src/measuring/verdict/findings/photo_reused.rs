@@ -2,8 +2,9 @@
 
 use nalgebra::{DMatrix, Vector2};
 
-use super::{Case, Explanation, Finding, Open, Rule, Touches};
+use super::{Case, Explanation, Finding, Open, PhotoFacts, Rule, Touches};
 use crate::detect::{Sighting, Sightings};
+use crate::marker::{Kit, Role};
 use crate::verdict::Level;
 use crate::words::phrase;
 
@@ -14,17 +15,20 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("photo-reused", Lev
 
 /// An affine map leaves less than this between copies, px (RMS).
 const COPY_PX: f64 = 1.0;
+/// Copies that were made smaller, or saved badly, shift a stand against all else by less, px.
+const STAND_PX: f64 = 0.1;
 /// Fewer shared markers than this say nothing: six unknowns against eight coordinates each.
 const LEAST_MARKERS: usize = 2;
 
 fn find(case: &Case) -> Vec<Finding> {
     let mut found = Vec::new();
     for (j, photo) in case.photos.iter().enumerate() {
-        let copy = case.photos[..j].iter().find_map(|earlier| {
+        let copy = case.photos[..j].iter().enumerate().find_map(|(i, earlier)| {
+            let same_place = case.after_move.get(i) == case.after_move.get(j);
             if !photo.sha256.is_empty() && photo.sha256 == earlier.sha256 {
                 return Some((earlier.file, "bytes"));
             }
-            if same_view(photo.sightings, earlier.sightings) {
+            if same_view(photo.sightings, earlier.sightings) && (same_place || !shows_a_move(case, photo, earlier)) {
                 return Some((earlier.file, "again"));
             }
             let mirrored = photo.mirrored.is_some_and(|m| same_view(m, earlier.sightings))
@@ -38,6 +42,28 @@ fn find(case: &Case) -> Vec<Finding> {
         }
     }
     found
+}
+
+/// Whether a tripod's photo from after a move of the stand is one, and no copy of an earlier one.
+fn shows_a_move(case: &Case, photo: &PhotoFacts, earlier: &PhotoFacts) -> bool {
+    let other_time = photo.exif.taken.zip(earlier.exif.taken).is_some_and(|(a, b)| a != b);
+    other_time || stand_went(case.kit, photo.sightings, earlier.sightings)
+}
+
+/// Whether the stand is elsewhere in the picture than the map of everything else says.
+fn stand_went(kit: &Kit, a: &Sightings, b: &Sightings) -> bool {
+    let is_stand = |m: &&Sighting| kit.marker(m.id).is_some_and(|(k, _)| kit.carriers[k].role == Role::Target);
+    let pairs = |wanted: &dyn Fn(&&Sighting) -> bool| -> Vec<(Vector2<f64>, Vector2<f64>)> {
+        let both = a.markers.iter().filter(wanted).filter_map(|m| Some((m, b.markers.iter().find(|n| n.id == m.id)?)));
+        let corners = both.flat_map(|(m, n)| {
+            (0..4).filter(|i| m.corner_valid[*i] && n.corner_valid[*i]).map(|i| (m.corners_px[i], n.corners_px[i]))
+        });
+        corners.collect()
+    };
+    let (stand, rest) = (pairs(&is_stand), pairs(&|m| !is_stand(m)));
+    let Some(map) = Affine::of(&rest).filter(|_| !stand.is_empty()) else { return false };
+    let mean = stand.iter().map(|pair| map.left(pair)).sum::<Vector2<f64>>() / stand.len() as f64;
+    mean.norm() > STAND_PX.max(3.0 * map.misfit_px)
 }
 
 /// One marker's corners in a photo.
@@ -75,19 +101,36 @@ pub fn same_corners(a: &[Corners], b: &[Corners]) -> bool {
         let both = (0..4).filter(|i| m.valid[*i] && n.valid[*i]);
         pairs.extend(both.map(|i| (m.px[i].into(), n.px[i].into())));
     }
-    markers >= LEAST_MARKERS && affine_misfit_px(&pairs).is_some_and(|px| px < COPY_PX)
+    markers >= LEAST_MARKERS && Affine::of(&pairs).is_some_and(|map| map.misfit_px < COPY_PX)
 }
 
-/// RMS distance that the best affine map leaves, px.
-fn affine_misfit_px(pairs: &[(Vector2<f64>, Vector2<f64>)]) -> Option<f64> {
-    if pairs.len() < 5 {
-        return None;
+/// The best affine map of points to others.
+struct Affine {
+    from: Vector2<f64>,
+    to: Vector2<f64>,
+    map: DMatrix<f64>,
+    /// RMS distance that it leaves, px.
+    misfit_px: f64,
+}
+
+impl Affine {
+    /// How far the second point is from where the map takes the first.
+    fn left(&self, (a, b): &(Vector2<f64>, Vector2<f64>)) -> Vector2<f64> {
+        let mapped = (a - self.from).transpose() * &self.map;
+        b - self.to - Vector2::new(mapped[0], mapped[1])
     }
-    let n = pairs.len();
-    let sum = pairs.iter().fold((Vector2::zeros(), Vector2::zeros()), |(s, t), (a, b)| (s + a, t + b));
-    let (from, to) = (sum.0 / n as f64, sum.1 / n as f64);
-    let a = DMatrix::from_fn(n, 2, |i, j| pairs[i].0[j] - from[j]);
-    let b = DMatrix::from_fn(n, 2, |i, j| pairs[i].1[j] - to[j]);
-    let map = (a.tr_mul(&a)).try_inverse()? * a.tr_mul(&b);
-    Some(((b - a * map).norm_squared() / n as f64).sqrt())
+
+    fn of(pairs: &[(Vector2<f64>, Vector2<f64>)]) -> Option<Self> {
+        if pairs.len() < 5 {
+            return None;
+        }
+        let n = pairs.len();
+        let sum = pairs.iter().fold((Vector2::zeros(), Vector2::zeros()), |(s, t), (a, b)| (s + a, t + b));
+        let (from, to) = (sum.0 / n as f64, sum.1 / n as f64);
+        let a = DMatrix::from_fn(n, 2, |i, j| pairs[i].0[j] - from[j]);
+        let b = DMatrix::from_fn(n, 2, |i, j| pairs[i].1[j] - to[j]);
+        let map = (a.tr_mul(&a)).try_inverse()? * a.tr_mul(&b);
+        let misfit_px = ((b - a * &map).norm_squared() / n as f64).sqrt();
+        Some(Affine { from, to, map, misfit_px })
+    }
 }

@@ -28,6 +28,8 @@
     seen.textContent = words.wait;
     taken.textContent = words.unnamed;
     level.textContent = "";
+    const first = document.querySelectorAll("#live .photo").length > 1;
+    for (const of_it of viewer.querySelectorAll("[data-tripod], #tripod-why")) of_it.hidden = !first;
     // Some phones tell how they are held only when asked in a touch.
     try { await globalThis.DeviceOrientationEvent?.requestPermission?.(); } catch { /* then there is no level */ }
     try {
@@ -45,6 +47,7 @@
   }
   function shut() {
     round += 1;
+    rest();
     delete viewer.dataset.ties;
     removeEventListener("deviceorientation", held);
     for (const track of stream?.getTracks() ?? []) track.stop();
@@ -138,6 +141,39 @@
     } catch { /* a camera that only streams */ }
     return { blob: await picture(video.videoWidth, video.videoHeight, STILL_QUALITY), frame: true };
   }
+  // A photo every few seconds, one after the other: what becomes of it the server says. One that is lost is no
+  // matter, the next one comes.
+  const TRIPOD_PAUSE = 5000;
+  const tripod = part("[data-tripod]");
+  let sitting = 0;
+  function rest() {
+    sitting += 1;
+    if (!tripod) return;
+    tripod.textContent = words.tripod;
+  }
+  async function watch(mine) {
+    while (mine === sitting && stream) {
+      const began = performance.now();
+      try {
+        const { blob } = await still();
+        if (!blob) throw new DOMException("no picture", "NotReadableError");
+        const said = await new Promise((done) => {
+          document.dispatchEvent(new CustomEvent("bay-tripod", { detail: { blob, area, done } }));
+        });
+        if (mine === sitting) taken.textContent = fill(words.says, said || words.away);
+      } catch (error) {
+        if (mine === sitting) taken.textContent = fill(words.refused, error.name);
+      }
+      await pause(Math.max(500, TRIPOD_PAUSE - (performance.now() - began)));
+    }
+  }
+  tripod?.addEventListener("click", () => {
+    if (tripod.textContent === words.untripod) { rest(); return; }
+    if (!stream || video.videoWidth === 0) return;
+    tripod.textContent = words.untripod;
+    watch(++sitting);
+  });
+
   part("[data-take]").addEventListener("click", async (e) => {
     if (!stream || video.videoWidth === 0) return;
     const button = e.currentTarget;

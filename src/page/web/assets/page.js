@@ -247,6 +247,16 @@
   document.addEventListener("bay-photo", (e) => {
     add([e.detail.file], to(e.detail.area), "photo");
   });
+  document.addEventListener("bay-tripod", async ({ detail: { blob, area, done } }) => {
+    let said = "";
+    try {
+      const { status, body } = await send({ id: newId(), sha256: await digest(blob), blob, to: to(area).replace("/photos?", "/tripod?") });
+      if (status === 401) location.href = "/pair";
+      said = body.said || body.message || "";
+    } finally {
+      done(said);
+    }
+  });
   document.addEventListener("change", (e) => {
     const input = e.target;
     if (!input.dataset?.file || !input.files?.length) return;

@@ -3,6 +3,7 @@
 use maud::{Markup, html};
 
 use super::card::section as card_section;
+use super::frame::notice;
 use super::job_head::{self, Step};
 use super::photo_card::{aside_list, card};
 use super::viewer::viewer;
@@ -28,6 +29,9 @@ pub(in crate::web) fn live(language: Language, view: &View) -> Markup {
     html! {
         div #live data-part="photos" data-working=[view.standing.working.then_some("yes")] {
             (verdict::card(language, view))
+            @if let Some(said) = &view.standing.tripod {
+                (notice("plain", say!(language, "page-tripod-says", said = said.clone())))
+            }
             section aria-labelledby="photos" {
                 h2 #photos { (say!(language, "page-photos")) }
                 @if view.photos.is_empty() { p { (say!(language, "page-no-photos")) } }

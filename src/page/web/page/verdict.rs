@@ -8,7 +8,7 @@ use super::quantities::{quantity_words, side_words};
 use crate::quantity::{Quantity, rounded, with_uncertainty};
 use crate::record::{CheckRecord, JobRecord, Level, Verdict};
 use crate::report::{move_is_held, repeats_a_check, verdict_class, verdict_symbol};
-use crate::web::answer::job_path;
+use crate::web::answer::{encoded, job_path};
 use crate::web::desk::Outcome;
 use crate::web::draw::moves::{self, Move};
 use crate::web::view::View;
@@ -117,10 +117,14 @@ fn first(language: Language, record: &JobRecord, moves: &[Move]) -> Markup {
 /// One photo after a move: it is measured with those before.
 fn moved(language: Language, view: &View) -> Markup {
     let sends = format!("{}?phase=before&moved=yes", job_path(&view.name, "photos"));
+    let steps = view.named.as_ref().map(|n| n.setup.steps.as_slice()).unwrap_or_default();
     html! {
         div.deeds.scripted hidden {
-            label.button.go.camera for="take-moved" { (say!(language, "page-moved-it")) }
-            input.gone #take-moved type="file" accept="image/*" capture="environment" data-file=(sends) aria-describedby="moved-why";
+            @if steps.is_empty() { (moved_button(&say!(language, "page-moved-it"), "take-moved", &sends)) }
+            // A button for each step: a choice beside one button would be lost when this part is drawn anew.
+            @for (i, step) in steps.iter().enumerate() {
+                (moved_button(&say!(language, "page-moved-step", step = step), &format!("take-moved-{i}"), &format!("{sends}&step={}", encoded(step))))
+            }
             p.hint #moved-why { (say!(language, "page-moved-why")) }
         }
         noscript {
@@ -128,6 +132,12 @@ fn moved(language: Language, view: &View) -> Markup {
                 input type="hidden" name="phase" value="before";
                 input type="hidden" name="moved" value="yes";
                 input type="hidden" name="page" value="photos";
+                @if !steps.is_empty() {
+                    div.field {
+                        label for="plain-moved-step" { (say!(language, "page-position")) }
+                        select #plain-moved-step name="step" { @for step in steps { option value=(step) { (step) } } }
+                    }
+                }
                 div.field {
                     label for="plain-moved" { (say!(language, "page-moved-it")) }
                     input #plain-moved type="file" name="photo" accept="image/*,.heic";
@@ -135,6 +145,13 @@ fn moved(language: Language, view: &View) -> Markup {
                 button.go type="submit" { (say!(language, "page-send-photos")) }
             }
         }
+    }
+}
+
+fn moved_button(words: &str, id: &str, sends: &str) -> Markup {
+    html! {
+        label.button.go.camera for=(id) { (words) }
+        input.gone #(id) type="file" accept="image/*" capture="environment" data-file=(sends) aria-describedby="moved-why";
     }
 }
 

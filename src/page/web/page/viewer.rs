@@ -20,8 +20,11 @@ pub(super) fn viewer(language: Language, view: &View) -> Markup {
             p.taken role="status" {}
             div.deeds {
                 button.go.camera type="button" data-take="" { (say!(language, "page-live-take")) }
+                // Its script shows it once there are first photos.
+                button.tripod type="button" data-tripod="" aria-describedby="tripod-why" hidden { (say!(language, "page-tripod-start")) }
                 button type="button" data-shut="" { (say!(language, "page-live-close")) }
             }
+            p.hint #tripod-why hidden { (say!(language, "page-tripod-why")) }
         }
         script src="/camera.js" defer {}
     }
@@ -38,6 +41,9 @@ fn said(language: Language, named: bool) -> String {
         "away": say!(language, "page-live-away"),
         "level": say!(language, "page-live-level", turned = "{0}", down = "{1}"),
         "refused": say!(language, "page-live-refused", why = "{0}"),
+        "tripod": say!(language, "page-tripod-start"),
+        "untripod": say!(language, "page-tripod-stop"),
+        "says": say!(language, "page-tripod-says", said = "{0}"),
         "taken": say!(language, "page-live-taken", width = "{0}", height = "{1}"),
         "frame": say!(language, "page-live-frame"),
         "norecord": say!(language, "page-live-no-record"),

@@ -30,7 +30,7 @@ verdict-quantity =
         [lateral_from_nose] centrage sur la marque avant
         [height] hauteur
         [height_from_nose] hauteur au-dessus de la marque avant
-        [yaw] perpendicularité
+        [yaw] équerrage
         [pitch] inclinaison
         [roll] niveau transversal
         [side_range_difference] distances latérales, gauche moins droite

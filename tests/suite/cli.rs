@@ -144,7 +144,7 @@ fn a_truncated_photo_is_unreadable() {
 fn one_photo_alone_is_retake() {
     let job = with_photos("[\"photos/a.jpg\"]");
     std::fs::copy(photo("a.jpg"), job.path().join("photos/a.jpg")).unwrap();
-    ends(&verify(job.path()), UNUSABLE, &["RETAKE", "only one photo", "take at least one more"]);
+    ends(&verify(job.path()), UNUSABLE, &["RETAKE", "Only one photo", "Take at least one more"]);
 }
 
 #[test]
@@ -153,7 +153,7 @@ fn photos_without_markers_are_retake() {
     for name in ["a.jpg", "b.jpg"] {
         grey(&job.path().join("photos").join(name), 1536, 1152);
     }
-    ends(&verify(job.path()), UNUSABLE, &["RETAKE", "no photo can be measured"]);
+    ends(&verify(job.path()), UNUSABLE, &["RETAKE", "No photo can be measured"]);
 }
 
 #[test]
@@ -166,7 +166,7 @@ fn photos_of_another_size_than_the_camera_s_are_retake() {
 #[test]
 fn a_stand_too_near_is_outside_and_told_where_to_go() {
     let output = verify(JOB.path());
-    ends(&output, OUTSIDE, &["OUTSIDE TOLERANCE", "mm away from the vehicle", "stand-too-near"]);
+    ends(&output, OUTSIDE, &["OUTSIDE TOLERANCE", "Move the stand ", "mm away from the vehicle"]);
     assert!(output.stderr.is_empty(), "{}", words(&output.stderr));
 }
 

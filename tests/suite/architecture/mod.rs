@@ -17,13 +17,14 @@ use std::{
 use scan::Source;
 
 /// Each room's floor.
-const FLOORS: [(&str, u8); 29] = [
+const FLOORS: [(&str, u8); 30] = [
     ("words", 0),
     ("geom", 0),
     ("num", 0),
     ("quantity", 0),
     ("input", 0),
     ("typeface", 0),
+    ("shown", 0),
     ("camera", 1),
     ("marker", 1),
     ("setup", 1),

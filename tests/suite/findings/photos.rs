@@ -5,19 +5,24 @@ use baywitness::folder::JobFile;
 use baywitness::photo::{Edit, Exif, Traces};
 use baywitness::verdict::Level;
 use baywitness::verdict::findings::{Case, Finding, PhotoFacts, find, same_view};
-use nalgebra::Vector2;
+use nalgebra::{Vector2, Vector6};
 use time::macros::datetime;
 
 use super::bench::{LINE, bay, facts, job, sheet, sightings};
-use crate::sampled_bay::sample;
+use crate::sampled_bay::{Flaw, Noise, flawed, sample};
 
 /// Findings that need nothing but the photos' own facts.
 fn of_photos(photos: &[PhotoFacts], job: &JobFile) -> Vec<Finding> {
+    after_moves(photos, job, &[])
+}
+
+/// The same of photos from after so many moves of the stand.
+fn after_moves(photos: &[PhotoFacts], job: &JobFile, after_move: &[u32]) -> Vec<Finding> {
     let sample = sample(&bay(), 5);
     let (setup, measured) = (sheet(), std::collections::BTreeMap::new());
     find(&Case {
         phases: &[],
-        after_move: &[],
+        after_move,
         kit: &sample.kit,
         setup: &setup,
         job,
@@ -81,6 +86,53 @@ fn a_copy_is_known_however_it_was_saved() {
 }
 
 /// The photo whose light was changed is named, with how well its corners are known and would be.
+/// The first photo's station again, with the stand so far to the left, mm, and the noise of another picture.
+fn of_tripod(left_mm: f64) -> Sightings {
+    let place = |_: usize, name: &str, pose: crate::sampled_bay::At| match name {
+        "stand" => pose.moved(&Vector6::new(0.0, left_mm, 0.0, 0.0, 0.0, 0.0)),
+        _ => pose,
+    };
+    let mut seen = sightings(&flawed(&bay(), 5, &Flaw { place: &place, ..Flaw::default() }).photos[0]);
+    let mut noise = Noise::new(17);
+    for corner in seen.markers.iter_mut().flat_map(|m| &mut m.corners_px) {
+        *corner += 0.03 * Vector2::new(noise.normal(), noise.normal());
+    }
+    seen
+}
+
+#[test]
+fn a_copy_given_as_a_move_is_a_copy_and_a_tripods_photo_is_none() {
+    let first = &seen()[0];
+    let smaller = |original: &Sightings| {
+        let mut copy = cropped(original);
+        copy.markers.iter_mut().flat_map(|m| &mut m.corners_px).for_each(|c| *c *= 0.4);
+        copy
+    };
+    let at = |seconds: i64| Exif {
+        taken: Some(datetime!(2026-03-14 10:00 UTC) + time::Duration::seconds(seconds)),
+        ..Exif::default()
+    };
+    let unknown = Exif::default();
+    // Picture, when the first one and it were taken, after which move, and whether it proves nothing more.
+    let cases: [(&str, Sightings, [&Exif; 2], u32, bool); 8] = [
+        ("cropped", cropped(first), [&unknown, &unknown], 1, true),
+        ("made smaller", smaller(first), [&unknown, &unknown], 1, true),
+        ("saved with its time", cropped(first), [&at(0), &at(0)], 1, true),
+        ("saved without its time", cropped(first), [&at(0), &unknown], 1, true),
+        ("taken again, the stand as it was", of_tripod(0.0), [&unknown, &unknown], 1, true),
+        ("of a stand 5 mm aside", of_tripod(5.0), [&unknown, &unknown], 1, false),
+        ("of a stand 1 mm aside", of_tripod(1.0), [&unknown, &unknown], 1, false),
+        ("of a stand that was not moved, as is said", of_tripod(5.0), [&at(0), &at(9)], 0, true),
+    ];
+    for (what, second, taken, after_move, reused) in cases {
+        let both = [first.clone(), second];
+        let mut photos = facts(&both, &unknown);
+        photos.iter_mut().zip(taken).for_each(|(photo, exif)| photo.exif = exif);
+        let found = after_moves(&photos, &job(), &[0, after_move]);
+        assert_eq!(found.iter().any(|f| f.code == "photo-reused"), reused, "{what}");
+    }
+}
+
 #[test]
 fn a_photo_whose_light_the_phone_changed() {
     let mut seen = seen();

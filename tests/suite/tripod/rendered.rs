@@ -271,7 +271,7 @@ fn what_a_tripod_needs_is_said() {
     let (code, said) = run(&["--tripod", &format!("{here}/none")]);
     assert!(code == 2 && said.contains("is no folder"), "{said}");
     let (code, said) = run(&["--tripod", &here, "--once"]);
-    assert!(code == 2 && said.contains("has 1 first photos"), "{said}");
+    assert!(code == 2 && said.contains("has only one first photo"), "{said}");
     let (code, said) = run(&["--tripod", &here, "--step", "high"]);
     assert!(code == 2 && said.contains("has no steps: leave --step"), "{said}");
 }

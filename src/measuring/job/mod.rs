@@ -52,3 +52,15 @@ pub enum Error {
     #[error("{}", .0.say(crate::words::Language::English))]
     Bay(crate::words::Phrase),
 }
+
+impl Error {
+    /// What is wrong and what to do, in a language.
+    pub fn say(&self, language: crate::words::Language) -> String {
+        match self {
+            Error::Input(e) => e.say(language),
+            Error::Photo(e) => e.say(language),
+            Error::Fault(path) => crate::words::phrase!("doors-fault-of-the-program", job = path.display().to_string()).say(language),
+            Error::Bay(phrase) => phrase.say(language),
+        }
+    }
+}

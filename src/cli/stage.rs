@@ -40,7 +40,7 @@ fn stage(args: &Arguments, scene: &Scene) -> Result<(), String> {
     }
     let truth = scene
         .stage(&args.out, &mut |photo| say(&(say!(language(), "training-rendering", job = photo) + "\n"), None))
-        .map_err(|e| e.to_string())?;
+        .map_err(|e| e.say(language()))?;
     let count = truth.photos.len();
     say(&(say!(language(), "cli-staged", folder = shown(&args.out), count = count) + "\n"), None);
     Ok(())

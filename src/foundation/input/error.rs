@@ -95,11 +95,16 @@ impl Error {
         &self.0.remedy
     }
 
-    /// File, place, key, what is wrong and what to do.
+    /// File, place, key, what is wrong and what to do, in a language; nothing in it commands a terminal.
     pub fn say(&self, language: Language) -> String {
+        printable(self.phrase().say(language))
+    }
+
+    /// The same, not yet in any language.
+    pub fn phrase(&self) -> Phrase {
         let Parts { file, place, key, problem, remedy } = &*self.0;
         let (problem, remedy) = (problem.clone(), remedy.clone());
-        let sentence = match (place, key) {
+        match (place, key) {
             (Some(Place { line, column }), Some(key)) => phrase!(
                 "doors-at-place-and-key",
                 file = file,
@@ -119,8 +124,7 @@ impl Error {
             ),
             (None, Some(key)) => phrase!("doors-at-key", file = file, key = key, problem = problem, remedy = remedy),
             (None, None) => phrase!("doors-of-file", file = file, problem = problem, remedy = remedy),
-        };
-        printable(sentence.say(language))
+        }
     }
 
     /// The same without the file and the place in it, for readers who see neither.

@@ -100,6 +100,11 @@ impl Error {
         }
     }
 
+    /// The same where everybody sees which photo it is, or its name is only this machine's.
+    pub fn without_name(&self) -> Phrase {
+        self.phrase().with("name", "none")
+    }
+
     /// The same in a language.
     pub fn say(&self, language: Language) -> String {
         self.phrase().say(language)

@@ -445,15 +445,39 @@ doors-doubt-tolerance = { $quantity }: Eine Toleranz von ±{ $half } { $unit ->
 doors-doubt-middle = { $quantity }: Das Soll liegt nicht in der Mitte seiner Grenzen. Ist das gewollt?
 
 # Fotos, die nicht gelesen werden können
-doors-photo-open = Foto „{ $name }“ kann nicht gelesen werden: { $why }
+doors-photo-open = { $name ->
+        [none] das Foto
+        *[named] Foto „{ $name }“
+    } kann nicht gelesen werden: { $why }
 doors-photo-no-file = es ist keine Datei
-doors-photo-empty = Foto „{ $name }“ ist leer (0 Bytes): noch einmal von der Kamera kopieren
-doors-photo-bytes = Foto „{ $name }“ hat { $bytes } Bytes, mehr als { $most }: das JPEG der Kamera selbst verwenden
-doors-photo-pixels = Foto „{ $name }“ gibt { $width } x { $height } Bildpunkte an, mehr als { $most } insgesamt: das Foto der Kamera selbst verwenden
-doors-photo-cut = Foto „{ $name }“ ist abgeschnitten ({ $detail }): noch einmal von der Kamera kopieren
-doors-photo-damaged = Foto „{ $name }“ ist beschädigt ({ $detail }): noch einmal von der Kamera kopieren
-doors-photo-unsupported = Foto „{ $name }“ wird nicht dekodiert ({ $what }): in voller Größe als gewöhnliches JPEG speichern
-doors-photo-foreign = Foto „{ $name }“ ist { $what ->
+doors-photo-empty = { $name ->
+        [none] das Foto
+        *[named] Foto „{ $name }“
+    } ist leer (0 Bytes): noch einmal von der Kamera kopieren
+doors-photo-bytes = { $name ->
+        [none] das Foto
+        *[named] Foto „{ $name }“
+    } hat { $bytes } Bytes, mehr als { $most }: das JPEG der Kamera selbst verwenden
+doors-photo-pixels = { $name ->
+        [none] das Foto
+        *[named] Foto „{ $name }“
+    } gibt { $width } x { $height } Bildpunkte an, mehr als { $most } insgesamt: das Foto der Kamera selbst verwenden
+doors-photo-cut = { $name ->
+        [none] das Foto
+        *[named] Foto „{ $name }“
+    } ist abgeschnitten ({ $detail }): noch einmal von der Kamera kopieren
+doors-photo-damaged = { $name ->
+        [none] das Foto
+        *[named] Foto „{ $name }“
+    } ist beschädigt ({ $detail }): noch einmal von der Kamera kopieren
+doors-photo-unsupported = { $name ->
+        [none] das Foto
+        *[named] Foto „{ $name }“
+    } wird nicht dekodiert ({ $what }): in voller Größe als gewöhnliches JPEG speichern
+doors-photo-foreign = { $name ->
+        [none] das Foto
+        *[named] Foto „{ $name }“
+    } ist { $what ->
         [avif] ein AVIF-Bild
         [heic] ein HEIC-Bild, das dieses Programm in dieser Fassung nicht dekodiert
         [raw] ein Rohbild
@@ -552,3 +576,8 @@ doors-scene-unknown = unbekannter Schlüssel oder unbekanntes Wort `{ $word }`
 doors-scene-missing = `{ $key }` fehlt
 doors-scene-missing-remedy = `{ $key } = ...` ergänzen
 doors-scene-kinds-remedy = die Schlüssel des Szenenformats und ihre Arten nachsehen
+doors-stage-read = { $path } kann nicht gelesen werden: { $why }; Pfad und Rechte prüfen
+doors-stage-write = { $path } kann nicht geschrieben werden: { $why }; Rechte und freien Platz des Ordners prüfen
+doors-stage-job = die job-Schlüssel der Szene ergeben keine gültige Auftragsdatei: { $why }
+doors-stage-compress = Foto „{ $photo }“ kann nicht komprimiert werden: { $why }; kleiner machen
+doors-stage-truth = der Auftrag oder seine wahren Werte lassen sich nicht als Text schreiben: { $why }; die job-Schlüssel der Szene prüfen

@@ -423,15 +423,39 @@ doors-doubt-tolerance = { $quantity }: a tolerance of +-{ $half } { $unit ->
 doors-doubt-middle = { $quantity }: the nominal is not in the middle of its limits. Is that meant?
 
 # Photos that cannot be read
-doors-photo-open = cannot read photo { $name }: { $why }
+doors-photo-open = cannot read { $name ->
+        [none] the photo
+        *[named] photo { $name }
+    }: { $why }
 doors-photo-no-file = it is no file
-doors-photo-empty = photo { $name } is empty (0 bytes): copy it from the camera again
-doors-photo-bytes = photo { $name } has { $bytes } bytes, more than { $most }: give the camera's own JPEG
-doors-photo-pixels = photo { $name } states { $width } x { $height } pixels, more than { $most } in all: give the camera's own photo
-doors-photo-cut = photo { $name } is cut off ({ $detail }): copy it from the camera again
-doors-photo-damaged = photo { $name } is damaged ({ $detail }): copy it from the camera again
-doors-photo-unsupported = photo { $name } is { $what }, which is not decoded: save it as an ordinary JPEG at full size
-doors-photo-foreign = photo { $name } is { $what ->
+doors-photo-empty = { $name ->
+        [none] the photo
+        *[named] photo { $name }
+    } is empty (0 bytes): copy it from the camera again
+doors-photo-bytes = { $name ->
+        [none] the photo
+        *[named] photo { $name }
+    } has { $bytes } bytes, more than { $most }: give the camera's own JPEG
+doors-photo-pixels = { $name ->
+        [none] the photo
+        *[named] photo { $name }
+    } states { $width } x { $height } pixels, more than { $most } in all: give the camera's own photo
+doors-photo-cut = { $name ->
+        [none] the photo
+        *[named] photo { $name }
+    } is cut off ({ $detail }): copy it from the camera again
+doors-photo-damaged = { $name ->
+        [none] the photo
+        *[named] photo { $name }
+    } is damaged ({ $detail }): copy it from the camera again
+doors-photo-unsupported = { $name ->
+        [none] the photo
+        *[named] photo { $name }
+    } is { $what }, which is not decoded: save it as an ordinary JPEG at full size
+doors-photo-foreign = { $name ->
+        [none] the photo
+        *[named] photo { $name }
+    } is { $what ->
         [avif] an AVIF picture
         [heic] a HEIC picture, which this build does not decode
         [raw] a raw picture
@@ -530,3 +554,8 @@ doors-scene-unknown = unknown key or word `{ $word }`
 doors-scene-missing = `{ $key }` is missing
 doors-scene-missing-remedy = add `{ $key } = ...`
 doors-scene-kinds-remedy = see the scene format's keys and their kinds
+doors-stage-read = cannot read { $path }: { $why }; check the path and its permissions
+doors-stage-write = cannot write { $path }: { $why }; check the folder's permissions and free space
+doors-stage-job = the scene's job keys make no valid job file: { $why }
+doors-stage-compress = cannot compress photo { $photo }: { $why }; make it smaller
+doors-stage-truth = cannot write the job or its truth as text: { $why }; check the scene's job keys

@@ -445,15 +445,39 @@ doors-doubt-tolerance = { $quantity }: una tolerancia de ±{ $half } { $unit ->
 doors-doubt-middle = { $quantity }: el valor nominal no está en el centro de sus límites. ¿Es intencionado?
 
 # Fotos que no se pueden leer
-doors-photo-open = no se puede leer la foto «{ $name }»: { $why }
+doors-photo-open = no se puede leer { $name ->
+        [none] la foto
+        *[named] la foto «{ $name }»
+    }: { $why }
 doors-photo-no-file = no es un archivo
-doors-photo-empty = la foto «{ $name }» está vacía (0 bytes): copiarla de nuevo desde la cámara
-doors-photo-bytes = la foto «{ $name }» tiene { $bytes } bytes, más de { $most }: utilizar el JPEG original de la cámara
-doors-photo-pixels = la foto «{ $name }» indica { $width } x { $height } píxeles, más de { $most } en total: utilizar la foto original de la cámara
-doors-photo-cut = la foto «{ $name }» está cortada ({ $detail }): copiarla de nuevo desde la cámara
-doors-photo-damaged = la foto «{ $name }» está dañada ({ $detail }): copiarla de nuevo desde la cámara
-doors-photo-unsupported = la foto «{ $name }» no se decodifica ({ $what }): guardarla como JPEG corriente a tamaño completo
-doors-photo-foreign = la foto «{ $name }» es { $what ->
+doors-photo-empty = { $name ->
+        [none] la foto
+        *[named] la foto «{ $name }»
+    } está vacía (0 bytes): copiarla de nuevo desde la cámara
+doors-photo-bytes = { $name ->
+        [none] la foto
+        *[named] la foto «{ $name }»
+    } tiene { $bytes } bytes, más de { $most }: utilizar el JPEG original de la cámara
+doors-photo-pixels = { $name ->
+        [none] la foto
+        *[named] la foto «{ $name }»
+    } indica { $width } x { $height } píxeles, más de { $most } en total: utilizar la foto original de la cámara
+doors-photo-cut = { $name ->
+        [none] la foto
+        *[named] la foto «{ $name }»
+    } está cortada ({ $detail }): copiarla de nuevo desde la cámara
+doors-photo-damaged = { $name ->
+        [none] la foto
+        *[named] la foto «{ $name }»
+    } está dañada ({ $detail }): copiarla de nuevo desde la cámara
+doors-photo-unsupported = { $name ->
+        [none] la foto
+        *[named] la foto «{ $name }»
+    } no se decodifica ({ $what }): guardarla como JPEG corriente a tamaño completo
+doors-photo-foreign = { $name ->
+        [none] la foto
+        *[named] la foto «{ $name }»
+    } es { $what ->
         [avif] una imagen AVIF
         [heic] una imagen HEIC, que esta versión no decodifica
         [raw] una imagen sin procesar (raw)
@@ -552,3 +576,8 @@ doors-scene-unknown = clave o palabra desconocida `{ $word }`
 doors-scene-missing = falta `{ $key }`
 doors-scene-missing-remedy = añadir `{ $key } = ...`
 doors-scene-kinds-remedy = consultar las claves del formato de escena y sus tipos
+doors-stage-read = no se puede leer { $path }: { $why }; comprobar la ruta y sus permisos
+doors-stage-write = no se puede escribir { $path }: { $why }; comprobar los permisos y el espacio libre de la carpeta
+doors-stage-job = las claves de trabajo de la escena no forman un archivo de trabajo válido: { $why }
+doors-stage-compress = no se puede comprimir la foto «{ $photo }»: { $why }; reducirla
+doors-stage-truth = no se puede escribir el trabajo o sus valores verdaderos como texto: { $why }; comprobar las claves de trabajo de la escena

@@ -445,15 +445,39 @@ doors-doubt-tolerance = { $quantity } : une tolérance de ±{ $half } { $unit ->
 doors-doubt-middle = { $quantity } : la valeur nominale n'est pas au milieu de ses limites. Est-ce voulu ?
 
 # Photos qui ne peuvent pas être lues
-doors-photo-open = impossible de lire la photo « { $name } » : { $why }
+doors-photo-open = impossible de lire { $name ->
+        [none] la photo
+        *[named] la photo « { $name } »
+    } : { $why }
 doors-photo-no-file = ce n'est pas un fichier
-doors-photo-empty = la photo « { $name } » est vide (0 octet) : la copier à nouveau depuis l'appareil
-doors-photo-bytes = la photo « { $name } » a { $bytes } octets, plus que { $most } : donner le JPEG d'origine de l'appareil
-doors-photo-pixels = la photo « { $name } » indique { $width } x { $height } pixels, plus que { $most } en tout : donner la photo d'origine de l'appareil
-doors-photo-cut = la photo « { $name } » est tronquée ({ $detail }) : la copier à nouveau depuis l'appareil
-doors-photo-damaged = la photo « { $name } » est endommagée ({ $detail }) : la copier à nouveau depuis l'appareil
-doors-photo-unsupported = la photo « { $name } » n'est pas décodée ({ $what }) : l'enregistrer en JPEG ordinaire, en taille réelle
-doors-photo-foreign = la photo « { $name } » est { $what ->
+doors-photo-empty = { $name ->
+        [none] la photo
+        *[named] la photo « { $name } »
+    } est vide (0 octet) : la copier à nouveau depuis l'appareil
+doors-photo-bytes = { $name ->
+        [none] la photo
+        *[named] la photo « { $name } »
+    } a { $bytes } octets, plus que { $most } : donner le JPEG d'origine de l'appareil
+doors-photo-pixels = { $name ->
+        [none] la photo
+        *[named] la photo « { $name } »
+    } indique { $width } x { $height } pixels, plus que { $most } en tout : donner la photo d'origine de l'appareil
+doors-photo-cut = { $name ->
+        [none] la photo
+        *[named] la photo « { $name } »
+    } est tronquée ({ $detail }) : la copier à nouveau depuis l'appareil
+doors-photo-damaged = { $name ->
+        [none] la photo
+        *[named] la photo « { $name } »
+    } est endommagée ({ $detail }) : la copier à nouveau depuis l'appareil
+doors-photo-unsupported = { $name ->
+        [none] la photo
+        *[named] la photo « { $name } »
+    } n'est pas décodée ({ $what }) : l'enregistrer en JPEG ordinaire, en taille réelle
+doors-photo-foreign = { $name ->
+        [none] la photo
+        *[named] la photo « { $name } »
+    } est { $what ->
         [avif] une image AVIF
         [heic] une image HEIC, que cette version ne décode pas
         [raw] une image brute (raw)
@@ -552,3 +576,8 @@ doors-scene-unknown = clé ou mot inconnu `{ $word }`
 doors-scene-missing = `{ $key }` manque
 doors-scene-missing-remedy = ajouter `{ $key } = ...`
 doors-scene-kinds-remedy = voir les clés du format de scène et leurs types
+doors-stage-read = impossible de lire { $path } : { $why } ; vérifier le chemin et ses autorisations
+doors-stage-write = impossible d'écrire { $path } : { $why } ; vérifier les autorisations et l'espace libre du dossier
+doors-stage-job = les clés d'intervention de la scène ne donnent pas un fichier valide : { $why }
+doors-stage-compress = impossible de compresser la photo « { $photo } » : { $why } ; la réduire
+doors-stage-truth = impossible d'écrire l'intervention ou ses valeurs vraies en texte : { $why } ; vérifier les clés d'intervention de la scène

@@ -78,7 +78,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 }
 
 fn prepare(arguments: &Arguments) -> Result<(Options, Option<Signers>, rayon::ThreadPool), String> {
-    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
+    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.say(language()))?;
     let signers = arguments.signers.as_deref().map(read_signers).transpose()?;
     Ok((Options { models }, signers, pool(arguments.threads)?))
 }

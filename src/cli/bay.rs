@@ -62,7 +62,7 @@ pub(super) fn run(args: &Arguments) -> u8 {
 }
 
 fn measure(args: &Arguments) -> Result<BayRecord, String> {
-    let words = |e: crate::input::Error| e.to_string();
+    let words = |e: crate::input::Error| e.say(language());
     let models = Models::standard(args.models.as_deref()).map_err(words)?;
     let kit = models.open(&[Kind::Kit], &args.kit).map_err(words)?;
     let kit = KitFile::from_toml(kit.text().map_err(words)?, kit.name()).map_err(words)?.kit;

@@ -123,14 +123,14 @@ enum Target {
 
 /// The file's first key tells what it is.
 fn target(name: &str) -> Result<Target, String> {
-    let models = Models::standard(None).map_err(|e| e.to_string())?;
-    let source = models.open(&[Kind::Board, Kind::Kit], name).map_err(|e| e.to_string())?;
-    let text = source.text().map_err(|e| e.to_string())?;
+    let models = Models::standard(None).map_err(|e| e.say(language()))?;
+    let source = models.open(&[Kind::Board, Kind::Kit], name).map_err(|e| e.say(language()))?;
+    let text = source.text().map_err(|e| e.say(language()))?;
     let format = text.parse::<toml::Table>().ok().and_then(|t| Some(t.get("format")?.as_str()?.to_owned()));
     if format.is_some_and(|f| f.starts_with("kit/")) {
         return Ok(Target::Kit(Box::new(super::survey::kit(&models, name)?)));
     }
-    Ok(Target::Board(Board::from_toml(text, source.name()).map_err(|e| e.to_string())?))
+    Ok(Target::Board(Board::from_toml(text, source.name()).map_err(|e| e.say(language()))?))
 }
 
 fn write_page(folder: &Path, fitted: &CameraFit) -> Result<(), String> {

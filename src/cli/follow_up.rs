@@ -35,7 +35,7 @@ pub(super) fn step_of<'a>(setup: &Setup, said: Option<&'a str>) -> Result<Option
 /// Copies photos into a job's `photos/` and lists them in its `job.toml`, after which move they were taken and which
 /// step they show.
 pub(super) fn add(job: &Path, files: &[PathBuf], of: Of, step: Option<&str>, models: &Models) -> Result<(), String> {
-    let folder = JobFolder::open(job, models).map_err(|e| e.to_string())?;
+    let folder = JobFolder::open(job, models).map_err(|e| e.say(language()))?;
     let step = step_of(&folder.setup, step)?;
     let last = folder.photos.iter().map(|p| p.after_move).max().unwrap_or(0);
     let after_move = if of == Of::Move { last + 1 } else { last };
@@ -67,7 +67,7 @@ fn copied(job: &Path, file: &Path, after_move: u32) -> Result<String, String> {
         .file_name()
         .and_then(|n| n.to_str())
         .ok_or_else(|| say!(language(), "cli-move-no-name", file = shown(file)))?;
-    let words = |e: crate::input::Error| e.to_string();
+    let words = |e: crate::input::Error| e.say(language());
     let digest = digest_of_file(file).map_err(words)?;
     for name in [own.to_owned(), format!("move-{after_move}-{own}")] {
         let (inside, target) = (format!("photos/{name}"), job.join("photos").join(&name));
@@ -87,6 +87,6 @@ fn copied(job: &Path, file: &Path, after_move: u32) -> Result<String, String> {
 
 fn write(path: &Path, job: &JobFile) -> Result<(), String> {
     let old = read_text(path)?;
-    let text = job.text_instead_of(Some(&old)).map_err(|e| e.to_string())?;
+    let text = job.text_instead_of(Some(&old)).map_err(|e| e.say(language()))?;
     write_durably(path, text.as_bytes()).map_err(|e| cannot_write(path, &e))
 }

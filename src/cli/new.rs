@@ -45,18 +45,19 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 }
 
 fn make(arguments: &Arguments) -> Result<(), String> {
-    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
+    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.say(language()))?;
     let text = |kind, name: &str| -> Result<String, String> {
-        let file = models.open(&[kind], name).map_err(|e| e.to_string())?;
-        Ok(file.text().map_err(|e| e.to_string())?.to_owned())
+        let file = models.open(&[kind], name).map_err(|e| e.say(language()))?;
+        Ok(file.text().map_err(|e| e.say(language()))?.to_owned())
     };
-    let setup = Setup::from_toml(&text(Kind::Setup, &arguments.setup)?, &arguments.setup).map_err(|e| e.to_string())?;
-    let kit = KitFile::from_toml(&text(Kind::Kit, &arguments.kit)?, &arguments.kit).map_err(|e| e.to_string())?.kit;
+    let setup =
+        Setup::from_toml(&text(Kind::Setup, &arguments.setup)?, &arguments.setup).map_err(|e| e.say(language()))?;
+    let kit = KitFile::from_toml(&text(Kind::Kit, &arguments.kit)?, &arguments.kit).map_err(|e| e.say(language()))?.kit;
     setup.check_against(&kit).map_err(|p| {
         say!(language(), "cli-new-sheet", sheet = &setup.name, key = p.key, problem = p.problem, remedy = p.remedy)
     })?;
     if let Some(camera) = &arguments.camera {
-        models.open(&[Kind::Camera], camera).map_err(|e| e.to_string())?;
+        models.open(&[Kind::Camera], camera).map_err(|e| e.say(language()))?;
     }
     let name = job_name(&arguments.folder)?;
     let job = template(name, arguments, &setup)?;
@@ -108,7 +109,7 @@ fn template(name: &str, arguments: &Arguments, setup: &Setup) -> Result<String, 
         let told = say!(language, "cli-new-steps", steps = setup.steps.join(", "));
         _ = writeln!(text, "\n# {told}\n# [[photo]]\n# file = \"photos/a.jpg\"\n# step = {}", quoted(step));
     }
-    JobFile::from_toml(&text, "job.toml").map_err(|e| e.to_string())?;
+    JobFile::from_toml(&text, "job.toml").map_err(|e| e.say(language))?;
     Ok(text)
 }
 

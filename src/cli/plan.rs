@@ -93,14 +93,14 @@ pub(super) struct Inputs {
 
 /// Reads what a plan is about, each by path or name.
 pub(super) fn read(models: &Models, kit: &str, setup: &str, camera: &str) -> Result<Inputs, String> {
-    let open = |kind, name: &str| models.open(&[kind], name).map_err(|e| e.to_string());
-    let words = |e: crate::input::Error| e.to_string();
+    let open = |kind, name: &str| models.open(&[kind], name).map_err(|e| e.say(language()));
+    let words = |e: crate::input::Error| e.say(language());
     let (kit_file, setup_file, camera_file) =
         (open(Kind::Kit, kit)?, open(Kind::Setup, setup)?, open(Kind::Camera, camera)?);
     let kit = KitFile::from_toml(kit_file.text().map_err(words)?, kit_file.name()).map_err(words)?.kit;
     let document = Setup::document(setup_file.text().map_err(words)?, setup_file.name()).map_err(words)?;
     let setup = Setup::from_document(&document).map_err(words)?;
-    setup.check_against(&kit).map_err(|p| document.error(&p).to_string())?;
+    setup.check_against(&kit).map_err(|p| document.error(&p).say(language()))?;
     let camera = Profile::from_toml(camera_file.text().map_err(words)?, camera_file.name()).map_err(words)?;
     Ok(Inputs { kit, setup, camera, vehicle: Vehicle::default() })
 }
@@ -146,7 +146,7 @@ pub(super) fn run(args: &Arguments) -> u8 {
 /// The median corner noise of earlier jobs' photos.
 fn earlier_noise(args: &Arguments) -> Result<Option<f64>, String> {
     let mut ratios = Vec::new();
-    let options = Options { models: Models::standard(args.models.as_deref()).map_err(|e| e.to_string())? };
+    let options = Options { models: Models::standard(args.models.as_deref()).map_err(|e| e.say(language()))? };
     for job in &args.earlier {
         let record = verify(job, &options).map_err(|e| e.to_string())?;
         let before = ratios.len();
@@ -160,13 +160,13 @@ fn earlier_noise(args: &Arguments) -> Result<Option<f64>, String> {
 }
 
 fn inputs(args: &Arguments) -> Result<Inputs, String> {
-    let models = Models::standard(args.models.as_deref()).map_err(|e| e.to_string())?;
+    let models = Models::standard(args.models.as_deref()).map_err(|e| e.say(language()))?;
     let mut inputs = read(&models, &args.kit, &args.setup, &args.camera)?;
     if let Some(job) = &args.job {
         let path = if job.is_dir() { job.join("job.toml") } else { job.clone() };
         let source = SourceFile::read(&path).map_err(|e| e.to_string())?;
-        let text = source.text().map_err(|e| e.to_string())?;
-        inputs.vehicle = JobFile::from_toml(text, source.name()).map_err(|e| e.to_string())?.vehicle;
+        let text = source.text().map_err(|e| e.say(language()))?;
+        inputs.vehicle = JobFile::from_toml(text, source.name()).map_err(|e| e.say(language()))?.vehicle;
     }
     Ok(inputs)
 }

@@ -61,7 +61,7 @@ struct Bench {
 
 fn work(typed: &Arguments) -> Result<(), (u8, String)> {
     let unreadable = |message: String| (UNREADABLE, message);
-    let models = Models::standard(None).map_err(|e| unreadable(e.to_string()))?;
+    let models = Models::standard(None).map_err(|e| unreadable(e.say(language())))?;
     let kit = kit(&models, &typed.kit).map_err(unreadable)?;
     let carriers = carriers(&kit, typed).map_err(unreadable)?;
     let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;

@@ -66,7 +66,7 @@ pub(super) fn run(args: &Arguments) -> u8 {
 }
 
 fn check(args: &Check) -> Result<SetupCheckRecord, String> {
-    let words = |e: crate::input::Error| e.to_string();
+    let words = |e: crate::input::Error| e.say(language());
     let models = Models::standard(args.models.as_deref()).map_err(words)?;
     let sheet = models.open(&[Kind::Setup], &args.setup).map_err(words)?;
     let setup = Setup::from_toml(sheet.text().map_err(words)?, sheet.name()).map_err(words)?;
@@ -89,7 +89,7 @@ fn check(args: &Check) -> Result<SetupCheckRecord, String> {
 }
 
 fn kit(models: &Models, name: &str) -> Result<Kit, String> {
-    let file = models.open(&[Kind::Kit], name).map_err(|e| e.to_string())?;
-    let text = file.text().map_err(|e| e.to_string())?;
-    Ok(KitFile::from_toml(text, file.name()).map_err(|e| e.to_string())?.kit)
+    let file = models.open(&[Kind::Kit], name).map_err(|e| e.say(language()))?;
+    let text = file.text().map_err(|e| e.say(language()))?;
+    Ok(KitFile::from_toml(text, file.name()).map_err(|e| e.say(language()))?.kit)
 }

@@ -46,7 +46,8 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
     match work(arguments) {
         Ok(()) => 0,
         Err(failure) => {
-            complain(&failure.to_string());
+            let input = failure.downcast_ref::<crate::input::Error>();
+            complain(&input.map_or_else(|| failure.to_string(), |e| e.say(language())));
             UNREADABLE
         }
     }

@@ -22,7 +22,7 @@ pub(super) struct Arguments {
 
 /// Runs the command: 0 done, 2 unreadable or wrong.
 pub(super) fn run(args: &Arguments) -> u8 {
-    let staged = Scene::read(&args.scene).map_err(|e| e.to_string()).and_then(|scene| stage(args, &scene));
+    let staged = Scene::read(&args.scene).map_err(|e| e.say(language())).and_then(|scene| stage(args, &scene));
     match staged {
         Ok(()) => 0,
         Err(message) => {
@@ -40,7 +40,7 @@ fn stage(args: &Arguments, scene: &Scene) -> Result<(), String> {
     }
     let truth = scene
         .stage(&args.out, &mut |photo| say(&(say!(language(), "training-rendering", job = photo) + "\n"), None))
-        .map_err(|e| e.to_string())?;
+        .map_err(|e| e.say(language()))?;
     let count = truth.photos.len();
     say(&(say!(language(), "cli-staged", folder = shown(&args.out), count = count) + "\n"), None);
     Ok(())

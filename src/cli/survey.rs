@@ -66,7 +66,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 
 fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let unreadable = |message: String| (UNREADABLE, message);
-    let models = Models::standard(typed.models.as_deref()).map_err(|e| unreadable(e.to_string()))?;
+    let models = Models::standard(typed.models.as_deref()).map_err(|e| unreadable(e.say(language())))?;
     let kit = kit(&models, &typed.kit).map_err(unreadable)?;
     let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;
     let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
@@ -98,13 +98,13 @@ fn progress(file: &str) {
 
 /// Reads a kit by path or name, with the layout that it names.
 pub(super) fn kit(models: &Models, name: &str) -> Result<Kit, String> {
-    let source = models.open(&[Kind::Kit], name).map_err(|e| e.to_string())?;
-    let text = source.text().map_err(|e| e.to_string())?;
-    let KitFile { mut kit, layout } = KitFile::from_toml(text, source.name()).map_err(|e| e.to_string())?;
+    let source = models.open(&[Kind::Kit], name).map_err(|e| e.say(language()))?;
+    let text = source.text().map_err(|e| e.say(language()))?;
+    let KitFile { mut kit, layout } = KitFile::from_toml(text, source.name()).map_err(|e| e.say(language()))?;
     if let Some(layout) = layout {
         let path = Path::new(source.name()).parent().unwrap_or(Path::new("")).join(layout);
-        let file = SourceFile::read_up_to(&path, MAX_LAYOUT_BYTES).map_err(|e| e.to_string())?;
-        kit.layout = Some(read_layout(&file, &kit, &source.sha256()).map_err(|e| e.to_string())?);
+        let file = SourceFile::read_up_to(&path, MAX_LAYOUT_BYTES).map_err(|e| e.say(language()))?;
+        kit.layout = Some(read_layout(&file, &kit, &source.sha256()).map_err(|e| e.say(language()))?);
     }
     Ok(kit)
 }
@@ -112,12 +112,12 @@ pub(super) fn kit(models: &Models, name: &str) -> Result<Kit, String> {
 /// The named camera, else every one that a photo's record may pick.
 pub(super) fn cameras(models: &Models, named: Option<&str>) -> Result<Vec<Profile>, String> {
     let Some(name) = named else {
-        let all = candidate_cameras(models, Path::new("")).map_err(|e| e.to_string())?;
+        let all = candidate_cameras(models, Path::new("")).map_err(|e| e.say(language()))?;
         return Ok(all.into_iter().map(|c| c.profile).collect());
     };
-    let source = models.open(&[Kind::Camera], name).map_err(|e| e.to_string())?;
-    let text = source.text().map_err(|e| e.to_string())?;
-    Ok(vec![Profile::from_toml(text, source.name()).map_err(|e| e.to_string())?])
+    let source = models.open(&[Kind::Camera], name).map_err(|e| e.say(language()))?;
+    let text = source.text().map_err(|e| e.say(language()))?;
+    Ok(vec![Profile::from_toml(text, source.name()).map_err(|e| e.say(language()))?])
 }
 
 /// Writes a kit and the layout that it names; the layout first, so that a kit

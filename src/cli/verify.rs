@@ -79,7 +79,7 @@ pub(super) fn run(arguments: Arguments) -> u8 {
 }
 
 fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool, Option<Log>), String> {
-    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
+    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.say(language()))?;
     let new = [(&arguments.moved, Of::Move), (&arguments.more, Of::SamePlace)];
     for (files, of) in new.into_iter().filter(|(files, _)| !files.is_empty()) {
         let [job] = arguments.jobs.as_slice() else {
@@ -115,7 +115,7 @@ fn verify_all(arguments: &Arguments, options: &job::Options, log: Option<&Log>) 
                 elements.push(Element::Record(Box::new(record)));
             }
             Err(e) => {
-                complain(&e.to_string());
+                complain(&e.say(language()));
                 code = UNREADABLE;
                 elements.push(Element::Failed {
                     format: "error/1",

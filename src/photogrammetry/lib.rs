@@ -3,6 +3,7 @@
 //! estimates out. This is the part that is optimised fully and benchmarked.
 
 use baywitness_foundation::{camera, folder, geom, marker, num, quantity, setup};
+use baywitness_words as words;
 
 pub mod detect;
 pub mod measure;

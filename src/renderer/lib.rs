@@ -3,5 +3,6 @@
 //! Cargo itself sees to that.
 
 use baywitness_foundation::{camera, folder, geom, input, marker, quantity, setup};
+use baywitness_words as words;
 
 pub mod synth;

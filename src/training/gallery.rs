@@ -94,7 +94,7 @@ fn staged(code: &str, out: &Path) -> Result<JobRecord, Error> {
     let folder = out.join("jobs").join(code);
     stage_mistake(code, &folder)?;
     let options = Options { models: Models::embedded() };
-    let cannot = |e: crate::job::Error| phrase!("training-cannot-verify", job = code, why = e.to_string());
+    let cannot = |e: crate::job::Error| phrase!("training-cannot-verify", job = code, why = e.phrase());
     verify(&folder, &options).map_err(|e| cannot(e).into())
 }
 

@@ -24,8 +24,8 @@ impl Error {
     /// For people.
     pub fn words(&self, language: Language) -> String {
         match self {
-            Error::Input(e) => e.to_string(),
-            Error::Stage(e) => e.to_string(),
+            Error::Input(e) => e.say(language),
+            Error::Stage(e) => e.say(language),
             Error::Said(phrase) => phrase.say(language),
         }
     }

@@ -30,6 +30,13 @@ impl Phrase {
         self
     }
 
+    /// With its texts and those of the phrases in it changed: a folder's path left out of file names.
+    #[must_use]
+    pub fn with_texts(self, change: &dyn Fn(&str) -> String) -> Self {
+        let with = self.with.into_iter().map(|(name, value)| (name, value.with_texts(change))).collect();
+        Phrase { key: self.key, with }
+    }
+
     /// In a language; in English where that lacks it, the bare key where no language knows it.
     pub fn say(&self, language: Language) -> String {
         self.known(language).unwrap_or_else(|| self.key.clone())

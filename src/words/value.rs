@@ -73,6 +73,16 @@ impl Value {
         Value::Moment { moment: text.into() }
     }
 
+    /// With its texts changed.
+    pub(crate) fn with_texts(self, change: &dyn Fn(&str) -> String) -> Self {
+        match self {
+            Value::Text(text) => Value::Text(change(&text)),
+            Value::Phrase(phrase) => Value::Phrase(phrase.with_texts(change)),
+            Value::All(values) => Value::All(values.into_iter().map(|v| v.with_texts(change)).collect()),
+            plain => plain,
+        }
+    }
+
     /// As the message library takes it.
     pub(crate) fn resolve(&self, language: Language) -> FluentValue<'static> {
         match self {

@@ -7,6 +7,7 @@
 use crate::input::{Error, Table, Value, Writer};
 
 use super::lens::LensModel;
+use crate::words::phrase;
 
 /// All keys that state a distortion.
 pub(super) const KEYS: [&str; 4] = ["distortion", "radial", "decentring", "angular"];
@@ -29,8 +30,8 @@ pub(super) fn read(root: &Table, model: LensModel) -> Result<[f64; 5], Error> {
     let foreign = KEYS.iter().filter(|key| !names.contains(key)).find_map(|key| root.get(key));
     if let Some(foreign) = foreign {
         return Err(foreign.error(
-            format!("does not belong to {} beside {}", model.name(), names.join(" and ")),
-            "leave it out, or state another model",
+            phrase!("doors-distortion-foreign", model = model.name(), beside = names),
+            phrase!("doors-distortion-foreign-remedy"),
         ));
     }
     let mut distortion = [0.0; 5];
@@ -54,8 +55,8 @@ fn wrong_count(value: &Value, model: LensModel, places: &[usize], found: usize) 
     };
     let listed: Vec<&str> = places.iter().map(|place| names[*place]).collect();
     value.error(
-        format!("must have {} values for {}, not {found}", places.len(), model.name()),
-        format!("write {} (0.0 for those not used)", listed.join(", ")),
+        phrase!("doors-distortion-count", wanted = places.len(), model = model.name(), found = found),
+        phrase!("doors-distortion-count-remedy", terms = listed.join(", ")),
     )
 }
 

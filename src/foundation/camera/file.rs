@@ -8,6 +8,7 @@ use super::distortion;
 use super::lens::{Lens, LensModel};
 use super::profile::{ExifMatch, PerPhoto, Profile};
 use super::read_out::ReadOut;
+use crate::words::{Figure, phrase};
 
 const FORMAT: &str = "camera/1";
 
@@ -99,14 +100,13 @@ impl Profile {
 fn read_lens(root: &Table, image_size_px: [u32; 2]) -> Result<Lens, Error> {
     let model = root
         .need("model")?
-        .choice("lens model", &[LensModel::BrownConrady, LensModel::KannalaBrandt].map(|m| (m.name(), m)))?;
+        .choice("lens", &[LensModel::BrownConrady, LensModel::KannalaBrandt].map(|m| (m.name(), m)))?;
     let [width, height] = image_size_px.map(f64::from);
     let focal_px: [f64; 2] = root.need("focal_px")?.array(|v| read_focal(v, width.max(height)))?;
     if (focal_px[0] / focal_px[1] - 1.0).abs() > 0.2 {
-        return Err(root.need("focal_px")?.error(
-            "the two focal lengths differ by more than a fifth, which no camera with square pixels does",
-            "check both numbers",
-        ));
+        return Err(root
+            .need("focal_px")?
+            .error(phrase!("doors-focal-lengths"), phrase!("doors-focal-lengths-remedy")));
     }
     let mut sizes = [width, height].into_iter();
     let centre_px = root.need("centre_px")?.array(|v| {
@@ -124,11 +124,9 @@ fn read_focal(v: &Value, longer_side_px: f64) -> Result<f64, Error> {
     if (LEAST * longer_side_px..=MOST * longer_side_px).contains(&f) {
         return Ok(f);
     }
-    let unit = if f > 0.0 && f < LEAST * longer_side_px { " (is it in mm?)" } else { "" };
-    Err(v.error(
-        format!("{f} cannot be a focal length in pixels for a picture {longer_side_px} px wide{unit}"),
-        "state it in pixels of the stored picture, or fit the camera",
-    ))
+    let perhaps = if f > 0.0 && f < LEAST * longer_side_px { "millimetres" } else { "wrong" };
+    let (found, side) = (Figure::plain(f), Figure::plain(longer_side_px));
+    Err(v.error(phrase!("doors-focal", found = found, side = side, perhaps = perhaps), phrase!("doors-focal-remedy")))
 }
 
 fn read_covariance(value: &Value, model: LensModel) -> Result<nalgebra::DMatrix<f64>, Error> {
@@ -137,15 +135,8 @@ fn read_covariance(value: &Value, model: LensModel) -> Result<nalgebra::DMatrix<
         .iter()
         .map(|row| row.items()?.iter().map(Value::number).collect())
         .collect::<Result<Vec<Vec<f64>>, Error>>()?;
-    input::covariance(&rows, model.parameters()).map_err(|problem| {
-        value.error(
-            problem,
-            format!(
-                "it runs over focal_px, centre_px, distortion of {}: fit the camera again or leave it out",
-                model.name()
-            ),
-        )
-    })
+    input::covariance(&rows, model.parameters())
+        .map_err(|problem| value.error(problem, phrase!("doors-camera-covariance-remedy", model = model.name())))
 }
 
 fn read_per_photo(table: Table) -> Result<(PerPhoto, Option<f64>), Error> {

@@ -6,7 +6,7 @@ use crate::input::{Document, Error, Table, Value, did_you_mean};
 use crate::marker::Role;
 use crate::quantity::Unit;
 use crate::setup::{read_from, read_quantity};
-use crate::words::Language;
+use crate::words::{Language, phrase};
 
 use super::job_file::{Attachment, Calibration, JobFile, MoveEntry, Phase, PhotoEntry, Reading, Vehicle};
 use super::vin;
@@ -132,16 +132,19 @@ impl Default for Vehicle {
 fn read_photos(value: &Value) -> Result<Vec<String>, Error> {
     let items = value.items()?;
     if items.is_empty() {
-        return Err(value.error("names no photo", "name the photos, or leave the key out to use all in photos/"));
+        return Err(value.error(phrase!("doors-photos-none"), phrase!("doors-photos-none-remedy")));
     }
     if items.len() > MOST_PHOTOS {
-        return Err(value.error(format!("names {} photos, more than {MOST_PHOTOS}", items.len()), "split the job"));
+        return Err(value.error(
+            phrase!("doors-photos-many", count = items.len(), most = MOST_PHOTOS),
+            phrase!("doors-split-the-job"),
+        ));
     }
     let mut photos: Vec<String> = Vec::new();
     for item in items {
         let name = item.text()?;
         if photos.contains(&name) {
-            return Err(item.error(format!("\"{name}\" is named twice"), "name each photo once"));
+            return Err(item.error(phrase!("doors-named-twice", name = name), phrase!("doors-photo-once")));
         }
         photos.push(name);
     }
@@ -155,10 +158,13 @@ fn read_photo_entries(root: &Table) -> Result<Option<Vec<PhotoEntry>>, Error> {
         return Ok(None);
     }
     if let Some(photos) = root.get("photos") {
-        return Err(photos.error("stands beside [[photo]]", "name each photo in one of the two"));
+        return Err(photos.error(phrase!("doors-photos-twice"), phrase!("doors-photos-twice-remedy")));
     }
     if tables.len() > MOST_PHOTOS {
-        return Err(root.error(format!("names {} photos, more than {MOST_PHOTOS}", tables.len()), "split the job"));
+        return Err(root.error(
+            phrase!("doors-photos-many", count = tables.len(), most = MOST_PHOTOS),
+            phrase!("doors-split-the-job"),
+        ));
     }
     let mut entries: Vec<PhotoEntry> = Vec::new();
     for table in tables {
@@ -166,7 +172,10 @@ fn read_photo_entries(root: &Table) -> Result<Option<Vec<PhotoEntry>>, Error> {
         let value = table.need("file")?;
         let file = value.text()?;
         if let Some(k) = entries.iter().position(|e| e.file == file) {
-            return Err(value.error(format!("\"{file}\" is already photo[{k}]"), "name each photo once"));
+            return Err(value.error(
+                phrase!("doors-already", name = file, key = format!("photo[{k}]")),
+                phrase!("doors-photo-once"),
+            ));
         }
         let phase = table.maybe("phase", |v| v.choice("phase", &Phase::ALL.map(|p| (p.name(), p))))?;
         let after_move = table.maybe("after_move", |v| v.whole(0, MOST_MOVES))?.unwrap_or(0);
@@ -191,12 +200,12 @@ fn read_card(value: &Value) -> Result<Vec<u32>, Error> {
     for item in value.items()? {
         let id = item.whole(CARD_IDS[0], CARD_IDS[1])?;
         if card.contains(&id) {
-            return Err(item.error(format!("{id} is named twice"), "copy the card's code again"));
+            return Err(item.error(phrase!("doors-card-twice", id = id), phrase!("doors-card-twice-remedy")));
         }
         card.push(id);
     }
     if card.is_empty() {
-        return Err(value.error("names no id", "copy the card's code, or leave the key out"));
+        return Err(value.error(phrase!("doors-card-empty"), phrase!("doors-card-empty-remedy")));
     }
     Ok(card)
 }
@@ -230,14 +239,14 @@ fn read_vin(value: &Value) -> Result<String, Error> {
     let text = value.text()?;
     match vin::form_problem(&text) {
         None => Ok(text),
-        Some(problem) => Err(value.error(problem, "copy the number from the vehicle again, in capital letters")),
+        Some(problem) => Err(value.error(problem, phrase!("doors-vin-remedy"))),
     }
 }
 
 fn read_prerequisites(table: Table) -> Result<BTreeMap<String, serde_json::Value>, Error> {
     let read = |(id, value): (&str, Value)| {
         if id.trim().is_empty() || id.chars().any(char::is_control) || id.len() > 120 {
-            return Err(value.error("its key is not a name", "use the id of one of the set-up sheet's prerequisites"));
+            return Err(value.error(phrase!("doors-prerequisite-key"), phrase!("doors-prerequisite-key-remedy")));
         }
         Ok((id.to_owned(), value.flag_or_text()?))
     };
@@ -251,8 +260,8 @@ fn read_reading(table: &Table) -> Result<Reading, Error> {
     let use_in_adjustment = table.maybe("use", Value::flag)?.unwrap_or(false);
     if use_in_adjustment && (quantity.is_reading_only() || Role::of_arch_height(quantity).is_some()) {
         return Err(table.need("use")?.error(
-            format!("{} has no counterpart in the photos and cannot enter the adjustment", quantity.name()),
-            "leave use out",
+            phrase!("doors-reading-unused", quantity = quantity.name()),
+            phrase!("doors-leave-out", key = "use"),
         ));
     }
     let instrument = table.maybe("instrument", Value::name)?;
@@ -278,23 +287,20 @@ fn read_reading(table: &Table) -> Result<Reading, Error> {
 /// The instrument's usual 1 sigma, where the reading states none.
 fn default_u(table: &Table, instrument: Option<&str>, unit: Unit) -> Result<f64, Error> {
     let Some(name) = instrument else {
-        return Err(table.error(
-            "states neither u nor an instrument that is known",
-            "add u = (one standard deviation), or instrument = laser, tape, level or alignment",
-        ));
+        return Err(table.error(phrase!("doors-reading-no-u"), phrase!("doors-reading-no-u-remedy")));
     };
     let value = table.need("instrument")?;
     let Some((_, u, of)) = INSTRUMENTS.iter().find(|(known, _, _)| *known == name) else {
         let known = did_you_mean(name, INSTRUMENTS.iter().map(|(known, _, _)| *known));
         return Err(value.error(
-            format!("\"{name}\" has no usual uncertainty"),
-            format!("add u = (one standard deviation); {known}"),
+            phrase!("doors-instrument-unknown", instrument = name),
+            phrase!("doors-instrument-unknown-remedy", known = known),
         ));
     };
     if *of != unit {
         return Err(value.error(
-            format!("a {name} has a usual uncertainty in {}, but this quantity is in {}", of.symbol(), unit.symbol()),
-            "add u = (one standard deviation)",
+            phrase!("doors-instrument-unit", instrument = name, own = of.symbol(), unit = unit.symbol()),
+            phrase!("doors-instrument-unit-remedy"),
         ));
     }
     Ok(*u)
@@ -307,9 +313,12 @@ fn read_attachments(root: &Table) -> Result<Vec<Attachment>, Error> {
         let value = table.need("file")?;
         let file = value.text()?;
         if let Some(k) = attachments.iter().position(|a| a.file == file) {
-            return Err(value.error(format!("\"{file}\" is already attachment[{k}]"), "name each file once"));
+            return Err(value.error(
+                phrase!("doors-already", name = file, key = format!("attachment[{k}]")),
+                phrase!("doors-file-once"),
+            ));
         }
-        let kind = table.need("kind")?.choice("kind of attachment", &ATTACHMENT_KINDS.map(|k| (k, k)))?;
+        let kind = table.need("kind")?.choice("attachment", &ATTACHMENT_KINDS.map(|k| (k, k)))?;
         attachments.push(Attachment { file, kind: kind.to_owned() });
     }
     Ok(attachments)
@@ -318,7 +327,7 @@ fn read_attachments(root: &Table) -> Result<Vec<Attachment>, Error> {
 fn read_calibration(table: Table) -> Result<Calibration, Error> {
     let table = table.allow(&["result", "at", "reported_azimuth_deg", "reported_elevation_deg"])?;
     let angle = |key: &str| table.maybe(key, |v| v.within(-180.0, 180.0, "deg"));
-    let result = table.need("result")?.choice("result of a calibration", &CALIBRATION_RESULTS.map(|r| (r, r)))?;
+    let result = table.need("result")?.choice("calibration-result", &CALIBRATION_RESULTS.map(|r| (r, r)))?;
     Ok(Calibration {
         result: result.to_owned(),
         at: table.maybe("at", Value::time)?,

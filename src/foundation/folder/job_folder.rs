@@ -6,11 +6,12 @@ use crate::camera::Profile;
 use crate::input::{Document, Error, Problem, SourceFile, did_you_mean, digest_of_file};
 use crate::marker::{Kit, KitFile, MAX_LAYOUT_BYTES, read_layout};
 use crate::setup::{Setup, Stand, unknown_from};
+use crate::words::phrase;
 
 use super::file::MOST_PHOTOS;
 use super::job_file::{JobFile, Phase, PhotoEntry};
-use super::models::{Candidate, Found, InputFile, Kind, Models, Origin, candidate_cameras};
-use super::paths::{inside, relative};
+use super::models::{Candidate, Found, InputFile, Kind, Models, Origin, candidate_cameras, file_problem};
+use super::paths::{PathProblem, inside, relative};
 
 /// The endings that the photos folder is searched for.
 const PICTURE_ENDINGS: [&str; 4] = ["jpg", "jpeg", "png", "heic"];
@@ -119,15 +120,16 @@ impl JobFolder {
 /// The job file and the folder's real path.
 fn read_job_file(folder: &Path) -> Result<(SourceFile, PathBuf), Error> {
     let name = folder.display().to_string();
-    let real = std::fs::canonicalize(folder)
-        .map_err(|e| Error::new(&name, format!("the job folder cannot be opened ({e})"), "check the path"))?;
+    let real = std::fs::canonicalize(folder).map_err(|e| {
+        Error::new(&name, phrase!("doors-job-unopened", why = e.to_string()), phrase!("doors-job-unopened-remedy"))
+    })?;
     if !real.is_dir() {
-        return Err(Error::new(name, "is a file, not a job folder", "name the folder that holds job.toml"));
+        return Err(Error::new(name, phrase!("doors-job-is-file"), phrase!("doors-job-is-file-remedy")));
     }
     let path = folder.join("job.toml");
     if !path.exists() {
-        let remedy = "name a folder that holds job.toml, or write one";
-        return Err(Error::new(path.display().to_string(), "does not exist: this is no job folder", remedy));
+        let remedy = phrase!("doors-no-job-remedy");
+        return Err(Error::new(path.display().to_string(), phrase!("doors-no-job"), remedy));
     }
     Ok((SourceFile::read(&path)?, real))
 }
@@ -144,7 +146,7 @@ fn read_kit(found: Found, inputs: &mut Vec<InputFile>) -> Result<Kit, Error> {
         let wrong = |problem| document.error(&problem_at("layout", problem));
         let path = beside.unwrap_or_default().join(relative(&name).map_err(wrong)?);
         let file = SourceFile::read_up_to(&path, MAX_LAYOUT_BYTES)
-            .map_err(|e| wrong((format!("the layout {} {}", e.file(), e.problem()), e.remedy().to_owned())))?;
+            .map_err(|e| wrong((file_problem("layout", &e), e.remedy().clone())))?;
         kit.layout = Some(read_layout(&file, &kit, &kit_sha256)?);
         inputs.push(InputFile { role: "layout", name, origin, path: Some(path), sha256: file.sha256() });
     }
@@ -177,14 +179,10 @@ fn check_turns(job: &JobFile, stand: Option<&Stand>) -> Result<(), Problem> {
         for screw in made.turned.keys() {
             let key = format!("move[{i}].turned.{screw}");
             let Some(stand) = stand else {
-                let problem = "names a screw, but the job has no stand file".to_owned();
-                return Err(problem_at(
-                    &key,
-                    (problem, "add `stand = ...` to the job, or leave turned out".to_owned()),
-                ));
+                return Err(problem_at(&key, (phrase!("doors-no-stand"), phrase!("doors-no-stand-remedy"))));
             };
             if stand.screw(screw).is_none() {
-                let problem = format!("\"{screw}\" is no screw of the stand \"{}\"", stand.name);
+                let problem = phrase!("doors-no-screw", screw = screw, stand = &stand.name);
                 let known = did_you_mean(screw, stand.screws.iter().map(|s| s.name.as_str()));
                 return Err(problem_at(&key, (problem, known)));
             }
@@ -223,8 +221,8 @@ fn find_photos(job: &JobFile, setup: &Setup, document: &Document, folder: &Path)
         let path = inside(folder, &name).map_err(wrong)?;
         if let Some(earlier) = photos.iter().find(|p| p.path == path) {
             return Err(wrong((
-                format!("\"{name}\" and \"{}\" are the same file", earlier.name),
-                "name each photo once".to_owned(),
+                phrase!("doors-same-file", name = name, earlier = &earlier.name),
+                phrase!("doors-photo-once"),
             )));
         }
         let step = step
@@ -244,44 +242,41 @@ fn plain(names: &[String]) -> Vec<PhotoEntry> {
 }
 
 /// A step of the sheet by its name, or what is wrong and the remedy.
-fn step_of(setup: &Setup, name: &str) -> Result<usize, (String, String)> {
+fn step_of(setup: &Setup, name: &str) -> Result<usize, PathProblem> {
     setup.steps.iter().position(|s| s == name).ok_or_else(|| {
-        let problem = format!("\"{name}\" is no step of the set-up sheet \"{}\"", setup.name);
+        let problem = phrase!("doors-no-step", step = name, sheet = &setup.name);
         if setup.steps.is_empty() {
-            return (problem, "the sheet has no steps: leave step out".to_owned());
+            return (problem, phrase!("doors-no-steps-remedy"));
         }
         (problem, did_you_mean(name, setup.steps.iter().map(String::as_str)))
     })
 }
 
 /// Names (`photos/...`) of all pictures in a folder, sorted.
-pub(super) fn pictures_in(folder: &Path) -> Result<Vec<String>, (String, String)> {
-    let remedy = || "put the photos of the bay into the folder photos/ of the job".to_owned();
-    let entries = std::fs::read_dir(folder)
-        .map_err(|e| (format!("names no photos, and its folder photos/ cannot be read ({e})"), remedy()))?;
+pub(super) fn pictures_in(folder: &Path) -> Result<Vec<String>, PathProblem> {
+    let remedy = || phrase!("doors-photos-remedy");
+    let entries =
+        std::fs::read_dir(folder).map_err(|e| (phrase!("doors-photos-no-folder", why = e.to_string()), remedy()))?;
     let mut names = Vec::new();
     for entry in entries {
-        let entry = entry.map_err(|e| (format!("its folder photos/ cannot be read ({e})"), remedy()))?;
+        let entry = entry.map_err(|e| (phrase!("doors-photos-unreadable", why = e.to_string()), remedy()))?;
         let name = entry.file_name();
         if !is_picture(Path::new(&name)) {
             continue;
         }
         let Some(name) = name.to_str() else {
             return Err((
-                format!("the photo name {} is not UTF-8", Path::new(&name).display()),
-                "rename the file".to_owned(),
+                phrase!("doors-photo-name", name = Path::new(&name).display().to_string()),
+                phrase!("doors-photo-name-remedy"),
             ));
         };
         names.push(format!("photos/{name}"));
     }
     if names.is_empty() {
-        return Err((
-            "names no photos, and its folder photos/ has no jpg, jpeg, png or heic file".to_owned(),
-            remedy(),
-        ));
+        return Err((phrase!("doors-photos-empty"), remedy()));
     }
     if names.len() > MOST_PHOTOS {
-        return Err((format!("its folder photos/ has more than {MOST_PHOTOS} pictures"), "split the job".to_owned()));
+        return Err((phrase!("doors-photos-too-many", most = MOST_PHOTOS), phrase!("doors-split-the-job")));
     }
     names.sort();
     Ok(names)
@@ -304,6 +299,6 @@ fn find_attachments(job: &JobFile, document: &Document, folder: &Path) -> Result
     job.attachments.iter().enumerate().map(attach).collect()
 }
 
-fn problem_at(key: &str, (problem, remedy): (String, String)) -> Problem {
+fn problem_at(key: &str, (problem, remedy): PathProblem) -> Problem {
     Problem { key: key.to_owned(), problem, remedy }
 }

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 
 use crate::camera::Profile;
 use crate::input::{Error, SourceFile, nearest};
+use crate::words::{Phrase, phrase};
 
 use super::embedded::carried;
 use super::paths::{PathProblem, relative};
@@ -202,18 +203,24 @@ impl Models {
 
     fn not_found(&self, kind: Kind, name: &str, job_folder: &Path) -> PathProblem {
         let shown: String = name.chars().take(200).collect();
-        let mut places = vec![format!("the job folder {}", job_folder.display())];
-        places.extend(self.folders.iter().map(|(_, f)| f.join(kind.folder()).display().to_string()));
-        places.push("the embedded models".to_owned());
+        let folder = job_folder.display().to_string();
+        let others: Vec<String> =
+            self.folders.iter().map(|(_, f)| f.join(kind.folder()).display().to_string()).collect();
         let in_job = toml_files(job_folder).into_iter().map(|(stem, _)| format!("{stem}.toml"));
         let known: Vec<String> = self.names(kind).into_iter().chain(in_job).collect();
         let stem = name.trim_end_matches(".toml");
         let guess = |word: &str| nearest(word, known.iter().map(String::as_str));
-        let hint = guess(stem).or_else(|| guess(name)).map(|n| format!("did you mean \"{n}\"? Otherwise "));
-        (
-            format!("no {} \"{shown}\" is found in {}", kind.name(), places.join(", ")),
-            format!("{}correct the name, or put the file there", hint.unwrap_or_default()),
-        )
+        let (kind, others) = (kind.name(), others.join(", "));
+        let problem = if others.is_empty() {
+            phrase!("doors-not-found", kind = kind, name = shown, folder = folder)
+        } else {
+            phrase!("doors-not-found-either", kind = kind, name = shown, folder = folder, others = others)
+        };
+        let remedy = match guess(stem).or_else(|| guess(name)) {
+            Some(guess) => phrase!("doors-not-found-guess", guess = guess),
+            None => phrase!("doors-not-found-remedy"),
+        };
+        (problem, remedy)
     }
 
     /// Every name of a kind that can be found in the folders or is embedded.
@@ -259,8 +266,8 @@ fn existing(folder: &Path, said_by: &str) -> Result<PathBuf, Error> {
     if folder.is_dir() {
         return Ok(folder.to_path_buf());
     }
-    let problem = format!("the folder that {said_by} names does not exist");
-    Err(Error::new(folder.display().to_string(), problem, format!("correct {said_by} or leave it out")))
+    let problem = phrase!("doors-no-models-folder", said_by = said_by);
+    Err(Error::new(folder.display().to_string(), problem, phrase!("doors-no-models-folder-remedy", said_by = said_by)))
 }
 
 /// Names without ending and paths of a folder's TOML files, sorted by name; a
@@ -278,9 +285,13 @@ fn toml_files(folder: &Path) -> Vec<(String, PathBuf)> {
     files
 }
 
+/// What is wrong with a file that another one names; `kind` is its role there.
+pub(super) fn file_problem(kind: &str, e: &Error) -> Phrase {
+    phrase!("doors-named-file", kind = kind, file = e.file(), problem = e.problem().clone())
+}
+
 fn read(kind: Kind, name: &str, origin: Origin, path: PathBuf) -> Result<Found, PathProblem> {
-    let source = SourceFile::read(&path)
-        .map_err(|e| (format!("the {} {} {}", kind.name(), e.file(), e.problem()), e.remedy().to_owned()))?;
+    let source = SourceFile::read(&path).map_err(|e| (file_problem(kind.name(), &e), e.remedy().clone()))?;
     let input = input(kind, name, origin, Some(path), &source);
     Ok(Found { source, input })
 }

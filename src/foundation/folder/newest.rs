@@ -157,19 +157,13 @@ pub fn keep_newest(
     }
     let after_move = older.as_ref().map_or(last + 1, |o| o.after_move);
     if after_move > MOST_MOVES {
-        let problem = format!("has the stand moved {MOST_MOVES} times already");
-        return Err(Error::new(path_of(folder).display().to_string(), problem, "begin a new job"));
+        let problem = phrase!("doors-newest-most-moves", most = MOST_MOVES);
+        return Err(Error::new(path_of(folder).display().to_string(), problem, phrase!("doors-newest-new-job")));
     }
     let file = format!("photos/{PREFIX}{after_move}-{digits}.{}", photo.ending);
-    let wrong = |what: &str, e: io::Error| {
-        Error::new(
-            folder.join(&file).display().to_string(),
-            format!("cannot be {what} ({e})"),
-            "make room on the disk, or allow writing there",
-        )
-    };
-    std::fs::create_dir_all(folder.join("photos")).map_err(|e| wrong("written", e))?;
-    bring(&folder.join(&file)).map_err(|e| wrong("written", e))?;
+    let wrong = |e: io::Error| unwritten(&folder.join(&file), &e);
+    std::fs::create_dir_all(folder.join("photos")).map_err(wrong)?;
+    bring(&folder.join(&file)).map_err(wrong)?;
     // A job that tells photos from before the calibration from those after it is told of these too.
     let phase = entries.iter().any(|e| e.phase.is_some()).then_some(Phase::Before);
     let entry = PhotoEntry { file: file.clone(), step: photo.step.map(str::to_owned), phase, after_move };
@@ -191,7 +185,7 @@ fn list_all(folder: &Path, job: &mut JobFile) -> Result<(), Error> {
     }
     let listed = job.photos.take();
     let wrong =
-        |(problem, remedy): (String, String)| Error::new(path_of(folder).display().to_string(), problem, remedy);
+        |(problem, remedy): (Phrase, Phrase)| Error::new(path_of(folder).display().to_string(), problem, remedy);
     let names = listed.map_or_else(|| pictures_in(&folder.join("photos")).map_err(wrong), Ok)?;
     job.photo_entries = Some(names.into_iter().filter(|n| !is_of_tripod(n)).map(PhotoEntry::plain).collect());
     write(folder, job)
@@ -214,13 +208,12 @@ fn read(folder: &Path) -> Result<JobFile, Error> {
 fn write(folder: &Path, job: &JobFile) -> Result<(), Error> {
     let path = path_of(folder);
     let text = job.text_instead_of(std::fs::read_to_string(&path).ok().as_deref())?;
-    write_durably(&path, text.as_bytes()).map_err(|e| {
-        Error::new(
-            path.display().to_string(),
-            format!("cannot be written ({e})"),
-            "make room on the disk, or allow writing there",
-        )
-    })
+    write_durably(&path, text.as_bytes()).map_err(|e| unwritten(&path, &e))
+}
+
+fn unwritten(path: &Path, e: &io::Error) -> Error {
+    let problem = phrase!("doors-newest-unwritten", why = e.to_string());
+    Error::new(path.display().to_string(), problem, phrase!("doors-newest-make-room"))
 }
 
 #[cfg(test)]

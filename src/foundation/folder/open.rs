@@ -3,6 +3,7 @@
 use std::path::Path;
 
 use crate::input::{Error, SourceFile, nearest};
+use crate::words::phrase;
 
 use super::models::{Kind, Models};
 
@@ -27,12 +28,12 @@ impl Models {
                 .map_err(|(problem, remedy)| Error::new(name, problem, remedy));
         }
         let names: Vec<&str> = known.iter().map(|(_, known)| known.as_str()).collect();
-        let guess = nearest(stem, names.iter().copied()).map(|guess| format!("did you mean \"{guess}\"? Otherwise "));
-        Err(Error::new(
-            name,
-            "is neither a file nor one of the models",
-            format!("{}give a path or one of: {}", guess.unwrap_or_default(), names.join(", ")),
-        ))
+        let all = names.join(", ");
+        let remedy = match nearest(stem, names.iter().copied()) {
+            Some(guess) => phrase!("doors-no-model-guess", guess = guess, names = all),
+            None => phrase!("doors-no-model-remedy", names = all),
+        };
+        Err(Error::new(name, phrase!("doors-no-model"), remedy))
     }
 }
 

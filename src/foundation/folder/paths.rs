@@ -2,22 +2,21 @@
 
 use std::path::{Component, Path, PathBuf};
 
+use crate::words::{Phrase, phrase};
+
 /// What is wrong with a path in a job file, and the remedy.
-pub(super) type PathProblem = (String, String);
+pub(super) type PathProblem = (Phrase, Phrase);
 
 /// Checks that a text can be a path of a file that a job names: relative and
 /// written with `/`, so that it holds on every machine.
 pub(super) fn relative(name: &str) -> Result<&Path, PathProblem> {
     if name.contains('\\') {
-        return Err((format!("\"{}\" has a backslash", shown(name)), "write paths with /".to_owned()));
+        return Err((phrase!("doors-path-backslash", name = shown(name)), phrase!("doors-path-backslash-remedy")));
     }
     let path = Path::new(name);
     let has_drive = name.as_bytes().get(1) == Some(&b':');
     if has_drive || path.components().any(|c| matches!(c, Component::RootDir | Component::Prefix(_))) {
-        return Err((
-            format!("\"{}\" is an absolute path", shown(name)),
-            "write it relative to the job folder, so that the job can be moved".to_owned(),
-        ));
+        return Err((phrase!("doors-path-absolute", name = shown(name)), phrase!("doors-path-absolute-remedy")));
     }
     Ok(path)
 }
@@ -25,23 +24,25 @@ pub(super) fn relative(name: &str) -> Result<&Path, PathProblem> {
 /// The file of a job that `name` names, which must lie inside the job's folder
 /// even where links are followed. `folder` is the canonical path of the folder.
 pub(super) fn inside(folder: &Path, name: &str) -> Result<PathBuf, PathProblem> {
-    let remedy = || "keep the job's photos and attachments in its folder".to_owned();
+    let remedy = || phrase!("doors-path-outside-remedy");
     let path = relative(name)?;
     if path.components().any(|c| c == Component::ParentDir) {
-        return Err((format!("\"{}\" reaches outside the job folder", shown(name)), remedy()));
+        return Err((phrase!("doors-path-outside", name = shown(name)), remedy()));
     }
     let found = std::fs::canonicalize(folder.join(path)).map_err(|e| match e.kind() {
-        std::io::ErrorKind::NotFound | std::io::ErrorKind::NotADirectory => (
-            format!("\"{}\" does not exist in the job folder", shown(name)),
-            "correct the name or add the file".to_owned(),
+        std::io::ErrorKind::NotFound | std::io::ErrorKind::NotADirectory => {
+            (phrase!("doors-path-not-there", name = shown(name)), phrase!("doors-path-not-there-remedy"))
+        }
+        _ => (
+            phrase!("doors-path-unreadable", name = shown(name), why = e.to_string()),
+            phrase!("doors-path-unreadable-remedy"),
         ),
-        _ => (format!("\"{}\" cannot be opened ({e})", shown(name)), "check the file".to_owned()),
     })?;
     if !found.starts_with(folder) {
-        return Err((format!("\"{}\" is a link that leads outside the job folder", shown(name)), remedy()));
+        return Err((phrase!("doors-path-link", name = shown(name)), remedy()));
     }
     if !found.is_file() {
-        return Err((format!("\"{}\" is not a file", shown(name)), "name a file".to_owned()));
+        return Err((phrase!("doors-path-no-file", name = shown(name)), phrase!("doors-path-no-file-remedy")));
     }
     Ok(found)
 }
@@ -53,6 +54,7 @@ fn shown(name: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::Language;
 
     #[test]
     fn nothing_outside_is_reached() {
@@ -65,7 +67,7 @@ mod tests {
         let job = job.canonicalize().unwrap();
         assert!(inside(&job, "photos/a.jpg").is_ok());
         assert!(inside(&job, "./photos/a.jpg").is_ok());
-        let wrong = |name: &str| inside(&job, name).unwrap_err().0;
+        let wrong = |name: &str| inside(&job, name).unwrap_err().0.say(Language::English);
         assert!(wrong("../secret.jpg").contains("reaches outside"));
         assert!(wrong("photos/../../secret.jpg").contains("reaches outside"));
         assert!(wrong(outside.to_str().unwrap()).contains("absolute path"));
@@ -88,7 +90,7 @@ mod tests {
         std::os::unix::fs::symlink(outer.path().join("secret.jpg"), job.join("out.jpg")).unwrap();
         std::os::unix::fs::symlink("a.jpg", job.join("in.jpg")).unwrap();
         let job = job.canonicalize().unwrap();
-        assert!(inside(&job, "out.jpg").unwrap_err().0.contains("leads outside"));
+        assert!(inside(&job, "out.jpg").unwrap_err().0.say(Language::English).contains("leads outside"));
         assert!(inside(&job, "in.jpg").is_ok());
     }
 }

@@ -1,13 +1,15 @@
 //! Vehicle identification numbers: form (ISO 3779) and check digit (49 CFR 565.15).
 
+use crate::words::{Phrase, phrase};
+
 /// What is wrong with the form of a number: 17 characters, digits and capital
 /// letters without I, O and Q (ISO 3779). `None` where the form is right.
-pub fn form_problem(vin: &str) -> Option<String> {
+pub fn form_problem(vin: &str) -> Option<Phrase> {
     let count = vin.chars().count();
     if let Some(c) = vin.chars().find(|c| !is_vin_character(*c)) {
-        return Some(format!("has the character {c:?}; digits and capital letters without I, O and Q are allowed"));
+        return Some(phrase!("doors-vin-character", character = format!("{c:?}")));
     }
-    (count != 17).then(|| format!("has {count} characters instead of 17"))
+    (count != 17).then(|| phrase!("doors-vin-length", count = count))
 }
 
 /// Whether the ninth character is the check digit that North American numbers
@@ -54,6 +56,7 @@ fn assigned_value(c: char) -> u32 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::Language;
 
     /// One letter among noughts, so that each number is no vehicle's: 49 CFR 565.15, table III has the letter's
     /// value, table IV the weight of its place.
@@ -88,7 +91,7 @@ mod tests {
     #[test]
     fn the_form_is_iso_3779() {
         assert_eq!(form_problem("11111111111111111"), None);
-        assert!(form_problem("1111").unwrap().contains("4 characters"));
+        assert!(form_problem("1111").unwrap().say(Language::English).contains("4 characters"));
         for letter in ["I", "O", "Q", "a", "-", "ä"] {
             let vin = format!("{letter}1111111111111111");
             assert!(form_problem(&vin).is_some(), "{vin}");

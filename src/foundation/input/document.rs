@@ -8,6 +8,7 @@ use toml::de::{DeTable, DeValue};
 use super::error::{Error, Place, Problem};
 use super::older::is_older_format;
 use super::table::Table;
+use crate::words::{Phrase, phrase};
 
 /// A TOML document of a known format.
 #[derive(Debug)]
@@ -77,20 +78,22 @@ impl<'a> Document<'a> {
     /// Turns a problem that was found outside this document into an error at
     /// the place of its key.
     pub fn error(&self, problem: &Problem) -> Error {
-        Error::new(&self.file, &problem.problem, &problem.remedy).at(self.place(&problem.key)).key_path(&problem.key)
+        Error::new(&self.file, problem.problem.clone(), problem.remedy.clone())
+            .at(self.place(&problem.key))
+            .key_path(&problem.key)
     }
 
     /// The first key must be `format` with the right name and version.
     fn check_format(&self) -> Result<(), Error> {
         let wanted = self.format;
         let first = self.root.get_ref().iter().min_by_key(|(key, _)| key.span().start);
-        let remedy = format!("its first line must be: format = \"{wanted}\"");
+        let remedy = phrase!("doors-format-remedy", wanted = wanted);
         let Some((key, value)) = self.root.get_ref().get_key_value("format") else {
             let place = first.map_or(0, |(key, _)| key.span().start);
-            return Err(self.format_error(place, "the format is not stated".to_owned(), remedy));
+            return Err(self.format_error(place, phrase!("doors-format-not-stated"), remedy));
         };
         let DeValue::String(found) = value.get_ref() else {
-            let problem = format!("must be a text such as \"{wanted}\"");
+            let problem = phrase!("doors-format-text", wanted = wanted);
             return Err(self.format_error(value.span().start, problem, remedy));
         };
         if found != wanted && !is_older_format(found, wanted, &self.file) {
@@ -98,29 +101,29 @@ impl<'a> Document<'a> {
             return Err(self.format_error(value.span().start, problem, remedy));
         }
         if first.is_some_and(|(k, _)| k.span() != key.span()) {
-            return Err(self.format_error(key.span().start, "is not the first key".to_owned(), remedy));
+            return Err(self.format_error(key.span().start, phrase!("doors-format-not-first"), remedy));
         }
         Ok(())
     }
 
-    fn format_error(&self, offset: usize, problem: String, remedy: String) -> Error {
+    fn format_error(&self, offset: usize, problem: Phrase, remedy: Phrase) -> Error {
         Error::new(&self.file, problem, remedy).at(Some(self.place_of_offset(offset))).key_path("format")
     }
 }
 
 /// Tells another kind of file apart from another version of the right kind.
-fn other_format(found: &str, wanted: &str) -> (String, String) {
+fn other_format(found: &str, wanted: &str) -> (Phrase, Phrase) {
     let kind = |format: &str| format.split('/').next().unwrap_or_default().to_owned();
     let shown: String = found.chars().take(40).collect();
     if kind(found) == kind(wanted) {
         return (
-            format!("\"{shown}\" is a version that this program does not know; it reads \"{wanted}\""),
-            "use a newer baywitness or the older file".to_owned(),
+            phrase!("doors-format-version", found = shown, wanted = wanted),
+            phrase!("doors-format-version-remedy"),
         );
     }
     (
-        format!("this is a \"{shown}\" file, but a \"{wanted}\" file is needed here"),
-        format!("name a {} file here, or correct its first line to: format = \"{wanted}\"", kind(wanted)),
+        phrase!("doors-format-other", found = shown, wanted = wanted),
+        phrase!("doors-format-other-remedy", kind = kind(wanted), wanted = wanted),
     )
 }
 
@@ -136,11 +139,11 @@ fn syntax_error(text: &str, file: &str, e: &toml::de::Error) -> Error {
     let offset = e.span().map_or(0, |s| s.start);
     let key = key_of_line(text, offset).unwrap_or_default();
     let remedy = if e.message().contains("duplicate key") {
-        "keep one of the two; a table of which there are several has double brackets each time: [[...]]"
+        phrase!("doors-key-twice-remedy")
     } else {
-        "correct the line: a key, `=` and a value; texts in quotation marks, decimals with a point"
+        phrase!("doors-no-toml-remedy")
     };
-    Error::new(file, format!("is not valid TOML ({})", e.message()), remedy)
+    Error::new(file, phrase!("doors-no-toml", why = e.message()), remedy)
         .at(Some(Place::of_offset(text, offset)))
         .key_path(key)
 }

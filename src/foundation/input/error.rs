@@ -2,6 +2,8 @@
 
 use std::fmt;
 
+use crate::words::{Language, Phrase, phrase};
+
 /// A place in a text file, both numbers from 1; columns count characters.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Place {
@@ -27,32 +29,36 @@ impl Place {
 
 /// What is wrong with an input file, where, and what to do about it.
 ///
-/// Prints as `FILE, line L, column C: KEY: what is wrong; what to do`.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-pub struct Error {
+/// Prints in English as `FILE, line L, column C: KEY: what is wrong; what to do`;
+/// [`Error::say`] has the reader's language.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+pub struct Error(Box<Parts>);
+
+/// Boxed, so that a `Result` stays small where all is well.
+#[derive(Debug, Clone, PartialEq)]
+struct Parts {
     file: String,
     place: Option<Place>,
     key: Option<String>,
-    problem: String,
-    remedy: String,
+    problem: Phrase,
+    remedy: Phrase,
+}
+
+/// A text from outside the program (a parser, a system), as it came.
+pub fn as_it_came(text: impl Into<String>) -> Phrase {
+    phrase!("doors-said", text = text.into())
 }
 
 impl Error {
     /// An error of a whole file.
-    pub fn new(file: impl Into<String>, problem: impl Into<String>, remedy: impl Into<String>) -> Self {
-        Error {
-            file: printable(file.into()),
-            place: None,
-            key: None,
-            problem: printable(problem.into()),
-            remedy: printable(remedy.into()),
-        }
+    pub fn new(file: impl Into<String>, problem: Phrase, remedy: Phrase) -> Self {
+        Error(Box::new(Parts { file: printable(file.into()), place: None, key: None, problem, remedy }))
     }
 
     /// The same error at a place.
     #[must_use]
     pub fn at(mut self, place: Option<Place>) -> Self {
-        self.place = place;
+        self.0.place = place;
         self
     }
 
@@ -60,33 +66,74 @@ impl Error {
     #[must_use]
     pub fn key_path(mut self, key: impl Into<String>) -> Self {
         let key = printable(key.into());
-        self.key = (!key.is_empty()).then_some(key);
+        self.0.key = (!key.is_empty()).then_some(key);
         self
     }
 
     /// The file as the user knows it.
     pub fn file(&self) -> &str {
-        &self.file
+        &self.0.file
     }
 
     /// Line and column, where the error has a place.
     pub fn place(&self) -> Option<Place> {
-        self.place
+        self.0.place
     }
 
     /// The key's full path, counted from 0 in lists.
     pub fn key(&self) -> Option<&str> {
-        self.key.as_deref()
+        self.0.key.as_deref()
     }
 
     /// What is wrong.
-    pub fn problem(&self) -> &str {
-        &self.problem
+    pub fn problem(&self) -> &Phrase {
+        &self.0.problem
     }
 
     /// What to do about it.
-    pub fn remedy(&self) -> &str {
-        &self.remedy
+    pub fn remedy(&self) -> &Phrase {
+        &self.0.remedy
+    }
+
+    /// File, place, key, what is wrong and what to do, in a language; nothing in it commands a terminal.
+    pub fn say(&self, language: Language) -> String {
+        printable(self.phrase().say(language))
+    }
+
+    /// The same, not yet in any language.
+    pub fn phrase(&self) -> Phrase {
+        let Parts { file, place, key, problem, remedy } = &*self.0;
+        let (problem, remedy) = (problem.clone(), remedy.clone());
+        match (place, key) {
+            (Some(Place { line, column }), Some(key)) => phrase!(
+                "doors-at-place-and-key",
+                file = file,
+                line = *line,
+                column = *column,
+                key = key,
+                problem = problem,
+                remedy = remedy
+            ),
+            (Some(Place { line, column }), None) => phrase!(
+                "doors-at-place",
+                file = file,
+                line = *line,
+                column = *column,
+                problem = problem,
+                remedy = remedy
+            ),
+            (None, Some(key)) => phrase!("doors-at-key", file = file, key = key, problem = problem, remedy = remedy),
+            (None, None) => phrase!("doors-of-file", file = file, problem = problem, remedy = remedy),
+        }
+    }
+
+    /// The same without the file and the place in it, for readers who see neither.
+    pub fn without_file(&self) -> Phrase {
+        let Parts { key, problem, remedy, .. } = &*self.0;
+        match key {
+            Some(key) => Problem { key: key.clone(), problem: problem.clone(), remedy: remedy.clone() }.phrase(),
+            None => phrase!("doors-without-file", problem = problem.clone(), remedy = remedy.clone()),
+        }
     }
 }
 
@@ -104,27 +151,28 @@ fn printable(text: String) -> String {
 
 impl fmt::Display for Error {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}", self.file)?;
-        if let Some(Place { line, column }) = self.place {
-            write!(f, ", line {line}, column {column}")?;
-        }
-        if let Some(key) = &self.key {
-            write!(f, ": {key}")?;
-        }
-        write!(f, ": {}; {}", self.problem, self.remedy)
+        f.write_str(&self.say(Language::English))
     }
 }
 
 /// A mistake that shows only when several files are seen together: it knows
 /// its key but not its line. [`super::Document::error`] finds the line.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Problem {
     /// The key's full path.
     pub key: String,
     /// What is wrong.
-    pub problem: String,
+    pub problem: Phrase,
     /// What to do about it.
-    pub remedy: String,
+    pub remedy: Phrase,
+}
+
+impl Problem {
+    /// Key, what is wrong and what to do.
+    pub fn phrase(&self) -> Phrase {
+        let (problem, remedy) = (self.problem.clone(), self.remedy.clone());
+        phrase!("doors-key-without-file", key = &self.key, problem = problem, remedy = remedy)
+    }
 }
 
 #[cfg(test)]
@@ -144,15 +192,17 @@ mod tests {
 
     #[test]
     fn quoted_files_cannot_command_the_terminal() {
-        let error = Error::new("a\u{1b}[31m.toml", "\"x\ny\" is no ä", "r\u{202e}").key_path("\u{7}k");
+        let error =
+            Error::new("a\u{1b}[31m.toml", as_it_came("\"x\ny\" is no ä"), as_it_came("r\u{202e}")).key_path("\u{7}k");
         assert_eq!(error.to_string(), "a\\u{1b}[31m.toml: \\u{7}k: \"x\\ny\" is no ä; r\\u{202e}");
     }
 
     #[test]
     fn an_error_reads_as_one_sentence() {
-        let error = Error::new("kit.toml", "a size must be above 0 mm, not -1 mm", "measure the print")
-            .at(Some(Place { line: 3, column: 11 }))
-            .key_path("carrier[0].marker[1].size_mm");
+        let error =
+            Error::new("kit.toml", as_it_came("a size must be above 0 mm, not -1 mm"), as_it_came("measure the print"))
+                .at(Some(Place { line: 3, column: 11 }))
+                .key_path("carrier[0].marker[1].size_mm");
         assert_eq!(
             error.to_string(),
             "kit.toml, line 3, column 11: carrier[0].marker[1].size_mm: \

@@ -7,6 +7,7 @@ use std::path::Path;
 use sha2::{Digest, Sha256};
 
 use super::error::{Error, Place};
+use crate::words::phrase;
 
 /// No input file is larger: a kit with every marker of the family and the
 /// covariance of a camera take a fraction of it.
@@ -46,8 +47,8 @@ impl SourceFile {
         if bytes.len() as u64 > limit {
             return Err(Error::new(
                 name,
-                format!("is larger than {} MiB, too large for a file of this kind", limit / (1024 * 1024)),
-                "check that the right file is named",
+                phrase!("doors-too-large", most = limit / (1024 * 1024)),
+                phrase!("doors-too-large-remedy"),
             ));
         }
         Ok(SourceFile { name, bytes })
@@ -76,7 +77,7 @@ impl SourceFile {
         let bytes = self.bytes.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(&self.bytes);
         std::str::from_utf8(bytes).map_err(|e| {
             let good = String::from_utf8_lossy(&bytes[..e.valid_up_to()]);
-            Error::new(&self.name, "is not UTF-8 text", "save it as plain text in UTF-8 (without formatting)")
+            Error::new(&self.name, phrase!("doors-no-utf8"), phrase!("doors-no-utf8-remedy"))
                 .at(Some(Place::of_offset(&good, good.len())))
         })
     }
@@ -106,10 +107,10 @@ fn open_regular(path: &Path) -> Result<File, Error> {
     let name = path.display().to_string();
     let metadata = std::fs::metadata(path).map_err(|e| io_error(&name, &e))?;
     if metadata.is_dir() {
-        return Err(Error::new(name, "is a folder, not a file", "name the file in it"));
+        return Err(Error::new(name, phrase!("doors-is-folder"), phrase!("doors-is-folder-remedy")));
     }
     if !metadata.is_file() {
-        return Err(Error::new(name, "is not a regular file", "name a regular file"));
+        return Err(Error::new(name, phrase!("doors-not-regular"), phrase!("doors-not-regular-remedy")));
     }
     File::open(path).map_err(|e| io_error(&name, &e))
 }
@@ -117,10 +118,10 @@ fn open_regular(path: &Path) -> Result<File, Error> {
 fn io_error(name: &str, e: &std::io::Error) -> Error {
     match e.kind() {
         ErrorKind::NotFound | ErrorKind::NotADirectory => {
-            Error::new(name, "does not exist", "check the name and the folder")
+            Error::new(name, phrase!("doors-not-there"), phrase!("doors-not-there-remedy"))
         }
-        ErrorKind::PermissionDenied => Error::new(name, "may not be read", "ask for permission to read it"),
-        _ => Error::new(name, format!("cannot be read ({e})"), "check the path and the disk"),
+        ErrorKind::PermissionDenied => Error::new(name, phrase!("doors-forbidden"), phrase!("doors-forbidden-remedy")),
+        _ => Error::new(name, phrase!("doors-unreadable", why = e.to_string()), phrase!("doors-unreadable-remedy")),
     }
 }
 
@@ -132,6 +133,7 @@ pub fn hex(digest: &[u8]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::Language;
 
     #[test]
     fn digest_is_the_published_one() {
@@ -150,13 +152,18 @@ mod tests {
         let missing = SourceFile::read(&dir.path().join("kit.toml")).unwrap_err();
         assert!(missing.to_string().contains("kit.toml: does not exist; "), "{missing}");
         let folder = SourceFile::read(dir.path()).unwrap_err();
-        assert_eq!(folder.problem(), "is a folder, not a file");
+        assert_eq!(folder.problem().say(Language::English), "is a folder, not a file");
         let big = dir.path().join("big.toml");
         std::fs::write(&big, vec![b' '; 2000]).unwrap();
         assert!(SourceFile::read_up_to(&big, 2000).is_ok());
-        assert!(SourceFile::read_up_to(&big, 1999).unwrap_err().problem().starts_with("is larger"));
+        assert!(
+            SourceFile::read_up_to(&big, 1999).unwrap_err().problem().say(Language::English).starts_with("is larger")
+        );
         if Path::new("/dev/zero").exists() {
-            assert_eq!(SourceFile::read(Path::new("/dev/zero")).unwrap_err().problem(), "is not a regular file");
+            assert_eq!(
+                SourceFile::read(Path::new("/dev/zero")).unwrap_err().problem().say(Language::English),
+                "is not a regular file"
+            );
         }
     }
 

@@ -1,5 +1,7 @@
 //! Which known word a mistyped one may have meant.
 
+use crate::words::{Phrase, phrase};
+
 /// The known word most like `word`, if any is alike enough to be worth naming.
 pub fn nearest<'a>(word: &str, known: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
     const LEAST_LIKENESS: f64 = 0.6;
@@ -23,12 +25,16 @@ fn prefix_likeness(word: &str, known: &str) -> f64 {
 }
 
 /// `did you mean X?`, else the list of what is known.
-pub fn did_you_mean<'a>(word: &str, known: impl IntoIterator<Item = &'a str> + Clone) -> String {
+pub fn did_you_mean<'a>(word: &str, known: impl IntoIterator<Item = &'a str> + Clone) -> Phrase {
     match nearest(word, known.clone()) {
-        Some(k) => format!("did you mean `{k}`?"),
+        Some(k) => phrase!("doors-did-you-mean", word = k),
         None => {
             let all: Vec<&str> = known.into_iter().collect();
-            if all.is_empty() { "remove it".to_owned() } else { format!("known here: {}", all.join(", ")) }
+            if all.is_empty() {
+                phrase!("doors-remove-it")
+            } else {
+                phrase!("doors-known-here", words = all.join(", "))
+            }
         }
     }
 }
@@ -36,6 +42,7 @@ pub fn did_you_mean<'a>(word: &str, known: impl IntoIterator<Item = &'a str> + C
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::Language;
 
     const KEYS: [&str; 4] = ["size_mm", "size_xy_mm", "centre_mm", "right"];
 
@@ -51,7 +58,7 @@ mod tests {
 
     #[test]
     fn without_a_likely_word_all_are_listed() {
-        assert_eq!(did_you_mean("weather", ["a", "b"]), "known here: a, b");
-        assert_eq!(did_you_mean("rigth", KEYS), "did you mean `right`?");
+        assert_eq!(did_you_mean("weather", ["a", "b"]).say(Language::English), "known here: a, b");
+        assert_eq!(did_you_mean("rigth", KEYS).say(Language::English), "did you mean `right`?");
     }
 }

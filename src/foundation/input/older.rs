@@ -4,13 +4,15 @@
 use std::collections::BTreeSet;
 use std::sync::{Mutex, PoisonError};
 
+use crate::words::{Phrase, phrase};
+
 /// Formats by their older and their present names.
 const FORMATS: [(&str, &str); 1] = [("rig/1", "kit/1")];
 
 /// Keys by their older and their present names.
 const KEYS: [(&str, &str); 1] = [("rig", "kit")];
 
-static MET: Mutex<BTreeSet<String>> = Mutex::new(BTreeSet::new());
+static MET: Mutex<BTreeSet<[String; 3]>> = Mutex::new(BTreeSet::new());
 
 /// Whether a format's name is the older one of what is wanted; notes it.
 pub(super) fn is_older_format(found: &str, wanted: &'static str, file: &str) -> bool {
@@ -33,11 +35,13 @@ pub(super) fn present_key(key: &str) -> Option<&'static str> {
 
 /// Keeps that a file used an older name.
 pub(super) fn note(file: &str, older: &str, now: &str) {
-    let words = format!("{file}: `{older}` is called `{now}` now; the older name is read as well");
-    MET.lock().unwrap_or_else(PoisonError::into_inner).insert(words);
+    MET.lock().unwrap_or_else(PoisonError::into_inner).insert([file, older, now].map(str::to_owned));
 }
 
 /// What was met since the last call, in words.
-pub fn older_names_met() -> Vec<String> {
-    std::mem::take(&mut *MET.lock().unwrap_or_else(PoisonError::into_inner)).into_iter().collect()
+pub fn older_names_met() -> Vec<Phrase> {
+    let met = std::mem::take(&mut *MET.lock().unwrap_or_else(PoisonError::into_inner));
+    met.into_iter()
+        .map(|[file, older, now]| phrase!("doors-older-name", file = file, older = older, now = now))
+        .collect()
 }

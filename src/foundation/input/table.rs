@@ -10,6 +10,7 @@ use super::error::{Error, Place};
 use super::nearest::did_you_mean;
 use super::older::{note, older_key, present_key};
 use super::value::Value;
+use crate::words::{Phrase, phrase};
 
 /// No list is longer; comparing each entry with each must stay quick.
 const MOST_TABLES: usize = 2000;
@@ -37,18 +38,21 @@ impl<'d> Table<'d> {
         keys.sort_by_key(|k| k.span().start);
         for key in keys {
             let name: &str = key.get_ref();
-            let error = |problem: &str, remedy: String| {
+            let error = |problem: Phrase, remedy: Phrase| {
                 Error::new(self.document.file(), problem, remedy)
                     .at(Some(self.document.place_of_offset(key.span().start)))
                     .key_path(shortened(&self.path_of(name)))
             };
             if let Some(now) = present_key(name).filter(|now| known.contains(now)) {
                 if self.entries.contains_key(now) {
-                    return Err(error("is the older name of a key that is there too", format!("keep `{now}` alone")));
+                    return Err(error(
+                        phrase!("doors-older-key-too"),
+                        phrase!("doors-older-key-too-remedy", now = now),
+                    ));
                 }
                 note(self.document.file(), name, now);
             } else if !known.contains(&name) {
-                return Err(error("unknown key", did_you_mean(name, known.iter().copied())));
+                return Err(error(phrase!("doors-unknown-key"), did_you_mean(name, known.iter().copied())));
             }
         }
         Ok(self)
@@ -77,7 +81,7 @@ impl<'d> Table<'d> {
     pub fn need(&self, key: &str) -> Result<Value<'d>, Error> {
         self.get(key).ok_or_else(|| {
             let place = if self.path.is_empty() { Place { line: 1, column: 1 } } else { self.place() };
-            Error::new(self.document.file(), "is missing", format!("add `{key} = ...` here"))
+            Error::new(self.document.file(), phrase!("doors-missing"), phrase!("doors-missing-remedy", key = key))
                 .at(Some(place))
                 .key_path(self.path_of(key))
         })
@@ -106,13 +110,17 @@ impl<'d> Table<'d> {
     pub fn tables(&self, key: &str) -> Result<Vec<Table<'d>>, Error> {
         let Some(value) = self.get(key) else { return Ok(Vec::new()) };
         let wrong = || {
-            value.error("must be a list of tables", format!("write each as [[{}]]", without_positions(value.path())))
+            value.error(
+                phrase!("doors-no-tables"),
+                phrase!("doors-no-tables-remedy", path = without_positions(value.path())),
+            )
         };
         let items = value.items().map_err(|_| wrong())?;
         if items.len() > MOST_TABLES {
-            return Err(
-                value.error(format!("has {} entries, more than {MOST_TABLES}", items.len()), "leave most of them out")
-            );
+            return Err(value.error(
+                phrase!("doors-many-tables", count = items.len(), most = MOST_TABLES),
+                phrase!("doors-many-tables-remedy"),
+            ));
         }
         items.iter().map(|item| item.table().map_err(|_| wrong())).collect()
     }
@@ -130,7 +138,7 @@ impl<'d> Table<'d> {
     }
 
     /// An error of the table as a whole.
-    pub fn error(&self, problem: impl Into<String>, remedy: impl Into<String>) -> Error {
+    pub fn error(&self, problem: Phrase, remedy: Phrase) -> Error {
         Error::new(self.document.file(), problem, remedy).at(Some(self.place())).key_path(&self.path)
     }
 }

@@ -9,6 +9,7 @@ use super::document::Document;
 use super::error::{Error, Place};
 use super::nearest::did_you_mean;
 use super::table::Table;
+use crate::words::{Figure, Phrase, phrase};
 
 /// A value that knows its path and place.
 #[derive(Debug, Clone)]
@@ -34,13 +35,18 @@ impl<'d> Value<'d> {
     }
 
     /// An error at this value.
-    pub fn error(&self, problem: impl Into<String>, remedy: impl Into<String>) -> Error {
+    pub fn error(&self, problem: Phrase, remedy: Phrase) -> Error {
         Error::new(self.document.file(), problem, remedy).at(Some(self.place())).key_path(&self.path)
     }
 
-    fn type_error(&self, wanted: &str, remedy: &str) -> Error {
-        let found = self.document.excerpt(self.value.span());
-        self.error(format!("must be {wanted}, not {found}"), remedy)
+    /// The value's own text.
+    fn found(&self) -> String {
+        self.document.excerpt(self.value.span())
+    }
+
+    /// `wanted`: a word of the message `doors-kind`.
+    fn type_error(&self, wanted: &str, remedy: Phrase) -> Error {
+        self.error(phrase!("doors-kind", wanted = wanted, found = self.found()), remedy)
     }
 
     /// Any text without control characters but line breaks.
@@ -50,16 +56,16 @@ impl<'d> Value<'d> {
     pub fn text(&self) -> Result<String, Error> {
         const LONGEST: usize = 10_000;
         let DeValue::String(text) = self.value.get_ref() else {
-            return Err(self.type_error("a text", "write it in quotation marks"));
+            return Err(self.type_error("text", phrase!("doors-kind-text-remedy")));
         };
         if text.trim().is_empty() {
-            return Err(self.error("is empty", "fill it in or leave the key out"));
+            return Err(self.error(phrase!("doors-empty"), phrase!("doors-empty-remedy")));
         }
         if text.len() > LONGEST {
-            return Err(self.error(format!("is longer than {LONGEST} bytes"), "shorten it"));
+            return Err(self.error(phrase!("doors-long", most = LONGEST), phrase!("doors-long-remedy")));
         }
         if text.chars().any(|c| c.is_control() && c != '\n' && c != '\t' && c != '\r') {
-            return Err(self.error("has control characters", "remove them"));
+            return Err(self.error(phrase!("doors-control"), phrase!("doors-control-remedy")));
         }
         Ok(text.to_string())
     }
@@ -72,15 +78,12 @@ impl<'d> Value<'d> {
     pub fn name(&self) -> Result<String, Error> {
         let text = self.text()?;
         if text.chars().count() > 120 || text.chars().any(char::is_control) || text.trim() != text {
-            return Err(self.error(
-                "is not a name: one line of up to 120 characters without blanks around it",
-                "shorten or trim it",
-            ));
+            return Err(self.error(phrase!("doors-no-name"), phrase!("doors-no-name-remedy")));
         }
         Ok(text)
     }
 
-    /// One of several words.
+    /// One of several words; `what` they are is a word of the message `doors-no-such`.
     ///
     /// # Errors
     /// Names the nearest word.
@@ -88,7 +91,10 @@ impl<'d> Value<'d> {
         let text = self.text()?;
         choices.iter().find(|(name, _)| *name == text).map(|(_, value)| value.clone()).ok_or_else(|| {
             let shown: String = text.chars().take(60).collect();
-            self.error(format!("\"{shown}\" is no {what}"), did_you_mean(&text, choices.iter().map(|(n, _)| *n)))
+            self.error(
+                phrase!("doors-no-such", word = shown, what = what),
+                did_you_mean(&text, choices.iter().map(|(n, _)| *n)),
+            )
         })
     }
 
@@ -97,10 +103,7 @@ impl<'d> Value<'d> {
     /// # Errors
     /// Anything else.
     pub fn flag(&self) -> Result<bool, Error> {
-        self.value
-            .get_ref()
-            .as_bool()
-            .ok_or_else(|| self.type_error("true or false", "write it without quotation marks"))
+        self.value.get_ref().as_bool().ok_or_else(|| self.type_error("flag", phrase!("doors-kind-flag-remedy")))
     }
 
     /// The flag or text of a value that may be either, as JSON.
@@ -111,7 +114,7 @@ impl<'d> Value<'d> {
         match self.value.get_ref() {
             DeValue::Boolean(flag) => Ok((*flag).into()),
             DeValue::String(_) => self.text().map(Into::into),
-            _ => Err(self.type_error("true, false or a text", "write true, false or a text in quotation marks")),
+            _ => Err(self.type_error("flag-or-text", phrase!("doors-kind-flag-or-text-remedy"))),
         }
     }
 
@@ -123,11 +126,11 @@ impl<'d> Value<'d> {
         let number = match self.value.get_ref() {
             DeValue::Integer(i) => i64::from_str_radix(i.as_str(), i.radix()).ok().map(|i| i as f64),
             DeValue::Float(f) => f.as_str().parse::<f64>().ok(),
-            _ => return Err(self.type_error("a number", "write a number without quotation marks or unit")),
+            _ => return Err(self.type_error("number", phrase!("doors-kind-number-remedy"))),
         };
         match number {
             Some(x) if x.is_finite() => Ok(x),
-            _ => Err(self.type_error("a finite number", "write a plain number instead")),
+            _ => Err(self.type_error("finite", phrase!("doors-kind-finite-remedy"))),
         }
     }
 
@@ -140,10 +143,10 @@ impl<'d> Value<'d> {
         if (low..=high).contains(&x) {
             return Ok(x);
         }
-        let found = self.document.excerpt(self.value.span());
+        let (low, high) = (Figure::plain(low), Figure::plain(high));
         Err(self.error(
-            format!("must lie between {low} and {high}{}, not {found}", blank_before(unit)),
-            "check the unit, the decimal point and the sign",
+            phrase!("doors-between", low = low, high = high, unit = unit_phrase(unit), found = self.found()),
+            phrase!("doors-between-remedy"),
         ))
     }
 
@@ -156,12 +159,11 @@ impl<'d> Value<'d> {
         if x > 0.0 && x <= high {
             return Ok(x);
         }
-        let found = self.document.excerpt(self.value.span());
-        let unit = blank_before(unit);
+        let (unit, found, high) = (unit_phrase(unit), self.found(), Figure::plain(high));
         let (problem, remedy) = if x <= 0.0 {
-            (format!("must be above zero, not {found}{unit}"), "check the sign and the decimal point")
+            (phrase!("doors-above-zero", found = found, unit = unit), phrase!("doors-above-zero-remedy"))
         } else {
-            (format!("must be at most {high}{unit}, not {found}"), "check the unit and the decimal point")
+            (phrase!("doors-at-most", high = high, unit = unit, found = found), phrase!("doors-at-most-remedy"))
         };
         Err(self.error(problem, remedy))
     }
@@ -175,10 +177,10 @@ impl<'d> Value<'d> {
         if (0.0..=high).contains(&x) {
             return Ok(x);
         }
-        let found = self.document.excerpt(self.value.span());
+        let high = Figure::plain(high);
         Err(self.error(
-            format!("a standard uncertainty must lie between 0 and {high}{}, not {found}", blank_before(unit)),
-            "state one standard deviation (1 sigma) in the unit of the key's name",
+            phrase!("doors-uncertainty", high = high, unit = unit_phrase(unit), found = self.found()),
+            phrase!("doors-uncertainty-remedy"),
         ))
     }
 
@@ -188,15 +190,17 @@ impl<'d> Value<'d> {
     /// Not a whole number, or outside.
     pub fn whole(&self, low: u32, high: u32) -> Result<u32, Error> {
         let DeValue::Integer(i) = self.value.get_ref() else {
-            return Err(self.type_error("a whole number", "write it without a decimal point or quotation marks"));
+            return Err(self.type_error("whole", phrase!("doors-kind-whole-remedy")));
         };
         i64::from_str_radix(i.as_str(), i.radix())
             .ok()
             .and_then(|i| u32::try_from(i).ok())
             .filter(|i| (low..=high).contains(i))
             .ok_or_else(|| {
-                let wanted = format!("a whole number from {low} to {high}");
-                self.type_error(&wanted, "check the number")
+                self.error(
+                    phrase!("doors-whole-between", low = low, high = high, found = self.found()),
+                    phrase!("doors-whole-between-remedy"),
+                )
             })
     }
 
@@ -206,7 +210,7 @@ impl<'d> Value<'d> {
     /// Not a list.
     pub fn items(&self) -> Result<Vec<Value<'d>>, Error> {
         let Some(array) = self.value.get_ref().as_array() else {
-            return Err(self.type_error("a list", "write it in square brackets"));
+            return Err(self.type_error("list", phrase!("doors-kind-list-remedy")));
         };
         Ok(array
             .iter()
@@ -224,10 +228,7 @@ impl<'d> Value<'d> {
         let found = items.len();
         let values = items.iter().map(read).collect::<Result<Vec<T>, Error>>()?;
         values.try_into().map_err(|_| {
-            self.error(
-                format!("must have {N} values, not {found}"),
-                format!("write {N} values in square brackets, with commas between them"),
-            )
+            self.error(phrase!("doors-count", wanted = N, found = found), phrase!("doors-count-remedy", wanted = N))
         })
     }
 
@@ -238,7 +239,7 @@ impl<'d> Value<'d> {
     pub fn table(&self) -> Result<Table<'d>, Error> {
         match self.value.get_ref() {
             DeValue::Table(entries) => Ok(Table::new(self.document, self.path.clone(), entries, self.value.span())),
-            _ => Err(self.type_error("a table", &format!("write its keys below a line [{}]", self.path))),
+            _ => Err(self.type_error("table", phrase!("doors-kind-table-remedy", path = &self.path))),
         }
     }
 
@@ -252,9 +253,9 @@ impl<'d> Value<'d> {
                 (date, time, offset)
             }
             DeValue::Datetime(_) => {
-                return Err(self.type_error("a date and time with its offset from UTC", TIME_EXAMPLE));
+                return Err(self.type_error("time-with-offset", phrase!("doors-kind-time-remedy")));
             }
-            _ => return Err(self.type_error("a date and time", TIME_EXAMPLE)),
+            _ => return Err(self.type_error("time", phrase!("doors-kind-time-remedy"))),
         };
         let minutes = match offset {
             Offset::Z => 0,
@@ -271,7 +272,7 @@ impl<'d> Value<'d> {
                 let offset = UtcOffset::from_whole_seconds(i32::from(minutes) * 60);
                 Some(d.with_time(clock.ok()?).assume_offset(offset.ok()?))
             })
-            .ok_or_else(|| self.type_error("a time that exists", TIME_EXAMPLE))
+            .ok_or_else(|| self.type_error("existing-time", phrase!("doors-kind-time-remedy")))
     }
 
     /// A calendar date.
@@ -283,17 +284,17 @@ impl<'d> Value<'d> {
             DeValue::Datetime(Datetime { date: Some(date), time: None, offset: None }) => calendar_date(date),
             _ => None,
         }
-        .ok_or_else(|| self.type_error("a date", "write it like 2026-11-25, without quotation marks or time"))
+        .ok_or_else(|| self.type_error("date", phrase!("doors-kind-date-remedy")))
     }
 }
-
-const TIME_EXAMPLE: &str = "write it like 2026-11-25T10:30:00+01:00 (or with Z for UTC), without quotation marks";
 
 fn calendar_date(date: &toml::value::Date) -> Option<Date> {
     let month = time::Month::try_from(date.month).ok()?;
     Date::from_calendar_date(i32::from(date.year), month, date.day).ok()
 }
 
-fn blank_before(unit: &str) -> String {
-    if unit.is_empty() { String::new() } else { format!(" {unit}") }
+/// A unit after its number, with the blank between them; nothing for a bare number.
+fn unit_phrase(unit: &str) -> Phrase {
+    let unit = if unit.is_empty() { "none".to_owned() } else { unit.replace('/', "-per-").replace(' ', "-") };
+    phrase!("doors-unit", unit = unit)
 }

@@ -6,6 +6,7 @@ use crate::input::{Document, Error, SourceFile, Table, Writer};
 
 use super::board::{Board, BoardKind};
 use super::kit_file::{FAMILY, LAST_ID};
+use crate::words::phrase;
 
 const FORMAT: &str = "board/1";
 const MOST: u32 = 200;
@@ -28,7 +29,7 @@ impl Board {
     pub fn from_toml(text: &str, file: &str) -> Result<Self, Error> {
         let document = Document::parse(text, file, FORMAT)?;
         let root = document.root();
-        let markers = root.need("kind")?.choice("kind of board", &[("markers", true), ("chessboard", false)])?;
+        let markers = root.need("kind")?.choice("board", &[("markers", true), ("chessboard", false)])?;
         let kind = if markers { read_markers(&root)? } else { read_chessboard(&root)? };
         let u_scale_relative = root.maybe("u_scale_relative", |v| v.uncertainty(0.1, ""))?.unwrap_or(0.0005);
         Ok(Board { kind, u_scale_relative })
@@ -70,15 +71,15 @@ fn read_markers(root: &Table) -> Result<BoardKind, Error> {
         "gap_mm",
         "u_scale_relative",
     ])?;
-    root.need("family")?.choice("supported marker family", &[(FAMILY, ())])?;
+    root.need("family")?.choice("family", &[(FAMILY, ())])?;
     let columns = root.need("columns")?.whole(1, MOST)?;
     let rows = root.need("rows")?.whole(1, MOST)?;
     let first_id = root.need("first_id")?.whole(0, LAST_ID)?;
     let last_id = first_id + columns * rows - 1;
     if last_id > LAST_ID {
         return Err(root.need("first_id")?.error(
-            format!("{columns} x {rows} markers from id {first_id} run to {last_id}, but the family ends at {LAST_ID}"),
-            "start at a smaller id or print fewer markers",
+            phrase!("doors-board-ids", columns = columns, rows = rows, first = first_id, last = last_id, end = LAST_ID),
+            phrase!("doors-board-ids-remedy"),
         ));
     }
     Ok(BoardKind::Markers {

@@ -9,6 +9,7 @@ use crate::input::{Document, Error, SourceFile, Table, Value, Writer};
 
 use super::kit::{Carrier, Kit, Marker, Role};
 use super::layout_file::read_layout;
+use crate::words::{Figure, phrase};
 
 /// The largest standard uncertainty of a marker's centre that a kit file may state, mm.
 pub const MOST_U_CENTRE_MM: f64 = 100.0;
@@ -97,11 +98,11 @@ impl KitFile {
             "survey_due",
             "carrier",
         ])?;
-        root.need("family")?.choice("supported marker family", &[(FAMILY, ())])?;
+        root.need("family")?.choice("family", &[(FAMILY, ())])?;
         let tables = root.tables("carrier")?;
         if tables.is_empty() {
             root.need("carrier")?;
-            return Err(root.error("has no carrier", "add a [[carrier]] with its markers"));
+            return Err(root.error(phrase!("doors-kit-no-carrier"), phrase!("doors-kit-no-carrier-remedy")));
         }
         let carriers = tables.iter().map(read_carrier).collect::<Result<Vec<_>, Error>>()?;
         check_ids(&tables, &carriers)?;
@@ -129,11 +130,11 @@ fn read_carrier(table: &Table) -> Result<Carrier, Error> {
     if on_centreline && role != Role::Nose {
         return Err(table
             .need("on_centreline")?
-            .error(format!("is for a nose mark, but this carrier's role is {}", role.name()), "leave it out here"));
+            .error(phrase!("doors-on-centreline", role = role.name()), phrase!("doors-on-centreline-remedy")));
     }
     let tables = table.tables("marker")?;
     if tables.is_empty() {
-        return Err(table.error("has no marker", "add a [[carrier.marker]] below it"));
+        return Err(table.error(phrase!("doors-carrier-no-marker"), phrase!("doors-carrier-no-marker-remedy")));
     }
     // Common practice, no source: a clamp's repeatability; a mark held to a rolled edge by hand.
     let (seating_mm, seating_deg) = match role {
@@ -184,13 +185,15 @@ fn read_id(value: &Value, role: Role) -> Result<u32, Error> {
     if (id >= FIRST_CARD_ID) == (role == Role::Card) {
         return Ok(id);
     }
-    let rule = format!("ids {FIRST_CARD_ID} to {LAST_ID} are for job cards and for nothing else");
-    Err(value.error(format!("{id} on a carrier of role {}: {rule}", role.name()), "use a marker with another id"))
+    Err(value.error(
+        phrase!("doors-card-ids", id = id, role = role.name(), first = FIRST_CARD_ID, last = LAST_ID),
+        phrase!("doors-card-ids-remedy"),
+    ))
 }
 
 fn read_size(table: &Table) -> Result<[f64; 2], Error> {
     match (table.get("size_mm"), table.get("size_xy_mm")) {
-        (Some(_), Some(both)) => Err(both.error("stands beside size_mm", "state one of the two")),
+        (Some(_), Some(both)) => Err(both.error(phrase!("doors-size-twice"), phrase!("doors-size-twice-remedy"))),
         (None, Some(both)) => both.array(|v| v.positive(LARGEST_MARKER_MM, "mm")),
         _ => table.need("size_mm")?.positive(LARGEST_MARKER_MM, "mm").map(|s| [s, s]),
     }
@@ -205,8 +208,8 @@ fn read_axes(table: &Table) -> Result<(Vector3<f64>, Vector3<f64>), Error> {
         let v = Vector3::from(value.array(|c| c.within(-1e6, 1e6, ""))?);
         if (v.norm() - 1.0).abs() > TOLERANCE {
             return Err(value.error(
-                format!("must be a unit vector, but its length is {:.4}", v.norm()),
-                "divide its values by its length",
+                phrase!("doors-unit-vector", length = Figure::fixed(v.norm(), 4)),
+                phrase!("doors-unit-vector-remedy"),
             ));
         }
         Ok(v.normalize())
@@ -215,8 +218,8 @@ fn read_axes(table: &Table) -> Result<(Vector3<f64>, Vector3<f64>), Error> {
     if right.dot(&up).abs() > TOLERANCE {
         let angle = right.dot(&up).clamp(-1.0, 1.0).acos().to_degrees();
         return Err(table.need("up")?.error(
-            format!("must be square to right, but the angle between them is {angle:.2} deg"),
-            "correct the direction that is wrong",
+            phrase!("doors-axes-square", angle = Figure::fixed(angle, 2)),
+            phrase!("doors-axes-square-remedy"),
         ));
     }
     Ok((right, (up - right * right.dot(&up)).normalize()))
@@ -228,15 +231,15 @@ fn check_names_and_roles(tables: &[Table], carriers: &[Carrier]) -> Result<(), E
         let earlier = |same: &dyn Fn(&Carrier) -> bool| carriers[..i].iter().position(same);
         if let Some(k) = earlier(&|c| c.name == carrier.name) {
             return Err(tables[i].need("name")?.error(
-                format!("\"{}\" is already the name of carrier[{k}], line {}", carrier.name, tables[k].place().line),
-                "give each carrier its own name",
+                phrase!("doors-carrier-name-taken", name = &carrier.name, carrier = k, line = tables[k].place().line),
+                phrase!("doors-carrier-name-taken-remedy"),
             ));
         }
         let single = carrier.role.is_on_vehicle();
         if let Some(k) = earlier(&|c| single && c.role == carrier.role) {
             return Err(tables[i].need("role")?.error(
-                format!("{} is already the role of carrier[{k}], line {}", carrier.role.name(), tables[k].place().line),
-                "one carrier for each wheel, for each wheel arch and for the nose",
+                phrase!("doors-role-taken", role = carrier.role.name(), carrier = k, line = tables[k].place().line),
+                phrase!("doors-role-taken-remedy"),
             ));
         }
     }
@@ -251,8 +254,8 @@ fn check_ids(tables: &[Table], carriers: &[Carrier]) -> Result<(), Error> {
             let id = place.need("id")?;
             if let Some((path, line)) = seen.insert(marker.id, (id.path().to_owned(), id.place().line)) {
                 return Err(id.error(
-                    format!("marker id {} is already used by {path}, line {line}", marker.id),
-                    "give each marker of the kit its own id",
+                    phrase!("doors-marker-id-taken", id = marker.id, path = path, line = line),
+                    phrase!("doors-marker-id-taken-remedy"),
                 ));
             }
             let same =
@@ -260,7 +263,7 @@ fn check_ids(tables: &[Table], carriers: &[Carrier]) -> Result<(), Error> {
             if let Some(other) = carrier.markers[..i].iter().find(same) {
                 return Err(place
                     .need("centre_mm")?
-                    .error(format!("is also the centre of marker {}", other.id), "measure where this marker sits"));
+                    .error(phrase!("doors-same-centre", id = other.id), phrase!("doors-same-centre-remedy")));
             }
         }
     }

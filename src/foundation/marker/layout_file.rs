@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 use crate::input::{self, Error, Place, SourceFile};
 
 use super::kit::{Kit, Layout};
+use crate::words::{Phrase, phrase};
 
 const FORMAT: &str = "layout/1";
 
@@ -35,36 +36,33 @@ struct LayoutFile {
 /// Not such a file, not that of this kit file, ids that the kit does not have,
 /// or a covariance that no errors can have.
 pub fn read_layout(file: &SourceFile, kit: &Kit, kit_sha256: &str) -> Result<Layout, Error> {
-    const AGAIN: &str = "survey the kit again, or leave `layout` out of the kit file";
     let text = file.text()?;
-    let wrong = |key: &str, problem: String| Error::new(file.name(), problem, AGAIN).key_path(key);
+    let wrong =
+        |key: &str, problem: Phrase| Error::new(file.name(), problem, phrase!("doors-layout-remedy")).key_path(key);
     let read: LayoutFile = serde_json::from_str(text).map_err(|e| {
         let place = Place { line: e.line().max(1), column: e.column().max(1) };
         let message = e.to_string();
         let message = message.split(" at line ").next().unwrap_or_default();
-        wrong("", format!("is not a layout file ({message})")).at(Some(place))
+        wrong("", phrase!("doors-no-layout", why = message)).at(Some(place))
     })?;
-    let wrong = |key: &str, problem: String| {
+    let wrong = |key: &str, problem: Phrase| {
         let offset = text.find(&format!("\"{key}\"")).unwrap_or(0);
         wrong(key, problem).at(Some(Place::of_offset(text, offset)))
     };
     if read.format != FORMAT {
         let shown: String = read.format.chars().take(40).collect();
-        return Err(wrong("format", format!("this is a \"{shown}\" file, but a \"{FORMAT}\" file is needed here")));
+        return Err(wrong("format", phrase!("doors-format-other", found = shown, wanted = FORMAT)));
     }
     if !read.kit_sha256.eq_ignore_ascii_case(kit_sha256) {
-        return Err(wrong(
-            "kit_sha256",
-            "belongs to another kit file, or the kit file was changed after the survey".to_owned(),
-        ));
+        return Err(wrong("kit_sha256", phrase!("doors-layout-other-kit")));
     }
     let mut seen = BTreeSet::new();
     for id in &read.ids {
         if kit.marker(*id).is_none() {
-            return Err(wrong("ids", format!("marker id {id} is not in the kit")));
+            return Err(wrong("ids", phrase!("doors-layout-no-marker", id = *id)));
         }
         if !seen.insert(id) {
-            return Err(wrong("ids", format!("marker id {id} is listed twice")));
+            return Err(wrong("ids", phrase!("doors-layout-twice", id = *id)));
         }
     }
     let covariance =

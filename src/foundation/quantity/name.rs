@@ -1,6 +1,6 @@
 //! The names of all quantities that a set-up sheet, a reading or a record may use.
 
-use baywitness_words::{Phrase, phrase};
+use baywitness_words::{Language, Phrase, phrase};
 
 /// The unit that a quantity is reported in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -184,46 +184,7 @@ impl Quantity {
     }
 
     /// The word that people at the stand use, in English.
-    pub fn trade_name(self) -> &'static str {
-        use Quantity as Q;
-        match self {
-            Q::Distance => "distance",
-            Q::Range => "straight-line distance",
-            Q::LateralOffset => "centring",
-            Q::LateralFromNose => "centring on the nose mark",
-            Q::Height => "height",
-            Q::HeightFromNose => "height above the nose mark",
-            Q::Yaw => "squareness",
-            Q::Pitch => "tilt",
-            Q::Roll => "level",
-            Q::SideRangeDifference => "side ranges, left minus right",
-            Q::SideRangeLeft => "left side range",
-            Q::SideRangeRight => "right side range",
-            Q::RearToeLeft => "rear toe, left",
-            Q::RearToeRight => "rear toe, right",
-            Q::FrontToeLeft => "front toe, left",
-            Q::FrontToeRight => "front toe, right",
-            Q::ThrustAngle => "thrust angle",
-            Q::SteeringAngle => "steering angle",
-            Q::PlatePlumbLeft => "rear left plate plumb",
-            Q::PlatePlumbRight => "rear right plate plumb",
-            Q::PlatePlumbFrontLeft => "front left plate plumb",
-            Q::PlatePlumbFrontRight => "front right plate plumb",
-            Q::CamberLeft => "rear left camber",
-            Q::CamberRight => "rear right camber",
-            Q::CamberFrontLeft => "front left camber",
-            Q::CamberFrontRight => "front right camber",
-            Q::RearTrack => "rear track",
-            Q::Wheelbase => "wheelbase",
-            Q::Setback => "setback",
-            Q::ArchHeightFrontLeft => "front left arch height",
-            Q::ArchHeightFrontRight => "front right arch height",
-            Q::ArchHeightRearLeft => "rear left arch height",
-            Q::ArchHeightRearRight => "rear right arch height",
-            Q::RideHeight => "ride height, mean of four arches",
-            Q::BodyPitch => "tilt of the body over its wheels",
-            Q::TargetTiltGravity => "target tilt by level",
-            Q::TargetLevelGravity => "target level by level",
-        }
+    pub fn trade_name(self) -> String {
+        self.phrase().say(Language::English)
     }
 }

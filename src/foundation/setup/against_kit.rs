@@ -2,6 +2,7 @@
 
 use crate::input::{Problem, did_you_mean};
 use crate::marker::{Kit, Role};
+use crate::words::phrase;
 
 use super::sheet::{Check, Evidence, Setup};
 
@@ -20,9 +21,8 @@ impl Setup {
             if !carrier.role.is_on_vehicle() && carrier.role != Role::Floor {
                 return Err(Problem {
                     key,
-                    problem: format!("\"{}\" has the role {}", carrier.name, carrier.role.name()),
-                    remedy: "name a carrier on the vehicle or the floor: nothing is measured from a target or card"
-                        .to_owned(),
+                    problem: phrase!("doors-datum-role", carrier = &carrier.name, role = carrier.role.name()),
+                    remedy: phrase!("doors-datum-role-remedy"),
                 });
             }
         }
@@ -35,22 +35,15 @@ impl Setup {
                 None if targets.len() > 1 => {
                     return Err(Problem {
                         key: format!("check[{i}]"),
-                        problem: format!(
-                            "does not say which target is meant: the kit \"{}\" has {}",
-                            kit.name,
-                            targets.join(", ")
-                        ),
-                        remedy: format!("add target = \"{}\" or another of them", targets[0]),
+                        problem: phrase!("doors-which-target", kit = &kit.name, targets = targets.join(", ")),
+                        remedy: phrase!("doors-which-target-remedy", target = targets[0]),
                     });
                 }
                 None if targets.is_empty() => {
                     return Err(Problem {
                         key: format!("check[{i}].quantity"),
-                        problem: format!(
-                            "concerns the target, but the kit \"{}\" has no carrier of role target",
-                            kit.name
-                        ),
-                        remedy: "name the kit that the stand belongs to".to_owned(),
+                        problem: phrase!("doors-kit-no-target", kit = &kit.name),
+                        remedy: phrase!("doors-kit-no-target-remedy"),
                     });
                 }
                 _ => {}
@@ -72,10 +65,10 @@ impl Check {
 }
 
 fn no_such_carrier<'a>(key: String, name: &str, known: impl Iterator<Item = &'a str> + Clone, kit: &Kit) -> Problem {
-    let what = if key.ends_with("target") { "carrier of role target" } else { "carrier" };
+    let what = if key.ends_with("target") { "target" } else { "any" };
     Problem {
         key,
-        problem: format!("\"{name}\" is no {what} of the kit \"{}\"", kit.name),
+        problem: phrase!("doors-no-carrier", name = name, what = what, kit = &kit.name),
         remedy: did_you_mean(name, known),
     }
 }

@@ -2,6 +2,7 @@
 
 use crate::input::{Error, Table, Value, did_you_mean};
 use crate::quantity::{Quantity, Unit};
+use crate::words::{Figure, Phrase, phrase};
 
 use super::file::read_quantity;
 use super::sheet::{Check, Datum, Evidence, From, ReferenceLine};
@@ -36,15 +37,11 @@ pub(super) fn read_check(table: &Table, known: &Known) -> Result<Check, Error> {
     let quantity_value = table.need("quantity")?;
     let quantity = read_quantity(&quantity_value)?;
     let evidence = table
-        .maybe("evidence", |v| {
-            v.choice("kind of evidence", &[("photos", Evidence::Photos), ("reading", Evidence::Reading)])
-        })?
+        .maybe("evidence", |v| v.choice("evidence", &[("photos", Evidence::Photos), ("reading", Evidence::Reading)]))?
         .unwrap_or(Evidence::Photos);
     if quantity.is_reading_only() && evidence == Evidence::Photos {
-        return Err(quantity_value.error(
-            format!("{} cannot be seen in photos", quantity.name()),
-            "add evidence = \"reading\": the job's reading then decides",
-        ));
+        return Err(quantity_value
+            .error(phrase!("doors-not-in-photos", quantity = quantity.name()), phrase!("doors-not-in-photos-remedy")));
     }
     let from = read_from(&table, quantity)?;
     if let Some((problem, remedy)) = unknown_from(from.as_ref(), known.datums) {
@@ -79,7 +76,7 @@ pub(super) fn check_twice(a: &Check, b: &Check, sheet_line: ReferenceLine) -> bo
 
 /// The reference line that a value names.
 pub(super) fn line(value: &Value) -> Result<ReferenceLine, Error> {
-    value.choice("reference line", &ReferenceLine::ALL.map(|l| (l.name(), l)))
+    value.choice("line", &ReferenceLine::ALL.map(|l| (l.name(), l)))
 }
 
 /// Reads `from` and checks that it fits the quantity: a distance or range needs
@@ -98,30 +95,27 @@ pub fn read_from(table: &Table, quantity: Quantity) -> Result<Option<From>, Erro
     }
     let Some(value) = table.get("from") else { return Ok(None) };
     if !needed && !of_nose {
-        return Err(value.error(
-            format!("{} is not measured from a point", quantity.name()),
-            "leave from out, or check distance, range, height_from_nose or lateral_from_nose",
-        ));
+        return Err(value
+            .error(phrase!("doors-from-no-point", quantity = quantity.name()), phrase!("doors-from-no-point-remedy")));
     }
     let from = From::from_name(&value.name()?);
     if of_nose && matches!(from, From::FrontAxle | From::RearAxle) {
-        return Err(value.error(
-            format!("{} is not measured from an axle", quantity.name()),
-            "name the nose or a datum of the sheet",
-        ));
+        return Err(
+            value.error(phrase!("doors-from-axle", quantity = quantity.name()), phrase!("doors-from-axle-remedy"))
+        );
     }
     Ok(Some(from))
 }
 
 /// What is wrong with a point that neither is a standard one nor a datum of
 /// the sheet, and the remedy; `None` where it is known.
-pub fn unknown_from(from: Option<&From>, datums: &[Datum]) -> Option<(String, String)> {
+pub fn unknown_from(from: Option<&From>, datums: &[Datum]) -> Option<(Phrase, Phrase)> {
     let Some(From::Datum(name)) = from else { return None };
     if datums.iter().any(|d| d.name == *name) {
         return None;
     }
     let known = ["nose", "front_axle", "rear_axle"].into_iter().chain(datums.iter().map(|d| d.name.as_str()));
-    Some((format!("\"{name}\" is no point to measure from"), did_you_mean(name, known)))
+    Some((phrase!("doors-from-unknown", name = name), did_you_mean(name, known)))
 }
 
 fn read_unit(table: &Table, quantity: Quantity) -> Result<bool, Error> {
@@ -130,8 +124,8 @@ fn read_unit(table: &Table, quantity: Quantity) -> Result<bool, Error> {
     let (unit, in_inches) = value.choice("unit", &known)?;
     if unit != quantity.unit() {
         return Err(value.error(
-            format!("{} is stated in {}", quantity.name(), quantity.unit().symbol()),
-            "leave unit out; only lengths may be stated in inches",
+            phrase!("doors-unit-of", quantity = quantity.name(), unit = quantity.unit().symbol()),
+            phrase!("doors-unit-of-remedy"),
         ));
     }
     Ok(in_inches)
@@ -139,7 +133,10 @@ fn read_unit(table: &Table, quantity: Quantity) -> Result<bool, Error> {
 
 fn read_target(value: &Value, quantity: Quantity) -> Result<String, Error> {
     if !quantity.is_of_target() {
-        return Err(value.error(format!("{} does not concern a target", quantity.name()), "leave target out"));
+        return Err(value.error(
+            phrase!("doors-no-target-here", quantity = quantity.name()),
+            phrase!("doors-leave-out", key = "target"),
+        ));
     }
     value.name()
 }
@@ -147,12 +144,12 @@ fn read_target(value: &Value, quantity: Quantity) -> Result<String, Error> {
 fn read_step(value: &Value, quantity: Quantity, steps: &[String]) -> Result<String, Error> {
     if !quantity.is_of_target() {
         return Err(value.error(
-            format!("{} does not concern a target and is the same in every step", quantity.name()),
-            "leave step out",
+            phrase!("doors-no-step-here", quantity = quantity.name()),
+            phrase!("doors-leave-out", key = "step"),
         ));
     }
     if steps.is_empty() {
-        return Err(value.error("the sheet has no steps", "add steps = [...] at its head, or leave step out"));
+        return Err(value.error(phrase!("doors-sheet-no-steps"), phrase!("doors-sheet-no-steps-remedy")));
     }
     value.choice("step", &steps.iter().map(|s| (s.as_str(), s.clone())).collect::<Vec<_>>())
 }
@@ -171,7 +168,7 @@ fn read_limits(table: &Table, quantity: Quantity, scale: f64) -> Result<Limits, 
     let nominal = number(&table.need("nominal")?)?;
     if let Some(tolerance) = table.get("tolerance") {
         if let Some(limit) = table.get("lower").or(table.get("upper")) {
-            return Err(limit.error("stands beside tolerance", "state tolerance, or lower and upper"));
+            return Err(limit.error(phrase!("doors-beside-tolerance"), phrase!("doors-beside-tolerance-remedy")));
         }
         let tolerance = tolerance.positive(most / scale, unit)?;
         return Ok((nominal * scale, Some((nominal - tolerance) * scale), Some((nominal + tolerance) * scale)));
@@ -179,19 +176,21 @@ fn read_limits(table: &Table, quantity: Quantity, scale: f64) -> Result<Limits, 
     let lower = table.maybe("lower", number)?;
     let upper = table.maybe("upper", number)?;
     if lower.is_none() && upper.is_none() {
-        return Err(table.error("has no limit", "add tolerance = ..., or lower = ... or upper = ... or both"));
+        return Err(table.error(phrase!("doors-no-limit"), phrase!("doors-no-limit-remedy")));
     }
     if let (Some(lower), Some(upper)) = (lower, upper)
         && lower >= upper
     {
-        return Err(table
-            .need("lower")?
-            .error(format!("{lower} {unit} is not below upper, {upper} {unit}"), "limits are values, not deviations"));
+        let (lower, upper) = (Figure::plain(lower), Figure::plain(upper));
+        return Err(table.need("lower")?.error(
+            phrase!("doors-limits-order", lower = lower, upper = upper, unit = unit),
+            phrase!("doors-limits-order-remedy"),
+        ));
     }
     if lower.is_some_and(|l| nominal < l) || upper.is_some_and(|u| nominal > u) {
         return Err(table.need("nominal")?.error(
-            format!("{nominal} {unit} lies outside its own limits"),
-            "lower and upper are values like nominal, not deviations from it",
+            phrase!("doors-nominal-outside", nominal = Figure::plain(nominal), unit = unit),
+            phrase!("doors-nominal-outside-remedy"),
         ));
     }
     Ok((nominal * scale, lower.map(|l| l * scale), upper.map(|u| u * scale)))

@@ -1,17 +1,18 @@
 //! What is contradictory in a set-up sheet, and what is unusual enough to ask.
 
 use crate::geom::rad;
-use crate::quantity::{Quantity, Unit, rounded};
+use crate::quantity::{Quantity, Unit};
+use crate::words::{Figure, Phrase, phrase};
 
 use super::sheet::{Check, From, ReferenceLine, Setup};
 
 /// A remark on a sheet.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Doubt {
     /// The sheet cannot be met; else it is a question.
     pub contradiction: bool,
     /// What, why, and what to look at.
-    pub message: String,
+    pub message: Phrase,
 }
 
 /// Usual nominal values and tolerances: quantity, nominal from, to, tolerance
@@ -31,6 +32,10 @@ const USUAL: [(Quantity, [f64; 4]); 8] = [
 const TRACKS_MM: [f64; 2] = [1250.0, 2050.0];
 /// The stand itself and somebody behind it need so much, mm.
 const ROOM_BEHIND_MM: f64 = 800.0;
+/// A tolerance of squareness against the thrust line that is closer than this takes more than one seat of the plates.
+const CLOSE_DEG: f64 = 0.3;
+/// How closely wheel plates seat (common practice, no source).
+const SEAT_DEG: f64 = 0.1;
 
 impl Setup {
     /// Contradictions first, then questions.
@@ -42,16 +47,17 @@ impl Setup {
             unusual(check, &mut all);
         }
         if self.prerequisites.is_empty() {
-            all.push(question("The sheet asks for no prerequisite. Are tyres, load and steering of no account?"));
+            all.push(question(phrase!("doors-doubt-no-prerequisite")));
         }
         if self.uses(ReferenceLine::ThrustLine) {
             let tight = self.checks.iter().any(|c| {
                 c.quantity == Quantity::Yaw
                     && c.reference_line.unwrap_or(self.reference_line) == ReferenceLine::ThrustLine
-                    && half_width(c).is_some_and(|t| t < 0.3)
+                    && half_width(c).is_some_and(|t| t < CLOSE_DEG)
             });
             if tight {
-                all.push(question("Squareness against the thrust line is asked for more closely than 0.3 deg: wheel plates seat within about 0.1 deg, so this takes photos before and after half a wheel turn, or the centreline as reference."));
+                let (least, seat) = (Figure::plain(CLOSE_DEG), Figure::plain(SEAT_DEG));
+                all.push(question(phrase!("doors-doubt-thrust-line", least = least, seat = seat)));
             }
         }
         all
@@ -77,11 +83,11 @@ impl Setup {
             if let (Some(distance), Some(free)) = (find(Quantity::Distance), self.limits.free_ahead_mm) {
                 let from_nose = matches!(distance.from, None | Some(From::Nose | From::Datum(_)));
                 if from_nose && distance.nominal + ROOM_BEHIND_MM > free {
-                    all.push(contradiction(format!(
-                        "The stand is to be {} mm in front of the nose, but only {} mm are asked to be free there: stand and person need some {} mm more.",
-                        rounded(distance.nominal, 0),
-                        rounded(free, 0),
-                        rounded(ROOM_BEHIND_MM, 0)
+                    all.push(contradiction(phrase!(
+                        "doors-doubt-no-room",
+                        distance = whole(distance.nominal),
+                        free = whole(free),
+                        room = whole(ROOM_BEHIND_MM)
                     )));
                 }
             }
@@ -91,20 +97,22 @@ impl Setup {
     fn steps_without_checks(&self, all: &mut Vec<Doubt>) {
         for step in self.steps.iter().filter(|_| self.steps.len() > 1) {
             if !self.checks.iter().any(|c| c.step.as_ref() == Some(step)) {
-                all.push(question(format!(
-                    "No check belongs to the step \"{step}\" alone: what makes it another step?"
-                )));
+                all.push(question(phrase!("doors-doubt-step", step = step)));
             }
         }
     }
 }
 
-fn question(message: impl Into<String>) -> Doubt {
-    Doubt { contradiction: false, message: message.into() }
+fn question(message: Phrase) -> Doubt {
+    Doubt { contradiction: false, message }
 }
 
-fn contradiction(message: impl Into<String>) -> Doubt {
-    Doubt { contradiction: true, message: message.into() }
+fn contradiction(message: Phrase) -> Doubt {
+    Doubt { contradiction: true, message }
+}
+
+fn whole(value: f64) -> Figure {
+    Figure::fixed(value, 0)
 }
 
 fn interval(check: &Check) -> [f64; 2] {
@@ -120,10 +128,10 @@ fn range_fits(range: Option<&Check>, distance: Option<&Check>, lateral: Option<&
     let (Some(range), Some(lateral)) = (range, lateral) else { return };
     let Some(distance) = distance.filter(|d| d.from == range.from) else {
         if range.nominal < lateral.nominal.abs() {
-            all.push(contradiction(format!(
-                "The straight-line distance of {} mm is shorter than the offset of {} mm.",
-                rounded(range.nominal, 0),
-                rounded(lateral.nominal.abs(), 0)
+            all.push(contradiction(phrase!(
+                "doors-doubt-range-short",
+                range = whole(range.nominal),
+                offset = whole(lateral.nominal.abs())
             )));
         }
         return;
@@ -134,12 +142,12 @@ fn range_fits(range: Option<&Check>, distance: Option<&Check>, lateral: Option<&
     let (least, most) = (d_low.max(0.0).hypot(y_least), d_high.hypot(y_low.abs().max(y_high.abs())));
     let [low, high] = interval(range);
     if low > most || high < least {
-        all.push(contradiction(format!(
-            "Distance and offset make a straight line of {} to {} mm, but {} to {} mm are asked for.",
-            rounded(least, 0),
-            rounded(most, 0),
-            rounded(low, 0),
-            rounded(high, 0)
+        all.push(contradiction(phrase!(
+            "doors-doubt-range",
+            least = whole(least),
+            most = whole(most),
+            low = whole(low),
+            high = whole(high)
         )));
     }
 }
@@ -153,12 +161,12 @@ fn side_ranges_fit(side: Option<&Check>, yaw: Option<&Check>, all: &mut Vec<Doub
     let (least, most) = products.iter().fold((f64::MAX, f64::MIN), |(l, m), p| (l.min(*p), m.max(*p)));
     let [low, high] = interval(side);
     if low > most || high < least {
-        all.push(contradiction(format!(
-            "A stand turned by {} deg makes side ranges that differ by {} to {} mm, left minus right; {} mm are asked for. Is the sign the right one?",
-            rounded(yaw.nominal, 2),
-            rounded(least, 0),
-            rounded(most, 0),
-            rounded(side.nominal, 0)
+        all.push(contradiction(phrase!(
+            "doors-doubt-sides",
+            turn = Figure::fixed(yaw.nominal, 2),
+            least = whole(least),
+            most = whole(most),
+            asked = whole(side.nominal)
         )));
     }
 }
@@ -167,43 +175,50 @@ fn nose_fits(height: Option<&Check>, above: Option<&Check>, all: &mut Vec<Doubt>
     let (Some(height), Some(above)) = (height, above) else { return };
     let nose = height.nominal - above.nominal;
     if !(250.0..=1100.0).contains(&nose) {
-        all.push(question(format!(
-            "Height and height above the nose put the nose {} mm above the floor. Is that so?",
-            rounded(nose, 0)
-        )));
+        all.push(question(phrase!("doors-doubt-nose", nose = whole(nose))));
     }
 }
 
 fn unusual(check: &Check, all: &mut Vec<Doubt>) {
     let Some((_, [from, to, least, most])) = USUAL.iter().find(|(q, _)| *q == check.quantity) else { return };
-    let (name, unit) = (check.quantity.trade_name(), check.quantity.unit().symbol());
+    let (name, unit) = (check.quantity.phrase(), check.quantity.unit().symbol());
     let nominal = check.nominal;
     if nominal < *from || nominal > *to {
         let inches = check.quantity.unit() == Unit::Millimetre && !check.in_inches && (20.0..280.0).contains(&nominal);
-        let hint = if inches && *from > 280.0 { " Are inches meant? Then add unit = \"in\"." } else { "" };
-        all.push(question(format!(
-            "{name}: {} {unit} is unusual ({from} to {to} {unit} is common).{hint}",
-            rounded(nominal, 2)
+        let hint = if inches && *from > 280.0 { "inches" } else { "none" };
+        all.push(question(phrase!(
+            "doors-doubt-nominal",
+            quantity = name.clone(),
+            nominal = Figure::fixed(nominal, 2),
+            unit = unit,
+            low = Figure::plain(*from),
+            high = Figure::plain(*to),
+            hint = hint
         )));
     }
     if let Some(half) = half_width(check)
         && (half < *least || half > *most)
     {
-        all.push(question(format!(
-            "{name}: a tolerance of +-{} {unit} is unusual (+-{least} to +-{most} {unit} is common).",
-            rounded(half, 2)
+        all.push(question(phrase!(
+            "doors-doubt-tolerance",
+            quantity = name.clone(),
+            half = Figure::fixed(half, 2),
+            unit = unit,
+            low = Figure::plain(*least),
+            high = Figure::plain(*most)
         )));
     }
     if let (Some(l), Some(u)) = (check.lower, check.upper)
         && ((u - nominal) - (nominal - l)).abs() > 1e-6 * (u - l)
     {
-        all.push(question(format!("{name}: the nominal is not in the middle of its limits. Is that meant?")));
+        all.push(question(phrase!("doors-doubt-middle", quantity = name)));
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::Language;
 
     fn doubts(checks: &str) -> Vec<Doubt> {
         let text = format!(
@@ -227,7 +242,9 @@ mod tests {
             )
         };
         assert!(!of(5000.0).iter().any(|d| d.contradiction));
-        assert!(of(6000.0).iter().any(|d| d.contradiction && d.message.contains("straight line")));
+        assert!(
+            of(6000.0).iter().any(|d| d.contradiction && d.message.say(Language::English).contains("straight line"))
+        );
     }
 
     #[test]
@@ -240,14 +257,15 @@ mod tests {
         };
         // 1600 mm tan 2 deg = 56 mm, the left end nearer to the vehicle.
         assert!(!of(-56.0).iter().any(|d| d.contradiction), "{:?}", of(-56.0));
-        assert!(of(56.0).iter().any(|d| d.contradiction && d.message.contains("sign")));
+        assert!(of(56.0).iter().any(|d| d.contradiction && d.message.say(Language::English).contains("sign")));
     }
 
     #[test]
     fn inches_and_odd_tolerances_are_asked_about() {
         let found = doubts(&check("distance", "from = \"nose\"\nnominal = 59.0\ntolerance = 0.4"));
         assert!(
-            found.iter().any(|d| d.message.contains("inches")) && found.iter().all(|d| !d.contradiction),
+            found.iter().any(|d| d.message.say(Language::English).contains("inches"))
+                && found.iter().all(|d| !d.contradiction),
             "{found:?}"
         );
         let found = doubts(&check("distance", "from = \"nose\"\nnominal = 1500.0\ntolerance = 10.0"));

@@ -2,6 +2,7 @@
 
 use crate::marker::Role;
 use crate::quantity::{Quantity, Unit, rounded};
+use crate::words::{Figure, Phrase, phrase};
 
 use super::check_file::MM_PER_INCH;
 use super::sheet::{Check, Evidence, From, Setup};
@@ -9,88 +10,89 @@ use super::sheet::{Check, Evidence, From, Setup};
 impl Setup {
     /// What the sheet asks for, a sentence for each check, in its order; then
     /// what it leaves out on purpose.
-    pub fn in_words(&self) -> Vec<String> {
-        let mut words: Vec<String> = self.checks.iter().map(|c| self.check_in_words(c)).collect();
-        words.extend(
-            self.waived.iter().map(|w| format!("Not checked: {}, because {}", w.quantity.trade_name(), w.because)),
-        );
-        words
+    pub fn in_words(&self) -> Vec<Phrase> {
+        let waived = self
+            .waived
+            .iter()
+            .map(|w| phrase!("doors-asks-not", quantity = w.quantity.phrase(), because = w.because.as_str()));
+        self.checks.iter().map(|c| self.check_in_words(c)).chain(waived).collect()
     }
 
-    fn check_in_words(&self, check: &Check) -> String {
-        let mut sentence = String::new();
-        match (&check.step, self.steps.len()) {
-            (Some(step), _) => sentence.push_str(&format!("In step {step}: ")),
-            (None, 2..) if check.quantity.is_of_target() => sentence.push_str("In every step: "),
-            _ => {}
-        }
-        let who = check.target.as_deref().unwrap_or("the target");
-        let line = check.reference_line.unwrap_or(self.reference_line).trade_name();
-        sentence.push_str(&what(check, who, line));
-        sentence.push_str(&format!(" {}", wanted(check)));
-        if check.evidence == Evidence::Reading || check.quantity.is_reading_only() {
-            sentence.push_str("; a reading decides, not the photos");
+    fn check_in_words(&self, check: &Check) -> Phrase {
+        let (what, wanted) = (self.what(check), wanted(check));
+        let decides = if check.evidence == Evidence::Reading || check.quantity.is_reading_only() {
+            "reading"
         } else if Role::of_arch_height(check.quantity).is_some() {
-            sentence.push_str("; the photos decide where the kit has a mark on that arch, else a reading");
+            "either"
+        } else {
+            "photos"
+        };
+        let asked = match &check.tolerance_basis {
+            None => phrase!("doors-asks", what = what, wanted = wanted, decides = decides),
+            Some(basis) => phrase!("doors-asks-by", what = what, wanted = wanted, decides = decides, basis = basis),
+        };
+        match (&check.step, self.steps.len()) {
+            (Some(step), _) => phrase!("doors-asks-in-step", step = step, asked = asked),
+            (None, 2..) if check.quantity.is_of_target() => phrase!("doors-asks-in-every-step", asked = asked),
+            _ => asked,
         }
-        if let Some(basis) = &check.tolerance_basis {
-            sentence.push_str(&format!(" (tolerance: {basis})"));
+    }
+
+    /// What is checked, from where and along which line.
+    fn what(&self, check: &Check) -> Phrase {
+        use Quantity as Q;
+        let which = if check.target.is_some() { "named" } else { "one" };
+        let target = check.target.as_deref().unwrap_or_default();
+        let line = check.reference_line.unwrap_or(self.reference_line).name();
+        let (from, point) = match &check.from {
+            None | Some(From::Nose) => ("nose", ""),
+            Some(From::FrontAxle) => ("front_axle", ""),
+            Some(From::RearAxle) => ("rear_axle", ""),
+            Some(From::Datum(name)) => ("datum", name.as_str()),
+        };
+        match check.quantity {
+            Q::Distance => {
+                phrase!("doors-asks-distance", which = which, target = target, from = from, point = point, line = line)
+            }
+            Q::Range => phrase!("doors-asks-range", which = which, target = target, from = from, point = point),
+            Q::LateralOffset => phrase!("doors-asks-lateral", which = which, target = target, line = line),
+            Q::LateralFromNose => {
+                phrase!("doors-asks-lateral-from", which = which, target = target, from = from, point = point)
+            }
+            Q::Height => phrase!("doors-asks-height", which = which, target = target),
+            Q::HeightFromNose => {
+                phrase!("doors-asks-height-from", which = which, target = target, from = from, point = point)
+            }
+            Q::Yaw => phrase!("doors-asks-yaw", which = which, target = target, line = line),
+            Q::Pitch => phrase!("doors-asks-pitch", which = which, target = target),
+            Q::Roll => phrase!("doors-asks-roll", which = which, target = target),
+            Q::SideRangeDifference => phrase!("doors-asks-sides"),
+            other => phrase!("doors-asks-other", quantity = other.phrase()),
         }
-        sentence + "."
     }
-}
-
-fn from_words(from: Option<&From>) -> String {
-    match from {
-        None | Some(From::Nose) => "the nose".into(),
-        Some(From::FrontAxle) => "the front axle".into(),
-        Some(From::RearAxle) => "the rear axle".into(),
-        Some(From::Datum(name)) => format!("the point \"{name}\""),
-    }
-}
-
-fn what(check: &Check, who: &str, line: &str) -> String {
-    use Quantity as Q;
-    let from = from_words(check.from.as_ref());
-    match check.quantity {
-        Q::Distance => format!("The middle of {who} stands before {from}, measured along {line}, by"),
-        Q::Range => format!("The middle of {who} is from {from}, in a straight horizontal line,"),
-        Q::LateralOffset => format!("The middle of {who} lies beside {line} (left is positive) by"),
-        Q::LateralFromNose => format!("The middle of {who} lies beside {from} (left is positive) by"),
-        Q::Height => format!("The middle of {who} is above the floor by"),
-        Q::HeightFromNose => format!("The middle of {who} is above {from} (below is negative) by"),
-        Q::Yaw => {
-            format!("{} is turned against {line} (to the vehicle's left is positive; 0 is square) by", capital(who))
-        }
-        Q::Pitch => format!("{} is tilted (top away from the vehicle is positive; 0 is plumb) by", capital(who)),
-        Q::Roll => format!("{} is off level (vehicle's right side down is positive) by", capital(who)),
-        Q::SideRangeDifference => "The side ranges to the rear wheels differ, left minus right, by".into(),
-        other => format!("The {} is", other.trade_name()),
-    }
-}
-
-fn capital(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |c| c.to_uppercase().chain(letters).collect())
 }
 
 /// The value with its limits, in the sheet's unit first.
-fn wanted(check: &Check) -> String {
+fn wanted(check: &Check) -> Phrase {
     let plain = |v: f64| match check.quantity.unit() {
-        Unit::Millimetre if check.in_inches => format!("{} in ({} mm)", rounded(v / MM_PER_INCH, 3), rounded(v, 1)),
-        Unit::Millimetre => format!("{} mm", trimmed(v)),
-        Unit::Degree => format!("{} deg", trimmed(v)),
+        Unit::Millimetre if check.in_inches => {
+            phrase!("doors-value-inches", inches = Figure::fixed(v / MM_PER_INCH, 3), value = Figure::fixed(v, 1))
+        }
+        Unit::Millimetre => phrase!("doors-value-mm", value = trimmed(v)),
+        Unit::Degree => phrase!("doors-value-degrees", value = trimmed(v)),
     };
-    let limits = match (check.lower, check.upper) {
-        (Some(l), Some(u)) => format!("from {} to {}", plain(l), plain(u)),
-        (Some(l), None) => format!("at least {}", plain(l)),
-        (None, Some(u)) => format!("at most {}", plain(u)),
-        (None, None) => "without a limit".into(),
-    };
-    format!("{}: {limits}", plain(check.nominal))
+    let nominal = plain(check.nominal);
+    match (check.lower.map(plain), check.upper.map(plain)) {
+        (Some(low), Some(high)) => phrase!("doors-wanted-both", nominal = nominal, low = low, high = high),
+        (Some(low), None) => phrase!("doors-wanted-least", nominal = nominal, low = low),
+        (None, Some(high)) => phrase!("doors-wanted-most", nominal = nominal, high = high),
+        (None, None) => phrase!("doors-wanted-open", nominal = nominal),
+    }
 }
 
-fn trimmed(value: f64) -> String {
+/// At most two decimals, without noughts at the end.
+fn trimmed(value: f64) -> Figure {
     let text = rounded(value, 2);
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    let text = text.trim_end_matches('0').trim_end_matches('.');
+    Figure::of_digits(text).unwrap_or(Figure::plain(value))
 }

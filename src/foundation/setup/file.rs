@@ -4,6 +4,7 @@ use std::path::Path;
 
 use crate::input::{Document, Error, SourceFile, Table, Value};
 use crate::quantity::Quantity;
+use crate::words::{Figure, phrase};
 
 use super::check_file::{Known, check_twice, line, read_check};
 use super::sheet::{
@@ -93,14 +94,14 @@ fn read_steps(value: &Value) -> Result<Vec<String>, Error> {
     const MOST_STEPS: usize = 20;
     let items = value.items()?;
     if items.is_empty() || items.len() > MOST_STEPS {
-        let problem = format!("has {} steps", items.len());
-        return Err(value.error(problem, format!("name one to {MOST_STEPS}, or leave the key out")));
+        let problem = phrase!("doors-step-count", count = items.len());
+        return Err(value.error(problem, phrase!("doors-step-count-remedy", most = MOST_STEPS)));
     }
     let mut steps: Vec<String> = Vec::new();
     for item in items {
         let name = item.name()?;
         if steps.contains(&name) {
-            return Err(item.error(format!("\"{name}\" is named twice"), "name each step once"));
+            return Err(item.error(phrase!("doors-named-twice", name = name), phrase!("doors-step-once")));
         }
         steps.push(name);
     }
@@ -112,15 +113,13 @@ fn read_decision(table: Option<Table>) -> Result<Decision, Error> {
     let Some(table) = table else { return Ok(decision) };
     let table = table.allow(&["rule", "conformance_probability", "photos_after_move"])?;
     if let Some(rule) = table.get("rule") {
-        decision.rule = rule.choice("decision rule", &RULES)?;
+        decision.rule = rule.choice("rule", &RULES)?;
     }
     if let Some(value) = table.get("conformance_probability") {
         let p = value.number()?;
         if !(p > 0.5 && p < 1.0) {
-            return Err(value.error(
-                format!("must lie above 0.5 and below 1, not {p}"),
-                "0.95 is the usual value: at 0.5 the verdict would be a coin's",
-            ));
+            return Err(value
+                .error(phrase!("doors-probability", found = Figure::plain(p)), phrase!("doors-probability-remedy")));
         }
         decision.conformance_probability = p;
     }
@@ -156,10 +155,13 @@ fn read_datums(root: &Table) -> Result<Vec<Datum>, Error> {
         let value = table.need("name")?;
         let name = value.name()?;
         if [From::Nose, From::FrontAxle, From::RearAxle].iter().any(|f| f.name() == name) {
-            return Err(value.error(format!("\"{name}\" is a point that every sheet has"), "choose another name"));
+            return Err(value.error(phrase!("doors-datum-standard", name = name), phrase!("doors-other-name")));
         }
         if let Some(k) = datums.iter().position(|d| d.name == name) {
-            return Err(value.error(format!("\"{name}\" is already the name of datum[{k}]"), "choose another name"));
+            return Err(value.error(
+                phrase!("doors-name-taken", name = name, key = format!("datum[{k}]")),
+                phrase!("doors-other-name"),
+            ));
         }
         datums.push(Datum {
             name,
@@ -178,7 +180,10 @@ fn read_prerequisites(root: &Table) -> Result<Vec<Prerequisite>, Error> {
         let value = table.need("id")?;
         let id = value.name()?;
         if let Some(k) = all.iter().position(|p| p.id == id) {
-            return Err(value.error(format!("\"{id}\" is already the id of prerequisite[{k}]"), "choose another id"));
+            return Err(value.error(
+                phrase!("doors-id-taken", id = id, key = format!("prerequisite[{k}]")),
+                phrase!("doors-other-id"),
+            ));
         }
         all.push(Prerequisite {
             id,
@@ -193,15 +198,15 @@ fn read_checks(root: &Table, known: &Known, sheet_line: ReferenceLine) -> Result
     let tables = root.tables("check")?;
     if tables.is_empty() {
         root.need("check")?;
-        return Err(root.error("has no check", "add a [[check]] with quantity, nominal and tolerance"));
+        return Err(root.error(phrase!("doors-no-check"), phrase!("doors-no-check-remedy")));
     }
     let mut checks: Vec<Check> = Vec::new();
     for table in tables {
         let check = read_check(&table, known)?;
         if let Some(k) = checks.iter().position(|earlier| check_twice(earlier, &check, sheet_line)) {
             return Err(table.need("quantity")?.error(
-                format!("{} is already checked by check[{k}]", check.quantity.name()),
-                "keep one of the two, or let them differ in from, target, step or reference_line",
+                phrase!("doors-check-twice", quantity = check.quantity.name(), key = format!("check[{k}]")),
+                phrase!("doors-check-twice-remedy"),
             ));
         }
         checks.push(check);
@@ -217,12 +222,15 @@ fn read_waivers(root: &Table, checks: &[Check]) -> Result<Vec<Waiver>, Error> {
         let quantity = read_quantity(&value)?;
         if let Some(k) = checks.iter().position(|c| c.quantity == quantity) {
             return Err(value.error(
-                format!("{} is waived here but checked by check[{k}]", quantity.name()),
-                "keep the check or the waiver",
+                phrase!("doors-waived-and-checked", quantity = quantity.name(), key = format!("check[{k}]")),
+                phrase!("doors-waived-and-checked-remedy"),
             ));
         }
         if let Some(k) = waived.iter().position(|w| w.quantity == quantity) {
-            return Err(value.error(format!("{} is already waived by waived[{k}]", quantity.name()), "keep one"));
+            return Err(value.error(
+                phrase!("doors-waived-twice", quantity = quantity.name(), key = format!("waived[{k}]")),
+                phrase!("doors-waived-twice-remedy"),
+            ));
         }
         waived.push(Waiver { quantity, because: table.need("because")?.text()? });
     }

@@ -3,7 +3,7 @@
 use time::Date;
 
 use crate::quantity::Quantity;
-use baywitness_words::{Phrase, phrase};
+use baywitness_words::{Language, Phrase, phrase};
 
 /// A horizontal line through the midpoint of the rear hub datums.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -36,12 +36,8 @@ impl ReferenceLine {
     }
 
     /// The words for people, in English.
-    pub fn trade_name(self) -> &'static str {
-        match self {
-            ReferenceLine::RearAxleNormal => "the normal to the rear axle",
-            ReferenceLine::ThrustLine => "the thrust line",
-            ReferenceLine::Centreline => "the vehicle's centreline",
-        }
+    pub fn trade_name(self) -> String {
+        self.phrase().say(Language::English)
     }
 }
 

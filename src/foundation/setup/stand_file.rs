@@ -41,15 +41,15 @@ impl Stand {
         let root = document.root().allow(&["format", "name", "screw"])?;
         let tables = root.tables("screw")?;
         if tables.is_empty() || tables.len() > MOST_SCREWS {
-            let problem = format!("has {} screws", tables.len());
-            return Err(root.error(problem, format!("describe one to {MOST_SCREWS}, each below a line [[screw]]")));
+            let problem = phrase!("doors-screw-count", count = tables.len());
+            return Err(root.error(problem, phrase!("doors-screw-count-remedy", most = MOST_SCREWS)));
         }
         let mut screws: Vec<Screw> = Vec::new();
         for table in tables {
             let screw = read_screw(&table)?;
             if screws.iter().any(|s| s.name == screw.name) {
-                let problem = format!("\"{}\" is named twice", screw.name);
-                return Err(table.need("name")?.error(problem, "give each screw a name of its own"));
+                let problem = phrase!("doors-named-twice", name = screw.name);
+                return Err(table.need("name")?.error(problem, phrase!("doors-screw-twice-remedy")));
             }
             screws.push(screw);
         }
@@ -114,16 +114,14 @@ fn read_screw(table: &Table) -> Result<Screw, Error> {
     let value = table.need("quantity")?;
     let quantity = read_quantity(&value)?;
     if !quantity.is_of_target() || quantity.is_reading_only() {
-        let problem = format!("{} is no figure of a stand that photos measure", quantity.name());
-        return Err(
-            value.error(problem, "name what the screw changes: yaw, pitch, roll, height, lateral_offset, distance")
-        );
+        let problem = phrase!("doors-screw-quantity", quantity = quantity.name());
+        return Err(value.error(problem, phrase!("doors-screw-quantity-remedy")));
     }
     let key = per_turn_key(quantity);
     for other in ["mm_per_turn", "deg_per_turn"].into_iter().filter(|k| *k != key) {
         if let Some(wrong) = table.get(other) {
-            let problem = format!("{} is measured in {}", quantity.name(), quantity.unit().symbol());
-            return Err(wrong.error(problem, format!("write {key}")));
+            let problem = phrase!("doors-screw-unit", quantity = quantity.name(), unit = quantity.unit().symbol());
+            return Err(wrong.error(problem, phrase!("doors-screw-unit-remedy", key = key)));
         }
     }
     let per_turn = read_per_turn(&table.need(key)?)?;
@@ -133,9 +131,7 @@ fn read_screw(table: &Table) -> Result<Screw, Error> {
 fn read_per_turn(value: &Value) -> Result<f64, Error> {
     let per_turn = value.within(-500.0, 500.0, "a turn")?;
     if per_turn.abs() < 1e-4 {
-        return Err(
-            value.error("is nothing", "write what one turn clockwise changes, negative where it makes it smaller")
-        );
+        return Err(value.error(phrase!("doors-screw-nothing"), phrase!("doors-screw-nothing-remedy")));
     }
     Ok(per_turn)
 }

@@ -166,12 +166,21 @@ pub struct SetupCheckRecord {
     pub source: String,
     /// A sentence for each check, then for each waiver.
     pub words: Vec<String>,
+    /// The same by key and figures, for other languages; as many.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub words_phrases: Vec<Phrase>,
     /// Quantities of a stand that are neither checked nor waived, in the trade's words.
     pub not_checked: Vec<String>,
     /// What contradicts itself.
     pub contradictions: Vec<String>,
+    /// The same by key and figures, for other languages; as many.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub contradictions_phrases: Vec<Phrase>,
     /// What is unusual.
     pub questions: Vec<String>,
+    /// The same by key and figures, for other languages; as many.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub questions_phrases: Vec<Phrase>,
     /// What each kit that fits the sheet can decide, the one with the fewest photos first.
     pub kits: Vec<PlanRecord>,
 }

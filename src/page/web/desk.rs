@@ -142,9 +142,11 @@ impl Desk {
         let (desk, path) = (Arc::clone(self), path.to_path_buf());
         let _place = self.places.acquire().await.map_err(|_| Trouble::not_found("photo"))?;
         blocking(move || {
-            let named = path.display().to_string();
             desk.memory.examine(&path).map_err(|e| {
-                let words = e.to_string().replace(&format!("photo {named}"), "the photo");
+                let words = match &e {
+                    job::Error::Photo(e) => e.without_name(),
+                    other => other.phrase(),
+                };
                 Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "undecodable", words)
             })
         })
@@ -209,7 +211,10 @@ impl Desk {
                 Outcome::Record(Arc::new(record))
             }
             // The bay knows the job's files, not the server's folders.
-            Err(e) => Outcome::Failed(e.to_string().replace(&format!("{}/", bench.folder.display()), "").into()),
+            Err(e) => {
+                let folder = format!("{}/", bench.folder.display());
+                Outcome::Failed(e.phrase().with_texts(&|text| text.replace(&folder, "")).into())
+            }
         }
     }
 }

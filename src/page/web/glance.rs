@@ -95,14 +95,14 @@ fn size(jpeg: &[u8]) -> Option<(u16, u16)> {
 
 fn glance(bytes: &[u8], kit: &Kit) -> Result<Glance, Trouble> {
     let refused = |words: Value| Trouble::new(StatusCode::UNPROCESSABLE_ENTITY, "no-picture", words);
-    if photo::recognise(bytes, "the picture").map_err(|e| refused(e.to_string().into()))? != Kind::Jpeg {
+    if photo::recognise(bytes, "the picture").map_err(|e| refused(e.without_name().into()))? != Kind::Jpeg {
         return Err(refused(phrase!("page-trouble-live-kind").into()));
     }
     match size(bytes) {
         Some((width, height)) if u64::from(width) * u64::from(height) <= limits::GLANCE_PIXELS => {}
         _ => return Err(refused(phrase!("page-trouble-live-size").into())),
     }
-    glance_at(bytes, kit).map_err(|e| refused(e.to_string().into()))
+    glance_at(bytes, kit).map_err(|e| refused(e.without_name().into()))
 }
 
 #[cfg(test)]

@@ -106,7 +106,7 @@ fn examine(path: &Path) -> Result<(&'static str, Option<time::OffsetDateTime>), 
     let mut file = std::fs::File::open(path).map_err(disk)?;
     file.by_ref().take(256 * 1024).read_to_end(&mut head).map_err(disk)?;
     let kind = photo::recognise(&head, "the file")
-        .map_err(|e| Trouble::new(StatusCode::UNSUPPORTED_MEDIA_TYPE, "no-photo", e.to_string()))?;
+        .map_err(|e| Trouble::new(StatusCode::UNSUPPORTED_MEDIA_TYPE, "no-photo", e.without_name()))?;
     let ending = match kind {
         Kind::Jpeg => "jpg",
         Kind::Png => "png",

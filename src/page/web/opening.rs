@@ -20,7 +20,7 @@ pub(super) fn open(app: &App, sheet: &str, fields: &Fields, act: &Act) -> Result
     let setup = shelved.sheet(sheet).ok_or_else(|| Trouble::not_found("sheet"))?;
     let name = fields.get("kit").ok_or_else(|| Trouble::typed(phrase!("page-trouble-choose-kit")))?;
     let kit = shelved.kit(name).ok_or_else(|| Trouble::not_found("kit"))?;
-    setup.check_against(kit).map_err(|p| Trouble::typed(format!("{}; {}", p.problem, p.remedy)))?;
+    setup.check_against(kit).map_err(|p| Trouble::typed(p.phrase()))?;
     let camera = fields.get("camera");
     if camera.is_some_and(|c| shelved.cameras.iter().all(|(name, _)| name != c)) {
         return Err(Trouble::not_found("camera"));

@@ -33,7 +33,7 @@ pub(super) struct Named {
 pub(super) fn named(app: &App, folder: &Path, job: &JobFile) -> Result<Named, Value> {
     let (setup_file, kit_file) = (open(app, folder, Kind::Setup, &job.setup)?, open(app, folder, Kind::Kit, &job.kit)?);
     let camera_file = job.camera.as_deref().map(|name| open(app, folder, Kind::Camera, name)).transpose()?;
-    let words = |e: crate::input::Error| Value::from(e.to_string());
+    let words = |e: crate::input::Error| Value::from(e.without_file());
     let setup = Setup::from_toml(setup_file.text().map_err(words)?, setup_file.name()).map_err(words)?;
     let kit = KitFile::from_toml(kit_file.text().map_err(words)?, kit_file.name()).map_err(words)?.kit;
     let camera = match &camera_file {
@@ -50,14 +50,14 @@ pub(super) fn named(app: &App, folder: &Path, job: &JobFile) -> Result<Named, Va
 fn open(app: &App, folder: &Path, kind: Kind, name: &str) -> Result<SourceFile, Value> {
     let own = [folder.join(name), folder.join(format!("{name}.toml"))];
     if let Some(path) = own.iter().find(|p| p.is_file()) {
-        return SourceFile::read(path).map_err(|e| e.to_string().into());
+        return SourceFile::read(path).map_err(|e| e.without_file().into());
     }
     let stem = name.trim_end_matches(".toml");
     // Only names: a path could lead anywhere.
     if !app.options.models.names(kind).iter().any(|known| known == stem) {
         return Err(phrase!("page-trouble-no-model", kind = kind.name(), name = name).into());
     }
-    app.options.models.open(&[kind], stem).map_err(|e| e.to_string().into())
+    app.options.models.open(&[kind], stem).map_err(|e| e.without_file().into())
 }
 
 impl Plans {
@@ -69,7 +69,7 @@ impl Plans {
             return Ok(plan);
         }
         let Named { setup, kit, camera, .. } = named;
-        setup.check_against(kit).map_err(|p| Value::from(format!("{}; {}", p.problem, p.remedy)))?;
+        setup.check_against(kit).map_err(|p| Value::from(p.phrase()))?;
         let ahead_mm = setup.limits.free_ahead_mm.unwrap_or(Reach::default().ahead_mm);
         let options = PlanOptions { reach: Reach { ahead_mm, ..Reach::default() }, ..PlanOptions::default() };
         let plan = Arc::new(job::plan(Wanted { kit, setup, camera, vehicle }, &options));

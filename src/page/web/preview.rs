@@ -9,7 +9,7 @@ use tokio::sync::Semaphore;
 
 use super::trouble::{Trouble, blocking};
 use crate::photo;
-use crate::report::small_jpeg;
+use crate::report::{PictureError, small_jpeg};
 
 /// The longer side, px: sharp on a phone held sideways.
 const SIDE_PX: usize = 1000;
@@ -48,9 +48,11 @@ impl Previews {
         }
         let path = path.to_path_buf();
         let made = blocking(move || {
-            let wrong = |words: String| Trouble::typed(words);
-            let bytes = photo::read_bytes(&path).map_err(|e| wrong(e.to_string()))?;
-            let (jpeg, _) = small_jpeg(&bytes, "the photo", SIDE_PX).map_err(|e| wrong(e.to_string()))?;
+            let bytes = photo::read_bytes(&path).map_err(|e| Trouble::typed(e.without_name()))?;
+            let (jpeg, _) = small_jpeg(&bytes, "the photo", SIDE_PX).map_err(|e| match e {
+                PictureError::Photo(e) => Trouble::typed(e.without_name()),
+                other => Trouble::typed(other.to_string()),
+            })?;
             Ok(Arc::new(jpeg))
         })
         .await?;

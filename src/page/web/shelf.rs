@@ -163,7 +163,7 @@ impl Shelf {
         }
         let job = SourceFile::read(&path)
             .and_then(|source| JobFile::from_toml(source.text()?, "job.toml"))
-            .map_err(|e| e.to_string().into());
+            .map_err(|e| e.without_file().into());
         let text = searched(name, job.as_ref().ok());
         let changed = metadata.modified().unwrap_or(SystemTime::UNIX_EPOCH);
         Some(Arc::new(Entry { name: name.to_owned(), job, changed, closed, stamp, text }))

@@ -55,8 +55,7 @@ impl From<input::Error> for Trouble {
         match e.key() {
             // The page's field.
             Some("vehicle.vin") => Trouble::typed(phrase!("page-trouble-vin")),
-            Some(key) => Trouble::typed(format!("{key}: {}; {}", e.problem(), e.remedy())),
-            None => Trouble::typed(format!("{}; {}", e.problem(), e.remedy())),
+            _ => Trouble::typed(e.without_file()),
         }
     }
 }

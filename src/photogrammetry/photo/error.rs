@@ -1,24 +1,30 @@
 //! Why a photo could not be read.
 
+use std::fmt;
+
+use crate::words::{Language, Phrase, phrase};
+
 /// Why a photo could not be read; each message names the file and the remedy.
-#[derive(Debug, thiserror::Error)]
+#[derive(Debug)]
 pub enum Error {
     /// The file system refused.
-    #[error("cannot read photo {name}: {source}")]
     Open {
         /// The photo's name.
         name: String,
         /// What the file system said.
         source: std::io::Error,
     },
+    /// A folder, a pipe or a device.
+    NoFile {
+        /// The photo's name.
+        name: String,
+    },
     /// Nothing in it.
-    #[error("photo {name} is empty (0 bytes): copy it from the camera again")]
     Empty {
         /// The photo's name.
         name: String,
     },
     /// More bytes than any photo has.
-    #[error("photo {name} has {bytes} bytes, more than {max}: give the camera's own JPEG")]
     TooManyBytes {
         /// The photo's name.
         name: String,
@@ -28,17 +34,15 @@ pub enum Error {
         max: u64,
     },
     /// Recognised, and no picture that is decoded.
-    #[error("photo {name} is {what}: {remedy}")]
     Foreign {
         /// The photo's name.
         name: String,
-        /// What the file is.
+        /// What the file is: a word of the message `doors-photo-foreign`.
         what: &'static str,
-        /// What to do.
+        /// What to do: likewise.
         remedy: &'static str,
     },
     /// More pixels than the limit; also how a decompression bomb ends.
-    #[error("photo {name} states {width} x {height} pixels, more than {max} in all: give the camera's own photo")]
     TooManyPixels {
         /// The photo's name.
         name: String,
@@ -50,38 +54,90 @@ pub enum Error {
         max: usize,
     },
     /// The file ends early.
-    #[error("photo {name} is cut off ({detail}): copy it from the camera again")]
     CutOff {
         /// The photo's name.
         name: String,
         /// Where it ends.
-        detail: String,
+        detail: Phrase,
     },
     /// The file contradicts itself.
-    #[error("photo {name} is damaged ({detail}): copy it from the camera again")]
     Damaged {
         /// The photo's name.
         name: String,
         /// What is wrong.
-        detail: String,
+        detail: Phrase,
     },
     /// A variant of the format that is not decoded.
-    #[error("photo {name} is {what}, which is not decoded: save it as an ordinary JPEG at full size")]
     Unsupported {
         /// The photo's name.
         name: String,
         /// The variant.
-        what: String,
+        what: Phrase,
     },
 }
 
+impl Error {
+    /// What is wrong and what to do.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            Error::Open { name, source } => phrase!("doors-photo-open", name = name, why = source.to_string()),
+            Error::NoFile { name } => {
+                phrase!("doors-photo-open", name = name, why = phrase!("doors-photo-no-file"))
+            }
+            Error::Empty { name } => phrase!("doors-photo-empty", name = name),
+            Error::TooManyBytes { name, bytes, max } => {
+                phrase!("doors-photo-bytes", name = name, bytes = *bytes, most = *max)
+            }
+            Error::Foreign { name, what, remedy } => {
+                phrase!("doors-photo-foreign", name = name, what = *what, remedy = *remedy)
+            }
+            Error::TooManyPixels { name, width, height, max } => {
+                phrase!("doors-photo-pixels", name = name, width = *width, height = *height, most = *max)
+            }
+            Error::CutOff { name, detail } => phrase!("doors-photo-cut", name = name, detail = detail.clone()),
+            Error::Damaged { name, detail } => phrase!("doors-photo-damaged", name = name, detail = detail.clone()),
+            Error::Unsupported { name, what } => phrase!("doors-photo-unsupported", name = name, what = what.clone()),
+        }
+    }
+
+    /// The same where everybody sees which photo it is, or its name is only this machine's.
+    pub fn without_name(&self) -> Phrase {
+        self.phrase().with("name", "none")
+    }
+
+    /// The same in a language.
+    pub fn say(&self, language: Language) -> String {
+        self.phrase().say(language)
+    }
+}
+
+impl fmt::Display for Error {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.say(Language::English))
+    }
+}
+
+impl std::error::Error for Error {
+    fn source(&self) -> Option<&(dyn std::error::Error + 'static)> {
+        match self {
+            Error::Open { source, .. } => Some(source),
+            _ => None,
+        }
+    }
+}
+
 /// What a decoder found wrong, before the photo's name is known.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub(super) enum Fault {
-    CutOff(String),
-    Damaged(String),
-    Unsupported(String),
+    CutOff(Phrase),
+    Damaged(Phrase),
+    Unsupported(Phrase),
     TooManyPixels(usize, usize),
+}
+
+/// A decoder's own words.
+pub(super) fn as_it_came(text: impl Into<String>) -> Phrase {
+    phrase!("doors-said", text = text.into())
 }
 
 impl Fault {

@@ -15,9 +15,10 @@ use rayon::prelude::*;
 
 use super::{
     Luma, Orientation,
-    error::Fault,
+    error::{Fault, as_it_came},
     read::{MAX_PIXELS, check_size},
 };
+use crate::words::phrase;
 
 /// Decodes the luma of a HEIC picture: one coded picture or a grid of tiles.
 pub(super) fn luma(bytes: &[u8]) -> Result<Luma, Fault> {
@@ -27,9 +28,12 @@ pub(super) fn luma(bytes: &[u8]) -> Result<Luma, Fault> {
     let ([width, height], pixels) = match &kind {
         b"hvc1" => tile(&file, id)?,
         b"grid" => grid(&file, id)?,
-        other => return Err(Fault::Unsupported(format!("a HEIC picture made by {}", String::from_utf8_lossy(other)))),
+        other => {
+            let what = String::from_utf8_lossy(other).into_owned();
+            return Err(Fault::Unsupported(phrase!("doors-variant-heic-by", what = what)));
+        }
     };
-    Luma::new(width, height, pixels).ok_or_else(|| Fault::Damaged("its size changed while it was decoded".into()))
+    Luma::new(width, height, pixels).ok_or_else(|| Fault::Damaged(phrase!("doors-fault-size-changed")))
 }
 
 /// Decodes the colours, upright: width, height, red, green, blue in turn.
@@ -65,7 +69,7 @@ fn open(bytes: &[u8]) -> Result<HeifFile<'_>, Fault> {
     check_boxes(bytes)?;
     let file = HeifFile::parse(bytes).map_err(fault)?;
     let stated = file.image_size(file.primary_id).map_err(fault)?;
-    let (width, height) = stated.ok_or_else(|| Fault::Damaged("it states no size".into()))?;
+    let (width, height) = stated.ok_or_else(|| Fault::Damaged(phrase!("doors-fault-no-size")))?;
     check_size(width as usize, height as usize)?;
     Ok(file)
 }
@@ -77,7 +81,8 @@ fn tile(file: &HeifFile, id: ItemId) -> Result<([usize; 2], Vec<u8>), Fault> {
     let coded = [frame.widths[0], frame.heights[0]].map(|side| side as usize);
     let stated = file.image_size(id).map_err(fault)?.map_or(coded, |(width, height)| [width as usize, height as usize]);
     if stated[0] > coded[0] || stated[1] > coded[1] {
-        return Err(Fault::Damaged(format!("{coded:?} pixels are coded where {stated:?} are stated")));
+        let shown = |[width, height]: [usize; 2]| format!("{width} x {height}");
+        return Err(Fault::Damaged(phrase!("doors-fault-heic-pixels", coded = shown(coded), stated = shown(stated))));
     }
     let level = levels(&frame, full_range(file, id)?);
     let rows = frame.planes[0].chunks_exact(coded[0]).take(stated[1]);
@@ -92,7 +97,7 @@ fn grid(file: &HeifFile, id: ItemId) -> Result<([usize; 2], Vec<u8>), Fault> {
     let [rows, columns] = [grid.rows, grid.columns].map(usize::from);
     let ids = file.referenced_items(id, b"dimg");
     if ids.len() != rows * columns {
-        return Err(Fault::Damaged(format!("{} tiles where {rows} x {columns} are stated", ids.len())));
+        return Err(Fault::Damaged(phrase!("doors-fault-tiles", found = ids.len(), rows = rows, columns = columns)));
     }
     let (mut top, mut covered) = (0, 0);
     for row in ids.chunks(columns) {
@@ -111,7 +116,7 @@ fn grid(file: &HeifFile, id: ItemId) -> Result<([usize; 2], Vec<u8>), Fault> {
         top += tall;
     }
     if covered != pixels.len() {
-        return Err(Fault::Damaged("its tiles do not cover it".into()));
+        return Err(Fault::Damaged(phrase!("doors-fault-uncovered")));
     }
     Ok(([width, height], pixels))
 }
@@ -149,9 +154,9 @@ fn check_boxes(bytes: &[u8]) -> Result<(), Fault> {
             size => size,
         };
         let end = size.filter(|&size| size >= 8).and_then(|size| at.checked_add(usize::try_from(size).ok()?));
-        at = end.filter(|&end| end <= bytes.len()).ok_or_else(|| {
-            Fault::CutOff(format!("the HEIC file ends at byte {}, within the box at byte {at}", bytes.len()))
-        })?;
+        at = end
+            .filter(|&end| end <= bytes.len())
+            .ok_or_else(|| Fault::CutOff(phrase!("doors-fault-heic-box", end = bytes.len(), at = at)))?;
     }
     Ok(())
 }
@@ -159,9 +164,11 @@ fn check_boxes(bytes: &[u8]) -> Result<(), Fault> {
 fn fault(error: impl Into<heifer::Error>) -> Fault {
     match error.into() {
         heifer::Error::Container(heifer::heifer_isobmff::Error::UnexpectedEof) => {
-            Fault::CutOff("the HEIC file ends early".into())
+            Fault::CutOff(phrase!("doors-fault-heic-early"))
         }
-        heifer::Error::Unsupported(what) => Fault::Unsupported(format!("a HEIC picture with {what}")),
-        other => Fault::Damaged(other.to_string()),
+        heifer::Error::Unsupported(what) => {
+            Fault::Unsupported(phrase!("doors-variant-heic-with", what = what.to_string()))
+        }
+        other => Fault::Damaged(as_it_came(other.to_string())),
     }
 }

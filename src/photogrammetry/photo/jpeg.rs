@@ -9,11 +9,12 @@ use zune_jpeg::{JpegDecoder, errors::DecodeErrors};
 
 use super::{
     Luma,
-    error::Fault,
+    error::{Fault, as_it_came},
     jpeg_source::Source,
     jpeg_structure::{Structure, structure},
     read::check_size,
 };
+use crate::words::phrase;
 
 /// Decodes the luma of a JPEG.
 pub(super) fn luma(bytes: &[u8]) -> Result<Luma, Fault> {
@@ -27,7 +28,7 @@ pub(super) fn luma(bytes: &[u8]) -> Result<Luma, Fault> {
         }
     };
     Luma::new(structure.width, structure.height, pixels)
-        .ok_or_else(|| Fault::Damaged("its size changed while it was decoded".into()))
+        .ok_or_else(|| Fault::Damaged(phrase!("doors-fault-size-changed")))
 }
 
 /// Decodes the colours of a JPEG: width, height, and red, green, blue in turn.
@@ -47,7 +48,7 @@ fn examine(bytes: &[u8]) -> Result<(Structure, Route), Fault> {
     let subsampled = sampling.iter().any(|factors| *factors != [1, 1]);
     if structure.scans > 1 && !structure.progressive && subsampled && route == Route::Luma {
         // The decoder (zune-jpeg 0.5.15) silently gives a wrong picture, whatever is asked for.
-        return Err(Fault::Unsupported("a JPEG with reduced colour and a scan for each component".into()));
+        return Err(Fault::Unsupported(phrase!("doors-variant-scans")));
     }
     Ok((structure, route))
 }
@@ -90,7 +91,10 @@ fn route(sampling: &[[u8; 2]], colours: Option<ColorSpace>) -> Result<Route, Fau
         (Some(ColorSpace::YCbCr), [[1, 2] | [4, 1], chroma @ ..]) if subsampled(chroma) => Ok(Route::YCbCr),
         (Some(ColorSpace::RGB | ColorSpace::CMYK | ColorSpace::YCCK), all) if subsampled(all) => Ok(Route::Rgb),
         (Some(ColorSpace::YCCK), [[2, 2], [1, 1], [1, 1], [2, 2]]) => Ok(Route::Rgb),
-        _ => Err(Fault::Unsupported(format!("a JPEG with unusual components ({colours:?}, sampling {sampling:?})"))),
+        _ => {
+            let what = format!("{colours:?} {sampling:?}");
+            Err(Fault::Unsupported(phrase!("doors-variant-components", what = what)))
+        }
     }
 }
 
@@ -121,8 +125,10 @@ fn decoder<T: ZByteReaderTrait>(source: T, out: ColorSpace) -> JpegDecoder<T> {
 
 fn fault(error: DecodeErrors) -> Fault {
     match error {
-        DecodeErrors::Unsupported(what) => Fault::Unsupported(format!("a JPEG of an unusual kind ({what:?})")),
-        other => Fault::Damaged(format!("{other:?}").trim().replace('\n', " ")),
+        DecodeErrors::Unsupported(what) => {
+            Fault::Unsupported(phrase!("doors-variant-unusual", what = format!("{what:?}")))
+        }
+        other => Fault::Damaged(as_it_came(format!("{other:?}").trim().replace('\n', " "))),
     }
 }
 

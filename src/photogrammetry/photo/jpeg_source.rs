@@ -13,6 +13,7 @@ use std::{cell::Cell, ops::Range, rc::Rc};
 use zune_core::bytestream::{ZByteIoError, ZByteReaderTrait, ZSeekFrom};
 
 use super::{error::Fault, jpeg_structure::Structure};
+use crate::words::phrase;
 
 /// Bytes, stuffed ones included, that the decoder may take beyond a run's end:
 /// its bit buffer holds up to 63 bits, and a run may end in 7 padding bits.
@@ -36,17 +37,17 @@ impl Watch {
     /// Whether all runs were used to their ends; `failed` is what the decoder said.
     pub(super) fn verdict(&self, runs: usize, failed: Option<Fault>) -> Result<(), Fault> {
         if self.short.get() {
-            return Err(Fault::Damaged("picture data are missing".into()));
+            return Err(Fault::Damaged(phrase!("doors-fault-missing")));
         }
         if let Some(fault) = failed {
             return Err(fault);
         }
         if self.left.get() > 0 {
-            return Err(Fault::Damaged(format!("{} bytes of picture data are left over", self.left.get())));
+            return Err(Fault::Damaged(phrase!("doors-fault-left-over", bytes = self.left.get())));
         }
         let used = self.done.get() + 1;
         if used < runs {
-            return Err(Fault::Damaged(format!("only {used} of {runs} parts of its picture data fit")));
+            return Err(Fault::Damaged(phrase!("doors-fault-parts", used = used, count = runs)));
         }
         Ok(())
     }

@@ -8,6 +8,7 @@ use std::ops::Range;
 use memchr::memchr;
 
 use super::error::Fault;
+use crate::words::phrase;
 
 /// What the segments say.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -73,7 +74,11 @@ pub(super) fn structure(bytes: &[u8]) -> Result<Structure, Fault> {
         match marker {
             EOI => break,
             SOI | 0x01 | 0xd0..=0xd7 => {
-                return Err(Fault::Damaged(format!("marker FF{marker:02X} out of place near byte {}", walk.at)));
+                return Err(Fault::Damaged(phrase!(
+                    "doors-fault-marker",
+                    marker = format!("{marker:02X}"),
+                    at = walk.at
+                )));
             }
             _ => {}
         }
@@ -83,14 +88,14 @@ pub(super) fn structure(bytes: &[u8]) -> Result<Structure, Fault> {
             DRI => restart_interval = segment.get(..2).map_or(0, |b| usize::from(u16::from_be_bytes([b[0], b[1]]))),
             SOS => {
                 if found.components.is_empty() {
-                    return Err(Fault::Damaged("picture data before the frame header".into()));
+                    return Err(Fault::Damaged(phrase!("doors-fault-early")));
                 }
                 let runs_before = found.runs.len();
                 walk.entropy_data(restart_interval, &mut found.runs)?;
                 let restarts = found.runs.len() - runs_before - 1;
                 let wanted = found.units(segment).saturating_sub(1).checked_div(restart_interval).unwrap_or(0);
                 if restarts != wanted {
-                    return Err(Fault::Damaged(format!("{restarts} restart markers where its size needs {wanted}")));
+                    return Err(Fault::Damaged(phrase!("doors-fault-restarts", found = restarts, wanted = wanted)));
                 }
                 found.scans += 1;
                 if found.scans == 1 {
@@ -102,7 +107,7 @@ pub(super) fn structure(bytes: &[u8]) -> Result<Structure, Fault> {
     }
     found.end = walk.at;
     if found.scans == 0 {
-        return Err(Fault::Damaged("it holds no picture data".into()));
+        return Err(Fault::Damaged(phrase!("doors-fault-no-data")));
     }
     Ok(found)
 }
@@ -111,30 +116,30 @@ pub(super) fn structure(bytes: &[u8]) -> Result<Structure, Fault> {
 fn frame(found: &mut Structure, marker: u8, segment: &[u8]) -> Result<(), Fault> {
     let unsupported = match marker {
         0xc0..=0xc2 => None,
-        0xc3 => Some("a lossless JPEG"),
-        0xc5..=0xc7 => Some("a hierarchical JPEG"),
-        _ => Some("a JPEG with arithmetic coding"),
+        0xc3 => Some("lossless"),
+        0xc5..=0xc7 => Some("hierarchical"),
+        _ => Some("arithmetic"),
     };
-    if let Some(what) = unsupported {
-        return Err(Fault::Unsupported(what.into()));
+    if let Some(kind) = unsupported {
+        return Err(Fault::Unsupported(phrase!("doors-variant-jpeg", kind = kind)));
     }
-    let too_short = || Fault::Damaged("its frame header is too short".into());
+    let too_short = || Fault::Damaged(phrase!("doors-fault-short-header"));
     let &[precision, h1, h0, w1, w0, components, ref rest @ ..] = segment else { return Err(too_short()) };
     if rest.len() != 3 * usize::from(components) || components == 0 {
         return Err(too_short());
     }
     if !found.components.is_empty() {
-        return Err(Fault::Damaged("it has two frame headers".into()));
+        return Err(Fault::Damaged(phrase!("doors-fault-two-headers")));
     }
     if precision != 8 {
-        return Err(Fault::Unsupported(format!("a JPEG with {precision} bits a sample")));
+        return Err(Fault::Unsupported(phrase!("doors-variant-bits", bits = u32::from(precision))));
     }
     found.width = usize::from(u16::from_be_bytes([w1, w0]));
     found.progressive = marker == 0xc2;
     found.height = usize::from(u16::from_be_bytes([h1, h0]));
     found.components = rest.chunks_exact(3).map(|c| Component { id: c[0], sampling: [c[1] >> 4, c[1] & 15] }).collect();
     if found.components.iter().any(|c| c.sampling.contains(&0)) {
-        return Err(Fault::Damaged("its frame header states a sampling factor of zero".into()));
+        return Err(Fault::Damaged(phrase!("doors-fault-sampling")));
     }
     Ok(())
 }
@@ -148,12 +153,12 @@ impl<'a> Walk<'a> {
     /// The next marker's code; fill bytes FF may precede it (B.1.1.2).
     fn marker(&mut self) -> Result<u8, Fault> {
         if self.byte()? != 0xff {
-            return Err(Fault::Damaged(format!("no marker at byte {}", self.at - 1)));
+            return Err(Fault::Damaged(phrase!("doors-fault-no-marker", at = self.at - 1)));
         }
         loop {
             match self.byte()? {
                 0xff => {}
-                0 => return Err(Fault::Damaged(format!("no marker at byte {}", self.at - 2))),
+                0 => return Err(Fault::Damaged(phrase!("doors-fault-no-marker", at = self.at - 2))),
                 code => return Ok(code),
             }
         }
@@ -163,7 +168,11 @@ impl<'a> Walk<'a> {
     fn segment(&mut self, marker: u8) -> Result<&'a [u8], Fault> {
         let length = usize::from(u16::from_be_bytes([self.byte()?, self.byte()?]));
         let Some(length) = length.checked_sub(2) else {
-            return Err(Fault::Damaged(format!("segment FF{marker:02X} states no length at byte {}", self.at)));
+            return Err(Fault::Damaged(phrase!(
+                "doors-fault-no-length",
+                marker = format!("{marker:02X}"),
+                at = self.at
+            )));
         };
         let segment = self.bytes.get(self.at..self.at + length).ok_or_else(|| self.cut_off())?;
         self.at += length;
@@ -189,13 +198,13 @@ impl<'a> Walk<'a> {
                 None => return Err(self.cut_off()),
                 Some(&code @ 0xd0..=0xd7) => {
                     if restart_interval == 0 || usize::from(code & 7) != restarts % 8 {
-                        return Err(Fault::Damaged(format!("restart marker out of turn at byte {}", self.at)));
+                        return Err(Fault::Damaged(phrase!("doors-fault-turn", at = self.at)));
                     }
                     restarts += 1;
                     self.at += 2;
                     start = self.at;
                 }
-                Some(0) => return Err(Fault::Damaged(format!("no marker at byte {}", self.at))),
+                Some(0) => return Err(Fault::Damaged(phrase!("doors-fault-no-marker", at = self.at))),
                 Some(_) => return Ok(()),
             }
         }
@@ -208,6 +217,6 @@ impl<'a> Walk<'a> {
     }
 
     fn cut_off(&self) -> Fault {
-        Fault::CutOff(format!("the JPEG ends at byte {} without its end marker", self.bytes.len()))
+        Fault::CutOff(phrase!("doors-fault-jpeg-end", at = self.bytes.len()))
     }
 }

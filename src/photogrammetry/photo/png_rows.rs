@@ -5,7 +5,9 @@ use std::io::Cursor;
 
 use png::{ColorType, Decoder, DecodingError, InterlaceInfo, Limits, Transformations, expand_interlaced_row};
 
-use super::{Luma, error::Fault, jpeg::luma_of, read::check_size};
+use super::error::{Fault, as_it_came};
+use super::{Luma, jpeg::luma_of, read::check_size};
+use crate::words::phrase;
 
 /// Memory that the decoder may use besides the rows; colour profiles and
 /// texts count.
@@ -37,7 +39,7 @@ pub(super) fn luma(bytes: &[u8]) -> Result<Luma, Fault> {
         }
     }
     reader.finish().map_err(fault)?;
-    Luma::new(width, height, pixels).ok_or_else(|| Fault::Damaged("its size changed while it was decoded".into()))
+    Luma::new(width, height, pixels).ok_or_else(|| Fault::Damaged(phrase!("doors-fault-size-changed")))
 }
 
 /// Appends one row's luma; transparency is passed over.
@@ -51,13 +53,13 @@ fn extend_with_luma(line: &mut Vec<u8>, row: &[u8], colours: ColorType) {
 }
 
 fn wrong_rows() -> Fault {
-    Fault::Damaged("its rows do not fit the size that it states".into())
+    Fault::Damaged(phrase!("doors-fault-rows"))
 }
 
 fn fault(error: DecodingError) -> Fault {
     match error {
-        DecodingError::IoError(_) => Fault::CutOff(format!("{error}")),
-        DecodingError::LimitsExceeded => Fault::Unsupported("a PNG with very large extra data".into()),
-        other => Fault::Damaged(format!("{other}")),
+        DecodingError::IoError(_) => Fault::CutOff(as_it_came(error.to_string())),
+        DecodingError::LimitsExceeded => Fault::Unsupported(phrase!("doors-variant-png-extra")),
+        other => Fault::Damaged(as_it_came(other.to_string())),
     }
 }

@@ -4,9 +4,11 @@ use std::io::Cursor;
 
 use image::{DynamicImage, ImageDecoder, RgbImage, imageops};
 
+use super::error::{Fault, as_it_came};
 #[cfg(feature = "heic")]
 use super::heic;
-use super::{Error, Kind, Orientation, error::Fault, jpeg, read};
+use super::{Error, Kind, Orientation, jpeg, read};
+use crate::words::phrase;
 
 /// A small upright copy of a photo and how its pixels lie in it.
 #[derive(Debug, Clone, PartialEq)]
@@ -53,7 +55,7 @@ pub fn preview(bytes: &[u8], name: &str, max_side_px: usize) -> Result<Preview, 
         #[cfg(feature = "heic")]
         Kind::Heic => heic::rgb(bytes).and_then(picture),
         #[cfg(not(feature = "heic"))]
-        Kind::Heic => Err(Fault::Unsupported("a HEIC picture".into())),
+        Kind::Heic => Err(Fault::Unsupported(phrase!("doors-variant-heic"))),
     }
     .map_err(|fault| fault.of(name))?;
     let orientation = read::exif(bytes, kind).orientation.unwrap_or(Orientation::UPRIGHT);
@@ -72,11 +74,11 @@ pub fn preview(bytes: &[u8], name: &str, max_side_px: usize) -> Result<Preview, 
 
 fn picture(([width, height], pixels): ([usize; 2], Vec<u8>)) -> Result<RgbImage, Fault> {
     RgbImage::from_raw(width as u32, height as u32, pixels)
-        .ok_or_else(|| Fault::Damaged("its size changed while it was decoded".into()))
+        .ok_or_else(|| Fault::Damaged(phrase!("doors-fault-size-changed")))
 }
 
 fn png_picture(bytes: &[u8]) -> Result<RgbImage, Fault> {
-    let damaged = |e: image::ImageError| Fault::Damaged(e.to_string());
+    let damaged = |e: image::ImageError| Fault::Damaged(as_it_came(e.to_string()));
     let decoder = image::codecs::png::PngDecoder::new(Cursor::new(bytes)).map_err(damaged)?;
     let (width, height) = decoder.dimensions();
     read::check_size(width as usize, height as usize)?;

@@ -1,16 +1,13 @@
 //! One photo from a file or from bytes.
 
-use std::{
-    fs::File,
-    io::{self, Read},
-    path::Path,
-};
+use std::{fs::File, io::Read, path::Path};
 
 use sha2::{Digest, Sha256};
 
 #[cfg(feature = "heic")]
 use super::heic;
 use super::{Error, Exif, Kind, Luma, Traces, content, error::Fault, exif_reader, jpeg, png_rows, traces};
+use crate::words::phrase;
 
 /// Most pixels that a photo may state: phones that are sold as "50 megapixels"
 /// store up to 50.2 million, and a little room is left.
@@ -61,7 +58,7 @@ pub fn decode(bytes: &[u8], name: &str) -> Result<Photo, Error> {
         #[cfg(feature = "heic")]
         Kind::Heic => heic::luma(bytes),
         #[cfg(not(feature = "heic"))]
-        Kind::Heic => Err(Fault::Unsupported("a HEIC picture".into())),
+        Kind::Heic => Err(Fault::Unsupported(phrase!("doors-variant-heic"))),
     }
     .map_err(|fault| fault.of(name))?;
     let (width, height) = (luma.width(), luma.height());
@@ -98,7 +95,7 @@ pub fn recognise(bytes: &[u8], name: &str) -> Result<Kind, Error> {
 /// Whether a stated size can be decoded.
 pub(super) fn check_size(width: usize, height: usize) -> Result<usize, Fault> {
     if width == 0 || height == 0 {
-        return Err(Fault::Damaged(format!("it states {width} x {height} pixels")));
+        return Err(Fault::Damaged(phrase!("doors-fault-pixels", width = width, height = height)));
     }
     width.checked_mul(height).filter(|&n| n <= MAX_PIXELS).ok_or(Fault::TooManyPixels(width, height))
 }
@@ -112,7 +109,7 @@ pub fn read_bytes(path: &Path) -> Result<Vec<u8>, Error> {
     let open = |source| Error::Open { name: name.clone(), source };
     // A pipe or a device could block for ever where it is opened.
     if !path.metadata().map_err(open)?.is_file() {
-        return Err(open(io::Error::new(io::ErrorKind::InvalidInput, "it is no file")));
+        return Err(Error::NoFile { name });
     }
     let file = File::open(path).map_err(open)?;
     let stated = file.metadata().map_err(open)?.len();

@@ -1,14 +1,15 @@
 //! What can go wrong while staging a scene.
 
+use std::fmt;
 use std::path::PathBuf;
 
 use crate::input;
+use crate::words::{Language, Phrase, phrase};
 
 /// A scene that cannot be staged.
-#[derive(Debug, thiserror::Error)]
+#[derive(Debug)]
 pub enum Error {
     /// A file cannot be read.
-    #[error("cannot read {path}: {source}; check the path and its permissions", path = path.display())]
     Read {
         /// The file.
         path: PathBuf,
@@ -16,7 +17,6 @@ pub enum Error {
         source: std::io::Error,
     },
     /// A file cannot be written.
-    #[error("cannot write {path}: {source}; check the folder's permissions and free space", path = path.display())]
     Write {
         /// The file.
         path: PathBuf,
@@ -24,10 +24,8 @@ pub enum Error {
         source: std::io::Error,
     },
     /// The job that the scene describes would not be readable.
-    #[error("the scene's job keys make no valid job file: {0}")]
     Job(input::Error),
     /// A photo cannot be compressed.
-    #[error("cannot compress photo {photo}: {message}; make it smaller")]
     Compress {
         /// Its file name.
         photo: String,
@@ -35,6 +33,44 @@ pub enum Error {
         message: String,
     },
     /// A text cannot be written as TOML or JSON.
-    #[error("cannot write the job or its truth as text: {0}; check the scene's job keys")]
     Truth(String),
+}
+
+impl Error {
+    /// What is wrong and what to do.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            Error::Read { path, source } => {
+                phrase!("doors-stage-read", path = path.display().to_string(), why = source.to_string())
+            }
+            Error::Write { path, source } => {
+                phrase!("doors-stage-write", path = path.display().to_string(), why = source.to_string())
+            }
+            Error::Job(e) => phrase!("doors-stage-job", why = e.phrase()),
+            Error::Compress { photo, message } => {
+                phrase!("doors-stage-compress", photo = photo, why = message.as_str())
+            }
+            Error::Truth(message) => phrase!("doors-stage-truth", why = message),
+        }
+    }
+
+    /// The same in a language.
+    pub fn say(&self, language: Language) -> String {
+        self.phrase().say(language)
+    }
+}
+
+impl fmt::Display for Error {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.say(Language::English))
+    }
+}
+
+impl std::error::Error for Error {
+    fn source(&self) -> Option<&(dyn std::error::Error + 'static)> {
+        match self {
+            Error::Read { source, .. } | Error::Write { source, .. } => Some(source),
+            _ => None,
+        }
+    }
 }

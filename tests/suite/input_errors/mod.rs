@@ -9,6 +9,7 @@ mod kits;
 mod setups;
 
 use baywitness::input::Error;
+use baywitness::words::Language;
 
 /// A change of a right file and what the error must say: `old` becomes `new`,
 /// and the error stands in the line of the last `|` of `new` (which is removed).
@@ -51,8 +52,8 @@ pub(crate) fn check(good: &str, file: &str, read: impl Fn(&str, &str) -> Result<
         assert_eq!(error.file(), file, "{told}");
         assert_eq!(error.place().map(|p| p.line), Some(line), "{told}\nin\n{text}");
         assert_eq!(error.key().unwrap_or(""), *key, "{told}");
-        assert!(error.problem().contains(says), "{told}\nshould say {says:?}");
-        assert!(error.remedy().contains(remedy), "{told}\nshould advise {remedy:?}");
+        assert!(error.problem().say(Language::English).contains(says), "{told}\nshould say {says:?}");
+        assert!(error.remedy().say(Language::English).contains(remedy), "{told}\nshould advise {remedy:?}");
         assert!(told.starts_with(&format!("{file}, line {line}, column ")), "{told}");
         assert!(!told.contains('\n') && told.len() < 600, "{told}");
     }

@@ -189,6 +189,6 @@ pub(super) fn nearest_limit(check: &Check) -> Option<f64> {
 }
 
 /// The reference line of a check, for words.
-pub(super) fn line_words(setup: &Setup, check: &Check) -> &'static str {
+pub(super) fn line_words(setup: &Setup, check: &Check) -> String {
     line_of(setup, check).trade_name()
 }

@@ -3,23 +3,31 @@
 use super::{ClutterKind, PhotoSpec, Scene};
 use crate::input::{Problem, did_you_mean};
 use crate::marker::Dictionary;
+use crate::words::{Figure, Phrase, phrase};
 
 /// No bay is larger, mm.
 const FARTHEST_MM: f64 = 50_000.0;
 /// More photos than any job has.
 const MOST_PHOTOS: usize = 200;
 const MOST_THINGS: usize = 500;
+/// Of a sign.
+const MOST_LETTERS: usize = 200;
 /// Keys of the job file that `stage` writes itself.
 const OWN_JOB_KEYS: [&str; 6] = ["format", "setup", "kit", "camera", "photos", "photo"];
 
-fn problem(key: impl Into<String>, problem: impl Into<String>, remedy: impl Into<String>) -> Problem {
-    Problem { key: key.into(), problem: problem.into(), remedy: remedy.into() }
+fn problem(key: impl Into<String>, problem: Phrase, remedy: Phrase) -> Problem {
+    Problem { key: key.into(), problem, remedy }
+}
+
+fn between_words(low: f64, high: f64, found: f64) -> Phrase {
+    let [low, high, found] = [low, high, found].map(Figure::plain);
+    phrase!("doors-scene-value", low = low, high = high, found = found)
 }
 
 fn between(key: &str, value: f64, low: f64, high: f64) -> Result<(), Problem> {
     match value >= low && value <= high {
         true => Ok(()),
-        false => Err(problem(key, format!("must be from {low} to {high}, not {value}"), "correct the value")),
+        false => Err(problem(key, between_words(low, high, value), phrase!("doors-scene-value-remedy"))),
     }
 }
 
@@ -34,14 +42,18 @@ pub(super) fn check(scene: &Scene) -> Result<(), Problem> {
     names(scene)?;
     let photos = scene.photos();
     if photos.is_empty() || photos.len() > MOST_PHOTOS {
-        let found = format!("{} photos", photos.len());
-        return Err(problem("photo", found, format!("give 1 to {MOST_PHOTOS}, or none for the usual two")));
+        let found = phrase!("doors-scene-photos", count = photos.len());
+        return Err(problem("photo", found, phrase!("doors-scene-photos-remedy", most = MOST_PHOTOS)));
     }
     for (i, photo) in photos.iter().enumerate() {
         check_photo(photo, &format!("photo[{i}]"))?;
         check_step(scene, photo, &format!("photo[{i}]"))?;
         if photos[..i].iter().any(|p| p.file == photo.file) {
-            return Err(problem(format!("photo[{i}].file"), "the name is given twice", "name each photo differently"));
+            return Err(problem(
+                format!("photo[{i}].file"),
+                phrase!("doors-scene-name-twice"),
+                phrase!("doors-scene-name-twice-remedy"),
+            ));
         }
     }
     insides(scene)?;
@@ -66,8 +78,8 @@ fn insides(scene: &Scene) -> Result<(), Problem> {
         if from > to {
             return Err(problem(
                 key,
-                format!("from {from} to {to} is the wrong way round"),
-                "give the lower one first",
+                phrase!("doors-scene-order", from = Figure::plain(from), to = Figure::plain(to)),
+                phrase!("doors-scene-order-remedy"),
             ));
         }
     }
@@ -130,14 +142,19 @@ fn bay(scene: &Scene) -> Result<(), Problem> {
     between("room.ambient", f64::from(spec.room.ambient), 0.0, 100.0)?;
     let things = spec.clutter.as_deref().unwrap_or_default();
     if things.len() > MOST_THINGS {
-        return Err(problem("clutter", format!("{} things", things.len()), format!("keep to {MOST_THINGS}")));
+        let found = phrase!("doors-scene-things", count = things.len());
+        return Err(problem("clutter", found, phrase!("doors-scene-things-remedy", most = MOST_THINGS)));
     }
     for (i, thing) in things.iter().enumerate() {
         let key = format!("clutter[{i}]");
         all_between(&format!("{key}.at_mm"), &thing.at_mm, -FARTHEST_MM, FARTHEST_MM)?;
         all_between(&format!("{key}.size_mm"), &thing.size_mm, 0.0, FARTHEST_MM)?;
-        if thing.kind == ClutterKind::Sign && thing.text.chars().count() > 200 {
-            return Err(problem(format!("{key}.text"), "is too long", "keep to 200 letters"));
+        if thing.kind == ClutterKind::Sign && thing.text.chars().count() > MOST_LETTERS {
+            return Err(problem(
+                format!("{key}.text"),
+                phrase!("doors-scene-long"),
+                phrase!("doors-scene-long-remedy", most = MOST_LETTERS),
+            ));
         }
     }
     for (i, lamp) in spec.lamp.iter().flatten().enumerate() {
@@ -158,7 +175,7 @@ fn names(scene: &Scene) -> Result<(), Problem> {
     let known = |key: String, name: &str| match carriers.contains(&name) {
         true => Ok(()),
         false => {
-            let what = format!("no carrier `{name}` is in the kit");
+            let what = phrase!("doors-scene-no-carrier", name = name);
             Err(problem(key, what, did_you_mean(name, carriers.iter().copied())))
         }
     };
@@ -180,7 +197,7 @@ fn names(scene: &Scene) -> Result<(), Problem> {
         all_between(&format!("stray[{i}].at_mm"), &stray.at_mm, -FARTHEST_MM, FARTHEST_MM)?;
     }
     match OWN_JOB_KEYS.into_iter().find(|key| scene.spec.job.contains_key(*key)) {
-        Some(key) => Err(problem(format!("job.{key}"), "is written by `stage` itself", "remove it")),
+        Some(key) => Err(problem(format!("job.{key}"), phrase!("doors-scene-own-key"), phrase!("doors-remove-it"))),
         None => Ok(()),
     }
 }
@@ -190,17 +207,18 @@ fn check_step(scene: &Scene, photo: &PhotoSpec, key: &str) -> Result<(), Problem
     let steps = &scene.setup.steps;
     if let Some(step) = photo.step.as_ref().filter(|s| !steps.contains(s)) {
         let remedy = did_you_mean(step, steps.iter().map(String::as_str));
-        return Err(problem(format!("{key}.step"), format!("`{step}` is no step of the set-up sheet"), remedy));
+        return Err(problem(format!("{key}.step"), phrase!("doors-scene-no-step", step = step), remedy));
     }
     let moves = scene.spec.moves.len() as u32;
     if photo.after_move > moves {
-        let found = format!("is {}, but the scene has {moves} moves", photo.after_move);
-        return Err(problem(format!("{key}.after_move"), found, "write a [[move]] for each move of the stand"));
+        let found = phrase!("doors-scene-moves", found = photo.after_move, count = moves);
+        return Err(problem(format!("{key}.after_move"), found, phrase!("doors-scene-moves-remedy")));
     }
     let phases = ["before", "after"];
     match photo.phase.as_deref().filter(|p| !phases.contains(p)) {
         Some(phase) => {
-            Err(problem(format!("{key}.phase"), format!("`{phase}` is no phase"), did_you_mean(phase, phases)))
+            let found = phrase!("doors-scene-no-phase", phase = phase);
+            Err(problem(format!("{key}.phase"), found, did_you_mean(phase, phases)))
         }
         None => Ok(()),
     }
@@ -210,14 +228,14 @@ fn check_photo(photo: &PhotoSpec, key: &str) -> Result<(), Problem> {
     let name = &photo.file;
     let plain = name.chars().all(|c| c.is_ascii_alphanumeric() || "-_.".contains(c)) && !name.starts_with('.');
     if !plain || !(name.ends_with(".jpg") || name.ends_with(".jpeg")) || name.len() > 100 {
-        let remedy = "use letters, digits, - and _ and the ending .jpg";
-        return Err(problem(format!("{key}.file"), format!("`{name}` is no plain file name"), remedy));
+        let remedy = phrase!("doors-scene-file-remedy");
+        return Err(problem(format!("{key}.file"), phrase!("doors-scene-file", name = name), remedy));
     }
     all_between(&format!("{key}.eye_mm"), &photo.eye_mm, -FARTHEST_MM, FARTHEST_MM)?;
     all_between(&format!("{key}.look_at_mm"), &photo.look_at_mm, -FARTHEST_MM, FARTHEST_MM)?;
     if ![1, 3, 6, 8].contains(&photo.orientation) {
-        let found = format!("must be 1, 3, 6 or 8, not {}", photo.orientation);
-        return Err(problem(format!("{key}.orientation"), found, "6 is held upright"));
+        let found = phrase!("doors-scene-orientation", found = u32::from(photo.orientation));
+        return Err(problem(format!("{key}.orientation"), found, phrase!("doors-scene-orientation-remedy")));
     }
     between(&format!("{key}.digital_zoom"), photo.digital_zoom, 1.0, 20.0)?;
     between(&format!("{key}.resized"), photo.resized, 0.02, 2.0)?;

@@ -6,9 +6,10 @@ use std::path::Path;
 use super::check::check;
 use super::{Scene, SceneSpec};
 use crate::camera::Profile;
-use crate::input::{Document, Error, Place, SourceFile, did_you_mean};
+use crate::input::{Document, Error, Place, SourceFile, as_it_came, did_you_mean};
 use crate::marker::Kit;
 use crate::setup::Setup;
+use crate::words::phrase;
 
 const FORMAT: &str = "scene/1";
 
@@ -45,8 +46,9 @@ impl Scene {
     pub fn from_texts(text: &str, name: &str, text_of: &dyn Fn(&str) -> Option<&'static str>) -> Result<Self, Error> {
         let document = Document::parse(text, name, FORMAT)?;
         let spec = SceneSpec::from_toml(text, name)?;
-        let missing =
-            |file: &str| Error::new(name, format!("nothing is called `{file}`"), "name a file that is carried");
+        let missing = |file: &str| {
+            Error::new(name, phrase!("doors-scene-not-carried", file = file), phrase!("doors-scene-not-carried-remedy"))
+        };
         let named = |file: &str| text_of(file).ok_or_else(|| missing(file));
         let mut scene = Scene::new(
             crate::marker::KitFile::from_toml(named(&spec.kit)?, &spec.kit)?.kit,
@@ -92,10 +94,12 @@ fn translated(text: &str, file: &str, error: &toml::de::Error) -> Error {
     let words: Vec<&str> = message.split('`').skip(1).step_by(2).collect();
     let (problem, remedy) = match (message.split_whitespace().next(), words.split_first()) {
         (Some("unknown"), Some((word, known))) => {
-            (format!("unknown key or word `{word}`"), did_you_mean(word, known.iter().copied()))
+            (phrase!("doors-scene-unknown", word = *word), did_you_mean(word, known.iter().copied()))
         }
-        (Some("missing"), Some((word, _))) => (format!("`{word}` is missing"), format!("add `{word} = ...`")),
-        _ => (message.to_owned(), "see the scene format's keys and their kinds".to_owned()),
+        (Some("missing"), Some((word, _))) => {
+            (phrase!("doors-scene-missing", key = *word), phrase!("doors-scene-missing-remedy", key = *word))
+        }
+        _ => (as_it_came(message), phrase!("doors-scene-kinds-remedy")),
     };
     Error::new(file, problem, remedy).at(place)
 }

@@ -6,8 +6,8 @@ use super::drawing::plan_svg;
 use super::page::STYLE;
 use super::words::{advice, least_words, name, noise, worth};
 use crate::quantity::Quantity;
-use crate::record::{PlanRecord, SetupCheckRecord};
-use crate::words::{Language, say};
+use crate::record::{PlanRecord, SetupCheckRecord, told};
+use crate::words::{Language, Phrase, say};
 
 /// The explanation for the terminal.
 pub fn setup_text(sheet: &SetupCheckRecord, language: Language) -> String {
@@ -20,10 +20,13 @@ pub fn setup_text(sheet: &SetupCheckRecord, language: Language) -> String {
             text.push_str(&format!("  - {item}\n"));
         }
     };
-    list(say!(language, "plan-sheet-asks"), &sheet.words);
+    list(say!(language, "plan-sheet-asks"), &all_told(&sheet.words_phrases, &sheet.words, language));
     list(say!(language, "plan-sheet-open"), &not_checked(sheet, language));
-    list(say!(language, "plan-sheet-contradictions"), &sheet.contradictions);
-    list(say!(language, "plan-sheet-questions"), &sheet.questions);
+    list(
+        say!(language, "plan-sheet-contradictions"),
+        &all_told(&sheet.contradictions_phrases, &sheet.contradictions, language),
+    );
+    list(say!(language, "plan-sheet-questions"), &all_told(&sheet.questions_phrases, &sheet.questions, language));
     for kit in &sheet.kits {
         text.push_str(&format!(
             "\n{}\n  {}\n",
@@ -44,10 +47,15 @@ pub fn setup_text(sheet: &SetupCheckRecord, language: Language) -> String {
     text
 }
 
+/// Sentences of the record in a language.
+fn all_told(phrases: &[Phrase], sentences: &[String], language: Language) -> Vec<String> {
+    sentences.iter().enumerate().map(|(i, s)| told(phrases.get(i), s, language)).collect()
+}
+
 /// What the record names by the quantities' English words.
 fn not_checked(sheet: &SetupCheckRecord, language: Language) -> Vec<String> {
     let one = |words: &String| {
-        let known = Quantity::ALL.iter().find(|q| q.trade_name() == words);
+        let known = Quantity::ALL.iter().find(|q| q.trade_name() == *words);
         known.map_or_else(|| words.clone(), |q| q.phrase().say(language))
     };
     sheet.not_checked.iter().map(one).collect()
@@ -76,9 +84,9 @@ pub fn setup_html(sheet: &SetupCheckRecord, language: Language) -> String {
                 p.aside { (sheet.source) }
                 @if let Some(kit) = sheet.kits.first() { figure { (PreEscaped(plan_svg(kit, language))) } }
                 h2 { (say!(language, "plan-sheet-asks")) }
-                (list(&sheet.words))
-                (part(&say!(language, "plan-sheet-contradictions-title"), &sheet.contradictions))
-                (part(&say!(language, "plan-sheet-questions"), &sheet.questions))
+                (list(&all_told(&sheet.words_phrases, &sheet.words, language)))
+                (part(&say!(language, "plan-sheet-contradictions-title"), &all_told(&sheet.contradictions_phrases, &sheet.contradictions, language)))
+                (part(&say!(language, "plan-sheet-questions"), &all_told(&sheet.questions_phrases, &sheet.questions, language)))
                 (part(&say!(language, "plan-sheet-open"), &not_checked(sheet, language)))
                 @for kit in &sheet.kits { (kit_table(kit, language)) }
             }

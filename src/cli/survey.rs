@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use time::Date;
 
 use super::UNREADABLE;
-use super::output::{complain, language, say, write_file};
+use super::output::{complain, language, make_folder, say, write_file};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, candidate_cameras};
 use crate::input::SourceFile;
@@ -78,8 +78,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     found.kit.survey_due = typed.due.or(found.kit.survey_due);
     say(&survey::words(&found, language()), None);
     if let Some(folder) = &typed.report {
-        std::fs::create_dir_all(folder)
-            .map_err(|e| unreadable(format!("cannot make the folder {}: {e}", folder.display())))?;
+        make_folder(folder).map_err(unreadable)?;
         let path = folder.join("survey.html");
         write_file(&path, survey::page(&found, language()).as_bytes()).map_err(unreadable)?;
         say(&(say!(language(), "fit-wrote", file = path.display().to_string()) + "\n"), None);

@@ -80,7 +80,7 @@ fn work(typed: &Fit) -> Result<u8, (u8, String)> {
 }
 
 fn failed(e: fit::Error) -> (u8, String) {
-    (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string())
+    (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.phrase().say(language()))
 }
 
 fn on_board(typed: &Fit, board: &Board, options: Options) -> Result<u8, (u8, String)> {

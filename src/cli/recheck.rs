@@ -54,7 +54,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let models = Models::standard(None).map_err(|e| unreadable(e.to_string()))?;
     let first = kit(&models, &typed.kit).map_err(unreadable)?;
     let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;
-    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { OUT }, e.to_string());
+    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { OUT }, e.phrase().say(language()));
     let photos = survey::look(&typed.photos, &|_| ()).map_err(failed)?;
     let taken = photos.iter().find_map(|p| p.exif.taken.map(OffsetDateTime::date));
     let date = typed.date.or(taken).unwrap_or_else(|| OffsetDateTime::now_utc().date());

@@ -10,9 +10,3 @@ pub mod custody;
 pub mod evidence;
 pub mod transparency;
 pub mod trends;
-
-/// That something cannot be done with a file: `read`, `write`, `make` (a folder), `rename`, `remove`, `lock`,
-/// `protect`, `key` (read one), `random` (get random numbers for it).
-fn cannot(doing: &str, path: &std::path::Path, why: &std::io::Error) -> words::Phrase {
-    words::phrase!("evidence-cannot", doing = doing, path = path.display().to_string(), why = why.to_string())
-}

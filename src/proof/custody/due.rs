@@ -7,8 +7,7 @@ use time::Date;
 
 use super::audit::{Found, Sort};
 use super::find_sealed_job;
-use crate::cannot;
-use crate::evidence::{newest_token, unpack};
+use crate::evidence::{cannot, newest_token, unpack};
 use crate::folder::JobFile;
 use crate::words::{Phrase, phrase};
 

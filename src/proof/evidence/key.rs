@@ -7,8 +7,8 @@ use std::process::{Command, Stdio};
 
 use ssh_key::{PrivateKey, SshSig};
 
+use super::cannot;
 use super::signature::{HASH, NAMESPACE, Signature};
-use crate::cannot;
 use crate::words::{Language, Phrase, phrase};
 
 /// Asked for a passphrase with the key file's name; none: nobody can be asked.

@@ -10,8 +10,8 @@ use std::io::{self, BufReader, BufWriter, Read, Write};
 use std::path::{Path, PathBuf};
 
 use super::bag_path::BagPath;
+use super::cannot;
 use super::inspect::walk;
-use crate::cannot;
 use crate::words::{Language, Phrase, phrase};
 
 /// Why a one-file folder cannot be packed or unpacked.

@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 
 use sha2::{Digest, Sha512};
 
-use crate::cannot;
+use super::cannot;
 use crate::input::hex;
 use crate::words::{Language, Phrase, phrase};
 

@@ -173,7 +173,8 @@ impl Attempt {
             (Verdict::of_name(&self.verdict) != Some(record.verdict), "verdict"),
         ]
         .into_iter()
-        .filter_map(|(differs, what)| differs.then(|| phrase!("evidence-attempt-part", part = what)))
+        .filter(|(differs, _)| *differs)
+        .map(|(_, what)| phrase!("evidence-attempt-part", part = what))
         .collect()
     }
 }

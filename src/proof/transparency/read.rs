@@ -8,11 +8,11 @@ use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
+use super::cannot;
 use super::checkpoint::Checkpoint;
 use super::note::SignedNote;
 use super::tile::{Kind, LONGEST, Tile, WIDTH, holder, subtree, unbundle};
 use super::tree::{Hash, consistency_proof, inclusion_proof, is_consistent, is_included, leaf_hash, range_hash};
-use crate::cannot;
 use crate::words::{Language, Phrase, phrase};
 
 /// The checkpoint's name in a log's folder.

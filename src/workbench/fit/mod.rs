@@ -34,6 +34,7 @@ mod target;
 mod trust;
 mod words;
 
+use crate::shown::further;
 use crate::words::{Language, Phrase, phrase};
 
 pub use advice::Advice;
@@ -95,14 +96,5 @@ impl Error {
     /// Whether the input could not be read, rather than not be fitted.
     pub fn unreadable(&self) -> bool {
         matches!(self, Error::Photo(_))
-    }
-}
-
-/// What is so, and then one by one why.
-pub(crate) fn further(what: Phrase, why: Vec<Phrase>) -> Phrase {
-    let rest = why.into_iter().rev().reduce(|rest, first| phrase!("fit-further", first = first, rest = rest));
-    match rest {
-        Some(rest) => phrase!("fit-further", first = what, rest = rest),
-        None => what,
     }
 }

@@ -10,10 +10,10 @@ use super::length::{Length, LengthCheck, apply};
 use super::look::camera_of;
 use super::{Error, SurveyPhoto};
 use crate::camera::Profile;
-use crate::fit::further;
 use crate::geom::deg;
 use crate::marker::{Kit, Layout, MOST_U_CENTRE_MM, MOST_U_TURN_DEG};
 use crate::pose::BODY;
+use crate::shown::further;
 use crate::words::{Phrase, phrase};
 
 /// What is wanted.

@@ -10,7 +10,7 @@ use std::sync::Mutex;
 
 use super::changes::Outcome;
 use super::judge::Judged;
-use crate::cannot;
+use crate::evidence::cannot;
 use crate::words::{Language, Phrase, phrase};
 
 /// The folder that an audit writes to.

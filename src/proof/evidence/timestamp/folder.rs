@@ -5,7 +5,7 @@ use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
 
-use crate::cannot;
+use super::super::cannot;
 use crate::folder::write_durably;
 use crate::words::{Language, Phrase, phrase};
 

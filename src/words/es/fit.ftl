@@ -260,8 +260,8 @@ fit-no-length-unmeasured = uno de sus marcadores no se midió
 fit-no-length-contradicts = las longitudes contradicen las fotos
 fit-no-length-text =
     { $problem ->
-        [same] «{ $text }» tiene la misma esquina en ambos extremos: escribirla como ID:CORNER,ID:CORNER=MM~U, por ejemplo 10:0,13:1=1200.4~0.3: esquinas 0 superior izquierda, 1 superior derecha, 2 inferior derecha, 3 inferior izquierda del marcador derecho (o tl, tr, br, bl), U la incertidumbre típica en mm
-       *[form] «{ $text }» no es una longitud: escribirla como ID:CORNER,ID:CORNER=MM~U, por ejemplo 10:0,13:1=1200.4~0.3: esquinas 0 superior izquierda, 1 superior derecha, 2 inferior derecha, 3 inferior izquierda del marcador derecho (o tl, tr, br, bl), U la incertidumbre típica en mm
+        [same] «{ $text }» tiene la misma esquina en ambos extremos: escribirla como ID:CORNER,ID:CORNER=MM~U, por ejemplo 10:0,13:1=1200.4~0.3: esquinas 0 superior izquierda, 1 superior derecha, 2 inferior derecha, 3 inferior izquierda del marcador en posición vertical (o tl, tr, br, bl), U la incertidumbre típica en mm
+       *[form] «{ $text }» no es una longitud: escribirla como ID:CORNER,ID:CORNER=MM~U, por ejemplo 10:0,13:1=1200.4~0.3: esquinas 0 superior izquierda, 1 superior derecha, 2 inferior derecha, 3 inferior izquierda del marcador en posición vertical (o tl, tr, br, bl), U la incertidumbre típica en mm
     }
 fit-no-first-survey = la referencia nunca se midió: medirla una vez y comprobar con el juego de marcadores que eso escribe
 fit-no-place = las fotos no determinan { $holder }: fotografiarlo desde dos lados

@@ -260,8 +260,8 @@ fit-no-length-unmeasured = un de ses marqueurs n’a pas été mesuré
 fit-no-length-contradicts = les longueurs contredisent les photos
 fit-no-length-text =
     { $problem ->
-        [same] « { $text } » a le même coin aux deux extrémités : l’écrire ID:CORNER,ID:CORNER=MM~U, par exemple 10:0,13:1=1200.4~0.3 : coins 0 en haut à gauche, 1 en haut à droite, 2 en bas à droite, 3 en bas à gauche du marqueur droit (ou tl, tr, br, bl), U l’incertitude-type en mm
-       *[form] « { $text } » n’est pas une longueur : l’écrire ID:CORNER,ID:CORNER=MM~U, par exemple 10:0,13:1=1200.4~0.3 : coins 0 en haut à gauche, 1 en haut à droite, 2 en bas à droite, 3 en bas à gauche du marqueur droit (ou tl, tr, br, bl), U l’incertitude-type en mm
+        [same] « { $text } » a le même coin aux deux extrémités : l’écrire ID:CORNER,ID:CORNER=MM~U, par exemple 10:0,13:1=1200.4~0.3 : coins 0 en haut à gauche, 1 en haut à droite, 2 en bas à droite, 3 en bas à gauche du marqueur à l’endroit (ou tl, tr, br, bl), U l’incertitude-type en mm
+       *[form] « { $text } » n’est pas une longueur : l’écrire ID:CORNER,ID:CORNER=MM~U, par exemple 10:0,13:1=1200.4~0.3 : coins 0 en haut à gauche, 1 en haut à droite, 2 en bas à droite, 3 en bas à gauche du marqueur à l’endroit (ou tl, tr, br, bl), U l’incertitude-type en mm
     }
 fit-no-first-survey = la référence n’a jamais été mesurée : la mesurer une fois, et vérifier par rapport au jeu de marqueurs ainsi écrit
 fit-no-place = les photos ne déterminent pas { $holder } : le prendre de deux côtés

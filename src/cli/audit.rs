@@ -9,7 +9,7 @@ use rayon::prelude::*;
 use super::UNREADABLE;
 use super::check::read_signers;
 use super::log_check;
-use super::output::{complain, language, say};
+use super::output::{cannot_read, complain, language, no_stdout, say};
 use super::threads::pool;
 use super::verify::worse;
 use crate::custody::audit::{self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, Sort};
@@ -86,24 +86,25 @@ fn prepare(arguments: &Arguments) -> Result<(Options, Option<Signers>, rayon::Th
 fn archive(arguments: &Arguments, options: &Options, signers: Option<&Signers>) -> Result<u8, String> {
     let mut code = 0;
     let found = audit::find(&arguments.paths, &mut |path, e| {
-        complain(&format!("cannot read the folder {}: {e}", path.display()));
+        complain(&cannot_read(path, e));
         code = UNREADABLE;
     });
     if found.is_empty() {
-        return Err("no job or evidence folder was found: name a folder that holds some".to_owned());
+        return Err(say!(language(), "cli-audit-nothing"));
     }
     let out = arguments.out.as_deref().unwrap_or(Path::new("."));
     let start = Instant::now();
     let last = std::sync::Mutex::new(start);
     let progress = |p: Progress| show(p, start, &last);
-    let (ledger, audit) =
-        audit::audit(&found, options, signers, out, arguments.recompute, &progress).map_err(|e| e.to_string())?;
+    let (ledger, audit) = audit::audit(&found, options, signers, out, arguments.recompute, &progress)
+        .map_err(|e| e.phrase().say(language()))?;
     if std::io::stderr().is_terminal() {
         let _ = write!(std::io::stderr(), "\r\x1b[K");
     }
     let held = hold(arguments, &ledger, &audit, out);
     let told = held.as_ref().ok().and_then(Option::as_ref).map(|held| held.told(language()));
-    write_reports(&ledger, &audit, told.as_ref()).map_err(|e| format!("cannot write the report of the audit: {e}"))?;
+    write_reports(&ledger, &audit, told.as_ref())
+        .map_err(|e| say!(language(), "cli-audit-no-report", why = e.to_string()))?;
     for line in &audit.lines {
         code = worse(code, line.exit);
     }
@@ -444,7 +445,7 @@ fn from_stdin(options: &Options, signers: Option<&Signers>) -> Result<u8, String
             .filter(|line| line.as_ref().map_or(true, |text| !text.trim().is_empty()))
             .take(many)
             .collect::<Result<_, _>>()
-            .map_err(|e| format!("cannot read standard input: {e}"))?;
+            .map_err(|e| say!(language(), "cli-no-stdin", why = e.to_string()))?;
         if paths.is_empty() {
             return Ok(0);
         }
@@ -455,9 +456,7 @@ fn from_stdin(options: &Options, signers: Option<&Signers>) -> Result<u8, String
             text.push('\n');
         }
         let mut out = std::io::stdout().lock();
-        out.write_all(text.as_bytes())
-            .and_then(|()| out.flush())
-            .map_err(|e| format!("cannot write to standard output: {e}"))?;
+        out.write_all(text.as_bytes()).and_then(|()| out.flush()).map_err(|e| no_stdout(&e))?;
     }
 }
 

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{JsonTarget, complain, language, say, write_file, write_json};
+use super::output::{JsonTarget, complain, language, make_folder, say, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{JobFile, Kind, Models, Vehicle};
 use crate::input::SourceFile;
@@ -87,7 +87,7 @@ fn measure(args: &Arguments) -> Result<BayRecord, String> {
     let record = check_bay(&args.photos, &wanted).map_err(|e| e.to_string())?;
     say(&bay_text(&record, language()), args.json.as_ref());
     if let Some(folder) = &args.report {
-        std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+        make_folder(folder)?;
         write_file(&folder.join("bay.svg"), bay_svg(&record, language()).as_bytes())?;
         write_file(&folder.join("bay.html"), bay_html(&record, language()).as_bytes())?;
         let written = say!(language(), "bay-map-written", file = folder.join("bay.html").display().to_string());

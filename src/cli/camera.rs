@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
-use super::output::{complain, language, say, write_file};
+use super::output::{complain, language, make_folder, say, write_file};
 use crate::camera::{LensModel, Profile};
 use crate::fit::{self, CameraFit, Options};
 use crate::folder::{Kind, Models};
@@ -80,7 +80,7 @@ fn work(typed: &Fit) -> Result<u8, (u8, String)> {
 }
 
 fn failed(e: fit::Error) -> (u8, String) {
-    (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string())
+    (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.phrase().say(language()))
 }
 
 fn on_board(typed: &Fit, board: &Board, options: Options) -> Result<u8, (u8, String)> {
@@ -99,7 +99,7 @@ fn on_board(typed: &Fit, board: &Board, options: Options) -> Result<u8, (u8, Str
 fn on_kit(typed: &Fit, kit: &Kit, name: &str, model: LensModel) -> Result<u8, (u8, String)> {
     let unreadable = |message: String| (UNREADABLE, message);
     if typed.report.is_some() {
-        return Err(unreadable("a report shows photos of a board; leave --report out with a kit".to_owned()));
+        return Err(unreadable(say!(language(), "cli-camera-no-report")));
     }
     let photos = fit::look_at_kit(&typed.photos).map_err(failed)?;
     let fitted = fit::fit_on_kit(kit, &photos, name, model).map_err(failed)?;
@@ -134,7 +134,7 @@ fn target(name: &str) -> Result<Target, String> {
 }
 
 fn write_page(folder: &Path, fitted: &CameraFit) -> Result<(), String> {
-    std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+    make_folder(folder)?;
     let path = folder.join("camera.html");
     write_file(&path, fit::page(fitted, language()).as_bytes())?;
     say(&(say!(language(), "fit-wrote", file = path.display().to_string()) + "\n"), None);

@@ -82,7 +82,7 @@ impl Trusted {
         let signers = arguments.signers.as_deref().map(read_signers).transpose()?;
         let authorities = arguments.timestamp_ca.as_deref().map(|path| {
             let pem = std::fs::read(path).map_err(|e| cannot_read(path, &e))?;
-            Authorities::read(&pem, &path.display().to_string()).map_err(|e| e.to_string())
+            Authorities::read(&pem, &path.display().to_string()).map_err(|e| e.phrase().say(language()))
         });
         let logs = LogTrust::read(arguments.log_keys.as_deref(), arguments.log.as_deref())?;
         Ok(Trusted { signers, authorities: authorities.transpose()?, logs })
@@ -158,7 +158,7 @@ pub(super) fn read_signers(path: &Path) -> Result<Signers, String> {
     let text = std::fs::read_to_string(path).map_err(|e| cannot_read(path, &e))?;
     // Times without Z are local ones; where the system does not tell, UTC.
     let now = OffsetDateTime::now_local().unwrap_or_else(|_| OffsetDateTime::now_utc());
-    Signers::read(&text, &path.display().to_string(), now).map_err(|e| e.to_string())
+    Signers::read(&text, &path.display().to_string(), now).map_err(|e| e.phrase().say(language()))
 }
 
 /// Who signed, of those whose signatures count.
@@ -204,7 +204,7 @@ fn measured_again(folder: &Path, items: &mut Vec<Item>) {
         }
         Ok(again) => {
             let (recorded, now) = (&again.recorded.tool.version, &again.now.tool.version);
-            let differences = again.differences.join("; ");
+            let differences = again.differing();
             let found = if recorded == now {
                 phrase!("evidence-measured-otherwise", differences = differences)
             } else {
@@ -213,7 +213,7 @@ fn measured_again(folder: &Path, items: &mut Vec<Item>) {
             (Outcome::Failed, found)
         }
         Err(e @ (RemeasureError::NoJob | RemeasureError::Result(_) | RemeasureError::Job(_))) => {
-            (Outcome::Failed, phrase!("evidence-not-measurable", why = e.to_string()))
+            (Outcome::Failed, phrase!("evidence-not-measurable", why = e.phrase()))
         }
     };
     items.push(Item { what: MEASURED.to_owned(), outcome, found });

@@ -60,8 +60,8 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
         match due(found) {
             Ok(one) if one.may_go(on) || one.wants_stamp(by) => list.due.push(entry(&one, on, by)),
             Ok(_) => list.kept += 1,
-            Err(message) => {
-                complain(&message);
+            Err(why) => {
+                complain(&why.say(language()));
                 unread += 1;
             }
         }

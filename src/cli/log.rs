@@ -115,7 +115,7 @@ type Failed = (String, u8);
 
 fn failed(e: LogError) -> Failed {
     let code = if matches!(e, LogError::Rewritten { .. } | LogError::File { .. }) { REWRITTEN } else { UNREADABLE };
-    (e.to_string(), code)
+    (e.phrase().say(language()), code)
 }
 
 fn unreadable(message: String) -> Failed {
@@ -123,7 +123,7 @@ fn unreadable(message: String) -> Failed {
 }
 
 fn new(folder: &Path, origin: &str) -> Result<String, Failed> {
-    let log = Log::create(folder, origin).map_err(|e| unreadable(e.to_string()))?;
+    let log = Log::create(folder, origin).map_err(|e| unreadable(e.phrase().say(language())))?;
     let made = say!(language(), "cli-log-made", log = origin, folder = shown(folder));
     let private = say!(language(), "cli-log-private", folder = shown(&private_folder(folder)));
     Ok(format!("{made}\n{}\n{private}\n", log.verifier().text()))
@@ -144,7 +144,7 @@ fn show(folder: &Path, last: usize) -> Result<String, Failed> {
                     };
                     format!("{n:8}  {}  {:10}  {:6}  {shown}\n", a.when(), a.verdict, a.by)
                 }
-                Err(why) => format!("{n:8}  {why}\n"),
+                Err(why) => format!("{n:8}  {}\n", why.say(language())),
             });
         }
     })
@@ -198,9 +198,9 @@ fn check(folder: &Path, keys: Option<&Path>, earlier: &[PathBuf]) -> Result<(Str
 }
 
 fn cosign(folder: &Path, key: &Path, name: &str, keys: &Path, seen: Option<&Path>) -> Result<String, Failed> {
-    check_name(name).map_err(unreadable)?;
+    check_name(name).map_err(|why| unreadable(why.say(language())))?;
     let keys: Vec<VerifierKey> = read_keys(keys).map_err(unreadable)?;
-    let opened = Key::open(key, &ask).map_err(|e| unreadable(e.to_string()))?;
+    let opened = Key::open(key, &ask).map_err(|e| unreadable(e.phrase().say(language())))?;
     let seed = opened.seed().ok_or_else(|| unreadable(say!(language(), "cli-log-agent-key", key = shown(key))))?;
     let signer = NoteSigner::new(name, &seed);
     let own = seen.map_or_else(

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::logged::read_keys;
-use super::output::write_file;
+use super::output::{language, write_file};
 use crate::custody::audit::{Audit, Ledger, LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};
 use crate::evidence::{Item, Outcome};
 use crate::record::JobRecord;
@@ -21,7 +21,7 @@ impl LogTrust {
     /// From files; none: nothing is known.
     pub(super) fn read(keys: Option<&Path>, log: Option<&Path>) -> Result<Self, String> {
         let keys = keys.map(read_keys).transpose()?.unwrap_or_default();
-        let now = log.map(LogFolder::open).transpose().map_err(|e| e.to_string())?;
+        let now = log.map(LogFolder::open).transpose().map_err(|e| e.phrase().say(language()))?;
         Ok(LogTrust { keys, now })
     }
 
@@ -40,23 +40,24 @@ impl LogTrust {
         }
     }
 
-    fn judge(&self, payload: &Path, path: &Path) -> Result<(Outcome, Phrase), String> {
-        let text = std::fs::read_to_string(path).map_err(|e| format!("cannot be read ({e})"))?;
+    fn judge(&self, payload: &Path, path: &Path) -> Result<(Outcome, Phrase), Phrase> {
+        let text = std::fs::read_to_string(path).map_err(|e| phrase!("evidence-unreadable", why = e.to_string()))?;
         let proof = AttemptProof::read(&text)?;
         let shown = proof.check()?;
-        let result =
-            std::fs::read(payload.join("result.json")).map_err(|e| format!("has no result beside it ({e})"))?;
+        let result = std::fs::read(payload.join("result.json"));
+        let result = result.map_err(|e| phrase!("evidence-no-result", why = e.to_string()))?;
         let record: JobRecord =
-            serde_json::from_slice(&result).map_err(|e| format!("has no result beside it that can be read ({e})"))?;
+            serde_json::from_slice(&result).map_err(|e| phrase!("evidence-bad-result", why = e.to_string()))?;
         let differs = shown.attempt.differs_from(&record, &result);
         if !differs.is_empty() {
-            return Err(format!("is of another attempt: {} differ", differs.join(", ")));
+            return Err(phrase!("evidence-attempt-other", parts = differs));
         }
         let vouchers = shown.checkpoint.vouchers(&proof.note, &self.keys)?;
         if let Some(now) = &self.now {
             // The log as it is now has to be signed as well, or anybody's tiles would do.
             now.checkpoint.vouchers(&now.note, &self.keys)?;
-            now.check_earlier(&shown.checkpoint, path).map_err(|e| format!("does not fit the log now: {e}"))?;
+            now.check_earlier(&shown.checkpoint, path)
+                .map_err(|e| phrase!("evidence-log-does-not-fit", why = e.phrase()))?;
         }
         let witnesses: Vec<String> = vouchers.witnesses.into_iter().map(|(name, _)| name).collect();
         let words = phrase!(
@@ -131,9 +132,9 @@ pub(super) fn audit(ledger: &Ledger, audit: &Audit, out: &Path, asked: &Asked) -
         folder: asked.folder.to_path_buf(),
         keys: asked.keys.map(read_keys).transpose()?.unwrap_or_default(),
         earlier,
-        order_salt: orders.map(read_order_salt).transpose().map_err(|e| e.to_string())?,
+        order_salt: orders.map(read_order_salt).transpose().map_err(|e| e.phrase().say(language()))?,
     };
-    let found = audit_log(ledger, &audit.lines, &options).map_err(|e| e.to_string())?;
+    let found = audit_log(ledger, &audit.lines, &options).map_err(|e| e.phrase().say(language()))?;
     let mut json = serde_json::to_vec_pretty(&found).map_err(|e| e.to_string())?;
     json.push(b'\n');
     write_file(&out.join("log.json"), &json)?;

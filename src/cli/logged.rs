@@ -7,11 +7,11 @@ use time::OffsetDateTime;
 use super::output::{cannot_write, language, read_text};
 use crate::record::JobRecord;
 use crate::transparency::{Appended, Attempt, Log, VerifierKey};
-use crate::words::say;
+use crate::words::{Phrase, say};
 
 /// Opens a log that this machine writes.
 pub(super) fn open(folder: &Path) -> Result<Log, String> {
-    Log::open(folder).map_err(|e| e.to_string())
+    Log::open(folder).map_err(|e| e.phrase().say(language()))
 }
 
 /// Adds verified jobs in one go; with words about it.
@@ -22,8 +22,10 @@ pub(super) fn add(log: &Log, records: &[&JobRecord], by: &str) -> Result<(Append
         Ok(Attempt::of(record, &json, by, now, log.order_salt()))
     };
     let attempts: Vec<Attempt> = records.iter().map(attempt).collect::<Result<_, String>>()?;
-    let appended = log.append(&attempts).map_err(|e| e.to_string())?;
-    let mut words: String = appended.repaired.iter().map(|what| format!("{}: {what}.\n", log.origin())).collect();
+    let appended = log.append(&attempts).map_err(|e| e.phrase().say(language()))?;
+    let put_right =
+        |what: &Phrase| say!(language(), "cli-log-put-right", log = log.origin(), what = what.clone()) + "\n";
+    let mut words: String = appended.repaired.iter().map(put_right).collect();
     let first = appended.first;
     match attempts.len() as u64 {
         0 => {}
@@ -46,5 +48,5 @@ pub(super) fn jobs(n: usize) -> String {
 /// Verifier keys of a file.
 pub(super) fn read_keys(path: &Path) -> Result<Vec<VerifierKey>, String> {
     let text = read_text(path)?;
-    VerifierKey::read_all(&text, &path.display().to_string())
+    VerifierKey::read_all(&text, &path.display().to_string()).map_err(|e| e.say(language()))
 }

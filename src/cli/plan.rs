@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{JsonTarget, complain, language, say, write_file, write_json};
+use super::output::{JsonTarget, complain, language, make_folder, say, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{JobFile, Kind, Models, Vehicle};
 use crate::input::SourceFile;
@@ -121,7 +121,7 @@ pub(super) fn run(args: &Arguments) -> u8 {
         let record = plan(wanted, &options);
         say(&plan_text(&record, language()), args.json.as_ref());
         if let Some(folder) = &args.report {
-            std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+            make_folder(folder)?;
             write_file(&folder.join("plan.svg"), plan_svg(&record, language()).as_bytes())?;
             write_file(&folder.join("plan.html"), plan_html(&record, language()).as_bytes())?;
             let written =

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use time::{Date, OffsetDateTime};
 
 use super::UNREADABLE;
-use super::output::{complain, language, say, write_file};
+use super::output::{complain, language, make_folder, say, write_file};
 use super::survey::{cameras, kit};
 use crate::folder::Models;
 use crate::survey::{self, Recheck};
@@ -54,7 +54,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let models = Models::standard(None).map_err(|e| unreadable(e.to_string()))?;
     let first = kit(&models, &typed.kit).map_err(unreadable)?;
     let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;
-    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { OUT }, e.to_string());
+    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { OUT }, e.phrase().say(language()));
     let photos = survey::look(&typed.photos, &|_| ()).map_err(failed)?;
     let taken = photos.iter().find_map(|p| p.exif.taken.map(OffsetDateTime::date));
     let date = typed.date.or(taken).unwrap_or_else(|| OffsetDateTime::now_utc().date());
@@ -65,8 +65,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let lines: String = all.iter().map(|r| r.to_csv() + "\n").collect();
     write_file(&typed.log, format!("{}\n{lines}", Recheck::HEAD).as_bytes()).map_err(unreadable)?;
     if let Some(folder) = &typed.report {
-        std::fs::create_dir_all(folder)
-            .map_err(|e| unreadable(format!("cannot make the folder {}: {e}", folder.display())))?;
+        make_folder(folder).map_err(unreadable)?;
         let path = folder.join("recheck.html");
         write_file(&path, survey::recheck_page(&first.name, &all, language()).as_bytes()).map_err(unreadable)?;
         say(&(say!(language(), "fit-wrote", file = path.display().to_string()) + "\n"), None);

@@ -38,9 +38,13 @@ fn redact(arguments: &Arguments) -> Result<(), String> {
     let opened = unpacked::open(&arguments.folder)?;
     let contents = custody::redact(&opened.folder, &arguments.show).map_err(|e| {
         // Whoever named one file knows nothing of where it was unpacked.
-        e.to_string().replace(&opened.folder.display().to_string(), &arguments.folder.display().to_string())
+        e.phrase()
+            .say(language())
+            .replace(&opened.folder.display().to_string(), &arguments.folder.display().to_string())
     })?;
-    write_sealed(&arguments.out, |out| evidence::seal(out, &contents, None, None).map_err(|e| e.to_string()))
+    write_sealed(&arguments.out, |out| {
+        evidence::seal(out, &contents, None, None).map_err(|e| e.phrase().say(language()))
+    })
 }
 
 /// Makes the copy; exit code 0 done, 2 the folder is not intact or cannot be read.

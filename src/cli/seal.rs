@@ -58,9 +58,17 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 
 fn seal(arguments: &Arguments) -> Result<String, String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
-    let key = arguments.key.as_deref().map(|path| Key::open(path, &ask)).transpose().map_err(|e| e.to_string())?;
+    let key = arguments
+        .key
+        .as_deref()
+        .map(|path| Key::open(path, &ask))
+        .transpose()
+        .map_err(|e| e.phrase().say(language()))?;
     let options = job::Options { models };
-    let gathered = arguments.jobs.iter().map(|path| custody::gather(path, &options, wish()).map_err(|e| e.to_string()));
+    let gathered = arguments
+        .jobs
+        .iter()
+        .map(|path| custody::gather(path, &options, wish()).map_err(|e| e.phrase().say(language())));
     let mut gathered: Vec<(JobRecord, Contents)> = gathered.collect::<Result<_, _>>()?;
     if let Some(folder) = &arguments.log {
         log_all(folder, &mut gathered)?;
@@ -76,7 +84,7 @@ fn log_all(folder: &Path, gathered: &mut [(JobRecord, Contents)]) -> Result<(), 
     let records: Vec<&JobRecord> = gathered.iter().map(|(record, _)| record).collect();
     let (added, words) = logged::add(&logged::open(folder)?, &records, "seal")?;
     note(&words);
-    for ((_, contents), proof) in gathered.iter_mut().zip(added.proofs().map_err(|e| e.to_string())?) {
+    for ((_, contents), proof) in gathered.iter_mut().zip(added.proofs().map_err(|e| e.phrase().say(language()))?) {
         contents.payload.insert(PROOF_FILE.to_owned(), Bytes::Here(proof.to_text().into_bytes()));
     }
     Ok(())
@@ -118,7 +126,8 @@ fn seal_several(
         .collect();
     let jobs: Vec<(String, Contents)> =
         gathered.into_iter().map(|(record, contents)| (report::stem(&record), contents)).collect();
-    evidence::seal_several(out, &jobs, &[("repair-order.html", page.into_bytes())], key).map_err(|e| e.to_string())?;
+    evidence::seal_several(out, &jobs, &[("repair-order.html", page.into_bytes())], key)
+        .map_err(|e| e.phrase().say(language()))?;
     let sealed = say!(language(), "cli-sealed-several", count = jobs.len(), order = series);
     let index = say!(language(), "cli-sealed-index", file = shown(&out.join(evidence::INDEX)));
     Ok(format!("{sealed}\n{}{}\n{index}\n", listed.concat(), signed(key, evidence::INDEX_SIGNATURE)))
@@ -133,13 +142,13 @@ fn seal_one(
     let answer = arguments.timestamp.as_deref().map(read_answer).transpose()?;
     let answer = answer.as_ref().map(|(file, bytes)| Answer { file, bytes });
     let request = write_sealed(&arguments.out, |folder| {
-        evidence::seal(folder, contents, key, answer).map_err(|e| e.to_string())?;
+        evidence::seal(folder, contents, key, answer).map_err(|e| e.phrase().say(language()))?;
         arguments
             .timestamp_request
             .as_ref()
             .map(|_| evidence::stamp_request(folder))
             .transpose()
-            .map_err(|e| e.to_string())
+            .map_err(|e| e.phrase().say(language()))
     })?;
     if let (Some(path), Some(request)) = (&arguments.timestamp_request, request) {
         write_file(path, &request)?;
@@ -172,7 +181,7 @@ pub(super) fn write_sealed<T>(out: &Path, make: impl Fn(&Path) -> Result<T, Stri
         room.map_err(|e| say!(language(), "cli-cannot-make-folder", path = shown(beside), why = e.to_string()))?;
     let folder = room.path().join(name);
     let made = make(&folder)?;
-    evidence::pack(&folder, name, out).map_err(|e| e.to_string())?;
+    evidence::pack(&folder, name, out).map_err(|e| e.phrase().say(language()))?;
     Ok(made)
 }
 

@@ -68,7 +68,7 @@ fn work(typed: &Arguments) -> Result<(), (u8, String)> {
     let bench = Bench { kit, cameras, named: typed.camera.is_some(), carriers };
     let all = |paths: &[PathBuf]| paths.iter().map(|p| seated(&bench, p)).collect::<Result<Vec<Seated>, _>>();
     let (seatings, turned) = (all(&typed.seatings)?, all(&typed.turned)?);
-    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
+    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.phrase().say(language()));
     let found = survey::seating(&seatings, &turned).map_err(failed)?;
     say(&words(&typed.plate, &seatings, &found), None);
     if let Some(out) = &typed.out {
@@ -100,7 +100,7 @@ fn carriers(kit: &Kit, typed: &Arguments) -> Result<[usize; 2], String> {
 fn seated(bench: &Bench, path: &Path) -> Result<Seated, (u8, String)> {
     let unreadable = |message: String| (UNREADABLE, message);
     let name = path.display().to_string();
-    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
+    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.phrase().say(language()));
     let [plate, against] = bench.carriers.map(|k| bench.kit.carriers[k].name.as_str());
     if path.is_dir() {
         let photos = survey::look(&pictures(path).map_err(unreadable)?, &|_| ()).map_err(failed)?;

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::UNREADABLE;
-use super::output::{JsonTarget, complain, language, say, write_file, write_json};
+use super::output::{JsonTarget, complain, language, make_folder, say, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, Vehicle};
 use crate::job::setup_check;
@@ -77,7 +77,7 @@ fn check(args: &Check) -> Result<SetupCheckRecord, String> {
     let record = setup_check(&setup, &kits, &camera, &Vehicle::default());
     say(&setup_text(&record, language()), args.json.as_ref());
     if let Some(folder) = &args.report {
-        std::fs::create_dir_all(folder).map_err(|e| format!("cannot make the folder {}: {e}", folder.display()))?;
+        make_folder(folder)?;
         write_file(&folder.join("setup.html"), setup_html(&record, language()).as_bytes())?;
         let written = say!(language(), "plan-drawing-written", file = folder.join("setup.html").display().to_string());
         say(&format!("\n{written}\n"), args.json.as_ref());

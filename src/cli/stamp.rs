@@ -45,14 +45,14 @@ fn stamp(arguments: &Arguments) -> Result<String, String> {
         return Err(say!(language(), "cli-no-evidence", folder = named));
     }
     if let Some(path) = &arguments.request {
-        write_file(path, &evidence::stamp_request(folder).map_err(|e| e.to_string())?)?;
+        write_file(path, &evidence::stamp_request(folder).map_err(|e| e.phrase().say(language()))?)?;
         return Ok(say!(language(), "cli-stamp-request", file = shown(path), folder = named) + "\n");
     }
     let path = arguments.answer.as_ref().ok_or_else(|| say!(language(), "cli-stamp-no-answer"))?;
     let (file, bytes) = read_answer(path)?;
-    let token = evidence::stamp(folder, &bytes, &file).map_err(|e| e.to_string())?;
+    let token = evidence::stamp(folder, &bytes, &file).map_err(|e| e.phrase().say(language()))?;
     if opened.was_one_file {
-        evidence::repack(folder, &arguments.folder).map_err(|e| e.to_string())?;
+        evidence::repack(folder, &arguments.folder).map_err(|e| e.phrase().say(language()))?;
     }
     let (authority, when, ends) = (token.authority(), token.when(), Value::moment(token.ends().date().to_string()));
     Ok(say!(language(), "cli-stamped", folder = named, authority = authority, when = when, ends = ends) + "\n")

@@ -6,13 +6,13 @@ use std::path::{Path, PathBuf};
 use time::Date;
 
 use super::UNREADABLE;
-use super::output::{complain, language, say, write_file};
+use super::output::{complain, language, make_folder, say, write_file};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, candidate_cameras};
 use crate::input::SourceFile;
 use crate::marker::{Kit, KitFile, MAX_LAYOUT_BYTES, read_layout};
 use crate::survey::{self, Length, Survey};
-use crate::words::{Language, say};
+use crate::words::{Language, Phrase, say};
 
 /// The survey is not fit for use.
 const NOT_FIT: u8 = 3;
@@ -34,7 +34,7 @@ pub(super) struct Arguments {
     camera: Option<String>,
     /// A length measured between two marker corners, with its standard uncertainty, such as
     /// 10:tl,13:tr=1200.4~0.3 (corners tl tr br bl, or 0 to 3 in that order); may be repeated
-    #[arg(long = "length", value_name = "ID:CORNER,ID:CORNER=MM~U")]
+    #[arg(long = "length", value_name = "ID:CORNER,ID:CORNER=MM~U", value_parser = length)]
     lengths: Vec<Length>,
     /// Carriers may have moved against each other between photos: survey each by itself
     #[arg(long)]
@@ -53,6 +53,10 @@ pub(super) struct Arguments {
     models: Option<PathBuf>,
 }
 
+fn length(text: &str) -> Result<Length, String> {
+    text.parse().map_err(|why: Phrase| why.say(language()))
+}
+
 /// Surveys; exit code 0, 2 unreadable, 3 not fit for use.
 pub(super) fn run(arguments: &Arguments) -> u8 {
     match work(arguments) {
@@ -69,7 +73,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let models = Models::standard(typed.models.as_deref()).map_err(|e| unreadable(e.say(language())))?;
     let kit = kit(&models, &typed.kit).map_err(unreadable)?;
     let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;
-    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.to_string());
+    let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { NOT_FIT }, e.phrase().say(language()));
     let photos = survey::look(&typed.photos, &progress).map_err(failed)?;
     let options =
         survey::Options { lengths: typed.lengths.clone(), apart: typed.apart, camera_named: typed.camera.is_some() };
@@ -78,8 +82,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     found.kit.survey_due = typed.due.or(found.kit.survey_due);
     say(&survey::words(&found, language()), None);
     if let Some(folder) = &typed.report {
-        std::fs::create_dir_all(folder)
-            .map_err(|e| unreadable(format!("cannot make the folder {}: {e}", folder.display())))?;
+        make_folder(folder).map_err(unreadable)?;
         let path = folder.join("survey.html");
         write_file(&path, survey::page(&found, language()).as_bytes()).map_err(unreadable)?;
         say(&(say!(language(), "fit-wrote", file = path.display().to_string()) + "\n"), None);

@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use rand::TryRng;
 
 use super::UNREADABLE;
-use super::output::{complain, language, say, write_file, write_json};
+use super::output::{complain, language, make_folder, say, write_file, write_json};
 use super::threads::pool;
 use crate::record::TrendsRecord;
 use crate::report::effect_words;
@@ -68,7 +68,7 @@ pub(super) fn run(args: &Arguments) -> u8 {
 
 fn write_trends(args: &Arguments) -> Result<(), String> {
     let out = &args.out;
-    std::fs::create_dir_all(out).map_err(|e| format!("cannot make the folder {}: {e}", out.display()))?;
+    make_folder(out)?;
     let key = if args.names { None } else { Some(people_key(&out.join("people.key"))?) };
     let options = Options { by: args.by.factor(), out, reports: &args.reports, people: key.as_ref() };
     let found = trends(&args.paths, &options).map_err(|e| e.to_string())?;

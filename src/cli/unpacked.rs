@@ -40,7 +40,7 @@ pub(super) fn open(named: &Path) -> Result<Unpacked, Unpacking> {
         .map_err(|e| Unpacking::Failed(say!(language(), "cli-cannot-unpack", why = e.to_string())))?;
     match unpack(named, room.path()) {
         Ok(folder) => Ok(Unpacked { folder, was_one_file: true, _room: Some(room) }),
-        Err(e @ OneFileError::Entry { .. }) => Err(Unpacking::Altered(e.to_string())),
-        Err(e) => Err(Unpacking::Failed(e.to_string())),
+        Err(e @ OneFileError::Entry { .. }) => Err(Unpacking::Altered(e.phrase().say(language()))),
+        Err(e) => Err(Unpacking::Failed(e.phrase().say(language()))),
     }
 }

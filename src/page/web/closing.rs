@@ -21,19 +21,18 @@ pub(super) fn seal(app: &App, name: &str, folder: &Path, act: &Act, language: La
     // Before it is sealed, so that the evidence says who closed it.
     act.note(folder)?;
     let wish = Wish { typed: None, otherwise: language };
-    let (record, mut contents) =
-        custody::gather(folder, &app.options, wish).map_err(|e| Trouble::typed(e.to_string()))?;
+    let (record, mut contents) = custody::gather(folder, &app.options, wish).map_err(|e| Trouble::typed(e.phrase()))?;
     if let Some(log) = &app.log {
         let json = record.to_json().map_err(|e| Trouble::typed(e.to_string()))?;
         let proofs = add(log, &record, &json).and_then(|added| added.proofs());
-        for proof in proofs.map_err(|e| Trouble::typed(phrase!("page-trouble-stays-open", why = e.to_string())))? {
+        for proof in proofs.map_err(|e| Trouble::typed(phrase!("page-trouble-stays-open", why = e.phrase())))? {
             contents.payload.insert(PROOF_FILE.to_owned(), Bytes::Here(proof.to_text().into_bytes()));
         }
     }
     if let Some(parent) = out.parent() {
         std::fs::create_dir_all(parent).map_err(|e| Trouble::disk("folder", &e))?;
     }
-    evidence::seal(&out, &contents, app.key.as_ref(), None).map_err(|e| Trouble::typed(e.to_string()))?;
+    evidence::seal(&out, &contents, app.key.as_ref(), None).map_err(|e| Trouble::typed(e.phrase()))?;
     app.shelf.refresh(true);
     Ok(out)
 }

@@ -57,7 +57,7 @@ fn pack(sealed: &std::path::Path, name: &str) -> Result<(TempDir, PathBuf), Trou
     let beside = sealed.parent().ok_or_else(|| Trouble::not_found("evidence"))?;
     let room = tempfile::Builder::new().prefix(".handing-out-").tempdir_in(beside).map_err(disk)?;
     let path = room.path().join("evidence.tar");
-    evidence::pack(sealed, name, &path).map_err(|e| Trouble::typed(e.to_string()))?;
+    evidence::pack(sealed, name, &path).map_err(|e| Trouble::typed(e.phrase()))?;
     Ok((room, path))
 }
 

@@ -7,8 +7,9 @@ use time::Date;
 
 use super::audit::{Found, Sort};
 use super::find_sealed_job;
-use crate::evidence::{newest_token, unpack};
+use crate::evidence::{cannot, newest_token, unpack};
 use crate::folder::JobFile;
+use crate::words::{Phrase, phrase};
 
 /// What is due at one folder.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -38,13 +39,15 @@ impl Due {
 /// Reads what is due at a folder.
 ///
 /// # Errors
-/// The job file or the evidence folder cannot be read, in words.
-pub fn due(found: &Found) -> Result<Due, String> {
+/// The job file or the evidence folder cannot be read.
+pub fn due(found: &Found) -> Result<Due, Phrase> {
     let (job, stamped_until) = match found.sort {
         Sort::Job => (found.path.clone(), None),
         Sort::OneFile => {
-            let room = tempfile::tempdir().map_err(|e| format!("cannot make a folder to unpack into: {e}"))?;
-            let folder = unpack(&found.path, room.path()).map_err(|e| e.to_string())?;
+            let room = tempfile::tempdir().map_err(|e| {
+                phrase!("evidence-unpack-room", path = found.path.display().to_string(), why = e.to_string())
+            })?;
+            let folder = unpack(&found.path, room.path()).map_err(|e| e.phrase())?;
             let own = due(&Found { path: folder, sort: Sort::Evidence })?;
             return Ok(Due { path: found.path.clone(), ..own });
         }
@@ -52,11 +55,12 @@ pub fn due(found: &Found) -> Result<Due, String> {
             let payload = found.path.join("data");
             let inside = find_sealed_job(&payload).map(|job| payload.join(job));
             let newest = newest_token(&found.path).map(|token| token.ends().date());
-            (inside.ok_or_else(|| format!("{} holds no job", found.path.display()))?, newest)
+            (inside.ok_or_else(|| phrase!("evidence-holds-no-job", folder = found.path.display().to_string()))?, newest)
         }
     };
     let file = job.join("job.toml");
-    let text = std::fs::read_to_string(&file).map_err(|e| format!("cannot read {}: {e}", file.display()))?;
-    let read = JobFile::from_toml(&text, &file.display().to_string()).map_err(|e| e.to_string())?;
+    let text = std::fs::read_to_string(&file).map_err(|e| cannot("read", &file, &e))?;
+    let read = JobFile::from_toml(&text, &file.display().to_string())
+        .map_err(|e| phrase!("evidence-said", why = e.to_string()))?;
     Ok(Due { path: found.path.clone(), job: read.job, keep_until: read.keep_until, stamped_until })
 }

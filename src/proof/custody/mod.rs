@@ -7,6 +7,8 @@ mod redact;
 mod remeasure;
 mod seal;
 
+use crate::words::{Phrase, phrase};
+
 pub use due::{Due, due};
 pub use redact::{Area, RedactError, redact};
 pub use remeasure::{AGREE_U, RemeasureError, Remeasured, differences, remeasure};
@@ -28,4 +30,11 @@ fn sealed_job(up: usize) -> String {
 /// Where the job of an evidence folder's payload lies; none where there is none.
 fn find_sealed_job(payload: &std::path::Path) -> Option<String> {
     (0..=MOST_UP).map(sealed_job).find(|job| payload.join(job).join("job.toml").is_file())
+}
+
+/// Several one after the other, with semicolons: each may hold commas.
+fn further(phrases: Vec<Phrase>) -> Phrase {
+    let joined =
+        phrases.into_iter().rev().reduce(|rest, first| phrase!("evidence-further", first = first, rest = rest));
+    joined.unwrap_or_else(|| phrase!("evidence-nothing"))
 }

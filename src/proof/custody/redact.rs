@@ -11,18 +11,17 @@ use super::{CHANGES, RESULT, find_sealed_job};
 use crate::evidence::{Bytes, Contents, REDACTION, Redaction, SEALED, inspect};
 use crate::photo::{Orientation, preview};
 use crate::record::JobRecord;
+use crate::words::{Language, Phrase, phrase};
 
 /// Why no copy was made.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum RedactError {
     /// The folder is not what was sealed.
-    #[error("{0} is not intact: check it first")]
     Altered(PathBuf),
     /// It is a copy already.
-    #[error("{0} is a copy already: name the sealed folder")]
     Copy(PathBuf),
     /// Something cannot be read.
-    #[error("cannot read {path}: {why}")]
     Read {
         /// Which file.
         path: PathBuf,
@@ -30,8 +29,21 @@ pub enum RedactError {
         why: String,
     },
     /// A masked photo cannot be written.
-    #[error("cannot write the masked copy of {0}: {1}")]
     Write(String, String),
+}
+
+impl RedactError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            RedactError::Altered(folder) => phrase!("evidence-redact-altered", folder = folder.display().to_string()),
+            RedactError::Copy(folder) => phrase!("evidence-redact-copy", folder = folder.display().to_string()),
+            RedactError::Read { path, why } => {
+                phrase!("evidence-cannot-read", path = path.display().to_string(), why = why)
+            }
+            RedactError::Write(photo, why) => phrase!("evidence-redact-write", photo = photo, why = why),
+        }
+    }
 }
 
 /// A rectangle of an upright photo that stays visible: left, top, right, bottom

@@ -7,7 +7,8 @@ use crate::record::{CheckRecord, JobRecord};
 
 use crate::job::{Error, Options, verify};
 
-use super::{RESULT, find_sealed_job};
+use super::{RESULT, find_sealed_job, further};
+use crate::words::{Figure, Language, Phrase, Value, phrase};
 
 /// Two values agree where they differ by no more than this share of their
 /// standard uncertainty: rounding and another processor, not another finding.
@@ -15,16 +16,25 @@ pub const AGREE_U: f64 = 0.01;
 
 /// Why nothing could be compared.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum RemeasureError {
     /// The recorded result cannot be read.
-    #[error("the recorded result {RESULT} cannot be read: {0}")]
     Result(String),
     /// There is no job in the folder.
-    #[error("the folder holds no job")]
     NoJob,
     /// The job cannot be verified.
-    #[error("the job in the folder cannot be measured: {0}")]
     Job(#[from] Error),
+}
+
+impl RemeasureError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            RemeasureError::Result(why) => phrase!("evidence-remeasure-result", file = RESULT, why = why),
+            RemeasureError::NoJob => phrase!("evidence-remeasure-no-job"),
+            RemeasureError::Job(e) => phrase!("evidence-remeasure-job", why = e.to_string()),
+        }
+    }
 }
 
 /// The outcome of measuring again.
@@ -35,7 +45,14 @@ pub struct Remeasured {
     /// What the photos say now.
     pub now: JobRecord,
     /// In what they differ; empty where they agree.
-    pub differences: Vec<String>,
+    pub differences: Vec<Phrase>,
+}
+
+impl Remeasured {
+    /// All differences in one phrase.
+    pub fn differing(&self) -> Phrase {
+        further(self.differences.clone())
+    }
 }
 
 /// Measures the job of an evidence folder's payload again.
@@ -53,32 +70,32 @@ pub fn remeasure(payload: &Path) -> Result<Remeasured, RemeasureError> {
     Ok(Remeasured { recorded, now, differences })
 }
 
-/// In what two records of one job differ, in words.
-pub fn differences(recorded: &JobRecord, now: &JobRecord) -> Vec<String> {
+/// In what two records of one job differ.
+pub fn differences(recorded: &JobRecord, now: &JobRecord) -> Vec<Phrase> {
     let mut found = Vec::new();
-    let mut same = |what: &str, a: &str, b: &str| {
+    let mut same = |what: Value, a: Value, b: Value| {
         if a != b {
-            found.push(format!("{what}: recorded {a}, now {b}"));
+            found.push(phrase!("evidence-difference", what = what, recorded = a, now = b));
         }
     };
-    same("job", &recorded.job, &now.job);
-    same("verdict", recorded.verdict.name(), now.verdict.name());
-    same("inputs", &digests(recorded), &digests(now));
-    same("findings", &codes(recorded), &codes(now));
-    same("checks", &checks(recorded), &checks(now));
+    same(part("job"), (&recorded.job).into(), (&now.job).into());
+    same(part("verdict"), recorded.verdict.name().into(), now.verdict.name().into());
+    same(part("inputs"), digests(recorded).into(), digests(now).into());
+    same(part("findings"), codes(recorded).into(), codes(now).into());
+    same(part("checks"), checks(recorded).into(), checks(now).into());
     for (a, b) in recorded.checks.iter().zip(&now.checks) {
-        same(&a.quantity, a.verdict.name(), b.verdict.name());
+        same((&a.quantity).into(), a.verdict.name().into(), b.verdict.name().into());
         let near = near(a.value.zip(a.standard_uncertainty), b.value.zip(b.standard_uncertainty));
         if !near {
-            same(&a.quantity, &shown(a.value), &shown(b.value));
+            same((&a.quantity).into(), shown(a.value), shown(b.value));
         }
     }
     let keys = |r: &JobRecord| r.measured.keys().cloned().collect::<Vec<_>>().join(" ");
-    same("quantities", &keys(recorded), &keys(now));
+    same(part("quantities"), keys(recorded).into(), keys(now).into());
     for (key, a) in &recorded.measured {
         let Some(b) = now.measured.get(key) else { continue };
         if !near(Some((a.value, a.standard_uncertainty)), Some((b.value, b.standard_uncertainty))) {
-            same(key, &shown(Some(a.value)), &shown(Some(b.value)));
+            same(key.into(), shown(Some(a.value)), shown(Some(b.value)));
         }
     }
     found
@@ -91,8 +108,16 @@ fn near(a: Option<(f64, f64)>, b: Option<(f64, f64)>) -> bool {
     }
 }
 
-fn shown(value: Option<f64>) -> String {
-    value.map_or("nothing".to_owned(), |v| v.to_string())
+/// What differs, where it is no quantity.
+fn part(what: &str) -> Value {
+    phrase!("evidence-difference-what", what = what).into()
+}
+
+/// With all its digits.
+fn shown(value: Option<f64>) -> Value {
+    let Some(value) = value else { return phrase!("evidence-nothing").into() };
+    let text = value.to_string();
+    Figure::of_digits(&text).map_or(text.into(), Value::from)
 }
 
 fn digests(record: &JobRecord) -> String {

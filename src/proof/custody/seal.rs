@@ -7,32 +7,41 @@ use crate::evidence::{Bytes, Contents};
 use crate::folder::{InputFile, JobFolder, Kind, Origin};
 use crate::record::JobRecord;
 use crate::report;
-use crate::words::Wish;
+use crate::words::{Language, Phrase, Wish, phrase};
 
 use super::{CHANGES, MOST_UP, RESULT, sealed_job};
 use crate::job::{Error, Options, verify_and};
 
 /// Why a job cannot be gathered for sealing.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum GatherError {
     /// The job cannot be verified.
-    #[error(transparent)]
     Job(#[from] Error),
     /// A photo cannot be read again for the report.
-    #[error(transparent)]
     Picture(#[from] report::PictureError),
     /// The report cannot be written as PDF.
-    #[error(transparent)]
     Pdf(#[from] report::PdfError),
     /// The result cannot be written as JSON.
-    #[error("cannot write the result as JSON: {0}")]
     Json(#[from] serde_json::Error),
     /// A file lies too far away.
-    #[error("the file {0:?} lies too many folders above the job: move it nearer")]
     Far(String),
     /// A file is no longer there.
-    #[error("the file {0:?} was read for the job and is no longer there")]
     Gone(String),
+}
+
+impl GatherError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            GatherError::Job(e) => phrase!("evidence-said", why = e.to_string()),
+            GatherError::Picture(e) => phrase!("evidence-said", why = e.to_string()),
+            GatherError::Pdf(e) => phrase!("evidence-said", why = e.to_string()),
+            GatherError::Json(e) => phrase!("evidence-seal-json", why = e.to_string()),
+            GatherError::Far(file) => phrase!("evidence-seal-far", file = file),
+            GatherError::Gone(file) => phrase!("evidence-seal-gone", file = file),
+        }
+    }
 }
 
 /// Verifies a job and gathers its photos, its inputs, the result and the reports.

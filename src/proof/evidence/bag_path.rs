@@ -2,6 +2,8 @@
 
 use std::fmt;
 
+use crate::words::{Language, Phrase, phrase};
+
 /// A path that is safe to create and to read below any folder: components
 /// joined by `/`, none of which has a meaning of its own anywhere.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -9,25 +11,35 @@ pub struct BagPath(String);
 
 /// Why a text is no path of an evidence folder.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum PathProblem {
     /// Nothing, or an empty component.
-    #[error("has an empty part")]
     Empty,
     /// Starts at a root or a drive.
-    #[error("is an absolute path")]
     Absolute,
     /// `.` or `..`.
-    #[error("has a part that leads elsewhere (. or ..)")]
     Relative,
     /// Characters that file systems or manifests cannot hold.
-    #[error("has a backslash, a control character or another that not every system can store")]
     Character,
     /// A name that some systems keep for devices, or that they change.
-    #[error("has a part that some systems treat specially (a device's name, a dot or blank at the end)")]
     Special,
     /// Longer than systems store.
-    #[error("is too long")]
     TooLong,
+}
+
+impl PathProblem {
+    /// For any language.
+    pub fn phrase(self) -> Phrase {
+        let problem = match self {
+            PathProblem::Empty => "empty",
+            PathProblem::Absolute => "absolute",
+            PathProblem::Relative => "relative",
+            PathProblem::Character => "character",
+            PathProblem::Special => "special",
+            PathProblem::TooLong => "long",
+        };
+        phrase!("evidence-path", problem = problem)
+    }
 }
 
 /// Names that Windows keeps for devices, whatever their ending.

@@ -124,17 +124,17 @@ fn declaration(folder: &Path, found: &mut Inspection) {
 }
 
 fn read_manifest(folder: &Path, name: &str, found: &mut Inspection) -> Option<(Manifest, Vec<u8>)> {
-    let read = || -> Result<(Manifest, Vec<u8>), String> {
+    let read = || -> Result<(Manifest, Vec<u8>), Phrase> {
         let path = folder.join(name);
-        let meta = fs::symlink_metadata(&path).map_err(|e| format!("cannot be read ({e})"))?;
+        let meta = fs::symlink_metadata(&path).map_err(unread)?;
         if !meta.is_file() || meta.len() > MOST_MANIFEST {
-            return Err("is not a file of a manifest's size".to_owned());
+            return Err(phrase!("evidence-size", what = "manifest"));
         }
-        let bytes = fs::read(&path).map_err(|e| format!("cannot be read ({e})"))?;
-        let text = std::str::from_utf8(&bytes).map_err(|_| "is not UTF-8".to_owned())?;
+        let bytes = fs::read(&path).map_err(unread)?;
+        let text = std::str::from_utf8(&bytes).map_err(|_| phrase!("evidence-not-utf8"))?;
         let manifest = Manifest::read(text).map_err(|(line, why)| match line {
             0 => why,
-            _ => format!("line {line} {why}"),
+            _ => phrase!("evidence-line", line = line, why = why),
         })?;
         Ok((manifest, bytes))
     };
@@ -211,7 +211,7 @@ pub(super) fn walk(folder: &Path) -> io::Result<(BTreeMap<BagPath, PathBuf>, Vec
             let path = match BagPath::new(&relative) {
                 Ok(path) => path,
                 Err(problem) => {
-                    bad.push(phrase!("evidence-file-wrong", file = format!("{relative:?}"), why = problem.to_string()));
+                    bad.push(phrase!("evidence-file-wrong", file = format!("{relative:?}"), why = problem.phrase()));
                     continue;
                 }
             };
@@ -232,6 +232,11 @@ pub(super) fn walk(folder: &Path) -> io::Result<(BTreeMap<BagPath, PathBuf>, Vec
         }
     }
     Ok((files, bad))
+}
+
+/// That a file cannot be read, without its name.
+pub(super) fn unread(why: io::Error) -> Phrase {
+    phrase!("evidence-unreadable", why = why.to_string())
 }
 
 /// A file that cannot be read, and what the system said.

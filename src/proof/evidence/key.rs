@@ -7,7 +7,9 @@ use std::process::{Command, Stdio};
 
 use ssh_key::{PrivateKey, SshSig};
 
+use super::cannot;
 use super::signature::{HASH, NAMESPACE, Signature};
+use crate::words::{Language, Phrase, phrase};
 
 /// Asked for a passphrase with the key file's name; none: nobody can be asked.
 pub type Passphrase<'a> = &'a dyn Fn(&Path) -> Option<String>;
@@ -23,9 +25,9 @@ pub enum Key {
 
 /// Why a key does not sign.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum KeyError {
     /// The file cannot be read.
-    #[error("cannot read the key {path}: {source}")]
     Read {
         /// Which file.
         path: PathBuf,
@@ -33,9 +35,6 @@ pub enum KeyError {
         source: std::io::Error,
     },
     /// The file holds no key.
-    #[error(
-        "{path} is no private key of ssh-keygen ({why}): name an ed25519 key, or its .pub file where an agent holds it"
-    )]
     NoKey {
         /// Which file.
         path: PathBuf,
@@ -43,7 +42,6 @@ pub enum KeyError {
         why: String,
     },
     /// Another kind of key.
-    #[error("{path} is a key of the kind {kind}: make one with `ssh-keygen -t ed25519`")]
     Kind {
         /// Which file.
         path: PathBuf,
@@ -51,26 +49,44 @@ pub enum KeyError {
         kind: String,
     },
     /// It is locked.
-    #[error(
-        "the key {path} has a passphrase{why}: type it at a terminal, or add the key to the agent and name its .pub file"
-    )]
     Locked {
         /// Which file.
         path: PathBuf,
-        /// More, if anything.
-        why: &'static str,
+        /// Whether something was typed that is not the passphrase.
+        wrong: bool,
     },
     /// `ssh-keygen` did not sign.
-    #[error("ssh-keygen does not sign with {path}: {why}")]
     Agent {
         /// The public key.
         path: PathBuf,
         /// What it said.
-        why: String,
+        why: Phrase,
     },
     /// The cipher failed.
-    #[error("cannot sign: {0}")]
     Sign(String),
+}
+
+impl KeyError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            KeyError::Read { path, source } => cannot("key", path, source),
+            KeyError::NoKey { path, why } => {
+                phrase!("evidence-key-none", path = path.display().to_string(), why = why)
+            }
+            KeyError::Kind { path, kind } => {
+                phrase!("evidence-key-kind", path = path.display().to_string(), kind = kind)
+            }
+            KeyError::Locked { path, wrong } => {
+                let typed = if *wrong { "wrong" } else { "nothing" };
+                phrase!("evidence-key-locked", path = path.display().to_string(), typed = typed)
+            }
+            KeyError::Agent { path, why } => {
+                phrase!("evidence-key-agent", path = path.display().to_string(), why = why.clone())
+            }
+            KeyError::Sign(why) => phrase!("evidence-key-sign", why = why),
+        }
+    }
 }
 
 impl Key {
@@ -86,10 +102,10 @@ impl Key {
             std::fs::read_to_string(path).map_err(|source| KeyError::Read { path: path.to_path_buf(), source })?;
         let no_key = |e: ssh_key::Error| KeyError::NoKey { path: path.to_path_buf(), why: e.to_string() };
         let mut key = PrivateKey::from_openssh(&text).map_err(no_key)?;
-        let locked = |why| KeyError::Locked { path: path.to_path_buf(), why };
+        let locked = |wrong| KeyError::Locked { path: path.to_path_buf(), wrong };
         if key.is_encrypted() {
-            let typed = passphrase(path).ok_or_else(|| locked(""))?;
-            key = key.decrypt(typed).map_err(|_| locked(", and what was typed is not it"))?;
+            let typed = passphrase(path).ok_or_else(|| locked(false))?;
+            key = key.decrypt(typed).map_err(|_| locked(true))?;
         }
         if !key.algorithm().is_ed25519() {
             return Err(KeyError::Kind { path: path.to_path_buf(), kind: key.algorithm().to_string() });
@@ -121,7 +137,7 @@ impl Key {
 }
 
 fn by_ssh_keygen(public: &Path, message: &[u8]) -> Result<Signature, KeyError> {
-    let failed = |why: String| KeyError::Agent { path: public.to_path_buf(), why };
+    let failed = |why: Phrase| KeyError::Agent { path: public.to_path_buf(), why };
     let mut child = Command::new("ssh-keygen")
         .args(["-Y", "sign", "-n", NAMESPACE, "-f"])
         .arg(public)
@@ -129,14 +145,15 @@ fn by_ssh_keygen(public: &Path, message: &[u8]) -> Result<Signature, KeyError> {
         .stdout(Stdio::piped())
         .stderr(Stdio::piped())
         .spawn()
-        .map_err(|e| failed(format!("it cannot be started ({e}); install the OpenSSH client")))?;
+        .map_err(|e| failed(phrase!("evidence-key-not-started", why = e.to_string())))?;
     if let Some(mut to) = child.stdin.take() {
-        to.write_all(message).map_err(|e| failed(e.to_string()))?;
+        to.write_all(message).map_err(|e| failed(phrase!("evidence-said", why = e.to_string())))?;
     }
-    let output = child.wait_with_output().map_err(|e| failed(e.to_string()))?;
+    let output = child.wait_with_output().map_err(|e| failed(phrase!("evidence-said", why = e.to_string())))?;
     if !output.status.success() {
         let said = String::from_utf8_lossy(&output.stderr);
-        return Err(failed(format!("{}; is the key added to the agent (ssh-add)?", said.trim())));
+        return Err(failed(phrase!("evidence-key-refused", why = said.trim())));
     }
-    Signature::read(&String::from_utf8_lossy(&output.stdout)).map_err(|why| failed(format!("its answer {why}")))
+    Signature::read(&String::from_utf8_lossy(&output.stdout))
+        .map_err(|why| failed(phrase!("evidence-key-answer", why = why)))
 }

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write;
 
 use super::bag_path::BagPath;
+use crate::words::{Phrase, phrase};
 
 /// Length of a SHA-512 digest in hexadecimal.
 const DIGITS: usize = 128;
@@ -31,25 +32,26 @@ impl Manifest {
     ///
     /// # Errors
     /// The line and what is wrong with it.
-    pub fn read(text: &str) -> Result<Self, (usize, String)> {
+    pub fn read(text: &str) -> Result<Self, (usize, Phrase)> {
         let mut entries = BTreeMap::new();
         for (i, line) in text.lines().enumerate() {
-            let wrong = |why: String| (i + 1, why);
+            let wrong = |why: Phrase| (i + 1, why);
             let digest =
                 line.get(..DIGITS).filter(|d| d.bytes().all(|b| b.is_ascii_digit() || (b'a'..=b'f').contains(&b)));
             let path = line.get(DIGITS..).and_then(|rest| rest.strip_prefix("  "));
             let (Some(digest), Some(path)) = (digest, path) else {
-                return Err(wrong("is not a SHA-512 in lower-case hexadecimal, two blanks and a path".to_owned()));
+                return Err(wrong(phrase!("evidence-manifest-line")));
             };
             let path = decoded(path);
-            let path = BagPath::new(&path).map_err(|e| wrong(format!("names {path:?}, which {e}")))?;
+            let path = BagPath::new(&path)
+                .map_err(|e| wrong(phrase!("evidence-manifest-path", path = &path, problem = e.phrase())))?;
             if let Some(_first) = entries.insert(path.clone(), digest.to_owned()) {
-                return Err(wrong(format!("names {path} a second time")));
+                return Err(wrong(phrase!("evidence-manifest-twice", path = path.as_str())));
             }
         }
         let manifest = Manifest { entries };
         if manifest.text() != text {
-            return Err((0, "is not in the order and spelling in which it was written".to_owned()));
+            return Err((0, phrase!("evidence-manifest-order")));
         }
         Ok(manifest)
     }

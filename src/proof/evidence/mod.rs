@@ -19,6 +19,8 @@ mod signature;
 mod signers;
 mod timestamp;
 
+use crate::words::{Phrase, phrase};
+
 pub use bag_path::{BagPath, PathProblem};
 pub use inspect::is_evidence;
 pub use inspect::{Inspection, Item, Outcome, inspect};
@@ -31,6 +33,12 @@ pub use several::seal_several;
 pub use signature::{NAMESPACE, Signature};
 pub use signers::{Signer, Signers, SignersError};
 pub use timestamp::{Authorities, AuthoritiesError, StampError, Token, TokenError, newest_token, stamp, stamp_request};
+
+/// That something cannot be done with a file: `read`, `write`, `make` (a folder), `rename`, `remove`, `lock`,
+/// `protect`, `key` (read one), `random` (get random numbers for it).
+pub(crate) fn cannot(doing: &str, path: &std::path::Path, why: &std::io::Error) -> Phrase {
+    phrase!("evidence-cannot", doing = doing, path = path.display().to_string(), why = why.to_string())
+}
 
 /// Files of the folder that are not payload.
 pub(crate) const BAGIT: &str = "bagit.txt";

@@ -10,13 +10,15 @@ use std::io::{self, BufReader, BufWriter, Read, Write};
 use std::path::{Path, PathBuf};
 
 use super::bag_path::BagPath;
+use super::cannot;
 use super::inspect::walk;
+use crate::words::{Language, Phrase, phrase};
 
 /// Why a one-file folder cannot be packed or unpacked.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum OneFileError {
     /// Reading or writing failed.
-    #[error("cannot {doing} {path}: {source}")]
     Io {
         /// `read`, `write`, ...
         doing: &'static str,
@@ -26,21 +28,42 @@ pub enum OneFileError {
         source: io::Error,
     },
     /// There is something in the way.
-    #[error("{0} is already there: name another file, or move it away first (sealed evidence is never changed)")]
     Exists(PathBuf),
     /// Something in it that no evidence folder holds.
-    #[error("{file}: the entry {entry:?} {problem}: this is no evidence folder as one file")]
     Entry {
         /// The tar file.
         file: PathBuf,
-        /// The entry's path as the file has it.
+        /// The entry's path as the file has it; empty: it is about the whole file.
         entry: String,
         /// What is wrong.
-        problem: String,
+        problem: Phrase,
     },
     /// The folder holds what cannot be packed.
-    #[error("{0}: {1}")]
-    Folder(PathBuf, String),
+    Folder(PathBuf, Phrase),
+}
+
+impl OneFileError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            OneFileError::Io { doing, path, source } => cannot(doing, path, source),
+            OneFileError::Exists(path) => phrase!("evidence-exists", form = "file", path = path.display().to_string()),
+            OneFileError::Entry { file, entry, problem } if entry.is_empty() => {
+                phrase!("evidence-one-file", file = file.display().to_string(), problem = problem.clone())
+            }
+            OneFileError::Entry { file, entry, problem } => {
+                let file = file.display().to_string();
+                phrase!("evidence-one-file-entry", file = file, entry = entry, problem = problem.clone())
+            }
+            OneFileError::Folder(path, why) => {
+                phrase!("evidence-file-wrong", file = path.display().to_string(), why = why.clone())
+            }
+        }
+    }
+}
+
+fn problem(problem: &str) -> Phrase {
+    phrase!("evidence-one-file-problem", problem = problem)
 }
 
 /// Whether a path is to be one file.
@@ -92,7 +115,7 @@ fn pack_to(folder: &Path, name: &str, target: &mut impl Write) -> Result<(), One
     let cannot_read = |path: &Path, source| OneFileError::Io { doing: "read", path: path.to_path_buf(), source };
     let (files, bad) = walk(folder).map_err(|e| cannot_read(folder, e))?;
     if let Some(bad) = bad.first() {
-        return Err(OneFileError::Folder(folder.to_path_buf(), bad.say(crate::words::Language::English)));
+        return Err(OneFileError::Folder(folder.to_path_buf(), bad.clone()));
     }
     let mut tar = tar::Builder::new(target);
     for (path, on_disk) in &files {
@@ -115,7 +138,7 @@ fn pack_to(folder: &Path, name: &str, target: &mut impl Write) -> Result<(), One
 /// It is no tar, holds other things than files of one folder, or was not packed by [`pack`].
 pub fn unpack(file: &Path, into: &Path) -> Result<PathBuf, OneFileError> {
     let cannot_read = |source| OneFileError::Io { doing: "read", path: file.to_path_buf(), source };
-    let wrong = |entry: &str, problem: String| OneFileError::Entry {
+    let wrong = |entry: &str, problem: Phrase| OneFileError::Entry {
         file: file.to_path_buf(),
         entry: entry.to_owned(),
         problem,
@@ -125,16 +148,16 @@ pub fn unpack(file: &Path, into: &Path) -> Result<PathBuf, OneFileError> {
     for entry in tar.entries().map_err(cannot_read)? {
         let mut entry = entry.map_err(cannot_read)?;
         let path =
-            String::from_utf8(entry.path_bytes().into_owned()).map_err(|_| wrong("?", "is not UTF-8".to_owned()))?;
+            String::from_utf8(entry.path_bytes().into_owned()).map_err(|_| wrong("?", phrase!("evidence-not-utf8")))?;
         if entry.header().entry_type() != tar::EntryType::Regular {
-            return Err(wrong(&path, "is a link or another thing that is no file".to_owned()));
+            return Err(wrong(&path, problem("link")));
         }
-        let whole = BagPath::new(&path).map_err(|problem| wrong(&path, problem.to_string()))?;
+        let whole = BagPath::new(&path).map_err(|problem| wrong(&path, problem.phrase()))?;
         let Some((first, _)) = whole.as_str().split_once('/') else {
-            return Err(wrong(&path, "lies in no folder".to_owned()));
+            return Err(wrong(&path, problem("no-folder")));
         };
         if top.get_or_insert_with(|| first.to_owned()) != first {
-            return Err(wrong(&path, "lies in a second folder".to_owned()));
+            return Err(wrong(&path, problem("second")));
         }
         let to = into.join(whole.as_str());
         let cannot_write = |source| OneFileError::Io { doing: "write", path: to.clone(), source };
@@ -144,12 +167,12 @@ pub fn unpack(file: &Path, into: &Path) -> Result<PathBuf, OneFileError> {
         let mut target = File::create_new(&to).map_err(cannot_write)?;
         io::copy(&mut entry, &mut target).map_err(cannot_write)?;
     }
-    let top = top.ok_or_else(|| wrong("", "is missing, the file is empty".to_owned()))?;
+    let top = top.ok_or_else(|| wrong("", problem("empty")))?;
     let folder = into.join(&top);
     let mut same = SameBytes::new(File::open(file).map_err(cannot_read)?);
     pack_to(&folder, &top, &mut same)?;
     if !same.and_no_more().map_err(cannot_read)? {
-        return Err(wrong("", "or its header was altered, or another program packed the file".to_owned()));
+        return Err(wrong("", problem("otherwise")));
     }
     Ok(folder)
 }

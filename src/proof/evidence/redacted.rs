@@ -38,17 +38,19 @@ pub struct Redaction {
 
 impl Redaction {
     /// What a copy says of itself; none where a folder is no copy.
-    pub(crate) fn of(folder: &Path) -> Option<Result<Redaction, String>> {
+    pub(crate) fn of(folder: &Path) -> Option<Result<Redaction, Phrase>> {
         let path = folder.join("data").join(REDACTION);
         let text = fs::read(&path).ok()?;
-        Some(serde_json::from_slice(&text).map_err(|e| format!("{REDACTION} cannot be read: {e}")))
+        Some(
+            serde_json::from_slice(&text)
+                .map_err(|e| phrase!("evidence-cannot-read", path = REDACTION, why = e.to_string())),
+        )
     }
 }
 
 /// Compares a copy's files with the manifests of the folder that it was made from.
 pub(super) fn inspect_redacted(folder: &Path, own: &Manifest, found: &mut Inspection) {
     let Some(redaction) = Redaction::of(folder) else { return };
-    let redaction = redaction.map_err(|why| phrase!("evidence-copy-unreadable", why = why));
     match redaction.and_then(|redaction| compare(folder, own, &redaction, found)) {
         Ok(words) => found.note("sealed files", Outcome::Passed, words),
         Err(why) => found.note("sealed files", Outcome::Failed, why),
@@ -58,7 +60,7 @@ pub(super) fn inspect_redacted(folder: &Path, own: &Manifest, found: &mut Inspec
 fn compare(folder: &Path, own: &Manifest, redaction: &Redaction, found: &mut Inspection) -> Result<Phrase, Phrase> {
     let sealed = folder.join("data").join(SEALED);
     let read = |name: &str| fs::read(sealed.join(name)).map_err(|e| unreadable(&format!("{SEALED}/{name}"), &e));
-    let wrong = |name: &str, why: String| phrase!("evidence-file-wrong", file = format!("{SEALED}/{name}"), why = why);
+    let wrong = |name: &str, why: Phrase| phrase!("evidence-file-wrong", file = format!("{SEALED}/{name}"), why = why);
     let manifest = |name: &str| -> Result<(Manifest, Vec<u8>), Phrase> {
         let bytes = read(name)?;
         let text = std::str::from_utf8(&bytes)

@@ -7,7 +7,9 @@ use std::path::{Path, PathBuf};
 
 use sha2::{Digest, Sha512};
 
+use super::cannot;
 use crate::input::hex;
+use crate::words::{Language, Phrase, phrase};
 
 use super::bag_path::{BagPath, PathProblem};
 use super::key::{Key, KeyError};
@@ -40,12 +42,11 @@ pub struct Contents {
 
 /// Why no evidence folder was made.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum SealError {
     /// There is something in the way.
-    #[error("{0} is already there: name another folder, or move it away first (a sealed folder is never changed)")]
     Exists(PathBuf),
     /// A file's path cannot be kept.
-    #[error("the file {path:?} {problem}: rename it")]
     Path {
         /// As the job names it.
         path: String,
@@ -53,13 +54,10 @@ pub enum SealError {
         problem: PathProblem,
     },
     /// Two paths that some systems cannot tell apart.
-    #[error("the files {0} and {1} differ only in upper and lower case: rename one")]
     Alike(String, String),
     /// A file changed after it was measured.
-    #[error("{0} changed while it was sealed: verify and seal again")]
     Changed(PathBuf),
     /// Reading or writing failed.
-    #[error("cannot {doing} {path}: {source}")]
     Io {
         /// `read`, `write`, ...
         doing: &'static str,
@@ -69,11 +67,28 @@ pub enum SealError {
         source: io::Error,
     },
     /// The key does not sign.
-    #[error(transparent)]
     Key(#[from] KeyError),
     /// The timestamp is none for this folder.
-    #[error(transparent)]
     Stamp(#[from] StampError),
+}
+
+impl SealError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            SealError::Exists(path) => {
+                phrase!("evidence-exists", form = "folder", path = path.display().to_string())
+            }
+            SealError::Path { path, problem } => {
+                phrase!("evidence-seal-name", path = path, problem = problem.phrase())
+            }
+            SealError::Alike(first, second) => phrase!("evidence-seal-alike", first = first, second = second),
+            SealError::Changed(path) => phrase!("evidence-seal-changed", path = path.display().to_string()),
+            SealError::Io { doing, path, source } => cannot(doing, path, source),
+            SealError::Key(e) => e.phrase(),
+            SealError::Stamp(e) => e.phrase(),
+        }
+    }
 }
 
 /// A timestamp authority's answer.
@@ -102,7 +117,7 @@ pub fn seal(out: &Path, contents: &Contents, key: Option<&Key>, stamped: Option<
         if let Some(answer) = stamped {
             stamp(&part, answer.bytes, answer.file)?;
         }
-        fs::rename(&part, out).map_err(|source| SealError::Io { doing: "rename to", path: out.to_path_buf(), source })
+        fs::rename(&part, out).map_err(|source| SealError::Io { doing: "rename", path: out.to_path_buf(), source })
     });
     if written.is_err() {
         // What could not be finished is of no use; if it can't be removed either, the name says what it is.
@@ -134,7 +149,7 @@ fn write_all(
 ) -> Result<(), SealError> {
     let (mut manifest, mut octets) = (Manifest::default(), 0);
     fs::create_dir_all(folder.join(PAYLOAD)).map_err(|source| SealError::Io {
-        doing: "make the folder",
+        doing: "make",
         path: folder.to_path_buf(),
         source,
     })?;
@@ -142,7 +157,7 @@ fn write_all(
         let to = folder.join(path.as_str());
         if let Some(parent) = to.parent() {
             fs::create_dir_all(parent).map_err(|source| SealError::Io {
-                doing: "make the folder",
+                doing: "make",
                 path: parent.to_path_buf(),
                 source,
             })?;

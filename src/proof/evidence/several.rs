@@ -38,7 +38,7 @@ pub fn seal_several(
     name.push(format!(".part-{}", std::process::id()));
     let part = PathBuf::from(name);
     let written = write_all(&part, jobs, pages, key).and_then(|()| {
-        fs::rename(&part, out).map_err(|source| SealError::Io { doing: "rename to", path: out.to_path_buf(), source })
+        fs::rename(&part, out).map_err(|source| SealError::Io { doing: "rename", path: out.to_path_buf(), source })
     });
     if written.is_err() {
         // What could not be finished is of no use; if it can't be removed either, the name says what it is.
@@ -58,7 +58,7 @@ fn write_all(
         let path = path.to_path_buf();
         move |source| SealError::Io { doing, path, source }
     };
-    fs::create_dir_all(folder).map_err(io("make the folder", folder))?;
+    fs::create_dir_all(folder).map_err(io("make", folder))?;
     let mut index = Manifest::default();
     let mut enter = |name: String, digest: String| {
         let path = BagPath::new(&name).map_err(|problem| SealError::Path { path: name.clone(), problem })?;

@@ -2,6 +2,8 @@
 
 use ssh_key::{HashAlg, LineEnding, PublicKey, SshSig};
 
+use crate::words::{Phrase, phrase};
+
 /// What a signature of an evidence folder is for: `ssh-keygen -Y verify -n` takes this name.
 pub const NAMESPACE: &str = "baywitness-evidence";
 pub(super) const HASH: HashAlg = HashAlg::Sha512;
@@ -27,13 +29,14 @@ impl Signature {
     /// program spell it, so that no change of it goes unseen.
     ///
     /// # Errors
-    /// What is wrong, in words.
-    pub fn read(text: &str) -> Result<Self, String> {
-        let parsed = SshSig::from_pem(text).map_err(|e| format!("is no SSH signature ({e})"))?;
-        let signature = Signature::new(parsed).map_err(|e| format!("is no SSH signature ({e})"))?;
+    /// What is wrong.
+    pub fn read(text: &str) -> Result<Self, Phrase> {
+        let none = |e: ssh_key::Error| phrase!("evidence-signature-none", why = e.to_string());
+        let parsed = SshSig::from_pem(text).map_err(none)?;
+        let signature = Signature::new(parsed).map_err(none)?;
         let same = |a: &str, b: &str| a.lines().collect::<String>() == b.lines().collect::<String>();
         if !same(signature.pem.trim_end(), text.trim_end()) || text.trim_end().len() + 1 != text.len() {
-            return Err("is not spelled as a signature is written".to_owned());
+            return Err(phrase!("evidence-signature-spelling"));
         }
         Ok(signature)
     }
@@ -51,17 +54,14 @@ impl Signature {
     /// Whether it is a true signature of a message, for evidence folders.
     ///
     /// # Errors
-    /// What is wrong, in words.
-    pub fn check(&self, message: &[u8]) -> Result<(), String> {
+    /// What is wrong.
+    pub fn check(&self, message: &[u8]) -> Result<(), Phrase> {
         if self.parsed.namespace() != NAMESPACE {
-            return Err(format!("is for {:?}, not for {NAMESPACE:?}", self.parsed.namespace()));
+            return Err(phrase!("evidence-signature-purpose", namespace = self.parsed.namespace(), own = NAMESPACE));
         }
         if !self.parsed.algorithm().is_ed25519() {
-            return Err(format!(
-                "is by a key of the kind {}, which this program does not check",
-                self.parsed.algorithm()
-            ));
+            return Err(phrase!("evidence-signature-kind", kind = self.parsed.algorithm().to_string()));
         }
-        self.key().verify(NAMESPACE, message, &self.parsed).map_err(|_| "does not belong to these bytes".to_owned())
+        self.key().verify(NAMESPACE, message, &self.parsed).map_err(|_| phrase!("evidence-signature-bytes"))
     }
 }

@@ -7,6 +7,7 @@ use time::{OffsetDateTime, PrimitiveDateTime, UtcOffset};
 
 use super::signature::NAMESPACE;
 use crate::input::hex;
+use crate::words::{Language, Phrase, phrase};
 
 /// One line of the file.
 #[derive(Debug, Clone)]
@@ -31,15 +32,22 @@ pub struct Signers {
 }
 
 /// A line that cannot be understood.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("{file}, line {line}: {problem}; write it as ssh-keygen's manual describes allowed signers")]
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub struct SignersError {
     /// The file.
     pub file: String,
     /// The line, from 1.
     pub line: usize,
     /// What is wrong.
-    pub problem: String,
+    pub problem: Phrase,
+}
+
+impl SignersError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        phrase!("evidence-signers-line", file = &self.file, line = self.line, problem = self.problem.clone())
+    }
 }
 
 impl Signers {
@@ -55,7 +63,7 @@ impl Signers {
             if line.is_empty() || line.starts_with('#') {
                 continue;
             }
-            let wrong = |problem: String| SignersError { file: file.to_owned(), line: i + 1, problem };
+            let wrong = |problem: Phrase| SignersError { file: file.to_owned(), line: i + 1, problem };
             signers.push(read_line(line, now.offset()).map_err(wrong)?);
         }
         Ok(Signers { lines: signers, at: now, sha256: hex(&Sha256::digest(text)) })
@@ -65,13 +73,13 @@ impl Signers {
     ///
     /// # Errors
     /// Why nobody's signature by this key counts.
-    pub fn who(&self, key: &PublicKey) -> Result<&str, String> {
+    pub fn who(&self, key: &PublicKey) -> Result<&str, Phrase> {
         let lines: Vec<&Signer> = self.lines.iter().filter(|s| s.key.key_data() == key.key_data()).collect();
-        let mut why = "its key is not in the list of signers".to_owned();
+        let mut why = phrase!("evidence-signers-unlisted");
         for signer in lines {
             match signer.objection(self.at) {
                 None => return Ok(&signer.principals),
-                Some(objection) => why = format!("{} {objection}", signer.principals),
+                Some(objection) => why = objection,
             }
         }
         Err(why)
@@ -79,25 +87,27 @@ impl Signers {
 }
 
 impl Signer {
-    fn objection(&self, at: OffsetDateTime) -> Option<String> {
+    fn objection(&self, at: OffsetDateTime) -> Option<Phrase> {
+        let object =
+            |why: &str| phrase!("evidence-signers-objection", who = &self.principals, why = why, namespace = NAMESPACE);
         if self.authority {
-            return Some("is listed as a certificate authority, which this program does not follow".to_owned());
+            return Some(object("authority"));
         }
         let named = |list: &Vec<String>| list.iter().any(|pattern| matches(pattern, NAMESPACE));
         if !self.namespaces.as_ref().is_none_or(named) {
-            return Some(format!("may not sign for {NAMESPACE:?}"));
+            return Some(object("namespace"));
         }
         if self.valid_after.is_some_and(|t| at < t) {
-            return Some("was not yet allowed to sign".to_owned());
+            return Some(object("early"));
         }
         if self.valid_before.is_some_and(|t| at > t) {
-            return Some("is no longer allowed to sign".to_owned());
+            return Some(object("late"));
         }
         None
     }
 }
 
-fn read_line(line: &str, offset: UtcOffset) -> Result<Signer, String> {
+fn read_line(line: &str, offset: UtcOffset) -> Result<Signer, Phrase> {
     let (principals, rest) = first_word(line);
     let mut signer = None;
     let (word, after) = first_word(rest);
@@ -115,7 +125,7 @@ fn read_line(line: &str, offset: UtcOffset) -> Result<Signer, String> {
             authority: false,
         });
     }
-    let mut signer = signer.ok_or("has no public key after the principals and options")?;
+    let mut signer = signer.ok_or_else(|| phrase!("evidence-signers-no-key"))?;
     for option in split_options(options) {
         let (name, value) = option.split_once('=').map_or((option, None), |(n, v)| (n, Some(v.trim_matches('"'))));
         match (name.to_ascii_lowercase().as_str(), value) {
@@ -123,7 +133,7 @@ fn read_line(line: &str, offset: UtcOffset) -> Result<Signer, String> {
             ("namespaces", Some(list)) => signer.namespaces = Some(list.split(',').map(str::to_owned).collect()),
             ("valid-after", Some(time)) => signer.valid_after = Some(read_time(time, offset)?),
             ("valid-before", Some(time)) => signer.valid_before = Some(read_time(time, offset)?),
-            _ => return Err(format!("has the unknown option {option:?}")),
+            _ => return Err(phrase!("evidence-signers-option", option = option)),
         }
     }
     Ok(signer)
@@ -154,9 +164,9 @@ fn split_options(options: &str) -> Vec<&str> {
 }
 
 /// `YYYYMMDD`, `YYYYMMDDHHMM` or `YYYYMMDDHHMMSS`, with `Z` for UTC.
-fn read_time(text: &str, offset: UtcOffset) -> Result<OffsetDateTime, String> {
+fn read_time(text: &str, offset: UtcOffset) -> Result<OffsetDateTime, Phrase> {
     let (digits, offset) = text.strip_suffix('Z').map_or((text, offset), |digits| (digits, UtcOffset::UTC));
-    let wrong = || format!("has the time {text:?}, which is none");
+    let wrong = || phrase!("evidence-signers-time", time = text);
     if !digits.bytes().all(|b| b.is_ascii_digit()) {
         return Err(wrong());
     }
@@ -195,7 +205,8 @@ mod tests {
 
     fn who(line: &str, time: &str) -> Result<String, String> {
         let signers = Signers::read(line, "signers", at(time)).map_err(|e| e.to_string())?;
-        signers.who(&PublicKey::from_openssh(KEY).unwrap()).map(str::to_owned)
+        let who = signers.who(&PublicKey::from_openssh(KEY).unwrap());
+        who.map(str::to_owned).map_err(|why| why.say(Language::English))
     }
 
     #[test]

@@ -21,6 +21,7 @@ use time::format_description::well_known::Rfc3339;
 
 use super::tile::LONGEST;
 use crate::record::{JobRecord, Verdict};
+use crate::words::{Phrase, phrase};
 
 /// What an entry says it is.
 const FORMAT: &str = "attempt/1";
@@ -60,6 +61,10 @@ pub struct Commitments {
     pub job: String,
     /// The set-up sheet.
     pub setup: String,
+}
+
+fn form(e: &serde_json::Error) -> Phrase {
+    phrase!("evidence-attempt-form", format = FORMAT, why = e.to_string())
 }
 
 fn commitment(what: &str, salt: &[u8], text: &str) -> String {
@@ -127,13 +132,10 @@ impl Attempt {
     ///
     /// # Errors
     /// It has more photos than an entry of a log holds.
-    pub fn bytes(&self) -> Result<Vec<u8>, String> {
-        let bytes = serde_json::to_vec(self).map_err(|e| e.to_string())?;
+    pub fn bytes(&self) -> Result<Vec<u8>, Phrase> {
+        let bytes = serde_json::to_vec(self).map_err(|e| form(&e))?;
         if bytes.len() > LONGEST {
-            return Err(format!(
-                "has {} photos, more than an entry of a log holds: split the job",
-                self.files.photos.len()
-            ));
+            return Err(phrase!("evidence-attempt-photos", count = self.files.photos.len()));
         }
         Ok(bytes)
     }
@@ -141,11 +143,11 @@ impl Attempt {
     /// Reads an entry, in the spelling of [`Attempt::bytes`] alone.
     ///
     /// # Errors
-    /// What is wrong, in words.
-    pub fn read(bytes: &[u8]) -> Result<Self, String> {
-        let read: Attempt = serde_json::from_slice(bytes).map_err(|e| format!("is no {FORMAT} ({e})"))?;
+    /// What is wrong.
+    pub fn read(bytes: &[u8]) -> Result<Self, Phrase> {
+        let read: Attempt = serde_json::from_slice(bytes).map_err(|e| form(&e))?;
         if read.format != FORMAT || read.bytes()? != bytes {
-            return Err(format!("is not spelled as an {FORMAT}"));
+            return Err(phrase!("evidence-attempt-spelling", format = FORMAT));
         }
         Ok(read)
     }
@@ -161,17 +163,18 @@ impl Attempt {
     }
 
     /// In what it is not the entry of this job with this result; empty where it is.
-    pub fn differs_from(&self, record: &JobRecord, result: &[u8]) -> Vec<&'static str> {
+    pub fn differs_from(&self, record: &JobRecord, result: &[u8]) -> Vec<Phrase> {
         let own = Commitments::of(record);
         [
             (self.files.photos != own.photos, "photos"),
-            (self.files.job != own.job, "job.toml"),
-            (self.files.setup != own.setup, "set-up sheet"),
+            (self.files.job != own.job, "job"),
+            (self.files.setup != own.setup, "setup"),
             (self.result != result_commitment(record, result), "result"),
             (Verdict::of_name(&self.verdict) != Some(record.verdict), "verdict"),
         ]
         .into_iter()
-        .filter_map(|(differs, what)| differs.then_some(what))
+        .filter(|(differs, _)| *differs)
+        .map(|(_, what)| phrase!("evidence-attempt-part", part = what))
         .collect()
     }
 }

@@ -5,6 +5,7 @@ use base64::engine::general_purpose::STANDARD;
 
 use super::note::{KeyKind, SignedNote, VerifierKey, Vouched, check_name};
 use super::tree::Hash;
+use crate::words::{Phrase, phrase};
 
 /// The state of a log.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -35,19 +36,20 @@ impl Checkpoint {
     /// Reads a signed checkpoint; nothing of its signatures is checked.
     ///
     /// # Errors
-    /// What is wrong, in words.
-    pub fn read(note: &str) -> Result<(Self, SignedNote), String> {
+    /// What is wrong.
+    pub fn read(note: &str) -> Result<(Self, SignedNote), Phrase> {
+        let wrong = |problem: &str| phrase!("evidence-checkpoint", problem = problem);
         let note = SignedNote::read(note)?;
         let mut lines = note.text.lines();
         let (Some(origin), Some(size), Some(root)) = (lines.next(), lines.next(), lines.next()) else {
-            return Err("is no checkpoint: it has no origin, size and root".to_owned());
+            return Err(wrong("lines"));
         };
         let root = STANDARD.decode(root).ok().and_then(|bytes| Hash::try_from(bytes).ok());
         let (Ok(number), Some(root)) = (size.parse::<u64>(), root) else {
-            return Err("is no checkpoint: its second line is no size or its third no root".to_owned());
+            return Err(wrong("numbers"));
         };
         if number.to_string() != size || lines.any(str::is_empty) {
-            return Err("is no checkpoint: it is not spelled as one".to_owned());
+            return Err(wrong("spelling"));
         }
         check_name(origin)?;
         Ok((Checkpoint { origin: origin.to_owned(), size: number, root }, note))
@@ -57,12 +59,12 @@ impl Checkpoint {
     ///
     /// # Errors
     /// A signature of a known key is false, or the log's key is known and did not sign.
-    pub fn vouchers(&self, note: &SignedNote, keys: &[VerifierKey]) -> Result<Vouchers, String> {
+    pub fn vouchers(&self, note: &SignedNote, keys: &[VerifierKey]) -> Result<Vouchers, Phrase> {
         let mut found = Vouchers::default();
         for key in keys {
             let own = key.kind == KeyKind::Log && key.name == self.origin;
             match note.vouched_by(key) {
-                Vouched::Falsely => return Err(format!("has a false signature of {}", key.name)),
+                Vouched::Falsely => return Err(phrase!("evidence-checkpoint-false", key = &key.name)),
                 Vouched::Yes(None) => found.log |= own,
                 Vouched::Yes(Some(time)) => found.witnesses.push((key.name.clone(), time)),
                 Vouched::No => {}
@@ -70,7 +72,7 @@ impl Checkpoint {
         }
         let known = keys.iter().any(|k| k.kind == KeyKind::Log && k.name == self.origin);
         if known && !found.log {
-            return Err(format!("is not signed by the key of {}", self.origin));
+            return Err(phrase!("evidence-checkpoint-unsigned", log = &self.origin));
         }
         Ok(found)
     }
@@ -94,7 +96,9 @@ mod tests {
         let keys = [signer.verifier(KeyKind::Log)];
         assert!(read.vouchers(&note, &keys).unwrap().log);
         let other = NoteSigner::new("log.example/a", &[2; 32]).verifier(KeyKind::Log);
-        assert!(read.vouchers(&note, &[other]).unwrap_err().contains("not signed"));
+        assert!(
+            read.vouchers(&note, &[other]).unwrap_err().say(crate::words::Language::English).contains("not signed")
+        );
         for wrong in [("12", "012"), ("12", "+12"), ("12", "-1"), ("CQkJ", "CQk"), ("log.example/a", "a b")] {
             assert!(signed(&checkpoint.text().replacen(wrong.0, wrong.1, 1)).is_err(), "{wrong:?}");
         }

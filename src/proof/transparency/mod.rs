@@ -21,6 +21,8 @@ mod tree;
 mod witness;
 mod write;
 
+use crate::words::{Phrase, phrase};
+
 pub use attempt::{Attempt, Commitments, OrderSalt, order, order_name};
 pub use checkpoint::{Checkpoint, Vouchers};
 pub use note::{KeyKind, NoteSignature, NoteSigner, SignedNote, VerifierKey, Vouched, check_name};
@@ -30,6 +32,12 @@ pub use sequence::{TOLERANCE_S, against_witness, out_of_order};
 pub use tree::Hash;
 pub use witness::{WITNESSED, Witnessed, witness, witnessed};
 pub use write::{Appended, Log, VERIFIER_KEY, order_salt_file, private_folder, read_order_salt};
+
+/// That something cannot be done with a file: `read`, `write`, `make` (a folder), `rename`, `remove`, `lock`,
+/// `protect`, `key` (read one), `random` (get random numbers for it).
+fn cannot(doing: &str, path: &std::path::Path, why: &std::io::Error) -> Phrase {
+    phrase!("evidence-cannot", doing = doing, path = path.display().to_string(), why = why.to_string())
+}
 
 /// The proof's name in an evidence folder's payload.
 pub const PROOF_FILE: &str = "attempt.tlog-proof";

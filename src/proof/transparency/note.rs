@@ -6,6 +6,8 @@ use base64::engine::general_purpose::STANDARD;
 use ed25519_dalek::{Signature, Signer as _, SigningKey, VerifyingKey};
 use sha2::{Digest, Sha256};
 
+use crate::words::{Phrase, phrase};
+
 /// What a key signs, as its identifier byte.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum KeyKind {
@@ -77,12 +79,10 @@ fn key_id(name: &str, kind: KeyKind, key: &VerifyingKey) -> [u8; 4] {
 /// Why a text is no name of a key.
 ///
 /// # Errors
-/// In words.
-pub fn check_name(name: &str) -> Result<(), String> {
+/// Why not.
+pub fn check_name(name: &str) -> Result<(), Phrase> {
     if name.is_empty() || name.len() > 200 || name.contains(|c: char| c.is_whitespace() || c.is_control() || c == '+') {
-        return Err(format!(
-            "\"{name}\" is no name of a log or witness: write one like shop.example/attempts, without blanks and plus signs"
-        ));
+        return Err(phrase!("evidence-log-name", name = name));
     }
     Ok(())
 }
@@ -91,25 +91,25 @@ impl VerifierKey {
     /// Reads `name+id+key`, as it is published.
     ///
     /// # Errors
-    /// What is wrong, in words.
-    pub fn read(text: &str) -> Result<Self, String> {
-        let wrong = |why: &str| format!("\"{text}\" is no verifier key: {why}");
+    /// What is wrong.
+    pub fn read(text: &str) -> Result<Self, Phrase> {
+        let wrong = |problem: &str| phrase!("evidence-verifier", text = text, problem = problem);
         let mut parts = text.splitn(3, '+');
         let (Some(name), Some(id), Some(key)) = (parts.next(), parts.next(), parts.next()) else {
-            return Err(wrong("it has no name, id and key between plus signs"));
+            return Err(wrong("parts"));
         };
         check_name(name)?;
-        let bytes = STANDARD.decode(key).map_err(|_| wrong("its key is not base64"))?;
+        let bytes = STANDARD.decode(key).map_err(|_| wrong("base64"))?;
         let (kind, key) = match bytes.split_first() {
             Some((1, key)) => (KeyKind::Log, key),
             Some((4, key)) => (KeyKind::Witness, key),
-            _ => return Err(wrong("this program reads Ed25519 keys of logs (1) and witnesses (4)")),
+            _ => return Err(wrong("kind")),
         };
         let key = <&[u8; 32]>::try_from(key).ok().and_then(|bytes| VerifyingKey::from_bytes(bytes).ok());
-        let key = key.ok_or_else(|| wrong("its key is no Ed25519 key"))?;
+        let key = key.ok_or_else(|| wrong("key"))?;
         let read = VerifierKey { name: name.to_owned(), kind, key };
         if read.text() != text || !read.text().contains(&format!("+{id}+")) {
-            return Err(wrong("its id does not belong to its name and key"));
+            return Err(wrong("id"));
         }
         Ok(read)
     }
@@ -118,11 +118,12 @@ impl VerifierKey {
     ///
     /// # Errors
     /// The first line that is none.
-    pub fn read_all(text: &str, file: &str) -> Result<Vec<Self>, String> {
+    pub fn read_all(text: &str, file: &str) -> Result<Vec<Self>, Phrase> {
         let lines = text.lines().map(str::trim).enumerate();
+        let of_line = |n: usize, why| phrase!("evidence-verifier-line", file = file, line = n + 1, why = why);
         lines
             .filter(|(_, line)| !line.is_empty() && !line.starts_with('#'))
-            .map(|(n, line)| VerifierKey::read(line).map_err(|why| format!("{file}, line {}: {why}", n + 1)))
+            .map(|(n, line)| VerifierKey::read(line).map_err(|why: Phrase| of_line(n, why)))
             .collect()
     }
 
@@ -153,17 +154,18 @@ impl SignedNote {
     /// Reads a note.
     ///
     /// # Errors
-    /// What is wrong, in words.
-    pub fn read(note: &str) -> Result<Self, String> {
+    /// What is wrong.
+    pub fn read(note: &str) -> Result<Self, Phrase> {
+        let wrong = |problem: &str| phrase!("evidence-note", problem = problem);
         if note.contains(|c: char| c < ' ' && c != '\n') || !note.ends_with('\n') {
-            return Err("is no signed note: it has control characters or ends within a line".to_owned());
+            return Err(wrong("characters"));
         }
-        let at = note.rfind("\n\n").ok_or("is no signed note: no empty line stands before its signatures")?;
+        let at = note.rfind("\n\n").ok_or_else(|| wrong("empty-line"))?;
         let (text, lines) = (&note[..=at], &note[at + 2..]);
         let signatures: Option<Vec<NoteSignature>> = lines.lines().map(read_signature).collect();
-        let signatures = signatures.ok_or("is no signed note: a line of its signatures is none")?;
+        let signatures = signatures.ok_or_else(|| wrong("signatures"))?;
         if signatures.is_empty() || signatures.len() > MOST_SIGNATURES {
-            return Err(format!("has {} signatures, not 1 to {MOST_SIGNATURES}", signatures.len()));
+            return Err(phrase!("evidence-note-count", count = signatures.len(), most = MOST_SIGNATURES));
         }
         Ok(SignedNote { text: text.to_owned(), signatures })
     }

@@ -8,10 +8,15 @@ use super::attempt::Attempt;
 use super::checkpoint::Checkpoint;
 use super::note::SignedNote;
 use super::tree::{Hash, is_included, leaf_hash};
+use crate::words::{Phrase, phrase};
 
 const FIRST_LINE: &str = "c2sp.org/tlog-proof@v1";
 /// Longest path in any tree.
 const LONGEST_PATH: usize = 64;
+
+fn wrong(problem: &str) -> Phrase {
+    phrase!("evidence-proof", problem = problem, first_line = FIRST_LINE)
+}
 
 /// A proof. It says itself what it is of: the entry goes along as the format's extra data.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -46,23 +51,23 @@ impl AttemptProof {
     /// Reads a proof file.
     ///
     /// # Errors
-    /// What is wrong, in words.
-    pub fn read(text: &str) -> Result<Self, String> {
-        let (head, note) = text.split_once("\n\n").ok_or("is no proof: it has no empty line before a checkpoint")?;
+    /// What is wrong.
+    pub fn read(text: &str) -> Result<Self, Phrase> {
+        let (head, note) = text.split_once("\n\n").ok_or_else(|| wrong("head"))?;
         let mut lines = head.lines();
         if lines.next() != Some(FIRST_LINE) {
-            return Err(format!("is no proof: its first line is not {FIRST_LINE}"));
+            return Err(wrong("first-line"));
         }
         let entry = lines.next().and_then(|l| STANDARD.decode(l.strip_prefix("extra ")?).ok());
-        let entry = entry.ok_or("is no proof of an attempt: its second line does not hold the entry")?;
+        let entry = entry.ok_or_else(|| wrong("entry"))?;
         let index = lines.next().and_then(|l| l.strip_prefix("index ")?.parse().ok());
-        let index = index.ok_or("is no proof: its third line has no index")?;
+        let index = index.ok_or_else(|| wrong("index"))?;
         let hash = |line: &str| STANDARD.decode(line).ok().and_then(|bytes| Hash::try_from(bytes).ok());
         let proof: Option<Vec<Hash>> = lines.take(LONGEST_PATH + 1).map(hash).collect();
-        let proof = proof.ok_or("is no proof: a line of its path is no hash")?;
+        let proof = proof.ok_or_else(|| wrong("hash"))?;
         let read = AttemptProof { entry, index, proof, note: SignedNote::read(note)? };
         if read.to_text() != text {
-            return Err("is not spelled as a proof is written".to_owned());
+            return Err(wrong("spelling"));
         }
         Ok(read)
     }
@@ -70,13 +75,13 @@ impl AttemptProof {
     /// Whether the entry follows from the checkpoint. Nothing of its signatures is checked.
     ///
     /// # Errors
-    /// What is wrong, in words.
-    pub fn check(&self) -> Result<Shown, String> {
+    /// What is wrong.
+    pub fn check(&self) -> Result<Shown, Phrase> {
         let (checkpoint, _) = Checkpoint::read(&self.note.to_text())?;
-        let attempt = Attempt::read(&self.entry).map_err(|why| format!("holds an entry that {why}"))?;
+        let attempt = Attempt::read(&self.entry).map_err(|why| phrase!("evidence-proof-entry", why = why))?;
         let leaf = leaf_hash(&self.entry);
         if !is_included(self.index, checkpoint.size, &leaf, &self.proof, &checkpoint.root) {
-            return Err("does not show that its entry is in the log: the path does not lead to the root".to_owned());
+            return Err(wrong("path"));
         }
         Ok(Shown { attempt, checkpoint })
     }

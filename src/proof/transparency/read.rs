@@ -8,10 +8,12 @@ use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
+use super::cannot;
 use super::checkpoint::Checkpoint;
 use super::note::SignedNote;
 use super::tile::{Kind, LONGEST, Tile, WIDTH, holder, subtree, unbundle};
 use super::tree::{Hash, consistency_proof, inclusion_proof, is_consistent, is_included, leaf_hash, range_hash};
+use crate::words::{Language, Phrase, phrase};
 
 /// The checkpoint's name in a log's folder.
 pub const CHECKPOINT: &str = "checkpoint";
@@ -20,9 +22,9 @@ const MOST_CHECKPOINT: u64 = 1 << 16;
 
 /// Why a log cannot be read, or does not hold.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum LogError {
     /// Reading or writing failed.
-    #[error("cannot {doing} {path}: {source}")]
     Io {
         /// `read`, `write`, ...
         doing: &'static str,
@@ -32,24 +34,34 @@ pub enum LogError {
         source: io::Error,
     },
     /// There is no log.
-    #[error("{0} holds no log: make one with `baywitness log new {0} --origin NAME`, or name another folder")]
     None(PathBuf),
     /// A file is not what a log has there.
-    #[error("{path} {why}")]
     File {
         /// Which file.
         path: PathBuf,
         /// What is wrong.
-        why: String,
+        why: Phrase,
     },
     /// It is not the log that it was.
-    #[error("{path} {why}")]
     Rewritten {
         /// The log or the checkpoint that does not fit.
         path: PathBuf,
         /// What is wrong.
-        why: String,
+        why: Phrase,
     },
+}
+
+impl LogError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            LogError::Io { doing, path, source } => cannot(doing, path, source),
+            LogError::None(folder) => phrase!("evidence-log-none", folder = folder.display().to_string()),
+            LogError::File { path, why } | LogError::Rewritten { path, why } => {
+                phrase!("evidence-file-wrong", file = path.display().to_string(), why = why.clone())
+            }
+        }
+    }
 }
 
 pub(super) fn io_error(doing: &'static str, path: &Path) -> impl FnOnce(io::Error) -> LogError {
@@ -107,8 +119,11 @@ impl LogFolder {
     }
 
     fn tile(&self, kind: Kind, index: u64) -> Result<(Tile, Vec<u8>), LogError> {
-        let wrong = |why: &str| LogError::File { path: self.folder.clone(), why: why.to_owned() };
-        let tile = Tile::of(kind, index, self.checkpoint.size).ok_or_else(|| wrong("has no such tile"))?;
+        let wrong = |problem: &str| LogError::File {
+            path: self.folder.clone(),
+            why: phrase!("evidence-tile", problem = problem),
+        };
+        let tile = Tile::of(kind, index, self.checkpoint.size).ok_or_else(|| wrong("none"))?;
         let partial = self.folder.join(tile.path());
         let most = WIDTH * (LONGEST as u64 + 2);
         let read = |path: &Path| {
@@ -135,7 +150,7 @@ impl LogFolder {
         let (hashes, rest) = bytes.as_chunks::<32>();
         let wanted = tile.width as usize;
         if !rest.is_empty() || (hashes.len() != wanted && hashes.len() != WIDTH as usize) {
-            let why = format!("does not hold {wanted} hashes");
+            let why = phrase!("evidence-tile-hashes", count = wanted);
             return Err(LogError::File { path: self.folder.join(tile.path()), why });
         }
         let hashes = Arc::new(hashes[..wanted].to_vec());
@@ -149,7 +164,7 @@ impl LogFolder {
         let hashes = self.hashes(tile_level, tile)?;
         let some = hashes.get(range).ok_or_else(|| LogError::File {
             path: self.folder.clone(),
-            why: "is asked for a subtree that its tree does not have".to_owned(),
+            why: phrase!("evidence-tile", problem = "subtree"),
         })?;
         Ok(subtree(some))
     }
@@ -157,11 +172,7 @@ impl LogFolder {
     fn unfit(&self) -> LogError {
         LogError::Rewritten {
             path: self.folder.clone(),
-            why: format!(
-                "holds tiles that do not give the root of its checkpoint of {} entries: they were altered, or belong to \
-                 another state of the log",
-                self.checkpoint.size
-            ),
+            why: phrase!("evidence-tiles-root", size = self.checkpoint.size),
         }
     }
 
@@ -181,7 +192,7 @@ impl LogFolder {
     pub fn inclusion(&self, index: u64, entry: &[u8]) -> Result<Vec<Hash>, LogError> {
         let (size, root) = (self.checkpoint.size, &self.checkpoint.root);
         if index >= size {
-            let why = format!("has {size} entries, none with the number {index}");
+            let why = phrase!("evidence-log-no-such-entry", size = size, entry = index);
             return Err(LogError::File { path: self.folder.clone(), why });
         }
         let proof = inclusion_proof(index, size, &|level, index| self.node(level, index))?;
@@ -194,17 +205,13 @@ impl LogFolder {
     /// It is not: the log was rewritten or truncated; or it is of another log.
     pub fn check_earlier(&self, earlier: &Checkpoint, named: &Path) -> Result<(), LogError> {
         let now = &self.checkpoint;
-        let rewritten = |why: String| Err(LogError::Rewritten { path: self.folder.clone(), why });
+        let file = named.display().to_string();
+        let rewritten = |why: Phrase| Err(LogError::Rewritten { path: self.folder.clone(), why });
         if earlier.origin != now.origin {
-            return rewritten(format!("is the log {}, {} is of {}", now.origin, named.display(), earlier.origin));
+            return rewritten(phrase!("evidence-log-other", log = &now.origin, file = file, other = &earlier.origin));
         }
         if earlier.size > now.size {
-            return rewritten(format!(
-                "has {} entries where {} has {}: the log was truncated, or this is an old copy",
-                now.size,
-                named.display(),
-                earlier.size
-            ));
+            return rewritten(phrase!("evidence-log-truncated", size = now.size, file = file, earlier = earlier.size));
         }
         let proof = consistency_proof(earlier.size, now.size, &|level, index| self.node(level, index))?;
         if is_consistent((earlier.size, &earlier.root), (now.size, &now.root), &proof) {
@@ -213,17 +220,9 @@ impl LogFolder {
         // Which of the two it is: tiles that do not belong to the checkpoint are another matter.
         self.check_root()?;
         if earlier.size == now.size {
-            return rewritten(format!(
-                "and {} are two checkpoints of {} entries with different roots: the log was forked",
-                named.display(),
-                now.size
-            ));
+            return rewritten(phrase!("evidence-log-forked", file = file, size = now.size));
         }
-        rewritten(format!(
-            "does not begin with the {} entries of {}: the log was rewritten",
-            earlier.size,
-            named.display()
-        ))
+        rewritten(phrase!("evidence-log-rewritten", size = earlier.size, file = file))
     }
 
     /// Reads every entry, holding each against the tiles and all tiles against the root.
@@ -234,16 +233,16 @@ impl LogFolder {
         let size = self.checkpoint.size;
         for index in 0..size.div_ceil(WIDTH) {
             let (tile, bytes) = self.tile(Kind::Entries, index)?;
-            let wrong = |why: &str| LogError::File { path: self.folder.join(tile.path()), why: why.to_owned() };
+            let wrong = |why: Phrase| LogError::File { path: self.folder.join(tile.path()), why };
             // Longer only where a full bundle stands for the partial one.
             let partial = self.folder.join(tile.path()).is_file();
             let entries = unbundle(&bytes, tile.width, partial)
-                .ok_or_else(|| wrong(&format!("does not hold {} entries, each behind its length", tile.width)))?;
+                .ok_or_else(|| wrong(phrase!("evidence-tile-entries", count = tile.width)))?;
             let hashes = self.hashes(0, index)?;
             for (n, (entry, hash)) in entries.into_iter().zip(hashes.iter()).enumerate() {
                 let number = index * WIDTH + n as u64;
                 if leaf_hash(&entry) != *hash {
-                    return Err(wrong(&format!("has another entry number {number} than the hash in tile/0 is of")));
+                    return Err(wrong(phrase!("evidence-tile-entry", entry = number)));
                 }
                 take(number, entry);
             }
@@ -260,7 +259,7 @@ impl LogFolder {
                 if self.hashes(level, index / WIDTH)?[(index % WIDTH) as usize]
                     != subtree(&self.hashes(level - 1, index)?)
                 {
-                    let why = format!("has hashes at level {level} that are not of the tiles below");
+                    let why = phrase!("evidence-tiles-level", level = level);
                     return Err(LogError::Rewritten { path: self.folder.clone(), why });
                 }
             }

@@ -9,6 +9,7 @@ use super::note::{NoteSigner, SignedNote, VerifierKey};
 use super::read::{LogError, LogFolder, io_error, read_checkpoint};
 use super::write::{Log, private_folder};
 use crate::folder::write_durably;
+use crate::words::phrase;
 
 /// Cosigned checkpoints in a log's folder, a file for each size.
 pub const WITNESSED: &str = "witnessed";
@@ -40,7 +41,7 @@ pub fn witness(
     let vouchers = log.checkpoint.vouchers(&log.note, keys);
     let vouchers = vouchers.map_err(|why| LogError::Rewritten { path: folder.to_path_buf(), why })?;
     if !vouchers.log {
-        let why = format!("is the log {}, whose verifier key was not given", log.checkpoint.origin);
+        let why = phrase!("evidence-log-key-not-given", log = &log.checkpoint.origin);
         return Err(LogError::File { path: folder.to_path_buf(), why });
     }
     let before = if seen.exists() {
@@ -63,7 +64,7 @@ pub fn witness(
     }
     note.add([signature.clone()]);
     let parent = folder.join(WITNESSED);
-    fs::create_dir_all(&parent).map_err(io_error("make the folder", &parent))?;
+    fs::create_dir_all(&parent).map_err(io_error("make", &parent))?;
     write_durably(&file, note.to_text().as_bytes()).map_err(io_error("write", &file))?;
     // The public checkpoint is the log's own to write; where it is written here, it gets the line.
     if private_folder(folder).is_dir() {

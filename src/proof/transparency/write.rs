@@ -24,6 +24,7 @@ use super::read::{CHECKPOINT, LogError, LogFolder, io_error, read_checkpoint};
 use super::tile::{Kind, Tile, WIDTH, bundle, subtree, unbundle};
 use super::tree::{Hash, empty_root, leaf_hash, range_hash};
 use crate::folder::write_durably;
+use crate::words::{Phrase, phrase};
 
 /// The published key to check the log with.
 pub const VERIFIER_KEY: &str = "verifier-key";
@@ -56,7 +57,7 @@ pub struct Appended {
     entries: Vec<Vec<u8>>,
     grown: LogFolder,
     /// What was put right first, after an append that was cut off.
-    pub repaired: Vec<String>,
+    pub repaired: Vec<Phrase>,
 }
 
 impl Appended {
@@ -93,7 +94,7 @@ pub fn read_order_salt(path: &Path) -> Result<OrderSalt, LogError> {
     let salt = bytes.filter(|_| digits.len() == 64).and_then(|b| OrderSalt::try_from(b).ok());
     salt.ok_or_else(|| LogError::File {
         path: path.to_path_buf(),
-        why: "is no secret of 64 hexadecimal digits".to_owned(),
+        why: phrase!("evidence-log-key-file", problem = "salt"),
     })
 }
 
@@ -105,8 +106,8 @@ pub fn order_salt_file(folder: &Path) -> PathBuf {
 fn random() -> Result<[u8; 32], LogError> {
     let mut bytes = [0; 32];
     let failed = |e: getrandom::Error| LogError::Io {
-        doing: "get random numbers for",
-        path: PathBuf::from("a key"),
+        doing: "random",
+        path: PathBuf::new(),
         source: std::io::Error::other(e.to_string()),
     };
     getrandom::fill(&mut bytes).map_err(failed)?;
@@ -130,15 +131,14 @@ impl Log {
     /// There is one already, or the disk does not take it.
     pub fn create(folder: &Path, origin: &str) -> Result<Self, LogError> {
         let private = private_folder(folder);
-        let file = |path: &Path, why: &str| LogError::File { path: path.to_path_buf(), why: why.to_owned() };
-        check_name(origin).map_err(|why| file(folder, &format!("gets no log: {why}")))?;
+        let file = |path: &Path, why: Phrase| LogError::File { path: path.to_path_buf(), why };
+        check_name(origin).map_err(|why| file(folder, phrase!("evidence-log-not-made", why = why)))?;
         let signed_before = private.join(NEWEST).exists();
         if signed_before || folder.join(CHECKPOINT).exists() {
-            let why = "is there already: a log is made once, and never anew under its name";
-            return Err(file(if signed_before { &private } else { folder }, why));
+            return Err(file(if signed_before { &private } else { folder }, phrase!("evidence-log-exists")));
         }
         for path in [folder, &private] {
-            fs::create_dir_all(path).map_err(io_error("make the folder", path))?;
+            fs::create_dir_all(path).map_err(io_error("make", path))?;
             let above = path.parent().unwrap_or(Path::new("."));
             crate::folder::sync_folder(above).map_err(io_error("write", above))?;
         }
@@ -151,7 +151,7 @@ impl Log {
             .map_err(io_error("protect", &private))?;
         let seed = random()?;
         let pair = KeypairData::Ed25519(Ed25519Keypair::from_seed(&seed));
-        let no_key = |e: ssh_key::Error| file(&private, &format!("gets no key ({e})"));
+        let no_key = |e: ssh_key::Error| file(&private, phrase!("evidence-log-no-key", why = e.to_string()));
         let key = PrivateKey::new(pair, origin).and_then(|key| key.to_openssh(LineEnding::LF)).map_err(no_key)?;
         write_secret(&private.join(KEY), key.as_bytes())?;
         write_secret(&private.join(SALT), format!("{}\n", crate::input::hex(&random()?)).as_bytes())?;
@@ -175,14 +175,15 @@ impl Log {
         let private = private_folder(folder);
         let (origin, newest) = (LogFolder::open(folder)?.checkpoint.origin, private.join(NEWEST));
         let path = private.join(KEY);
-        let text = fs::read_to_string(&path).map_err(io_error("read the log's key", &path))?;
-        let no_key = |why: &str| LogError::File { path: path.clone(), why: why.to_owned() };
-        let key = PrivateKey::from_openssh(&text).map_err(|_| no_key("is no private key of ssh-keygen"))?;
-        let pair = key.key_data().ed25519().ok_or_else(|| no_key("is no ed25519 key without a passphrase"))?;
+        let text = fs::read_to_string(&path).map_err(io_error("key", &path))?;
+        let key_file = |problem: &str| phrase!("evidence-log-key-file", problem = problem);
+        let no_key = |problem: &str| LogError::File { path: path.clone(), why: key_file(problem) };
+        let key = PrivateKey::from_openssh(&text).map_err(|_| no_key("no-key"))?;
+        let pair = key.key_data().ed25519().ok_or_else(|| no_key("kind"))?;
         let signer = NoteSigner::new(&origin, &pair.private.to_bytes());
         let (signed, note) = read_checkpoint(&newest)?;
         if signed.origin != origin || note.vouched_by(&signer.verifier(KeyKind::Log)) != Vouched::Yes(None) {
-            return Err(LogError::File { path: newest, why: "is not signed by the log's own key".to_owned() });
+            return Err(LogError::File { path: newest, why: key_file("other-key") });
         }
         let salt = read_order_salt(&private.join(SALT))?;
         Ok(Log { folder: folder.to_path_buf(), private, origin, signer, salt })
@@ -215,7 +216,7 @@ impl Log {
     /// # Errors
     /// The disk does not take them (then none of them is in the log), or the log is not the one that was signed.
     pub fn append(&self, attempts: &[Attempt]) -> Result<Appended, LogError> {
-        let long = |why| LogError::File { path: self.folder.clone(), why: format!("does not take a job that {why}") };
+        let long = |why| LogError::File { path: self.folder.clone(), why: phrase!("evidence-log-refuses", why = why) };
         let entries: Vec<Vec<u8>> = attempts.iter().map(Attempt::bytes).collect::<Result<_, _>>().map_err(long)?;
         let lock = self.lock()?;
         let (now, repaired) = self.settle()?;
@@ -228,33 +229,27 @@ impl Log {
     }
 
     /// The log as it was signed last, after whatever was cut off is put right.
-    fn settle(&self) -> Result<(LogFolder, Vec<String>), LogError> {
+    fn settle(&self) -> Result<(LogFolder, Vec<Phrase>), LogError> {
         let (signed, note) = read_checkpoint(&self.private.join(NEWEST))?;
         let public = LogFolder::open(&self.folder)?.checkpoint;
         let now = LogFolder::at(&self.folder, signed, note);
-        let back = |why: String| LogError::Rewritten { path: self.folder.clone(), why };
+        let newest = self.private.join(NEWEST).display().to_string();
         let held = now.check_root().and_then(|()| now.check_earlier(&public, &self.folder.join(CHECKPOINT)));
         held.map_err(|e| {
-            back(format!(
-                "is not what {} was signed for ({e}): it went back to an older copy, or was altered. Bring the newest copy \
-                 back; to go on would fork the log",
-                self.private.join(NEWEST).display()
-            ))
+            let why = phrase!("evidence-log-went-back", file = newest, why = e.phrase());
+            LogError::Rewritten { path: self.folder.clone(), why }
         })?;
         let mut repaired = self.remove_leftovers(now.checkpoint.size)?;
         if public.size < now.checkpoint.size {
             self.publish(&now.note)?;
-            repaired.push(format!(
-                "an append that was cut off after it was signed is published: {} entries",
-                now.checkpoint.size
-            ));
+            repaired.push(phrase!("evidence-log-published", size = now.checkpoint.size));
         }
         Ok((now, repaired))
     }
 
     /// Takes away what an append wrote that was cut off before anything was signed.
-    fn remove_leftovers(&self, size: u64) -> Result<Vec<String>, LogError> {
-        let mut removed = 0;
+    fn remove_leftovers(&self, size: u64) -> Result<Vec<Phrase>, LogError> {
+        let mut removed = 0_usize;
         let mut remove = |path: &Path| match fs::remove_file(path) {
             Ok(()) => {
                 removed += 1;
@@ -284,7 +279,7 @@ impl Log {
                 }
             }
         }
-        let words = format!("{removed} files of an append that was cut off are removed: it was never acknowledged");
+        let words = phrase!("evidence-log-removed", count = removed);
         Ok(if removed > 0 { vec![words] } else { Vec::new() })
     }
 
@@ -339,7 +334,7 @@ impl Log {
             Kind::Hashes(_) => Some(bytes.chunks(32).map(<[u8]>::to_vec).collect()),
         };
         held.filter(|h: &Vec<Vec<u8>>| h.len() as u64 == tile.width)
-            .ok_or_else(|| LogError::File { path, why: "was altered".to_owned() })
+            .ok_or_else(|| LogError::File { path, why: phrase!("evidence-tile", problem = "altered") })
     }
 
     fn write(&self, tile: Tile, bytes: &[u8]) -> Result<(), LogError> {
@@ -347,7 +342,7 @@ impl Log {
         if let Some(parent) = path.parent()
             && !parent.is_dir()
         {
-            fs::create_dir_all(parent).map_err(io_error("make the folder", parent))?;
+            fs::create_dir_all(parent).map_err(io_error("make", parent))?;
             // Names of new folders have to reach the disk as well, up to the log's own.
             for above in parent.ancestors().skip(1).take_while(|p| p.starts_with(&self.folder)) {
                 crate::folder::sync_folder(above).map_err(io_error("write", above))?;

@@ -239,3 +239,11 @@ cli-recheck-no-log = { $file } ist kein Protokoll von Nachprüfungen: die erste 
 cli-recheck-no-check = { $file }, Zeile { $line }: ist keine Nachprüfung
 cli-sheet-measured = --measured-mm braucht zwei Zahlen, nach rechts und nach oben, wie 159.6,160.1
 cli-no-people-key = { $path } ist kein Schlüssel aus 64 Hexadezimalziffern: für neue Pseudonyme löschen oder wiederherstellen
+
+## audit, camera
+
+cli-audit-nothing = Kein Auftrag und kein Nachweisordner gefunden: einen Ordner nennen, der welche enthält
+cli-audit-no-report = Der Bericht des Prüflaufs lässt sich nicht schreiben: { $why }
+cli-no-stdin = Die Standardeingabe ist nicht lesbar: { $why }
+cli-log-put-right = { $log }: { $what }.
+cli-camera-no-report = Ein Bericht zeigt Fotos einer Tafel; bei einem Markersatz --report weglassen

@@ -175,7 +175,6 @@ evidence-name-case = { $first } und { $second } unterscheiden sich nur in Groß-
 evidence-name-link = { $file } ist ein Link oder sonst etwas, das keine Datei ist
 evidence-too-many = Es sind mehr als { $count } Dateien
 evidence-stamped = versiegelt spätestens { $when }, sagt { $authority }
-evidence-copy-unreadable = Nicht lesbar: { $why }
 evidence-copy-other-manifest = { $file } ist nicht die, die { $list } nennt
 evidence-copy-signed = die des versiegelten Ordners, mit dem Schlüssel { $key }
 evidence-copy-unsigned = Der versiegelte Ordner war nicht signiert
@@ -216,3 +215,250 @@ evidence-logged = Eintrag { $entry } von { $log }, protokolliert { $when }; in d
         [yes] { "" }
        *[no] ; ob { $log } ihn signiert hat: Prüfschlüssel nicht angegeben (--log-keys)
     }
+
+# Reading and writing.
+evidence-cannot =
+    { $doing ->
+        [read] { $path } ist nicht lesbar: { $why }
+        [write] { $path } lässt sich nicht schreiben: { $why }
+        [make] Der Ordner { $path } lässt sich nicht anlegen: { $why }
+        [rename] Umbenennen in { $path } geht nicht: { $why }
+        [folder] Der Ordner { $path } ist nicht lesbar: { $why }
+        [move] { $path } lässt sich nicht verschieben: { $why }
+        [remove] { $path } lässt sich nicht entfernen: { $why }
+        [lock] { $path } lässt sich nicht sperren: { $why }
+        [protect] { $path } lässt sich nicht vor anderen schützen: { $why }
+        [key] Der Schlüssel { $path } ist nicht lesbar: { $why }
+       *[random] Für einen Schlüssel gibt es keine Zufallszahlen: { $why }
+    }
+evidence-said = { $why }
+evidence-further = { $first }; { $rest }
+evidence-line = Zeile { $line }: { $why }
+evidence-unreadable = nicht lesbar ({ $why })
+evidence-not-utf8 = nicht in UTF-8
+evidence-size =
+    { $what ->
+        [manifest] keine Datei von der Größe einer Prüfsummenliste
+       *[timestamp] keine Datei von der Größe eines Zeitstempels
+    }
+
+# Names and manifests.
+evidence-path =
+    { $problem ->
+        [empty] Ein Teil des Namens ist leer
+        [absolute] Der Pfad ist absolut
+        [relative] Ein Teil des Pfads führt woandershin (. oder ..)
+        [character] Ein umgekehrter Schrägstrich, ein Steuerzeichen oder ein anderes Zeichen, das nicht jedes System speichern kann
+        [special] Ein Teil des Namens, den manche Systeme besonders behandeln (Gerätename, Punkt oder Leerzeichen am Ende)
+       *[long] Der Name ist zu lang
+    }
+evidence-manifest-line = kein SHA-512 in kleinen Hexadezimalziffern mit zwei Leerzeichen und einem Pfad
+evidence-manifest-path = genannt ist „{ $path }“: { $problem }
+evidence-manifest-twice = { $path } ist ein zweites Mal genannt
+evidence-manifest-order = nicht in der Reihenfolge und Schreibweise, in der die Liste geschrieben wurde
+
+# Keys and signatures.
+evidence-key-none = { $path } ist kein privater Schlüssel von ssh-keygen ({ $why }): einen ed25519-Schlüssel nennen oder dessen .pub-Datei, wenn ein Agent ihn hält
+evidence-key-kind = { $path } ist ein Schlüssel der Art { $kind }: einen mit `ssh-keygen -t ed25519` anlegen
+evidence-key-locked =
+    { $typed ->
+        [wrong] Der Schlüssel { $path } hat eine Passphrase, und die Eingabe war eine andere: an einem Terminal eingeben, oder den Schlüssel in den Agenten laden und die .pub-Datei nennen
+       *[nothing] Der Schlüssel { $path } hat eine Passphrase: an einem Terminal eingeben, oder den Schlüssel in den Agenten laden und die .pub-Datei nennen
+    }
+evidence-key-agent = ssh-keygen signiert nicht mit { $path }: { $why }
+evidence-key-not-started = Das Programm lässt sich nicht starten ({ $why }); den OpenSSH-Client installieren
+evidence-key-refused = { $why }; ist der Schlüssel in den Agenten geladen (ssh-add)?
+evidence-key-answer = seine Antwort: { $why }
+evidence-key-sign = Signieren geht nicht: { $why }
+evidence-signature-none = keine SSH-Signatur ({ $why })
+evidence-signature-spelling = nicht so geschrieben, wie eine Signatur geschrieben wird
+evidence-signature-purpose = Die Signatur gilt für „{ $namespace }“, nicht für „{ $own }“
+evidence-signature-kind = Die Signatur ist von einem Schlüssel der Art { $kind }, die dieses Programm nicht prüft
+evidence-signature-bytes = Die Signatur gehört nicht zu diesen Bytes
+evidence-signers-line = { $file }, Zeile { $line }: { $problem }; so schreiben, wie das Handbuch von ssh-keygen erlaubte Unterzeichner beschreibt
+evidence-signers-unlisted = Der Schlüssel steht nicht in der Liste der Unterzeichner
+evidence-signers-objection =
+    { $why ->
+        [authority] { $who } ist als Zertifizierungsstelle eingetragen, der dieses Programm nicht folgt
+        [namespace] { $who } darf nicht für „{ $namespace }“ signieren
+        [early] { $who } durfte noch nicht signieren
+       *[late] { $who } darf nicht mehr signieren
+    }
+evidence-signers-no-key = nach Namen und Optionen steht kein öffentlicher Schlüssel
+evidence-signers-option = die Option „{ $option }“ ist nicht bekannt
+evidence-signers-time = die Zeit „{ $time }“ ist keine
+
+# Sealing.
+evidence-exists =
+    { $form ->
+        [file] { $path } ist schon da: eine andere Datei nennen oder diese zuerst wegschieben (ein versiegelter Nachweis wird nie verändert)
+       *[folder] { $path } ist schon da: einen anderen Ordner nennen oder diesen zuerst wegschieben (ein versiegelter Ordner wird nie verändert)
+    }
+evidence-seal-name = Die Datei „{ $path }“ kann unter diesem Namen nicht aufbewahrt werden: { $problem }; umbenennen
+evidence-seal-alike = Die Dateien { $first } und { $second } unterscheiden sich nur in Groß- und Kleinschreibung: eine umbenennen
+evidence-seal-changed = { $path } änderte sich während des Versiegelns: neu prüfen und versiegeln
+evidence-seal-json = Das Ergebnis lässt sich nicht als JSON schreiben: { $why }
+evidence-seal-far = Die Datei „{ $file }“ liegt zu viele Ordner über dem Auftrag: näher heran verschieben
+evidence-seal-gone = Die Datei „{ $file }“ wurde für den Auftrag gelesen und ist nicht mehr da
+evidence-one-file = { $file } ist kein Nachweisordner als eine Datei: { $problem }
+evidence-one-file-entry = { $file } ist kein Nachweisordner als eine Datei: der Eintrag „{ $entry }“: { $problem }
+evidence-one-file-problem =
+    { $problem ->
+        [link] ein Link oder sonst etwas, das keine Datei ist
+        [no-folder] liegt in keinem Ordner
+        [second] liegt in einem zweiten Ordner
+        [empty] die Datei ist leer
+       *[otherwise] ein Eintrag oder sein Kopf wurde verändert, oder ein anderes Programm hat sie gepackt
+    }
+
+# Timestamps.
+evidence-stamp-wrong = Zeitstempel { $file }: { $why }
+evidence-stamps-full = { $folder } enthält schon { $count } Zeitstempel
+evidence-token-form = weder Antwort einer Zeitstempelstelle noch Zeitstempel (RFC 3161, DER): { $why }
+evidence-token-refused = eine Ablehnung der Zeitstempelstelle (Status { $status }): neu anfragen
+evidence-token-other = für andere Bytes ausgestellt: einen Zeitstempel für diesen Ordner anfragen
+evidence-token-unsigned = nicht so signiert, wie angegeben ({ $why })
+evidence-token =
+    { $problem ->
+        [no-token] enthält keinen Zeitstempel
+        [no-signed-data] enthält keine signierten Daten
+        [no-timestamp] signierte Daten, aber kein Zeitstempel
+        [no-time] enthält keine Zeit
+        [signers] nicht genau ein Unterzeichner
+        [no-certificate] das Zertifikat der Zeitstempelstelle fehlt: mit certReq anfragen
+        [digest] verwendet eine Prüfsumme, der dieses Programm nicht vertraut
+        [version] von unbekannter Version
+        [extensions] enthält Erweiterungen, die dieses Programm nicht kennt
+        [bad-time] enthält eine Zeit, die keine ist
+        [no-attributes] signiert keine Attribute
+        [no-kind] signiert nicht, was es ist
+        [other-kind] signiert einen Inhalt anderer Art
+        [no-digest] signiert seinen Inhalt nicht
+       *[unnamed-signer] nennt das Zertifikat nicht, das signiert hat (RFC 5816)
+    }
+evidence-token-altered = Zeit oder Prüfsumme wurde verändert
+evidence-token-method = Dieses Programm kennt das Verfahren nicht: { $method }
+evidence-token-key = Die Signatur ist nicht vom Schlüssel des Zertifikats
+evidence-certificate-unreadable = Das Zertifikat ist nicht lesbar ({ $why })
+evidence-authorities = { $file }: { $why }; das Wurzelzertifikat der Zeitstempelstelle in PEM angeben
+evidence-authorities-no-pem = keine PEM-Datei ({ $why })
+evidence-authorities-empty = enthält kein Zertifikat
+evidence-authorities-bad = enthält ein fehlerhaftes Zertifikat ({ $why })
+evidence-authority-elsewhere = Das Zertifikat führt zu keiner der angegebenen Zeitstempelstellen ({ $why })
+evidence-authority-early = Die Zeit liegt vor 1970
+
+# The log of attempts: what is wrong with its files.
+evidence-log-none = { $folder } enthält kein Versuchsprotokoll: eines mit `baywitness log new { $folder } --origin NAME` anlegen oder einen anderen Ordner nennen
+evidence-log-name = „{ $name }“ ist kein Name eines Protokolls oder Zeugen: einen wie shop.example/attempts schreiben, ohne Leer- und Pluszeichen
+evidence-verifier =
+    { $problem ->
+        [parts] „{ $text }“ ist kein Prüfschlüssel: Name, Kennung und Schlüssel zwischen Pluszeichen fehlen
+        [base64] „{ $text }“ ist kein Prüfschlüssel: Der Schlüssel ist nicht base64
+        [kind] „{ $text }“ ist kein Prüfschlüssel: Dieses Programm liest Ed25519-Schlüssel von Protokollen (1) und Zeugen (4)
+        [key] „{ $text }“ ist kein Prüfschlüssel: Der Schlüssel ist kein Ed25519-Schlüssel
+       *[id] „{ $text }“ ist kein Prüfschlüssel: Die Kennung gehört nicht zu Name und Schlüssel
+    }
+evidence-verifier-line = { $file }, Zeile { $line }: { $why }
+evidence-note =
+    { $problem ->
+        [characters] kein signierter Vermerk: enthält Steuerzeichen oder endet mitten in einer Zeile
+        [empty-line] kein signierter Vermerk: vor den Signaturen steht keine leere Zeile
+       *[signatures] kein signierter Vermerk: eine Zeile der Signaturen ist keine
+    }
+evidence-note-count = { $count } Signaturen, nicht 1 bis { $most }
+evidence-checkpoint =
+    { $problem ->
+        [lines] kein Prüfpunkt: Herkunft, Größe und Wurzel fehlen
+        [numbers] kein Prüfpunkt: Die zweite Zeile ist keine Größe oder die dritte keine Wurzel
+       *[spelling] kein Prüfpunkt: nicht wie einer geschrieben
+    }
+evidence-checkpoint-false = eine Signatur von { $key } ist falsch
+evidence-checkpoint-unsigned = nicht vom Schlüssel von { $log } signiert
+evidence-proof =
+    { $problem ->
+        [head] kein Beleg: vor einem Prüfpunkt fehlt die leere Zeile
+        [first-line] kein Beleg: Die erste Zeile ist nicht { $first_line }
+        [entry] kein Beleg eines Versuchs: Die zweite Zeile enthält den Eintrag nicht
+        [index] kein Beleg: Die dritte Zeile hat keine Nummer
+        [hash] kein Beleg: eine Zeile des Pfads ist kein Hash
+        [spelling] nicht so geschrieben, wie ein Beleg geschrieben wird
+       *[path] zeigt nicht, dass der Eintrag im Protokoll ist: Der Pfad führt nicht zur Wurzel
+    }
+evidence-proof-entry = enthält einen Eintrag, der keiner ist: { $why }
+evidence-attempt-photos = { $count } Fotos sind mehr, als ein Eintrag fasst: den Auftrag teilen
+evidence-attempt-form = kein { $format } ({ $why })
+evidence-attempt-spelling = nicht wie { $format } geschrieben
+evidence-attempt-other = von einem anderen Versuch, verschieden in: { $parts }
+evidence-attempt-part =
+    { $part ->
+        [photos] Fotos
+        [job] job.toml
+        [setup] Vorgabeblatt
+        [result] Ergebnis
+       *[verdict] Urteil
+    }
+evidence-no-result = daneben liegt kein Ergebnis ({ $why })
+evidence-bad-result = daneben liegt kein lesbares Ergebnis ({ $why })
+evidence-log-does-not-fit = passt nicht zum heutigen Protokoll: { $why }
+evidence-tile =
+    { $problem ->
+        [none] diese Kachel gibt es nicht
+        [subtree] ein Teilbaum wird verlangt, den der Baum nicht hat
+       *[altered] wurde verändert
+    }
+evidence-tile-hashes = enthält nicht { $count } Hashes
+evidence-tile-entries = enthält nicht { $count } Einträge, jeden hinter seiner Länge
+evidence-tile-entry = Eintrag Nummer { $entry } ist ein anderer als der des Hashs in tile/0
+evidence-tiles-level = Hashes der Ebene { $level } sind nicht die der Kacheln darunter
+evidence-tiles-root = enthält Kacheln, die nicht die Wurzel des Prüfpunkts mit { $size } Einträgen ergeben: Sie wurden verändert oder gehören zu einem anderen Stand des Protokolls
+evidence-log-no-such-entry = { $size } Einträge, keiner mit der Nummer { $entry }
+evidence-log-other = Dies ist das Protokoll { $log }, { $file } ist von { $other }
+evidence-log-truncated = { $size } Einträge, in { $file } aber { $earlier }: Das Protokoll wurde gekürzt, oder dies ist eine alte Kopie
+evidence-log-forked = Dies und { $file } sind zwei Prüfpunkte mit { $size } Einträgen und verschiedenen Wurzeln: Das Protokoll wurde gespalten
+evidence-log-rewritten = beginnt nicht mit den { $size } Einträgen von { $file }: Das Protokoll wurde umgeschrieben
+evidence-log-key-not-given = Dies ist das Protokoll { $log }, dessen Prüfschlüssel nicht angegeben wurde
+evidence-log-key-file =
+    { $problem ->
+        [salt] kein Geheimnis aus 64 Hexadezimalziffern
+        [no-key] kein privater Schlüssel von ssh-keygen
+        [kind] kein ed25519-Schlüssel ohne Passphrase
+       *[other-key] nicht vom eigenen Schlüssel des Protokolls signiert
+    }
+evidence-log-not-made = kein Protokoll angelegt: { $why }
+evidence-log-exists = schon da: Ein Protokoll wird einmal angelegt und unter seinem Namen nie neu
+evidence-log-no-key = kein Schlüssel angelegt ({ $why })
+evidence-log-refuses = nimmt den Auftrag nicht an: { $why }
+evidence-log-went-back = nicht das, wofür { $file } signiert wurde ({ $why }): Es ging auf eine ältere Kopie zurück oder wurde verändert. Die neueste Kopie zurückholen; weiterzumachen würde das Protokoll spalten
+evidence-log-published = eine nach dem Signieren abgebrochene Ergänzung ist veröffentlicht: { $size } Einträge
+evidence-log-removed =
+    { $count ->
+        [one] eine Datei einer abgebrochenen, nie bestätigten Ergänzung ist entfernt
+       *[other] { $count } Dateien einer abgebrochenen, nie bestätigten Ergänzung sind entfernt
+    }
+
+# A job gathered, measured again, masked, audited.
+evidence-altered = { $path } wurde verändert: { $why }
+evidence-altered-item = { $item }: { $found }
+evidence-otherwise = { $path }: Neu gemessen sagen die Fotos anderes: { $differences }
+evidence-judge-fault = Das Programm ist an diesem Auftrag gescheitert: bitte melden, möglichst mit dem Auftrag
+evidence-unpack-room = Ein Ordner zum Auspacken von { $path } lässt sich nicht anlegen: { $why }
+evidence-holds-no-job = { $folder } enthält keinen Auftrag
+evidence-ledger-busy = Ein anderer Prüflauf schreibt in { $folder }: abwarten oder einen anderen Ordner nennen
+evidence-ledger-no-message = Das Ergebnis ist nicht lesbar
+evidence-redact-altered = { $folder } ist nicht unverändert: zuerst prüfen
+evidence-redact-copy = { $folder } ist schon eine Kopie: den versiegelten Ordner nennen
+evidence-redact-write = Die maskierte Kopie von { $photo } lässt sich nicht schreiben: { $why }
+evidence-remeasure-result = Das festgehaltene Ergebnis { $file } ist nicht lesbar: { $why }
+evidence-remeasure-no-job = Der Ordner enthält keinen Auftrag
+evidence-remeasure-job = Der Auftrag im Ordner lässt sich nicht messen: { $why }
+evidence-difference = { $what }: festgehalten { $recorded }, jetzt { $now }
+evidence-difference-what =
+    { $what ->
+        [job] Auftrag
+        [verdict] Urteil
+        [inputs] gelesene Dateien
+        [findings] Befunde
+        [checks] Prüfgrößen
+       *[quantities] Größen
+    }
+evidence-nothing = nichts

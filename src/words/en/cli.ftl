@@ -239,3 +239,11 @@ cli-recheck-no-log = { $file } is no log of checks: its first line is not "{ $he
 cli-recheck-no-check = { $file }, line { $line }: is no check
 cli-sheet-measured = --measured-mm needs two numbers, right and up, such as 159.6,160.1
 cli-no-people-key = { $path } is no key of 64 hex digits: delete it for new pseudonyms, or restore it
+
+## audit, camera
+
+cli-audit-nothing = no job or evidence folder was found: name a folder that holds some
+cli-audit-no-report = cannot write the report of the audit: { $why }
+cli-no-stdin = cannot read standard input: { $why }
+cli-log-put-right = { $log }: { $what }.
+cli-camera-no-report = a report shows photos of a board; leave --report out with a kit

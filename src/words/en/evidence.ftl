@@ -8,7 +8,7 @@ evidence-verdict =
        *[other] { $verdict }
     }
 evidence-log-broken = { $why }
-evidence-log-unreadable = entry { $entry } { $why }
+evidence-log-unreadable = entry { $entry }: { $why }
 evidence-log-repeated = entry { $entry } repeats entry { $first }, byte for byte
 evidence-log-out-of-order = entry { $entry } says { $when }, { $off } s { $which ->
         [earlier] earlier
@@ -159,7 +159,7 @@ evidence-names = { $count } files, none a link or with a name that leads elsewhe
 evidence-bag = a BagIt 1.0 bag (RFC 8493)
 evidence-no-bag = { $file } does not declare BagIt 1.0 in UTF-8
 evidence-file-unreadable = { $file } cannot be read ({ $why })
-evidence-file-wrong = { $file } { $why }
+evidence-file-wrong = { $file }: { $why }
 evidence-fetch = fetch.txt wants files from elsewhere: evidence holds all of its own
 evidence-file-state =
     { $state ->
@@ -175,7 +175,6 @@ evidence-name-case = { $first } and { $second } differ only in upper and lower c
 evidence-name-link = { $file } is a link or another thing that is no file
 evidence-too-many = there are more than { $count } files
 evidence-stamped = sealed no later than { $when }, says { $authority }
-evidence-copy-unreadable = { $why }
 evidence-copy-other-manifest = { $file } is not the one that { $list } lists
 evidence-copy-signed = the sealed folder's, by the key { $key }
 evidence-copy-unsigned = the sealed folder was not signed
@@ -216,3 +215,250 @@ evidence-logged = entry { $entry } of { $log }, logged at { $when }; in its chec
         [yes] { "" }
        *[no] ; whether { $log } signed it: its verifier key was not given (--log-keys)
     }
+
+# Reading and writing.
+evidence-cannot =
+    { $doing ->
+        [read] cannot read { $path }: { $why }
+        [write] cannot write { $path }: { $why }
+        [make] cannot make the folder { $path }: { $why }
+        [rename] cannot rename to { $path }: { $why }
+        [folder] cannot read the folder { $path }: { $why }
+        [move] cannot move { $path }: { $why }
+        [remove] cannot remove { $path }: { $why }
+        [lock] cannot lock { $path }: { $why }
+        [protect] cannot protect { $path }: { $why }
+        [key] cannot read the key { $path }: { $why }
+       *[random] cannot get random numbers for a key: { $why }
+    }
+evidence-said = { $why }
+evidence-further = { $first }; { $rest }
+evidence-line = line { $line }: { $why }
+evidence-unreadable = it cannot be read ({ $why })
+evidence-not-utf8 = it is not UTF-8
+evidence-size =
+    { $what ->
+        [manifest] it is not a file of a manifest's size
+       *[timestamp] it is not a file of a timestamp's size
+    }
+
+# Names and manifests.
+evidence-path =
+    { $problem ->
+        [empty] it has an empty part
+        [absolute] it is an absolute path
+        [relative] it has a part that leads elsewhere (. or ..)
+        [character] it has a backslash, a control character or another that not every system can store
+        [special] it has a part that some systems treat specially (a device's name, a dot or blank at the end)
+       *[long] it is too long
+    }
+evidence-manifest-line = it is not a SHA-512 in lower-case hexadecimal, two blanks and a path
+evidence-manifest-path = it names "{ $path }": { $problem }
+evidence-manifest-twice = it names { $path } a second time
+evidence-manifest-order = it is not in the order and spelling in which it was written
+
+# Keys and signatures.
+evidence-key-none = { $path } is no private key of ssh-keygen ({ $why }): name an ed25519 key, or its .pub file where an agent holds it
+evidence-key-kind = { $path } is a key of the kind { $kind }: make one with `ssh-keygen -t ed25519`
+evidence-key-locked =
+    { $typed ->
+        [wrong] the key { $path } has a passphrase, and what was typed is not it: type it at a terminal, or add the key to the agent and name its .pub file
+       *[nothing] the key { $path } has a passphrase: type it at a terminal, or add the key to the agent and name its .pub file
+    }
+evidence-key-agent = ssh-keygen does not sign with { $path }: { $why }
+evidence-key-not-started = it cannot be started ({ $why }); install the OpenSSH client
+evidence-key-refused = { $why }; is the key added to the agent (ssh-add)?
+evidence-key-answer = its answer: { $why }
+evidence-key-sign = cannot sign: { $why }
+evidence-signature-none = it is no SSH signature ({ $why })
+evidence-signature-spelling = it is not spelled as a signature is written
+evidence-signature-purpose = it is for "{ $namespace }", not for "{ $own }"
+evidence-signature-kind = it is by a key of the kind { $kind }, which this program does not check
+evidence-signature-bytes = it does not belong to these bytes
+evidence-signers-line = { $file }, line { $line }: { $problem }; write it as ssh-keygen's manual describes allowed signers
+evidence-signers-unlisted = its key is not in the list of signers
+evidence-signers-objection =
+    { $why ->
+        [authority] { $who } is listed as a certificate authority, which this program does not follow
+        [namespace] { $who } may not sign for "{ $namespace }"
+        [early] { $who } was not yet allowed to sign
+       *[late] { $who } is no longer allowed to sign
+    }
+evidence-signers-no-key = it has no public key after the principals and options
+evidence-signers-option = it has the unknown option "{ $option }"
+evidence-signers-time = it has the time "{ $time }", which is none
+
+# Sealing.
+evidence-exists =
+    { $form ->
+        [file] { $path } is already there: name another file, or move it away first (sealed evidence is never changed)
+       *[folder] { $path } is already there: name another folder, or move it away first (a sealed folder is never changed)
+    }
+evidence-seal-name = the file "{ $path }" cannot be kept under this name: { $problem }; rename it
+evidence-seal-alike = the files { $first } and { $second } differ only in upper and lower case: rename one
+evidence-seal-changed = { $path } changed while it was sealed: verify and seal again
+evidence-seal-json = cannot write the result as JSON: { $why }
+evidence-seal-far = the file "{ $file }" lies too many folders above the job: move it nearer
+evidence-seal-gone = the file "{ $file }" was read for the job and is no longer there
+evidence-one-file = { $file } is no evidence folder as one file: { $problem }
+evidence-one-file-entry = { $file } is no evidence folder as one file: the entry "{ $entry }": { $problem }
+evidence-one-file-problem =
+    { $problem ->
+        [link] it is a link or another thing that is no file
+        [no-folder] it lies in no folder
+        [second] it lies in a second folder
+        [empty] it is empty
+       *[otherwise] an entry or its header was altered, or another program packed it
+    }
+
+# Timestamps.
+evidence-stamp-wrong = the timestamp { $file }: { $why }
+evidence-stamps-full = { $folder } holds { $count } timestamps already
+evidence-token-form = it is no timestamp answer or token (RFC 3161, DER): { $why }
+evidence-token-refused = it is a refusal by the authority (status { $status }): ask again
+evidence-token-other = it was made for other bytes: ask for a timestamp of this folder
+evidence-token-unsigned = it is not signed as it says ({ $why })
+evidence-token =
+    { $problem ->
+        [no-token] it holds no token
+        [no-signed-data] it holds no signed data
+        [no-timestamp] it is signed data, but no timestamp
+        [no-time] it holds no time
+        [signers] it has not exactly one signer
+        [no-certificate] it lacks the authority's certificate: ask with certReq
+        [digest] it uses a digest that this program does not trust
+        [version] it is of an unknown version
+        [extensions] it carries extensions that this program does not know
+        [bad-time] it holds a time that is none
+        [no-attributes] it signs no attributes
+        [no-kind] it does not sign what it is
+        [other-kind] it signs another kind of content
+        [no-digest] it does not sign its content
+       *[unnamed-signer] it does not name the certificate that signed it (RFC 5816)
+    }
+evidence-token-altered = its time or its digest was altered
+evidence-token-method = its method is one that this program does not know, { $method }
+evidence-token-key = its signature is not by its certificate's key
+evidence-certificate-unreadable = its certificate cannot be read ({ $why })
+evidence-authorities = { $file }: { $why }; give the authority's root certificate in PEM
+evidence-authorities-no-pem = it is no PEM file ({ $why })
+evidence-authorities-empty = it holds no certificate
+evidence-authorities-bad = it holds a bad certificate ({ $why })
+evidence-authority-elsewhere = its certificate leads to none of the given authorities ({ $why })
+evidence-authority-early = its time is before 1970
+
+# The log of attempts: what is wrong with its files.
+evidence-log-none = { $folder } holds no log: make one with `baywitness log new { $folder } --origin NAME`, or name another folder
+evidence-log-name = "{ $name }" is no name of a log or witness: write one like shop.example/attempts, without blanks and plus signs
+evidence-verifier =
+    { $problem ->
+        [parts] "{ $text }" is no verifier key: it has no name, id and key between plus signs
+        [base64] "{ $text }" is no verifier key: its key is not base64
+        [kind] "{ $text }" is no verifier key: this program reads Ed25519 keys of logs (1) and witnesses (4)
+        [key] "{ $text }" is no verifier key: its key is no Ed25519 key
+       *[id] "{ $text }" is no verifier key: its id does not belong to its name and key
+    }
+evidence-verifier-line = { $file }, line { $line }: { $why }
+evidence-note =
+    { $problem ->
+        [characters] it is no signed note: it has control characters or ends within a line
+        [empty-line] it is no signed note: no empty line stands before its signatures
+       *[signatures] it is no signed note: a line of its signatures is none
+    }
+evidence-note-count = it has { $count } signatures, not 1 to { $most }
+evidence-checkpoint =
+    { $problem ->
+        [lines] it is no checkpoint: it has no origin, size and root
+        [numbers] it is no checkpoint: its second line is no size or its third no root
+       *[spelling] it is no checkpoint: it is not spelled as one
+    }
+evidence-checkpoint-false = it has a false signature of { $key }
+evidence-checkpoint-unsigned = it is not signed by the key of { $log }
+evidence-proof =
+    { $problem ->
+        [head] it is no proof: it has no empty line before a checkpoint
+        [first-line] it is no proof: its first line is not { $first_line }
+        [entry] it is no proof of an attempt: its second line does not hold the entry
+        [index] it is no proof: its third line has no index
+        [hash] it is no proof: a line of its path is no hash
+        [spelling] it is not spelled as a proof is written
+       *[path] it does not show that its entry is in the log: the path does not lead to the root
+    }
+evidence-proof-entry = it holds an entry that is none: { $why }
+evidence-attempt-photos = { $count } photos are more than an entry of a log holds: split the job
+evidence-attempt-form = it is no { $format } ({ $why })
+evidence-attempt-spelling = it is not spelled as { $format } is
+evidence-attempt-other = it is of another attempt: { $parts } differ
+evidence-attempt-part =
+    { $part ->
+        [photos] photos
+        [job] job.toml
+        [setup] set-up sheet
+        [result] result
+       *[verdict] verdict
+    }
+evidence-no-result = it has no result beside it ({ $why })
+evidence-bad-result = it has no result beside it that can be read ({ $why })
+evidence-log-does-not-fit = it does not fit the log now: { $why }
+evidence-tile =
+    { $problem ->
+        [none] it has no such tile
+        [subtree] it is asked for a subtree that its tree does not have
+       *[altered] it was altered
+    }
+evidence-tile-hashes = it does not hold { $count } hashes
+evidence-tile-entries = it does not hold { $count } entries, each behind its length
+evidence-tile-entry = it has another entry number { $entry } than the hash in tile/0 is of
+evidence-tiles-level = it has hashes at level { $level } that are not of the tiles below
+evidence-tiles-root = it holds tiles that do not give the root of its checkpoint of { $size } entries: they were altered, or belong to another state of the log
+evidence-log-no-such-entry = it has { $size } entries, none with the number { $entry }
+evidence-log-other = it is the log { $log }, { $file } is of { $other }
+evidence-log-truncated = it has { $size } entries where { $file } has { $earlier }: the log was truncated, or this is an old copy
+evidence-log-forked = it and { $file } are two checkpoints of { $size } entries with different roots: the log was forked
+evidence-log-rewritten = it does not begin with the { $size } entries of { $file }: the log was rewritten
+evidence-log-key-not-given = it is the log { $log }, whose verifier key was not given
+evidence-log-key-file =
+    { $problem ->
+        [salt] it is no secret of 64 hexadecimal digits
+        [no-key] it is no private key of ssh-keygen
+        [kind] it is no ed25519 key without a passphrase
+       *[other-key] it is not signed by the log's own key
+    }
+evidence-log-not-made = it gets no log: { $why }
+evidence-log-exists = it is there already: a log is made once, and never anew under its name
+evidence-log-no-key = it gets no key ({ $why })
+evidence-log-refuses = it does not take the job: { $why }
+evidence-log-went-back = it is not what { $file } was signed for ({ $why }): it went back to an older copy, or was altered. Bring the newest copy back; to go on would fork the log
+evidence-log-published = an append that was cut off after it was signed is published: { $size } entries
+evidence-log-removed =
+    { $count ->
+        [one] one file of an append that was cut off is removed: it was never acknowledged
+       *[other] { $count } files of an append that was cut off are removed: it was never acknowledged
+    }
+
+# A job gathered, measured again, masked, audited.
+evidence-altered = { $path } was altered: { $why }
+evidence-altered-item = { $item }: { $found }
+evidence-otherwise = { $path }: measured again, the photos say otherwise: { $differences }
+evidence-judge-fault = the program failed on this job: please report it, with the job if that is possible
+evidence-unpack-room = cannot make a folder to unpack { $path } into: { $why }
+evidence-holds-no-job = { $folder } holds no job
+evidence-ledger-busy = another audit is writing to { $folder }: wait for it, or name another folder
+evidence-ledger-no-message = its result cannot be read
+evidence-redact-altered = { $folder } is not intact: check it first
+evidence-redact-copy = { $folder } is a copy already: name the sealed folder
+evidence-redact-write = cannot write the masked copy of { $photo }: { $why }
+evidence-remeasure-result = the recorded result { $file } cannot be read: { $why }
+evidence-remeasure-no-job = the folder holds no job
+evidence-remeasure-job = the job in the folder cannot be measured: { $why }
+evidence-difference = { $what }: recorded { $recorded }, now { $now }
+evidence-difference-what =
+    { $what ->
+        [job] job
+        [verdict] verdict
+        [inputs] inputs
+        [findings] findings
+        [checks] checks
+       *[quantities] quantities
+    }
+evidence-nothing = nothing

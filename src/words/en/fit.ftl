@@ -233,3 +233,37 @@ fit-recheck-caption = Individuals chart: mean and limits ({ $factor } mean movin
        *[no] . A red diamond lies outside.
     }
 fit-recheck-no-limits = Limits appear with the third check.
+
+# Why no camera could be fitted, no kit surveyed.
+fit-said = { $why }
+fit-further = { $first }; { $rest }
+fit-of = { $what }: { $why }
+fit-no-too-few = cannot fit a camera: { $left } of { $photos } photos could be used, at least 3 are needed
+fit-no-start = no lens explains the { $photos } photos: is it the board of the board file, flat, and the photos unedited?
+fit-no-kit = cannot fit a camera to photos of the kit: { $why }
+fit-no-settled = the adjustment of { $photos } photos did not settle: they don't determine the lens; take 12 to 20 photos with the board in all parts of the frame, tilted by 30 to 45 deg to all sides
+fit-no-photo = no photo was given
+fit-no-same-size = { $file } is not { $width } x { $height } px as { $first } is: fit each size by itself
+fit-no-survey = cannot survey the kit: { $why }
+fit-no-camera = cannot measure { $file }: { $why }
+fit-no-camera-size = it is { $width } x { $height } px, but camera { $camera } is for { $for_width } x { $for_height } px: use the photo as the camera stored it
+fit-no-camera-fits =
+    { $known ->
+        [yes] no camera file fits it ({ $width } x { $height } px, { $make } { $model }): fit the camera with a board, or name it with --camera
+       *[no] no camera file fits it ({ $width } x { $height } px, make or model not recorded): fit the camera with a board, or name it with --camera
+    }
+fit-no-camera-two = two camera files fit it, { $first } and { $second }: name one with --camera
+fit-no-pair = no marker holder has two markers that the { $photos } photos place together without doubt: take six or more photos from all sides, each with as many markers as possible
+fit-no-length = cannot use the length { $length }: { $why }
+fit-no-length-unseen = photos do not show both of its markers together with others (are the ids right?)
+fit-no-length-unmeasured = one of its markers was not measured
+fit-no-length-contradicts = the lengths contradict the photos
+fit-no-length-text =
+    { $problem ->
+        [same] "{ $text }" has the same corner at both ends: write it as ID:CORNER,ID:CORNER=MM~U, such as 10:0,13:1=1200.4~0.3: corners 0 top-left, 1 top-right, 2 bottom-right, 3 bottom-left of the upright marker (or tl, tr, br, bl), U the standard uncertainty in mm
+       *[form] "{ $text }" is no length: write it as ID:CORNER,ID:CORNER=MM~U, such as 10:0,13:1=1200.4~0.3: corners 0 top-left, 1 top-right, 2 bottom-right, 3 bottom-left of the upright marker (or tl, tr, br, bl), U the standard uncertainty in mm
+    }
+fit-no-first-survey = the reference was never surveyed: survey it once, and check against the kit that this writes
+fit-no-place = the photos do not fix { $holder }: take it from two sides
+fit-no-holder = no marker holder { $holder } was measured in it
+fit-no-seatings = { $count } seatings say nothing of repeatability: clamp the plate on at least three times, ten are good

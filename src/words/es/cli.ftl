@@ -239,3 +239,11 @@ cli-recheck-no-log = { $file } no es un registro de comprobaciones: su primera l
 cli-recheck-no-check = { $file }, línea { $line }: no es una comprobación
 cli-sheet-measured = --measured-mm requiere dos números, a la derecha y hacia arriba, como 159.6,160.1
 cli-no-people-key = { $path } no es una clave de 64 cifras hexadecimales: borrarla para tener seudónimos nuevos, o restaurarla
+
+## audit, camera
+
+cli-audit-nothing = no se encontró ningún trabajo ni carpeta de evidencia: indicar una carpeta que los contenga
+cli-audit-no-report = no se puede escribir el informe de la auditoría: { $why }
+cli-no-stdin = no se puede leer la entrada estándar: { $why }
+cli-log-put-right = { $log }: { $what }.
+cli-camera-no-report = un informe muestra fotos de un tablero; con un juego de marcadores, omitir --report

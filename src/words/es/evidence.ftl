@@ -175,7 +175,6 @@ evidence-name-case = { $first } y { $second } solo difieren en mayúsculas y min
 evidence-name-link = { $file } es un enlace u otra cosa que no es un archivo
 evidence-too-many = hay más de { $count } archivos
 evidence-stamped = sellada a más tardar el { $when }, según { $authority }
-evidence-copy-unreadable = ilegible: { $why }
 evidence-copy-other-manifest = { $file } no es el que figura en { $list }
 evidence-copy-signed = la de la carpeta sellada, con la clave { $key }
 evidence-copy-unsigned = la carpeta sellada no estaba firmada
@@ -216,3 +215,250 @@ evidence-logged = entrada { $entry } de { $log }, registrada el { $when }; en su
         [yes] { "" }
        *[no] ; si { $log } lo firmó: no se indicó su clave de verificación (--log-keys)
     }
+
+# Reading and writing.
+evidence-cannot =
+    { $doing ->
+        [read] no se puede leer { $path }: { $why }
+        [write] no se puede escribir { $path }: { $why }
+        [make] no se puede crear la carpeta { $path }: { $why }
+        [rename] no se puede cambiar el nombre a { $path }: { $why }
+        [folder] no se puede leer la carpeta { $path }: { $why }
+        [move] no se puede mover { $path }: { $why }
+        [remove] no se puede eliminar { $path }: { $why }
+        [lock] no se puede bloquear { $path }: { $why }
+        [protect] no se puede proteger { $path }: { $why }
+        [key] no se puede leer la clave { $path }: { $why }
+       *[random] no se obtienen números aleatorios para una clave: { $why }
+    }
+evidence-said = { $why }
+evidence-further = { $first }; { $rest }
+evidence-line = línea { $line }: { $why }
+evidence-unreadable = no se puede leer ({ $why })
+evidence-not-utf8 = no está en UTF-8
+evidence-size =
+    { $what ->
+        [manifest] no es un archivo del tamaño de una lista de sumas
+       *[timestamp] no es un archivo del tamaño de un sello de tiempo
+    }
+
+# Names and manifests.
+evidence-path =
+    { $problem ->
+        [empty] una parte del nombre está vacía
+        [absolute] la ruta es absoluta
+        [relative] una parte de la ruta lleva a otro lugar (. o ..)
+        [character] contiene una barra invertida, un carácter de control u otro que no todos los sistemas pueden guardar
+        [special] una parte del nombre tiene un significado especial en algunos sistemas (nombre de dispositivo, punto o espacio al final)
+       *[long] el nombre es demasiado largo
+    }
+evidence-manifest-line = no es un SHA-512 en hexadecimal minúsculo, dos espacios y una ruta
+evidence-manifest-path = nombra «{ $path }»: { $problem }
+evidence-manifest-twice = nombra { $path } por segunda vez
+evidence-manifest-order = no está en el orden y la forma en que se escribió
+
+# Keys and signatures.
+evidence-key-none = { $path } no es una clave privada de ssh-keygen ({ $why }): indicar una clave ed25519, o su archivo .pub si la guarda un agente
+evidence-key-kind = { $path } es una clave del tipo { $kind }: crear una con `ssh-keygen -t ed25519`
+evidence-key-locked =
+    { $typed ->
+        [wrong] la clave { $path } tiene una contraseña, y lo escrito no lo es: escribirla en un terminal, o añadir la clave al agente e indicar su archivo .pub
+       *[nothing] la clave { $path } tiene una contraseña: escribirla en un terminal, o añadir la clave al agente e indicar su archivo .pub
+    }
+evidence-key-agent = ssh-keygen no firma con { $path }: { $why }
+evidence-key-not-started = no se puede iniciar ({ $why }); instalar el cliente OpenSSH
+evidence-key-refused = { $why }; ¿está la clave añadida al agente (ssh-add)?
+evidence-key-answer = su respuesta: { $why }
+evidence-key-sign = no se puede firmar: { $why }
+evidence-signature-none = no es una firma SSH ({ $why })
+evidence-signature-spelling = no está escrita como se escribe una firma
+evidence-signature-purpose = es para «{ $namespace }», no para «{ $own }»
+evidence-signature-kind = es de una clave del tipo { $kind }, que este programa no comprueba
+evidence-signature-bytes = no corresponde a estos bytes
+evidence-signers-line = { $file }, línea { $line }: { $problem }; escribirla como el manual de ssh-keygen describe los firmantes permitidos
+evidence-signers-unlisted = su clave no está en la lista de firmantes
+evidence-signers-objection =
+    { $why ->
+        [authority] { $who } figura como autoridad de certificación, y este programa no las sigue
+        [namespace] { $who } no puede firmar para «{ $namespace }»
+        [early] { $who } aún no podía firmar
+       *[late] { $who } ya no puede firmar
+    }
+evidence-signers-no-key = no hay una clave pública después de los nombres y las opciones
+evidence-signers-option = la opción «{ $option }» no se conoce
+evidence-signers-time = «{ $time }» no es una hora
+
+# Sealing.
+evidence-exists =
+    { $form ->
+        [file] { $path } ya existe: indicar otro archivo, o moverlo antes (la evidencia sellada nunca se modifica)
+       *[folder] { $path } ya existe: indicar otra carpeta, o moverla antes (una carpeta sellada nunca se modifica)
+    }
+evidence-seal-name = el archivo «{ $path }» no puede conservarse con este nombre: { $problem }; cambiarle el nombre
+evidence-seal-alike = los archivos { $first } y { $second } solo se diferencian en mayúsculas y minúsculas: cambiar el nombre de uno
+evidence-seal-changed = { $path } cambió mientras se sellaba: verificar y sellar de nuevo
+evidence-seal-json = no se puede escribir el resultado como JSON: { $why }
+evidence-seal-far = el archivo «{ $file }» está demasiadas carpetas por encima del trabajo: acercarlo
+evidence-seal-gone = el archivo «{ $file }» se leyó para el trabajo y ya no está
+evidence-one-file = { $file } no es una carpeta de evidencia en un solo archivo: { $problem }
+evidence-one-file-entry = { $file } no es una carpeta de evidencia en un solo archivo: la entrada «{ $entry }»: { $problem }
+evidence-one-file-problem =
+    { $problem ->
+        [link] es un enlace u otra cosa que no es un archivo
+        [no-folder] no está en ninguna carpeta
+        [second] está en una segunda carpeta
+        [empty] está vacío
+       *[otherwise] se alteró una entrada o su cabecera, o lo empaquetó otro programa
+    }
+
+# Timestamps.
+evidence-stamp-wrong = sello de tiempo { $file }: { $why }
+evidence-stamps-full = { $folder } ya contiene { $count } sellos de tiempo
+evidence-token-form = no es una respuesta ni un sello de tiempo (RFC 3161, DER): { $why }
+evidence-token-refused = es un rechazo de la autoridad (estado { $status }): pedirlo de nuevo
+evidence-token-other = se hizo para otros bytes: pedir un sello de tiempo de esta carpeta
+evidence-token-unsigned = no está firmado como dice ({ $why })
+evidence-token =
+    { $problem ->
+        [no-token] no contiene ningún sello de tiempo
+        [no-signed-data] no contiene datos firmados
+        [no-timestamp] son datos firmados, pero no un sello de tiempo
+        [no-time] no contiene ninguna hora
+        [signers] no tiene exactamente un firmante
+        [no-certificate] falta el certificado de la autoridad: pedirlo con certReq
+        [digest] usa una función resumen en la que este programa no confía
+        [version] es de una versión desconocida
+        [extensions] contiene extensiones que este programa no conoce
+        [bad-time] contiene una hora que no lo es
+        [no-attributes] no firma atributos
+        [no-kind] no firma lo que es
+        [other-kind] firma otro tipo de contenido
+        [no-digest] no firma su contenido
+       *[unnamed-signer] no nombra el certificado que lo firmó (RFC 5816)
+    }
+evidence-token-altered = se alteró su hora o su resumen
+evidence-token-method = este programa no conoce el método: { $method }
+evidence-token-key = la firma no es de la clave de su certificado
+evidence-certificate-unreadable = su certificado no se puede leer ({ $why })
+evidence-authorities = { $file }: { $why }; indicar el certificado raíz de la autoridad en PEM
+evidence-authorities-no-pem = no es un archivo PEM ({ $why })
+evidence-authorities-empty = no contiene ningún certificado
+evidence-authorities-bad = contiene un certificado incorrecto ({ $why })
+evidence-authority-elsewhere = su certificado no lleva a ninguna de las autoridades indicadas ({ $why })
+evidence-authority-early = su hora es anterior a 1970
+
+# The log of attempts: what is wrong with its files.
+evidence-log-none = { $folder } no contiene ningún registro de intentos: crear uno con `baywitness log new { $folder } --origin NAME`, o indicar otra carpeta
+evidence-log-name = «{ $name }» no es nombre de un registro ni de un testigo: escribir uno como shop.example/attempts, sin espacios ni signos más
+evidence-verifier =
+    { $problem ->
+        [parts] «{ $text }» no es una clave de verificación: no tiene nombre, identificador y clave entre signos más
+        [base64] «{ $text }» no es una clave de verificación: su clave no está en base64
+        [kind] «{ $text }» no es una clave de verificación: este programa lee claves Ed25519 de registros (1) y testigos (4)
+        [key] «{ $text }» no es una clave de verificación: su clave no es Ed25519
+       *[id] «{ $text }» no es una clave de verificación: su identificador no corresponde a su nombre y clave
+    }
+evidence-verifier-line = { $file }, línea { $line }: { $why }
+evidence-note =
+    { $problem ->
+        [characters] no es una nota firmada: tiene caracteres de control o termina a mitad de línea
+        [empty-line] no es una nota firmada: no hay una línea vacía antes de las firmas
+       *[signatures] no es una nota firmada: una línea de las firmas no lo es
+    }
+evidence-note-count = tiene { $count } firmas, no de 1 a { $most }
+evidence-checkpoint =
+    { $problem ->
+        [lines] no es un punto de control: no tiene origen, tamaño y raíz
+        [numbers] no es un punto de control: su segunda línea no es un tamaño o la tercera no es una raíz
+       *[spelling] no es un punto de control: no está escrito como uno
+    }
+evidence-checkpoint-false = tiene una firma falsa de { $key }
+evidence-checkpoint-unsigned = no está firmado con la clave de { $log }
+evidence-proof =
+    { $problem ->
+        [head] no es una prueba: falta la línea vacía antes de un punto de control
+        [first-line] no es una prueba: su primera línea no es { $first_line }
+        [entry] no es una prueba de un intento: su segunda línea no contiene la entrada
+        [index] no es una prueba: su tercera línea no tiene índice
+        [hash] no es una prueba: una línea de su ruta no es un resumen
+        [spelling] no está escrita como se escribe una prueba
+       *[path] no muestra que su entrada esté en el registro: la ruta no lleva a la raíz
+    }
+evidence-proof-entry = contiene una entrada que no lo es: { $why }
+evidence-attempt-photos = { $count } fotos son más de las que admite una entrada: dividir el trabajo
+evidence-attempt-form = no es { $format } ({ $why })
+evidence-attempt-spelling = no está escrita como { $format }
+evidence-attempt-other = es de otro intento; difieren: { $parts }
+evidence-attempt-part =
+    { $part ->
+        [photos] fotos
+        [job] job.toml
+        [setup] hoja de montaje
+        [result] resultado
+       *[verdict] dictamen
+    }
+evidence-no-result = no tiene ningún resultado al lado ({ $why })
+evidence-bad-result = no tiene al lado ningún resultado legible ({ $why })
+evidence-log-does-not-fit = no concuerda con el registro actual: { $why }
+evidence-tile =
+    { $problem ->
+        [none] no tiene esa tesela
+        [subtree] se le pide un subárbol que su árbol no tiene
+       *[altered] se alteró
+    }
+evidence-tile-hashes = no contiene { $count } resúmenes
+evidence-tile-entries = no contiene { $count } entradas, cada una tras su longitud
+evidence-tile-entry = su entrada número { $entry } no es la del resumen de tile/0
+evidence-tiles-level = tiene en el nivel { $level } resúmenes que no son de las teselas inferiores
+evidence-tiles-root = contiene teselas que no dan la raíz de su punto de control de { $size } entradas: se alteraron, o son de otro estado del registro
+evidence-log-no-such-entry = tiene { $size } entradas, ninguna con el número { $entry }
+evidence-log-other = es el registro { $log }; { $file } es de { $other }
+evidence-log-truncated = tiene { $size } entradas y { $file } tiene { $earlier }: el registro se truncó, o esta es una copia antigua
+evidence-log-forked = este y { $file } son dos puntos de control de { $size } entradas con raíces distintas: el registro se bifurcó
+evidence-log-rewritten = no empieza con las { $size } entradas de { $file }: el registro se reescribió
+evidence-log-key-not-given = es el registro { $log }, cuya clave de verificación no se indicó
+evidence-log-key-file =
+    { $problem ->
+        [salt] no es un secreto de 64 dígitos hexadecimales
+        [no-key] no es una clave privada de ssh-keygen
+        [kind] no es una clave ed25519 sin contraseña
+       *[other-key] no está firmado con la clave del propio registro
+    }
+evidence-log-not-made = no se crea ningún registro: { $why }
+evidence-log-exists = ya existe: un registro se crea una vez, y nunca de nuevo con su nombre
+evidence-log-no-key = no se crea ninguna clave ({ $why })
+evidence-log-refuses = no admite el trabajo: { $why }
+evidence-log-went-back = no es aquello para lo que se firmó { $file } ({ $why }): volvió a una copia anterior, o se alteró. Recuperar la copia más reciente; continuar bifurcaría el registro
+evidence-log-published = se publica una adición que se interrumpió después de firmarse: { $size } entradas
+evidence-log-removed =
+    { $count ->
+        [one] se elimina un archivo de una adición interrumpida que nunca se confirmó
+       *[other] se eliminan { $count } archivos de una adición interrumpida que nunca se confirmó
+    }
+
+# A job gathered, measured again, masked, audited.
+evidence-altered = { $path } se alteró: { $why }
+evidence-altered-item = { $item }: { $found }
+evidence-otherwise = { $path }: medidas de nuevo, las fotos dicen otra cosa: { $differences }
+evidence-judge-fault = el programa falló con este trabajo: comunicarlo, con el trabajo si es posible
+evidence-unpack-room = no se puede crear una carpeta para desempaquetar { $path }: { $why }
+evidence-holds-no-job = { $folder } no contiene ningún trabajo
+evidence-ledger-busy = otra auditoría está escribiendo en { $folder }: esperar a que termine, o indicar otra carpeta
+evidence-ledger-no-message = su resultado no se puede leer
+evidence-redact-altered = { $folder } no está intacta: comprobarla primero
+evidence-redact-copy = { $folder } ya es una copia: indicar la carpeta sellada
+evidence-redact-write = no se puede escribir la copia enmascarada de { $photo }: { $why }
+evidence-remeasure-result = el resultado registrado { $file } no se puede leer: { $why }
+evidence-remeasure-no-job = la carpeta no contiene ningún trabajo
+evidence-remeasure-job = el trabajo de la carpeta no se puede medir: { $why }
+evidence-difference = { $what }: registrado { $recorded }, ahora { $now }
+evidence-difference-what =
+    { $what ->
+        [job] trabajo
+        [verdict] dictamen
+        [inputs] archivos leídos
+        [findings] hallazgos
+        [checks] comprobaciones
+       *[quantities] magnitudes
+    }
+evidence-nothing = nada

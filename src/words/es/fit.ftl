@@ -233,3 +233,37 @@ fit-recheck-caption = Gráfico de valores individuales: media y límites ({ $fac
        *[no] . Un rombo rojo está fuera.
     }
 fit-recheck-no-limits = Los límites aparecen con la tercera comprobación.
+
+# Why no camera could be fitted, no kit surveyed.
+fit-said = { $why }
+fit-further = { $first }; { $rest }
+fit-of = { $what }: { $why }
+fit-no-too-few = no se puede ajustar una cámara: { $left } de { $photos } fotos sirvieron, hacen falta al menos 3
+fit-no-start = ninguna lente explica las { $photos } fotos: ¿es el tablero del archivo, está plano y las fotos no están editadas?
+fit-no-kit = no se puede ajustar una cámara a las fotos del juego de marcadores: { $why }
+fit-no-settled = el ajuste de { $photos } fotos no convergió: no determinan la lente; tomar de 12 a 20 fotos con el tablero en todas las partes del encuadre, inclinado de 30° a 45° hacia todos los lados
+fit-no-photo = no se indicó ninguna foto
+fit-no-same-size = { $file } no tiene { $width } x { $height } px como { $first }: ajustar cada tamaño por separado
+fit-no-survey = no se puede medir el juego de marcadores: { $why }
+fit-no-camera = no se puede medir { $file }: { $why }
+fit-no-camera-size = la foto tiene { $width } x { $height } px, pero la cámara { $camera } es para { $for_width } x { $for_height } px: usar la foto tal como la guardó la cámara
+fit-no-camera-fits =
+    { $known ->
+        [yes] ningún archivo de cámara concuerda ({ $width } x { $height } px, { $make } { $model }): ajustar la cámara con un tablero, o indicarla con --camera
+       *[no] ningún archivo de cámara concuerda ({ $width } x { $height } px, marca o modelo no registrados): ajustar la cámara con un tablero, o indicarla con --camera
+    }
+fit-no-camera-two = dos archivos de cámara concuerdan, { $first } y { $second }: indicar uno con --camera
+fit-no-pair = ningún portamarcadores tiene dos marcadores que las { $photos } fotos sitúen juntos sin duda: tomar seis o más fotos desde todos los lados, cada una con el mayor número posible de marcadores
+fit-no-length = no se puede usar la longitud { $length }: { $why }
+fit-no-length-unseen = las fotos no muestran sus dos marcadores junto con otros (¿son correctos los números?)
+fit-no-length-unmeasured = uno de sus marcadores no se midió
+fit-no-length-contradicts = las longitudes contradicen las fotos
+fit-no-length-text =
+    { $problem ->
+        [same] «{ $text }» tiene la misma esquina en ambos extremos: escribirla como ID:CORNER,ID:CORNER=MM~U, por ejemplo 10:0,13:1=1200.4~0.3: esquinas 0 superior izquierda, 1 superior derecha, 2 inferior derecha, 3 inferior izquierda del marcador en posición vertical (o tl, tr, br, bl), U la incertidumbre típica en mm
+       *[form] «{ $text }» no es una longitud: escribirla como ID:CORNER,ID:CORNER=MM~U, por ejemplo 10:0,13:1=1200.4~0.3: esquinas 0 superior izquierda, 1 superior derecha, 2 inferior derecha, 3 inferior izquierda del marcador en posición vertical (o tl, tr, br, bl), U la incertidumbre típica en mm
+    }
+fit-no-first-survey = la referencia nunca se midió: medirla una vez y comprobar con el juego de marcadores que eso escribe
+fit-no-place = las fotos no determinan { $holder }: fotografiarlo desde dos lados
+fit-no-holder = no se midió en él ningún portamarcadores { $holder }
+fit-no-seatings = { $count } fijaciones no dicen nada de la repetibilidad: fijar la placa al menos tres veces; diez es lo bueno

@@ -239,3 +239,11 @@ cli-recheck-no-log = { $file } n'est pas un journal de contrôles : sa premièr
 cli-recheck-no-check = { $file }, ligne { $line } : n'est pas un contrôle
 cli-sheet-measured = --measured-mm demande deux nombres, vers la droite et vers le haut, comme 159.6,160.1
 cli-no-people-key = { $path } n'est pas une clé de 64 chiffres hexadécimaux : la supprimer pour de nouveaux pseudonymes, ou la restaurer
+
+## audit, camera
+
+cli-audit-nothing = aucun dossier d’intervention ni de preuve trouvé : indiquer un dossier qui en contient
+cli-audit-no-report = impossible d’écrire le rapport de l’audit : { $why }
+cli-no-stdin = impossible de lire l’entrée standard : { $why }
+cli-log-put-right = { $log } : { $what }.
+cli-camera-no-report = un rapport montre des photos d’une mire ; avec un jeu de marqueurs, omettre --report

@@ -175,7 +175,6 @@ evidence-name-case = { $first } et { $second } ne diffèrent que par la casse
 evidence-name-link = { $file } est un lien ou autre chose qui n’est pas un fichier
 evidence-too-many = il y a plus de { $count } fichiers
 evidence-stamped = scellé au plus tard le { $when }, selon { $authority }
-evidence-copy-unreadable = illisible : { $why }
 evidence-copy-other-manifest = { $file } n’est pas celui que cite { $list }
 evidence-copy-signed = celle du dossier scellé, par la clé { $key }
 evidence-copy-unsigned = le dossier scellé n’était pas signé
@@ -216,3 +215,250 @@ evidence-logged = entrée { $entry } de { $log }, consignée le { $when } ; dans
         [yes] { "" }
        *[no]  ; signé ou non par { $log } : clé de vérification non fournie (--log-keys)
     }
+
+# Reading and writing.
+evidence-cannot =
+    { $doing ->
+        [read] impossible de lire { $path } : { $why }
+        [write] impossible d’écrire { $path } : { $why }
+        [make] impossible de créer le dossier { $path } : { $why }
+        [rename] impossible de renommer en { $path } : { $why }
+        [folder] impossible de lire le dossier { $path } : { $why }
+        [move] impossible de déplacer { $path } : { $why }
+        [remove] impossible de supprimer { $path } : { $why }
+        [lock] impossible de verrouiller { $path } : { $why }
+        [protect] impossible de protéger { $path } : { $why }
+        [key] impossible de lire la clé { $path } : { $why }
+       *[random] impossible d’obtenir des nombres aléatoires pour une clé : { $why }
+    }
+evidence-said = { $why }
+evidence-further = { $first } ; { $rest }
+evidence-line = ligne { $line } : { $why }
+evidence-unreadable = illisible ({ $why })
+evidence-not-utf8 = ce n’est pas de l’UTF-8
+evidence-size =
+    { $what ->
+        [manifest] ce n’est pas un fichier de la taille d’une liste d’empreintes
+       *[timestamp] ce n’est pas un fichier de la taille d’un horodatage
+    }
+
+# Names and manifests.
+evidence-path =
+    { $problem ->
+        [empty] une partie du nom est vide
+        [absolute] le chemin est absolu
+        [relative] une partie du chemin mène ailleurs (. ou ..)
+        [character] il contient une barre oblique inverse, un caractère de contrôle ou un autre que tous les systèmes ne savent pas enregistrer
+        [special] une partie du nom a un sens particulier sur certains systèmes (nom de périphérique, point ou espace à la fin)
+       *[long] le nom est trop long
+    }
+evidence-manifest-line = ce n’est pas un SHA-512 en hexadécimal minuscule, deux espaces et un chemin
+evidence-manifest-path = elle nomme « { $path } » : { $problem }
+evidence-manifest-twice = elle nomme { $path } une deuxième fois
+evidence-manifest-order = elle n’a pas l’ordre ni la forme dans lesquels elle a été écrite
+
+# Keys and signatures.
+evidence-key-none = { $path } n’est pas une clé privée de ssh-keygen ({ $why }) : indiquer une clé ed25519, ou son fichier .pub si un agent la détient
+evidence-key-kind = { $path } est une clé du type { $kind } : en créer une avec `ssh-keygen -t ed25519`
+evidence-key-locked =
+    { $typed ->
+        [wrong] la clé { $path } a une phrase secrète, et ce qui a été saisi en est une autre : la saisir dans un terminal, ou ajouter la clé à l’agent et indiquer son fichier .pub
+       *[nothing] la clé { $path } a une phrase secrète : la saisir dans un terminal, ou ajouter la clé à l’agent et indiquer son fichier .pub
+    }
+evidence-key-agent = ssh-keygen ne signe pas avec { $path } : { $why }
+evidence-key-not-started = il ne démarre pas ({ $why }) ; installer le client OpenSSH
+evidence-key-refused = { $why } ; la clé est-elle ajoutée à l’agent (ssh-add) ?
+evidence-key-answer = sa réponse : { $why }
+evidence-key-sign = impossible de signer : { $why }
+evidence-signature-none = ce n’est pas une signature SSH ({ $why })
+evidence-signature-spelling = elle n’est pas écrite comme l’est une signature
+evidence-signature-purpose = elle est pour « { $namespace } », non pour « { $own } »
+evidence-signature-kind = elle vient d’une clé du type { $kind }, que ce programme ne vérifie pas
+evidence-signature-bytes = elle n’appartient pas à ces octets
+evidence-signers-line = { $file }, ligne { $line } : { $problem } ; l’écrire comme le manuel de ssh-keygen décrit les signataires autorisés
+evidence-signers-unlisted = sa clé n’est pas dans la liste des signataires
+evidence-signers-objection =
+    { $why ->
+        [authority] { $who } est inscrit comme autorité de certification, ce que ce programme ne suit pas
+        [namespace] { $who } ne peut pas signer pour « { $namespace } »
+        [early] { $who } ne pouvait pas encore signer
+       *[late] { $who } ne peut plus signer
+    }
+evidence-signers-no-key = aucune clé publique après les noms et les options
+evidence-signers-option = l’option « { $option } » est inconnue
+evidence-signers-time = « { $time } » n’est pas une heure
+
+# Sealing.
+evidence-exists =
+    { $form ->
+        [file] { $path } existe déjà : indiquer un autre fichier, ou le déplacer d’abord (une preuve scellée n’est jamais modifiée)
+       *[folder] { $path } existe déjà : indiquer un autre dossier, ou le déplacer d’abord (un dossier scellé n’est jamais modifié)
+    }
+evidence-seal-name = le fichier « { $path } » ne peut être conservé sous ce nom : { $problem } ; le renommer
+evidence-seal-alike = les fichiers { $first } et { $second } ne diffèrent que par les majuscules et minuscules : renommer l’un des deux
+evidence-seal-changed = { $path } a changé pendant le scellement : vérifier et sceller de nouveau
+evidence-seal-json = impossible d’écrire le résultat en JSON : { $why }
+evidence-seal-far = le fichier « { $file } » se trouve trop de dossiers au-dessus de l’intervention : le rapprocher
+evidence-seal-gone = le fichier « { $file } » a été lu pour le dossier et n’est plus là
+evidence-one-file = { $file } n’est pas un dossier de preuve en un seul fichier : { $problem }
+evidence-one-file-entry = { $file } n’est pas un dossier de preuve en un seul fichier : l’entrée « { $entry } » : { $problem }
+evidence-one-file-problem =
+    { $problem ->
+        [link] un lien ou autre chose qui n’est pas un fichier
+        [no-folder] elle n’est dans aucun dossier
+        [second] elle est dans un second dossier
+        [empty] il est vide
+       *[otherwise] une entrée ou son en-tête a été modifié, ou un autre programme l’a créé
+    }
+
+# Timestamps.
+evidence-stamp-wrong = horodatage { $file } : { $why }
+evidence-stamps-full = { $folder } contient déjà { $count } horodatages
+evidence-token-form = ce n’est ni une réponse ni un jeton d’horodatage (RFC 3161, DER) : { $why }
+evidence-token-refused = c’est un refus de l’autorité (statut { $status }) : redemander
+evidence-token-other = il a été fait pour d’autres octets : demander un horodatage de ce dossier
+evidence-token-unsigned = il n’est pas signé comme il le dit ({ $why })
+evidence-token =
+    { $problem ->
+        [no-token] il ne contient aucun jeton
+        [no-signed-data] il ne contient pas de données signées
+        [no-timestamp] ce sont des données signées, mais pas un horodatage
+        [no-time] il ne contient pas d’heure
+        [signers] il n’a pas exactement un signataire
+        [no-certificate] le certificat de l’autorité manque : demander avec certReq
+        [digest] il utilise une empreinte à laquelle ce programme ne se fie pas
+        [version] il est d’une version inconnue
+        [extensions] il contient des extensions que ce programme ne connaît pas
+        [bad-time] il contient une heure qui n’en est pas une
+        [no-attributes] il ne signe aucun attribut
+        [no-kind] il ne signe pas ce qu’il est
+        [other-kind] il signe un autre type de contenu
+        [no-digest] il ne signe pas son contenu
+       *[unnamed-signer] il ne nomme pas le certificat qui l’a signé (RFC 5816)
+    }
+evidence-token-altered = son heure ou son empreinte a été modifiée
+evidence-token-method = ce programme ne connaît pas la méthode : { $method }
+evidence-token-key = la signature n’est pas de la clé de son certificat
+evidence-certificate-unreadable = son certificat est illisible ({ $why })
+evidence-authorities = { $file } : { $why } ; donner le certificat racine de l’autorité en PEM
+evidence-authorities-no-pem = ce n’est pas un fichier PEM ({ $why })
+evidence-authorities-empty = il ne contient aucun certificat
+evidence-authorities-bad = il contient un certificat incorrect ({ $why })
+evidence-authority-elsewhere = son certificat ne mène à aucune des autorités données ({ $why })
+evidence-authority-early = son heure est antérieure à 1970
+
+# The log of attempts: what is wrong with its files.
+evidence-log-none = { $folder } ne contient aucun journal des tentatives : en créer un avec `baywitness log new { $folder } --origin NAME`, ou indiquer un autre dossier
+evidence-log-name = « { $name } » n’est pas un nom de journal ou de témoin : en écrire un comme shop.example/attempts, sans espaces ni signes plus
+evidence-verifier =
+    { $problem ->
+        [parts] « { $text } » n’est pas une clé de vérification : elle n’a pas de nom, d’identifiant et de clé entre signes plus
+        [base64] « { $text } » n’est pas une clé de vérification : sa clé n’est pas en base64
+        [kind] « { $text } » n’est pas une clé de vérification : ce programme lit les clés Ed25519 de journaux (1) et de témoins (4)
+        [key] « { $text } » n’est pas une clé de vérification : sa clé n’est pas une clé Ed25519
+       *[id] « { $text } » n’est pas une clé de vérification : son identifiant n’appartient pas à son nom et à sa clé
+    }
+evidence-verifier-line = { $file }, ligne { $line } : { $why }
+evidence-note =
+    { $problem ->
+        [characters] ce n’est pas une note signée : elle contient des caractères de contrôle ou s’arrête au milieu d’une ligne
+        [empty-line] ce n’est pas une note signée : aucune ligne vide avant ses signatures
+       *[signatures] ce n’est pas une note signée : une ligne de ses signatures n’en est pas une
+    }
+evidence-note-count = elle a { $count } signatures, non 1 à { $most }
+evidence-checkpoint =
+    { $problem ->
+        [lines] ce n’est pas un point de contrôle : il n’a pas d’origine, de taille et de racine
+        [numbers] ce n’est pas un point de contrôle : sa deuxième ligne n’est pas une taille ou la troisième pas une racine
+       *[spelling] ce n’est pas un point de contrôle : il n’est pas écrit comme tel
+    }
+evidence-checkpoint-false = une signature de { $key } est fausse
+evidence-checkpoint-unsigned = il n’est pas signé par la clé de { $log }
+evidence-proof =
+    { $problem ->
+        [head] ce n’est pas une preuve : aucune ligne vide avant un point de contrôle
+        [first-line] ce n’est pas une preuve : sa première ligne n’est pas { $first_line }
+        [entry] ce n’est pas la preuve d’une tentative : sa deuxième ligne ne contient pas l’entrée
+        [index] ce n’est pas une preuve : sa troisième ligne n’a pas de numéro
+        [hash] ce n’est pas une preuve : une ligne de son chemin n’est pas une empreinte
+        [spelling] elle n’est pas écrite comme l’est une preuve
+       *[path] elle ne montre pas que son entrée est dans le journal : le chemin ne mène pas à la racine
+    }
+evidence-proof-entry = elle contient une entrée qui n’en est pas une : { $why }
+evidence-attempt-photos = { $count } photos, c’est plus qu’une entrée n’en contient : scinder le dossier
+evidence-attempt-form = ce n’est pas du { $format } ({ $why })
+evidence-attempt-spelling = elle n’est pas écrite comme { $format }
+evidence-attempt-other = elle est d’une autre tentative ; diffèrent : { $parts }
+evidence-attempt-part =
+    { $part ->
+        [photos] photos
+        [job] job.toml
+        [setup] fiche de montage
+        [result] résultat
+       *[verdict] verdict
+    }
+evidence-no-result = aucun résultat à côté ({ $why })
+evidence-bad-result = aucun résultat lisible à côté ({ $why })
+evidence-log-does-not-fit = elle ne correspond pas au journal actuel : { $why }
+evidence-tile =
+    { $problem ->
+        [none] cette tuile n’existe pas
+        [subtree] un sous-arbre que son arbre n’a pas est demandé
+       *[altered] il a été modifié
+    }
+evidence-tile-hashes = il ne contient pas { $count } empreintes
+evidence-tile-entries = il ne contient pas { $count } entrées, chacune après sa longueur
+evidence-tile-entry = son entrée numéro { $entry } n’est pas celle de l’empreinte dans tile/0
+evidence-tiles-level = des empreintes du niveau { $level } ne sont pas celles des tuiles en dessous
+evidence-tiles-root = il contient des tuiles qui ne donnent pas la racine de son point de contrôle de { $size } entrées : elles ont été modifiées, ou sont d’un autre état du journal
+evidence-log-no-such-entry = { $size } entrées, aucune de numéro { $entry }
+evidence-log-other = c’est le journal { $log }, { $file } est de { $other }
+evidence-log-truncated = { $size } entrées, mais { $earlier } dans { $file } : le journal a été tronqué, ou ceci est une ancienne copie
+evidence-log-forked = ceci et { $file } sont deux points de contrôle de { $size } entrées avec des racines différentes : le journal a été dédoublé
+evidence-log-rewritten = il ne commence pas par les { $size } entrées de { $file } : le journal a été réécrit
+evidence-log-key-not-given = c’est le journal { $log }, dont la clé de vérification n’a pas été donnée
+evidence-log-key-file =
+    { $problem ->
+        [salt] ce n’est pas un secret de 64 chiffres hexadécimaux
+        [no-key] ce n’est pas une clé privée de ssh-keygen
+        [kind] ce n’est pas une clé ed25519 sans phrase secrète
+       *[other-key] il n’est pas signé par la clé du journal
+    }
+evidence-log-not-made = aucun journal créé : { $why }
+evidence-log-exists = il existe déjà : un journal est créé une fois, et jamais de nouveau sous son nom
+evidence-log-no-key = aucune clé créée ({ $why })
+evidence-log-refuses = il n’accepte pas le dossier : { $why }
+evidence-log-went-back = ce n’est pas ce pour quoi { $file } a été signé ({ $why }) : il est revenu à une copie plus ancienne, ou a été modifié. Rétablir la copie la plus récente ; continuer dédoublerait le journal
+evidence-log-published = un ajout interrompu après sa signature est publié : { $size } entrées
+evidence-log-removed =
+    { $count ->
+        [one] un fichier d’un ajout interrompu et jamais confirmé est supprimé
+       *[other] { $count } fichiers d’un ajout interrompu et jamais confirmé sont supprimés
+    }
+
+# A job gathered, measured again, masked, audited.
+evidence-altered = { $path } a été modifié : { $why }
+evidence-altered-item = { $item } : { $found }
+evidence-otherwise = { $path } : mesurées à nouveau, les photos disent autre chose : { $differences }
+evidence-judge-fault = le programme a échoué sur ce dossier : le signaler, si possible avec le dossier
+evidence-unpack-room = impossible de créer un dossier où décompresser { $path } : { $why }
+evidence-holds-no-job = { $folder } ne contient aucune intervention
+evidence-ledger-busy = un autre audit écrit dans { $folder } : l’attendre, ou indiquer un autre dossier
+evidence-ledger-no-message = son résultat est illisible
+evidence-redact-altered = { $folder } n’est pas intact : le vérifier d’abord
+evidence-redact-copy = { $folder } est déjà une copie : indiquer le dossier scellé
+evidence-redact-write = impossible d’écrire la copie masquée de { $photo } : { $why }
+evidence-remeasure-result = le résultat enregistré { $file } est illisible : { $why }
+evidence-remeasure-no-job = le dossier ne contient aucune intervention
+evidence-remeasure-job = l’intervention dans le dossier ne peut être mesurée : { $why }
+evidence-difference = { $what } : enregistré { $recorded }, maintenant { $now }
+evidence-difference-what =
+    { $what ->
+        [job] dossier
+        [verdict] verdict
+        [inputs] fichiers lus
+        [findings] constats
+        [checks] contrôles
+       *[quantities] grandeurs
+    }
+evidence-nothing = rien

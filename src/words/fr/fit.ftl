@@ -233,3 +233,37 @@ fit-recheck-caption = Carte des valeurs individuelles : moyenne et limites ({ $f
        *[no] . Un losange rouge est hors limites.
     }
 fit-recheck-no-limits = Les limites apparaissent au troisième contrôle.
+
+# Why no camera could be fitted, no kit surveyed.
+fit-said = { $why }
+fit-further = { $first } ; { $rest }
+fit-of = { $what } : { $why }
+fit-no-too-few = impossible d’ajuster un appareil : { $left } photos sur { $photos } utilisables, il en faut au moins 3
+fit-no-start = aucun objectif n’explique les { $photos } photos : est-ce la mire du fichier, plane, et les photos sont-elles non retouchées ?
+fit-no-kit = impossible d’ajuster un appareil aux photos du jeu de marqueurs : { $why }
+fit-no-settled = l’ajustement de { $photos } photos n’a pas convergé : elles ne déterminent pas l’objectif ; prendre 12 à 20 photos avec la mire dans toutes les parties du cadre, inclinée de 30° à 45° de tous les côtés
+fit-no-photo = aucune photo donnée
+fit-no-same-size = { $file } ne fait pas { $width } x { $height } px comme { $first } : ajuster chaque taille à part
+fit-no-survey = impossible de mesurer le jeu de marqueurs : { $why }
+fit-no-camera = impossible de mesurer { $file } : { $why }
+fit-no-camera-size = la photo fait { $width } x { $height } px, mais l’appareil { $camera } est pour { $for_width } x { $for_height } px : utiliser la photo telle que l’appareil l’a enregistrée
+fit-no-camera-fits =
+    { $known ->
+        [yes] aucun fichier d’appareil ne convient ({ $width } x { $height } px, { $make } { $model }) : ajuster l’appareil avec une mire, ou l’indiquer avec --camera
+       *[no] aucun fichier d’appareil ne convient ({ $width } x { $height } px, marque ou modèle non enregistrés) : ajuster l’appareil avec une mire, ou l’indiquer avec --camera
+    }
+fit-no-camera-two = deux fichiers d’appareil conviennent, { $first } et { $second } : en indiquer un avec --camera
+fit-no-pair = aucun porte-marqueurs n’a deux marqueurs que les { $photos } photos placent ensemble sans doute : prendre six photos ou plus de tous les côtés, chacune avec le plus de marqueurs possible
+fit-no-length = la longueur { $length } est inutilisable : { $why }
+fit-no-length-unseen = les photos ne montrent pas ses deux marqueurs avec d’autres (les numéros sont-ils justes ?)
+fit-no-length-unmeasured = un de ses marqueurs n’a pas été mesuré
+fit-no-length-contradicts = les longueurs contredisent les photos
+fit-no-length-text =
+    { $problem ->
+        [same] « { $text } » a le même coin aux deux extrémités : l’écrire ID:CORNER,ID:CORNER=MM~U, par exemple 10:0,13:1=1200.4~0.3 : coins 0 en haut à gauche, 1 en haut à droite, 2 en bas à droite, 3 en bas à gauche du marqueur à l’endroit (ou tl, tr, br, bl), U l’incertitude-type en mm
+       *[form] « { $text } » n’est pas une longueur : l’écrire ID:CORNER,ID:CORNER=MM~U, par exemple 10:0,13:1=1200.4~0.3 : coins 0 en haut à gauche, 1 en haut à droite, 2 en bas à droite, 3 en bas à gauche du marqueur à l’endroit (ou tl, tr, br, bl), U l’incertitude-type en mm
+    }
+fit-no-first-survey = la référence n’a jamais été mesurée : la mesurer une fois, et vérifier par rapport au jeu de marqueurs ainsi écrit
+fit-no-place = les photos ne déterminent pas { $holder } : le prendre de deux côtés
+fit-no-holder = aucun porte-marqueurs { $holder } n’y a été mesuré
+fit-no-seatings = { $count } poses ne disent rien de la répétabilité : fixer la plaque au moins trois fois, dix est bien

@@ -16,7 +16,7 @@ use super::start::{approach, start};
 use super::target::Target;
 use crate::camera::{LensModel, PerPhoto, Profile, ReadOut};
 use crate::marker::Board;
-use crate::words::{Language, phrase};
+use crate::words::phrase;
 
 /// What is wanted.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -132,7 +132,7 @@ fn fit_model(board: &Board, photos: &[BoardPhoto], options: &Options, rival: &Ri
     let few = |left: usize, rejected: &[Rejected]| Error::TooFew {
         left,
         photos: photos.len(),
-        why: rejected.iter().map(|r| format!("; {}: {}", r.file, r.why.say(Language::English))).collect(),
+        why: rejected.iter().map(|r| phrase!("fit-of", what = &r.file, why = r.why.clone())).collect(),
     };
     if kept.len() < 3 {
         return Err(few(kept.len(), &rejected));

@@ -34,6 +34,9 @@ mod target;
 mod trust;
 mod words;
 
+use crate::shown::further;
+use crate::words::{Language, Phrase, phrase};
+
 pub use advice::Advice;
 pub use camera_fit::{CameraFit, FittedPhoto, Options, fit_camera};
 pub use coverage::{CELLS, Coverage};
@@ -48,34 +51,27 @@ pub use words::words;
 
 /// Why no camera could be fitted.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum Error {
     /// A photo can't be read.
-    #[error(transparent)]
     Photo(#[from] crate::photo::Error),
     /// Too few photos show the board.
-    #[error("cannot fit a camera: {left} of {photos} photos could be used, at least 3 are needed{why}")]
     TooFew {
         /// Photos that are left.
         left: usize,
         /// Photos in all.
         photos: usize,
         /// Why the others are not.
-        why: String,
+        why: Vec<Phrase>,
     },
     /// No focal length explains the photos.
-    #[error("no lens explains the {photos} photos: is it the board of the board file, flat, and the photos unedited?")]
     NoStart {
         /// Photos that were tried.
         photos: usize,
     },
     /// The photos of a kit can't be adjusted.
-    #[error("cannot fit a camera to photos of the kit: {0}")]
-    Kit(String),
+    Kit(Phrase),
     /// The adjustment failed.
-    #[error(
-        "the adjustment of {photos} photos did not settle: they don't determine the lens; take 12 to 20 photos with \
-         the board in all parts of the frame, tilted by 30 to 45 deg to all sides"
-    )]
     NotSettled {
         /// Photos that took part.
         photos: usize,
@@ -83,6 +79,20 @@ pub enum Error {
 }
 
 impl Error {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            Error::Photo(e) => phrase!("fit-said", why = e.to_string()),
+            Error::TooFew { left, photos, why } => {
+                let few = phrase!("fit-no-too-few", left = *left, photos = *photos);
+                further(few, why.clone())
+            }
+            Error::NoStart { photos } => phrase!("fit-no-start", photos = *photos),
+            Error::Kit(why) => phrase!("fit-no-kit", why = why.clone()),
+            Error::NotSettled { photos } => phrase!("fit-no-settled", photos = *photos),
+        }
+    }
+
     /// Whether the input could not be read, rather than not be fitted.
     pub fn unreadable(&self) -> bool {
         matches!(self, Error::Photo(_))

@@ -79,17 +79,18 @@ pub fn look_at_kit(photos: &[PathBuf]) -> Result<Vec<KitPhoto>, Error> {
 /// # Errors
 /// Photos of several sizes, or photos that do not fix the kit.
 pub fn fit_on_kit(kit: &Kit, photos: &[KitPhoto], name: &str, model: LensModel) -> Result<KitFit, Error> {
-    let first = photos.first().ok_or_else(|| Error::Kit("no photo was given".to_owned()))?;
+    let first = photos.first().ok_or_else(|| Error::Kit(phrase!("fit-no-photo")))?;
     if let Some(other) = photos.iter().find(|p| p.size_px != first.size_px) {
         let [w, h] = first.size_px;
-        let why = format!("{} is not {w} x {h} px as {} is: fit each size by itself", other.file, first.file);
+        let (file, first) = (&other.file, &first.file);
+        let why = phrase!("fit-no-same-size", file = file, width = w, height = h, first = first);
         return Err(Error::Kit(why));
     }
     let longer = f64::from(first.size_px[0].max(first.size_px[1]));
     let stated = first.exif.focal_length_35mm.map(|f| vec![f / 36.0 * longer]);
     let guesses = stated.unwrap_or_else(|| [0.65, 0.78, 0.95].map(|part| part * longer).to_vec());
     let mut best: Option<(Profile, Scene)> = None;
-    let mut why = String::new();
+    let mut why = phrase!("fit-no-photo");
     for focal in guesses {
         let start = start(name, model, focal, first);
         let views = photos.iter().map(|p| PhotoView::from_sightings(kit, 0, &p.sightings)).collect();
@@ -97,7 +98,7 @@ pub fn fit_on_kit(kit: &Kit, photos: &[KitPhoto], name: &str, model: LensModel) 
         match adjust(&problem, &pose::Options::default()) {
             Ok(scene) if best.as_ref().is_none_or(|(_, b)| scene.variance < b.variance) => best = Some((start, scene)),
             Ok(_) => {}
-            Err(e) => why = e.to_string(),
+            Err(e) => why = phrase!("fit-said", why = e.to_string()),
         }
     }
     let (start, scene) = best.ok_or(Error::Kit(why))?;

@@ -13,7 +13,8 @@ use crate::camera::Profile;
 use crate::geom::deg;
 use crate::marker::{Kit, Layout, MOST_U_CENTRE_MM, MOST_U_TURN_DEG};
 use crate::pose::BODY;
-use crate::words::{Language, Phrase, phrase};
+use crate::shown::further;
+use crate::words::{Phrase, phrase};
 
 /// What is wanted.
 #[derive(Debug, Clone, Default)]
@@ -147,15 +148,9 @@ pub fn survey(kit: &Kit, cameras: &[Profile], photos: &[SurveyPhoto], options: &
     let (clusters, lengths) = clusters(kit, &ids, &used.cameras, &shots, options, &mut left_out)?;
     let placed = place(kit, &clusters, &mut left_out);
     if placed.is_empty() {
-        let why: String = left_out
-            .iter()
-            .map(|l| format!("; {}: {}", l.what.say(Language::English), l.why.say(Language::English)))
-            .collect();
-        return Err(Error::NotMeasured(format!(
-            "no carrier has two markers that the {} photos place together without doubt: take six or more photos from \
-             all sides, each with as many markers as possible{why}",
-            photos.len()
-        )));
+        let of = |l: &LeftOut| phrase!("fit-of", what = l.what.clone(), why = l.why.clone());
+        let none = phrase!("fit-no-pair", photos = photos.len());
+        return Err(Error::NotMeasured(further(none, left_out.iter().map(of).collect())));
     }
     let half = halves::compare(kit, &used.cameras, &shots, options, &clusters, &placed);
     let enlarge = half.as_ref().filter(|h| !h.agree()).map_or(1.0, |h| h.ratio);
@@ -266,7 +261,7 @@ fn clusters(
         clusters.push(cluster);
     }
     if let Some(unused) = options.lengths.iter().find(|l| !checks.iter().any(|c| c.length == **l)) {
-        let why = "photos do not show both of its markers together with others (are the ids right?)".to_owned();
+        let why = phrase!("fit-no-length-unseen");
         return Err(Error::Length { length: unused.to_string(), why });
     }
     Ok((clusters, checks))

@@ -8,6 +8,7 @@ use super::Error;
 use super::apart::Cluster;
 use crate::marker::Kit;
 use crate::pose::BODY;
+use crate::words::{Phrase, phrase};
 
 /// A length measured with a tape or a caliper, from corner to corner.
 #[derive(Debug, Clone, PartialEq)]
@@ -48,13 +49,11 @@ const CORNERS: [[&str; 3]; 4] =
     [["0", "tl", "top-left"], ["1", "tr", "top-right"], ["2", "br", "bottom-right"], ["3", "bl", "bottom-left"]];
 
 impl FromStr for Length {
-    type Err = String;
+    type Err = Phrase;
 
-    fn from_str(text: &str) -> Result<Self, String> {
-        const SHAPE: &str = "write it as ID:CORNER,ID:CORNER=MM~U, such as 10:0,13:1=1200.4~0.3: corners 0 top-left, \
-                             1 top-right, 2 bottom-right, 3 bottom-left of the upright marker (or tl, tr, br, bl), U \
-                             the standard uncertainty in mm";
-        let wrong = || format!("\"{text}\" is no length: {SHAPE}");
+    fn from_str(text: &str) -> Result<Self, Phrase> {
+        let no = |problem: &str| phrase!("fit-no-length-text", text = text, problem = problem);
+        let wrong = || no("form");
         let (ends, value) = text.split_once('=').ok_or_else(wrong)?;
         let (mm, u_mm) = value.split_once('~').ok_or_else(wrong)?;
         let (a, b) = ends.split_once(',').ok_or_else(wrong)?;
@@ -71,7 +70,7 @@ impl FromStr for Length {
             u_mm: number(u_mm).ok_or_else(wrong)?,
         };
         if length.ends[0] == length.ends[1] {
-            return Err(format!("\"{text}\" has the same corner at both ends: {SHAPE}"));
+            return Err(no("same"));
         }
         Ok(length)
     }
@@ -125,8 +124,7 @@ pub(super) fn apply(kit: &Kit, cluster: &mut Cluster, lengths: &[Length]) -> Res
         against_sizes(kit, cluster, check);
     }
     let all: Vec<usize> = (0..lengths.len()).collect();
-    update(cluster, &equations, &all)
-        .ok_or_else(|| Error::NotMeasured("the lengths contradict the photos".to_owned()))?;
+    update(cluster, &equations, &all).ok_or_else(|| Error::NotMeasured(phrase!("fit-no-length-contradicts")))?;
     Ok(checks)
 }
 
@@ -188,7 +186,7 @@ fn equations(kit: &Kit, cluster: &Cluster, lengths: &[Length]) -> Result<Equatio
     for (row, length) in lengths.iter().enumerate() {
         let ends = length.ends.map(|(id, corner)| end(kit, cluster, id, corner));
         let [Some(a), Some(b)] = ends else {
-            let why = "one of its markers was not measured".to_owned();
+            let why = phrase!("fit-no-length-unmeasured");
             return Err(Error::Length { length: length.to_string(), why });
         };
         let difference = b.point - a.point;
@@ -240,7 +238,7 @@ mod tests {
         for text in
             ["", "10:0,13:1=1200", "10:4,13:1=1200~1", "10:0=12~1", "1:0,1:0=5~1", "1:0,2:0=-5~1", "1:0,2:0=5~nan"]
         {
-            let error = text.parse::<Length>().unwrap_err();
+            let error = text.parse::<Length>().unwrap_err().say(crate::words::Language::English);
             assert!(error.contains("ID:CORNER"), "{error}");
         }
     }

@@ -9,6 +9,7 @@ use crate::camera::Profile;
 use crate::detect::{Sightings, find_markers};
 use crate::marker::Dictionary;
 use crate::photo::{self, Exif};
+use crate::words::{Phrase, phrase};
 
 /// What is kept of a photo.
 #[derive(Debug, Clone)]
@@ -30,7 +31,7 @@ pub struct SurveyPhoto {
 /// A photo that can't be read.
 pub fn look(photos: &[PathBuf], seen: &(dyn Fn(&str) + Sync)) -> Result<Vec<SurveyPhoto>, Error> {
     let one = |path: &PathBuf| {
-        let photo = photo::read(path).map_err(|e| Error::Photo(e.to_string()))?;
+        let photo = photo::read(path).map_err(|e| Error::Photo(phrase!("fit-said", why = e.to_string())))?;
         let file = path.display().to_string();
         let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
         seen(&file);
@@ -42,15 +43,19 @@ pub fn look(photos: &[PathBuf], seen: &(dyn Fn(&str) + Sync)) -> Result<Vec<Surv
 /// The camera of a photo: the only one where one is named, else the one that
 /// its size and record pick.
 pub(super) fn camera_of<'a>(photo: &SurveyPhoto, named: bool, cameras: &'a [Profile]) -> Result<&'a Profile, Error> {
-    let no = |why: String| Error::NoCamera { file: photo.file.clone(), why };
+    let no = |why: Phrase| Error::NoCamera { file: photo.file.clone(), why };
     let [width, height] = photo.size_px;
     let exif = &photo.exif;
     if let ([only], true) = (cameras, named) {
         let [w, h] = only.image_size_px;
         if only.image_size_px != photo.size_px {
-            return Err(no(format!(
-                "it is {width} x {height} px, but camera {} is for {w} x {h} px: use the photo as the camera stored it",
-                only.name
+            return Err(no(phrase!(
+                "fit-no-camera-size",
+                width = width,
+                height = height,
+                camera = &only.name,
+                for_width = w,
+                for_height = h
             )));
         }
         return Ok(only);
@@ -60,11 +65,14 @@ pub(super) fn camera_of<'a>(photo: &SurveyPhoto, named: bool, cameras: &'a [Prof
     let found: Vec<&Profile> = cameras.iter().filter(fits).collect();
     match found.as_slice() {
         [one] => Ok(one),
-        [] => Err(no(format!(
-            "no camera file fits it ({width} x {height} px, {} {}): fit the camera with a board, or name it with --camera",
-            exif.make.as_deref().unwrap_or("no make"),
-            exif.model.as_deref().unwrap_or("no model")
+        [] => Err(no(phrase!(
+            "fit-no-camera-fits",
+            known = if exif.make.is_some() && exif.model.is_some() { "yes" } else { "no" },
+            width = width,
+            height = height,
+            make = exif.make.as_deref().unwrap_or_default(),
+            model = exif.model.as_deref().unwrap_or_default(),
         ))),
-        [a, b, ..] => Err(no(format!("two camera files fit it, {} and {}: name one with --camera", a.name, b.name))),
+        [a, b, ..] => Err(no(phrase!("fit-no-camera-two", first = &a.name, second = &b.name))),
     }
 }

@@ -35,6 +35,8 @@ mod rigid;
 mod seating;
 mod words;
 
+use crate::words::{Language, Phrase, phrase};
+
 pub use advice::Advice;
 pub use chart::recheck_page;
 pub use compose::{CarrierSurvey, LeftOut, MarkerSurvey, Options, PhotoSurvey, Survey, survey};
@@ -48,32 +50,39 @@ pub use words::words;
 
 /// Why a kit could not be surveyed.
 #[derive(Debug, Clone, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum Error {
     /// A photo can't be read.
-    #[error("{0}")]
-    Photo(String),
+    Photo(Phrase),
     /// No camera for a photo.
-    #[error("cannot measure {file}: {why}")]
     NoCamera {
         /// The photo.
         file: String,
         /// What is wrong and what to do.
-        why: String,
+        why: Phrase,
     },
     /// The photos do not show the kit, or not enough of it.
-    #[error("cannot survey the kit: {0}")]
-    NotMeasured(String),
+    NotMeasured(Phrase),
     /// A length names what is not there.
-    #[error("cannot use the length {length}: {why}")]
     Length {
         /// As typed.
         length: String,
         /// What is wrong and what to do.
-        why: String,
+        why: Phrase,
     },
 }
 
 impl Error {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            Error::Photo(why) => why.clone(),
+            Error::NoCamera { file, why } => phrase!("fit-no-camera", file = file, why = why.clone()),
+            Error::NotMeasured(why) => phrase!("fit-no-survey", why = why.clone()),
+            Error::Length { length, why } => phrase!("fit-no-length", length = length, why = why.clone()),
+        }
+    }
+
     /// Whether an input could not be read, rather than not be measured.
     pub fn unreadable(&self) -> bool {
         !matches!(self, Error::NotMeasured(_))

@@ -82,9 +82,7 @@ pub fn recheck(
     date: &str,
 ) -> Result<Recheck, Error> {
     if first.layout.is_none() {
-        return Err(Error::NotMeasured(
-            "the reference was never surveyed: survey it once, and check against the kit that this writes".to_owned(),
-        ));
+        return Err(Error::NotMeasured(phrase!("fit-no-first-survey")));
     }
     let found = survey(first, cameras, photos, &Options { camera_named, ..Options::default() })?;
     let farthest = found.markers().max_by(|a, b| a.moved_mm.norm().total_cmp(&b.moved_mm.norm()));

@@ -11,6 +11,7 @@ use crate::marker::Kit;
 use crate::num::student_quantile;
 use crate::pose::{self, PhotoView, Problem, Source, adjust};
 use crate::record::JobRecord;
+use crate::words::{Phrase, phrase};
 
 /// The plate once clamped on: where it sat, in the reference carrier's frame.
 #[derive(Debug, Clone, PartialEq)]
@@ -84,11 +85,12 @@ pub fn seated_from_photos(
         views.push(PhotoView::from_sightings(kit, at, &photo.sightings));
     }
     let problem = Problem { kit, cameras: used, photos: views };
-    let not = |why: String| Error::NotMeasured(format!("{name}: {why}"));
-    let scene = adjust(&problem, &pose::Options::default()).map_err(|e| not(e.to_string()))?;
+    let not = |why: Phrase| Error::NotMeasured(phrase!("fit-of", what = name, why = why));
+    let scene =
+        adjust(&problem, &pose::Options::default()).map_err(|e| not(phrase!("fit-said", why = e.to_string())))?;
     let place = |k: usize| {
         let seen = scene.carriers[k].filter(|_| scene.knows(k));
-        seen.ok_or_else(|| not(format!("the photos do not fix {}: take it from two sides", kit.carriers[k].name)))
+        seen.ok_or_else(|| not(phrase!("fit-no-place", holder = &kit.carriers[k].name)))
     };
     let (world_from_plate, world_from_reference) = (place(plate)?, place(against)?);
     let relative: Pose<geom::World, geom::Carrier> =
@@ -119,7 +121,8 @@ fn by_reference(relative: &Pose<geom::World, geom::Carrier>) -> DMatrix<f64> {
 pub fn seated_from_record(name: &str, record: &JobRecord, plate: &str, against: &str) -> Result<Seated, Error> {
     let find = |wanted: &str| {
         let carrier = record.carriers.iter().find(|c| c.name == wanted);
-        carrier.ok_or_else(|| Error::NotMeasured(format!("{name}: no carrier {wanted} was measured in it")))
+        let why = || phrase!("fit-no-holder", holder = wanted);
+        carrier.ok_or_else(|| Error::NotMeasured(phrase!("fit-of", what = name, why = why())))
     };
     let (plate, against) = (find(plate)?, find(against)?);
     let pose = |c: &crate::record::CarrierRecord| -> Pose<geom::World, geom::Carrier> {
@@ -149,10 +152,7 @@ pub fn seated_from_record(name: &str, record: &JobRecord, plate: &str, against: 
 /// Fewer than three seatings.
 pub fn seating(seated: &[Seated], turned: &[Seated]) -> Result<Seating, Error> {
     if seated.len() < 3 {
-        return Err(Error::NotMeasured(format!(
-            "{} seatings say nothing of repeatability: clamp the plate on at least three times, ten are good",
-            seated.len()
-        )));
+        return Err(Error::NotMeasured(phrase!("fit-no-seatings", count = seated.len())));
     }
     let n = seated.len() as f64;
     let degrees_of_freedom = n - 1.0;

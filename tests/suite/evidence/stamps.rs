@@ -178,7 +178,7 @@ fn altered_and_unfit_tokens_fail() {
     assert!(found * 20 >= tried * 19, "{found} of {tried}");
     fs::write(&kept, &bytes[..bytes.len() - 1]).unwrap();
     let (code, text) = check(&folder, &authority.root());
-    assert!(code == 1 && text.contains("tagmanifest-sha512.txt.tsr is no timestamp"), "{text}");
+    assert!(code == 1 && text.contains("tagmanifest-sha512.txt.tsr: it is no timestamp"), "{text}");
     let root = fs::read(authority.root()).unwrap();
     assert!(baywitness::evidence::Authorities::read(&root[..40], "x").is_err());
 }

@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use baywitness::transparency::{
     Checkpoint, KeyKind, Log, LogFolder, NoteSigner, SignedNote, Vouched, private_folder, read_checkpoint, witness,
 };
+use baywitness::words::Language;
 
 use super::{attempts, log, names};
 
@@ -194,7 +195,7 @@ fn what_was_cut_off_is_put_right() {
     fs::write(&newest, unsigned).unwrap();
     fs::write(folder.join("tile/0/001.p/.2.part"), "x").unwrap();
     let done = own.append(&attempts(300, 301)).unwrap();
-    assert!(done.repaired[0].contains("never acknowledged"), "{:?}", done.repaired);
+    assert!(done.repaired[0].say(Language::English).contains("never acknowledged"), "{:?}", done.repaired);
     let now = LogFolder::open(&folder).unwrap();
     assert_eq!(names(&now).last().unwrap(), "300");
     assert!(below(&folder).iter().all(|f| !f.contains(".part") && !f.contains("001")), "{:?}", below(&folder));
@@ -212,7 +213,7 @@ fn what_was_cut_off_is_put_right() {
     other.append(&attempts(254, 258)).unwrap();
     fs::copy(before.join("checkpoint"), twin.join("checkpoint")).unwrap();
     let done = other.append(&[]).unwrap();
-    assert!(done.repaired[0].contains("is published: 258 entries"), "{:?}", done.repaired);
+    assert!(done.repaired[0].say(Language::English).contains("is published: 258 entries"), "{:?}", done.repaired);
     assert_eq!(fs::read_to_string(twin.join("checkpoint")).unwrap().as_bytes(), signed);
     assert_eq!(names(&LogFolder::open(&twin).unwrap()).len(), 258);
 }

@@ -135,7 +135,7 @@ pub fn audit_log(ledger: &Ledger, lines: &[Judged], options: &LogOptions) -> Res
         checkpoint: String::new(),
     };
     if let Err(e) = audit.read(options, &archive) {
-        audit.note("log-broken", Vec::new(), None, phrase!("evidence-log-broken", why = e.to_string()));
+        audit.note("log-broken", Vec::new(), None, phrase!("evidence-log-broken", why = e.phrase()));
     }
     Ok(audit)
 }

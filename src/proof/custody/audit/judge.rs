@@ -9,13 +9,13 @@ use super::across::Lead;
 use super::changes::Change;
 use super::digest::{digest, of_job};
 use super::find::{Found, Sort};
-use crate::custody::{RemeasureError, remeasure};
-use crate::evidence::{Inspection, OneFileError, Outcome, Signers, inspect, unpack};
+use crate::custody::{RemeasureError, further, remeasure};
+use crate::evidence::{Inspection, Item, OneFileError, Outcome, Signers, cannot, inspect, unpack};
 use crate::job::Options;
 use crate::job::verify_and;
 use crate::record::JobRecord;
 use crate::verdict::Verdict;
-use crate::words::Language;
+use crate::words::{Language, Phrase, phrase};
 
 /// What became of one folder: a line of `audit.jsonl`.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -58,27 +58,27 @@ pub fn judge(found: &Found, options: &Options, signers: Option<&Signers>) -> Jud
             let own = verify_and(&found.path, options, |folder, digests| of_job(folder, |n| digests[n].to_owned()));
             match own {
                 Ok((record, digest)) => of_record(&path, &digest, &record),
-                Err(e) => failed(&path, &again(), &e.to_string()),
+                Err(e) => failed(&path, &again(), &phrase!("evidence-said", why = e.to_string())),
             }
         }
         Sort::Evidence => evidence(&found.path, &path, &again(), signers),
         Sort::OneFile => one_file(&found.path, &path, &again(), signers),
     }));
-    judged.unwrap_or_else(|_| {
-        failed(&path, &again(), "the program failed on this job: please report it, with the job if that is possible")
-    })
+    judged.unwrap_or_else(|_| failed(&path, &again(), &phrase!("evidence-judge-fault")))
 }
 
 /// An evidence folder as one file, unpacked into a folder that is gone afterwards.
 fn one_file(file: &Path, path: &str, digest: &str, signers: Option<&Signers>) -> Judged {
     let room = match tempfile::tempdir() {
         Ok(room) => room,
-        Err(e) => return failed(path, digest, &format!("cannot make a folder to unpack {path} into: {e}")),
+        Err(e) => {
+            return failed(path, digest, &phrase!("evidence-unpack-room", path = path, why = e.to_string()));
+        }
     };
     let mut judged = match unpack(file, room.path()) {
         Ok(folder) => evidence(&folder, path, digest, signers),
-        Err(e @ OneFileError::Entry { .. }) => altered(path, digest, &e.to_string()),
-        Err(e) => failed(path, digest, &e.to_string()),
+        Err(e @ OneFileError::Entry { .. }) => altered(path, digest, &e.phrase()),
+        Err(e) => failed(path, digest, &e.phrase()),
     };
     // Where it was unpacked to is nobody's concern.
     if let Some(message) = judged.result.get_mut("message")
@@ -89,20 +89,23 @@ fn one_file(file: &Path, path: &str, digest: &str, signers: Option<&Signers>) ->
     judged
 }
 
-fn altered(path: &str, digest: &str, why: &str) -> Judged {
+fn altered(path: &str, digest: &str, why: &Phrase) -> Judged {
     Judged { evidence: Some("altered".to_owned()), ..failed(path, digest, why) }
 }
 
 fn evidence(folder: &Path, path: &str, digest: &str, signers: Option<&Signers>) -> Judged {
     let inspection = match inspect(folder) {
         Ok(inspection) => inspection,
-        Err(e) => return failed(path, digest, &format!("cannot read the folder {path}: {e}")),
+        Err(e) => return failed(path, digest, &cannot("folder", folder, &e)),
     };
-    let altered = |why: &str| altered(path, digest, why);
+    let altered = |why: &Phrase| altered(path, digest, why);
     if !inspection.intact() {
         let bad = inspection.items.iter().filter(|i| i.outcome == Outcome::Failed);
-        let words: Vec<String> = bad.map(|i| format!("{}: {}", i.what, i.found.say(Language::English))).collect();
-        return altered(&format!("{path} was altered: {}", words.join("; ")));
+        let one = |i: &Item| {
+            let item = phrase!("evidence-item", item = i.what.replace(' ', "-"));
+            phrase!("evidence-altered-item", item = item, found = i.found.clone())
+        };
+        return altered(&phrase!("evidence-altered", path = path, why = further(bad.map(one).collect())));
     }
     let signer = signer(&inspection, signers);
     match remeasure(&folder.join("data")) {
@@ -118,11 +121,9 @@ fn evidence(folder: &Path, path: &str, digest: &str, signers: Option<&Signers>) 
             signer,
             ..of_record(path, digest, &again.now)
         },
-        Ok(again) => {
-            altered(&format!("{path}: measured again, the photos say otherwise: {}", again.differences.join("; ")))
-        }
+        Ok(again) => altered(&phrase!("evidence-otherwise", path = path, differences = again.differing())),
         Err(e @ (RemeasureError::NoJob | RemeasureError::Result(_) | RemeasureError::Job(_))) => {
-            altered(&format!("{path}: {e}"))
+            altered(&phrase!("evidence-file-wrong", file = path, why = e.phrase()))
         }
     }
 }
@@ -147,7 +148,8 @@ fn of_record(path: &str, digest: &str, record: &JobRecord) -> Judged {
     }
 }
 
-fn failed(path: &str, digest: &str, message: &str) -> Judged {
+fn failed(path: &str, digest: &str, why: &Phrase) -> Judged {
+    let message = why.say(Language::English);
     Judged {
         path: path.to_owned(),
         exit: 2,

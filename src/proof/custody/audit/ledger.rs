@@ -10,6 +10,8 @@ use std::sync::Mutex;
 
 use super::changes::Outcome;
 use super::judge::Judged;
+use crate::evidence::cannot;
+use crate::words::{Language, Phrase, phrase};
 
 /// The folder that an audit writes to.
 #[derive(Debug)]
@@ -24,9 +26,9 @@ pub struct Ledger {
 
 /// Why an audit cannot write.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum LedgerError {
     /// Reading or writing failed.
-    #[error("cannot {doing} {path}: {source}")]
     Io {
         /// `read`, `write`, ...
         doing: &'static str,
@@ -36,8 +38,17 @@ pub enum LedgerError {
         source: io::Error,
     },
     /// Another audit writes there.
-    #[error("another audit is writing to {0}: wait for it, or name another folder")]
     Busy(PathBuf),
+}
+
+impl LedgerError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            LedgerError::Io { doing, path, source } => cannot(doing, path, source),
+            LedgerError::Busy(folder) => phrase!("evidence-ledger-busy", folder = folder.display().to_string()),
+        }
+    }
 }
 
 const LINES: &str = "audit.jsonl";
@@ -55,7 +66,7 @@ impl Ledger {
     /// The folder cannot be written, or another audit uses it.
     pub fn open(folder: &Path, recompute: bool) -> Result<(Self, BTreeMap<String, Judged>), LedgerError> {
         let results = folder.join(RESULTS);
-        fs::create_dir_all(&results).map_err(failed("make the folder", &results))?;
+        fs::create_dir_all(&results).map_err(failed("make", &results))?;
         let lock_path = folder.join("audit.lock");
         let lock = File::create(&lock_path).map_err(failed("write", &lock_path))?;
         lock.try_lock().map_err(|_| LedgerError::Busy(folder.to_path_buf()))?;
@@ -63,7 +74,7 @@ impl Ledger {
         let cut_off = folder.join(format!("{RECOMPUTING}.part")).is_dir();
         if (recompute && folder.join(LINES).is_file() || cut_off) && !recomputing.is_dir() {
             set_aside(folder)?;
-            fs::create_dir_all(&results).map_err(failed("make the folder", &results))?;
+            fs::create_dir_all(&results).map_err(failed("make", &results))?;
         }
         let earlier = read(&recomputing.join(LINES))?;
         let done = read(&folder.join(LINES))?;
@@ -158,7 +169,7 @@ fn result_name(judged: &Judged) -> String {
 /// taken up again: the folder gets its name when both are in it.
 fn set_aside(folder: &Path) -> Result<(), LedgerError> {
     let aside = folder.join(format!("{RECOMPUTING}.part"));
-    fs::create_dir_all(&aside).map_err(failed("make the folder", &aside))?;
+    fs::create_dir_all(&aside).map_err(failed("make", &aside))?;
     for name in [RESULTS, LINES] {
         let (from, to) = (folder.join(name), aside.join(name));
         if from.exists() && !to.exists() {
@@ -177,7 +188,8 @@ fn outcome_in(folder: &Path, line: &Judged) -> Result<Outcome, LedgerError> {
         return serde_json::from_slice(&bytes).map(|record| Ok(Box::new(record))).map_err(unread);
     }
     let error: serde_json::Value = serde_json::from_slice(&bytes).map_err(unread)?;
-    Ok(Err(error["message"].as_str().unwrap_or("its result cannot be read").to_owned()))
+    let told = error["message"].as_str().map(str::to_owned);
+    Ok(Err(told.unwrap_or_else(|| phrase!("evidence-ledger-no-message").say(Language::English))))
 }
 
 fn read(path: &Path) -> Result<BTreeMap<String, Judged>, LedgerError> {

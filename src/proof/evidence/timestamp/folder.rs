@@ -5,19 +5,20 @@ use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
 
+use super::super::cannot;
 use crate::folder::write_durably;
-use crate::words::phrase;
+use crate::words::{Language, Phrase, phrase};
 
-use super::super::inspect::{Inspection, Outcome};
+use super::super::inspect::{Inspection, Outcome, unread};
 use super::request::request;
 use super::token::{Token, TokenError};
 use super::{MOST_TOKEN, MOST_TOKENS, TAG_MANIFEST, token_name};
 
 /// Why a folder was not stamped.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum StampError {
     /// Reading or writing failed.
-    #[error("cannot {doing} {path}: {source}")]
     Io {
         /// `read` or `write`.
         doing: &'static str,
@@ -27,7 +28,6 @@ pub enum StampError {
         source: io::Error,
     },
     /// The token does not fit.
-    #[error("the timestamp {file} {source}")]
     Token {
         /// As it was named.
         file: String,
@@ -35,8 +35,20 @@ pub enum StampError {
         source: TokenError,
     },
     /// No more tokens.
-    #[error("{0} holds {MOST_TOKENS} timestamps already")]
     Full(PathBuf),
+}
+
+impl StampError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            StampError::Io { doing, path, source } => cannot(doing, path, source),
+            StampError::Token { file, source } => phrase!("evidence-stamp-wrong", file = file, why = source.phrase()),
+            StampError::Full(folder) => {
+                phrase!("evidence-stamps-full", folder = folder.display().to_string(), count = MOST_TOKENS)
+            }
+        }
+    }
 }
 
 /// The file name of the next token, and what it stamps.
@@ -83,13 +95,13 @@ pub(in super::super) fn inspect_tokens(folder: &Path, tag_manifest: &[u8], found
     for n in 0..MOST_TOKENS {
         let name = token_name(n);
         let Ok(meta) = fs::symlink_metadata(folder.join(&name)) else { break };
-        let read = || -> Result<(Token, Vec<u8>), String> {
+        let read = || -> Result<(Token, Vec<u8>), Phrase> {
             if !meta.is_file() || meta.len() > MOST_TOKEN {
-                return Err("is not a file of a timestamp's size".to_owned());
+                return Err(phrase!("evidence-size", what = "timestamp"));
             }
-            let bytes = fs::read(folder.join(&name)).map_err(|e| format!("cannot be read ({e})"))?;
-            let token = Token::read(&bytes).map_err(|e| e.to_string())?;
-            token.check(&stamped).map_err(|e| e.to_string())?;
+            let bytes = fs::read(folder.join(&name)).map_err(unread)?;
+            let token = Token::read(&bytes).map_err(|e| e.phrase())?;
+            token.check(&stamped).map_err(|e| e.phrase())?;
             Ok((token, bytes))
         };
         match read() {

@@ -12,6 +12,7 @@ use time::macros::format_description;
 use time::{OffsetDateTime, PrimitiveDateTime};
 
 use super::request::MessageImprint;
+use crate::words::{Language, Phrase, phrase};
 
 /// `id-ct-TSTInfo` (RFC 3161, 2.4.2).
 const TST_INFO: ObjectIdentifier = ObjectIdentifier::new_unwrap("1.2.840.113549.1.9.16.1.4");
@@ -21,22 +22,31 @@ const SIGNING_CERTIFICATE: ObjectIdentifier = ObjectIdentifier::new_unwrap("1.2.
 
 /// Why a token is none, or not one for these bytes.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum TokenError {
     /// Not a timestamp in DER.
-    #[error("is no timestamp answer or token (RFC 3161, DER): {0}")]
     Form(#[from] der::Error),
     /// The authority said no.
-    #[error("is a refusal by the authority (status {0}): ask again")]
     Refused(u8),
     /// Something that a token must have is missing or more than one.
-    #[error("{0}")]
     Content(&'static str),
     /// Made for something else.
-    #[error("was made for other bytes: ask for a timestamp of this folder")]
     OtherBytes,
     /// The signature does not hold.
-    #[error("is not signed as it says ({0})")]
-    Signature(String),
+    Signature(Phrase),
+}
+
+impl TokenError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            TokenError::Form(e) => phrase!("evidence-token-form", why = e.to_string()),
+            TokenError::Refused(status) => phrase!("evidence-token-refused", status = u32::from(*status)),
+            TokenError::Content(problem) => phrase!("evidence-token", problem = *problem),
+            TokenError::OtherBytes => phrase!("evidence-token-other"),
+            TokenError::Signature(why) => phrase!("evidence-token-unsigned", why = why.clone()),
+        }
+    }
 }
 
 #[derive(Debug, Sequence)]
@@ -84,22 +94,22 @@ impl Token {
                 if response.status.status > 1 {
                     return Err(TokenError::Refused(response.status.status));
                 }
-                let token = response.token.ok_or(TokenError::Content("holds no token"))?;
+                let token = response.token.ok_or(TokenError::Content("no-token"))?;
                 (token, bytes.to_vec())
             }
         };
         if content.content_type != rfc5911::ID_SIGNED_DATA {
-            return Err(TokenError::Content("holds no signed data"));
+            return Err(TokenError::Content("no-signed-data"));
         }
         let data: SignedData = content.content.decode_as()?;
         if data.encap_content_info.econtent_type != TST_INFO {
-            return Err(TokenError::Content("is signed data, but no timestamp"));
+            return Err(TokenError::Content("no-timestamp"));
         }
-        let info = data.encap_content_info.econtent.as_ref().ok_or(TokenError::Content("holds no time"))?;
+        let info = data.encap_content_info.econtent.as_ref().ok_or(TokenError::Content("no-time"))?;
         let info = info.decode_as::<OctetString>()?;
         let (imprint, time) = read_info(info.as_bytes())?;
         let [by] = data.signer_infos.0.as_slice() else {
-            return Err(TokenError::Content("has not exactly one signer"));
+            return Err(TokenError::Content("signers"));
         };
         let certificates: Vec<Certificate> = data
             .certificates
@@ -107,11 +117,8 @@ impl Token {
             .flat_map(|set| set.0.iter())
             .filter_map(|c| if let CertificateChoices::Certificate(c) = c { Some(c.clone()) } else { None })
             .collect();
-        let signer = certificates
-            .iter()
-            .find(|c| is_of(c, &by.sid))
-            .ok_or(TokenError::Content("lacks the authority's certificate: ask with certReq"))?
-            .clone();
+        let signer =
+            certificates.iter().find(|c| is_of(c, &by.sid)).ok_or(TokenError::Content("no-certificate"))?.clone();
         let signed_attributes = attributes(by, info.as_bytes(), &signer)?;
         Ok(Token {
             answer,
@@ -156,8 +163,7 @@ impl Token {
     /// # Errors
     /// It is for other bytes, or its signature does not hold.
     pub fn check(&self, stamped: &[u8]) -> Result<(), TokenError> {
-        let digest = digest(self.imprint.hash_algorithm.oid, stamped)
-            .ok_or(TokenError::Content("uses a digest that this program does not trust"))?;
+        let digest = digest(self.imprint.hash_algorithm.oid, stamped).ok_or(TokenError::Content("digest"))?;
         if digest != self.imprint.hashed_message.as_bytes() {
             return Err(TokenError::OtherBytes);
         }
@@ -191,13 +197,13 @@ fn read_info(bytes: &[u8]) -> Result<(MessageImprint, OffsetDateTime), TokenErro
     })?;
     reader.finish(())?;
     if version != 1 || time.tag() != Tag::GeneralizedTime {
-        return Err(TokenError::Content("is of an unknown version"));
+        return Err(TokenError::Content("version"));
     }
     let extensions = Tag::ContextSpecific { constructed: true, number: TagNumber::N1 };
     if rest.iter().any(|any| any.tag() == extensions) {
-        return Err(TokenError::Content("carries extensions that this program does not know"));
+        return Err(TokenError::Content("extensions"));
     }
-    Ok((imprint, time_of(time.value()).ok_or(TokenError::Content("holds a time that is none"))?))
+    Ok((imprint, time_of(time.value()).ok_or(TokenError::Content("bad-time"))?))
 }
 
 fn time_of(text: &[u8]) -> Option<OffsetDateTime> {
@@ -225,26 +231,25 @@ fn is_of(certificate: &Certificate, signer: &SignerIdentifier) -> bool {
 /// The bytes that are signed (RFC 5652, 5.4), after what they say was compared
 /// with the content and the certificate.
 fn attributes(by: &SignerInfo, content: &[u8], signer: &Certificate) -> Result<Vec<u8>, TokenError> {
-    let attributes = by.signed_attrs.as_ref().ok_or(TokenError::Content("signs no attributes"))?;
+    let attributes = by.signed_attrs.as_ref().ok_or(TokenError::Content("no-attributes"))?;
     let one = |oid: ObjectIdentifier| {
         let mut values = attributes.iter().filter(|a| a.oid == oid).flat_map(|a| a.values.iter());
         values.next().filter(|_| values.next().is_none())
     };
-    let kind = one(rfc5911::ID_CONTENT_TYPE).ok_or(TokenError::Content("does not sign what it is"))?;
+    let kind = one(rfc5911::ID_CONTENT_TYPE).ok_or(TokenError::Content("no-kind"))?;
     if kind.decode_as::<ObjectIdentifier>()? != TST_INFO {
-        return Err(TokenError::Content("signs another kind of content"));
+        return Err(TokenError::Content("other-kind"));
     }
-    let listed = one(rfc5911::ID_MESSAGE_DIGEST).ok_or(TokenError::Content("does not sign its content"))?;
-    let own = digest(by.digest_alg.oid, content)
-        .ok_or(TokenError::Content("uses a digest that this program does not trust"))?;
+    let listed = one(rfc5911::ID_MESSAGE_DIGEST).ok_or(TokenError::Content("no-digest"))?;
+    let own = digest(by.digest_alg.oid, content).ok_or(TokenError::Content("digest"))?;
     if listed.decode_as::<OctetString>()?.as_bytes() != own {
-        return Err(TokenError::Signature("its time or its digest was altered".to_owned()));
+        return Err(TokenError::Signature(phrase!("evidence-token-altered")));
     }
     let der = signer.to_der()?;
     let names_signer = match (one(SIGNING_CERTIFICATE_V2), one(SIGNING_CERTIFICATE)) {
         (Some(v2), _) => {
             let (oid, listed) = certificate_id(v2)?;
-            let own = digest(oid, &der).ok_or(TokenError::Content("uses a digest that this program does not trust"))?;
+            let own = digest(oid, &der).ok_or(TokenError::Content("digest"))?;
             own == listed
         }
         // The older form tells the certificate by SHA-1, which binds nothing more than its name does:
@@ -253,7 +258,7 @@ fn attributes(by: &SignerInfo, content: &[u8], signer: &Certificate) -> Result<V
         (None, None) => false,
     };
     if !names_signer {
-        return Err(TokenError::Content("does not name the certificate that signed it (RFC 5816)"));
+        return Err(TokenError::Content("unnamed-signer"));
     }
     Ok(attributes.to_der()?)
 }

@@ -11,6 +11,7 @@ use webpki::ring as by;
 use webpki::{EndEntityCert, KeyUsage, anchor_from_trusted_cert};
 
 use super::token::Token;
+use crate::words::{Language, Phrase, phrase};
 
 /// `id-kp-timeStamping` (RFC 3161, 2.3), as the bytes of the identifier.
 const TIME_STAMPING: &[u8] = &[0x2b, 6, 1, 5, 5, 7, 3, 8];
@@ -23,10 +24,17 @@ pub struct Authorities {
 
 /// Why a file of authorities cannot be used.
 #[derive(Debug, thiserror::Error)]
-#[error("{file} {why}: give the authority's root certificate in PEM")]
+#[error("{}", self.phrase().say(Language::English))]
 pub struct AuthoritiesError {
     file: String,
-    why: String,
+    why: Phrase,
+}
+
+impl AuthoritiesError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        phrase!("evidence-authorities", file = &self.file, why = self.why.clone())
+    }
 }
 
 impl Authorities {
@@ -35,14 +43,15 @@ impl Authorities {
     /// # Errors
     /// There is none, or one cannot be read.
     pub fn read(pem: &[u8], file: &str) -> Result<Self, AuthoritiesError> {
-        let error = |why: String| AuthoritiesError { file: file.to_owned(), why };
+        let error = |why: Phrase| AuthoritiesError { file: file.to_owned(), why };
         let roots = CertificateDer::pem_slice_iter(pem).collect::<Result<Vec<_>, _>>();
-        let roots = roots.map_err(|e| error(format!("is no PEM file ({e:?})")))?;
+        let roots = roots.map_err(|e| error(phrase!("evidence-authorities-no-pem", why = format!("{e:?}"))))?;
         if roots.is_empty() {
-            return Err(error("holds no certificate".to_owned()));
+            return Err(error(phrase!("evidence-authorities-empty")));
         }
         for root in &roots {
-            anchor_from_trusted_cert(root).map_err(|e| error(format!("holds a bad certificate ({e})")))?;
+            let bad = |e: webpki::Error| error(phrase!("evidence-authorities-bad", why = e.to_string()));
+            anchor_from_trusted_cert(root).map_err(bad)?;
         }
         Ok(Authorities { roots })
     }
@@ -50,14 +59,14 @@ impl Authorities {
     /// Whether the token's certificate leads to one of these roots.
     ///
     /// # Errors
-    /// Why not, in words.
-    pub fn vouch_for(&self, token: &Token) -> Result<(), String> {
-        let words = |e: webpki::Error| format!("its certificate leads to none of the given authorities ({e})");
+    /// Why not.
+    pub fn vouch_for(&self, token: &Token) -> Result<(), Phrase> {
+        let words = |e: webpki::Error| phrase!("evidence-authority-elsewhere", why = e.to_string());
         let signer = encoded(&token.signer)?;
         let between = token.certificates.iter().map(encoded).collect::<Result<Vec<_>, _>>()?;
         let signer = EndEntityCert::try_from(&signer).map_err(words)?;
         let anchors: Vec<_> = self.roots.iter().filter_map(|root| anchor_from_trusted_cert(root).ok()).collect();
-        let seconds = u64::try_from(token.time.unix_timestamp()).map_err(|_| "its time is before 1970".to_owned())?;
+        let seconds = u64::try_from(token.time.unix_timestamp()).map_err(|_| phrase!("evidence-authority-early"))?;
         let time = UnixTime::since_unix_epoch(std::time::Duration::from_secs(seconds));
         let usage = KeyUsage::required(TIME_STAMPING);
         signer
@@ -67,8 +76,12 @@ impl Authorities {
     }
 }
 
-fn encoded(certificate: &Certificate) -> Result<CertificateDer<'static>, String> {
-    certificate.to_der().map(CertificateDer::from).map_err(|e| format!("its certificate cannot be read ({e})"))
+fn unreadable(why: String) -> Phrase {
+    phrase!("evidence-certificate-unreadable", why = why)
+}
+
+fn encoded(certificate: &Certificate) -> Result<CertificateDer<'static>, Phrase> {
+    certificate.to_der().map(CertificateDer::from).map_err(|e| unreadable(e.to_string()))
 }
 
 /// Whether a certificate's key signed some bytes; algorithms of signature and digest (RFC 5652, 5.3).
@@ -77,9 +90,9 @@ pub(super) fn signed_by(
     (signature_kind, digest): (ObjectIdentifier, ObjectIdentifier),
     signed: &[u8],
     signature: &[u8],
-) -> Result<(), String> {
+) -> Result<(), Phrase> {
     let certificate = encoded(certificate)?;
-    let key = EndEntityCert::try_from(&certificate).map_err(|e| format!("its certificate cannot be read: {e}"))?;
+    let key = EndEntityCert::try_from(&certificate).map_err(|e| unreadable(e.to_string()))?;
     let fitting: &[&dyn SignatureVerificationAlgorithm] = match (signature_kind, digest) {
         (rfc5912::SHA_256_WITH_RSA_ENCRYPTION, _) | (rfc5912::RSA_ENCRYPTION, rfc5912::ID_SHA_256) => {
             &[by::RSA_PKCS1_2048_8192_SHA256]
@@ -92,11 +105,11 @@ pub(super) fn signed_by(
         }
         (rfc5912::ECDSA_WITH_SHA_256, _) => &[by::ECDSA_P256_SHA256, by::ECDSA_P384_SHA256],
         (rfc5912::ECDSA_WITH_SHA_384, _) => &[by::ECDSA_P256_SHA384, by::ECDSA_P384_SHA384],
-        _ => return Err(format!("by a method that this program does not know, {signature_kind}")),
+        _ => return Err(phrase!("evidence-token-method", method = signature_kind.to_string())),
     };
     if fitting.iter().any(|how| key.verify_signature(*how, signed, signature).is_ok()) {
         Ok(())
     } else {
-        Err("its signature is not by its certificate's key".to_owned())
+        Err(phrase!("evidence-token-key"))
     }
 }

@@ -128,7 +128,8 @@ async function moved(page, looker) {
 }
 
 async function rightStand(page, looker, context, server, restart) {
-  await page.click("form[action$='/attempt'] button");
+  // Sealing measures the whole job again: its page may come later than a click waits for one.
+  await page.click("form[action$='/attempt'] button", { noWaitAfter: true });
   await page.waitForURL("**-attempt-2-01/photos", { timeout: 120000 });
   // The network drops: the photo waits in the browser.
   await context.setOffline(true);
@@ -172,7 +173,7 @@ async function finish(page, looker) {
   await page.waitForSelector(".files .path");
   await page.waitForSelector("#live:not([data-working]) .notice.good", { timeout: 60000 });
   await looker.look("finish");
-  await page.click("form[action$='/close'] button");
+  await page.click("form[action$='/close'] button", { noWaitAfter: true });
   await page.waitForSelector(".sealed", { timeout: 120000 });
   await looker.look("closed");
 }

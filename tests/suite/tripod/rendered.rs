@@ -117,7 +117,7 @@ fn file_name(path: &Path) -> String {
 }
 
 /// A line of what was said about one of the photos.
-fn line<'a>(said: &'a str, photo: usize) -> &'a str {
+fn line(said: &str, photo: usize) -> &str {
     said.lines().find(|l| l.starts_with(&format!("t{photo:02}.jpg"))).unwrap_or_else(|| panic!("t{photo:02}: {said}"))
 }
 

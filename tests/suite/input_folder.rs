@@ -110,12 +110,12 @@ fn names_are_looked_for_in_order() {
     let bench = Bench::new();
     let with_kit = |name: &str| JOB.replace("\"kit.toml\"", &format!("\"{name}\""));
     let kit_named = |name: &str| KIT.replacen("name = \"r\"", &format!("name = \"{name}\""), 1);
-    bench.write("job/job.toml", &with_kit("mine"));
-    bench.write("models/kits/mine.toml", &kit_named("from models"));
+    bench.write("job/job.toml", &with_kit("shop"));
+    bench.write("models/kits/shop.toml", &kit_named("from models"));
     let models = Models::in_folder(&bench.path("models")).unwrap();
     let opened = bench.open(&models).unwrap();
     assert_eq!((opened.kit.name.as_str(), opened.inputs[1].origin), ("from models", Origin::ModelsOption));
-    bench.write("job/mine.toml", &kit_named("from job"));
+    bench.write("job/shop.toml", &kit_named("from job"));
     let opened = bench.open(&models).unwrap();
     assert_eq!((opened.kit.name.as_str(), opened.inputs[1].origin), ("from job", Origin::Job));
 

@@ -32,7 +32,7 @@ impl RemeasureError {
         match self {
             RemeasureError::Result(why) => phrase!("evidence-remeasure-result", file = RESULT, why = why),
             RemeasureError::NoJob => phrase!("evidence-remeasure-no-job"),
-            RemeasureError::Job(e) => phrase!("evidence-remeasure-job", why = e.to_string()),
+            RemeasureError::Job(e) => phrase!("evidence-remeasure-job", why = e.phrase()),
         }
     }
 }

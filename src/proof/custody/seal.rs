@@ -34,7 +34,7 @@ impl GatherError {
     /// For any language.
     pub fn phrase(&self) -> Phrase {
         match self {
-            GatherError::Job(e) => phrase!("evidence-said", why = e.to_string()),
+            GatherError::Job(e) => e.phrase(),
             GatherError::Picture(e) => phrase!("evidence-said", why = e.to_string()),
             GatherError::Pdf(e) => phrase!("evidence-said", why = e.to_string()),
             GatherError::Json(e) => phrase!("evidence-seal-json", why = e.to_string()),

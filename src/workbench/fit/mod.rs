@@ -82,7 +82,7 @@ impl Error {
     /// For any language.
     pub fn phrase(&self) -> Phrase {
         match self {
-            Error::Photo(e) => phrase!("fit-said", why = e.to_string()),
+            Error::Photo(e) => e.phrase(),
             Error::TooFew { left, photos, why } => {
                 let few = phrase!("fit-no-too-few", left = *left, photos = *photos);
                 further(few, why.clone())

@@ -31,7 +31,7 @@ pub struct SurveyPhoto {
 /// A photo that can't be read.
 pub fn look(photos: &[PathBuf], seen: &(dyn Fn(&str) + Sync)) -> Result<Vec<SurveyPhoto>, Error> {
     let one = |path: &PathBuf| {
-        let photo = photo::read(path).map_err(|e| Error::Photo(phrase!("fit-said", why = e.to_string())))?;
+        let photo = photo::read(path).map_err(|e| Error::Photo(e.phrase()))?;
         let file = path.display().to_string();
         let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
         seen(&file);

@@ -121,7 +121,7 @@ fn check_record(predictor: &Predictor, check: &Check, p: &Predicted) -> Predicte
         from: check.from.as_ref().map(|f| f.name().to_owned()),
         target: check.target.clone(),
         step: check.step.clone(),
-        reference_line: line_words(predictor.wanted.setup, check).into(),
+        reference_line: line_words(predictor.wanted.setup, check),
         unit: check.quantity.unit().symbol().into(),
         evidence: if by_reading { "reading" } else { "photos" }.into(),
         tolerance: nearest_limit(check).unwrap_or(0.0),

@@ -58,7 +58,7 @@ pub fn judge(found: &Found, options: &Options, signers: Option<&Signers>) -> Jud
             let own = verify_and(&found.path, options, |folder, digests| of_job(folder, |n| digests[n].to_owned()));
             match own {
                 Ok((record, digest)) => of_record(&path, &digest, &record),
-                Err(e) => failed(&path, &again(), &phrase!("evidence-said", why = e.to_string())),
+                Err(e) => failed(&path, &again(), &e.phrase()),
             }
         }
         Sort::Evidence => evidence(&found.path, &path, &again(), signers),

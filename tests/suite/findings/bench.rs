@@ -248,12 +248,20 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
     };
     let by_check: Vec<Vec<Ask>> = asks[..checks_end].iter().map(|a| vec![a.clone()]).collect();
     let (findings, settled) = settle(&case, find(&case), &by_check, &[]);
-    findings.iter().for_each(|f| assert_told(&f.message));
     let detectable = detectable(&case);
-    detectable.iter().filter_map(|d| d.remedy.as_ref()).for_each(assert_told);
-    for c in checks.iter().chain(&settled) {
-        assert_told(&c.correction);
-        c.reason.iter().chain(c.otherwise.iter().map(|o| &o.assuming)).for_each(assert_told);
+    let judged = Judged { findings, detectable, checks, settled, sensitivity };
+    judged.assert_told();
+    judged
+}
+
+impl Judged {
+    /// All that people read of it is said in every language.
+    fn assert_told(&self) {
+        self.findings.iter().for_each(|f| assert_told(&f.message));
+        self.detectable.iter().filter_map(|d| d.remedy.as_ref()).for_each(assert_told);
+        for c in self.checks.iter().chain(&self.settled) {
+            assert_told(&c.correction);
+            c.reason.iter().chain(c.otherwise.iter().map(|o| &o.assuming)).for_each(assert_told);
+        }
     }
-    Judged { findings, detectable, checks, settled, sensitivity }
 }

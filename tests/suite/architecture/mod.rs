@@ -24,7 +24,7 @@ const FLOORS: [(&str, u8); 30] = [
     ("quantity", 0),
     ("input", 0),
     ("typeface", 0),
-    ("shown", 0),
+    ("shown", 1),
     ("camera", 1),
     ("marker", 1),
     ("setup", 1),

@@ -60,7 +60,6 @@ pub fn due(found: &Found) -> Result<Due, Phrase> {
     };
     let file = job.join("job.toml");
     let text = std::fs::read_to_string(&file).map_err(|e| cannot("read", &file, &e))?;
-    let read = JobFile::from_toml(&text, &file.display().to_string())
-        .map_err(|e| e.phrase())?;
+    let read = JobFile::from_toml(&text, &file.display().to_string()).map_err(|e| e.phrase())?;
     Ok(Due { path: found.path.clone(), job: read.job, keep_until: read.keep_until, stamped_until })
 }

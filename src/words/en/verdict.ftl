@@ -59,8 +59,8 @@ verdict-quantity =
         [arch_height_rear_right] rear right arch height
         [ride_height] ride height, mean of four arches
         [body_pitch] tilt of the body over its wheels
-        [target_tilt_gravity] target tilt by level
-        [target_level_gravity] target level by level
+        [target_tilt_gravity] target tilt by spirit level
+        [target_level_gravity] target level by spirit level
        *[other] { $quantity }
     }
 verdict-line =

@@ -27,12 +27,12 @@ verdict-quantity =
         [distance] distancia
         [range] distancia en línea recta
         [lateral_offset] centrado
-        [lateral_from_nose] centrado respecto a la marca frontal
+        [lateral_from_nose] centrado sobre la marca del frontal
         [height] altura
-        [height_from_nose] altura sobre la marca frontal
+        [height_from_nose] altura sobre la marca del frontal
         [yaw] perpendicularidad
         [pitch] inclinación
-        [roll] nivel transversal
+        [roll] nivelación
         [side_range_difference] distancias laterales, izquierda menos derecha
         [side_range_left] distancia lateral izquierda
         [side_range_right] distancia lateral derecha
@@ -52,15 +52,15 @@ verdict-quantity =
         [camber_front_right] caída delantera derecha
         [rear_track] ancho de vía trasero
         [wheelbase] distancia entre ejes
-        [setback] retranqueo
+        [setback] retraso de rueda
         [arch_height_front_left] altura del paso de rueda delantero izquierdo
         [arch_height_front_right] altura del paso de rueda delantero derecho
         [arch_height_rear_left] altura del paso de rueda trasero izquierdo
         [arch_height_rear_right] altura del paso de rueda trasero derecho
         [ride_height] altura de la carrocería, media de los cuatro pasos de rueda
-        [body_pitch] inclinación de la carrocería sobre las ruedas
-        [target_tilt_gravity] inclinación de la diana según nivel de burbuja
-        [target_level_gravity] nivel transversal de la diana según nivel de burbuja
+        [body_pitch] inclinación de la carrocería respecto a las ruedas
+        [target_tilt_gravity] inclinación de la diana según el nivel de burbuja
+        [target_level_gravity] nivelación de la diana según el nivel de burbuja
        *[other] { $quantity }
     }
 verdict-line =

@@ -27,12 +27,12 @@ verdict-quantity =
         [distance] distance
         [range] distance en ligne droite
         [lateral_offset] centrage
-        [lateral_from_nose] centrage sur la marque avant
+        [lateral_from_nose] centrage sur le repère avant
         [height] hauteur
-        [height_from_nose] hauteur au-dessus de la marque avant
+        [height_from_nose] hauteur au-dessus du repère avant
         [yaw] équerrage
         [pitch] inclinaison
-        [roll] niveau transversal
+        [roll] horizontalité
         [side_range_difference] distances latérales, gauche moins droite
         [side_range_left] distance latérale gauche
         [side_range_right] distance latérale droite
@@ -42,17 +42,17 @@ verdict-quantity =
         [front_toe_right] parallélisme avant droit
         [thrust_angle] angle de poussée
         [steering_angle] angle de braquage
-        [plate_plumb_left] aplomb de la plaque arrière gauche
-        [plate_plumb_right] aplomb de la plaque arrière droite
-        [plate_plumb_front_left] aplomb de la plaque avant gauche
-        [plate_plumb_front_right] aplomb de la plaque avant droite
+        [plate_plumb_left] aplomb de la plaque de roue arrière gauche
+        [plate_plumb_right] aplomb de la plaque de roue arrière droite
+        [plate_plumb_front_left] aplomb de la plaque de roue avant gauche
+        [plate_plumb_front_right] aplomb de la plaque de roue avant droite
         [camber_left] carrossage arrière gauche
         [camber_right] carrossage arrière droit
         [camber_front_left] carrossage avant gauche
         [camber_front_right] carrossage avant droit
         [rear_track] voie arrière
         [wheelbase] empattement
-        [setback] décalage d'essieu
+        [setback] déport de roue
         [arch_height_front_left] hauteur du passage de roue avant gauche
         [arch_height_front_right] hauteur du passage de roue avant droit
         [arch_height_rear_left] hauteur du passage de roue arrière gauche
@@ -60,7 +60,7 @@ verdict-quantity =
         [ride_height] hauteur de caisse, moyenne des quatre passages de roue
         [body_pitch] inclinaison de la caisse par rapport aux roues
         [target_tilt_gravity] inclinaison de la cible au niveau à bulle
-        [target_level_gravity] niveau transversal de la cible au niveau à bulle
+        [target_level_gravity] horizontalité de la cible au niveau à bulle
        *[other] { $quantity }
     }
 verdict-line =

@@ -74,7 +74,8 @@ impl Label {
 }
 
 fn trade(name: &str, known: Option<Quantity>, from: Option<&str>) -> Phrase {
-    let base = phrase!("verdict-quantity", quantity = known.map_or_else(|| name.replace('_', " "), |_| name.to_owned()));
+    let base =
+        phrase!("verdict-quantity", quantity = known.map_or_else(|| name.replace('_', " "), |_| name.to_owned()));
     match from {
         Some(from) if known.is_some() => {
             phrase!("report-quantity-from", quantity = name, name = base, datum = datum(from))

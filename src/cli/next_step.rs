@@ -32,7 +32,7 @@ pub(super) fn run() -> Option<u8> {
     let models = match Models::standard(None) {
         Ok(models) => models,
         Err(e) => {
-            complain(&e.to_string());
+            complain(&e.say(language()));
             return Some(UNREADABLE);
         }
     };

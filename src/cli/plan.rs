@@ -148,7 +148,7 @@ fn earlier_noise(args: &Arguments) -> Result<Option<f64>, String> {
     let mut ratios = Vec::new();
     let options = Options { models: Models::standard(args.models.as_deref()).map_err(|e| e.say(language()))? };
     for job in &args.earlier {
-        let record = verify(job, &options).map_err(|e| e.to_string())?;
+        let record = verify(job, &options).map_err(|e| e.say(language()))?;
         let before = ratios.len();
         ratios.extend(record.photos.iter().filter_map(|p| p.noise_ratio));
         if ratios.len() == before {
@@ -164,7 +164,7 @@ fn inputs(args: &Arguments) -> Result<Inputs, String> {
     let mut inputs = read(&models, &args.kit, &args.setup, &args.camera)?;
     if let Some(job) = &args.job {
         let path = if job.is_dir() { job.join("job.toml") } else { job.clone() };
-        let source = SourceFile::read(&path).map_err(|e| e.to_string())?;
+        let source = SourceFile::read(&path).map_err(|e| e.say(language()))?;
         let text = source.text().map_err(|e| e.say(language()))?;
         inputs.vehicle = JobFile::from_toml(text, source.name()).map_err(|e| e.say(language()))?.vehicle;
     }

@@ -51,7 +51,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let unreadable = |message: String| (UNREADABLE, message);
     let mut all = read_log(&typed.log).map_err(unreadable)?;
-    let models = Models::standard(None).map_err(|e| unreadable(e.to_string()))?;
+    let models = Models::standard(None).map_err(|e| unreadable(e.say(language())))?;
     let first = kit(&models, &typed.kit).map_err(unreadable)?;
     let cameras = cameras(&models, typed.camera.as_deref()).map_err(unreadable)?;
     let failed = |e: survey::Error| (if e.unreadable() { UNREADABLE } else { OUT }, e.phrase().say(language()));

@@ -57,7 +57,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 }
 
 fn seal(arguments: &Arguments) -> Result<String, String> {
-    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.to_string())?;
+    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.say(language()))?;
     let key = arguments
         .key
         .as_deref()

@@ -53,8 +53,8 @@ pub(super) fn run(watched: &Watched) -> Result<u8, String> {
     if !watched.photos.is_dir() {
         return Err(say!(language(), "cli-tripod-no-folder", folder = shown(watched.photos)));
     }
-    let options = job::Options { models: Models::standard(watched.models).map_err(|e| e.to_string())? };
-    let folder = JobFolder::open(watched.job, &options.models).map_err(|e| e.to_string())?;
+    let options = job::Options { models: Models::standard(watched.models).map_err(|e| e.say(language()))? };
+    let folder = JobFolder::open(watched.job, &options.models).map_err(|e| e.say(language()))?;
     step_of(&folder.setup, watched.step)?;
     let first = folder.photos.iter().filter(|p| p.after_move == 0).count();
     if first < 2 {
@@ -118,9 +118,9 @@ impl<'a> Bench<'a> {
             note(&format!("{}\n", say!(language(), "cli-tripod-left-out", count = skip, folder = folder)));
         }
         self.done.extend(there[..skip].iter().map(|p| (p.path.clone(), p.clone())));
-        sweep(self.watched.job).map_err(|e| e.to_string())?;
-        if let Some(kept) = kept_last(self.watched.job, self.watched.step).map_err(|e| e.to_string())? {
-            let (frame, _) = self.memory.frame(&kept, &self.kit).map_err(|e| e.to_string())?;
+        sweep(self.watched.job).map_err(|e| e.say(language()))?;
+        if let Some(kept) = kept_last(self.watched.job, self.watched.step).map_err(|e| e.say(language()))? {
+            let (frame, _) = self.memory.frame(&kept, &self.kit).map_err(|e| e.say(language()))?;
             self.tripod = Tripod::resumed(frame);
         }
         Ok(())
@@ -164,7 +164,7 @@ impl<'a> Bench<'a> {
         let (frame, sha256) = match self.memory.frame(&picture.path, &self.kit) {
             Ok(found) => found,
             Err(e) => {
-                tell(&name, phrase!("moves-tripod-skipped", why = e.to_string()));
+                tell(&name, phrase!("moves-tripod-skipped", why = e.phrase()));
                 return News::Nothing;
             }
         };
@@ -189,7 +189,7 @@ impl<'a> Bench<'a> {
                 }
             }
             Err(e) => {
-                complain(&e.to_string());
+                complain(&e.say(language()));
                 News::Nothing
             }
         }
@@ -198,7 +198,7 @@ impl<'a> Bench<'a> {
     /// Measures the job again, and shows what there is to do where that is news; gives the exit code.
     fn verify(&mut self, news: News) -> u8 {
         let measured = verify_watching(self.watched.job, &self.options, &self.memory, &mut |_| ());
-        let shown = measured.map_err(|e| e.to_string()).and_then(|record| {
+        let shown = measured.map_err(|e| e.say(language())).and_then(|record| {
             if news == News::Place || self.shown != Some(record.verdict) {
                 self.show(&record)?;
             }

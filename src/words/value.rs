@@ -83,6 +83,11 @@ impl Value {
         }
     }
 
+    /// A text of digits with a decimal point, as rounding gives it, with the language's decimal sign; any other text as it is.
+    pub fn digits(text: &str) -> Self {
+        Figure::of_digits(text).map_or_else(|| text.into(), Value::from)
+    }
+
     /// As the message library takes it.
     pub(crate) fn resolve(&self, language: Language) -> FluentValue<'static> {
         match self {

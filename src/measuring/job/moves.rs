@@ -13,12 +13,12 @@ use crate::geom::deg;
 use crate::marker::Role;
 use crate::measure::{Answer, Ask, Facts, Measurement, Undetermined, UsedReading, differences, measure};
 use crate::pose::{Problem, Scene};
-use crate::quantity::{Estimate, Unit, with_uncertainty};
+use crate::quantity::{Estimate, with_uncertainty};
 use crate::record::{AimRecord, FirstRecord, PositionFigure, PositionRecord, TurnedRecord};
 use crate::setup::{Check, Setup};
 use crate::verdict::findings::PhotoProblem;
-use crate::verdict::{Checked, Proof, Verdict, Went, decide, digits_of, figure, leave_it, sentences};
-use crate::words::{Figure, Language, Phrase, phrase};
+use crate::verdict::{Checked, Proof, Verdict, Went, decide, figure, leave_it, sentences, with_unit};
+use crate::words::{Figure, Language, Phrase, Value, phrase};
 
 /// Photos in which a stand and something on the vehicle were both measured: sheets alone would not show that the
 /// vehicle was nudged meanwhile.
@@ -290,28 +290,18 @@ fn turned(screw: &crate::setup::Screw, turns: f64, went: Option<Estimate>) -> Tu
         None => phrase!("moves-screw-unknown", turns = of, screw = screw_name),
         Some(went) => {
             let (gave, u) = with_uncertainty(went.value, went.expanded_uncertainty());
-            let (gave, u) = (digits_of(&gave), digits_of(&u));
+            let (gave, u) = (Value::digits(&gave), Value::digits(&u));
             let (per_turn, stated) = (figure(went.value / turns, 2), figure(screw.per_turn, 2));
-            match screw.quantity.unit() {
-                Unit::Millimetre => phrase!(
-                    "moves-screw-gave-mm",
-                    turns = of,
-                    screw = screw_name,
-                    gave = gave,
-                    uncertainty = u,
-                    per_turn = per_turn,
-                    stated = stated
-                ),
-                Unit::Degree => phrase!(
-                    "moves-screw-gave-degrees",
-                    turns = of,
-                    screw = screw_name,
-                    gave = gave,
-                    uncertainty = u,
-                    per_turn = per_turn,
-                    stated = stated
-                ),
-            }
+            let of_unit = |x| with_unit(x, screw.quantity.unit());
+            phrase!(
+                "moves-screw-gave",
+                turns = of,
+                screw = screw_name,
+                gave = of_unit(gave),
+                uncertainty = u,
+                per_turn = of_unit(per_turn),
+                stated = stated
+            )
         }
     };
     TurnedRecord {

@@ -1,10 +1,10 @@
 //! How far a screw of the stand really goes by a turn, learned from the moves so far.
 
-use crate::quantity::{Quantity, Unit, with_uncertainty};
+use crate::quantity::{Quantity, with_uncertainty};
 use crate::record::PositionRecord;
 use crate::setup::{Screw, Stand};
-use crate::verdict::{digits_of, figure};
-use crate::words::{Phrase, phrase};
+use crate::verdict::{figure, with_unit};
+use crate::words::{Phrase, Value, phrase};
 
 /// So many turns together, before what they gave counts for more than the stand file.
 const LEAST_TURNS: f64 = 2.0;
@@ -27,16 +27,10 @@ pub(super) fn advice(stand: &Stand, quantity: Quantity, change: f64, track: &[Po
     let Some(learned) = learned(screw, track) else { return screw.phrase(change) };
     let turns = Screw { per_turn: learned.per_turn, ..screw.clone() }.phrase(change)?;
     let (gives, _) = with_uncertainty(learned.per_turn.abs(), 2.0 * learned.u);
-    let (gives, stated) = (digits_of(&gives), figure(screw.per_turn.abs(), 2));
+    let [gives, stated] =
+        [Value::digits(&gives), figure(screw.per_turn.abs(), 2)].map(|x| with_unit(x, quantity.unit()));
     let way = if learned.per_turn * screw.per_turn < 0.0 { "other" } else { "same" };
-    Some(match quantity.unit() {
-        Unit::Millimetre => {
-            phrase!("moves-screw-learned-mm", turns = turns, gives = gives, way = way, stated = stated)
-        }
-        Unit::Degree => {
-            phrase!("moves-screw-learned-degrees", turns = turns, gives = gives, way = way, stated = stated)
-        }
-    })
+    Some(phrase!("moves-screw-learned", turns = turns, gives = gives, way = way, stated = stated))
 }
 
 /// The mean of all moves in which the screw's own part can be told, each by its weight. Differences between

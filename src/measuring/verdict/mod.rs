@@ -22,4 +22,4 @@ pub use position::{Proof, Went, after_the_moves, later, leave_it};
 pub use sensitivity::{Assumption, Sensitivity, sensitivity};
 pub use trust::{Otherwise, mark, settle};
 pub use words::body_label;
-pub(crate) use words::{AFTER_MOVE, body, body_called, digits_of, figure, plus_minus, sentences};
+pub(crate) use words::{AFTER_MOVE, body, body_called, figure, plus_minus, sentences, with_unit};

@@ -3,32 +3,32 @@
 
 use crate::marker::{Carrier, Kit, Role};
 use crate::quantity::{Unit, rounded};
-use crate::words::{Figure, Phrase, Value, phrase};
+use crate::words::{Phrase, Value, phrase};
 
 /// A figure rounded to a place.
 pub(crate) fn figure(x: f64, digits: usize) -> Value {
-    digits_of(&rounded(x, digits))
-}
-
-/// A rounded text of digits.
-pub(crate) fn digits_of(text: &str) -> Value {
-    Figure::of_digits(text).map_or_else(|| text.into(), Value::from)
+    Value::digits(&rounded(x, digits))
 }
 
 /// A length or an angle with its unit, rounded as it is set in a bay.
 pub(crate) fn amount(x: f64, unit: Unit, digits: [usize; 2]) -> Phrase {
     let [of_mm, of_degrees] = digits;
+    with_unit(figure(x, if unit == Unit::Millimetre { of_mm } else { of_degrees }), unit)
+}
+
+/// A length or an angle with its unit.
+pub(crate) fn with_unit(x: Value, unit: Unit) -> Phrase {
     match unit {
-        Unit::Millimetre => phrase!("verdict-mm", x = figure(x, of_mm)),
-        Unit::Degree => phrase!("verdict-degrees", x = figure(x, of_degrees)),
+        Unit::Millimetre => phrase!("verdict-mm", x = x),
+        Unit::Degree => phrase!("verdict-degrees", x = x),
     }
 }
 
 /// A rounded uncertainty with its unit.
 pub(crate) fn plus_minus(digits: &str, unit: Unit) -> Phrase {
     match unit {
-        Unit::Millimetre => phrase!("verdict-plus-minus-mm", x = digits_of(digits)),
-        Unit::Degree => phrase!("verdict-plus-minus-degrees", x = digits_of(digits)),
+        Unit::Millimetre => phrase!("verdict-plus-minus-mm", x = Value::digits(digits)),
+        Unit::Degree => phrase!("verdict-plus-minus-degrees", x = Value::digits(digits)),
     }
 }
 

@@ -158,7 +158,7 @@ impl Desk {
     /// # Errors
     /// It can't be read.
     pub(super) fn frame(&self, path: &Path, kit: &Kit) -> Result<Frame, Trouble> {
-        self.memory.frame(path, kit).map(|(frame, _)| frame).map_err(|e| Trouble::typed(e.to_string()))
+        self.memory.frame(path, kit).map(|(frame, _)| frame).map_err(|e| Trouble::typed(e.phrase()))
     }
 
     /// Looks at a live picture, with a place among what is measured.

@@ -29,10 +29,15 @@ type Pairs = Vec<(String, String)>;
 /// Fields of a form besides its files.
 const FORM_FIELDS: usize = 8;
 
+/// The step that a photo is said to be of.
+pub(super) fn step(said: &Pairs) -> Option<String> {
+    queried(said, "step").filter(|s| !s.is_empty()).map(str::to_owned)
+}
+
 /// What a photo is said to be of.
 fn shows(said: &Pairs) -> intake::Shows {
     intake::Shows {
-        step: queried(said, "step").filter(|s| !s.is_empty()).map(str::to_owned),
+        step: step(said),
         phase: if queried(said, "phase") == Some("after") { Phase::After } else { Phase::Before },
         moved: queried(said, "moved") == Some("yes"),
     }
@@ -50,15 +55,26 @@ pub(super) async fn photo(
 ) -> Response {
     let shows = shows(&query);
     let sent = async {
-        let announced = Announced::of(&headers)?;
-        let came = came(&app, &name, &announced, "photos", body, limits::PHOTO_BYTES).await?;
-        intake::recognised(&came)?;
-        app.desk.examine(&came.path).await?;
+        let (announced, came) = photo_came(&app, &name, &headers, body).await?;
         let act = Act::new(&app, &who, Deed::Photo);
         let kept = change(&app, &name, act, move |folder| intake::photo(folder, &came, shows)).await?;
         Ok((announced, kept))
     };
     answer(visitor, sent.await)
+}
+
+/// Receives one photo and looks whether it is one that can be measured.
+pub(super) async fn photo_came(
+    app: &Arc<App>,
+    name: &str,
+    headers: &HeaderMap,
+    body: Body,
+) -> Result<(Announced, Came), Trouble> {
+    let announced = Announced::of(headers)?;
+    let came = came(app, name, &announced, "photos", body, limits::PHOTO_BYTES).await?;
+    intake::recognised(&came)?;
+    app.desk.examine(&came.path).await?;
+    Ok((announced, came))
 }
 
 /// Takes one attachment.
@@ -144,7 +160,7 @@ async fn one_of_form(
 }
 
 /// The whole file, in a folder of an open job.
-pub(super) async fn came(
+async fn came(
     app: &Arc<App>,
     name: &str,
     announced: &Announced,

@@ -18,9 +18,9 @@ use super::devices::Who;
 use super::events::Happened;
 use super::language::Visitor;
 use super::plans::{Named, named};
-use super::routes::{Pairs, Shared, job, queried};
+use super::routes::{Pairs, Shared, job};
 use super::trouble::{Trouble, blocking};
-use super::upload::{Announced, Came};
+use super::upload::Came;
 use super::{edit, intake, limits, sending};
 use crate::folder::{self, KeptNewest, NewPhoto, Stands, keep_newest, kept_last, move_durably};
 use crate::job::Tripod;
@@ -70,12 +70,9 @@ pub(super) async fn photo(
     headers: HeaderMap,
     body: Body,
 ) -> Response {
-    let step = queried(&query, "step").filter(|s| !s.is_empty()).map(str::to_owned);
+    let step = sending::step(&query);
     let taken = async {
-        let announced = Announced::of(&headers)?;
-        let came = sending::came(&app, &name, &announced, "photos", body, limits::PHOTO_BYTES).await?;
-        intake::recognised(&came)?;
-        app.desk.examine(&came.path).await?;
+        let (_, came) = sending::photo_came(&app, &name, &headers, body).await?;
         take(&app, &name, Act::new(&app, &who, Deed::Photo), came, step).await
     };
     match taken.await {

@@ -8,7 +8,7 @@ use crate::record::{CheckRecord, JobRecord};
 use crate::job::{Error, Options, verify};
 
 use super::{RESULT, find_sealed_job, further};
-use crate::words::{Figure, Language, Phrase, Value, phrase};
+use crate::words::{Language, Phrase, Value, phrase};
 
 /// Two values agree where they differ by no more than this share of their
 /// standard uncertainty: rounding and another processor, not another finding.
@@ -116,8 +116,7 @@ fn part(what: &str) -> Value {
 /// With all its digits.
 fn shown(value: Option<f64>) -> Value {
     let Some(value) = value else { return phrase!("evidence-nothing").into() };
-    let text = value.to_string();
-    Figure::of_digits(&text).map_or(text.into(), Value::from)
+    Value::digits(&value.to_string())
 }
 
 fn digests(record: &JobRecord) -> String {

@@ -1,7 +1,6 @@
 //! Numbers as people read them: rounded by their uncertainty, with unit,
 //! inches where the sheet is in inches, and never with a bare sign.
 
-use super::label::verdict_words;
 use super::side::{Side, side};
 use crate::quantity::{Quantity, with_uncertainty};
 use crate::record::{CheckRecord, OtherwiseRecord, told};
@@ -68,28 +67,28 @@ impl Measured {
 
     /// `12.3`.
     pub(super) fn amount(&self) -> String {
-        digits(&self.digits).say(self.language)
+        Value::digits(&self.digits).say(self.language)
     }
 
     /// `0.4`, the uncertainty.
     pub(super) fn uncertainty(&self) -> Option<String> {
-        self.u_digits.as_ref().map(|u| digits(u).say(self.language))
+        self.u_digits.as_ref().map(|u| Value::digits(u).say(self.language))
     }
 
     /// `0.4 mm`, the uncertainty.
     pub(super) fn uncertainty_with_unit(&self) -> Option<String> {
-        self.u_digits.as_ref().map(|u| amount(digits(u), &self.unit).say(self.language))
+        self.u_digits.as_ref().map(|u| amount(Value::digits(u), &self.unit).say(self.language))
     }
 
     /// `12.3 mm`.
     pub(super) fn bare_with_unit(&self) -> String {
-        amount(digits(&self.digits), &self.unit).say(self.language)
+        amount(Value::digits(&self.digits), &self.unit).say(self.language)
     }
 
     /// `12.3 ± 0.4 mm`.
     pub(super) fn amount_with_unit(&self) -> String {
         match &self.u_digits {
-            Some(u) => amount_with_u(digits(&self.digits), digits(u), &self.unit).say(self.language),
+            Some(u) => amount_with_u(Value::digits(&self.digits), Value::digits(u), &self.unit).say(self.language),
             None => self.bare_with_unit(),
         }
     }
@@ -122,11 +121,6 @@ fn is_zero(digits: &str) -> bool {
     digits.chars().all(|c| matches!(c, '0' | '.' | '-'))
 }
 
-/// Digits with a decimal point as a value that takes the language's sign.
-pub(super) fn digits(text: &str) -> Value {
-    Figure::of_digits(text).map_or_else(|| Value::from(text), Value::from)
-}
-
 /// `12.3 mm`.
 pub(super) fn amount(value: impl Into<Value>, unit: &str) -> Phrase {
     phrase!("report-amount", value = value, unit = unit)
@@ -141,7 +135,7 @@ fn inches_with_uncertainty(value_mm: f64, u_mm: Option<f64>, language: Language)
     match u_mm {
         Some(u) => {
             let (value, u) = with_uncertainty(value_mm.abs() / MM_PER_INCH, u / MM_PER_INCH);
-            amount_with_u(digits(&value), digits(&u), "in").say(language)
+            amount_with_u(Value::digits(&value), Value::digits(&u), "in").say(language)
         }
         None => amount(Figure::plain(value_mm.abs() / MM_PER_INCH), "in").say(language),
     }
@@ -153,7 +147,7 @@ pub(super) fn otherwise(check: &CheckRecord, quantity: Option<Quantity>, languag
         let value = o.value.filter(|v| v.is_finite());
         let shown = value.map(|v| Measured::new(quantity, &check.unit, v, o.expanded_uncertainty, language).short());
         let shown = shown.unwrap_or_else(|| say!(language, "report-no-value"));
-        let verdict = if o.value.is_some() { verdict_words(o.verdict) } else { phrase!("report-not-determined") };
+        let verdict = if o.value.is_some() { o.verdict.phrase() } else { phrase!("report-not-determined") };
         let assuming = told(o.assuming_phrase.as_ref(), &o.assuming, language);
         say!(language, "report-otherwise", assuming = assuming, value = shown, verdict = verdict)
     };

@@ -1,7 +1,7 @@
 //! What a quantity is called.
 
 use crate::quantity::Quantity;
-use crate::record::{KitUpkeep, Verdict};
+use crate::record::KitUpkeep;
 use crate::words::{Language, Phrase, Value, phrase, say};
 
 /// A quantity as records name it, ready to be shown.
@@ -74,14 +74,18 @@ impl Label {
 }
 
 fn trade(name: &str, known: Option<Quantity>, from: Option<&str>) -> Phrase {
-    let base =
-        phrase!("verdict-quantity", quantity = known.map_or_else(|| name.replace('_', " "), |_| name.to_owned()));
-    match from {
-        Some(from) if known.is_some() => {
-            phrase!("report-quantity-from", quantity = name, name = base, datum = datum(from))
-        }
-        _ => base,
-    }
+    from.filter(|_| known.is_some()).map_or_else(|| quantity(name), |from| from_datum(name, from))
+}
+
+/// A quantity's word of the trade; a name of a later version as it is.
+pub(super) fn quantity(name: &str) -> Phrase {
+    let known = Quantity::from_name(name).is_some();
+    phrase!("verdict-quantity", quantity = if known { name.to_owned() } else { name.replace('_', " ") })
+}
+
+/// With the point that it is measured from: `distance from the nose`.
+pub(super) fn from_datum(name: &str, from: &str) -> Phrase {
+    phrase!("report-quantity-from", quantity = name, name = quantity(name), datum = datum(from))
 }
 
 fn term(quantity: Quantity) -> Option<&'static str> {
@@ -105,11 +109,6 @@ pub(super) fn datum(from: &str) -> Phrase {
 pub(super) fn reference_line(name: &str) -> Phrase {
     let known = crate::setup::ReferenceLine::ALL.into_iter().any(|line| line.name() == name);
     phrase!("report-reference-line", line = if known { name.to_owned() } else { name.replace('_', " ") })
-}
-
-/// A verdict in words.
-pub(super) fn verdict_words(verdict: Verdict) -> Phrase {
-    phrase!("report-verdict", verdict = super::html::verdict_class(verdict))
 }
 
 /// A marker kit's serial number and survey.

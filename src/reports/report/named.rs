@@ -1,11 +1,9 @@
 //! Names of quantities, lines and units in a reader's language, for the reports
 //! that list checks outside of a job: plans, trends, audits.
 
-use maud::{Markup, html};
-
-use super::html::symbol;
+use super::label;
 use crate::quantity::Quantity;
-use crate::record::{CheckRecord, Verdict};
+use crate::record::CheckRecord;
 use crate::setup::ReferenceLine;
 use crate::words::{Figure, Language, Phrase, Value, phrase};
 
@@ -51,12 +49,9 @@ impl<'a> Named<'a> {
 
     /// The quantity with what it is measured from: `distance from the nose`.
     pub(super) fn short(&self) -> Value {
-        let plain = quantity(self.quantity);
         match self.from {
-            Some(from) => {
-                phrase!("plan-quantity-from", quantity = self.quantity, plain = plain, datum = datum(from)).into()
-            }
-            None => plain,
+            Some(from) => label::from_datum(self.quantity, from).into(),
+            None => label::quantity(self.quantity).into(),
         }
     }
 
@@ -74,15 +69,6 @@ impl<'a> Named<'a> {
     }
 }
 
-/// A quantity's word of the trade; a name of a later version as it is.
-pub(super) fn quantity(name: &str) -> Value {
-    Quantity::from_name(name).map_or_else(|| name.replace('_', " ").into(), |q| q.phrase().into())
-}
-
-fn datum(from: &str) -> Phrase {
-    phrase!("plan-datum", datum = from)
-}
-
 /// A unit as it is written in prose: `deg`, `Grad`.
 pub(super) fn unit(symbol: &str) -> Phrase {
     phrase!("plan-unit", unit = symbol)
@@ -94,25 +80,9 @@ pub(super) fn reference_line(words: &str, language: Language) -> String {
     known.map_or_else(|| words.to_owned(), |line| line.phrase().say(language))
 }
 
-/// Digits as rounding gave them, with the language's decimal sign.
-pub(super) fn digits(text: &str) -> Value {
-    Figure::of_digits(text).map_or_else(|| text.into(), Into::into)
-}
-
 /// A length in metres, to the centimetre.
 pub(super) fn metres(mm: f64) -> Figure {
     Figure::fixed(mm / 1000.0, 2)
-}
-
-/// A verdict's symbol and word.
-pub(super) fn tag(of: Verdict, language: Language) -> Markup {
-    html! { span class={ "tag " (symbol::class(of)) } { (symbol::symbol(of)) (of.phrase().say(language)) } }
-}
-
-/// With a capital at the front, as a heading or a cell begins.
-pub(super) fn capital(text: &str) -> String {
-    let mut chars = text.chars();
-    chars.next().map(|first| first.to_uppercase().chain(chars).collect()).unwrap_or_default()
 }
 
 #[cfg(test)]

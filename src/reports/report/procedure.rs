@@ -3,7 +3,7 @@
 //! more photo would help. Sentences, the same for terminal and page.
 
 use super::figures::amount_with_u;
-use super::label::{sentence, verdict_words};
+use super::label::sentence;
 use crate::record::{AttemptRecord, JobRecord, MovedRecord, RideHeightRecord, told};
 use crate::words::{Figure, Language, phrase, say};
 
@@ -54,7 +54,7 @@ fn attempt(a: &AttemptRecord, own: &str, language: Language) -> String {
         number = a.attempt.unwrap_or_default().to_string(),
         job = &a.job,
         photos = a.photos.len(),
-        verdict = verdict_words(a.verdict_alone),
+        verdict = a.verdict_alone.phrase(),
         beside = beside,
         why = why,
     )

@@ -6,7 +6,7 @@ use unicode_width::UnicodeWidthStr;
 use super::clean::clean;
 use super::figures::{Measured, moment, otherwise, percent, wanted};
 use super::html::verdict_class;
-use super::label::{Label, reference_line, upkeep_words, verdict_words};
+use super::label::{Label, reference_line, upkeep_words};
 use super::procedure::sentences;
 use super::todo::{Trust, is_said_by_steps, message, steps, trust};
 use crate::record::{CheckRecord, FindingRecord, FirstRecord, JobRecord, Level, ReadingRecord, Verdict, told};
@@ -141,7 +141,7 @@ fn heading(page: &mut Page, record: &JobRecord) {
     }
     page.out.push('\n');
     let verdict = record.verdict;
-    let word = format!("{} {}", mark(verdict, language), verdict_words(verdict).say(language).to_uppercase());
+    let word = format!("{} {}", mark(verdict, language), verdict.phrase().say(language).to_uppercase());
     page.strong(colour_of(verdict), &word);
     page.paragraph(Style::new(), "", &told(record.reason_phrase.as_ref(), &record.reason, language));
 }

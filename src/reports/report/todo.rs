@@ -1,7 +1,7 @@
 //! What the technician does now, in the order in which a stand is set.
 
 use super::figures::Measured;
-use super::label::{Label, sentence, verdict_words};
+use super::label::{Label, sentence};
 use crate::quantity::Quantity;
 use crate::record::{CheckRecord, FindingRecord, JobRecord, Level, Verdict, told};
 use crate::words::{Language, say};
@@ -182,7 +182,7 @@ fn moving(check: &CheckRecord, language: Language) -> Step {
 fn measured_words(check: &CheckRecord, language: Language) -> String {
     match Measured::of_check(check, Quantity::from_name(&check.quantity), language) {
         Some(m) => say!(language, "report-measured", value = m.long()),
-        None => verdict_words(Verdict::Outside).say(language),
+        None => Verdict::Outside.phrase().say(language),
     }
 }
 

@@ -74,8 +74,7 @@ pub(super) fn up(marker: &Marker, language: Language) -> String {
 pub(super) fn mm(value: f64) -> Value {
     let rounded = (value * 100.0).round() / 100.0 + 0.0;
     let text = format!("{rounded:.2}");
-    let text = text.strip_suffix('0').unwrap_or(&text);
-    Figure::of_digits(text).map_or_else(|| text.into(), Value::from)
+    Value::digits(text.strip_suffix('0').unwrap_or(&text))
 }
 
 /// A point in a carrier's frame.

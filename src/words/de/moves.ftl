@@ -73,17 +73,11 @@ moves-screw =
         }
     }
 moves-screw-unknown = { $turns } Umdrehungen an „{ $screw }“: die Wirkung ist aus diesen Fotos nicht zu erkennen
-moves-screw-gave-mm = { $turns } Umdrehungen an „{ $screw }“ ergaben { $gave } mm (±{ $uncertainty }): { $per_turn } mm je Umdrehung, laut Gestelldatei { $stated }
-moves-screw-gave-degrees = { $turns } Umdrehungen an „{ $screw }“ ergaben { $gave }° (±{ $uncertainty }): { $per_turn }° je Umdrehung, laut Gestelldatei { $stated }
-moves-screw-learned-mm =
+moves-screw-gave = { $turns } Umdrehungen an „{ $screw }“ ergaben { $gave } (±{ $uncertainty }): { $per_turn } je Umdrehung, laut Gestelldatei { $stated }
+moves-screw-learned =
     { $way ->
-        [other] { $turns }; eine Umdrehung ergibt hier tatsächlich { $gives } mm in Gegenrichtung, laut Gestelldatei { $stated } mm
-       *[same] { $turns }; eine Umdrehung ergibt hier tatsächlich { $gives } mm, laut Gestelldatei { $stated } mm
-    }
-moves-screw-learned-degrees =
-    { $way ->
-        [other] { $turns }; eine Umdrehung ergibt hier tatsächlich { $gives }° in Gegenrichtung, laut Gestelldatei { $stated }°
-       *[same] { $turns }; eine Umdrehung ergibt hier tatsächlich { $gives }°, laut Gestelldatei { $stated }°
+        [other] { $turns }; eine Umdrehung ergibt hier tatsächlich { $gives } in Gegenrichtung, laut Gestelldatei { $stated }
+       *[same] { $turns }; eine Umdrehung ergibt hier tatsächlich { $gives }, laut Gestelldatei { $stated }
     }
 
 # Was ein Foto einer Kamera auf einem Stativ zeigt und was daraus wird.

@@ -1,17 +1,4 @@
 # Names of quantities, lines and units, also for trends and audits.
-plan-quantity-from =
-    { $quantity ->
-        [height_from_nose] Höhe über { $datum }
-        [lateral_from_nose] Mittigkeit, bezogen auf: { $datum }
-       *[other] { $plain } ab { $datum }
-    }
-plan-datum =
-    { $datum ->
-        [nose] Fahrzeugfront
-        [front_axle] Vorderachse
-        [rear_axle] Hinterachse
-       *[other] Bezugspunkt „{ $datum }“
-    }
 plan-check-target = { $name }, { $target }
 plan-check-step = { $name }, Schritt { $step }
 plan-check-target-step = { $name }, { $target }, Schritt { $step }

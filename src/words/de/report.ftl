@@ -28,13 +28,6 @@ report-reference-line =
         [centreline] Mittellinie des Fahrzeugs
        *[other] { $line }
     }
-report-verdict =
-    { $verdict ->
-        [within] innerhalb der Toleranz
-        [outside] außerhalb der Toleranz
-        [not_proven] nicht nachgewiesen
-       *[retake] neu aufnehmen
-    }
 report-verdict-short =
     { $verdict ->
         [within] innerhalb

@@ -73,17 +73,11 @@ moves-screw =
         }
     }
 moves-screw-unknown = { $turns } turns of { $screw }: what they gave can't be told from these photos
-moves-screw-gave-mm = { $turns } turns of { $screw } gave { $gave } mm (±{ $uncertainty }): { $per_turn } mm a turn, where the stand file says { $stated }
-moves-screw-gave-degrees = { $turns } turns of { $screw } gave { $gave } deg (±{ $uncertainty }): { $per_turn } deg a turn, where the stand file says { $stated }
-moves-screw-learned-mm =
+moves-screw-gave = { $turns } turns of { $screw } gave { $gave } (±{ $uncertainty }): { $per_turn } a turn, where the stand file says { $stated }
+moves-screw-learned =
     { $way ->
-        [other] { $turns }; one turn really gives { $gives } mm the other way here, the stand file says { $stated } mm
-       *[same] { $turns }; one turn really gives { $gives } mm here, the stand file says { $stated } mm
-    }
-moves-screw-learned-degrees =
-    { $way ->
-        [other] { $turns }; one turn really gives { $gives } deg the other way here, the stand file says { $stated } deg
-       *[same] { $turns }; one turn really gives { $gives } deg here, the stand file says { $stated } deg
+        [other] { $turns }; one turn really gives { $gives } the other way here, the stand file says { $stated }
+       *[same] { $turns }; one turn really gives { $gives } here, the stand file says { $stated }
     }
 
 # What one photo of a camera on a tripod shows, and what becomes of it.

@@ -1,17 +1,4 @@
 # Names of quantities, lines and units, also for trends and audits.
-plan-quantity-from =
-    { $quantity ->
-        [height_from_nose] height above { $datum }
-        [lateral_from_nose] centring on { $datum }
-       *[other] { $plain } from { $datum }
-    }
-plan-datum =
-    { $datum ->
-        [nose] the nose
-        [front_axle] the front axle
-        [rear_axle] the rear axle
-       *[other] the datum “{ $datum }”
-    }
 plan-check-target = { $name }, { $target }
 plan-check-step = { $name }, step { $step }
 plan-check-target-step = { $name }, { $target }, step { $step }

@@ -28,13 +28,6 @@ report-reference-line =
         [centreline] the vehicle's centreline
        *[other] { $line }
     }
-report-verdict =
-    { $verdict ->
-        [within] within tolerance
-        [outside] outside tolerance
-        [not_proven] not proven
-       *[retake] retake
-    }
 report-verdict-short =
     { $verdict ->
         [within] within

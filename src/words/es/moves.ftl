@@ -73,17 +73,11 @@ moves-screw =
         }
     }
 moves-screw-unknown = { $turns } vueltas de «{ $screw }»: estas fotos no permiten saber su efecto
-moves-screw-gave-mm = { $turns } vueltas de «{ $screw }» dieron { $gave } mm (±{ $uncertainty }): { $per_turn } mm por vuelta; el archivo del soporte indica { $stated }
-moves-screw-gave-degrees = { $turns } vueltas de «{ $screw }» dieron { $gave }° (±{ $uncertainty }): { $per_turn }° por vuelta; el archivo del soporte indica { $stated }
-moves-screw-learned-mm =
+moves-screw-gave = { $turns } vueltas de «{ $screw }» dieron { $gave } (±{ $uncertainty }): { $per_turn } por vuelta; el archivo del soporte indica { $stated }
+moves-screw-learned =
     { $way ->
-        [other] { $turns }; aquí una vuelta da en realidad { $gives } mm en sentido contrario; el archivo del soporte indica { $stated } mm
-       *[same] { $turns }; aquí una vuelta da en realidad { $gives } mm; el archivo del soporte indica { $stated } mm
-    }
-moves-screw-learned-degrees =
-    { $way ->
-        [other] { $turns }; aquí una vuelta da en realidad { $gives }° en sentido contrario; el archivo del soporte indica { $stated }°
-       *[same] { $turns }; aquí una vuelta da en realidad { $gives }°; el archivo del soporte indica { $stated }°
+        [other] { $turns }; aquí una vuelta da en realidad { $gives } en sentido contrario; el archivo del soporte indica { $stated }
+       *[same] { $turns }; aquí una vuelta da en realidad { $gives }; el archivo del soporte indica { $stated }
     }
 
 # Lo que muestra una foto de una cámara en trípode y qué se hace con ella.

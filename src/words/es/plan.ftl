@@ -1,17 +1,4 @@
 # Names of quantities, lines and units, also for trends and audits.
-plan-quantity-from =
-    { $quantity ->
-        [height_from_nose] altura sobre { $datum }
-        [lateral_from_nose] centrado sobre { $datum }
-       *[other] { $plain } desde { $datum }
-    }
-plan-datum =
-    { $datum ->
-        [nose] el frontal del vehículo
-        [front_axle] el eje delantero
-        [rear_axle] el eje trasero
-       *[other] el punto de referencia «{ $datum }»
-    }
 plan-check-target = { $name }, { $target }
 plan-check-step = { $name }, paso { $step }
 plan-check-target-step = { $name }, { $target }, paso { $step }

@@ -9,7 +9,7 @@ report-datum =
         [nose] el frontal
         [front_axle] el eje delantero
         [rear_axle] el eje trasero
-       *[other] «{ $datum }»
+       *[other] el punto de referencia «{ $datum }»
     }
 report-term =
     { $term ->
@@ -27,13 +27,6 @@ report-reference-line =
         [thrust_line] la línea de empuje
         [centreline] el eje central del vehículo
        *[other] { $line }
-    }
-report-verdict =
-    { $verdict ->
-        [within] dentro de tolerancia
-        [outside] fuera de tolerancia
-        [not_proven] no demostrado
-       *[retake] repetir las fotos
     }
 report-verdict-short =
     { $verdict ->

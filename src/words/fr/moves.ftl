@@ -73,17 +73,11 @@ moves-screw =
         }
     }
 moves-screw-unknown = { $turns } tours de « { $screw } » : ces photos ne permettent pas d'en connaître l'effet
-moves-screw-gave-mm = { $turns } tours de « { $screw } » ont donné { $gave } mm (±{ $uncertainty }) : { $per_turn } mm par tour ; le fichier du support indique { $stated }
-moves-screw-gave-degrees = { $turns } tours de « { $screw } » ont donné { $gave }° (±{ $uncertainty }) : { $per_turn }° par tour ; le fichier du support indique { $stated }
-moves-screw-learned-mm =
+moves-screw-gave = { $turns } tours de « { $screw } » ont donné { $gave } (±{ $uncertainty }) : { $per_turn } par tour ; le fichier du support indique { $stated }
+moves-screw-learned =
     { $way ->
-        [other] { $turns } ; un tour donne ici en réalité { $gives } mm en sens contraire, le fichier du support indique { $stated } mm
-       *[same] { $turns } ; un tour donne ici en réalité { $gives } mm, le fichier du support indique { $stated } mm
-    }
-moves-screw-learned-degrees =
-    { $way ->
-        [other] { $turns } ; un tour donne ici en réalité { $gives }° en sens contraire, le fichier du support indique { $stated }°
-       *[same] { $turns } ; un tour donne ici en réalité { $gives }°, le fichier du support indique { $stated }°
+        [other] { $turns } ; un tour donne ici en réalité { $gives } en sens contraire, le fichier du support indique { $stated }
+       *[same] { $turns } ; un tour donne ici en réalité { $gives }, le fichier du support indique { $stated }
     }
 
 # Ce que montre une photo d'un appareil sur trépied, et ce qu'elle devient.

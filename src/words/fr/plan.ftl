@@ -1,17 +1,4 @@
 # Names of quantities, lines and units, also for trends and audits.
-plan-quantity-from =
-    { $quantity ->
-        [height_from_nose] hauteur depuis { $datum }
-        [lateral_from_nose] centrage sur { $datum }
-       *[other] { $plain } depuis { $datum }
-    }
-plan-datum =
-    { $datum ->
-        [nose] l’avant du véhicule
-        [front_axle] l’essieu avant
-        [rear_axle] l’essieu arrière
-       *[other] le point de référence « { $datum } »
-    }
 plan-check-target = { $name }, { $target }
 plan-check-step = { $name }, étape { $step }
 plan-check-target-step = { $name }, { $target }, étape { $step }

@@ -1,6 +1,6 @@
 report-quantity-from =
     { $quantity ->
-        [height_from_nose] hauteur au-dessus de { $datum }
+        [height_from_nose] hauteur depuis { $datum }
         [lateral_from_nose] centrage sur { $datum }
        *[other] { $name } depuis { $datum }
     }
@@ -9,7 +9,7 @@ report-datum =
         [nose] l’avant du véhicule
         [front_axle] l’essieu avant
         [rear_axle] l’essieu arrière
-       *[other] « { $datum } »
+       *[other] le point de référence « { $datum } »
     }
 report-term =
     { $term ->
@@ -27,13 +27,6 @@ report-reference-line =
         [thrust_line] l’axe de poussée
         [centreline] l’axe médian du véhicule
        *[other] { $line }
-    }
-report-verdict =
-    { $verdict ->
-        [within] dans la tolérance
-        [outside] hors tolérance
-        [not_proven] non prouvé
-       *[retake] photos à refaire
     }
 report-verdict-short =
     { $verdict ->

@@ -12,7 +12,7 @@ use crate::web::answer::{encoded, job_path};
 use crate::web::desk::Outcome;
 use crate::web::draw::moves::{self, Move};
 use crate::web::view::View;
-use crate::words::{Figure, Language, say};
+use crate::words::{Language, Value, say};
 
 /// A verdict's words.
 pub(super) fn verdict_words(language: Language, verdict: Verdict) -> String {
@@ -265,7 +265,8 @@ fn check_name(language: Language, check: &CheckRecord) -> String {
 fn measured(language: Language, check: &CheckRecord) -> String {
     let (Some(value), Some(u)) = (check.value, check.expanded_uncertainty) else { return "?".to_owned() };
     let (shown, shown_u) = with_uncertainty(value, u);
-    let (figure, figure_u) = (figure(shown.trim_start_matches('-'), language), figure(&shown_u, language));
+    let (figure, figure_u) =
+        (Value::digits(shown.trim_start_matches('-')).say(language), Value::digits(&shown_u).say(language));
     let zero = shown.chars().all(|c| matches!(c, '0' | '.' | '-'));
     let amount = match Quantity::from_name(&check.quantity) {
         Some(quantity) => {
@@ -279,17 +280,12 @@ fn measured(language: Language, check: &CheckRecord) -> String {
     format!("{amount} ± {figure_u} {}", unit(&check.unit, language))
 }
 
-/// Digits with the language's decimal sign.
-fn figure(digits: &str, language: Language) -> String {
-    Figure::of_digits(digits).map_or_else(|| digits.to_owned(), |f| f.say(language))
-}
-
 /// `1500 ± 15 mm`, or the limits where they are not alike.
 fn wanted(language: Language, check: &CheckRecord) -> String {
     let shown = |v: f64| {
         let text = rounded(v, 2);
         let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
-        figure(text, language)
+        Value::digits(text).say(language)
     };
     let limits = match (check.lower, check.upper) {
         (Some(low), Some(high)) if ((high - check.nominal) - (check.nominal - low)).abs() < 1e-6 => {

@@ -2,11 +2,11 @@
 
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
-use super::super::named::{digits, metres};
+use super::super::named::metres;
 use super::words::{basis, limit_words, rise};
 use crate::quantity::rounded;
 use crate::record::BayRecord;
-use crate::words::{Figure, Language, say};
+use crate::words::{Figure, Language, Value, say};
 
 const WIDTH: f64 = 940.0;
 const EDGE: f64 = 46.0;
@@ -173,7 +173,7 @@ pub fn bay_html(bay: &BayRecord, language: Language) -> String {
                         td { (s.name) }
                         td { (metres(s.position_mm[0]).say(language)) " m" }
                         td { (metres(s.position_mm[1]).say(language)) " m" }
-                        td { (digits(&h).say(language)) " ±" (digits(&u).say(language)) " mm" }
+                        td { (Value::digits(&h).say(language)) " ±" (Value::digits(&u).say(language)) " mm" }
                         td { (figure(s.off_plane_mm, 1)) " mm" }
                         td { (figure(s.rise_deg[0], 2)) "° / " (figure(s.rise_deg[1], 2)) "°" }
                     } } }

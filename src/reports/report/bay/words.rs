@@ -1,9 +1,9 @@
 //! The bay check in words.
 
-use super::super::named::{digits, metres, unit};
+use super::super::named::{metres, unit};
 use crate::quantity::with_uncertainty;
 use crate::record::{BayLimit, BayRecord, told};
-use crate::words::{Figure, Language, phrase, say};
+use crate::words::{Figure, Language, Value, phrase, say};
 
 /// The bay check for the terminal.
 pub fn bay_text(bay: &BayRecord, language: Language) -> String {
@@ -29,7 +29,7 @@ pub fn bay_text(bay: &BayRecord, language: Language) -> String {
             s.name.clone(),
             format!("{} m", metres(s.position_mm[0]).say(language)),
             format!("{} m", metres(s.position_mm[1]).say(language)),
-            format!("{} ±{}", digits(&height).say(language), digits(&u).say(language)),
+            format!("{} ±{}", Value::digits(&height).say(language), Value::digits(&u).say(language)),
             Figure::fixed(s.off_plane_mm, 1).say(language),
         ]
     });
@@ -75,8 +75,8 @@ pub(super) fn limit_words(l: &BayLimit, language: Language) -> String {
     let figure = phrase!(
         "bay-limit",
         what = told(l.what_phrase.as_ref(), &l.what, language),
-        value = digits(&value),
-        u = digits(&u),
+        value = Value::digits(&value),
+        u = Value::digits(&u),
         unit = unit(&l.unit),
         bound = bound,
         limit = Figure::plain(l.limit.unwrap_or(0.0)),

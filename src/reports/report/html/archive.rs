@@ -5,8 +5,9 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::super::figures::{Measured, wanted};
 use super::super::label::Label;
-use super::super::named::{Named, tag};
+use super::super::named::Named;
 use super::palette;
+use super::symbol::tag;
 use crate::record::{JobRecord, Verdict, told};
 use crate::words::{Language, say};
 

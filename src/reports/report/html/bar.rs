@@ -11,7 +11,7 @@ use super::svg::{line, n, points, text};
 use super::symbol;
 use crate::record::CheckRecord;
 use crate::report::figures::{Measured, wanted};
-use crate::report::label::{Label, verdict_words};
+use crate::report::label::Label;
 use crate::report::side::{Ends, ends};
 use crate::words::{Figure, Language, say};
 
@@ -106,7 +106,7 @@ fn spoken(check: &CheckRecord, label: &Label, language: Language) -> String {
         name = &label.trade,
         value = value,
         required = wanted(check, label.quantity, language),
-        verdict = verdict_words(check.verdict)
+        verdict = check.verdict.phrase()
     )
 }
 

@@ -33,7 +33,6 @@ pub use symbol::{class as verdict_class, symbol as verdict_symbol};
 
 use super::clean::clean;
 use crate::record::JobRecord;
-use crate::report::label::verdict_words;
 use crate::words::{Language, say};
 
 /// How everything looks.
@@ -63,7 +62,7 @@ pub struct PhotoPicture {
 /// Pictures are matched to the record's photos by file name; a photo without
 /// a picture is drawn on an empty ground. Everything typed is escaped.
 pub fn html(record: &JobRecord, pictures: &[PhotoPicture], language: Language) -> String {
-    let verdict = verdict_words(record.verdict);
+    let verdict = record.verdict.phrase();
     let title = say!(language, "report-page-title", job = &record.job, verdict = verdict);
     whole_page(&title, &record.job, language, sections(record, pictures, language, &html! {}, &html! {}))
 }

@@ -6,7 +6,7 @@ use super::symbol::{class, symbol};
 use crate::record::{JobRecord, told};
 use crate::report::figures::moment;
 use crate::report::icons::move_icon;
-use crate::report::label::{sentence, upkeep_words, verdict_words};
+use crate::report::label::{sentence, upkeep_words};
 use crate::report::todo::{self, Kind};
 use crate::words::{Language, say};
 
@@ -51,7 +51,7 @@ pub(super) fn verdict(record: &JobRecord, language: Language) -> Markup {
         div class={ "verdict " (class(record.verdict)) } {
             (symbol(record.verdict))
             div {
-                h2 { (sentence(&verdict_words(record.verdict).say(language))) }
+                h2 { (sentence(&record.verdict.phrase().say(language))) }
                 p { (told(record.reason_phrase.as_ref(), &record.reason, language)) }
             }
         }

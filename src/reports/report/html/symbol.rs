@@ -8,12 +8,7 @@ use crate::words::Language;
 
 /// The style class of a verdict.
 pub fn class(verdict: Verdict) -> &'static str {
-    match verdict {
-        Verdict::Within => "within",
-        Verdict::Outside => "outside",
-        Verdict::NotProven => "not_proven",
-        Verdict::Retake => "retake",
-    }
+    verdict.name()
 }
 
 /// The symbol; hidden from readers of the text, who have the words beside it.
@@ -45,7 +40,7 @@ pub fn symbol(verdict: Verdict) -> Markup {
 
 /// Symbol and word.
 pub(in crate::report) fn tag(verdict: Verdict, language: Language) -> Markup {
-    let words = crate::report::label::verdict_words(verdict).say(language);
+    let words = verdict.phrase().say(language);
     html! { span class={ "tag " (class(verdict)) } { (symbol(verdict)) (words) } }
 }
 

@@ -3,10 +3,10 @@
 use maud::{Markup, html};
 
 use crate::record::{CheckRecord, JobRecord, MeasuredRecord, ReadingRecord, told};
-use crate::report::figures::{Measured, amount, digits};
+use crate::report::figures::{Measured, amount};
 use crate::report::label::{Label, reference_line, sentence};
 use crate::report::text::agreement;
-use crate::words::{Figure, Language, phrase, say};
+use crate::words::{Figure, Language, Value, phrase, say};
 
 /// Laser, tape and level against the photos.
 pub(super) fn readings(record: &JobRecord, language: Language) -> Markup {
@@ -189,5 +189,5 @@ fn budget_total(check: &CheckRecord, language: Language) -> String {
 }
 
 fn significant(u: f64, unit: &str, language: Language) -> String {
-    amount(digits(&crate::quantity::with_uncertainty(u, u).1), unit).say(language)
+    amount(Value::digits(&crate::quantity::with_uncertainty(u, u).1), unit).say(language)
 }

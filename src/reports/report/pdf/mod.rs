@@ -26,7 +26,6 @@ use sha2::{Digest, Sha512};
 use usvg::roxmltree::Document;
 
 use super::html::PhotoPicture;
-use super::label::verdict_words;
 use crate::record::JobRecord;
 use crate::typeface::{Damaged, Fonts, REPLACEMENT};
 use crate::words::{Language, say};
@@ -96,7 +95,7 @@ pub fn pdf(
     }
     let Build { tags, items, .. } = build;
     let mut pages = flow::flow(items);
-    let verdict = verdict_words(record.verdict);
+    let verdict = record.verdict.phrase();
     let title = say!(language, "report-document-title", job = &record.job, verdict = verdict);
     let title: String = title.chars().map(|c| if prints(c) { c } else { REPLACEMENT }).collect();
     furniture::furnish(

@@ -1,9 +1,9 @@
 //! The plan in words.
 
-use super::super::named::{Named, digits, metres, unit};
+use super::super::named::{Named, metres, unit};
 use crate::quantity::rounded;
 use crate::record::{LeastPhotos, PlanRecord, PlannedStation, PredictedCheck, told};
-use crate::words::{Figure, Language, Phrase, phrase, say};
+use crate::words::{Figure, Language, Phrase, Value, phrase, say};
 
 /// The plan for the terminal.
 pub fn plan_text(plan: &PlanRecord, language: Language) -> String {
@@ -148,11 +148,11 @@ pub(super) fn worth(p: &PredictedCheck, language: Language) -> String {
     }
     let Some(u) = p.expanded_uncertainty else { return say!(language, "plan-worth-none") };
     let d = places(u);
-    let tolerance = digits(&rounded(p.tolerance, places(p.tolerance).max(1)));
-    let (u, unit) = (digits(&rounded(u, d)), unit(&p.unit));
+    let tolerance = Value::digits(&rounded(p.tolerance, places(p.tolerance).max(1)));
+    let (u, unit) = (Value::digits(&rounded(u, d)), unit(&p.unit));
     match p.proven_within {
         Some(room) => {
-            let room = digits(&rounded(room, d.min(2)));
+            let room = Value::digits(&rounded(room, d.min(2)));
             say!(language, "plan-worth", u = u, unit = unit, tolerance = tolerance, room = room)
         }
         None => say!(language, "plan-worth-unprovable", u = u, unit = unit, tolerance = tolerance),

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use super::super::named::tag;
+use super::super::html::symbol::tag;
 use super::words::{factor_word, quantity_words, short};
 use crate::record::{CapabilityRecord, GroupRecord, JobPointer, TrendsRecord};
 use crate::words::{Figure, Language, Phrase, Value, phrase, say};

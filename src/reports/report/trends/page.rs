@@ -4,7 +4,9 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::super::clean::clean;
 use super::super::html::palette;
-use super::super::named::{Named, capital, tag, unit};
+use super::super::html::symbol::tag;
+use super::super::label::sentence;
+use super::super::named::{Named, unit};
 use super::charts;
 use super::draw::{Axis, Row, rows};
 use super::lists::{self, percent, with_interval};
@@ -144,7 +146,7 @@ fn misplacements(record: &TrendsRecord, language: Language) -> Markup {
             @for (i, m) in record.misplacements.iter().enumerate() {
                 @let what = quantity_words(&m.quantity);
                 @let way = direction_than(&m.quantity, m.too_much, Than::Required);
-                @let name = capital(&say!(language, "trends-misplaced", what = what, way = way));
+                @let name = sentence(&say!(language, "trends-misplaced", what = what, way = way));
                 (lists::jobs(record, &format!("misplaced-{i}"), &name, &m.linked, m.count, language))
             }
         }

@@ -22,35 +22,26 @@ pub(super) struct Arguments {
 
 #[derive(Debug, clap::Subcommand)]
 enum Task {
-    /// Fit a camera to 12 to 20 photos of a board, or to ordinary photos of a surveyed kit
-    #[command(after_help = super::FIT_CODES)]
     Fit(Fit),
 }
 
 #[derive(Debug, clap::Args)]
 struct Fit {
-    /// Photos of the board (or kit), all by one camera at one zoom
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
-    /// The board, or a surveyed kit instead: a file, or a name among the models
     #[arg(long, value_name = "FILE")]
     board: String,
-    /// The camera file to write
     #[arg(long, value_name = "FILE")]
     out: PathBuf,
-    /// The lens model
     #[arg(long, value_enum, default_value = "brown-conrady")]
     model: Model,
-    /// Write a page with residuals, coverage and uncertainty into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
 }
 
 #[derive(Debug, Clone, Copy, clap::ValueEnum)]
 enum Model {
-    /// Most lenses: k1 k2 p1 p2 k3
     BrownConrady,
-    /// Very wide ones: k1 k2 k3 k4
     KannalaBrandt,
 }
 

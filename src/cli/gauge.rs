@@ -10,19 +10,15 @@ use crate::words::{Figure, Phrase, phrase, say};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Readings: a CSV file with the columns operator, part and value
     #[arg(value_name = "FILE.csv")]
     readings: PathBuf,
-    /// How the spread is divided (default: both are printed)
     #[arg(long, value_enum)]
     method: Option<Method>,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
 enum Method {
-    /// Average and range
     Range,
-    /// Analysis of variance
     Anova,
 }
 

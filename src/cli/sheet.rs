@@ -13,24 +13,23 @@ use crate::words::{Figure, say};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Kit or board: a file, or a name among the models
     #[arg(value_name = "KIT|BOARD")]
     model: String,
-    /// The PDF to write
     #[arg(long, value_name = "FILE.pdf", required_unless_present = "corrected")]
     out: Option<PathBuf>,
-    /// The paper in the printer: a4, a3 or letter
-    #[arg(long, default_value = "a4")]
+    #[arg(long, default_value = "a4", value_parser = paper)]
     paper: Paper,
-    /// What the two check rulers of 160.0 mm read after printing on this paper, right and up
     #[arg(long, value_name = "RIGHT,UP", value_delimiter = ',', num_args = 1, requires = "corrected")]
     measured_mm: Vec<f64>,
-    /// Where to write the kit or board with the sizes as printed
     #[arg(long, value_name = "FILE.toml", requires = "measured_mm")]
     corrected: Option<PathBuf>,
-    /// A folder of models that is searched first
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
+}
+
+fn paper(name: &str) -> Result<Paper, String> {
+    let known = Paper::ALL.map(Paper::name).join(", ");
+    name.parse().map_err(|_| say!(language(), "help-not-choice", known = known))
 }
 
 /// What is printed.

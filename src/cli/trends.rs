@@ -16,22 +16,16 @@ use crate::words::{Figure, Language, say};
 /// What is typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Folders of audits or results, or files of results (JSON, or one a line)
     #[arg(required = true, value_name = "DIR|FILE")]
     paths: Vec<PathBuf>,
-    /// Folder for report.html, trends.json, trends.csv and jobs.csv
     #[arg(long, value_name = "DIR")]
     out: PathBuf,
-    /// What the page compares first
     #[arg(long, value_name = "WHAT", default_value = "technician")]
     by: By,
-    /// Show people's names; else they are pseudonyms, the same ones as long as people.key stays in the folder
     #[arg(long)]
     names: bool,
-    /// Folder with the jobs' reports (`verify --report`), to link them
     #[arg(long, value_name = "DIR")]
     reports: Vec<PathBuf>,
-    /// Number of threads (default: one for each core)
     #[arg(long, value_name = "N")]
     threads: Option<usize>,
 }

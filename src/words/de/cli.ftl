@@ -10,7 +10,6 @@ cli-cannot-make-folder = der Ordner { $path } lässt sich nicht anlegen: { $why 
 cli-cannot-unpack = ein Ordner zum Entpacken lässt sich nicht anlegen: { $why }
 cli-no-stdout = die Standardausgabe lässt sich nicht schreiben: { $why }
 cli-no-threads = { $count } Threads lassen sich nicht starten: { $why }
-cli-not-spoken = wird hier nicht gesprochen: eine von { $known } wählen
 cli-no-date = „{ $text }“ ist kein Datum: wie 2027-05-01 schreiben
 cli-no-area = „{ $text }“ ist kein Bereich: links, oben, rechts, unten in Prozent schreiben, wie 10,20,60,90
 cli-no-schema = „{ $format }“ hat kein Schema: eines von { $known } nennen

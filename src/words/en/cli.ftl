@@ -10,7 +10,6 @@ cli-cannot-make-folder = cannot make the folder { $path }: { $why }
 cli-cannot-unpack = cannot make a folder to unpack into: { $why }
 cli-no-stdout = cannot write to standard output: { $why }
 cli-no-threads = cannot start { $count } threads: { $why }
-cli-not-spoken = is not spoken here: choose one of { $known }
 cli-no-date = "{ $text }" is no date: write it as 2027-05-01
 cli-no-area = "{ $text }" is no area: write left, top, right, bottom in percent, as 10,20,60,90
 cli-no-schema = "{ $format }" has no schema: name one of { $known }

@@ -10,7 +10,6 @@ cli-cannot-make-folder = no se puede crear la carpeta { $path }: { $why }
 cli-cannot-unpack = no se puede crear una carpeta para desempaquetar: { $why }
 cli-no-stdout = no se puede escribir en la salida estándar: { $why }
 cli-no-threads = no se pueden iniciar { $count } hilos: { $why }
-cli-not-spoken = no se habla aquí: elegir entre { $known }
 cli-no-date = «{ $text }» no es una fecha: escribirla como 2027-05-01
 cli-no-area = «{ $text }» no es un área: escribir izquierda, arriba, derecha, abajo en tanto por ciento, como 10,20,60,90
 cli-no-schema = «{ $format }» no tiene esquema: indicar uno de { $known }

@@ -10,7 +10,6 @@ cli-cannot-make-folder = impossible de créer le répertoire { $path } : { $why
 cli-cannot-unpack = impossible de créer un répertoire où déballer : { $why }
 cli-no-stdout = impossible d'écrire sur la sortie standard : { $why }
 cli-no-threads = impossible de lancer { $count } fils d'exécution : { $why }
-cli-not-spoken = n'est pas parlé ici : choisir parmi { $known }
 cli-no-date = « { $text } » n'est pas une date : l'écrire comme 2027-05-01
 cli-no-area = « { $text } » n'est pas une zone : écrire gauche, haut, droite, bas en pour cent, comme 10,20,60,90
 cli-no-schema = « { $format } » n'a pas de schéma : nommer l'un de { $known }

@@ -76,7 +76,7 @@ fn measure(args: &Arguments) -> Result<BayRecord, String> {
         }
     };
     let wanted = BayWanted { kit: &kit, camera: &camera, vehicle: &vehicle, limits: &limits };
-    let record = check_bay(&args.photos, &wanted).map_err(|e| e.to_string())?;
+    let record = check_bay(&args.photos, &wanted).map_err(|e| e.say(language()))?;
     say(&bay_text(&record, language()), args.json.as_ref());
     if let Some(folder) = &args.report {
         make_folder(folder)?;

@@ -8,7 +8,7 @@ use crate::camera::{LensModel, Profile};
 use crate::fit::{self, CameraFit, Options};
 use crate::folder::{Kind, Models};
 use crate::marker::{Board, Kit};
-use crate::words::{Language, Phrase, say};
+use crate::words::{Phrase, say};
 
 /// The fit, or what became of it, is not fit for use.
 const NOT_FIT: u8 = 3;
@@ -101,7 +101,8 @@ fn on_kit(typed: &Fit, kit: &Kit, name: &str, model: LensModel) -> Result<u8, (u
 
 /// The camera file; one that is not fit for use says so to whoever opens it.
 fn write_camera<'a>(out: &Path, profile: &Profile, reasons: impl Iterator<Item = &'a Phrase>) -> Result<(), String> {
-    let comments: String = reasons.map(|why| format!("# NOT FIT FOR USE: {}\n", why.say(Language::English))).collect();
+    let comment = |why: &Phrase| format!("# {}\n", say!(language(), "cli-file-not-fit", why = why.clone()));
+    let comments: String = reasons.map(comment).collect();
     write_file(out, (comments + &profile.to_toml()).as_bytes())?;
     say(&(say!(language(), "fit-wrote", file = out.display().to_string()) + "\n"), None);
     Ok(())

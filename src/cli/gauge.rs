@@ -40,7 +40,7 @@ fn work(typed: &Arguments) -> Result<(), String> {
         .map_err(|(line, why)| say!(language(), "cli-gauge-line", file = file.to_string(), line = line, why = why))?;
     for (wanted, method) in [(Method::Range, GaugeMethod::AverageAndRange), (Method::Anova, GaugeMethod::Anova)] {
         if typed.method.is_none_or(|m| m == wanted) {
-            say(&words(&gauge_study(&readings, method).map_err(|e| format!("{file}: {e}"))?), None);
+            say(&words(&gauge_study(&readings, method).map_err(|e| format!("{file}: {}", e.say(language())))?), None);
         }
     }
     Ok(())

@@ -57,7 +57,7 @@ fn serve(arguments: Arguments) -> Result<(), String> {
 /// What was typed as one ready value.
 fn ready(arguments: Arguments) -> Result<Options, String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.say(language()))?;
-    let open = |path: &Path| Key::open(path, &ask).map_err(|e| e.to_string());
+    let open = |path: &Path| Key::open(path, &ask).map_err(|e| e.phrase().say(language()));
     Ok(Options {
         listen: arguments.listen,
         jobs: arguments.jobs,

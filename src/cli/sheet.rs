@@ -45,11 +45,18 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
     match work(arguments) {
         Ok(()) => 0,
         Err(failure) => {
-            let input = failure.downcast_ref::<crate::input::Error>();
-            complain(&input.map_or_else(|| failure.to_string(), |e| e.say(language())));
+            complain(&words(&failure));
             UNREADABLE
         }
     }
+}
+
+/// The words of a failure, in the reader's language where it has any.
+fn words(failure: &Failure) -> String {
+    let language = language();
+    let input = failure.downcast_ref::<crate::input::Error>().map(|e| e.say(language));
+    let sheet = || failure.downcast_ref::<sheet::Error>().map(|e| e.phrase().say(language));
+    input.or_else(sheet).unwrap_or_else(|| failure.to_string())
 }
 
 fn work(arguments: &Arguments) -> Result<(), Failure> {
@@ -69,7 +76,7 @@ fn work(arguments: &Arguments) -> Result<(), Failure> {
             Printable::Kit(kit) => sheet::pdf_for_kit(kit, &options),
             Printable::Board(board) => sheet::pdf_for_board(board, &options),
         };
-        write_file(out, &pdf.map_err(|error| format!("{}: {error}", source.name()))?)?;
+        write_file(out, &pdf.map_err(|error| format!("{}: {}", source.name(), error.phrase().say(language())))?)?;
         let file = out.display().to_string();
         say(&(say!(language(), "print-wrote", file = file, paper = arguments.paper.name()) + "\n"), None);
     }
@@ -97,9 +104,9 @@ fn reading(measured_mm: &[f64]) -> Result<RulerReading, Failure> {
 }
 
 fn corrected_text(printable: &Printable, paper: Paper, reading: &RulerReading) -> Result<String, Failure> {
-    let [right, up] = reading.scale().map(|scale| scale * sheet::RULER_MM);
-    let note =
-        format!("# Sizes as printed on {paper} paper: the check rulers read {right} mm to the right and {up} mm up.\n");
+    let [right, up] = reading.scale().map(|scale| Figure::plain(scale * sheet::RULER_MM));
+    let note = say!(language(), "cli-file-printed", paper = paper.name(), right = right, up = up);
+    let note = format!("# {note}\n");
     let text = match printable {
         Printable::Kit(kit) => sheet::corrected_kit(kit, paper, reading)?.to_toml(None),
         Printable::Board(board) => sheet::corrected_board(board, reading).to_toml(),

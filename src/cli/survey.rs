@@ -12,7 +12,7 @@ use crate::folder::{Kind, Models, candidate_cameras};
 use crate::input::SourceFile;
 use crate::marker::{Kit, KitFile, MAX_LAYOUT_BYTES, read_layout};
 use crate::survey::{self, Length, Survey};
-use crate::words::{Language, Phrase, say};
+use crate::words::{Phrase, say};
 
 /// The survey is not fit for use.
 const NOT_FIT: u8 = 3;
@@ -133,12 +133,9 @@ pub(super) fn write_kit(out: &Path, kit: &Kit, head: &str) -> Result<(), String>
 /// What the file says to whoever opens it.
 fn head(found: &Survey, photos: usize) -> String {
     let forbids = found.advice.iter().filter(|a| a.forbids);
-    let mut text: String = forbids.map(|a| format!("# NOT FIT FOR USE: {}\n", a.said.say(Language::English))).collect();
-    text += &format!(
-        "# Surveyed from {photos} photos. Changing this file by hand makes its layout invalid: survey again.\n"
-    );
-    for check in &found.lengths {
-        text += &format!("# Measured length {}\n", check.length);
-    }
-    text
+    let language = language();
+    let mut lines: Vec<String> = forbids.map(|a| say!(language, "cli-file-not-fit", why = a.said.clone())).collect();
+    lines.push(say!(language, "cli-file-surveyed", photos = photos));
+    lines.extend(found.lengths.iter().map(|c| say!(language, "cli-file-length", length = c.length.to_string())));
+    lines.into_iter().map(|line| format!("# {line}\n")).collect()
 }

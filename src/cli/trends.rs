@@ -65,7 +65,7 @@ fn write_trends(args: &Arguments) -> Result<(), String> {
     make_folder(out)?;
     let key = if args.names { None } else { Some(people_key(&out.join("people.key"))?) };
     let options = Options { by: args.by.factor(), out, reports: &args.reports, people: key.as_ref() };
-    let found = trends(&args.paths, &options).map_err(|e| e.to_string())?;
+    let found = trends(&args.paths, &options).map_err(|e| e.phrase().say(language()))?;
     let record = &found.record;
     write_json(&super::output::JsonTarget::File(out.join("trends.json")), record)?;
     write_file(&out.join("trends.csv"), crate::report::trends_csv(record).as_bytes())?;
@@ -96,7 +96,7 @@ fn summary(record: &TrendsRecord, out: &Path, language: Language) -> String {
         }
     }
     text.push('\n');
-    for words in &read.unreadable_words {
+    for words in read.unreadable_in(language) {
         let _ = writeln!(text, "  {}", say!(language, "trends-said-unreadable", words = words));
     }
     for v in &record.verdicts {

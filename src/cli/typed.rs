@@ -180,6 +180,9 @@ mod tests {
             }
         }
         let said = wrong(&["verify"], Language::English);
-        assert!(said.starts_with("still missing: <JOB>...") && said.contains("More: baywitness verify --help"), "{said}");
+        assert!(
+            said.starts_with("still missing: <JOB>...") && said.contains("More: baywitness verify --help"),
+            "{said}"
+        );
     }
 }

@@ -157,7 +157,7 @@ fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(),
 /// Writes a job's report in all its forms; says where it is.
 pub(super) fn write_report(folder: &Path, job: &Path, record: &JobRecord) -> Result<String, String> {
     make(folder)?;
-    let pictures = report::pictures(job, record).map_err(|e| e.to_string())?;
+    let pictures = report::pictures(job, record).map_err(|e| e.phrase().say(language()))?;
     let result = record.to_json().map_err(|e| say!(language(), "verify-no-json", why = e.to_string()))?;
     let stem = report::stem(record);
     let spoken = wish().for_job(record.context.language);
@@ -165,7 +165,7 @@ pub(super) fn write_report(folder: &Path, job: &Path, record: &JobRecord) -> Res
     write_file(&html, report::html(record, &pictures, spoken).as_bytes())?;
     write_file(&folder.join(format!("{stem}.json")), &result)?;
     let pdf = folder.join(format!("{stem}.pdf"));
-    write_file(&pdf, &report::pdf(record, &pictures, &result, spoken).map_err(|e| e.to_string())?)?;
+    write_file(&pdf, &report::pdf(record, &pictures, &result, spoken).map_err(|e| e.phrase().say(language()))?)?;
     let customer = customers(folder)?.join(format!("{stem}.html"));
     write_file(&customer, report::customer_html(record, &report::digest(&result), spoken).as_bytes())?;
     let [html, pdf, customer] = [html, pdf, customer].map(|file| file.display().to_string());

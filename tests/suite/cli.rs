@@ -241,13 +241,18 @@ fn the_help_lists_every_command_once_under_a_phase() {
     let (mut phase, mut listed) = (None, Vec::new());
     for line in help.lines() {
         assert!(line.chars().count() <= 100 && !line.contains('\u{1b}'), "{line}");
-        if let Some(found) = cli::PHASES.iter().find(|p| line.starts_with(&format!("{}: ", p.name(Language::English)))) {
+        if let Some(found) = cli::PHASES.iter().find(|p| line.starts_with(&format!("{}: ", p.name(Language::English))))
+        {
             phase = Some(found);
         } else if line.is_empty() {
             phase = None;
         } else if let Some(phase) = phase {
             let (name, about) = line.trim().split_once("  ").unwrap();
-            assert!(phase.commands.contains(&name) && line.starts_with("  "), "{name} under {}", phase.name(Language::English));
+            assert!(
+                phase.commands.contains(&name) && line.starts_with("  "),
+                "{name} under {}",
+                phase.name(Language::English)
+            );
             assert_eq!(about.trim(), known.find_subcommand(name).unwrap().get_about().unwrap().to_string());
             listed.push(name.to_owned());
         }

@@ -51,6 +51,7 @@ mod real;
 mod reference;
 mod report;
 mod sampled_bay;
+mod sentences;
 mod sheet;
 mod sheet_door;
 mod staged;

@@ -211,7 +211,9 @@ fn every_message_is_said_somewhere() {
     let own = ["list-and"];
     let unused: Vec<String> = messages(Language::English)
         .into_keys()
-        .filter(|key| !said.contains(key) && !is_of_a_code(key) && !is_of_a_command(key) && !own.contains(&key.as_str()))
+        .filter(|key| {
+            !said.contains(key) && !is_of_a_code(key) && !is_of_a_command(key) && !own.contains(&key.as_str())
+        })
         .collect();
     assert!(unused.is_empty(), "nobody says {unused:?}");
 }

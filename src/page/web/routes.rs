@@ -297,7 +297,7 @@ async fn report(State(app): Shared, visitor: Visitor, Path(name): Path<String>) 
         };
         let language = visitor.language;
         blocking(move || {
-            let pictures = crate::report::pictures(&folder, &record).map_err(|e| Trouble::typed(e.to_string()))?;
+            let pictures = crate::report::pictures(&folder, &record).map_err(|e| Trouble::typed(e.phrase()))?;
             Ok(crate::report::html(&record, &pictures, language))
         })
         .await

@@ -246,3 +246,10 @@ cli-audit-no-report = Der Bericht des Prüflaufs lässt sich nicht schreiben: { 
 cli-no-stdin = Die Standardeingabe ist nicht lesbar: { $why }
 cli-log-put-right = { $log }: { $what }.
 cli-camera-no-report = Ein Bericht zeigt Fotos einer Tafel; bei einem Markersatz --report weglassen
+
+## Kommentare am Kopf von Dateien, die das Programm schreibt
+
+cli-file-not-fit = NICHT VERWENDBAR: { $why }
+cli-file-surveyed = Eingemessen aus { $photos } Fotos. Wer diese Datei von Hand ändert, macht ihre Anordnung ungültig: neu einmessen.
+cli-file-length = Gemessene Länge { $length }
+cli-file-printed = Größen wie auf Papier { $paper } gedruckt: die Prüflineale messen { $right } mm nach rechts und { $up } mm nach oben.

@@ -246,3 +246,10 @@ cli-audit-no-report = cannot write the report of the audit: { $why }
 cli-no-stdin = cannot read standard input: { $why }
 cli-log-put-right = { $log }: { $what }.
 cli-camera-no-report = a report shows photos of a board; leave --report out with a kit
+
+## Comments at the head of files that the program writes
+
+cli-file-not-fit = NOT FIT FOR USE: { $why }
+cli-file-surveyed = Surveyed from { $photos } photos. Changing this file by hand makes its layout invalid: survey again.
+cli-file-length = Measured length { $length }
+cli-file-printed = Sizes as printed on { $paper } paper: the check rulers read { $right } mm to the right and { $up } mm up.

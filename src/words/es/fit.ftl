@@ -235,7 +235,6 @@ fit-recheck-caption = Gráfico de valores individuales: media y límites ({ $fac
 fit-recheck-no-limits = Los límites aparecen con la tercera comprobación.
 
 # Why no camera could be fitted, no kit surveyed.
-fit-said = { $why }
 fit-further = { $first }; { $rest }
 fit-of = { $what }: { $why }
 fit-no-too-few = no se puede ajustar una cámara: { $left } de { $photos } fotos sirvieron, hacen falta al menos 3

@@ -97,3 +97,30 @@ print-column-drawing = dibujo, página
 print-column-sheets = hojas, página
 print-wrote = escrito { $file }: imprima al 100 % en papel { $paper } y mida después las reglas de control
 print-wrote-corrected = escrito { $file }: impreso al { $right } % hacia la derecha y al { $up } % hacia arriba
+
+# Por qué no se imprimió nada
+print-size = { $width } x { $height }
+print-marker-too-large = el marcador { $id } de { $holder } necesita { $needs } mm con su margen blanco, pero el papel { $paper } ofrece { $offers } mm: { $remedy }
+print-board-too-large = el tablero necesita { $needs } mm con su margen blanco, pero el papel { $paper } ofrece { $offers } mm: { $remedy }
+print-smaller-marker = darle un size_mm de { $size } o menos
+print-larger-paper-or-marker = imprimir con --paper { $paper } o darle un size_mm de { $size } o menos
+print-smaller-board = reducir el tablero por un factor de { $factor }
+print-larger-paper-or-board = imprimir con --paper { $paper } o reducir el tablero por un factor de { $factor }
+print-unknown-marker = el marcador { $id } no está en la familia { $family }, cuyos números van de 0 a { $last }: darle otro número
+print-the-marker = marcador { $id }
+print-of-the-board =
+    { $what ->
+        [marker] marcador del tablero
+        [gap] separación del tablero
+       *[square] casilla del tablero
+    }
+print-bad-size = { $what }: tamaño { $size } mm; indicar el tamaño en milímetros, mayor que cero
+print-no-markers = el juego { $kit } no tiene ningún marcador que imprimir: añadir un [[carrier.marker]]
+print-reading-off =
+    { $direction ->
+        [right] la regla hacia la derecha mide { $read } mm en lugar de { $nominal } mm: más de un { $limit } % de diferencia es un error de lectura o una impresora que ajusta el tamaño; imprimir al 100 % y leer de nuevo las dos reglas
+       *[up] la regla vertical mide { $read } mm en lugar de { $nominal } mm: más de un { $limit } % de diferencia es un error de lectura o una impresora que ajusta el tamaño; imprimir al 100 % y leer de nuevo las dos reglas
+    }
+print-unknown-paper = papel desconocido «{ $name }»: usar a4, a3 o letter
+print-no-pdf = no se puede escribir el PDF: { $why }
+print-font-damaged = una fuente incorporada está dañada; compilar de nuevo el programa

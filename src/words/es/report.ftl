@@ -279,7 +279,7 @@ report-blind-of = { $fault } ({ $carriers }): haría falta: { $remedy }
 report-more-photos = más fotos
 report-whose-tolerance = De quién es la tolerancia:
 report-cautions-text = Precauciones:
-report-cautions-short = prevalecen la información de servicio del fabricante del vehículo y las normas locales. El trabajo es para personal formado; los láseres y los vehículos elevados exigen sus propias precauciones. Esto documenta un montaje y no sustituye el procedimiento.
+report-cautions-short = prevalecen la información de servicio del fabricante del vehículo y las normas locales. El trabajo es para personal cualificado; los láseres y los vehículos elevados exigen sus propias precauciones. Esto documenta un montaje y no sustituye el procedimiento.
 report-not-proofread = Ningún técnico de habla española ha revisado todavía estos textos; en caso de duda vale el texto inglés.
 
 report-phases = Antes y después de la calibración
@@ -582,7 +582,7 @@ report-found-in =
     }
 report-cautions = Precauciones
 report-caution-maker = Prevalecen la información de servicio del fabricante del vehículo y las normas locales. Si difieren de este informe, seguirlas.
-report-caution-trained = El trabajo en sensores de asistencia a la conducción es para personal formado.
+report-caution-trained = El trabajo en sensores de asistencia a la conducción es para personal cualificado.
 report-caution-lasers = Los láseres y los vehículos elevados exigen sus propias precauciones.
 report-caution-documents = Este informe documenta dónde estaba la diana cuando se tomaron las fotos. No sustituye el procedimiento de calibración ni dice que el sensor funcione.
 report-footer = Medido y escrito por { $tool } · formato de registro { $format } · trabajo { $job }
@@ -609,3 +609,16 @@ verify-watch-no-folder = { $folder } no es una carpeta: indicar una que contenga
 verify-watching = Vigilando { $folder }; Ctrl-C para terminar.
 verify-unreadable-folder = no se puede leer la carpeta { $folder }: { $why }
 report-findings-above = Todos los hallazgos figuran en «Qué hacer ahora».
+
+report-private-kind =
+    { $kind ->
+        [position] lugar de la toma (GPS)
+        [serial] números de serie
+        [owner] propietario o autor
+       *[notes] notas propias del fabricante
+    }
+report-picture-unreadable = no se puede leer la foto { $photo } para el informe: { $why }
+report-picture-not-made = no se puede codificar la copia de la foto { $photo }: { $why }
+report-no-pdf = no se puede escribir el informe en PDF: { $why }
+report-no-pdf-of-page = no se puede escribir el informe en PDF: su página no está bien formada: { $why }
+report-no-table = no se puede escribir la tabla en Parquet: { $why }

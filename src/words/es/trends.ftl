@@ -287,3 +287,19 @@ trends-said-unreadable = ilegible: { $words }
 trends-said-verdict = { $verdict } ({ $share } %)
 trends-said-nothing = Nada destaca más allá de lo que explica el azar.
 trends-said-report = Informe: { $file }
+
+# Lo que no se puede leer de un archivo; `trends-in-file` pone el archivo delante del motivo.
+trends-in-file = { $file }: { $why }
+trends-cannot-read = no se puede leer { $path }: { $why }
+trends-no-results = no se encontró ningún resultado: indicar la carpeta de una auditoría, o archivos de resultados como los escriben `verify --json` y `audit`
+trends-no-results-because = no se encontró ningún resultado: indicar la carpeta de una auditoría, o archivos de resultados como los escriben `verify --json` y `audit` ({ $why })
+trends-no-verdict = un resultado sin dictamen
+trends-row-no-verdict = una fila sin dictamen conocido
+trends-no-parquet = este programa se compiló sin Parquet: indicar la carpeta de la auditoría o su audit.jsonl, o compilar con la función `parquet`
+trends-not-json = no es JSON: `{ $found }` está donde debería empezar un objeto
+trends-cut-off = su último objeto está cortado
+trends-parquet-damaged = no es un archivo Parquet legible ({ $why }): repetir la auditoría
+trends-parquet-rows = declara un número imposible de filas: repetir la auditoría
+trends-parquet-column = declara una columna mayor que el archivo: repetir la auditoría
+trends-parquet-other = no es la tabla de una auditoría: indicar audit.parquet de la carpeta de una auditoría
+trends-parquet-part = contiene una comprobación o un hallazgo sin sus palabras: repetir la auditoría

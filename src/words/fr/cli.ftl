@@ -73,7 +73,7 @@ cli-move-name-taken = { $folder } contient d'autres photos nommées { $name } :
 
 ## watch --tripod
 
-cli-tripod-no-folder = { $folder } n'est pas un dossier : indiquer celui où arrivent les photos de l'appareil
+cli-tripod-no-folder = { $folder } n'est pas un répertoire : indiquer celui où arrivent les photos de l'appareil
 cli-tripod-too-few =
     { $count ->
         [0] { $job } n'a pas encore de première photo : en prendre deux d'endroits différents et les vérifier, puis installer le trépied
@@ -241,8 +241,15 @@ cli-no-people-key = { $path } n'est pas une clé de 64 chiffres hexadécimaux :
 
 ## audit, camera
 
-cli-audit-nothing = aucun dossier d’intervention ni de preuve trouvé : indiquer un dossier qui en contient
+cli-audit-nothing = aucun dossier d’intervention ni de preuve trouvé : indiquer un répertoire qui en contient
 cli-audit-no-report = impossible d’écrire le rapport de l’audit : { $why }
 cli-no-stdin = impossible de lire l’entrée standard : { $why }
 cli-log-put-right = { $log } : { $what }.
 cli-camera-no-report = un rapport montre des photos d’une mire ; avec un jeu de marqueurs, omettre --report
+
+## Commentaires en tête des fichiers que le programme écrit
+
+cli-file-not-fit = INUTILISABLE : { $why }
+cli-file-surveyed = Relevé d'après { $photos } photos. Modifier ce fichier à la main rend sa disposition caduque : relever de nouveau.
+cli-file-length = Longueur mesurée { $length }
+cli-file-printed = Tailles telles qu'imprimées sur papier { $paper } : les règles de contrôle mesurent { $right } mm vers la droite et { $up } mm vers le haut.

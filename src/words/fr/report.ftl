@@ -602,10 +602,23 @@ verify-not-logged = Non consigné : { $jobs }, car illisible.
 verify-report = Rapport :
 verify-for-the-customer = Pour le client : { $file }
 verify-repair-order = Ordre de réparation { $series } : { $file }
-verify-no-folder = impossible de créer le dossier { $folder } : { $why }
+verify-no-folder = impossible de créer le répertoire { $folder } : { $why }
 verify-no-json = impossible d’écrire le résultat en JSON : { $why }
 verify-watch-every = « { $text } » n’est pas une durée de 0,05 à 3600 s
 verify-watch-no-folder = { $folder } n’est pas un dossier : en indiquer un qui contient des dossiers d’intervention
 verify-watching = Surveillance de { $folder } ; Ctrl-C pour terminer.
-verify-unreadable-folder = impossible de lire le dossier { $folder } : { $why }
+verify-unreadable-folder = impossible de lire le répertoire { $folder } : { $why }
 report-findings-above = Tous les constats figurent sous « Que faire maintenant ».
+
+report-private-kind =
+    { $kind ->
+        [position] lieu de prise de vue (GPS)
+        [serial] numéros de série
+        [owner] propriétaire ou auteur
+       *[notes] notes propres au fabricant
+    }
+report-picture-unreadable = impossible de lire la photo { $photo } pour le rapport : { $why }
+report-picture-not-made = impossible de coder la copie de la photo { $photo } : { $why }
+report-no-pdf = impossible d'écrire le rapport en PDF : { $why }
+report-no-pdf-of-page = impossible d'écrire le rapport en PDF : sa page n'est pas bien formée : { $why }
+report-no-table = impossible d'écrire le tableau en Parquet : { $why }

@@ -27,9 +27,9 @@ verdict-quantity =
         [distance] distance
         [range] distance en ligne droite
         [lateral_offset] centrage
-        [lateral_from_nose] centrage sur le repère avant
+        [lateral_from_nose] centrage sur le marque avant
         [height] hauteur
-        [height_from_nose] hauteur au-dessus du repère avant
+        [height_from_nose] hauteur au-dessus du marque avant
         [yaw] équerrage
         [pitch] inclinaison
         [roll] horizontalité
@@ -52,7 +52,7 @@ verdict-quantity =
         [camber_front_right] carrossage avant droit
         [rear_track] voie arrière
         [wheelbase] empattement
-        [setback] déport de roue
+        [setback] recul de roue (setback)
         [arch_height_front_left] hauteur du passage de roue avant gauche
         [arch_height_front_right] hauteur du passage de roue avant droit
         [arch_height_rear_left] hauteur du passage de roue arrière gauche

@@ -46,6 +46,7 @@ mod plan;
 mod planned;
 mod procedure;
 mod program;
+mod pseudo;
 mod published;
 mod real;
 mod reference;

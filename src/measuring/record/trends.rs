@@ -61,7 +61,7 @@ pub struct ReadRecord {
     pub unreadable_words: Vec<String>,
     /// The same for any language, in their order.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub unreadable_phrases: Vec<Phrase>,
+    pub unreadable_words_phrases: Vec<Phrase>,
     /// JSON that is no result.
     pub others: usize,
 }
@@ -69,8 +69,8 @@ pub struct ReadRecord {
 impl ReadRecord {
     /// What could not be read, in a language; in English where the record is of an older program.
     pub fn unreadable_in(&self, language: Language) -> Vec<String> {
-        if self.unreadable_phrases.len() == self.unreadable_words.len() {
-            self.unreadable_phrases.iter().map(|said| said.say(language)).collect()
+        if self.unreadable_words_phrases.len() == self.unreadable_words.len() {
+            self.unreadable_words_phrases.iter().map(|said| said.say(language)).collect()
         } else {
             self.unreadable_words.clone()
         }

@@ -71,7 +71,7 @@ pub(super) fn read(paths: &[PathBuf]) -> Result<Archive, Error> {
         parsed.into_iter().flatten().for_each(|one| keep(one, &mut archive));
     }
     if archive.jobs.is_empty() {
-        return Err(Error::Nothing(archive.read.unreadable_phrases.first().cloned().map(Box::new)));
+        return Err(Error::Nothing(archive.read.unreadable_words_phrases.first().cloned().map(Box::new)));
     }
     archive.close();
     Ok(archive)
@@ -139,7 +139,7 @@ fn unreadable(archive: &mut Archive, said: Phrase) {
     archive.read.unreadable += 1;
     if archive.read.unreadable_words.len() < MOST_WORDS {
         archive.read.unreadable_words.push(said.say(Language::English));
-        archive.read.unreadable_phrases.push(said);
+        archive.read.unreadable_words_phrases.push(said);
     }
 }
 

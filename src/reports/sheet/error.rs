@@ -80,7 +80,7 @@ impl Error {
     pub fn phrase(&self) -> Phrase {
         let size = |mm: &[f64; 2]| {
             let [width, height] = mm.map(|side| Figure::fixed(side, 1));
-            phrase!("print-size", width = width, height = height)
+            phrase!("print-two-sides", width = width, height = height)
         };
         match self {
             Error::MarkerTooLarge { id, carrier, needs_mm, offers_mm, paper, remedy } => phrase!(

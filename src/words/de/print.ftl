@@ -99,7 +99,7 @@ print-wrote = { $file } geschrieben: mit 100 % auf Papier { $paper } drucken, da
 print-wrote-corrected = { $file } geschrieben: gedruckt mit { $right } % nach rechts und { $up } % nach oben
 
 # Warum nichts gedruckt wurde
-print-size = { $width } x { $height }
+print-two-sides = { $width } x { $height }
 print-marker-too-large = Marker { $id } von { $holder } braucht mit seinem weißen Rand { $needs } mm, das Papier { $paper } bietet aber { $offers } mm: { $remedy }
 print-board-too-large = die Tafel braucht mit ihrem weißen Rand { $needs } mm, das Papier { $paper } bietet aber { $offers } mm: { $remedy }
 print-smaller-marker = size_mm auf { $size } oder weniger setzen

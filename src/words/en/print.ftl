@@ -99,7 +99,7 @@ print-wrote = wrote { $file }: print at 100 % on { $paper } paper, then measure 
 print-wrote-corrected = wrote { $file }: printed at { $right } % to the right and { $up } % up
 
 # Why nothing was printed
-print-size = { $width } x { $height }
+print-two-sides = { $width } x { $height }
 print-marker-too-large = marker { $id } of { $holder } needs { $needs } mm with its white margin, but { $paper } paper offers { $offers } mm: { $remedy }
 print-board-too-large = the board needs { $needs } mm with its white margin, but { $paper } paper offers { $offers } mm: { $remedy }
 print-smaller-marker = give it a size_mm of { $size } or less

@@ -90,13 +90,13 @@ trends-together-all =
         [camera] las cámaras que lo acompañan
        *[technician] las personas que lo acompañan
     }
-trends-advice-technician-change = Algo ha cambiado en la forma de trabajar de esta persona: pregunte qué antes de sacar conclusiones.
+trends-advice-technician-change = Algo ha cambiado en la forma de trabajar de esta persona: preguntar qué antes de sacar conclusiones.
 trends-advice-technician = Miren las fotos juntos: un hábito así se descubre y se corrige junto al soporte, no en una tabla.
-trends-advice-bay-change = Pregunte qué se cambió en este puesto: un elevador, el suelo, sus marcas, las lámparas.
-trends-advice-bay = Compruebe el suelo (`baywitness bay`), sus marcas y aquello con lo que se alinea en este puesto.
-trends-advice-kit = Vuelva a medir el juego de marcadores (`baywitness survey`, `recheck`): un portamarcadores se dobló, se cayó o se montó de otro modo.
-trends-advice-setup-change = Compare las revisiones de la hoja: desde entonces pide otra cosa, o los vehículos son distintos.
-trends-advice-setup = Compare cada cifra de la hoja con la información de servicio que nombra; corríjala después y vuelva a juzgar sus trabajos.
+trends-advice-bay-change = Preguntar qué se cambió en este puesto: un elevador, el suelo, sus marcas, las lámparas.
+trends-advice-bay = Comprobar el suelo (`baywitness bay`), sus marcas y aquello con lo que se alinea en este puesto.
+trends-advice-kit = Volver a medir el juego de marcadores (`baywitness survey`, `recheck`): un portamarcadores se dobló, se cayó o se montó de otro modo.
+trends-advice-setup-change = Comparar las revisiones de la hoja: desde entonces pide otra cosa, o los vehículos son distintos.
+trends-advice-setup = Comparar cada cifra de la hoja con la información de servicio que nombra; corregirla después y volver a juzgar sus trabajos.
 
 # The page.
 trends-title = Tendencias de { $count ->

@@ -52,7 +52,7 @@ advice-not-settled = L'ajustement des photos n'a pas abouti. Les reprendre depui
 # Ce que dit un plan d'un contrôle que ses photos ne pourraient pas trancher.
 advice-plan-undetermined = { $quantity } : rien dans les photos ne détermine cette valeur. Montrer les plaques, les feuilles de sol ou la marque avant à partir desquelles on mesure, ou saisir les cotes du véhicule dans le dossier.
 advice-plan-corners = { $quantity } : { $percent } % de la variance viennent du bruit des coins. De plus grands marqueurs, ou des photos de plus près et de directions plus écartées, le réduisent.
-advice-plan-layout = { $quantity } : { $percent } % de la variance viennent de la position des marqueurs sur leurs porte-marqueurs. Relever le jeu (`baywitness survey`) ou coller plus précisément.
+advice-plan-layout = { $quantity } : { $percent } % de la variance viennent de la position des marqueurs sur leurs porte-marqueurs. Mesurer le jeu (`baywitness survey`) ou coller plus précisément.
 advice-plan-scale = { $quantity } : { $percent } % de la variance viennent des tailles imprimées. Mesurer les marqueurs et saisir leurs tailles.
 advice-plan-calibration = { $quantity } : { $percent } % de la variance viennent de l'étalonnage de l'appareil. Ajuster de nouveau l'appareil avec davantage de photos de la mire.
 advice-plan-focal = { $quantity } : { $percent } % de la variance viennent de la distance focale et du point principal de chaque photo. Davantage de photos, ou des photos avec des marqueurs proches et lointains à la fois, les fixent.

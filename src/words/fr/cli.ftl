@@ -250,6 +250,6 @@ cli-camera-no-report = un rapport montre des photos d’une mire ; avec un jeu d
 ## Commentaires en tête des fichiers que le programme écrit
 
 cli-file-not-fit = INUTILISABLE : { $why }
-cli-file-surveyed = Relevé d'après { $photos } photos. Modifier ce fichier à la main rend sa disposition caduque : relever de nouveau.
+cli-file-surveyed = Mesuré d'après { $photos } photos. Modifier ce fichier à la main rend sa disposition caduque : mesurer de nouveau.
 cli-file-length = Longueur mesurée { $length }
 cli-file-printed = Tailles telles qu'imprimées sur papier { $paper } : les règles de contrôle mesurent { $right } mm vers la droite et { $up } mm vers le haut.

@@ -217,7 +217,7 @@ doors-named-file = { $kind ->
         [kit] jeu de marqueurs
         [camera] appareil photo
         [stand] support
-        [layout] relevé
+        [layout] mesure du jeu
         *[board] mire
     } « { $file } » : { $problem }
 
@@ -304,9 +304,9 @@ doors-marker-id-taken = le numéro de marqueur { $id } est déjà utilisé par {
 doors-marker-id-taken-remedy = donner à chaque marqueur du jeu son propre numéro
 doors-same-centre = est aussi le centre du marqueur { $id }
 doors-same-centre-remedy = mesurer où se trouve ce marqueur
-doors-no-layout = n'est pas un fichier de relevé ({ $why })
-doors-layout-remedy = refaire le relevé du jeu de marqueurs, ou omettre `layout` dans son fichier
-doors-layout-other-kit = appartient à un autre jeu de marqueurs, ou son fichier a été modifié après le relevé
+doors-no-layout = n'est pas un fichier de mesure du jeu ({ $why })
+doors-layout-remedy = mesurer de nouveau le jeu de marqueurs, ou omettre `layout` dans son fichier
+doors-layout-other-kit = appartient à un autre jeu de marqueurs, ou son fichier a été modifié après la mesure
 doors-layout-no-marker = le marqueur numéro { $id } n'est pas dans le jeu
 doors-layout-twice = le marqueur numéro { $id } est listé deux fois
 doors-board-ids = { $columns } x { $rows } marqueurs à partir du numéro { $first } vont jusqu'à { $last }, mais la famille s'arrête à { $end }

@@ -99,7 +99,7 @@ print-wrote = { $file } écrit : imprimer à 100 % sur papier { $paper }, puis m
 print-wrote-corrected = { $file } écrit : imprimé à { $right } % vers la droite et { $up } % vers le haut
 
 # Pourquoi rien n'a été imprimé
-print-size = { $width } x { $height }
+print-two-sides = { $width } x { $height }
 print-marker-too-large = le marqueur { $id } de { $holder } demande { $needs } mm avec sa marge blanche, mais le papier { $paper } offre { $offers } mm : { $remedy }
 print-board-too-large = la mire demande { $needs } mm avec sa marge blanche, mais le papier { $paper } offre { $offers } mm : { $remedy }
 print-smaller-marker = lui donner un size_mm de { $size } ou moins

@@ -162,9 +162,9 @@ verdict-why-nothing = Rien n'a pu être mesuré. { $reason }
 verdict-no-value = Il n'y a pas de valeur.
 
 verdict-kit-serial = numéro de série { $serial }
-verdict-kit-overdue = relevé du jeu échu depuis le { $due } : le refaire
-verdict-kit-due = prochain relevé du jeu : { $due }
-verdict-kit-due-unknown = prochain relevé du jeu : { $due } (non vérifiable : aucune heure indiquée)
+verdict-kit-overdue = mesure du jeu échue depuis le { $due } : la refaire
+verdict-kit-due = prochaine mesure du jeu : { $due }
+verdict-kit-due-unknown = prochaine mesure du jeu : { $due } (non vérifiable : aucune heure indiquée)
 verdict-kit-both = { $serial }, { $survey }
 
 verdict-bay-slope = pente du sol par rapport au plan des roues

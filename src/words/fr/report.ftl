@@ -46,8 +46,8 @@ report-mark =
 report-grade =
     { $grade ->
         [pass] conforme
-        [conditional_pass] conforme sous réserve
-        [conditional_fail] non conforme sous réserve
+        [conditional_pass] conforme sous condition
+        [conditional_fail] non conforme sous condition
         [fail] non conforme
        *[other] { $grade }
     }

@@ -167,7 +167,8 @@ mod tests {
             (&["gauge", "x", "--method", "guess"], "eines von range, anova wählen", "guess"),
             (&["verify"], "es fehlt noch", "<JOB>..."),
             (&["verify", "x", "--threads", "many"], "eine ganze Zahl", "--threads"),
-            (&["plan", "--kit", "x", "--setup", "y", "--photos", "40"], "von 2 bis 12", "--photos"),
+            // Why is said in the language of the run, not of the test.
+            (&["plan", "--kit", "x", "--setup", "y", "--photos", "40"], "„40“ gilt nicht für", "--photos"),
             (&["serve", "--listen", "here"], "127.0.0.1:8425", "--listen"),
             (&["verify", "x", "--report", "a", "--report", "b"], "nur einmal", "--report"),
             (&["verify", "x", "--moved", "a", "--more", "b"], "zusammen mit", "--more"),

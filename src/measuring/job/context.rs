@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use time::format_description::well_known::Rfc3339;
 
-use super::convert::Parts;
+use super::parts::Parts;
 use crate::folder::{Calibration, InputFile, JobFolder, Origin};
 use crate::record::{Context, InputRecord, KitUpkeep, PrerequisiteRecord, SheetRecord, WaiverRecord};
 use crate::setup::DecisionRule;

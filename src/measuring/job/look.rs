@@ -2,7 +2,7 @@
 
 use rayon::prelude::*;
 
-use super::Error;
+use super::error::Error;
 use crate::detect::{Sightings, find_markers};
 use crate::folder::PhotoFile;
 use crate::marker::Dictionary;

@@ -4,82 +4,48 @@
 mod answers;
 mod assign;
 mod bay;
+mod check_records;
 mod compare;
 mod context;
 mod convert;
 mod doubles;
 mod doubts;
+mod error;
+mod first;
 mod glance;
+mod judge;
+mod last_position;
 mod look;
 mod moves;
 mod opened;
+mod options;
 mod outline;
+mod parts;
 mod photo_look;
 mod photo_markers;
 mod photo_memory;
+mod photo_records;
 mod plan;
 mod private;
+mod reason;
 mod ride_height;
 mod screws;
 mod series;
 mod setup_check;
+mod solve;
 mod tripod;
 mod verify;
 
 pub use bay::{BayWanted, check_bay};
 pub use compare::compare;
 pub use doubles::Doubles;
+pub use error::Error;
 pub use glance::{Glance, glance, glance_at};
+pub use options::Options;
 pub use photo_markers::{FoundMarker, PhotoMarkers, photo_markers};
 pub use photo_memory::PhotoMemory;
 pub use plan::{PlanOptions, Reach, Wanted, plan};
 pub use private::reveal_private;
 pub use setup_check::setup_check;
 pub use tripod::{Between, FALSE_MOTION, Frame, Seen, Tripod, Untold};
-pub use verify::{Options, attempts_beside, verify, verify_all, verify_and, verify_watching};
-
-use std::path::Path;
-
-use crate::words::{Language, Phrase, phrase};
-
-/// Why a job could not be verified at all: an input that cannot be read.
-/// What the photos can't decide is no error but a verdict.
-#[derive(Debug, thiserror::Error)]
-pub enum Error {
-    /// A job, set-up, kit or camera file.
-    #[error(transparent)]
-    Input(#[from] crate::input::Error),
-    /// A photo that cannot be decoded.
-    #[error(transparent)]
-    Photo(#[from] crate::photo::Error),
-    /// The program itself failed.
-    #[error("{}", failed_on(.0).say(Language::English))]
-    Fault(std::path::PathBuf),
-    /// Photos of a bay that show no floor.
-    #[error("{}", .0.say(Language::English))]
-    Bay(Phrase),
-}
-
-impl Error {
-    /// What is wrong and what to do, in a language.
-    pub fn say(&self, language: Language) -> String {
-        match self {
-            Error::Input(e) => e.say(language),
-            other => other.phrase().say(language),
-        }
-    }
-
-    /// The same, not yet in any language.
-    pub fn phrase(&self) -> Phrase {
-        match self {
-            Error::Input(e) => e.phrase(),
-            Error::Photo(e) => e.phrase(),
-            Error::Fault(path) => failed_on(path),
-            Error::Bay(phrase) => phrase.clone(),
-        }
-    }
-}
-
-fn failed_on(path: &Path) -> Phrase {
-    phrase!("doors-fault-of-the-program", job = path.display().to_string())
-}
+pub use verify::{attempts_beside, verify, verify_all, verify_and, verify_watching};

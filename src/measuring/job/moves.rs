@@ -1,5 +1,5 @@
 //! The stand's positions: where it stood before each move and where it stands
-//! now, how each move went, what to do first.
+//! now, and how each move went.
 
 use std::collections::BTreeSet;
 
@@ -19,89 +19,6 @@ use crate::setup::{Check, Setup};
 use crate::verdict::findings::PhotoProblem;
 use crate::verdict::{Checked, Proof, Verdict, Went, decide, figure, leave_it, sentences, with_unit};
 use crate::words::{Figure, Language, Phrase, Value, phrase};
-
-/// Photos in which a stand and something on the vehicle were both measured: sheets alone would not show that the
-/// vehicle was nudged meanwhile.
-fn proving(problem: &Problem, scene: &Scene, stand: usize) -> Vec<usize> {
-    let measured = |j: usize, wanted: &dyn Fn(usize) -> bool| {
-        let Some(solved) = &scene.photos[j] else { return false };
-        let views = problem.photos[j].views.iter().zip(&solved.views);
-        views.filter(|(view, _)| wanted(view.carrier)).any(|(_, s)| s.used.contains(&true))
-    };
-    let on_vehicle = |k: usize| problem.kit.carriers[k].role.is_on_vehicle();
-    (0..problem.photos.len()).filter(|j| measured(*j, &|k| k == stand) && measured(*j, &on_vehicle)).collect()
-}
-
-impl Opened {
-    /// Whether the stand was moved between the job's photos.
-    pub(super) fn was_moved(&self) -> bool {
-        self.moves.len() > 1
-    }
-
-    /// By photo, how often the stand had been moved when it was taken; empty where it was not moved.
-    pub(super) fn after_moves(&self) -> Vec<u32> {
-        if self.was_moved() { self.folder.photos.iter().map(|p| p.after_move).collect() } else { Vec::new() }
-    }
-
-    /// Names of the bodies that are where a stand stood before it was moved.
-    pub(super) fn earlier_stands(&self) -> Vec<String> {
-        let kit = &self.folder.kit;
-        (0..kit.carriers.len()).filter(|k| self.steps.is_earlier(*k)).map(|k| kit.carriers[k].name.clone()).collect()
-    }
-
-    /// A check of a stand that was moved: what proves it, or why there is no value where it stands now.
-    pub(super) fn of_last_position(
-        &self,
-        checked: Checked,
-        check: &Check,
-        asks: &[Ask],
-        scene: Option<&Scene>,
-    ) -> Checked {
-        let Some(scene) = scene else { return checked };
-        let Some(proof) = self.proof(scene, check, asks) else { return checked };
-        if checked.answer.is_none() && asks.iter().any(|a| !scene.knows(a.target)) {
-            return Checked { reason: Some(self.no_last_position()), ..checked };
-        }
-        proof.weighed(checked)
-    }
-
-    /// What the photos of the stand's last position prove of a check's asks; `None` of a job without moves, or of
-    /// what is no matter of the stand.
-    pub(super) fn proof(&self, scene: &Scene, check: &Check, asks: &[Ask]) -> Option<Proof> {
-        if !self.was_moved() || !check.quantity.is_of_target() || check.is_decided_by_reading(&self.folder.kit) {
-            return None;
-        }
-        let problem = self.problem();
-        let photos = asks.iter().map(|a| proving(&problem, scene, a.target).len()).min().unwrap_or(0);
-        Some(Proof { photos, wanted: self.folder.setup.decision.photos_after_move })
-    }
-
-    /// Why the stand has no place where it stands now, and the remedy.
-    pub(super) fn no_last_position(&self) -> Phrase {
-        let last = self.moves[0];
-        let own = self.folder.photos.iter().zip(&self.assignment.photos).filter(|(p, _)| p.after_move == last);
-        let whys: Vec<Phrase> = own
-            .filter_map(|(p, a)| {
-                let why = a.as_ref().err()?.phrase();
-                Some(phrase!("findings-of-photo", photo = &p.name, why = why))
-            })
-            .collect();
-        if whys.is_empty() {
-            return phrase!("moves-no-place", move = last);
-        }
-        sentences(phrase!("moves-no-place-because", move = last), whys)
-    }
-
-    /// Photos of a moved stand that nothing ties to those before.
-    pub(super) fn name_untied(&mut self) {
-        let moved = self.was_moved();
-        for (photo, state) in self.folder.photos.iter().zip(&mut self.assignment.photos) {
-            if moved && *state == Err(PhotoProblem::NotLinked) {
-                *state = Err(PhotoProblem::NotTied { after_move: photo.after_move });
-            }
-        }
-    }
-}
 
 /// All positions of a job whose stand was moved, the first one first; empty where it was not.
 pub(super) fn track(opened: &Opened, scene: &Scene, readings: &[UsedReading]) -> Vec<PositionRecord> {
@@ -322,45 +239,4 @@ fn facts(folder: &JobFolder) -> Facts<'_> {
 /// How far a value is from what is wanted; what has none is farthest.
 fn off_by(check: &Check, answer: &Result<Answer, Undetermined>) -> f64 {
     answer.as_ref().map_or(f64::INFINITY, |a| (a.estimate.value - check.nominal).abs())
-}
-
-/// The one thing to do first: of the moves that are ordered the one that disturbs the others most, so that it is not
-/// to be done again; where none is, the photo that is wanted.
-pub(super) fn first(opened: &Opened, checks: &[Checked], track: &[PositionRecord]) -> Option<FirstRecord> {
-    let setup: &Setup = &opened.folder.setup;
-    let ordered = |i: &usize| {
-        setup.checks[*i].quantity.is_of_target()
-            && checks[*i].verdict == Verdict::Outside
-            && checks[*i].move_by.is_some()
-    };
-    let next = (0..checks.len()).filter(ordered).min_by_key(|i| setup.checks[*i].quantity.move_order());
-    if let Some(i) = next {
-        let (check, move_by) = (&setup.checks[i], checks[i].move_by?);
-        let screw = opened.folder.stand.as_ref().and_then(|s| advice(s, check.quantity, move_by, track));
-        let last = track.last().and_then(|p| p.figures.iter().find(|f| f.check == i)?.words_phrase.clone());
-        return Some(FirstRecord {
-            screw: screw.as_ref().map(|p| p.say(Language::English)),
-            screw_phrase: screw,
-            last_move: last.as_ref().map(|p| p.say(Language::English)),
-            last_move_phrase: last,
-            ..to_do(Some(i), checks[i].correction.clone())
-        });
-    }
-    let lacking = |c: &Checked| c.verdict == Verdict::NotProven && c.correction == leave_it();
-    let held = checks.iter().find(|c| lacking(c))?;
-    let reason = held.reason.clone().unwrap_or_else(|| phrase!("moves-one-more-photo"));
-    (!checks.iter().any(|c| c.verdict == Verdict::Outside || !c.untrusted.is_empty()))
-        .then(|| to_do(None, phrase!("moves-leave-stand", reason = reason)))
-}
-
-fn to_do(check: Option<usize>, words: Phrase) -> FirstRecord {
-    FirstRecord {
-        check,
-        words: words.say(Language::English),
-        words_phrase: Some(words),
-        screw: None,
-        screw_phrase: None,
-        last_move: None,
-        last_move_phrase: None,
-    }
 }

@@ -2,12 +2,12 @@
 
 use std::path::Path;
 
-use super::Error;
 use super::assign::{Assignment, assign, views};
 use super::compare::compare;
 use super::doubles::Doubles;
+use super::error::Error;
 use super::look::{Looked, look};
-use super::verify::Options;
+use super::options::Options;
 use crate::folder::{JobFolder, Phase, PhotoFile};
 use crate::marker::{Carrier, Kit, Role};
 use crate::pose::{PhotoView, Problem};

@@ -7,7 +7,7 @@ use std::sync::{Arc, Mutex, PoisonError};
 
 use rayon::prelude::*;
 
-use super::Error;
+use super::error::Error;
 use super::look::{Looked, look_into};
 use super::tripod::Frame;
 use crate::folder::PhotoFile;

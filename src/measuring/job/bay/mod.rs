@@ -4,9 +4,9 @@ mod floor;
 
 use std::path::PathBuf;
 
-use super::Error;
+use super::error::Error;
 use super::look::{Looked, look};
-use super::verify::why_no_scene;
+use super::solve::why_no_scene;
 use crate::camera::Profile;
 use crate::folder::{PhotoFile, Vehicle};
 use crate::geom::{Carrier, Pose, World};

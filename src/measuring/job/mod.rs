@@ -1,51 +1,26 @@
 //! The work on a job: its photos and files to a verdict record, what photos will
 //! be worth before they are taken, a bay's floor.
+//!
+//! In the order in which they stand on each other: `opening` (files and photos),
+//! `asking` (what is measured), `plan` (what photos will be worth), `moving` (a stand
+//! that was moved), `recording` (the record), `tripod` and `photos` (one photo by
+//! itself), `verifying` (all of it), `bay` (a bay's floor).
 
-mod answers;
-mod assign;
+mod asking;
 mod bay;
-mod check_records;
-mod compare;
-mod context;
-mod convert;
-mod doubles;
-mod doubts;
 mod error;
-mod first;
-mod glance;
-mod judge;
-mod last_position;
-mod look;
-mod moves;
-mod opened;
-mod options;
-mod outline;
-mod parts;
-mod photo_look;
-mod photo_markers;
-mod photo_memory;
-mod photo_records;
+mod moving;
+mod opening;
+mod photos;
 mod plan;
-mod private;
-mod reason;
-mod ride_height;
-mod screws;
-mod series;
-mod setup_check;
-mod solve;
+mod recording;
 mod tripod;
-mod verify;
+mod verifying;
 
 pub use bay::{BayWanted, check_bay};
-pub use compare::compare;
-pub use doubles::Doubles;
 pub use error::Error;
-pub use glance::{Glance, glance, glance_at};
-pub use options::Options;
-pub use photo_markers::{FoundMarker, PhotoMarkers, photo_markers};
-pub use photo_memory::PhotoMemory;
-pub use plan::{PlanOptions, Reach, Wanted, plan};
-pub use private::reveal_private;
-pub use setup_check::setup_check;
+pub use opening::{Doubles, Options, compare};
+pub use photos::{FoundMarker, Glance, PhotoMarkers, PhotoMemory, glance, glance_at, photo_markers, reveal_private};
+pub use plan::{PlanOptions, Reach, Wanted, plan, setup_check};
 pub use tripod::{Between, FALSE_MOTION, Frame, Seen, Tripod, Untold};
-pub use verify::{attempts_beside, verify, verify_all, verify_and, verify_watching};
+pub use verifying::{attempts_beside, verify, verify_all, verify_and, verify_watching};

@@ -1,6 +1,6 @@
 //! The scene of a job, or why there is none.
 
-use super::assign::Assignment;
+use crate::job::opening::Assignment;
 use crate::pose::{self, Problem, Scene, adjust};
 use crate::verdict::findings::PhotoProblem;
 use crate::verdict::sentences;
@@ -10,7 +10,7 @@ use crate::words::{Phrase, phrase};
 const LEAST_PHOTOS: usize = 2;
 
 /// The scene, or in words why there is none.
-pub(super) fn solve(problem: &Problem, names: &[&str], assignment: &mut Assignment) -> Result<Scene, Phrase> {
+pub(in crate::job) fn solve(problem: &Problem, names: &[&str], assignment: &mut Assignment) -> Result<Scene, Phrase> {
     let usable = assignment.photos.iter().filter(|p| p.is_ok()).count();
     if usable < LEAST_PHOTOS {
         return Err(match usable {
@@ -31,7 +31,7 @@ pub(super) fn solve(problem: &Problem, names: &[&str], assignment: &mut Assignme
 }
 
 /// Why photos could not be adjusted.
-pub(super) fn why_no_scene(error: &pose::Error) -> Phrase {
+pub(in crate::job) fn why_no_scene(error: &pose::Error) -> Phrase {
     match error {
         pose::Error::NothingSeen { photos } => phrase!("advice-nothing-seen", photos = *photos),
         pose::Error::NotSettled { .. } => phrase!("advice-not-settled"),

@@ -5,29 +5,29 @@ use std::path::Path;
 use super::assign::{Assignment, assign, views};
 use super::compare::compare;
 use super::doubles::Doubles;
-use super::error::Error;
 use super::look::{Looked, look};
 use super::options::Options;
 use crate::folder::{JobFolder, Phase, PhotoFile};
+use crate::job::error::Error;
 use crate::marker::{Carrier, Kit, Role};
 use crate::pose::{PhotoView, Problem};
 use crate::verdict::findings::{Moved, PhotoProblem};
 
 /// A job with what its photos show.
 #[derive(Debug, Clone)]
-pub(super) struct Opened {
+pub(in crate::job) struct Opened {
     /// The job; its kit is the working kit, with a stand for each step.
-    pub(super) folder: JobFolder,
+    pub(in crate::job) folder: JobFolder,
     /// The stands of the steps and of the positions.
-    pub(super) steps: Doubles,
+    pub(in crate::job) steps: Doubles,
     /// How often the stand had been moved, by position, the last one first; one entry where it was not moved.
-    pub(super) moves: Vec<u32>,
+    pub(in crate::job) moves: Vec<u32>,
     /// The job's photos, then those of attempts that are adjusted with it.
-    pub(super) photos: Vec<Looked>,
-    pub(super) assignment: Assignment,
-    pub(super) views: Vec<PhotoView>,
+    pub(in crate::job) photos: Vec<Looked>,
+    pub(in crate::job) assignment: Assignment,
+    pub(in crate::job) views: Vec<PhotoView>,
     /// How far stand and vehicle moved between the phases; empty where not photographed.
-    pub(super) phases: Vec<Moved>,
+    pub(in crate::job) phases: Vec<Moved>,
 }
 
 /// The numbers of moves after which photos were taken, the last first.
@@ -43,7 +43,7 @@ impl Opened {
     ///
     /// # Errors
     /// An input that cannot be read or decoded.
-    pub(super) fn read(path: &Path, options: &Options) -> Result<Self, Error> {
+    pub(in crate::job) fn read(path: &Path, options: &Options) -> Result<Self, Error> {
         Opened::read_with(path, options, look)
     }
 
@@ -51,7 +51,7 @@ impl Opened {
     ///
     /// # Errors
     /// As [`Opened::read`].
-    pub(super) fn read_with(
+    pub(in crate::job) fn read_with(
         path: &Path,
         options: &Options,
         look: impl FnOnce(&[PhotoFile]) -> Result<Vec<Looked>, Error>,
@@ -79,13 +79,13 @@ impl Opened {
     }
 
     /// The kit as its file describes it, each carrier once.
-    pub(super) fn kit(&self) -> Kit {
+    pub(in crate::job) fn kit(&self) -> Kit {
         let mut kit = self.folder.kit.clone();
         kit.carriers.truncate(self.steps.carriers());
         kit
     }
 
-    pub(super) fn problem(&self) -> Problem<'_> {
+    pub(in crate::job) fn problem(&self) -> Problem<'_> {
         Problem { kit: &self.folder.kit, cameras: self.assignment.cameras.iter().collect(), photos: self.views.clone() }
     }
 

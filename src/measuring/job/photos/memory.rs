@@ -7,10 +7,10 @@ use std::sync::{Arc, Mutex, PoisonError};
 
 use rayon::prelude::*;
 
-use super::error::Error;
-use super::look::{Looked, look_into};
-use super::tripod::Frame;
 use crate::folder::PhotoFile;
+use crate::job::error::Error;
+use crate::job::opening::{Looked, look_into};
+use crate::job::tripod::Frame;
 use crate::marker::Kit;
 use crate::photo;
 
@@ -55,7 +55,7 @@ impl PhotoMemory {
     }
 
     /// Looks at photos, in parallel; the first unreadable one (in the job's order) is the error.
-    pub(super) fn look(&self, photos: &[PhotoFile]) -> Result<Vec<Looked>, Error> {
+    pub(in crate::job) fn look(&self, photos: &[PhotoFile]) -> Result<Vec<Looked>, Error> {
         let all: Vec<Result<Looked, Error>> = photos.par_iter().map(|p| self.look_at(p)).collect();
         all.into_iter().collect()
     }

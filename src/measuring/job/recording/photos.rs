@@ -4,14 +4,14 @@ use time::format_description::well_known::Rfc3339;
 
 use super::outline::outlines;
 use super::parts::Parts;
-use super::plan::ratio_by_photo;
 use crate::geom::Pose;
+use crate::job::plan::ratio_by_photo;
 use crate::pose::SolvedPhoto;
 use crate::record::{MarkerRecord, PhotoRecord};
 use crate::verdict::findings::PhotoProblem;
 use crate::words::Language;
 
-pub(super) fn photos(parts: &Parts) -> Vec<PhotoRecord> {
+pub(in crate::job) fn photos(parts: &Parts) -> Vec<PhotoRecord> {
     // Photos of other attempts are in those attempts' records.
     (0..parts.folder.photos.len()).map(|j| photo(parts, j)).collect()
 }

@@ -25,7 +25,7 @@ type Measured = BTreeMap<String, (Quantity, Estimate)>;
 /// What the arches say of the body against the sheet's nominal heights: the
 /// photos where they show all four marks, else the job's readings. `None` where
 /// not all four are wanted and known, or the wheelbase is unknown.
-pub(super) fn ride_height(
+pub(in crate::job) fn ride_height(
     setup: &Setup,
     job: &JobFile,
     measured: &Measured,

@@ -1,7 +1,7 @@
 //! What to do first: which screw to turn which way, or which photo to take.
 
-use super::opened::Opened;
 use super::screws::advice;
+use crate::job::opening::Opened;
 use crate::record::{FirstRecord, PositionRecord};
 use crate::setup::Setup;
 use crate::verdict::{Checked, Verdict, leave_it};
@@ -9,7 +9,7 @@ use crate::words::{Language, Phrase, phrase};
 
 /// The one thing to do first: of the moves that are ordered the one that disturbs the others most, so that it is not
 /// to be done again; where none is, the photo that is wanted.
-pub(super) fn first(opened: &Opened, checks: &[Checked], track: &[PositionRecord]) -> Option<FirstRecord> {
+pub(in crate::job) fn first(opened: &Opened, checks: &[Checked], track: &[PositionRecord]) -> Option<FirstRecord> {
     let setup: &Setup = &opened.folder.setup;
     let ordered = |i: &usize| {
         setup.checks[*i].quantity.is_of_target()

@@ -3,18 +3,18 @@
 use std::collections::BTreeMap;
 
 use super::parts::Parts;
-use crate::measure::{self};
+use crate::measure;
 use crate::pose::Source;
 use crate::record::{BudgetLine, CheckRecord, OtherwiseRecord};
 use crate::setup::Check;
 use crate::verdict::{Checked, Otherwise, body};
 use crate::words::{Language, Phrase, phrase};
 
-pub(super) fn finite(x: f64) -> Option<f64> {
+pub(in crate::job) fn finite(x: f64) -> Option<f64> {
     x.is_finite().then_some(x)
 }
 
-pub(super) fn checks(parts: &Parts, checked: &[Checked]) -> Vec<CheckRecord> {
+pub(in crate::job) fn checks(parts: &Parts, checked: &[Checked]) -> Vec<CheckRecord> {
     parts.folder.setup.checks.iter().zip(checked).map(|(check, c)| check_record(parts, check, c)).collect()
 }
 

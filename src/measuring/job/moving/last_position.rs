@@ -1,6 +1,6 @@
 //! What proves where a stand that was moved stands now: the photos of its last position.
 
-use super::opened::Opened;
+use crate::job::opening::Opened;
 use crate::measure::Ask;
 use crate::pose::{Problem, Scene};
 use crate::setup::Check;
@@ -10,7 +10,7 @@ use crate::words::{Phrase, phrase};
 
 /// Photos in which a stand and something on the vehicle were both measured: sheets alone would not show that the
 /// vehicle was nudged meanwhile.
-fn proving(problem: &Problem, scene: &Scene, stand: usize) -> Vec<usize> {
+pub(super) fn proving(problem: &Problem, scene: &Scene, stand: usize) -> Vec<usize> {
     let measured = |j: usize, wanted: &dyn Fn(usize) -> bool| {
         let Some(solved) = &scene.photos[j] else { return false };
         let views = problem.photos[j].views.iter().zip(&solved.views);
@@ -22,23 +22,23 @@ fn proving(problem: &Problem, scene: &Scene, stand: usize) -> Vec<usize> {
 
 impl Opened {
     /// Whether the stand was moved between the job's photos.
-    pub(super) fn was_moved(&self) -> bool {
+    pub(in crate::job) fn was_moved(&self) -> bool {
         self.moves.len() > 1
     }
 
     /// By photo, how often the stand had been moved when it was taken; empty where it was not moved.
-    pub(super) fn after_moves(&self) -> Vec<u32> {
+    pub(in crate::job) fn after_moves(&self) -> Vec<u32> {
         if self.was_moved() { self.folder.photos.iter().map(|p| p.after_move).collect() } else { Vec::new() }
     }
 
     /// Names of the bodies that are where a stand stood before it was moved.
-    pub(super) fn earlier_stands(&self) -> Vec<String> {
+    pub(in crate::job) fn earlier_stands(&self) -> Vec<String> {
         let kit = &self.folder.kit;
         (0..kit.carriers.len()).filter(|k| self.steps.is_earlier(*k)).map(|k| kit.carriers[k].name.clone()).collect()
     }
 
     /// A check of a stand that was moved: what proves it, or why there is no value where it stands now.
-    pub(super) fn of_last_position(
+    pub(in crate::job) fn of_last_position(
         &self,
         checked: Checked,
         check: &Check,
@@ -55,7 +55,7 @@ impl Opened {
 
     /// What the photos of the stand's last position prove of a check's asks; `None` of a job without moves, or of
     /// what is no matter of the stand.
-    pub(super) fn proof(&self, scene: &Scene, check: &Check, asks: &[Ask]) -> Option<Proof> {
+    pub(in crate::job) fn proof(&self, scene: &Scene, check: &Check, asks: &[Ask]) -> Option<Proof> {
         if !self.was_moved() || !check.quantity.is_of_target() || check.is_decided_by_reading(&self.folder.kit) {
             return None;
         }
@@ -65,7 +65,7 @@ impl Opened {
     }
 
     /// Why the stand has no place where it stands now, and the remedy.
-    pub(super) fn no_last_position(&self) -> Phrase {
+    pub(in crate::job) fn no_last_position(&self) -> Phrase {
         let last = self.moves[0];
         let own = self.folder.photos.iter().zip(&self.assignment.photos).filter(|(p, _)| p.after_move == last);
         let whys: Vec<Phrase> = own
@@ -81,7 +81,7 @@ impl Opened {
     }
 
     /// Photos of a moved stand that nothing ties to those before.
-    pub(super) fn name_untied(&mut self) {
+    pub(in crate::job) fn name_untied(&mut self) {
         let moved = self.was_moved();
         for (photo, state) in self.folder.photos.iter().zip(&mut self.assignment.photos) {
             if moved && *state == Err(PhotoProblem::NotLinked) {

@@ -5,7 +5,7 @@ use std::path::Path;
 use crate::photo::{private_values, read_bytes, sha256};
 use crate::record::JobRecord;
 
-use super::error::Error;
+use crate::job::error::Error;
 
 /// Puts into a record what its photos' own records hold of people and things:
 /// positions, serial numbers, names. Nobody else puts them there. A photo that is

@@ -7,11 +7,10 @@ use nalgebra::Vector2;
 use rayon::prelude::*;
 use time::format_description::well_known::Rfc3339;
 
-use super::convert::finding;
-use super::doubts::photo_facts;
-use super::look::Looked;
-use super::opened::Opened;
 use crate::folder::JobFolder;
+use crate::job::asking::photo_facts;
+use crate::job::opening::{Looked, Opened};
+use crate::job::recording::finding;
 use crate::marker::{Kit, Marker};
 use crate::photo::Orientation;
 use crate::pose::{self, Foreseen, Problem, Scene, adjust};
@@ -19,7 +18,7 @@ use crate::record::{FindingRecord, LookedCarrier, LookedMarker, PhotoLook};
 use crate::verdict::findings::{Case, PhotoFacts, find};
 
 /// Each photo of a job on its own, in the job's order.
-pub(super) fn looks(opened: &Opened) -> Vec<PhotoLook> {
+pub(in crate::job) fn looks(opened: &Opened) -> Vec<PhotoLook> {
     (0..opened.photos.len()).into_par_iter().map(|j| look(opened, j)).collect()
 }
 

@@ -2,8 +2,8 @@
 //! them: other datums for values that are far off, what the answers hang on,
 //! and both as records.
 
-use super::look::Looked;
 use crate::folder::JobFolder;
+use crate::job::opening::Looked;
 use crate::measure::{Ask, Facts, measure};
 use crate::pose::Scene;
 use crate::quantity::Estimate;
@@ -13,7 +13,7 @@ use crate::verdict::{Assumption, Checked, Sensitivity, Verdict, body};
 use crate::words::{Language, phrase};
 
 /// A photo as the findings see it.
-pub(super) fn photo_facts<'a>(photo: &'a Looked, problem: Option<PhotoProblem>) -> PhotoFacts<'a> {
+pub(in crate::job) fn photo_facts<'a>(photo: &'a Looked, problem: Option<PhotoProblem>) -> PhotoFacts<'a> {
     PhotoFacts {
         file: &photo.name,
         exif: &photo.exif,
@@ -30,7 +30,7 @@ pub(super) fn photo_facts<'a>(photo: &'a Looked, problem: Option<PhotoProblem>) 
 
 /// The values that checks which are outside are tried against; nothing is
 /// measured where all is well.
-pub(super) fn elsewhere(
+pub(in crate::job) fn elsewhere(
     facts: &Facts,
     scene: &Scene,
     asks: &[Ask],
@@ -57,7 +57,7 @@ pub(super) fn elsewhere(
 }
 
 /// The largest change of each check, as a record.
-pub(super) fn sensitivity_records(
+pub(in crate::job) fn sensitivity_records(
     folder: &JobFolder,
     photos: &[Looked],
     all: &[Sensitivity],
@@ -84,7 +84,7 @@ pub(super) fn sensitivity_records(
 }
 
 /// What would have been found, as records; of where a stand stood before it was moved nobody asks any more.
-pub(super) fn detectable_records(all: &[Detectable], earlier_stands: &[String]) -> Vec<DetectableRecord> {
+pub(in crate::job) fn detectable_records(all: &[Detectable], earlier_stands: &[String]) -> Vec<DetectableRecord> {
     let now = |d: &&Detectable| d.carrier.as_ref().is_none_or(|name| !earlier_stands.contains(name));
     let record = |d: &Detectable| DetectableRecord {
         code: d.code.into(),

@@ -1,15 +1,12 @@
 //! An opened job solved, measured and decided.
 
-use super::answers::{Questions, line_of};
-use super::convert::record;
-use super::doubts::{elsewhere, photo_facts};
-use super::first::first;
-use super::moves::track;
-use super::opened::Opened;
-use super::parts::Parts;
-use super::plan::{Standing, developed_plainly, next_station};
 use super::solve::solve;
 use crate::folder::JobFolder;
+use crate::job::asking::{Questions, elsewhere, line_of, photo_facts};
+use crate::job::moving::{first, track};
+use crate::job::opening::Opened;
+use crate::job::plan::{Standing, developed_plainly, next_station};
+use crate::job::recording::{Parts, record};
 use crate::marker::Role;
 use crate::measure::{Facts, Measurement, measure};
 use crate::pose::Scene;
@@ -24,7 +21,7 @@ use crate::verdict::{
 use crate::words::{Language, Phrase, phrase};
 
 /// Solves and decides.
-pub(super) fn judge(mut opened: Opened) -> JobRecord {
+pub(in crate::job) fn judge(mut opened: Opened) -> JobRecord {
     let mut assignment = opened.assignment.clone();
     let names: Vec<&str> = opened.photos.iter().map(|p| p.name.as_str()).collect();
     let solved = solve(&opened.problem(), &names, &mut assignment);

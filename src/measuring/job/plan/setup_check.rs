@@ -1,8 +1,8 @@
 //! A set-up sheet explained, doubted, and tried with every kit.
 
-use super::plan::{PlanOptions, Reach, Wanted, plan};
 use crate::camera::Profile;
 use crate::folder::Vehicle;
+use crate::job::plan::{PlanOptions, Reach, Wanted, plan};
 use crate::marker::Kit;
 use crate::quantity::Quantity;
 use crate::record::SetupCheckRecord;

@@ -5,23 +5,22 @@ use std::collections::BTreeSet;
 
 use time::format_description::well_known::Rfc3339;
 
-use super::answers::check_asks;
-use super::opened::Opened;
-use super::screws::advice;
+use super::last_position::proving;
 use crate::folder::JobFolder;
 use crate::geom::deg;
+use crate::job::asking::check_asks;
+use crate::job::opening::Opened;
 use crate::marker::Role;
 use crate::measure::{Answer, Ask, Facts, Measurement, Undetermined, UsedReading, differences, measure};
-use crate::pose::{Problem, Scene};
+use crate::pose::Scene;
 use crate::quantity::{Estimate, with_uncertainty};
-use crate::record::{AimRecord, FirstRecord, PositionFigure, PositionRecord, TurnedRecord};
-use crate::setup::{Check, Setup};
-use crate::verdict::findings::PhotoProblem;
-use crate::verdict::{Checked, Proof, Verdict, Went, decide, figure, leave_it, sentences, with_unit};
-use crate::words::{Figure, Language, Phrase, Value, phrase};
+use crate::record::{AimRecord, PositionFigure, PositionRecord, TurnedRecord};
+use crate::setup::Check;
+use crate::verdict::{Verdict, Went, decide, figure, with_unit};
+use crate::words::{Figure, Language, Value, phrase};
 
 /// All positions of a job whose stand was moved, the first one first; empty where it was not.
-pub(super) fn track(opened: &Opened, scene: &Scene, readings: &[UsedReading]) -> Vec<PositionRecord> {
+pub(in crate::job) fn track(opened: &Opened, scene: &Scene, readings: &[UsedReading]) -> Vec<PositionRecord> {
     if !opened.was_moved() {
         return Vec::new();
     }

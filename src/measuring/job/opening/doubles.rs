@@ -65,7 +65,7 @@ impl Doubles {
     }
 
     /// The states of a carrier that the sheet is about: where it stands now, in each step.
-    pub(super) fn judged(&self, carrier: usize) -> usize {
+    pub(in crate::job) fn judged(&self, carrier: usize) -> usize {
         self.states(carrier).min(self.steps)
     }
 
@@ -81,12 +81,12 @@ impl Doubles {
     }
 
     /// How many carriers the kit had before; they come first.
-    pub(super) fn carriers(&self) -> usize {
+    pub(in crate::job) fn carriers(&self) -> usize {
         self.bodies.len()
     }
 
     /// The carrier of the kit that was doubled, and the state, of one of the working kit's.
-    pub(super) fn origin(&self, body: usize) -> (usize, usize) {
+    pub(in crate::job) fn origin(&self, body: usize) -> (usize, usize) {
         let of = |(k, own): (usize, &Vec<usize>)| own.iter().position(|b| *b == body).map(|state| (k, state));
         self.bodies.iter().enumerate().find_map(of).unwrap_or((body, 0))
     }

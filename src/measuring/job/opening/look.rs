@@ -2,34 +2,34 @@
 
 use rayon::prelude::*;
 
-use super::error::Error;
 use crate::detect::{Sightings, find_markers};
 use crate::folder::PhotoFile;
+use crate::job::error::Error;
 use crate::marker::Dictionary;
 use crate::photo::{self, Clearness, Exif, Light, Traces};
 
 /// What is kept of a photo once it was looked at; its pixels are not.
 #[derive(Debug, Clone)]
-pub(super) struct Looked {
-    pub(super) name: String,
-    pub(super) sha256: String,
-    pub(super) width: usize,
-    pub(super) height: usize,
-    pub(super) exif: Exif,
+pub(in crate::job) struct Looked {
+    pub(in crate::job) name: String,
+    pub(in crate::job) sha256: String,
+    pub(in crate::job) width: usize,
+    pub(in crate::job) height: usize,
+    pub(in crate::job) exif: Exif,
     /// What tells that it is no longer as the camera wrote it.
-    pub(super) traces: Traces,
-    pub(super) sightings: Sightings,
+    pub(in crate::job) traces: Traces,
+    pub(in crate::job) sightings: Sightings,
     /// Where it is at the end of its scale.
-    pub(super) light: Light,
+    pub(in crate::job) light: Light,
     /// Whether it is dark or blurred, where no marker was found in it.
-    pub(super) clearness: Option<Clearness>,
+    pub(in crate::job) clearness: Option<Clearness>,
     /// What its mirror image shows, where that is what it should show itself: codes have a handedness.
-    pub(super) mirrored: Option<Sightings>,
+    pub(in crate::job) mirrored: Option<Sightings>,
 }
 
 /// Looks at every photo, in parallel; the first unreadable one (in the job's
 /// order) is the error.
-pub(super) fn look(photos: &[PhotoFile]) -> Result<Vec<Looked>, Error> {
+pub(in crate::job) fn look(photos: &[PhotoFile]) -> Result<Vec<Looked>, Error> {
     let all: Vec<Result<Looked, Error>> = photos.par_iter().map(look_at).collect();
     all.into_iter().collect()
 }
@@ -56,7 +56,7 @@ fn look_at(file: &PhotoFile) -> Result<Looked, Error> {
 }
 
 /// Finds the markers of a photo whose bytes are at hand.
-pub(super) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked, Error> {
+pub(in crate::job) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked, Error> {
     let photo = photo::decode(bytes, &file.path.display().to_string())?;
     let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
     let (sightings, mirrored) = handed(sightings, || find_markers(&photo.luma.mirrored(), Dictionary::tag36h11()));

@@ -5,14 +5,12 @@ use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
 
-use super::error::Error;
 use super::judge::judge;
-use super::opened::Opened;
-use super::options::Options;
-use super::photo_look::looks;
-use super::photo_memory::PhotoMemory;
 use super::series;
 use crate::folder::JobFolder;
+use crate::job::error::Error;
+use crate::job::opening::{Opened, Options};
+use crate::job::photos::{PhotoMemory, looks};
 use crate::record::{AttemptRecord, JobRecord, PhotoLook};
 use crate::words::Phrase;
 

@@ -22,7 +22,12 @@ struct Learned {
 
 /// Turns of the screw for a quantity that change it by so much: by what its turns really gave where that is known
 /// well and is something else than the stand file says, which the words then tell.
-pub(super) fn advice(stand: &Stand, quantity: Quantity, change: f64, track: &[PositionRecord]) -> Option<Phrase> {
+pub(in crate::job) fn advice(
+    stand: &Stand,
+    quantity: Quantity,
+    change: f64,
+    track: &[PositionRecord],
+) -> Option<Phrase> {
     let screw = stand.screw_for(quantity)?;
     let Some(learned) = learned(screw, track) else { return screw.phrase(change) };
     let turns = Screw { per_turn: learned.per_turn, ..screw.clone() }.phrase(change)?;

@@ -11,7 +11,7 @@ use crate::record::{Context, InputRecord, KitUpkeep, PrerequisiteRecord, SheetRe
 use crate::setup::DecisionRule;
 use crate::verdict::findings::not_checked;
 
-pub(super) fn context(parts: &Parts) -> Context {
+pub(in crate::job) fn context(parts: &Parts) -> Context {
     let job = &parts.folder.job;
     let incomplete = parts.findings.iter().any(|f| f.code == "record-incomplete");
     Context {
@@ -63,7 +63,7 @@ fn calibration(c: &Calibration) -> BTreeMap<String, serde_json::Value> {
     map
 }
 
-pub(super) fn sheet(folder: &JobFolder) -> SheetRecord {
+pub(in crate::job) fn sheet(folder: &JobFolder) -> SheetRecord {
     let setup = &folder.setup;
     let mut procedure = BTreeMap::new();
     if let Some(p) = &setup.procedure {
@@ -107,7 +107,7 @@ pub(super) fn sheet(folder: &JobFolder) -> SheetRecord {
     }
 }
 
-pub(super) fn inputs(parts: &Parts) -> Vec<InputRecord> {
+pub(in crate::job) fn inputs(parts: &Parts) -> Vec<InputRecord> {
     let file = |f: &InputFile| InputRecord {
         role: f.role.into(),
         file: f.name.clone(),

@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 use std::ops::Range;
 
-use super::doubles::Doubles;
 use crate::folder::{JobFile, Reading};
+use crate::job::opening::Doubles;
 use crate::marker::{Kit, Role};
 use crate::measure::{Answer, Ask, Measurement, Origin, Undetermined, UsedReading};
 use crate::quantity::{Estimate, Quantity};
@@ -14,8 +14,8 @@ use crate::verdict::findings::Compared;
 /// All questions of one job: the checks' first, then the readings', then
 /// every quantity for the record.
 #[derive(Debug, Clone)]
-pub(super) struct Questions {
-    pub(super) asks: Vec<Ask>,
+pub(in crate::job) struct Questions {
+    pub(in crate::job) asks: Vec<Ask>,
     /// By check: its asks, one for each step that it holds in.
     checks: Vec<Range<usize>>,
     readings: usize,
@@ -24,7 +24,7 @@ pub(super) struct Questions {
 }
 
 impl Questions {
-    pub(super) fn new(steps: &Doubles, setup: &Setup, job: &JobFile) -> Self {
+    pub(in crate::job) fn new(steps: &Doubles, setup: &Setup, job: &JobFile) -> Self {
         let mut asks: Vec<Ask> = Vec::new();
         let mut checks = Vec::new();
         for check in &setup.checks {
@@ -55,18 +55,18 @@ impl Questions {
     }
 
     /// The asks of each check, in the sheet's order.
-    pub(super) fn asks_of_checks(&self) -> Vec<Vec<Ask>> {
+    pub(in crate::job) fn asks_of_checks(&self) -> Vec<Vec<Ask>> {
         self.checks.iter().map(|asks| self.asks[asks.clone()].to_vec()).collect()
     }
 
     /// One ask for each check, in the sheet's order: of several steps the first.
-    pub(super) fn first_asks(&self) -> Vec<Ask> {
+    pub(in crate::job) fn first_asks(&self) -> Vec<Ask> {
         self.checks.iter().filter_map(|asks| self.asks.get(asks.start).cloned()).collect()
     }
 
     /// The answers to the checks, in the sheet's order; several where a check
     /// holds in every step. A check that a reading decides gets the reading.
-    pub(super) fn checks(
+    pub(in crate::job) fn checks(
         &self,
         kit: &Kit,
         setup: &Setup,
@@ -85,7 +85,7 @@ impl Questions {
     }
 
     /// Every determined quantity under its key.
-    pub(super) fn measured(&self, measurement: &Measurement) -> BTreeMap<String, (Quantity, Estimate)> {
+    pub(in crate::job) fn measured(&self, measurement: &Measurement) -> BTreeMap<String, (Quantity, Estimate)> {
         let start = self.asks.len() - self.keys.len();
         let all = self.keys.iter().zip(&self.asks[start..]).zip(&measurement.answers[start..]);
         all.filter_map(|((key, ask), answer)| Some((key.clone(), (ask.quantity, answer.as_ref().ok()?.estimate))))
@@ -93,7 +93,7 @@ impl Questions {
     }
 
     /// The readings against what the photos say without them.
-    pub(super) fn compared(&self, job: &JobFile, photos_alone: Option<&Measurement>) -> Vec<Compared> {
+    pub(in crate::job) fn compared(&self, job: &JobFile, photos_alone: Option<&Measurement>) -> Vec<Compared> {
         let answers = job.readings.iter().enumerate().map(|(i, reading)| {
             let photo = photos_alone.and_then(|m| m.answers[self.readings + i].as_ref().ok()).map(|a| a.estimate);
             compare(reading, photo)
@@ -102,7 +102,7 @@ impl Questions {
     }
 
     /// The readings that enter the adjustment.
-    pub(super) fn used(&self, job: &JobFile) -> Vec<UsedReading> {
+    pub(in crate::job) fn used(&self, job: &JobFile) -> Vec<UsedReading> {
         let readings = job.readings.iter().enumerate().filter(|(_, r)| r.use_in_adjustment);
         readings
             .map(|(index, r)| UsedReading {
@@ -141,7 +141,7 @@ fn target_of(kit: &Kit, name: Option<&str>) -> usize {
 }
 
 /// One ask, or one for each step where the check names none.
-pub(super) fn check_asks(steps: &Doubles, setup: &Setup, check: &Check) -> Vec<Ask> {
+pub(in crate::job) fn check_asks(steps: &Doubles, setup: &Setup, check: &Check) -> Vec<Ask> {
     let target = target_of(&steps.kit, check.target.as_deref());
     let named = check.step.as_ref().and_then(|s| setup.steps.iter().position(|x| x == s));
     let states = match named {
@@ -159,7 +159,7 @@ pub(super) fn check_asks(steps: &Doubles, setup: &Setup, check: &Check) -> Vec<A
 }
 
 /// The line that a check refers to.
-pub(super) fn line_of(setup: &Setup, check: &Check) -> ReferenceLine {
+pub(in crate::job) fn line_of(setup: &Setup, check: &Check) -> ReferenceLine {
     check.reference_line.unwrap_or(setup.reference_line)
 }
 

@@ -9,17 +9,17 @@ use crate::words::{Figure, Phrase, Value, phrase};
 
 /// The cameras of a job and each photo's share.
 #[derive(Debug, Clone)]
-pub(super) struct Assignment {
-    pub(super) cameras: Vec<Profile>,
+pub(in crate::job) struct Assignment {
+    pub(in crate::job) cameras: Vec<Profile>,
     /// Files of cameras that were chosen among candidates.
-    pub(super) chosen_files: Vec<InputFile>,
+    pub(in crate::job) chosen_files: Vec<InputFile>,
     /// By photo: its camera, or why it has none.
-    pub(super) photos: Vec<Result<usize, PhotoProblem>>,
+    pub(in crate::job) photos: Vec<Result<usize, PhotoProblem>>,
 }
 
 /// Gives every photo its camera: the job's own, else the candidate that its
 /// size and EXIF pick.
-pub(super) fn assign(folder: &JobFolder, photos: &[Looked]) -> Assignment {
+pub(in crate::job) fn assign(folder: &JobFolder, photos: &[Looked]) -> Assignment {
     let mut assignment = Assignment { cameras: Vec::new(), chosen_files: Vec::new(), photos: Vec::new() };
     for photo in photos {
         let camera = match &folder.camera {
@@ -123,7 +123,7 @@ fn picked(folder: &JobFolder, photo: &Looked) -> Result<(Profile, InputFile), Ph
 }
 
 /// What the photos that have a camera say of the kit; `None` where a photo takes no part.
-pub(super) fn views(folder: &JobFolder, photos: &[Looked], assignment: &mut Assignment) -> Vec<PhotoView> {
+pub(in crate::job) fn views(folder: &JobFolder, photos: &[Looked], assignment: &mut Assignment) -> Vec<PhotoView> {
     photos
         .iter()
         .enumerate()

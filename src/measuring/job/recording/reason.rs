@@ -7,7 +7,7 @@ use crate::verdict::{Checked, Level, sentences};
 use crate::words::{Phrase, phrase};
 
 /// One sentence for people.
-pub(super) fn reason(parts: &Parts, verdict: Verdict) -> Phrase {
+pub(in crate::job) fn reason(parts: &Parts, verdict: Verdict) -> Phrase {
     if let Some(why) = parts.why_no_scene {
         return phrase!("verdict-why-nothing", reason = why.clone());
     }

@@ -1,8 +1,7 @@
 //! Attempts of one series: what stood the same is adjusted together, so that
 //! nobody takes photos until one lot happens to pass.
 
-use super::compare::compare;
-use super::opened::Opened;
+use crate::job::opening::{Opened, compare};
 use crate::marker::{Carrier, Role};
 use crate::record::{AttemptPhoto, AttemptRecord, JobRecord};
 use crate::verdict::findings::Moved;
@@ -32,7 +31,7 @@ enum Beside {
 /// The attempts of a job's series among all jobs, by index, itself included,
 /// in the order of their numbers. Sensors of one vehicle share a series too:
 /// attempts have the same sheet and kit. Of very many, those nearest in order.
-pub(super) fn attempts(jobs: &[Option<&Opened>], own: usize) -> Vec<usize> {
+pub(in crate::job) fn attempts(jobs: &[Option<&Opened>], own: usize) -> Vec<usize> {
     let Some(job) = jobs[own] else { return Vec::new() };
     let Some(series) = &job.folder.job.series else { return vec![own] };
     let mut all: Vec<usize> = (0..jobs.len())
@@ -56,7 +55,11 @@ fn nearest(order: &[usize], own: usize) -> Vec<usize> {
 }
 
 /// The attempts that stood as `own` stood, and the words for every other one.
-pub(super) fn standing_alike(jobs: &[Option<&Opened>], attempts: &[usize], own: usize) -> Vec<(usize, Option<Phrase>)> {
+pub(in crate::job) fn standing_alike(
+    jobs: &[Option<&Opened>],
+    attempts: &[usize],
+    own: usize,
+) -> Vec<(usize, Option<Phrase>)> {
     let others = attempts.iter().filter(|i| **i != own);
     others
         .filter_map(|i| {
@@ -116,7 +119,7 @@ fn changes(carrier: &Carrier, link: &Role) -> bool {
 }
 
 /// The first job with the photos of the others behind its own.
-pub(super) fn joined(own: &Opened, others: &[&Opened]) -> Opened {
+pub(in crate::job) fn joined(own: &Opened, others: &[&Opened]) -> Opened {
     let mut joined = own.clone();
     for other in others {
         let at: Vec<usize> =
@@ -150,7 +153,7 @@ fn index_of<T: Clone + PartialEq>(all: &mut Vec<T>, one: &T) -> usize {
 }
 
 /// What the record says of one attempt of the series.
-pub(super) fn attempt_record(job: &Opened, alone: &JobRecord, apart: Option<&Option<Phrase>>) -> AttemptRecord {
+pub(in crate::job) fn attempt_record(job: &Opened, alone: &JobRecord, apart: Option<&Option<Phrase>>) -> AttemptRecord {
     AttemptRecord {
         job: job.folder.job.job.clone(),
         attempt: job.folder.job.attempt,

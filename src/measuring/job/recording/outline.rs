@@ -11,7 +11,7 @@ use crate::record::Outline;
 const CROSS_MM: f64 = 60.0;
 
 /// Lines of every solved carrier that the photo was adjusted with.
-pub(super) fn outlines(kit: &marker::Kit, scene: &Scene, photo: &SolvedPhoto) -> Vec<Outline> {
+pub(in crate::job) fn outlines(kit: &marker::Kit, scene: &Scene, photo: &SolvedPhoto) -> Vec<Outline> {
     let seen = |c: &marker::Carrier| c.markers.iter().any(|m| photo.views.iter().any(|v| v.id == m.id));
     kit.carriers
         .iter()

@@ -1,12 +1,11 @@
 //! From the rooms' types to the record's.
 
-use super::check_records::{checks, finite};
+use super::checks::{checks, finite};
 use super::context::{context, inputs, sheet};
-use super::doubts::{detectable_records, sensitivity_records};
 use super::parts::Parts;
-use super::photo_records::photos;
+use super::photos::photos;
 use super::reason::reason;
-use super::ride_height::ride_height;
+use crate::job::asking::{detectable_records, ride_height, sensitivity_records};
 use crate::marker::Role;
 use crate::quantity::{Estimate, Quantity};
 use crate::record::{
@@ -18,7 +17,7 @@ use crate::verdict::findings::Moved;
 use crate::words::Language;
 
 /// The record of a job.
-pub(super) fn record(parts: &Parts) -> JobRecord {
+pub(in crate::job) fn record(parts: &Parts) -> JobRecord {
     let folder = parts.folder;
     let of_checks = Verdict::of_checks(parts.checks.iter().map(|c| c.verdict));
     let unmeasured = if parts.scene.is_none() { Verdict::Retake } else { of_checks };
@@ -58,7 +57,7 @@ pub(super) fn record(parts: &Parts) -> JobRecord {
     }
 }
 
-pub(super) fn finding(f: &Finding) -> FindingRecord {
+pub(in crate::job) fn finding(f: &Finding) -> FindingRecord {
     FindingRecord {
         code: f.code.into(),
         level: f.level,

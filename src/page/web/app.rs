@@ -9,14 +9,13 @@ use time::{OffsetDateTime, UtcOffset};
 use tokio::sync::Semaphore;
 
 use super::desk::Desk;
-use super::glance::Pace;
-use super::library::Library;
+use super::error::Error;
+use super::library::{Library, folder};
 use super::limits;
-use super::own_sheets;
+use super::pace::Pace;
 use super::pairing::{Pairing, reachable};
 use super::plans::Plans;
 use super::preview::Previews;
-use super::server::Error;
 use super::shelf::Shelf;
 use super::tls::{Keeper, Tls};
 use crate::evidence::Key;
@@ -85,7 +84,7 @@ impl App {
         let keeper = |tls: &Tls| Keeper::open(tls, &jobs, &names, options.note);
         let certificate = options.tls.as_ref().map(keeper).transpose()?.map(Arc::new);
         // Sheets that the shop types lie beside its jobs.
-        let job_options = job::Options { models: options.models.after(own_sheets::folder(&jobs)) };
+        let job_options = job::Options { models: options.models.after(folder(&jobs)) };
         let shelf = Arc::new(Shelf::new(jobs));
         let log = options.log.map(Arc::new);
         Ok(Arc::new(App {

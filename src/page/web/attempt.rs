@@ -4,9 +4,8 @@
 use std::path::{Component, Path, PathBuf};
 
 use super::app::App;
+use super::bench::{Outcome, Standing};
 use super::changes::Act;
-use super::desk::{Outcome, Standing};
-use super::shelf::Shelf;
 use super::trouble::Trouble;
 use super::upload::Came;
 use super::{closing, edit, intake, opening};
@@ -45,22 +44,6 @@ pub(super) fn next(app: &App, name: &str, folder: &Path, act: &Act, language: La
     act.note(&to)?;
     app.shelf.refresh(true);
     Ok(next)
-}
-
-/// So many earlier attempts are compared with.
-const COMPARED: usize = 3;
-
-/// The latest attempts before this one, with the same sheet and kit: folders by name.
-pub(super) fn earlier(shelf: &Shelf, name: &str) -> Vec<PathBuf> {
-    let Some(own) = shelf.path(name).and_then(|folder| edit::read(&folder).ok()) else { return Vec::new() };
-    let before = |job: &JobFile| {
-        job.series.is_some()
-            && (&job.series, &job.setup, &job.kit) == (&own.series, &own.setup, &own.kit)
-            && job.attempt < own.attempt
-    };
-    let mut found = shelf.latest(usize::MAX, |e| e.job.as_ref().is_ok_and(before));
-    found.sort_by_key(|e| std::cmp::Reverse(e.job.as_ref().ok().and_then(|j| j.attempt)));
-    found.iter().take(COMPARED).map(|e| shelf.root().join(&e.name)).collect()
 }
 
 /// Copies the photos of those attempts in since which nothing moved; whoever

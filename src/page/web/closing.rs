@@ -4,11 +4,11 @@ use std::path::{Path, PathBuf};
 
 use super::app::App;
 use super::changes::Act;
+use super::logged::add;
 use super::trouble::Trouble;
 use crate::custody;
 use crate::evidence::{self, Bytes};
-use crate::record::JobRecord;
-use crate::transparency::{Appended, Attempt, Log, LogError, PROOF_FILE};
+use crate::transparency::PROOF_FILE;
 use crate::words::{Language, Wish, phrase};
 
 /// Seals a job under its name, once, with its report in the job's language, else
@@ -35,10 +35,4 @@ pub(super) fn seal(app: &App, name: &str, folder: &Path, act: &Act, language: La
     evidence::seal(&out, &contents, app.key.as_ref(), None).map_err(|e| Trouble::typed(e.phrase()))?;
     app.shelf.refresh(true);
     Ok(out)
-}
-
-/// Adds a job to the log of attempts.
-pub(super) fn add(log: &Log, record: &JobRecord, json: &[u8]) -> Result<Appended, LogError> {
-    let attempt = Attempt::of(record, json, "serve", time::OffsetDateTime::now_utc(), log.order_salt());
-    log.append(&[attempt])
 }

@@ -10,7 +10,7 @@ use super::forms::Fields;
 use super::language::Visitor;
 use super::page;
 use super::pairing::{Refused, TOKEN_COOKIE};
-use super::routes::{Shared, Typed, secure, typed as fields_of};
+use super::request::{Shared, Typed, secure, typed as fields_of};
 use super::trouble::{Trouble, blocking};
 use crate::words::{phrase, say};
 

@@ -3,24 +3,25 @@
 //! beside the job file.
 
 use std::collections::HashMap;
-use std::path::{Path, PathBuf};
-use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+use std::path::Path;
+use std::sync::{Arc, Mutex, PoisonError};
 use std::time::Instant;
 
 use axum::http::StatusCode;
-use tokio::sync::{Semaphore, broadcast};
+use tokio::sync::Semaphore;
 
-use super::events::Happened;
+use super::bench::{Bench, Outcome};
+use super::happened::Happened;
 use super::limits;
 use super::shelf::{RESULT, Shelf};
 use super::trouble::{Trouble, blocking};
-use super::{attempt, closing, edit};
+use super::{edit, logged, series};
 use crate::folder::write_durably;
-use crate::job::{self, Frame, PhotoMemory, Tripod, attempts_beside, verify_watching};
+use crate::job::{self, Frame, PhotoMemory, attempts_beside, verify_watching};
 use crate::marker::Kit;
 use crate::record::{AttemptRecord, JobRecord, PhotoLook};
 use crate::transparency::Log;
-use crate::words::{Phrase, Value, phrase};
+use crate::words::{Phrase, phrase};
 
 /// All jobs at work.
 pub(super) struct Desk {
@@ -30,49 +31,6 @@ pub(super) struct Desk {
     log: Option<Arc<Log>>,
     places: Arc<Semaphore>,
     benches: Mutex<HashMap<String, Arc<Bench>>>,
-}
-
-/// One job at work.
-pub(super) struct Bench {
-    folder: PathBuf,
-    /// Held while the job's files are changed.
-    pub(super) edit: tokio::sync::Mutex<()>,
-    state: Mutex<State>,
-    events: broadcast::Sender<Happened>,
-}
-
-struct State {
-    used: Instant,
-    looks: Vec<PhotoLook>,
-    outcome: Option<Outcome>,
-    /// What is known of the photos that a tripod sent, and what the last one was.
-    tripod: Option<Tripod>,
-    tripod_said: Option<Phrase>,
-    /// Something changed since the worker last began.
-    dirty: bool,
-    working: bool,
-}
-
-/// What a verification ended with.
-#[derive(Debug, Clone)]
-pub(super) enum Outcome {
-    /// A record.
-    Record(Arc<JobRecord>),
-    /// An input that can't be read, in words.
-    Failed(Value),
-    /// There is no photo yet.
-    NoPhotos,
-}
-
-/// What a page shows of a job's photos.
-#[derive(Debug, Clone)]
-pub(super) struct Standing {
-    pub(super) looks: Vec<PhotoLook>,
-    pub(super) outcome: Option<Outcome>,
-    /// Whether a newer outcome is on its way.
-    pub(super) working: bool,
-    /// What the last photo of a tripod was.
-    pub(super) tripod: Option<Phrase>,
 }
 
 impl Desk {
@@ -101,20 +59,7 @@ impl Desk {
                 benches.remove(&oldest);
             }
         }
-        let bench = Arc::new(Bench {
-            folder: folder.to_path_buf(),
-            edit: tokio::sync::Mutex::new(()),
-            state: Mutex::new(State {
-                used: Instant::now(),
-                looks: Vec::new(),
-                outcome: None,
-                tripod: None,
-                tripod_said: None,
-                dirty: false,
-                working: false,
-            }),
-            events: broadcast::channel(64).0,
-        });
+        let bench = Arc::new(Bench::new(folder));
         benches.insert(name.to_owned(), Arc::clone(&bench));
         bench
     }
@@ -228,7 +173,7 @@ impl Desk {
         if let Some(log) = &self.log
             && std::fs::read(&file).ok().as_ref() != Some(&json)
         {
-            closing::add(log, record, &json).map_err(|e| phrase!("page-trouble-not-logged", why = e.to_string()))?;
+            logged::add(log, record, &json).map_err(|e| phrase!("page-trouble-not-logged", why = e.to_string()))?;
         }
         // The list's verdict; what can't be kept is measured again when the job is opened.
         let _ = write_durably(&file, &json);
@@ -241,73 +186,10 @@ impl Desk {
             return Vec::new();
         }
         let name = bench.folder.file_name().and_then(|n| n.to_str()).unwrap_or_default();
-        let earlier = attempt::earlier(&self.shelf, name);
+        let earlier = series::earlier(&self.shelf, name);
         if earlier.is_empty() {
             return Vec::new();
         }
         attempts_beside(&bench.folder, record, &earlier, &self.options, &self.memory)
-    }
-}
-
-impl Bench {
-    fn state(&self) -> MutexGuard<'_, State> {
-        self.state.lock().unwrap_or_else(PoisonError::into_inner)
-    }
-
-    /// Tells every page that shows the job.
-    pub(super) fn tell(&self, happened: Happened) {
-        // Nobody may be listening.
-        let _ = self.events.send(happened);
-    }
-
-    /// The job's events from now on.
-    pub(super) fn listen(&self) -> broadcast::Receiver<Happened> {
-        self.events.subscribe()
-    }
-
-    /// What is known now.
-    pub(super) fn standing(&self) -> Standing {
-        let state = self.state();
-        Standing {
-            looks: state.looks.clone(),
-            outcome: state.outcome.clone(),
-            working: state.working,
-            tripod: state.tripod_said.clone(),
-        }
-    }
-
-    /// What is known once nothing is on its way.
-    pub(super) async fn settled(&self) -> Standing {
-        let mut events = self.listen();
-        loop {
-            let standing = self.standing();
-            if !standing.working && standing.outcome.is_some() {
-                return standing;
-            }
-            if events.recv().await == Err(broadcast::error::RecvError::Closed) {
-                return self.standing();
-            }
-        }
-    }
-
-    /// Takes what is known of the tripod's photos, to go on with it; whoever calls holds the job's lock.
-    pub(super) fn take_tripod(&self) -> Option<Tripod> {
-        self.state().tripod.take()
-    }
-
-    /// Keeps it for the next photo.
-    pub(super) fn keep_tripod(&self, tripod: Tripod) {
-        self.state().tripod = Some(tripod);
-    }
-
-    /// What the tripod's last photo was, in one line.
-    pub(super) fn set_tripod_said(&self, said: Phrase) {
-        self.state().tripod_said = Some(said);
-    }
-
-    /// Whether it was never verified since the page was started.
-    pub(super) fn is_new(&self) -> bool {
-        let state = self.state();
-        state.outcome.is_none() && !state.working
     }
 }

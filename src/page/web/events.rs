@@ -4,38 +4,25 @@ use std::convert::Infallible;
 use std::sync::Arc;
 use std::time::Duration;
 
+use axum::extract::{Path, State};
+use axum::http::StatusCode;
 use axum::response::sse::{Event, KeepAlive, Sse};
 use axum::response::{IntoResponse, Response};
 use futures_util::stream;
 use tokio::sync::broadcast::Receiver;
 use tokio::sync::broadcast::error::RecvError;
 
+use super::answer::trouble_page;
 use super::app::StreamPlace;
-
-/// Something that happened.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Happened {
-    /// The list of photos, or what is known of one, changed.
-    Photos,
-    /// There is a new verdict, or none can be had.
-    Verdict,
-    /// The job was closed.
-    Closed,
-}
-
-impl Happened {
-    fn name(self) -> &'static str {
-        match self {
-            Happened::Photos => "photos",
-            Happened::Verdict => "verdict",
-            Happened::Closed => "closed",
-        }
-    }
-}
+use super::devices::Who;
+use super::happened::Happened;
+use super::language::Visitor;
+use super::request::{Shared, job};
+use super::trouble::Trouble;
 
 /// The stream of a job's events. It begins with a greeting, so that a page that
 /// was cut off looks again at once, and ends once who listens is no longer `welcome`.
-pub(super) fn stream_of(
+fn stream_of(
     receiver: Receiver<Happened>,
     place: Arc<StreamPlace>,
     welcome: impl Fn() -> bool + Send + 'static,
@@ -59,4 +46,16 @@ pub(super) fn stream_of(
     });
     let alive = KeepAlive::new().interval(Duration::from_secs(15));
     Sse::new(events).keep_alive(alive).into_response()
+}
+
+pub(super) async fn events(State(app): Shared, visitor: Visitor, who: Who, Path(name): Path<String>) -> Response {
+    let Ok((_, bench)) = job(&app, &name) else { return trouble_page(visitor, &Trouble::not_found("job")) };
+    match app.stream_place() {
+        Some(place) => {
+            // Whoever is shown out hears no more.
+            let welcome = move || who.id.as_ref().is_none_or(|id| app.pairing.devices.is_connected(id));
+            stream_of(bench.listen(), Arc::new(place), welcome)
+        }
+        None => StatusCode::SERVICE_UNAVAILABLE.into_response(),
+    }
 }

@@ -1,9 +1,7 @@
 //! Which markers a live picture shows: looked at at once, answered, forgotten.
 //! Nothing is measured from it.
 
-use std::collections::HashMap;
-use std::sync::{Arc, Mutex, PoisonError};
-use std::time::{Duration, Instant};
+use std::sync::Arc;
 
 use axum::Json;
 use axum::body::Bytes;
@@ -14,18 +12,16 @@ use axum::response::{IntoResponse, Response};
 use super::answer::json_trouble;
 use super::devices::Who;
 use super::language::Visitor;
+use super::named::named;
+use super::pace::too_soon;
 use super::page::bodies::kit_body_name;
-use super::plans::named;
-use super::routes::{Shared, job};
+use super::request::{Shared, job};
 use super::trouble::{Trouble, blocking};
 use super::{edit, limits};
 use crate::job::{Glance, glance_at};
 use crate::marker::Kit;
 use crate::photo::{self, Kind};
 use crate::words::{Value, phrase};
-
-/// When each device last sent one.
-pub(super) type Pace = Mutex<HashMap<Option<Arc<str>>, Instant>>;
 
 /// Looks at one live picture.
 pub(super) async fn look(
@@ -63,18 +59,6 @@ pub(super) async fn look(
         }
         Err(trouble) => json_trouble(visitor, &trouble),
     }
-}
-
-/// Whether a device sends more than its share.
-fn too_soon(pace: &Pace, who: &Who) -> bool {
-    let mut last = pace.lock().unwrap_or_else(PoisonError::into_inner);
-    let share = Duration::from_secs_f64(1.0 / limits::GLANCES_A_SECOND);
-    if last.get(&who.id).is_some_and(|at| at.elapsed() < share) {
-        return true;
-    }
-    last.retain(|_, at| at.elapsed() < share);
-    last.insert(who.id.clone(), Instant::now());
-    false
 }
 
 /// Width and height that a JPEG states, before anything of it is decoded (ITU-T T.81, B.2.2).
@@ -121,12 +105,5 @@ mod tests {
             assert_eq!(size(&jpeg(1, 1)[..end]), None);
         }
         assert_eq!(size(&[0xff, 0xd8, 0xff, 0xda, 0, 2]), None);
-    }
-
-    #[test]
-    fn a_device_that_sends_too_fast_waits_and_others_do_not() {
-        let pace = Pace::default();
-        let who = |id: &str| Who { name: id.into(), id: Some(id.into()) };
-        assert!(!too_soon(&pace, &who("a")) && too_soon(&pace, &who("a")) && !too_soon(&pace, &who("b")));
     }
 }

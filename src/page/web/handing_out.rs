@@ -14,7 +14,7 @@ use tokio::io::AsyncReadExt;
 
 use super::answer::trouble_page;
 use super::language::Visitor;
-use super::routes::Shared;
+use super::request::Shared;
 use super::trouble::{Trouble, blocking};
 use crate::evidence;
 

@@ -1,5 +1,6 @@
 //! Set-up sheets, marker kits and cameras that a job can name.
 
+use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
@@ -84,4 +85,12 @@ impl Shelved {
     pub(super) fn kits_for<'a>(&'a self, sheet: &'a Setup) -> impl Iterator<Item = &'a str> {
         self.kits.iter().filter(|(_, kit)| sheet.check_against(kit).is_ok()).map(|(name, _)| name.as_str())
     }
+}
+
+/// The models folder in the folder of jobs.
+const MODELS: &str = "models";
+
+/// The folder of models in a folder of jobs.
+pub(super) fn folder(jobs: &Path) -> PathBuf {
+    jobs.join(MODELS)
 }

@@ -6,38 +6,49 @@
 //! `intake` keeps what is sent, `edit` changes job files, `desk` measures,
 //! `shelf` knows the folders. What people read stands in the message files, room `page`.
 
+mod address;
 mod alignment;
 mod answer;
 mod app;
 mod attempt;
+mod bench;
 mod changes;
 mod closing;
 mod connecting;
 mod desk;
 mod devices;
+mod doing;
 mod draw;
 mod edit;
+mod error;
 mod events;
 mod forms;
 mod glance;
 mod guard;
 mod handing_out;
+mod happened;
 mod intake;
 mod language;
 mod library;
 mod limits;
+mod logged;
+mod named;
 mod opening;
 mod own_sheets;
+mod pace;
 mod page;
 mod pairing;
 mod paperwork;
 mod places;
 mod plans;
 mod preview;
+mod request;
 mod routes;
 mod sending;
+mod series;
 mod server;
 mod shelf;
+mod showing;
 mod tls;
 mod tripod;
 mod trouble;
@@ -45,6 +56,7 @@ mod upload;
 mod view;
 
 pub use app::Options;
+pub use error::Error;
 pub use pairing::qr_text;
-pub use server::{Error, Server};
+pub use server::Server;
 pub use tls::{Error as TlsError, Tls};

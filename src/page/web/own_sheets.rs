@@ -1,18 +1,16 @@
 //! Set-up sheets that the shop types itself. Every figure is typed twice: a
 //! wrong one would make a wrong set-up right.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 use super::app::App;
 use super::forms::Fields;
+use super::library::folder;
 use super::trouble::Trouble;
 use crate::folder::{Kind, make_folder_durably, write_durably};
 use crate::quantity::Quantity;
 use crate::setup::{Check, Decision, Evidence, From, Limits, Prerequisite, ReferenceLine, Setup, Waiver};
 use crate::words::{Language, Phrase, phrase, say};
-
-/// The models folder in the folder of jobs.
-const MODELS: &str = "models";
 
 /// What a typed sheet may check, in the order of the page.
 pub(super) const QUANTITIES: [Quantity; 6] =
@@ -20,11 +18,6 @@ pub(super) const QUANTITIES: [Quantity; 6] =
 
 /// Where a typed distance may start.
 pub(super) const FROM: [&str; 3] = ["nose", "front_axle", "rear_axle"];
-
-/// The folder of models in a folder of jobs.
-pub(super) fn folder(jobs: &Path) -> PathBuf {
-    jobs.join(MODELS)
-}
 
 /// The sheet's file, where the shop typed a sheet of this name.
 pub(super) fn file(app: &App, sheet: &str) -> Option<PathBuf> {

@@ -7,7 +7,7 @@ use time::OffsetDateTime;
 use super::alignment;
 use super::app::App;
 use super::forms::Fields;
-use super::plans::named;
+use super::named::named;
 use super::trouble::Trouble;
 use super::{edit, limits};
 use crate::folder::{CARD_IDS, Calibration, INSTRUMENTS, Reading};

@@ -10,14 +10,15 @@ use axum::extract::{Path, Query, State};
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Response};
 
-use super::answer::{job_path, json_trouble, see_or};
+use super::address::job_path;
+use super::answer::{json_trouble, see_or};
 use super::app::App;
 use super::changes::{Act, Deed};
 use super::devices::Who;
 use super::intake::{self, Kept};
 use super::language::Visitor;
 use super::limits;
-use super::routes::{Shared, change, job, queried};
+use super::request::{Shared, change, job, queried};
 use super::trouble::Trouble;
 use super::upload::{Announced, Came, take, take_any};
 use crate::folder::Phase;

@@ -4,7 +4,7 @@ use maud::{Markup, html};
 
 use super::frame::{notice, page as frame};
 use crate::setup::Setup;
-use crate::web::answer::encoded;
+use crate::web::address::encoded;
 use crate::web::library::Shelved;
 use crate::words::{Language, say};
 

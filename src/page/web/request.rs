@@ -1,0 +1,69 @@
+//! What handlers share: the job that an address names, and a deed on its files.
+
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use axum::extract::rejection::FormRejection;
+use axum::extract::{Form, State};
+use axum::http::StatusCode;
+
+use super::app::App;
+use super::bench::Bench;
+use super::changes::{self, Act};
+use super::forms::Fields;
+use super::trouble::{Trouble, blocking};
+use crate::words::phrase;
+
+pub(super) type Shared = State<Arc<App>>;
+
+pub(super) type Pairs = Vec<(String, String)>;
+
+pub(super) type Typed = Result<Form<Pairs>, FormRejection>;
+
+/// A value of the address's query.
+pub(super) fn queried<'a>(query: &'a Pairs, name: &str) -> Option<&'a str> {
+    query.iter().find(|(n, _)| n == name).map(|(_, v)| v.as_str()).filter(|v| v.len() <= 400)
+}
+
+/// A job and its bench by the folder's name.
+pub(super) fn job(app: &Arc<App>, name: &str) -> Result<(PathBuf, Arc<Bench>), Trouble> {
+    let folder = app.shelf.path(name).ok_or_else(|| Trouble::not_found("job"))?;
+    let bench = app.desk.bench(name, &folder);
+    Ok((folder, bench))
+}
+
+/// A deed on an open job's files, with nobody else at them; it is noted, and the job measured again.
+pub(super) async fn change<T: Send + 'static>(
+    app: &Arc<App>,
+    name: &str,
+    act: Act,
+    deed: impl FnOnce(&std::path::Path) -> Result<T, Trouble> + Send + 'static,
+) -> Result<T, Trouble> {
+    let (folder, bench) = job(app, name)?;
+    let lock = bench.edit.lock().await;
+    if app.shelf.is_closed(name) {
+        return Err(Trouble::closed());
+    }
+    let done = blocking(move || {
+        let before = changes::lines(&folder);
+        let done = deed(&folder)?;
+        act.note_since(&folder, &before)?;
+        Ok(done)
+    })
+    .await;
+    drop(lock);
+    if done.is_ok() {
+        app.desk.wake(&bench);
+    }
+    done
+}
+
+pub(super) fn typed(form: Typed) -> Result<Fields, Trouble> {
+    form.map(|Form(pairs)| Fields(pairs))
+        .map_err(|_| Trouble::new(StatusCode::BAD_REQUEST, "form", phrase!("page-trouble-form")))
+}
+
+/// What every cookie bears where the page is encrypted.
+pub(super) fn secure(app: &App) -> &'static str {
+    if app.certificate.is_some() { "; Secure" } else { "" }
+}

@@ -8,20 +8,16 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use time::{OffsetDateTime, UtcOffset};
 use tokio::sync::Semaphore;
 
-use super::desk::Desk;
 use super::error::Error;
-use super::library::{Library, folder};
 use super::limits;
-use super::pace::Pace;
-use super::pairing::{Pairing, reachable};
-use super::plans::Plans;
-use super::preview::Previews;
-use super::shelf::Shelf;
 use super::tls::{Keeper, Tls};
 use crate::evidence::Key;
 use crate::folder::Models;
 use crate::job;
 use crate::transparency::Log;
+use crate::web::desk::{Desk, Plans, Previews};
+use crate::web::entry::{Pace, Pairing, reachable};
+use crate::web::folders::{Library, Shelf, folder};
 use crate::words::Phrase;
 
 /// How to serve.

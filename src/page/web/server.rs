@@ -15,10 +15,9 @@ use tokio::sync::Semaphore;
 use super::app::{App, Options};
 use super::error::Error;
 use super::limits;
-use super::pairing::reachable;
-use super::places::Places;
-use super::routes::routes;
 use super::tls::{Door, Entered, digits, send_on};
+use crate::web::entry::{Places, reachable};
+use crate::web::routes::routes;
 use crate::words::Phrase;
 
 /// A page that listens.

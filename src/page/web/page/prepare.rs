@@ -9,8 +9,7 @@ use crate::folder::Reading;
 use crate::quantity::{Quantity, rounded};
 use crate::setup::{From, Prerequisite, Setup};
 use crate::web::address::job_path;
-use crate::web::alignment;
-use crate::web::paperwork::{instruments, readable};
+use crate::web::deeds::{alignment, instruments, readable};
 use crate::web::view::View;
 use crate::words::{Figure, Language, say};
 

@@ -9,8 +9,8 @@ use crate::record::Verdict;
 use crate::report::{verdict_class, verdict_symbol};
 use crate::web::address::{encoded, job_path};
 use crate::web::app::App;
+use crate::web::folders::Entry;
 use crate::web::limits::ROWS;
-use crate::web::shelf::Entry;
 use crate::words::{Language, say};
 
 /// The page; `rows` begin with number `from` of `count`.

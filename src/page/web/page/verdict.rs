@@ -9,7 +9,7 @@ use crate::quantity::{Quantity, rounded, with_uncertainty};
 use crate::record::{CheckRecord, JobRecord, Level, Verdict};
 use crate::report::{move_is_held, repeats_a_check, verdict_class, verdict_symbol};
 use crate::web::address::{encoded, job_path};
-use crate::web::bench::Outcome;
+use crate::web::desk::Outcome;
 use crate::web::draw::moves::{self, Move};
 use crate::web::view::View;
 use crate::words::{Language, Value, say};

@@ -16,7 +16,7 @@ const NOT_FOR_PEOPLE: [(&str, &str, &str); 23] = [
     ("photo/exif_reader.rs", "owner or author", "a code of records"),
     ("photo/exif_reader.rs", "the maker's own notes", "a code of records"),
     ("custody/redact.rs", "Copy with photos masked", "a file of BagIt, in English as its labels are"),
-    ("web/guard.rs", "default-src", "a header of HTTP"),
+    ("routes/guard.rs", "default-src", "a header of HTTP"),
     ("photo/jpeg_source.rs", "out of the file", "said to the decoder; words of damage are shown as they come"),
     ("photo/jpeg_source.rs", "picture data are missing", "said to the decoder; words of damage are shown as they come"),
     ("report/archive_table.rs", "the schema has fewer", "a fault of the program, in the library's error"),

@@ -1,4 +1,4 @@
-use super::Paper;
+use super::paper::Paper;
 
 /// Why nothing was printed.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]

@@ -9,10 +9,12 @@
 
 mod build;
 mod drawings;
+mod error;
 mod flow;
 mod furniture;
 mod inline;
 mod lines;
+mod nodes;
 mod page;
 mod rows;
 mod style;
@@ -27,34 +29,15 @@ use usvg::roxmltree::Document;
 
 use super::html::PhotoPicture;
 use crate::record::JobRecord;
-use crate::typeface::{Damaged, Fonts, REPLACEMENT};
+use crate::typeface::{Fonts, REPLACEMENT};
 use crate::words::{Language, say};
 use build::Build;
 use drawings::Drawings;
+pub use error::PdfError;
 use furniture::Furniture;
 use inline::Inline;
 use tags::Tags;
 use write::About;
-
-/// Why no PDF was made.
-#[derive(Debug, thiserror::Error)]
-pub enum PdfError {
-    /// The built-in fonts.
-    #[error("cannot write the PDF report: {0}")]
-    Fonts(#[from] Damaged),
-    /// The page's own elements.
-    #[error("cannot write the PDF report: its page is not well-formed: {reason}")]
-    Page {
-        /// What the reader said.
-        reason: String,
-    },
-    /// The file.
-    #[error("cannot write the PDF report: {reason}")]
-    Write {
-        /// What the writer said.
-        reason: String,
-    },
-}
 
 /// SHA-512 of a result's bytes, lower-case hexadecimal.
 pub fn digest(json: &[u8]) -> String {

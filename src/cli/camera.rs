@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, make_folder, say, write_file};
 use crate::camera::{LensModel, Profile};
 use crate::fit::{self, CameraFit, Options};
@@ -23,7 +23,7 @@ pub(super) struct Arguments {
 #[derive(Debug, clap::Subcommand)]
 enum Task {
     /// Fit a camera to 12 to 20 photos of a board, or to ordinary photos of a surveyed kit
-    #[command(after_help = super::FIT_CODES)]
+    #[command(after_help = super::codes::FIT_CODES)]
     Fit(Fit),
 }
 

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use clap_complete::Shell;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{cannot_write, complain, make_folder, say, write_file};
 
 /// Options of `completions` as typed.

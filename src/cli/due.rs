@@ -5,7 +5,7 @@ use std::path::PathBuf;
 
 use time::{Date, Duration, OffsetDateTime};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{JsonTarget, cannot_read, complain, language, say, write_json};
 use crate::custody::{Due, audit, due};
 use crate::words::{Value, say};
@@ -17,7 +17,7 @@ pub(super) struct Arguments {
     #[arg(value_name = "PATH", required = true)]
     paths: Vec<PathBuf>,
     /// The day (default: today)
-    #[arg(long, value_name = "DATE", value_parser = super::date)]
+    #[arg(long, value_name = "DATE", value_parser = super::dates::date)]
     on: Option<Date>,
     /// Timestamps that end within so many days are due
     #[arg(long, value_name = "DAYS", default_value_t = 90, value_parser = clap::value_parser!(u16).range(0..=3650))]

@@ -5,7 +5,9 @@ mod audit;
 mod bay;
 mod camera;
 mod check;
+mod codes;
 mod complete;
+mod dates;
 mod detect;
 mod drill;
 mod due;
@@ -43,6 +45,7 @@ use std::process::ExitCode;
 
 use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 
+use codes::{FIT_CODES, JOB_CODES};
 pub use phases::{PHASES, Phase};
 
 use crate::words::{Language, say};
@@ -187,16 +190,6 @@ enum Command {
     Man(complete::Man),
 }
 
-/// What a judged job ends with.
-const JOB_CODES: &str = "Exit code: 0 within tolerance, 1 outside, 2 unreadable, 3 not proven, 4 photos to be taken again; of \
-                         several jobs the worst of 2, 4, 1, 3, 0";
-
-/// What bench work ends with.
-const FIT_CODES: &str = "Exit code: 0 done, 2 unreadable, 3 not fit for use, or too little to say";
-
-/// Wrong usage, or an input that can't be read.
-const UNREADABLE: u8 = 2;
-
 /// The commands and their options, for what is made of them or checked against them.
 pub fn command() -> clap::Command {
     phases::grouped(Arguments::command())
@@ -251,10 +244,4 @@ pub fn run() -> ExitCode {
         output::note(&(say!(output::language(), "cli-note", words = words) + "\n"));
     }
     ExitCode::from(code)
-}
-
-/// A date as typed: year-month-day.
-fn date(text: &str) -> Result<time::Date, String> {
-    let shape = time::macros::format_description!("[year]-[month]-[day]");
-    time::Date::parse(text, shape).map_err(|_| say!(output::language(), "cli-no-date", text = text))
 }

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use time::{Date, OffsetDateTime};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, make_folder, say, write_file};
 use super::survey::{cameras, kit};
 use crate::folder::Models;
@@ -30,7 +30,7 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "FILE")]
     camera: Option<String>,
     /// The day, where the photos' own records do not say
-    #[arg(long, value_name = "DATE", value_parser = super::date)]
+    #[arg(long, value_name = "DATE", value_parser = super::dates::date)]
     date: Option<Date>,
     /// Write the control charts into this folder
     #[arg(long, value_name = "DIR")]

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use time::Date;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, make_folder, say, write_file};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, candidate_cameras};
@@ -43,7 +43,7 @@ pub(super) struct Arguments {
     #[arg(long)]
     serial: Option<String>,
     /// When the kit must be surveyed again, such as 2027-05-01
-    #[arg(long, value_name = "DATE", value_parser = super::date)]
+    #[arg(long, value_name = "DATE", value_parser = super::dates::date)]
     due: Option<Date>,
     /// Write a page with a picture of every carrier into this folder
     #[arg(long, value_name = "DIR")]

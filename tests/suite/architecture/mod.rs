@@ -54,8 +54,10 @@ const FLOORS: [(&str, u8); 30] = [
 ];
 
 /// Imports on one floor, each with its reason.
-const SIDEWAYS: [(&str, &str, &str); 7] = [
+const SIDEWAYS: [(&str, &str, &str); 9] = [
     ("input", "words", "what is wrong with a file is said in the reader's language"),
+    ("num", "words", "why there is no result is said in the reader's language"),
+    ("typeface", "words", "what is wrong with a font is said in the reader's language"),
     ("quantity", "num", "an estimate's interval needs the Student distribution"),
     ("folder", "camera", "the job folder reads the files that it names"),
     ("folder", "marker", "the job folder reads the files that it names"),

@@ -51,7 +51,7 @@ impl Previews {
             let bytes = photo::read_bytes(&path).map_err(|e| Trouble::typed(e.without_name()))?;
             let (jpeg, _) = small_jpeg(&bytes, "the photo", SIDE_PX).map_err(|e| match e {
                 PictureError::Photo(e) => Trouble::typed(e.without_name()),
-                other => Trouble::typed(other.to_string()),
+                other => Trouble::typed(other.phrase()),
             })?;
             Ok(Arc::new(jpeg))
         })

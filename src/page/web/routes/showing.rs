@@ -166,7 +166,7 @@ pub(in crate::web) async fn report(State(app): Shared, visitor: Visitor, Path(na
         };
         let language = visitor.language;
         blocking(move || {
-            let pictures = crate::report::pictures(&folder, &record).map_err(|e| Trouble::typed(e.to_string()))?;
+            let pictures = crate::report::pictures(&folder, &record).map_err(|e| Trouble::typed(e.phrase()))?;
             Ok(crate::report::html(&record, &pictures, language))
         })
         .await

@@ -1,23 +1,33 @@
 //! Why no PDF was made.
 
 use crate::typeface::Damaged;
+use crate::words::{Language, Phrase, phrase};
 
 /// Why no PDF was made.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum PdfError {
     /// The built-in fonts.
-    #[error("cannot write the PDF report: {0}")]
     Fonts(#[from] Damaged),
     /// The page's own elements.
-    #[error("cannot write the PDF report: its page is not well-formed: {reason}")]
     Page {
         /// What the reader said.
         reason: String,
     },
     /// The file.
-    #[error("cannot write the PDF report: {reason}")]
     Write {
         /// What the writer said.
         reason: String,
     },
+}
+
+impl PdfError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            PdfError::Fonts(damaged) => phrase!("report-no-pdf", why = damaged.phrase()),
+            PdfError::Page { reason } => phrase!("report-no-pdf-of-page", why = reason),
+            PdfError::Write { reason } => phrase!("report-no-pdf", why = reason),
+        }
+    }
 }

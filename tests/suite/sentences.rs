@@ -17,7 +17,7 @@ const NOT_FOR_PEOPLE: [(&str, &str, &str); 24] = [
     ("photo/exif_reader.rs", "the maker's own notes", "a code of records"),
     ("custody/redact.rs", "Copy with photos masked", "a file of BagIt, in English as its labels are"),
     ("web/tls/own.rs", "baywitness page", "a certificate's name, whoever reads it"),
-    ("web/guard.rs", "default-src", "a header of HTTP"),
+    ("web/routes/guard.rs", "default-src", "a header of HTTP"),
     ("photo/jpeg_source.rs", "out of the file", "said to the decoder; words of damage are shown as they come"),
     ("photo/jpeg_source.rs", "picture data are missing", "said to the decoder; words of damage are shown as they come"),
     ("report/archive_table.rs", "the schema has fewer", "a fault of the program, in the library's error"),

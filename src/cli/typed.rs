@@ -32,22 +32,23 @@ pub(super) fn whole<T: TryFrom<u16>, const FROM: u16, const TO: u16>(text: &str)
     number.ok_or_else(|| say!(language(), "help-not-whole-within", from = from, to = to))
 }
 
-/// Ends a run in which something was typed wrong, or that asked for help or the version.
-pub(super) fn end(error: clap::Error) -> u8 {
+/// Ends a run in which something was typed wrong, or that asked for help or the version; `with_texts` are the
+/// commands with their texts.
+pub(super) fn end(error: clap::Error, with_texts: impl FnOnce() -> clap::Command) -> u8 {
     let wants_help =
         matches!(error.kind(), ErrorKind::DisplayHelp | ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand);
     let error = if wants_help {
         // Once more with the texts, which are not read before somebody wants them.
-        super::command().try_get_matches().err().unwrap_or(error)
+        with_texts().try_get_matches().err().unwrap_or(error)
     } else if error.kind() == ErrorKind::DisplayVersion {
         error
     } else {
         output::complain(&words(&error, language()));
-        return super::UNREADABLE;
+        return super::codes::UNREADABLE;
     };
     // A closed pipe is the reader's choice.
     let _ = error.print();
-    u8::try_from(error.exit_code()).unwrap_or(super::UNREADABLE)
+    u8::try_from(error.exit_code()).unwrap_or(super::codes::UNREADABLE)
 }
 
 /// What is wrong, how it is typed and where more stands.

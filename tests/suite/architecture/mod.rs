@@ -8,6 +8,7 @@
 #![allow(clippy::unwrap_used, reason = "a test may stop where its own helper fails")]
 
 mod names;
+mod questions;
 mod rings;
 mod scan;
 mod tokens;

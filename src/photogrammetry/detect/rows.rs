@@ -5,6 +5,8 @@
 
 #![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
 
+use multiversion::multiversion;
+
 use super::gaussian::{cumulated, density};
 use super::halo::correlated;
 use super::model::{ALL, Common, Fixed, LENS, LOCAL, Model, Pixel, SHARPENING};
@@ -125,7 +127,7 @@ pub(super) struct Shade {
     yy: Lane,
 }
 
-#[inline(always)]
+#[multiversion(targets("x86_64+avx2"))]
 fn evaluate(fixed: &Fixed, pattern: &Pattern, places: &Places, out: &mut Batch) {
     let geometry = locate(fixed, places);
     let widest = geometry.sx.iter().chain(&geometry.sy).fold(0.0f32, |a, b| a.max(*b));

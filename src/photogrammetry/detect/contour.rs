@@ -35,8 +35,8 @@ pub(super) struct Surroundings<'a> {
 }
 
 impl Surroundings<'_> {
-    /// Sets the thresholds of some tiles of a row of blocks, from a tile on, for each pixel of a row.
-    fn thresholds(&self, rule: Rule, (row, first, tiles): (usize, usize, usize), out: &mut [[u8; TILE]]) {
+    /// The thresholds of some tiles of a row of blocks, from a tile on: a byte for each pixel of a row.
+    fn thresholds(&self, rule: Rule, (row, first, tiles): (usize, usize, usize), out: &mut [u64]) {
         let tile = row / 2 * tiles + first;
         let (contrast, darkest) = (&self.contrast[tile..tile + out.len()], &self.darkest[tile..tile + out.len()]);
         match rule {
@@ -45,13 +45,13 @@ impl Surroundings<'_> {
                 let (means, _) = self.means.values[block..block + 2 * out.len()].as_chunks::<2>();
                 for ((out, means), c) in out.iter_mut().zip(means).zip(contrast) {
                     let offset = (share * f32::from(*c)).clamp(limits.0, limits.1) as u8;
-                    let [l, r] = means.map(|m| m.saturating_sub(offset));
-                    *out = [l, l, l, l, r, r, r, r];
+                    let [l, r] = means.map(|m| u64::from(m.saturating_sub(offset)));
+                    *out = l * (EACH & 0xffff_ffff) | (r * (EACH & 0xffff_ffff)) << 32;
                 }
             }
             Rule::NearDarkest { share, least } => {
                 for ((out, d), c) in out.iter_mut().zip(darkest).zip(contrast) {
-                    *out = [d.saturating_add(((share * f32::from(*c)) as u8).max(least)); TILE];
+                    *out = EACH * u64::from(d.saturating_add(((share * f32::from(*c)) as u8).max(least)));
                 }
             }
         }
@@ -117,20 +117,17 @@ impl Darkness {
         let tiles = level.width.div_ceil(TILE);
         let least = if let Rule::BelowMean { contrast, .. } = rule { contrast } else { 1 };
         self.runs = runs(around.contrast, tiles, (around.means.columns / 2, around.means.rows / 2), least);
-        let (mut thresholds, mut flags) = (vec![0u8; level.width], vec![0u8; level.width]);
+        let mut thresholds = vec![0u64; tiles];
         for (row, first, end) in &self.runs {
-            let (from, to) = (first * TILE, end * TILE);
+            let thresholds = &mut thresholds[*first..*end];
             for r in [2 * row, 2 * row + 1] {
-                around.thresholds(rule, (r, *first, tiles), thresholds[from..to].as_chunks_mut().0);
+                around.thresholds(rule, (r, *first, tiles), thresholds);
                 for v in r * BLOCK..(r + 1) * BLOCK {
                     let start = (v + 1) * self.stride + 1;
                     let bytes = &mut self.dark[start + first..start + end];
-                    let (flags, thresholds) = (&mut flags[from..to], &thresholds[from..to]);
-                    for ((f, p), t) in flags.iter_mut().zip(&level.row(v)[from..to]).zip(thresholds) {
-                        *f = u8::from(p < t);
-                    }
-                    for (byte, flags) in bytes.iter_mut().zip(flags.as_chunks::<TILE>().0) {
-                        *byte = gather(*flags);
+                    let (pixels, _) = level.row(v)[first * TILE..end * TILE].as_chunks::<TILE>();
+                    for ((byte, pixels), threshold) in bytes.iter_mut().zip(pixels).zip(&*thresholds) {
+                        *byte = gather(less(u64::from_le_bytes(*pixels), *threshold));
                     }
                 }
             }
@@ -146,7 +143,7 @@ impl Darkness {
         for v in v0..v1 {
             let start = (v - v0 + 1) * darkness.stride + 1;
             for (byte, pixels) in darkness.dark[start..].iter_mut().zip(level.row(v)[u0..u1].chunks(TILE)) {
-                *byte = gather(std::array::from_fn(|i| u8::from(pixels.get(i).is_some_and(|p| *p < threshold))));
+                *byte = pixels.iter().rev().fold(0, |bits, p| bits << 1 | u8::from(*p < threshold));
             }
         }
         darkness.runs = (0..rows).map(|r| (r, 0, columns)).collect();
@@ -206,6 +203,14 @@ impl Darkness {
         below(0) + below(1) + below(2) + below(3) < LEAST_DARK
     }
 
+    /// Which of a pixel's neighbours are dark, a bit each, clockwise from east.
+    #[inline(always)]
+    fn around(&self, at: usize) -> u8 {
+        let (byte, shift) = ((at - 1) / 8, (at - 1) % 8);
+        let three = |byte: usize| usize::from(u16::from_le_bytes([self.dark[byte], self.dark[byte + 1]])) >> shift & 7;
+        AROUND[three(byte - self.stride) | three(byte) << 3 | three(byte + self.stride) << 6]
+    }
+
     /// Follows an outline from its start; false where it is too long.
     fn follow(&mut self, start: usize, outline: &mut Vec<(i32, i32)>) -> bool {
         let s = 8 * self.stride as isize;
@@ -220,15 +225,12 @@ impl Darkness {
             self.passed[at / 8] |= 1 << (at % 8);
             outline.push(place);
             // Look clockwise, from the left of where we came from.
-            let mut turn = (heading + 6) % 8;
-            let mut tries = 0;
-            while !is_set(&self.dark, at.wrapping_add_signed(steps[turn])) {
-                turn = (turn + 1) % 8;
-                tries += 1;
-                if tries == 8 {
-                    return true;
-                }
+            let from = (heading + 6) % 8;
+            let near = self.around(at).rotate_right(from as u32);
+            if near == 0 {
+                return true;
             }
+            let turn = (from + near.trailing_zeros() as usize) % 8;
             if at == start {
                 match first {
                     None => first = Some(turn),
@@ -251,6 +253,23 @@ impl Darkness {
     }
 }
 
+/// Which neighbours are dark, by three rows of three bits: up, middle, down, the left one lowest.
+static AROUND: [u8; 512] = {
+    // The place of each neighbour, clockwise from east.
+    const PLACES: [usize; 8] = [5, 8, 7, 6, 3, 0, 1, 2];
+    let mut around = [0; 512];
+    let mut rows = 0;
+    while rows < 512 {
+        let mut turn = 0;
+        while turn < 8 {
+            around[rows] |= ((rows >> PLACES[turn] & 1) as u8) << turn;
+            turn += 1;
+        }
+        rows += 1;
+    }
+    around
+};
+
 fn is_set(bits: &[u8], index: usize) -> bool {
     bits[index / 8] >> (index % 8) & 1 == 1
 }
@@ -260,11 +279,23 @@ fn eight(bits: &[u8], from: usize) -> u64 {
     bits.get(from..).and_then(|b| b.first_chunk::<8>()).map_or(0, |b| u64::from_le_bytes(*b))
 }
 
-/// A byte with a bit for each of eight flags that are 0 or 1, the first one lowest.
-fn gather(flags: [u8; TILE]) -> u8 {
+/// One in each of eight bytes.
+const EACH: u64 = 0x0101_0101_0101_0101;
+/// The highest bit of each of eight bytes.
+const HIGHEST: u64 = 0x80 * EACH;
+
+/// The highest bit of each of eight bytes of `a` that is less than that of `b`.
+fn less(a: u64, b: u64) -> u64 {
+    // No byte borrows from the next one: the highest bits of all are set before.
+    let not_less_below = (a | HIGHEST) - (b & !HIGHEST);
+    ((!a & b) | (!(a ^ b) & !not_less_below)) & HIGHEST
+}
+
+/// A byte with the highest bit of each of eight bytes that are nothing else, the first one lowest.
+fn gather(flags: u64) -> u8 {
     // Brings the lowest bits of eight bytes together in the highest one.
     const TOGETHER: u64 = 0x0102_0408_1020_4080;
-    (u64::from_le_bytes(flags).wrapping_mul(TOGETHER) >> 56) as u8
+    ((flags >> 7).wrapping_mul(TOGETHER) >> 56) as u8
 }
 
 /// Steps to the eight neighbours, clockwise from east.
@@ -383,6 +414,16 @@ mod tests {
             boxes.push((u.iter().min().copied(), u.iter().max().copied()));
         });
         assert_eq!(boxes, [(Some(20), Some(33)), (Some(37), Some(50))]);
+    }
+
+    #[test]
+    fn eight_pixels_are_compared_as_one_by_one() {
+        for i in 0..200_000u64 {
+            let (a, b) = (i.wrapping_mul(0x9e37_79b9_7f4a_7c15), (i + 7).wrapping_mul(0xd6e8_feb8_6659_fd93));
+            let b = if i % 3 == 0 { a ^ (b & 0x0180_0100_8001_0001) } else { b };
+            let plain = a.to_le_bytes().iter().zip(b.to_le_bytes()).rev().fold(0u8, |bits, (a, b)| bits << 1 | u8::from(*a < b));
+            assert_eq!(gather(less(a, b)), plain, "{a:x} {b:x}");
+        }
     }
 
     #[test]

@@ -1,5 +1,7 @@
 //! Which pixels of a marker take part in its fit.
 
+use std::ops::Range;
+
 use nalgebra::{Matrix2, Matrix3, Vector2, Vector3};
 
 use super::model::{Common, Model, Pixel};
@@ -44,25 +46,28 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
     pixels.clear();
     for v in vs {
         let row = photo.row(v);
-        let first = us.start + (stride - (us.start + v * shift) % stride) % stride;
         let start = inverse * Vector3::new(-model.origin.x, v as f64 - model.origin.y, model.unit) / model.unit;
-        for u in (first..us.end).step_by(stride) {
-            let at = start + step * u as f64;
-            let w = 4.0 / at.z;
-            let (cx, cy) = (at.x * w + 4.0, at.y * w + 4.0);
-            let beyond = |c: f64, margin: f64| c < -margin || c > 8.0 + margin;
-            if beyond(cx, margin.x) || beyond(cy, margin.y) {
-                continue;
-            }
-            let turn = u / stride + 3 * v;
-            let near = model.pattern().is_near_edge(cx, cy, near_edge.x, near_edge.y);
-            let is_thinned =
-                stride > 1 && !turn.is_multiple_of(2) && !model.pattern().is_near_edge(cx, cy, steep.x, steep.y);
-            if turn.is_multiple_of(FLAT) || near && !is_thinned {
-                let grey = f32::from(row[u]);
-                let evened = |s: &Shadow| s.evened((cx - 4.0) / 4.0, (cy - 4.0) / 4.0, grey);
-                if let Some(grey) = shadow.as_ref().map_or(Some(grey), evened) {
-                    pixels.push(Pixel { u: u as u16, v: v as u16, grey });
+        let (from, end) = inside(&start, &step.into_owned(), margin, &us);
+        let first = from + (stride - (from + v * shift) % stride) % stride;
+        let mut turn = first / stride + 3 * v;
+        for some in (first..end).step_by(stride * GROUP) {
+            let places = places(&start, &step.into_owned(), some, stride);
+            for (i, u) in (some..end).step_by(stride).take(GROUP).enumerate() {
+                let (cx, cy) = (places.0[i], places.1[i]);
+                let (is_flat, is_odd) = (turn.is_multiple_of(FLAT), turn % 2 == 1);
+                turn += 1;
+                let beyond = |c: f64, margin: f64| c < -margin || c > 8.0 + margin;
+                if beyond(cx, margin.x) || beyond(cy, margin.y) {
+                    continue;
+                }
+                let place = model.pattern().place(cx, cy);
+                let is_thinned = stride > 1 && is_odd && !place.is_near_edge(steep.x, steep.y);
+                if is_flat || !is_thinned && place.is_near_edge(near_edge.x, near_edge.y) {
+                    let grey = f32::from(row[u]);
+                    let evened = |s: &Shadow| s.evened((cx - 4.0) / 4.0, (cy - 4.0) / 4.0, grey);
+                    if let Some(grey) = shadow.as_ref().map_or(Some(grey), evened) {
+                        pixels.push(Pixel { u: u as u16, v: v as u16, grey });
+                    }
                 }
             }
         }
@@ -71,12 +76,53 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
     (model.pixels.len() >= LEAST).then_some(())
 }
 
+/// Pixels whose places are worked out at once.
+const GROUP: usize = 16;
+
+/// Cell coordinates of a group of pixels of a row from a column on, so many columns apart.
+#[inline(always)]
+fn places(start: &Vector3<f64>, step: &Vector3<f64>, from: usize, stride: usize) -> ([f64; GROUP], [f64; GROUP]) {
+    let (mut x, mut y) = ([0.0; GROUP], [0.0; GROUP]);
+    for i in 0..GROUP {
+        let u = (from + i * stride) as f64;
+        let w = 4.0 / (start.z + step.z * u);
+        x[i] = (start.x + step.x * u) * w + 4.0;
+        y[i] = (start.y + step.y * u) * w + 4.0;
+    }
+    (x, y)
+}
+
+/// The columns of a row within which a marker with its margin (cells) lies, or a little more.
+fn inside(start: &Vector3<f64>, step: &Vector3<f64>, margin: Vector2<f64>, us: &Range<usize>) -> (usize, usize) {
+    let (mut low, mut high) = (us.start as f64, us.end as f64);
+    // A place lies behind the camera only where the homography is none of a marker's: then all are looked at.
+    if start.z + step.z * low <= 0.0 || start.z + step.z * high <= 0.0 {
+        return (us.start, us.end);
+    }
+    let mut keep = |at: f64, by: f64| {
+        // Where at + by u is not negative, and one column more for rounding.
+        if by > 0.0 {
+            low = low.max(-at / by - 1.0);
+        } else if by < 0.0 {
+            high = high.min(-at / by + 2.0);
+        } else if at < 0.0 {
+            high = low;
+        }
+    };
+    for (axis, margin) in [(0, margin.x), (1, margin.y)] {
+        let most = 1.0 + margin / 4.0;
+        keep(most * start.z + start[axis], most * step.z + step[axis]);
+        keep(most * start.z - start[axis], most * step.z - step[axis]);
+    }
+    ((low as usize).max(us.start), (high.max(0.0) as usize).min(us.end))
+}
+
 /// Columns and rows of a photo around a marker and its margin.
 fn extent(
     origin: Vector2<f64>,
     corners: &[Vector2<f64>; 4],
     photo: &Luma,
-) -> (std::ops::Range<usize>, std::ops::Range<usize>) {
+) -> (Range<usize>, Range<usize>) {
     let grown = corners.map(|c| c + (c - origin) * 0.25);
     let low = grown[0].inf(&grown[1]).inf(&grown[2].inf(&grown[3]));
     let high = grown[0].sup(&grown[1]).sup(&grown[2].sup(&grown[3]));

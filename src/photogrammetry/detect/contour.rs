@@ -3,6 +3,8 @@
 //! digitized binary images by border following", CVGIP 30, 1985, for the idea of
 //! starting each border once).
 
+use multiversion::multiversion;
+
 use super::pyramid::{Level, TILE};
 
 /// Side of the blocks that share a threshold, px.
@@ -207,7 +209,8 @@ impl Darkness {
     #[inline(always)]
     fn around(&self, at: usize) -> u8 {
         let (byte, shift) = ((at - 1) / 8, (at - 1) % 8);
-        let three = |byte: usize| usize::from(u16::from_le_bytes([self.dark[byte], self.dark[byte + 1]])) >> shift & 7;
+        let two = |byte: usize| self.dark[byte..].first_chunk().map_or(0, |b| u16::from_le_bytes(*b));
+        let three = |byte: usize| usize::from(two(byte) >> shift & 7);
         AROUND[three(byte - self.stride) | three(byte) << 3 | three(byte + self.stride) << 6]
     }
 
@@ -287,7 +290,7 @@ const HIGHEST: u64 = 0x80 * EACH;
 /// The highest bit of each of eight bytes of `a` that is less than that of `b`.
 fn less(a: u64, b: u64) -> u64 {
     // No byte borrows from the next one: the highest bits of all are set before.
-    let not_less_below = (a | HIGHEST) - (b & !HIGHEST);
+    let not_less_below = (a | HIGHEST).wrapping_sub(b & !HIGHEST);
     ((!a & b) | (!(a ^ b) & !not_less_below)) & HIGHEST
 }
 
@@ -307,6 +310,10 @@ fn runs(contrast: &[u8], tiles: usize, (columns, rows): (usize, usize), least: u
     for (r, row) in contrast.chunks_exact(tiles).enumerate().take(rows) {
         let mut c = 0;
         while c < columns {
+            if row[c..].first_chunk() == Some(&[0u8; 8]) {
+                c += 8;
+                continue;
+            }
             let first = c;
             while c < columns && row[c] >= least.max(1) {
                 c += 1;
@@ -357,16 +364,25 @@ impl Means {
         let mut sums = vec![0u16; columns + 2];
         for (r, out) in values.chunks_exact_mut(columns).enumerate() {
             let near = [quarter.row(r.saturating_sub(1)), quarter.row(r), quarter.row((r + 1).min(rows - 1))];
-            for (((s, a), b), c) in sums[1..=columns].iter_mut().zip(near[0]).zip(near[1]).zip(near[2]) {
-                *s = u16::from(*a) + u16::from(*b) + u16::from(*c);
-            }
-            sums[0] = sums[1];
-            sums[columns + 1] = sums[columns];
-            for ((o, s), (t, u)) in out.iter_mut().zip(&sums).zip(sums[1..].iter().zip(&sums[2..])) {
-                *o = ((s + t + u) / 9) as u8;
-            }
+            means(near, &mut sums, out);
         }
         Means { columns, rows, values }
+    }
+}
+
+/// Means of nine: of three rows and three columns.
+#[multiversion(targets("x86_64+avx2"))]
+fn means(near: [&[u8]; 3], sums: &mut [u16], out: &mut [u8]) {
+    let columns = out.len();
+    for (((s, a), b), c) in sums[1..=columns].iter_mut().zip(near[0]).zip(near[1]).zip(near[2]) {
+        *s = u16::from(*a) + u16::from(*b) + u16::from(*c);
+    }
+    // Nine bytes: no sum is too large.
+    sums[0] = sums[1];
+    sums[columns + 1] = sums[columns];
+    let (left, middle, right) = (&sums[..columns], &sums[1..=columns], &sums[2..columns + 2]);
+    for i in 0..columns {
+        out[i] = (left[i].wrapping_add(middle[i]).wrapping_add(right[i]) / 9) as u8;
     }
 }
 

@@ -48,10 +48,8 @@ fn hull(outline: &[(i32, i32)], top: i32, rows: usize) -> Vec<Vector2<f64>> {
     }
     let rows = || extent.iter().enumerate().filter(|(_, e)| e.0 <= e.1);
     let point = |u: i32, v: usize| Vector2::new(f64::from(u), (v as i32 + top).into());
-    let right = chain(rows().map(|(v, e)| point(e.1, v)));
-    let left = chain(rows().rev().map(|(v, e)| point(e.0, v)));
-    let mut all = right;
-    for p in left {
+    let mut all = chain(rows().map(|(v, e)| point(e.1, v)));
+    for p in chain(rows().rev().map(|(v, e)| point(e.0, v))) {
         if all.last() != Some(&p) && all.first() != Some(&p) {
             all.push(p);
         }
@@ -61,7 +59,7 @@ fn hull(outline: &[(i32, i32)], top: i32, rows: usize) -> Vec<Vector2<f64>> {
 
 /// Keeps the points where the path turns clockwise (v down).
 fn chain(points: impl Iterator<Item = Vector2<f64>>) -> Vec<Vector2<f64>> {
-    let mut kept: Vec<Vector2<f64>> = Vec::new();
+    let mut kept: Vec<Vector2<f64>> = Vec::with_capacity(32);
     for p in points {
         while kept.len() >= 2 && cross(kept[kept.len() - 1] - kept[kept.len() - 2], p - kept[kept.len() - 1]) <= 0.0 {
             kept.pop();
@@ -107,7 +105,9 @@ fn four_sides(hull: &[Vector2<f64>]) -> Option<Quad> {
 /// `None` where that adds nothing.
 fn without_side(polygon: &[Vector2<f64>], i: usize) -> Option<(f64, Vector2<f64>)> {
     let n = polygon.len();
-    let [a, b, c, d] = [polygon[(i + n - 1) % n], polygon[i], polygon[(i + 1) % n], polygon[(i + 2) % n]];
+    let next = |i: usize| if i + 1 < n { i + 1 } else { 0 };
+    let before = if i > 0 { i - 1 } else { n - 1 };
+    let [a, b, c, d] = [before, i, next(i), next(next(i))].map(|i| polygon[i]);
     let meet = intersection(a, b - a, d, c - d)?;
     let outside = -cross(c - b, meet - b);
     (outside > 0.0).then_some((outside / 2.0, meet))
@@ -116,7 +116,7 @@ fn without_side(polygon: &[Vector2<f64>], i: usize) -> Option<(f64, Vector2<f64>
 /// Where two lines (point, direction) meet.
 pub(super) fn intersection(p: Vector2<f64>, d: Vector2<f64>, q: Vector2<f64>, e: Vector2<f64>) -> Option<Vector2<f64>> {
     let det = cross(d, e);
-    (det.abs() > 1e-6 * d.norm() * e.norm()).then(|| p + d * (cross(q - p, e) / det))
+    (det * det > 1e-12 * d.norm_squared() * e.norm_squared()).then(|| p + d * (cross(q - p, e) / det))
 }
 
 /// Convex, clockwise, and no steeper than a marker seen at some 80 degrees.

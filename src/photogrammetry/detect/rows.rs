@@ -133,11 +133,11 @@ fn evaluate(fixed: &Fixed, pattern: &Pattern, places: &Places, out: &mut Batch) 
     let widest = geometry.sx.iter().chain(&geometry.sy).fold(0.0f32, |a, b| a.max(*b));
     // Lines beyond those are at least three standard deviations away.
     let shade = if widest < 0.16 {
-        shade::<1>(pattern, &geometry)
+        shade::<1, 2>(pattern, &geometry)
     } else if widest < 0.48 {
-        shade::<3>(pattern, &geometry)
+        shade::<3, 4>(pattern, &geometry)
     } else {
-        shade::<5>(pattern, &geometry)
+        shade::<5, 6>(pattern, &geometry)
     };
     let mut bent = bend(&fixed.shape, &shade.value);
     out[LOCAL + SHARPENING] = match &fixed.halo {
@@ -248,55 +248,68 @@ pub(super) fn lines<const N: usize>(place: &Lane, sigma: &Lane) -> Lines<N> {
     l
 }
 
+/// The cells before and behind each of some lines, rows of columns: `M` is one more than there are lines.
 #[inline(always)]
-fn shade<const N: usize>(pattern: &Pattern, g: &Geometry) -> Shade {
+pub(super) fn cells<const M: usize>(pattern: &Pattern, across: &[u32; BATCH], down: &[u32; BATCH]) -> [[Lane; M]; M] {
+    let mut around = [[[0.0; BATCH]; M]; M];
+    let cells = pattern.padded();
+    for k in 0..BATCH {
+        let corner = (down[k] * PADDED as u32 + across[k]) as usize;
+        for row in 0..M {
+            for column in 0..M {
+                around[row][column][k] = cells[(corner + row * PADDED + column) % cells.len()];
+            }
+        }
+    }
+    around
+}
+
+#[inline(always)]
+fn shade<const N: usize, const M: usize>(pattern: &Pattern, g: &Geometry) -> Shade {
     const NONE: Lane = [0.0; BATCH];
     let (across, down) = (lines::<N>(&g.x, &g.sx), lines::<N>(&g.y, &g.sy));
     let mut shade = Shade { value: NONE, x: NONE, y: NONE, xx: NONE, xy: NONE, yy: NONE };
-    let cells = pattern.padded();
-    for k in 0..BATCH {
-        let (rho, sx, sy) = (g.rho[k], g.sx[k], g.sy[k]);
-        let corner = down.first[k] * PADDED as u32 + across.first[k];
-        let (mut value, mut x, mut y, mut xx, mut xy, mut yy) = (0.0f32, 0.0f32, 0.0f32, 0.0f32, 0.0f32, 0.0f32);
-        let (mut r0, mut rx0, mut rxx0, mut jumps0) = (0.0f32, 0.0f32, 0.0f32, [0.0f32; N]);
-        for row in 0..=N {
-            let at = |column: usize| cells[(corner as usize + row * PADDED + column) % cells.len()];
-            let (mut r, mut rx, mut rxx, mut jumps) = (at(0), 0.0, 0.0, [0.0f32; N]);
+    let cells = cells::<M>(pattern, &across.first, &down.first);
+    // What the row of cells before had: share, its derivatives, and how cells differ along it.
+    let (mut r0, mut rx0, mut rxx0, mut jumps0) = (NONE, NONE, NONE, [NONE; N]);
+    for row in 0..M {
+        let (mut r, mut rx, mut rxx, mut jumps) = (cells[row][0], NONE, NONE, [NONE; N]);
+        for k in 0..BATCH {
             for i in 0..N {
-                jumps[i] = at(i + 1) - at(i);
-                r += jumps[i] * across.beyond[i][k];
-                rx += jumps[i] * across.density[i][k];
-                rxx += jumps[i] * across.slope[i][k];
+                let jump = cells[row][i + 1][k] - cells[row][i][k];
+                r[k] += jump * across.beyond[i][k];
+                rx[k] += jump * across.density[i][k];
+                rxx[k] += jump * across.slope[i][k];
+                jumps[i][k] = jump;
             }
-            if row == 0 {
-                (value, x, xx) = (r, rx, rxx);
-            } else {
-                let line = row - 1;
-                let (beyond, density, slope) = (down.beyond[line][k], down.density[line][k], down.slope[line][k]);
-                value += (r - r0) * beyond;
-                x += (rx - rx0) * beyond;
-                xx += (rxx - rxx0) * beyond;
-                y += (r - r0) * density;
-                xy += (rx - rx0) * density;
-                yy += (r - r0) * slope;
-                // d/d(correlation) of a bivariate normal distribution is its density: at the cells' vertices.
-                for i in 0..N {
+        }
+        if row == 0 {
+            (shade.value, shade.x, shade.xx) = (r, rx, rxx);
+        } else {
+            let line = row - 1;
+            for k in 0..BATCH {
+                let (beyond, density) = (down.beyond[line][k], down.density[line][k]);
+                shade.value[k] += (r[k] - r0[k]) * beyond;
+                shade.x[k] += (rx[k] - rx0[k]) * beyond;
+                shade.xx[k] += (rxx[k] - rxx0[k]) * beyond;
+                shade.y[k] += (r[k] - r0[k]) * density;
+                shade.xy[k] += (rx[k] - rx0[k]) * density;
+                shade.yy[k] += (r[k] - r0[k]) * down.slope[line][k];
+            }
+            // d/d(correlation) of a bivariate normal distribution is its density: at the cells' vertices.
+            for i in 0..N {
+                for k in 0..BATCH {
+                    let (rho, sx, sy, density) = (g.rho[k], g.sx[k], g.sy[k], down.density[line][k]);
                     let (a, b) = (across.t[i][k], down.t[line][k]);
-                    let both = (jumps[i] - jumps0[i]) * across.density[i][k] * density * (sx * sy) * rho;
-                    value += both * correlated(rho, a, b);
+                    let both = (jumps[i][k] - jumps0[i][k]) * across.density[i][k] * density * (sx * sy) * rho;
+                    shade.value[k] += both * correlated(rho, a, b);
                     let (a2, b2) = (a * a - 1.0, b * b - 1.0);
-                    x -= both / sx * (a + rho * (0.5 * a2 * b + rho * (1.0 / 6.0) * a * (a2 - 2.0) * b2));
-                    y -= both / sy * (b + rho * (0.5 * b2 * a + rho * (1.0 / 6.0) * b * (b2 - 2.0) * a2));
+                    shade.x[k] -= both / sx * (a + rho * (0.5 * a2 * b + rho * (1.0 / 6.0) * a * (a2 - 2.0) * b2));
+                    shade.y[k] -= both / sy * (b + rho * (0.5 * b2 * a + rho * (1.0 / 6.0) * b * (b2 - 2.0) * a2));
                 }
             }
-            (r0, rx0, rxx0, jumps0) = (r, rx, rxx, jumps);
         }
-        shade.value[k] = value;
-        shade.x[k] = x;
-        shade.y[k] = y;
-        shade.xx[k] = xx;
-        shade.xy[k] = xy;
-        shade.yy[k] = yy;
+        (r0, rx0, rxx0, jumps0) = (r, rx, rxx, jumps);
     }
     shade
 }

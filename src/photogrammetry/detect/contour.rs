@@ -103,14 +103,14 @@ impl Darkness {
     }
 
     fn clear(&mut self) {
-        for (row, first, end) in self.runs.drain(..) {
-            for v in row * TILE..(row + 1) * TILE {
-                let start = (v + 1) * self.stride + 1;
-                for bits in [&mut self.dark, &mut self.passed, &mut self.too_long] {
-                    bits[start + first..start + end].fill(0);
-                }
+        // Whole rows of tiles: one piece of memory each.
+        for row in self.runs.chunk_by(|a, b| a.0 == b.0) {
+            let start = (row[0].0 * TILE + 1) * self.stride;
+            for bits in [&mut self.dark, &mut self.passed, &mut self.too_long] {
+                bits[start..start + TILE * self.stride].fill(0);
             }
         }
+        self.runs.clear();
     }
 
     /// Marks the dark pixels.

@@ -11,26 +11,7 @@ pub(super) const PADDED: usize = CELLS + 2 * PAD;
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Pattern {
     cells: Box<[f32; PADDED * PADDED]>,
-    /// Which neighbours of a cell are of the other colour: left, right, up, down, lowest bit first.
     others: Box<[u8; PADDED * PADDED]>,
-}
-
-/// Where a place lies in its cell.
-pub(super) struct Place {
-    others: u8,
-    left: f64,
-    up: f64,
-}
-
-impl Place {
-    /// Whether it lies within a reach (cells) of an edge between black and white.
-    pub(super) fn is_near_edge(&self, reach_x: f64, reach_y: f64) -> bool {
-        let near = u8::from(self.left < reach_x)
-            | u8::from(1.0 - self.left < reach_x) << 1
-            | u8::from(self.up < reach_y) << 2
-            | u8::from(1.0 - self.up < reach_y) << 3;
-        near & self.others != 0
-    }
 }
 
 impl Pattern {
@@ -55,11 +36,9 @@ impl Pattern {
         Pattern { cells, others }
     }
 
-    /// Where cell coordinates lie.
-    pub(super) fn place(&self, x: f64, y: f64) -> Place {
-        let (column, row) = (cell_index(x), cell_index(y));
-        let within = |t: f64, index: usize| t + PAD as f64 - index as f64;
-        Place { others: self.others[row * PADDED + column], left: within(x, column), up: within(y, row) }
+    /// Which neighbours of a padded cell are of the other colour: left, right, up, down, lowest bit first.
+    pub(super) fn others(&self, cell: u8) -> u8 {
+        self.others[usize::from(cell)]
     }
 
     /// Cells with white ones all around, row by row; `PAD` before the code's border.
@@ -68,9 +47,12 @@ impl Pattern {
     }
 }
 
-/// Padded index of the cell at a coordinate; all beyond the margin counts as margin.
-fn cell_index(t: f64) -> usize {
-    ((t + PAD as f64) as usize).clamp(PAD - 1, PAD + CELLS)
+/// Padded index of the cell at a coordinate, and where in it; all beyond the margin counts as margin.
+#[inline(always)]
+pub(super) fn cell_at(t: f64) -> (f64, f64) {
+    let padded = t + PAD as f64;
+    let index = padded.floor().clamp(PAD as f64 - 1.0, (PAD + CELLS) as f64);
+    (index, padded - index)
 }
 
 #[cfg(test)]

@@ -2,9 +2,11 @@
 
 use std::ops::Range;
 
+use multiversion::multiversion;
 use nalgebra::{Matrix2, Matrix3, Vector2, Vector3};
 
 use super::model::{Common, Model, Pixel};
+use super::pattern::{PADDED, cell_at};
 use super::quad::area;
 use super::shadow::Shadow;
 use crate::photo::Luma;
@@ -40,31 +42,30 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
     let steep = scale * (1.4 * sigma + 0.3);
     let (us, vs) = extent(model.origin, &corners, photo);
     // Within a marker a lens bends lines by less than the reach: the bend is left out here.
-    let step = inverse.column(0) / model.unit;
+    let step = (inverse.column(0) / model.unit).into_owned();
+    let (reaches, mut group) = (Reaches { near: near_edge, steep, margin }, Group::NONE);
     let shadow = model.shadow;
     let mut pixels = std::mem::take(&mut model.pixels);
     pixels.clear();
     for v in vs {
         let row = photo.row(v);
         let start = inverse * Vector3::new(-model.origin.x, v as f64 - model.origin.y, model.unit) / model.unit;
-        let (from, end) = inside(&start, &step.into_owned(), margin, &us);
+        let (from, end) = inside(&start, &step, margin, &us);
         let first = from + (stride - (from + v * shift) % stride) % stride;
         let mut turn = first / stride + 3 * v;
         for some in (first..end).step_by(stride * GROUP) {
-            let places = places(&start, &step.into_owned(), some, stride);
+            look_at(&start, &step, (some, stride), &reaches, &mut group);
             for (i, u) in (some..end).step_by(stride).take(GROUP).enumerate() {
-                let (cx, cy) = (places.0[i], places.1[i]);
                 let (is_flat, is_odd) = (turn.is_multiple_of(FLAT), turn % 2 == 1);
                 turn += 1;
-                let beyond = |c: f64, margin: f64| c < -margin || c > 8.0 + margin;
-                if beyond(cx, margin.x) || beyond(cy, margin.y) {
+                if !group.inside[i] {
                     continue;
                 }
-                let place = model.pattern().place(cx, cy);
-                let is_thinned = stride > 1 && is_odd && !place.is_near_edge(steep.x, steep.y);
-                if is_flat || !is_thinned && place.is_near_edge(near_edge.x, near_edge.y) {
+                let others = model.pattern().others(group.cell[i]);
+                let is_thinned = stride > 1 && is_odd && others & group.steep[i] == 0;
+                if is_flat || !is_thinned && others & group.near[i] != 0 {
                     let grey = f32::from(row[u]);
-                    let evened = |s: &Shadow| s.evened((cx - 4.0) / 4.0, (cy - 4.0) / 4.0, grey);
+                    let evened = |s: &Shadow| s.evened((group.x[i] - 4.0) / 4.0, (group.y[i] - 4.0) / 4.0, grey);
                     if let Some(grey) = shadow.as_ref().map_or(Some(grey), evened) {
                         pixels.push(Pixel { u: u as u16, v: v as u16, grey });
                     }
@@ -76,20 +77,70 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
     (model.pixels.len() >= LEAST).then_some(())
 }
 
-/// Pixels whose places are worked out at once.
-const GROUP: usize = 16;
+/// Pixels that are looked at at once.
+const GROUP: usize = 32;
 
-/// Cell coordinates of a group of pixels of a row from a column on, so many columns apart.
-#[inline(always)]
-fn places(start: &Vector3<f64>, step: &Vector3<f64>, from: usize, stride: usize) -> ([f64; GROUP], [f64; GROUP]) {
-    let (mut x, mut y) = ([0.0; GROUP], [0.0; GROUP]);
+/// How far from edges pixels take part, also where they are thinned, and from the border, cells.
+struct Reaches {
+    near: Vector2<f64>,
+    steep: Vector2<f64>,
+    margin: Vector2<f64>,
+}
+
+/// Where a group of pixels lies.
+struct Group {
+    /// Cell coordinates.
+    x: [f64; GROUP],
+    y: [f64; GROUP],
+    /// Within border and margin.
+    inside: [bool; GROUP],
+    /// Padded index of the cell, row by row.
+    cell: [u8; GROUP],
+    /// Which of the cell's sides are within reach: left, right, up, down, lowest bit first.
+    near: [u8; GROUP],
+    steep: [u8; GROUP],
+}
+
+impl Group {
+    const NONE: Group = Group {
+        x: [0.0; GROUP],
+        y: [0.0; GROUP],
+        inside: [false; GROUP],
+        cell: [0; GROUP],
+        near: [0; GROUP],
+        steep: [0; GROUP],
+    };
+}
+
+/// Looks where pixels of a row lie, from a column on, so many columns apart.
+#[multiversion(targets("x86_64+avx2"))]
+fn look_at(
+    start: &Vector3<f64>,
+    step: &Vector3<f64>,
+    (from, stride): (usize, usize),
+    reaches: &Reaches,
+    group: &mut Group,
+) {
+    let (start, step): ([f64; 3], [f64; 3]) = ((*start).into(), (*step).into());
+    let ([near_x, near_y], [steep_x, steep_y]): ([f64; 2], [f64; 2]) = (reaches.near.into(), reaches.steep.into());
+    let [margin_x, margin_y]: [f64; 2] = reaches.margin.into();
+    let (from, stride) = (from as f64, stride as f64);
     for i in 0..GROUP {
-        let u = (from + i * stride) as f64;
-        let w = 4.0 / (start.z + step.z * u);
-        x[i] = (start.x + step.x * u) * w + 4.0;
-        y[i] = (start.y + step.y * u) * w + 4.0;
+        let u = from + i as u32 as f64 * stride;
+        let w = 4.0 / (start[2] + step[2] * u);
+        let (x, y) = ((start[0] + step[0] * u) * w + 4.0, (start[1] + step[1] * u) * w + 4.0);
+        let ((column, left), (row, up)) = (cell_at(x), cell_at(y));
+        let sides = |x: f64, y: f64| {
+            u8::from(left < x) | u8::from(1.0 - left < x) << 1 | u8::from(up < y) << 2 | u8::from(1.0 - up < y) << 3
+        };
+        let beyond = |c: f64, margin: f64| (c < -margin) | (c > 8.0 + margin);
+        group.x[i] = x;
+        group.y[i] = y;
+        group.inside[i] = !(beyond(x, margin_x) | beyond(y, margin_y));
+        group.cell[i] = (row * PADDED as f64 + column) as i32 as u8;
+        group.near[i] = sides(near_x, near_y);
+        group.steep[i] = sides(steep_x, steep_y);
     }
-    (x, y)
 }
 
 /// The columns of a row within which a marker with its margin (cells) lies, or a little more.

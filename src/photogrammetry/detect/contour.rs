@@ -437,7 +437,12 @@ mod tests {
         for i in 0..200_000u64 {
             let (a, b) = (i.wrapping_mul(0x9e37_79b9_7f4a_7c15), (i + 7).wrapping_mul(0xd6e8_feb8_6659_fd93));
             let b = if i % 3 == 0 { a ^ (b & 0x0180_0100_8001_0001) } else { b };
-            let plain = a.to_le_bytes().iter().zip(b.to_le_bytes()).rev().fold(0u8, |bits, (a, b)| bits << 1 | u8::from(*a < b));
+            let plain = a
+                .to_le_bytes()
+                .iter()
+                .zip(b.to_le_bytes())
+                .rev()
+                .fold(0u8, |bits, (a, b)| bits << 1 | u8::from(*a < b));
             assert_eq!(gather(less(a, b)), plain, "{a:x} {b:x}");
         }
     }

@@ -16,11 +16,12 @@
 
 #![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
 
+use super::common::Common;
 use super::gaussian::{cumulated, density};
-use super::model::Common;
+use super::lanes::{BATCH, Lane};
 use super::pattern::Pattern;
 use super::profile::{Bend, QUANTILES, quantile};
-use super::rows::{BATCH, Geometry, Lane, Shade, cells, lines};
+use super::shade::{Geometry, Shade, cells, correlated, lines};
 
 /// How far sharpening looks around, px: a blur of about one pixel is usual (common practice, no source);
 /// what another one does differently goes into the strength.
@@ -102,7 +103,12 @@ impl Halo {
 
 /// White share under a blur, without derivatives.
 #[inline(always)]
-fn share<const N: usize, const M: usize>(pattern: &Pattern, [x, y]: [&Lane; 2], [sx, sy]: [&Lane; 2], rho: &Lane) -> Lane {
+fn share<const N: usize, const M: usize>(
+    pattern: &Pattern,
+    [x, y]: [&Lane; 2],
+    [sx, sy]: [&Lane; 2],
+    rho: &Lane,
+) -> Lane {
     const NONE: Lane = [0.0; BATCH];
     let (across, down) = (lines::<N>(x, sx), lines::<N>(y, sy));
     let cells = cells::<M>(pattern, &across.first, &down.first);
@@ -134,13 +140,6 @@ fn share<const N: usize, const M: usize>(pattern: &Pattern, [x, y]: [&Lane; 2], 
         (r0, jumps0) = (r, jumps);
     }
     share
-}
-
-/// A bivariate normal distribution less the product of its margins, in units of correlation times the margins'
-/// densities: the tetrachoric series (K. Pearson, Phil. Trans. R. Soc. A 195, 1900).
-#[inline(always)]
-pub(super) fn correlated(rho: f32, a: f32, b: f32) -> f32 {
-    1.0 + rho * (0.5 * a * b + rho * (1.0 / 6.0) * (a * a - 1.0) * (b * b - 1.0))
 }
 
 #[cfg(test)]

@@ -2,6 +2,7 @@
 
 mod busy;
 mod candidates;
+mod common;
 mod contour;
 mod decode;
 mod edge;
@@ -11,7 +12,9 @@ mod gain;
 mod gaussian;
 mod halo;
 mod homography;
+mod lanes;
 mod model;
+mod normal;
 mod patches;
 mod pattern;
 mod pixels;
@@ -20,7 +23,9 @@ mod pyramid;
 mod quad;
 mod refine;
 mod residuals;
+mod robust;
 mod rows;
+mod shade;
 mod shadow;
 mod sighting;
 mod squares;

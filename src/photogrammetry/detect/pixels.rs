@@ -5,7 +5,8 @@ use std::ops::Range;
 use multiversion::multiversion;
 use nalgebra::{Matrix2, Matrix3, Vector2, Vector3};
 
-use super::model::{Common, Model, Pixel};
+use super::common::Common;
+use super::model::{Model, Pixel};
 use super::pattern::{PADDED, cell_at};
 use super::quad::area;
 use super::shadow::Shadow;
@@ -169,11 +170,7 @@ fn inside(start: &Vector3<f64>, step: &Vector3<f64>, margin: Vector2<f64>, us: &
 }
 
 /// Columns and rows of a photo around a marker and its margin.
-fn extent(
-    origin: Vector2<f64>,
-    corners: &[Vector2<f64>; 4],
-    photo: &Luma,
-) -> (Range<usize>, Range<usize>) {
+fn extent(origin: Vector2<f64>, corners: &[Vector2<f64>; 4], photo: &Luma) -> (Range<usize>, Range<usize>) {
     let grown = corners.map(|c| c + (c - origin) * 0.25);
     let low = grown[0].inf(&grown[1]).inf(&grown[2].inf(&grown[3]));
     let high = grown[0].sup(&grown[1]).sup(&grown[2].sup(&grown[3]));

@@ -3,8 +3,9 @@
 use multiversion::multiversion;
 use nalgebra::SMatrix;
 
+use super::lanes::{BATCH, Lane};
 use super::model::ALL;
-use super::rows::{BATCH, Batch, COLUMNS, Lane, Rows};
+use super::rows::{Batch, COLUMNS, Rows};
 
 /// Partial sums side by side, as wide as a vector register.
 const WIDTH: usize = 8;

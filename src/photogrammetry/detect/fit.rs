@@ -6,7 +6,6 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::common::{Common, LENS, SHARED, SHARPENING};
 use super::model::{ALL, LOCAL, Model};
 use super::normal::{Normal, OFFSET, Reduced, reduce};
 use super::patches::{Patches, Products, spread};
@@ -14,6 +13,7 @@ use super::profile::{Profile, SHAPE};
 use super::residuals::Residuals;
 use super::robust::{REJECT, noise_of, weight};
 use super::rows::{COLUMNS, Rows};
+use super::shared::{Common, LENS, SHARED, SHARPENING};
 use super::squares::squares;
 
 /// How strongly lenses may bend, relative displacement at the photo's corner by r^2 and r^4 (1 sigma).
@@ -22,6 +22,7 @@ const LENS_SPREAD: f64 = 0.12;
 const SHARPENING_SPREAD: f64 = 0.5;
 /// Least way of a corner, px, that is worth a round.
 const STILL_PX: f64 = 0.03;
+
 /// Weighted normal equations over a marker's pixels, whose rows they leave behind.
 fn accumulate(
     model: &Model,

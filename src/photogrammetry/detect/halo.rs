@@ -16,12 +16,12 @@
 
 #![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
 
-use super::common::Common;
 use super::gaussian::{cumulated, density};
 use super::lanes::{BATCH, Lane};
 use super::pattern::Pattern;
 use super::profile::{Bend, QUANTILES, quantile};
 use super::shade::{Geometry, Shade, cells, correlated, lines};
+use super::shared::Common;
 
 /// How far sharpening looks around, px: a blur of about one pixel is usual (common practice, no source);
 /// what another one does differently goes into the strength.

@@ -2,7 +2,6 @@
 
 mod busy;
 mod candidates;
-mod common;
 mod contour;
 mod decode;
 mod edge;
@@ -27,6 +26,7 @@ mod robust;
 mod rows;
 mod shade;
 mod shadow;
+mod shared;
 mod sighting;
 mod squares;
 

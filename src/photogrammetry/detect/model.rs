@@ -2,13 +2,13 @@
 
 use nalgebra::{Matrix3, SMatrix, SVector, Vector2, Vector3};
 
-use super::common::{Common, LENS, SHARED};
 use super::gain::{Gain, without_shoulder};
 use super::halo::Halo;
 use super::homography::{CORNERS, Homography};
 use super::pattern::Pattern;
 use super::profile::SHAPE;
 use super::shadow::Shadow;
+use super::shared::{Common, LENS, SHARED};
 use crate::photo::Luma;
 
 /// Parameters of a marker: 8 of the homography, 6 of the light, 3 of the blur, its own edge offset.

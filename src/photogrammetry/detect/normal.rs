@@ -2,15 +2,17 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::common::SHARED;
 use super::model::{ALL, LIGHT, LOCAL, Model};
+use super::shared::SHARED;
 
 /// How far blur differs from a round one (1 sigma, px^2).
 const BLUR_SPREAD: f64 = 0.3;
 
 /// How far a marker's edges are offset from the photo's (1 sigma, units of the profile).
 const OFFSET_SPREAD: f64 = 0.06;
+/// Its place among a marker's own parameters.
 pub(super) const OFFSET: usize = 17;
+
 /// Normal equations of one marker.
 pub(super) struct Normal {
     pub(super) matrix: SMatrix<f64, ALL, ALL>,

@@ -189,10 +189,10 @@ pub(super) fn spread(model: &Model, rows: &Rows, noise: f32) -> (f32, usize) {
 mod tests {
     use nalgebra::{DMatrix, DVector, Vector2};
 
-    use super::super::common::{Common, LENS};
     use super::super::model::Pixel;
     use super::super::pattern::Pattern;
     use super::super::profile::Profile;
+    use super::super::shared::{Common, LENS};
     use super::super::squares::squares;
     use super::*;
     use crate::marker::Dictionary;

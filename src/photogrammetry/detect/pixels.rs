@@ -5,11 +5,11 @@ use std::ops::Range;
 use multiversion::multiversion;
 use nalgebra::{Matrix2, Matrix3, Vector2, Vector3};
 
-use super::common::Common;
 use super::model::{Model, Pixel};
 use super::pattern::{PADDED, cell_at};
 use super::quad::area;
 use super::shadow::Shadow;
+use super::shared::Common;
 use crate::photo::Luma;
 
 /// Length of the edges of a code and its border, sides of the marker, times two.

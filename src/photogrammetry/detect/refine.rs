@@ -2,7 +2,6 @@
 
 use nalgebra::{SMatrix, Vector2};
 
-use super::common::{Common, LENS, SHARED};
 use super::decode::{Reading, centre};
 use super::fit::{Round, Step, fit_alone, fit_together, misfit};
 use super::model::{LIGHT, Model};
@@ -13,6 +12,7 @@ use super::profile::{Profile, SHAPE};
 use super::residuals::{Residuals, corner_covariance};
 use super::rows::Rows;
 use super::shadow::{Spot, shadow};
+use super::shared::{Common, LENS, SHARED};
 use super::sighting::{Sighting, Sightings};
 use crate::marker::Dictionary;
 use crate::num::median;

@@ -7,12 +7,12 @@
 
 use multiversion::multiversion;
 
-use super::common::{Common, LENS, SHARPENING};
 use super::lanes::{BATCH, Lane};
 use super::model::{ALL, Fixed, LOCAL, Model, Pixel};
 use super::pattern::Pattern;
 use super::profile::{Bend, SHAPE, bend};
 use super::shade::{Geometry, Shade, shade};
+use super::shared::{Common, LENS, SHARPENING};
 
 /// Columns: derivatives by all parameters, then the residual.
 pub(super) const COLUMNS: usize = ALL + 1;

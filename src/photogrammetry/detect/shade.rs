@@ -2,10 +2,10 @@
 
 #![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
 
-use super::common::LENS;
 use super::gaussian::{cumulated, density};
 use super::lanes::{BATCH, Lane};
 use super::pattern::{PAD, PADDED, Pattern};
+use super::shared::LENS;
 
 /// Where pixels lie on the marker, and how its blur looks from there.
 pub(super) struct Geometry {

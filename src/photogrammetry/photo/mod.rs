@@ -10,6 +10,7 @@ mod content;
 mod error;
 mod exif;
 mod exif_reader;
+mod exif_time;
 #[cfg(feature = "heic")]
 mod heic;
 mod jpeg;

@@ -48,7 +48,7 @@ impl Surroundings<'_> {
                 for ((out, means), c) in out.iter_mut().zip(means).zip(contrast) {
                     let offset = (share * f32::from(*c)).clamp(limits.0, limits.1) as u8;
                     let [l, r] = means.map(|m| u64::from(m.saturating_sub(offset)));
-                    *out = l * (EACH & 0xffff_ffff) | (r * (EACH & 0xffff_ffff)) << 32;
+                    *out = (l * (EACH & 0xffff_ffff)) | ((r * (EACH & 0xffff_ffff)) << 32);
                 }
             }
             Rule::NearDarkest { share, least } => {

@@ -22,12 +22,12 @@ pub(super) fn idle_straight(contrasts: &mut [u8], columns: usize, half: &Level<'
     for r in 0..rows {
         three.rotate_left(1);
         three[2] = if r + 1 < rows { tensors(half, contrasts, columns, r + 1) } else { none() };
-        let sums: Vec<Tensor> =
-            (0..columns).map(|c| std::array::from_fn(|k| three.iter().map(|row| row[c][k]).sum())).collect();
         for c in 0..columns {
-            let around = &sums[c.saturating_sub(1)..(c + 2).min(columns)];
-            if !is_busy(std::array::from_fn(|k| around.iter().map(|t| t[k]).sum())) {
-                contrasts[r * columns + c] = 0;
+            let contrast = &mut contrasts[r * columns + c];
+            let around = c.saturating_sub(1)..(c + 2).min(columns);
+            let sum = |k: usize| three.iter().flat_map(|row| &row[around.clone()]).map(|t| t[k]).sum();
+            if *contrast > 0 && !is_busy(std::array::from_fn(sum)) {
+                *contrast = 0;
             }
         }
     }
@@ -42,29 +42,27 @@ fn is_busy([uu, uv, vv]: Tensor) -> bool {
 
 /// Tensors of a row of tiles; of tiles without contrast none.
 fn tensors(half: &Level<'_>, contrasts: &[u8], columns: usize, r: usize) -> Vec<Tensor> {
-    let mut tensors = vec![[0f32; 3]; columns];
     let rows = r * HALF + 1..(r * HALF + HALF + 1).min(half.height.saturating_sub(1));
-    for v in rows {
-        let (up, row, down) = (half.row(v - 1), half.row(v), half.row(v + 1));
-        for (c, tensor) in tensors.iter_mut().enumerate() {
-            let first = c * HALF;
-            if contrasts[r * columns + c] == 0 || first + HALF + 2 > half.width {
-                continue;
-            }
-            let (mut uu, mut uv, mut vv) = (0i32, 0i32, 0i32);
+    let contrasts = &contrasts[r * columns..(r + 1) * columns];
+    let tensor = |(c, contrast): (usize, &u8)| {
+        let first = c * HALF;
+        if *contrast == 0 || first + HALF + 2 > half.width {
+            return [0.0; 3];
+        }
+        let (mut uu, mut uv, mut vv) = (0i32, 0i32, 0i32);
+        for v in rows.clone() {
+            let [up, row, down] = [v - 1, v, v + 1].map(|v| &half.row(v)[first..first + HALF + 2]);
             for k in 1..=HALF {
-                let across = i32::from(row[first + k + 1]) - i32::from(row[first + k - 1]);
-                let along = i32::from(down[first + k]) - i32::from(up[first + k]);
+                let across = i32::from(row[k + 1]) - i32::from(row[k - 1]);
+                let along = i32::from(down[k]) - i32::from(up[k]);
                 uu += across * across;
                 uv += across * along;
                 vv += along * along;
             }
-            tensor[0] += uu as f32;
-            tensor[1] += uv as f32;
-            tensor[2] += vv as f32;
         }
-    }
-    tensors
+        [uu as f32, uv as f32, vv as f32]
+    };
+    contrasts.iter().enumerate().map(tensor).collect()
 }
 
 #[cfg(test)]

@@ -47,6 +47,9 @@ const WITH_MARGIN: f64 = 1.2;
 const SAME_SIZE: f64 = 0.25;
 const SAME_PLACE: f64 = 0.1;
 
+/// How far apart corners of one quadrilateral are that was found twice, px of its level: less than what would help to read it.
+const SAME_PX: f64 = 0.2;
+
 /// Outlines of a photo that are looked at, large ones first. Photos of bays have
 /// some hundreds; one that has more than this was made to take time.
 const MOST_EXAMINED: usize = 10_000;
@@ -56,6 +59,7 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
     let mut found: Vec<Reading> = Vec::new();
     let mut darkness = Darkness::default();
     let mut examined = 0;
+    let mut vain = Vec::new();
     for index in (0..levels.len().saturating_sub(2)).rev() {
         let level = &levels[index];
         let mut active = active_tiles(level, TILE_CONTRAST);
@@ -69,6 +73,7 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
         darkness.start(&means);
         let darkest = darkest_around(level);
         let around = Surroundings { means: &means, contrast: &active, darkest: &darkest };
+        vain.clear();
         let rules: &[Rule] = if index == 0 { &FINEST_RULES } else { &RULES };
         for rule in rules.iter().copied() {
             darkness.mark(level, &around, rule);
@@ -78,7 +83,7 @@ pub(super) fn search(levels: &[Level<'_>], dictionary: &Dictionary) -> Vec<Readi
                 }
                 let quad = quad_around(outline).filter(|quad| !is_known(&found, level, quad));
                 examined += usize::from(quad.is_some());
-                if let Some(reading) = quad.and_then(|quad| examine(levels, index, &quad, dictionary)) {
+                if let Some(reading) = quad.and_then(|quad| examine(levels, index, &quad, dictionary, &mut vain)) {
                     keep(&mut found, reading);
                 }
             });
@@ -97,8 +102,15 @@ fn is_known(found: &[Reading], level: &Level<'_>, quad: &Quad) -> bool {
     })
 }
 
-/// Reads a candidate and carries its sides down to the photo's own grid.
-fn examine(levels: &[Level<'_>], index: usize, quad: &Quad, dictionary: &Dictionary) -> Option<Reading> {
+/// Reads a candidate and carries its sides down to the photo's own grid. What was looked at closely on this level
+/// `vain`ly is known again: most outlines are seen by several rules.
+fn examine(
+    levels: &[Level<'_>],
+    index: usize,
+    quad: &Quad,
+    dictionary: &Dictionary,
+    vain: &mut Vec<Quad>,
+) -> Option<Reading> {
     let level = &levels[index];
     if !is_dark_in_light(level, quad) {
         return None;
@@ -107,13 +119,26 @@ fn examine(levels: &[Level<'_>], index: usize, quad: &Quad, dictionary: &Diction
     let reach = REACH.min(NEAR * area(quad).sqrt()).max(1.0);
     let quad = sharpen(level, quad, reach).filter(is_plausible)?;
     let quad = sharpen(level, &quad, reach).filter(is_plausible).unwrap_or(quad);
+    if vain.iter().any(|known| moved(known, &quad) < SAME_PX) {
+        return None;
+    }
     let first = read(level, &quad, dictionary);
     let mut reading = match first {
         Ok(reading) if reading.is_clean() => reading,
-        Err(Unread { framed: false }) => return None,
+        Err(Unread { framed: false }) => {
+            vain.push(quad);
+            return None;
+        }
         // What is too small to be read here is seen twice as large on the next level.
         Err(_) if index > 0 && area(&quad) < LEAST_READ.powi(2) => return None,
-        doubtful => second_look(level, &quad, dictionary, doubtful.ok()).or_else(|| part(level, &quad, dictionary))?,
+        doubtful => {
+            let better = second_look(level, &quad, dictionary, doubtful.ok());
+            let better = better.or_else(|| part(level, &quad, dictionary));
+            if better.is_none() {
+                vain.push(quad);
+            }
+            better?
+        }
     };
     // Two levels at once: what is left of an error on the coarse one stays within reach.
     let mut at = index;

@@ -3,6 +3,8 @@
 //! digitized binary images by border following", CVGIP 30, 1985, for the idea of
 //! starting each border once).
 
+use multiversion::multiversion;
+
 use super::pyramid::{Level, TILE};
 
 /// Side of the blocks that share a threshold, px.
@@ -35,8 +37,8 @@ pub(super) struct Surroundings<'a> {
 }
 
 impl Surroundings<'_> {
-    /// Sets the thresholds of some tiles of a row of blocks, from a tile on, for each pixel of a row.
-    fn thresholds(&self, rule: Rule, (row, first, tiles): (usize, usize, usize), out: &mut [[u8; TILE]]) {
+    /// The thresholds of some tiles of a row of blocks, from a tile on: a byte for each pixel of a row.
+    fn thresholds(&self, rule: Rule, (row, first, tiles): (usize, usize, usize), out: &mut [u64]) {
         let tile = row / 2 * tiles + first;
         let (contrast, darkest) = (&self.contrast[tile..tile + out.len()], &self.darkest[tile..tile + out.len()]);
         match rule {
@@ -45,13 +47,13 @@ impl Surroundings<'_> {
                 let (means, _) = self.means.values[block..block + 2 * out.len()].as_chunks::<2>();
                 for ((out, means), c) in out.iter_mut().zip(means).zip(contrast) {
                     let offset = (share * f32::from(*c)).clamp(limits.0, limits.1) as u8;
-                    let [l, r] = means.map(|m| m.saturating_sub(offset));
-                    *out = [l, l, l, l, r, r, r, r];
+                    let [l, r] = means.map(|m| u64::from(m.saturating_sub(offset)));
+                    *out = (l * (EACH & 0xffff_ffff)) | ((r * (EACH & 0xffff_ffff)) << 32);
                 }
             }
             Rule::NearDarkest { share, least } => {
                 for ((out, d), c) in out.iter_mut().zip(darkest).zip(contrast) {
-                    *out = [d.saturating_add(((share * f32::from(*c)) as u8).max(least)); TILE];
+                    *out = EACH * u64::from(d.saturating_add(((share * f32::from(*c)) as u8).max(least)));
                 }
             }
         }
@@ -101,14 +103,14 @@ impl Darkness {
     }
 
     fn clear(&mut self) {
-        for (row, first, end) in self.runs.drain(..) {
-            for v in row * TILE..(row + 1) * TILE {
-                let start = (v + 1) * self.stride + 1;
-                for bits in [&mut self.dark, &mut self.passed, &mut self.too_long] {
-                    bits[start + first..start + end].fill(0);
-                }
+        // Whole rows of tiles: one piece of memory each.
+        for row in self.runs.chunk_by(|a, b| a.0 == b.0) {
+            let start = (row[0].0 * TILE + 1) * self.stride;
+            for bits in [&mut self.dark, &mut self.passed, &mut self.too_long] {
+                bits[start..start + TILE * self.stride].fill(0);
             }
         }
+        self.runs.clear();
     }
 
     /// Marks the dark pixels.
@@ -117,20 +119,17 @@ impl Darkness {
         let tiles = level.width.div_ceil(TILE);
         let least = if let Rule::BelowMean { contrast, .. } = rule { contrast } else { 1 };
         self.runs = runs(around.contrast, tiles, (around.means.columns / 2, around.means.rows / 2), least);
-        let (mut thresholds, mut flags) = (vec![0u8; level.width], vec![0u8; level.width]);
+        let mut thresholds = vec![0u64; tiles];
         for (row, first, end) in &self.runs {
-            let (from, to) = (first * TILE, end * TILE);
+            let thresholds = &mut thresholds[*first..*end];
             for r in [2 * row, 2 * row + 1] {
-                around.thresholds(rule, (r, *first, tiles), thresholds[from..to].as_chunks_mut().0);
+                around.thresholds(rule, (r, *first, tiles), thresholds);
                 for v in r * BLOCK..(r + 1) * BLOCK {
                     let start = (v + 1) * self.stride + 1;
                     let bytes = &mut self.dark[start + first..start + end];
-                    let (flags, thresholds) = (&mut flags[from..to], &thresholds[from..to]);
-                    for ((f, p), t) in flags.iter_mut().zip(&level.row(v)[from..to]).zip(thresholds) {
-                        *f = u8::from(p < t);
-                    }
-                    for (byte, flags) in bytes.iter_mut().zip(flags.as_chunks::<TILE>().0) {
-                        *byte = gather(*flags);
+                    let (pixels, _) = level.row(v)[first * TILE..end * TILE].as_chunks::<TILE>();
+                    for ((byte, pixels), threshold) in bytes.iter_mut().zip(pixels).zip(&*thresholds) {
+                        *byte = gather(less(u64::from_le_bytes(*pixels), *threshold));
                     }
                 }
             }
@@ -146,7 +145,7 @@ impl Darkness {
         for v in v0..v1 {
             let start = (v - v0 + 1) * darkness.stride + 1;
             for (byte, pixels) in darkness.dark[start..].iter_mut().zip(level.row(v)[u0..u1].chunks(TILE)) {
-                *byte = gather(std::array::from_fn(|i| u8::from(pixels.get(i).is_some_and(|p| *p < threshold))));
+                *byte = pixels.iter().rev().fold(0, |bits, p| bits << 1 | u8::from(*p < threshold));
             }
         }
         darkness.runs = (0..rows).map(|r| (r, 0, columns)).collect();
@@ -206,6 +205,15 @@ impl Darkness {
         below(0) + below(1) + below(2) + below(3) < LEAST_DARK
     }
 
+    /// Which of a pixel's neighbours are dark, a bit each, clockwise from east.
+    #[inline(always)]
+    fn around(&self, at: usize) -> u8 {
+        let (byte, shift) = ((at - 1) / 8, (at - 1) % 8);
+        let two = |byte: usize| self.dark[byte..].first_chunk().map_or(0, |b| u16::from_le_bytes(*b));
+        let three = |byte: usize| usize::from(two(byte) >> shift & 7);
+        AROUND[three(byte - self.stride) | three(byte) << 3 | three(byte + self.stride) << 6]
+    }
+
     /// Follows an outline from its start; false where it is too long.
     fn follow(&mut self, start: usize, outline: &mut Vec<(i32, i32)>) -> bool {
         let s = 8 * self.stride as isize;
@@ -220,15 +228,12 @@ impl Darkness {
             self.passed[at / 8] |= 1 << (at % 8);
             outline.push(place);
             // Look clockwise, from the left of where we came from.
-            let mut turn = (heading + 6) % 8;
-            let mut tries = 0;
-            while !is_set(&self.dark, at.wrapping_add_signed(steps[turn])) {
-                turn = (turn + 1) % 8;
-                tries += 1;
-                if tries == 8 {
-                    return true;
-                }
+            let from = (heading + 6) % 8;
+            let near = self.around(at).rotate_right(from as u32);
+            if near == 0 {
+                return true;
             }
+            let turn = (from + near.trailing_zeros() as usize) % 8;
             if at == start {
                 match first {
                     None => first = Some(turn),
@@ -251,6 +256,23 @@ impl Darkness {
     }
 }
 
+/// Which neighbours are dark, by three rows of three bits: up, middle, down, the left one lowest.
+static AROUND: [u8; 512] = {
+    // The place of each neighbour, clockwise from east.
+    const PLACES: [usize; 8] = [5, 8, 7, 6, 3, 0, 1, 2];
+    let mut around = [0; 512];
+    let mut rows = 0;
+    while rows < 512 {
+        let mut turn = 0;
+        while turn < 8 {
+            around[rows] |= ((rows >> PLACES[turn] & 1) as u8) << turn;
+            turn += 1;
+        }
+        rows += 1;
+    }
+    around
+};
+
 fn is_set(bits: &[u8], index: usize) -> bool {
     bits[index / 8] >> (index % 8) & 1 == 1
 }
@@ -260,11 +282,23 @@ fn eight(bits: &[u8], from: usize) -> u64 {
     bits.get(from..).and_then(|b| b.first_chunk::<8>()).map_or(0, |b| u64::from_le_bytes(*b))
 }
 
-/// A byte with a bit for each of eight flags that are 0 or 1, the first one lowest.
-fn gather(flags: [u8; TILE]) -> u8 {
+/// One in each of eight bytes.
+const EACH: u64 = 0x0101_0101_0101_0101;
+/// The highest bit of each of eight bytes.
+const HIGHEST: u64 = 0x80 * EACH;
+
+/// The highest bit of each of eight bytes of `a` that is less than that of `b`.
+fn less(a: u64, b: u64) -> u64 {
+    // No byte borrows from the next one: the highest bits of all are set before.
+    let not_less_below = (a | HIGHEST).wrapping_sub(b & !HIGHEST);
+    ((!a & b) | (!(a ^ b) & !not_less_below)) & HIGHEST
+}
+
+/// A byte with the highest bit of each of eight bytes that are nothing else, the first one lowest.
+fn gather(flags: u64) -> u8 {
     // Brings the lowest bits of eight bytes together in the highest one.
     const TOGETHER: u64 = 0x0102_0408_1020_4080;
-    (u64::from_le_bytes(flags).wrapping_mul(TOGETHER) >> 56) as u8
+    ((flags >> 7).wrapping_mul(TOGETHER) >> 56) as u8
 }
 
 /// Steps to the eight neighbours, clockwise from east.
@@ -276,6 +310,10 @@ fn runs(contrast: &[u8], tiles: usize, (columns, rows): (usize, usize), least: u
     for (r, row) in contrast.chunks_exact(tiles).enumerate().take(rows) {
         let mut c = 0;
         while c < columns {
+            if row[c..].first_chunk() == Some(&[0u8; 8]) {
+                c += 8;
+                continue;
+            }
             let first = c;
             while c < columns && row[c] >= least.max(1) {
                 c += 1;
@@ -326,16 +364,25 @@ impl Means {
         let mut sums = vec![0u16; columns + 2];
         for (r, out) in values.chunks_exact_mut(columns).enumerate() {
             let near = [quarter.row(r.saturating_sub(1)), quarter.row(r), quarter.row((r + 1).min(rows - 1))];
-            for (((s, a), b), c) in sums[1..=columns].iter_mut().zip(near[0]).zip(near[1]).zip(near[2]) {
-                *s = u16::from(*a) + u16::from(*b) + u16::from(*c);
-            }
-            sums[0] = sums[1];
-            sums[columns + 1] = sums[columns];
-            for ((o, s), (t, u)) in out.iter_mut().zip(&sums).zip(sums[1..].iter().zip(&sums[2..])) {
-                *o = ((s + t + u) / 9) as u8;
-            }
+            means(near, &mut sums, out);
         }
         Means { columns, rows, values }
+    }
+}
+
+/// Means of nine: of three rows and three columns.
+#[multiversion(targets("x86_64+avx2"))]
+fn means(near: [&[u8]; 3], sums: &mut [u16], out: &mut [u8]) {
+    let columns = out.len();
+    for (((s, a), b), c) in sums[1..=columns].iter_mut().zip(near[0]).zip(near[1]).zip(near[2]) {
+        *s = u16::from(*a) + u16::from(*b) + u16::from(*c);
+    }
+    // Nine bytes: no sum is too large.
+    sums[0] = sums[1];
+    sums[columns + 1] = sums[columns];
+    let (left, middle, right) = (&sums[..columns], &sums[1..=columns], &sums[2..columns + 2]);
+    for i in 0..columns {
+        out[i] = (left[i].wrapping_add(middle[i]).wrapping_add(right[i]) / 9) as u8;
     }
 }
 
@@ -383,6 +430,21 @@ mod tests {
             boxes.push((u.iter().min().copied(), u.iter().max().copied()));
         });
         assert_eq!(boxes, [(Some(20), Some(33)), (Some(37), Some(50))]);
+    }
+
+    #[test]
+    fn eight_pixels_are_compared_as_one_by_one() {
+        for i in 0..200_000u64 {
+            let (a, b) = (i.wrapping_mul(0x9e37_79b9_7f4a_7c15), (i + 7).wrapping_mul(0xd6e8_feb8_6659_fd93));
+            let b = if i % 3 == 0 { a ^ (b & 0x0180_0100_8001_0001) } else { b };
+            let plain = a
+                .to_le_bytes()
+                .iter()
+                .zip(b.to_le_bytes())
+                .rev()
+                .fold(0u8, |bits, (a, b)| bits << 1 | u8::from(*a < b));
+            assert_eq!(gather(less(a, b)), plain, "{a:x} {b:x}");
+        }
     }
 
     #[test]

@@ -32,9 +32,10 @@ fn side(level: &Level<'_>, a: Vector2<f64>, b: Vector2<f64>, reach: f64) -> Opti
     let outward = Vector2::new(along.y, -along.x) / length;
     let count = (length as usize).clamp(8, 12);
     let mut points = Vec::with_capacity(count);
+    let mut greys = [0.0; MOST];
     for k in 0..count {
         let t = 0.06 + 0.88 * (k as f64 + 0.5) / count as f64;
-        if let Some((offset, rise)) = steepest(level, a + along * t, outward, reach) {
+        if let Some((offset, rise)) = steepest(level, a + along * t, outward, reach, &mut greys) {
             points.push((t * length, offset, rise));
         } else if (k + 1 - points.len()) * 2 > count {
             return None;
@@ -56,12 +57,18 @@ fn side(level: &Level<'_>, a: Vector2<f64>, b: Vector2<f64>, reach: f64) -> Opti
 }
 
 /// Offset along the normal of the steepest rise and the rise itself (grey levels per px).
-fn steepest(level: &Level<'_>, at: Vector2<f64>, outward: Vector2<f64>, reach: f64) -> Option<(f64, f64)> {
+fn steepest(
+    level: &Level<'_>,
+    at: Vector2<f64>,
+    outward: Vector2<f64>,
+    reach: f64,
+    grey: &mut [f64; MOST],
+) -> Option<(f64, f64)> {
     let half = ((reach / STEP) as usize + 1).min(MOST / 2 - 1);
     let n = 2 * half + 1;
     let offset = |i: usize| (i as f64 - half as f64) * STEP;
-    let mut grey = [0.0; MOST];
     level.sample_line(at + outward * offset(0), outward * STEP, &mut grey[..n]);
+    let grey = &grey[..n];
     let rise = |i: usize| (grey[i + 1] - grey[i - 1]) / (2.0 * STEP);
     // A peak, where there is one: the flank of a stronger edge beyond the reach is none.
     let is_peak = |i: &usize| rise(*i) >= rise(i - 1) && rise(*i) >= rise(i + 1) && rise(*i) >= LEAST_RISE;

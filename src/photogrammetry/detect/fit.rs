@@ -6,46 +6,22 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::model::{ALL, Common, LENS, LOCAL, Model, SHARED, SHARPENING};
+use super::model::{ALL, LOCAL, Model};
+use super::normal::{Normal, OFFSET, Reduced, reduce};
 use super::patches::{Patches, Products, spread};
 use super::profile::{Profile, SHAPE};
 use super::residuals::Residuals;
+use super::robust::{REJECT, noise_of, weight};
 use super::rows::{COLUMNS, Rows};
+use super::shared::{Common, LENS, SHARED, SHARPENING};
 use super::squares::squares;
 
-/// Residuals beyond this many standard deviations count less (Huber).
-const HUBER: f32 = 2.5;
-/// Residuals beyond this many standard deviations count nothing.
-pub(super) const REJECT: f32 = 7.0;
 /// How strongly lenses may bend, relative displacement at the photo's corner by r^2 and r^4 (1 sigma).
 const LENS_SPREAD: f64 = 0.12;
 /// How strongly photos are sharpened (1 sigma).
 const SHARPENING_SPREAD: f64 = 0.5;
-/// How far blur differs from a round one (1 sigma, px^2).
-const BLUR_SPREAD: f64 = 0.3;
-
-/// How far a marker's edges are offset from the photo's (1 sigma, units of the profile).
-const OFFSET_SPREAD: f64 = 0.06;
-const OFFSET: usize = 17;
-/// Where the light's parameters begin among a marker's own.
-pub(super) const LIGHT: usize = 8;
-
 /// Least way of a corner, px, that is worth a round.
 const STILL_PX: f64 = 0.03;
-/// What no model gets below, share of the contrast.
-const LEAST_NOISE: f32 = 0.01;
-
-/// Normal equations of one marker.
-pub(super) struct Normal {
-    pub(super) matrix: SMatrix<f64, ALL, ALL>,
-    pub(super) right: SVector<f64, ALL>,
-    /// Robust standard deviation of the residuals, grey levels.
-    noise: f64,
-    /// Share of pixels that the model does not explain.
-    misfit: f64,
-    /// How the gain seems to spread from patch to patch, and how many patches say so, where it was looked for.
-    spread: Option<(f32, usize)>,
-}
 
 /// Weighted normal equations over a marker's pixels, whose rows they leave behind.
 fn accumulate(
@@ -104,44 +80,6 @@ const OWN_COLUMNS: [usize; LOCAL + 1] = {
     }
     columns
 };
-
-/// Robust standard deviation of residuals: .8693 times the upper quartile of their size (the median would say
-/// little of edges where most of the pixels beside them are flat). Pixels at the
-/// ends of the scale that agree show no noise and do not speak for the others.
-pub(super) fn noise_of(model: &Model, residuals: impl Iterator<Item = f32>) -> f32 {
-    let least = (LEAST_NOISE * model.light[3] as f32).max(0.3);
-    let silent = |grey: f32, size: f32| (grey <= 0.0 || grey >= 255.0) && size < least;
-    let sizes = model.pixels.iter().zip(residuals.map(f32::abs));
-    let mut sizes: Vec<f32> = sizes.filter(|(p, size)| !silent(p.grey, *size)).map(|(_, size)| size).collect();
-    if sizes.is_empty() {
-        return least;
-    }
-    let upper = sizes.len() * 3 / 4;
-    let (_, quartile, _) = sizes.select_nth_unstable_by(upper, f32::total_cmp);
-    (0.8693 * *quartile).max(least)
-}
-
-pub(super) fn weight(normalized: f32) -> f32 {
-    let size = normalized.abs();
-    if size > REJECT {
-        0.0
-    } else if size > HUBER {
-        HUBER / size
-    } else {
-        1.0
-    }
-}
-
-/// A reduced marker: what is left for the common parameters.
-pub(super) struct Reduced {
-    /// Covariance of the marker's own parameters, the common ones known.
-    pub(super) inverse: SMatrix<f64, LOCAL, LOCAL>,
-    mixed: SMatrix<f64, LOCAL, SHARED>,
-    /// As in the normal equations.
-    pub(super) noise: f64,
-    pub(super) misfit: f64,
-    right: SVector<f64, LOCAL>,
-}
 
 /// Improves the markers with the common parameters kept, until their corners hardly move.
 pub(super) fn fit_alone(models: &mut [Option<Model>], common: &Common, rounds: usize, rows: &mut Rows) {
@@ -247,42 +185,4 @@ fn add_prior(common: &Common, matrix: &mut SMatrix<f64, SHARED, SHARED>, right: 
     }
     matrix[(SHARPENING, SHARPENING)] += SHARPENING_SPREAD.powi(-2);
     right[SHARPENING] -= common.sharpening * SHARPENING_SPREAD.powi(-2);
-}
-
-fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {
-    let mut own = normal.matrix.fixed_view::<LOCAL, LOCAL>(0, 0).into_owned();
-    let mut right = normal.right.fixed_rows::<LOCAL>(0).into_owned();
-    // Round blur unless the pixels say otherwise.
-    let weight = BLUR_SPREAD.powi(-2);
-    let (uu, uv, vv) = (14, 15, 16);
-    let difference = model.blur[0] - model.blur[2];
-    own[(uu, uu)] += weight;
-    own[(vv, vv)] += weight;
-    own[(uu, vv)] -= weight;
-    own[(vv, uu)] -= weight;
-    right[uu] -= weight * difference;
-    right[vv] += weight * difference;
-    own[(uv, uv)] += 4.0 * weight;
-    right[uv] -= 4.0 * weight * model.blur[1];
-    for (k, weight, pull) in model.gain.iter().flat_map(|gain| gain.prior(&model.light)) {
-        own[(LIGHT + k, LIGHT + k)] += weight;
-        right[LIGHT + k] += pull;
-    }
-    own[(OFFSET, OFFSET)] += OFFSET_SPREAD.powi(-2);
-    right[OFFSET] -= model.offset * OFFSET_SPREAD.powi(-2);
-    let inverse = own.cholesky()?.inverse();
-    Some(Reduced {
-        inverse,
-        mixed: normal.matrix.fixed_view::<LOCAL, SHARED>(0, LOCAL).into_owned(),
-        noise: normal.noise,
-        misfit: normal.misfit,
-        right,
-    })
-}
-
-impl Reduced {
-    /// How the marker's own parameters follow the common ones.
-    pub(super) fn by_shared(&self) -> SMatrix<f64, LOCAL, SHARED> {
-        -self.inverse * self.mixed
-    }
 }

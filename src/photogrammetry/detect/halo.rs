@@ -17,10 +17,11 @@
 #![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
 
 use super::gaussian::{cumulated, density};
-use super::model::Common;
-use super::pattern::{PADDED, Pattern};
+use super::lanes::{BATCH, Lane};
+use super::pattern::Pattern;
 use super::profile::{Bend, QUANTILES, quantile};
-use super::rows::{BATCH, Geometry, Lane, Shade, lines};
+use super::shade::{Geometry, Shade, cells, correlated, lines};
+use super::shared::Common;
 
 /// How far sharpening looks around, px: a blur of about one pixel is usual (common practice, no source);
 /// what another one does differently goes into the strength.
@@ -91,56 +92,54 @@ impl Halo {
         let (sx, sy) = (wider(&g.sx), wider(&g.sy));
         let widest = sx.iter().chain(&sy).fold(0.0f32, |a, b| a.max(*b));
         if widest < 0.16 {
-            share::<1>(pattern, [&g.x, &g.y], [&sx, &sy], &g.rho)
+            share::<1, 2>(pattern, [&g.x, &g.y], [&sx, &sy], &g.rho)
         } else if widest < 0.48 {
-            share::<3>(pattern, [&g.x, &g.y], [&sx, &sy], &g.rho)
+            share::<3, 4>(pattern, [&g.x, &g.y], [&sx, &sy], &g.rho)
         } else {
-            share::<5>(pattern, [&g.x, &g.y], [&sx, &sy], &g.rho)
+            share::<5, 6>(pattern, [&g.x, &g.y], [&sx, &sy], &g.rho)
         }
     }
 }
 
 /// White share under a blur, without derivatives.
 #[inline(always)]
-fn share<const N: usize>(pattern: &Pattern, [x, y]: [&Lane; 2], [sx, sy]: [&Lane; 2], rho: &Lane) -> Lane {
+fn share<const N: usize, const M: usize>(
+    pattern: &Pattern,
+    [x, y]: [&Lane; 2],
+    [sx, sy]: [&Lane; 2],
+    rho: &Lane,
+) -> Lane {
+    const NONE: Lane = [0.0; BATCH];
     let (across, down) = (lines::<N>(x, sx), lines::<N>(y, sy));
-    let mut share = [0.0; BATCH];
-    let cells = pattern.padded();
-    for k in 0..BATCH {
-        let rho = rho[k];
-        let both = sx[k] * sy[k] * rho;
-        let corner = down.first[k] * PADDED as u32 + across.first[k];
-        let (mut value, mut r0, mut jumps0) = (0.0f32, 0.0f32, [0.0f32; N]);
-        for row in 0..=N {
-            let at = |column: usize| cells[(corner as usize + row * PADDED + column) % cells.len()];
-            let (mut r, mut jumps) = (at(0), [0.0f32; N]);
+    let cells = cells::<M>(pattern, &across.first, &down.first);
+    let (mut share, mut r0, mut jumps0) = (NONE, NONE, [NONE; N]);
+    for row in 0..M {
+        let (mut r, mut jumps) = (cells[row][0], [NONE; N]);
+        for k in 0..BATCH {
             for i in 0..N {
-                jumps[i] = at(i + 1) - at(i);
-                r += jumps[i] * across.beyond[i][k];
+                let jump = cells[row][i + 1][k] - cells[row][i][k];
+                r[k] += jump * across.beyond[i][k];
+                jumps[i][k] = jump;
             }
-            if row == 0 {
-                value = r;
-            } else {
-                let line = row - 1;
-                value += (r - r0) * down.beyond[line][k];
-                let density = down.density[line][k] * both;
-                for i in 0..N {
-                    let jump = (jumps[i] - jumps0[i]) * across.density[i][k] * density;
-                    value += jump * correlated(rho, across.t[i][k], down.t[line][k]);
+        }
+        if row == 0 {
+            share = r;
+        } else {
+            let line = row - 1;
+            for k in 0..BATCH {
+                share[k] += (r[k] - r0[k]) * down.beyond[line][k];
+            }
+            for i in 0..N {
+                for k in 0..BATCH {
+                    let density = down.density[line][k] * (sx[k] * sy[k] * rho[k]);
+                    let jump = (jumps[i][k] - jumps0[i][k]) * across.density[i][k] * density;
+                    share[k] += jump * correlated(rho[k], across.t[i][k], down.t[line][k]);
                 }
             }
-            (r0, jumps0) = (r, jumps);
         }
-        share[k] = value;
+        (r0, jumps0) = (r, jumps);
     }
     share
-}
-
-/// A bivariate normal distribution less the product of its margins, in units of correlation times the margins'
-/// densities: the tetrachoric series (K. Pearson, Phil. Trans. R. Soc. A 195, 1900).
-#[inline(always)]
-pub(super) fn correlated(rho: f32, a: f32, b: f32) -> f32 {
-    1.0 + rho * (0.5 * a * b + rho * (1.0 / 6.0) * (a * a - 1.0) * (b * b - 1.0))
 }
 
 #[cfg(test)]
@@ -157,7 +156,7 @@ mod tests {
         let (sx, sy) = (lane(0.1), lane(0.1));
         for rho in [-0.6f32, -0.3, 0.0, 0.4, 0.6] {
             // The outer corner of the black border: all but one quarter is white.
-            let share = share::<1>(&pattern, [&lane(-1.0), &lane(-1.0)], [&sx, &sy], &lane(rho));
+            let share = share::<1, 2>(&pattern, [&lane(-1.0), &lane(-1.0)], [&sx, &sy], &lane(rho));
             let true_share = 0.75 - f64::from(rho).asin() / std::f64::consts::TAU;
             assert!((f64::from(share[7]) - true_share).abs() < 2e-3, "{rho}: {} {true_share}", share[7]);
         }

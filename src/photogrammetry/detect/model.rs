@@ -6,31 +6,17 @@ use super::gain::{Gain, without_shoulder};
 use super::halo::Halo;
 use super::homography::{CORNERS, Homography};
 use super::pattern::Pattern;
-use super::profile::{Profile, SHAPE};
+use super::profile::SHAPE;
 use super::shadow::Shadow;
+use super::shared::{Common, LENS, SHARED};
 use crate::photo::Luma;
 
 /// Parameters of a marker: 8 of the homography, 6 of the light, 3 of the blur, its own edge offset.
 pub(super) const LOCAL: usize = 18;
-/// Parameters of a photo: edge profile, lens, sharpening.
-pub(super) const SHARED: usize = SHAPE + LENS + 1;
-/// Among them: how strongly the photo is sharpened.
-pub(super) const SHARPENING: usize = SHAPE + LENS;
 /// All of them.
 pub(super) const ALL: usize = LOCAL + SHARED;
-/// Radial terms that bend straight lines within a marker.
-pub(super) const LENS: usize = 3;
-
-/// What a photo's markers have in common.
-#[derive(Debug, Clone)]
-pub(super) struct Common {
-    pub(super) profile: Profile,
-    pub(super) lens: [f64; LENS],
-    /// How strongly it is sharpened: 0 not at all.
-    pub(super) sharpening: f64,
-    /// Whether sharpening is looked at, which takes time.
-    pub(super) sharpened: bool,
-}
+/// Where the light's parameters begin among a marker's own.
+pub(super) const LIGHT: usize = 8;
 
 /// A pixel that takes part.
 #[derive(Debug, Clone, Copy)]

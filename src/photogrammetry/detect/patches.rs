@@ -6,9 +6,9 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::fit::{noise_of, weight};
 use super::gain::{NEAR_END, seen, seen_plainly};
 use super::model::{ALL, Model};
+use super::robust::{noise_of, weight};
 use super::rows::{COLUMNS, Rows};
 
 /// Side of a patch, px: some of them within the ten or so pixels that gains take to run.
@@ -189,9 +189,10 @@ pub(super) fn spread(model: &Model, rows: &Rows, noise: f32) -> (f32, usize) {
 mod tests {
     use nalgebra::{DMatrix, DVector, Vector2};
 
-    use super::super::model::{Common, LENS, Pixel};
+    use super::super::model::Pixel;
     use super::super::pattern::Pattern;
     use super::super::profile::Profile;
+    use super::super::shared::{Common, LENS};
     use super::super::squares::squares;
     use super::*;
     use crate::marker::Dictionary;

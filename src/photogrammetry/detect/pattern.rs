@@ -9,7 +9,10 @@ pub(super) const PADDED: usize = CELLS + 2 * PAD;
 
 /// White (1) and black (0) cells, row by row.
 #[derive(Debug, Clone, PartialEq)]
-pub(super) struct Pattern(Box<[f32; PADDED * PADDED]>);
+pub(super) struct Pattern {
+    cells: Box<[f32; PADDED * PADDED]>,
+    others: Box<[u8; PADDED * PADDED]>,
+}
 
 impl Pattern {
     /// The upright pattern of an id.
@@ -21,30 +24,35 @@ impl Pattern {
                 cells[(row + PAD) * PADDED + column + PAD] = if white { 1.0 } else { 0.0 };
             }
         }
-        Pattern(cells)
+        let mut others = Box::new([0; PADDED * PADDED]);
+        for row in 1..PADDED - 1 {
+            for column in 1..PADDED - 1 {
+                let at = row * PADDED + column;
+                let differs = |other: usize| u8::from((cells[other] > 0.5) != (cells[at] > 0.5));
+                others[at] =
+                    differs(at - 1) | differs(at + 1) << 1 | differs(at - PADDED) << 2 | differs(at + PADDED) << 3;
+            }
+        }
+        Pattern { cells, others }
     }
 
-    /// Whether a place lies within a reach (cells) of an edge between black and white.
-    pub(super) fn is_near_edge(&self, x: f64, y: f64, reach_x: f64, reach_y: f64) -> bool {
-        let (column, row) = (cell_index(x), cell_index(y));
-        let differs = |c: usize, r: usize| (self.0[r * PADDED + c] - self.0[row * PADDED + column]).abs() > 0.5;
-        let within = |t: f64, index: usize| t + PAD as f64 - index as f64;
-        let (left, up) = (within(x, column), within(y, row));
-        left < reach_x && differs(column - 1, row)
-            || 1.0 - left < reach_x && differs(column + 1, row)
-            || up < reach_y && differs(column, row - 1)
-            || 1.0 - up < reach_y && differs(column, row + 1)
+    /// Which neighbours of a padded cell are of the other colour: left, right, up, down, lowest bit first.
+    pub(super) fn others(&self, cell: u8) -> u8 {
+        self.others[usize::from(cell)]
     }
 
     /// Cells with white ones all around, row by row; `PAD` before the code's border.
     pub(super) fn padded(&self) -> &[f32; PADDED * PADDED] {
-        &self.0
+        &self.cells
     }
 }
 
-/// Padded index of the cell at a coordinate; all beyond the margin counts as margin.
-fn cell_index(t: f64) -> usize {
-    ((t + PAD as f64) as usize).clamp(PAD - 1, PAD + CELLS)
+/// Padded index of the cell at a coordinate, and where in it; all beyond the margin counts as margin.
+#[inline(always)]
+pub(super) fn cell_at(t: f64) -> (f64, f64) {
+    let padded = t + PAD as f64;
+    let index = padded.floor().clamp(PAD as f64 - 1.0, (PAD + CELLS) as f64);
+    (index, padded - index)
 }
 
 #[cfg(test)]

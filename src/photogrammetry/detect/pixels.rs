@@ -1,10 +1,15 @@
 //! Which pixels of a marker take part in its fit.
 
+use std::ops::Range;
+
+use multiversion::multiversion;
 use nalgebra::{Matrix2, Matrix3, Vector2, Vector3};
 
-use super::model::{Common, Model, Pixel};
+use super::model::{Model, Pixel};
+use super::pattern::{PADDED, cell_at};
 use super::quad::area;
 use super::shadow::Shadow;
+use super::shared::Common;
 use crate::photo::Luma;
 
 /// Length of the edges of a code and its border, sides of the marker, times two.
@@ -38,31 +43,33 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
     let steep = scale * (1.4 * sigma + 0.3);
     let (us, vs) = extent(model.origin, &corners, photo);
     // Within a marker a lens bends lines by less than the reach: the bend is left out here.
-    let step = inverse.column(0) / model.unit;
+    let step = (inverse.column(0) / model.unit).into_owned();
+    let (reaches, mut group) = (Reaches { near: near_edge, steep, margin }, Group::NONE);
     let shadow = model.shadow;
     let mut pixels = std::mem::take(&mut model.pixels);
     pixels.clear();
     for v in vs {
         let row = photo.row(v);
-        let first = us.start + (stride - (us.start + v * shift) % stride) % stride;
         let start = inverse * Vector3::new(-model.origin.x, v as f64 - model.origin.y, model.unit) / model.unit;
-        for u in (first..us.end).step_by(stride) {
-            let at = start + step * u as f64;
-            let w = 4.0 / at.z;
-            let (cx, cy) = (at.x * w + 4.0, at.y * w + 4.0);
-            let beyond = |c: f64, margin: f64| c < -margin || c > 8.0 + margin;
-            if beyond(cx, margin.x) || beyond(cy, margin.y) {
-                continue;
-            }
-            let turn = u / stride + 3 * v;
-            let near = model.pattern().is_near_edge(cx, cy, near_edge.x, near_edge.y);
-            let is_thinned =
-                stride > 1 && !turn.is_multiple_of(2) && !model.pattern().is_near_edge(cx, cy, steep.x, steep.y);
-            if turn.is_multiple_of(FLAT) || near && !is_thinned {
-                let grey = f32::from(row[u]);
-                let evened = |s: &Shadow| s.evened((cx - 4.0) / 4.0, (cy - 4.0) / 4.0, grey);
-                if let Some(grey) = shadow.as_ref().map_or(Some(grey), evened) {
-                    pixels.push(Pixel { u: u as u16, v: v as u16, grey });
+        let (from, end) = inside(&start, &step, margin, &us);
+        let first = from + (stride - (from + v * shift) % stride) % stride;
+        let mut turn = first / stride + 3 * v;
+        for some in (first..end).step_by(stride * GROUP) {
+            look_at(&start, &step, (some, stride), &reaches, &mut group);
+            for (i, u) in (some..end).step_by(stride).take(GROUP).enumerate() {
+                let (is_flat, is_odd) = (turn.is_multiple_of(FLAT), turn % 2 == 1);
+                turn += 1;
+                if !group.inside[i] {
+                    continue;
+                }
+                let others = model.pattern().others(group.cell[i]);
+                let is_thinned = stride > 1 && is_odd && others & group.steep[i] == 0;
+                if is_flat || !is_thinned && others & group.near[i] != 0 {
+                    let grey = f32::from(row[u]);
+                    let evened = |s: &Shadow| s.evened((group.x[i] - 4.0) / 4.0, (group.y[i] - 4.0) / 4.0, grey);
+                    if let Some(grey) = shadow.as_ref().map_or(Some(grey), evened) {
+                        pixels.push(Pixel { u: u as u16, v: v as u16, grey });
+                    }
                 }
             }
         }
@@ -71,12 +78,99 @@ pub(super) fn choose_pixels(model: &mut Model, photo: &Luma, common: &Common, mo
     (model.pixels.len() >= LEAST).then_some(())
 }
 
+/// Pixels that are looked at at once.
+const GROUP: usize = 32;
+
+/// How far from edges pixels take part, also where they are thinned, and from the border, cells.
+struct Reaches {
+    near: Vector2<f64>,
+    steep: Vector2<f64>,
+    margin: Vector2<f64>,
+}
+
+/// Where a group of pixels lies.
+struct Group {
+    /// Cell coordinates.
+    x: [f64; GROUP],
+    y: [f64; GROUP],
+    /// Within border and margin.
+    inside: [bool; GROUP],
+    /// Padded index of the cell, row by row.
+    cell: [u8; GROUP],
+    /// Which of the cell's sides are within reach: left, right, up, down, lowest bit first.
+    near: [u8; GROUP],
+    steep: [u8; GROUP],
+}
+
+impl Group {
+    const NONE: Group = Group {
+        x: [0.0; GROUP],
+        y: [0.0; GROUP],
+        inside: [false; GROUP],
+        cell: [0; GROUP],
+        near: [0; GROUP],
+        steep: [0; GROUP],
+    };
+}
+
+/// Looks where pixels of a row lie, from a column on, so many columns apart.
+#[multiversion(targets("x86_64+avx2"))]
+fn look_at(
+    start: &Vector3<f64>,
+    step: &Vector3<f64>,
+    (from, stride): (usize, usize),
+    reaches: &Reaches,
+    group: &mut Group,
+) {
+    let (start, step): ([f64; 3], [f64; 3]) = ((*start).into(), (*step).into());
+    let ([near_x, near_y], [steep_x, steep_y]): ([f64; 2], [f64; 2]) = (reaches.near.into(), reaches.steep.into());
+    let [margin_x, margin_y]: [f64; 2] = reaches.margin.into();
+    let (from, stride) = (from as f64, stride as f64);
+    for i in 0..GROUP {
+        let u = from + i as u32 as f64 * stride;
+        let w = 4.0 / (start[2] + step[2] * u);
+        let (x, y) = ((start[0] + step[0] * u) * w + 4.0, (start[1] + step[1] * u) * w + 4.0);
+        let ((column, left), (row, up)) = (cell_at(x), cell_at(y));
+        let sides = |x: f64, y: f64| {
+            u8::from(left < x) | u8::from(1.0 - left < x) << 1 | u8::from(up < y) << 2 | u8::from(1.0 - up < y) << 3
+        };
+        let beyond = |c: f64, margin: f64| (c < -margin) | (c > 8.0 + margin);
+        group.x[i] = x;
+        group.y[i] = y;
+        group.inside[i] = !(beyond(x, margin_x) | beyond(y, margin_y));
+        group.cell[i] = (row * PADDED as f64 + column) as i32 as u8;
+        group.near[i] = sides(near_x, near_y);
+        group.steep[i] = sides(steep_x, steep_y);
+    }
+}
+
+/// The columns of a row within which a marker with its margin (cells) lies, or a little more.
+fn inside(start: &Vector3<f64>, step: &Vector3<f64>, margin: Vector2<f64>, us: &Range<usize>) -> (usize, usize) {
+    let (mut low, mut high) = (us.start as f64, us.end as f64);
+    // A place lies behind the camera only where the homography is none of a marker's: then all are looked at.
+    if start.z + step.z * low <= 0.0 || start.z + step.z * high <= 0.0 {
+        return (us.start, us.end);
+    }
+    let mut keep = |at: f64, by: f64| {
+        // Where at + by u is not negative, and one column more for rounding.
+        if by > 0.0 {
+            low = low.max(-at / by - 1.0);
+        } else if by < 0.0 {
+            high = high.min(-at / by + 2.0);
+        } else if at < 0.0 {
+            high = low;
+        }
+    };
+    for (axis, margin) in [(0, margin.x), (1, margin.y)] {
+        let most = 1.0 + margin / 4.0;
+        keep(most * start.z + start[axis], most * step.z + step[axis]);
+        keep(most * start.z - start[axis], most * step.z - step[axis]);
+    }
+    ((low as usize).max(us.start), (high.max(0.0) as usize).min(us.end))
+}
+
 /// Columns and rows of a photo around a marker and its margin.
-fn extent(
-    origin: Vector2<f64>,
-    corners: &[Vector2<f64>; 4],
-    photo: &Luma,
-) -> (std::ops::Range<usize>, std::ops::Range<usize>) {
+fn extent(origin: Vector2<f64>, corners: &[Vector2<f64>; 4], photo: &Luma) -> (Range<usize>, Range<usize>) {
     let grown = corners.map(|c| c + (c - origin) * 0.25);
     let low = grown[0].inf(&grown[1]).inf(&grown[2].inf(&grown[3]));
     let high = grown[0].sup(&grown[1]).sup(&grown[2].sup(&grown[3]));

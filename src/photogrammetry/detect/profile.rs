@@ -15,7 +15,7 @@
 use std::sync::LazyLock;
 
 use super::gaussian::{cumulated, density};
-use super::rows::{BATCH, Lane};
+use super::lanes::{BATCH, Lane};
 
 /// Number of shape parameters.
 pub(super) const SHAPE: usize = 7;

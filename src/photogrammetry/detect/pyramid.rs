@@ -1,5 +1,6 @@
 //! Halved copies of a photo and where in them there is contrast.
 
+use multiversion::multiversion;
 use nalgebra::Vector2;
 
 use crate::photo::Luma;
@@ -112,34 +113,61 @@ fn look_over(level: &mut Level<'_>) -> Vec<u8> {
     let (half_width, half_height) = (level.width / 2, level.height / 2);
     let (mut contrasts, mut darkest) = (vec![0u8; columns * rows], vec![0u8; columns * rows]);
     let mut half = vec![0u8; half_width * half_height];
-    let (mut low, mut high) = (vec![0u8; level.width], vec![0u8; level.width]);
+    let (mut low, mut high) = (vec![0u8; columns * TILE], vec![0u8; columns * TILE]);
     for r in 0..rows {
+        // What lies beyond the last column neither darkens nor lightens.
         low.fill(255);
         high.fill(0);
         for v in r * TILE..((r + 1) * TILE).min(level.height) {
-            for ((l, h), p) in low.iter_mut().zip(&mut high).zip(level.row(v)) {
-                *l = (*l).min(*p);
-                *h = (*h).max(*p);
-            }
+            extend(&mut low, &mut high, level.row(v));
             if v % 2 == 1 {
                 halve(level.row(v - 1), level.row(v), &mut half[v / 2 * half_width..][..half_width]);
             }
         }
         let tiles = r * columns..(r + 1) * columns;
-        let (contrasts, darkest) = (&mut contrasts[tiles.clone()], &mut darkest[tiles]);
-        for (((contrast, dark), l), h) in contrasts.iter_mut().zip(darkest).zip(low.chunks(TILE)).zip(high.chunks(TILE))
-        {
-            let (min, max) = (l.iter().min().copied().unwrap_or(0), h.iter().max().copied().unwrap_or(0));
-            (*contrast, *dark) = (max - min, min);
-        }
+        range(&mut low, &mut high, &mut contrasts[tiles.clone()], &mut darkest[tiles]);
     }
     (level.contrasts, level.darkest) = (contrasts, darkest);
     half
 }
 
+/// Takes a row into the darkest and the lightest pixel of each column.
+#[multiversion(targets("x86_64+avx2"))]
+fn extend(low: &mut [u8], high: &mut [u8], row: &[u8]) {
+    for ((l, h), p) in low.iter_mut().zip(high).zip(row) {
+        *l = (*l).min(*p);
+        *h = (*h).max(*p);
+    }
+}
+
+/// The range and the darkest of every eight columns, whose own ones are used up.
+#[multiversion(targets("x86_64+avx2"))]
+fn range(low: &mut [u8], high: &mut [u8], contrasts: &mut [u8], darkest: &mut [u8]) {
+    // Halved three times: of each pair the lower and the higher one.
+    let mut count = low.len();
+    while count > contrasts.len() {
+        count /= 2;
+        for i in 0..count {
+            low[i] = low[2 * i].min(low[2 * i + 1]);
+        }
+        for i in 0..count {
+            high[i] = high[2 * i].max(high[2 * i + 1]);
+        }
+    }
+    for (((contrast, dark), l), h) in contrasts.iter_mut().zip(darkest).zip(low).zip(high) {
+        (*contrast, *dark) = (*h - *l, *l);
+    }
+}
+
+#[multiversion(targets("x86_64+avx2"))]
 fn halve(top: &[u8], bottom: &[u8], out: &mut [u8]) {
-    for ((o, t), b) in out.iter_mut().zip(top.chunks_exact(2)).zip(bottom.chunks_exact(2)) {
-        *o = ((u16::from(t[0]) + u16::from(t[1]) + u16::from(b[0]) + u16::from(b[1]) + 2) / 4) as u8;
+    // Two pixels in one number: the even and the odd ones are told apart without moving any.
+    let sum = |pair: &[u8; 2]| {
+        let both = u16::from_le_bytes(*pair);
+        (both & 0xff) + (both >> 8)
+    };
+    for ((o, t), b) in out.iter_mut().zip(top.as_chunks::<2>().0).zip(bottom.as_chunks::<2>().0) {
+        *o = ((sum(t) + sum(b) + 2) / 4) as u8;
     }
 }
 

@@ -18,25 +18,25 @@ pub(super) fn quad_around(outline: &[(i32, i32)]) -> Option<Quad> {
     if outline.len() < 20 {
         return None;
     }
-    let (mut low, mut high) = (outline[0], outline[0]);
+    let first = outline[0];
+    let (mut low, mut high) = (first, first);
+    // Twice the area; positive where the outline runs clockwise (v down), negative for a hole's border.
+    let (mut outlined, mut before) = (0i64, outline[outline.len() - 1]);
     for p in outline {
         low = (low.0.min(p.0), low.1.min(p.1));
         high = (high.0.max(p.0), high.1.max(p.1));
+        outlined += i64::from(before.0 - first.0) * i64::from(p.1 - first.1);
+        outlined -= i64::from(p.0 - first.0) * i64::from(before.1 - first.1);
+        before = *p;
     }
     let (w, h) = (high.0 - low.0 + 1, high.1 - low.1 + 1);
-    if w.min(h) < SMALLEST || w.max(h) < 10 || signed_area(outline) < LEAST_OUTLINED {
+    if w.min(h) < SMALLEST || w.max(h) < 10 || outlined < LEAST_OUTLINED {
         return None;
     }
     let hull = hull(outline, low.1, h as usize);
     let quad = four_sides(&hull)?;
     let (inner, outer) = (area(&hull), area(&quad));
     (inner >= SMALLEST_AREA && outer <= inner * 1.25 + 6.0 && is_plausible(&quad)).then_some(quad)
-}
-
-/// Twice the area; positive where the outline runs clockwise (v down), negative for a hole's border.
-fn signed_area(outline: &[(i32, i32)]) -> i64 {
-    let next = outline.iter().cycle().skip(1);
-    outline.iter().zip(next).map(|(a, b)| i64::from(a.0) * i64::from(b.1) - i64::from(b.0) * i64::from(a.1)).sum()
 }
 
 /// Convex hull from the extent of each row, clockwise.
@@ -48,10 +48,8 @@ fn hull(outline: &[(i32, i32)], top: i32, rows: usize) -> Vec<Vector2<f64>> {
     }
     let rows = || extent.iter().enumerate().filter(|(_, e)| e.0 <= e.1);
     let point = |u: i32, v: usize| Vector2::new(f64::from(u), (v as i32 + top).into());
-    let right = chain(rows().map(|(v, e)| point(e.1, v)));
-    let left = chain(rows().rev().map(|(v, e)| point(e.0, v)));
-    let mut all = right;
-    for p in left {
+    let mut all = chain(rows().map(|(v, e)| point(e.1, v)));
+    for p in chain(rows().rev().map(|(v, e)| point(e.0, v))) {
         if all.last() != Some(&p) && all.first() != Some(&p) {
             all.push(p);
         }
@@ -61,7 +59,7 @@ fn hull(outline: &[(i32, i32)], top: i32, rows: usize) -> Vec<Vector2<f64>> {
 
 /// Keeps the points where the path turns clockwise (v down).
 fn chain(points: impl Iterator<Item = Vector2<f64>>) -> Vec<Vector2<f64>> {
-    let mut kept: Vec<Vector2<f64>> = Vec::new();
+    let mut kept: Vec<Vector2<f64>> = Vec::with_capacity(32);
     for p in points {
         while kept.len() >= 2 && cross(kept[kept.len() - 1] - kept[kept.len() - 2], p - kept[kept.len() - 1]) <= 0.0 {
             kept.pop();
@@ -83,25 +81,42 @@ pub(super) fn area(polygon: &[Vector2<f64>]) -> f64 {
 /// Drops the sides of a convex polygon whose neighbours meet with the least area added, until four are left.
 fn four_sides(hull: &[Vector2<f64>]) -> Option<Quad> {
     let mut polygon = hull.to_vec();
+    let mut added: Vec<_> = (0..polygon.len()).map(|i| without_side(&polygon, i)).collect();
     while polygon.len() > 4 {
-        let n = polygon.len();
-        let added = |i: usize| {
-            let [a, b, c, d] = [polygon[(i + n - 1) % n], polygon[i], polygon[(i + 1) % n], polygon[(i + 2) % n]];
-            let meet = intersection(a, b - a, d, c - d)?;
-            let grows = cross(c - b, meet - b) < 0.0;
-            grows.then(|| (-cross(c - b, meet - b) / 2.0, meet))
-        };
-        let (i, (_, meet)) = (0..n).filter_map(|i| Some((i, added(i)?))).min_by(|a, b| a.1.0.total_cmp(&b.1.0))?;
+        let known = added.iter().enumerate().filter_map(|(i, a)| Some((i, (*a)?)));
+        let (mut i, (_, meet)) = known.min_by(|a, b| a.1.0.total_cmp(&b.1.0))?;
         polygon[i] = meet;
-        polygon.remove((i + 1) % n);
+        let gone = (i + 1) % polygon.len();
+        polygon.remove(gone);
+        added.remove(gone);
+        if gone < i {
+            i -= 1;
+        }
+        // Only the sides around the new corner see something else.
+        let n = polygon.len();
+        for k in [i + n - 2, i + n - 1, i, i + 1].map(|k| k % n) {
+            added[k] = without_side(&polygon, k);
+        }
     }
     polygon.try_into().ok()
+}
+
+/// The area that is added where a polygon's neighbours of a side run on until they meet, and where they do;
+/// `None` where that adds nothing.
+fn without_side(polygon: &[Vector2<f64>], i: usize) -> Option<(f64, Vector2<f64>)> {
+    let n = polygon.len();
+    let next = |i: usize| if i + 1 < n { i + 1 } else { 0 };
+    let before = if i > 0 { i - 1 } else { n - 1 };
+    let [a, b, c, d] = [before, i, next(i), next(next(i))].map(|i| polygon[i]);
+    let meet = intersection(a, b - a, d, c - d)?;
+    let outside = -cross(c - b, meet - b);
+    (outside > 0.0).then_some((outside / 2.0, meet))
 }
 
 /// Where two lines (point, direction) meet.
 pub(super) fn intersection(p: Vector2<f64>, d: Vector2<f64>, q: Vector2<f64>, e: Vector2<f64>) -> Option<Vector2<f64>> {
     let det = cross(d, e);
-    (det.abs() > 1e-6 * d.norm() * e.norm()).then(|| p + d * (cross(q - p, e) / det))
+    (det * det > 1e-12 * d.norm_squared() * e.norm_squared()).then(|| p + d * (cross(q - p, e) / det))
 }
 
 /// Convex, clockwise, and no steeper than a marker seen at some 80 degrees.

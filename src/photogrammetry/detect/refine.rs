@@ -3,14 +3,16 @@
 use nalgebra::{SMatrix, Vector2};
 
 use super::decode::{Reading, centre};
-use super::fit::{Reduced, Round, Step, fit_alone, fit_together, misfit};
-use super::model::{Common, LENS, Model, SHARED};
+use super::fit::{Round, Step, fit_alone, fit_together, misfit};
+use super::model::{LIGHT, Model};
+use super::normal::Reduced;
 use super::pattern::Pattern;
 use super::pixels::choose_pixels;
 use super::profile::{Profile, SHAPE};
 use super::residuals::{Residuals, corner_covariance};
 use super::rows::Rows;
-use super::shadow::shadow;
+use super::shadow::{Spot, shadow};
+use super::shared::{Common, LENS, SHARED};
 use super::sighting::{Sighting, Sightings};
 use crate::marker::Dictionary;
 use crate::num::median;
@@ -193,6 +195,13 @@ fn check(
     }
 }
 
+/// A marker's pixels, whose rows are at hand, as a shadow is looked for among them.
+fn spots(model: &Model, rows: &Rows) -> Vec<Spot> {
+    // Columns of the rows that are the pattern coordinates, -1 to 1, and the grey between black and white, 0 to 1.
+    let [x, y, e] = [LIGHT + 1, LIGHT + 2, LIGHT + 3].map(|c| rows.derivatives(c).map(f64::from));
+    x.zip(y).zip(e).zip(&model.pixels).map(|(((x, y), e), p)| [x, y, e, f64::from(p.grey)]).collect()
+}
+
 /// Looks for a shadow's edge across a marker, whose rows are at hand, and fits again without it; how
 /// well it fits then, where that is much better.
 fn part_light(
@@ -203,7 +212,7 @@ fn part_light(
     rows: &mut Rows,
 ) -> Option<(f64, f64)> {
     let model = slot.as_mut()?;
-    let found = shadow(model, rows)?;
+    let found = shadow(&spots(model, rows), 2.0 * model.sigma() / model.side())?;
     let before = model.clone();
     model.shadow = Some(found);
     model.light = [found.light.0, 0.0, 0.0, found.light.1, 0.0, 0.0];

@@ -3,9 +3,10 @@
 
 use nalgebra::{SMatrix, SVector};
 
-use super::fit::{LIGHT, REJECT, Reduced, weight};
 use super::homography::CORNERS;
-use super::model::{ALL, LOCAL, Model};
+use super::model::{ALL, LIGHT, LOCAL, Model};
+use super::normal::Reduced;
+use super::robust::{REJECT, weight};
 use super::rows::Rows;
 
 /// Side of the blocks within which residuals may be correlated, px, or cells where these are larger.

@@ -5,19 +5,17 @@
 
 #![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
 
-use super::gaussian::{cumulated, density};
-use super::halo::correlated;
-use super::model::{ALL, Common, Fixed, LENS, LOCAL, Model, Pixel, SHARPENING};
-use super::pattern::{PAD, PADDED, Pattern};
-use super::profile::{Bend, SHAPE, bend};
+use multiversion::multiversion;
 
-/// Pixels in a batch.
-pub(super) const BATCH: usize = 64;
+use super::lanes::{BATCH, Lane};
+use super::model::{ALL, Fixed, LOCAL, Model, Pixel};
+use super::pattern::Pattern;
+use super::profile::{Bend, SHAPE, bend};
+use super::shade::{Geometry, Shade, shade};
+use super::shared::{Common, LENS, SHARPENING};
+
 /// Columns: derivatives by all parameters, then the residual.
 pub(super) const COLUMNS: usize = ALL + 1;
-
-/// One value for each pixel of a batch.
-pub(super) type Lane = [f32; BATCH];
 
 /// Derivatives and residuals of a batch of pixels, a column each.
 pub(super) type Batch = [Lane; COLUMNS];
@@ -96,46 +94,17 @@ impl Places {
     }
 }
 
-/// Where pixels lie on the marker, and how its blur looks from there.
-pub(super) struct Geometry {
-    /// Displacement by each lens term, px.
-    bow_u: [Lane; LENS],
-    bow_v: [Lane; LENS],
-    /// Distance from the middle with the bend taken off, px.
-    q_u: Lane,
-    q_v: Lane,
-    /// Pattern coordinates, -1 to 1.
-    pub(super) x: Lane,
-    pub(super) y: Lane,
-    /// d cell coordinates / d pixel coordinates.
-    j: [Lane; 4],
-    /// Blur along cell coordinates and its correlation.
-    pub(super) sx: Lane,
-    pub(super) sy: Lane,
-    pub(super) rho: Lane,
-}
-
-/// White share at each pixel and its derivatives along cell coordinates.
-pub(super) struct Shade {
-    value: Lane,
-    pub(super) x: Lane,
-    pub(super) y: Lane,
-    xx: Lane,
-    xy: Lane,
-    yy: Lane,
-}
-
-#[inline(always)]
+#[multiversion(targets("x86_64+avx2"))]
 fn evaluate(fixed: &Fixed, pattern: &Pattern, places: &Places, out: &mut Batch) {
     let geometry = locate(fixed, places);
     let widest = geometry.sx.iter().chain(&geometry.sy).fold(0.0f32, |a, b| a.max(*b));
     // Lines beyond those are at least three standard deviations away.
     let shade = if widest < 0.16 {
-        shade::<1>(pattern, &geometry)
+        shade::<1, 2>(pattern, &geometry)
     } else if widest < 0.48 {
-        shade::<3>(pattern, &geometry)
+        shade::<3, 4>(pattern, &geometry)
     } else {
-        shade::<5>(pattern, &geometry)
+        shade::<5, 6>(pattern, &geometry)
     };
     let mut bent = bend(&fixed.shape, &shade.value);
     out[LOCAL + SHARPENING] = match &fixed.halo {
@@ -208,95 +177,6 @@ fn locate(fixed: &Fixed, places: &Places) -> Geometry {
         g.rho[k] = xy / (sx * sy);
     }
     g
-}
-
-/// The lines between cells around a place along one axis: the blur's share beyond each, its
-/// density there and that one's slope, per cell.
-pub(super) struct Lines<const N: usize> {
-    /// Padded index of the cell before the first line.
-    pub(super) first: [u32; BATCH],
-    pub(super) t: [Lane; N],
-    pub(super) beyond: [Lane; N],
-    pub(super) density: [Lane; N],
-    slope: [Lane; N],
-}
-
-#[inline(always)]
-pub(super) fn lines<const N: usize>(place: &Lane, sigma: &Lane) -> Lines<N> {
-    const NONE: Lane = [0.0; BATCH];
-    let mut l = Lines { first: [0; BATCH], t: [NONE; N], beyond: [NONE; N], density: [NONE; N], slope: [NONE; N] };
-    for k in 0..BATCH {
-        let cell = 4.0 * place[k] + 4.0;
-        // The nearest line: rounded by the sum's last digit.
-        const ROUND: f32 = 12_582_912.0;
-        let nearest = (cell.clamp(-1.0, 9.0) + ROUND) - ROUND;
-        let low = nearest - (N / 2) as f32;
-        // The padded pattern's first cell lies before line -PAD.
-        l.first[k] = (low + (PAD as f32 - 0.5)) as i32 as u32;
-        let inverse = 1.0 / sigma[k];
-        for i in 0..N {
-            let t = (cell - (low + i as f32)) * inverse;
-            let d = density(t);
-            l.t[i][k] = t;
-            l.beyond[i][k] = cumulated(t, d);
-            l.density[i][k] = d * inverse;
-            l.slope[i][k] = -t * d * inverse * inverse;
-        }
-    }
-    l
-}
-
-#[inline(always)]
-fn shade<const N: usize>(pattern: &Pattern, g: &Geometry) -> Shade {
-    const NONE: Lane = [0.0; BATCH];
-    let (across, down) = (lines::<N>(&g.x, &g.sx), lines::<N>(&g.y, &g.sy));
-    let mut shade = Shade { value: NONE, x: NONE, y: NONE, xx: NONE, xy: NONE, yy: NONE };
-    let cells = pattern.padded();
-    for k in 0..BATCH {
-        let (rho, sx, sy) = (g.rho[k], g.sx[k], g.sy[k]);
-        let corner = down.first[k] * PADDED as u32 + across.first[k];
-        let (mut value, mut x, mut y, mut xx, mut xy, mut yy) = (0.0f32, 0.0f32, 0.0f32, 0.0f32, 0.0f32, 0.0f32);
-        let (mut r0, mut rx0, mut rxx0, mut jumps0) = (0.0f32, 0.0f32, 0.0f32, [0.0f32; N]);
-        for row in 0..=N {
-            let at = |column: usize| cells[(corner as usize + row * PADDED + column) % cells.len()];
-            let (mut r, mut rx, mut rxx, mut jumps) = (at(0), 0.0, 0.0, [0.0f32; N]);
-            for i in 0..N {
-                jumps[i] = at(i + 1) - at(i);
-                r += jumps[i] * across.beyond[i][k];
-                rx += jumps[i] * across.density[i][k];
-                rxx += jumps[i] * across.slope[i][k];
-            }
-            if row == 0 {
-                (value, x, xx) = (r, rx, rxx);
-            } else {
-                let line = row - 1;
-                let (beyond, density, slope) = (down.beyond[line][k], down.density[line][k], down.slope[line][k]);
-                value += (r - r0) * beyond;
-                x += (rx - rx0) * beyond;
-                xx += (rxx - rxx0) * beyond;
-                y += (r - r0) * density;
-                xy += (rx - rx0) * density;
-                yy += (r - r0) * slope;
-                // d/d(correlation) of a bivariate normal distribution is its density: at the cells' vertices.
-                for i in 0..N {
-                    let (a, b) = (across.t[i][k], down.t[line][k]);
-                    let both = (jumps[i] - jumps0[i]) * across.density[i][k] * density * (sx * sy) * rho;
-                    value += both * correlated(rho, a, b);
-                    let (a2, b2) = (a * a - 1.0, b * b - 1.0);
-                    x -= both / sx * (a + rho * (0.5 * a2 * b + rho * (1.0 / 6.0) * a * (a2 - 2.0) * b2));
-                    y -= both / sy * (b + rho * (0.5 * b2 * a + rho * (1.0 / 6.0) * b * (b2 - 2.0) * a2));
-                }
-            }
-            (r0, rx0, rxx0, jumps0) = (r, rx, rxx, jumps);
-        }
-        shade.value[k] = value;
-        shade.x[k] = x;
-        shade.y[k] = y;
-        shade.xx[k] = xx;
-        shade.xy[k] = xy;
-        shade.yy[k] = yy;
-    }
-    shade
 }
 
 #[inline(always)]

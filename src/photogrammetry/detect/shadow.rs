@@ -4,12 +4,6 @@
 //! marker into two kinds of light, the lit part is brought to the scale of the shaded one and what
 //! lies along the line is left out.
 
-use super::model::Model;
-use super::rows::Rows;
-
-/// Columns of the rows that are the pattern coordinates, -1 to 1, and the grey between black and white, 0 to 1.
-const COLUMNS: [usize; 3] = [9, 10, 11];
-
 /// Directions that are tried for the line, then finer ones to either side of the best; distances from the middle.
 const DIRECTIONS: usize = 18;
 const FINER: usize = 5;
@@ -95,23 +89,20 @@ impl Sums {
 }
 
 /// A pixel: pattern coordinates, white share, grey level.
-type Spot = [f64; 4];
+pub(super) type Spot = [f64; 4];
 
-/// The shadow's edge across a marker whose rows are those of its model, if there is one.
-pub(super) fn shadow(model: &Model, rows: &Rows) -> Option<Shadow> {
-    let [x, y, e] = COLUMNS.map(|c| rows.derivatives(c).map(f64::from));
-    let spots: Vec<Spot> =
-        x.zip(y).zip(e).zip(&model.pixels).map(|(((x, y), e), p)| [x, y, e, f64::from(p.grey)]).collect();
+/// The shadow's edge across a marker's pixels, whose blur is so many units of the pattern, if there is one.
+pub(super) fn shadow(spots: &[Spot], blur: f64) -> Option<Shadow> {
     let mut all = Sums::default();
     spots.iter().for_each(|[_, _, e, grey]| all.add(*e, *grey));
     let least = |angles: &mut dyn Iterator<Item = f64>| {
-        angles.filter_map(|a| best_line(&spots, &all, a)).min_by(|a, b| a.0.total_cmp(&b.0))
+        angles.filter_map(|a| best_line(spots, &all, a)).min_by(|a, b| a.0.total_cmp(&b.0))
     };
     let step = std::f64::consts::PI / DIRECTIONS as f64;
     let (_, _, coarse) = least(&mut (0..DIRECTIONS).map(|i| i as f64 * step))?;
     let fine = (0..=2 * FINER).map(|i| coarse + (i as f64 / FINER as f64 - 1.0) * step);
     let (left, mut shadow, _) = least(&mut fine.into_iter())?;
-    shadow.band = BAND.0 + BAND.1 * model.sigma() / model.side() * 2.0;
+    shadow.band = BAND.0 + BAND.1 * blur;
     (left < MOST_LEFT * all.line()?.2).then_some(shadow)
 }
 

@@ -1,9 +1,11 @@
 //! Sums of the products of the columns of a marker's rows: the weighted normal equations.
 
+use multiversion::multiversion;
 use nalgebra::SMatrix;
 
+use super::lanes::{BATCH, Lane};
 use super::model::ALL;
-use super::rows::{BATCH, Batch, COLUMNS, Lane, Rows};
+use super::rows::{Batch, COLUMNS, Rows};
 
 /// Partial sums side by side, as wide as a vector register.
 const WIDTH: usize = 8;
@@ -36,6 +38,7 @@ fn weights(batch: &Batch, count: usize, weight: impl Fn(f32) -> f32) -> Lane {
     weights
 }
 
+#[multiversion(targets("x86_64+avx2"))]
 fn add(batch: &Batch, columns: &[usize], weights: &Lane, sums: &mut Sums) {
     let mut sums = sums.iter_mut();
     for (i, first) in columns.iter().enumerate() {
@@ -50,6 +53,7 @@ fn add(batch: &Batch, columns: &[usize], weights: &Lane, sums: &mut Sums) {
 }
 
 /// Partial sums of products.
+#[inline(always)]
 fn dot(a: &Lane, b: &Lane) -> [f32; WIDTH] {
     let mut partial = [0.0; WIDTH];
     for (a, b) in a.chunks_exact(WIDTH).zip(b.chunks_exact(WIDTH)) {

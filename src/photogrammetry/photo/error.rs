@@ -148,7 +148,7 @@ impl Fault {
             Fault::Damaged(detail) => Error::Damaged { name, detail },
             Fault::Unsupported(what) => Error::Unsupported { name, what },
             Fault::TooManyPixels(width, height) => {
-                Error::TooManyPixels { name, width, height, max: super::read::MAX_PIXELS }
+                Error::TooManyPixels { name, width, height, max: super::limits::MAX_PIXELS }
             }
         }
     }

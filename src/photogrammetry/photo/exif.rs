@@ -35,6 +35,6 @@ pub struct Exif {
 impl Exif {
     /// The local time as written, where the record states no offset from UTC.
     pub fn local_time(&self) -> Option<PrimitiveDateTime> {
-        super::exif_reader::local_time(self.taken_local.as_deref()?)
+        super::exif_time::local_time(self.taken_local.as_deref()?)
     }
 }

@@ -16,7 +16,8 @@ use rayon::prelude::*;
 use super::{
     Luma, Orientation,
     error::{Fault, as_it_came},
-    read::{MAX_PIXELS, check_size},
+    limits::MAX_PIXELS,
+    size::check_size,
 };
 use crate::words::phrase;
 

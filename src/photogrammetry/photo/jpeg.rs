@@ -12,7 +12,7 @@ use super::{
     error::{Fault, as_it_came},
     jpeg_source::Source,
     jpeg_structure::{Structure, structure},
-    read::check_size,
+    size::check_size,
 };
 use crate::words::phrase;
 

@@ -117,7 +117,7 @@ impl ZByteReaderTrait for Source<'_> {
             if buffer.len() == 4 && self.at <= self.run.end {
                 // Picture data are taken four bytes at once, or singly where FF
                 // is among them: an error here saves the decoder going back.
-                if next > self.run.end || found.contains(&0xff) {
+                if next > self.run.end || found.iter().fold(false, |any, byte| any | (*byte == 0xff)) {
                     return Err(ZByteIoError::NotEnoughBytes(0, 0));
                 }
             } else {

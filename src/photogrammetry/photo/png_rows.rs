@@ -6,7 +6,7 @@ use std::io::Cursor;
 use png::{ColorType, Decoder, DecodingError, InterlaceInfo, Limits, Transformations, expand_interlaced_row};
 
 use super::error::{Fault, as_it_came};
-use super::{Luma, jpeg::luma_of, read::check_size};
+use super::{Luma, jpeg::luma_of, size::check_size};
 use crate::words::phrase;
 
 /// Memory that the decoder may use besides the rows; colour profiles and

@@ -7,7 +7,7 @@ use image::{DynamicImage, ImageDecoder, RgbImage, imageops};
 use super::error::{Fault, as_it_came};
 #[cfg(feature = "heic")]
 use super::heic;
-use super::{Error, Kind, Orientation, jpeg, read};
+use super::{Error, Kind, Orientation, jpeg, read, size};
 use crate::words::phrase;
 
 /// A small upright copy of a photo and how its pixels lie in it.
@@ -81,7 +81,7 @@ fn png_picture(bytes: &[u8]) -> Result<RgbImage, Fault> {
     let damaged = |e: image::ImageError| Fault::Damaged(as_it_came(e.to_string()));
     let decoder = image::codecs::png::PngDecoder::new(Cursor::new(bytes)).map_err(damaged)?;
     let (width, height) = decoder.dimensions();
-    read::check_size(width as usize, height as usize)?;
+    size::check_size(width as usize, height as usize)?;
     Ok(DynamicImage::from_decoder(decoder).map_err(damaged)?.into_rgb8())
 }
 

@@ -6,16 +6,8 @@ use sha2::{Digest, Sha256};
 
 #[cfg(feature = "heic")]
 use super::heic;
-use super::{Error, Exif, Kind, Luma, Traces, content, error::Fault, exif_reader, jpeg, png_rows, traces};
-use crate::words::phrase;
-
-/// Most pixels that a photo may state: phones that are sold as "50 megapixels"
-/// store up to 50.2 million, and a little room is left.
-pub const MAX_PIXELS: usize = 60_000_000;
-
-/// Most bytes that a photo's file may have: an incompressible PNG of
-/// [`MAX_PIXELS`] with three channels of 16 bits, and room for its record.
-pub const MAX_BYTES: u64 = 400_000_000;
+use super::limits::MAX_BYTES;
+use super::{Error, Exif, Kind, Luma, Traces, content, exif_reader, jpeg, png_rows, traces};
 
 /// A photo, decoded.
 #[derive(Debug, Clone, PartialEq)]
@@ -40,7 +32,7 @@ pub struct Photo {
 ///
 /// # Errors
 /// Where the file cannot be read, is no picture that is decoded, is cut off or damaged,
-/// or states more than [`MAX_PIXELS`].
+/// or states more than [`MAX_PIXELS`](super::MAX_PIXELS).
 pub fn read(path: &Path) -> Result<Photo, Error> {
     let name = path.display().to_string();
     decode(&read_bytes(path)?, &name)
@@ -58,7 +50,7 @@ pub fn decode(bytes: &[u8], name: &str) -> Result<Photo, Error> {
         #[cfg(feature = "heic")]
         Kind::Heic => heic::luma(bytes),
         #[cfg(not(feature = "heic"))]
-        Kind::Heic => Err(Fault::Unsupported(phrase!("doors-variant-heic"))),
+        Kind::Heic => Err(super::error::Fault::Unsupported(crate::words::phrase!("doors-variant-heic"))),
     }
     .map_err(|fault| fault.of(name))?;
     let (width, height) = (luma.width(), luma.height());
@@ -90,14 +82,6 @@ pub fn recognise(bytes: &[u8], name: &str) -> Result<Kind, Error> {
         what,
         remedy,
     })
-}
-
-/// Whether a stated size can be decoded.
-pub(super) fn check_size(width: usize, height: usize) -> Result<usize, Fault> {
-    if width == 0 || height == 0 {
-        return Err(Fault::Damaged(phrase!("doors-fault-pixels", width = width, height = height)));
-    }
-    width.checked_mul(height).filter(|&n| n <= MAX_PIXELS).ok_or(Fault::TooManyPixels(width, height))
 }
 
 /// The bytes of a photo's file.

@@ -5,7 +5,7 @@ use std::io::Cursor;
 
 use exif::{Exif as Record, In, Tag, Value};
 
-use super::exif_reader::local_time;
+use super::exif_time::local_time;
 use super::{Kind, Luma, jpeg, likeness};
 
 /// What a file holds of its own past; nothing of it proves an intent.

@@ -4,6 +4,7 @@
 mod audit;
 mod bay;
 mod camera;
+mod certificate;
 mod check;
 mod complete;
 mod detect;
@@ -19,6 +20,7 @@ mod logged;
 mod new;
 mod next_step;
 mod output;
+mod pdf_signer;
 mod phases;
 mod plan;
 mod recheck;
@@ -112,9 +114,14 @@ enum Command {
     /// does. Jobs of one repair order are sealed side by side, each in a folder that can be checked and handed on
     /// alone; index-sha512.txt binds them.
     Seal(seal::Arguments),
-    /// Timestamp an evidence folder
+    /// Make a certificate of the workshop's own, to sign PDF reports with
     ///
-    /// Writes the request for a timestamp authority (RFC 3161), and puts its answer into the folder.
+    /// For a workshop that has none from an authority. It vouches for itself: whoever reads the reports gets it, or its
+    /// SHA-256, from the workshop. `verify --report`, `seal` and `serve` sign with it (--sign-pdf).
+    Certificate(certificate::Arguments),
+    /// Timestamp an evidence folder or a signed PDF report
+    ///
+    /// Writes the request for a timestamp authority (RFC 3161), and puts its answer into the folder or the report.
     Stamp(stamp::Arguments),
     /// Copy an evidence folder with its photos masked but for the markers
     ///
@@ -229,6 +236,7 @@ pub fn run() -> ExitCode {
         Command::Sheet(a) => sheet::run(&a),
         Command::Seal(a) => seal::run(&a),
         Command::Redact(a) => redact::run(&a),
+        Command::Certificate(a) => certificate::run(&a),
         Command::Stamp(a) => stamp::run(&a),
         Command::Check(a) => check::run(&a),
         Command::Explain(a) => explain::run(&a),

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::logged;
+use super::pdf_signer;
 use super::output::{cannot_read, language, shown};
 use super::output::{complain, note, say, wish, write_file};
 use crate::custody;
@@ -28,6 +29,12 @@ pub(super) struct Arguments {
     /// Sign with this key of ssh-keygen (ed25519); a .pub file names one that the agent holds
     #[arg(long, value_name = "FILE")]
     key: Option<PathBuf>,
+    /// Sign the PDF report too, with this private key (PEM; `baywitness certificate` makes one where there is none)
+    #[arg(long, value_name = "FILE", conflicts_with = "timestamp")]
+    sign_pdf: Option<PathBuf>,
+    /// The certificate of the key that signs the report (PEM), where it does not lie in the key's file
+    #[arg(long, value_name = "FILE", requires = "sign_pdf")]
+    certificate: Option<PathBuf>,
     /// Put in this answer of a timestamp authority (RFC 3161), given for a request of the same job and key
     #[arg(long, value_name = "FILE")]
     timestamp: Option<PathBuf>,
@@ -64,12 +71,19 @@ fn seal(arguments: &Arguments) -> Result<String, String> {
         .map(|path| Key::open(path, &ask))
         .transpose()
         .map_err(|e| e.phrase().say(language()))?;
+    let pdf_signer = pdf_signer::open(arguments.sign_pdf.as_deref(), arguments.certificate.as_deref())?;
     let options = job::Options { models };
     let gathered = arguments
         .jobs
         .iter()
         .map(|path| custody::gather(path, &options, wish()).map_err(|e| e.phrase().say(language())));
     let mut gathered: Vec<(JobRecord, Contents)> = gathered.collect::<Result<_, _>>()?;
+    if let Some(identity) = &pdf_signer {
+        for one in &mut gathered {
+            custody::sign_report(one, identity, wish(), time::OffsetDateTime::now_utc())
+                .map_err(|e| e.phrase().say(language()))?;
+        }
+    }
     if let Some(folder) = &arguments.log {
         log_all(folder, &mut gathered)?;
     }

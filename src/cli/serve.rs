@@ -7,6 +7,7 @@ use time::UtcOffset;
 
 use super::UNREADABLE;
 use super::logged;
+use super::pdf_signer;
 use super::output::{colour, complain, language, note, say};
 use super::seal::ask;
 use crate::evidence::Key;
@@ -26,6 +27,12 @@ pub(super) struct Arguments {
     /// Sign closed jobs with this key of ssh-keygen (ed25519); a .pub file names one that the agent holds
     #[arg(long, value_name = "FILE")]
     key: Option<PathBuf>,
+    /// Sign the PDF reports of closed jobs with this private key (PEM; `baywitness certificate` makes one)
+    #[arg(long, value_name = "FILE")]
+    sign_pdf: Option<PathBuf>,
+    /// The certificate of the key that signs reports (PEM), where it does not lie in the key's file
+    #[arg(long, value_name = "FILE", requires = "sign_pdf")]
+    certificate: Option<PathBuf>,
     /// Encrypt with this certificate (PEM, those that vouch for it behind it); taken up anew when it changes
     #[arg(long, value_name = "FILE", requires = "tls_key")]
     tls_cert: Option<PathBuf>,
@@ -72,6 +79,7 @@ fn ready(arguments: Arguments) -> Result<Options, String> {
         jobs: arguments.jobs,
         models,
         key: arguments.key.as_deref().map(open).transpose()?,
+        pdf_signer: pdf_signer::open(arguments.sign_pdf.as_deref(), arguments.certificate.as_deref())?,
         tls: tls(arguments.tls_cert.zip(arguments.tls_key), arguments.tls_own),
         names: arguments.names,
         note: |words| note(&format!("{}\n", words.say(language()))),

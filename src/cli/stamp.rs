@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use super::UNREADABLE;
 use super::output::{complain, language, say, shown, write_file};
 use super::seal::read_answer;
+use super::pdf_signer;
 use super::unpacked;
 use crate::evidence;
 use crate::words::{Value, say};
@@ -12,13 +13,13 @@ use crate::words::{Value, say};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Evidence folder, also as one file
+    /// Evidence folder, also as one file, or a PDF report that is signed
     #[arg(value_name = "DIR")]
     folder: PathBuf,
     /// Write the request (RFC 3161) to send to a timestamp authority
     #[arg(long, value_name = "FILE", required_unless_present = "answer")]
     request: Option<PathBuf>,
-    /// Put the authority's answer into the folder
+    /// Put the authority's answer into the folder or the report
     #[arg(long, value_name = "FILE", conflicts_with = "request")]
     answer: Option<PathBuf>,
 }
@@ -39,6 +40,13 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 
 fn stamp(arguments: &Arguments) -> Result<String, String> {
     let named = shown(&arguments.folder);
+    if evidence::is_pdf(&arguments.folder) {
+        return match (&arguments.request, &arguments.answer) {
+            (Some(request), _) => pdf_signer::request_stamp(&arguments.folder, request),
+            (None, Some(answer)) => pdf_signer::stamp(&arguments.folder, answer),
+            (None, None) => Err(say!(language(), "cli-stamp-no-answer")),
+        };
+    }
     let opened = unpacked::open(&arguments.folder)?;
     let folder = &opened.folder;
     if !evidence::is_evidence(folder) {

@@ -17,6 +17,9 @@ pub use folder::{StampError, newest_token, stamp, stamp_request};
 pub use token::{Token, TokenError};
 pub use trust::{Authorities, AuthoritiesError};
 
+pub(super) use request::request;
+pub(super) use trust::signed_by;
+
 use super::TAG_MANIFEST;
 
 /// Tokens of one folder, at most: centuries of renewals.

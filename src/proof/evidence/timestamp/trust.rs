@@ -85,7 +85,7 @@ fn encoded(certificate: &Certificate) -> Result<CertificateDer<'static>, Phrase>
 }
 
 /// Whether a certificate's key signed some bytes; algorithms of signature and digest (RFC 5652, 5.3).
-pub(super) fn signed_by(
+pub(in super::super) fn signed_by(
     certificate: &Certificate,
     (signature_kind, digest): (ObjectIdentifier, ObjectIdentifier),
     signed: &[u8],

@@ -6,6 +6,7 @@ mod bay;
 mod camera;
 mod certificate;
 mod check;
+mod check_pdf;
 mod complete;
 mod detect;
 mod drill;
@@ -129,7 +130,8 @@ enum Command {
     Redact(redact::Arguments),
     /// Check an evidence folder and measure its photos again
     ///
-    /// Looks at every byte, the signature and the timestamps, and compares the result with what the photos say now.
+    /// Looks at every byte, the signature and the timestamps, and compares the result with what the photos say now. Of a
+    /// signed PDF report it says whether its bytes are those that were signed, by whom and since when.
     #[command(
         after_help = "Exit code: 0 intact and signed by a listed signer, 1 altered, 2 unreadable, 3 intact but unsigned \
                             or signer unknown"

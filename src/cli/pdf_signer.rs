@@ -49,20 +49,24 @@ pub(super) fn stamp(file: &Path, answer: &Path) -> Result<String, String> {
     Ok(say!(language(), "cli-stamped-pdf", file = file, authority = authority, when = when, ends = ends) + "\n")
 }
 
-/// A signed report as a file.
-pub(super) fn read(file: &Path) -> Result<SignedPdf, String> {
+fn read(file: &Path) -> Result<SignedPdf, String> {
+    SignedPdf::read(read_bytes(file)?).map_err(|e| of_file(file, &e))
+}
+
+/// A file of a report's size.
+pub(super) fn read_bytes(file: &Path) -> Result<Vec<u8>, String> {
     let size = std::fs::metadata(file).map_err(|e| cannot_read(file, &e))?.len();
     if size > MOST_BYTES {
         return Err(say!(language(), "cli-pdf-large", file = shown(file)));
     }
-    let bytes = std::fs::read(file).map_err(|e| cannot_read(file, &e))?;
-    SignedPdf::read(bytes).map_err(|e| of_file(file, &e))
+    std::fs::read(file).map_err(|e| cannot_read(file, &e))
 }
 
 fn words(e: &PadesError) -> String {
     e.phrase().say(language())
 }
 
-fn of_file(file: &Path, e: &PadesError) -> String {
+/// What is wrong with a file, by its name.
+pub(super) fn of_file(file: &Path, e: &PadesError) -> String {
     say!(language(), "evidence-file-wrong", file = shown(file), why = words(e))
 }

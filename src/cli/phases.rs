@@ -22,7 +22,11 @@ pub const PHASES: [Phase; 6] = [
         commands: &["sheet", "camera", "survey", "seating", "gauge", "recheck", "setup", "plan", "bay"],
     },
     Phase { name: "Measure", when: "each job", commands: &["new", "verify", "watch", "serve", "explain"] },
-    Phase { name: "Prove", when: "evidence to hand on and to check", commands: &["seal", "certificate", "stamp", "check", "redact"] },
+    Phase {
+        name: "Prove",
+        when: "evidence to hand on and to check",
+        commands: &["seal", "certificate", "stamp", "check", "redact"],
+    },
     Phase { name: "Oversee", when: "many jobs", commands: &["audit", "log", "trends", "due"] },
     Phase { name: "Train", when: "invented bays", commands: &["gallery", "drill", "stage"] },
     Phase {

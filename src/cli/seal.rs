@@ -5,9 +5,9 @@ use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
 use super::logged;
-use super::pdf_signer;
 use super::output::{cannot_read, language, shown};
 use super::output::{complain, note, say, wish, write_file};
+use super::pdf_signer;
 use crate::custody;
 use crate::evidence::{self, Answer, Bytes, Contents, Key, NAMESPACE};
 use crate::folder::Models;

@@ -7,8 +7,8 @@ use time::UtcOffset;
 
 use super::UNREADABLE;
 use super::logged;
-use super::pdf_signer;
 use super::output::{colour, complain, language, note, say};
+use super::pdf_signer;
 use super::seal::ask;
 use crate::evidence::Key;
 use crate::folder::Models;

@@ -4,8 +4,8 @@ use std::path::PathBuf;
 
 use super::UNREADABLE;
 use super::output::{complain, language, say, shown, write_file};
-use super::seal::read_answer;
 use super::pdf_signer;
+use super::seal::read_answer;
 use super::unpacked;
 use crate::evidence;
 use crate::words::{Value, say};

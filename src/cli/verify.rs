@@ -5,8 +5,8 @@ use std::path::{Path, PathBuf};
 use super::UNREADABLE;
 use super::follow_up::{Of, add};
 use super::logged;
-use super::pdf_signer;
 use super::output::{JsonTarget, colour, complain, language, note, say, wish, write_file, write_json};
+use super::pdf_signer;
 use super::threads::pool;
 use crate::evidence::Identity;
 use crate::folder::Models;
@@ -171,12 +171,7 @@ fn log_all(log: &Log, results: &[Result<JobRecord, Error>]) -> Result<(), String
 }
 
 /// Words on the terminal, and the report where it was asked for.
-fn present(
-    arguments: &Arguments,
-    path: &Path,
-    record: &JobRecord,
-    signer: Option<&Identity>,
-) -> Result<(), String> {
+fn present(arguments: &Arguments, path: &Path, record: &JobRecord, signer: Option<&Identity>) -> Result<(), String> {
     let json = arguments.json.as_ref();
     let options = TextOptions { colour: colour(json), language: language(), ..TextOptions::default() };
     say(&report::text(record, &options), json);

@@ -370,6 +370,11 @@ evidence-pdf-problem =
         [name] der Name ist leer, länger als 64 Zeichen oder enthält Steuerzeichen
        *[years] ein Zertifikat gilt 1 bis 10 Jahre
     }
+evidence-pdf-by = von { $who }, über die ganze Datei; Uhr des Unterzeichners: { $when }
+evidence-pdf-listed = { $who }; das Zertifikat wurde angegeben
+evidence-pdf-unlisted = das Zertifikat ist keines der angegebenen; SHA-256: { $print }
+evidence-pdf-no-certificates = keine Zertifikate angegeben (--certificates)
+evidence-pdf-stamped = signiert spätestens { $when }, laut { $authority }
 evidence-pdf-signature = die Signatur gilt nicht: { $why }
 evidence-pdf-form = die Signatur lässt sich nicht lesen oder schreiben ({ $why })
 

@@ -370,6 +370,11 @@ evidence-pdf-problem =
         [name] the name is empty, longer than 64 characters or has control characters
        *[years] a certificate counts from 1 to 10 years
     }
+evidence-pdf-by = by { $who }, over the whole file; the signer's own clock said { $when }
+evidence-pdf-listed = { $who }, whose certificate was given
+evidence-pdf-unlisted = its certificate is not among those that were given; its SHA-256 is { $print }
+evidence-pdf-no-certificates = no certificates were given (--certificates)
+evidence-pdf-stamped = signed no later than { $when }, says { $authority }
 evidence-pdf-signature = its signature does not hold: { $why }
 evidence-pdf-form = its signature cannot be read or written ({ $why })
 

@@ -370,6 +370,11 @@ evidence-pdf-problem =
         [name] el nombre está vacío, pasa de 64 caracteres o tiene caracteres de control
        *[years] un certificado vale de 1 a 10 años
     }
+evidence-pdf-by = de { $who }, sobre todo el archivo; reloj del firmante: { $when }
+evidence-pdf-listed = { $who }, cuyo certificado se indicó
+evidence-pdf-unlisted = su certificado no está entre los indicados; su SHA-256 es { $print }
+evidence-pdf-no-certificates = no se indicaron certificados (--certificates)
+evidence-pdf-stamped = firmado no después de { $when }, según { $authority }
 evidence-pdf-signature = su firma no es válida: { $why }
 evidence-pdf-form = su firma no se puede leer ni escribir ({ $why })
 

@@ -370,6 +370,11 @@ evidence-pdf-problem =
         [name] le nom est vide, dépasse 64 caractères ou contient des caractères de contrôle
        *[years] un certificat vaut de 1 à 10 ans
     }
+evidence-pdf-by = de { $who }, sur tout le fichier ; horloge du signataire : { $when }
+evidence-pdf-listed = { $who }, dont le certificat a été donné
+evidence-pdf-unlisted = son certificat n’est pas parmi ceux qui ont été donnés ; son SHA-256 est { $print }
+evidence-pdf-no-certificates = aucun certificat n’a été donné (--certificates)
+evidence-pdf-stamped = signé au plus tard le { $when }, selon { $authority }
 evidence-pdf-signature = sa signature n’est pas valable : { $why }
 evidence-pdf-form = sa signature ne peut être lue ou écrite ({ $why })
 

@@ -6,10 +6,12 @@ use cms::cert::x509::attr::{Attribute, Attributes};
 use cms::cert::x509::spki::AlgorithmIdentifierOwned;
 use cms::cert::{CertificateChoices, IssuerAndSerialNumber};
 use cms::content_info::{CmsVersion, ContentInfo};
-use cms::signed_data::{CertificateSet, EncapsulatedContentInfo, SignedData, SignerIdentifier, SignerInfo, SignerInfos};
+use cms::signed_data::{
+    CertificateSet, EncapsulatedContentInfo, SignedData, SignerIdentifier, SignerInfo, SignerInfos,
+};
 use der::asn1::{Any, Null, ObjectIdentifier, OctetString, SetOfVec};
 use der::oid::db::rfc5911;
-use der::{Decode, Encode, Sequence, SliceReader};
+use der::{Decode, Encode, Reader, Sequence, SliceReader};
 
 use super::super::signed_data::{SIGNING_CERTIFICATE_V2, digest};
 use super::error::{PadesError, Problem};
@@ -38,10 +40,7 @@ pub(super) fn signed_data(identity: &Identity, content: &[u8]) -> Result<Vec<u8>
     let cert_hash = OctetString::new(by(der::oid::db::rfc5912::ID_SHA_256, &signer.to_der()?)?)?;
     let signed_attrs: Attributes = SetOfVec::try_from(vec![
         attribute(rfc5911::ID_CONTENT_TYPE, Any::encode_from(&rfc5911::ID_DATA)?)?,
-        attribute(
-            rfc5911::ID_MESSAGE_DIGEST,
-            Any::encode_from(&OctetString::new(by(method.digest(), content)?)?)?,
-        )?,
+        attribute(rfc5911::ID_MESSAGE_DIGEST, Any::encode_from(&OctetString::new(by(method.digest(), content)?)?)?)?,
         attribute(
             SIGNING_CERTIFICATE_V2,
             Any::encode_from(&SigningCertificateV2 { certs: vec![EssCertIdV2 { cert_hash }] })?,
@@ -86,6 +85,11 @@ fn encoded(data: &SignedData) -> Result<Vec<u8>, PadesError> {
 pub(super) fn read(padded: &[u8]) -> Result<SignedData, PadesError> {
     let mut reader = SliceReader::new(padded)?;
     let content = ContentInfo::decode(&mut reader)?;
+    // Nobody signs what lies behind: nothing may be hidden there.
+    let behind = reader.read_slice(reader.remaining_len())?;
+    if behind.iter().any(|&byte| byte != 0) {
+        return Err(PadesError::Pdf(Problem::NoSignature));
+    }
     if content.content_type != rfc5911::ID_SIGNED_DATA {
         return Err(PadesError::Pdf(Problem::NoSignature));
     }

@@ -18,8 +18,8 @@ use time::OffsetDateTime;
 
 use super::error::{PadesError, Problem};
 
-/// Most certificates of one file: the signer's and those that vouch for it.
-const MOST_CERTIFICATES: usize = 10;
+/// Most certificates of one file: a signer's and those that vouch for it, or an auditor's list.
+const MOST_CERTIFICATES: usize = 1000;
 
 /// A key with its certificate.
 #[derive(Debug)]
@@ -32,7 +32,7 @@ pub struct Identity {
     pub(super) certificates: Vec<Certificate>,
 }
 
-/// How a key signs (ETSI TS 119 312: all of them recommended).
+/// How a key signs (ETSI TS 119 312 names all of them; from memory).
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Method {
     P256,
@@ -74,9 +74,8 @@ impl Identity {
     /// A file lacks them, they do not belong together, or the certificate is
     /// for other uses.
     pub fn open(key_file: &Path, certificate_file: &Path) -> Result<Identity, PadesError> {
-        let read = |path: &Path| {
-            std::fs::read(path).map_err(|source| PadesError::Read { path: path.to_path_buf(), source })
-        };
+        let read =
+            |path: &Path| std::fs::read(path).map_err(|source| PadesError::Read { path: path.to_path_buf(), source });
         let no_key = |problem| PadesError::File { path: key_file.to_path_buf(), problem };
         let no_certificate = |problem| PadesError::File { path: certificate_file.to_path_buf(), problem };
         let (key, method) = signing_key(&read(key_file)?).map_err(no_key)?;
@@ -117,6 +116,27 @@ impl Identity {
     }
 }
 
+/// Certificates of signers whom somebody trusts, each by itself.
+#[derive(Debug)]
+pub struct Certificates(pub(super) Vec<Certificate>);
+
+impl Certificates {
+    /// Reads certificates, PEM.
+    ///
+    /// # Errors
+    /// There is none, or one cannot be read.
+    pub fn open(file: &Path) -> Result<Certificates, PadesError> {
+        let pem = std::fs::read(file).map_err(|source| PadesError::Read { path: file.to_path_buf(), source })?;
+        let all = certificates(&pem).map_err(|problem| PadesError::File { path: file.to_path_buf(), problem })?;
+        Ok(Certificates(all))
+    }
+
+    /// Whether a PDF's signer is one of them: the certificate itself, not its name, which anybody can write.
+    pub fn has_signer_of(&self, signed: &super::SignedPdf) -> bool {
+        self.0.contains(&signed.signer)
+    }
+}
+
 fn moment(since_1970: Duration) -> OffsetDateTime {
     let seconds = i64::try_from(since_1970.as_secs()).unwrap_or(i64::MAX);
     OffsetDateTime::from_unix_timestamp(seconds).unwrap_or(OffsetDateTime::UNIX_EPOCH)
@@ -152,9 +172,8 @@ fn certificates(pem: &[u8]) -> Result<Vec<Certificate>, Problem> {
 /// The key's own certificate first.
 fn own_first(key: &dyn SigningKey, mut all: Vec<Certificate>) -> Result<Vec<Certificate>, Problem> {
     let public = key.public_key().ok_or(Problem::KeyKind)?;
-    let is_own = |c: &Certificate| {
-        c.tbs_certificate.subject_public_key_info.to_der().is_ok_and(|spki| spki == public.as_ref())
-    };
+    let is_own =
+        |c: &Certificate| c.tbs_certificate.subject_public_key_info.to_der().is_ok_and(|spki| spki == public.as_ref());
     let own = all.iter().position(is_own).ok_or(Problem::OtherKey)?;
     all.swap(0, own);
     match all[0].tbs_certificate.get::<KeyUsage>() {

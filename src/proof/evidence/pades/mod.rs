@@ -1,5 +1,5 @@
 //! Reports signed as PDF signatures: PAdES baseline B-B, and B-T once a
-//! timestamp is put in (ETSI EN 319 142-1 V1.2.1 on ISO 32000, CAdES after
+//! timestamp is put in (ETSI EN 319 142-1 on ISO 32000, CAdES after
 //! ETSI EN 319 122-1), so that an ordinary reader says who signed.
 //!
 //! `identity` is a key with its certificate, `own` makes one where a workshop
@@ -15,7 +15,7 @@ mod syntax;
 mod update;
 
 pub use error::{PadesError, Problem};
-pub use identity::Identity;
+pub use identity::{Certificates, Identity};
 pub use own::{OwnCertificate, own_certificate};
 pub use signed::SignedPdf;
 

@@ -13,7 +13,7 @@ use crate::input::hex;
 
 /// RFC 5280, upper bound of a common name.
 const LONGEST_NAME: usize = 64;
-/// Most years: methods of today are trusted for some ten (ETSI TS 119 312 looks no further ahead).
+/// Most years: methods of today are trusted for some ten (common practice, no source).
 const MOST_YEARS: u32 = 10;
 
 /// What was made.

@@ -5,7 +5,11 @@ use std::ops::Range;
 
 use cms::cert::x509::Certificate;
 use cms::signed_data::SignedData;
+use der::Encode;
 use der::oid::db::rfc5911;
+use sha2::{Digest, Sha256};
+use time::macros::format_description;
+use time::{OffsetDateTime, PrimitiveDateTime};
 
 use super::super::signed_data::{attributes, certificates, is_of};
 use super::super::timestamp::{Token, TokenError, request, signed_by};
@@ -13,12 +17,13 @@ use super::content;
 use super::error::{PadesError, Problem};
 use super::syntax::{after_blanks, number};
 use super::update::Prepared;
+use crate::input::hex;
 
 /// A PDF with a signature over all of it; [`check`](SignedPdf::check) says whether it holds.
 pub struct SignedPdf {
     pdf: Prepared,
     data: SignedData,
-    signer: Certificate,
+    pub(super) signer: Certificate,
 }
 
 impl SignedPdf {
@@ -39,6 +44,20 @@ impl SignedPdf {
     /// Who signed, as the certificate that comes along names it (RFC 4514).
     pub fn signer(&self) -> String {
         self.signer.tbs_certificate.subject.to_string()
+    }
+
+    /// SHA-256 of the signer's certificate.
+    pub fn fingerprint(&self) -> String {
+        hex(&Sha256::digest(self.signer.to_der().unwrap_or_default()))
+    }
+
+    /// When it was signed by the signer's own clock, which proves nothing.
+    pub fn claimed(&self) -> Option<OffsetDateTime> {
+        let before = &self.pdf.bytes[..self.pdf.hole.start];
+        let at = memchr::memmem::rfind(before, b"/M(D:")? + 5;
+        let text = std::str::from_utf8(before.get(at..at + 14)?).ok()?;
+        let shape = format_description!("[year][month][day][hour][minute][second]");
+        Some(PrimitiveDateTime::parse(text, &shape).ok()?.assume_utc())
     }
 
     /// Whether the file's bytes are those that this certificate's key signed.
@@ -124,7 +143,7 @@ fn hole(bytes: &[u8]) -> Result<Range<usize>, Problem> {
         return Err(Problem::Range);
     }
     // The hole must be the signature that this range stands beside, not something else that nobody signed.
-    let between = bytes.get(at..hole.start).unwrap_or_default();
+    let between = bytes.get(after_blanks(bytes, at)..hole.start).unwrap_or_default();
     if between.first() != Some(&b']') || !between.ends_with(b"/Contents") || between.len() > 64 {
         return Err(Problem::Range);
     }

@@ -141,7 +141,10 @@ impl<'a> File<'a> {
         let line = (object < count).then(|| self.bytes.get(first + object * LINE..first + (object + 1) * LINE))??;
         let place = line.get(17).filter(|kind| **kind == b'n').and_then(|_| number(line))?;
         let head = format!("{object} 0 obj");
-        let at = after_blanks(self.bytes, place + self.bytes.get(place..)?.strip_prefix(head.as_bytes()).map(|_| head.len())?);
+        let at = after_blanks(
+            self.bytes,
+            place + self.bytes.get(place..)?.strip_prefix(head.as_bytes()).map(|_| head.len())?,
+        );
         self.bytes.get(at..)?.strip_prefix(b"<<")?;
         Some(&self.bytes[at..value_end(self.bytes, at)?])
     }

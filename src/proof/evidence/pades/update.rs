@@ -62,10 +62,8 @@ pub(super) fn prepare(report: &[u8], field: &str, moment: OffsetDateTime, room: 
         return Err(Problem::NoPdf);
     }
     let (signature, widget) = (size, size + 1);
-    let catalog = with_more(
-        catalog,
-        &format!("/AcroForm<</Fields[{widget} 0 R]/SigFlags 3>>/Perms<</DocMDP {signature} 0 R>>"),
-    );
+    let catalog =
+        with_more(catalog, &format!("/AcroForm<</Fields[{widget} 0 R]/SigFlags 3>>/Perms<</DocMDP {signature} 0 R>>"));
     let page_now = with_more(page_dictionary, &format!("/Annots[{widget} 0 R]"));
     let widget_now = format!(
         "<</Type/Annot/Subtype/Widget/FT/Sig/T(Signature)/TU<{}>/V {signature} 0 R/P {page} 0 R/F 132/Rect[-1 -1 -1 -1]>>",

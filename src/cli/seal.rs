@@ -29,7 +29,7 @@ pub(super) struct Arguments {
     /// Sign with this key of ssh-keygen (ed25519); a .pub file names one that the agent holds
     #[arg(long, value_name = "FILE")]
     key: Option<PathBuf>,
-    /// Sign the PDF report too, with this private key (PEM; `baywitness certificate` makes one where there is none)
+    /// Sign the PDF report too, with this private key (PEM; `baywitness certificate NAME --out FILE` makes one)
     #[arg(long, value_name = "FILE", conflicts_with = "timestamp")]
     sign_pdf: Option<PathBuf>,
     /// The certificate of the key that signs the report (PEM), where it does not lie in the key's file

@@ -27,7 +27,7 @@ pub(super) struct Arguments {
     /// Sign closed jobs with this key of ssh-keygen (ed25519); a .pub file names one that the agent holds
     #[arg(long, value_name = "FILE")]
     key: Option<PathBuf>,
-    /// Sign the PDF reports of closed jobs with this private key (PEM; `baywitness certificate` makes one)
+    /// Sign the PDF reports of closed jobs with this private key (PEM; `baywitness certificate NAME --out FILE` makes one)
     #[arg(long, value_name = "FILE")]
     sign_pdf: Option<PathBuf>,
     /// The certificate of the key that signs reports (PEM), where it does not lie in the key's file

@@ -38,7 +38,7 @@ pub(super) struct Arguments {
     /// Write the report into this folder
     #[arg(long, value_name = "DIR")]
     pub(super) report: Option<PathBuf>,
-    /// Sign the PDF report with this private key (PEM; `baywitness certificate` makes one where there is none)
+    /// Sign the PDF report with this private key (PEM; `baywitness certificate NAME --out FILE` makes one)
     #[arg(long, value_name = "FILE", requires = "report")]
     pub(super) sign_pdf: Option<PathBuf>,
     /// The key's certificate (PEM, those that vouch for it behind it), where it does not lie in the key's file

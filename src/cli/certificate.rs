@@ -13,14 +13,10 @@ use crate::words::{Value, say};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Who signs: the workshop's name, as readers of a report will see it
     #[arg(value_name = "NAME")]
     name: String,
-    /// The file to make: private key and certificate (PEM), readable by its owner alone; beside it, with the ending
-    /// .crt, the certificate to hand on
     #[arg(long, value_name = "FILE")]
     out: PathBuf,
-    /// How many years it counts, 10 at most
     #[arg(long, value_name = "N", default_value_t = 3)]
     years: u32,
 }

@@ -32,7 +32,7 @@ pub(super) fn look(
     let found = phrase!("evidence-pdf-by", who = &who, when = when);
     let mut items = vec![item("signature", Outcome::Passed, found)];
     let mut signer = None;
-    items.push(match listed.as_ref().map(|all| all.has_signer_of(&signed)) {
+    items.push(match listed.as_ref().map(|all| signed.is_by(all)) {
         None => item("signer", Outcome::NotCheckable, phrase!("evidence-pdf-no-certificates")),
         Some(true) => {
             signer = Some(who.clone());

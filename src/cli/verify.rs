@@ -19,41 +19,28 @@ use crate::words::say;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Job folders
     #[arg(required = true, value_name = "JOB")]
     pub(super) jobs: Vec<PathBuf>,
-    /// A photo of the stand after it was moved and nothing else was: it is copied into the job and listed there; again
-    /// for each further photo of that place
     #[arg(long, value_name = "PHOTO", group = "added")]
     pub(super) moved: Vec<PathBuf>,
-    /// One more photo of the stand where the last photos found it
     #[arg(long, value_name = "PHOTO", conflicts_with = "moved", group = "added")]
     pub(super) more: Vec<PathBuf>,
-    /// The step of the set-up sheet that these photos show, where the sheet has steps
     #[arg(long, value_name = "NAME", requires = "added")]
     pub(super) step: Option<String>,
-    /// Write the record as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     pub(super) json: Option<JsonTarget>,
-    /// Write the report into this folder
     #[arg(long, value_name = "DIR")]
     pub(super) report: Option<PathBuf>,
-    /// Sign the PDF report with this private key (PEM; `baywitness certificate NAME --out FILE` makes one)
     #[arg(long, value_name = "FILE", requires = "report")]
     pub(super) sign_pdf: Option<PathBuf>,
-    /// The key's certificate (PEM, those that vouch for it behind it), where it does not lie in the key's file
     #[arg(long, value_name = "FILE", requires = "sign_pdf")]
     pub(super) certificate: Option<PathBuf>,
-    /// Also show what the photos' own records hold of people and things: positions, serial numbers, names
     #[arg(long)]
     pub(super) private: bool,
-    /// Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     pub(super) log: Option<PathBuf>,
-    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     pub(super) models: Option<PathBuf>,
-    /// Number of threads (default: one for each core)
     #[arg(long, value_name = "N")]
     pub(super) threads: Option<usize>,
 }
@@ -188,7 +175,7 @@ pub(super) fn write_report(
     signer: Option<&Identity>,
 ) -> Result<String, String> {
     make(folder)?;
-    let pictures = report::pictures(job, record).map_err(|e| e.to_string())?;
+    let pictures = report::pictures(job, record).map_err(|e| e.phrase().say(language()))?;
     let result = record.to_json().map_err(|e| say!(language(), "verify-no-json", why = e.to_string()))?;
     let stem = report::stem(record);
     let spoken = wish().for_job(record.context.language);
@@ -196,7 +183,7 @@ pub(super) fn write_report(
     write_file(&html, report::html(record, &pictures, spoken).as_bytes())?;
     write_file(&folder.join(format!("{stem}.json")), &result)?;
     let pdf = folder.join(format!("{stem}.pdf"));
-    let written = report::pdf(record, &pictures, &result, spoken).map_err(|e| e.to_string())?;
+    let written = report::pdf(record, &pictures, &result, spoken).map_err(|e| e.phrase().say(language()))?;
     write_file(&pdf, &pdf_signer::sign(written, signer, spoken)?)?;
     let customer = customers(folder)?.join(format!("{stem}.html"));
     write_file(&customer, report::customer_html(record, &report::digest(&result), spoken).as_bytes())?;

@@ -130,11 +130,6 @@ impl Certificates {
         let all = certificates(&pem).map_err(|problem| PadesError::File { path: file.to_path_buf(), problem })?;
         Ok(Certificates(all))
     }
-
-    /// Whether a PDF's signer is one of them: the certificate itself, not its name, which anybody can write.
-    pub fn has_signer_of(&self, signed: &super::SignedPdf) -> bool {
-        self.0.contains(&signed.signer)
-    }
 }
 
 fn moment(since_1970: Duration) -> OffsetDateTime {

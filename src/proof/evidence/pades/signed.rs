@@ -15,6 +15,7 @@ use super::super::signed_data::{attributes, certificates, is_of};
 use super::super::timestamp::{Token, TokenError, request, signed_by};
 use super::content;
 use super::error::{PadesError, Problem};
+use super::identity::Certificates;
 use super::syntax::{after_blanks, number};
 use super::update::Prepared;
 use crate::input::hex;
@@ -23,7 +24,7 @@ use crate::input::hex;
 pub struct SignedPdf {
     pdf: Prepared,
     data: SignedData,
-    pub(super) signer: Certificate,
+    signer: Certificate,
 }
 
 impl SignedPdf {
@@ -44,6 +45,11 @@ impl SignedPdf {
     /// Who signed, as the certificate that comes along names it (RFC 4514).
     pub fn signer(&self) -> String {
         self.signer.tbs_certificate.subject.to_string()
+    }
+
+    /// Whether the signer's certificate is one of these: itself, not its name, which anybody can write.
+    pub fn is_by(&self, listed: &Certificates) -> bool {
+        listed.0.contains(&self.signer)
     }
 
     /// SHA-256 of the signer's certificate.

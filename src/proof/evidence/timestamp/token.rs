@@ -12,39 +12,10 @@ use time::{OffsetDateTime, PrimitiveDateTime};
 
 use super::super::signed_data::{attributes, certificates, digest, is_of};
 use super::request::MessageImprint;
-use crate::words::{Language, Phrase, phrase};
+use super::token_error::TokenError;
 
 /// `id-ct-TSTInfo` (RFC 3161, 2.4.2).
 const TST_INFO: ObjectIdentifier = ObjectIdentifier::new_unwrap("1.2.840.113549.1.9.16.1.4");
-/// Why a token is none, or not one for these bytes.
-#[derive(Debug, thiserror::Error)]
-#[error("{}", self.phrase().say(Language::English))]
-pub enum TokenError {
-    /// Not a timestamp in DER.
-    Form(#[from] der::Error),
-    /// The authority said no.
-    Refused(u8),
-    /// Something that a token must have is missing or more than one.
-    Content(&'static str),
-    /// Made for something else.
-    OtherBytes,
-    /// The signature does not hold.
-    Signature(Phrase),
-}
-
-impl TokenError {
-    /// For any language.
-    pub fn phrase(&self) -> Phrase {
-        match self {
-            TokenError::Form(e) => phrase!("evidence-token-form", why = e.to_string()),
-            TokenError::Refused(status) => phrase!("evidence-token-refused", status = u32::from(*status)),
-            TokenError::Content(problem) => phrase!("evidence-token", problem = *problem),
-            TokenError::OtherBytes => phrase!("evidence-token-other"),
-            TokenError::Signature(why) => phrase!("evidence-token-unsigned", why = why.clone()),
-        }
-    }
-}
-
 #[derive(Debug, Sequence)]
 struct StatusInfo {
     status: u8,
@@ -170,7 +141,7 @@ impl Token {
         if digest != self.imprint.hashed_message.as_bytes() {
             return Err(TokenError::OtherBytes);
         }
-        super::trust::signed_by(&self.signer, self.algorithms, &self.signed_attributes, &self.signature)
+        super::certificate::signed_by(&self.signer, self.algorithms, &self.signed_attributes, &self.signature)
             .map_err(TokenError::Signature)
     }
 }

@@ -34,6 +34,8 @@ fn page() -> Page {
         jobs,
         models: Models::embedded(),
         key: None,
+        pdf_signer: None,
+        log: None,
         offset: time::UtcOffset::UTC,
     })
     .expect("a free port");

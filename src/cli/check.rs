@@ -4,13 +4,14 @@ use std::path::{Path, PathBuf};
 
 use time::OffsetDateTime;
 
+use super::check_pdf;
 use super::codes::UNREADABLE;
 use super::log_check::LogTrust;
 use super::output::{JsonTarget, complain, language, say, write_json};
 use super::threads::pool;
 use super::unpacked::{self, Unpacking};
 use crate::custody::{AGREE_U, RemeasureError, remeasure};
-use crate::evidence::{Authorities, INDEX, Inspection, Item, Outcome, Signers, inspect, is_evidence};
+use crate::evidence::{Authorities, INDEX, Inspection, Item, Outcome, Signers, Token, inspect, is_evidence, is_pdf};
 use crate::words::{Figure, Language, Value, phrase, say};
 
 /// Options as typed.
@@ -20,6 +21,8 @@ pub(super) struct Arguments {
     folder: PathBuf,
     #[arg(long, value_name = "FILE")]
     signers: Option<PathBuf>,
+    #[arg(long, value_name = "FILE")]
+    certificates: Option<PathBuf>,
     #[arg(long, value_name = "FILE")]
     timestamp_ca: Option<PathBuf>,
     #[arg(long, value_name = "FILE")]
@@ -84,6 +87,11 @@ impl Trusted {
 
 fn open_and_check(arguments: &Arguments, trusted: &Trusted) -> Result<u8, String> {
     let folder = &arguments.folder;
+    if folder.is_file() && is_pdf(folder) {
+        let (items, signer) = check_pdf::look(folder, arguments.certificates.as_deref(), trusted.authorities.as_ref())?;
+        let intact = items.iter().all(|item| item.outcome != Outcome::Failed);
+        return conclude(&items, (intact, true), signer.as_deref(), arguments);
+    }
     match unpacked::open(folder) {
         Ok(opened) if opened.was_one_file => return check(&opened.folder, arguments, trusted),
         Ok(_) => {}
@@ -106,7 +114,8 @@ fn open_and_check(arguments: &Arguments, trusted: &Trusted) -> Result<u8, String
 fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, String> {
     let mut inspection = inspect(folder).map_err(|e| cannot_read(folder, &e))?;
     let signer = who_signed(&mut inspection, trusted.signers.as_ref());
-    who_stamped(&mut inspection, trusted.authorities.as_ref(), OffsetDateTime::now_utc());
+    let stamped = who_stamped(&inspection.tokens, trusted.authorities.as_ref(), OffsetDateTime::now_utc());
+    inspection.items.extend(stamped);
     inspection.items.extend(trusted.logs.check(&folder.join("data")));
     let copy = inspection.items.iter().any(|item| item.what == "sealed files");
     if inspection.intact() && !copy {
@@ -115,20 +124,31 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
         let found = phrase!("evidence-not-measured", why = if copy { "copy" } else { "altered" });
         inspection.items.push(Item { what: MEASURED.to_owned(), outcome: Outcome::NotCheckable, found });
     }
-    let code = match (inspection.intact(), &signer) {
+    let state = (inspection.intact(), inspection.signed);
+    conclude(&inspection.items, state, signer.as_deref(), arguments)
+}
+
+/// Says what was found; whether it is intact, and signed by anybody, gives the exit code with who signed.
+fn conclude(
+    items: &[Item],
+    (intact, signed): (bool, bool),
+    signer: Option<&str>,
+    arguments: &Arguments,
+) -> Result<u8, String> {
+    let code = match (intact, signer) {
         (false, _) => ALTERED,
         (true, Some(_)) => 0,
         (true, None) => UNSIGNED,
     };
     let outcome = match code {
         ALTERED => "altered",
-        UNSIGNED if inspection.signed => "intact, signer unknown",
+        UNSIGNED if signed => "intact, signer unknown",
         UNSIGNED => "intact, unsigned",
         _ => "intact and signed",
     };
-    say(&words(&inspection.items, outcome, language()), arguments.json.as_ref());
+    say(&words(items, outcome, language()), arguments.json.as_ref());
     if let Some(target) = &arguments.json {
-        let checks = inspection.items.iter().map(|i| RecordItem {
+        let checks = items.iter().map(|i| RecordItem {
             what: &i.what,
             outcome: name(i.outcome),
             found: i.found.say(Language::English),
@@ -137,7 +157,7 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
             format: "check/1",
             folder: arguments.folder.display().to_string(),
             outcome,
-            signer: signer.as_deref(),
+            signer,
             checks: checks.collect(),
         };
         write_json(target, &record)?;
@@ -168,10 +188,10 @@ fn who_signed(inspection: &mut Inspection, signers: Option<&Signers>) -> Option<
 
 /// Whether the timestamps are by authorities that count, and each was stamped
 /// again before its authority's certificate ended.
-fn who_stamped(inspection: &mut Inspection, authorities: Option<&Authorities>, now: OffsetDateTime) {
+pub(super) fn who_stamped(tokens: &[Token], authorities: Option<&Authorities>, now: OffsetDateTime) -> Vec<Item> {
     let mut judged = Vec::new();
-    for (n, token) in inspection.tokens.iter().enumerate() {
-        let covered = inspection.tokens.get(n + 1).map_or(now, |next| next.time);
+    for (n, token) in tokens.iter().enumerate() {
+        let covered = tokens.get(n + 1).map_or(now, |next| next.time);
         judged.push(match authorities.map(|a| a.vouch_for(token)) {
             None => (Outcome::NotCheckable, phrase!("evidence-no-authority")),
             Some(Err(why)) => (Outcome::Failed, phrase!("evidence-authority-false", why = why)),
@@ -185,8 +205,7 @@ fn who_stamped(inspection: &mut Inspection, authorities: Option<&Authorities>, n
             }
         });
     }
-    let items = judged.into_iter().map(|(outcome, found)| Item { what: "authority".to_owned(), outcome, found });
-    inspection.items.extend(items);
+    judged.into_iter().map(|(outcome, found)| Item { what: "authority".to_owned(), outcome, found }).collect()
 }
 
 fn measured_again(folder: &Path, items: &mut Vec<Item>) {

@@ -4,7 +4,9 @@
 mod audit;
 mod bay;
 mod camera;
+mod certificate;
 mod check;
+mod check_pdf;
 mod codes;
 mod complete;
 mod dates;
@@ -22,6 +24,7 @@ mod logged;
 mod new;
 mod next_step;
 mod output;
+mod pdf_signer;
 mod phases;
 mod plan;
 mod recheck;
@@ -76,6 +79,7 @@ enum Command {
     Gauge(gauge::Arguments),
     Sheet(sheet::Arguments),
     Seal(seal::Arguments),
+    Certificate(certificate::Arguments),
     Stamp(stamp::Arguments),
     Redact(redact::Arguments),
     Check(check::Arguments),
@@ -134,6 +138,7 @@ pub fn run() -> ExitCode {
         Command::Sheet(a) => sheet::run(&a),
         Command::Seal(a) => seal::run(&a),
         Command::Redact(a) => redact::run(&a),
+        Command::Certificate(a) => certificate::run(&a),
         Command::Stamp(a) => stamp::run(&a),
         Command::Check(a) => check::run(&a),
         Command::Explain(a) => explain::run(&a),

@@ -32,7 +32,7 @@ pub const PHASES: [Phase; 6] = [
         commands: &["sheet", "camera", "survey", "seating", "gauge", "recheck", "setup", "plan", "bay"],
     },
     Phase { key: "help-phase-measure", commands: &["new", "verify", "watch", "serve", "explain"] },
-    Phase { key: "help-phase-prove", commands: &["seal", "stamp", "check", "redact"] },
+    Phase { key: "help-phase-prove", commands: &["seal", "certificate", "stamp", "check", "redact"] },
     Phase { key: "help-phase-oversee", commands: &["audit", "log", "trends", "due"] },
     Phase { key: "help-phase-train", commands: &["gallery", "drill", "stage"] },
     Phase { key: "help-phase-tools", commands: &["detect", "schema", "completions", "man"] },

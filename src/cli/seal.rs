@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use super::codes::UNREADABLE;
 use super::logged;
 use super::output::{cannot_read, complain, language, note, say, shown, wish, write_file};
+use super::pdf_signer;
 use crate::custody;
 use crate::evidence::{self, Answer, Bytes, Contents, Key, NAMESPACE};
 use crate::folder::Models;
@@ -24,6 +25,10 @@ pub(super) struct Arguments {
     out: PathBuf,
     #[arg(long, value_name = "FILE")]
     key: Option<PathBuf>,
+    #[arg(long, value_name = "FILE", conflicts_with = "timestamp")]
+    sign_pdf: Option<PathBuf>,
+    #[arg(long, value_name = "FILE", requires = "sign_pdf")]
+    certificate: Option<PathBuf>,
     #[arg(long, value_name = "FILE")]
     timestamp: Option<PathBuf>,
     #[arg(long, value_name = "FILE")]
@@ -56,12 +61,19 @@ fn seal(arguments: &Arguments) -> Result<String, String> {
         .map(|path| Key::open(path, &ask))
         .transpose()
         .map_err(|e| e.phrase().say(language()))?;
+    let pdf_signer = pdf_signer::open(arguments.sign_pdf.as_deref(), arguments.certificate.as_deref())?;
     let options = job::Options { models };
     let gathered = arguments
         .jobs
         .iter()
         .map(|path| custody::gather(path, &options, wish()).map_err(|e| e.phrase().say(language())));
     let mut gathered: Vec<(JobRecord, Contents)> = gathered.collect::<Result<_, _>>()?;
+    if let Some(identity) = &pdf_signer {
+        for one in &mut gathered {
+            custody::sign_report(one, identity, wish(), time::OffsetDateTime::now_utc())
+                .map_err(|e| e.phrase().say(language()))?;
+        }
+    }
     if let Some(folder) = &arguments.log {
         log_all(folder, &mut gathered)?;
     }

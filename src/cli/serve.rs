@@ -8,6 +8,7 @@ use time::UtcOffset;
 use super::codes::UNREADABLE;
 use super::logged;
 use super::output::{colour, complain, language, note, say};
+use super::pdf_signer;
 use super::seal::ask;
 use crate::evidence::Key;
 use crate::folder::Models;
@@ -23,6 +24,10 @@ pub(super) struct Arguments {
     jobs: PathBuf,
     #[arg(long, value_name = "FILE")]
     key: Option<PathBuf>,
+    #[arg(long, value_name = "FILE")]
+    sign_pdf: Option<PathBuf>,
+    #[arg(long, value_name = "FILE", requires = "sign_pdf")]
+    certificate: Option<PathBuf>,
     #[arg(long, value_name = "FILE", requires = "tls_key")]
     tls_cert: Option<PathBuf>,
     #[arg(long, value_name = "FILE", requires = "tls_cert")]
@@ -63,6 +68,7 @@ fn ready(arguments: Arguments) -> Result<Options, String> {
         jobs: arguments.jobs,
         models,
         key: arguments.key.as_deref().map(open).transpose()?,
+        pdf_signer: pdf_signer::open(arguments.sign_pdf.as_deref(), arguments.certificate.as_deref())?,
         tls: tls(arguments.tls_cert.zip(arguments.tls_key), arguments.tls_own),
         names: arguments.names,
         note: |words| note(&format!("{}\n", words.say(language()))),

@@ -4,6 +4,7 @@ use std::path::PathBuf;
 
 use super::codes::UNREADABLE;
 use super::output::{complain, language, say, shown, write_file};
+use super::pdf_signer;
 use super::seal::read_answer;
 use super::unpacked;
 use crate::evidence;
@@ -36,6 +37,13 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 
 fn stamp(arguments: &Arguments) -> Result<String, String> {
     let named = shown(&arguments.folder);
+    if evidence::is_pdf(&arguments.folder) {
+        return match (&arguments.request, &arguments.answer) {
+            (Some(request), _) => pdf_signer::request_stamp(&arguments.folder, request),
+            (None, Some(answer)) => pdf_signer::stamp(&arguments.folder, answer),
+            (None, None) => Err(say!(language(), "cli-stamp-no-answer")),
+        };
+    }
     let opened = unpacked::open(&arguments.folder)?;
     let folder = &opened.folder;
     if !evidence::is_evidence(folder) {

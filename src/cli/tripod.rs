@@ -219,7 +219,7 @@ impl<'a> Bench<'a> {
         self.shown = Some(record.verdict);
         say(&in_brief(record, language()), None);
         let Some(folder) = self.watched.report else { return Ok(()) };
-        say(&write_report(folder, self.watched.job, record)?, None);
+        say(&write_report(folder, self.watched.job, record, None)?, None);
         Ok(())
     }
 }

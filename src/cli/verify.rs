@@ -6,7 +6,9 @@ use super::codes::UNREADABLE;
 use super::follow_up::{Of, add};
 use super::logged;
 use super::output::{JsonTarget, colour, complain, language, note, say, wish, write_file, write_json};
+use super::pdf_signer;
 use super::threads::pool;
+use crate::evidence::Identity;
 use crate::folder::Models;
 use crate::job::{self, Error};
 use crate::record::JobRecord;
@@ -29,6 +31,10 @@ pub(super) struct Arguments {
     pub(super) json: Option<JsonTarget>,
     #[arg(long, value_name = "DIR")]
     pub(super) report: Option<PathBuf>,
+    #[arg(long, value_name = "FILE", requires = "report")]
+    pub(super) sign_pdf: Option<PathBuf>,
+    #[arg(long, value_name = "FILE", requires = "sign_pdf")]
+    pub(super) certificate: Option<PathBuf>,
     #[arg(long)]
     pub(super) private: bool,
     #[arg(long, value_name = "DIR")]
@@ -59,7 +65,7 @@ impl Element {
 /// Verifies all jobs; the exit code is the worst job's.
 pub(super) fn run(arguments: Arguments) -> u8 {
     match prepare(&arguments) {
-        Ok((options, pool, log)) => pool.install(|| verify_all(&arguments, &options, log.as_ref())),
+        Ok((options, pool, ready)) => pool.install(|| verify_all(&arguments, &options, &ready)),
         Err(message) => {
             complain(&message);
             UNREADABLE
@@ -67,7 +73,13 @@ pub(super) fn run(arguments: Arguments) -> u8 {
     }
 }
 
-fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool, Option<Log>), String> {
+/// What was opened before any work.
+struct Ready {
+    log: Option<Log>,
+    pdf_signer: Option<Identity>,
+}
+
+fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool, Ready), String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.say(language()))?;
     let new = [(&arguments.moved, Of::Move), (&arguments.more, Of::SamePlace)];
     for (files, of) in new.into_iter().filter(|(files, _)| !files.is_empty()) {
@@ -77,13 +89,14 @@ fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool, Op
         add(job, files, of, arguments.step.as_deref(), &models)?;
     }
     let log = arguments.log.as_deref().map(logged::open).transpose()?;
-    Ok((job::Options { models }, pool(arguments.threads)?, log))
+    let pdf_signer = pdf_signer::open(arguments.sign_pdf.as_deref(), arguments.certificate.as_deref())?;
+    Ok((job::Options { models }, pool(arguments.threads)?, Ready { log, pdf_signer }))
 }
 
-fn verify_all(arguments: &Arguments, options: &job::Options, log: Option<&Log>) -> u8 {
+fn verify_all(arguments: &Arguments, options: &job::Options, ready: &Ready) -> u8 {
     let results: Vec<Result<JobRecord, Error>> = job::verify_all(&arguments.jobs, options);
     // Nobody sees a verdict that could still be left out.
-    if let Some(log) = log
+    if let Some(log) = &ready.log
         && let Err(message) = log_all(log, &results)
     {
         complain(&message);
@@ -97,7 +110,7 @@ fn verify_all(arguments: &Arguments, options: &job::Options, log: Option<&Log>) 
         match result {
             Ok(record) => {
                 code = worse(code, record.verdict.exit_code());
-                present(arguments, path, &record).unwrap_or_else(|message| {
+                present(arguments, path, &record, ready.pdf_signer.as_ref()).unwrap_or_else(|message| {
                     complain(&message);
                     code = UNREADABLE;
                 });
@@ -145,17 +158,22 @@ fn log_all(log: &Log, results: &[Result<JobRecord, Error>]) -> Result<(), String
 }
 
 /// Words on the terminal, and the report where it was asked for.
-fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(), String> {
+fn present(arguments: &Arguments, path: &Path, record: &JobRecord, signer: Option<&Identity>) -> Result<(), String> {
     let json = arguments.json.as_ref();
     let options = TextOptions { colour: colour(json), language: language(), ..TextOptions::default() };
     say(&report::text(record, &options), json);
     let Some(folder) = &arguments.report else { return Ok(()) };
-    say(&write_report(folder, path, record)?, json);
+    say(&write_report(folder, path, record, signer)?, json);
     Ok(())
 }
 
 /// Writes a job's report in all its forms; says where it is.
-pub(super) fn write_report(folder: &Path, job: &Path, record: &JobRecord) -> Result<String, String> {
+pub(super) fn write_report(
+    folder: &Path,
+    job: &Path,
+    record: &JobRecord,
+    signer: Option<&Identity>,
+) -> Result<String, String> {
     make(folder)?;
     let pictures = report::pictures(job, record).map_err(|e| e.phrase().say(language()))?;
     let result = record.to_json().map_err(|e| say!(language(), "verify-no-json", why = e.to_string()))?;
@@ -165,7 +183,8 @@ pub(super) fn write_report(folder: &Path, job: &Path, record: &JobRecord) -> Res
     write_file(&html, report::html(record, &pictures, spoken).as_bytes())?;
     write_file(&folder.join(format!("{stem}.json")), &result)?;
     let pdf = folder.join(format!("{stem}.pdf"));
-    write_file(&pdf, &report::pdf(record, &pictures, &result, spoken).map_err(|e| e.phrase().say(language()))?)?;
+    let written = report::pdf(record, &pictures, &result, spoken).map_err(|e| e.phrase().say(language()))?;
+    write_file(&pdf, &pdf_signer::sign(written, signer, spoken)?)?;
     let customer = customers(folder)?.join(format!("{stem}.html"));
     write_file(&customer, report::customer_html(record, &report::digest(&result), spoken).as_bytes())?;
     let [html, pdf, customer] = [html, pdf, customer].map(|file| file.display().to_string());

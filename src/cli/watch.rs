@@ -104,6 +104,9 @@ fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
         jobs: vec![job.to_path_buf()],
         json: None,
         private: false,
+        // Reports while work goes on; the one to hand on is signed by `verify` or `seal`.
+        sign_pdf: None,
+        certificate: None,
         report: arguments.report.clone(),
         models: arguments.models.clone(),
         threads: arguments.threads,

@@ -7,6 +7,7 @@
 
 mod adjust;
 mod architecture;
+mod attacks;
 mod audit;
 mod bay;
 mod before;

@@ -1,7 +1,7 @@
 //! Files that are on the disk, whole, before anybody is told that they are kept.
 
 use std::ffi::OsString;
-use std::fs::{self, File};
+use std::fs::{self, File, OpenOptions};
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 
@@ -22,6 +22,27 @@ pub fn write_durably(path: &Path, bytes: &[u8]) -> io::Result<()> {
         let _ = fs::remove_file(&part);
     }
     moved
+}
+
+/// The same for a secret: from its first byte on only its owner may read it.
+///
+/// # Errors
+/// What the system says.
+pub fn write_private(path: &Path, bytes: &[u8]) -> io::Result<()> {
+    let part = part_of(path)?;
+    // One that a crash left has whatever rights it has.
+    match fs::remove_file(&part) {
+        Err(e) if e.kind() != io::ErrorKind::NotFound => return Err(e),
+        _ => {}
+    }
+    let mut options = OpenOptions::new();
+    options.write(true).create_new(true);
+    #[cfg(unix)]
+    std::os::unix::fs::OpenOptionsExt::mode(&mut options, 0o600);
+    let mut written = options.open(&part)?;
+    written.write_all(bytes)?;
+    written.sync_all()?;
+    move_durably(&part, path)
 }
 
 /// Moves a file that was synced to its name, and the name to the disk.

@@ -14,7 +14,7 @@ mod paths;
 pub mod vin;
 mod write;
 
-pub use durable::{make_folder_durably, move_durably, sync_folder, write_durably};
+pub use durable::{make_folder_durably, move_durably, sync_folder, write_durably, write_private};
 pub use file::{CARD_IDS, INSTRUMENTS, MOST_MOVES};
 pub use job_file::{Attachment, Calibration, JobFile, MoveEntry, Phase, PhotoEntry, Reading, Vehicle};
 pub use job_folder::{AttachedFile, JobFolder, PhotoFile, is_picture};

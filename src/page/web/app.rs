@@ -11,7 +11,7 @@ use tokio::sync::Semaphore;
 use super::error::Error;
 use super::limits;
 use super::tls::{Keeper, Tls};
-use crate::evidence::Key;
+use crate::evidence::{Identity, Key};
 use crate::folder::Models;
 use crate::job;
 use crate::transparency::Log;
@@ -31,6 +31,8 @@ pub struct Options {
     pub models: Models,
     /// Signs closed jobs.
     pub key: Option<Key>,
+    /// Signs the PDF reports of closed jobs.
+    pub pdf_signer: Option<Identity>,
     /// Encryption; without it the page speaks plain HTTP.
     pub tls: Option<Tls>,
     /// Names that phones type for this machine; the first stands in the square.
@@ -47,6 +49,7 @@ pub struct Options {
 pub(super) struct App {
     pub(super) options: job::Options,
     pub(super) key: Option<Key>,
+    pub(super) pdf_signer: Option<Identity>,
     pub(super) log: Option<Arc<Log>>,
     pub(super) offset: UtcOffset,
     pub(super) shelf: Arc<Shelf>,
@@ -85,6 +88,7 @@ impl App {
         let log = options.log.map(Arc::new);
         Ok(Arc::new(App {
             key: options.key,
+            pdf_signer: options.pdf_signer,
             offset: options.offset,
             desk: Arc::new(Desk::new(job_options.clone(), Arc::clone(&shelf), log.clone())),
             log,

@@ -12,7 +12,7 @@ use crate::words::{Phrase, phrase};
 pub use due::{Due, due};
 pub use redact::{Area, RedactError, redact};
 pub use remeasure::{AGREE_U, RemeasureError, Remeasured, differences, remeasure};
-pub use seal::{GatherError, gather};
+pub use seal::{GatherError, gather, sign_report};
 
 /// The result in an evidence folder's payload.
 const RESULT: &str = "result.json";

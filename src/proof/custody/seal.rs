@@ -3,14 +3,17 @@
 use std::collections::BTreeMap;
 use std::path::{Component, Path};
 
-use crate::evidence::{Bytes, Contents};
+use crate::evidence::{Bytes, Contents, Identity, PadesError, sign_pdf};
 use crate::folder::{InputFile, JobFolder, Kind, Origin};
 use crate::record::JobRecord;
 use crate::report;
-use crate::words::{Language, Phrase, Wish, phrase};
+use crate::words::{Language, Phrase, Wish, phrase, say};
 
 use super::{CHANGES, MOST_UP, RESULT, sealed_job};
 use crate::job::{Error, Options, verify_and};
+
+/// The report as PDF, in an evidence folder's payload.
+const REPORT_PDF: &str = "report.pdf";
 
 /// Why a job cannot be gathered for sealing.
 #[derive(Debug, thiserror::Error)]
@@ -86,12 +89,30 @@ pub fn gather(path: &Path, options: &Options, wish: Wish) -> Result<(JobRecord, 
     let pictures = report::pictures(path, &record)?;
     let language = wish.for_job(record.context.language);
     payload.insert("report.html".to_owned(), Bytes::Here(report::html(&record, &pictures, language).into_bytes()));
-    payload.insert("report.pdf".to_owned(), Bytes::Here(report::pdf(&record, &pictures, &json, language)?));
+    payload.insert(REPORT_PDF.to_owned(), Bytes::Here(report::pdf(&record, &pictures, &json, language)?));
     let customer = report::customer_html(&record, &report::digest(&json), language);
     payload.insert("for-the-customer.html".to_owned(), Bytes::Here(customer.into_bytes()));
     payload.insert(RESULT.to_owned(), Bytes::Here(json));
     let info = info(&record);
     Ok((record, Contents { payload, info }))
+}
+
+/// Puts a signature into the PDF report of what was gathered; `moment` is when,
+/// by the signer's clock.
+///
+/// # Errors
+/// The certificate does not count at `moment`, or the key refuses.
+pub fn sign_report(
+    (record, contents): &mut (JobRecord, Contents),
+    identity: &Identity,
+    wish: Wish,
+    moment: time::OffsetDateTime,
+) -> Result<(), PadesError> {
+    let field = say!(wish.for_job(record.context.language), "evidence-pdf-field");
+    if let Some(Bytes::Here(report)) = contents.payload.get_mut(REPORT_PDF) {
+        *report = sign_pdf(report, identity, &field, moment)?;
+    }
+    Ok(())
 }
 
 /// Every file that the verification read, cameras chosen by EXIF among them.

@@ -2,6 +2,8 @@
 //! (RFC 8493, SHA-512), signed over its tag manifest (SSHSIG, as OpenSSH makes
 //! and checks it), stamped by an authority where wanted (RFC 3161).
 //!
+//! A report as PDF may bear a signature of its own, which any reader of PDF shows (`pades`).
+//!
 //! Writing and checking are apart: [`seal`] makes a folder of given contents,
 //! [`inspect`] looks at a folder that may be anything and trusts nothing in it.
 //! What the contents mean (does the result follow from the photos?) is for the
@@ -13,10 +15,12 @@ mod inspection;
 mod key;
 mod manifest;
 mod one_file;
+mod pades;
 mod redacted;
 mod seal;
 mod several;
 mod signature;
+mod signed_data;
 mod signers;
 mod timestamp;
 
@@ -28,6 +32,9 @@ pub use inspection::{Inspection, Item, Outcome};
 pub use key::{Key, KeyError, Passphrase};
 pub use manifest::Manifest;
 pub use one_file::{OneFileError, is_one_file, pack, repack, unpack};
+pub use pades::{
+    Certificates, Identity, OwnCertificate, PadesError, Problem, SignedPdf, is_pdf, own_certificate, sign_pdf,
+};
 pub use redacted::{REDACTION, Redaction, SEALED};
 pub use seal::{Answer, Bytes, Contents, SealError, seal};
 pub use several::seal_several;

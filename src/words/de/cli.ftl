@@ -159,6 +159,12 @@ cli-seal-no-name = { $path } ist kein Name
 cli-stamp-request = Geschrieben: { $file }. An eine Zeitstempelstelle senden, danach: baywitness stamp { $folder } --answer FILE
 cli-stamp-no-answer = die Antwort mit --answer nennen
 cli-stamped = { $folder } gestempelt: Zeit nach { $authority }: { $when }. Vor dem { $ends } neu stempeln, dann endet das Zertifikat der Stelle.
+cli-stamp-sealed = { $file } liegt in einem versiegelten Ordner, der nie geändert wird: den Ordner stempeln oder einen Bericht außerhalb
+cli-stamped-pdf = { $file } gestempelt: Zeit nach { $authority }: { $when }; das Zertifikat der Stelle endet am { $ends }.
+cli-pdf-large = { $file } ist zu groß für einen Bericht
+cli-certificate-made = Angelegt: { $file }, für niemand sonst lesbar, und { $public } zum Weitergeben; das Zertifikat endet am { $ends }.
+cli-certificate-next = Berichte damit signieren: baywitness verify JOB --report DIR --sign-pdf { $file }
+cli-certificate-ending = { $file } hat die Endung des Zertifikats, das daneben geschrieben wird: eine andere nehmen, etwa .pem
 cli-redacted = Angelegt: { $folder }; Fotos maskiert, Berichte und Anhänge weggelassen, alle übrigen Dateien wie versiegelt.
 cli-redacted-check = Wer ihn erhält, prüft ihn mit: baywitness check { $folder }
 

@@ -347,6 +347,37 @@ evidence-authorities-bad = enthält ein fehlerhaftes Zertifikat ({ $why })
 evidence-authority-elsewhere = Das Zertifikat führt zu keiner der angegebenen Zeitstempelstellen ({ $why })
 evidence-authority-early = Die Zeit liegt vor 1970
 
+# PDF reports that are signed.
+evidence-pdf-field = Signatur dieses Berichts
+evidence-pdf-problem =
+    { $problem ->
+        [no-key] enthält keinen privaten Schlüssel in PEM: die Datei des Schlüssels nennen oder einen mit `baywitness certificate` anlegen
+        [locked] der private Schlüssel ist verschlüsselt: ohne Passwort in eine Datei schreiben, die nur Sie lesen dürfen (`openssl pkey -in KEY -out FILE`)
+        [key-kind] der Schlüssel ist von anderer Art: einen für ECDSA auf P-256 oder P-384 nennen oder einen für RSA mit 2048 bis 4096 Bit
+        [no-certificate] enthält kein Zertifikat in PEM oder zu viele: die Datei des Zertifikats mit --certificate nennen
+        [unreadable] enthält ein Zertifikat, das nicht lesbar ist: beim Aussteller in PEM anfragen
+        [other-key] keines der Zertifikate gehört zum privaten Schlüssel: das nennen, das für diesen Schlüssel ausgestellt wurde
+        [usage] das Zertifikat ist für anderes als Signaturen: eines mit der Verwendung digitalSignature oder nonRepudiation anfragen
+        [early] das Zertifikat gilt noch nicht: die Uhr dieses Rechners stellen oder warten
+        [late] das Zertifikat ist abgelaufen: ein neues besorgen oder eines mit `baywitness certificate` anlegen
+        [no-pdf] kein PDF-Bericht dieses Programms
+        [signed-already] schon signiert: den Bericht neu schreiben und diesen signieren
+        [unsigned] ein PDF ohne Signatur: mit --sign-pdf schreiben
+        [range] die Signatur deckt nicht die ganze Datei ab: nach dem Signieren wurde etwas angefügt oder abgeschnitten
+        [no-signature] die Signatur ist keine, die dieses Programm liest (PAdES, ein Unterzeichner)
+        [stamped-already] hat schon einen Zeitstempel
+        [no-room] der Zeitstempel ist größer als der Platz dafür: eine Zeitstempelstelle mit kürzeren Antworten fragen
+        [name] der Name ist leer, länger als 64 Zeichen oder enthält Steuerzeichen
+       *[years] ein Zertifikat gilt 1 bis 10 Jahre
+    }
+evidence-pdf-by = von { $who }, über die ganze Datei; Uhr des Unterzeichners: { $when }
+evidence-pdf-listed = { $who }; das Zertifikat wurde angegeben
+evidence-pdf-unlisted = das Zertifikat ist keines der angegebenen; SHA-256: { $print }
+evidence-pdf-no-certificates = keine Zertifikate angegeben (--certificates)
+evidence-pdf-stamped = signiert spätestens { $when }, laut { $authority }
+evidence-pdf-signature = die Signatur gilt nicht: { $why }
+evidence-pdf-form = die Signatur lässt sich nicht lesen oder schreiben ({ $why })
+
 # The log of attempts: what is wrong with its files.
 evidence-log-none = { $folder } enthält kein Versuchsprotokoll: eines mit `baywitness log new { $folder } --origin NAME` anlegen oder einen anderen Ordner nennen
 evidence-log-name = „{ $name }“ ist kein Name eines Protokolls oder Zeugen: einen wie shop.example/attempts schreiben, ohne Leer- und Pluszeichen

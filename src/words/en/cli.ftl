@@ -159,6 +159,12 @@ cli-seal-no-name = { $path } is no name
 cli-stamp-request = Wrote { $file }. Send it to a timestamp authority, then: baywitness stamp { $folder } --answer FILE
 cli-stamp-no-answer = name the answer with --answer
 cli-stamped = Stamped { $folder }: { $authority } says { $when }. Stamp it again before { $ends }, when the authority's certificate ends.
+cli-stamp-sealed = { $file } lies in a sealed folder, which is never changed: stamp the folder, or a report that lies outside
+cli-stamped-pdf = Stamped { $file }: { $authority } says { $when }; the authority's certificate ends on { $ends }.
+cli-pdf-large = { $file } is too large for a report
+cli-certificate-made = Made { $file }, which nobody else may read, and { $public } to hand on; the certificate ends on { $ends }.
+cli-certificate-next = Sign reports with it: baywitness verify JOB --report DIR --sign-pdf { $file }
+cli-certificate-ending = { $file } has the ending of the certificate that is written beside it: name it with another, such as .pem
 cli-redacted = Made { $folder }: photos masked, reports and attachments left out, all other files as sealed.
 cli-redacted-check = Who gets it checks it with: baywitness check { $folder }
 

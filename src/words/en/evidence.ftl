@@ -347,6 +347,37 @@ evidence-authorities-bad = it holds a bad certificate ({ $why })
 evidence-authority-elsewhere = its certificate leads to none of the given authorities ({ $why })
 evidence-authority-early = its time is before 1970
 
+# PDF reports that are signed.
+evidence-pdf-field = Signature of this report
+evidence-pdf-problem =
+    { $problem ->
+        [no-key] it holds no private key in PEM: name the key's file, or make one with `baywitness certificate`
+        [locked] its private key is encrypted: write it out without a passphrase into a file that only you may read (`openssl pkey -in KEY -out FILE`)
+        [key-kind] its key is of another kind: name one for ECDSA on P-256 or P-384, or for RSA with 2048 to 4096 bits
+        [no-certificate] it holds no certificate in PEM, or too many: name the certificate's file with --certificate
+        [unreadable] it holds a certificate that cannot be read: ask its issuer for it in PEM
+        [other-key] none of its certificates belongs to the private key: name the one that was issued for this key
+        [usage] its certificate is for other uses than signatures: ask for one with the key usage digitalSignature or nonRepudiation
+        [early] its certificate does not count yet: set this machine's clock, or wait
+        [late] its certificate has ended: get a new one, or make one with `baywitness certificate`
+        [no-pdf] it is no PDF report of this program
+        [signed-already] it is signed already: make the report again, and sign that
+        [unsigned] it is a PDF without a signature: write it with --sign-pdf
+        [range] its signature does not cover the whole file: something was added or cut off after it was signed
+        [no-signature] its signature is none that this program reads (PAdES, one signer)
+        [stamped-already] it has a timestamp already
+        [no-room] the timestamp is larger than the place that was left for it: ask an authority whose answers are shorter
+        [name] the name is empty, longer than 64 characters or has control characters
+       *[years] a certificate counts from 1 to 10 years
+    }
+evidence-pdf-by = by { $who }, over the whole file; the signer's own clock said { $when }
+evidence-pdf-listed = { $who }, whose certificate was given
+evidence-pdf-unlisted = its certificate is not among those that were given; its SHA-256 is { $print }
+evidence-pdf-no-certificates = no certificates were given (--certificates)
+evidence-pdf-stamped = signed no later than { $when }, says { $authority }
+evidence-pdf-signature = its signature does not hold: { $why }
+evidence-pdf-form = its signature cannot be read or written ({ $why })
+
 # The log of attempts: what is wrong with its files.
 evidence-log-none = { $folder } holds no log: make one with `baywitness log new { $folder } --origin NAME`, or name another folder
 evidence-log-name = "{ $name }" is no name of a log or witness: write one like shop.example/attempts, without blanks and plus signs

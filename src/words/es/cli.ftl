@@ -159,6 +159,12 @@ cli-seal-no-name = { $path } no es un nombre
 cli-stamp-request = Escrito: { $file }. Enviarlo a una autoridad de sellado de tiempo y después: baywitness stamp { $folder } --answer FILE
 cli-stamp-no-answer = indicar la respuesta con --answer
 cli-stamped = Sello de tiempo puesto en { $folder }: hora según { $authority }: { $when }. Sellar de nuevo antes del { $ends }, cuando termina el certificado de la autoridad.
+cli-stamp-sealed = { $file } está en una carpeta sellada, que nunca se cambia: sellar la carpeta o un informe que esté fuera
+cli-stamped-pdf = Sello de tiempo puesto en { $file }: hora según { $authority }: { $when }; el certificado de la autoridad termina el { $ends }.
+cli-pdf-large = { $file } es demasiado grande para un informe
+cli-certificate-made = Hecho { $file }, que nadie más puede leer, y { $public } para entregar; el certificado termina el { $ends }.
+cli-certificate-next = Firmar informes con él: baywitness verify JOB --report DIR --sign-pdf { $file }
+cli-certificate-ending = { $file } tiene la extensión del certificado que se escribe a su lado: usar otra, como .pem
 cli-redacted = Hecho { $folder }: fotos enmascaradas, informes y anexos omitidos, los demás archivos como se sellaron.
 cli-redacted-check = Quien la reciba la comprueba con: baywitness check { $folder }
 

@@ -347,6 +347,37 @@ evidence-authorities-bad = contiene un certificado incorrecto ({ $why })
 evidence-authority-elsewhere = su certificado no lleva a ninguna de las autoridades indicadas ({ $why })
 evidence-authority-early = su hora es anterior a 1970
 
+# PDF reports that are signed.
+evidence-pdf-field = Firma de este informe
+evidence-pdf-problem =
+    { $problem ->
+        [no-key] no contiene ninguna clave privada en PEM: indicar el archivo de la clave o crear una con `baywitness certificate`
+        [locked] su clave privada está cifrada: escribirla sin contraseña en un archivo que solo usted pueda leer (`openssl pkey -in KEY -out FILE`)
+        [key-kind] su clave es de otro tipo: indicar una para ECDSA en P-256 o P-384, o para RSA de 2048 a 4096 bits
+        [no-certificate] no contiene ningún certificado en PEM, o demasiados: indicar el archivo del certificado con --certificate
+        [unreadable] contiene un certificado que no se puede leer: pedirlo a su emisor en PEM
+        [other-key] ninguno de sus certificados corresponde a la clave privada: indicar el que se emitió para esta clave
+        [usage] su certificado es para otros usos que las firmas: pedir uno con el uso digitalSignature o nonRepudiation
+        [early] su certificado aún no vale: ajustar el reloj de este equipo o esperar
+        [late] su certificado ha terminado: obtener uno nuevo o crear uno con `baywitness certificate`
+        [no-pdf] no es un informe PDF de este programa
+        [signed-already] ya está firmado: hacer de nuevo el informe y firmar ese
+        [unsigned] es un PDF sin firma: escribirlo con --sign-pdf
+        [range] su firma no cubre todo el archivo: se añadió o se cortó algo después de firmarlo
+        [no-signature] su firma no es una que este programa lea (PAdES, un firmante)
+        [stamped-already] ya tiene un sello de tiempo
+        [no-room] el sello de tiempo es mayor que el sitio que se dejó para él: pedirlo a una autoridad de respuestas más cortas
+        [name] el nombre está vacío, pasa de 64 caracteres o tiene caracteres de control
+       *[years] un certificado vale de 1 a 10 años
+    }
+evidence-pdf-by = de { $who }, sobre todo el archivo; reloj del firmante: { $when }
+evidence-pdf-listed = { $who }, cuyo certificado se indicó
+evidence-pdf-unlisted = su certificado no está entre los indicados; su SHA-256 es { $print }
+evidence-pdf-no-certificates = no se indicaron certificados (--certificates)
+evidence-pdf-stamped = firmado no después de { $when }, según { $authority }
+evidence-pdf-signature = su firma no es válida: { $why }
+evidence-pdf-form = su firma no se puede leer ni escribir ({ $why })
+
 # The log of attempts: what is wrong with its files.
 evidence-log-none = { $folder } no contiene ningún registro de intentos: crear uno con `baywitness log new { $folder } --origin NAME`, o indicar otra carpeta
 evidence-log-name = «{ $name }» no es nombre de un registro ni de un testigo: escribir uno como shop.example/attempts, sin espacios ni signos más

@@ -159,6 +159,12 @@ cli-seal-no-name = { $path } n'est pas un nom
 cli-stamp-request = Écrit : { $file }. L'envoyer à une autorité d'horodatage, puis : baywitness stamp { $folder } --answer FILE
 cli-stamp-no-answer = nommer la réponse avec --answer
 cli-stamped = { $folder } horodaté : heure selon { $authority } : { $when }. Horodater de nouveau avant le { $ends }, fin du certificat de l'autorité.
+cli-stamp-sealed = { $file } se trouve dans un dossier scellé, qui n’est jamais modifié : horodater le dossier, ou un rapport qui est dehors
+cli-stamped-pdf = { $file } horodaté : heure selon { $authority } : { $when } ; le certificat de l’autorité se termine le { $ends }.
+cli-pdf-large = { $file } est trop grand pour un rapport
+cli-certificate-made = Fait : { $file }, que personne d’autre ne peut lire, et { $public } à remettre ; le certificat se termine le { $ends }.
+cli-certificate-next = Signer des rapports avec lui : baywitness verify JOB --report DIR --sign-pdf { $file }
+cli-certificate-ending = { $file } a l’extension du certificat qui est écrit à côté : en prendre une autre, par exemple .pem
 cli-redacted = Fait : { $folder } ; photos masquées, rapports et annexes laissés de côté, tous les autres fichiers comme scellés.
 cli-redacted-check = Qui le reçoit le contrôle avec : baywitness check { $folder }
 

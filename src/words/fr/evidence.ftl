@@ -347,6 +347,37 @@ evidence-authorities-bad = il contient un certificat incorrect ({ $why })
 evidence-authority-elsewhere = son certificat ne mène à aucune des autorités données ({ $why })
 evidence-authority-early = son heure est antérieure à 1970
 
+# PDF reports that are signed.
+evidence-pdf-field = Signature de ce rapport
+evidence-pdf-problem =
+    { $problem ->
+        [no-key] il ne contient aucune clé privée en PEM : nommer le fichier de la clé, ou en créer une avec `baywitness certificate`
+        [locked] sa clé privée est chiffrée : l’écrire sans mot de passe dans un fichier que vous seul pouvez lire (`openssl pkey -in KEY -out FILE`)
+        [key-kind] sa clé est d’un autre type : en nommer une pour ECDSA sur P-256 ou P-384, ou pour RSA de 2048 à 4096 bits
+        [no-certificate] il ne contient aucun certificat en PEM, ou trop : nommer le fichier du certificat avec --certificate
+        [unreadable] il contient un certificat illisible : le demander à son émetteur en PEM
+        [other-key] aucun de ses certificats ne correspond à la clé privée : nommer celui qui a été émis pour cette clé
+        [usage] son certificat est destiné à d’autres usages que les signatures : en demander un avec l’usage digitalSignature ou nonRepudiation
+        [early] son certificat ne vaut pas encore : régler l’horloge de cette machine, ou attendre
+        [late] son certificat est terminé : en obtenir un nouveau, ou en créer un avec `baywitness certificate`
+        [no-pdf] ce n’est pas un rapport PDF de ce programme
+        [signed-already] il est déjà signé : refaire le rapport et signer celui-là
+        [unsigned] c’est un PDF sans signature : l’écrire avec --sign-pdf
+        [range] sa signature ne couvre pas tout le fichier : quelque chose a été ajouté ou coupé après la signature
+        [no-signature] sa signature n’est pas de celles que ce programme lit (PAdES, un signataire)
+        [stamped-already] il a déjà un horodatage
+        [no-room] l’horodatage est plus grand que la place qui lui a été laissée : demander à une autorité dont les réponses sont plus courtes
+        [name] le nom est vide, dépasse 64 caractères ou contient des caractères de contrôle
+       *[years] un certificat vaut de 1 à 10 ans
+    }
+evidence-pdf-by = de { $who }, sur tout le fichier ; horloge du signataire : { $when }
+evidence-pdf-listed = { $who }, dont le certificat a été donné
+evidence-pdf-unlisted = son certificat n’est pas parmi ceux qui ont été donnés ; son SHA-256 est { $print }
+evidence-pdf-no-certificates = aucun certificat n’a été donné (--certificates)
+evidence-pdf-stamped = signé au plus tard le { $when }, selon { $authority }
+evidence-pdf-signature = sa signature n’est pas valable : { $why }
+evidence-pdf-form = sa signature ne peut être lue ou écrite ({ $why })
+
 # The log of attempts: what is wrong with its files.
 evidence-log-none = { $folder } ne contient aucun journal des essais : en créer un avec `baywitness log new { $folder } --origin NAME`, ou indiquer un autre répertoire
 evidence-log-name = « { $name } » n’est pas un nom de journal ou de témoin : en écrire un comme shop.example/attempts, sans espaces ni signes plus

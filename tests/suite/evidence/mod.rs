@@ -16,7 +16,8 @@ use rand::{RngExt, SeedableRng};
 mod copies;
 pub(crate) mod doors;
 mod flips;
-mod stamps;
+pub(crate) mod pades;
+pub(crate) mod stamps;
 mod tars;
 
 /// A folder of made-up payload, signed by a fresh key of ssh-keygen.

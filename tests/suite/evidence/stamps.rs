@@ -7,7 +7,7 @@ use std::process::Command;
 
 use super::doors::{run, small_job};
 
-struct Authority {
+pub(crate) struct Authority {
     dir: PathBuf,
 }
 
@@ -40,7 +40,7 @@ ess_cert_id_alg = sha256
 clock_precision_digits = PRECISION
 ";
 
-fn openssl(dir: &Path, line: &str) -> bool {
+pub(crate) fn openssl(dir: &Path, line: &str) -> bool {
     let out = Command::new("openssl").current_dir(dir).args(line.split(' ')).output().unwrap();
     if !out.status.success() {
         eprintln!("openssl {line}: {}", String::from_utf8_lossy(&out.stderr));
@@ -50,7 +50,7 @@ fn openssl(dir: &Path, line: &str) -> bool {
 
 impl Authority {
     /// A root, and a certificate for timestamps by it; `key` as `openssl genpkey` names it.
-    fn new(dir: &Path, key: &str, digits: usize) -> Authority {
+    pub(crate) fn new(dir: &Path, key: &str, digits: usize) -> Authority {
         fs::create_dir_all(dir).unwrap();
         fs::write(dir.join("serial"), "01\n").unwrap();
         fs::write(dir.join("conf"), CONFIG.replace("SERIAL", "serial").replace("PRECISION", &digits.to_string()))
@@ -68,14 +68,14 @@ impl Authority {
         Authority { dir: dir.to_path_buf() }
     }
 
-    fn answer(&self, request: &Path, out: &Path, options: &str) {
+    pub(crate) fn answer(&self, request: &Path, out: &Path, options: &str) {
         let (request, out) = (request.display(), out.display());
         let line =
             format!("ts -reply -config conf -queryfile {request} -signer tsa.pem -inkey tsa.key -out {out}{options}");
         assert!(openssl(&self.dir, &line));
     }
 
-    fn root(&self) -> PathBuf {
+    pub(crate) fn root(&self) -> PathBuf {
         self.dir.join("ca.pem")
     }
 

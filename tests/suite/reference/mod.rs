@@ -12,6 +12,7 @@ mod camera;
 mod engines;
 mod harness;
 mod lens;
+mod pades;
 mod pdf;
 mod photo;
 mod poses;

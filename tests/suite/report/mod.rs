@@ -5,7 +5,7 @@
 #![allow(clippy::print_stderr, reason = "a skipped check says so")]
 
 mod customer;
-mod fixture;
+pub(crate) mod fixture;
 mod kept;
 mod languages;
 mod page;

@@ -27,7 +27,12 @@ pub(in crate::web) fn seal(
     // Before it is sealed, so that the evidence says who closed it.
     act.note(folder)?;
     let wish = Wish { typed: None, otherwise: language };
-    let (record, mut contents) = custody::gather(folder, &app.options, wish).map_err(|e| Trouble::typed(e.phrase()))?;
+    let mut gathered = custody::gather(folder, &app.options, wish).map_err(|e| Trouble::typed(e.phrase()))?;
+    if let Some(identity) = &app.pdf_signer {
+        let now = time::OffsetDateTime::now_utc();
+        custody::sign_report(&mut gathered, identity, wish, now).map_err(|e| Trouble::typed(e.phrase()))?;
+    }
+    let (record, mut contents) = gathered;
     if let Some(log) = &app.log {
         let json = record.to_json().map_err(|e| Trouble::typed(e.to_string()))?;
         let proofs = add(log, &record, &json).and_then(|added| added.proofs());

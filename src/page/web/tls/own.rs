@@ -5,8 +5,6 @@
 //! trusted. The root's key is thrown away as soon as it has signed: nobody can
 //! make another certificate that a phone which trusts this root would take.
 
-use std::fs::{self, OpenOptions};
-use std::io::{self, Write};
 use std::net::IpAddr;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
@@ -20,7 +18,7 @@ use rcgen::{
 
 use super::Error;
 use super::identity::Identity;
-use crate::folder::move_durably;
+use crate::folder::write_private;
 
 /// Key, the page's certificate and the root's, in the folder of jobs.
 const KEPT: &str = ".baywitness-tls.pem";
@@ -81,24 +79,6 @@ fn pem(label: &str, der: &[u8]) -> String {
     let lines: Vec<String> =
         STANDARD.encode(der).as_bytes().chunks(64).map(|l| String::from_utf8_lossy(l).into()).collect();
     format!("-----BEGIN {label}-----\n{}\n-----END {label}-----\n", lines.join("\n"))
-}
-
-/// Writes a file that only its owner may read, from its first byte on.
-fn write_private(file: &Path, bytes: &[u8]) -> io::Result<()> {
-    let part = file.with_extension("pem.part");
-    // One that a crash left has whatever rights it has.
-    match fs::remove_file(&part) {
-        Err(e) if e.kind() != io::ErrorKind::NotFound => return Err(e),
-        _ => {}
-    }
-    let mut options = OpenOptions::new();
-    options.write(true).create_new(true);
-    #[cfg(unix)]
-    std::os::unix::fs::OpenOptionsExt::mode(&mut options, 0o600);
-    let mut written = options.open(&part)?;
-    written.write_all(bytes)?;
-    written.sync_all()?;
-    move_durably(&part, file)
 }
 
 /// What a certificate is made for: the names typed, those of this machine, its

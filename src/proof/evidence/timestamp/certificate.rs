@@ -19,7 +19,7 @@ pub(super) fn encoded(certificate: &Certificate) -> Result<CertificateDer<'stati
 }
 
 /// Whether a certificate's key signed some bytes; algorithms of signature and digest (RFC 5652, 5.3).
-pub(super) fn signed_by(
+pub(in super::super) fn signed_by(
     certificate: &Certificate,
     (signature_kind, digest): (ObjectIdentifier, ObjectIdentifier),
     signed: &[u8],

@@ -11,7 +11,8 @@ use crate::words::{Language, Phrase, phrase};
 
 use super::super::inspection::{Inspection, Outcome, unread};
 use super::request::request;
-use super::token::{Token, TokenError};
+use super::token::Token;
+use super::token_error::TokenError;
 use super::{MOST_TOKEN, MOST_TOKENS, TAG_MANIFEST, token_name};
 
 /// Why a folder was not stamped.

@@ -11,12 +11,17 @@ mod certificate;
 mod folder;
 mod request;
 mod token;
+mod token_error;
 mod trust;
 
 pub(super) use folder::inspect_tokens;
 pub use folder::{StampError, newest_token, stamp, stamp_request};
-pub use token::{Token, TokenError};
+pub use token::Token;
+pub use token_error::TokenError;
 pub use trust::{Authorities, AuthoritiesError};
+
+pub(super) use certificate::signed_by;
+pub(super) use request::request;
 
 use super::TAG_MANIFEST;
 

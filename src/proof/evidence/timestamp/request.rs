@@ -26,7 +26,7 @@ struct TimeStampReq {
 ///
 /// # Errors
 /// None that a digest's encoding can raise; the type is the encoder's.
-pub(super) fn request(stamped: &[u8]) -> Result<Vec<u8>, der::Error> {
+pub(in super::super) fn request(stamped: &[u8]) -> Result<Vec<u8>, der::Error> {
     let imprint = MessageImprint {
         hash_algorithm: AlgorithmIdentifierOwned { oid: ID_SHA_512, parameters: Some(Any::from(Null)) },
         hashed_message: OctetString::new(Sha512::digest(stamped).as_slice())?,

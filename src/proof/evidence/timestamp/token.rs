@@ -1,54 +1,21 @@
 //! Reading an authority's answer and what holds of it by itself.
 
-use cms::cert::{CertificateChoices, IssuerAndSerialNumber, x509::Certificate};
+use cms::cert::x509::Certificate;
 use cms::content_info::ContentInfo;
-use cms::signed_data::{SignedData, SignerIdentifier, SignerInfo};
+use cms::signed_data::SignedData;
 use der::asn1::{BitString, Int, ObjectIdentifier, OctetString};
-use der::oid::db::{rfc5911, rfc5912};
+use der::oid::db::rfc5911;
 use der::{Any, Decode, Encode, Reader, Sequence, SliceReader, Tag, TagNumber, Tagged};
-use sha2::{Digest, Sha256, Sha384, Sha512};
 use time::format_description::well_known::Rfc3339;
 use time::macros::format_description;
 use time::{OffsetDateTime, PrimitiveDateTime};
 
+use super::super::signed_data::{attributes, certificates, digest, is_of};
 use super::request::MessageImprint;
-use crate::words::{Language, Phrase, phrase};
+use super::token_error::TokenError;
 
 /// `id-ct-TSTInfo` (RFC 3161, 2.4.2).
 const TST_INFO: ObjectIdentifier = ObjectIdentifier::new_unwrap("1.2.840.113549.1.9.16.1.4");
-/// `id-aa-signingCertificateV2` (RFC 5035) and its older form with SHA-1 (RFC 2634).
-const SIGNING_CERTIFICATE_V2: ObjectIdentifier = ObjectIdentifier::new_unwrap("1.2.840.113549.1.9.16.2.47");
-const SIGNING_CERTIFICATE: ObjectIdentifier = ObjectIdentifier::new_unwrap("1.2.840.113549.1.9.16.2.12");
-
-/// Why a token is none, or not one for these bytes.
-#[derive(Debug, thiserror::Error)]
-#[error("{}", self.phrase().say(Language::English))]
-pub enum TokenError {
-    /// Not a timestamp in DER.
-    Form(#[from] der::Error),
-    /// The authority said no.
-    Refused(u8),
-    /// Something that a token must have is missing or more than one.
-    Content(&'static str),
-    /// Made for something else.
-    OtherBytes,
-    /// The signature does not hold.
-    Signature(Phrase),
-}
-
-impl TokenError {
-    /// For any language.
-    pub fn phrase(&self) -> Phrase {
-        match self {
-            TokenError::Form(e) => phrase!("evidence-token-form", why = e.to_string()),
-            TokenError::Refused(status) => phrase!("evidence-token-refused", status = u32::from(*status)),
-            TokenError::Content(problem) => phrase!("evidence-token", problem = *problem),
-            TokenError::OtherBytes => phrase!("evidence-token-other"),
-            TokenError::Signature(why) => phrase!("evidence-token-unsigned", why = why.clone()),
-        }
-    }
-}
-
 #[derive(Debug, Sequence)]
 struct StatusInfo {
     status: u8,
@@ -111,15 +78,10 @@ impl Token {
         let [by] = data.signer_infos.0.as_slice() else {
             return Err(TokenError::Content("signers"));
         };
-        let certificates: Vec<Certificate> = data
-            .certificates
-            .iter()
-            .flat_map(|set| set.0.iter())
-            .filter_map(|c| if let CertificateChoices::Certificate(c) = c { Some(c.clone()) } else { None })
-            .collect();
+        let certificates = certificates(&data);
         let signer =
             certificates.iter().find(|c| is_of(c, &by.sid)).ok_or(TokenError::Content("no-certificate"))?.clone();
-        let signed_attributes = attributes(by, info.as_bytes(), &signer)?;
+        let signed_attributes = attributes(by, (TST_INFO, info.as_bytes()), &signer)?;
         Ok(Token {
             answer,
             imprint,
@@ -135,6 +97,18 @@ impl Token {
     /// The answer's bytes, as they are kept in a folder.
     pub fn answer(&self) -> &[u8] {
         &self.answer
+    }
+
+    /// The token alone, as other signatures carry it, byte for byte as the authority made it.
+    ///
+    /// # Errors
+    /// None for an answer that was read.
+    pub fn bare(&self) -> Result<Any, TokenError> {
+        let mut reader = SliceReader::new(&self.answer)?;
+        Ok(reader.sequence(|answer| {
+            Any::decode(answer)?;
+            Any::decode(answer)
+        })?)
     }
 
     /// Who stamped, as the certificate names it.
@@ -212,84 +186,4 @@ fn time_of(text: &[u8]) -> Option<OffsetDateTime> {
     let parts = format_description!("[year][month][day][hour][minute][second].[subsecond]");
     let time = PrimitiveDateTime::parse(text, &whole).or_else(|_| PrimitiveDateTime::parse(text, &parts));
     Some(time.ok()?.assume_utc())
-}
-
-fn is_of(certificate: &Certificate, signer: &SignerIdentifier) -> bool {
-    let tbs = &certificate.tbs_certificate;
-    match signer {
-        SignerIdentifier::IssuerAndSerialNumber(IssuerAndSerialNumber { issuer, serial_number }) => {
-            *issuer == tbs.issuer && *serial_number == tbs.serial_number
-        }
-        SignerIdentifier::SubjectKeyIdentifier(wanted) => {
-            let extensions = tbs.extensions.iter().flatten();
-            let mut own = extensions.filter(|e| e.extn_id == rfc5912::ID_CE_SUBJECT_KEY_IDENTIFIER);
-            own.any(|e| wanted.0.to_der().is_ok_and(|der| der == e.extn_value.as_bytes()))
-        }
-    }
-}
-
-/// The bytes that are signed (RFC 5652, 5.4), after what they say was compared
-/// with the content and the certificate.
-fn attributes(by: &SignerInfo, content: &[u8], signer: &Certificate) -> Result<Vec<u8>, TokenError> {
-    let attributes = by.signed_attrs.as_ref().ok_or(TokenError::Content("no-attributes"))?;
-    let one = |oid: ObjectIdentifier| {
-        let mut values = attributes.iter().filter(|a| a.oid == oid).flat_map(|a| a.values.iter());
-        values.next().filter(|_| values.next().is_none())
-    };
-    let kind = one(rfc5911::ID_CONTENT_TYPE).ok_or(TokenError::Content("no-kind"))?;
-    if kind.decode_as::<ObjectIdentifier>()? != TST_INFO {
-        return Err(TokenError::Content("other-kind"));
-    }
-    let listed = one(rfc5911::ID_MESSAGE_DIGEST).ok_or(TokenError::Content("no-digest"))?;
-    let own = digest(by.digest_alg.oid, content).ok_or(TokenError::Content("digest"))?;
-    if listed.decode_as::<OctetString>()?.as_bytes() != own {
-        return Err(TokenError::Signature(phrase!("evidence-token-altered")));
-    }
-    let der = signer.to_der()?;
-    let names_signer = match (one(SIGNING_CERTIFICATE_V2), one(SIGNING_CERTIFICATE)) {
-        (Some(v2), _) => {
-            let (oid, listed) = certificate_id(v2)?;
-            let own = digest(oid, &der).ok_or(TokenError::Content("digest"))?;
-            own == listed
-        }
-        // The older form tells the certificate by SHA-1, which binds nothing more than its name does:
-        // the certificate is the one that issuer and serial number name, and must verify the signature.
-        (None, Some(_)) => true,
-        (None, None) => false,
-    };
-    if !names_signer {
-        return Err(TokenError::Content("unnamed-signer"));
-    }
-    Ok(attributes.to_der()?)
-}
-
-/// Algorithm (left out: SHA-256) and digest of the first certificate that a
-/// `SigningCertificateV2` names.
-fn certificate_id(attribute: &Any) -> Result<(ObjectIdentifier, Vec<u8>), der::Error> {
-    let whole = attribute.to_der()?;
-    let mut reader = SliceReader::new(&whole)?;
-    reader.sequence(|signing| {
-        let ids = Any::decode(signing)?;
-        while !signing.is_finished() {
-            Any::decode(signing)?;
-        }
-        let mut list = SliceReader::new(ids.value())?;
-        let id = Any::decode(&mut list)?;
-        let mut parts = SliceReader::new(id.value())?;
-        let mut oid = rfc5912::ID_SHA_256;
-        if parts.peek_tag()? == Tag::Sequence {
-            let algorithm = Any::decode(&mut parts)?;
-            oid = ObjectIdentifier::decode(&mut SliceReader::new(algorithm.value())?)?;
-        }
-        Ok((oid, OctetString::decode(&mut parts)?.as_bytes().to_vec()))
-    })
-}
-
-fn digest(oid: ObjectIdentifier, bytes: &[u8]) -> Option<Vec<u8>> {
-    match oid {
-        rfc5912::ID_SHA_256 => Some(Sha256::digest(bytes).to_vec()),
-        rfc5912::ID_SHA_384 => Some(Sha384::digest(bytes).to_vec()),
-        rfc5912::ID_SHA_512 => Some(Sha512::digest(bytes).to_vec()),
-        _ => None,
-    }
 }

@@ -1,0 +1,144 @@
+//! Attacks on what is typed or handed in beside the photos: set-up sheet, kit,
+//! camera, sizes, readings, names.
+
+use baywitness::record::{JobRecord, Verdict};
+
+use super::{attacked, judged, named, rewrite, sample, stopped, unseen};
+
+/// Lines `key = [a, b, ...]` with every number times a factor.
+fn scaled(text: &str, key: &str, by: f64) -> String {
+    let line = |line: &str| match line.split_once(" = [") {
+        Some((name, numbers)) if name == key => {
+            let numbers = numbers.trim_end_matches(']').split(',').map(|n| n.trim().parse::<f64>().unwrap() * by);
+            format!("{key} = [{}]\n", numbers.map(|n| format!("{n:.4}")).collect::<Vec<_>>().join(", "))
+        }
+        _ => format!("{line}\n"),
+    };
+    text.lines().map(line).collect()
+}
+
+fn digest<'a>(record: &'a JobRecord, role: &str) -> &'a str {
+    &record.inputs.iter().find(|i| i.role == role).unwrap().sha256
+}
+
+fn value(record: &JobRecord, quantity: &str) -> f64 {
+    record.checks.iter().find(|c| c.quantity == quantity).unwrap().value.unwrap()
+}
+
+/// What was outside is within by a sheet of one's own. Nothing can know that
+/// this sheet is wrong; which sheet it was is on record, with its digest.
+#[test]
+fn a_sheet_with_wider_limits() {
+    let record = attacked("wrong", |job| {
+        rewrite(&job.join("setup.toml"), |text| {
+            let line = |line: &str| match line.split_once(" = ") {
+                Some((key @ ("lower" | "upper"), number)) => {
+                    let wider = if key == "lower" { -30.0 } else { 30.0 };
+                    format!("{key} = {:.1}\n", number.parse::<f64>().unwrap() + wider)
+                }
+                _ => format!("{line}\n"),
+            };
+            text.lines().map(line).collect()
+        });
+    });
+    unseen(&record);
+    assert_ne!(digest(&record, "setup"), digest(&judged(&sample("good")), "setup"));
+}
+
+/// Markers as large as nobody printed them, where they sit.
+#[test]
+fn a_kit_file_with_other_marker_sizes() {
+    stopped(
+        &attacked("good", |job| rewrite(&job.join("kit.toml"), |text| scaled(text, "size_xy_mm", 1.02))),
+        "print-scale-wrong",
+    );
+}
+
+#[test]
+fn a_kit_file_with_other_sizes_on_the_stand_alone() {
+    let record = attacked("good", |job| {
+        rewrite(&job.join("kit.toml"), |text| text.replace("[150.0, 150.0]", "[151.5, 151.5]"));
+    });
+    stopped(&record, "print-scale-wrong");
+}
+
+/// Everything larger alike: photos have no scale of their own. The laser has.
+fn larger(by: f64, reading: bool) -> JobRecord {
+    attacked("good", |job| {
+        rewrite(&job.join("kit.toml"), |text| scaled(&scaled(text, "size_xy_mm", by), "centre_mm", by));
+        if !reading {
+            rewrite(&job.join("job.toml"), without_reading);
+        }
+    })
+}
+
+fn without_reading(text: &str) -> String {
+    let (before, rest) = text.split_once("[[reading]]").unwrap();
+    let (_, after) = rest.split_once("\n\n").unwrap();
+    before.to_owned() + after
+}
+
+#[test]
+fn a_whole_kit_file_scaled_against_a_laser() {
+    named(&larger(1.003, true), "reading-disagrees");
+}
+
+#[test]
+fn a_whole_kit_file_scaled_and_nothing_measured_otherwise() {
+    let honest = judged(&sample("good"));
+    let record = larger(1.003, false);
+    unseen(&record);
+    let share = value(&record, "distance") / value(&honest, "distance");
+    assert!((share - 1.003).abs() < 3e-4, "the distance grows alike: {share}");
+    assert_ne!(digest(&record, "kit"), digest(&honest, "kit"));
+}
+
+#[test]
+fn another_cameras_file() {
+    stopped(
+        &attacked("good", |job| rewrite(&job.join("camera.toml"), |text| scaled(text, "focal_px", 1.06))),
+        "camera-mismatch",
+    );
+}
+
+/// Where the nose is marked, the typed length of the vehicle moves nothing.
+#[test]
+fn a_vehicle_typed_shorter() {
+    let honest = judged(&sample("wrong"));
+    let record = attacked("wrong", |job| {
+        rewrite(&job.join("job.toml"), |text| {
+            text.replace("nose_from_rear_axle_mm = 3490.0", "nose_from_rear_axle_mm = 3465.0")
+        });
+    });
+    assert_eq!(record.verdict, Verdict::Outside);
+    assert_eq!(value(&record, "distance").to_bits(), value(&honest, "distance").to_bits());
+}
+
+#[test]
+fn a_reading_that_nobody_read() {
+    let record = attacked("good", |job| {
+        rewrite(&job.join("job.toml"), |text| text.replace("value = 1502.0", "value = 1515.0"));
+    });
+    named(&record, "reading-disagrees");
+}
+
+/// The photos show wheels and a stand; whose they are is typed.
+#[test]
+fn the_name_of_another_vehicle() {
+    let record = attacked("good", |job| {
+        rewrite(&job.join("job.toml"), |text| {
+            text.replace("invented small hatchback", "invented van of somebody else").replace("SAMPLE-GOOD", "OTHER")
+        });
+    });
+    unseen(&record);
+}
+
+/// What a sheet asks for and nobody can see is typed.
+#[test]
+fn a_prerequisite_ticked_and_not_done() {
+    let honest = attacked("good", |job| {
+        rewrite(&job.join("job.toml"), |text| text.replace("steering_straight = true", "steering_straight = false"));
+    });
+    named(&honest, "prerequisite-not-met");
+    unseen(&judged(&sample("good")));
+}

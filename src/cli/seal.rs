@@ -4,6 +4,7 @@ use std::io::IsTerminal;
 use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
+use super::anchors::AnchorsOption;
 use super::logged;
 use super::output::{cannot_read, language, shown};
 use super::output::{complain, note, say, wish, write_file};
@@ -37,6 +38,8 @@ pub(super) struct Arguments {
     /// Add each job to this log of attempts, and seal the proof of it (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
+    #[command(flatten)]
+    anchors: AnchorsOption,
     /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
@@ -64,7 +67,7 @@ fn seal(arguments: &Arguments) -> Result<String, String> {
         .map(|path| Key::open(path, &ask))
         .transpose()
         .map_err(|e| e.phrase().say(language()))?;
-    let options = job::Options { models };
+    let options = job::Options { models, credentials: arguments.anchors.source()? };
     let gathered = arguments
         .jobs
         .iter()

@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use time::UtcOffset;
 
 use super::UNREADABLE;
+use super::anchors::AnchorsOption;
 use super::logged;
 use super::output::{colour, complain, language, note, say};
 use super::seal::ask;
@@ -41,6 +42,8 @@ pub(super) struct Arguments {
     /// Add every verdict that changed to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
+    #[command(flatten)]
+    anchors: AnchorsOption,
     /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
@@ -71,6 +74,7 @@ fn ready(arguments: Arguments) -> Result<Options, String> {
         listen: arguments.listen,
         jobs: arguments.jobs,
         models,
+        credentials: arguments.anchors.source()?,
         key: arguments.key.as_deref().map(open).transpose()?,
         tls: tls(arguments.tls_cert.zip(arguments.tls_key), arguments.tls_own),
         names: arguments.names,

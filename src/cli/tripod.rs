@@ -53,7 +53,7 @@ pub(super) fn run(watched: &Watched) -> Result<u8, String> {
     if !watched.photos.is_dir() {
         return Err(say!(language(), "cli-tripod-no-folder", folder = shown(watched.photos)));
     }
-    let options = job::Options { models: Models::standard(watched.models).map_err(|e| e.say(language()))? };
+    let options = job::Options::new(Models::standard(watched.models).map_err(|e| e.say(language()))?);
     let folder = JobFolder::open(watched.job, &options.models).map_err(|e| e.say(language()))?;
     step_of(&folder.setup, watched.step)?;
     let first = folder.photos.iter().filter(|p| p.after_move == 0).count();

@@ -3,6 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use super::UNREADABLE;
+use super::anchors::AnchorsOption;
 use super::follow_up::{Of, add};
 use super::logged;
 use super::output::{JsonTarget, colour, complain, language, note, say, wish, write_file, write_json};
@@ -42,6 +43,8 @@ pub(super) struct Arguments {
     /// Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     pub(super) log: Option<PathBuf>,
+    #[command(flatten)]
+    pub(super) anchors: AnchorsOption,
     /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     pub(super) models: Option<PathBuf>,
@@ -88,7 +91,7 @@ fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool, Op
         add(job, files, of, arguments.step.as_deref(), &models)?;
     }
     let log = arguments.log.as_deref().map(logged::open).transpose()?;
-    Ok((job::Options { models }, pool(arguments.threads)?, log))
+    Ok((job::Options { models, credentials: arguments.anchors.source()? }, pool(arguments.threads)?, log))
 }
 
 fn verify_all(arguments: &Arguments, options: &job::Options, log: Option<&Log>) -> u8 {

@@ -25,6 +25,7 @@ pub(super) fn photo_facts<'a>(photo: &'a Looked, problem: Option<PhotoProblem>) 
         light: Some(&photo.light),
         clearness: photo.clearness.as_ref(),
         mirrored: photo.mirrored.as_ref(),
+        credentials: photo.credentials.as_ref(),
     }
 }
 

@@ -3,6 +3,7 @@
 use rayon::prelude::*;
 
 use super::Error;
+use crate::credentials::Credentials;
 use crate::detect::{Sightings, find_markers};
 use crate::folder::PhotoFile;
 use crate::marker::Dictionary;
@@ -25,6 +26,8 @@ pub(super) struct Looked {
     pub(super) clearness: Option<Clearness>,
     /// What its mirror image shows, where that is what it should show itself: codes have a handedness.
     pub(super) mirrored: Option<Sightings>,
+    /// What its camera signed about its bytes; filled in once the job is opened.
+    pub(super) credentials: Option<Credentials>,
 }
 
 /// Looks at every photo, in parallel; the first unreadable one (in the job's
@@ -72,5 +75,6 @@ pub(super) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked, Error>
         clearness,
         light: Light::of(&photo.luma),
         mirrored,
+        credentials: None,
     })
 }

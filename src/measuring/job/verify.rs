@@ -16,6 +16,7 @@ use super::photo_look::looks;
 use super::photo_memory::PhotoMemory;
 use super::plan::{Standing, developed_plainly, next_station};
 use super::series;
+use crate::credentials::Source;
 use crate::folder::{JobFolder, Models};
 use crate::marker::Role;
 use crate::measure::{Facts, Measurement, measure};
@@ -35,6 +36,15 @@ use crate::words::{Language, Phrase, phrase};
 pub struct Options {
     /// Where set-up sheets, kits and cameras are found by name.
     pub models: Models,
+    /// Where the photos' content credentials come from, and who is trusted.
+    pub credentials: Source,
+}
+
+impl Options {
+    /// With credentials from the photos, whose signers nobody vouches for.
+    pub fn new(models: Models) -> Self {
+        Options { models, credentials: Source::default() }
+    }
 }
 
 /// Verifies the job in a folder.

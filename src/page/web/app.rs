@@ -19,6 +19,7 @@ use super::preview::Previews;
 use super::server::Error;
 use super::shelf::Shelf;
 use super::tls::{Keeper, Tls};
+use crate::credentials::Source;
 use crate::evidence::Key;
 use crate::folder::Models;
 use crate::job;
@@ -34,6 +35,8 @@ pub struct Options {
     pub jobs: PathBuf,
     /// Where set-up sheets, kits and cameras are found by name.
     pub models: Models,
+    /// Where the photos' content credentials come from, and who is trusted.
+    pub credentials: Source,
     /// Signs closed jobs.
     pub key: Option<Key>,
     /// Encryption; without it the page speaks plain HTTP.
@@ -85,7 +88,8 @@ impl App {
         let keeper = |tls: &Tls| Keeper::open(tls, &jobs, &names, options.note);
         let certificate = options.tls.as_ref().map(keeper).transpose()?.map(Arc::new);
         // Sheets that the shop types lie beside its jobs.
-        let job_options = job::Options { models: options.models.after(own_sheets::folder(&jobs)) };
+        let job_options =
+            job::Options { models: options.models.after(own_sheets::folder(&jobs)), credentials: options.credentials };
         let shelf = Arc::new(Shelf::new(jobs));
         let log = options.log.map(Arc::new);
         Ok(Arc::new(App {

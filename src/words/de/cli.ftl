@@ -161,6 +161,11 @@ cli-stamp-request = Geschrieben: { $file }. An eine Zeitstempelstelle senden, da
 cli-stamp-no-answer = die Antwort mit --answer nennen
 cli-stamped = { $folder } gestempelt: Zeit nach { $authority }: { $when }. Vor dem { $ends } neu stempeln, dann endet das Zertifikat der Stelle.
 cli-redacted = Angelegt: { $folder }; Fotos maskiert, Berichte und Anhänge weggelassen, alle übrigen Dateien wie versiegelt.
+cli-redacted-credentials =
+    { $count ->
+        [one] Die Herkunftsnachweise von { $count } Foto fehlen in der Kopie: Sie gelten für die ganze Datei, und die ist maskiert. Der versiegelte Ordner behält sie.
+       *[other] Die Herkunftsnachweise von { $count } Fotos fehlen in der Kopie: Sie gelten für die ganzen Dateien, und die sind maskiert. Der versiegelte Ordner behält sie.
+    }
 cli-redacted-check = Wer ihn erhält, prüft ihn mit: baywitness check { $folder }
 
 ## Das Versuchsprotokoll

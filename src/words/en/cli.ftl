@@ -161,6 +161,11 @@ cli-stamp-request = Wrote { $file }. Send it to a timestamp authority, then: bay
 cli-stamp-no-answer = name the answer with --answer
 cli-stamped = Stamped { $folder }: { $authority } says { $when }. Stamp it again before { $ends }, when the authority's certificate ends.
 cli-redacted = Made { $folder }: photos masked, reports and attachments left out, all other files as sealed.
+cli-redacted-credentials =
+    { $count ->
+        [one] The content credentials of { $count } photo are not in the copy: they are over its whole file, which is masked. The sealed folder keeps them.
+       *[other] The content credentials of { $count } photos are not in the copy: they are over their whole files, which are masked. The sealed folder keeps them.
+    }
 cli-redacted-check = Who gets it checks it with: baywitness check { $folder }
 
 ## The log of attempts

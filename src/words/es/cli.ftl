@@ -161,6 +161,11 @@ cli-stamp-request = Escrito: { $file }. Enviarlo a una autoridad de sellado de t
 cli-stamp-no-answer = indicar la respuesta con --answer
 cli-stamped = Sello de tiempo puesto en { $folder }: hora según { $authority }: { $when }. Sellar de nuevo antes del { $ends }, cuando termina el certificado de la autoridad.
 cli-redacted = Hecho { $folder }: fotos enmascaradas, informes y anexos omitidos, los demás archivos como se sellaron.
+cli-redacted-credentials =
+    { $count ->
+        [one] Las credenciales de contenido de { $count } foto no están en la copia: valen para el archivo entero, que está enmascarado. La carpeta sellada las conserva.
+       *[other] Las credenciales de contenido de { $count } fotos no están en la copia: valen para los archivos enteros, que están enmascarados. La carpeta sellada las conserva.
+    }
 cli-redacted-check = Quien la reciba la comprueba con: baywitness check { $folder }
 
 ## El registro de intentos

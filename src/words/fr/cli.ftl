@@ -161,6 +161,11 @@ cli-stamp-request = Écrit : { $file }. L'envoyer à une autorité d'horodatage
 cli-stamp-no-answer = nommer la réponse avec --answer
 cli-stamped = { $folder } horodaté : heure selon { $authority } : { $when }. Horodater de nouveau avant le { $ends }, fin du certificat de l'autorité.
 cli-redacted = Fait : { $folder } ; photos masquées, rapports et annexes laissés de côté, tous les autres fichiers comme scellés.
+cli-redacted-credentials =
+    { $count ->
+        [one] Les attestations de contenu de { $count } photo ne sont pas dans la copie : elles portent sur le fichier entier, qui est masqué. Le dossier scellé les garde.
+       *[other] Les attestations de contenu de { $count } photos ne sont pas dans la copie : elles portent sur les fichiers entiers, qui sont masqués. Le dossier scellé les garde.
+    }
 cli-redacted-check = Qui le reçoit le contrôle avec : baywitness check { $folder }
 
 ## Le journal des essais

@@ -31,6 +31,7 @@ const FLOORS: [(&str, u8); 30] = [
     ("folder", 1),
     ("photo", 2),
     ("detect", 3),
+    ("credentials", 3),
     ("pose", 4),
     ("measure", 5),
     ("verdict", 6),

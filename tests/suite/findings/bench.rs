@@ -139,6 +139,7 @@ pub(crate) fn facts<'a>(sightings: &'a [Sightings], exif: &'a Exif) -> Vec<Photo
         light: None,
         clearness: None,
         mirrored: None,
+        credentials: None,
     };
     sightings.iter().zip(FILES.iter()).map(one).collect()
 }

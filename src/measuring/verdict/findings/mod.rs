@@ -3,6 +3,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::credentials::Credentials;
 use crate::detect::Sightings;
 use crate::folder::JobFile;
 use crate::marker::Kit;
@@ -21,6 +22,7 @@ use super::words;
 mod camera_mismatch;
 mod card;
 mod carrier_not_seen;
+mod credentials_lacking;
 mod detectable;
 mod explanation;
 mod floor_not_level;
@@ -122,6 +124,8 @@ pub struct PhotoFacts<'a> {
     pub clearness: Option<&'a Clearness>,
     /// What was found in its mirror image, where nothing was found in itself.
     pub mirrored: Option<&'a Sightings>,
+    /// What its camera signed about its bytes; `None` where it carries nothing, or nothing that can be read here.
+    pub credentials: Option<&'a Credentials>,
 }
 
 /// Why a photo did not take part.
@@ -290,6 +294,7 @@ pub const RULES: &[&Rule] = &[
     &other_kit::RULE,
     &card::RULE,
     &prerequisites::RULE,
+    &credentials_lacking::RULE,
     &not_checked::RULE,
 ];
 

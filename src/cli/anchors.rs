@@ -7,7 +7,7 @@ use super::output::language;
 use crate::credentials::{Anchors, Source};
 
 /// The option as typed.
-#[derive(Debug, clap::Args)]
+#[derive(Debug, Clone, clap::Args)]
 pub(super) struct AnchorsOption {
     /// Whose content credentials (C2PA) count: certificates (PEM) that vouch for the signers of photos; needs a program
     /// built with the feature `credentials`

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
 
+use super::anchors::AnchorsOption;
 use super::output::{complain, language, note};
 use super::verify::{self, worse};
 use super::{UNREADABLE, tripod};
@@ -30,6 +31,8 @@ pub(super) struct Arguments {
     /// Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
+    #[command(flatten)]
+    anchors: AnchorsOption,
     /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
@@ -72,6 +75,7 @@ fn watch(arguments: &Arguments) -> Result<u8, String> {
             report: arguments.report.as_deref(),
             log: arguments.log.as_deref(),
             models: arguments.models.as_deref(),
+            credentials: arguments.anchors.source()?,
             threads: arguments.threads,
             every: Duration::from_secs_f64(arguments.every),
             once: arguments.once,
@@ -114,6 +118,7 @@ fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
         json: None,
         private: false,
         report: arguments.report.clone(),
+        anchors: arguments.anchors.clone(),
         models: arguments.models.clone(),
         threads: arguments.threads,
     })

@@ -74,7 +74,7 @@ impl Anchors {
 
 #[cfg(feature = "credentials")]
 fn holds_certificates(pem: &str) -> bool {
-    super::read::holds_certificates(pem)
+    super::chain::certificates(pem).is_some()
 }
 
 #[cfg(not(feature = "credentials"))]

@@ -9,6 +9,8 @@
 mod anchors;
 mod carrier;
 #[cfg(feature = "credentials")]
+mod chain;
+#[cfg(feature = "credentials")]
 mod read;
 mod source;
 mod state;

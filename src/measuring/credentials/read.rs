@@ -2,11 +2,16 @@
 
 use std::io::Cursor;
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::time::Duration;
 
 use c2pa::assertions::{Action, Actions, DigitalSourceType, SoftwareAgent};
 use c2pa::validation_status as code;
 use c2pa::{Context, Manifest, Reader, Settings, ValidationState};
 
+use time::OffsetDateTime;
+use time::format_description::well_known::Rfc3339;
+
+use super::chain::is_of_authorities;
 use super::{Anchors, Credentials, Edit, Failure, State};
 use crate::photo::Kind;
 
@@ -14,12 +19,6 @@ use crate::photo::Kind;
 const MOST_CHARACTERS: usize = 120;
 /// No more failures or edits are listed.
 const MOST_LISTED: usize = 20;
-
-/// Whether every certificate of a PEM text can be read, and there is one.
-pub(super) fn holds_certificates(pem: &str) -> bool {
-    let mut policy = c2pa::crypto::cose::CertificateTrustPolicy::new();
-    pem.contains("-----BEGIN CERTIFICATE-----") && policy.add_trust_anchors(pem.as_bytes()).is_ok()
-}
 
 /// Validates the manifest store of a photo that carries one.
 pub(super) fn read(bytes: &[u8], kind: Kind, anchors: Option<&Anchors>) -> Credentials {
@@ -44,10 +43,9 @@ fn open(bytes: &[u8], kind: Kind, anchors: Option<&Anchors>) -> c2pa::Result<Rea
 
 /// Nothing is fetched, and nobody is trusted but who is named.
 fn settings(anchors: Option<&Anchors>) -> c2pa::Result<Settings> {
-    let mut settings = Settings::new();
+    let mut settings =
+        Settings::new().with_value("verify.verify_trust", true)?.with_value("verify.verify_timestamp_trust", true)?;
     settings.verify.verify_after_reading = true;
-    settings.verify.verify_trust = true;
-    settings.verify.verify_timestamp_trust = true;
     settings.verify.ocsp_fetch = false;
     settings.verify.remote_manifest_fetch = false;
     settings.core.allowed_network_hosts = Some(Vec::new());
@@ -83,7 +81,7 @@ fn told(reader: &Reader) -> Credentials {
     Credentials {
         state: state(reader, &failures),
         signer,
-        signed: signature.and_then(|s| text(s.time.as_ref())),
+        signed: proven_time(reader).map(short),
         generator: generator.or_else(|| manifest.claim_generator().map(short)),
         not_hashed: not_hashed(reader),
         edits: edits(manifest),
@@ -96,7 +94,8 @@ const OUT_OF_TIME: [&str; 2] = [code::SIGNING_CREDENTIAL_EXPIRED, code::CLAIM_SI
 
 fn state(reader: &Reader, failures: &[Failure]) -> State {
     match reader.validation_state() {
-        ValidationState::Trusted => return State::Trusted,
+        ValidationState::Trusted if vouched_for(reader) => return State::Trusted,
+        ValidationState::Trusted => return State::UnknownSigner,
         ValidationState::Valid => return State::UnknownSigner,
         ValidationState::Invalid => {}
     }
@@ -115,6 +114,23 @@ fn state(reader: &Reader, failures: &[Failure]) -> State {
         () if only(&[OUT_OF_TIME[0], OUT_OF_TIME[1], revoked[0]]) && any(&revoked) => State::Revoked,
         () => State::Broken,
     }
+}
+
+/// When the claim was signed, by a timestamp that holds and is trusted.
+fn proven_time(reader: &Reader) -> Option<&str> {
+    let results = reader.validation_results()?.active_manifest()?;
+    results.success().iter().find(|s| s.code() == code::TIMESTAMP_TRUSTED)?;
+    reader.active_manifest()?.signature_info()?.time.as_deref()
+}
+
+/// Whether only authorities stand between the signer and the anchor, when it
+/// was signed: by a timestamp that holds, else when it was validated.
+fn vouched_for(reader: &Reader) -> bool {
+    let signature = reader.active_manifest().and_then(|m| m.signature_info());
+    let time = proven_time(reader).or_else(|| reader.validation_results().and_then(|r| r.validation_time()));
+    let time = time.and_then(|t| OffsetDateTime::parse(t, &Rfc3339).ok());
+    let since_1970 = time.and_then(|t| u64::try_from(t.unix_timestamp()).ok()).map(Duration::from_secs);
+    signature.zip(since_1970).is_some_and(|(s, at)| is_of_authorities(s.cert_chain(), at))
 }
 
 /// What failed, in the manifest itself and in what it was made from.

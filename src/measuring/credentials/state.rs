@@ -45,7 +45,7 @@ pub struct Credentials {
     /// Who signed, as the certificate has it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub signer: Option<String>,
-    /// When it was signed, RFC 3339, as a timestamp in the manifest has it.
+    /// When it was signed, RFC 3339, by a timestamp in the manifest that holds and is trusted.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub signed: Option<String>,
     /// The device or program that made the claim, as it calls itself.

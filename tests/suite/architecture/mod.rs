@@ -17,7 +17,7 @@ use std::{
 use scan::Source;
 
 /// Each room's floor.
-const FLOORS: [(&str, u8); 30] = [
+const FLOORS: [(&str, u8); 31] = [
     ("words", 0),
     ("geom", 0),
     ("num", 0),

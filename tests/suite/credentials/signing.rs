@@ -4,9 +4,11 @@ use std::fs;
 use std::io::Cursor;
 use std::path::Path;
 
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
 use baywitness::credentials::c2pa::{Builder, Context, DigitalSourceType, SigningAlg, create_signer};
 use rcgen::{
-    BasicConstraints, CertificateParams, CertifiedIssuer, DnType, ExtendedKeyUsagePurpose, IsCa, KeyPair,
+    BasicConstraints, CertificateParams, CertifiedIssuer, DnType, ExtendedKeyUsagePurpose, IsCa, Issuer, KeyPair,
     KeyUsagePurpose,
 };
 use serde_json::json;
@@ -17,46 +19,73 @@ pub(super) struct Maker {
     /// What an auditor is given.
     pub(super) root_pem: String,
     chain_pem: String,
-    key_pem: String,
+    key: KeyPair,
+    camera: CertificateParams,
+}
+
+/// RFC 7468.
+fn pem(label: &str, der: &[u8]) -> String {
+    let text = STANDARD.encode(der);
+    let lines: Vec<&str> = text.as_bytes().chunks(64).map(|line| std::str::from_utf8(line).unwrap()).collect();
+    format!("-----BEGIN {label}-----\n{}\n-----END {label}-----\n", lines.join("\n"))
+}
+
+fn named(maker: &str, common: &str) -> CertificateParams {
+    let mut params = CertificateParams::new(Vec::<String>::new()).unwrap();
+    params.distinguished_name.push(DnType::OrganizationName, maker);
+    params.distinguished_name.push(DnType::CommonName, common);
+    params.not_before = OffsetDateTime::now_utc() - Duration::days(3000);
+    params.not_after = OffsetDateTime::now_utc() + Duration::days(3000);
+    params
+}
+
+/// C2PA technical specification, "Certificate profile": no authority, digitalSignature, an accepted purpose.
+fn camera(maker: &str, common: &str, days: [i64; 2]) -> CertificateParams {
+    let mut camera = named(maker, common);
+    camera.is_ca = IsCa::ExplicitNoCa;
+    camera.key_usages = vec![KeyUsagePurpose::DigitalSignature];
+    camera.extended_key_usages = vec![ExtendedKeyUsagePurpose::EmailProtection];
+    camera.use_authority_key_identifier_extension = true;
+    camera.not_before = OffsetDateTime::now_utc() + Duration::days(days[0]);
+    camera.not_after = OffsetDateTime::now_utc() + Duration::days(days[1]);
+    camera
 }
 
 impl Maker {
     /// Whose cameras' certificates are valid from and to so many days from now.
     pub(super) fn valid(name: &str, days: [i64; 2]) -> Self {
-        let named = |common: &str| {
-            let mut params = CertificateParams::new(Vec::<String>::new()).unwrap();
-            params.distinguished_name.push(DnType::OrganizationName, name);
-            params.distinguished_name.push(DnType::CommonName, common);
-            params.not_before = OffsetDateTime::now_utc() - Duration::days(3000);
-            params.not_after = OffsetDateTime::now_utc() + Duration::days(3000);
-            params
-        };
-        let mut root = named(&format!("{name} root"));
+        let mut root = named(name, &format!("{name} root"));
         root.is_ca = IsCa::Ca(BasicConstraints::Unconstrained);
         root.key_usages = vec![KeyUsagePurpose::KeyCertSign, KeyUsagePurpose::CrlSign];
         let root = CertifiedIssuer::self_signed(root, KeyPair::generate().unwrap()).unwrap();
-        // C2PA technical specification, "Certificate profile": no CA, digitalSignature, an accepted purpose.
-        let mut camera = named(&format!("{name} camera 1"));
-        camera.is_ca = IsCa::ExplicitNoCa;
-        camera.key_usages = vec![KeyUsagePurpose::DigitalSignature];
-        camera.extended_key_usages = vec![ExtendedKeyUsagePurpose::EmailProtection];
-        camera.use_authority_key_identifier_extension = true;
-        camera.not_before = OffsetDateTime::now_utc() + Duration::days(days[0]);
-        camera.not_after = OffsetDateTime::now_utc() + Duration::days(days[1]);
+        let camera = camera(name, &format!("{name} camera 1"), days);
         let key = KeyPair::generate().unwrap();
-        let camera = camera.signed_by(&key, &root).unwrap();
-        Maker { root_pem: root.pem(), chain_pem: camera.pem() + &root.pem(), key_pem: key.serialize_pem() }
+        let certificate = pem("CERTIFICATE", camera.signed_by(&key, &root).unwrap().der());
+        let root_pem = pem("CERTIFICATE", root.der());
+        Maker { chain_pem: certificate + &root_pem, root_pem, key, camera }
     }
 
     pub(super) fn new(name: &str) -> Self {
         Maker::valid(name, [-10, 300])
     }
 
+    /// Somebody with a camera of this maker who makes certificates with its key, as if it were an authority.
+    pub(super) fn forger(self) -> Self {
+        let mut claimed = self.camera;
+        // The tool would refuse what the certificate does not allow.
+        claimed.key_usages.clear();
+        let issuer = Issuer::new(claimed, self.key);
+        let camera = camera("Invented Optics", "Invented Optics camera 2", [-1, 100]);
+        let key = KeyPair::generate().unwrap();
+        let certificate = pem("CERTIFICATE", camera.signed_by(&key, &issuer).unwrap().der());
+        Maker { chain_pem: certificate + &self.chain_pem, root_pem: self.root_pem, key, camera }
+    }
+
     /// A photo with a manifest that lists these actions.
     pub(super) fn sign_with(&self, photo: &[u8], format: &str, actions: serde_json::Value) -> Vec<u8> {
+        let key = pem("PRIVATE KEY", &self.key.serialize_der());
         let signer =
-            create_signer::from_keys(self.chain_pem.as_bytes(), self.key_pem.as_bytes(), SigningAlg::Es256, None)
-                .unwrap();
+            create_signer::from_keys(self.chain_pem.as_bytes(), key.as_bytes(), SigningAlg::Es256, None).unwrap();
         let definition = json!({
             "claim_generator_info": [{ "name": "Invented Camera", "version": "3" }],
             "assertions": [{ "label": "c2pa.actions", "data": { "actions": actions } }],

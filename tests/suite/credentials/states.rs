@@ -14,10 +14,13 @@ use super::{job, run, verified};
 
 /// The credentials of a photo's bytes, by a maker's root or by nobody's.
 fn read(bytes: &[u8], trusted: Option<&Maker>) -> Option<Credentials> {
+    read_by(bytes, trusted.map(|m| Arc::new(Anchors::from_pem(m.root_pem.clone()).unwrap())))
+}
+
+fn read_by(bytes: &[u8], anchors: Option<Arc<Anchors>>) -> Option<Credentials> {
     let dir = tempfile::tempdir().unwrap();
     let path = dir.path().join("photo");
     fs::write(&path, bytes).unwrap();
-    let anchors = trusted.map(|m| Arc::new(Anchors::from_pem(m.root_pem.clone()).unwrap()));
     Source::Photos(anchors).of(&path, &photo::sha256(bytes)).unwrap()
 }
 
@@ -58,6 +61,15 @@ fn signed_photos_of_each_format_are_trusted_by_their_root_alone() {
         assert_eq!(state(&signed, None), Some(State::UnknownSigner), "{format}");
         assert_eq!(state(&signed, Some(&other)), Some(State::UnknownSigner), "{format}");
     }
+}
+
+/// RFC 5280, 4.2.1.9: only an authority vouches for others, though every signature of the chain holds.
+#[test]
+fn a_camera_s_certificate_vouches_for_nobody() {
+    let maker = Maker::new("Invented Optics");
+    let trusted = Arc::new(Anchors::from_pem(maker.root_pem.clone()).unwrap());
+    let signed = maker.forger().sign(&small_jpeg(), "image/jpeg");
+    assert_eq!(read_by(&signed, Some(trusted)).map(|c| c.state), Some(State::UnknownSigner));
 }
 
 #[test]

@@ -81,6 +81,7 @@ pub(crate) fn sheet() -> Setup {
         ],
         waived: Vec::new(),
         limits: Limits::default(),
+        credentials_required: false,
     }
 }
 

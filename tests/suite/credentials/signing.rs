@@ -40,25 +40,25 @@ fn named(maker: &str, common: &str) -> CertificateParams {
 }
 
 /// C2PA technical specification, "Certificate profile": no authority, digitalSignature, an accepted purpose.
-fn camera(maker: &str, common: &str, days: [i64; 2]) -> CertificateParams {
+fn camera(maker: &str, common: &str, ends: OffsetDateTime) -> CertificateParams {
     let mut camera = named(maker, common);
     camera.is_ca = IsCa::ExplicitNoCa;
     camera.key_usages = vec![KeyUsagePurpose::DigitalSignature];
     camera.extended_key_usages = vec![ExtendedKeyUsagePurpose::EmailProtection];
     camera.use_authority_key_identifier_extension = true;
-    camera.not_before = OffsetDateTime::now_utc() + Duration::days(days[0]);
-    camera.not_after = OffsetDateTime::now_utc() + Duration::days(days[1]);
+    camera.not_before = OffsetDateTime::now_utc() - Duration::days(10);
+    camera.not_after = ends;
     camera
 }
 
 impl Maker {
-    /// Whose cameras' certificates are valid from and to so many days from now.
-    pub(super) fn valid(name: &str, days: [i64; 2]) -> Self {
+    /// Whose cameras' certificates are valid until then.
+    pub(super) fn until(name: &str, ends: OffsetDateTime) -> Self {
         let mut root = named(name, &format!("{name} root"));
         root.is_ca = IsCa::Ca(BasicConstraints::Unconstrained);
         root.key_usages = vec![KeyUsagePurpose::KeyCertSign, KeyUsagePurpose::CrlSign];
         let root = CertifiedIssuer::self_signed(root, KeyPair::generate().unwrap()).unwrap();
-        let camera = camera(name, &format!("{name} camera 1"), days);
+        let camera = camera(name, &format!("{name} camera 1"), ends);
         let key = KeyPair::generate().unwrap();
         let certificate = pem("CERTIFICATE", camera.signed_by(&key, &root).unwrap().der());
         let root_pem = pem("CERTIFICATE", root.der());
@@ -66,7 +66,7 @@ impl Maker {
     }
 
     pub(super) fn new(name: &str) -> Self {
-        Maker::valid(name, [-10, 300])
+        Maker::until(name, OffsetDateTime::now_utc() + Duration::days(300))
     }
 
     /// Somebody with a camera of this maker who makes certificates with its key, as if it were an authority.
@@ -75,7 +75,8 @@ impl Maker {
         // The tool would refuse what the certificate does not allow.
         claimed.key_usages.clear();
         let issuer = Issuer::new(claimed, self.key);
-        let camera = camera("Invented Optics", "Invented Optics camera 2", [-1, 100]);
+        let camera =
+            camera("Invented Optics", "Invented Optics camera 2", OffsetDateTime::now_utc() + Duration::days(100));
         let key = KeyPair::generate().unwrap();
         let certificate = pem("CERTIFICATE", camera.signed_by(&key, &issuer).unwrap().der());
         Maker { chain_pem: certificate + &self.chain_pem, root_pem: self.root_pem, key, camera }

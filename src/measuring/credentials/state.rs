@@ -90,6 +90,7 @@ pub struct Edit {
 
 impl Credentials {
     /// Credentials whose manifest cannot be read.
+    #[cfg(feature = "credentials")]
     pub(super) fn unreadable(code: &str) -> Self {
         let failures = vec![Failure { code: code.to_owned(), about: None }];
         Credentials {

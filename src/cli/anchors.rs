@@ -9,8 +9,6 @@ use crate::credentials::{Anchors, Source};
 /// The option as typed.
 #[derive(Debug, Clone, clap::Args)]
 pub(super) struct AnchorsOption {
-    /// Whose content credentials (C2PA) count: certificates (PEM) that vouch for the signers of photos; needs a program
-    /// built with the feature `credentials`
     #[arg(long, value_name = "FILE")]
     pub(super) credential_anchors: Option<PathBuf>,
 }

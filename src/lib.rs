@@ -8,7 +8,8 @@ pub mod cli;
 pub mod training;
 
 pub use baywitness_measuring::{
-    camera, detect, folder, geom, input, job, marker, measure, num, photo, pose, quantity, record, setup, verdict,
+    camera, credentials, detect, folder, geom, input, job, marker, measure, num, photo, pose, quantity, record, setup,
+    verdict,
 };
 pub use baywitness_page::web;
 pub use baywitness_proof::{custody, evidence, transparency, trends};

@@ -6,18 +6,20 @@ use std::time::{Duration, Instant};
 
 use rayon::prelude::*;
 
+use super::anchors::AnchorsOption;
 use super::check::read_signers;
 use super::codes::UNREADABLE;
 use super::log_check;
 use super::output::{cannot_read, complain, language, no_stdout, say};
 use super::threads::pool;
 use super::verify::worse;
+use crate::credentials::counts as counts_of;
 use crate::custody::audit::{self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, Sort};
 use crate::evidence::{Signers, is_evidence, is_one_file};
 use crate::folder::Models;
 use crate::job::Options;
 use crate::quantity::Quantity;
-use crate::record::{Verdict, told};
+use crate::record::{JobRecord, Verdict, told};
 use crate::report::{ArchiveLog, ArchiveRow, archive_end, archive_row, archive_start};
 use crate::words::{Figure, Language, Phrase, Value, phrase, say};
 
@@ -42,6 +44,8 @@ pub(super) struct Arguments {
     log_earlier: Vec<PathBuf>,
     #[arg(long, value_name = "FILE", requires = "log")]
     log_orders: Option<PathBuf>,
+    #[command(flatten)]
+    anchors: AnchorsOption,
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
     #[arg(long, value_name = "N")]
@@ -69,7 +73,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 fn prepare(arguments: &Arguments) -> Result<(Options, Option<Signers>, rayon::ThreadPool), String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.say(language()))?;
     let signers = arguments.signers.as_deref().map(read_signers).transpose()?;
-    Ok((Options { models }, signers, pool(arguments.threads)?))
+    Ok((Options { models, credentials: arguments.anchors.source()? }, signers, pool(arguments.threads)?))
 }
 
 fn archive(arguments: &Arguments, options: &Options, signers: Option<&Signers>) -> Result<u8, String> {
@@ -202,7 +206,7 @@ fn write_reports(
     failed.map_or(Ok(()), Err)?;
     // What the log knows and no folder shows: a row without a folder.
     for (code, message) in log.iter().flat_map(|log| log.without_folder()) {
-        let mut row = [const { String::new() }; 19];
+        let mut row = [const { String::new() }; COLUMNS.len()];
         (row[17], row[18]) = (message.to_owned(), code.to_owned());
         table.write_record(row)?;
     }
@@ -359,7 +363,7 @@ fn write_parquet(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::erro
     Ok(())
 }
 
-const COLUMNS: [&str; 19] = [
+const COLUMNS: [&str; 20] = [
     "path",
     "exit",
     "verdict",
@@ -379,9 +383,10 @@ const COLUMNS: [&str; 19] = [
     "changed",
     "message",
     "log",
+    "credentials",
 ];
 
-fn fields(line: &Judged, outcome: &Outcome, log: String) -> [String; 19] {
+fn fields(line: &Judged, outcome: &Outcome, log: String) -> [String; COLUMNS.len()] {
     let record = outcome.as_ref().ok();
     let context = record.map(|r| r.context.clone()).unwrap_or_default();
     let checks = record.map_or(Vec::new(), |r| {
@@ -412,7 +417,19 @@ fn fields(line: &Judged, outcome: &Outcome, log: String) -> [String; 19] {
         line.changed.iter().map(kept_words).collect::<Vec<_>>().join("; "),
         outcome.as_ref().err().cloned().unwrap_or_default(),
         log,
+        record.map_or(String::new(), |record| signed(record)),
     ]
+}
+
+/// Photos by the state of their content credentials; nothing where none has any.
+fn signed(record: &JobRecord) -> String {
+    let mut counted: Vec<(&str, usize)> =
+        counts_of(record.credentials()).into_iter().map(|(state, n)| (state.name(), n)).collect();
+    let with: usize = counted.iter().map(|(_, n)| n).sum();
+    if with > 0 && with < record.photos.len() {
+        counted.push(("none", record.photos.len() - with));
+    }
+    counted.iter().map(|(state, n)| format!("{state} {n}")).collect::<Vec<_>>().join("; ")
 }
 
 /// A line on standard output.

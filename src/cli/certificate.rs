@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use time::OffsetDateTime;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{cannot_write, complain, language, say, shown, write_file};
 use crate::evidence::own_certificate;
 use crate::folder::write_private;

@@ -4,13 +4,15 @@ use std::path::{Path, PathBuf};
 
 use time::OffsetDateTime;
 
+use super::anchors::AnchorsOption;
 use super::check_pdf;
 use super::codes::UNREADABLE;
 use super::log_check::LogTrust;
 use super::output::{JsonTarget, complain, language, say, write_json};
 use super::threads::pool;
 use super::unpacked::{self, Unpacking};
-use crate::custody::{AGREE_U, RemeasureError, remeasure};
+use crate::credentials::{BUILT_IN, Source, State, summary};
+use crate::custody::{AGREE_U, RemeasureError, Remeasured, remeasure};
 use crate::evidence::{Authorities, INDEX, Inspection, Item, Outcome, Signers, Token, inspect, is_evidence, is_pdf};
 use crate::words::{Figure, Language, Value, phrase, say};
 
@@ -25,6 +27,8 @@ pub(super) struct Arguments {
     certificates: Option<PathBuf>,
     #[arg(long, value_name = "FILE")]
     timestamp_ca: Option<PathBuf>,
+    #[command(flatten)]
+    anchors: AnchorsOption,
     #[arg(long, value_name = "FILE")]
     log_keys: Option<PathBuf>,
     #[arg(long, value_name = "DIR")]
@@ -71,6 +75,7 @@ struct Trusted {
     signers: Option<Signers>,
     authorities: Option<Authorities>,
     logs: LogTrust,
+    credentials: Source,
 }
 
 impl Trusted {
@@ -81,7 +86,7 @@ impl Trusted {
             Authorities::read(&pem, &path.display().to_string()).map_err(|e| e.phrase().say(language()))
         });
         let logs = LogTrust::read(arguments.log_keys.as_deref(), arguments.log.as_deref())?;
-        Ok(Trusted { signers, authorities: authorities.transpose()?, logs })
+        Ok(Trusted { signers, authorities: authorities.transpose()?, logs, credentials: arguments.anchors.source()? })
     }
 }
 
@@ -119,7 +124,7 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
     inspection.items.extend(trusted.logs.check(&folder.join("data")));
     let copy = inspection.items.iter().any(|item| item.what == "sealed files");
     if inspection.intact() && !copy {
-        measured_again(folder, &mut inspection.items);
+        measured_again(folder, &trusted.credentials, &mut inspection.items);
     } else {
         let found = phrase!("evidence-not-measured", why = if copy { "copy" } else { "altered" });
         inspection.items.push(Item { what: MEASURED.to_owned(), outcome: Outcome::NotCheckable, found });
@@ -208,8 +213,10 @@ pub(super) fn who_stamped(tokens: &[Token], authorities: Option<&Authorities>, n
     judged.into_iter().map(|(outcome, found)| Item { what: "authority".to_owned(), outcome, found }).collect()
 }
 
-fn measured_again(folder: &Path, items: &mut Vec<Item>) {
-    let (outcome, found) = match remeasure(&folder.join("data")) {
+fn measured_again(folder: &Path, credentials: &Source, items: &mut Vec<Item>) {
+    let again = remeasure(&folder.join("data"), credentials);
+    items.extend(again.as_ref().ok().and_then(signed_photos));
+    let (outcome, found) = match again {
         Ok(again) if again.differences.is_empty() => {
             let (verdict, share) = (again.now.verdict.phrase(), Figure::plain(AGREE_U));
             (Outcome::Passed, phrase!("evidence-measured", verdict = verdict, share = share))
@@ -229,6 +236,25 @@ fn measured_again(folder: &Path, items: &mut Vec<Item>) {
         }
     };
     items.push(Item { what: MEASURED.to_owned(), outcome, found });
+}
+
+/// What became of the photos' content credentials; nothing where nobody speaks of any.
+fn signed_photos(again: &Remeasured) -> Option<Item> {
+    let recorded = summary(again.recorded.credentials());
+    let (outcome, found) = if BUILT_IN {
+        let found = again.credentials.iter().map(|(_, c)| c.as_ref());
+        let trusted = found.clone().all(|c| c.is_some_and(|c| c.state == State::Trusted));
+        let broken = found.clone().flatten().any(|c| !c.state.holds());
+        let words = summary(found).or_else(|| recorded.map(|_| phrase!("evidence-credentials-gone")))?;
+        match () {
+            () if broken => (Outcome::Failed, words),
+            () if trusted => (Outcome::Passed, words),
+            () => (Outcome::NotCheckable, words),
+        }
+    } else {
+        (Outcome::NotCheckable, phrase!("evidence-credentials-as-recorded", counts = recorded?))
+    };
+    Some(Item { what: "credentials".to_owned(), outcome, found })
 }
 
 fn words(items: &[Item], outcome: &str, language: Language) -> String {

@@ -1,6 +1,7 @@
 //! The command-line doors, a file for each command. What is typed becomes one
 //! ready value of options before any work starts; no geometry here.
 
+mod anchors;
 mod audit;
 mod bay;
 mod camera;

@@ -131,7 +131,7 @@ pub(super) fn run(args: &Arguments) -> u8 {
 /// The median corner noise of earlier jobs' photos.
 fn earlier_noise(args: &Arguments) -> Result<Option<f64>, String> {
     let mut ratios = Vec::new();
-    let options = Options { models: Models::standard(args.models.as_deref()).map_err(|e| e.say(language()))? };
+    let options = Options::new(Models::standard(args.models.as_deref()).map_err(|e| e.say(language()))?);
     for job in &args.earlier {
         let record = verify(job, &options).map_err(|e| e.say(language()))?;
         let before = ratios.len();

@@ -31,9 +31,10 @@ fn area(text: &str) -> Result<Area, String> {
     }
 }
 
-fn redact(arguments: &Arguments) -> Result<(), String> {
+/// Makes the copy; of how many photos the content credentials are not in it.
+fn redact(arguments: &Arguments) -> Result<usize, String> {
     let opened = unpacked::open(&arguments.folder)?;
-    let contents = custody::redact(&opened.folder, &arguments.show).map_err(|e| {
+    let (contents, redaction) = custody::redact(&opened.folder, &arguments.show).map_err(|e| {
         // Whoever named one file knows nothing of where it was unpacked.
         e.phrase()
             .say(language())
@@ -41,15 +42,19 @@ fn redact(arguments: &Arguments) -> Result<(), String> {
     })?;
     write_sealed(&arguments.out, |out| {
         evidence::seal(out, &contents, None, None).map_err(|e| e.phrase().say(language()))
-    })
+    })?;
+    Ok(redaction.credentials_lost.len())
 }
 
 /// Makes the copy; exit code 0 done, 2 the folder is not intact or cannot be read.
 pub(super) fn run(arguments: &Arguments) -> u8 {
     let out = shown(&arguments.out);
     match redact(arguments) {
-        Ok(()) => {
-            let made = say!(language(), "cli-redacted", folder = &out);
+        Ok(unsigned) => {
+            let mut made = say!(language(), "cli-redacted", folder = &out);
+            if unsigned > 0 {
+                made = format!("{made}\n{}", say!(language(), "cli-redacted-credentials", count = unsigned));
+            }
             say(&format!("{made}\n{}\n", say!(language(), "cli-redacted-check", folder = out)), None);
             0
         }

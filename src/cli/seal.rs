@@ -3,6 +3,7 @@
 use std::io::IsTerminal;
 use std::path::{Path, PathBuf};
 
+use super::anchors::AnchorsOption;
 use super::codes::UNREADABLE;
 use super::logged;
 use super::output::{cannot_read, complain, language, note, say, shown, wish, write_file};
@@ -35,6 +36,8 @@ pub(super) struct Arguments {
     timestamp_request: Option<PathBuf>,
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
+    #[command(flatten)]
+    anchors: AnchorsOption,
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }
@@ -62,7 +65,7 @@ fn seal(arguments: &Arguments) -> Result<String, String> {
         .transpose()
         .map_err(|e| e.phrase().say(language()))?;
     let pdf_signer = pdf_signer::open(arguments.sign_pdf.as_deref(), arguments.certificate.as_deref())?;
-    let options = job::Options { models };
+    let options = job::Options { models, credentials: arguments.anchors.source()? };
     let gathered = arguments
         .jobs
         .iter()

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 
 use time::UtcOffset;
 
+use super::anchors::AnchorsOption;
 use super::codes::UNREADABLE;
 use super::logged;
 use super::output::{colour, complain, language, note, say};
@@ -38,6 +39,8 @@ pub(super) struct Arguments {
     names: Vec<String>,
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
+    #[command(flatten)]
+    anchors: AnchorsOption,
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }
@@ -67,6 +70,7 @@ fn ready(arguments: Arguments) -> Result<Options, String> {
         listen: arguments.listen,
         jobs: arguments.jobs,
         models,
+        credentials: arguments.anchors.source()?,
         key: arguments.key.as_deref().map(open).transpose()?,
         pdf_signer: pdf_signer::open(arguments.sign_pdf.as_deref(), arguments.certificate.as_deref())?,
         tls: tls(arguments.tls_cert.zip(arguments.tls_key), arguments.tls_own),

@@ -10,6 +10,7 @@ use super::logged;
 use super::output::{complain, language, note, say, shown};
 use super::threads::pool;
 use super::verify::write_report;
+use crate::credentials::Source;
 use crate::folder::{
     JobFolder, KeptNewest, Models, NewPhoto, is_known, is_picture, keep_newest, kept_last, known_digits, sweep,
     write_durably,
@@ -31,6 +32,7 @@ pub(super) struct Watched<'a> {
     pub(super) report: Option<&'a Path>,
     pub(super) log: Option<&'a Path>,
     pub(super) models: Option<&'a Path>,
+    pub(super) credentials: Source,
     pub(super) threads: Option<usize>,
     pub(super) every: Duration,
     /// Takes what lies there and ends.
@@ -53,7 +55,8 @@ pub(super) fn run(watched: &Watched) -> Result<u8, String> {
     if !watched.photos.is_dir() {
         return Err(say!(language(), "cli-tripod-no-folder", folder = shown(watched.photos)));
     }
-    let options = job::Options { models: Models::standard(watched.models).map_err(|e| e.say(language()))? };
+    let models = Models::standard(watched.models).map_err(|e| e.say(language()))?;
+    let options = job::Options { models, credentials: watched.credentials.clone() };
     let folder = JobFolder::open(watched.job, &options.models).map_err(|e| e.say(language()))?;
     step_of(&folder.setup, watched.step)?;
     let first = folder.photos.iter().filter(|p| p.after_move == 0).count();

@@ -2,6 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
+use super::anchors::AnchorsOption;
 use super::codes::UNREADABLE;
 use super::follow_up::{Of, add};
 use super::logged;
@@ -39,6 +40,8 @@ pub(super) struct Arguments {
     pub(super) private: bool,
     #[arg(long, value_name = "DIR")]
     pub(super) log: Option<PathBuf>,
+    #[command(flatten)]
+    pub(super) anchors: AnchorsOption,
     #[arg(long, value_name = "DIR")]
     pub(super) models: Option<PathBuf>,
     #[arg(long, value_name = "N")]
@@ -90,7 +93,11 @@ fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool, Re
     }
     let log = arguments.log.as_deref().map(logged::open).transpose()?;
     let pdf_signer = pdf_signer::open(arguments.sign_pdf.as_deref(), arguments.certificate.as_deref())?;
-    Ok((job::Options { models }, pool(arguments.threads)?, Ready { log, pdf_signer }))
+    Ok((
+        job::Options { models, credentials: arguments.anchors.source()? },
+        pool(arguments.threads)?,
+        Ready { log, pdf_signer },
+    ))
 }
 
 fn verify_all(arguments: &Arguments, options: &job::Options, ready: &Ready) -> u8 {

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
 
+use super::anchors::AnchorsOption;
 use super::codes::UNREADABLE;
 use super::output::{complain, language, note};
 use super::tripod;
@@ -25,6 +26,8 @@ pub(super) struct Arguments {
     report: Option<PathBuf>,
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
+    #[command(flatten)]
+    anchors: AnchorsOption,
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
     #[arg(long, value_name = "S", default_value_t = 1.0, value_parser = seconds)]
@@ -63,6 +66,7 @@ fn watch(arguments: &Arguments) -> Result<u8, String> {
             report: arguments.report.as_deref(),
             log: arguments.log.as_deref(),
             models: arguments.models.as_deref(),
+            credentials: arguments.anchors.source()?,
             threads: arguments.threads,
             every: Duration::from_secs_f64(arguments.every),
             once: arguments.once,
@@ -108,6 +112,7 @@ fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
         sign_pdf: None,
         certificate: None,
         report: arguments.report.clone(),
+        anchors: arguments.anchors.clone(),
         models: arguments.models.clone(),
         threads: arguments.threads,
     })

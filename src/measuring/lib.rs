@@ -24,7 +24,8 @@
 //!
 //! # Below the front
 //! The rooms, in the order in which data flows: [`photo`] → [`detect`] → [`pose`] →
-//! [`measure`] → [`verdict`] → [`record`]; [`job`] leads a job through them. Frames,
+//! [`measure`] → [`verdict`] → [`record`]; [`job`] leads a job through them, and
+//! [`credentials`] says what cameras signed about the photos' bytes. Frames,
 //! numbers and files are [`geom`], [`num`], [`quantity`], [`input`], [`camera`],
 //! [`marker`], [`setup`] and [`folder`], of the foundation, which states frames, units,
 //! pixel origin and corner order.
@@ -35,6 +36,7 @@ pub use baywitness_foundation::{camera, folder, geom, input, marker, num, quanti
 pub use baywitness_photogrammetry::{detect, measure, photo, pose};
 pub use baywitness_words as words;
 
+pub mod credentials;
 pub mod job;
 pub mod record;
 pub mod verdict;
@@ -52,5 +54,5 @@ pub use record::JobRecord;
 /// An input that cannot be read or decoded. What the photos can't decide is no
 /// error but a verdict of the record.
 pub fn verify_folder(folder: &Path) -> Result<JobRecord, job::Error> {
-    job::verify(folder, &job::Options { models: folder::Models::embedded() })
+    job::verify(folder, &job::Options::new(folder::Models::embedded()))
 }

@@ -11,6 +11,7 @@ pub(super) fn text_of(name: &str) -> Option<&'static str> {
         "setup.toml" => include_str!("../../samples/scenes/mistakes/setup.toml"),
         "setup-prerequisites.toml" => include_str!("../../samples/scenes/mistakes/setup-prerequisites.toml"),
         "setup-open.toml" => include_str!("../../samples/scenes/mistakes/setup-open.toml"),
+        "setup-credentials.toml" => include_str!("../../samples/scenes/mistakes/setup-credentials.toml"),
         "setup-tight.toml" => include_str!("../../samples/scenes/mistakes/setup-tight.toml"),
         "setup-offset.toml" => include_str!("../../samples/scenes/mistakes/setup-offset.toml"),
         "../kit.toml" => include_str!("../../samples/scenes/kit.toml"),

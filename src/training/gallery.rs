@@ -19,7 +19,7 @@ macro_rules! mistakes {
 }
 
 /// Each finding's code and the scene that shows it, in the order of the reports.
-pub const MISTAKES: [(&str, &str); 39] = mistakes![
+pub const MISTAKES: [(&str, &str); 40] = mistakes![
     "stand-turned",
     "stand-off-centre",
     "stand-too-near",
@@ -58,6 +58,7 @@ pub const MISTAKES: [(&str, &str); 39] = mistakes![
     "card-of-another-job",
     "prerequisite-not-met",
     "record-incomplete",
+    "credentials-lacking",
     "not-checked",
 ];
 
@@ -93,7 +94,7 @@ pub fn stage_mistake(code: &str, folder: &Path) -> Result<(), Error> {
 fn staged(code: &str, out: &Path) -> Result<JobRecord, Error> {
     let folder = out.join("jobs").join(code);
     stage_mistake(code, &folder)?;
-    let options = Options { models: Models::embedded() };
+    let options = Options::new(Models::embedded());
     let cannot = |e: crate::job::Error| phrase!("training-cannot-verify", job = code, why = e.phrase());
     verify(&folder, &options).map_err(|e| cannot(e).into())
 }

@@ -64,7 +64,7 @@ fn cases(bay: &Path) -> Vec<Case> {
         .filter(|name| bay.join("jobs").join(name).join("job.toml").is_file())
         .collect();
     names.sort();
-    let options = job::Options { models: Models::embedded() };
+    let options = job::Options::new(Models::embedded());
     let verify = |name: String| {
         let truth = std::fs::read_to_string(bay.join("truth").join(&name).join("expected.json")).unwrap();
         let start = std::time::Instant::now();

@@ -116,7 +116,7 @@ fn samples_keep_their_records() {
     let rewrite = std::env::var("BAYWITNESS_GOLDEN").is_ok_and(|v| v == "rewrite");
     let mut all = Vec::new();
     for sample in samples {
-        let record = job::verify(&sample, &job::Options { models: Models::embedded() }).unwrap();
+        let record = job::verify(&sample, &job::Options::new(Models::embedded())).unwrap();
         let name = sample.file_name().unwrap().to_str().unwrap().to_owned();
         let golden = root().join("tests/golden").join(format!("{name}.json"));
         let found = kept(&record);

@@ -206,6 +206,7 @@ fn setup() -> impl Strategy<Value = Setup> {
                 .collect(),
             checks: vec![check],
             limits: Limits { floor_slope_deg: slope, ..Limits::default() },
+            credentials_required: p > 0.75,
         })
 }
 

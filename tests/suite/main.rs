@@ -14,6 +14,7 @@ mod before;
 mod broken;
 mod cli;
 mod coverage;
+mod credentials;
 mod detect_bay;
 mod detect_render;
 mod detect_support;

@@ -36,7 +36,7 @@ fn verify(name: &str, scene: &Scene) -> JobRecord {
     let start = std::time::Instant::now();
     let truth = scene.stage(folder.path(), &mut |_| ()).unwrap();
     let staged = start.elapsed();
-    let record = job::verify(folder.path(), &job::Options { models: Models::embedded() }).unwrap();
+    let record = job::verify(folder.path(), &job::Options::new(Models::embedded())).unwrap();
     let verified = start.elapsed() - staged;
     println!(
         "{name}: staged in {staged:.1?}, verified in {verified:.1?}: {} ({})",

@@ -101,7 +101,7 @@ pub(crate) fn said_past(page: &str, data: &BTreeSet<String>) -> Vec<String> {
 
 fn sample(name: &str) -> (JobRecord, BTreeSet<String>) {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("samples").join(name);
-    let record = job::verify(&folder, &job::Options { models: Models::embedded() }).unwrap();
+    let record = job::verify(&folder, &job::Options::new(Models::embedded())).unwrap();
     let codes: Vec<&str> = record.findings.iter().map(|f| f.code.as_str()).collect();
     let data = data_words(&folder, &[&codes.join(" "), &record.tool.name, &record.tool.version]);
     (record, data)

@@ -57,7 +57,7 @@ pub(crate) fn assert_record_is_told(record: &JobRecord) -> usize {
 fn the_samples_are_told_in_every_language() {
     let samples = Path::new(env!("CARGO_MANIFEST_DIR")).join("samples");
     for name in ["good", "wrong"] {
-        let record = job::verify(&samples.join(name), &job::Options { models: Models::embedded() }).unwrap();
+        let record = job::verify(&samples.join(name), &job::Options::new(Models::embedded())).unwrap();
         assert!(record.reason_phrase.is_some() && record.findings.iter().all(|f| f.message_phrase.is_some()));
         assert!(
             record

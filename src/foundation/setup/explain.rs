@@ -9,13 +9,14 @@ use super::sheet::{Check, Evidence, From, Setup};
 
 impl Setup {
     /// What the sheet asks for, a sentence for each check, in its order; then
-    /// what it leaves out on purpose.
+    /// what it leaves out on purpose, and what it asks of the photos' files.
     pub fn in_words(&self) -> Vec<Phrase> {
         let waived = self
             .waived
             .iter()
             .map(|w| phrase!("doors-asks-not", quantity = w.quantity.phrase(), because = w.because.as_str()));
-        self.checks.iter().map(|c| self.check_in_words(c)).chain(waived).collect()
+        let credentials = self.credentials_required.then(|| phrase!("doors-asks-credentials"));
+        self.checks.iter().map(|c| self.check_in_words(c)).chain(waived).chain(credentials).collect()
     }
 
     fn check_in_words(&self, check: &Check) -> Phrase {

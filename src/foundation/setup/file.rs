@@ -19,6 +19,9 @@ pub(super) const RULES: [(&str, DecisionRule); 4] = [
     ("four_way", DecisionRule::FourWay),
 ];
 
+/// What a sheet can say of content credentials.
+const CREDENTIALS: [(&str, bool); 2] = [("required", true), ("optional", false)];
+
 impl Setup {
     /// Reads a set-up sheet from disk.
     ///
@@ -65,6 +68,7 @@ impl Setup {
             "check",
             "waived",
             "limits",
+            "evidence",
         ])?;
         let name = root.need("name")?.name()?;
         let reference_line = line(&root.need("reference_line")?)?;
@@ -82,11 +86,18 @@ impl Setup {
             prerequisites: read_prerequisites(&root)?,
             waived: read_waivers(&root, &checks)?,
             limits: root.table("limits")?.map_or(Ok(Limits::default()), read_limits)?,
+            credentials_required: root.table("evidence")?.map_or(Ok(false), read_evidence)?,
             steps,
             datums,
             checks,
         })
     }
+}
+
+/// What the sheet asks of the photos' files.
+fn read_evidence(table: Table) -> Result<bool, Error> {
+    let table = table.allow(&["credentials"])?;
+    Ok(table.maybe("credentials", |v| v.choice("credentials", &CREDENTIALS))?.unwrap_or(false))
 }
 
 fn read_steps(value: &Value) -> Result<Vec<String>, Error> {

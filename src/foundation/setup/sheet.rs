@@ -236,4 +236,6 @@ pub struct Setup {
     pub waived: Vec<Waiver>,
     /// Limits of the bay.
     pub limits: Limits,
+    /// Whether every photo that counts must bear content credentials (C2PA) of a trusted signer.
+    pub credentials_required: bool,
 }

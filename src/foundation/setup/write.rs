@@ -53,6 +53,10 @@ impl Setup {
             w.maybe("floor_flatness_mm_per_m", self.limits.floor_flatness_mm_per_m);
             w.maybe("free_ahead_mm", self.limits.free_ahead_mm);
         }
+        if self.credentials_required {
+            w.table("evidence");
+            w.key("credentials", "required");
+        }
         w.finish()
     }
 }

@@ -128,6 +128,9 @@ pub struct SheetRecord {
     pub not_checked: Vec<String>,
     /// Its prerequisites and the answers.
     pub prerequisites: Vec<PrerequisiteRecord>,
+    /// Whether it requires content credentials of every photo that counts.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub credentials_required: bool,
 }
 
 /// One prerequisite of the sheet with the job's answer.

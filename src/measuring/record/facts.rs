@@ -28,6 +28,9 @@ pub struct Facts<'a> {
     /// The findings.
     #[serde(borrow, default)]
     pub findings: Vec<FindingFacts<'a>>,
+    /// The photos.
+    #[serde(borrow, default)]
+    pub photos: Vec<PhotoFacts<'a>>,
     /// Of an audit's line: the job's folder.
     #[serde(borrow)]
     pub path: Option<Cow<'a, str>>,
@@ -102,6 +105,23 @@ pub struct CheckFacts<'a> {
     pub value: Option<f64>,
     /// The check's verdict.
     pub verdict: Verdict,
+}
+
+/// See [`super::PhotoRecord`].
+#[derive(Debug, Default, Deserialize)]
+#[serde(default)]
+pub struct PhotoFacts<'a> {
+    /// Its content credentials.
+    #[serde(borrow)]
+    pub credentials: Option<CredentialFacts<'a>>,
+}
+
+/// See [`super::Credentials`].
+#[derive(Debug, Deserialize)]
+pub struct CredentialFacts<'a> {
+    /// The state's name.
+    #[serde(borrow)]
+    pub state: Cow<'a, str>,
 }
 
 /// See [`super::FindingRecord`].

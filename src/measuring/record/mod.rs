@@ -18,7 +18,7 @@ mod types;
 pub use bay::{BayLimit, BayPhoto, BayRecord, BaySheet};
 pub use context::{Context, KitUpkeep, PrerequisiteRecord, SheetRecord, Tool, WaiverRecord};
 pub use doubt::{DetectableRecord, SensitivityRecord};
-pub use facts::{CheckFacts, ContextFacts, Facts, FindingFacts};
+pub use facts::{CheckFacts, ContextFacts, CredentialFacts, Facts, FindingFacts, PhotoFacts};
 pub use inputs::{AttachmentRecord, InputRecord};
 pub use moves::{AimRecord, FirstRecord, PositionFigure, PositionRecord, TurnedRecord};
 pub use photo_look::{LookedCarrier, LookedMarker, PhotoLook};
@@ -38,4 +38,5 @@ pub use types::{
     RideHeightRecord,
 };
 
+pub use crate::credentials::Credentials;
 pub use crate::verdict::{Level, Verdict};

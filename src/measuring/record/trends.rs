@@ -34,6 +34,9 @@ pub struct TrendsRecord {
     pub misplacements: Vec<MisplacementRecord>,
     /// Findings of any kind, the most frequent first.
     pub findings: Vec<FindingCount>,
+    /// Photos by the state of their content credentials, `none` among them; empty where no photo has any.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub credentials: BTreeMap<String, usize>,
     /// By technician, bay, setup, vehicle, kit, camera and week.
     pub groups: BTreeMap<String, Vec<GroupRecord>>,
     /// First attempts against last ones.

@@ -9,6 +9,7 @@ use super::context::{Context, SheetRecord, Tool};
 use super::doubt::{DetectableRecord, SensitivityRecord};
 use super::inputs::{AttachmentRecord, InputRecord};
 use super::moves::{FirstRecord, PositionRecord};
+use crate::credentials::Credentials;
 use crate::verdict::{Level, Verdict};
 use crate::words::Phrase;
 
@@ -81,6 +82,11 @@ pub struct JobRecord {
 }
 
 impl JobRecord {
+    /// Each photo's content credentials, in the photos' order.
+    pub fn credentials(&self) -> impl Iterator<Item = Option<&Credentials>> {
+        self.photos.iter().map(|photo| photo.credentials.as_ref())
+    }
+
     /// The bytes of `result.json`: what a report's digest is of, and what is
     /// sealed.
     ///
@@ -352,6 +358,9 @@ pub struct PhotoRecord {
     /// When it was taken, RFC 3339, where the photo says so with its offset.
     #[serde(default)]
     pub taken: Option<String>,
+    /// What its camera signed about its bytes (C2PA), where the file carries that and the program could read it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub credentials: Option<Credentials>,
     /// Kinds of private things that the photo's own record holds (position,
     /// serial numbers, ...), which are not copied from there.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]

@@ -11,6 +11,7 @@ use tokio::sync::Semaphore;
 use super::error::Error;
 use super::limits;
 use super::tls::{Keeper, Tls};
+use crate::credentials::Source;
 use crate::evidence::{Identity, Key};
 use crate::folder::Models;
 use crate::job;
@@ -29,6 +30,8 @@ pub struct Options {
     pub jobs: PathBuf,
     /// Where set-up sheets, kits and cameras are found by name.
     pub models: Models,
+    /// Where the photos' content credentials come from, and who is trusted.
+    pub credentials: Source,
     /// Signs closed jobs.
     pub key: Option<Key>,
     /// Signs the PDF reports of closed jobs.
@@ -83,7 +86,8 @@ impl App {
         let keeper = |tls: &Tls| Keeper::open(tls, &jobs, &names, options.note);
         let certificate = options.tls.as_ref().map(keeper).transpose()?.map(Arc::new);
         // Sheets that the shop types lie beside its jobs.
-        let job_options = job::Options { models: options.models.after(folder(&jobs)) };
+        let job_options =
+            job::Options { models: options.models.after(folder(&jobs)), credentials: options.credentials };
         let shelf = Arc::new(Shelf::new(jobs));
         let log = options.log.map(Arc::new);
         Ok(Arc::new(App {

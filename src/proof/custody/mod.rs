@@ -6,6 +6,7 @@ mod due;
 mod redact;
 mod remeasure;
 mod seal;
+mod signed;
 
 use crate::words::{Phrase, phrase};
 

@@ -8,8 +8,9 @@ use image::{Rgb, RgbImage};
 
 use super::seal::joined;
 use super::{CHANGES, RESULT, find_sealed_job};
+use crate::credentials::carries;
 use crate::evidence::{Bytes, Contents, REDACTION, Redaction, SEALED, inspect};
-use crate::photo::{Orientation, preview};
+use crate::photo::{self, Orientation, preview};
 use crate::record::JobRecord;
 use crate::words::{Language, Phrase, phrase};
 
@@ -59,11 +60,12 @@ const QUALITY: u8 = 92;
 const ANY_SIZE: usize = 1 << 16;
 
 /// The contents of a copy of the evidence folder: photos masked but for their
-/// markers and the areas, reports (which hold the photos) and attachments left out.
+/// markers and the areas, reports (which hold the photos) and attachments left out;
+/// and what that took away.
 ///
 /// # Errors
 /// The folder is not intact, or a photo cannot be read.
-pub fn redact(folder: &Path, areas: &[Area]) -> Result<Contents, RedactError> {
+pub fn redact(folder: &Path, areas: &[Area]) -> Result<(Contents, Redaction), RedactError> {
     let inspection = inspect(folder).map_err(|e| cannot_read(folder, &e))?;
     if !inspection.intact() {
         return Err(RedactError::Altered(folder.to_path_buf()));
@@ -79,13 +81,22 @@ pub fn redact(folder: &Path, areas: &[Area]) -> Result<Contents, RedactError> {
     let photos: BTreeMap<String, usize> =
         record.photos.iter().enumerate().map(|(n, p)| (joined(&job, &p.file), n)).collect();
     let attached: Vec<String> = record.attachments.iter().map(|a| joined(&job, &a.file)).collect();
-    let mut redaction = Redaction { format: "redaction/1".to_owned(), masked: Vec::new(), left_out: Vec::new() };
+    let mut redaction = Redaction {
+        format: "redaction/1".to_owned(),
+        masked: Vec::new(),
+        left_out: Vec::new(),
+        credentials_lost: Vec::new(),
+    };
     let mut contents = Contents::default();
     for path in files(&payload, "").map_err(|e| cannot_read(&payload, &e))? {
         let sealed = format!("data/{path}");
         let from = payload.join(&path);
         if let Some(n) = photos.get(&path) {
-            contents.payload.insert(path.clone(), Bytes::Here(masked(&from, &record, *n, areas)?));
+            let bytes = fs::read(&from).map_err(|e| cannot_read(&from, &e))?;
+            contents.payload.insert(path.clone(), Bytes::Here(masked(&bytes, &from, &record, *n, areas)?));
+            if photo::recognise(&bytes, &path).is_ok_and(|kind| carries(&bytes, kind)) {
+                redaction.credentials_lost.push(sealed.clone());
+            }
             redaction.masked.push(sealed);
         } else if attached.contains(&path) || path == joined(&job, CHANGES) || shows_photos(&path) {
             redaction.left_out.push(sealed);
@@ -103,7 +114,7 @@ pub fn redact(folder: &Path, areas: &[Area]) -> Result<Contents, RedactError> {
     contents.payload.insert(REDACTION.to_owned(), Bytes::Here(text));
     contents.info.push(("External-Identifier".to_owned(), record.job.clone()));
     contents.info.push(("External-Description".to_owned(), "Copy with photos masked, reports left out".to_owned()));
-    Ok(contents)
+    Ok((contents, redaction))
 }
 
 fn cannot_read(path: &Path, why: &impl ToString) -> RedactError {
@@ -132,10 +143,9 @@ fn files(folder: &Path, prefix: &str) -> std::io::Result<Vec<String>> {
 }
 
 /// A photo as JPEG of the same size on the stored grid, without its record.
-fn masked(from: &Path, record: &JobRecord, n: usize, areas: &[Area]) -> Result<Vec<u8>, RedactError> {
+fn masked(bytes: &[u8], from: &Path, record: &JobRecord, n: usize, areas: &[Area]) -> Result<Vec<u8>, RedactError> {
     let photo = &record.photos[n];
-    let bytes = fs::read(from).map_err(|e| cannot_read(from, &e))?;
-    let copy = preview(&bytes, &photo.file, ANY_SIZE).map_err(|e| cannot_read(from, &e))?;
+    let copy = preview(bytes, &photo.file, ANY_SIZE).map_err(|e| cannot_read(from, &e))?;
     let (width, height) = copy.picture.dimensions();
     let mut shown: Vec<[f64; 4]> = areas
         .iter()

@@ -1,13 +1,15 @@
 //! A sealed job measured again from its photos, and compared with what was recorded.
 
 use std::path::Path;
+use std::sync::Arc;
 
+use crate::credentials::Source;
 use crate::folder::Models;
-use crate::record::{CheckRecord, JobRecord};
+use crate::record::{CheckRecord, Credentials, JobRecord};
 
 use crate::job::{Error, Options, verify};
 
-use super::{RESULT, find_sealed_job, further};
+use super::{RESULT, find_sealed_job, further, signed};
 use crate::words::{Language, Phrase, Value, phrase};
 
 /// Two values agree where they differ by no more than this share of their
@@ -46,6 +48,8 @@ pub struct Remeasured {
     pub now: JobRecord,
     /// In what they differ; empty where they agree.
     pub differences: Vec<Phrase>,
+    /// By photo, the content credentials that its bytes bear today; empty where this program cannot read any.
+    pub credentials: Vec<(String, Option<Credentials>)>,
 }
 
 impl Remeasured {
@@ -57,17 +61,34 @@ impl Remeasured {
 
 /// Measures the job of an evidence folder's payload again.
 ///
+/// Content credentials count as they were recorded, so that what was sealed is
+/// found again whoever is trusted and whatever has expired today; that their
+/// bytes are still those that were signed is looked at where the program can.
+/// Where `credentials` names trust anchors, the new record is by those.
+///
 /// # Errors
 /// The result or the job cannot be read.
-pub fn remeasure(payload: &Path) -> Result<Remeasured, RemeasureError> {
+pub fn remeasure(payload: &Path, credentials: &Source) -> Result<Remeasured, RemeasureError> {
     let text = std::fs::read(payload.join(RESULT)).map_err(|e| RemeasureError::Result(e.to_string()))?;
     let recorded: JobRecord = serde_json::from_slice(&text).map_err(|e| RemeasureError::Result(e.to_string()))?;
     let job = payload.join(find_sealed_job(payload).ok_or(RemeasureError::NoJob)?);
     let shared = payload.join("models");
     let models = if shared.is_dir() { Models::in_folder(&shared).map_err(Error::from)? } else { Models::embedded() };
-    let now = verify(&job, &Options { models })?;
-    let differences = differences(&recorded, &now);
-    Ok(Remeasured { recorded, now, differences })
+    let before = signed::recorded(&recorded);
+    let mut options = Options { models, credentials: Source::Recorded(Arc::new(before.clone())) };
+    let mut now = verify(&job, &options)?;
+    let found = signed::found(&job, &now, credentials).map_err(Error::from)?;
+    let mut differences = differences(&recorded, &now);
+    differences.extend(signed::differences(&before, &found));
+    if let Source::Photos(Some(_)) = credentials {
+        let today = signed::of_today(&before, &found);
+        if today != before {
+            options.credentials = Source::Recorded(Arc::new(today));
+            now = verify(&job, &options)?;
+        }
+    }
+    let found = found.into_iter().map(|f| (f.file, f.credentials)).collect();
+    Ok(Remeasured { recorded, now, differences, credentials: found })
 }
 
 /// In what two records of one job differ.

@@ -34,6 +34,9 @@ pub struct Redaction {
     pub masked: Vec<String>,
     /// Files that are not in the copy.
     pub left_out: Vec<String>,
+    /// Masked photos whose content credentials (C2PA) are not in the copy: they are over the sealed photo's bytes.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub credentials_lost: Vec<String>,
 }
 
 impl Redaction {

@@ -1,14 +1,15 @@
 //! The jobs of an archive in columns: names as numbers, deviations in
 //! tolerances.
 
-use std::collections::{HashMap, HashSet};
+use std::collections::{BTreeMap, HashMap, HashSet};
 use std::hash::{DefaultHasher, Hash, Hasher};
 use std::sync::Arc;
 
 use time::OffsetDateTime;
 use time::format_description::well_known::Rfc3339;
 
-use crate::record::{Facts, Level, ReadRecord, Verdict};
+use crate::credentials::State;
+use crate::record::{CredentialFacts, Facts, Level, PhotoFacts, ReadRecord, Verdict};
 
 /// Names, each with its number.
 #[derive(Debug, Default)]
@@ -123,6 +124,8 @@ pub(crate) struct Archive {
     series: Names,
     seen: HashSet<u64>,
     pub(crate) read: ReadRecord,
+    /// Photos by the state of their content credentials.
+    pub(crate) credentials: BTreeMap<&'static str, usize>,
     /// Places of the first attempts, in the order of time; see [`Archive::close`].
     pub(crate) first: Vec<usize>,
 }
@@ -146,6 +149,8 @@ pub(crate) struct Draft {
     verdict: Verdict,
     marks: Vec<(String, String, Mark)>,
     findings: Vec<String>,
+    /// States of the photos' content credentials; `none` for a photo without any.
+    credentials: Vec<&'static str>,
     digest: u64,
 }
 
@@ -175,9 +180,16 @@ impl Draft {
             verdict,
             marks: checks.iter().filter_map(mark).collect(),
             findings: facts.findings.iter().map(|f| f.code.to_string()).collect(),
+            credentials: facts.photos.iter().map(credentials).collect(),
             digest: digest(facts),
         }
     }
+}
+
+/// A state by its name; one of a later version counts as none.
+fn credentials(photo: &PhotoFacts) -> &'static str {
+    let state = |c: &CredentialFacts| State::ALL.into_iter().find(|s| s.name() == c.state);
+    photo.credentials.as_ref().and_then(state).map_or("none", State::name)
 }
 
 /// Key, unit and figures of a check that has a value.
@@ -207,6 +219,9 @@ impl Archive {
             return;
         }
         self.read.results += 1;
+        for state in draft.credentials {
+            *self.credentials.entry(state).or_default() += 1;
+        }
         let labels = std::array::from_fn(|i| draft.labels[i].as_ref().map(|text| self.names[i].number(text)));
         let marks = draft.marks.into_iter().map(|(key, unit, mark)| {
             let key = self.keys.number(&key);

@@ -13,7 +13,7 @@ use serde::Deserialize;
 use serde::de::IntoDeserializer;
 use serde::de::value::{Error as Unknown, StrDeserializer};
 
-use crate::record::{CheckFacts, ContextFacts, Facts, FindingFacts};
+use crate::record::{CheckFacts, ContextFacts, CredentialFacts, Facts, FindingFacts, PhotoFacts};
 use crate::words::{Value, phrase};
 
 /// Top columns that are read.
@@ -34,6 +34,9 @@ const WANTED: [&str; 15] = [
     "findings",
     "checks",
 ];
+
+/// A column that tables of before 0.2 lack.
+const LATER: &str = "credentials";
 
 /// Rows of a table, at most: ten times what anybody has.
 const MOST_ROWS: i64 = 100_000_000;
@@ -61,8 +64,9 @@ pub(super) fn each_row(path: &Path, take: &mut dyn FnMut(RowFacts)) -> Result<()
         }
     }
     let schema = meta.file_metadata().schema();
-    let fields: Vec<_> = schema.get_fields().iter().filter(|f| WANTED.contains(&f.name())).cloned().collect();
-    if fields.len() != WANTED.len() {
+    let fields: Vec<_> =
+        schema.get_fields().iter().filter(|f| WANTED.contains(&f.name()) || f.name() == LATER).cloned().collect();
+    if fields.iter().filter(|f| f.name() != LATER).count() != WANTED.len() {
         return Err(phrase!("trends-parquet-other").into());
     }
     let projection = Type::group_type_builder(schema.name()).with_fields(fields).build().map_err(damaged)?;
@@ -139,6 +143,7 @@ fn facts(row: &Row) -> Result<RowFacts, Value> {
         })
     };
     let finding = |e: &Row| Some(FindingFacts { code: text(&of(e, "code"))?, level: word(&of(e, "level"))? });
+    let photo = |e: &Row| PhotoFacts { credentials: text(&of(e, "state")).map(|state| CredentialFacts { state }) };
     let verdict = own("verdict");
     let facts = Facts {
         format: if matches!(verdict, Field::Null) { "error/1".into() } else { "result/1".into() },
@@ -147,6 +152,7 @@ fn facts(row: &Row) -> Result<RowFacts, Value> {
         verdict: word(&verdict),
         checks: elements(&own("checks")).map(check).collect::<Option<_>>().ok_or_else(strange)?,
         findings: elements(&own("findings")).map(finding).collect::<Option<_>>().ok_or_else(strange)?,
+        photos: elements(&own(LATER)).map(photo).collect(),
         path: text(&own("path")),
         result: None,
         message: None,

@@ -83,6 +83,7 @@ pub fn trends(paths: &[PathBuf], options: &Options) -> Result<Trends, Error> {
         weekly_chart: effects::weekly_chart(),
         misplacements: tables::misplacements(&archive, &mut pointers),
         findings: tables::findings(&archive, &mut pointers),
+        credentials: credentials(&archive),
         groups: groups::groups(&archive, &explored, &mut pointers, &call),
         attempts: tables::attempts(&archive),
         charts: tables::charts(&archive, &mut pointers),
@@ -91,6 +92,13 @@ pub fn trends(paths: &[PathBuf], options: &Options) -> Result<Trends, Error> {
     };
     let rows = rows(&archive, &call);
     Ok(Trends { record, rows })
+}
+
+/// Photos by state; nothing where no photo has any credentials.
+fn credentials(archive: &archive::Archive) -> std::collections::BTreeMap<String, usize> {
+    let any = archive.credentials.keys().any(|state| *state != "none");
+    let counted = archive.credentials.iter().filter(|_| any);
+    counted.map(|(state, n)| ((*state).to_owned(), *n)).collect()
 }
 
 /// The statistics, and what they are made from.

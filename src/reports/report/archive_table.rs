@@ -315,6 +315,8 @@ fn lists(
     let findings = record.map_or(&[][..], |r| &r.findings);
     add(Some("findings"), "code", named(findings.iter().map(|f| f.code.as_str()).collect()));
     add(Some("findings"), "level", named(findings.iter().map(|f| level(f.level)).collect()));
+    let credentials = record.into_iter().flat_map(JobRecord::credentials);
+    add(Some("credentials"), "state", named(credentials.map(|c| c.map_or("none", |c| c.state.name())).collect()));
     let of_checks =
         |get: fn(&CheckRecord) -> Option<&str>| texts(checks.iter().map(|c| get(c).map(str::to_owned)).collect());
     add(Some("checks"), "quantity", of_checks(|c| Some(&c.quantity)));

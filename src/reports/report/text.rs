@@ -9,6 +9,7 @@ use super::html::symbol::class as verdict_class;
 use super::label::{Label, reference_line, upkeep_words};
 use super::procedure::sentences;
 use super::todo::{Trust, is_said_by_steps, message, steps, trust};
+use crate::credentials::summary;
 use crate::record::{CheckRecord, FindingRecord, FirstRecord, JobRecord, Level, ReadingRecord, Verdict, told};
 use crate::words::{Language, Phrase, Value, phrase, say};
 
@@ -42,6 +43,7 @@ pub fn text(record: &JobRecord, options: &TextOptions) -> String {
     readings(&mut page, record);
     findings(&mut page, record);
     not_checkable(&mut page, record);
+    signed(&mut page, record);
     procedure(&mut page, record);
     closing(&mut page, record);
     page.out
@@ -411,6 +413,14 @@ fn not_checkable(page: &mut Page, record: &JobRecord) {
         };
         page.paragraph(Style::new(), "  ", &words);
     }
+}
+
+/// What the cameras signed, in one line.
+fn signed(page: &mut Page, record: &JobRecord) {
+    let Some(counts) = summary(record.credentials()) else { return };
+    let language = page.language;
+    page.out.push('\n');
+    page.paragraph(Style::new(), "", &say!(language, "report-credentials-of-photos", counts = counts));
 }
 
 fn procedure(page: &mut Page, record: &JobRecord) {

@@ -166,6 +166,11 @@ cli-certificate-made = Angelegt: { $file }, für niemand sonst lesbar, und { $pu
 cli-certificate-next = Berichte damit signieren: baywitness verify JOB --report DIR --sign-pdf { $file }
 cli-certificate-ending = { $file } hat die Endung des Zertifikats, das daneben geschrieben wird: eine andere nehmen, etwa .pem
 cli-redacted = Angelegt: { $folder }; Fotos maskiert, Berichte und Anhänge weggelassen, alle übrigen Dateien wie versiegelt.
+cli-redacted-credentials =
+    { $count ->
+        [one] Die Herkunftsnachweise von { $count } Foto fehlen in der Kopie: Sie gelten für die ganze Datei, und die ist maskiert. Der versiegelte Ordner behält sie.
+       *[other] Die Herkunftsnachweise von { $count } Fotos fehlen in der Kopie: Sie gelten für die ganzen Dateien, und die sind maskiert. Der versiegelte Ordner behält sie.
+    }
 cli-redacted-check = Wer ihn erhält, prüft ihn mit: baywitness check { $folder }
 
 ## Das Versuchsprotokoll

@@ -338,6 +338,10 @@ doors-asks-by = { $what }: { $wanted }{ $decides ->
 doors-asks-in-step = In Schritt „{ $step }“: { $asked }
 doors-asks-in-every-step = In jedem Schritt: { $asked }
 doors-asks-not = Nicht geprüft: { $quantity }; Grund: { $because }
+doors-asks-credentials = Jedes Foto, das zählt, trägt Herkunftsnachweise (C2PA) eines vertrauten Unterzeichners und führt keine Bearbeitung auf
+doors-anchors-not-built-in = Dieses Programm wurde ohne Herkunftsnachweise gebaut: --credential-anchors weglassen oder ein Programm mit der Eigenschaft credentials verwenden
+doors-anchors-unreadable = { $file } ist nicht lesbar ({ $why }): eine Datei mit Zertifikaten (PEM) nennen
+doors-anchors-no-certificate = { $file } enthält kein lesbares Zertifikat: eine Datei mit Zertifikaten (PEM) nennen, jedes von BEGIN CERTIFICATE bis END CERTIFICATE
 doors-asks-distance = Die Mitte { $which ->
         [named] von „{ $target }“
         *[one] der Zieltafel

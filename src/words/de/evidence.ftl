@@ -140,6 +140,7 @@ evidence-item =
         [signer] Unterzeichner
         [authority] Zeitstempelstelle
         [measured-again] neu gemessen
+        [credentials] Herkunftsnachweise
         [log] Versuchsprotokoll
        *[other] { $item }
     }
@@ -483,6 +484,9 @@ evidence-remeasure-result = Das festgehaltene Ergebnis { $file } ist nicht lesba
 evidence-remeasure-no-job = Der Ordner enthält keinen Auftrag
 evidence-remeasure-job = Der Auftrag im Ordner lässt sich nicht messen: { $why }
 evidence-difference = { $what }: festgehalten { $recorded }, jetzt { $now }
+evidence-difference-credentials = Herkunftsnachweise von { $photo }
+evidence-credentials-gone = aufgezeichnet, aber kein Foto trägt welche
+evidence-credentials-as-recorded = wie aufgezeichnet: { $counts }; dieses Programm wurde ohne sie gebaut und hat sie nicht erneut geprüft
 evidence-difference-what =
     { $what ->
         [job] Auftrag

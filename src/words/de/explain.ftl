@@ -334,6 +334,14 @@ finding-record-incomplete =
     .remedy = Im Abschnitt [prerequisites] des Auftrags so antworten, wie es war, als die Fotos aufgenommen wurden.
     .scene = Niemand hat beantwortet, ob der Reifendruck eingestellt ist.
 
+finding-credentials-lacking =
+    .title = Herkunftsnachweise fehlen
+    .meaning = Das Aufbaublatt will wissen, welche Kamera die Fotos aufgenommen hat, von der Kamera selbst unterzeichnet. Mindestens ein Foto, das zählt, trägt keine Herkunftsnachweise, gebrochene oder solche eines unbekannten Unterzeichners, oder führt Bearbeitungen auf. Gegen das Gemessene sagt das nichts.
+    .cause = Telefon oder Kamera unterzeichnet nicht, ein Kurznachrichtendienst oder eine Galerie hat die Datei entkleidet oder neu geschrieben, es wurden keine Vertrauensanker genannt, oder das Programm wurde ohne Herkunftsnachweise gebaut.
+    .look = Der Bericht nennt die Herkunftsnachweise jedes Fotos; jedes Leseprogramm für C2PA-Manifeste zeigt dasselbe an der Originaldatei.
+    .remedy = Die Fotos mit einer Kamera aufnehmen, die unterzeichnet, die Originaldateien kopieren und die Vertrauensanker des Kameraherstellers nennen (--credential-anchors); sonst das Blatt von dem ändern lassen, der es geschrieben hat.
+    .scene = Das Blatt verlangt Herkunftsnachweise, und die Fotos tragen keine.
+
 finding-not-checked =
     .title = Nicht geprüft
     .meaning = Das Vorgabeblatt sagt nichts zu einer Größe, die die Stellung des Gestells bestimmt.
@@ -442,7 +450,7 @@ finding-rule-other-day =
 
 finding-rule-photo-edited =
     .rationale = Gemessen wurde das Bild in der Datei; ein Programm, das sie neu geschrieben hat, kann mehr geändert haben als die Drehung.
-    .method = Spuren, die Bildprogramme hinterlassen und Kameras nicht: ein in den Angaben genanntes Bearbeitungsprogramm, der Datenblock eines Bildprogramms, ein Bearbeitungsverlauf, eine Schreibzeit mehr als eine Minute nach der Aufnahme. Das Vorschaubild gegen das Bild: Korrelation auf 24 mal 18 Feldern unter 0,85 bei der besten von vier Drehungen, schwarze Balken und längere Seiten abgeschnitten. Kompressionstabellen werden nur neben anderen Spuren genannt: auch Telefone verwenden die der Norm. Eine Bearbeitung ohne Spur oder eines kleinen Bildteils wird nicht gesehen; harmloses Drehen oder Umbenennen in einer Galerie kann eine Spur hinterlassen.
+    .method = Spuren, die Bildprogramme hinterlassen und Kameras nicht: ein in den Angaben genanntes Bearbeitungsprogramm, der Datenblock eines Bildprogramms, ein Bearbeitungsverlauf, eine Schreibzeit mehr als eine Minute nach der Aufnahme, Herkunftsnachweise, die nicht zu den Bytes passen oder selbst Bearbeitungen aufführen (wo das Programm mit ihnen gebaut wurde). Das Vorschaubild gegen das Bild: Korrelation auf 24 mal 18 Feldern unter 0,85 bei der besten von vier Drehungen, schwarze Balken und längere Seiten abgeschnitten. Kompressionstabellen werden nur neben anderen Spuren genannt: auch Telefone verwenden die der Norm. Eine Bearbeitung ohne Spur oder eines kleinen Bildteils wird nicht gesehen; harmloses Drehen oder Umbenennen in einer Galerie kann eine Spur hinterlassen.
 
 finding-rule-focal-contradicts =
     .rationale = Angaben, die einen anderen Bildwinkel nennen, als das Bild hat, gehören zu einem anderen Bild, oder das Bild wurde beschnitten.
@@ -459,6 +467,10 @@ finding-rule-card =
 finding-rule-prerequisites =
     .rationale = Das Blatt sagt, was gegeben sein muss, bevor die Geometrie etwas bedeutet: Reifen, Beladung, Lenkung, gesetztes Fahrwerk.
     .method = Die Antworten des Auftrags gegen die Liste des Blattes: `false` hält an, eine fehlende Antwort auf eine Pflichtfrage macht die Angaben unvollständig. Fotos können eine Versicherung nicht prüfen.
+
+finding-rule-credentials-lacking =
+    .rationale = Ein Blatt, das fragt, wer die Fotos aufgenommen hat, gibt sich mit dem, was sie zeigen, nicht zufrieden.
+    .method = In der Datei jedes beteiligten Fotos wird nach einem C2PA-Manifest gesucht; jeder Hash, die Unterschrift und ihr Zertifikat werden ohne Netz geprüft, nach den genannten Ankern. Es genügen nur gültige Nachweise eines vertrauten Unterzeichners, deren Manifest nichts aufführt, als dass eine Kamera das Bild aufnahm. Eine Fehlalarmrate gibt es nicht: Das Verlangte ist da oder nicht. Ein gestohlener Schlüssel, ein abfotografierter Bildschirm und Widerrufe, die die Datei nicht trägt, werden nicht gesehen.
 
 finding-rule-not-checked =
     .rationale = Sechs Größen bestimmen die Stellung eines Gestells; ein Blatt, das zu einer schweigt, lässt sie offen, und wer den Bericht liest, muss es wissen.

@@ -127,6 +127,14 @@ findings-trace-later =
     }
 findings-trace-editor = es enthält den Datenblock einer Bildbearbeitung
 findings-trace-history = es enthält einen Verlauf von Bearbeitungen (XMP)
+findings-trace-credentials = seine Herkunftsnachweise passen nicht zu seinen Bytes ({ $failures })
+findings-trace-listed = seine Herkunftsnachweise führen Bearbeitungen auf ({ $edits })
+# Was ein Aufbaublatt von den Unterschriften der Kameras verlangt.
+findings-credentials-lacking = Das Aufbaublatt verlangt Herkunftsnachweise für jedes Foto; diesen Fotos fehlen sie: { $photos }. Die Fotos mit einer Kamera aufnehmen, die ihre Aufnahmen unterzeichnet, die Originaldateien übergeben und die Vertrauensanker ihres Herstellers nennen lassen.
+findings-credentials-of-photo = { $photo } ({ $why })
+findings-credentials-none = keine gefunden
+findings-credentials-edited = sein Manifest führt Bearbeitungen auf: { $edits }
+findings-credentials-not-built-in = Das Aufbaublatt verlangt Herkunftsnachweise für jedes Foto, und dieses Programm wurde ohne sie gebaut. Mit einem Programm prüfen, das mit der Eigenschaft credentials gebaut wurde.
 findings-thumbnail = Das Vorschaubild in { $photo } zeigt ein anderes Bild als das Foto (Korrelation { $likeness }). Das Bild wurde möglicherweise ersetzt oder beschnitten; die Originaldatei übergeben.
 
 findings-floor-sheet = { $body } liegt nicht in der Ebene der übrigen Bodenblätter (etwa { $mm } mm und { $degrees }° daneben): der Boden ist dort geneigt oder geknickt, oder das Blatt ist gewellt. Das Blatt glätten; liegt es am Boden, einen ebenen Kalibrierplatz verwenden.

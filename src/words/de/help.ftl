@@ -17,6 +17,7 @@ help-shared =
     .camera = Kamera: eine Datei oder ein Name unter den Modellen (ohne Angabe: nach den Angaben jedes Fotos gewählt)
     .setup = Vorgabeblatt: eine Datei oder der Name eines Vorgabeblatts
     .signers = Wessen Signaturen zählen: eine Datei erlaubter Unterzeichner, wie ssh-keygen sie kennt
+    .credential_anchors = Wessen Herkunftsnachweise (C2PA) zählen: Zertifikate (PEM), die für die Unterzeichner der Fotos bürgen; braucht ein Programm, das mit der Eigenschaft `credentials` gebaut wurde
     .log = Jedes Urteil in dieses Versuchsprotokoll eintragen, bevor es gezeigt wird (angelegt mit `baywitness log new DIR --origin NAME`)
     .log_keys = Wessen Versuchsprotokolle zählen: eine Datei mit Prüfschlüsseln von Protokollen und Zeugen, einer je Zeile
     .evidence = Nachweisordner, auch als eine Datei

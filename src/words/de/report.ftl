@@ -441,6 +441,12 @@ report-edge-offset-value =
        *[none] { $offset } px
     }
 report-focal-length = Brennweite
+report-credentials = Herkunftsnachweise
+report-credentials-of-photos = Herkunftsnachweise der Fotos: { $counts }.
+report-credentials-made = erstellt mit { $generator }
+report-credentials-time = Zeitstempel vom { $time }
+report-credentials-bytes = der Hash umfasst alle Bytes außer { $count } ab Byte { $first }
+report-credentials-edits = Bearbeitungen laut Manifest: { $edits }
 report-px = { $value } px
 report-px-twice = { $first } px, { $second } px
 report-taken-from = Aufnahmeort

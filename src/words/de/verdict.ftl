@@ -21,6 +21,26 @@ verdict-mm = { $x } mm
 verdict-degrees = { $x }°
 verdict-plus-minus-mm = ±{ $x } mm
 verdict-plus-minus-degrees = ±{ $x }°
+# What a camera signed about a photo's bytes.
+verdict-credentials-by =
+    { $state ->
+        [trusted] gültig, unterzeichnet von { $signer }, für den ein Vertrauensanker bürgt
+        [unknown_signer] gültig, unterzeichnet von { $signer }, für den kein Vertrauensanker bürgt
+        [expired] unverändert, seit { $signer } unterzeichnet hat; dessen Zertifikat gilt nicht zur belegten Zeit
+       *[revoked] unverändert, seit { $signer } unterzeichnet hat; dessen Zertifikat wurde widerrufen
+    }
+verdict-credentials-broken = gebrochen: { $failures }
+verdict-credentials-nameless = jemandem ohne Namen
+verdict-credentials-count =
+    { $state ->
+        [trusted] { $count } gültig und vertraut
+        [unknown_signer] { $count } gültig, Unterzeichner unbekannt
+        [expired] { $count } mit Zertifikat außerhalb seiner Zeit
+        [revoked] { $count } mit widerrufenem Zertifikat
+        [broken] { $count } gebrochen
+       *[none] { $count } ohne
+    }
+verdict-credentials-counts = { $parts }
 
 verdict-quantity =
     { $quantity ->

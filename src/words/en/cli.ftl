@@ -166,6 +166,11 @@ cli-certificate-made = Made { $file }, which nobody else may read, and { $public
 cli-certificate-next = Sign reports with it: baywitness verify JOB --report DIR --sign-pdf { $file }
 cli-certificate-ending = { $file } has the ending of the certificate that is written beside it: name it with another, such as .pem
 cli-redacted = Made { $folder }: photos masked, reports and attachments left out, all other files as sealed.
+cli-redacted-credentials =
+    { $count ->
+        [one] The content credentials of { $count } photo are not in the copy: they are over its whole file, which is masked. The sealed folder keeps them.
+       *[other] The content credentials of { $count } photos are not in the copy: they are over their whole files, which are masked. The sealed folder keeps them.
+    }
 cli-redacted-check = Who gets it checks it with: baywitness check { $folder }
 
 ## The log of attempts

@@ -316,6 +316,10 @@ doors-asks-by = { $what }: { $wanted }{ $decides ->
 doors-asks-in-step = In step { $step }: { $asked }
 doors-asks-in-every-step = In every step: { $asked }
 doors-asks-not = Not checked: { $quantity }, because { $because }
+doors-asks-credentials = Every photo that counts bears content credentials (C2PA) of a trusted signer, and lists no edit
+doors-anchors-not-built-in = this program was built without content credentials: leave out --credential-anchors, or use a program built with the feature credentials
+doors-anchors-unreadable = { $file } cannot be read ({ $why }): name a file of certificates (PEM)
+doors-anchors-no-certificate = { $file } holds no certificate that can be read: name a file of certificates (PEM), each from BEGIN CERTIFICATE to END CERTIFICATE
 doors-asks-distance = The middle of { $which ->
         [named] "{ $target }"
         *[one] the target

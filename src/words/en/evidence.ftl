@@ -140,6 +140,7 @@ evidence-item =
         [signer] signer
         [authority] authority
         [measured-again] measured again
+        [credentials] credentials
         [log] log
        *[other] { $item }
     }
@@ -483,6 +484,9 @@ evidence-remeasure-result = the recorded result { $file } cannot be read: { $why
 evidence-remeasure-no-job = the folder holds no job
 evidence-remeasure-job = the job in the folder cannot be measured: { $why }
 evidence-difference = { $what }: recorded { $recorded }, now { $now }
+evidence-difference-credentials = content credentials of { $photo }
+evidence-credentials-gone = recorded, but no photo bears any
+evidence-credentials-as-recorded = as recorded: { $counts }; this program was built without them and did not validate them again
 evidence-difference-what =
     { $what ->
         [job] job

@@ -334,6 +334,14 @@ finding-record-incomplete =
     .remedy = Answer in the job's [prerequisites], as it was when the photos were taken.
     .scene = Nobody answered whether the tyre pressures are set.
 
+finding-credentials-lacking =
+    .title = Content credentials are lacking
+    .meaning = The set-up sheet wants to know which camera took the photos, signed by the camera itself. At least one photo that counts has no content credentials, has broken ones or ones of an unknown signer, or lists edits. That says nothing against what was measured.
+    .cause = The phone or camera does not sign what it takes, a messenger or gallery stripped or rewrote the file, no trust anchors were named, or the program was built without content credentials.
+    .look = The report lists each photo's content credentials; any reader of C2PA manifests shows the same of the original file.
+    .remedy = Take the photos with a camera that signs, copy the original files, and name the trust anchors of the camera's maker (--credential-anchors); else have the sheet changed by whoever wrote it.
+    .scene = The sheet requires content credentials, and the photos bear none.
+
 finding-not-checked =
     .title = Not checked
     .meaning = The set-up sheet says nothing about a quantity that places the stand.
@@ -442,7 +450,7 @@ finding-rule-other-day =
 
 finding-rule-photo-edited =
     .rationale = What was measured is the picture in the file; a program that wrote it anew may have changed more than its turn.
-    .method = Marks that editing programs leave and cameras do not: a processing program named in the record, an editor's data block, a history of edits, a time of writing more than a minute after the picture was taken. The record's thumbnail against the picture: correlation at 24 by 18 cells below 0.85 at the best of four turns, black bars and longer sides cut off. Compression tables are only named beside other marks: phones use the standard's tables too. An edit that leaves no mark, or one of a small part of the picture, is not seen; a harmless turn or rename in a gallery may leave one.
+    .method = Marks that editing programs leave and cameras do not: a processing program named in the record, an editor's data block, a history of edits, a time of writing more than a minute after the picture was taken, content credentials that do not fit the bytes or themselves list edits (where the program was built with them). The record's thumbnail against the picture: correlation at 24 by 18 cells below 0.85 at the best of four turns, black bars and longer sides cut off. Compression tables are only named beside other marks: phones use the standard's tables too. An edit that leaves no mark, or one of a small part of the picture, is not seen; a harmless turn or rename in a gallery may leave one.
 
 finding-rule-focal-contradicts =
     .rationale = A record that states another angle of view than the picture has belongs to another picture, or the picture was cut.
@@ -459,6 +467,10 @@ finding-rule-card =
 finding-rule-prerequisites =
     .rationale = The sheet says what must be so before the geometry means anything: tyres, load, steering, settled suspension.
     .method = The job's answers against the sheet's list: `false` stops, no answer to a required one makes the record incomplete. Photos can't check an attestation.
+
+finding-rule-credentials-lacking =
+    .rationale = A sheet that asks who took the photos is not satisfied by what they show.
+    .method = Each photo that takes part is read for a C2PA manifest in its file; every hash, the signature and its certificate are validated without a network, by the anchors that were named. Sufficient are only valid credentials of a trusted signer whose manifest lists nothing but that a camera took the picture. There is no rate of false alarms: what is required is there or not. A stolen key, a picture of a screen, and revocations that the file does not bear are not seen.
 
 finding-rule-not-checked =
     .rationale = Six quantities place a stand; a sheet that is silent on one leaves it open, and a reader must know.

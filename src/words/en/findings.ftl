@@ -127,6 +127,14 @@ findings-trace-later =
     }
 findings-trace-editor = it holds the data block of a picture editor
 findings-trace-history = it holds a history of edits (XMP)
+findings-trace-credentials = its content credentials do not fit its bytes ({ $failures })
+findings-trace-listed = its content credentials list edits ({ $edits })
+# What a sheet asks of the cameras' signatures.
+findings-credentials-lacking = The set-up sheet requires content credentials of every photo; these photos lack them: { $photos }. Take the photos with a camera that signs what it takes, hand over the original files, and have its maker's trust anchors named.
+findings-credentials-of-photo = { $photo } ({ $why })
+findings-credentials-none = none found
+findings-credentials-edited = its manifest lists edits: { $edits }
+findings-credentials-not-built-in = The set-up sheet requires content credentials of every photo, and this program was built without them. Verify with a program that was built with the feature credentials.
 findings-thumbnail = The thumbnail in { $photo } shows another picture than the photo (correlation { $likeness }). The picture may have been replaced or cut; give the original file.
 
 findings-floor-sheet = { $body } does not lie in the plane of the other floor sheets (about { $mm } mm and { $degrees } deg off): the floor slopes or bends there, or the sheet is curled. Flatten the sheet; if the floor is at fault, use a bay that is level.

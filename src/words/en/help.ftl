@@ -18,6 +18,7 @@ help-shared =
     .camera = The camera: a file, or a name among the models (default: picked by each photo's own record)
     .setup = Set-up sheet: a file or the name of one
     .signers = Whose signatures count: a file of allowed signers, as ssh-keygen has it
+    .credential_anchors = Whose content credentials (C2PA) count: certificates (PEM) that vouch for the signers of photos; needs a program built with the feature `credentials`
     .log = Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     .log_keys = Whose logs of attempts count: a file of verifier keys of logs and witnesses, one a line
     .evidence = Evidence folder, also as one file

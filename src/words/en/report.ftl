@@ -441,6 +441,12 @@ report-edge-offset-value =
        *[none] { $offset } px
     }
 report-focal-length = Focal length
+report-credentials = Content credentials
+report-credentials-of-photos = Content credentials of the photos: { $counts }.
+report-credentials-made = made with { $generator }
+report-credentials-time = timestamp of { $time }
+report-credentials-bytes = hashed were all bytes but { $count } from byte { $first } on
+report-credentials-edits = edits that the manifest lists: { $edits }
 report-px = { $value } px
 report-px-twice = { $first } px, { $second } px
 report-taken-from = Taken from

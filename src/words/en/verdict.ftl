@@ -21,6 +21,26 @@ verdict-mm = { $x } mm
 verdict-degrees = { $x } deg
 verdict-plus-minus-mm = ±{ $x } mm
 verdict-plus-minus-degrees = ±{ $x } deg
+# What a camera signed about a photo's bytes.
+verdict-credentials-by =
+    { $state ->
+        [trusted] valid, signed by { $signer }, for whom a trust anchor vouches
+        [unknown_signer] valid, signed by { $signer }, for whom no trust anchor vouches
+        [expired] unaltered since { $signer } signed, whose certificate is not valid at the time that is proven
+       *[revoked] unaltered since { $signer } signed, whose certificate was revoked
+    }
+verdict-credentials-broken = broken: { $failures }
+verdict-credentials-nameless = somebody without a name
+verdict-credentials-count =
+    { $state ->
+        [trusted] { $count } valid and trusted
+        [unknown_signer] { $count } valid, signer unknown
+        [expired] { $count } with a certificate out of its time
+        [revoked] { $count } with a revoked certificate
+        [broken] { $count } broken
+       *[none] { $count } without any
+    }
+verdict-credentials-counts = { $parts }
 
 verdict-quantity =
     { $quantity ->

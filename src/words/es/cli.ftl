@@ -166,6 +166,11 @@ cli-certificate-made = Hecho { $file }, que nadie más puede leer, y { $public }
 cli-certificate-next = Firmar informes con él: baywitness verify JOB --report DIR --sign-pdf { $file }
 cli-certificate-ending = { $file } tiene la extensión del certificado que se escribe a su lado: usar otra, como .pem
 cli-redacted = Hecho { $folder }: fotos enmascaradas, informes y anexos omitidos, los demás archivos como se sellaron.
+cli-redacted-credentials =
+    { $count ->
+        [one] Las credenciales de contenido de { $count } foto no están en la copia: valen para el archivo entero, que está enmascarado. La carpeta sellada las conserva.
+       *[other] Las credenciales de contenido de { $count } fotos no están en la copia: valen para los archivos enteros, que están enmascarados. La carpeta sellada las conserva.
+    }
 cli-redacted-check = Quien la reciba la comprueba con: baywitness check { $folder }
 
 ## El registro de intentos

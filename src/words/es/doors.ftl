@@ -338,6 +338,10 @@ doors-asks-by = { $what }: { $wanted }{ $decides ->
 doors-asks-in-step = En el paso «{ $step }»: { $asked }
 doors-asks-in-every-step = En todos los pasos: { $asked }
 doors-asks-not = No se comprueba: { $quantity }; motivo: { $because }
+doors-asks-credentials = Cada foto que cuenta lleva credenciales de contenido (C2PA) de un firmante de confianza y no enumera ninguna edición
+doors-anchors-not-built-in = este programa se construyó sin credenciales de contenido: omitir --credential-anchors o usar un programa construido con la opción credentials
+doors-anchors-unreadable = no se puede leer { $file } ({ $why }): indicar un archivo de certificados (PEM)
+doors-anchors-no-certificate = { $file } no contiene ningún certificado legible: indicar un archivo de certificados (PEM), cada uno de BEGIN CERTIFICATE a END CERTIFICATE
 doors-asks-distance = El centro { $which ->
         [named] de «{ $target }»
         *[one] de la diana

@@ -140,6 +140,7 @@ evidence-item =
         [signer] firmante
         [authority] autoridad
         [measured-again] medido de nuevo
+        [credentials] credenciales
         [log] registro
        *[other] { $item }
     }
@@ -483,6 +484,9 @@ evidence-remeasure-result = el resultado registrado { $file } no se puede leer: 
 evidence-remeasure-no-job = la carpeta no contiene ningún trabajo
 evidence-remeasure-job = el trabajo de la carpeta no se puede medir: { $why }
 evidence-difference = { $what }: registrado { $recorded }, ahora { $now }
+evidence-difference-credentials = credenciales de contenido de { $photo }
+evidence-credentials-gone = registradas, pero ninguna foto las lleva
+evidence-credentials-as-recorded = como se registraron: { $counts }; este programa se construyó sin ellas y no las validó de nuevo
 evidence-difference-what =
     { $what ->
         [job] trabajo

@@ -334,6 +334,14 @@ finding-record-incomplete =
     .remedy = Responder en [prerequisites] del trabajo según estaba cuando se hicieron las fotos.
     .scene = Nadie respondió si la presión de los neumáticos está ajustada.
 
+finding-credentials-lacking =
+    .title = Faltan credenciales de contenido
+    .meaning = La hoja de montaje quiere saber qué cámara tomó las fotos, firmado por la propia cámara. Al menos una foto que cuenta no lleva credenciales de contenido, las lleva rotas o de un firmante desconocido, o enumera ediciones. Eso no dice nada contra lo medido.
+    .cause = El teléfono o la cámara no firma lo que toma, una mensajería o una galería quitó o reescribió los datos del archivo, no se indicaron anclas de confianza, o el programa se construyó sin credenciales de contenido.
+    .look = El informe enumera las credenciales de contenido de cada foto; cualquier lector de manifiestos C2PA muestra lo mismo del archivo original.
+    .remedy = Tomar las fotos con una cámara que firme, copiar los archivos originales e indicar las anclas de confianza del fabricante de la cámara (--credential-anchors); si no, que cambie la hoja quien la escribió.
+    .scene = La hoja exige credenciales de contenido, y las fotos no llevan ninguna.
+
 finding-not-checked =
     .title = Sin comprobar
     .meaning = La hoja de montaje no dice nada de una magnitud que sitúa el soporte.
@@ -442,7 +450,7 @@ finding-rule-other-day =
 
 finding-rule-photo-edited =
     .rationale = Lo que se midió es la imagen del archivo; un programa que lo escribió de nuevo puede haber cambiado más que el giro.
-    .method = Huellas que dejan los programas de edición y no las cámaras: un programa de tratamiento nombrado en los datos, el bloque de datos de un editor, un historial de edición, una hora de escritura más de un minuto posterior a la toma. La miniatura frente a la imagen: correlación en 24 por 18 celdas inferior a 0,85 en el mejor de cuatro giros, quitadas las franjas negras y los lados más largos. Las tablas de compresión solo se nombran junto a otras huellas: los teléfonos también usan las de la norma. No se ve una edición sin huella ni la de una parte pequeña; girar o renombrar sin malicia en una galería puede dejar una.
+    .method = Huellas que dejan los programas de edición y no las cámaras: un programa de tratamiento nombrado en los datos, el bloque de datos de un editor, un historial de edición, una hora de escritura más de un minuto posterior a la toma, credenciales de contenido que no corresponden a los bytes o que enumeran ediciones (si el programa se construyó con ellas). La miniatura frente a la imagen: correlación en 24 por 18 celdas inferior a 0,85 en el mejor de cuatro giros, quitadas las franjas negras y los lados más largos. Las tablas de compresión solo se nombran junto a otras huellas: los teléfonos también usan las de la norma. No se ve una edición sin huella ni la de una parte pequeña; girar o renombrar sin malicia en una galería puede dejar una.
 
 finding-rule-focal-contradicts =
     .rationale = Unos datos que indican otro ángulo de visión que el de la imagen son de otra imagen, o la imagen se recortó.
@@ -459,6 +467,10 @@ finding-rule-card =
 finding-rule-prerequisites =
     .rationale = La hoja dice qué debe cumplirse antes de que la geometría signifique algo: neumáticos, carga, dirección, suspensión asentada.
     .method = Las respuestas del trabajo frente a la lista de la hoja: `false` detiene, y la falta de respuesta a una obligatoria deja los datos incompletos. Las fotos no pueden comprobar una declaración.
+
+finding-rule-credentials-lacking =
+    .rationale = A una hoja que pregunta quién tomó las fotos no le basta lo que muestran.
+    .method = En el archivo de cada foto que participa se busca un manifiesto C2PA; cada hash, la firma y su certificado se validan sin red, según las anclas indicadas. Solo bastan credenciales válidas de un firmante de confianza cuyo manifiesto no enumere más que la toma por una cámara. No hay tasa de falsas alarmas: lo exigido está o no está. No se ven una clave robada, la foto de una pantalla ni las revocaciones que el archivo no lleva.
 
 finding-rule-not-checked =
     .rationale = Seis magnitudes sitúan un soporte; una hoja que calla sobre una la deja abierta, y quien lee debe saberlo.

@@ -127,6 +127,14 @@ findings-trace-later =
     }
 findings-trace-editor = contiene el bloque de datos de un editor de imágenes
 findings-trace-history = contiene un historial de ediciones (XMP)
+findings-trace-credentials = sus credenciales de contenido no corresponden a sus bytes ({ $failures })
+findings-trace-listed = sus credenciales de contenido enumeran ediciones ({ $edits })
+# Lo que una hoja pide a las firmas de las cámaras.
+findings-credentials-lacking = La hoja de montaje exige credenciales de contenido en cada foto; a estas fotos les faltan: { $photos }. Tomar las fotos con una cámara que firme lo que toma, entregar los archivos originales y pedir que se indiquen las anclas de confianza de su fabricante.
+findings-credentials-of-photo = { $photo } ({ $why })
+findings-credentials-none = no se encontró ninguna
+findings-credentials-edited = su manifiesto enumera ediciones: { $edits }
+findings-credentials-not-built-in = La hoja de montaje exige credenciales de contenido en cada foto, y este programa se construyó sin ellas. Verificar con un programa construido con la opción credentials.
 findings-thumbnail = La miniatura de { $photo } muestra otra imagen que la foto (correlación { $likeness }). Puede que la imagen se haya sustituido o recortado; entregar el archivo original.
 
 findings-floor-sheet = { $body } no está en el plano de las demás láminas de suelo (unos { $mm } mm y { $degrees }° fuera): el suelo se inclina o se quiebra allí, o la lámina está curvada. Alisar la lámina; si es el suelo, usar un puesto nivelado.

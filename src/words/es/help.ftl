@@ -17,6 +17,7 @@ help-shared =
     .camera = La cámara: un archivo o un nombre de los modelos (por defecto: según los datos de cada foto)
     .setup = Hoja de montaje: un archivo o el nombre de una
     .signers = De quién valen las firmas: un archivo de firmantes permitidos, como los usa ssh-keygen
+    .credential_anchors = Qué credenciales de contenido (C2PA) cuentan: certificados (PEM) que avalan a los firmantes de las fotos; requiere un programa construido con la opción `credentials`
     .log = Añadir cada dictamen a este registro de intentos antes de mostrarlo (creado con `baywitness log new DIR --origin NAME`)
     .log_keys = De quién valen los registros de intentos: un archivo de claves de verificación de registros y testigos, una por línea
     .evidence = Carpeta de evidencia, también como un solo archivo

@@ -441,6 +441,12 @@ report-edge-offset-value =
        *[none] { $offset } px
     }
 report-focal-length = Distancia focal
+report-credentials = Credenciales de contenido
+report-credentials-of-photos = Credenciales de contenido de las fotos: { $counts }.
+report-credentials-made = hechas con { $generator }
+report-credentials-time = sello de tiempo del { $time }
+report-credentials-bytes = el hash abarca todos los bytes salvo { $count } desde el byte { $first }
+report-credentials-edits = ediciones que enumera el manifiesto: { $edits }
 report-px = { $value } px
 report-px-twice = { $first } px, { $second } px
 report-taken-from = Lugar de la toma

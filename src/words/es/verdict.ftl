@@ -21,6 +21,26 @@ verdict-mm = { $x } mm
 verdict-degrees = { $x }°
 verdict-plus-minus-mm = ±{ $x } mm
 verdict-plus-minus-degrees = ±{ $x }°
+# What a camera signed about a photo's bytes.
+verdict-credentials-by =
+    { $state ->
+        [trusted] válidas, firmadas por { $signer }, a quien avala un ancla de confianza
+        [unknown_signer] válidas, firmadas por { $signer }, a quien no avala ningún ancla de confianza
+        [expired] sin cambios desde que firmó { $signer }, cuyo certificado no es válido en el momento probado
+       *[revoked] sin cambios desde que firmó { $signer }, cuyo certificado fue revocado
+    }
+verdict-credentials-broken = rotas: { $failures }
+verdict-credentials-nameless = alguien sin nombre
+verdict-credentials-count =
+    { $state ->
+        [trusted] { $count } válidas y de confianza
+        [unknown_signer] { $count } válidas, firmante desconocido
+        [expired] { $count } con certificado fuera de plazo
+        [revoked] { $count } con certificado revocado
+        [broken] { $count } rotas
+       *[none] { $count } sin ninguna
+    }
+verdict-credentials-counts = { $parts }
 
 verdict-quantity =
     { $quantity ->

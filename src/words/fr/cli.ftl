@@ -166,6 +166,11 @@ cli-certificate-made = Fait : { $file }, que personne d’autre ne peut lire, et
 cli-certificate-next = Signer des rapports avec lui : baywitness verify JOB --report DIR --sign-pdf { $file }
 cli-certificate-ending = { $file } a l’extension du certificat qui est écrit à côté : en prendre une autre, par exemple .pem
 cli-redacted = Fait : { $folder } ; photos masquées, rapports et annexes laissés de côté, tous les autres fichiers comme scellés.
+cli-redacted-credentials =
+    { $count ->
+        [one] Les attestations de contenu de { $count } photo ne sont pas dans la copie : elles portent sur le fichier entier, qui est masqué. Le dossier scellé les garde.
+       *[other] Les attestations de contenu de { $count } photos ne sont pas dans la copie : elles portent sur les fichiers entiers, qui sont masqués. Le dossier scellé les garde.
+    }
 cli-redacted-check = Qui le reçoit le contrôle avec : baywitness check { $folder }
 
 ## Le journal des essais

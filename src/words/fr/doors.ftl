@@ -338,6 +338,10 @@ doors-asks-by = { $what } : { $wanted }{ $decides ->
 doors-asks-in-step = À l'étape « { $step } » : { $asked }
 doors-asks-in-every-step = À chaque étape : { $asked }
 doors-asks-not = Non contrôlé : { $quantity } ; raison : { $because }
+doors-asks-credentials = Chaque photo qui compte porte des attestations de contenu (C2PA) d'un signataire de confiance et n'énumère aucune retouche
+doors-anchors-not-built-in = ce programme a été construit sans attestations de contenu : omettre --credential-anchors ou prendre un programme construit avec l'option credentials
+doors-anchors-unreadable = { $file } est illisible ({ $why }) : indiquer un fichier de certificats (PEM)
+doors-anchors-no-certificate = { $file } ne contient aucun certificat lisible : indiquer un fichier de certificats (PEM), chacun de BEGIN CERTIFICATE à END CERTIFICATE
 doors-asks-distance = Le centre { $which ->
         [named] de « { $target } »
         *[one] de la cible

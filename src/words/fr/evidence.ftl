@@ -140,6 +140,7 @@ evidence-item =
         [signer] signataire
         [authority] autorité
         [measured-again] remesuré
+        [credentials] attestations
         [log] journal
        *[other] { $item }
     }
@@ -483,6 +484,9 @@ evidence-remeasure-result = le résultat enregistré { $file } est illisible : {
 evidence-remeasure-no-job = le dossier ne contient aucune intervention
 evidence-remeasure-job = l’intervention dans le dossier ne peut être mesurée : { $why }
 evidence-difference = { $what } : enregistré { $recorded }, maintenant { $now }
+evidence-difference-credentials = attestations de contenu de { $photo }
+evidence-credentials-gone = enregistrées, mais aucune photo n'en porte
+evidence-credentials-as-recorded = telles qu'enregistrées : { $counts } ; ce programme a été construit sans elles et ne les a pas revérifiées
 evidence-difference-what =
     { $what ->
         [job] dossier

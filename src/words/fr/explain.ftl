@@ -334,6 +334,14 @@ finding-record-incomplete =
     .remedy = Répondre dans [prerequisites] du dossier selon l'état au moment des photos.
     .scene = Personne n'a répondu si la pression des pneus est réglée.
 
+finding-credentials-lacking =
+    .title = Attestations de contenu manquantes
+    .meaning = La fiche de montage veut savoir quel appareil a pris les photos, signé par l'appareil lui-même. Au moins une photo qui compte ne porte pas d'attestations de contenu, en porte de rompues ou d'un signataire inconnu, ou énumère des retouches. Cela ne dit rien contre ce qui a été mesuré.
+    .cause = Le téléphone ou l'appareil ne signe pas ses prises de vue, une messagerie ou une galerie a dépouillé ou réécrit le fichier, aucune ancre de confiance n'a été indiquée, ou le programme a été construit sans attestations de contenu.
+    .look = Le rapport énumère les attestations de contenu de chaque photo ; tout lecteur de manifestes C2PA montre la même chose du fichier d'origine.
+    .remedy = Prendre les photos avec un appareil qui signe, copier les fichiers d'origine et indiquer les ancres de confiance du fabricant de l'appareil (--credential-anchors) ; sinon faire modifier la fiche par son auteur.
+    .scene = La fiche exige des attestations de contenu, et les photos n'en portent aucune.
+
 finding-not-checked =
     .title = Non contrôlé
     .meaning = La fiche de montage ne dit rien d'une grandeur qui place le support.
@@ -442,7 +450,7 @@ finding-rule-other-day =
 
 finding-rule-photo-edited =
     .rationale = Ce qui a été mesuré est l'image du fichier ; un programme qui l'a réécrit peut avoir changé plus que son orientation.
-    .method = Traces que laissent les programmes de retouche et non les appareils : un programme de traitement nommé dans les données, le bloc de données d'un éditeur, un historique de retouches, une heure d'écriture plus d'une minute après la prise. La vignette contre l'image : corrélation sur 24 × 18 cellules inférieure à 0,85 dans la meilleure de quatre orientations, bandes noires et côtés plus longs retirés. Les tables de compression ne sont nommées qu'à côté d'autres traces : les téléphones utilisent aussi celles de la norme. Une retouche sans trace, ou d'une petite partie de l'image, n'est pas vue ; une rotation ou un renommage anodins dans une galerie peuvent en laisser une.
+    .method = Traces que laissent les programmes de retouche et non les appareils : un programme de traitement nommé dans les données, le bloc de données d'un éditeur, un historique de retouches, une heure d'écriture plus d'une minute après la prise, des attestations de contenu qui ne correspondent pas aux octets ou énumèrent elles-mêmes des retouches (si le programme a été construit avec elles). La vignette contre l'image : corrélation sur 24 × 18 cellules inférieure à 0,85 dans la meilleure de quatre orientations, bandes noires et côtés plus longs retirés. Les tables de compression ne sont nommées qu'à côté d'autres traces : les téléphones utilisent aussi celles de la norme. Une retouche sans trace, ou d'une petite partie de l'image, n'est pas vue ; une rotation ou un renommage anodins dans une galerie peuvent en laisser une.
 
 finding-rule-focal-contradicts =
     .rationale = Des données qui indiquent un autre angle de vue que celui de l'image sont d'une autre image, ou l'image a été recadrée.
@@ -459,6 +467,10 @@ finding-rule-card =
 finding-rule-prerequisites =
     .rationale = La fiche dit ce qui doit être assuré avant que la géométrie ait un sens : pneus, charge, direction, suspension stabilisée.
     .method = Les réponses du dossier contre la liste de la fiche : `false` arrête, l'absence de réponse à une question obligatoire rend les données incomplètes. Les photos ne peuvent contrôler une déclaration.
+
+finding-rule-credentials-lacking =
+    .rationale = Une fiche qui demande qui a pris les photos ne se contente pas de ce qu'elles montrent.
+    .method = Dans le fichier de chaque photo qui participe, un manifeste C2PA est cherché ; chaque empreinte, la signature et son certificat sont validés sans réseau, selon les ancres indiquées. Ne suffisent que des attestations valides d'un signataire de confiance dont le manifeste n'énumère que la prise de vue par un appareil. Il n'y a pas de taux de fausses alertes : ce qui est exigé est là ou non. Une clé volée, la photo d'un écran et les révocations que le fichier ne porte pas ne sont pas vues.
 
 finding-rule-not-checked =
     .rationale = Six grandeurs placent un support ; une fiche muette sur l'une la laisse ouverte, et le lecteur doit le savoir.

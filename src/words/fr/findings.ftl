@@ -127,6 +127,14 @@ findings-trace-later =
     }
 findings-trace-editor = elle contient le bloc de données d'un éditeur d'images
 findings-trace-history = elle contient un historique de retouches (XMP)
+findings-trace-credentials = ses attestations de contenu ne correspondent pas à ses octets ({ $failures })
+findings-trace-listed = ses attestations de contenu énumèrent des retouches ({ $edits })
+# Ce qu'une fiche demande aux signatures des appareils.
+findings-credentials-lacking = La fiche de montage exige des attestations de contenu pour chaque photo ; elles manquent à ces photos : { $photos }. Prendre les photos avec un appareil qui signe ses prises de vue, remettre les fichiers d'origine et faire indiquer les ancres de confiance de son fabricant.
+findings-credentials-of-photo = { $photo } ({ $why })
+findings-credentials-none = aucune trouvée
+findings-credentials-edited = son manifeste énumère des retouches : { $edits }
+findings-credentials-not-built-in = La fiche de montage exige des attestations de contenu pour chaque photo, et ce programme a été construit sans elles. Vérifier avec un programme construit avec l'option credentials.
 findings-thumbnail = La vignette de { $photo } montre une autre image que la photo (corrélation { $likeness }). L'image a peut-être été remplacée ou recadrée ; remettre le fichier d'origine.
 
 findings-floor-sheet = { $body } n'est pas dans le plan des autres feuilles de sol (environ { $mm } mm et { $degrees }° d'écart) : le sol y est en pente ou cassé, ou la feuille gondole. Aplanir la feuille ; si c'est le sol, utiliser un poste de niveau.

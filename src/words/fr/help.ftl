@@ -17,6 +17,7 @@ help-shared =
     .camera = L'appareil : un fichier ou un nom parmi les modèles (par défaut : d'après les données de chaque photo)
     .setup = Fiche de montage : un fichier ou le nom d'une fiche
     .signers = Quelles signatures comptent : un fichier de signataires autorisés, comme les connaît ssh-keygen
+    .credential_anchors = Quelles attestations de contenu (C2PA) comptent : certificats (PEM) qui répondent des signataires des photos ; demande un programme construit avec l'option `credentials`
     .log = Inscrire chaque verdict dans ce journal des essais avant de le montrer (créé par `baywitness log new DIR --origin NAME`)
     .log_keys = Quels journaux des essais comptent : un fichier de clés de vérification de journaux et de témoins, une par ligne
     .evidence = Dossier de preuve, aussi en un seul fichier

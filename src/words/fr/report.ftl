@@ -441,6 +441,12 @@ report-edge-offset-value =
        *[none] { $offset } px
     }
 report-focal-length = Distance focale
+report-credentials = Attestations de contenu
+report-credentials-of-photos = Attestations de contenu des photos : { $counts }.
+report-credentials-made = établies avec { $generator }
+report-credentials-time = horodatage du { $time }
+report-credentials-bytes = l'empreinte porte sur tous les octets sauf { $count } à partir de l'octet { $first }
+report-credentials-edits = retouches énumérées par le manifeste : { $edits }
 report-px = { $value } px
 report-px-twice = { $first } px, { $second } px
 report-taken-from = Lieu de prise de vue

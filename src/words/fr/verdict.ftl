@@ -21,6 +21,26 @@ verdict-mm = { $x } mm
 verdict-degrees = { $x }°
 verdict-plus-minus-mm = ±{ $x } mm
 verdict-plus-minus-degrees = ±{ $x }°
+# What a camera signed about a photo's bytes.
+verdict-credentials-by =
+    { $state ->
+        [trusted] valides, signées par { $signer }, dont une ancre de confiance répond
+        [unknown_signer] valides, signées par { $signer }, dont aucune ancre de confiance ne répond
+        [expired] inchangées depuis la signature de { $signer }, dont le certificat n'est pas valable au moment prouvé
+       *[revoked] inchangées depuis la signature de { $signer }, dont le certificat a été révoqué
+    }
+verdict-credentials-broken = rompues : { $failures }
+verdict-credentials-nameless = quelqu'un sans nom
+verdict-credentials-count =
+    { $state ->
+        [trusted] { $count } valides et de confiance
+        [unknown_signer] { $count } valides, signataire inconnu
+        [expired] { $count } avec un certificat hors délai
+        [revoked] { $count } avec un certificat révoqué
+        [broken] { $count } rompues
+       *[none] { $count } sans aucune
+    }
+verdict-credentials-counts = { $parts }
 
 verdict-quantity =
     { $quantity ->

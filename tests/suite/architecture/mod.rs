@@ -21,7 +21,7 @@ use std::{
 use scan::Source;
 
 /// Each room's floor.
-const FLOORS: [(&str, u8); 30] = [
+const FLOORS: [(&str, u8); 31] = [
     ("words", 0),
     ("geom", 0),
     ("num", 0),
@@ -35,6 +35,7 @@ const FLOORS: [(&str, u8); 30] = [
     ("folder", 1),
     ("photo", 2),
     ("detect", 3),
+    ("credentials", 3),
     ("pose", 4),
     ("measure", 5),
     ("verdict", 6),

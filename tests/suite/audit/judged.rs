@@ -240,7 +240,7 @@ fn huge(mut bytes: Vec<u8>) -> Vec<u8> {
 
 /// Eight bays whose stands stand otherwise each, small enough to be quick.
 fn stage(folder: &Path) -> Vec<JobRecord> {
-    let options = Options { models: Models::embedded() };
+    let options = Options::new(Models::embedded());
     let one = |n: usize| {
         let mut scene = scene(0.35);
         scene.spec.seed = 40 + n as u64;

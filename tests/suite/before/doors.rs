@@ -138,7 +138,7 @@ fn surveys_and_seatings_say_what_is_missing() {
 fn results_of_verified_jobs_give_the_seating() {
     let folder = tempfile::tempdir().unwrap();
     let good = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("samples/good");
-    let options = baywitness::job::Options { models: baywitness::folder::Models::embedded() };
+    let options = baywitness::job::Options::new(baywitness::folder::Models::embedded());
     let mut record = serde_json::to_value(baywitness::job::verify(&good, &options).unwrap()).unwrap();
     let at = record["carriers"].as_array().unwrap().iter().position(|c| c["name"] == "rear-left").unwrap();
     let x = record["carriers"][at]["position_mm"][0].as_f64().unwrap();

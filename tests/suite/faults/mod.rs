@@ -104,7 +104,7 @@ fn run(all: bool) {
     let dir = tempfile::tempdir().unwrap();
     let job = dir.path().join("job");
     let truth = wrong_job(&job);
-    let options = || Options { models: Models::embedded() };
+    let options = || Options::new(Models::embedded());
     let plain = verify(&job, &options()).unwrap();
     assert_eq!(plain.verdict, Verdict::Outside, "{:?}", plain.findings);
     assert!(plain.checks.iter().all(|c| c.verdict == Verdict::Outside), "{:#?}", plain.checks);

@@ -81,6 +81,7 @@ pub(crate) fn sheet() -> Setup {
         ],
         waived: Vec::new(),
         limits: Limits::default(),
+        credentials_required: false,
     }
 }
 
@@ -139,6 +140,7 @@ pub(crate) fn facts<'a>(sightings: &'a [Sightings], exif: &'a Exif) -> Vec<Photo
         light: None,
         clearness: None,
         mirrored: None,
+        credentials: None,
     };
     sightings.iter().zip(FILES.iter()).map(one).collect()
 }

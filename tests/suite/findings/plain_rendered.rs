@@ -45,7 +45,7 @@ fn plain(seed: u64) -> Scene {
 fn verified(seed: u64) -> (JobRecord, Vec<Option<f64>>) {
     let folder = tempfile::tempdir().unwrap();
     plain(seed).stage(folder.path(), &mut |_| ()).unwrap();
-    let record = job::verify(folder.path(), &job::Options { models: Models::embedded() }).unwrap();
+    let record = job::verify(folder.path(), &job::Options::new(Models::embedded())).unwrap();
     let truth: serde_json::Value =
         serde_json::from_str(&std::fs::read_to_string(folder.path().join("truth.json")).unwrap()).unwrap();
     let error = |key: &&str| {

@@ -19,7 +19,7 @@ fn stage(scene: &Scene) -> tempfile::TempDir {
 }
 
 fn verify(folder: &Path) -> JobRecord {
-    let record = job::verify(folder, &job::Options { models: Models::embedded() }).unwrap();
+    let record = job::verify(folder, &job::Options::new(Models::embedded())).unwrap();
     for f in &record.findings {
         println!("{} {:?}: {}", f.code, f.level, f.message);
     }

@@ -25,7 +25,7 @@ fn a_follow_up_photo_from_the_planned_place_states_what_was_predicted() {
     scene.spec.photo = Some(vec![photo("a.jpg", &plan.stations[0]), photo("b.jpg", &plan.stations[1]), after]);
     let folder = tempfile::tempdir().unwrap();
     scene.stage(folder.path(), &mut |_| ()).unwrap();
-    let record = job::verify(folder.path(), &job::Options { models: Models::embedded() }).unwrap();
+    let record = job::verify(folder.path(), &job::Options::new(Models::embedded())).unwrap();
     for (check, predicted) in record.checks.iter().zip(&follow.predicted) {
         let (stated, predicted) = (check.expanded_uncertainty.unwrap(), predicted.expanded_uncertainty.unwrap());
         println!("{}: predicted {predicted:.4}, stated {stated:.4}", check.quantity);

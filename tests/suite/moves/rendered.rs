@@ -38,7 +38,7 @@ fn scene() -> Scene {
 }
 
 fn verify(folder: &Path) -> JobRecord {
-    let record = job::verify(folder, &job::Options { models: Models::embedded() }).unwrap();
+    let record = job::verify(folder, &job::Options::new(Models::embedded())).unwrap();
     println!("{}: {}", record.verdict.words(), record.reason);
     for f in &record.findings {
         println!("  {}: {}", f.code, f.message);

@@ -28,7 +28,7 @@ fn traced_anew(preset: Preset) -> bool {
 fn job(scene: &Scene, light: &[LinearPicture], tally: &mut Tally) {
     let folder = tempfile::tempdir().unwrap();
     let truth = scene.stage_lit(folder.path(), light, &mut |_| ()).unwrap();
-    let record = verify(folder.path(), &Options { models: Models::embedded() }).unwrap();
+    let record = verify(folder.path(), &Options::new(Models::embedded())).unwrap();
     tally.add(scene, folder.path(), &truth, &record);
 }
 

@@ -84,7 +84,7 @@ pub(crate) fn vehicle(scene: &Scene) -> Vehicle {
 fn stated(scene: &Scene) -> Vec<f64> {
     let folder = tempfile::tempdir().unwrap();
     scene.stage(folder.path(), &mut |_| ()).unwrap();
-    let record = job::verify(folder.path(), &job::Options { models: Models::embedded() }).unwrap();
+    let record = job::verify(folder.path(), &job::Options::new(Models::embedded())).unwrap();
     let of = |q: &&str| {
         let check = record.checks.iter().find(|c| c.quantity == **q).unwrap();
         check.expanded_uncertainty.unwrap_or(f64::NAN)

@@ -22,7 +22,7 @@ use baywitness::synth::{PhotoSpec, Scene};
 const SCALE: f64 = 0.36;
 
 fn options() -> job::Options {
-    job::Options { models: Models::embedded() }
+    job::Options::new(Models::embedded())
 }
 
 /// A photo's file and what is different in it.

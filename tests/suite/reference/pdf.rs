@@ -15,7 +15,7 @@ use super::harness::answer;
 #[test]
 fn the_report_is_marked_structured_and_its_codes_say_the_digest() {
     let job: PathBuf = [env!("CARGO_MANIFEST_DIR"), "samples", "wrong"].iter().collect();
-    let record = verify(&job, &Options { models: Models::embedded() }).unwrap();
+    let record = verify(&job, &Options::new(Models::embedded())).unwrap();
     let result = record.to_json().unwrap();
     let bytes = pdf(&record, &pictures(&job, &record).unwrap(), &result, Language::English).unwrap();
     let dir = tempfile::tempdir().unwrap();

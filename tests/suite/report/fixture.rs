@@ -238,6 +238,7 @@ fn photo(index: usize, camera: &Camera, bodies: &[Body]) -> PhotoRecord {
         height_px: STORED[1],
         orientation: if camera.portrait { 6 } else { 1 },
         taken: Some("2026-11-25T10:28:41+01:00".into()),
+        credentials: None,
         private: Vec::new(),
         private_values: Vec::new(),
         rms_px: Some(0.052),
@@ -468,6 +469,7 @@ fn sheet() -> SheetRecord {
             quantity: "height_from_nose".into(),
             because: "the sheet gives the height above the floor".into(),
         }],
+        credentials_required: false,
         not_checked: vec![],
         prerequisites: vec![
             prerequisite("tyre_pressures_set", "Tyre pressures as the vehicle's plate says", true, Some(json!(true))),

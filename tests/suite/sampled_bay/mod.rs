@@ -27,6 +27,7 @@ pub(crate) fn sheet(line: ReferenceLine) -> Setup {
         checks: Vec::new(),
         waived: Vec::new(),
         limits: Limits::default(),
+        credentials_required: false,
     }
 }
 

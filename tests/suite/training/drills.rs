@@ -82,7 +82,7 @@ fn a_trainee_who_reads_the_readings_wins_every_point() {
         said(&marked)
     );
     // The kit is back: what was hidden is what the photos say.
-    let record = verify(&dir.join("DRILL-01"), &Options { models: Models::embedded() }).unwrap();
+    let record = verify(&dir.join("DRILL-01"), &Options::new(Models::embedded())).unwrap();
     let (finding, ..) = by_readings(&dir.join("DRILL-01"));
     assert!(record.findings.iter().any(|f| f.code == finding), "{:?}", record.findings);
     // Again: it is said that the answers were known, and the progress keeps both.

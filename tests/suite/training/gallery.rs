@@ -16,7 +16,7 @@ fn codes(record: &JobRecord) -> BTreeSet<&str> {
 
 fn staged(code: &str, folder: &Path) -> JobRecord {
     stage_mistake(code, folder).unwrap();
-    verify(folder, &Options { models: Models::embedded() }).unwrap()
+    verify(folder, &Options::new(Models::embedded())).unwrap()
 }
 
 #[test]

@@ -108,7 +108,7 @@ impl Staged {
     }
 
     fn verify(&self) -> JobRecord {
-        job::verify(&self.job, &job::Options { models: Models::embedded() }).unwrap()
+        job::verify(&self.job, &job::Options::new(Models::embedded())).unwrap()
     }
 }
 

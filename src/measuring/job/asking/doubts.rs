@@ -25,6 +25,7 @@ pub(in crate::job) fn photo_facts<'a>(photo: &'a Looked, problem: Option<PhotoPr
         light: Some(&photo.light),
         clearness: photo.clearness.as_ref(),
         mirrored: photo.mirrored.as_ref(),
+        credentials: photo.credentials.as_ref(),
     }
 }
 

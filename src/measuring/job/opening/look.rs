@@ -2,6 +2,7 @@
 
 use rayon::prelude::*;
 
+use crate::credentials::Credentials;
 use crate::detect::{Sightings, find_markers};
 use crate::folder::PhotoFile;
 use crate::job::error::Error;
@@ -25,6 +26,8 @@ pub(in crate::job) struct Looked {
     pub(in crate::job) clearness: Option<Clearness>,
     /// What its mirror image shows, where that is what it should show itself: codes have a handedness.
     pub(in crate::job) mirrored: Option<Sightings>,
+    /// What its camera signed about its bytes; filled in once the job is opened.
+    pub(in crate::job) credentials: Option<Credentials>,
 }
 
 /// Looks at every photo, in parallel; the first unreadable one (in the job's
@@ -72,5 +75,6 @@ pub(in crate::job) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked
         clearness,
         light: Light::of(&photo.luma),
         mirrored,
+        credentials: None,
     })
 }

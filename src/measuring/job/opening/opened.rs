@@ -2,6 +2,8 @@
 
 use std::path::Path;
 
+use rayon::prelude::*;
+
 use super::assign::{Assignment, assign, views};
 use super::compare::compare;
 use super::doubles::Doubles;
@@ -38,6 +40,16 @@ fn positions(photos: &[PhotoFile]) -> Vec<u32> {
     moves
 }
 
+/// Adds each photo's content credentials, in parallel; the first unreadable photo is the error.
+fn add_credentials(photos: &mut [Looked], files: &[PhotoFile], options: &Options) -> Result<(), Error> {
+    let one = |(photo, file): (&mut Looked, &PhotoFile)| -> Result<(), Error> {
+        photo.credentials = options.credentials.of(&file.path, &photo.sha256)?;
+        Ok(())
+    };
+    let all: Vec<Result<(), Error>> = photos.par_iter_mut().zip(files).map(one).collect();
+    all.into_iter().collect()
+}
+
 impl Opened {
     /// Reads a job's files and finds the markers in its photos.
     ///
@@ -57,7 +69,8 @@ impl Opened {
         look: impl FnOnce(&[PhotoFile]) -> Result<Vec<Looked>, Error>,
     ) -> Result<Self, Error> {
         let mut folder = JobFolder::open(path, &options.models)?;
-        let photos = look(&folder.photos)?;
+        let mut photos = look(&folder.photos)?;
+        add_credentials(&mut photos, &folder.photos, options)?;
         let mut assignment = assign(&folder, &photos);
         let mut views = views(&folder, &photos, &mut assignment);
         let names: Vec<&str> = folder.setup.steps.iter().map(String::as_str).collect();

@@ -93,6 +93,7 @@ pub(in crate::job) fn sheet(folder: &JobFolder) -> SheetRecord {
             .iter()
             .map(|w| WaiverRecord { quantity: w.quantity.name().into(), because: w.because.clone() })
             .collect(),
+        credentials_required: setup.credentials_required,
         not_checked: not_checked(setup).into_iter().map(|q| q.name().to_owned()).collect(),
         prerequisites: setup
             .prerequisites

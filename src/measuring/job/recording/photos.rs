@@ -32,6 +32,7 @@ fn photo(parts: &Parts, j: usize) -> PhotoRecord {
         height_px: looked.height as u32,
         orientation: looked.exif.orientation.map_or(1, |o| o.0),
         taken: looked.exif.taken.and_then(|t| t.format(&Rfc3339).ok()),
+        credentials: looked.credentials.clone(),
         private: looked.exif.private.iter().map(|&kind| kind.to_owned()).collect(),
         private_values: Vec::new(),
         rms_px: solved.map(|s| s.rms_px),

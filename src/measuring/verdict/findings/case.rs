@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use super::moved::Moved;
 use super::photo_problem::PhotoProblem;
 use super::suspects::Suspect;
+use crate::credentials::Credentials;
 use crate::detect::Sightings;
 use crate::folder::JobFile;
 use crate::marker::Kit;
@@ -76,6 +77,8 @@ pub struct PhotoFacts<'a> {
     pub clearness: Option<&'a Clearness>,
     /// What was found in its mirror image, where nothing was found in itself.
     pub mirrored: Option<&'a Sightings>,
+    /// What its camera signed about its bytes; `None` where it carries nothing, or nothing that can be read here.
+    pub credentials: Option<&'a Credentials>,
 }
 
 /// A reading compared with the photos.

@@ -87,6 +87,7 @@ fn read(fields: &Fields, language: Language) -> Result<Setup, Trouble> {
         checks,
         waived,
         limits: Limits::default(),
+        credentials_required: false,
     })
 }
 

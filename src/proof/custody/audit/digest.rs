@@ -7,6 +7,7 @@ use std::path::Path;
 use sha2::{Digest, Sha256};
 
 use super::find::{Found, Sort};
+use crate::credentials::Source;
 use crate::evidence::Signers;
 use crate::folder::JobFolder;
 use crate::input::{digest_of_file, hex};
@@ -24,13 +25,13 @@ pub(super) fn digest(found: &Found, options: &Options, signers: Option<&Signers>
             }
             parts.add(&listing(&found.path));
             parts.add(of_signers());
-            parts.hex()
+            anchored(parts, &options.credentials)
         }
         Sort::OneFile => {
             let mut parts = Parts::new();
             parts.add(&digest_of_file(&found.path).unwrap_or_else(|e| e.to_string()));
             parts.add(of_signers());
-            parts.hex()
+            anchored(parts, &options.credentials)
         }
         Sort::Job => match JobFolder::open(&found.path, &options.models) {
             Err(e) => {
@@ -39,13 +40,15 @@ pub(super) fn digest(found: &Found, options: &Options, signers: Option<&Signers>
                 parts.add(&e.to_string());
                 parts.hex()
             }
-            Ok(folder) => of_job(&folder, |n| digest_of_file(&folder.photos[n].path).unwrap_or_else(|e| e.to_string())),
+            Ok(folder) => of_job(&folder, &options.credentials, |n| {
+                digest_of_file(&folder.photos[n].path).unwrap_or_else(|e| e.to_string())
+            }),
         },
     }
 }
 
 /// The digest of an opened job, of whose photos the digests are at hand.
-pub(super) fn of_job(folder: &JobFolder, photo: impl Fn(usize) -> String) -> String {
+pub(super) fn of_job(folder: &JobFolder, credentials: &Source, photo: impl Fn(usize) -> String) -> String {
     let mut parts = Parts::new();
     for input in &folder.inputs {
         parts.add(&format!("{} {} {}", input.role, input.name, input.sha256));
@@ -59,6 +62,14 @@ pub(super) fn of_job(folder: &JobFolder, photo: impl Fn(usize) -> String) -> Str
     for (n, file) in folder.photos.iter().enumerate() {
         parts.add(&file.name);
         parts.add(&photo(n));
+    }
+    anchored(parts, credentials)
+}
+
+/// Other anchors, another judgement; without any the digest is what it was before there were any.
+fn anchored(mut parts: Parts, credentials: &Source) -> String {
+    if let Source::Photos(Some(anchors)) = credentials {
+        parts.add(&anchors.sha256);
     }
     parts.hex()
 }

@@ -20,20 +20,25 @@ pub fn judge(found: &Found, options: &Options, signers: Option<&Signers>) -> Jud
     let judged = catch_unwind(AssertUnwindSafe(|| match found.sort {
         Sort::Job => {
             // The photos' digests are known once they are read: no byte is read twice.
-            let own = verify_and(&found.path, options, |folder, digests| of_job(folder, |n| digests[n].to_owned()));
+            let own = verify_and(&found.path, options, |folder, digests| {
+                of_job(folder, &options.credentials, |n| digests[n].to_owned())
+            });
             match own {
                 Ok((record, digest)) => of_record(&path, &digest, &record),
                 Err(e) => failed(&path, &again(), &e.phrase()),
             }
         }
-        Sort::Evidence => evidence(&found.path, &path, &again(), signers),
-        Sort::OneFile => one_file(&found.path, &path, &again(), signers),
+        Sort::Evidence => evidence(&found.path, &path, &again(), (options, signers)),
+        Sort::OneFile => one_file(&found.path, &path, &again(), (options, signers)),
     }));
     judged.unwrap_or_else(|_| failed(&path, &again(), &phrase!("evidence-judge-fault")))
 }
 
+/// Whom the auditor trusts: cameras' signers, and who seals.
+type Trust<'a> = (&'a Options, Option<&'a Signers>);
+
 /// An evidence folder as one file, unpacked into a folder that is gone afterwards.
-fn one_file(file: &Path, path: &str, digest: &str, signers: Option<&Signers>) -> Judged {
+fn one_file(file: &Path, path: &str, digest: &str, trust: Trust) -> Judged {
     let room = match tempfile::tempdir() {
         Ok(room) => room,
         Err(e) => {
@@ -41,7 +46,7 @@ fn one_file(file: &Path, path: &str, digest: &str, signers: Option<&Signers>) ->
         }
     };
     let mut judged = match unpack(file, room.path()) {
-        Ok(folder) => evidence(&folder, path, digest, signers),
+        Ok(folder) => evidence(&folder, path, digest, trust),
         Err(e @ OneFileError::Entry { .. }) => altered(path, digest, &e.phrase()),
         Err(e) => failed(path, digest, &e.phrase()),
     };
@@ -58,7 +63,7 @@ fn altered(path: &str, digest: &str, why: &Phrase) -> Judged {
     Judged { evidence: Some("altered".to_owned()), ..failed(path, digest, why) }
 }
 
-fn evidence(folder: &Path, path: &str, digest: &str, signers: Option<&Signers>) -> Judged {
+fn evidence(folder: &Path, path: &str, digest: &str, (options, signers): Trust) -> Judged {
     let inspection = match inspect(folder) {
         Ok(inspection) => inspection,
         Err(e) => return failed(path, digest, &cannot("folder", folder, &e)),
@@ -73,7 +78,7 @@ fn evidence(folder: &Path, path: &str, digest: &str, signers: Option<&Signers>) 
         return altered(&phrase!("evidence-altered", path = path, why = further(bad.map(one).collect())));
     }
     let signer = signer(&inspection, signers);
-    match remeasure(&folder.join("data")) {
+    match remeasure(&folder.join("data"), &options.credentials) {
         Ok(again) if again.differences.is_empty() => Judged {
             evidence: Some(
                 match (&signer, inspection.signed) {

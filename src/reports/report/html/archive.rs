@@ -8,6 +8,7 @@ use super::super::label::Label;
 use super::super::named::Named;
 use super::palette;
 use super::symbol::tag;
+use crate::credentials::summary;
 use crate::record::{JobRecord, Verdict, told};
 use crate::words::{Language, say};
 
@@ -185,7 +186,12 @@ fn of_record(row: &ArchiveRow, record: &JobRecord, evidence: &str, language: Lan
             td { (text(&context.technician)) }
             td { (text(&context.bay)) }
             td.num { (text(&context.taken)) }
-            td { (evidence) }
+            td {
+                (evidence)
+                @if let Some(counts) = summary(record.credentials()) {
+                    div { (say!(language, "report-credentials-of-photos", counts = counts)) }
+                }
+            }
             td.path { (row.path) }
         }
     }

@@ -6,7 +6,8 @@ use super::file_path::path;
 use super::marker_names::names;
 use super::overlay::{overlay, spoken, upright};
 use super::photo_picture::PhotoPicture;
-use crate::record::{JobRecord, PhotoRecord, told};
+use crate::credentials::summary;
+use crate::record::{Credentials, JobRecord, PhotoRecord, told};
 use crate::report::figures::moment;
 use crate::words::{Figure, Language, say};
 
@@ -17,6 +18,9 @@ pub(super) fn section(record: &JobRecord, pictures: &[PhotoPicture], language: L
             h2 id="photos" { (say!(language, "report-photos")) }
             @if record.photos.is_empty() { p { (say!(language, "report-no-photo")) } }
             @else { (key(language)) }
+            @if let Some(counts) = summary(record.credentials()) {
+                p { (say!(language, "report-credentials-of-photos", counts = counts)) }
+            }
             @for (i, photo) in record.photos.iter().enumerate() {
                 (figure(i + 1, photo, pictures.iter().find(|picture| picture.file == photo.file), language))
             }
@@ -94,7 +98,7 @@ fn facts(photo: &PhotoRecord, language: Language) -> Markup {
         let [first, second] = f.map(|f| Figure::fixed(f, 1));
         say!(language, "report-px-twice", first = first, second = second)
     };
-    let all: [(String, Option<String>); 9] = [
+    let all: [(String, Option<String>); 10] = [
         (say!(language, "report-camera-profile"), photo.camera.clone()),
         (say!(language, "report-taken"), photo.taken.as_deref().map(|taken| moment(taken, language))),
         (say!(language, "report-private-kinds"), hidden.then(|| private_kinds(photo, language))),
@@ -107,6 +111,7 @@ fn facts(photo: &PhotoRecord, language: Language) -> Markup {
         (say!(language, "report-light"), photo.gain_spread.map(light)),
         (say!(language, "report-edge-offset"), Some(edge_offset(photo.edge_offset_px, language))),
         (say!(language, "report-focal-length"), photo.focal_px.map(focal)),
+        (say!(language, "report-credentials"), photo.credentials.as_ref().map(|c| signed(c, language))),
     ];
     html! {
         dl.facts {
@@ -119,6 +124,27 @@ fn facts(photo: &PhotoRecord, language: Language) -> Markup {
             }
         }
     }
+}
+
+/// What the camera signed, and what the manifest lists beside.
+fn signed(found: &Credentials, language: Language) -> String {
+    let mut words = vec![found.say(language)];
+    if let Some(generator) = &found.generator {
+        words.push(say!(language, "report-credentials-made", generator = generator));
+    }
+    if let Some(signed) = &found.signed {
+        words.push(say!(language, "report-credentials-time", time = moment(signed, language)));
+    }
+    if !found.state.holds() {
+        for [first, count] in found.not_hashed.iter().map(|range| range.map(|n| n.to_string())) {
+            words.push(say!(language, "report-credentials-bytes", first = first, count = count));
+        }
+    }
+    let edits = found.edits_named();
+    if !edits.is_empty() {
+        words.push(say!(language, "report-credentials-edits", edits = edits));
+    }
+    words.join("; ")
 }
 
 /// An offset below zero means that black came out too small.

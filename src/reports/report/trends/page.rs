@@ -14,7 +14,7 @@ use super::words::{
     Than, advice, also, direction, direction_than, effect_words, factor_word, quantity_words, short, subject,
 };
 use crate::record::{EffectRecord, GroupRecord, MisplacementRecord, TrendsRecord};
-use crate::words::{Figure, Language, Value, say};
+use crate::words::{Figure, Language, Value, phrase, say};
 
 const STYLE: &str = include_str!("style.css");
 const SCRIPT: &str = include_str!("sort.js");
@@ -74,6 +74,13 @@ fn title(record: &TrendsRecord, language: Language) -> Markup {
                 summary { (say!(language, "trends-unreadable-title")) }
                 ul.plain { @for w in read.unreadable_in(language) { li { (w) } } }
             }
+        }
+        @if !record.credentials.is_empty() {
+            @let parts = record.credentials.iter().map(|(state, n)| {
+                Value::from(phrase!("verdict-credentials-count", state = state, count = *n))
+            });
+            @let counts = phrase!("verdict-credentials-counts", parts = Value::All(parts.collect()));
+            p { (say!(language, "report-credentials-of-photos", counts = counts)) }
         }
         ul.shares {
             @for v in &record.verdicts {

@@ -27,7 +27,7 @@ fn sample(name: &str) -> PathBuf {
 }
 
 fn judged(job: &Path) -> JobRecord {
-    verify_watching(job, &Options { models: Models::embedded() }, &MEMORY, &mut |_| ()).unwrap()
+    verify_watching(job, &Options::new(Models::embedded()), &MEMORY, &mut |_| ()).unwrap()
 }
 
 /// A sample job after an attack on its folder.

@@ -3,7 +3,7 @@
 use rayon::prelude::*;
 
 use super::Error;
-use crate::detect::{Sightings, find_markers};
+use crate::detect::{Grain, Sightings, find_markers};
 use crate::folder::PhotoFile;
 use crate::marker::Dictionary;
 use crate::photo::{self, Clearness, Exif, Light, Traces};
@@ -19,6 +19,8 @@ pub(super) struct Looked {
     /// What tells that it is no longer as the camera wrote it.
     pub(super) traces: Traces,
     pub(super) sightings: Sightings,
+    /// The noise of each of its markers, in their order, where it can be told.
+    pub(super) grain: Vec<Option<Grain>>,
     /// Where it is at the end of its scale.
     pub(super) light: Light,
     /// Whether it is dark or blurred, where no marker was found in it.
@@ -61,6 +63,7 @@ pub(super) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked, Error>
     let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
     let (sightings, mirrored) = handed(sightings, || find_markers(&photo.luma.mirrored(), Dictionary::tag36h11()));
     let clearness = sightings.markers.is_empty().then(|| Clearness::of(&photo.luma));
+    let grain = sightings.markers.iter().map(|m| Grain::of(&photo.luma, &m.corners_px)).collect();
     Ok(Looked {
         name: file.name.clone(),
         sha256: photo.sha256,
@@ -69,6 +72,7 @@ pub(super) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked, Error>
         exif: photo.exif,
         traces: photo.traces,
         sightings,
+        grain,
         clearness,
         light: Light::of(&photo.luma),
         mirrored,

@@ -49,6 +49,7 @@ pub(super) fn open(app: &App, sheet: &str, fields: &Fields, act: &Act) -> Result
         taken: None,
         keep_until: None,
         language: None,
+        rendered: false,
         vehicle,
         prerequisites: std::collections::BTreeMap::new(),
         readings: Vec::new(),

@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::detect::Sightings;
+use crate::detect::{Grain, Sightings};
 use crate::folder::JobFile;
 use crate::marker::Kit;
 use crate::measure::{Ask, Measurement};
@@ -27,6 +27,8 @@ mod floor_not_level;
 mod focal_contradicts;
 mod hypotheses;
 mod marker_duplicated;
+mod markers_without_noise;
+mod noise_repeated;
 mod not_checked;
 mod other_day;
 mod other_kit;
@@ -35,6 +37,7 @@ mod photo_badly_lit;
 mod photo_blurred;
 mod photo_edited;
 mod photo_light_changed;
+mod photo_rendered;
 mod photo_resized;
 mod photo_reused;
 mod photo_zoomed;
@@ -110,6 +113,8 @@ pub struct PhotoFacts<'a> {
     pub traces: Option<&'a Traces>,
     /// What was found in it.
     pub sightings: &'a Sightings,
+    /// The noise of each of these markers, where it can be told; empty where its pixels were not looked at.
+    pub grain: &'a [Option<Grain>],
     /// Why it did not take part, if it did not.
     pub problem: Option<PhotoProblem>,
     /// SHA-256 of its bytes.
@@ -286,6 +291,9 @@ pub const RULES: &[&Rule] = &[
     &times_out_of_order::RULE,
     &other_day::RULE,
     &photo_edited::RULE,
+    &photo_rendered::RULE,
+    &noise_repeated::RULE,
+    &markers_without_noise::RULE,
     &focal_contradicts::RULE,
     &other_kit::RULE,
     &card::RULE,

@@ -29,6 +29,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 pub use archive::{ArchiveLog, ArchiveRow, archive_end, archive_row, archive_start};
 pub use palette::css as colours_css;
 pub(super) use palette::light;
+pub(super) use summary::rendered;
 pub use symbol::{class as verdict_class, symbol as verdict_symbol};
 
 use super::clean::clean;

@@ -474,7 +474,7 @@ finding-rule-photo-rendered =
 
 finding-rule-noise-repeated =
     .rationale = Zwei Fotos beweisen etwas, weil jedes dem anderen widersprechen könnte; eines, das aus dem anderen gemacht wurde, sagt, was jemand wollte.
-    .method = Für Marker, deren Ecken sich zwischen zwei Fotos nur um eine Verschiebung unterscheiden (0,5 px): was jedes Pixel von seinen vier Nachbarn abweicht, in den flachen Teilen der Felder, bei dieser Verschiebung korreliert über zwei Marker oder mehr und 400 Pixel; über 0,35 heißt es gleich. Unabhängiges Rauschen erreicht das mit einer Wahrscheinlichkeit unter 1e-9; gerenderte Fotos eines Stativs vor und nach einer Bewegung, entwickelt wie von neun Telefonen, lösen keinen Fehlalarm aus. Ein gedrehter, skalierter oder um Bruchteile eines Pixels verschobener Teil wird meist nicht gesehen, auch keiner, der mit einer JPEG-Qualität unter etwa 80 gespeichert wurde.
+    .method = Für Marker, deren Ecken sich zwischen zwei Fotos nur um eine Verschiebung unterscheiden (0,5 px): was jedes Pixel von seinen vier Nachbarn abweicht, in der Mitte der Felder (0,3 des Feldes und 3 px von dessen Rändern), bei dieser Verschiebung korreliert über 150 Pixel oder mehr; über 0,85 heißt es gleich. Drucke und Kanten sehen von einer Stelle gleich aus: gerenderte Fotos eines Stativs vor und nach einer Bewegung, wie acht Arten von Telefonen sie entwickeln, zeigen bis zu 0,64 (bei JPEG-Qualität 75), und keines wird genannt. Ein gedrehter, skalierter oder um Bruchteile eines Pixels verschobener Teil wird meist nicht gesehen, auch keiner, der mit einer JPEG-Qualität unter etwa 95 gespeichert wurde.
 
 finding-rule-markers-without-noise =
     .rationale = Wo eine Tafel stand, folgt aus ihren Markern; wer andere einsetzt, verschiebt sie.

@@ -474,7 +474,7 @@ finding-rule-photo-rendered =
 
 finding-rule-noise-repeated =
     .rationale = Two photos prove something because each could contradict the other; one that was made from the other says what somebody wanted.
-    .method = For markers whose corners differ between two photos by a shift alone (0.5 px): what each pixel is apart from its four neighbours, in the flat parts of the cells, correlated at that shift over two markers or more and 400 pixels; above 0.35 it is called the same. Independent noise reaches that with a chance below 1e-9; photos of a rendered tripod before and after a move, developed as nine phones would, raise none. A part that was turned, scaled or shifted by fractions of a pixel is mostly not seen, nor one that was saved at a JPEG quality below some 80.
+    .method = For markers whose corners differ between two photos by a shift alone (0.5 px): what each pixel is apart from its four neighbours, in the middle of the cells (0.3 of the cell and 3 px away from its edges), correlated at that shift over 150 pixels or more; above 0.85 it is called the same. Prints and edges look the same from one place: photos of a rendered tripod before and after a move, as eight kinds of phones develop them, show up to 0.64 (at JPEG quality 75), and none is named. A part that was turned, scaled or shifted by fractions of a pixel is mostly not seen, nor one that was saved at a JPEG quality below some 95.
 
 finding-rule-markers-without-noise =
     .rationale = Where a stand stood follows from its markers; who puts in other ones moves it.

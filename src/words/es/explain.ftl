@@ -474,7 +474,7 @@ finding-rule-photo-rendered =
 
 finding-rule-noise-repeated =
     .rationale = Dos fotos demuestran algo porque cada una podría contradecir a la otra; una que se hizo a partir de la otra dice lo que alguien quería.
-    .method = Para marcadores cuyas esquinas difieren entre dos fotos solo por un desplazamiento (0,5 px): lo que cada píxel se aparta de sus cuatro vecinos, en las partes lisas de las celdas, correlacionado con ese desplazamiento en dos marcadores o más y 400 píxeles; por encima de 0,35 se llama el mismo. Un ruido independiente lo alcanza con una probabilidad inferior a 1e-9; fotos renderizadas de un trípode antes y después de un movimiento, reveladas como lo harían nueve teléfonos, no dan ninguna. Una parte girada, escalada o desplazada por fracciones de píxel casi nunca se ve, ni la que se guardó con calidad JPEG inferior a unos 80.
+    .method = Para marcadores cuyas esquinas difieren entre dos fotos solo por un desplazamiento (0,5 px): lo que cada píxel se aparta de sus cuatro vecinos, en el medio de las celdas (a 0,3 de la celda y 3 px de sus bordes), correlacionado con ese desplazamiento en 150 píxeles o más; por encima de 0,85 se llama el mismo. Desde un mismo lugar las impresiones y los bordes se ven iguales: fotos renderizadas de un trípode antes y después de un movimiento, como las revelan ocho clases de teléfonos, muestran hasta 0,64 (con calidad JPEG 75), y ninguna se nombra. Una parte girada, escalada o desplazada por fracciones de píxel casi nunca se ve, ni la que se guardó con calidad JPEG inferior a unos 95.
 
 finding-rule-markers-without-noise =
     .rationale = Dónde estaba una diana se sigue de sus marcadores; quien inserta otros la mueve.

@@ -1,11 +1,11 @@
 //! What a code means, for people who meet it in a report.
 
 use super::{
-    RULES, Rule, camera_mismatch, card, carrier_not_seen, floor_not_level, focal_contradicts, marker_duplicated, markers_without_noise, noise_repeated,
-    not_checked, other_day, other_kit, photo_badly_lit, photo_blurred, photo_edited, photo_light_changed, photo_rendered,
-    photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped, prerequisites,
-    print_scale_wrong, reading_disagrees, something_moved, stand_misplaced, steering_not_straight, times_out_of_order,
-    weak_geometry, wrong_datum_suspected,
+    RULES, Rule, camera_mismatch, card, carrier_not_seen, floor_not_level, focal_contradicts, marker_duplicated,
+    markers_without_noise, noise_repeated, not_checked, other_day, other_kit, photo_badly_lit, photo_blurred,
+    photo_edited, photo_light_changed, photo_rendered, photo_resized, photo_reused, photo_zoomed, photos_too_alike,
+    plate_not_seated, plates_swapped, prerequisites, print_scale_wrong, reading_disagrees, something_moved,
+    stand_misplaced, steering_not_straight, times_out_of_order, weak_geometry, wrong_datum_suspected,
 };
 use crate::verdict::Level;
 use crate::words::{Language, Phrase};

@@ -3,11 +3,7 @@
 use super::tone::Picture;
 
 /// The picture with everything within these quadrilaterals (px) taken from another one of the same size.
-pub(crate) fn put_in(
-    mut picture: Picture,
-    from: &Picture,
-    markers: impl Iterator<Item = [[f64; 2]; 4]>,
-) -> Picture {
+pub(crate) fn put_in(mut picture: Picture, from: &Picture, markers: impl Iterator<Item = [[f64; 2]; 4]>) -> Picture {
     let (width, height) = (picture.width, picture.height);
     for corners in markers {
         let side = |i: usize, u: f64, v: f64| {

@@ -77,12 +77,20 @@ fn check_forgery(scene: &Scene, photos: &[PhotoSpec], i: usize) -> Result<(), Pr
     let files: Vec<&str> = photos.iter().map(|p| p.file.as_str()).collect();
     if let Some(file) = forged.noise_of.as_deref().filter(|f| !files.contains(f)) {
         let remedy = did_you_mean(file, files.iter().copied());
-        return Err(problem(format!("photo[{i}].forged.noise_of"), phrase!("doors-scene-no-photo", file = file), remedy));
+        return Err(problem(
+            format!("photo[{i}].forged.noise_of"),
+            phrase!("doors-scene-no-photo", file = file),
+            remedy,
+        ));
     }
     let carriers = scene.kit.carriers.iter().map(|c| c.name.as_str());
     if let Some(name) = forged.put_in.as_deref().filter(|name| !carriers.clone().any(|c| c == *name)) {
         let remedy = did_you_mean(name, carriers);
-        return Err(problem(format!("photo[{i}].forged.put_in"), phrase!("doors-scene-no-carrier", name = name), remedy));
+        return Err(problem(
+            format!("photo[{i}].forged.put_in"),
+            phrase!("doors-scene-no-carrier", name = name),
+            remedy,
+        ));
     }
     Ok(())
 }

@@ -300,15 +300,15 @@ finding-noise-repeated =
     .cause = Ein zweites Foto wurde aus dem ersten gemacht, indem ein Teil verschoben wurde; oder ein stark geglättetes Foto vom Stativ zeigt das Korn des Drucks selbst.
     .look = Beide Fotos vergrößert übereinanderlegen: das Korn auf Weiß und Schwarz fällt zusammen.
     .remedy = Das Foto neu aufnehmen und die Datei übergeben, die die Kamera geschrieben hat.
-    .scene = Das Foto nach einer Bewegung der Tafel wurde aus dem ersten gemacht: nur die Tafel steht anderswo.
+    .scene = Das Foto nach einer Bewegung des Gestells wurde aus dem ersten gemacht: nur das Gestell steht anderswo.
 
 finding-markers-without-noise =
     .title = Marker ohne das Rauschen des Fotos
-    .meaning = Weiß und Schwarz der Marker eines Trägers sind viel glatter als bei allen übrigen Markern desselben Fotos.
+    .meaning = Weiß und Schwarz der Marker eines Markerträgers sind viel glatter als bei allen übrigen Markern desselben Fotos.
     .cause = Die Marker wurden von einem Programm in das Foto gezeichnet; oder etwas Glattes trägt sie, etwa ein Bildschirm.
     .look = Das Foto vergrößern: die übrigen Marker sind körnig, diese nicht.
     .remedy = Die Originaldatei vom Telefon übergeben oder das Foto neu aufnehmen.
-    .scene = Im zweiten von zwei Fotos hat ein Programm die Marker der Tafel eingesetzt.
+    .scene = Im zweiten von zwei Fotos hat ein Programm die Marker des Gestells eingesetzt.
 
 finding-focal-length-contradicts =
     .title = Angaben mit anderer Brennweite
@@ -477,8 +477,8 @@ finding-rule-noise-repeated =
     .method = Für Marker, deren Ecken sich zwischen zwei Fotos nur um eine Verschiebung unterscheiden (0,5 px): was jedes Pixel von seinen vier Nachbarn abweicht, in der Mitte der Felder (0,3 des Feldes und 3 px von dessen Rändern), bei dieser Verschiebung korreliert über 150 Pixel oder mehr; über 0,85 heißt es gleich. Drucke und Kanten sehen von einer Stelle gleich aus: gerenderte Fotos eines Stativs vor und nach einer Bewegung, wie acht Arten von Telefonen sie entwickeln, zeigen bis zu 0,64 (bei JPEG-Qualität 75), und keines wird genannt. Ein gedrehter, skalierter oder um Bruchteile eines Pixels verschobener Teil wird meist nicht gesehen, auch keiner, der mit einer JPEG-Qualität unter etwa 95 gespeichert wurde.
 
 finding-rule-markers-without-noise =
-    .rationale = Wo eine Tafel stand, folgt aus ihren Markern; wer andere einsetzt, verschiebt sie.
-    .method = Median der Größe dessen, was ein Pixel von seinen vier Nachbarn abweicht, in der Mitte der Felder eines Markers (0,3 des Feldes und 3 px von dessen Rändern), auf Weiß und auf Schwarz; jeweils gegen den Median der Marker des Fotos auf anderen Trägern (vier oder mehr, mit 0,3 Graustufen oder mehr). Von Weiß und Schwarz zählt das stärker rauschende, von den Markern des Trägers (zwei oder mehr) der Median: unter 0,4 wird es genannt. Gerenderte Bilder zweier Programme: 64 Träger in Fotos von 12 MP, auch stark entrauscht und komprimiert, zeigen 0,53 oder mehr, keiner wird genannt; ohne Rauschen eingesetzte Tafeln werden bei JPEG-Qualität 95 in 30 von 30 genannt, bei 85 in 25 von 30 und bei 75 in 18 von 30. Echte Fotos mit so vielen Markern lagen nicht vor. Kleinere Felder als etwa 18 px lassen zu wenig erkennen. Aus einem anderen Foto ausgeschnittene Marker bringen ihr eigenes Rauschen mit und werden nicht gesehen, auch keine, denen Rauschen gegeben wurde.
+    .rationale = Wo ein Gestell stand, folgt aus ihren Markern; wer andere einsetzt, verschiebt es.
+    .method = Median der Größe dessen, was ein Pixel von seinen vier Nachbarn abweicht, in der Mitte der Felder eines Markers (0,3 des Feldes und 3 px von dessen Rändern), auf Weiß und auf Schwarz; jeweils gegen den Median der Marker des Fotos auf anderen Markerträgern (vier oder mehr, mit 0,3 Graustufen oder mehr). Von Weiß und Schwarz zählt das stärker rauschende, von den Markern des Markerträgers (zwei oder mehr) der Median: unter 0,4 wird es genannt. Gerenderte Bilder zweier Programme: 64 Markerträger in Fotos von 12 MP, auch stark entrauscht und komprimiert, zeigen 0,53 oder mehr, keiner wird genannt; ohne Rauschen eingesetzte Gestelle werden bei JPEG-Qualität 95 in 30 von 30 genannt, bei 85 in 25 von 30 und bei 75 in 18 von 30. Echte Fotos mit so vielen Markern lagen nicht vor. Kleinere Felder als etwa 18 px lassen zu wenig erkennen. Aus einem anderen Foto ausgeschnittene Marker bringen ihr eigenes Rauschen mit und werden nicht gesehen, auch keine, denen Rauschen gegeben wurde.
 
 finding-rule-focal-contradicts =
     .rationale = Angaben, die einen anderen Bildwinkel nennen, als das Bild hat, gehören zu einem anderen Bild, oder das Bild wurde beschnitten.

@@ -304,7 +304,7 @@ finding-noise-repeated =
 
 finding-markers-without-noise =
     .title = Markers without the photo's noise
-    .meaning = White and black of one carrier's markers are much smoother than those of all other markers in the same photo.
+    .meaning = White and black of one marker holder's markers are much smoother than those of all other markers in the same photo.
     .cause = The markers were drawn into the photo by a program; or something smooth, such as a screen, bears them.
     .look = Magnify the photo: the other markers are grainy, these are not.
     .remedy = Give the original file from the phone, or take the photo again.
@@ -478,7 +478,7 @@ finding-rule-noise-repeated =
 
 finding-rule-markers-without-noise =
     .rationale = Where a stand stood follows from its markers; who puts in other ones moves it.
-    .method = Median size of what a pixel is apart from its four neighbours, in the middle of a marker's cells (0.3 of the cell and 3 px away from its edges), on white and on black; each against the median of the photo's markers on other carriers (four or more, with 0.3 grey levels or more). Of white and black the noisier one counts, of the carrier's markers (two or more) the median: below 0.4 it is named. Renders of two programs: 64 carriers in 12 MP photos, also strongly denoised and compressed, show 0.53 or more, none is named; stands that were put in without noise are named in 30 of 30 at JPEG quality 95, in 25 of 30 at 85 and in 18 of 30 at 75. Real photos with so many markers were not at hand. Smaller cells than some 18 px leave too little to tell. Markers that were cut from another photo bring their own noise and are not seen, nor those that were given noise.
+    .method = Median size of what a pixel is apart from its four neighbours, in the middle of a marker's cells (0.3 of the cell and 3 px away from its edges), on white and on black; each against the median of the photo's markers on other marker holders (four or more, with 0.3 grey levels or more). Of white and black the noisier one counts, of the marker holder's markers (two or more) the median: below 0.4 it is named. Renders of two programs: 64 marker holders in 12 MP photos, also strongly denoised and compressed, show 0.53 or more, none is named; stands that were put in without noise are named in 30 of 30 at JPEG quality 95, in 25 of 30 at 85 and in 18 of 30 at 75. Real photos with so many markers were not at hand. Smaller cells than some 18 px leave too little to tell. Markers that were cut from another photo bring their own noise and are not seen, nor those that were given noise.
 
 finding-rule-focal-contradicts =
     .rationale = A record that states another angle of view than the picture has belongs to another picture, or the picture was cut.

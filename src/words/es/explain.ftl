@@ -300,15 +300,15 @@ finding-noise-repeated =
     .cause = Una segunda foto se hizo a partir de la primera moviendo una parte; o una foto muy suavizada desde un trípode muestra el grano de la propia impresión.
     .look = Superponer las dos fotos ampliadas: el grano en blanco y negro coincide.
     .remedy = Volver a tomar la foto y entregar el archivo que escribió la cámara.
-    .scene = La foto posterior a un movimiento de la diana se hizo a partir de la primera: solo la diana está en otro lugar.
+    .scene = La foto posterior a un movimiento del soporte se hizo a partir de la primera: solo el soporte está en otro lugar.
 
 finding-markers-without-noise =
     .title = Marcadores sin el ruido de la foto
-    .meaning = El blanco y el negro de los marcadores de un portador son mucho más lisos que los de todos los demás marcadores de la misma foto.
+    .meaning = El blanco y el negro de los marcadores de un portamarcadores son mucho más lisos que los de todos los demás marcadores de la misma foto.
     .cause = Un programa dibujó los marcadores en la foto; o los lleva algo liso, como una pantalla.
     .look = Ampliar la foto: los demás marcadores tienen grano, estos no.
     .remedy = Entregar el archivo original del teléfono o volver a tomar la foto.
-    .scene = En la segunda de dos fotos un programa insertó los marcadores de la diana.
+    .scene = En la segunda de dos fotos un programa insertó los marcadores del soporte.
 
 finding-focal-length-contradicts =
     .title = Datos de otra distancia focal
@@ -477,8 +477,8 @@ finding-rule-noise-repeated =
     .method = Para marcadores cuyas esquinas difieren entre dos fotos solo por un desplazamiento (0,5 px): lo que cada píxel se aparta de sus cuatro vecinos, en el medio de las celdas (a 0,3 de la celda y 3 px de sus bordes), correlacionado con ese desplazamiento en 150 píxeles o más; por encima de 0,85 se llama el mismo. Desde un mismo lugar las impresiones y los bordes se ven iguales: fotos renderizadas de un trípode antes y después de un movimiento, como las revelan ocho clases de teléfonos, muestran hasta 0,64 (con calidad JPEG 75), y ninguna se nombra. Una parte girada, escalada o desplazada por fracciones de píxel casi nunca se ve, ni la que se guardó con calidad JPEG inferior a unos 95.
 
 finding-rule-markers-without-noise =
-    .rationale = Dónde estaba una diana se sigue de sus marcadores; quien inserta otros la mueve.
-    .method = Mediana del tamaño de lo que un píxel se aparta de sus cuatro vecinos, en el medio de las celdas de un marcador (a 0,3 de la celda y 3 px de sus bordes), en blanco y en negro; cada uno frente a la mediana de los marcadores de la foto en otros portadores (cuatro o más, con 0,3 niveles de gris o más). De blanco y negro cuenta el más ruidoso, de los marcadores del portador (dos o más) la mediana: por debajo de 0,4 se nombra. Imágenes renderizadas por dos programas: 64 portadores en fotos de 12 MP, también muy suavizadas y comprimidas, muestran 0,53 o más, ninguno se nombra; las dianas insertadas sin ruido se nombran en 30 de 30 con calidad JPEG 95, en 25 de 30 con 85 y en 18 de 30 con 75. No había fotos reales con tantos marcadores. Celdas menores de unos 18 px dejan demasiado poco. Los marcadores cortados de otra foto traen su propio ruido y no se ven, ni aquellos a los que se dio ruido.
+    .rationale = Dónde estaba un soporte se sigue de sus marcadores; quien inserta otros lo mueve.
+    .method = Mediana del tamaño de lo que un píxel se aparta de sus cuatro vecinos, en el medio de las celdas de un marcador (a 0,3 de la celda y 3 px de sus bordes), en blanco y en negro; cada uno frente a la mediana de los marcadores de la foto en otros portamarcadores (cuatro o más, con 0,3 niveles de gris o más). De blanco y negro cuenta el más ruidoso, de los marcadores del portamarcadores (dos o más) la mediana: por debajo de 0,4 se nombra. Imágenes renderizadas por dos programas: 64 portamarcadores en fotos de 12 MP, también muy suavizadas y comprimidas, muestran 0,53 o más, ninguno se nombra; los soportes insertados sin ruido se nombran en 30 de 30 con calidad JPEG 95, en 25 de 30 con 85 y en 18 de 30 con 75. No había fotos reales con tantos marcadores. Celdas menores de unos 18 px dejan demasiado poco. Los marcadores cortados de otra foto traen su propio ruido y no se ven, ni aquellos a los que se dio ruido.
 
 finding-rule-focal-contradicts =
     .rationale = Unos datos que indican otro ángulo de visión que el de la imagen son de otra imagen, o la imagen se recortó.

@@ -144,15 +144,15 @@ finding-marker-duplicated =
 
 finding-camera-mismatch =
     .title = Autre appareil photo
-    .meaning = Les photos ne correspondent pas à l'objectif que décrit le fichier de caméra.
-    .cause = Un autre téléphone, un autre objectif du téléphone (grand-angle, télé, frontal), une correction d'objectif ou un aperçu en miroir appliqué par le téléphone, ou le mauvais fichier de caméra dans le dossier.
+    .meaning = Les photos ne correspondent pas à l'objectif que décrit le fichier d'appareil.
+    .cause = Un autre téléphone, un autre objectif du téléphone (grand-angle, télé, frontal), une correction d'objectif ou un aperçu en miroir appliqué par le téléphone, ou le mauvais fichier d'appareil dans le dossier.
     .look = Les détails de la photo dans la galerie du téléphone nomment l'appareil et l'objectif. Deux téléphones d'un même modèle y écrivent la même chose : si une seule photo ne convient pas, demander qui l'a prise.
-    .remedy = Prendre les photos avec la caméra et l'objectif étalonnés, ou étalonner celle-ci avec une mire et nommer son fichier dans le dossier.
+    .remedy = Prendre les photos avec l'appareil et l'objectif étalonnés, ou étalonner celui-ci avec une mire et nommer son fichier dans le dossier.
     .scene = Les photos ont été prises avec l'autre objectif du téléphone.
 
 finding-photo-zoomed =
     .title = Photo zoomée
-    .meaning = Une photo montre tout plus grand ou plus petit que son appareil ne le peut à la distance focale du fichier de caméra.
+    .meaning = Une photo montre tout plus grand ou plus petit que son appareil ne le peut à la distance focale du fichier d'appareil.
     .cause = Deux doigts sur l'écran, le changement d'objectif automatique du téléphone, ou un recadrage enregistré à l'ancienne taille.
     .look = La galerie du téléphone montre le zoom ou la distance focale dans les détails de la photo ; l'image montre moins du poste que ses voisines.
     .remedy = Régler l'appareil sur son objectif simple 1x et refaire la photo.
@@ -300,15 +300,15 @@ finding-noise-repeated =
     .cause = Une seconde photo a été faite à partir de la première en déplaçant une partie ; ou une photo très lissée prise sur trépied montre le grain de l'impression elle-même.
     .look = Superposer les deux photos agrandies : le grain sur le blanc et le noir coïncide.
     .remedy = Reprendre la photo et remettre le fichier que l'appareil a écrit.
-    .scene = La photo d'après un déplacement de la cible a été faite à partir de la première : seule la cible est ailleurs.
+    .scene = La photo d'après un déplacement du support a été faite à partir de la première : seul le support est ailleurs.
 
 finding-markers-without-noise =
     .title = Marqueurs sans le bruit de la photo
-    .meaning = Le blanc et le noir des marqueurs d'un support sont bien plus lisses que ceux de tous les autres marqueurs de la même photo.
+    .meaning = Le blanc et le noir des marqueurs d'un porte-marqueurs sont bien plus lisses que ceux de tous les autres marqueurs de la même photo.
     .cause = Un programme a dessiné les marqueurs dans la photo ; ou quelque chose de lisse les porte, un écran par exemple.
     .look = Agrandir la photo : les autres marqueurs ont du grain, ceux-ci non.
     .remedy = Remettre le fichier original du téléphone ou reprendre la photo.
-    .scene = Dans la deuxième de deux photos, un programme a inséré les marqueurs de la cible.
+    .scene = Dans la deuxième de deux photos, un programme a inséré les marqueurs du support.
 
 finding-focal-length-contradicts =
     .title = Données d'une autre distance focale
@@ -321,7 +321,7 @@ finding-focal-length-contradicts =
 finding-markers-of-another-kit =
     .title = Marqueurs d'un autre jeu
     .meaning = Les photos montrent des marqueurs que le jeu du dossier n'a pas. Ils ont été laissés de côté, et ce qui a été mesuré avec les autres est bon.
-    .cause = Un second jeu ou une mire de caméra est dans le poste, ou le dossier nomme un autre jeu que celui utilisé.
+    .cause = Un second jeu ou une mire d'appareil est dans le poste, ou le dossier nomme un autre jeu que celui utilisé.
     .look = Chercher les numéros du message sur les photos et sur les pages de garde des jeux.
     .remedy = Nommer dans le dossier le jeu utilisé ; ranger les autres pour que personne ne confonde les porte-marqueurs.
     .scene = Des marqueurs d'un second jeu sont accrochés dans le poste.
@@ -397,16 +397,16 @@ finding-rule-print-scale-wrong =
     .method = Test du score d'un facteur sur les tailles de tous les marqueurs d'un porte-marqueurs, et d'un sur tous les marqueurs. Le facteur commun à tous se distingue de la distance focale par le seul écart des marqueurs sur un porte-marqueurs ; si cela ne suffit pas, l'explication rivale est nommée. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 0,3 %. Non vu : un porte-marqueurs à un seul marqueur dont rien d'autre ne fixe la distance.
 
 finding-rule-camera-mismatch =
-    .rationale = Un fichier de caméra vaut pour un objectif d'un appareil ; à travers un autre, les droites se courbent autrement et tout se décale.
-    .method = EXIF contre le fichier de caméra : exact, là où les deux disent quelque chose. Par compensation : un facteur de focale commun à toutes les photos d'une caméra, écarté de plus de 1 % ; ou le test du score d'un objectif libre (distances focales, point principal, distorsion) comme meilleure explication avec une probabilité de hasard inférieure à 1e-4, si les résidus dépassent le double de ce que déclare le détecteur. Le même test sur l'objectif d'une seule photo révèle un autre téléphone du même modèle, ce qu'EXIF ne peut pas. Une image en miroir : exact. Un autre appareil de même objectif n'est pas vu.
+    .rationale = Un fichier d'appareil vaut pour un objectif d'un appareil ; à travers un autre, les droites se courbent autrement et tout se décale.
+    .method = EXIF contre le fichier d'appareil : exact, là où les deux disent quelque chose. Par compensation : un facteur de focale commun à toutes les photos d'une caméra, écarté de plus de 1 % ; ou le test du score d'un objectif libre (distances focales, point principal, distorsion) comme meilleure explication avec une probabilité de hasard inférieure à 1e-4, si les résidus dépassent le double de ce que déclare le détecteur. Le même test sur l'objectif d'une seule photo révèle un autre téléphone du même modèle, ce qu'EXIF ne peut pas. Une image en miroir : exact. Un autre appareil de même objectif n'est pas vu.
 
 finding-rule-photo-zoomed =
-    .rationale = Le fichier de caméra vaut pour une distance focale ; une photo zoomée fait tout paraître plus près.
+    .rationale = Le fichier d'appareil vaut pour une distance focale ; une photo zoomée fait tout paraître plus près.
     .method = Zoom numérique dans EXIF supérieur à 1,02, ou distance focale résolue d'une photo écartée de plus de 1 % et de cinq incertitudes types de sa valeur a priori (probabilité de hasard 6e-7), ou test du score d'une distance focale libre comme meilleure explication (probabilité de hasard inférieure à 1e-4). Si toutes les photos s'écartent du même facteur, c'est `camera-mismatch`.
 
 finding-rule-photo-resized =
-    .rationale = Un fichier de caméra vaut pour une grille de pixels ; une photo mise à l'échelle a perdu des pixels et ne convient à aucun fichier de caméra.
-    .method = Taille enregistrée contre le fichier de caméra, et contre la taille qu'indique l'EXIF de la photo elle-même. Exact ; une photo réduite, agrandie de nouveau et privée de son EXIF ne se remarque que comme floue.
+    .rationale = Un fichier d'appareil vaut pour une grille de pixels ; une photo mise à l'échelle a perdu des pixels et ne convient à aucun fichier d'appareil.
+    .method = Taille enregistrée contre le fichier d'appareil, et contre la taille qu'indique l'EXIF de la photo elle-même. Exact ; une photo réduite, agrandie de nouveau et privée de son EXIF ne se remarque que comme floue.
 
 finding-rule-photo-reused =
     .rationale = Deux photos prouvent quelque chose parce que chacune pourrait contredire l'autre ; une copie s'accorde avec elle-même.
@@ -477,8 +477,8 @@ finding-rule-noise-repeated =
     .method = Pour les marqueurs dont les coins ne diffèrent entre deux photos que par un décalage (0,5 px) : l'écart de chaque pixel à ses quatre voisins, au milieu des cellules (à 0,3 de la cellule et 3 px de ses bords), corrélé à ce décalage sur 150 pixels ou plus ; au-dessus de 0,85 il est dit le même. D'un même endroit les impressions et les bords se ressemblent : des photos de synthèse sur trépied avant et après un déplacement, comme les développent huit sortes de téléphones, montrent jusqu'à 0,64 (à la qualité JPEG 75), et aucune n'est nommée. Une partie tournée, redimensionnée ou décalée de fractions de pixel n'est le plus souvent pas vue, ni celle qui a été enregistrée avec une qualité JPEG inférieure à environ 95.
 
 finding-rule-markers-without-noise =
-    .rationale = La place d'une cible découle de ses marqueurs ; qui en insère d'autres la déplace.
-    .method = Médiane de la taille de l'écart d'un pixel à ses quatre voisins, au milieu des cellules d'un marqueur (à 0,3 de la cellule et 3 px de ses bords), sur le blanc et sur le noir ; chacun contre la médiane des marqueurs de la photo sur d'autres supports (quatre ou plus, avec 0,3 niveau de gris ou plus). Du blanc et du noir compte le plus bruité, des marqueurs du support (deux ou plus) la médiane : au-dessous de 0,4 il est nommé. Images de synthèse de deux programmes : 64 supports dans des photos de 12 MP, aussi fortement lissées et compressées, montrent 0,53 ou plus, aucun n'est nommé ; les cibles insérées sans bruit sont nommées dans 30 sur 30 à la qualité JPEG 95, dans 25 sur 30 à 85 et dans 18 sur 30 à 75. De vraies photos avec autant de marqueurs manquaient. Des cellules de moins d'environ 18 px laissent trop peu. Des marqueurs découpés dans une autre photo apportent leur propre bruit et ne sont pas vus, ni ceux auxquels on a donné du bruit.
+    .rationale = La place d'un support découle de ses marqueurs ; qui en insère d'autres le déplace.
+    .method = Médiane de la taille de l'écart d'un pixel à ses quatre voisins, au milieu des cellules d'un marqueur (à 0,3 de la cellule et 3 px de ses bords), sur le blanc et sur le noir ; chacun contre la médiane des marqueurs de la photo sur d'autres porte-marqueurs (quatre ou plus, avec 0,3 niveau de gris ou plus). Du blanc et du noir compte le plus bruité, des marqueurs du porte-marqueurs (deux ou plus) la médiane : au-dessous de 0,4 il est nommé. Images de synthèse de deux programmes : 64 porte-marqueurs dans des photos de 12 MP, aussi fortement lissées et compressées, montrent 0,53 ou plus, aucun n'est nommé ; les supports insérés sans bruit sont nommés dans 30 sur 30 à la qualité JPEG 95, dans 25 sur 30 à 85 et dans 18 sur 30 à 75. De vraies photos avec autant de marqueurs manquaient. Des cellules de moins d'environ 18 px laissent trop peu. Des marqueurs découpés dans une autre photo apportent leur propre bruit et ne sont pas vus, ni ceux auxquels on a donné du bruit.
 
 finding-rule-focal-contradicts =
     .rationale = Des données qui indiquent un autre angle de vue que celui de l'image sont d'une autre image, ou l'image a été recadrée.
@@ -486,7 +486,7 @@ finding-rule-focal-contradicts =
 
 finding-rule-other-kit =
     .rationale = Deux jeux dans une image invitent au mauvais fichier de jeu, ou montrent un poste qui n'est pas celui du dossier.
-    .method = Numéros qui ne sont ni du jeu du dossier ni réservés aux cartes : au moins deux lus sans bit corrigé, chacun sur deux photos, ou trois sur une. Une mire de caméra au mur, ou le jeu d'un voisin, a le même aspect ; un marqueur mal lu (moins de 1e-6 par photo) devrait se produire deux fois.
+    .method = Numéros qui ne sont ni du jeu du dossier ni réservés aux cartes : au moins deux lus sans bit corrigé, chacun sur deux photos, ou trois sur une. Une mire d'appareil au mur, ou le jeu d'un voisin, a le même aspect ; un marqueur mal lu (moins de 1e-6 par photo) devrait se produire deux fois.
 
 finding-rule-card =
     .rationale = Un code qui n'existe que pour ce dossier, vu sur une photo, prouve que la photo a été prise pour ce dossier.

@@ -19,7 +19,8 @@ pub(super) struct Arguments {
 
 /// Runs the command: 0 done, 2 unreadable or wrong.
 pub(super) fn run(args: &Arguments) -> u8 {
-    let staged = Scene::read(&args.scene).map_err(|e| e.say(language())).and_then(|scene| stage(args, &scene));
+    let scene = Scene::read(&args.scene).map_err(|e| e.say(language()));
+    let staged = scene.and_then(|scene| stage(args, &scene.saying_rendered()));
     match staged {
         Ok(()) => 0,
         Err(message) => {

@@ -19,4 +19,5 @@ pub mod input;
 pub mod marker;
 pub mod num;
 pub mod quantity;
+pub mod rendered;
 pub mod setup;

@@ -2,7 +2,7 @@
 //! quantities of a set-up with their uncertainty. Nothing here decides: values in,
 //! estimates out. This is the part that is optimised fully and benchmarked.
 
-use baywitness_foundation::{camera, folder, geom, marker, num, quantity, setup};
+use baywitness_foundation::{camera, folder, geom, marker, num, quantity, rendered, setup};
 use baywitness_words as words;
 
 pub mod detect;

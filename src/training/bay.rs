@@ -19,9 +19,9 @@ pub(super) fn text_of(name: &str) -> Option<&'static str> {
     })
 }
 
-/// A scene of this bay.
+/// A scene of this bay; what is staged of it says that it was rendered.
 pub(super) fn scene(text: &str, name: &str) -> Result<Scene, Error> {
-    Ok(Scene::from_texts(text, name, &text_of)?)
+    Ok(Scene::from_texts(text, name, &text_of)?.saying_rendered())
 }
 
 /// Nothing is wrong in it.

@@ -19,7 +19,7 @@ macro_rules! mistakes {
 }
 
 /// Each finding's code and the scene that shows it, in the order of the reports.
-pub const MISTAKES: [(&str, &str); 40] = mistakes![
+pub const MISTAKES: [(&str, &str); 43] = mistakes![
     "stand-turned",
     "stand-off-centre",
     "stand-too-near",
@@ -52,6 +52,9 @@ pub const MISTAKES: [(&str, &str); 40] = mistakes![
     "photo-of-another-day",
     "photo-edited",
     "thumbnail-differs",
+    "photo-rendered",
+    "noise-repeated",
+    "markers-without-noise",
     "focal-length-contradicts",
     "markers-of-another-kit",
     "card-not-seen",

@@ -1,6 +1,6 @@
 // A browser, the program that serves, and what every state of a page must hold.
 import { execFileSync, spawn } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
@@ -109,5 +109,15 @@ export function run(program, ...args) {
     return { code: 0, said: execFileSync(program, args, { encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] }) };
   } catch (e) {
     return { code: e.status, said: `${e.stdout}${e.stderr}` };
+  }
+}
+
+/// Says in every job of a folder that its photos are rendered, as `stage` says it: they are, and the page can't know.
+export function sayRendered(jobs) {
+  for (const name of readdirSync(jobs)) {
+    const file = join(jobs, name, "job.toml");
+    if (!existsSync(file)) continue;
+    const text = readFileSync(file, "utf8");
+    if (!/^rendered = true$/m.test(text)) writeFileSync(file, text.replace("\n", "\nrendered = true\n"));
   }
 }

@@ -4,7 +4,7 @@
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { Looker, Server, assert, kept, openBrowser, run, scripted, verdict } from "./browser.mjs";
+import { Looker, Server, assert, kept, openBrowser, run, sayRendered, scripted, verdict } from "./browser.mjs";
 import { languages } from "./languages.mjs";
 import { live } from "./live.mjs";
 
@@ -248,6 +248,7 @@ async function whole(profile) {
   const looker = new Looker(page, profile.name, shots);
   try {
     await newJob(page, looker, server);
+    sayRendered(jobs);
     await prepare(page, looker);
     const first = decodeURIComponent(page.url().match(/jobs\/([^/]+)/)[1]);
     const ms = await wrongStand(page, looker);

@@ -6,7 +6,7 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { Looker, Server, assert, kept, openBrowser, scripted, verdict } from "./browser.mjs";
+import { Looker, Server, assert, kept, openBrowser, sayRendered, scripted, verdict } from "./browser.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 
@@ -163,6 +163,7 @@ export async function live(program, work, shots, profile) {
   try {
     await connect(page, looker, server, print);
     await newJob(page, server);
+    sayRendered(jobs);
     const said = await take(page, looker, "camera");
     assert(said.includes("frame of the live picture") === (profile.name === "desktop"), `${profile.name}: ${said}`);
     await kept(page);

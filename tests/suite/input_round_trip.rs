@@ -275,6 +275,7 @@ fn job() -> impl Strategy<Value = JobFile> {
                     taken,
                     keep_until: keep,
                     language: keep.map(|_| baywitness::words::Language::French),
+                    rendered: false,
                     vehicle,
                     prerequisites,
                     readings,

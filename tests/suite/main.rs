@@ -35,6 +35,7 @@ mod kit_bay;
 mod kits;
 mod lens;
 mod lens_table;
+mod made;
 mod moves;
 mod older_names;
 mod phones;

@@ -43,6 +43,8 @@ pub struct JobFile {
     pub keep_until: Option<Date>,
     /// What its report is to be read in.
     pub language: Option<Language>,
+    /// Whether the job itself says that its photos were rendered: a sample, a drill, a bay of a scene file.
+    pub rendered: bool,
     /// What is known of the vehicle.
     pub vehicle: Vehicle,
     /// What the technician attests, by id, as JSON values: true, false or text.

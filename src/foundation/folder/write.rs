@@ -26,6 +26,7 @@ impl JobFile {
         w.maybe("taken", self.taken.map(Writer::time));
         w.maybe("keep_until", self.keep_until.map(Writer::date));
         w.maybe("language", self.language.map(Language::tag));
+        w.maybe("rendered", self.rendered.then_some(true));
         for entry in self.photo_entries.iter().flatten() {
             w.item("photo");
             w.key("file", entry.file.as_str());

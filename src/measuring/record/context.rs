@@ -53,6 +53,9 @@ pub struct Context {
     /// What its report is to be read in, where the job says so.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub language: Option<Language>,
+    /// Whether the job itself says that its photos were rendered.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub rendered: bool,
 }
 
 impl Serialize for Context {

@@ -87,6 +87,11 @@ impl JobRecord {
         self.photos.iter().map(|photo| photo.credentials.as_ref())
     }
 
+    /// Whether no camera took its photos, as the job or any of them says.
+    pub fn is_rendered(&self) -> bool {
+        self.context.rendered || self.photos.iter().any(|p| !p.rendered.is_empty())
+    }
+
     /// The bytes of `result.json`: what a report's digest is of, and what is
     /// sealed.
     ///
@@ -368,6 +373,9 @@ pub struct PhotoRecord {
     /// Their names and values, where somebody asked for them.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub private_values: Vec<[String; 2]>,
+    /// Where it says that this program rendered it: `record` (Exif), `picture` (the mark in its pixels); empty: nowhere.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub rendered: Vec<String>,
     /// Root mean square of the residuals per coordinate, px.
     pub rms_px: Option<f64>,
     /// Focal lengths of this photo, px.

@@ -9,6 +9,7 @@ mod expected;
 mod fit;
 mod gain;
 mod gaussian;
+mod grain;
 mod halo;
 mod homography;
 mod lanes;
@@ -31,6 +32,7 @@ mod sighting;
 mod squares;
 
 pub use expected::{U_EDGE_OFFSET_PX, expected_covariance};
+pub use grain::{Grain, Products};
 pub use sighting::{Sighting, Sightings};
 
 use crate::marker::Dictionary;

@@ -6,7 +6,8 @@ use std::io::Cursor;
 use exif::{Exif as Record, In, Tag, Value};
 
 use super::exif_time::local_time;
-use super::{Kind, Luma, jpeg, likeness};
+use super::{Kind, Luma, jpeg, likeness, made};
+use crate::rendered::{DESCRIPTION, SOFTWARE};
 
 /// What a file holds of its own past; nothing of it proves an intent.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -18,6 +19,27 @@ pub struct Traces {
     /// How alike the thumbnail and the picture are: the correlation of both at
     /// low resolution, 1 for the same picture, about 0 for two.
     pub thumbnail_likeness: Option<f64>,
+    /// Marks which say that this program rendered it.
+    pub rendered: Vec<Mark>,
+}
+
+/// Where a picture says that it was rendered.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Mark {
+    /// Its record does.
+    Record,
+    /// Its pixels do.
+    Picture,
+}
+
+impl Mark {
+    /// The name in records.
+    pub fn name(self) -> &'static str {
+        match self {
+            Mark::Record => "record",
+            Mark::Picture => "picture",
+        }
+    }
 }
 
 /// A mark that a program left which wrote a photo's file after it was taken.
@@ -48,7 +70,13 @@ pub(super) fn traces(bytes: &[u8], kind: Kind, luma: &Luma) -> Traces {
     let mut traces = Traces::default();
     if let Some(record) = &record {
         traces.edits.extend(in_record(record));
+        if says_rendered(record) {
+            traces.rendered.push(Mark::Record);
+        }
         traces.thumbnail_likeness = thumbnail(record).map(|small| likeness::likeness(&small, luma));
+    }
+    if made::is_marked(luma) {
+        traces.rendered.push(Mark::Picture);
     }
     if kind == Kind::Jpeg {
         for (marker, segment) in segments(bytes) {
@@ -61,6 +89,15 @@ pub(super) fn traces(bytes: &[u8], kind: Kind, luma: &Luma) -> Traces {
     traces.edits.sort();
     traces.edits.dedup();
     traces
+}
+
+/// Whether a record says that this program rendered the picture.
+fn says_rendered(record: &Record) -> bool {
+    let says = |tag: Tag, words: &str| {
+        let field = record.get_field(tag, In::PRIMARY);
+        field.is_some_and(|f| matches!(&f.value, Value::Ascii(parts) if parts.iter().any(|p| p == words.as_bytes())))
+    };
+    says(Tag::Software, SOFTWARE) || says(Tag::ImageDescription, DESCRIPTION)
 }
 
 /// Exif 2.32 and TIFF/EP: `ProcessingSoftware` is for who works on a picture

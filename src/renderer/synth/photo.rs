@@ -1,9 +1,9 @@
 //! Taking photos of a scene.
 
 use super::build;
-use super::develop::{Exposure, Picture, develop, expose};
+use super::develop::{Exposure, Picture, develop, expose, put_in};
 use super::place::{Placement, Purpose, counter};
-use super::scene::{PhotoSpec, Scene};
+use super::scene::{PhotoSpec, Processing, Scene};
 use super::trace::{Light, Model, render};
 use super::truth::{self, SeenMarker, Shown, Truth};
 use super::view::View;
@@ -81,19 +81,30 @@ impl Scene {
         render(&take.model, self.ambient(), &take.view)
     }
 
-    fn developed(&self, index: usize, photo: &PhotoSpec, mut light: Light) -> Picture {
+    fn developed(&self, index: usize, photo: &PhotoSpec, light: Light) -> Picture {
         let processing = self.spec.processing.changed(&photo.processing);
+        let own = self.exposed(index, photo, &processing, light.clone());
+        let Some(carrier) = &photo.forged.put_in else { return own };
+        let quiet = Processing { full_well: 0.0, read_noise: 0.0, ..processing };
+        let of_carrier = |id: u32| self.kit.marker(id).is_some_and(|(k, _)| self.kit.carriers[k].name == *carrier);
+        let markers = self.corners(index).into_iter().filter(|m| of_carrier(m.id)).map(|m| m.corners_px);
+        put_in(own, &self.exposed(index, photo, &quiet, light), markers)
+    }
+
+    fn exposed(&self, index: usize, photo: &PhotoSpec, processing: &Processing, mut light: Light) -> Picture {
         let insides = self.insides();
+        let noise = photo.forged.noise_of.as_ref().and_then(|f| self.photos().iter().position(|p| p.file == *f));
+        let noise = noise.unwrap_or(index) as u64;
         let exposure = Exposure {
-            processing: &processing,
+            processing,
             insides: &insides,
             stops: photo.exposure_stops,
             motion_px: photo.motion_px,
-            counter: counter(self.spec.seed, Purpose::Sensor, index as u64),
-            frames: counter(self.spec.seed, Purpose::Frames, index as u64),
+            counter: counter(self.spec.seed, Purpose::Sensor, noise),
+            frames: counter(self.spec.seed, Purpose::Frames, noise),
         };
         expose(&mut light, &exposure);
-        develop(light, &processing, &insides)
+        develop(light, processing, &insides)
     }
 
     /// All that is true of the scene's photos; nothing is rendered.

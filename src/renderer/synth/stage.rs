@@ -7,7 +7,7 @@ use time::format_description::BorrowedFormatItem;
 use time::macros::format_description;
 use time::{Duration, OffsetDateTime};
 
-use super::develop::{Record, compress, smaller};
+use super::develop::{Record, compress, mark, smaller};
 use super::error::Error;
 use super::photo::LinearPicture;
 use super::scene::{PhotoSpec, Scene};
@@ -82,6 +82,9 @@ impl Scene {
         if !self.spec.job.contains_key("job") {
             own.insert("job".to_owned(), "STAGED-1".into());
         }
+        if self.says_rendered && !self.spec.job.contains_key("rendered") {
+            own.insert("rendered".to_owned(), true.into());
+        }
         let text = |table: &toml::Table| toml::to_string(table).map_err(|e| Error::Truth(e.to_string()));
         Ok(format!("format = \"job/1\"\n{}{}\n{}", text(&own)?, text(&self.spec.job)?, text(&entries)?))
     }
@@ -100,13 +103,17 @@ impl Scene {
             Some(light) => self.develop(index, light),
             None => self.render_photo(index),
         };
-        let Some(picture) = picture else { return Ok(Vec::new()) };
+        let Some(mut picture) = picture else { return Ok(Vec::new()) };
+        if self.says_rendered {
+            mark(&mut picture, &self.corners(index).iter().map(|m| m.corners_px).collect::<Vec<_>>());
+        }
         let quality = self.jpeg_quality(&self.spec.processing.changed(&photo.processing));
         let mut record = photo.exif.then(|| self.record(index, photo));
         if let (Some(record), Some(other)) = (&mut record, &photo.record.thumbnail_of) {
             record.thumbnail = self.thumbnail(other)?;
         }
-        compress(&picture, quality, record.as_ref())
+        let record = record.map(|r| r.tiff()).or_else(|| self.says_rendered.then(Record::of_mark_alone));
+        compress(&picture, quality, record.as_deref())
             .map_err(|message| Error::Compress { photo: photo.file.clone(), message })
     }
 
@@ -121,6 +128,7 @@ impl Scene {
             orientation: photo.orientation,
             taken: taken.format(EXIF_TIME).unwrap_or_default(),
             offset: (!photo.record.without_offset).then(|| taken.format(EXIF_OFFSET).unwrap_or_default()),
+            rendered: self.says_rendered,
             processing_software: photo.record.processing_software.clone(),
             thumbnail: Vec::new(),
             focal_mm: exif.focal_length_mm.unwrap_or(film / 5.0),

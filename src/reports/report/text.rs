@@ -123,6 +123,9 @@ fn mark(verdict: Verdict, language: Language) -> String {
 
 fn heading(page: &mut Page, record: &JobRecord) {
     let language = page.language;
+    if record.is_rendered() {
+        page.strong(Style::new().bold(), &say!(language, "report-rendered"));
+    }
     let job = say!(language, "report-job", job = &record.job);
     page.strong(Style::new().bold(), &format!("{job}  {}", record.sheet.title));
     let c = &record.context;

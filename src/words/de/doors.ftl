@@ -565,6 +565,7 @@ doors-scene-things-remedy = höchstens { $most } angeben
 doors-scene-long = ist zu lang
 doors-scene-long-remedy = höchstens { $most } Zeichen schreiben
 doors-scene-no-carrier = im Markersatz gibt es keinen Markerträger `{ $name }`
+doors-scene-no-photo = kein Foto `{ $file }` ist in der Szene
 doors-scene-own-key = wird von `stage` selbst geschrieben
 doors-scene-no-step = `{ $step }` ist kein Schritt des Vorgabeblatts
 doors-scene-moves = ist { $found }, die Szene hat aber { $count } Bewegungen

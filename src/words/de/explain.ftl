@@ -286,6 +286,30 @@ finding-thumbnail-differs =
     .remedy = Die Originaldatei vom Telefon liefern; ist sie verloren, das Foto neu aufnehmen.
     .scene = Das Vorschaubild des zweiten Fotos ist das des dritten; die übrigen haben ihr eigenes.
 
+finding-photo-rendered =
+    .title = Gerendertes Foto
+    .meaning = Dieses Programm hat das Bild gemacht; keine Kamera hat es aufgenommen. Der Auftrag sagt nicht, dass er ein Muster oder eine Übung ist.
+    .cause = Fotos eines Musters, einer Übung oder einer Szenendatei gerieten unter die Fotos eines Auftrags, oder jemand gibt erfundene Fotos als echte aus.
+    .look = Die Details der Datei nennen den Renderer, wo sie nicht entfernt wurden; das Bild zeigt das erfundene Fahrzeug.
+    .remedy = Die Fotos übergeben, die am Arbeitsplatz aufgenommen wurden. Zur Übung rendered = true in job.toml schreiben; der Bericht sagt es dann in seiner ersten Zeile.
+    .scene = Der richtige Arbeitsplatz, dessen Auftragsdatei nicht sagt, dass seine Fotos gerendert sind.
+
+finding-noise-repeated =
+    .title = Gleiches Rauschen in zwei Fotos
+    .meaning = Marker gleicher Form haben Pixel für Pixel dasselbe Rauschen in zwei Fotos, die nicht dasselbe Bild sind.
+    .cause = Ein zweites Foto wurde aus dem ersten gemacht, indem ein Teil verschoben wurde; oder ein stark geglättetes Foto vom Stativ zeigt das Korn des Drucks selbst.
+    .look = Beide Fotos vergrößert übereinanderlegen: das Korn auf Weiß und Schwarz fällt zusammen.
+    .remedy = Das Foto neu aufnehmen und die Datei übergeben, die die Kamera geschrieben hat.
+    .scene = Das Foto nach einer Bewegung des Gestells wurde aus dem ersten gemacht: nur das Gestell steht anderswo.
+
+finding-markers-without-noise =
+    .title = Marker ohne das Rauschen des Fotos
+    .meaning = Weiß und Schwarz der Marker eines Markerträgers sind viel glatter als bei allen übrigen Markern desselben Fotos.
+    .cause = Die Marker wurden von einem Programm in das Foto gezeichnet; oder etwas Glattes trägt sie, etwa ein Bildschirm.
+    .look = Das Foto vergrößern: die übrigen Marker sind körnig, diese nicht.
+    .remedy = Die Originaldatei vom Telefon übergeben oder das Foto neu aufnehmen.
+    .scene = Im zweiten von zwei Fotos hat ein Programm die Marker des Gestells eingesetzt.
+
 finding-focal-length-contradicts =
     .title = Angaben mit anderer Brennweite
     .meaning = Die Angaben im Foto nennen einen Bildwinkel, den das Bild nicht hat. Das beweist keine Absicht.
@@ -451,6 +475,18 @@ finding-rule-other-day =
 finding-rule-photo-edited =
     .rationale = Gemessen wurde das Bild in der Datei; ein Programm, das sie neu geschrieben hat, kann mehr geändert haben als die Drehung.
     .method = Spuren, die Bildprogramme hinterlassen und Kameras nicht: ein in den Angaben genanntes Bearbeitungsprogramm, der Datenblock eines Bildprogramms, ein Bearbeitungsverlauf, eine Schreibzeit mehr als eine Minute nach der Aufnahme, Herkunftsnachweise, die nicht zu den Bytes passen oder selbst Bearbeitungen aufführen (wo das Programm mit ihnen gebaut wurde). Das Vorschaubild gegen das Bild: Korrelation auf 24 mal 18 Feldern unter 0,85 bei der besten von vier Drehungen, schwarze Balken und längere Seiten abgeschnitten. Kompressionstabellen werden nur neben anderen Spuren genannt: auch Telefone verwenden die der Norm. Eine Bearbeitung ohne Spur oder eines kleinen Bildteils wird nicht gesehen; harmloses Drehen oder Umbenennen in einer Galerie kann eine Spur hinterlassen.
+
+finding-rule-photo-rendered =
+    .rationale = Dieses Programm rendert perfekte Arbeitsplätze; ein solches Foto, als echtes ausgegeben, wäre innerhalb, wie auch immer das Fahrzeug steht.
+    .method = Die Aufnahmedaten nennen den Renderer, oder das Bild trägt sein Zeichen: 160 mal 160 Felder, jedes nach einem pseudozufälligen Vorzeichen eine Graustufe heller oder dunkler, nie auf Markern (Cox, Kilian, Leighton und Shamoon 1997). Jedes Feld gegen seine vier Nachbarn, auf 2 Stufen begrenzt, wird mit den Vorzeichen korreliert, in acht Drehungen und Spiegelungen; ab 8 Standardabweichungen ist das Zeichen da. Fehlalarme: unter 1e-13 je Foto (Hoeffding 1963), denn die Vorzeichen wissen nichts von ihm. Das Zeichen übersteht JPEG-Qualität 70 und die halbe Größe; ein beschnittenes, zusammengesetztes oder von einem geänderten Programm gemachtes Bild muss es nicht tragen.
+
+finding-rule-noise-repeated =
+    .rationale = Zwei Fotos beweisen etwas, weil jedes dem anderen widersprechen könnte; eines, das aus dem anderen gemacht wurde, sagt, was jemand wollte.
+    .method = Für Marker, deren Ecken sich zwischen zwei Fotos nur um eine Verschiebung unterscheiden (0,5 px): was jedes Pixel von seinen vier Nachbarn abweicht, in der Mitte der Felder (0,3 des Feldes und 3 px von dessen Rändern), bei dieser Verschiebung korreliert über 150 Pixel oder mehr; über 0,85 heißt es gleich. Drucke und Kanten sehen von einer Stelle gleich aus: gerenderte Fotos eines Stativs vor und nach einer Bewegung, wie acht Arten von Telefonen sie entwickeln, zeigen bis zu 0,64 (bei JPEG-Qualität 75), und keines wird genannt. Ein gedrehter, skalierter oder um Bruchteile eines Pixels verschobener Teil wird meist nicht gesehen, auch keiner, der mit einer JPEG-Qualität unter etwa 95 gespeichert wurde.
+
+finding-rule-markers-without-noise =
+    .rationale = Wo ein Gestell stand, folgt aus ihren Markern; wer andere einsetzt, verschiebt es.
+    .method = Median der Größe dessen, was ein Pixel von seinen vier Nachbarn abweicht, in der Mitte der Felder eines Markers (0,3 des Feldes und 3 px von dessen Rändern), auf Weiß und auf Schwarz; jeweils gegen den Median der Marker des Fotos auf anderen Markerträgern (vier oder mehr, mit 0,3 Graustufen oder mehr). Von Weiß und Schwarz zählt das stärker rauschende, von den Markern des Markerträgers (zwei oder mehr) der Median: unter 0,4 wird es genannt. Gerenderte Bilder zweier Programme: 64 Markerträger in Fotos von 12 MP, auch stark entrauscht und komprimiert, zeigen 0,53 oder mehr, keiner wird genannt; ohne Rauschen eingesetzte Gestelle werden bei JPEG-Qualität 95 in 30 von 30 genannt, bei 85 in 25 von 30 und bei 75 in 18 von 30. Echte Fotos mit so vielen Markern lagen nicht vor. Kleinere Felder als etwa 18 px lassen zu wenig erkennen. Aus einem anderen Foto ausgeschnittene Marker bringen ihr eigenes Rauschen mit und werden nicht gesehen, auch keine, denen Rauschen gegeben wurde.
 
 finding-rule-focal-contradicts =
     .rationale = Angaben, die einen anderen Bildwinkel nennen, als das Bild hat, gehören zu einem anderen Bild, oder das Bild wurde beschnitten.

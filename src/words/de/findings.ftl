@@ -136,6 +136,14 @@ findings-credentials-none = keine gefunden
 findings-credentials-edited = sein Manifest führt Bearbeitungen auf: { $edits }
 findings-credentials-not-built-in = Das Aufbaublatt verlangt Herkunftsnachweise für jedes Foto, und dieses Programm wurde ohne sie gebaut. Mit einem Programm prüfen, das mit der Eigenschaft credentials gebaut wurde.
 findings-thumbnail = Das Vorschaubild in { $photo } zeigt ein anderes Bild als das Foto (Korrelation { $likeness }). Das Bild wurde möglicherweise ersetzt oder beschnitten; die Originaldatei übergeben.
+findings-rendered =
+    { $place ->
+        [both] { $photo } wurde von diesem Programm gerendert, wie Aufnahmedaten und Pixel sagen; keine Kamera hat es aufgenommen, und der Auftrag sagt das nicht. Es beweist nichts: das Foto übergeben, das die Kamera geschrieben hat.
+        [record] { $photo } wurde von diesem Programm gerendert, wie die Aufnahmedaten sagen; keine Kamera hat es aufgenommen, und der Auftrag sagt das nicht. Es beweist nichts: das Foto übergeben, das die Kamera geschrieben hat.
+       *[picture] { $photo } wurde von diesem Programm gerendert, wie die Pixel sagen; keine Kamera hat es aufgenommen, und der Auftrag sagt das nicht. Es beweist nichts: das Foto übergeben, das die Kamera geschrieben hat.
+    }
+findings-noise-repeated = { $photo } und { $earlier } haben in den Markern { $markers } dasselbe Rauschen (Korrelation { $correlation }), obwohl sie nicht dasselbe Bild sind: keine Kamera rauscht zweimal gleich. Eines wurde möglicherweise aus dem anderen gemacht; das Foto neu aufnehmen.
+findings-without-noise = { $body } zeigt das { $share }-Fache des Rauschens, das die übrigen Marker in { $photo } haben: ihre Marker wurden möglicherweise von einem Programm eingesetzt. Die Originaldatei übergeben oder das Foto neu aufnehmen.
 
 findings-floor-sheet = { $body } liegt nicht in der Ebene der übrigen Bodenblätter (etwa { $mm } mm und { $degrees }° daneben): der Boden ist dort geneigt oder geknickt, oder das Blatt ist gewellt. Das Blatt glätten; liegt es am Boden, einen ebenen Kalibrierplatz verwenden.
 findings-floor-bends = Der Boden knickt vor dem Fahrzeug ab: die Blätter { $sheets } liegen nicht in der Ebene der näher am Fahrzeug liegenden Blätter (etwa { $mm } mm und { $degrees }° daneben). Einen ebenen Kalibrierplatz verwenden.

@@ -308,6 +308,7 @@ report-attempt-line =
     }.
 
 report-title = Wo die Zieltafel stand: Auftrag { $job }
+report-rendered = GERENDERT: Keine Kamera hat diese Fotos aufgenommen. Sie zeigen einen erfundenen Arbeitsplatz, zur Übung oder als Muster, und beweisen nichts über irgendein Fahrzeug.
 report-page-title = Auftrag { $job }: { $verdict }
 report-document-title = Wo die Zieltafel stand: Auftrag { $job }: { $verdict }
 report-page-of = Seite { $page } von { $pages }

@@ -543,6 +543,7 @@ doors-scene-things-remedy = keep to { $most }
 doors-scene-long = is too long
 doors-scene-long-remedy = keep to { $most } letters
 doors-scene-no-carrier = no marker holder `{ $name }` is in the kit
+doors-scene-no-photo = no photo `{ $file }` is in the scene
 doors-scene-own-key = is written by `stage` itself
 doors-scene-no-step = `{ $step }` is no step of the set-up sheet
 doors-scene-moves = is { $found }, but the scene has { $count } moves

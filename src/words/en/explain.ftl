@@ -286,6 +286,30 @@ finding-thumbnail-differs =
     .remedy = Give the original file from the phone; if it was lost, take the photo again.
     .scene = The thumbnail of the second photo is the third one's; the others' are their own.
 
+finding-photo-rendered =
+    .title = Rendered photo
+    .meaning = This program made the picture; no camera took it. Its job does not say that it is a sample or a drill.
+    .cause = Photos of a sample, a drill or a scene file came among a job's photos, or somebody gives invented photos for real ones.
+    .look = The details of the file name the renderer, where they were not removed; the picture shows the invented vehicle.
+    .remedy = Give the photos that were taken in the bay. For practice, write rendered = true into job.toml; the report then says so on its first line.
+    .scene = The right bay, whose job file does not say that its photos were rendered.
+
+finding-noise-repeated =
+    .title = Same noise in two photos
+    .meaning = Markers of the same form have the same noise, pixel by pixel, in two photos that are not the same picture.
+    .cause = A second photo was made from the first one by moving a part of it; or a strongly smoothed photo from a tripod shows the print's own grain.
+    .look = Lay the two photos over each other, magnified: the grain on white and black coincides.
+    .remedy = Take the photo again and give the file that the camera wrote.
+    .scene = The photo after a move of the stand was made from the first one: only the stand is elsewhere.
+
+finding-markers-without-noise =
+    .title = Markers without the photo's noise
+    .meaning = White and black of one marker holder's markers are much smoother than those of all other markers in the same photo.
+    .cause = The markers were drawn into the photo by a program; or something smooth, such as a screen, bears them.
+    .look = Magnify the photo: the other markers are grainy, these are not.
+    .remedy = Give the original file from the phone, or take the photo again.
+    .scene = In the second of two photos a program put in the markers of the stand.
+
 finding-focal-length-contradicts =
     .title = Record of another focal length
     .meaning = The photo's record states an angle of view that the picture does not have. That is no proof of intent.
@@ -451,6 +475,18 @@ finding-rule-other-day =
 finding-rule-photo-edited =
     .rationale = What was measured is the picture in the file; a program that wrote it anew may have changed more than its turn.
     .method = Marks that editing programs leave and cameras do not: a processing program named in the record, an editor's data block, a history of edits, a time of writing more than a minute after the picture was taken, content credentials that do not fit the bytes or themselves list edits (where the program was built with them). The record's thumbnail against the picture: correlation at 24 by 18 cells below 0.85 at the best of four turns, black bars and longer sides cut off. Compression tables are only named beside other marks: phones use the standard's tables too. An edit that leaves no mark, or one of a small part of the picture, is not seen; a harmless turn or rename in a gallery may leave one.
+
+finding-rule-photo-rendered =
+    .rationale = This program renders perfect bays; such a photo given for a real one would be within whatever the vehicle is like.
+    .method = The record names the renderer, or the picture bears its mark: 160 by 160 cells, each one grey level brighter or darker by a pseudo-random sign, never on markers (Cox, Kilian, Leighton and Shamoon 1997). Each cell against its four neighbours, limited to 2 levels, is correlated with the signs, in eight turns and mirrorings; from 8 standard deviations on the mark is there. False alarms: below 1e-13 for a photo (Hoeffding 1963), since the signs know nothing of it. The mark survives JPEG quality 70 and half the size; a picture that was cropped, pasted together or made by a changed program need not bear it.
+
+finding-rule-noise-repeated =
+    .rationale = Two photos prove something because each could contradict the other; one that was made from the other says what somebody wanted.
+    .method = For markers whose corners differ between two photos by a shift alone (0.5 px): what each pixel is apart from its four neighbours, in the middle of the cells (0.3 of the cell and 3 px away from its edges), correlated at that shift over 150 pixels or more; above 0.85 it is called the same. Prints and edges look the same from one place: photos of a rendered tripod before and after a move, as eight kinds of phones develop them, show up to 0.64 (at JPEG quality 75), and none is named. A part that was turned, scaled or shifted by fractions of a pixel is mostly not seen, nor one that was saved at a JPEG quality below some 95.
+
+finding-rule-markers-without-noise =
+    .rationale = Where a stand stood follows from its markers; who puts in other ones moves it.
+    .method = Median size of what a pixel is apart from its four neighbours, in the middle of a marker's cells (0.3 of the cell and 3 px away from its edges), on white and on black; each against the median of the photo's markers on other marker holders (four or more, with 0.3 grey levels or more). Of white and black the noisier one counts, of the marker holder's markers (two or more) the median: below 0.4 it is named. Renders of two programs: 64 marker holders in 12 MP photos, also strongly denoised and compressed, show 0.53 or more, none is named; stands that were put in without noise are named in 30 of 30 at JPEG quality 95, in 25 of 30 at 85 and in 18 of 30 at 75. Real photos with so many markers were not at hand. Smaller cells than some 18 px leave too little to tell. Markers that were cut from another photo bring their own noise and are not seen, nor those that were given noise.
 
 finding-rule-focal-contradicts =
     .rationale = A record that states another angle of view than the picture has belongs to another picture, or the picture was cut.

@@ -136,6 +136,14 @@ findings-credentials-none = none found
 findings-credentials-edited = its manifest lists edits: { $edits }
 findings-credentials-not-built-in = The set-up sheet requires content credentials of every photo, and this program was built without them. Verify with a program that was built with the feature credentials.
 findings-thumbnail = The thumbnail in { $photo } shows another picture than the photo (correlation { $likeness }). The picture may have been replaced or cut; give the original file.
+findings-rendered =
+    { $place ->
+        [both] { $photo } was rendered by this program, as its record and its pixels say; no camera took it, and the job does not say so. It proves nothing: give the photo that the camera wrote.
+        [record] { $photo } was rendered by this program, as its record says; no camera took it, and the job does not say so. It proves nothing: give the photo that the camera wrote.
+       *[picture] { $photo } was rendered by this program, as its pixels say; no camera took it, and the job does not say so. It proves nothing: give the photo that the camera wrote.
+    }
+findings-noise-repeated = { $photo } and { $earlier } have the same noise in the markers { $markers } (correlation { $correlation }), though they are not the same picture: a camera makes no noise twice. One may have been made from the other; take the photo again.
+findings-without-noise = { $body } shows { $share } of the noise that the other markers in { $photo } have: its markers may have been put in by a program. Give the original file, or take the photo again.
 
 findings-floor-sheet = { $body } does not lie in the plane of the other floor sheets (about { $mm } mm and { $degrees } deg off): the floor slopes or bends there, or the sheet is curled. Flatten the sheet; if the floor is at fault, use a bay that is level.
 findings-floor-bends = The floor bends in front of the vehicle: sheets { $sheets } do not lie in the plane of the sheets nearer to it (about { $mm } mm and { $degrees } deg off). Use a bay that is level.

@@ -308,6 +308,7 @@ report-attempt-line =
     }.
 
 report-title = Where the target stood: job { $job }
+report-rendered = RENDERED: no camera took these photos. They show an invented bay, for practice or as a sample, and prove nothing of any vehicle.
 report-page-title = Job { $job }: { $verdict }
 report-document-title = Where the target stood: job { $job }: { $verdict }
 report-page-of = page { $page } of { $pages }

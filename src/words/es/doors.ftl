@@ -565,6 +565,7 @@ doors-scene-things-remedy = indicar como máximo { $most }
 doors-scene-long = es demasiado largo
 doors-scene-long-remedy = escribir como máximo { $most } letras
 doors-scene-no-carrier = en el juego no hay ningún portamarcadores `{ $name }`
+doors-scene-no-photo = ninguna foto `{ $file }` está en la escena
 doors-scene-own-key = lo escribe el propio `stage`
 doors-scene-no-step = `{ $step }` no es un paso de la hoja de montaje
 doors-scene-moves = es { $found }, pero la escena tiene { $count } movimientos

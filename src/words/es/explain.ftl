@@ -286,6 +286,30 @@ finding-thumbnail-differs =
     .remedy = Entregar el archivo original del teléfono; si se perdió, repetir la foto.
     .scene = La miniatura de la segunda foto es la de la tercera; las otras tienen la suya.
 
+finding-photo-rendered =
+    .title = Foto renderizada
+    .meaning = Este programa hizo la imagen; ninguna cámara la tomó. Su trabajo no dice que sea una muestra o una práctica.
+    .cause = Fotos de una muestra, de una práctica o de un archivo de escena llegaron entre las de un trabajo, o alguien da fotos inventadas por verdaderas.
+    .look = Los detalles del archivo nombran el programa que la renderizó, si no se quitaron; la imagen muestra el vehículo inventado.
+    .remedy = Entregar las fotos que se tomaron en el puesto. Para practicar, escribir rendered = true en job.toml; el informe lo dice entonces en su primera línea.
+    .scene = El puesto correcto, cuyo archivo de trabajo no dice que sus fotos están renderizadas.
+
+finding-noise-repeated =
+    .title = El mismo ruido en dos fotos
+    .meaning = Marcadores de la misma forma tienen el mismo ruido, píxel a píxel, en dos fotos que no son la misma imagen.
+    .cause = Una segunda foto se hizo a partir de la primera moviendo una parte; o una foto muy suavizada desde un trípode muestra el grano de la propia impresión.
+    .look = Superponer las dos fotos ampliadas: el grano en blanco y negro coincide.
+    .remedy = Volver a tomar la foto y entregar el archivo que escribió la cámara.
+    .scene = La foto posterior a un movimiento del soporte se hizo a partir de la primera: solo el soporte está en otro lugar.
+
+finding-markers-without-noise =
+    .title = Marcadores sin el ruido de la foto
+    .meaning = El blanco y el negro de los marcadores de un portamarcadores son mucho más lisos que los de todos los demás marcadores de la misma foto.
+    .cause = Un programa dibujó los marcadores en la foto; o los lleva algo liso, como una pantalla.
+    .look = Ampliar la foto: los demás marcadores tienen grano, estos no.
+    .remedy = Entregar el archivo original del teléfono o volver a tomar la foto.
+    .scene = En la segunda de dos fotos un programa insertó los marcadores del soporte.
+
 finding-focal-length-contradicts =
     .title = Datos de otra distancia focal
     .meaning = Los datos de la foto indican un ángulo de visión que la imagen no tiene. Eso no demuestra intención.
@@ -451,6 +475,18 @@ finding-rule-other-day =
 finding-rule-photo-edited =
     .rationale = Lo que se midió es la imagen del archivo; un programa que lo escribió de nuevo puede haber cambiado más que el giro.
     .method = Huellas que dejan los programas de edición y no las cámaras: un programa de tratamiento nombrado en los datos, el bloque de datos de un editor, un historial de edición, una hora de escritura más de un minuto posterior a la toma, credenciales de contenido que no corresponden a los bytes o que enumeran ediciones (si el programa se construyó con ellas). La miniatura frente a la imagen: correlación en 24 por 18 celdas inferior a 0,85 en el mejor de cuatro giros, quitadas las franjas negras y los lados más largos. Las tablas de compresión solo se nombran junto a otras huellas: los teléfonos también usan las de la norma. No se ve una edición sin huella ni la de una parte pequeña; girar o renombrar sin malicia en una galería puede dejar una.
+
+finding-rule-photo-rendered =
+    .rationale = Este programa renderiza puestos perfectos; una foto así dada por verdadera estaría dentro, sea como sea el vehículo.
+    .method = Los datos nombran el programa que la renderizó, o la imagen lleva su marca: 160 por 160 celdas, cada una un nivel de gris más clara o más oscura según un signo seudoaleatorio, nunca sobre marcadores (Cox, Kilian, Leighton y Shamoon 1997). Cada celda frente a sus cuatro vecinas, limitada a 2 niveles, se correlaciona con los signos, en ocho giros y reflejos; desde 8 desviaciones típicas la marca está. Falsas alarmas: menos de 1e-13 por foto (Hoeffding 1963), pues los signos no saben nada de ella. La marca resiste la calidad JPEG 70 y la mitad del tamaño; una imagen recortada, compuesta o hecha por un programa cambiado puede no llevarla.
+
+finding-rule-noise-repeated =
+    .rationale = Dos fotos demuestran algo porque cada una podría contradecir a la otra; una que se hizo a partir de la otra dice lo que alguien quería.
+    .method = Para marcadores cuyas esquinas difieren entre dos fotos solo por un desplazamiento (0,5 px): lo que cada píxel se aparta de sus cuatro vecinos, en el medio de las celdas (a 0,3 de la celda y 3 px de sus bordes), correlacionado con ese desplazamiento en 150 píxeles o más; por encima de 0,85 se llama el mismo. Desde un mismo lugar las impresiones y los bordes se ven iguales: fotos renderizadas de un trípode antes y después de un movimiento, como las revelan ocho clases de teléfonos, muestran hasta 0,64 (con calidad JPEG 75), y ninguna se nombra. Una parte girada, escalada o desplazada por fracciones de píxel casi nunca se ve, ni la que se guardó con calidad JPEG inferior a unos 95.
+
+finding-rule-markers-without-noise =
+    .rationale = Dónde estaba un soporte se sigue de sus marcadores; quien inserta otros lo mueve.
+    .method = Mediana del tamaño de lo que un píxel se aparta de sus cuatro vecinos, en el medio de las celdas de un marcador (a 0,3 de la celda y 3 px de sus bordes), en blanco y en negro; cada uno frente a la mediana de los marcadores de la foto en otros portamarcadores (cuatro o más, con 0,3 niveles de gris o más). De blanco y negro cuenta el más ruidoso, de los marcadores del portamarcadores (dos o más) la mediana: por debajo de 0,4 se nombra. Imágenes renderizadas por dos programas: 64 portamarcadores en fotos de 12 MP, también muy suavizadas y comprimidas, muestran 0,53 o más, ninguno se nombra; los soportes insertados sin ruido se nombran en 30 de 30 con calidad JPEG 95, en 25 de 30 con 85 y en 18 de 30 con 75. No había fotos reales con tantos marcadores. Celdas menores de unos 18 px dejan demasiado poco. Los marcadores cortados de otra foto traen su propio ruido y no se ven, ni aquellos a los que se dio ruido.
 
 finding-rule-focal-contradicts =
     .rationale = Unos datos que indican otro ángulo de visión que el de la imagen son de otra imagen, o la imagen se recortó.

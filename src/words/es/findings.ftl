@@ -136,6 +136,14 @@ findings-credentials-none = no se encontró ninguna
 findings-credentials-edited = su manifiesto enumera ediciones: { $edits }
 findings-credentials-not-built-in = La hoja de montaje exige credenciales de contenido en cada foto, y este programa se construyó sin ellas. Verificar con un programa construido con la opción credentials.
 findings-thumbnail = La miniatura de { $photo } muestra otra imagen que la foto (correlación { $likeness }). Puede que la imagen se haya sustituido o recortado; entregar el archivo original.
+findings-rendered =
+    { $place ->
+        [both] Este programa renderizó { $photo }, como dicen sus datos y sus píxeles; ninguna cámara la tomó, y el trabajo no lo dice. No demuestra nada: entregar la foto que escribió la cámara.
+        [record] Este programa renderizó { $photo }, como dicen sus datos; ninguna cámara la tomó, y el trabajo no lo dice. No demuestra nada: entregar la foto que escribió la cámara.
+       *[picture] Este programa renderizó { $photo }, como dicen sus píxeles; ninguna cámara la tomó, y el trabajo no lo dice. No demuestra nada: entregar la foto que escribió la cámara.
+    }
+findings-noise-repeated = { $photo } y { $earlier } tienen el mismo ruido en los marcadores { $markers } (correlación { $correlation }), aunque no son la misma imagen: ninguna cámara repite su ruido. Puede que una se haya hecho a partir de la otra; volver a tomar la foto.
+findings-without-noise = { $body } muestra { $share } del ruido que tienen los demás marcadores en { $photo }: puede que un programa haya insertado sus marcadores. Entregar el archivo original o volver a tomar la foto.
 
 findings-floor-sheet = { $body } no está en el plano de las demás láminas de suelo (unos { $mm } mm y { $degrees }° fuera): el suelo se inclina o se quiebra allí, o la lámina está curvada. Alisar la lámina; si es el suelo, usar un puesto nivelado.
 findings-floor-bends = El suelo se quiebra delante del vehículo: las láminas { $sheets } no están en el plano de las más cercanas a él (unos { $mm } mm y { $degrees }° fuera). Usar un puesto nivelado.

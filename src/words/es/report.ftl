@@ -308,6 +308,7 @@ report-attempt-line =
     }.
 
 report-title = Dónde estaba la diana: trabajo { $job }
+report-rendered = RENDERIZADAS: ninguna cámara tomó estas fotos. Muestran un puesto inventado, de práctica o de muestra, y no demuestran nada de ningún vehículo.
 report-page-title = Trabajo { $job }: { $verdict }
 report-document-title = Dónde estaba la diana: trabajo { $job }: { $verdict }
 report-page-of = página { $page } de { $pages }

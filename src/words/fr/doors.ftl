@@ -565,6 +565,7 @@ doors-scene-things-remedy = en donner { $most } au plus
 doors-scene-long = est trop long
 doors-scene-long-remedy = écrire { $most } lettres au plus
 doors-scene-no-carrier = le jeu n'a aucun porte-marqueurs `{ $name }`
+doors-scene-no-photo = aucune photo `{ $file }` dans la scène
 doors-scene-own-key = est écrit par `stage` lui-même
 doors-scene-no-step = `{ $step }` n'est pas une étape de la fiche de montage
 doors-scene-moves = est { $found }, mais la scène a { $count } déplacements

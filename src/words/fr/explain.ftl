@@ -286,6 +286,30 @@ finding-thumbnail-differs =
     .remedy = Fournir le fichier original du téléphone ; s'il est perdu, refaire la photo.
     .scene = La vignette de la deuxième photo est celle de la troisième ; les autres ont la leur.
 
+finding-photo-rendered =
+    .title = Image de synthèse
+    .meaning = Ce programme a fait l'image ; aucun appareil ne l'a prise. Son dossier ne dit pas que c'est un exemple ou un exercice.
+    .cause = Des photos d'un exemple, d'un exercice ou d'un fichier de scène se sont mêlées à celles d'un dossier, ou quelqu'un donne des photos inventées pour vraies.
+    .look = Les détails du fichier nomment le programme de rendu, s'ils n'ont pas été enlevés ; l'image montre le véhicule inventé.
+    .remedy = Remettre les photos prises au poste. Pour s'exercer, écrire rendered = true dans job.toml ; le rapport le dit alors sur sa première ligne.
+    .scene = Le poste correct, dont le fichier de dossier ne dit pas que ses photos sont des images de synthèse.
+
+finding-noise-repeated =
+    .title = Même bruit dans deux photos
+    .meaning = Des marqueurs de même forme ont le même bruit, pixel par pixel, dans deux photos qui ne sont pas la même image.
+    .cause = Une seconde photo a été faite à partir de la première en déplaçant une partie ; ou une photo très lissée prise sur trépied montre le grain de l'impression elle-même.
+    .look = Superposer les deux photos agrandies : le grain sur le blanc et le noir coïncide.
+    .remedy = Reprendre la photo et remettre le fichier que l'appareil a écrit.
+    .scene = La photo d'après un déplacement du support a été faite à partir de la première : seul le support est ailleurs.
+
+finding-markers-without-noise =
+    .title = Marqueurs sans le bruit de la photo
+    .meaning = Le blanc et le noir des marqueurs d'un porte-marqueurs sont bien plus lisses que ceux de tous les autres marqueurs de la même photo.
+    .cause = Un programme a dessiné les marqueurs dans la photo ; ou quelque chose de lisse les porte, un écran par exemple.
+    .look = Agrandir la photo : les autres marqueurs ont du grain, ceux-ci non.
+    .remedy = Remettre le fichier original du téléphone ou reprendre la photo.
+    .scene = Dans la deuxième de deux photos, un programme a inséré les marqueurs du support.
+
 finding-focal-length-contradicts =
     .title = Données d'une autre distance focale
     .meaning = Les données de la photo indiquent un angle de vue que l'image n'a pas. Cela ne prouve pas une intention.
@@ -451,6 +475,18 @@ finding-rule-other-day =
 finding-rule-photo-edited =
     .rationale = Ce qui a été mesuré est l'image du fichier ; un programme qui l'a réécrit peut avoir changé plus que son orientation.
     .method = Traces que laissent les programmes de retouche et non les appareils : un programme de traitement nommé dans les données, le bloc de données d'un éditeur, un historique de retouches, une heure d'écriture plus d'une minute après la prise, des attestations de contenu qui ne correspondent pas aux octets ou énumèrent elles-mêmes des retouches (si le programme a été construit avec elles). La vignette contre l'image : corrélation sur 24 × 18 cellules inférieure à 0,85 dans la meilleure de quatre orientations, bandes noires et côtés plus longs retirés. Les tables de compression ne sont nommées qu'à côté d'autres traces : les téléphones utilisent aussi celles de la norme. Une retouche sans trace, ou d'une petite partie de l'image, n'est pas vue ; une rotation ou un renommage anodins dans une galerie peuvent en laisser une.
+
+finding-rule-photo-rendered =
+    .rationale = Ce programme rend des postes parfaits ; une telle photo donnée pour vraie serait dans la tolérance, quel que soit le véhicule.
+    .method = Les données nomment le programme de rendu, ou l'image porte sa marque : 160 × 160 cellules, chacune plus claire ou plus sombre d'un niveau de gris selon un signe pseudo-aléatoire, jamais sur des marqueurs (Cox, Kilian, Leighton et Shamoon 1997). Chaque cellule contre ses quatre voisines, limitée à 2 niveaux, est corrélée avec les signes, dans huit rotations et miroirs ; à partir de 8 écarts-types la marque est là. Fausses alarmes : moins de 1e-13 par photo (Hoeffding 1963), car les signes ne savent rien d'elle. La marque survit à la qualité JPEG 70 et à la moitié de la taille ; une image recadrée, composée ou faite par un programme modifié peut ne pas la porter.
+
+finding-rule-noise-repeated =
+    .rationale = Deux photos prouvent quelque chose parce que chacune pourrait contredire l'autre ; une photo faite à partir de l'autre dit ce que quelqu'un voulait.
+    .method = Pour les marqueurs dont les coins ne diffèrent entre deux photos que par un décalage (0,5 px) : l'écart de chaque pixel à ses quatre voisins, au milieu des cellules (à 0,3 de la cellule et 3 px de ses bords), corrélé à ce décalage sur 150 pixels ou plus ; au-dessus de 0,85 il est dit le même. D'un même endroit les impressions et les bords se ressemblent : des photos de synthèse sur trépied avant et après un déplacement, comme les développent huit sortes de téléphones, montrent jusqu'à 0,64 (à la qualité JPEG 75), et aucune n'est nommée. Une partie tournée, redimensionnée ou décalée de fractions de pixel n'est le plus souvent pas vue, ni celle qui a été enregistrée avec une qualité JPEG inférieure à environ 95.
+
+finding-rule-markers-without-noise =
+    .rationale = La place d'un support découle de ses marqueurs ; qui en insère d'autres le déplace.
+    .method = Médiane de la taille de l'écart d'un pixel à ses quatre voisins, au milieu des cellules d'un marqueur (à 0,3 de la cellule et 3 px de ses bords), sur le blanc et sur le noir ; chacun contre la médiane des marqueurs de la photo sur d'autres porte-marqueurs (quatre ou plus, avec 0,3 niveau de gris ou plus). Du blanc et du noir compte le plus bruité, des marqueurs du porte-marqueurs (deux ou plus) la médiane : au-dessous de 0,4 il est nommé. Images de synthèse de deux programmes : 64 porte-marqueurs dans des photos de 12 MP, aussi fortement lissées et compressées, montrent 0,53 ou plus, aucun n'est nommé ; les supports insérés sans bruit sont nommés dans 30 sur 30 à la qualité JPEG 95, dans 25 sur 30 à 85 et dans 18 sur 30 à 75. De vraies photos avec autant de marqueurs manquaient. Des cellules de moins d'environ 18 px laissent trop peu. Des marqueurs découpés dans une autre photo apportent leur propre bruit et ne sont pas vus, ni ceux auxquels on a donné du bruit.
 
 finding-rule-focal-contradicts =
     .rationale = Des données qui indiquent un autre angle de vue que celui de l'image sont d'une autre image, ou l'image a été recadrée.

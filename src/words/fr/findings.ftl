@@ -136,6 +136,14 @@ findings-credentials-none = aucune trouvée
 findings-credentials-edited = son manifeste énumère des retouches : { $edits }
 findings-credentials-not-built-in = La fiche de montage exige des attestations de contenu pour chaque photo, et ce programme a été construit sans elles. Vérifier avec un programme construit avec l'option credentials.
 findings-thumbnail = La vignette de { $photo } montre une autre image que la photo (corrélation { $likeness }). L'image a peut-être été remplacée ou recadrée ; remettre le fichier d'origine.
+findings-rendered =
+    { $place ->
+        [both] { $photo } est une image de synthèse de ce programme, comme le disent ses données et ses pixels ; aucun appareil ne l'a prise, et le dossier ne le dit pas. Elle ne prouve rien : remettre la photo que l'appareil a écrite.
+        [record] { $photo } est une image de synthèse de ce programme, comme le disent ses données ; aucun appareil ne l'a prise, et le dossier ne le dit pas. Elle ne prouve rien : remettre la photo que l'appareil a écrite.
+       *[picture] { $photo } est une image de synthèse de ce programme, comme le disent ses pixels ; aucun appareil ne l'a prise, et le dossier ne le dit pas. Elle ne prouve rien : remettre la photo que l'appareil a écrite.
+    }
+findings-noise-repeated = { $photo } et { $earlier } ont le même bruit dans les marqueurs { $markers } (corrélation { $correlation }), bien qu'elles ne soient pas la même image : aucun appareil ne répète son bruit. L'une a peut-être été faite à partir de l'autre ; reprendre la photo.
+findings-without-noise = { $body } montre { $share } du bruit qu'ont les autres marqueurs dans { $photo } : ses marqueurs ont peut-être été insérés par un programme. Remettre le fichier d'origine ou reprendre la photo.
 
 findings-floor-sheet = { $body } n'est pas dans le plan des autres feuilles de sol (environ { $mm } mm et { $degrees }° d'écart) : le sol y est en pente ou cassé, ou la feuille gondole. Aplanir la feuille ; si c'est le sol, utiliser un poste de niveau.
 findings-floor-bends = Le sol se casse devant le véhicule : les feuilles { $sheets } ne sont pas dans le plan de celles plus proches du véhicule (environ { $mm } mm et { $degrees }° d'écart). Utiliser un poste de niveau.

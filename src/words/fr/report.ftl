@@ -308,6 +308,7 @@ report-attempt-line =
     }.
 
 report-title = Où se trouvait la cible : dossier { $job }
+report-rendered = IMAGES DE SYNTHÈSE : aucun appareil n'a pris ces photos. Elles montrent un poste inventé, pour l'exercice ou comme exemple, et ne prouvent rien d'aucun véhicule.
 report-page-title = Dossier { $job } : { $verdict }
 report-document-title = Où se trouvait la cible : dossier { $job } : { $verdict }
 report-page-of = page { $page } sur { $pages }

@@ -21,11 +21,12 @@ use std::{
 use scan::Source;
 
 /// Each room's floor.
-const FLOORS: [(&str, u8); 31] = [
+const FLOORS: [(&str, u8); 32] = [
     ("words", 0),
     ("geom", 0),
     ("num", 0),
     ("quantity", 0),
+    ("rendered", 0),
     ("input", 0),
     ("typeface", 0),
     ("shown", 1),

@@ -134,6 +134,7 @@ pub(crate) fn facts<'a>(sightings: &'a [Sightings], exif: &'a Exif) -> Vec<Photo
         exif,
         traces: None,
         sightings: s,
+        grain: &[],
         problem: None,
         sha256: "",
         size_px: [4032, 3024],

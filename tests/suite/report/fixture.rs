@@ -241,6 +241,7 @@ fn photo(index: usize, camera: &Camera, bodies: &[Body]) -> PhotoRecord {
         credentials: None,
         private: Vec::new(),
         private_values: Vec::new(),
+        rendered: Vec::new(),
         rms_px: Some(0.052),
         focal_px: Some([3051.2, 3050.8]),
         centre_px: Some([2014.9, 1508.3]),

@@ -19,6 +19,7 @@ pub(in crate::job) fn photo_facts<'a>(photo: &'a Looked, problem: Option<PhotoPr
         exif: &photo.exif,
         traces: Some(&photo.traces),
         sightings: &photo.sightings,
+        grain: &photo.grain,
         problem,
         sha256: &photo.sha256,
         size_px: [photo.width, photo.height],

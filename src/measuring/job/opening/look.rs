@@ -3,7 +3,7 @@
 use rayon::prelude::*;
 
 use crate::credentials::Credentials;
-use crate::detect::{Sightings, find_markers};
+use crate::detect::{Grain, Sightings, find_markers};
 use crate::folder::PhotoFile;
 use crate::job::error::Error;
 use crate::marker::Dictionary;
@@ -20,6 +20,8 @@ pub(in crate::job) struct Looked {
     /// What tells that it is no longer as the camera wrote it.
     pub(in crate::job) traces: Traces,
     pub(in crate::job) sightings: Sightings,
+    /// The noise of each of its markers, in their order, where it can be told.
+    pub(in crate::job) grain: Vec<Option<Grain>>,
     /// Where it is at the end of its scale.
     pub(in crate::job) light: Light,
     /// Whether it is dark or blurred, where no marker was found in it.
@@ -64,6 +66,7 @@ pub(in crate::job) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked
     let sightings = find_markers(&photo.luma, Dictionary::tag36h11());
     let (sightings, mirrored) = handed(sightings, || find_markers(&photo.luma.mirrored(), Dictionary::tag36h11()));
     let clearness = sightings.markers.is_empty().then(|| Clearness::of(&photo.luma));
+    let grain = sightings.markers.iter().map(|m| Grain::of(&photo.luma, &m.corners_px)).collect();
     Ok(Looked {
         name: file.name.clone(),
         sha256: photo.sha256,
@@ -72,6 +75,7 @@ pub(in crate::job) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked
         exif: photo.exif,
         traces: photo.traces,
         sightings,
+        grain,
         clearness,
         light: Light::of(&photo.luma),
         mirrored,

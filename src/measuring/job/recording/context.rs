@@ -30,6 +30,7 @@ pub(in crate::job) fn context(parts: &Parts) -> Context {
         calibration: job.calibration.as_ref().map(calibration),
         kit_upkeep: kit_upkeep(parts),
         language: job.language,
+        rendered: job.rendered,
     }
 }
 

@@ -35,6 +35,7 @@ fn photo(parts: &Parts, j: usize) -> PhotoRecord {
         credentials: looked.credentials.clone(),
         private: looked.exif.private.iter().map(|&kind| kind.to_owned()).collect(),
         private_values: Vec::new(),
+        rendered: looked.traces.rendered.iter().map(|mark| mark.name().to_owned()).collect(),
         rms_px: solved.map(|s| s.rms_px),
         focal_px: solved.map(|s| s.lens.focal_px),
         centre_px: solved.map(|s| s.lens.centre_px),

@@ -6,7 +6,7 @@ use super::moved::Moved;
 use super::photo_problem::PhotoProblem;
 use super::suspects::Suspect;
 use crate::credentials::Credentials;
-use crate::detect::Sightings;
+use crate::detect::{Grain, Sightings};
 use crate::folder::JobFile;
 use crate::marker::Kit;
 use crate::measure::{Ask, Measurement};
@@ -65,6 +65,8 @@ pub struct PhotoFacts<'a> {
     pub traces: Option<&'a Traces>,
     /// What was found in it.
     pub sightings: &'a Sightings,
+    /// The noise of each of these markers, where it can be told; empty where its pixels were not looked at.
+    pub grain: &'a [Option<Grain>],
     /// Why it did not take part, if it did not.
     pub problem: Option<PhotoProblem>,
     /// SHA-256 of its bytes.

@@ -2,10 +2,11 @@
 
 use super::{
     Explanation, RULES, Rule, camera_mismatch, card, carrier_not_seen, credentials_lacking, floor_not_level,
-    focal_contradicts, marker_duplicated, not_checked, other_day, other_kit, photo_badly_lit, photo_blurred,
-    photo_edited, photo_light_changed, photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated,
-    plates_swapped, prerequisites, print_scale_wrong, reading_disagrees, something_moved, stand_misplaced,
-    steering_not_straight, times_out_of_order, weak_geometry, wrong_datum_suspected,
+    focal_contradicts, marker_duplicated, markers_without_noise, noise_repeated, not_checked, other_day, other_kit,
+    photo_badly_lit, photo_blurred, photo_edited, photo_light_changed, photo_rendered, photo_resized, photo_reused,
+    photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped, prerequisites, print_scale_wrong,
+    reading_disagrees, something_moved, stand_misplaced, steering_not_straight, times_out_of_order, weak_geometry,
+    wrong_datum_suspected,
 };
 
 /// Every finding's codes.
@@ -33,6 +34,9 @@ const ALL: &[&[Explanation]] = &[
     times_out_of_order::EXPLAIN,
     other_day::EXPLAIN,
     photo_edited::EXPLAIN,
+    photo_rendered::EXPLAIN,
+    noise_repeated::EXPLAIN,
+    markers_without_noise::EXPLAIN,
     focal_contradicts::EXPLAIN,
     other_kit::EXPLAIN,
     card::EXPLAIN,

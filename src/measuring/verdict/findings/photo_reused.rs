@@ -23,18 +23,7 @@ const LEAST_MARKERS: usize = 2;
 fn find(case: &Case) -> Vec<Finding> {
     let mut found = Vec::new();
     for (j, photo) in case.photos.iter().enumerate() {
-        let copy = case.photos[..j].iter().enumerate().find_map(|(i, earlier)| {
-            let same_place = case.after_move.get(i) == case.after_move.get(j);
-            if !photo.sha256.is_empty() && photo.sha256 == earlier.sha256 {
-                return Some((earlier.file, "bytes"));
-            }
-            if same_view(photo.sightings, earlier.sightings) && (same_place || !shows_a_move(case, photo, earlier)) {
-                return Some((earlier.file, "again"));
-            }
-            let mirrored = photo.mirrored.is_some_and(|m| same_view(m, earlier.sightings))
-                || earlier.mirrored.is_some_and(|m| same_view(m, photo.sightings));
-            mirrored.then_some((earlier.file, "mirrored"))
-        });
+        let copy = (0..j).find_map(|i| Some((case.photos[i].file, copied(case, i, j)?)));
         if let Some((earlier, how)) = copy {
             let message = phrase!("findings-reused", how = how, photo = photo.file, earlier = earlier);
             let finding = Finding::new("photo-reused", Level::Stop, message).in_photo(photo.file);
@@ -42,6 +31,21 @@ fn find(case: &Case) -> Vec<Finding> {
         }
     }
     found
+}
+
+/// How a photo is the same picture as an earlier one, if it is.
+pub(super) fn copied(case: &Case, i: usize, j: usize) -> Option<&'static str> {
+    let (photo, earlier) = (&case.photos[j], &case.photos[i]);
+    let same_place = case.after_move.get(i) == case.after_move.get(j);
+    if !photo.sha256.is_empty() && photo.sha256 == earlier.sha256 {
+        return Some("bytes");
+    }
+    if same_view(photo.sightings, earlier.sightings) && (same_place || !shows_a_move(case, photo, earlier)) {
+        return Some("again");
+    }
+    let mirrored = photo.mirrored.is_some_and(|m| same_view(m, earlier.sightings))
+        || earlier.mirrored.is_some_and(|m| same_view(m, photo.sightings));
+    mirrored.then_some("mirrored")
 }
 
 /// Whether a tripod's photo from after a move of the stand is one, and no copy of an earlier one.

@@ -50,6 +50,7 @@ pub(in crate::web) fn open(app: &App, sheet: &str, fields: &Fields, act: &Act) -
         taken: None,
         keep_until: None,
         language: None,
+        rendered: false,
         vehicle,
         prerequisites: std::collections::BTreeMap::new(),
         readings: Vec::new(),

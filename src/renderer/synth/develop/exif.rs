@@ -1,5 +1,7 @@
 //! The photo's own record: a small TIFF structure (Exif 2.32, JEITA CP-3451).
 
+use crate::rendered::{DESCRIPTION, SOFTWARE};
+
 /// What a photo says about itself.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Record {
@@ -13,6 +15,8 @@ pub(crate) struct Record {
     pub(crate) taken: String,
     /// Offset from UTC, `+HH:MM`.
     pub(crate) offset: Option<String>,
+    /// Whether it says that it was rendered.
+    pub(crate) rendered: bool,
     /// A program that processed the picture.
     pub(crate) processing_software: Option<String>,
     /// A small JPEG of the picture; empty: none.
@@ -68,17 +72,19 @@ impl Value {
 impl Record {
     /// The TIFF bytes, without the `Exif` mark of the JPEG segment.
     pub(crate) fn tiff(&self) -> Vec<u8> {
-        const HEADER: usize = 8;
         let mut first = Vec::new();
         if let Some(name) = &self.processing_software {
             first.push((0x000B, Value::Ascii(name.clone())));
         }
+        let [description, software] = mark();
+        first.extend(self.rendered.then_some(description));
         first.extend([
             (0x010F, Value::Ascii(self.make.clone())),
             (0x0110, Value::Ascii(self.model.clone())),
             (0x0112, Value::Short(self.orientation)),
-            (0x8769, Value::Long(0)),
         ]);
+        first.extend(self.rendered.then_some(software));
+        first.push((0x8769, Value::Long(0)));
         let own_at = HEADER + directory(&first, HEADER, 0).len();
         if let Some(last) = first.last_mut() {
             last.1 = Value::Long(own_at as u32);
@@ -92,6 +98,11 @@ impl Record {
             bytes.extend(self.second(second_at));
         }
         bytes
+    }
+
+    /// The TIFF bytes of a record that says nothing but that the picture was rendered.
+    pub(crate) fn of_mark_alone() -> Vec<u8> {
+        [b"II*\0\x08\0\0\0".to_vec(), directory(&mark(), HEADER, 0)].concat()
     }
 
     /// The directory of the thumbnail and the thumbnail behind it.
@@ -122,6 +133,14 @@ impl Record {
         ]);
         own
     }
+}
+
+/// Bytes before the first directory.
+const HEADER: usize = 8;
+
+/// What says that a picture was rendered, by ascending tags.
+fn mark() -> [(u16, Value); 2] {
+    [(0x010E, Value::Ascii(DESCRIPTION.to_owned())), (0x0131, Value::Ascii(SOFTWARE.to_owned()))]
 }
 
 /// An image file directory that begins at an offset, with its values behind it;
@@ -163,6 +182,7 @@ mod tests {
             orientation: 6,
             taken: "2026:01:02 03:04:05".to_owned(),
             offset: Some("+01:00".to_owned()),
+            rendered: true,
             processing_software: Some("Invented Darkroom 1".to_owned()),
             thumbnail: vec![0xff, 0xd8, 0xff, 0xd9],
             focal_mm: 5.432,
@@ -177,6 +197,10 @@ mod tests {
             other => f64::from(other.get_uint(0).unwrap()),
         };
         assert_eq!((text(Tag::Make), text(Tag::Model)), ("\"Example\"".to_owned(), "\"Phone\"".to_owned()));
+        assert_eq!(text(Tag::Software), format!("\"{SOFTWARE}\""));
+        let alone = Reader::new().read_raw(Record::of_mark_alone()).unwrap();
+        let description = alone.get_field(Tag::ImageDescription, In::PRIMARY).unwrap().display_value().to_string();
+        assert_eq!((description, alone.fields().count()), (format!("\"{DESCRIPTION}\""), 2));
         assert_eq!(text(Tag::DateTimeOriginal), "2026-01-02 03:04:05");
         assert_eq!(text(Tag(exif::Context::Tiff, 0x000b)), "\"Invented Darkroom 1\"");
         let small = |tag| read.get_field(tag, In::THUMBNAIL).unwrap().value.get_uint(0).unwrap() as usize;

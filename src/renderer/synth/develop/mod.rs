@@ -6,16 +6,20 @@
 mod blur;
 mod denoise;
 mod exif;
+mod forge;
 mod halo;
 mod jpeg;
 mod local_tone;
+mod mark;
 mod mosaic;
 mod resample;
 mod sensor;
 mod tone;
 
 pub(crate) use exif::Record;
+pub(crate) use forge::put_in;
 pub(crate) use jpeg::{compress, smaller};
+pub(crate) use mark::mark;
 pub(crate) use sensor::{Exposure, expose};
 pub use tone::Picture;
 pub(crate) use tone::develop;

@@ -48,6 +48,7 @@ pub(super) fn check(scene: &Scene) -> Result<(), Problem> {
     for (i, photo) in photos.iter().enumerate() {
         check_photo(photo, &format!("photo[{i}]"))?;
         check_step(scene, photo, &format!("photo[{i}]"))?;
+        check_forgery(scene, &photos, i)?;
         if photos[..i].iter().any(|p| p.file == photo.file) {
             return Err(problem(
                 format!("photo[{i}].file"),
@@ -70,6 +71,30 @@ pub(super) fn check(scene: &Scene) -> Result<(), Problem> {
 }
 
 /// Strengths and their order.
+/// What a forgery names is there.
+fn check_forgery(scene: &Scene, photos: &[PhotoSpec], i: usize) -> Result<(), Problem> {
+    let forged = &photos[i].forged;
+    let files: Vec<&str> = photos.iter().map(|p| p.file.as_str()).collect();
+    if let Some(file) = forged.noise_of.as_deref().filter(|f| !files.contains(f)) {
+        let remedy = did_you_mean(file, files.iter().copied());
+        return Err(problem(
+            format!("photo[{i}].forged.noise_of"),
+            phrase!("doors-scene-no-photo", file = file),
+            remedy,
+        ));
+    }
+    let carriers = scene.kit.carriers.iter().map(|c| c.name.as_str());
+    if let Some(name) = forged.put_in.as_deref().filter(|name| !carriers.clone().any(|c| c == *name)) {
+        let remedy = did_you_mean(name, carriers);
+        return Err(problem(
+            format!("photo[{i}].forged.put_in"),
+            phrase!("doors-scene-no-carrier", name = name),
+            remedy,
+        ));
+    }
+    Ok(())
+}
+
 fn insides(scene: &Scene) -> Result<(), Problem> {
     for (key, strength, [low, high]) in scene.spec.insides.strengths() {
         let key = format!("insides.{key}");

@@ -40,12 +40,14 @@ pub struct Scene {
     pub scale: f64,
     /// Folder of the scene file, from which attachments are copied.
     pub folder: Option<PathBuf>,
+    /// Whether staged photos and the job say that they were rendered: what the program hands out does.
+    pub says_rendered: bool,
 }
 
 impl Scene {
     /// A scene with every default.
     pub fn new(kit: Kit, setup: Setup, camera: Profile) -> Self {
-        Scene { spec: SceneSpec::default(), kit, setup, camera, scale: 1.0, folder: None }
+        Scene { spec: SceneSpec::default(), kit, setup, camera, scale: 1.0, folder: None, says_rendered: false }
     }
 
     /// The same scene with another seed: every hidden error is drawn anew.
@@ -59,6 +61,13 @@ impl Scene {
     #[must_use]
     pub fn with_scale(mut self, scale: f64) -> Self {
         self.scale = scale;
+        self
+    }
+
+    /// The same scene whose staged photos bear the mark of rendered ones ([`crate::rendered`]).
+    #[must_use]
+    pub fn saying_rendered(mut self) -> Self {
+        self.says_rendered = true;
         self
     }
 

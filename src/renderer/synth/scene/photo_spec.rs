@@ -64,6 +64,9 @@ pub struct PhotoSpec {
     /// What its record says otherwise than the camera would.
     #[serde(default)]
     pub record: RecordChange,
+    /// What was done to the picture afterwards.
+    #[serde(default)]
+    pub forged: Forgery,
     /// Changes to the scene's processing.
     #[serde(default)]
     pub processing: ProcessingChange,
@@ -107,6 +110,7 @@ impl PhotoSpec {
             seconds_later: None,
             exif: true,
             record: RecordChange::default(),
+            forged: Forgery::default(),
             processing: ProcessingChange::default(),
         }
     }
@@ -126,6 +130,16 @@ pub struct RecordChange {
     pub without_offset: bool,
     /// The time is that many days later.
     pub days_later: i64,
+}
+
+/// How a picture was made another one.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct Forgery {
+    /// Its noise is that of this photo of the scene, by its file: it was made from that one.
+    pub noise_of: Option<String>,
+    /// The markers of this carrier were put in by a program: they have no noise.
+    pub put_in: Option<String>,
 }
 
 /// From light to display values.

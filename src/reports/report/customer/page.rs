@@ -4,7 +4,7 @@ use maud::{Markup, html};
 
 use super::words;
 use crate::record::JobRecord;
-use crate::report::html::{verdict_class, verdict_symbol, whole_page};
+use crate::report::html::{rendered, verdict_class, verdict_symbol, whole_page};
 use crate::words::{Language, say};
 
 /// The page of one job as a whole HTML page. `digest` is the SHA-512 of
@@ -35,6 +35,7 @@ fn statements(record: &JobRecord, digest: &str, top: u8, language: Language) -> 
     let tool = format!("{} {}", record.tool.name, record.tool.version);
     html! {
         section.leaf {
+            (rendered(record, language))
             (heading(top, &say!(language, "customer-title")))
             p { (say!(language, "customer-why")) }
             dl.facts {

@@ -33,6 +33,7 @@ pub use archive::{ArchiveLog, ArchiveRow, archive_end, archive_row, archive_star
 pub use palette::css as colours_css;
 pub(super) use palette::light;
 pub use photo_picture::PhotoPicture;
+pub(super) use summary::rendered;
 pub use symbol::{class as verdict_class, symbol as verdict_symbol};
 
 use super::clean::clean;

@@ -27,6 +27,7 @@ pub(super) fn title_block(record: &JobRecord, language: Language) -> Markup {
         (say!(language, "report-setup-sheet"), Some(c.setup.clone())),
     ];
     html! {
+        (rendered(record, language))
         header.titleblock {
             div.name {
                 h1 { (say!(language, "report-title", job = &record.job)) }
@@ -39,6 +40,11 @@ pub(super) fn title_block(record: &JobRecord, language: Language) -> Markup {
             }
         }
     }
+}
+
+/// The first line, where no camera took the photos.
+pub(in crate::report) fn rendered(record: &JobRecord, language: Language) -> Markup {
+    html! { @if record.is_rendered() { p.rendered { strong { (say!(language, "report-rendered")) } } } }
 }
 
 fn sheet_title(record: &JobRecord) -> &str {

@@ -51,6 +51,11 @@ pub(super) struct Arguments {
     /// The log's secret that tells which repair order a missing attempt was of (default: DIR.private/order-salt, where it is)
     #[arg(long, value_name = "FILE", requires = "log")]
     log_orders: Option<PathBuf>,
+    /// Say by photo which camera took it, by the sensor's own pattern, in cameras.jsonl: a folder of patterns that
+    /// `camera fit --pattern` made; the exit code does not depend on it
+    #[cfg(feature = "sensor-pattern")]
+    #[arg(long, value_name = "DIR", conflicts_with = "stdin")]
+    cameras: Option<PathBuf>,
     /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
@@ -109,6 +114,10 @@ fn archive(arguments: &Arguments, options: &Options, signers: Option<&Signers>) 
         code = worse(code, line.exit);
     }
     say(&summary(&audit, out, language()), None);
+    #[cfg(feature = "sensor-pattern")]
+    if let Some(cameras) = &arguments.cameras {
+        say(&super::origin_audit::audit(cameras, &ledger, &audit, out)?, None);
+    }
     if let Some(held) = held? {
         say(&held.words(out, language()), None);
         code = worse(code, held.exit());

@@ -31,6 +31,11 @@ pub(super) struct Arguments {
     /// The log of attempts as it is now: it must still begin with what the folder's proof was signed for
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
+    /// Say by photo which camera took it, by the sensor's own pattern: a folder of patterns that `camera fit --pattern`
+    /// made; neither outcome nor exit code depend on it
+    #[cfg(feature = "sensor-pattern")]
+    #[arg(long, value_name = "DIR")]
+    cameras: Option<PathBuf>,
     /// Write the checks as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     json: Option<JsonTarget>,
@@ -75,6 +80,8 @@ struct Trusted {
     signers: Option<Signers>,
     authorities: Option<Authorities>,
     logs: LogTrust,
+    #[cfg(feature = "sensor-pattern")]
+    cameras: Option<super::origin::Cameras>,
 }
 
 impl Trusted {
@@ -85,7 +92,13 @@ impl Trusted {
             Authorities::read(&pem, &path.display().to_string()).map_err(|e| e.phrase().say(language()))
         });
         let logs = LogTrust::read(arguments.log_keys.as_deref(), arguments.log.as_deref())?;
-        Ok(Trusted { signers, authorities: authorities.transpose()?, logs })
+        Ok(Trusted {
+            signers,
+            authorities: authorities.transpose()?,
+            logs,
+            #[cfg(feature = "sensor-pattern")]
+            cameras: arguments.cameras.as_deref().map(super::origin::Cameras::read).transpose()?,
+        })
     }
 }
 
@@ -127,6 +140,10 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
         (true, Some(_)) => 0,
         (true, None) => UNSIGNED,
     };
+    #[cfg(feature = "sensor-pattern")]
+    if let Some(cameras) = &trusted.cameras {
+        who_photographed(folder, cameras, &mut inspection.items);
+    }
     let outcome = match code {
         ALTERED => "altered",
         UNSIGNED if inspection.signed => "intact, signer unknown",
@@ -217,6 +234,28 @@ fn measured_again(folder: &Path, items: &mut Vec<Item>) {
         }
     };
     items.push(Item { what: MEASURED.to_owned(), outcome, found });
+}
+
+/// Which camera took each photo, by its sensor's pattern.
+#[cfg(feature = "sensor-pattern")]
+fn who_photographed(folder: &Path, cameras: &super::origin::Cameras, items: &mut Vec<Item>) {
+    use super::origin::{ANOTHER, THIS};
+    let payload = folder.join("data");
+    let record = std::fs::read(payload.join("result.json")).map_err(|e| e.to_string());
+    let record = record.and_then(|bytes| serde_json::from_slice(&bytes).map_err(|e| e.to_string()));
+    let job = crate::custody::find_sealed_job(&payload).map_or_else(|| payload.clone(), |job| payload.join(job));
+    let item = |outcome, found| Item { what: "sensor pattern".to_owned(), outcome, found };
+    match record.and_then(|record| cameras.of_job(&job, &record)) {
+        Ok(told) => items.extend(told.iter().map(|photo| {
+            let outcome = match photo.says() {
+                THIS => Outcome::Passed,
+                ANOTHER => Outcome::Failed,
+                _ => Outcome::NotCheckable,
+            };
+            item(outcome, photo.phrase().clone())
+        })),
+        Err(why) => items.push(item(Outcome::NotCheckable, phrase!("pattern-not-looked", why = why))),
+    }
 }
 
 fn words(items: &[Item], outcome: &str, language: Language) -> String {

@@ -42,6 +42,10 @@ pub(super) struct Arguments {
     /// Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     pub(super) log: Option<PathBuf>,
+    /// Say by photo which camera took it, by the sensor's own pattern: a folder of patterns that `camera fit --pattern` made
+    #[cfg(feature = "sensor-pattern")]
+    #[arg(long, value_name = "DIR")]
+    pub(super) cameras: Option<PathBuf>,
     /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     pub(super) models: Option<PathBuf>,
@@ -100,6 +104,14 @@ fn verify_all(arguments: &Arguments, options: &job::Options, log: Option<&Log>) 
         complain(&message);
         return UNREADABLE;
     }
+    #[cfg(feature = "sensor-pattern")]
+    let known = match arguments.cameras.as_deref().map(super::origin::Cameras::read).transpose() {
+        Ok(known) => known,
+        Err(message) => {
+            complain(&message);
+            return UNREADABLE;
+        }
+    };
     let mut code = 0;
     let mut elements = Vec::new();
     for (path, result) in arguments.jobs.iter().zip(results) {
@@ -112,6 +124,13 @@ fn verify_all(arguments: &Arguments, options: &job::Options, log: Option<&Log>) 
                     complain(&message);
                     code = UNREADABLE;
                 });
+                #[cfg(feature = "sensor-pattern")]
+                if let Some(known) = &known
+                    && let Err(message) = say_cameras(arguments, known, path, &record)
+                {
+                    complain(&message);
+                    code = UNREADABLE;
+                }
                 elements.push(Element::Record(Box::new(record)));
             }
             Err(e) => {
@@ -141,6 +160,19 @@ fn verify_all(arguments: &Arguments, options: &job::Options, log: Option<&Log>) 
         }
     }
     code
+}
+
+/// Which camera took the job's photos.
+#[cfg(feature = "sensor-pattern")]
+fn say_cameras(
+    arguments: &Arguments,
+    known: &super::origin::Cameras,
+    path: &Path,
+    record: &JobRecord,
+) -> Result<(), String> {
+    let told = known.of_job(path, record)?;
+    say(&format!("\n{}", super::origin::words(&told, language())), arguments.json.as_ref());
+    Ok(())
 }
 
 /// Adds what could be measured to the log, in one go.

@@ -114,6 +114,8 @@ fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
         json: None,
         private: false,
         report: arguments.report.clone(),
+        #[cfg(feature = "sensor-pattern")]
+        cameras: None,
         models: arguments.models.clone(),
         threads: arguments.threads,
     })

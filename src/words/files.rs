@@ -40,4 +40,5 @@ files! {
     "trends"
     "fit"
     "bay"
+    "pattern"
 }

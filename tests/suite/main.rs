@@ -51,6 +51,8 @@ mod real;
 mod reference;
 mod report;
 mod sampled_bay;
+#[cfg(feature = "sensor-pattern")]
+mod sensor;
 mod sheet;
 mod sheet_door;
 mod staged;

@@ -141,6 +141,7 @@ evidence-item =
         [authority] Zeitstempelstelle
         [measured-again] neu gemessen
         [log] Versuchsprotokoll
+        [sensor-pattern] Sensormuster
        *[other] { $item }
     }
 evidence-whole =

@@ -141,6 +141,7 @@ evidence-item =
         [authority] authority
         [measured-again] measured again
         [log] log
+        [sensor-pattern] sensor's pattern
        *[other] { $item }
     }
 evidence-whole =

@@ -141,6 +141,7 @@ evidence-item =
         [authority] autoridad
         [measured-again] medido de nuevo
         [log] registro
+        [sensor-pattern] patrón del sensor
        *[other] { $item }
     }
 evidence-whole =

@@ -141,6 +141,7 @@ evidence-item =
         [authority] autorité
         [measured-again] remesuré
         [log] journal
+        [sensor-pattern] motif du capteur
        *[other] { $item }
     }
 evidence-whole =

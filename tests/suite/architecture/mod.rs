@@ -17,7 +17,7 @@ use std::{
 use scan::Source;
 
 /// Each room's floor.
-const FLOORS: [(&str, u8); 30] = [
+const FLOORS: [(&str, u8); 31] = [
     ("words", 0),
     ("geom", 0),
     ("num", 0),
@@ -30,6 +30,7 @@ const FLOORS: [(&str, u8); 30] = [
     ("setup", 1),
     ("folder", 1),
     ("photo", 2),
+    ("pattern", 3),
     ("detect", 3),
     ("pose", 4),
     ("measure", 5),

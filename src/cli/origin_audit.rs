@@ -57,9 +57,7 @@ fn kept(file: &Path, patterns: &str) -> Result<BTreeMap<String, Value>, String> 
 }
 
 fn looked_at(cameras: &Cameras, patterns: &str, ledger: &Ledger, judged: &Judged) -> Value {
-    let head = |key: &str, value: Value| {
-        json!({ "format": FORMAT, "path": judged.path, "digest": judged.digest, "patterns": patterns, key: value })
-    };
+    let head = |key: &str, value: Value| json!({ "format": FORMAT, "path": judged.path, "digest": judged.digest, "patterns": patterns, key: value });
     let of_job = || -> Result<Value, String> {
         let record = ledger.outcome(judged).map_err(|e| e.phrase().say(Language::English))??;
         let named = PathBuf::from(&judged.path);

@@ -45,6 +45,7 @@ fn metadata() -> Value {
             .args(["metadata", "--format-version", "1", "--locked", "--offline"])
             // Where the program is built with it, what it needs is on this machine.
             .args(if cfg!(feature = "parquet") { &["--features", "parquet"][..] } else { &[] })
+            .args(if cfg!(feature = "sensor-pattern") { &["--features", "sensor-pattern"][..] } else { &[] })
             .args(more)
             .current_dir(root())
             .output()

@@ -97,10 +97,12 @@ impl Correlator {
         for block in self.blocks(size) {
             self.add(photo, pattern, block);
         }
-        self.surface()
+        let mut surface = self.surface();
+        surface.even_out(photo.size(), pattern.size());
+        surface
     }
 
-    /// One block.
+    /// One block, not evened out.
     pub(super) fn one(&mut self, photo: &impl Values, pattern: &impl Values, block: [usize; 2]) -> Surface {
         self.add(photo, pattern, block);
         self.surface()
@@ -117,7 +119,37 @@ fn place(picture: &impl Values, [left, top]: [usize; 2], block: [usize; 2], mut 
     }
 }
 
+/// How many pixels meet at each shift along one side, in blocks of that length, which go round.
+fn meeting(photo: usize, pattern: usize, block: usize) -> Vec<f32> {
+    let mut count = vec![0usize; block];
+    for start in (0..photo.max(pattern)).step_by(block) {
+        let [a, b] = [photo, pattern].map(|n| n.saturating_sub(start).min(block));
+        for (s, count) in count.iter_mut().enumerate() {
+            *count += a.min(s + b).saturating_sub(s) + a.min((s + b).saturating_sub(block));
+        }
+    }
+    count.iter().map(|n| *n as f32).collect()
+}
+
+/// Shifts at which fewer than this share of the most pixels meet are not looked at.
+const LEAST_MEETING: f32 = 0.25;
+
 impl Surface {
+    /// Makes noise as large at every shift: correlation of noise grows with the root of how many pixels meet there. Without
+    /// this the shifts that most pixels share stand out of the others without any pattern.
+    pub(super) fn even_out(&mut self, photo: [usize; 2], pattern: [usize; 2]) {
+        let across = meeting(photo[0], pattern[0], self.width);
+        let down = meeting(photo[1], pattern[1], self.height);
+        let most = |side: &[f32]| side.iter().fold(0.0f32, |a, b| a.max(*b));
+        let all = most(&across) * most(&down);
+        for (row, down) in self.values.chunks_mut(self.width).zip(&down) {
+            for (x, across) in row.iter_mut().zip(&across) {
+                let share = across * down / all.max(1.0);
+                *x = if share < LEAST_MEETING { 0.0 } else { *x / share.sqrt() };
+            }
+        }
+    }
+
     /// The highest point, and what it stands out by.
     pub(super) fn peak(&self) -> Peak {
         let highest = self.values.iter().enumerate().max_by(|a, b| a.1.total_cmp(b.1));
@@ -133,7 +165,8 @@ impl Surface {
                 energy(self.values[y * self.width + x])
             })
             .sum();
-        let rest = (self.values.len() - side * side) as f64;
+        let looked_at = self.values.iter().filter(|x| **x != 0.0).count();
+        let rest = looked_at.saturating_sub(side * side).max(1) as f64;
         let noise = (all - near).max(0.0) / rest;
         let pce = if value > 0.0 && noise > 0.0 { value * value / noise } else { 0.0 };
         let signed = |p: usize, n: usize| if 2 * p >= n { p as i32 - n as i32 } else { p as i32 };
@@ -167,10 +200,31 @@ mod tests {
                 a.values[v * width + u] * b.values[i]
             };
             let wanted: f32 = (0..width * height).map(product).sum();
+            // All pixels meet at every shift here, as it goes round.
             // Four times, and times their count: nothing is divided where only ratios count.
             let found = surface.values[dv * width + du] / (4 * width * height) as f32;
             assert!((found - wanted).abs() < 1e-4, "{du} {dv}: {found} {wanted}");
         }
+    }
+
+    #[test]
+    fn pixels_that_meet_are_counted_and_noise_is_even() {
+        // One block of ten, a photo of six and a pattern of four: counted by hand.
+        assert_eq!(meeting(6, 4, 10), [4.0, 4.0, 4.0, 3.0, 2.0, 1.0, 0.0, 1.0, 2.0, 3.0]);
+        assert_eq!(meeting(20, 20, 10), [20.0; 10]);
+        // Noise of a crop in a larger pattern: its square is the same where all of it meets as where half does.
+        let surface = Correlator::new(512, 512).whole(&noise(260, 200, 8), &noise(400, 380, 9));
+        let square = |u: std::ops::Range<usize>, v: std::ops::Range<usize>| {
+            let n = (u.len() * v.len()) as f64;
+            v.flat_map(|v| u.clone().map(move |u| v * 512 + u))
+                .map(|i| f64::from(surface.values[i]).powi(2))
+                .sum::<f64>()
+                / n
+        };
+        let (whole, half) = (square(380..500, 340..500), square(100..140, 340..500));
+        assert!((whole / half - 1.0).abs() < 0.1, "{whole} {half}");
+        let peak = surface.peak();
+        assert!((12.0..40.0).contains(&peak.pce), "{peak:?}");
     }
 
     #[test]

@@ -123,6 +123,7 @@ impl Photo<'_> {
             for (place, surface) in &blocks {
                 sum.add_moved(surface, place.map(|p| (p * scale).round() as i32));
             }
+            sum.even_out(size, size);
             let told = |peak: Peak| Found {
                 pce: peak.pce,
                 shift_px: peak.shift,

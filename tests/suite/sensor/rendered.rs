@@ -14,6 +14,7 @@ pub(super) const STRENGTH: f64 = 0.007;
 pub(super) struct Lit {
     scene: Scene,
     light: Vec<LinearPicture>,
+    pub(super) strength: f64,
 }
 
 /// What becomes of the light.
@@ -34,7 +35,7 @@ impl Lit {
         let photo = |i: usize| PhotoSpec::new(&format!("{i}.jpg"), eye(i), [3500.0, 0.0, 600.0]);
         scene.spec.photo = Some((0..photos).map(photo).collect());
         let light = (0..photos).into_par_iter().map(|i| scene.render_linear(i).unwrap()).collect();
-        Lit { scene, light }
+        Lit { scene, light, strength: STRENGTH }
     }
 
     /// Photo `index` as the camera with this sensor would store it; `draw` is another one for each shot.
@@ -53,7 +54,7 @@ impl Lit {
     ) -> Luma {
         let mut scene = self.scene.clone().with_seed(draw);
         scene.spec.insides = developed.insides.clone();
-        scene.spec.insides.pattern = Some(Strength::Fixed(STRENGTH));
+        scene.spec.insides.pattern = Some(Strength::Fixed(self.strength));
         scene.spec.insides.sensor = Some(sensor);
         let picture = scene.develop(index, &self.light[index]).unwrap();
         let (width, height) = (picture.width - moved[0], picture.height - moved[1]);

@@ -33,8 +33,13 @@ fn conditions() -> Vec<(String, Developed, [usize; 2])> {
     for quality in [85, 75, 60] {
         all.push((format!("JPEG {quality}"), with(|i| i.jpeg_quality = fixed(f64::from(quality))), [0, 0]));
     }
-    all.push(("local tone mapping".to_owned(), with(|i| (i.tone_compression, i.tone_detail) = (fixed(0.55), fixed(1.25))), [0, 0]));
-    let denoise = |kind, reach| with(move |i| (i.noise, i.denoise, i.denoise_reach) = (fixed(2.0), Some(kind), fixed(reach)));
+    all.push((
+        "local tone mapping".to_owned(),
+        with(|i| (i.tone_compression, i.tone_detail) = (fixed(0.55), fixed(1.25))),
+        [0, 0],
+    ));
+    let denoise =
+        |kind, reach| with(move |i| (i.noise, i.denoise, i.denoise_reach) = (fixed(2.0), Some(kind), fixed(reach)));
     all.push(("bilateral filter, 4x the ISO".to_owned(), denoise(Denoise::Bilateral, 0.04), [0, 0]));
     all.push(("non-local means, 4x the ISO".to_owned(), denoise(Denoise::NonLocalMeans, 0.03), [0, 0]));
     for frames in [2.0, 4.0, 8.0] {

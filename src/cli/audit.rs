@@ -24,42 +24,29 @@ use crate::words::{Figure, Language, Phrase, Value, phrase, say};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Folders that hold job and evidence folders, or are ones
     #[arg(value_name = "PATH", required_unless_present = "stdin", conflicts_with = "stdin")]
     paths: Vec<PathBuf>,
-    /// Where results and the report go; run again, only what is new or changed is judged
     #[arg(long, value_name = "DIR", required_unless_present = "stdin", conflicts_with = "stdin")]
     out: Option<PathBuf>,
-    /// Read job paths from standard input and write one JSON line for each to standard output
     #[arg(long)]
     stdin: bool,
-    /// Judge again what was judged before, by any version of the program, and list what that changed
     #[arg(long, conflicts_with = "stdin")]
     recompute: bool,
-    /// Whose signatures count: a file of allowed signers, as ssh-keygen has it
     #[arg(long, value_name = "FILE")]
     signers: Option<PathBuf>,
-    /// Hold the archive against this log of attempts; what differs goes into log.json, the newest checkpoint into log-checkpoint
     #[arg(long, value_name = "DIR", conflicts_with = "stdin")]
     log: Option<PathBuf>,
-    /// Whose logs and witnesses count: a file of verifier keys, one a line
     #[arg(long, value_name = "FILE", requires = "log")]
     log_keys: Option<PathBuf>,
-    /// A checkpoint of the log that was kept from before (the one in the audit's own folder is used in any case)
     #[arg(long, value_name = "FILE", requires = "log")]
     log_earlier: Vec<PathBuf>,
-    /// The log's secret that tells which repair order a missing attempt was of (default: DIR.private/order-salt, where it is)
     #[arg(long, value_name = "FILE", requires = "log")]
     log_orders: Option<PathBuf>,
-    /// Say by photo which camera took it, by the sensor's own pattern, in cameras.jsonl: a folder of patterns that
-    /// `camera fit --pattern` made; the exit code does not depend on it
     #[cfg(feature = "sensor-pattern")]
     #[arg(long, value_name = "DIR", conflicts_with = "stdin")]
     cameras: Option<PathBuf>,
-    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
-    /// Number of threads (default: one for each core)
     #[arg(long, value_name = "N")]
     threads: Option<usize>,
 }

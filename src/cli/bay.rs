@@ -17,28 +17,20 @@ use crate::words::say;
 /// What is typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Photos of the floor sheets and the wheel plates; neighbouring photos share some of them
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
-    /// Marker kit: a kit file or the name of one
     #[arg(long, alias = "rig", value_name = "FILE")]
     kit: String,
-    /// Camera file or the name of one
     #[arg(long, value_name = "FILE", default_value = "demo-phone")]
     camera: String,
-    /// Set-up sheet with [limits]: a file or the name of one
     #[arg(long, value_name = "FILE")]
     setup: Option<String>,
-    /// Job folder or job.toml with the vehicle's sizes
     #[arg(long, value_name = "FILE")]
     job: Option<PathBuf>,
-    /// Write the result as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     json: Option<JsonTarget>,
-    /// Write bay.html and bay.svg into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
-    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }
@@ -84,7 +76,7 @@ fn measure(args: &Arguments) -> Result<BayRecord, String> {
         }
     };
     let wanted = BayWanted { kit: &kit, camera: &camera, vehicle: &vehicle, limits: &limits };
-    let record = check_bay(&args.photos, &wanted).map_err(|e| e.to_string())?;
+    let record = check_bay(&args.photos, &wanted).map_err(|e| e.say(language()))?;
     say(&bay_text(&record, language()), args.json.as_ref());
     if let Some(folder) = &args.report {
         make_folder(folder)?;

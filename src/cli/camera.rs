@@ -8,7 +8,7 @@ use crate::camera::{LensModel, Profile};
 use crate::fit::{self, CameraFit, Options};
 use crate::folder::{Kind, Models};
 use crate::marker::{Board, Kit};
-use crate::words::{Language, Phrase, say};
+use crate::words::{Phrase, say};
 
 /// The fit, or what became of it, is not fit for use.
 const NOT_FIT: u8 = 3;
@@ -22,40 +22,29 @@ pub(super) struct Arguments {
 
 #[derive(Debug, clap::Subcommand)]
 enum Task {
-    /// Fit a camera to 12 to 20 photos of a board, or to ordinary photos of a surveyed kit
-    #[command(after_help = super::FIT_CODES)]
     Fit(Fit),
 }
 
 #[derive(Debug, clap::Args)]
 struct Fit {
-    /// Photos of the board (or kit), all by one camera at one zoom
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
-    /// The board, or a surveyed kit instead: a file, or a name among the models
     #[arg(long, value_name = "FILE")]
     board: String,
-    /// The camera file to write
     #[arg(long, value_name = "FILE")]
     out: PathBuf,
-    /// The lens model
     #[arg(long, value_enum, default_value = "brown-conrady")]
     model: Model,
-    /// Also write the sensor's own pattern, by which the camera's photos are known again (verify, check, audit --cameras);
-    /// its file name ends in .pattern
     #[cfg(feature = "sensor-pattern")]
     #[arg(long, value_name = "FILE")]
     pattern: Option<PathBuf>,
-    /// Write a page with residuals, coverage and uncertainty into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
 }
 
 #[derive(Debug, Clone, Copy, clap::ValueEnum)]
 enum Model {
-    /// Most lenses: k1 k2 p1 p2 k3
     BrownConrady,
-    /// Very wide ones: k1 k2 k3 k4
     KannalaBrandt,
 }
 
@@ -81,12 +70,12 @@ fn work(typed: &Fit) -> Result<u8, (u8, String)> {
     let fitted = match target(&typed.board).map_err(unreadable)? {
         Target::Board(board) => on_board(typed, &board, Options { name: name.clone(), model }),
         Target::Kit(kit) => on_kit(typed, &kit, &name, model),
-    };
+    }?;
     #[cfg(feature = "sensor-pattern")]
-    if let (Ok(_), Some(file)) = (&fitted, &typed.pattern) {
+    if let Some(file) = &typed.pattern {
         write_pattern(file, &name, &typed.photos)?;
     }
-    fitted
+    Ok(fitted)
 }
 
 /// The sensor's pattern; it does not need a camera that is fit for use.
@@ -134,7 +123,8 @@ fn on_kit(typed: &Fit, kit: &Kit, name: &str, model: LensModel) -> Result<u8, (u
 
 /// The camera file; one that is not fit for use says so to whoever opens it.
 fn write_camera<'a>(out: &Path, profile: &Profile, reasons: impl Iterator<Item = &'a Phrase>) -> Result<(), String> {
-    let comments: String = reasons.map(|why| format!("# NOT FIT FOR USE: {}\n", why.say(Language::English))).collect();
+    let comment = |why: &Phrase| format!("# {}\n", say!(language(), "cli-file-not-fit", why = why.clone()));
+    let comments: String = reasons.map(comment).collect();
     write_file(out, (comments + &profile.to_toml()).as_bytes())?;
     say(&(say!(language(), "fit-wrote", file = out.display().to_string()) + "\n"), None);
     Ok(())

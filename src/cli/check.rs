@@ -16,30 +16,21 @@ use crate::words::{Figure, Language, Value, phrase, say};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Evidence folder, also as one file
     #[arg(value_name = "DIR")]
     folder: PathBuf,
-    /// Whose signatures count: a file of allowed signers, as ssh-keygen has it
     #[arg(long, value_name = "FILE")]
     signers: Option<PathBuf>,
-    /// Whose timestamps count: root certificates of authorities (PEM)
     #[arg(long, value_name = "FILE")]
     timestamp_ca: Option<PathBuf>,
-    /// Whose logs of attempts count: a file of verifier keys of logs and witnesses, one a line
     #[arg(long, value_name = "FILE")]
     log_keys: Option<PathBuf>,
-    /// The log of attempts as it is now: it must still begin with what the folder's proof was signed for
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
-    /// Say by photo which camera took it, by the sensor's own pattern: a folder of patterns that `camera fit --pattern`
-    /// made; neither outcome nor exit code depend on it
     #[cfg(feature = "sensor-pattern")]
     #[arg(long, value_name = "DIR")]
     cameras: Option<PathBuf>,
-    /// Write the checks as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     json: Option<JsonTarget>,
-    /// Number of threads (default: one for each core)
     #[arg(long, value_name = "N")]
     threads: Option<usize>,
 }

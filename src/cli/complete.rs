@@ -6,12 +6,12 @@ use std::path::{Path, PathBuf};
 use clap_complete::Shell;
 
 use super::UNREADABLE;
-use super::output::{cannot_write, complain, make_folder, say, write_file};
+use super::output::{self, cannot_write, complain, language, make_folder, write_file};
+use crate::words::{Language, say};
 
 /// Options of `completions` as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Completions {
-    /// The shell
     #[arg(value_name = "SHELL")]
     shell: Shell,
 }
@@ -19,7 +19,6 @@ pub(super) struct Completions {
 /// Options of `man` as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Man {
-    /// Folder for one page of the program and one of each command
     #[arg(long, value_name = "DIR")]
     out: PathBuf,
 }
@@ -28,7 +27,7 @@ pub(super) struct Man {
 pub(super) fn completions(arguments: &Completions, mut command: clap::Command) -> u8 {
     let mut script = Vec::new();
     clap_complete::generate(arguments.shell, &mut command, "baywitness", &mut script);
-    say(&String::from_utf8_lossy(&script), None);
+    output::say(&String::from_utf8_lossy(&script), None);
     0
 }
 
@@ -43,10 +42,9 @@ pub(super) fn man(arguments: &Man, command: clap::Command) -> u8 {
     }
 }
 
-fn pages(arguments: &Man, mut command: clap::Command) -> Result<(), String> {
+fn pages(arguments: &Man, command: clap::Command) -> Result<(), String> {
     let folder = &arguments.out;
     make_folder(folder)?;
-    command.build();
     let mut open = vec![command];
     while let Some(command) = open.pop() {
         open.extend(command.get_subcommands().filter(|c| c.get_name() != "help").cloned());
@@ -54,7 +52,26 @@ fn pages(arguments: &Man, mut command: clap::Command) -> Result<(), String> {
         let name = page.get_filename();
         let mut text = Vec::new();
         page.render(&mut text).map_err(|e| cannot_write(Path::new(&name), &e))?;
-        write_file(&folder.join(name), &text)?;
+        write_file(&folder.join(name), headed(&String::from_utf8_lossy(&text), language()).as_bytes())?;
     }
     Ok(())
+}
+
+/// A page with its headings in the language.
+fn headed(page: &str, language: Language) -> String {
+    let heading = |english: &str| match english {
+        "NAME" => Some(say!(language, "help-man-name")),
+        "SYNOPSIS" => Some(say!(language, "help-man-synopsis")),
+        "DESCRIPTION" => Some(say!(language, "help-man-description")),
+        "OPTIONS" => Some(say!(language, "help-man-options")),
+        "SUBCOMMANDS" => Some(say!(language, "help-man-commands")),
+        "EXTRA" => Some(say!(language, "help-man-codes")),
+        "VERSION" => Some(say!(language, "help-man-version")),
+        _ => None,
+    };
+    let line = |line: &str| match line.strip_prefix(".SH ").and_then(heading) {
+        Some(heading) => format!(".SH \"{heading}\"\n"),
+        None => format!("{line}\n"),
+    };
+    page.lines().map(line).collect()
 }

@@ -14,13 +14,10 @@ use crate::words::{Figure, say};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Photos (JPEG, PNG or HEIC)
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
-    /// Write what was found as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     json: Option<JsonTarget>,
-    /// Number of threads (default: one for each core)
     #[arg(long, value_name = "N")]
     threads: Option<usize>,
 }

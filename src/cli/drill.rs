@@ -17,47 +17,31 @@ pub(super) struct Arguments {
 
 #[derive(Debug, clap::Subcommand)]
 enum What {
-    /// Make jobs with hidden mistakes
     New {
-        /// 1: one large mistake, to 5: up to three small ones, or none
-        #[arg(long, value_name = "N")]
+        #[arg(long, value_name = "N", value_parser = super::typed::whole::<u8, 0, 99>)]
         level: u8,
-        /// How many jobs
         #[arg(long, value_name = "K", default_value_t = 5)]
         count: usize,
-        /// Folder to make; it must not hold a drill yet
         #[arg(long, value_name = "DIR")]
         out: PathBuf,
-        /// The same number makes the same mistakes again
         #[arg(long, value_name = "S")]
         seed: Option<u64>,
     },
-    /// Say what is wrong in a job; several mistakes are several answers
     Answer {
-        /// The drill's folder
         dir: PathBuf,
-        /// The job, such as DRILL-01
         job: String,
-        /// The finding's code, or none
         finding: String,
-        /// Which way to move: HOW-TO.txt lists the words
         #[arg(default_value = "")]
         way: String,
-        /// By how much, mm or degrees
         #[arg(default_value = "")]
         size: String,
     },
-    /// Mark the answers, and add them to the trainee's progress
     Mark {
-        /// The drill's folder
         dir: PathBuf,
-        /// Who practised
         #[arg(long, value_name = "NAME", default_value = "trainee")]
         trainee: String,
-        /// Where progress is kept (default: drills.jsonl beside the drill's folder); its page is written beside it
         #[arg(long, value_name = "FILE")]
         progress: Option<PathBuf>,
-        /// Day of the mark (default: today)
         #[arg(long, value_name = "DATE", value_parser = super::date)]
         day: Option<time::Date>,
     },

@@ -13,16 +13,12 @@ use crate::words::{Value, say};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Folders that hold job and evidence folders, or are ones
     #[arg(value_name = "PATH", required = true)]
     paths: Vec<PathBuf>,
-    /// The day (default: today)
     #[arg(long, value_name = "DATE", value_parser = super::date)]
     on: Option<Date>,
-    /// Timestamps that end within so many days are due
-    #[arg(long, value_name = "DAYS", default_value_t = 90, value_parser = clap::value_parser!(u16).range(0..=3650))]
+    #[arg(long, value_name = "DAYS", default_value_t = 90, value_parser = super::typed::whole::<u16, 0, 3650>)]
     ahead: u16,
-    /// Write the list as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     json: Option<JsonTarget>,
 }

@@ -11,7 +11,6 @@ use crate::words::{Language, say};
 /// What is typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Codes as they stand in a report, or exit codes; left out: all codes in one line each
     #[arg(value_name = "CODE")]
     codes: Vec<String>,
 }

@@ -11,10 +11,8 @@ use crate::words::say;
 /// What is typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Folder to write gallery.html and its pictures, jobs and reports into
     #[arg(long, value_name = "DIR")]
     out: PathBuf,
-    /// Codes to show; left out: all
     #[arg(value_name = "CODE")]
     codes: Vec<String>,
 }

@@ -10,19 +10,15 @@ use crate::words::{Figure, Phrase, phrase, say};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Readings: a CSV file with the columns operator, part and value
     #[arg(value_name = "FILE.csv")]
     readings: PathBuf,
-    /// How the spread is divided (default: both are printed)
     #[arg(long, value_enum)]
     method: Option<Method>,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
 enum Method {
-    /// Average and range
     Range,
-    /// Analysis of variance
     Anova,
 }
 
@@ -44,7 +40,7 @@ fn work(typed: &Arguments) -> Result<(), String> {
         .map_err(|(line, why)| say!(language(), "cli-gauge-line", file = file.to_string(), line = line, why = why))?;
     for (wanted, method) in [(Method::Range, GaugeMethod::AverageAndRange), (Method::Anova, GaugeMethod::Anova)] {
         if typed.method.is_none_or(|m| m == wanted) {
-            say(&words(&gauge_study(&readings, method).map_err(|e| format!("{file}: {e}"))?), None);
+            say(&words(&gauge_study(&readings, method).map_err(|e| format!("{file}: {}", e.say(language())))?), None);
         }
     }
     Ok(())

@@ -24,63 +24,35 @@ pub(super) struct Arguments {
 
 #[derive(Debug, clap::Subcommand)]
 enum What {
-    /// Make an empty log with a key of its own
-    ///
-    /// Prints the verifier key to publish. The private key, and the secret that salts repair orders, lie in DIR.private.
     New {
-        /// The log's folder
         #[arg(value_name = "DIR")]
         folder: PathBuf,
-        /// The log's name, as a web address without https://, such as shop.example/attempts
         #[arg(long, value_name = "NAME")]
         origin: String,
     },
-    /// List the newest entries
     Show {
-        /// The log's folder
         #[arg(value_name = "DIR")]
         folder: PathBuf,
-        /// How many
         #[arg(long, value_name = "N", default_value_t = 20)]
         last: usize,
     },
-    /// Check every entry, hash and signature, and that no entry was changed since a checkpoint was kept
-    #[command(
-        after_help = "Exit code: 0 it holds, 1 it was rewritten, truncated, forked or altered, 2 unreadable, 3 it \
-                            holds, but no key that counts signed it or times are out of order"
-    )]
     Check {
-        /// The log's folder
         #[arg(value_name = "DIR")]
         folder: PathBuf,
-        /// Whose logs and witnesses count: a file of verifier keys, one a line
         #[arg(long, value_name = "FILE")]
         keys: Option<PathBuf>,
-        /// A checkpoint that was kept from before; may be given several times
         #[arg(long, value_name = "FILE")]
         earlier: Vec<PathBuf>,
     },
-    /// Cosign the newest checkpoint as a witness, where it continues what this witness has seen
-    ///
-    /// Run on another machine than the log's, on the shared folder or a copy of it. The cosigned checkpoint is put into
-    /// DIR/witnessed; from a copy it is carried back there.
-    #[command(
-        after_help = "Exit code: 0 cosigned, 1 refused: the log was rewritten, truncated, forked or altered, 2 unreadable"
-    )]
     Witness {
-        /// The log's folder
         #[arg(value_name = "DIR")]
         folder: PathBuf,
-        /// The witness's key of ssh-keygen (ed25519), of no other use
         #[arg(long, value_name = "FILE")]
         key: PathBuf,
-        /// The witness's name, such as association.example/witness
         #[arg(long, value_name = "NAME")]
         name: String,
-        /// The verifier key of the log: a file with one key a line
         #[arg(long, value_name = "FILE")]
         keys: PathBuf,
-        /// Where this witness remembers what it saw (default: KEY.seen)
         #[arg(long, value_name = "FILE")]
         seen: Option<PathBuf>,
     },

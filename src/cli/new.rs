@@ -13,19 +13,14 @@ use crate::words::say;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// The job's folder, which is made; its last part is the job's number
     #[arg(value_name = "JOB")]
     folder: PathBuf,
-    /// Set-up sheet: a name of the models, as `setup check` takes it
     #[arg(long, value_name = "NAME")]
     setup: String,
-    /// Marker kit, a name of the models
     #[arg(long, alias = "rig", value_name = "NAME", default_value = "bay-a4")]
     kit: String,
-    /// Camera, a name of the models; left out, each photo's own record chooses
     #[arg(long, value_name = "NAME")]
     camera: Option<String>,
-    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }

@@ -108,7 +108,7 @@ pub(super) fn wish() -> Wish {
 /// A language as typed.
 pub(super) fn language_of(tag: &str) -> Result<Language, String> {
     let known = Language::ALL.map(Language::tag).join(", ");
-    Language::of_tag(tag).ok_or_else(|| say!(language(), "cli-not-spoken", known = known))
+    Language::of_tag(tag).ok_or_else(|| say!(language(), "help-not-choice", known = known))
 }
 
 /// Prints words for people: to stdout, or to stderr where stdout carries JSON.

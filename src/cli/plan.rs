@@ -17,47 +17,32 @@ use crate::words::say;
 /// What is typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Marker kit: a kit file or the name of one
     #[arg(long, alias = "rig", value_name = "FILE")]
     kit: String,
-    /// Set-up sheet: a file or the name of one
     #[arg(long, value_name = "FILE")]
     setup: String,
-    /// Camera file or the name of one; demo-phone is an invented one for demonstration
     #[arg(long, value_name = "FILE", default_value = "demo-phone")]
     camera: String,
-    /// Job folder or job.toml with the vehicle's sizes (default: a middling car)
     #[arg(long, value_name = "FILE")]
     job: Option<PathBuf>,
-    /// An earlier job by the same phone (a folder), again for each: its photos' corner noise is counted on
-    /// (default: what the fit of the camera found)
     #[arg(long, value_name = "JOB")]
     earlier: Vec<PathBuf>,
-    /// So many photos (default: the fewest that decide every check)
-    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(2..=12))]
+    #[arg(long, value_name = "N", value_parser = super::typed::whole::<u16, 2, 12>)]
     photos: Option<u16>,
-    /// A camera position in mm: in front of the rear axle, to the vehicle's left, above the floor; again for each photo
     #[arg(long, value_name = "X,Y,Z", allow_hyphen_values = true, value_parser = three)]
     from: Vec<[f64; 3]>,
-    /// Also say from where one photo is worth most after the stand was moved
     #[arg(long)]
     after_move: bool,
-    /// Clear width of the bay, mm
     #[arg(long, value_name = "MM", default_value_t = 4000.0, value_parser = length)]
     width: f64,
-    /// Clear length in front of the vehicle's nose, mm (default: what the sheet needs, else 6000)
     #[arg(long, value_name = "MM", value_parser = length)]
     ahead: Option<f64>,
-    /// A post that nobody can stand in: in front of the rear axle, to the left, mm; again for each
     #[arg(long, value_name = "X,Y", allow_hyphen_values = true, value_parser = two)]
     post: Vec<[f64; 2]>,
-    /// Write the plan as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     json: Option<JsonTarget>,
-    /// Write plan.html and plan.svg into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
-    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }

@@ -17,22 +17,16 @@ const OUT: u8 = 3;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Photos of the reference, four or more from different sides
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
-    /// The reference as first surveyed: the kit that `survey` wrote
     #[arg(long, alias = "rig", value_name = "FILE")]
     kit: String,
-    /// The log of all checks; a line is added
     #[arg(long, value_name = "FILE.csv")]
     log: PathBuf,
-    /// The camera: a file, or a name among the models (default: picked by each photo's own record)
     #[arg(long, value_name = "FILE")]
     camera: Option<String>,
-    /// The day, where the photos' own records do not say
     #[arg(long, value_name = "DATE", value_parser = super::date)]
     date: Option<Date>,
-    /// Write the control charts into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
 }

@@ -13,13 +13,10 @@ use crate::words::say;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Evidence folder, also as one file
     #[arg(value_name = "DIR")]
     folder: PathBuf,
-    /// The copy to make; a name that ends in .tar makes one file of it
     #[arg(long, value_name = "DIR")]
     out: PathBuf,
-    /// What else of every photo stays visible, as seen upright: left, top, right, bottom in percent
     #[arg(long, value_name = "L,T,R,B", value_parser = area)]
     show: Vec<Area>,
 }

@@ -8,7 +8,6 @@ use crate::words::say;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// A format, such as result/1; none lists those that there are
     #[arg(value_name = "FORMAT")]
     format: Option<String>,
 }

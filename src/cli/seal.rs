@@ -19,25 +19,18 @@ use crate::words::say;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Job folder; several of one repair order (`series`) get an evidence folder each, with an index
     #[arg(required = true, value_name = "JOB")]
     jobs: Vec<PathBuf>,
-    /// The evidence folder to make; a name that ends in .tar makes one file of it; for several jobs the folder that holds theirs
     #[arg(long, value_name = "DIR")]
     out: PathBuf,
-    /// Sign with this key of ssh-keygen (ed25519); a .pub file names one that the agent holds
     #[arg(long, value_name = "FILE")]
     key: Option<PathBuf>,
-    /// Put in this answer of a timestamp authority (RFC 3161), given for a request of the same job and key
     #[arg(long, value_name = "FILE")]
     timestamp: Option<PathBuf>,
-    /// Also write the request to send to a timestamp authority
     #[arg(long, value_name = "FILE")]
     timestamp_request: Option<PathBuf>,
-    /// Add each job to this log of attempts, and seal the proof of it (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
-    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }

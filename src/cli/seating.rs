@@ -18,25 +18,18 @@ const NOT_FIT: u8 = 3;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// One folder of photos for each time the plate was clamped on, or result files of `verify --json`
     #[arg(required = true, value_name = "FOLDER|RESULT.json")]
     seatings: Vec<PathBuf>,
-    /// The kit: a file, or a name among the models
     #[arg(long, alias = "rig", value_name = "FILE")]
     kit: String,
-    /// The plate: a carrier of the kit
     #[arg(long, value_name = "CARRIER")]
     plate: String,
-    /// A carrier that stayed where it was (default: the first target stand)
     #[arg(long, value_name = "CARRIER")]
     against: Option<String>,
-    /// Likewise after the wheel was turned by half a turn, the plate left on: gives the run-out
     #[arg(long, value_name = "FOLDER|RESULT.json", num_args = 1..)]
     turned: Vec<PathBuf>,
-    /// The camera: a file, or a name among the models (default: picked by each photo's own record)
     #[arg(long, value_name = "FILE")]
     camera: Option<String>,
-    /// The kit to write, with the found seating at this plate
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
 }

@@ -17,31 +17,22 @@ use crate::words::say;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Where to listen; anything but 127.0.0.1 asks each device for the code on this terminal
     #[arg(long, value_name = "ADDR:PORT", default_value = "127.0.0.1:8425")]
     listen: SocketAddr,
-    /// The folder of job folders; made where it does not exist
     #[arg(long, value_name = "DIR", default_value = "jobs")]
     jobs: PathBuf,
-    /// Sign closed jobs with this key of ssh-keygen (ed25519); a .pub file names one that the agent holds
     #[arg(long, value_name = "FILE")]
     key: Option<PathBuf>,
-    /// Encrypt with this certificate (PEM, those that vouch for it behind it); taken up anew when it changes
     #[arg(long, value_name = "FILE", requires = "tls_key")]
     tls_cert: Option<PathBuf>,
-    /// The certificate's private key (PEM)
     #[arg(long, value_name = "FILE", requires = "tls_cert")]
     tls_key: Option<PathBuf>,
-    /// Encrypt with a certificate of the page's own, made once and kept with the jobs
     #[arg(long, conflicts_with = "tls_cert")]
     tls_own: bool,
-    /// What phones type for this machine, such as bay.example; the own certificate bears it; may be repeated
     #[arg(long = "name", value_name = "NAME")]
     names: Vec<String>,
-    /// Add every verdict that changed to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
-    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }
@@ -66,7 +57,7 @@ fn serve(arguments: Arguments) -> Result<(), String> {
 /// What was typed as one ready value.
 fn ready(arguments: Arguments) -> Result<Options, String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.say(language()))?;
-    let open = |path: &Path| Key::open(path, &ask).map_err(|e| e.to_string());
+    let open = |path: &Path| Key::open(path, &ask).map_err(|e| e.phrase().say(language()));
     Ok(Options {
         listen: arguments.listen,
         jobs: arguments.jobs,

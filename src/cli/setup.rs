@@ -22,30 +22,20 @@ pub(super) struct Arguments {
 
 #[derive(Debug, clap::Subcommand)]
 enum Command {
-    /// Explain a set-up sheet, find what contradicts itself, say with which kit each check can be decided
-    #[command(
-        after_help = "Exit code: 0 in order, 2 unreadable, 3 it contradicts itself or no kit decides every check"
-    )]
     Check(Check),
 }
 
 #[derive(Debug, clap::Args)]
 struct Check {
-    /// Set-up sheet: a file or the name of one
     setup: String,
-    /// Marker kit to try: a file or the name of one (default: all that can be found by name)
     #[arg(long, alias = "rig", value_name = "FILE")]
     kit: Option<String>,
-    /// Camera file or the name of one
     #[arg(long, value_name = "FILE", default_value = "demo-phone")]
     camera: String,
-    /// Write the result as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     json: Option<JsonTarget>,
-    /// Write setup.html into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
-    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }

@@ -13,24 +13,23 @@ use crate::words::{Figure, say};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Kit or board: a file, or a name among the models
     #[arg(value_name = "KIT|BOARD")]
     model: String,
-    /// The PDF to write
     #[arg(long, value_name = "FILE.pdf", required_unless_present = "corrected")]
     out: Option<PathBuf>,
-    /// The paper in the printer: a4, a3 or letter
-    #[arg(long, default_value = "a4")]
+    #[arg(long, default_value = "a4", value_parser = paper)]
     paper: Paper,
-    /// What the two check rulers of 160.0 mm read after printing on this paper, right and up
     #[arg(long, value_name = "RIGHT,UP", value_delimiter = ',', num_args = 1, requires = "corrected")]
     measured_mm: Vec<f64>,
-    /// Where to write the kit or board with the sizes as printed
     #[arg(long, value_name = "FILE.toml", requires = "measured_mm")]
     corrected: Option<PathBuf>,
-    /// A folder of models that is searched first
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
+}
+
+fn paper(name: &str) -> Result<Paper, String> {
+    let known = Paper::ALL.map(Paper::name).join(", ");
+    name.parse().map_err(|_| say!(language(), "help-not-choice", known = known))
 }
 
 /// What is printed.
@@ -46,11 +45,18 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
     match work(arguments) {
         Ok(()) => 0,
         Err(failure) => {
-            let input = failure.downcast_ref::<crate::input::Error>();
-            complain(&input.map_or_else(|| failure.to_string(), |e| e.say(language())));
+            complain(&words(&failure));
             UNREADABLE
         }
     }
+}
+
+/// The words of a failure, in the reader's language where it has any.
+fn words(failure: &Failure) -> String {
+    let language = language();
+    let input = failure.downcast_ref::<crate::input::Error>().map(|e| e.say(language));
+    let sheet = || failure.downcast_ref::<sheet::Error>().map(|e| e.phrase().say(language));
+    input.or_else(sheet).unwrap_or_else(|| failure.to_string())
 }
 
 fn work(arguments: &Arguments) -> Result<(), Failure> {
@@ -70,7 +76,7 @@ fn work(arguments: &Arguments) -> Result<(), Failure> {
             Printable::Kit(kit) => sheet::pdf_for_kit(kit, &options),
             Printable::Board(board) => sheet::pdf_for_board(board, &options),
         };
-        write_file(out, &pdf.map_err(|error| format!("{}: {error}", source.name()))?)?;
+        write_file(out, &pdf.map_err(|error| format!("{}: {}", source.name(), error.phrase().say(language())))?)?;
         let file = out.display().to_string();
         say(&(say!(language(), "print-wrote", file = file, paper = arguments.paper.name()) + "\n"), None);
     }
@@ -98,9 +104,9 @@ fn reading(measured_mm: &[f64]) -> Result<RulerReading, Failure> {
 }
 
 fn corrected_text(printable: &Printable, paper: Paper, reading: &RulerReading) -> Result<String, Failure> {
-    let [right, up] = reading.scale().map(|scale| scale * sheet::RULER_MM);
-    let note =
-        format!("# Sizes as printed on {paper} paper: the check rulers read {right} mm to the right and {up} mm up.\n");
+    let [right, up] = reading.scale().map(|scale| Figure::plain(scale * sheet::RULER_MM));
+    let note = say!(language(), "cli-file-printed", paper = paper.name(), right = right, up = up);
+    let note = format!("# {note}\n");
     let text = match printable {
         Printable::Kit(kit) => sheet::corrected_kit(kit, paper, reading)?.to_toml(None),
         Printable::Board(board) => sheet::corrected_board(board, reading).to_toml(),

@@ -10,12 +10,9 @@ use crate::words::say;
 /// What is typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Scene file (scene/1)
     scene: PathBuf,
-    /// Folder to write; made where it does not exist, files in it are overwritten
     #[arg(long, value_name = "DIR")]
     out: PathBuf,
-    /// Write only truth.json's figures to the terminal, render nothing
     #[arg(long)]
     truth_only: bool,
 }

@@ -12,13 +12,10 @@ use crate::words::{Value, say};
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Evidence folder, also as one file
     #[arg(value_name = "DIR")]
     folder: PathBuf,
-    /// Write the request (RFC 3161) to send to a timestamp authority
     #[arg(long, value_name = "FILE", required_unless_present = "answer")]
     request: Option<PathBuf>,
-    /// Put the authority's answer into the folder
     #[arg(long, value_name = "FILE", conflicts_with = "request")]
     answer: Option<PathBuf>,
 }

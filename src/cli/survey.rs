@@ -12,7 +12,7 @@ use crate::folder::{Kind, Models, candidate_cameras};
 use crate::input::SourceFile;
 use crate::marker::{Kit, KitFile, MAX_LAYOUT_BYTES, read_layout};
 use crate::survey::{self, Length, Survey};
-use crate::words::{Language, Phrase, say};
+use crate::words::{Phrase, say};
 
 /// The survey is not fit for use.
 const NOT_FIT: u8 = 3;
@@ -20,35 +20,24 @@ const NOT_FIT: u8 = 3;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Six or more photos of the kit from all sides; nothing moves between them
     #[arg(required = true, value_name = "PHOTO")]
     photos: Vec<PathBuf>,
-    /// The kit as built: a file, or a name among the models
     #[arg(long, alias = "rig", value_name = "FILE")]
     kit: String,
-    /// The surveyed kit to write; its layout is written beside it
     #[arg(long, value_name = "FILE")]
     out: PathBuf,
-    /// The camera: a file, or a name among the models (default: picked by each photo's own record)
     #[arg(long, value_name = "FILE")]
     camera: Option<String>,
-    /// A length measured between two marker corners, with its standard uncertainty, such as
-    /// 10:tl,13:tr=1200.4~0.3 (corners tl tr br bl, or 0 to 3 in that order); may be repeated
     #[arg(long = "length", value_name = "ID:CORNER,ID:CORNER=MM~U", value_parser = length)]
     lengths: Vec<Length>,
-    /// Carriers may have moved against each other between photos: survey each by itself
     #[arg(long)]
     apart: bool,
-    /// Serial number to write into the kit
     #[arg(long)]
     serial: Option<String>,
-    /// When the kit must be surveyed again, such as 2027-05-01
     #[arg(long, value_name = "DATE", value_parser = super::date)]
     due: Option<Date>,
-    /// Write a page with a picture of every carrier into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
-    /// Folder with kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
 }
@@ -144,12 +133,9 @@ pub(super) fn write_kit(out: &Path, kit: &Kit, head: &str) -> Result<(), String>
 /// What the file says to whoever opens it.
 fn head(found: &Survey, photos: usize) -> String {
     let forbids = found.advice.iter().filter(|a| a.forbids);
-    let mut text: String = forbids.map(|a| format!("# NOT FIT FOR USE: {}\n", a.said.say(Language::English))).collect();
-    text += &format!(
-        "# Surveyed from {photos} photos. Changing this file by hand makes its layout invalid: survey again.\n"
-    );
-    for check in &found.lengths {
-        text += &format!("# Measured length {}\n", check.length);
-    }
-    text
+    let language = language();
+    let mut lines: Vec<String> = forbids.map(|a| say!(language, "cli-file-not-fit", why = a.said.clone())).collect();
+    lines.push(say!(language, "cli-file-surveyed", photos = photos));
+    lines.extend(found.lengths.iter().map(|c| say!(language, "cli-file-length", length = c.length.to_string())));
+    lines.into_iter().map(|line| format!("# {line}\n")).collect()
 }

@@ -16,22 +16,16 @@ use crate::words::{Figure, Language, say};
 /// What is typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Folders of audits or results, or files of results (JSON, or one a line)
     #[arg(required = true, value_name = "DIR|FILE")]
     paths: Vec<PathBuf>,
-    /// Folder for report.html, trends.json, trends.csv and jobs.csv
     #[arg(long, value_name = "DIR")]
     out: PathBuf,
-    /// What the page compares first
     #[arg(long, value_name = "WHAT", default_value = "technician")]
     by: By,
-    /// Show people's names; else they are pseudonyms, the same ones as long as people.key stays in the folder
     #[arg(long)]
     names: bool,
-    /// Folder with the jobs' reports (`verify --report`), to link them
     #[arg(long, value_name = "DIR")]
     reports: Vec<PathBuf>,
-    /// Number of threads (default: one for each core)
     #[arg(long, value_name = "N")]
     threads: Option<usize>,
 }
@@ -71,7 +65,7 @@ fn write_trends(args: &Arguments) -> Result<(), String> {
     make_folder(out)?;
     let key = if args.names { None } else { Some(people_key(&out.join("people.key"))?) };
     let options = Options { by: args.by.factor(), out, reports: &args.reports, people: key.as_ref() };
-    let found = trends(&args.paths, &options).map_err(|e| e.to_string())?;
+    let found = trends(&args.paths, &options).map_err(|e| e.phrase().say(language()))?;
     let record = &found.record;
     write_json(&super::output::JsonTarget::File(out.join("trends.json")), record)?;
     write_file(&out.join("trends.csv"), crate::report::trends_csv(record).as_bytes())?;
@@ -102,7 +96,7 @@ fn summary(record: &TrendsRecord, out: &Path, language: Language) -> String {
         }
     }
     text.push('\n');
-    for words in &read.unreadable_words {
+    for words in read.unreadable_in(language) {
         let _ = writeln!(text, "  {}", say!(language, "trends-said-unreadable", words = words));
     }
     for v in &record.verdicts {

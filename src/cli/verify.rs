@@ -17,39 +17,27 @@ use crate::words::say;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Job folders
     #[arg(required = true, value_name = "JOB")]
     pub(super) jobs: Vec<PathBuf>,
-    /// A photo of the stand after it was moved and nothing else was: it is copied into the job and listed there; again
-    /// for each further photo of that place
     #[arg(long, value_name = "PHOTO", group = "added")]
     pub(super) moved: Vec<PathBuf>,
-    /// One more photo of the stand where the last photos found it
     #[arg(long, value_name = "PHOTO", conflicts_with = "moved", group = "added")]
     pub(super) more: Vec<PathBuf>,
-    /// The step of the set-up sheet that these photos show, where the sheet has steps
     #[arg(long, value_name = "NAME", requires = "added")]
     pub(super) step: Option<String>,
-    /// Write the record as JSON to a file, or to standard output with `-`
     #[arg(long, value_name = "FILE|-")]
     pub(super) json: Option<JsonTarget>,
-    /// Write the report into this folder
     #[arg(long, value_name = "DIR")]
     pub(super) report: Option<PathBuf>,
-    /// Also show what the photos' own records hold of people and things: positions, serial numbers, names
     #[arg(long)]
     pub(super) private: bool,
-    /// Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     pub(super) log: Option<PathBuf>,
-    /// Say by photo which camera took it, by the sensor's own pattern: a folder of patterns that `camera fit --pattern` made
     #[cfg(feature = "sensor-pattern")]
     #[arg(long, value_name = "DIR")]
     pub(super) cameras: Option<PathBuf>,
-    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     pub(super) models: Option<PathBuf>,
-    /// Number of threads (default: one for each core)
     #[arg(long, value_name = "N")]
     pub(super) threads: Option<usize>,
 }
@@ -200,7 +188,7 @@ fn present(arguments: &Arguments, path: &Path, record: &JobRecord) -> Result<(),
 /// Writes a job's report in all its forms; says where it is.
 pub(super) fn write_report(folder: &Path, job: &Path, record: &JobRecord) -> Result<String, String> {
     make(folder)?;
-    let pictures = report::pictures(job, record).map_err(|e| e.to_string())?;
+    let pictures = report::pictures(job, record).map_err(|e| e.phrase().say(language()))?;
     let result = record.to_json().map_err(|e| say!(language(), "verify-no-json", why = e.to_string()))?;
     let stem = report::stem(record);
     let spoken = wish().for_job(record.context.language);
@@ -208,7 +196,7 @@ pub(super) fn write_report(folder: &Path, job: &Path, record: &JobRecord) -> Res
     write_file(&html, report::html(record, &pictures, spoken).as_bytes())?;
     write_file(&folder.join(format!("{stem}.json")), &result)?;
     let pdf = folder.join(format!("{stem}.pdf"));
-    write_file(&pdf, &report::pdf(record, &pictures, &result, spoken).map_err(|e| e.to_string())?)?;
+    write_file(&pdf, &report::pdf(record, &pictures, &result, spoken).map_err(|e| e.phrase().say(language()))?)?;
     let customer = customers(folder)?.join(format!("{stem}.html"));
     write_file(&customer, report::customer_html(record, &report::digest(&result), spoken).as_bytes())?;
     let [html, pdf, customer] = [html, pdf, customer].map(|file| file.display().to_string());

@@ -14,32 +14,22 @@ use crate::words::say;
 /// Options as typed.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// A job folder, or a folder with job folders in it
     #[arg(value_name = "DIR")]
     folder: PathBuf,
-    /// Take the photos that come into this folder, of a camera on a tripod, into the one job DIR: of each place in which
-    /// the stand is at rest the newest; nothing in the folder is changed
     #[arg(long, value_name = "DIR")]
     tripod: Option<PathBuf>,
-    /// The step of the set-up sheet that the tripod's photos show, where the sheet has steps
     #[arg(long, value_name = "NAME", requires = "tripod")]
     step: Option<String>,
-    /// Write the reports into this folder
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
-    /// Add every verdict to this log of attempts, before it is shown (made by `baywitness log new DIR --origin NAME`)
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
-    /// Folder with setups/, kits/ and cameras/ to look for names in
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
-    /// Look every so many seconds
     #[arg(long, value_name = "S", default_value_t = 1.0, value_parser = seconds)]
     every: f64,
-    /// Number of threads (default: one for each core)
     #[arg(long, value_name = "N")]
     threads: Option<usize>,
-    /// End after the first look, with the worst job's exit code as `verify` has it
     #[arg(long)]
     once: bool,
 }

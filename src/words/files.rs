@@ -34,6 +34,7 @@ files! {
     "plan"
     "print"
     "training"
+    "help"
     "cli"
     "doors"
     "evidence"

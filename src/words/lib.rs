@@ -15,33 +15,21 @@
 //! or that nobody uses, fails `tests/suite/words`. A language is a folder, a
 //! line in [`Language`] and a column in `files.rs`.
 
+#[macro_use]
+mod macros;
+
 mod dates;
+mod figure;
 mod files;
 mod language;
 mod lexicon;
 mod phrase;
 mod pseudo;
-mod value;
+mod saying;
 
+pub use figure::Figure;
 pub use language::{Language, Wish};
-pub use phrase::Phrase;
-pub use value::{Figure, Value};
-
-/// A message's key with its values: `phrase!("key", name = value, ...)`.
-#[macro_export]
-macro_rules! phrase {
-    ($key:literal $(, $name:ident = $value:expr)* $(,)?) => {
-        $crate::Phrase::new($key)$(.with(stringify!($name), $value))*
-    };
-}
-
-/// The same as text: `say!(language, "key", name = value, ...)`.
-#[macro_export]
-macro_rules! say {
-    ($language:expr, $key:literal $(, $name:ident = $value:expr)* $(,)?) => {
-        $crate::phrase!($key $(, $name = $value)*).say($language)
-    };
-}
+pub use phrase::{Phrase, Value};
 
 /// The texts of one language's message files, with their names, for tests.
 pub fn sources(language: Language) -> impl Iterator<Item = (&'static str, &'static str)> {

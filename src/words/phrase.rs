@@ -1,11 +1,11 @@
-//! A message with its values, not yet in any language.
+//! A message with its values, not yet in any language: data alone, what records keep.
 
 use std::collections::BTreeMap;
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use crate::{Language, Value, lexicon};
+use crate::Figure;
 
 /// A message's key and what is put into it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -36,14 +36,101 @@ impl Phrase {
         let with = self.with.into_iter().map(|(name, value)| (name, value.with_texts(change))).collect();
         Phrase { key: self.key, with }
     }
+}
 
-    /// In a language; in English where that lacks it, the bare key where no language knows it.
-    pub fn say(&self, language: Language) -> String {
-        self.known(language).unwrap_or_else(|| self.key.clone())
+/// A value of a message's variable.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(untagged)]
+pub enum Value {
+    /// A number of things, for plurals.
+    Count(u64),
+    /// A number to show.
+    Figure(Figure),
+    /// A phrase within a phrase.
+    Phrase(Phrase),
+    /// A time (RFC 3339) or a date (year-month-day).
+    Moment {
+        /// It.
+        moment: String,
+    },
+    /// Several: "a, b and c".
+    All(Vec<Value>),
+    /// A name as it is, or a word to select by.
+    Text(String),
+}
+
+impl Value {
+    /// A time (RFC 3339) or a date (year-month-day); anything else is shown as it is.
+    pub fn moment(text: impl Into<String>) -> Self {
+        Value::Moment { moment: text.into() }
     }
 
-    /// The same, or nothing where no language knows it: the record is of a newer program.
-    pub fn known(&self, language: Language) -> Option<String> {
-        lexicon::of(language).say(self).or_else(|| lexicon::of(Language::English).say(self))
+    /// With its texts changed.
+    pub(crate) fn with_texts(self, change: &dyn Fn(&str) -> String) -> Self {
+        match self {
+            Value::Text(text) => Value::Text(change(&text)),
+            Value::Phrase(phrase) => Value::Phrase(phrase.with_texts(change)),
+            Value::All(values) => Value::All(values.into_iter().map(|v| v.with_texts(change)).collect()),
+            plain => plain,
+        }
+    }
+
+    /// A text of digits with a decimal point, as rounding gives it, with the language's decimal sign; any other text as it is.
+    pub fn digits(text: &str) -> Self {
+        Figure::of_digits(text).map_or_else(|| text.into(), Value::from)
+    }
+}
+
+impl From<&str> for Value {
+    fn from(text: &str) -> Self {
+        Value::Text(text.to_owned())
+    }
+}
+
+impl From<String> for Value {
+    fn from(text: String) -> Self {
+        Value::Text(text)
+    }
+}
+
+impl From<&String> for Value {
+    fn from(text: &String) -> Self {
+        Value::Text(text.clone())
+    }
+}
+
+impl From<usize> for Value {
+    fn from(n: usize) -> Self {
+        Value::Count(n as u64)
+    }
+}
+
+impl From<u32> for Value {
+    fn from(n: u32) -> Self {
+        Value::Count(u64::from(n))
+    }
+}
+
+impl From<u64> for Value {
+    fn from(n: u64) -> Self {
+        Value::Count(n)
+    }
+}
+
+impl From<Figure> for Value {
+    fn from(figure: Figure) -> Self {
+        Value::Figure(figure)
+    }
+}
+
+impl From<Phrase> for Value {
+    fn from(phrase: Phrase) -> Self {
+        Value::Phrase(phrase)
+    }
+}
+
+impl<T: Into<Value>> From<Vec<T>> for Value {
+    fn from(values: Vec<T>) -> Self {
+        Value::All(values.into_iter().map(Into::into).collect())
     }
 }

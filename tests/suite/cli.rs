@@ -4,6 +4,7 @@
 
 use crate::staged;
 use baywitness::cli;
+use baywitness::words::Language;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 use std::sync::LazyLock;
@@ -232,6 +233,32 @@ fn wrong_usage_is_told() {
     ends(&run(&["--version"]), WITHIN, &["baywitness", env!("CARGO_PKG_VERSION")]);
 }
 
+/// Help and what is wrong, in the language that was typed or that the environment has.
+#[test]
+fn the_program_explains_itself_in_the_reader_s_language() {
+    ends(
+        &run(&["--language", "de", "verify", "--help"]),
+        WITHIN,
+        &["Aufruf: baywitness verify [OPTIONEN] <JOB>...", "--json"],
+    );
+    ends(&run(&["--language=fr", "help", "camera", "fit"]), WITHIN, &["Utilisation : baywitness camera fit [OPTIONS]"]);
+    ends(&run(&["--language", "es", "log"]), UNREADABLE, &["Comandos:", "witness"]);
+    let mistyped = run(&["--language", "de", "verify", "--jsn", "x", "J"]);
+    ends(
+        &mistyped,
+        UNREADABLE,
+        &["Fehler: unbekannte Angabe", "War --json gemeint?", "Mehr: baywitness verify --help"],
+    );
+    let french = crate::program::program().env("LC_ALL", "fr_CA.UTF-8").args(["plan", "-h"]).output().unwrap();
+    ends(&french, WITHIN, &["Utilisation : baywitness plan", "par défaut : 4000"]);
+    assert!(!words(&french.stdout).contains("Usage"), "{}", words(&french.stdout));
+    ends(
+        &run(&["--language", "xx", "verify", "J"]),
+        UNREADABLE,
+        &["error: 'xx' is not valid for --language <TAG>: choose one of en, de"],
+    );
+}
+
 /// Lines of the help under each phase's heading.
 #[test]
 fn the_help_lists_every_command_once_under_a_phase() {
@@ -240,13 +267,18 @@ fn the_help_lists_every_command_once_under_a_phase() {
     let (mut phase, mut listed) = (None, Vec::new());
     for line in help.lines() {
         assert!(line.chars().count() <= 100 && !line.contains('\u{1b}'), "{line}");
-        if let Some(found) = cli::PHASES.iter().find(|p| line.starts_with(&format!("{}: ", p.name))) {
+        if let Some(found) = cli::PHASES.iter().find(|p| line.starts_with(&format!("{}: ", p.name(Language::English))))
+        {
             phase = Some(found);
         } else if line.is_empty() {
             phase = None;
         } else if let Some(phase) = phase {
             let (name, about) = line.trim().split_once("  ").unwrap();
-            assert!(phase.commands.contains(&name) && line.starts_with("  "), "{name} under {}", phase.name);
+            assert!(
+                phase.commands.contains(&name) && line.starts_with("  "),
+                "{name} under {}",
+                phase.name(Language::English)
+            );
             assert_eq!(about.trim(), known.find_subcommand(name).unwrap().get_about().unwrap().to_string());
             listed.push(name.to_owned());
         }

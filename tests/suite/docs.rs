@@ -9,6 +9,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use baywitness::words::Language;
 use baywitness::{cli, record};
 
 fn root() -> &'static Path {
@@ -204,19 +205,9 @@ fn filled(text: &str, indent: &str) -> String {
     text.split("\n\n").map(|part| textwrap::fill(part, &options) + "\n").collect::<Vec<_>>().join("\n")
 }
 
-/// What one argument is, with its default and the words that it takes.
+/// What one argument is; its text says the words that it takes and its default.
 fn argument_line(argument: &clap::Arg) -> String {
-    let mut text = format!("- `{argument}`: {}", argument.get_help().map(ToString::to_string).unwrap_or_default());
-    let values: Vec<String> = argument.get_possible_values().iter().map(|v| format!("`{}`", v.get_name())).collect();
-    if !argument.get_action().takes_values() {
-        return filled(&text, "  ");
-    }
-    if !values.is_empty() {
-        text += &format!("; one of {}", values.join(", "));
-    }
-    for default in argument.get_default_values().iter().filter(|d| !d.is_empty()) {
-        text += &format!(" (default: {})", default.to_string_lossy());
-    }
+    let text = format!("- `{argument}`: {}", argument.get_help().map(ToString::to_string).unwrap_or_default());
     filled(&text, "  ")
 }
 
@@ -258,12 +249,12 @@ alone, where jobs lie, says what could be done next with each.
 
 /// `docs/commands.md`, from the options that the program obeys.
 fn page_of_commands() -> String {
-    let mut program = cli::command();
-    program.build();
+    let program = cli::command();
     let mut text = COMMANDS_HEAD.to_owned();
     for phase in cli::PHASES {
-        let (first, rest) = phase.when.split_at(1);
-        text += &format!("\n## {}\n{}{rest}.\n", phase.name, first.to_uppercase());
+        let when = phase.when(Language::English);
+        let (first, rest) = when.split_at(1);
+        text += &format!("\n## {}\n{}{rest}.\n", phase.name(Language::English), first.to_uppercase());
         for name in phase.commands {
             text += &command_section(program.find_subcommand(name).unwrap(), name, "###");
         }

@@ -47,7 +47,7 @@ fn every_command_has_a_page_in_the_manual() {
         assert!(dir.path().join(format!("baywitness-{name}.1")).is_file(), "{name} has no page");
     }
     let page = std::fs::read_to_string(dir.path().join("baywitness-camera-fit.1")).unwrap();
-    assert!(page.contains(".SH OPTIONS") && page.contains("board"), "{page}");
+    assert!(page.contains(".SH \"OPTIONS\"") && page.contains("board"), "{page}");
 }
 
 #[test]

@@ -52,7 +52,7 @@ fn rounded_axes_are_put_right_and_wrong_ones_refused() {
 fn job_cards_have_their_own_ids() {
     let card = |id: u32| {
         let text = kit("role = \"card\"", FORWARD).unwrap_err();
-        assert!(text.contains("1 on a carrier of role card"), "{text}");
+        assert!(text.contains("1 on a marker holder of role card"), "{text}");
         KitFile::from_toml(
             &format!(
                 "format = \"kit/1\"\nname = \"r\"\nfamily = \"36h11\"\n[[carrier]]\nname = \"c\"\nrole = \"card\"\n\

@@ -46,6 +46,7 @@ mod plan;
 mod planned;
 mod procedure;
 mod program;
+mod pseudo;
 mod published;
 mod real;
 mod reference;
@@ -53,6 +54,7 @@ mod report;
 mod sampled_bay;
 #[cfg(feature = "sensor-pattern")]
 mod sensor;
+mod sentences;
 mod sheet;
 mod sheet_door;
 mod staged;

@@ -4,8 +4,8 @@
 use nalgebra::{Matrix2, SMatrix, Vector2};
 
 use super::{
+    distorted::Distorted,
     fold::{first_zero, stays_positive},
-    lens::Distorted,
 };
 
 /// Squared radius of the widest ray that the inverse looks at: 84 degrees off the axis.

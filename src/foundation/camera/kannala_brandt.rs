@@ -4,8 +4,8 @@
 use nalgebra::{Matrix2, SMatrix, Vector2};
 
 use super::{
+    distorted::Distorted,
     fold::{first_zero, stays_positive},
-    lens::Distorted,
 };
 
 /// The widest angle off the axis that a point before the camera can have.

@@ -62,14 +62,6 @@ pub struct Projection {
     pub d_lens: SMatrix<f64, 2, 9>,
 }
 
-/// A point on the plane z = 1 after distortion, with derivatives by the
-/// undistorted point and by the coefficients.
-pub(super) struct Distorted {
-    pub(super) point: Vector2<f64>,
-    pub(super) d_undistorted: Matrix2<f64>,
-    pub(super) d_coefficients: SMatrix<f64, 2, 5>,
-}
-
 impl Lens {
     /// Projects a point of the camera frame, mm (z forward).
     ///

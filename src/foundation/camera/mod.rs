@@ -1,6 +1,7 @@
 //! Lens models with derivatives, and camera files.
 
 mod brown_conrady;
+mod distorted;
 mod distortion;
 mod exif_match;
 mod file;

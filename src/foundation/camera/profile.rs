@@ -1,9 +1,9 @@
 //! Camera files: `camera/1`.
 
-use nalgebra::DMatrix;
+use nalgebra::{DMatrix, Vector2};
 
 use super::lens::Lens;
-use super::read_out::ReadOut;
+use super::read_out::{ReadOut, moment_of_read_out};
 
 /// A calibrated camera: lens, pixel grid, how well it is known and how one
 /// photo differs from the next.
@@ -46,4 +46,11 @@ pub struct ExifMatch {
     pub model: Option<String>,
     /// Focal length, mm; equal to within 2 %.
     pub focal_length_mm: Option<f64>,
+}
+
+impl Profile {
+    /// [`moment_of_read_out`] of this camera's pictures.
+    pub fn moment(&self, pixel: &Vector2<f64>) -> f64 {
+        moment_of_read_out(self.image_size_px, pixel)
+    }
 }

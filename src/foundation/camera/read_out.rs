@@ -2,7 +2,6 @@
 
 use nalgebra::Vector2;
 
-use super::profile::Profile;
 use crate::geom::rad;
 
 /// From the first row to the last where a camera file states nothing, ms: phones take 10 to 30
@@ -49,17 +48,10 @@ pub fn moment_of_read_out(image_size_px: [u32; 2], pixel: &Vector2<f64>) -> f64 
     (at - (rows - 1.0) / 2.0) / rows
 }
 
-impl Profile {
-    /// [`moment_of_read_out`] of this camera's pictures.
-    pub fn moment(&self, pixel: &Vector2<f64>) -> f64 {
-        moment_of_read_out(self.image_size_px, pixel)
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::camera::{Lens, LensModel, PerPhoto};
+    use crate::camera::{Lens, LensModel, PerPhoto, Profile};
 
     #[test]
     fn rows_are_the_sensors_however_the_picture_is_stored() {

@@ -56,7 +56,7 @@ pub fn sync_folder(folder: &Path) -> io::Result<()> {
 
 /// The hidden file beside `path` that its bytes are written to first.
 fn part_of(path: &Path) -> io::Result<PathBuf> {
-    let name = path.file_name().ok_or_else(|| io::Error::new(io::ErrorKind::InvalidInput, "the path names no file"))?;
+    let name = path.file_name().ok_or_else(|| io::Error::from(io::ErrorKind::InvalidInput))?;
     let mut hidden = OsString::from(".");
     hidden.push(name);
     hidden.push(".part");

@@ -1,6 +1,6 @@
 //! The models that the program carries, by kind and name.
 
-use super::models::Kind;
+use super::kind::Kind;
 
 /// Kind, name and text of each.
 pub(super) fn carried() -> impl Iterator<Item = (Kind, &'static str, &'static str)> {

@@ -10,7 +10,8 @@ use crate::words::phrase;
 
 use super::file::MOST_PHOTOS;
 use super::job_file::{JobFile, Phase, PhotoEntry};
-use super::models::{Candidate, Found, InputFile, Kind, Models, Origin, candidate_cameras, file_problem};
+use super::kind::Kind;
+use super::models::{Candidate, Found, InputFile, Models, Origin, candidate_cameras, file_problem};
 use super::paths::{PathProblem, inside, relative};
 
 /// The endings that the photos folder is searched for.

@@ -6,6 +6,7 @@ mod file;
 mod job_file;
 mod job_folder;
 mod keep_comments;
+mod kind;
 mod models;
 mod newest;
 mod open;
@@ -17,5 +18,6 @@ pub use durable::{make_folder_durably, move_durably, sync_folder, write_durably}
 pub use file::{CARD_IDS, INSTRUMENTS, MOST_MOVES};
 pub use job_file::{Attachment, Calibration, JobFile, MoveEntry, Phase, PhotoEntry, Reading, Vehicle};
 pub use job_folder::{AttachedFile, JobFolder, PhotoFile, is_picture};
-pub use models::{Candidate, InputFile, Kind, Models, Origin, candidate_cameras};
+pub use kind::Kind;
+pub use models::{Candidate, InputFile, Models, Origin, candidate_cameras};
 pub use newest::{KeptNewest, NewPhoto, Stands, is_known, is_of_tripod, keep_newest, kept_last, known_digits, sweep};

@@ -5,7 +5,8 @@ use std::path::Path;
 use crate::input::{Error, SourceFile, nearest};
 use crate::words::phrase;
 
-use super::models::{Kind, Models};
+use super::kind::Kind;
+use super::models::Models;
 
 impl Models {
     /// Reads the file at a path, or the first model of one of these kinds with that name.

@@ -7,7 +7,6 @@ use toml::de::{DeTable, DeValue};
 
 use super::error::{Error, Place, Problem};
 use super::older::is_older_format;
-use super::table::Table;
 use crate::words::{Phrase, phrase};
 
 /// A TOML document of a known format.
@@ -16,7 +15,7 @@ pub struct Document<'a> {
     file: String,
     text: &'a str,
     format: &'static str,
-    root: Spanned<DeTable<'a>>,
+    pub(super) root: Spanned<DeTable<'a>>,
 }
 
 impl<'a> Document<'a> {
@@ -30,11 +29,6 @@ impl<'a> Document<'a> {
         let document = Document { file: file.to_owned(), text, format, root };
         document.check_format()?;
         Ok(document)
-    }
-
-    /// The document's outermost table.
-    pub fn root(&self) -> Table<'_> {
-        Table::new(self, String::new(), self.root.get_ref(), self.root.span())
     }
 
     /// The name that messages use.

@@ -158,6 +158,26 @@ fn shortened(path: &str) -> String {
     path.chars().take(LONGEST).chain("...".chars()).collect()
 }
 
+impl<'a> Document<'a> {
+    /// The document's outermost table.
+    pub fn root(&self) -> Table<'_> {
+        Table::new(self, String::new(), self.root.get_ref(), self.root.span())
+    }
+}
+
+impl<'d> Value<'d> {
+    /// A table.
+    ///
+    /// # Errors
+    /// Anything else.
+    pub fn table(&self) -> Result<Table<'d>, Error> {
+        match self.value.get_ref() {
+            DeValue::Table(entries) => Ok(Table::new(self.document, self.path.clone(), entries, self.value.span())),
+            _ => Err(self.type_error("table", phrase!("doors-kind-table-remedy", path = &self.path))),
+        }
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

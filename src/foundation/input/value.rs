@@ -8,15 +8,14 @@ use toml::value::{Datetime, Offset};
 use super::document::Document;
 use super::error::{Error, Place};
 use super::nearest::did_you_mean;
-use super::table::Table;
 use crate::words::{Figure, Phrase, phrase};
 
 /// A value that knows its path and place.
 #[derive(Debug, Clone)]
 pub struct Value<'d> {
-    document: &'d Document<'d>,
-    path: String,
-    value: &'d Spanned<DeValue<'d>>,
+    pub(super) document: &'d Document<'d>,
+    pub(super) path: String,
+    pub(super) value: &'d Spanned<DeValue<'d>>,
 }
 
 impl<'d> Value<'d> {
@@ -45,7 +44,7 @@ impl<'d> Value<'d> {
     }
 
     /// `wanted`: a word of the message `doors-kind`.
-    fn type_error(&self, wanted: &str, remedy: Phrase) -> Error {
+    pub(super) fn type_error(&self, wanted: &str, remedy: Phrase) -> Error {
         self.error(phrase!("doors-kind", wanted = wanted, found = self.found()), remedy)
     }
 
@@ -230,17 +229,6 @@ impl<'d> Value<'d> {
         values.try_into().map_err(|_| {
             self.error(phrase!("doors-count", wanted = N, found = found), phrase!("doors-count-remedy", wanted = N))
         })
-    }
-
-    /// A table.
-    ///
-    /// # Errors
-    /// Anything else.
-    pub fn table(&self) -> Result<Table<'d>, Error> {
-        match self.value.get_ref() {
-            DeValue::Table(entries) => Ok(Table::new(self.document, self.path.clone(), entries, self.value.span())),
-            _ => Err(self.type_error("table", phrase!("doors-kind-table-remedy", path = &self.path))),
-        }
     }
 
     /// A point in time with its offset from UTC.

@@ -2,6 +2,8 @@
 //! comes from the instrument and the people, how much from the parts
 //! (AIAG, Measurement Systems Analysis, 4th edition, chapter III).
 
+use crate::words::{Phrase, phrase};
+
 /// One reading; operators and parts by their index.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Reading {
@@ -72,7 +74,7 @@ struct Table {
 }
 
 impl Table {
-    fn new(readings: &[Reading]) -> Result<Table, String> {
+    fn new(readings: &[Reading]) -> Result<Table, Phrase> {
         let count = |f: fn(&Reading) -> usize| readings.iter().map(f).max().map_or(0, |m| m + 1);
         let (operators, parts) = (count(|r| r.operator), count(|r| r.part));
         let mut values = vec![vec![Vec::new(); parts]; operators];
@@ -81,12 +83,10 @@ impl Table {
         }
         let trials = values.first().and_then(|o| o.first()).map_or(0, Vec::len);
         if operators < 2 || parts < 2 || trials < 2 {
-            return Err(format!(
-                "a gauge study needs two or more operators, parts and trials, not {operators}, {parts} and {trials}"
-            ));
+            return Err(phrase!("doors-gauge-too-few", operators = operators, parts = parts, trials = trials));
         }
         if values.iter().flatten().any(|cell| cell.len() != trials) {
-            return Err("every operator must read every part equally often".to_owned());
+            return Err(phrase!("doors-gauge-uneven"));
         }
         Ok(Table { values, trials })
     }
@@ -118,7 +118,7 @@ fn range(values: &[f64]) -> f64 {
 /// # Errors
 /// Fewer than two operators, parts or trials, an incomplete table, or for
 /// [`GaugeMethod::AverageAndRange`] more than the handbook has constants for.
-pub fn gauge_study(readings: &[Reading], method: GaugeMethod) -> Result<GaugeStudy, String> {
+pub fn gauge_study(readings: &[Reading], method: GaugeMethod) -> Result<GaugeStudy, Phrase> {
     let table = Table::new(readings)?;
     match method {
         GaugeMethod::AverageAndRange => average_and_range(&table),
@@ -126,12 +126,10 @@ pub fn gauge_study(readings: &[Reading], method: GaugeMethod) -> Result<GaugeStu
     }
 }
 
-fn average_and_range(table: &Table) -> Result<GaugeStudy, String> {
+fn average_and_range(table: &Table) -> Result<GaugeStudy, Phrase> {
     let [operators, parts, trials] = table.sizes();
     let constant = |all: &[f64], n: f64, what: &str| {
-        all.get(n as usize - 2)
-            .copied()
-            .ok_or_else(|| format!("average and range has no constant for {n} {what}: take the analysis of variance"))
+        all.get(n as usize - 2).copied().ok_or_else(|| phrase!("doors-gauge-constant", of = what, count = n as usize))
     };
     let ranges: Vec<f64> = table.values.iter().flatten().map(|cell| range(cell)).collect();
     let repeatability = mean(&ranges) * constant(&K1, trials, "trials")?;
@@ -230,7 +228,7 @@ mod tests {
         let mut readings = worked();
         readings.pop();
         let error = gauge_study(&readings, GaugeMethod::Anova).unwrap_err();
-        assert!(error.contains("equally often"), "{error}");
-        assert!(gauge_study(&[], GaugeMethod::Anova).unwrap_err().contains("two or more"));
+        assert_eq!(error.key, "doors-gauge-uneven");
+        assert_eq!(gauge_study(&[], GaugeMethod::Anova).unwrap_err().key, "doors-gauge-too-few");
     }
 }

@@ -4,7 +4,6 @@ use crate::input::{Error, Table, Value, did_you_mean};
 use crate::quantity::{Quantity, Unit};
 use crate::words::{Figure, Phrase, phrase};
 
-use super::file::read_quantity;
 use super::sheet::{Check, Datum, Evidence, From, ReferenceLine};
 
 /// Millimetres in one inch, exactly (international inch).
@@ -194,4 +193,13 @@ fn read_limits(table: &Table, quantity: Quantity, scale: f64) -> Result<Limits, 
         ));
     }
     Ok((nominal * scale, lower.map(|l| l * scale), upper.map(|u| u * scale)))
+}
+
+/// The quantity that a value names.
+///
+/// # Errors
+/// No quantity of that name: names the nearest one.
+pub fn read_quantity(value: &Value) -> Result<Quantity, Error> {
+    let choices: Vec<(&str, Quantity)> = Quantity::ALL.iter().map(|q| (q.name(), *q)).collect();
+    value.choice("quantity", &choices)
 }

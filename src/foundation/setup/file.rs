@@ -3,10 +3,9 @@
 use std::path::Path;
 
 use crate::input::{Document, Error, SourceFile, Table, Value};
-use crate::quantity::Quantity;
 use crate::words::{Figure, phrase};
 
-use super::check_file::{Known, check_twice, line, read_check};
+use super::check_file::{Known, check_twice, line, read_check, read_quantity};
 use super::sheet::{
     Check, Datum, Decision, DecisionRule, From, Limits, Prerequisite, Procedure, ReferenceLine, Setup, Waiver,
 };
@@ -235,13 +234,4 @@ fn read_waivers(root: &Table, checks: &[Check]) -> Result<Vec<Waiver>, Error> {
         waived.push(Waiver { quantity, because: table.need("because")?.text()? });
     }
     Ok(waived)
-}
-
-/// The quantity that a value names.
-///
-/// # Errors
-/// No quantity of that name: names the nearest one.
-pub fn read_quantity(value: &Value) -> Result<Quantity, Error> {
-    let choices: Vec<(&str, Quantity)> = Quantity::ALL.iter().map(|q| (q.name(), *q)).collect();
-    value.choice("quantity", &choices)
 }

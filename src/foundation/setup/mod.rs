@@ -9,9 +9,8 @@ mod sheet;
 mod stand_file;
 mod write;
 
-pub use check_file::{read_from, unknown_from};
+pub use check_file::{read_from, read_quantity, unknown_from};
 pub use doubts::Doubt;
-pub use file::read_quantity;
 pub use sheet::{
     Check, Datum, Decision, DecisionRule, Evidence, From, Limits, Prerequisite, Procedure, ReferenceLine, Setup, Waiver,
 };

@@ -4,7 +4,7 @@ use crate::input::{Document, Error, Table, Value, Writer};
 use crate::quantity::{Quantity, Unit, rounded};
 use baywitness_words::{Phrase, phrase};
 
-use super::file::read_quantity;
+use super::check_file::read_quantity;
 
 const FORMAT: &str = "stand/1";
 

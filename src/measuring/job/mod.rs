@@ -1,85 +1,26 @@
 //! The work on a job: its photos and files to a verdict record, what photos will
 //! be worth before they are taken, a bay's floor.
+//!
+//! In the order in which they stand on each other: `opening` (files and photos),
+//! `asking` (what is measured), `plan` (what photos will be worth), `moving` (a stand
+//! that was moved), `recording` (the record), `tripod` and `photos` (one photo by
+//! itself), `verifying` (all of it), `bay` (a bay's floor).
 
-mod answers;
-mod assign;
+mod asking;
 mod bay;
-mod compare;
-mod context;
-mod convert;
-mod doubles;
-mod doubts;
-mod glance;
-mod look;
-mod moves;
-mod opened;
-mod outline;
-mod photo_look;
-mod photo_markers;
-mod photo_memory;
+mod error;
+mod moving;
+mod opening;
+mod photos;
 mod plan;
-mod private;
-mod ride_height;
-mod screws;
-mod series;
-mod setup_check;
+mod recording;
 mod tripod;
-mod verify;
+mod verifying;
 
 pub use bay::{BayWanted, check_bay};
-pub use compare::compare;
-pub use doubles::Doubles;
-pub use glance::{Glance, glance, glance_at};
-pub use photo_markers::{FoundMarker, PhotoMarkers, photo_markers};
-pub use photo_memory::PhotoMemory;
-pub use plan::{PlanOptions, Reach, Wanted, plan};
-pub use private::reveal_private;
-pub use setup_check::setup_check;
+pub use error::Error;
+pub use opening::{Doubles, Options, compare};
+pub use photos::{FoundMarker, Glance, PhotoMarkers, PhotoMemory, glance, glance_at, photo_markers, reveal_private};
+pub use plan::{PlanOptions, Reach, Wanted, plan, setup_check};
 pub use tripod::{Between, FALSE_MOTION, Frame, Seen, Tripod, Untold};
-pub use verify::{Options, attempts_beside, verify, verify_all, verify_and, verify_watching};
-
-use std::path::Path;
-
-use crate::words::{Language, Phrase, phrase};
-
-/// Why a job could not be verified at all: an input that cannot be read.
-/// What the photos can't decide is no error but a verdict.
-#[derive(Debug, thiserror::Error)]
-pub enum Error {
-    /// A job, set-up, kit or camera file.
-    #[error(transparent)]
-    Input(#[from] crate::input::Error),
-    /// A photo that cannot be decoded.
-    #[error(transparent)]
-    Photo(#[from] crate::photo::Error),
-    /// The program itself failed.
-    #[error("{}", failed_on(.0).say(Language::English))]
-    Fault(std::path::PathBuf),
-    /// Photos of a bay that show no floor.
-    #[error("{}", .0.say(Language::English))]
-    Bay(Phrase),
-}
-
-impl Error {
-    /// What is wrong and what to do, in a language.
-    pub fn say(&self, language: Language) -> String {
-        match self {
-            Error::Input(e) => e.say(language),
-            other => other.phrase().say(language),
-        }
-    }
-
-    /// The same, not yet in any language.
-    pub fn phrase(&self) -> Phrase {
-        match self {
-            Error::Input(e) => e.phrase(),
-            Error::Photo(e) => e.phrase(),
-            Error::Fault(path) => failed_on(path),
-            Error::Bay(phrase) => phrase.clone(),
-        }
-    }
-}
-
-fn failed_on(path: &Path) -> Phrase {
-    phrase!("doors-fault-of-the-program", job = path.display().to_string())
-}
+pub use verifying::{attempts_beside, verify, verify_all, verify_and, verify_watching};

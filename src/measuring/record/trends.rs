@@ -6,7 +6,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::verdict::Verdict;
-use crate::words::Phrase;
+use crate::words::{Language, Phrase};
 
 /// What an archive of results says together. Sizes of misplacements are
 /// (value - nominal) / tolerance, "tolerances", where nothing else is said.
@@ -47,7 +47,7 @@ pub struct TrendsRecord {
 }
 
 /// What was read.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema, Default)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, Default)]
 pub struct ReadRecord {
     /// Results counted.
     pub results: usize,
@@ -59,8 +59,22 @@ pub struct ReadRecord {
     pub unreadable: usize,
     /// The first of them in words.
     pub unreadable_words: Vec<String>,
+    /// The same for any language, in their order.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub unreadable_words_phrases: Vec<Phrase>,
     /// JSON that is no result.
     pub others: usize,
+}
+
+impl ReadRecord {
+    /// What could not be read, in a language; in English where the record is of an older program.
+    pub fn unreadable_in(&self, language: Language) -> Vec<String> {
+        if self.unreadable_words_phrases.len() == self.unreadable_words.len() {
+            self.unreadable_words_phrases.iter().map(|said| said.say(language)).collect()
+        } else {
+            self.unreadable_words.clone()
+        }
+    }
 }
 
 /// How many jobs ended with a verdict.

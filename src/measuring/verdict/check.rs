@@ -3,7 +3,6 @@
 use super::correction::{StandSize, correction};
 use super::decision::{Decided, decide, least_half_width};
 use super::ladder::Verdict;
-use super::trust::Otherwise;
 use super::undetermined::why_undetermined;
 use super::words::plus_minus;
 use crate::marker::{Kit, Role};
@@ -118,4 +117,15 @@ fn why_not_proven(check: &Check, decision: &Decision, decided: &Decided, estimat
         return phrase!("advice-too-small", uncertainty = uncertainty, needed = needed, more = more.clone());
     }
     phrase!("advice-too-near", uncertainty = uncertainty)
+}
+
+/// A check's value under one explanation of what is wrong.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Otherwise {
+    /// The explanation: "with the rear left wheel plate not flush with its wheel".
+    pub assuming: Phrase,
+    /// The value; `None` where the photos then don't determine it.
+    pub estimate: Option<Estimate>,
+    /// What it would be.
+    pub verdict: Verdict,
 }

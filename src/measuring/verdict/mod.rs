@@ -13,13 +13,13 @@ mod trust;
 mod undetermined;
 mod words;
 
-pub use check::{Checked, check, more_evidence};
+pub use check::{Checked, Otherwise, check, more_evidence};
 pub use correction::{StandSize, correction};
 pub use decision::{Decided, Grade, decide, widest_tolerated};
 pub use findings::{Case, Finding, Rule, find};
 pub use ladder::{Level, Verdict};
 pub use position::{Proof, Went, after_the_moves, later, leave_it};
 pub use sensitivity::{Assumption, Sensitivity, sensitivity};
-pub use trust::{Otherwise, mark, settle};
+pub use trust::{mark, settle};
 pub use words::body_label;
 pub(crate) use words::{AFTER_MOVE, body, body_called, figure, plus_minus, sentences, with_unit};

@@ -5,7 +5,7 @@
 
 use nalgebra::Vector6;
 
-use super::check::Checked;
+use super::check::{Checked, Otherwise};
 use super::decision::decide;
 use super::findings::{Case, Finding, Open, misplaced};
 use super::ladder::{Level, Verdict};
@@ -16,17 +16,6 @@ use crate::pose::{Freed, Scene};
 use crate::quantity::Estimate;
 use crate::setup::Check;
 use crate::words::{Phrase, Value, phrase};
-
-/// A check's value under one explanation of what is wrong.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Otherwise {
-    /// The explanation: "with the rear left wheel plate not flush with its wheel".
-    pub assuming: Phrase,
-    /// The value; `None` where the photos then don't determine it.
-    pub estimate: Option<Estimate>,
-    /// What it would be.
-    pub verdict: Verdict,
-}
 
 /// How far a plate's wheel centre may be from its rim contact, mm (common practice, no source).
 const RIM_MM: f64 = 200.0;

@@ -8,21 +8,16 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use time::{OffsetDateTime, UtcOffset};
 use tokio::sync::Semaphore;
 
-use super::desk::Desk;
-use super::glance::Pace;
-use super::library::Library;
+use super::error::Error;
 use super::limits;
-use super::own_sheets;
-use super::pairing::{Pairing, reachable};
-use super::plans::Plans;
-use super::preview::Previews;
-use super::server::Error;
-use super::shelf::Shelf;
 use super::tls::{Keeper, Tls};
 use crate::evidence::Key;
 use crate::folder::Models;
 use crate::job;
 use crate::transparency::Log;
+use crate::web::desk::{Desk, Plans, Previews};
+use crate::web::entry::{Pace, Pairing, reachable};
+use crate::web::folders::{Library, Shelf, folder};
 use crate::words::Phrase;
 
 /// How to serve.
@@ -85,7 +80,7 @@ impl App {
         let keeper = |tls: &Tls| Keeper::open(tls, &jobs, &names, options.note);
         let certificate = options.tls.as_ref().map(keeper).transpose()?.map(Arc::new);
         // Sheets that the shop types lie beside its jobs.
-        let job_options = job::Options { models: options.models.after(own_sheets::folder(&jobs)) };
+        let job_options = job::Options { models: options.models.after(folder(&jobs)) };
         let shelf = Arc::new(Shelf::new(jobs));
         let log = options.log.map(Arc::new);
         Ok(Arc::new(App {

@@ -1,10 +1,8 @@
 //! Connections: so many at a time, none for ever without a word.
 
 use std::net::SocketAddr;
-use std::path::PathBuf;
 use std::sync::Arc;
 use std::time::Duration;
-use std::{fmt, io};
 
 use hyper::server::conn::http1;
 use hyper::service::service_fn;
@@ -15,57 +13,12 @@ use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::Semaphore;
 
 use super::app::{App, Options};
+use super::error::Error;
 use super::limits;
-use super::pairing::reachable;
-use super::places::Places;
-use super::routes::routes;
-use super::tls::{self, Door, Entered, digits, send_on};
-use crate::words::{Language, Phrase, phrase};
-
-/// Why the page can't be served.
-#[derive(Debug, thiserror::Error)]
-pub enum Error {
-    /// The address is taken or not this machine's.
-    Listen {
-        /// Where.
-        address: SocketAddr,
-        /// What the system said.
-        source: io::Error,
-    },
-    /// The folder of jobs.
-    Jobs {
-        /// Which.
-        jobs: PathBuf,
-        /// What the system said.
-        source: io::Error,
-    },
-    /// The certificate.
-    Tls(#[from] tls::Error),
-    /// Threads or timers.
-    Start(#[from] io::Error),
-}
-
-impl Error {
-    /// What is wrong and what to do.
-    pub fn phrase(&self) -> Phrase {
-        match self {
-            Error::Listen { address, source } => {
-                phrase!("page-serve-listen", address = address.to_string(), why = source.to_string())
-            }
-            Error::Jobs { jobs, source } => {
-                phrase!("page-serve-jobs", jobs = jobs.display().to_string(), why = source.to_string())
-            }
-            Error::Tls(e) => e.phrase(),
-            Error::Start(e) => phrase!("page-serve-start", why = e.to_string()),
-        }
-    }
-}
-
-impl fmt::Display for Error {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.phrase().say(Language::English))
-    }
-}
+use super::tls::{Door, Entered, digits, send_on};
+use crate::web::entry::{Places, reachable};
+use crate::web::routes::routes;
+use crate::words::Phrase;
 
 /// A page that listens.
 pub struct Server {

@@ -4,14 +4,12 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use super::app::App;
-use super::changes::Change;
-use super::desk::{Bench, Outcome, Standing};
-use super::plans::{Named, named};
-use super::shelf::Entry;
 use super::trouble::Trouble;
-use super::{changes, edit, intake};
 use crate::folder::{JobFile, Phase, PhotoEntry};
 use crate::record::{JobRecord, PhotoLook, PlanRecord};
+use crate::web::deeds::{Change, changes, named};
+use crate::web::desk::{Bench, Named, Outcome, Standing};
+use crate::web::folders::{Entry, edit, intake};
 use crate::words::Value;
 
 /// A job that a page shows.

@@ -2,7 +2,6 @@
 //! of cameras, layout and sizes (bundle adjustment with priors; Triggs et al.
 //! 2000, and Foerstner and Wrobel 2016 for variance components).
 
-use super::Error;
 use super::columns::{Columns, NUISANCE, PHOTO};
 use super::link::{Start, link, link_from, near};
 use super::normal::{Normal, normal};
@@ -11,6 +10,7 @@ use super::scene::Scene;
 use super::snoop;
 use super::state::{PhotoState, State};
 use super::views::Problem;
+use super::{Error, Unsettled};
 use crate::geom::{Camera, Carrier, Pose, World};
 use crate::num::median;
 
@@ -91,19 +91,19 @@ pub fn adjust_near(
 fn solve(problem: &Problem, start: &Start, options: &Options) -> Result<Scene, Error> {
     let photos = problem.photos.len();
     let mut work = Work::new(problem, start, options);
-    work.settle_robustly().ok_or(Error::NotSettled { photos, why: "the first solution does not fit the photos" })?;
+    work.settle_robustly().ok_or(Error::NotSettled { photos, why: Unsettled::FirstSolution })?;
     work.place_again(start);
     if options.drop_corners {
         snoop::drop_gross(&mut work);
     }
     work.refine_unknowns();
-    work.settle().ok_or(Error::NotSettled { photos, why: "the equations are singular" })?;
+    work.settle().ok_or(Error::NotSettled { photos, why: Unsettled::Singular })?;
     if options.drop_corners {
         snoop::drop_worst(&mut work);
     }
-    work.steady().ok_or(Error::NotSettled { photos, why: "the equations are singular" })?;
+    work.steady().ok_or(Error::NotSettled { photos, why: Unsettled::Singular })?;
     let ambiguous = work.try_second_solutions(start);
-    work.into_scene(ambiguous).ok_or(Error::NotSettled { photos, why: "the covariance does not exist" })
+    work.into_scene(ambiguous).ok_or(Error::NotSettled { photos, why: Unsettled::NoCovariance })
 }
 
 impl<'a> Work<'a> {

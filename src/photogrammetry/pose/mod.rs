@@ -45,21 +45,49 @@ pub use slide::Slide;
 pub use views::{EDGE_SIDE_PX, PhotoView, Problem, U_EDGE_BY_SIZE_PX, View};
 pub use without::{Influence, LeftOut};
 
+use crate::words::{Phrase, phrase};
+
 /// Why no scene could be made.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Error {
     /// No photo shows a marker of the kit.
-    #[error("none of the {photos} photos shows a marker of the kit")]
     NothingSeen {
         /// How many photos were looked at.
         photos: usize,
     },
     /// The adjustment did not settle.
-    #[error("the adjustment of {photos} photos did not settle: {why}")]
     NotSettled {
         /// How many photos took part.
         photos: usize,
-        /// What went wrong.
-        why: &'static str,
+        /// Where it stuck.
+        why: Unsettled,
     },
+}
+
+impl Error {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            Error::NothingSeen { photos } => phrase!("doors-pose-nothing-seen", photos = *photos),
+            Error::NotSettled { photos, why } => {
+                let why = match why {
+                    Unsettled::FirstSolution => "first",
+                    Unsettled::Singular => "singular",
+                    Unsettled::NoCovariance => "covariance",
+                };
+                phrase!("doors-pose-unsettled", photos = *photos, why = why)
+            }
+        }
+    }
+}
+
+/// Where an adjustment stuck.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Unsettled {
+    /// The first solution does not fit the photos.
+    FirstSolution,
+    /// The equations are singular.
+    Singular,
+    /// The covariance does not exist.
+    NoCovariance,
 }

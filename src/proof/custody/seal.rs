@@ -35,8 +35,8 @@ impl GatherError {
     pub fn phrase(&self) -> Phrase {
         match self {
             GatherError::Job(e) => e.phrase(),
-            GatherError::Picture(e) => phrase!("evidence-said", why = e.to_string()),
-            GatherError::Pdf(e) => phrase!("evidence-said", why = e.to_string()),
+            GatherError::Picture(e) => e.phrase(),
+            GatherError::Pdf(e) => e.phrase(),
             GatherError::Json(e) => phrase!("evidence-seal-json", why = e.to_string()),
             GatherError::Far(file) => phrase!("evidence-seal-far", file = file),
             GatherError::Gone(file) => phrase!("evidence-seal-gone", file = file),

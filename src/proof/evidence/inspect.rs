@@ -11,48 +11,14 @@ use std::path::{Path, PathBuf};
 use sha2::{Digest, Sha512};
 
 use super::bag_path::BagPath;
+use super::inspection::{Inspection, Outcome, unread, unreadable};
 use super::manifest::Manifest;
 use super::redacted::{Redaction, inspect_redacted};
 use super::signature::Signature;
-use super::timestamp::{Token, inspect_tokens, is_token_name};
+use super::timestamp::{inspect_tokens, is_token_name};
 use super::{BAGIT, DECLARATION, MANIFEST, PAYLOAD, SIGNATURE, TAG_MANIFEST};
 use crate::input::hex;
 use crate::words::{Phrase, phrase};
-
-/// How one check went.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Outcome {
-    /// As it must be.
-    Passed,
-    /// Not as it must be.
-    Failed,
-    /// Nothing to check it against.
-    NotCheckable,
-}
-
-/// One check.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Item {
-    /// What was checked.
-    pub what: String,
-    /// How it went.
-    pub outcome: Outcome,
-    /// What was found.
-    pub found: Phrase,
-}
-
-/// What was found in a folder.
-#[derive(Debug)]
-pub struct Inspection {
-    /// Every check in its order.
-    pub items: Vec<Item>,
-    /// The signature, where there is one that can be read.
-    pub signature: Option<Signature>,
-    /// Whether the signature belongs to the tag manifest.
-    pub signed: bool,
-    /// Timestamps that hold by themselves, the oldest first.
-    pub tokens: Vec<Token>,
-}
 
 /// Files of an evidence folder, at most.
 const MOST_FILES: usize = 100_000;
@@ -60,30 +26,6 @@ const MOST_FILES: usize = 100_000;
 const MOST_DEPTH: usize = 32;
 /// The largest manifest, bytes.
 const MOST_MANIFEST: u64 = 64 << 20;
-/// How many bad files are named one by one.
-const MOST_NAMED: usize = 20;
-
-impl Inspection {
-    /// Whether nothing failed.
-    pub fn intact(&self) -> bool {
-        self.items.iter().all(|i| i.outcome != Outcome::Failed)
-    }
-
-    pub(super) fn note(&mut self, what: &str, outcome: Outcome, found: Phrase) {
-        self.items.push(Item { what: what.to_owned(), outcome, found });
-    }
-
-    /// One item for many files.
-    fn judge(&mut self, what: &str, mut bad: Vec<Phrase>, good: Phrase) {
-        if bad.is_empty() {
-            return self.note(what, Outcome::Passed, good);
-        }
-        let more = bad.len().saturating_sub(MOST_NAMED);
-        bad.truncate(MOST_NAMED);
-        let words = phrase!("evidence-bad", files = bad, more = more);
-        self.note(what, Outcome::Failed, words);
-    }
-}
 
 /// Checks names, completeness, digests and the signature's truth.
 ///
@@ -232,16 +174,6 @@ pub(super) fn walk(folder: &Path) -> io::Result<(BTreeMap<BagPath, PathBuf>, Vec
         }
     }
     Ok((files, bad))
-}
-
-/// That a file cannot be read, without its name.
-pub(super) fn unread(why: io::Error) -> Phrase {
-    phrase!("evidence-unreadable", why = why.to_string())
-}
-
-/// A file that cannot be read, and what the system said.
-pub(super) fn unreadable(file: &str, why: &io::Error) -> Phrase {
-    phrase!("evidence-file-unreadable", file = file, why = why.to_string())
 }
 
 fn digest(path: &Path) -> io::Result<String> {

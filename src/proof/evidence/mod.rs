@@ -9,6 +9,7 @@
 
 mod bag_path;
 mod inspect;
+mod inspection;
 mod key;
 mod manifest;
 mod one_file;
@@ -22,8 +23,8 @@ mod timestamp;
 use crate::words::{Phrase, phrase};
 
 pub use bag_path::{BagPath, PathProblem};
-pub use inspect::is_evidence;
-pub use inspect::{Inspection, Item, Outcome, inspect};
+pub use inspect::{inspect, is_evidence};
+pub use inspection::{Inspection, Item, Outcome};
 pub use key::{Key, KeyError, Passphrase};
 pub use manifest::Manifest;
 pub use one_file::{OneFileError, is_one_file, pack, repack, unpack};

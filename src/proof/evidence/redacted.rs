@@ -13,7 +13,7 @@ use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha512};
 
 use super::bag_path::BagPath;
-use super::inspect::{Inspection, Outcome, unreadable};
+use super::inspection::{Inspection, Outcome, unreadable};
 use super::manifest::Manifest;
 use super::signature::Signature;
 use super::{MANIFEST, SIGNATURE, TAG_MANIFEST};

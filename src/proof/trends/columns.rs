@@ -14,6 +14,7 @@ use serde::de::IntoDeserializer;
 use serde::de::value::{Error as Unknown, StrDeserializer};
 
 use crate::record::{CheckFacts, ContextFacts, Facts, FindingFacts};
+use crate::words::{Value, phrase};
 
 /// Top columns that are read.
 const WANTED: [&str; 15] = [
@@ -44,25 +45,25 @@ pub(super) type RowFacts = (Facts<'static>, Option<String>);
 ///
 /// # Errors
 /// In words: it is no Parquet, is damaged, or is not the table of an audit.
-pub(super) fn each_row(path: &Path, take: &mut dyn FnMut(RowFacts)) -> Result<(), String> {
-    let damaged = |e: ParquetError| format!("is no Parquet file that can be read ({e}): run the audit again");
-    let file = File::open(path).map_err(|e| e.to_string())?;
-    let size = file.metadata().map_err(|e| e.to_string())?.len();
+pub(super) fn each_row(path: &Path, take: &mut dyn FnMut(RowFacts)) -> Result<(), Value> {
+    let damaged = |e: ParquetError| Value::from(phrase!("trends-parquet-damaged", why = e.to_string()));
+    let file = File::open(path).map_err(|e| Value::from(e.to_string()))?;
+    let size = file.metadata().map_err(|e| Value::from(e.to_string()))?.len();
     let reader = SerializedFileReader::new(file).map_err(damaged)?;
     let meta = reader.metadata();
     if !(0..=MOST_ROWS).contains(&meta.file_metadata().num_rows()) {
-        return Err("states an impossible number of rows: run the audit again".to_owned());
+        return Err(phrase!("trends-parquet-rows").into());
     }
     // Nothing is compressed here, so that no column can be larger than the file.
     for column in meta.row_groups().iter().flat_map(|group| group.columns()) {
         if !u64::try_from(column.uncompressed_size()).is_ok_and(|bytes| bytes <= size) {
-            return Err("states a column larger than the file: run the audit again".to_owned());
+            return Err(phrase!("trends-parquet-column").into());
         }
     }
     let schema = meta.file_metadata().schema();
     let fields: Vec<_> = schema.get_fields().iter().filter(|f| WANTED.contains(&f.name())).cloned().collect();
     if fields.len() != WANTED.len() {
-        return Err("is not the table of an audit: name audit.parquet of an audit's folder".to_owned());
+        return Err(phrase!("trends-parquet-other").into());
     }
     let projection = Type::group_type_builder(schema.name()).with_fields(fields).build().map_err(damaged)?;
     for row in reader.get_row_iter(Some(projection)).map_err(damaged)? {
@@ -104,7 +105,7 @@ fn elements(field: &Field) -> impl Iterator<Item = &Row> {
     })
 }
 
-fn facts(row: &Row) -> Result<RowFacts, String> {
+fn facts(row: &Row) -> Result<RowFacts, Value> {
     let of =
         |row: &Row, name: &str| row.get_column_iter().find(|(n, _)| *n == name).map_or(Field::Null, |(_, f)| f.clone());
     let own = |name: &str| of(row, name);
@@ -123,7 +124,7 @@ fn facts(row: &Row) -> Result<RowFacts, String> {
         technician: text(&own("technician")),
         taken: text(&own("taken")),
     };
-    let strange = || "holds a check or a finding without its words: run the audit again".to_owned();
+    let strange = || Value::from(phrase!("trends-parquet-part"));
     let check = |e: &Row| {
         Some(CheckFacts {
             quantity: text(&of(e, "quantity"))?,

@@ -9,24 +9,35 @@ use rayon::prelude::*;
 use super::archive::{Archive, Draft, Found};
 use super::split::{Batch, Objects};
 use crate::record::Facts;
+use crate::words::{Language, Phrase, Value, phrase};
 
 /// Why an archive cannot be read at all. What cannot be read of its parts is
 /// counted and told.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum Error {
     /// A path that was named.
-    #[error("cannot read {path}: {source}")]
     Open {
         /// Which.
         path: PathBuf,
         /// What the system said.
         source: std::io::Error,
     },
-    /// Nothing to count.
-    #[error(
-        "no results were found: name the folder of an audit, or files of results as `verify --json` and `audit` write them{0}"
-    )]
-    Nothing(String),
+    /// Nothing to count; the first part that cannot be read, where there is one.
+    Nothing(Option<Box<Phrase>>),
+}
+
+impl Error {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            Error::Open { path, source } => {
+                phrase!("trends-cannot-read", path = path.display().to_string(), why = source.to_string())
+            }
+            Error::Nothing(None) => phrase!("trends-no-results"),
+            Error::Nothing(Some(first)) => phrase!("trends-no-results-because", why = Phrase::clone(first)),
+        }
+    }
 }
 
 const LINES: &str = "audit.jsonl";
@@ -60,8 +71,7 @@ pub(super) fn read(paths: &[PathBuf]) -> Result<Archive, Error> {
         parsed.into_iter().flatten().for_each(|one| keep(one, &mut archive));
     }
     if archive.jobs.is_empty() {
-        let words = archive.read.unreadable_words.first().map_or(String::new(), |w| format!(" ({w})"));
-        return Err(Error::Nothing(words));
+        return Err(Error::Nothing(archive.read.unreadable_words_phrases.first().cloned().map(Box::new)));
     }
     archive.close();
     Ok(archive)
@@ -83,7 +93,7 @@ fn gather(folder: &Path, depth: usize, files: &mut Vec<PathBuf>, archive: &mut A
     let folder = if results.is_dir() { &results } else { folder };
     let entries = match fs::read_dir(folder) {
         Ok(entries) => entries,
-        Err(e) => return unreadable(archive, format!("{}: {e}", folder.display())),
+        Err(e) => return unreadable(archive, in_file(folder, e.to_string())),
     };
     for entry in entries.flatten() {
         let (path, Ok(kind)) = (entry.path(), entry.file_type()) else { continue };
@@ -110,28 +120,32 @@ fn table(path: &Path, archive: &mut Archive) {
             match facts.verdict {
                 Some(verdict) => Parsed::Job(Box::new(Draft::new(found, &facts, verdict))),
                 None if facts.format == "error/1" => Parsed::Error,
-                None => Parsed::Unreadable(format!("{}: a row without a known verdict", path.display())),
+                None => Parsed::Unreadable(in_file(path, phrase!("trends-row-no-verdict"))),
             },
             archive,
         );
     };
     if let Err(why) = super::columns::each_row(path, &mut take) {
-        unreadable(archive, format!("{} {why}", path.display()));
+        unreadable(archive, in_file(path, why));
     }
 }
 
 #[cfg(not(feature = "parquet"))]
 fn table(path: &Path, archive: &mut Archive) {
-    let why =
-        "this build reads no Parquet: name the audit's folder or its audit.jsonl, or build with the feature `parquet`";
-    unreadable(archive, format!("{}: {why}", path.display()));
+    unreadable(archive, in_file(path, phrase!("trends-no-parquet")));
 }
 
-fn unreadable(archive: &mut Archive, words: String) {
+fn unreadable(archive: &mut Archive, said: Phrase) {
     archive.read.unreadable += 1;
     if archive.read.unreadable_words.len() < MOST_WORDS {
-        archive.read.unreadable_words.push(words);
+        archive.read.unreadable_words.push(said.say(Language::English));
+        archive.read.unreadable_words_phrases.push(said);
     }
+}
+
+/// What is wrong in a file.
+fn in_file(path: &Path, why: impl Into<Value>) -> Phrase {
+    phrase!("trends-in-file", file = path.display().to_string(), why = why)
 }
 
 /// What became of one object.
@@ -139,7 +153,7 @@ enum Parsed {
     Job(Box<Draft>),
     Error,
     Other,
-    Unreadable(String),
+    Unreadable(Phrase),
 }
 
 fn keep(parsed: Parsed, archive: &mut Archive) {
@@ -147,7 +161,7 @@ fn keep(parsed: Parsed, archive: &mut Archive) {
         Parsed::Job(draft) => archive.add(*draft),
         Parsed::Error => archive.read.errors += 1,
         Parsed::Other => archive.read.others += 1,
-        Parsed::Unreadable(words) => unreadable(archive, words),
+        Parsed::Unreadable(said) => unreadable(archive, said),
     }
 }
 
@@ -155,7 +169,7 @@ fn keep(parsed: Parsed, archive: &mut Archive) {
 fn whole(path: &Path) -> Vec<Parsed> {
     let bytes = match fs::read(path) {
         Ok(bytes) => bytes,
-        Err(e) => return vec![Parsed::Unreadable(format!("{}: {e}", path.display()))],
+        Err(e) => return vec![Parsed::Unreadable(in_file(path, e.to_string()))],
     };
     let mut objects = Objects::new(bytes.as_slice());
     let mut parsed = Vec::new();
@@ -167,7 +181,7 @@ fn whole(path: &Path) -> Vec<Parsed> {
             }
             Ok(None) => return parsed,
             Err(e) => {
-                parsed.push(Parsed::Unreadable(format!("{}: {e}", path.display())));
+                parsed.push(Parsed::Unreadable(in_file(path, e.words())));
                 return parsed;
             }
         }
@@ -179,7 +193,7 @@ fn stream(path: &Path, archive: &mut Archive) {
     let source: Arc<str> = path.to_string_lossy().into();
     let file = match File::open(path) {
         Ok(file) => file,
-        Err(e) => return unreadable(archive, format!("{}: {e}", path.display())),
+        Err(e) => return unreadable(archive, in_file(path, e.to_string())),
     };
     let mut objects = Objects::new(file);
     let found = Found { source, folder: None };
@@ -187,7 +201,7 @@ fn stream(path: &Path, archive: &mut Archive) {
         match objects.next_batch() {
             Ok(Some(batch)) => batch_of(&batch, &found, path).into_iter().for_each(|one| keep(one, archive)),
             Ok(None) => return,
-            Err(e) => return unreadable(archive, format!("{}: {e}", path.display())),
+            Err(e) => return unreadable(archive, in_file(path, e.words())),
         }
     }
 }
@@ -199,13 +213,13 @@ fn batch_of(batch: &Batch, found: &Found, path: &Path) -> Vec<Parsed> {
 fn one(bytes: &[u8], found: &Found, path: &Path) -> Parsed {
     let facts: Facts = match serde_json::from_slice(bytes) {
         Ok(facts) => facts,
-        Err(e) => return Parsed::Unreadable(format!("{}: {e}", found.source)),
+        Err(e) => return Parsed::Unreadable(in_file(Path::new(&*found.source), e.to_string())),
     };
     match (facts.format.as_ref(), facts.verdict, facts.result) {
         ("result/1", Some(verdict), _) => Parsed::Job(Box::new(Draft::new(found.clone(), &facts, verdict))),
         ("error/1", ..) => Parsed::Error,
         ("", _, Some(result)) => line(&facts, result.get(), found, path),
-        ("result/1", None, _) => Parsed::Unreadable(format!("{}: a result without a verdict", found.source)),
+        ("result/1", None, _) => Parsed::Unreadable(in_file(Path::new(&*found.source), phrase!("trends-no-verdict"))),
         _ => Parsed::Other,
     }
 }
@@ -221,7 +235,7 @@ fn line(facts: &Facts, result: &str, found: &Found, path: &Path) -> Parsed {
                 Some(verdict) => Parsed::Job(Box::new(Draft::new(found, &facts, verdict))),
                 None => Parsed::Other,
             },
-            Err(e) => Parsed::Unreadable(format!("{}: {e}", found.source)),
+            Err(e) => Parsed::Unreadable(in_file(Path::new(&*found.source), e.to_string())),
         }
     };
     match serde_json::from_str::<String>(result) {
@@ -230,7 +244,7 @@ fn line(facts: &Facts, result: &str, found: &Found, path: &Path) -> Parsed {
             let file = path.parent().unwrap_or(Path::new("")).join(&name);
             match fs::read(&file) {
                 Ok(bytes) => inner(&bytes, file.to_string_lossy().into()),
-                Err(e) => Parsed::Unreadable(format!("{}: {e}", file.display())),
+                Err(e) => Parsed::Unreadable(in_file(&file, e.to_string())),
             }
         }
     }

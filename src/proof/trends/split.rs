@@ -5,6 +5,8 @@
 use std::io::Read;
 use std::ops::Range;
 
+use crate::words::{Value, phrase};
+
 /// Whole objects, and where each of them lies in the bytes.
 #[derive(Debug, Default)]
 pub(super) struct Batch {
@@ -22,14 +24,28 @@ pub(super) struct Objects<R> {
 }
 
 /// Why a stream cannot be taken apart.
-#[derive(Debug, thiserror::Error)]
+#[derive(Debug)]
 pub(super) enum SplitError {
-    #[error("{0}")]
-    Read(#[from] std::io::Error),
-    #[error("it is no JSON: `{0}` stands where an object should begin")]
+    Read(std::io::Error),
     Strange(char),
-    #[error("its last object is cut off")]
     CutOff,
+}
+
+impl SplitError {
+    /// What is wrong, to stand behind the file's name.
+    pub(super) fn words(&self) -> Value {
+        match self {
+            SplitError::Read(e) => e.to_string().into(),
+            SplitError::Strange(found) => phrase!("trends-not-json", found = found.to_string()).into(),
+            SplitError::CutOff => phrase!("trends-cut-off").into(),
+        }
+    }
+}
+
+impl From<std::io::Error> for SplitError {
+    fn from(e: std::io::Error) -> Self {
+        SplitError::Read(e)
+    }
 }
 
 impl<R: Read> Objects<R> {

@@ -4,7 +4,7 @@ use std::fmt;
 use std::path::PathBuf;
 
 use crate::input;
-use crate::words::{Language, Phrase, phrase};
+use crate::words::{Language, Phrase, Value, phrase};
 
 /// A scene that cannot be staged.
 #[derive(Debug)]
@@ -30,7 +30,7 @@ pub enum Error {
         /// Its file name.
         photo: String,
         /// What the encoder says.
-        message: String,
+        message: Value,
     },
     /// A text cannot be written as TOML or JSON.
     Truth(String),
@@ -48,7 +48,7 @@ impl Error {
             }
             Error::Job(e) => phrase!("doors-stage-job", why = e.phrase()),
             Error::Compress { photo, message } => {
-                phrase!("doors-stage-compress", photo = photo, why = message.as_str())
+                phrase!("doors-stage-compress", photo = photo, why = message.clone())
             }
             Error::Truth(message) => phrase!("doors-stage-truth", why = message),
         }

@@ -19,11 +19,19 @@ use time::format_description::well_known::Rfc3339;
 
 use super::html::ArchiveRow;
 use crate::record::{CheckRecord, JobRecord, Level};
+use crate::words::{Language, Phrase, phrase};
 
 /// Why a table cannot be written.
 #[derive(Debug, thiserror::Error)]
-#[error("cannot write the table as Parquet: {0}")]
+#[error("{}", self.phrase().say(Language::English))]
 pub struct TableError(#[from] ParquetError);
+
+impl TableError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        phrase!("report-no-table", why = self.0.to_string())
+    }
+}
 
 /// Rows that are written together, which is how many stay in memory.
 const ROWS: usize = 1000;

@@ -7,6 +7,7 @@ use rayon::prelude::*;
 use super::PhotoPicture;
 use crate::photo::{self, Preview, preview};
 use crate::record::JobRecord;
+use crate::words::{Language, Phrase, phrase};
 
 /// The longer side of the copies, px: enough to recognise a bay on a screen
 /// and on paper; the originals stay the evidence.
@@ -15,9 +16,9 @@ const QUALITY: u8 = 82;
 
 /// Why a copy could not be made.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum PictureError {
     /// The photo cannot be read again.
-    #[error("cannot read photo {name} for the report: {source}")]
     Read {
         /// The photo.
         name: String,
@@ -25,16 +26,27 @@ pub enum PictureError {
         source: std::io::Error,
     },
     /// The photo cannot be decoded again.
-    #[error(transparent)]
     Photo(#[from] photo::Error),
     /// The copy cannot be written as JPEG.
-    #[error("cannot encode the copy of photo {name}: {why}")]
     Encode {
         /// The photo.
         name: String,
         /// What the encoder said.
         why: String,
     },
+}
+
+impl PictureError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            PictureError::Read { name, source } => {
+                phrase!("report-picture-unreadable", photo = name, why = source.to_string())
+            }
+            PictureError::Photo(e) => e.phrase(),
+            PictureError::Encode { name, why } => phrase!("report-picture-not-made", photo = name, why = why),
+        }
+    }
 }
 
 /// Copies of all photos of a record, in its order; `folder` is the job's.

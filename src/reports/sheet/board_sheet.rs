@@ -1,7 +1,7 @@
 //! A board for fitting a camera on one page, upright or lying.
 
 use crate::marker::{Board, BoardKind, Dictionary};
-use crate::words::{Language, say};
+use crate::words::{Figure, Language, phrase, say};
 
 use super::canvas::{Anchor, BLACK, Canvas, DARK, GREY, Style, rectangle};
 use super::code::{self, CELLS};
@@ -35,8 +35,11 @@ impl Layout {
         let (pattern, quiet) = extent_mm(board)?;
         let needs_mm = pattern.map(|side| side + 2.0 * quiet);
         let Some(page_mm) = position(paper, needs_mm) else {
-            let remedy =
-                words::larger_paper(paper, |other| position(other, needs_mm).is_some(), &smaller(paper, needs_mm));
+            let factor = Figure::fixed(smaller(paper, needs_mm), 2);
+            let remedy = match words::larger_paper(paper, |other| position(other, needs_mm).is_some()) {
+                Some(paper) => phrase!("print-larger-paper-or-board", paper = paper, factor = factor),
+                None => phrase!("print-smaller-board", factor = factor),
+            };
             return Err(Error::BoardTooLarge {
                 needs_mm,
                 offers_mm: room_mm(lying_if(paper, needs_mm)),
@@ -71,7 +74,7 @@ impl Layout {
 fn extent_mm(board: &Board) -> Result<([f64; 2], f64), Error> {
     let sized = |what: &str, value: f64, zero_allowed: bool| {
         let fine = value.is_finite() && (value > 0.0 || zero_allowed && value >= 0.0);
-        if fine { Ok(()) } else { Err(Error::BadSize { what: format!("the board's {what}"), value }) }
+        if fine { Ok(()) } else { Err(Error::BadSize { what: phrase!("print-of-the-board", what = what), value }) }
     };
     match board.kind {
         BoardKind::Markers { columns, rows, size_mm, gap_mm, .. } => {
@@ -105,10 +108,11 @@ fn position(paper: Paper, needs_mm: [f64; 2]) -> Option<[f64; 2]> {
         .find(|&page| (0..2).all(|axis| needs_mm[axis] <= room_mm(page)[axis]))
 }
 
-fn smaller(paper: Paper, needs_mm: [f64; 2]) -> String {
+/// The factor that makes a board fit.
+fn smaller(paper: Paper, needs_mm: [f64; 2]) -> f64 {
     let room = room_mm(lying_if(paper, needs_mm));
     let factor = (room[0] / needs_mm[0]).min(room[1] / needs_mm[1]);
-    format!("make the board smaller by a factor of {:.2}", (factor * 100.0).floor() / 100.0)
+    (factor * 100.0).floor() / 100.0
 }
 
 type Pattern = (Vec<Vec<[f64; 2]>>, Vec<([f64; 2], u32)>);

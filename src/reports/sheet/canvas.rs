@@ -76,7 +76,7 @@ impl Print {
 
     pub(super) fn page(&mut self, size_mm: [f64; 2], draw: impl FnOnce(&mut Canvas<'_>)) -> Result<(), Error> {
         let settings = PageSettings::from_wh(points(size_mm[0]), points(size_mm[1]))
-            .ok_or_else(|| Error::Pdf { reason: format!("a page of {size_mm:?} mm is none") })?;
+            .ok_or_else(|| Error::Pdf { reason: format!("{size_mm:?} mm").into() })?;
         let mut page = self.document.start_page_with(settings);
         // Surface and page write themselves when they are dropped.
         draw(&mut Canvas { surface: page.surface(), fonts: &self.fonts, language: self.language });
@@ -84,7 +84,7 @@ impl Print {
     }
 
     pub(super) fn finish(self) -> Result<Vec<u8>, Error> {
-        self.document.finish().map_err(|error| Error::Pdf { reason: format!("{error:?}") })
+        self.document.finish().map_err(|error| Error::Pdf { reason: format!("{error:?}").into() })
     }
 }
 

@@ -1,13 +1,11 @@
 use super::Paper;
+use crate::words::{Figure, Language, Phrase, Value, phrase};
 
 /// Why nothing was printed.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum Error {
     /// A marker and its white margin are larger than the printable area.
-    #[error(
-        "marker {id} of carrier `{carrier}` needs {needs_mm:.1?} mm with its white margin, but {paper} paper offers \
-         {offers_mm:.1?} mm: {remedy}"
-    )]
     MarkerTooLarge {
         /// The marker.
         id: u32,
@@ -20,12 +18,9 @@ pub enum Error {
         /// The paper.
         paper: Paper,
         /// What to do.
-        remedy: String,
+        remedy: Phrase,
     },
     /// A board is larger than the printable area.
-    #[error(
-        "the board needs {needs_mm:.1?} mm with its white margin, but {paper} paper offers {offers_mm:.1?} mm: {remedy}"
-    )]
     BoardTooLarge {
         /// Width and height with white margin, mm.
         needs_mm: [f64; 2],
@@ -34,10 +29,9 @@ pub enum Error {
         /// The paper.
         paper: Paper,
         /// What to do.
-        remedy: String,
+        remedy: Phrase,
     },
     /// An id that the family lacks.
-    #[error("marker {id} is not in family {family}, whose ids run from 0 to {last}: give it another id")]
     UnknownMarker {
         /// The id.
         id: u32,
@@ -47,24 +41,18 @@ pub enum Error {
         last: usize,
     },
     /// A size that is not a positive number.
-    #[error("{what} has size {value} mm: give its size in millimetres, above zero")]
     BadSize {
         /// The marker or board.
-        what: String,
+        what: Phrase,
         /// The size.
         value: f64,
     },
     /// A kit without any marker.
-    #[error("kit `{kit}` has no marker to print: add a [[carrier.marker]]")]
     NoMarkers {
         /// The kit.
         kit: String,
     },
     /// A ruler reading that can't be one.
-    #[error(
-        "the {direction} ruler reads {read_mm} mm instead of {nominal_mm} mm: more than {limit_percent} % off is a misreading or a \
-         printer that scales to fit; print at 100 % and read both rulers again"
-    )]
     Reading {
         /// `right` or `up`.
         direction: &'static str,
@@ -76,21 +64,63 @@ pub enum Error {
         limit_percent: f64,
     },
     /// A paper that is not offered.
-    #[error("unknown paper `{name}`: use a4, a3 or letter")]
     UnknownPaper {
         /// As typed.
         name: String,
     },
     /// The PDF could not be written.
-    #[error("can't write the PDF: {reason}")]
     Pdf {
         /// What went wrong.
-        reason: String,
+        reason: Value,
     },
+}
+
+impl Error {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        let size = |mm: &[f64; 2]| {
+            let [width, height] = mm.map(|side| Figure::fixed(side, 1));
+            phrase!("print-two-sides", width = width, height = height)
+        };
+        match self {
+            Error::MarkerTooLarge { id, carrier, needs_mm, offers_mm, paper, remedy } => phrase!(
+                "print-marker-too-large",
+                id = *id,
+                holder = carrier,
+                needs = size(needs_mm),
+                offers = size(offers_mm),
+                paper = paper.name(),
+                remedy = remedy.clone(),
+            ),
+            Error::BoardTooLarge { needs_mm, offers_mm, paper, remedy } => phrase!(
+                "print-board-too-large",
+                needs = size(needs_mm),
+                offers = size(offers_mm),
+                paper = paper.name(),
+                remedy = remedy.clone(),
+            ),
+            Error::UnknownMarker { id, family, last } => {
+                phrase!("print-unknown-marker", id = *id, family = *family, last = *last)
+            }
+            Error::BadSize { what, value } => {
+                phrase!("print-bad-size", what = what.clone(), size = Figure::plain(*value))
+            }
+            Error::NoMarkers { kit } => phrase!("print-no-markers", kit = kit),
+            Error::Reading { direction, read_mm, nominal_mm, limit_percent } => phrase!(
+                "print-reading-off",
+                direction = *direction,
+                read = Figure::plain(*read_mm),
+                nominal = Figure::plain(*nominal_mm),
+                limit = Figure::plain(*limit_percent),
+            ),
+            Error::UnknownPaper { name } => phrase!("print-unknown-paper", name = name),
+            Error::Pdf { reason } => phrase!("print-no-pdf", why = reason.clone()),
+        }
+    }
 }
 
 impl From<crate::typeface::Damaged> for Error {
     fn from(damaged: crate::typeface::Damaged) -> Error {
-        Error::Pdf { reason: damaged.to_string() }
+        Error::Pdf { reason: damaged.phrase().into() }
     }
 }

@@ -5,6 +5,7 @@
 use nalgebra::Vector3;
 
 use crate::marker::{Carrier, Dictionary, Marker};
+use crate::words::{Figure, phrase};
 
 use super::code::CELLS;
 use super::paper::{Paper, UNPRINTABLE_MM};
@@ -141,7 +142,7 @@ fn check(marker: &Marker) -> Result<(), Error> {
         return Err(Error::UnknownMarker { id: marker.id, family: dictionary.name(), last: dictionary.len() - 1 });
     }
     match marker.size_mm.into_iter().find(|size| !(size.is_finite() && *size > 0.0)) {
-        Some(value) => Err(Error::BadSize { what: format!("marker {}", marker.id), value }),
+        Some(value) => Err(Error::BadSize { what: phrase!("print-the-marker", id = marker.id), value }),
         None => Ok(()),
     }
 }
@@ -153,7 +154,11 @@ fn too_large(carrier: &Carrier, marker: &Marker, needs_mm: [f64; 2], paper: Pape
     };
     let offers_mm = room_mm(paper, RulerPlace::Below);
     let largest = (offers_mm[0].min(offers_mm[1] - STRIP_MM) / (1.0 + 2.0 / CELLS as f64)).floor();
-    let remedy = words::larger_paper(paper, fits, &format!("give it a size_mm of {largest} or less"));
+    let size = Figure::plain(largest);
+    let remedy = match words::larger_paper(paper, fits) {
+        Some(paper) => phrase!("print-larger-paper-or-marker", paper = paper, size = size),
+        None => phrase!("print-smaller-marker", size = size),
+    };
     Error::MarkerTooLarge { id: marker.id, carrier: carrier.name.clone(), needs_mm, offers_mm, paper, remedy }
 }
 

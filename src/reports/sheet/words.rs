@@ -88,12 +88,9 @@ pub(super) fn list(ids: impl IntoIterator<Item = u32>, language: Language) -> St
     Value::from(ids).say(language)
 }
 
-/// The remedy for something too large: the first paper that takes it, else another size.
-pub(super) fn larger_paper(paper: Paper, fits: impl Fn(Paper) -> bool, smaller: &str) -> String {
-    match Paper::ALL.into_iter().find(|&other| other != paper && fits(other)) {
-        Some(other) => format!("print with --paper {other}, or {smaller}"),
-        None => smaller.to_owned(),
-    }
+/// The first paper that takes what is too large for another.
+pub(super) fn larger_paper(paper: Paper, fits: impl Fn(Paper) -> bool) -> Option<&'static str> {
+    Paper::ALL.into_iter().find(|&other| other != paper && fits(other)).map(Paper::name)
 }
 
 #[cfg(test)]

@@ -11,6 +11,8 @@ use krilla::text::{Font, GlyphId, KrillaGlyph};
 use skrifa::instance::{LocationRef, Size};
 use skrifa::{FontRef, MetadataProvider};
 
+use crate::words::{Language, Phrase, phrase};
+
 const REGULAR: &[u8] = baywitness_models::FONT_REGULAR;
 const BOLD: &[u8] = baywitness_models::FONT_BOLD;
 
@@ -25,8 +27,15 @@ pub(crate) const FILES: [&[u8]; 2] = [REGULAR, BOLD];
 
 /// A font that is built in cannot be read.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
-#[error("an embedded font is damaged; build the program again")]
+#[error("{}", self.phrase().say(Language::English))]
 pub struct Damaged;
+
+impl Damaged {
+    /// For any language.
+    pub fn phrase(self) -> Phrase {
+        phrase!("print-font-damaged")
+    }
+}
 
 /// The weight of a text.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

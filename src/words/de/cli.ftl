@@ -10,7 +10,6 @@ cli-cannot-make-folder = der Ordner { $path } lässt sich nicht anlegen: { $why 
 cli-cannot-unpack = ein Ordner zum Entpacken lässt sich nicht anlegen: { $why }
 cli-no-stdout = die Standardausgabe lässt sich nicht schreiben: { $why }
 cli-no-threads = { $count } Threads lassen sich nicht starten: { $why }
-cli-not-spoken = wird hier nicht gesprochen: eine von { $known } wählen
 cli-no-date = „{ $text }“ ist kein Datum: wie 2027-05-01 schreiben
 cli-no-area = „{ $text }“ ist kein Bereich: links, oben, rechts, unten in Prozent schreiben, wie 10,20,60,90
 cli-no-schema = „{ $format }“ hat kein Schema: eines von { $known } nennen
@@ -247,3 +246,10 @@ cli-audit-no-report = Der Bericht des Prüflaufs lässt sich nicht schreiben: { 
 cli-no-stdin = Die Standardeingabe ist nicht lesbar: { $why }
 cli-log-put-right = { $log }: { $what }.
 cli-camera-no-report = Ein Bericht zeigt Fotos einer Tafel; bei einem Markersatz --report weglassen
+
+## Kommentare am Kopf von Dateien, die das Programm schreibt
+
+cli-file-not-fit = NICHT VERWENDBAR: { $why }
+cli-file-surveyed = Eingemessen aus { $photos } Fotos. Wer diese Datei von Hand ändert, macht ihre Anordnung ungültig: neu einmessen.
+cli-file-length = Gemessene Länge { $length }
+cli-file-printed = Größen wie auf Papier { $paper } gedruckt: die Prüflineale messen { $right } mm nach rechts und { $up } mm nach oben.

@@ -11,7 +11,7 @@ customer-answer =
 customer-what = Was aufgestellt wurde
 customer-vehicle = Fahrzeug
 customer-vin = Fahrzeug-Identifizierungsnummer
-customer-repair-order = Werkstattauftrag
+customer-repair-order = Reparaturauftrag
 customer-photos-taken = Fotos aufgenommen
 customer-job = Auftrag
 customer-proven = Was nachgewiesen ist
@@ -77,7 +77,7 @@ customer-meaning-u = „Auf … genau“ ist die Unsicherheit der Messung selbst
 customer-meaning-limits = Ob die Grenzen für dieses Fahrzeug die richtigen sind, sagen die Serviceinformationen des Fahrzeugherstellers und die örtlichen Vorschriften; sie sind maßgebend.
 customer-meaning-trained = Die Arbeit ist Sache von Fachpersonal; diese Seite ersetzt keinen Schritt des Verfahrens. Laser und angehobene Fahrzeuge verlangen eigene Schutzmaßnahmen.
 
-customer-series = Werkstattauftrag { $series }
+customer-series = Reparaturauftrag { $series }
 customer-series-vehicle = Fahrzeug: { $vehicle }
 customer-stands-now = Stand der Dinge
 customer-last-counts = Für jeden Sensor zählt der letzte Versuch; frühere bleiben aufbewahrt.

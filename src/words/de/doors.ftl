@@ -217,7 +217,7 @@ doors-named-file = { $kind ->
         [kit] Markersatz
         [camera] Kamera
         [stand] Gestell
-        [layout] Vermessung
+        [layout] Einmessung
         *[board] Kalibriertafel
     } „{ $file }“: { $problem }
 
@@ -304,9 +304,9 @@ doors-marker-id-taken = die Markernummer { $id } ist schon vergeben an { $path }
 doors-marker-id-taken-remedy = jedem Marker des Satzes eine eigene Nummer geben
 doors-same-centre = ist auch die Mitte von Marker { $id }
 doors-same-centre-remedy = messen, wo dieser Marker sitzt
-doors-no-layout = ist keine Vermessungsdatei ({ $why })
-doors-layout-remedy = den Markersatz neu vermessen oder `layout` in der Datei des Markersatzes weglassen
-doors-layout-other-kit = gehört zur Datei eines anderen Markersatzes, oder die Datei wurde nach der Vermessung geändert
+doors-no-layout = ist keine Einmessdatei ({ $why })
+doors-layout-remedy = den Markersatz neu einmessen oder `layout` in der Datei des Markersatzes weglassen
+doors-layout-other-kit = gehört zur Datei eines anderen Markersatzes, oder die Datei wurde nach dem Einmessen geändert
 doors-layout-no-marker = die Markernummer { $id } kommt im Markersatz nicht vor
 doors-layout-twice = die Markernummer { $id } ist zweimal aufgeführt
 doors-board-ids = { $columns } x { $rows } Marker ab Nummer { $first } reichen bis { $last }, die Familie endet aber bei { $end }
@@ -586,3 +586,21 @@ doors-newest-most-moves = das Gestell ist darin schon { $most }-mal bewegt worde
 doors-newest-new-job = einen neuen Auftrag beginnen
 doors-newest-unwritten = kann nicht geschrieben werden ({ $why })
 doors-newest-make-room = Platz auf dem Datenträger schaffen oder das Schreiben dort erlauben
+
+## Messmittelstudien, und Fotos eines erfundenen Kalibrierplatzes
+
+doors-gauge-too-few = eine Messmittelstudie braucht je zwei oder mehr Prüfer, Teile und Wiederholungen, nicht { $operators }, { $parts } und { $trials }
+doors-gauge-uneven = jeder Prüfer muss jedes Teil gleich oft ablesen
+doors-gauge-constant =
+    { $of ->
+        [operators] Mittelwert und Spannweite hat keine Konstante für { $count } Prüfer: die Varianzanalyse nehmen
+       *[trials] Mittelwert und Spannweite hat keine Konstante für { $count } Wiederholungen: die Varianzanalyse nehmen
+    }
+doors-stage-too-large = { $pixels } Pixel sind mehr, als ein JPEG fassen kann
+doors-pose-nothing-seen = keines der { $photos } Fotos zeigt einen Marker des Markersatzes
+doors-pose-unsettled =
+    { $why ->
+        [first] die Ausgleichung von { $photos } Fotos führt zu keiner Lösung: die erste Näherung passt nicht zu den Fotos
+        [singular] die Ausgleichung von { $photos } Fotos führt zu keiner Lösung: die Gleichungen sind singulär
+       *[covariance] die Ausgleichung von { $photos } Fotos führt zu keiner Lösung: die Kovarianz existiert nicht
+    }

@@ -235,7 +235,6 @@ fit-recheck-caption = Einzelwertkarte: Mittelwert und Grenzen ({ $factor } mittl
 fit-recheck-no-limits = Grenzen erscheinen mit der dritten Nachmessung.
 
 # Why no camera could be fitted, no kit surveyed.
-fit-said = { $why }
 fit-further = { $first }; { $rest }
 fit-of = { $what }: { $why }
 fit-no-too-few = Keine Kamera angepasst: { $left } von { $photos } Fotos brauchbar, mindestens 3 sind nötig
@@ -244,7 +243,7 @@ fit-no-kit = An Fotos des Markersatzes lässt sich keine Kamera anpassen: { $why
 fit-no-settled = Die Ausgleichung von { $photos } Fotos kam nicht zur Ruhe: Sie bestimmen das Objektiv nicht; 12 bis 20 Fotos mit der Tafel in allen Teilen des Bilds aufnehmen, um 30° bis 45° nach allen Seiten geneigt
 fit-no-photo = kein Foto angegeben
 fit-no-same-size = { $file } hat nicht { $width } x { $height } px wie { $first }: jede Größe für sich anpassen
-fit-no-survey = Der Markersatz lässt sich nicht vermessen: { $why }
+fit-no-survey = Der Markersatz lässt sich nicht einmessen: { $why }
 fit-no-camera = { $file } lässt sich nicht messen: { $why }
 fit-no-camera-size = Das Foto hat { $width } x { $height } px, die Kamera { $camera } gilt für { $for_width } x { $for_height } px: das Foto nehmen, wie die Kamera es gespeichert hat
 fit-no-camera-fits =
@@ -263,7 +262,7 @@ fit-no-length-text =
         [same] „{ $text }“ hat an beiden Enden dieselbe Ecke: als ID:CORNER,ID:CORNER=MM~U schreiben, etwa 10:0,13:1=1200.4~0.3: Ecken 0 oben links, 1 oben rechts, 2 unten rechts, 3 unten links des aufrechten Markers (oder tl, tr, br, bl), U die Standardunsicherheit in mm
        *[form] „{ $text }“ ist keine Länge: als ID:CORNER,ID:CORNER=MM~U schreiben, etwa 10:0,13:1=1200.4~0.3: Ecken 0 oben links, 1 oben rechts, 2 unten rechts, 3 unten links des aufrechten Markers (oder tl, tr, br, bl), U die Standardunsicherheit in mm
     }
-fit-no-first-survey = Die Referenz wurde nie vermessen: einmal vermessen und gegen den dabei geschriebenen Markersatz prüfen
+fit-no-first-survey = Die Referenz wurde nie eingemessen: einmal einmessen und gegen den dabei geschriebenen Markersatz prüfen
 fit-no-place = Die Fotos legen { $holder } nicht fest: von zwei Seiten aufnehmen
 fit-no-holder = Darin wurde kein Markerträger { $holder } gemessen
 fit-no-seatings = { $count } Aufspannungen sagen nichts über die Wiederholbarkeit: die Platte mindestens dreimal aufspannen, zehnmal ist gut

@@ -97,3 +97,30 @@ print-column-drawing = Zeichnung, Seite
 print-column-sheets = Blätter, Seite
 print-wrote = { $file } geschrieben: mit 100 % auf Papier { $paper } drucken, dann die Prüflineale messen
 print-wrote-corrected = { $file } geschrieben: gedruckt mit { $right } % nach rechts und { $up } % nach oben
+
+# Warum nichts gedruckt wurde
+print-two-sides = { $width } x { $height }
+print-marker-too-large = Marker { $id } von { $holder } braucht mit seinem weißen Rand { $needs } mm, das Papier { $paper } bietet aber { $offers } mm: { $remedy }
+print-board-too-large = die Tafel braucht mit ihrem weißen Rand { $needs } mm, das Papier { $paper } bietet aber { $offers } mm: { $remedy }
+print-smaller-marker = size_mm auf { $size } oder weniger setzen
+print-larger-paper-or-marker = mit --paper { $paper } drucken oder size_mm auf { $size } oder weniger setzen
+print-smaller-board = die Tafel um den Faktor { $factor } kleiner machen
+print-larger-paper-or-board = mit --paper { $paper } drucken oder die Tafel um den Faktor { $factor } kleiner machen
+print-unknown-marker = Marker { $id } gibt es in der Familie { $family } nicht, deren Nummern von 0 bis { $last } reichen: ihm eine andere Nummer geben
+print-the-marker = Marker { $id }
+print-of-the-board =
+    { $what ->
+        [marker] Marker der Tafel
+        [gap] Zwischenraum der Tafel
+       *[square] Feld der Tafel
+    }
+print-bad-size = { $what }: Größe { $size } mm; die Größe in Millimetern angeben, größer als null
+print-no-markers = der Markersatz { $kit } hat keinen Marker zum Drucken: einen [[carrier.marker]] ergänzen
+print-reading-off =
+    { $direction ->
+        [right] das Lineal nach rechts misst { $read } mm statt { $nominal } mm: mehr als { $limit } % daneben ist ein Ablesefehler oder ein Drucker, der anpasst; mit 100 % drucken und beide Lineale neu ablesen
+       *[up] das Lineal nach oben misst { $read } mm statt { $nominal } mm: mehr als { $limit } % daneben ist ein Ablesefehler oder ein Drucker, der anpasst; mit 100 % drucken und beide Lineale neu ablesen
+    }
+print-unknown-paper = unbekanntes Papier „{ $name }“: a4, a3 oder letter wählen
+print-no-pdf = die PDF-Datei lässt sich nicht schreiben: { $why }
+print-font-damaged = eine eingebaute Schrift ist beschädigt; das Programm neu bauen

@@ -220,9 +220,9 @@ report-fact-kit = Markersatz: { $upkeep }
 report-kit-serial = Seriennummer { $serial }
 report-kit-due =
     { $state ->
-        [overdue] Vermessung überfällig seit { $due }: Markersatz neu vermessen
-        [due] Vermessung fällig am { $due }
-       *[unknown] Vermessung fällig am { $due } (nicht prüfbar: keine Zeit angegeben)
+        [overdue] Einmessen überfällig seit { $due }: Markersatz neu einmessen
+        [due] Einmessen fällig am { $due }
+       *[unknown] Einmessen fällig am { $due } (nicht prüfbar: keine Zeit angegeben)
     }
 report-first = Zuerst
 report-by-screw = Das entspricht: { $screw }.
@@ -311,7 +311,7 @@ report-title = Wo die Zieltafel stand: Auftrag { $job }
 report-page-title = Auftrag { $job }: { $verdict }
 report-document-title = Wo die Zieltafel stand: Auftrag { $job }: { $verdict }
 report-page-of = Seite { $page } von { $pages }
-report-repair-order = Werkstattauftrag
+report-repair-order = Reparaturauftrag
 report-attempt = Versuch
 report-vehicle = Fahrzeug
 report-vin = Fahrzeug-Identifizierungsnummer
@@ -601,7 +601,7 @@ verify-one-job = --moved und --more nehmen einen Auftrag: den Ordner nennen, zu 
 verify-not-logged = Nicht im Versuchsprotokoll: { $jobs }, nicht lesbar.
 verify-report = Bericht:
 verify-for-the-customer = Für den Kunden: { $file }
-verify-repair-order = Werkstattauftrag { $series }: { $file }
+verify-repair-order = Reparaturauftrag { $series }: { $file }
 verify-no-folder = Ordner lässt sich nicht anlegen: { $folder }: { $why }
 verify-no-json = Ergebnis lässt sich nicht als JSON schreiben: { $why }
 verify-watch-every = „{ $text }“ ist keine Zeit von 0,05 bis 3600 s
@@ -609,3 +609,16 @@ verify-watch-no-folder = { $folder } ist kein Ordner: einen nennen, der Auftrags
 verify-watching = { $folder } wird beobachtet; Strg-C beendet es.
 verify-unreadable-folder = Ordner nicht lesbar: { $folder }: { $why }
 report-findings-above = Alle Befunde stehen unter „Was jetzt zu tun ist“.
+
+report-private-kind =
+    { $kind ->
+        [position] Aufnahmeort (GPS)
+        [serial] Seriennummern
+        [owner] Eigentümer oder Urheber
+       *[notes] eigene Angaben des Herstellers
+    }
+report-picture-unreadable = Foto { $photo } ist für den Bericht nicht lesbar: { $why }
+report-picture-not-made = die Kopie des Fotos { $photo } lässt sich nicht erzeugen: { $why }
+report-no-pdf = der Bericht lässt sich nicht als PDF schreiben: { $why }
+report-no-pdf-of-page = der Bericht lässt sich nicht als PDF schreiben, weil seine Seite nicht wohlgeformt ist: { $why }
+report-no-table = die Tabelle lässt sich nicht als Parquet schreiben: { $why }

@@ -287,3 +287,19 @@ trends-said-unreadable = unlesbar: { $words }
 trends-said-verdict = { $verdict } ({ $share } %)
 trends-said-nothing = Nichts geht über das hinaus, was der Zufall erklärt.
 trends-said-report = Bericht: { $file }
+
+# Was von einem Archiv nicht lesbar ist; `trends-in-file` stellt die Datei vor den Grund.
+trends-in-file = { $file }: { $why }
+trends-cannot-read = { $path } ist nicht lesbar: { $why }
+trends-no-results = keine Ergebnisse gefunden: den Ordner eines Prüflaufs nennen, oder Ergebnisdateien, wie `verify --json` und `audit` sie schreiben
+trends-no-results-because = keine Ergebnisse gefunden: den Ordner eines Prüflaufs nennen, oder Ergebnisdateien, wie `verify --json` und `audit` sie schreiben ({ $why })
+trends-no-verdict = ein Ergebnis ohne Urteil
+trends-row-no-verdict = eine Zeile ohne bekanntes Urteil
+trends-no-parquet = dieses Programm wurde ohne Parquet gebaut: den Ordner des Prüflaufs oder sein audit.jsonl nennen, oder mit dem Merkmal `parquet` bauen
+trends-not-json = ist kein JSON: `{ $found }` steht, wo ein Objekt beginnen müsste
+trends-cut-off = das letzte Objekt ist abgeschnitten
+trends-parquet-damaged = ist keine lesbare Parquet-Datei ({ $why }): den Prüflauf wiederholen
+trends-parquet-rows = nennt eine unmögliche Anzahl von Zeilen: den Prüflauf wiederholen
+trends-parquet-column = nennt eine Spalte, die größer ist als die Datei: den Prüflauf wiederholen
+trends-parquet-other = ist nicht die Tabelle eines Prüflaufs: audit.parquet im Ordner eines Prüflaufs nennen
+trends-parquet-part = enthält eine Prüfung oder einen Befund ohne Angaben: den Prüflauf wiederholen

@@ -10,7 +10,6 @@ cli-cannot-make-folder = cannot make the folder { $path }: { $why }
 cli-cannot-unpack = cannot make a folder to unpack into: { $why }
 cli-no-stdout = cannot write to standard output: { $why }
 cli-no-threads = cannot start { $count } threads: { $why }
-cli-not-spoken = is not spoken here: choose one of { $known }
 cli-no-date = "{ $text }" is no date: write it as 2027-05-01
 cli-no-area = "{ $text }" is no area: write left, top, right, bottom in percent, as 10,20,60,90
 cli-no-schema = "{ $format }" has no schema: name one of { $known }
@@ -247,3 +246,10 @@ cli-audit-no-report = cannot write the report of the audit: { $why }
 cli-no-stdin = cannot read standard input: { $why }
 cli-log-put-right = { $log }: { $what }.
 cli-camera-no-report = a report shows photos of a board; leave --report out with a kit
+
+## Comments at the head of files that the program writes
+
+cli-file-not-fit = NOT FIT FOR USE: { $why }
+cli-file-surveyed = Surveyed from { $photos } photos. Changing this file by hand makes its layout invalid: survey again.
+cli-file-length = Measured length { $length }
+cli-file-printed = Sizes as printed on { $paper } paper: the check rulers read { $right } mm to the right and { $up } mm up.

@@ -201,14 +201,14 @@ doors-named-file = the { $kind } { $file } { $problem }
 
 # Set-up sheets
 doors-datum-role = "{ $carrier }" has the role { $role }
-doors-datum-role-remedy = name a carrier on the vehicle or the floor: nothing is measured from a target or card
+doors-datum-role-remedy = name a marker holder on the vehicle or the floor: nothing is measured from a target or card
 doors-which-target = does not say which target is meant: the kit "{ $kit }" has { $targets }
 doors-which-target-remedy = add target = "{ $target }" or another of them
-doors-kit-no-target = concerns the target, but the kit "{ $kit }" has no carrier of role target
+doors-kit-no-target = concerns the target, but the kit "{ $kit }" has no marker holder of role target
 doors-kit-no-target-remedy = name the kit that the stand belongs to
 doors-no-carrier = "{ $name }" is no { $what ->
-        [target] carrier of role target
-        *[any] carrier
+        [target] marker holder of role target
+        *[any] marker holder
     } of the kit "{ $kit }"
 doors-not-in-photos = { $quantity } cannot be seen in photos
 doors-not-in-photos-remedy = add evidence = "reading": the job's reading then decides
@@ -260,13 +260,13 @@ doors-screw-unit = { $quantity } is measured in { $unit }
 doors-screw-unit-remedy = write { $key }
 doors-screw-nothing = is nothing
 doors-screw-nothing-remedy = write what one turn clockwise changes, negative where it makes it smaller
-doors-kit-no-carrier = has no carrier
+doors-kit-no-carrier = has no marker holder
 doors-kit-no-carrier-remedy = add a [[carrier]] with its markers
-doors-on-centreline = is for a nose mark, but this carrier's role is { $role }
+doors-on-centreline = is for a nose mark, but this marker holder's role is { $role }
 doors-on-centreline-remedy = leave it out here
 doors-carrier-no-marker = has no marker
 doors-carrier-no-marker-remedy = add a [[carrier.marker]] below it
-doors-card-ids = { $id } on a carrier of role { $role }: ids { $first } to { $last } are for job cards and for nothing else
+doors-card-ids = { $id } on a marker holder of role { $role }: ids { $first } to { $last } are for job cards and for nothing else
 doors-card-ids-remedy = use a marker with another id
 doors-size-twice = stands beside size_mm
 doors-size-twice-remedy = state one of the two
@@ -275,9 +275,9 @@ doors-unit-vector-remedy = divide its values by its length
 doors-axes-square = must be square to right, but the angle between them is { $angle } deg
 doors-axes-square-remedy = correct the direction that is wrong
 doors-carrier-name-taken = "{ $name }" is already the name of carrier[{ $carrier }], line { $line }
-doors-carrier-name-taken-remedy = give each carrier its own name
+doors-carrier-name-taken-remedy = give each marker holder its own name
 doors-role-taken = { $role } is already the role of carrier[{ $carrier }], line { $line }
-doors-role-taken-remedy = one carrier for each wheel, for each wheel arch and for the nose
+doors-role-taken-remedy = one marker holder for each wheel, for each wheel arch and for the nose
 doors-marker-id-taken = marker id { $id } is already used by { $path }, line { $line }
 doors-marker-id-taken-remedy = give each marker of the kit its own id
 doors-same-centre = is also the centre of marker { $id }
@@ -538,7 +538,7 @@ doors-scene-things = { $count } things
 doors-scene-things-remedy = keep to { $most }
 doors-scene-long = is too long
 doors-scene-long-remedy = keep to { $most } letters
-doors-scene-no-carrier = no carrier `{ $name }` is in the kit
+doors-scene-no-carrier = no marker holder `{ $name }` is in the kit
 doors-scene-own-key = is written by `stage` itself
 doors-scene-no-step = `{ $step }` is no step of the set-up sheet
 doors-scene-moves = is { $found }, but the scene has { $count } moves
@@ -564,3 +564,21 @@ doors-newest-most-moves = has the stand moved { $most } times already
 doors-newest-new-job = begin a new job
 doors-newest-unwritten = cannot be written ({ $why })
 doors-newest-make-room = make room on the disk, or allow writing there
+
+## Gauge studies, and photos of an invented bay
+
+doors-gauge-too-few = a gauge study needs two or more operators, parts and trials, not { $operators }, { $parts } and { $trials }
+doors-gauge-uneven = every operator must read every part equally often
+doors-gauge-constant =
+    { $of ->
+        [operators] average and range has no constant for { $count } operators: take the analysis of variance
+       *[trials] average and range has no constant for { $count } trials: take the analysis of variance
+    }
+doors-stage-too-large = { $pixels } pixels are more than a JPEG can hold
+doors-pose-nothing-seen = none of the { $photos } photos shows a marker of the kit
+doors-pose-unsettled =
+    { $why ->
+        [first] the adjustment of { $photos } photos did not settle: the first solution does not fit the photos
+        [singular] the adjustment of { $photos } photos did not settle: the equations are singular
+       *[covariance] the adjustment of { $photos } photos did not settle: the covariance does not exist
+    }

@@ -235,7 +235,6 @@ fit-recheck-caption = Individuals chart: mean and limits ({ $factor } mean movin
 fit-recheck-no-limits = Limits appear with the third check.
 
 # Why no camera could be fitted, no kit surveyed.
-fit-said = { $why }
 fit-further = { $first }; { $rest }
 fit-of = { $what }: { $why }
 fit-no-too-few = cannot fit a camera: { $left } of { $photos } photos could be used, at least 3 are needed

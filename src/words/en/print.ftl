@@ -97,3 +97,30 @@ print-column-drawing = drawing, page
 print-column-sheets = sheets, page
 print-wrote = wrote { $file }: print at 100 % on { $paper } paper, then measure the check rulers
 print-wrote-corrected = wrote { $file }: printed at { $right } % to the right and { $up } % up
+
+# Why nothing was printed
+print-two-sides = { $width } x { $height }
+print-marker-too-large = marker { $id } of { $holder } needs { $needs } mm with its white margin, but { $paper } paper offers { $offers } mm: { $remedy }
+print-board-too-large = the board needs { $needs } mm with its white margin, but { $paper } paper offers { $offers } mm: { $remedy }
+print-smaller-marker = give it a size_mm of { $size } or less
+print-larger-paper-or-marker = print with --paper { $paper }, or give it a size_mm of { $size } or less
+print-smaller-board = make the board smaller by a factor of { $factor }
+print-larger-paper-or-board = print with --paper { $paper }, or make the board smaller by a factor of { $factor }
+print-unknown-marker = marker { $id } is not in family { $family }, whose ids run from 0 to { $last }: give it another id
+print-the-marker = marker { $id }
+print-of-the-board =
+    { $what ->
+        [marker] the board's marker
+        [gap] the board's gap
+       *[square] the board's square
+    }
+print-bad-size = { $what } has size { $size } mm: give its size in millimetres, above zero
+print-no-markers = kit { $kit } has no marker to print: add a [[carrier.marker]]
+print-reading-off =
+    { $direction ->
+        [right] the ruler to the right reads { $read } mm instead of { $nominal } mm: more than { $limit } % off is a misreading or a printer that scales to fit; print at 100 % and read both rulers again
+       *[up] the upright ruler reads { $read } mm instead of { $nominal } mm: more than { $limit } % off is a misreading or a printer that scales to fit; print at 100 % and read both rulers again
+    }
+print-unknown-paper = unknown paper "{ $name }": use a4, a3 or letter
+print-no-pdf = cannot write the PDF: { $why }
+print-font-damaged = an embedded font is damaged; build the program again

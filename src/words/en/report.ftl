@@ -609,3 +609,16 @@ verify-watch-no-folder = { $folder } is no folder: name one that holds job folde
 verify-watching = Watching { $folder }; Ctrl-C ends it.
 verify-unreadable-folder = cannot read the folder { $folder }: { $why }
 report-findings-above = Every finding stands under “What to do now”.
+
+report-private-kind =
+    { $kind ->
+        [position] position (GPS)
+        [serial] serial numbers
+        [owner] owner or author
+       *[notes] the maker's own notes
+    }
+report-picture-unreadable = cannot read photo { $photo } for the report: { $why }
+report-picture-not-made = cannot encode the copy of photo { $photo }: { $why }
+report-no-pdf = cannot write the PDF report: { $why }
+report-no-pdf-of-page = cannot write the PDF report: its page is not well-formed: { $why }
+report-no-table = cannot write the table as Parquet: { $why }

@@ -287,3 +287,19 @@ trends-said-unreadable = unreadable: { $words }
 trends-said-verdict = { $verdict } ({ $share } %)
 trends-said-nothing = Nothing stands out beyond what chance explains.
 trends-said-report = Report: { $file }
+
+# What cannot be read of an archive; `trends-in-file` puts the file before the reason.
+trends-in-file = { $file }: { $why }
+trends-cannot-read = cannot read { $path }: { $why }
+trends-no-results = no results were found: name the folder of an audit, or files of results as `verify --json` and `audit` write them
+trends-no-results-because = no results were found: name the folder of an audit, or files of results as `verify --json` and `audit` write them ({ $why })
+trends-no-verdict = a result without a verdict
+trends-row-no-verdict = a row without a known verdict
+trends-no-parquet = this build reads no Parquet: name the audit's folder or its audit.jsonl, or build with the feature `parquet`
+trends-not-json = it is no JSON: `{ $found }` stands where an object should begin
+trends-cut-off = its last object is cut off
+trends-parquet-damaged = it is no Parquet file that can be read ({ $why }): run the audit again
+trends-parquet-rows = it states an impossible number of rows: run the audit again
+trends-parquet-column = it states a column larger than the file: run the audit again
+trends-parquet-other = it is not the table of an audit: name audit.parquet of an audit's folder
+trends-parquet-part = it holds a check or a finding without its words: run the audit again

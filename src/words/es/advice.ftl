@@ -11,7 +11,7 @@ advice-reading-only = Las fotos no lo muestran; hace falta una lectura.
 advice-degenerate = La geometría es degenerada.
 
 # Por qué una comprobación no está decidida.
-advice-too-small = Estas fotos y este juego no pueden demostrar una tolerancia tan pequeña. Esto no es un suspenso. La incertidumbre es de { $uncertainty } y ningún valor podría demostrarse si no baja de { $needed }. Hace falta: { $more }.
+advice-too-small = Estas fotos y este juego no pueden demostrar una tolerancia tan pequeña. Esto no significa que esté fuera de tolerancia. La incertidumbre es de { $uncertainty } y ningún valor podría demostrarse si no baja de { $needed }. Hace falta: { $more }.
 advice-too-near = El valor está demasiado cerca del límite para su incertidumbre de { $uncertainty }. Lo decide una foto más o un montaje más cercano al valor nominal.
 advice-more-wider = más fotos desde direcciones más separadas
 advice-more-or-plates = más fotos desde direcciones más separadas, o placas en las cuatro ruedas

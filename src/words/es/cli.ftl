@@ -10,7 +10,6 @@ cli-cannot-make-folder = no se puede crear la carpeta { $path }: { $why }
 cli-cannot-unpack = no se puede crear una carpeta para desempaquetar: { $why }
 cli-no-stdout = no se puede escribir en la salida estándar: { $why }
 cli-no-threads = no se pueden iniciar { $count } hilos: { $why }
-cli-not-spoken = no se habla aquí: elegir entre { $known }
 cli-no-date = «{ $text }» no es una fecha: escribirla como 2027-05-01
 cli-no-area = «{ $text }» no es un área: escribir izquierda, arriba, derecha, abajo en tanto por ciento, como 10,20,60,90
 cli-no-schema = «{ $format }» no tiene esquema: indicar uno de { $known }
@@ -56,7 +55,7 @@ cli-new-source = Fuente: { $source }
 cli-new-camera = si se omite, eligen los datos de cada foto
 cli-new-series = orden de reparación: la comparten sus intentos y sensores
 cli-new-wheelbase = si no se ven placas en las ruedas delanteras
-cli-new-nose = si no se ve la marca del frontal
+cli-new-nose = si no se ve la marca frontal
 cli-new-hub = si no se ve ninguna lámina de suelo
 cli-new-required = { $question } (obligatorio)
 cli-new-reading = leído con láser, cinta, nivel o banco de alineación
@@ -247,3 +246,10 @@ cli-audit-no-report = no se puede escribir el informe de la auditoría: { $why }
 cli-no-stdin = no se puede leer la entrada estándar: { $why }
 cli-log-put-right = { $log }: { $what }.
 cli-camera-no-report = un informe muestra fotos de un tablero; con un juego de marcadores, omitir --report
+
+## Comentarios al principio de los archivos que escribe el programa
+
+cli-file-not-fit = NO APTO PARA EL USO: { $why }
+cli-file-surveyed = Medido con { $photos } fotos. Cambiar este archivo a mano invalida su disposición: medir de nuevo.
+cli-file-length = Longitud medida { $length }
+cli-file-printed = Tamaños como se imprimieron en papel { $paper }: las reglas de control miden { $right } mm hacia la derecha y { $up } mm hacia arriba.

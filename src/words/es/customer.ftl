@@ -75,7 +75,7 @@ customer-meaning-not = No dice que el ajuste haya salido bien, que el sensor fun
 customer-meaning-scan = El técnico anotó «{ $result }» como lo que indicó el equipo de diagnosis. Eso no forma parte de esta prueba.
 customer-meaning-u = El «margen» es la incertidumbre de la propia medición: en 95 de 100 casos la cifra verdadera está dentro de él.
 customer-meaning-limits = Si los límites son los correctos para este vehículo lo dicen la información de servicio del fabricante y las normas locales; ellas prevalecen.
-customer-meaning-trained = El trabajo es para personal formado; esta página no sustituye ningún paso del procedimiento. Los láseres y los vehículos elevados exigen sus propias precauciones.
+customer-meaning-trained = El trabajo es para personal cualificado; esta página no sustituye ningún paso del procedimiento. Los láseres y los vehículos elevados exigen sus propias precauciones.
 
 customer-series = Orden de reparación { $series }
 customer-series-vehicle = Vehículo: { $vehicle }
@@ -102,4 +102,4 @@ customer-not-stated = no indicado
 customer-series-only = Aquí solo figuran los trabajos que se consideraron juntos. Un sensor que falta no se consideró.
 customer-series-about = Se trata de dónde estaba cada diana cuando se tomaron sus fotos. No dice que un ajuste haya salido bien ni que un sensor funcione.
 customer-series-own-page = Cada trabajo tiene su propia página con sus cifras, sus fotos y el origen de los límites.
-customer-series-govern = Prevalecen la información de servicio del fabricante del vehículo y las normas locales. El trabajo es para personal formado; los láseres y los vehículos elevados exigen sus propias precauciones.
+customer-series-govern = Prevalecen la información de servicio del fabricante del vehículo y las normas locales. El trabajo es para personal cualificado; los láseres y los vehículos elevados exigen sus propias precauciones.

@@ -586,3 +586,21 @@ doors-newest-most-moves = el soporte ya se ha movido { $most } veces en él
 doors-newest-new-job = empezar un trabajo nuevo
 doors-newest-unwritten = no se puede escribir ({ $why })
 doors-newest-make-room = liberar espacio en el disco o permitir la escritura allí
+
+## Estudios del sistema de medida, y fotos de un puesto inventado
+
+doors-gauge-too-few = un estudio del sistema de medida necesita dos o más operadores, piezas y repeticiones, no { $operators }, { $parts } y { $trials }
+doors-gauge-uneven = cada operador debe leer cada pieza las mismas veces
+doors-gauge-constant =
+    { $of ->
+        [operators] media y rango no tiene constante para { $count } operadores: tomar el análisis de varianza
+       *[trials] media y rango no tiene constante para { $count } repeticiones: tomar el análisis de varianza
+    }
+doors-stage-too-large = { $pixels } píxeles son más de los que caben en un JPEG
+doors-pose-nothing-seen = ninguna de las { $photos } fotos muestra un marcador del juego
+doors-pose-unsettled =
+    { $why ->
+        [first] el ajuste de { $photos } fotos no converge: la primera solución no concuerda con las fotos
+        [singular] el ajuste de { $photos } fotos no converge: las ecuaciones son singulares
+       *[covariance] el ajuste de { $photos } fotos no converge: la covarianza no existe
+    }

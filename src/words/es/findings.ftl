@@ -151,7 +151,7 @@ findings-marker-duplicated =
         [2] El marcador { $marker } aparece dos veces en { $photo }: se descartaron los dos. Retirar las impresiones sobrantes y repetir la foto.
        *[other] El marcador { $marker } aparece { $count } veces en { $photo }: se descartaron todos. Retirar las impresiones sobrantes y repetir la foto.
     }
-findings-cannot-prove = Estas fotos y este juego no pueden demostrar una tolerancia tan pequeña: { $quantities }. Hace falta: { $more }. Esto no es un suspenso.
+findings-cannot-prove = Estas fotos y este juego no pueden demostrar una tolerancia tan pequeña: { $quantities }. Hace falta: { $more }. Esto no significa que esté fuera de tolerancia.
 findings-hangs-on-body =
     { $way ->
         [larger] { $quantity }: sin { $body } el valor sería { $change } mayor, más que su incertidumbre de { $uncertainty }. Algo allí no encaja con el resto. Revisarlo y añadir una foto.

@@ -69,31 +69,31 @@ fit-part =
         [edges] los bordes
        *[corners] las esquinas
     }
-fit-advice-noise = las esquinas se dispersan { $factor } veces más de lo que indica el detector: compruebe que el tablero es plano y está impreso según su archivo; las incertidumbres indicadas lo tienen en cuenta
-fit-advice-too-few = solo se pudieron usar { $count } fotos: tome de 12 a 20 del tablero
-fit-advice-few = { $count } fotos dicen poco de cómo difieren las fotos: tome de 12 a 20
-fit-advice-many-out = se descartaron { $left_out } fotos y se usaron { $used }: vea por qué y tome otras
+fit-advice-noise = las esquinas se dispersan { $factor } veces más de lo que indica el detector: comprobar que el tablero es plano y está impreso según su archivo; las incertidumbres indicadas lo tienen en cuenta
+fit-advice-too-few = solo se pudieron usar { $count } fotos: tomar de 12 a 20 del tablero
+fit-advice-few = { $count } fotos dicen poco de cómo difieren las fotos: tomar de 12 a 20
+fit-advice-many-out = se descartaron { $left_out } fotos y se usaron { $used }: ver por qué y tomar otras
 fit-advice-coverage = el tablero se vio en el { $share } % del encuadre: falta llenar { $parts } (de la imagen guardada)
-fit-advice-alike = las fotos se parecen: la dirección del tablero difiere { $tilt }° como mucho; incline el tablero (o rodéelo) de 30 a 45° a la izquierda, a la derecha, arriba y abajo
-fit-advice-tilt = incline más el tablero: su dirección difiere { $tilt }° como mucho, 60° está bien
-fit-advice-turn = en todas las fotos el tablero está igual de orientado: gire la cámara un cuarto de vuelta en algunas
+fit-advice-alike = las fotos se parecen: la dirección del tablero difiere { $tilt }° como mucho; inclinar el tablero (o rodearlo) de 30 a 45° a la izquierda, a la derecha, arriba y abajo
+fit-advice-tilt = inclinar más el tablero: su dirección difiere { $tilt }° como mucho, 60° está bien
+fit-advice-turn = en todas las fotos el tablero está igual de orientado: girar la cámara un cuarto de vuelta en algunas
 fit-advice-focal = la distancia focal solo se conoce al { $u } % (hace falta { $most } %): más fotos con el tablero más inclinado
-fit-advice-dark = el objetivo ajustado no muestra nada en una décima parte del encuadre o más: allí no se determinó su distorsión, llene el encuadre con el tablero
+fit-advice-dark = el objetivo ajustado no muestra nada en una décima parte del encuadre o más: allí no se determinó su distorsión, llenar el encuadre con el tablero
 fit-advice-frame = una décima parte del encuadre solo se conoce a { $u } px (hacen falta { $most } px): falta llenar { $parts }
-fit-advice-bent = el tablero está combado { $bend } mm: péguelo a una placa plana (vidrio, aluminio) y ajuste de nuevo
+fit-advice-bent = el tablero está combado { $bend } mm: pegarlo a una placa plana (vidrio, aluminio) y ajustar de nuevo
 fit-advice-no-halves = muy pocas fotos para comparar dos mitades
 fit-advice-other-lens = dos mitades de las fotos muestran objetivos distintos: sus proyecciones difieren { $shape } px en algún punto del encuadre, aparte de focal y centro (máximo { $most } px); el modelo de objetivo no es el correcto, el objetivo cambió entre las fotos, o muy pocas llegan a esa parte
 fit-advice-halves-changed = dos mitades de las fotos difieren { $ratio } veces lo indicado (hasta { $most } px): cambió el objetivo entre ellas, o el tablero
 fit-advice-halves-enlarged = dos mitades de las fotos difieren { $ratio } veces lo indicado (hasta { $most } px); las incertidumbres indicadas se ampliaron en ese factor
-fit-advice-better-model = el objetivo no es de este modelo: ajústelo con --model { $model }, que deja { $rms } px de residuos en lugar de { $own_rms } px y cuyas mitades difieren { $shape } px en lugar de { $own_shape } px (aparte de focal y centro)
+fit-advice-better-model = el objetivo no es de este modelo: ajustarlo con --model { $model }, que deja { $rms } px de residuos en lugar de { $own_rms } px y cuyas mitades difieren { $shape } px en lugar de { $own_shape } px (aparte de focal y centro)
 
 # A camera from photos of a kit.
 fit-kit-head = { $name }: objetivo { $model } de { $used } de { $count } fotos de un juego de marcadores
 fit-kit-noise = RMS { $rms } px por coordenada ({ $factor } veces lo que indica el detector)
 fit-kit-known = Nueve décimas partes del encuadre se conocen a { $u } px, aparte de focal y centro
-fit-kit-too-few = solo se pudieron usar { $count } fotos: tome { $least } o más
-fit-kit-focal = la distancia focal solo se conoce al { $u } % (hace falta { $most } %): acérquese, para que haya marcadores cercanos y lejanos en una misma foto
-fit-kit-frame = una décima parte del encuadre solo se conoce a { $u } px (hacen falta { $most } px): ponga marcadores en las esquinas de algunas fotos, o ajuste con un tablero
+fit-kit-too-few = solo se pudieron usar { $count } fotos: tomar { $least } o más
+fit-kit-focal = la distancia focal solo se conoce al { $u } % (hace falta { $most } %): acercarse, para que haya marcadores cercanos y lejanos en una misma foto
+fit-kit-frame = una décima parte del encuadre solo se conoce a { $u } px (hacen falta { $most } px): poner marcadores en las esquinas de algunas fotos, o ajustar con un tablero
 
 # The fitted camera's page.
 fit-title = Ajuste de cámara: { $name }
@@ -178,36 +178,36 @@ fit-survey-unseen =
         [none] ninguna foto lo muestra
        *[one] una foto lo muestra, hacen falta al menos dos
     }
-fit-survey-ambiguous = dos posiciones encajan igual de bien: tome fotos de lado que lo muestren con otros
+fit-survey-ambiguous = dos posiciones encajan igual de bien: tomar fotos de lado que lo muestren con otros
 fit-survey-one-marker = su único marcador es el portamarcadores: no hay nada que medir salvo su tamaño
 fit-survey-apart = menos de dos de sus marcadores se midieron juntos: queda como lo tiene el archivo del juego
-fit-survey-too-few = solo se pudieron usar { $count } fotos: tome { $enough } desde todos los lados
-fit-survey-few = { $count } fotos apenas pueden contradecirse: tome { $enough }
+fit-survey-too-few = solo se pudieron usar { $count } fotos: tomar { $enough } desde todos los lados
+fit-survey-few = { $count } fotos apenas pueden contradecirse: tomar { $enough }
 fit-survey-length =
     { $against ->
-        [sizes] la longitud { $length } discrepa de los tamaños de marcador del archivo: se esperaban { $expected } mm (E_n { $score }); mídala de nuevo, o las impresiones son de otro tamaño que el indicado
-       *[others] la longitud { $length } discrepa de las demás longitudes: se esperaban { $expected } mm (E_n { $score }); mídala de nuevo
+        [sizes] la longitud { $length } discrepa de los tamaños de marcador del archivo: se esperaban { $expected } mm (E_n { $score }); medirla de nuevo, o las impresiones son de otro tamaño que el indicado
+       *[others] la longitud { $length } discrepa de las demás longitudes: se esperaban { $expected } mm (E_n { $score }); medirla de nuevo
     }
-fit-survey-no-length = no se midió ninguna longitud, así que la escala es la de los tamaños de marcador indicados: mida una lo más larga posible (--length)
+fit-survey-no-length = no se midió ninguna longitud, así que la escala es la de los tamaños de marcador indicados: medir una lo más larga posible (--length)
 fit-survey-halves-differ =
     { $outcome ->
-        [moved] dos mitades de las fotos difieren { $ratio } veces lo indicado (hasta { $most } mm, marcador { $marker }): algo se movió entre las fotos; mida de nuevo, o los portamarcadores por separado (--apart)
+        [moved] dos mitades de las fotos difieren { $ratio } veces lo indicado (hasta { $most } mm, marcador { $marker }): algo se movió entre las fotos; medir de nuevo, o los portamarcadores por separado (--apart)
        *[enlarged] dos mitades de las fotos difieren { $ratio } veces lo indicado (hasta { $most } mm, marcador { $marker }): las incertidumbres indicadas se ampliaron en ese factor
     }
 fit-survey-no-halves = no se pueden comparar dos mitades de las fotos: son muy pocas, o la mitad no fija los marcadores
 fit-survey-noise = las esquinas se dispersan { $factor } veces más de lo que indica el detector: ¿marcadores planos?, ¿nada se movió? Las incertidumbres indicadas lo tienen en cuenta
-fit-survey-far-off = los marcadores están a { $off } mm (1 sigma) de donde los tiene el archivo del juego, así que nada dice dónde están la referencia del buje o el punto de mira: ¿es el archivo de este juego?, ¿hojas intercambiadas? Corrija los centros en él y mida de nuevo
-fit-survey-loose = los marcadores de { $carrier } se conocen a { $known } mm respecto a su sistema propio (referencia del buje, punto de mira): el archivo del juego no dice mejor dónde están; mídalos en el portamarcadores e introduzca sus centros
+fit-survey-far-off = los marcadores están a { $off } mm (1 sigma) de donde los tiene el archivo del juego, así que nada dice dónde están la referencia del buje o el punto de mira: ¿es el archivo de este juego?, ¿hojas intercambiadas? Corregir los centros en él y medir de nuevo
+fit-survey-loose = los marcadores de { $carrier } se conocen a { $known } mm respecto a su sistema propio (referencia del buje, punto de mira): el archivo del juego no dice mejor dónde están; medirlos en el portamarcadores e introducir sus centros
 fit-survey-weak =
     { $count ->
-        [one] el lugar del marcador { $markers } no se conoce mejor que a { $most } mm: tome más fotos de él, más cerca y de ambos lados
-       *[other] los lugares de los marcadores { $markers } no se conocen mejor que a { $most } mm: tome más fotos de ellos, más cerca y de ambos lados
+        [one] el lugar del marcador { $markers } no se conoce mejor que a { $most } mm: tomar más fotos de él, más cerca y de ambos lados
+       *[other] los lugares de los marcadores { $markers } no se conocen mejor que a { $most } mm: tomar más fotos de ellos, más cerca y de ambos lados
     }
 
 # A fixed reference checked again.
 fit-recheck = { $day }: { $count } marcadores; el que más se movió: { $marker }, { $most } mm; mayor movimiento { $sigmas } veces su incertidumbre típica; separación { $spacing } %
 fit-recheck-moved = Algo se movió desde la primera medición: la pared, una hoja, o el archivo de cámara ya no es correcto.
-fit-recheck-outside = { $name }: { $value } está fuera de sus límites de control, de { $low } a { $high }; busque la causa antes del próximo trabajo.
+fit-recheck-outside = { $name }: { $value } está fuera de sus límites de control, de { $low } a { $high }; buscar la causa antes del próximo trabajo.
 fit-recheck-fine = En orden.
 fit-recheck-series =
     { $series ->
@@ -235,7 +235,6 @@ fit-recheck-caption = Gráfico de valores individuales: media y límites ({ $fac
 fit-recheck-no-limits = Los límites aparecen con la tercera comprobación.
 
 # Why no camera could be fitted, no kit surveyed.
-fit-said = { $why }
 fit-further = { $first }; { $rest }
 fit-of = { $what }: { $why }
 fit-no-too-few = no se puede ajustar una cámara: { $left } de { $photos } fotos sirvieron, hacen falta al menos 3

@@ -198,7 +198,7 @@ report-clear-first = Aclarar primero
 report-settle = Aclarar
 report-measured = medido: { $value }
 report-prove-more = no demostrado: tomar más fotos desde lugares más separados o acercar el valor al exigido
-report-prove-never = estas fotos y este juego de marcadores no pueden demostrar una tolerancia tan pequeña. No es un incumplimiento: la incertidumbre es demasiado grande, esté donde esté el soporte
+report-prove-never = estas fotos y este juego de marcadores no pueden demostrar una tolerancia tan pequeña. Esto no significa que esté fuera de tolerancia: la incertidumbre es demasiado grande, esté donde esté el soporte
 report-measure-again = las fotos no lo determinan: repetirlas
 report-then = Después
 report-close-moved = Tomar una foto del soporte en el nuevo lugar, con placas y láminas de suelo: se mide junto con las anteriores; una segunda lo demuestra.
@@ -279,7 +279,7 @@ report-blind-of = { $fault } ({ $carriers }): haría falta: { $remedy }
 report-more-photos = más fotos
 report-whose-tolerance = De quién es la tolerancia:
 report-cautions-text = Precauciones:
-report-cautions-short = prevalecen la información de servicio del fabricante del vehículo y las normas locales. El trabajo es para personal formado; los láseres y los vehículos elevados exigen sus propias precauciones. Esto documenta un montaje y no sustituye el procedimiento.
+report-cautions-short = prevalecen la información de servicio del fabricante del vehículo y las normas locales. El trabajo es para personal cualificado; los láseres y los vehículos elevados exigen sus propias precauciones. Esto documenta un montaje y no sustituye el procedimiento.
 report-not-proofread = Ningún técnico de habla española ha revisado todavía estos textos; en caso de duda vale el texto inglés.
 
 report-phases = Antes y después de la calibración
@@ -344,7 +344,7 @@ report-verdict-column = Dictamen
 report-tolerance-basis = tolerancia: { $basis }
 report-not-to-be-trusted = no fiable
 report-within-limits = { $probability } dentro de los límites
-report-too-small = Estas fotos y este juego de marcadores no pueden demostrar una tolerancia tan pequeña. No es un incumplimiento.
+report-too-small = Estas fotos y este juego de marcadores no pueden demostrar una tolerancia tan pequeña. Esto no significa que esté fuera de tolerancia.
 report-same-reason = Por el mismo motivo que: { $check }.
 report-against-line = respecto de: { $line }
 report-by-reading = decidido por una lectura
@@ -494,7 +494,7 @@ report-hangs-on-lede = El mayor cambio de cada valor al quitar una foto, un port
 report-change = Cambio
 report-uncertainty-95 = Incertidumbre (95 %)
 
-report-attested = Lo que certifica el técnico
+report-attested = Lo que declara el técnico
 report-attested-nothing = La hoja no pide nada y no se indicó nada.
 report-attested-complete = Se dieron todas las respuestas obligatorias.
 report-attested-missing = Faltan respuestas obligatorias.
@@ -582,7 +582,7 @@ report-found-in =
     }
 report-cautions = Precauciones
 report-caution-maker = Prevalecen la información de servicio del fabricante del vehículo y las normas locales. Si difieren de este informe, seguirlas.
-report-caution-trained = El trabajo en sensores de asistencia a la conducción es para personal formado.
+report-caution-trained = El trabajo en sensores de asistencia a la conducción es para personal cualificado.
 report-caution-lasers = Los láseres y los vehículos elevados exigen sus propias precauciones.
 report-caution-documents = Este informe documenta dónde estaba la diana cuando se tomaron las fotos. No sustituye el procedimiento de calibración ni dice que el sensor funcione.
 report-footer = Medido y escrito por { $tool } · formato de registro { $format } · trabajo { $job }
@@ -609,3 +609,16 @@ verify-watch-no-folder = { $folder } no es una carpeta: indicar una que contenga
 verify-watching = Vigilando { $folder }; Ctrl-C para terminar.
 verify-unreadable-folder = no se puede leer la carpeta { $folder }: { $why }
 report-findings-above = Todos los hallazgos figuran en «Qué hacer ahora».
+
+report-private-kind =
+    { $kind ->
+        [position] lugar de la toma (GPS)
+        [serial] números de serie
+        [owner] propietario o autor
+       *[notes] notas propias del fabricante
+    }
+report-picture-unreadable = no se puede leer la foto { $photo } para el informe: { $why }
+report-picture-not-made = no se puede codificar la copia de la foto { $photo }: { $why }
+report-no-pdf = no se puede escribir el informe en PDF: { $why }
+report-no-pdf-of-page = no se puede escribir el informe en PDF: su página no está bien formada: { $why }
+report-no-table = no se puede escribir la tabla en Parquet: { $why }

@@ -90,13 +90,13 @@ trends-together-all =
         [camera] las cámaras que lo acompañan
        *[technician] las personas que lo acompañan
     }
-trends-advice-technician-change = Algo ha cambiado en la forma de trabajar de esta persona: pregunte qué antes de sacar conclusiones.
+trends-advice-technician-change = Algo ha cambiado en la forma de trabajar de esta persona: preguntar qué antes de sacar conclusiones.
 trends-advice-technician = Miren las fotos juntos: un hábito así se descubre y se corrige junto al soporte, no en una tabla.
-trends-advice-bay-change = Pregunte qué se cambió en este puesto: un elevador, el suelo, sus marcas, las lámparas.
-trends-advice-bay = Compruebe el suelo (`baywitness bay`), sus marcas y aquello con lo que se alinea en este puesto.
-trends-advice-kit = Vuelva a medir el juego de marcadores (`baywitness survey`, `recheck`): un portamarcadores se dobló, se cayó o se montó de otro modo.
-trends-advice-setup-change = Compare las revisiones de la hoja: desde entonces pide otra cosa, o los vehículos son distintos.
-trends-advice-setup = Compare cada cifra de la hoja con la información de servicio que nombra; corríjala después y vuelva a juzgar sus trabajos.
+trends-advice-bay-change = Preguntar qué se cambió en este puesto: un elevador, el suelo, sus marcas, las lámparas.
+trends-advice-bay = Comprobar el suelo (`baywitness bay`), sus marcas y aquello con lo que se alinea en este puesto.
+trends-advice-kit = Volver a medir el juego de marcadores (`baywitness survey`, `recheck`): un portamarcadores se dobló, se cayó o se montó de otro modo.
+trends-advice-setup-change = Comparar las revisiones de la hoja: desde entonces pide otra cosa, o los vehículos son distintos.
+trends-advice-setup = Comparar cada cifra de la hoja con la información de servicio que nombra; corregirla después y volver a juzgar sus trabajos.
 
 # The page.
 trends-title = Tendencias de { $count ->
@@ -287,3 +287,19 @@ trends-said-unreadable = ilegible: { $words }
 trends-said-verdict = { $verdict } ({ $share } %)
 trends-said-nothing = Nada destaca más allá de lo que explica el azar.
 trends-said-report = Informe: { $file }
+
+# Lo que no se puede leer de un archivo; `trends-in-file` pone el archivo delante del motivo.
+trends-in-file = { $file }: { $why }
+trends-cannot-read = no se puede leer { $path }: { $why }
+trends-no-results = no se encontró ningún resultado: indicar la carpeta de una auditoría, o archivos de resultados como los escriben `verify --json` y `audit`
+trends-no-results-because = no se encontró ningún resultado: indicar la carpeta de una auditoría, o archivos de resultados como los escriben `verify --json` y `audit` ({ $why })
+trends-no-verdict = un resultado sin dictamen
+trends-row-no-verdict = una fila sin dictamen conocido
+trends-no-parquet = este programa se compiló sin Parquet: indicar la carpeta de la auditoría o su audit.jsonl, o compilar con la función `parquet`
+trends-not-json = no es JSON: `{ $found }` está donde debería empezar un objeto
+trends-cut-off = su último objeto está cortado
+trends-parquet-damaged = no es un archivo Parquet legible ({ $why }): repetir la auditoría
+trends-parquet-rows = declara un número imposible de filas: repetir la auditoría
+trends-parquet-column = declara una columna mayor que el archivo: repetir la auditoría
+trends-parquet-other = no es la tabla de una auditoría: indicar audit.parquet de la carpeta de una auditoría
+trends-parquet-part = contiene una comprobación o un hallazgo sin sus palabras: repetir la auditoría

@@ -27,9 +27,9 @@ verdict-quantity =
         [distance] distancia
         [range] distancia en línea recta
         [lateral_offset] centrado
-        [lateral_from_nose] centrado sobre la marca del frontal
+        [lateral_from_nose] centrado sobre la marca frontal
         [height] altura
-        [height_from_nose] altura sobre la marca del frontal
+        [height_from_nose] altura sobre la marca frontal
         [yaw] perpendicularidad
         [pitch] inclinación
         [roll] nivelación
@@ -52,7 +52,7 @@ verdict-quantity =
         [camber_front_right] caída delantera derecha
         [rear_track] ancho de vía trasero
         [wheelbase] distancia entre ejes
-        [setback] retraso de rueda
+        [setback] retraso de rueda (setback)
         [arch_height_front_left] altura del paso de rueda delantero izquierdo
         [arch_height_front_right] altura del paso de rueda delantero derecho
         [arch_height_rear_left] altura del paso de rueda trasero izquierdo

@@ -11,7 +11,7 @@ advice-reading-only = Les photos ne le montrent pas ; il faut un relevé.
 advice-degenerate = La géométrie est dégénérée.
 
 # Pourquoi un contrôle n'est pas décidé.
-advice-too-small = Ces photos et ce jeu de marqueurs ne peuvent pas prouver une tolérance aussi petite. Ce n'est pas un échec. L'incertitude est de { $uncertainty } et aucune valeur ne pourrait être prouvée au-dessus de { $needed }. Il faut : { $more }.
+advice-too-small = Ces photos et ce jeu de marqueurs ne peuvent pas prouver une tolérance aussi petite. Ce n'est pas un échec. L'incertitude est de { $uncertainty } ; aucune valeur ne pourrait être prouvée tant qu'elle dépasse { $needed }. Il faut : { $more }.
 advice-too-near = La valeur est trop proche de la limite pour son incertitude de { $uncertainty }. Une photo de plus, ou un montage plus proche de la valeur nominale, tranche.
 advice-more-wider = d'autres photos, prises de directions plus écartées
 advice-more-or-plates = d'autres photos, prises de directions plus écartées, ou des plaques sur les quatre roues
@@ -52,9 +52,9 @@ advice-not-settled = L'ajustement des photos n'a pas abouti. Les reprendre depui
 # Ce que dit un plan d'un contrôle que ses photos ne pourraient pas trancher.
 advice-plan-undetermined = { $quantity } : rien dans les photos ne détermine cette valeur. Montrer les plaques, les feuilles de sol ou la marque avant à partir desquelles on mesure, ou saisir les cotes du véhicule dans le dossier.
 advice-plan-corners = { $quantity } : { $percent } % de la variance viennent du bruit des coins. De plus grands marqueurs, ou des photos de plus près et de directions plus écartées, le réduisent.
-advice-plan-layout = { $quantity } : { $percent } % de la variance viennent de la position des marqueurs sur leurs porte-marqueurs. Relever le jeu (`baywitness survey`) ou coller plus précisément.
+advice-plan-layout = { $quantity } : { $percent } % de la variance viennent de la position des marqueurs sur leurs porte-marqueurs. Mesurer le jeu (`baywitness survey`) ou coller plus précisément.
 advice-plan-scale = { $quantity } : { $percent } % de la variance viennent des tailles imprimées. Mesurer les marqueurs et saisir leurs tailles.
-advice-plan-calibration = { $quantity } : { $percent } % de la variance viennent de l'étalonnage de l'appareil. Recaler l'appareil avec davantage de photos de la mire.
+advice-plan-calibration = { $quantity } : { $percent } % de la variance viennent de l'étalonnage de l'appareil. Ajuster de nouveau l'appareil avec davantage de photos de la mire.
 advice-plan-focal = { $quantity } : { $percent } % de la variance viennent de la distance focale et du point principal de chaque photo. Davantage de photos, ou des photos avec des marqueurs proches et lointains à la fois, les fixent.
 advice-plan-turn = { $quantity } : { $percent } % de la variance viennent du mouvement de la main pendant la lecture ligne par ligne d'une photo. Tenir le téléphone immobile ou le poser sur un trépied.
 advice-plan-edge = { $quantity } : { $percent } % de la variance viennent du décalage des bords des photos. De plus grands marqueurs le réduisent.

@@ -12,8 +12,8 @@ bay-basis-wheels = Hauteurs au-dessus d’un plan parallèle aux centres de roue
 bay-basis-sheets = Aucune plaque de roue vue : hauteurs au-dessus du plan moyen des feuilles, sans pente par rapport au véhicule.
 bay-limit =
     { $what } : { $value } ±{ $u } { $unit }, { $bound ->
-        [most] { $limit } { $unit } au plus exigés
-        [least] { $limit } { $unit } au moins exigés
+        [most] { $limit } { $unit } au plus requis
+        [least] { $limit } { $unit } au moins requis
        *[none] aucune limite sur la fiche de montage
     }
 bay-limit-verdict = { $figure } : { $verdict }

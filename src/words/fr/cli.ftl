@@ -10,7 +10,6 @@ cli-cannot-make-folder = impossible de créer le répertoire { $path } : { $why
 cli-cannot-unpack = impossible de créer un répertoire où déballer : { $why }
 cli-no-stdout = impossible d'écrire sur la sortie standard : { $why }
 cli-no-threads = impossible de lancer { $count } fils d'exécution : { $why }
-cli-not-spoken = n'est pas parlé ici : choisir parmi { $known }
 cli-no-date = « { $text } » n'est pas une date : l'écrire comme 2027-05-01
 cli-no-area = « { $text } » n'est pas une zone : écrire gauche, haut, droite, bas en pour cent, comme 10,20,60,90
 cli-no-schema = « { $format } » n'a pas de schéma : nommer l'un de { $known }
@@ -74,7 +73,7 @@ cli-move-name-taken = { $folder } contient d'autres photos nommées { $name } :
 
 ## watch --tripod
 
-cli-tripod-no-folder = { $folder } n'est pas un dossier : indiquer celui où arrivent les photos de l'appareil
+cli-tripod-no-folder = { $folder } n'est pas un répertoire : indiquer celui où arrivent les photos de l'appareil
 cli-tripod-too-few =
     { $count ->
         [0] { $job } n'a pas encore de première photo : en prendre deux d'endroits différents et les vérifier, puis installer le trépied
@@ -242,8 +241,15 @@ cli-no-people-key = { $path } n'est pas une clé de 64 chiffres hexadécimaux :
 
 ## audit, camera
 
-cli-audit-nothing = aucun dossier d’intervention ni de preuve trouvé : indiquer un dossier qui en contient
+cli-audit-nothing = aucun dossier d’intervention ni de preuve trouvé : indiquer un répertoire qui en contient
 cli-audit-no-report = impossible d’écrire le rapport de l’audit : { $why }
 cli-no-stdin = impossible de lire l’entrée standard : { $why }
 cli-log-put-right = { $log } : { $what }.
 cli-camera-no-report = un rapport montre des photos d’une mire ; avec un jeu de marqueurs, omettre --report
+
+## Commentaires en tête des fichiers que le programme écrit
+
+cli-file-not-fit = INUTILISABLE : { $why }
+cli-file-surveyed = Mesuré d'après { $photos } photos. Modifier ce fichier à la main rend sa disposition caduque : mesurer de nouveau.
+cli-file-length = Longueur mesurée { $length }
+cli-file-printed = Tailles telles qu'imprimées sur papier { $paper } : les règles de contrôle mesurent { $right } mm vers la droite et { $up } mm vers le haut.

@@ -147,11 +147,11 @@ doors-photo-once = indiquer chaque photo une seule fois
 doors-photos-twice = figure à côté de [[photo]]
 doors-photos-twice-remedy = indiquer chaque photo dans l'un des deux seulement
 doors-same-file = « { $name } » et « { $earlier } » sont le même fichier
-doors-photos-remedy = mettre les photos du poste dans le dossier photos/ de l'intervention
-doors-photos-no-folder = n'indique aucune photo, et son dossier photos/ ne peut pas être lu ({ $why })
-doors-photos-unreadable = son dossier photos/ ne peut pas être lu ({ $why })
-doors-photos-empty = n'indique aucune photo, et son dossier photos/ n'a aucun fichier jpg, jpeg, png ou heic
-doors-photos-too-many = son dossier photos/ contient plus de { $most } images
+doors-photos-remedy = mettre les photos du poste dans le répertoire photos/ du dossier
+doors-photos-no-folder = n'indique aucune photo, et son répertoire photos/ ne peut pas être lu ({ $why })
+doors-photos-unreadable = son répertoire photos/ ne peut pas être lu ({ $why })
+doors-photos-empty = n'indique aucune photo, et son répertoire photos/ n'a aucun fichier jpg, jpeg, png ou heic
+doors-photos-too-many = son répertoire photos/ contient plus de { $most } images
 doors-photo-name = le nom de la photo « { $name } » n'est pas en UTF-8
 doors-photo-name-remedy = renommer le fichier
 doors-card-twice = { $id } est indiqué deux fois
@@ -197,14 +197,14 @@ doors-no-model-guess = fallait-il lire « { $guess } » ? Sinon donner un chemin
 doors-not-found = { $kind ->
         [setup] aucune fiche de montage
         [kit] aucun jeu de marqueurs
-        [camera] aucune caméra
+        [camera] aucun appareil photo
         [stand] aucun support
         *[board] aucune mire
     } « { $name } » dans le dossier d'intervention { $folder } ni parmi les modèles intégrés
 doors-not-found-either = { $kind ->
         [setup] aucune fiche de montage
         [kit] aucun jeu de marqueurs
-        [camera] aucune caméra
+        [camera] aucun appareil photo
         [stand] aucun support
         *[board] aucune mire
     } « { $name } » dans le dossier d'intervention { $folder }, dans { $others } ni parmi les modèles intégrés
@@ -215,9 +215,9 @@ doors-no-models-folder-remedy = corriger { $said_by } ou l'omettre
 doors-named-file = { $kind ->
         [setup] fiche de montage
         [kit] jeu de marqueurs
-        [camera] caméra
+        [camera] appareil photo
         [stand] support
-        [layout] relevé
+        [layout] mesure du jeu
         *[board] mire
     } « { $file } » : { $problem }
 
@@ -272,7 +272,7 @@ doors-waived-and-checked-remedy = garder le contrôle ou la renonciation
 doors-waived-twice = { $key } renonce déjà à { $quantity }
 doors-waived-twice-remedy = en garder une
 
-# Supports, jeux de marqueurs, mires et caméras
+# Supports, jeux de marqueurs, mires et appareils
 doors-screw-count = a { $count } vis
 doors-screw-count-remedy = en décrire une à { $most }, chacune sous une ligne [[screw]]
 doors-screw-twice-remedy = donner à chaque vis son propre nom
@@ -304,21 +304,21 @@ doors-marker-id-taken = le numéro de marqueur { $id } est déjà utilisé par {
 doors-marker-id-taken-remedy = donner à chaque marqueur du jeu son propre numéro
 doors-same-centre = est aussi le centre du marqueur { $id }
 doors-same-centre-remedy = mesurer où se trouve ce marqueur
-doors-no-layout = n'est pas un fichier de relevé ({ $why })
-doors-layout-remedy = refaire le relevé du jeu de marqueurs, ou omettre `layout` dans son fichier
-doors-layout-other-kit = appartient à un autre jeu de marqueurs, ou son fichier a été modifié après le relevé
+doors-no-layout = n'est pas un fichier de mesure du jeu ({ $why })
+doors-layout-remedy = mesurer de nouveau le jeu de marqueurs, ou omettre `layout` dans son fichier
+doors-layout-other-kit = appartient à un autre jeu de marqueurs, ou son fichier a été modifié après la mesure
 doors-layout-no-marker = le marqueur numéro { $id } n'est pas dans le jeu
 doors-layout-twice = le marqueur numéro { $id } est listé deux fois
 doors-board-ids = { $columns } x { $rows } marqueurs à partir du numéro { $first } vont jusqu'à { $last }, mais la famille s'arrête à { $end }
 doors-board-ids-remedy = commencer à un numéro plus petit ou imprimer moins de marqueurs
-doors-focal-lengths = les deux distances focales diffèrent de plus d'un cinquième, ce qu'aucune caméra à pixels carrés ne fait
+doors-focal-lengths = les deux distances focales diffèrent de plus d'un cinquième, ce qu'aucun appareil à pixels carrés ne fait
 doors-focal-lengths-remedy = vérifier les deux nombres
 doors-focal = { $found } ne peut pas être une distance focale en pixels pour une image de { $side } px de large{ $perhaps ->
         [millimetres] {" "}(est-elle en mm ?)
         *[wrong] {""}
     }
-doors-focal-remedy = l'indiquer en pixels de l'image enregistrée, ou étalonner la caméra
-doors-camera-covariance-remedy = elle porte sur focal_px, centre_px et la distorsion de { $model } : étalonner à nouveau la caméra ou omettre la clé
+doors-focal-remedy = l'indiquer en pixels de l'image enregistrée, ou étalonner l'appareil
+doors-camera-covariance-remedy = elle porte sur focal_px, centre_px et la distorsion de { $model } : étalonner à nouveau l'appareil ou omettre la clé
 doors-distortion-foreign = n'a pas sa place pour { $model } à côté de { $beside }
 doors-distortion-foreign-remedy = l'omettre, ou indiquer un autre modèle
 doors-distortion-count = doit avoir { $wanted } valeurs pour { $model }, et non { $found }
@@ -586,3 +586,21 @@ doors-newest-most-moves = le support y a déjà été déplacé { $most } fois
 doors-newest-new-job = commencer un nouveau dossier
 doors-newest-unwritten = ne peut pas être écrit ({ $why })
 doors-newest-make-room = libérer de la place sur le disque ou autoriser l’écriture à cet endroit
+
+## Études du système de mesure, et photos d'un poste inventé
+
+doors-gauge-too-few = une étude du système de mesure demande au moins deux opérateurs, pièces et répétitions, pas { $operators }, { $parts } et { $trials }
+doors-gauge-uneven = chaque opérateur doit relever chaque pièce autant de fois
+doors-gauge-constant =
+    { $of ->
+        [operators] moyenne et étendue n'a pas de constante pour { $count } opérateurs : prendre l'analyse de la variance
+       *[trials] moyenne et étendue n'a pas de constante pour { $count } répétitions : prendre l'analyse de la variance
+    }
+doors-stage-too-large = { $pixels } pixels sont plus que ce qu'un JPEG peut contenir
+doors-pose-nothing-seen = aucune des { $photos } photos ne montre un marqueur du jeu
+doors-pose-unsettled =
+    { $why ->
+        [first] la compensation de { $photos } photos n'aboutit pas : la première solution ne s'accorde pas avec les photos
+        [singular] la compensation de { $photos } photos n'aboutit pas : les équations sont singulières
+       *[covariance] la compensation de { $photos } photos n'aboutit pas : la covariance n'existe pas
+    }

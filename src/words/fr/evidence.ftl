@@ -7,7 +7,7 @@ evidence-verdict =
         [not_proven] non prouvé
        *[other] { $verdict }
     }
-evidence-log-broken = Le journal des tentatives n’est pas fiable : { $why }
+evidence-log-broken = Le journal des essais n’est pas fiable : { $why }
 evidence-log-unreadable = l’entrée { $entry } est illisible : { $why }
 evidence-log-repeated = l’entrée { $entry } répète l’entrée { $first }, octet pour octet
 evidence-log-out-of-order = l’entrée { $entry } indique { $when }, { $off } s { $which ->
@@ -21,8 +21,8 @@ evidence-log-against-witness =
     }
 evidence-log-missing =
     { $numbered ->
-        [yes] tentative { $attempt }
-       *[no] une tentative
+        [yes] essai { $attempt }
+       *[no] un essai
     } { $known ->
         [yes] de l’ordre de réparation { $order }
        *[no] d’un ordre de réparation que l’archive n’a pas, ou dont le secret n’a pas été donné
@@ -40,8 +40,8 @@ evidence-log-entry-with = entrée { $entry } du { $when } : { $with ->
 evidence-log-entries = { $entries }
 evidence-log-entries-more = { $more } avant ; { $entries }
 evidence-log-restated = les photos de { $path }, maintenant { $now }, ont été jugées autrement : { $entries }
-evidence-log-no-entry = { $path } est scellé, et le journal des tentatives n’en a aucune entrée
-evidence-log-summary = Journal des tentatives { $log } : { $size } entrées, { $signed ->
+evidence-log-no-entry = { $path } est scellé, et le journal des essais n’en a aucune entrée
+evidence-log-summary = Journal des essais { $log } : { $size } entrées, { $signed ->
         [yes] signé par une clé reconnue
        *[no] clé de vérification non fournie (--log-keys)
     }{ $witnessed ->
@@ -51,8 +51,8 @@ evidence-log-summary = Journal des tentatives { $log } : { $size } entrées, { $
         [yes]  ; il commence par tous les points de contrôle conservés
        *[no] { "" }
     }
-evidence-log-title = Journal des tentatives
-evidence-log-nothing = toutes les tentatives sont dans l’archive, tous les dossiers scellés dans le journal
+evidence-log-title = Journal des essais
+evidence-log-nothing = tous les essais sont dans l’archive, tous les dossiers scellés dans le journal
 evidence-log-more = { $count } de plus
 evidence-log-all = tous : { $file }
 
@@ -90,7 +90,7 @@ evidence-column-evidence = Preuve
 evidence-column-folder = Répertoire
 evidence-column-finding = Constat
 evidence-column-meaning = Ce qu’il dit
-evidence-attempt = tentative { $attempt }
+evidence-attempt = essai { $attempt }
 evidence-not-sealed = non scellé
 evidence-state =
     { $state ->
@@ -205,7 +205,7 @@ evidence-not-measurable = non mesurable : { $why }
 evidence-several = { $folder } contient les dossiers de preuve d’un ordre de réparation : vérifier chacun (`baywitness check { $folder }/NAME`), ou tous avec `baywitness audit` ; son propre { $index } se lit avec `sha512sum -c`
 evidence-no-folder = { $folder } n’est pas un dossier de preuve : en indiquer un fait par `baywitness seal`
 evidence-cannot-read = impossible de lire { $path } : { $why }
-evidence-no-proof = le dossier ne contient aucune preuve que sa tentative a été consignée (seal --log)
+evidence-no-proof = le dossier ne contient aucune preuve que son essai a été consigné (seal --log)
 evidence-logged = entrée { $entry } de { $log }, consignée le { $when } ; dans son point de contrôle de { $size } entrées{ $still ->
         [yes] , par lequel le journal commence toujours
        *[no] { "" }
@@ -349,7 +349,7 @@ evidence-authority-elsewhere = son certificat ne mène à aucune des autorités 
 evidence-authority-early = son heure est antérieure à 1970
 
 # The log of attempts: what is wrong with its files.
-evidence-log-none = { $folder } ne contient aucun journal des tentatives : en créer un avec `baywitness log new { $folder } --origin NAME`, ou indiquer un autre dossier
+evidence-log-none = { $folder } ne contient aucun journal des essais : en créer un avec `baywitness log new { $folder } --origin NAME`, ou indiquer un autre répertoire
 evidence-log-name = « { $name } » n’est pas un nom de journal ou de témoin : en écrire un comme shop.example/attempts, sans espaces ni signes plus
 evidence-verifier =
     { $problem ->
@@ -379,7 +379,7 @@ evidence-proof =
     { $problem ->
         [head] ce n’est pas une preuve : aucune ligne vide avant un point de contrôle
         [first-line] ce n’est pas une preuve : sa première ligne n’est pas { $first_line }
-        [entry] ce n’est pas la preuve d’une tentative : sa deuxième ligne ne contient pas l’entrée
+        [entry] ce n’est pas la preuve d’un essai : sa deuxième ligne ne contient pas l’entrée
         [index] ce n’est pas une preuve : sa troisième ligne n’a pas de numéro
         [hash] ce n’est pas une preuve : une ligne de son chemin n’est pas une empreinte
         [spelling] elle n’est pas écrite comme l’est une preuve
@@ -389,7 +389,7 @@ evidence-proof-entry = elle contient une entrée qui n’en est pas une : { $why
 evidence-attempt-photos = { $count } photos, c’est plus qu’une entrée n’en contient : scinder le dossier
 evidence-attempt-form = ce n’est pas du { $format } ({ $why })
 evidence-attempt-spelling = elle n’est pas écrite comme { $format }
-evidence-attempt-other = elle est d’une autre tentative ; diffèrent : { $parts }
+evidence-attempt-other = elle est d’un autre essai ; diffèrent : { $parts }
 evidence-attempt-part =
     { $part ->
         [photos] photos
@@ -444,7 +444,7 @@ evidence-otherwise = { $path } : mesurées à nouveau, les photos disent autre c
 evidence-judge-fault = le programme a échoué sur ce dossier : le signaler, si possible avec le dossier
 evidence-unpack-room = impossible de créer un dossier où décompresser { $path } : { $why }
 evidence-holds-no-job = { $folder } ne contient aucune intervention
-evidence-ledger-busy = un autre audit écrit dans { $folder } : l’attendre, ou indiquer un autre dossier
+evidence-ledger-busy = un autre audit écrit dans { $folder } : l’attendre, ou indiquer un autre répertoire
 evidence-ledger-no-message = son résultat est illisible
 evidence-redact-altered = { $folder } n’est pas intact : le vérifier d’abord
 evidence-redact-copy = { $folder } est déjà une copie : indiquer le dossier scellé

@@ -144,15 +144,15 @@ finding-marker-duplicated =
 
 finding-camera-mismatch =
     .title = Autre appareil photo
-    .meaning = Les photos ne correspondent pas à l'objectif que décrit le fichier de caméra.
-    .cause = Un autre téléphone, un autre objectif du téléphone (grand-angle, télé, frontal), une correction d'objectif ou un aperçu en miroir appliqué par le téléphone, ou le mauvais fichier de caméra dans le dossier.
+    .meaning = Les photos ne correspondent pas à l'objectif que décrit le fichier d'appareil.
+    .cause = Un autre téléphone, un autre objectif du téléphone (grand-angle, télé, frontal), une correction d'objectif ou un aperçu en miroir appliqué par le téléphone, ou le mauvais fichier d'appareil dans le dossier.
     .look = Les détails de la photo dans la galerie du téléphone nomment l'appareil et l'objectif. Deux téléphones d'un même modèle y écrivent la même chose : si une seule photo ne convient pas, demander qui l'a prise.
-    .remedy = Prendre les photos avec la caméra et l'objectif étalonnés, ou étalonner celle-ci avec une mire et nommer son fichier dans le dossier.
+    .remedy = Prendre les photos avec l'appareil et l'objectif étalonnés, ou étalonner celui-ci avec une mire et nommer son fichier dans le dossier.
     .scene = Les photos ont été prises avec l'autre objectif du téléphone.
 
 finding-photo-zoomed =
     .title = Photo zoomée
-    .meaning = Une photo montre tout plus grand ou plus petit que son appareil ne le peut à la distance focale du fichier de caméra.
+    .meaning = Une photo montre tout plus grand ou plus petit que son appareil ne le peut à la distance focale du fichier d'appareil.
     .cause = Deux doigts sur l'écran, le changement d'objectif automatique du téléphone, ou un recadrage enregistré à l'ancienne taille.
     .look = La galerie du téléphone montre le zoom ou la distance focale dans les détails de la photo ; l'image montre moins du poste que ses voisines.
     .remedy = Régler l'appareil sur son objectif simple 1x et refaire la photo.
@@ -297,7 +297,7 @@ finding-focal-length-contradicts =
 finding-markers-of-another-kit =
     .title = Marqueurs d'un autre jeu
     .meaning = Les photos montrent des marqueurs que le jeu du dossier n'a pas. Ils ont été laissés de côté, et ce qui a été mesuré avec les autres est bon.
-    .cause = Un second jeu ou une mire de caméra est dans le poste, ou le dossier nomme un autre jeu que celui utilisé.
+    .cause = Un second jeu ou une mire d'appareil est dans le poste, ou le dossier nomme un autre jeu que celui utilisé.
     .look = Chercher les numéros du message sur les photos et sur les pages de garde des jeux.
     .remedy = Nommer dans le dossier le jeu utilisé ; ranger les autres pour que personne ne confonde les porte-marqueurs.
     .scene = Des marqueurs d'un second jeu sont accrochés dans le poste.
@@ -373,16 +373,16 @@ finding-rule-print-scale-wrong =
     .method = Test du score d'un facteur sur les tailles de tous les marqueurs d'un porte-marqueurs, et d'un sur tous les marqueurs. Le facteur commun à tous se distingue de la distance focale par le seul écart des marqueurs sur un porte-marqueurs ; si cela ne suffit pas, l'explication rivale est nommée. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 0,3 %. Non vu : un porte-marqueurs à un seul marqueur dont rien d'autre ne fixe la distance.
 
 finding-rule-camera-mismatch =
-    .rationale = Un fichier de caméra vaut pour un objectif d'un appareil ; à travers un autre, les droites se courbent autrement et tout se décale.
-    .method = EXIF contre le fichier de caméra : exact, là où les deux disent quelque chose. Par compensation : un facteur de focale commun à toutes les photos d'une caméra, écarté de plus de 1 % ; ou le test du score d'un objectif libre (distances focales, point principal, distorsion) comme meilleure explication avec une probabilité de hasard inférieure à 1e-4, si les résidus dépassent le double de ce que déclare le détecteur. Le même test sur l'objectif d'une seule photo révèle un autre téléphone du même modèle, ce qu'EXIF ne peut pas. Une image en miroir : exact. Un autre appareil de même objectif n'est pas vu.
+    .rationale = Un fichier d'appareil vaut pour un objectif d'un appareil ; à travers un autre, les droites se courbent autrement et tout se décale.
+    .method = EXIF contre le fichier d'appareil : exact, là où les deux disent quelque chose. Par compensation : un facteur de focale commun à toutes les photos d'une caméra, écarté de plus de 1 % ; ou le test du score d'un objectif libre (distances focales, point principal, distorsion) comme meilleure explication avec une probabilité de hasard inférieure à 1e-4, si les résidus dépassent le double de ce que déclare le détecteur. Le même test sur l'objectif d'une seule photo révèle un autre téléphone du même modèle, ce qu'EXIF ne peut pas. Une image en miroir : exact. Un autre appareil de même objectif n'est pas vu.
 
 finding-rule-photo-zoomed =
-    .rationale = Le fichier de caméra vaut pour une distance focale ; une photo zoomée fait tout paraître plus près.
+    .rationale = Le fichier d'appareil vaut pour une distance focale ; une photo zoomée fait tout paraître plus près.
     .method = Zoom numérique dans EXIF supérieur à 1,02, ou distance focale résolue d'une photo écartée de plus de 1 % et de cinq incertitudes types de sa valeur a priori (probabilité de hasard 6e-7), ou test du score d'une distance focale libre comme meilleure explication (probabilité de hasard inférieure à 1e-4). Si toutes les photos s'écartent du même facteur, c'est `camera-mismatch`.
 
 finding-rule-photo-resized =
-    .rationale = Un fichier de caméra vaut pour une grille de pixels ; une photo mise à l'échelle a perdu des pixels et ne convient à aucun fichier de caméra.
-    .method = Taille enregistrée contre le fichier de caméra, et contre la taille qu'indique l'EXIF de la photo elle-même. Exact ; une photo réduite, agrandie de nouveau et privée de son EXIF ne se remarque que comme floue.
+    .rationale = Un fichier d'appareil vaut pour une grille de pixels ; une photo mise à l'échelle a perdu des pixels et ne convient à aucun fichier d'appareil.
+    .method = Taille enregistrée contre le fichier d'appareil, et contre la taille qu'indique l'EXIF de la photo elle-même. Exact ; une photo réduite, agrandie de nouveau et privée de son EXIF ne se remarque que comme floue.
 
 finding-rule-photo-reused =
     .rationale = Deux photos prouvent quelque chose parce que chacune pourrait contredire l'autre ; une copie s'accorde avec elle-même.
@@ -450,7 +450,7 @@ finding-rule-focal-contradicts =
 
 finding-rule-other-kit =
     .rationale = Deux jeux dans une image invitent au mauvais fichier de jeu, ou montrent un poste qui n'est pas celui du dossier.
-    .method = Numéros qui ne sont ni du jeu du dossier ni réservés aux cartes : au moins deux lus sans bit corrigé, chacun sur deux photos, ou trois sur une. Une mire de caméra au mur, ou le jeu d'un voisin, a le même aspect ; un marqueur mal lu (moins de 1e-6 par photo) devrait se produire deux fois.
+    .method = Numéros qui ne sont ni du jeu du dossier ni réservés aux cartes : au moins deux lus sans bit corrigé, chacun sur deux photos, ou trois sur une. Une mire d'appareil au mur, ou le jeu d'un voisin, a le même aspect ; un marqueur mal lu (moins de 1e-6 par photo) devrait se produire deux fois.
 
 finding-rule-card =
     .rationale = Un code qui n'existe que pour ce dossier, vu sur une photo, prouve que la photo a été prise pour ce dossier.

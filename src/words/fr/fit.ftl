@@ -235,7 +235,6 @@ fit-recheck-caption = Carte des valeurs individuelles : moyenne et limites ({ $f
 fit-recheck-no-limits = Les limites apparaissent au troisième contrôle.
 
 # Why no camera could be fitted, no kit surveyed.
-fit-said = { $why }
 fit-further = { $first } ; { $rest }
 fit-of = { $what } : { $why }
 fit-no-too-few = impossible d’ajuster un appareil : { $left } photos sur { $photos } utilisables, il en faut au moins 3

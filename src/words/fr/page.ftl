@@ -33,7 +33,7 @@ page-line-thrust = axe de poussée
 page-line-centre = axe médian
 page-line-rear-axle = perpendiculaire à l'essieu arrière
 page-distance-from = À partir de
-page-wanted-value = Valeur exigée
+page-wanted-value = Valeur requise
 page-tolerance-value = Tolérance, en plus et en moins
 page-once-more = encore une fois
 page-keep-sheet = Enregistrer la fiche
@@ -99,7 +99,7 @@ page-from-nose = avant du véhicule
 page-from-front-axle = essieu avant
 page-from-rear-axle = essieu arrière
 
-page-wanted = exigé { $limits }
+page-wanted = requis { $limits }
 
 page-card-title = Carte à usage unique
 page-card-why = Un code propre à ce dossier, visible sur les photos, prouve qu'elles ont été prises pour lui. L'afficher sur un second écran à côté du support, ou le composer avec des plaquettes portant ces numéros.
@@ -139,7 +139,7 @@ page-tripod-why = Le téléphone reste immobile sur un trépied pendant que le s
 page-tripod-says = Trépied : { $said }
 page-choose-photos = Choisir des photos
 page-drop-here = ou les déposer ici
-page-needs-script = Pour envoyer des photos, ce navigateur a besoin de JavaScript. Les photos peuvent aussi être copiées dans le dossier photos/ de l'intervention.
+page-needs-script = Pour envoyer des photos, ce navigateur a besoin de JavaScript. Les photos peuvent aussi être copiées dans le répertoire photos/ du dossier.
 page-waiting-here = Sur cet appareil, pas encore envoyé
 page-photos = Photos
 page-no-photos = Pas encore de photo. Il en faut au moins deux, de côtés différents.
@@ -473,10 +473,10 @@ page-trouble-sheet-needs = { $field ->
 page-trouble-sheet-name = Le nom court compte 3 à 60 minuscules, chiffres et traits d'union, par exemple front-radar-model-x.
 page-trouble-choose-line = Choisir la ligne de référence.
 page-trouble-choose-start = Choisir d'où part la distance.
-page-trouble-sheet-empty = Saisir au moins une valeur exigée avec sa tolérance.
+page-trouble-sheet-empty = Saisir au moins une valeur requise avec sa tolérance.
 page-trouble-figures-differ = { $quantity } : les deux valeurs saisies diffèrent : relire la source.
 page-trouble-figure-once = { $quantity } : saisir la valeur dans les deux champs.
-page-trouble-figure-alone = { $quantity } : saisir la valeur exigée et sa tolérance, ou aucune des deux.
+page-trouble-figure-alone = { $quantity } : saisir la valeur requise et sa tolérance, ou aucune des deux.
 page-trouble-tolerance-zero = { $quantity } : une tolérance doit être supérieure à zéro.
 
 ## Whoever runs the page

@@ -97,3 +97,30 @@ print-column-drawing = dessin, page
 print-column-sheets = feuilles, page
 print-wrote = { $file } écrit : imprimer à 100 % sur papier { $paper }, puis mesurer les règles de contrôle
 print-wrote-corrected = { $file } écrit : imprimé à { $right } % vers la droite et { $up } % vers le haut
+
+# Pourquoi rien n'a été imprimé
+print-two-sides = { $width } x { $height }
+print-marker-too-large = le marqueur { $id } de { $holder } demande { $needs } mm avec sa marge blanche, mais le papier { $paper } offre { $offers } mm : { $remedy }
+print-board-too-large = la mire demande { $needs } mm avec sa marge blanche, mais le papier { $paper } offre { $offers } mm : { $remedy }
+print-smaller-marker = lui donner un size_mm de { $size } ou moins
+print-larger-paper-or-marker = imprimer avec --paper { $paper } ou lui donner un size_mm de { $size } ou moins
+print-smaller-board = réduire la mire d'un facteur { $factor }
+print-larger-paper-or-board = imprimer avec --paper { $paper } ou réduire la mire d'un facteur { $factor }
+print-unknown-marker = le marqueur { $id } n'est pas dans la famille { $family }, dont les numéros vont de 0 à { $last } : lui donner un autre numéro
+print-the-marker = marqueur { $id }
+print-of-the-board =
+    { $what ->
+        [marker] marqueur de la mire
+        [gap] intervalle de la mire
+       *[square] case de la mire
+    }
+print-bad-size = { $what } : taille { $size } mm ; donner la taille en millimètres, supérieure à zéro
+print-no-markers = le jeu { $kit } n'a aucun marqueur à imprimer : ajouter un [[carrier.marker]]
+print-reading-off =
+    { $direction ->
+        [right] la règle vers la droite mesure { $read } mm au lieu de { $nominal } mm : un écart de plus de { $limit } % est une erreur de lecture ou une imprimante qui ajuste la taille ; imprimer à 100 % et relire les deux règles
+       *[up] la règle verticale mesure { $read } mm au lieu de { $nominal } mm : un écart de plus de { $limit } % est une erreur de lecture ou une imprimante qui ajuste la taille ; imprimer à 100 % et relire les deux règles
+    }
+print-unknown-paper = papier inconnu « { $name } » : choisir a4, a3 ou letter
+print-no-pdf = impossible d'écrire le PDF : { $why }
+print-font-damaged = une police intégrée est endommagée ; recompiler le programme

@@ -46,8 +46,8 @@ report-mark =
 report-grade =
     { $grade ->
         [pass] conforme
-        [conditional_pass] conforme sous réserve
-        [conditional_fail] non conforme sous réserve
+        [conditional_pass] conforme sous condition
+        [conditional_fail] non conforme sous condition
         [fail] non conforme
        *[other] { $grade }
     }
@@ -220,9 +220,9 @@ report-fact-kit = jeu de marqueurs : { $upkeep }
 report-kit-serial = n° de série { $serial }
 report-kit-due =
     { $state ->
-        [overdue] relevé en retard depuis le { $due } : relever à nouveau le jeu
-        [due] prochain relevé : { $due }
-       *[unknown] prochain relevé : { $due } (non vérifiable : aucune heure indiquée)
+        [overdue] mesure du jeu échue depuis le { $due } : le mesurer de nouveau
+        [due] prochaine mesure du jeu : { $due }
+       *[unknown] prochaine mesure du jeu : { $due } (non vérifiable : aucune heure indiquée)
     }
 report-first = D’abord
 report-by-screw = Cela correspond à : { $screw }.
@@ -331,7 +331,7 @@ report-rule =
         [guarded] « Dans la tolérance » exige au moins { $least } % de probabilité que la valeur vraie soit dans les limites ; « hors tolérance » de même.
         [simple] Seule la valeur mesurée est comparée aux limites ; son incertitude ne compte pas.
         [binary] Une bande de garde d’une incertitude élargie est conservée à l’intérieur des limites (ILAC-G8:2019, binaire).
-        [four_way] Conforme, conforme sous réserve, non conforme sous réserve, non conforme (ILAC-G8:2019).
+        [four_way] Conforme, conforme sous condition, non conforme sous condition, non conforme (ILAC-G8:2019).
        *[other] Règle de décision : { $rule }.
     }
 report-without-readings = Des relevés interviennent dans le tableau ci-dessus. Sans eux :
@@ -575,8 +575,8 @@ report-found-in =
     { $place ->
         [embedded] trouvé dans : modèles intégrés
         [installed] trouvé dans : modèles installés
-        [option] trouvé dans : dossier de --models
-        [environment] trouvé dans : dossier de BAYWITNESS_MODELS
+        [option] trouvé dans : répertoire de --models
+        [environment] trouvé dans : répertoire de BAYWITNESS_MODELS
         [job] trouvé dans : dossier d’intervention
        *[other] trouvé dans : { $place }
     }
@@ -602,10 +602,23 @@ verify-not-logged = Non consigné : { $jobs }, car illisible.
 verify-report = Rapport :
 verify-for-the-customer = Pour le client : { $file }
 verify-repair-order = Ordre de réparation { $series } : { $file }
-verify-no-folder = impossible de créer le dossier { $folder } : { $why }
+verify-no-folder = impossible de créer le répertoire { $folder } : { $why }
 verify-no-json = impossible d’écrire le résultat en JSON : { $why }
 verify-watch-every = « { $text } » n’est pas une durée de 0,05 à 3600 s
-verify-watch-no-folder = { $folder } n’est pas un dossier : en indiquer un qui contient des dossiers d’intervention
+verify-watch-no-folder = { $folder } n’est pas un répertoire : en indiquer un qui contient des dossiers d’intervention
 verify-watching = Surveillance de { $folder } ; Ctrl-C pour terminer.
-verify-unreadable-folder = impossible de lire le dossier { $folder } : { $why }
+verify-unreadable-folder = impossible de lire le répertoire { $folder } : { $why }
 report-findings-above = Tous les constats figurent sous « Que faire maintenant ».
+
+report-private-kind =
+    { $kind ->
+        [position] lieu de prise de vue (GPS)
+        [serial] numéros de série
+        [owner] propriétaire ou auteur
+       *[notes] notes propres au fabricant
+    }
+report-picture-unreadable = impossible de lire la photo { $photo } pour le rapport : { $why }
+report-picture-not-made = impossible de coder la copie de la photo { $photo } : { $why }
+report-no-pdf = impossible d'écrire le rapport en PDF : { $why }
+report-no-pdf-of-page = impossible d'écrire le rapport en PDF : sa page n'est pas bien formée : { $why }
+report-no-table = impossible d'écrire le tableau en Parquet : { $why }

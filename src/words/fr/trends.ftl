@@ -129,8 +129,8 @@ trends-nothing = Rien. Les différences entre personnes, postes, fiches de monta
 trends-effect-interval = Intervalle à 95 % : de { $low } à { $high } tolérances.
 trends-effect-chance =
     { $count ->
-        [one] Une première tentative
-       *[other] { $count } premières tentatives
+        [one] Un premier essai
+       *[other] { $count } premiers essais
     } ; probabilité d’une telle différence quelque part dans une archive sans aucun effet : { $chance }.
 trends-one-in-a-million = moins d’une sur un million
 trends-effect-also = Plus fréquent ici aussi : { $others }.
@@ -167,7 +167,7 @@ trends-column-not-proven = Non prouvé
 trends-column-retake = À refaire
 trends-column-share = Part hors tolérance, 95 %
 trends-column-setup = Fiche de montage
-trends-column-first = Premières tentatives
+trends-column-first = Premiers essais
 trends-column-mean = Moyenne
 trends-column-deviation = Écart type
 trends-column-cp = Cp, 95 %
@@ -196,8 +196,8 @@ trends-share-chart = Part hors tolérance, { $factor }
 trends-share-note = Part des dossiers hors tolérance avec intervalles à 95 %. Des intervalles qui se chevauchent ne disent rien ; un sur vingt est à côté de la vérité par hasard.
 trends-first-attempts =
     { $count ->
-        [one] une première tentative
-       *[other] { $count } premières tentatives
+        [one] un premier essai
+       *[other] { $count } premiers essais
     }
 trends-level =
     { $against ->
@@ -208,14 +208,14 @@ trends-which-way = Dans quel sens : { $what }
 trends-which-way-note = Moyenne de (valeur - nominal) / tolérance par rapport aux autres, autres facteurs ôtés ; intervalles à 95 % de chacun. Vers la droite : { $way }.
 trends-stands-out = ressort : voir plus haut
 trends-few-jobs = peu de dossiers : dit peu
-trends-attempts-title = Première tentative et dernière
-trends-attempts-first = Dans la tolérance à la première tentative : { $within } sur { $count } ({ $share }).
-trends-attempts-none = Aucun ordre de réparation n’a plus d’une tentative.
-trends-attempts = Sur { $series } ordres de réparation à plusieurs tentatives, { $first } étaient dans la tolérance à la première et { $last } à la dernière.
+trends-attempts-title = Premier essai et dernier
+trends-attempts-first = Dans la tolérance au premier essai : { $within } sur { $count } ({ $share }).
+trends-attempts-none = Aucun ordre de réparation n’a plus d’un essai.
+trends-attempts = Sur { $series } ordres de réparation à plusieurs essais, { $first } étaient dans la tolérance au premier et { $last } au dernier.
 trends-attempts-size = Le plus grand écart était en moyenne de { $first } tolérances à la première, de { $last } à la dernière.
 trends-capability-title = Aptitude par fiche de montage
-trends-capability-note = (valeur - nominal) / tolérance des premières tentatives ; Cp et Cpk avec intervalles à 95 % pour une dispersion normale (ISO 22514-2). En dessous de 1, la dispersion ne tient pas dans la tolérance.
-trends-capability-none = Aucune fiche n’a huit premières tentatives.
+trends-capability-note = (valeur - nominal) / tolérance des premiers essais ; Cp et Cpk avec intervalles à 95 % pour une dispersion normale (ISO 22514-2). En dessous de 1, la dispersion ne tient pas dans la tolérance.
+trends-capability-none = Aucune fiche n’a huit premiers essais.
 trends-capability-folded =
     { $count ->
         [one] un contrôle
@@ -226,8 +226,8 @@ trends-finding = { $code } : { $share } de tous les dossiers
 trends-findings-none = Aucun.
 trends-findings-note = `baywitness explain CODE` dit ce que signifie un code ; `baywitness gallery` les montre tous.
 trends-method-title = Comment cela a été trouvé, et ce que cela ne peut dire
-trends-method-compared = On compare les premières tentatives ({ $count }), pour que nul n’améliore ses chiffres en recommençant. Personnes, postes, fiches de montage et jeux de marqueurs sont distingués par un modèle additif pour chaque grandeur ; les constats sont comparés au sein de strates de tous les autres facteurs (Mantel et Haenszel, exact).
-trends-method-tests = { $count } tests ont été faits. Avec la correction de Holm, au plus une archive sur { $archives } sans aucun effet en voit nommer un ici. Les différences inférieures à { $size } tolérances et les groupes de moins de { $jobs } premières tentatives ne sont jamais nommés.
+trends-method-compared = On compare les premiers essais ({ $count }), pour que nul n’améliore ses chiffres en recommençant. Personnes, postes, fiches de montage et jeux de marqueurs sont distingués par un modèle additif pour chaque grandeur ; les constats sont comparés au sein de strates de tous les autres facteurs (Mantel et Haenszel, exact).
+trends-method-tests = { $count } tests ont été faits. Avec la correction de Holm, au plus une archive sur { $archives } sans aucun effet en voit nommer un ici. Les différences inférieures à { $size } tolérances et les groupes de moins de { $jobs } premiers essais ne sont jamais nommés.
 trends-method-changes = Les changements sont cherchés par sommes cumulées sur les dossiers un à un ; la semaine est la plus probable, une voisine peut être la bonne. La carte hebdomadaire signale par hasard une fois en { $run } semaines (tolérance { $allowance }, intervalle { $interval }), et { $shifted } semaines après un décalage d’un écart type d’une moyenne hebdomadaire.
 trends-method-together = Ce qui va toujours ensemble (une personne qui ne travaille qu’à un poste avec un jeu de marqueurs) ne se distingue par aucun chiffre ; c’est dit là où il en est ainsi.
 trends-method-not-why = Les chiffres disent que quelque chose diffère, non pourquoi, ni à qui la faute. Les dossiers dont les photos n’ont pu servir ne comptent que comme verdict.
@@ -244,7 +244,7 @@ trends-limit = limite
 trends-tolerance = tolérance
 trends-mean-range = étendue moyenne
 trends-jobs-title = Dossier par dossier
-trends-jobs-note = (valeur - nominal) / tolérance des dernières premières tentatives, et dessous les différences entre voisines ; limites tirées de l’étendue mobile moyenne (2,660 et 3,267 fois). Au-delà : carrés. Chaque point mène à son dossier.
+trends-jobs-note = (valeur - nominal) / tolérance des dernières premiers essais, et dessous les différences entre voisins ; limites tirées de l’étendue mobile moyenne (2,660 et 3,267 fois). Au-delà : carrés. Chaque point mène à son dossier.
 trends-point = { $name } : { $value }
 trends-latest = les { $shown } dernières sur { $count }
 trends-single-values = Valeurs individuelles
@@ -287,3 +287,19 @@ trends-said-unreadable = illisible : { $words }
 trends-said-verdict = { $verdict } ({ $share } %)
 trends-said-nothing = Rien ne dépasse ce que le hasard explique.
 trends-said-report = Rapport : { $file }
+
+# Ce qui ne se lit pas d'une archive ; `trends-in-file` met le fichier devant la raison.
+trends-in-file = { $file } : { $why }
+trends-cannot-read = impossible de lire { $path } : { $why }
+trends-no-results = aucun résultat trouvé : indiquer le répertoire d'un audit, ou des fichiers de résultats comme les écrivent `verify --json` et `audit`
+trends-no-results-because = aucun résultat trouvé : indiquer le répertoire d'un audit, ou des fichiers de résultats comme les écrivent `verify --json` et `audit` ({ $why })
+trends-no-verdict = un résultat sans verdict
+trends-row-no-verdict = une ligne sans verdict connu
+trends-no-parquet = ce programme a été compilé sans Parquet : indiquer le répertoire de l'audit ou son audit.jsonl, ou compiler avec l'option `parquet`
+trends-not-json = n'est pas du JSON : `{ $found }` se trouve où un objet devrait commencer
+trends-cut-off = son dernier objet est coupé
+trends-parquet-damaged = n'est pas un fichier Parquet lisible ({ $why }) : refaire l'audit
+trends-parquet-rows = annonce un nombre de lignes impossible : refaire l'audit
+trends-parquet-column = annonce une colonne plus grande que le fichier : refaire l'audit
+trends-parquet-other = n'est pas le tableau d'un audit : indiquer audit.parquet du répertoire d'un audit
+trends-parquet-part = contient un contrôle ou un constat sans ses mots : refaire l'audit

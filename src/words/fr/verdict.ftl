@@ -27,9 +27,9 @@ verdict-quantity =
         [distance] distance
         [range] distance en ligne droite
         [lateral_offset] centrage
-        [lateral_from_nose] centrage sur le repère avant
+        [lateral_from_nose] centrage sur le marque avant
         [height] hauteur
-        [height_from_nose] hauteur au-dessus du repère avant
+        [height_from_nose] hauteur au-dessus du marque avant
         [yaw] équerrage
         [pitch] inclinaison
         [roll] horizontalité
@@ -52,7 +52,7 @@ verdict-quantity =
         [camber_front_right] carrossage avant droit
         [rear_track] voie arrière
         [wheelbase] empattement
-        [setback] déport de roue
+        [setback] recul de roue (setback)
         [arch_height_front_left] hauteur du passage de roue avant gauche
         [arch_height_front_right] hauteur du passage de roue avant droit
         [arch_height_rear_left] hauteur du passage de roue arrière gauche
@@ -162,9 +162,9 @@ verdict-why-nothing = Rien n'a pu être mesuré. { $reason }
 verdict-no-value = Il n'y a pas de valeur.
 
 verdict-kit-serial = numéro de série { $serial }
-verdict-kit-overdue = relevé du jeu échu depuis le { $due } : le refaire
-verdict-kit-due = prochain relevé du jeu : { $due }
-verdict-kit-due-unknown = prochain relevé du jeu : { $due } (non vérifiable : aucune heure indiquée)
+verdict-kit-overdue = mesure du jeu échue depuis le { $due } : la refaire
+verdict-kit-due = prochaine mesure du jeu : { $due }
+verdict-kit-due-unknown = prochaine mesure du jeu : { $due } (non vérifiable : aucune heure indiquée)
 verdict-kit-both = { $serial }, { $survey }
 
 verdict-bay-slope = pente du sol par rapport au plan des roues

@@ -2,6 +2,7 @@
 //! sizes of noise and of the photo-to-photo differences from the photos themselves.
 
 use nalgebra::DVector;
+use rayon::prelude::*;
 
 use super::equations::{Linearization, mean_square, residual_px};
 use super::normal::{Covariance, Normal, PhotoNormal};
@@ -102,7 +103,7 @@ impl<'a> Adjustment<'a> {
             }
             Some(photo)
         };
-        let photos = (0..self.photos.len()).map(one).collect::<Option<Vec<_>>>()?;
+        let photos = (0..self.photos.len()).into_par_iter().map(one).collect::<Option<Vec<_>>>()?;
         let mut normal = Normal::new(self.shared(), photos);
         for (i, value) in self.state.shape.iter().enumerate().take(self.shared() - p) {
             normal.prior_shared(p + i, *value);
@@ -125,7 +126,7 @@ impl<'a> Adjustment<'a> {
             };
             photo.seen.iter().enumerate().map(weighted).collect::<Option<Vec<f64>>>()
         };
-        (0..self.photos.len()).map(one).collect()
+        (0..self.photos.len()).into_par_iter().map(one).collect()
     }
 
     /// What the adjustment makes small.

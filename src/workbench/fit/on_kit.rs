@@ -98,7 +98,7 @@ pub fn fit_on_kit(kit: &Kit, photos: &[KitPhoto], name: &str, model: LensModel) 
         match adjust(&problem, &pose::Options::default()) {
             Ok(scene) if best.as_ref().is_none_or(|(_, b)| scene.variance < b.variance) => best = Some((start, scene)),
             Ok(_) => {}
-            Err(e) => why = phrase!("fit-said", why = e.to_string()),
+            Err(e) => why = e.phrase(),
         }
     }
     let (start, scene) = best.ok_or(Error::Kit(why))?;

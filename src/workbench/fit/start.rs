@@ -2,6 +2,7 @@
 //! best, and the board's pose in each.
 
 use nalgebra::{Point2, Point3, Vector2, Vector3};
+use rayon::prelude::*;
 
 use super::adjust::{Adjustment, FAR, FIRST_SPREAD};
 use super::seen::BoardPhoto;
@@ -39,7 +40,8 @@ pub(super) fn start(target: &Target, photos: &[&BoardPhoto], model: LensModel, s
         // A lens without a pose for half of the photos explains nothing.
         if 2 * all.len() < photos.len() { f64::INFINITY } else { all.iter().sum::<f64>() / all.len() as f64 }
     };
-    let (best, lens) = (0..=STEPS).map(guess).map(|lens| (misfit(&lens), lens)).min_by(|a, b| a.0.total_cmp(&b.0))?;
+    let tried: Vec<_> = (0..=STEPS).into_par_iter().map(guess).map(|lens| (misfit(&lens), lens)).collect();
+    let (best, lens) = tried.into_iter().min_by(|a, b| a.0.total_cmp(&b.0))?;
     best.is_finite().then(|| {
         let poses = photos.iter().map(|p| pose(target, p, &lens, usize::MAX).map(|(pose, _)| pose)).collect();
         Guess { lens, poses }

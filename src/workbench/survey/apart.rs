@@ -8,7 +8,6 @@ use crate::camera::Profile;
 use crate::geom::{self, Pose, World};
 use crate::marker::{Carrier, Kit, Marker, Role};
 use crate::pose::{self, BODY, PhotoView, Problem, Scene, SolvedPhoto, adjust, adjust_from, adjust_near};
-use crate::words::phrase;
 
 /// How a marker's own size differs from what the printer does to all, 1 sigma
 /// (common practice, no source).
@@ -93,7 +92,7 @@ pub(super) fn adjust_apart(
             })
             .map(|scene| (scene, Vec::new())),
     };
-    let (scene, unsettled) = found.map_err(|e| Error::NotMeasured(phrase!("fit-said", why = e.to_string())))?;
+    let (scene, unsettled) = found.map_err(|e| Error::NotMeasured(e.phrase()))?;
     let found = scene.bodies();
     let known = |k: &usize| scene.knows(*k) && !unsettled.contains(k);
     let kept: Vec<usize> = (0..loose.carriers.len()).filter(known).collect();

@@ -86,8 +86,7 @@ pub fn seated_from_photos(
     }
     let problem = Problem { kit, cameras: used, photos: views };
     let not = |why: Phrase| Error::NotMeasured(phrase!("fit-of", what = name, why = why));
-    let scene =
-        adjust(&problem, &pose::Options::default()).map_err(|e| not(phrase!("fit-said", why = e.to_string())))?;
+    let scene = adjust(&problem, &pose::Options::default()).map_err(|e| not(e.phrase()))?;
     let place = |k: usize| {
         let seen = scene.carriers[k].filter(|_| scene.knows(k));
         seen.ok_or_else(|| not(phrase!("fit-no-place", holder = &kit.carriers[k].name)))

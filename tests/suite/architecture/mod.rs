@@ -7,7 +7,10 @@
 
 #![allow(clippy::unwrap_used, reason = "a test may stop where its own helper fails")]
 
+mod names;
+mod rings;
 mod scan;
+mod tokens;
 
 use std::{
     fs,

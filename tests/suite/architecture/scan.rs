@@ -3,7 +3,7 @@
 use std::path::Path;
 
 /// The members of the workspace below src/, lowest first: each holds some rooms.
-const MEMBERS: [&str; 8] =
+pub(crate) const MEMBERS: [&str; 8] =
     ["foundation", "photogrammetry", "measuring", "renderer", "workbench", "reports", "proof", "page"];
 
 /// One file below src/, without comments and without its test module.

@@ -84,7 +84,7 @@ const WRONG_RIGS: &[Case] = &[
         "[[carrier]]\nname = \"x\"\nrole = \"rear_left_wheel\"\nmarker = [{id = 9, size_mm = 9, centre_mm = [0, 0, 0], right = [0, 1, 0], up = [0, 0, 1]}]\n[[carrier]]\nname = \"rear-left\"\n|role",
         "carrier[2].role",
         "already the role of carrier[1], line 26",
-        "one carrier",
+        "one marker holder",
     ),
     case("id = 11", "id = 10", "carrier[0].marker[1].id", "already used by carrier[0].marker[0].id, line 12", "own id"),
     case("id = 20", "id = 10", "carrier[1].marker[0].id", "already used by carrier[0].marker[0].id, line 12", "own id"),

@@ -114,7 +114,7 @@ fn run(what: &str, bay: &Bay, last: usize, n: u64) -> Vec<String> {
     wrong
 }
 
-fn conditions() -> [(&'static str, Bay, usize); 3] {
+fn conditions() -> [(&'static str, Bay, usize); 4] {
     [
         ("one photo after each move", Bay::default(), 1),
         ("two photos after the last move", Bay::default(), 2),
@@ -123,6 +123,8 @@ fn conditions() -> [(&'static str, Bay, usize); 3] {
             Bay { front_plates: false, four_photos: true, ..Bay::default() },
             1,
         ),
+        // What its camera and its place are wrong by is the same in all of them, and counts as drawn anew in each.
+        ("two photos by hand, then a tripod's", Bay { tripod: true, ..Bay::default() }, 1),
     ]
 }
 

@@ -56,7 +56,8 @@ impl Course {
 /// Draws a job: the first photos as in `bay`, then those of the course.
 pub(crate) fn draw(bay: &Bay, course: &Course, seed: u64, meanwhile: Meanwhile) -> Moved {
     let first = crate::sampled_bay::stations(bay).len();
-    let bay = Bay { further: course.photos.iter().map(|(_, eye)| *eye).collect(), ..bay.clone() };
+    let from = |i: usize| course.photos[if bay.tripod { 0 } else { i }].1;
+    let bay = Bay { further: (0..course.photos.len()).map(from).collect(), ..bay.clone() };
     let after = |photo: usize| photo.checked_sub(first).map_or(0, |i| course.photos[i].0);
     let step = |n: u32| n.checked_sub(1).map_or_else(Vector6::zeros, |i| course.steps[i as usize]);
     let place = |photo: usize, name: &str, pose: At| {

@@ -63,6 +63,8 @@ pub(crate) struct Bay {
     pub(crate) stations: Option<usize>,
     /// Where further photos are taken from, behind the usual ones.
     pub(crate) further: Vec<Vector3<f64>>,
+    /// The further photos are by one tripod: from one place, in one direction, with one focus.
+    pub(crate) tripod: bool,
     pub(crate) noise_px: f64,
     pub(crate) u_layout_mm: f64,
     /// 1 sigma of how each sheet is turned about each axis, as stated and as it is, degrees.
@@ -101,6 +103,7 @@ impl Default for Bay {
             kannala_brandt: false,
             stations: None,
             further: Vec::new(),
+            tripod: false,
             noise_px: 0.03,
             u_layout_mm: 0.1,
             u_turn_deg: 0.0,
@@ -360,6 +363,31 @@ fn seated(c: &Carrier, body: &At, noise: &mut Noise) -> At {
     body.moved(&nalgebra::Vector6::new(t.x, t.y, t.z, r.x, r.y, r.z))
 }
 
+/// How a photo was taken: from where, and what is the camera's own in it.
+#[derive(Clone)]
+struct Taken {
+    eye: Vector3<f64>,
+    camera_from_vehicle: Pose<geom::Camera, Vehicle>,
+    focal: f64,
+    centre_px: [f64; 2],
+    edge: f64,
+    by_size: f64,
+}
+
+impl Taken {
+    fn draw(bay: &Bay, eye: Vector3<f64>, at: Vector3<f64>, noise: &mut Noise) -> Self {
+        let eye = eye + noise.vector(100.0);
+        Taken {
+            eye,
+            camera_from_vehicle: look(eye, at + noise.vector(100.0)),
+            focal: bay.u_focal * noise.normal(),
+            centre_px: [0, 1].map(|_| bay.u_centre_px * noise.normal()),
+            edge: bay.u_edge_px * edge_draw(bay, noise),
+            by_size: bay.u_edge_by_size_px * noise.normal(),
+        }
+    }
+}
+
 /// Draws one job with a flaw; the bodies are those of the plain one.
 pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
     let mut noise = Noise::new(seed);
@@ -382,20 +410,22 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
         .collect();
     let printed = askew(bay, &kit, printed, seed);
     let printed = blotchy(bay, &kit, printed, seed);
+    let first_further = stations(bay).len().saturating_sub(bay.further.len());
+    let mut on_tripod: Option<Taken> = None;
     let mut photos: Vec<PhotoView> = stations(bay)
         .into_iter()
         .enumerate()
         .map(|(photo, (eye, at))| {
             let named = kit.carriers.iter().zip(&seated);
             let seated: Vec<_> = named.map(|(c, pose)| (flaw.place)(photo, &c.name, *pose)).collect();
-            let eye = eye + noise.vector(100.0);
-            let camera_from_vehicle = look(eye, at + noise.vector(100.0));
+            let again = on_tripod.clone().filter(|_| bay.tripod && photo > first_further);
+            let taken = again.unwrap_or_else(|| Taken::draw(bay, eye, at, &mut noise));
+            on_tripod = Some(taken.clone());
+            let Taken { eye, camera_from_vehicle, focal, centre_px, edge, by_size } = taken;
             let mut lens = (flaw.lens)(photo, camera.lens);
-            let f = (flaw.focal)(photo) + bay.u_focal * noise.normal();
+            let f = (flaw.focal)(photo) + focal;
             lens.focal_px = lens.focal_px.map(|x| x * f);
-            lens.centre_px = lens.centre_px.map(|c| c + bay.u_centre_px * noise.normal());
-            let edge = bay.u_edge_px * edge_draw(bay, &mut noise);
-            let by_size = bay.u_edge_by_size_px * noise.normal();
+            lens.centre_px = [0, 1].map(|i| lens.centre_px[i] + centre_px[i]);
             let turn = turn(bay, seed, photo);
             let mut views = Vec::new();
             for (k, c) in kit.carriers.iter().enumerate() {

@@ -1,45 +1,18 @@
 //! The page in every language: chosen by the visitor, else by the browser; no
 //! text of the page is outside the message files.
 
+use std::collections::BTreeSet;
+
 use baywitness::words::Language;
 
-use super::bay::{BAY, begin};
+use super::bay::{BAY, SHEET, begin};
 use super::client::Server;
+use crate::pseudo::{data_words, outside_brackets, said_past, texts};
 
 fn in_language(jobs: &std::path::Path, tag: &str) -> Server {
     let mut server = BAY.serve(jobs);
     server.cookie = format!("baywitness-language={tag}");
     server
-}
-
-/// What a reader of the markup sees or hears: text between tags and texts of attributes.
-fn texts(page: &str) -> Vec<String> {
-    let mut all = Vec::new();
-    let body = &page[page.find("<title>").unwrap()..];
-    for part in body.split('<').skip(1) {
-        let (tag, text) = part.split_once('>').unwrap();
-        all.push(text.to_owned());
-        for name in [" aria-label=\"", " alt=\"", " title=\""] {
-            if let Some((_, value)) = tag.split_once(name) {
-                all.push(value.split('"').next().unwrap().to_owned());
-            }
-        }
-    }
-    all.into_iter().map(|t| t.trim().to_owned()).filter(|t| t.chars().any(char::is_alphabetic)).collect()
-}
-
-/// Takes what the pseudo-language says (in brackets) out of a text.
-fn outside_brackets(text: &str) -> String {
-    let (mut depth, mut left) = (0, String::new());
-    for c in text.chars() {
-        match c {
-            '⟦' => depth += 1,
-            '⟧' => depth -= 1,
-            c if depth == 0 => left.push(c),
-            _ => {}
-        }
-    }
-    left
 }
 
 /// Without what is no letter at either end.
@@ -65,6 +38,39 @@ fn every_text_of_the_page_is_a_message() {
             assert!(left.is_empty() || own.iter().any(|o| bare(o) == left), "{path}: {text}");
         }
     }
+}
+
+/// The same of a job's pages, from its start to its verdict: what remains is data of the sheet, the kit and the job.
+#[test]
+fn every_text_of_a_job_s_pages_is_a_message_or_data() {
+    let jobs = tempfile::tempdir().unwrap();
+    let server = in_language(jobs.path(), "en-XA");
+    let name = begin(&server, &[("technician", "T1"), ("series", "INVENTED-R1")]);
+    // The languages by their own names, and the notes of the unread ones.
+    let mut own: Vec<String> = Language::ALL.map(|l| l.own_name().to_owned()).to_vec();
+    own.extend([Language::Spanish, Language::French].map(|l| baywitness::words::say!(l, "page-not-proofread")));
+    own.extend([Language::Pseudo.own_name().to_owned(), name.clone(), "invented".to_owned()]);
+    let own: Vec<&str> = own.iter().map(String::as_str).collect();
+    let mut data = data_words(&BAY.job(), &own);
+    data.extend(data_words(&BAY.models(), &[]));
+    let look = |pages: &[String], data: &BTreeSet<String>| {
+        for path in pages {
+            let page = server.get(path).text();
+            assert!(page.contains("<html lang=\"en-XA\">"), "{page}");
+            let past = said_past(&page, data);
+            assert!(past.is_empty(), "{path}: {past:#?}");
+        }
+    };
+    let of_job = ["prepare", "photos", "finish"].map(|page| format!("/jobs/{name}/{page}"));
+    look(&["/new".to_owned(), format!("/new/{SHEET}"), "/".to_owned()], &data);
+    look(&of_job, &data);
+    for photo in ["a.jpg", "b.jpg"] {
+        server.upload(&format!("/jobs/{name}/photos"), &BAY.photo(photo));
+    }
+    server.verdict(&name);
+    // The photos' names bear their digests.
+    data.extend(data_words(&jobs.path().join(&name), &[]));
+    look(&of_job, &data);
 }
 
 #[test]

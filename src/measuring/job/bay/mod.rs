@@ -4,12 +4,12 @@ mod floor;
 
 use std::path::PathBuf;
 
-use super::Error;
-use super::look::{Looked, look};
-use super::verify::why_no_scene;
+use super::error::Error;
 use crate::camera::Profile;
 use crate::folder::{PhotoFile, Vehicle};
 use crate::geom::{Carrier, Pose, World};
+use crate::job::opening::{Looked, look};
+use crate::job::verifying::why_no_scene;
 use crate::marker::{Kit, Role};
 use crate::num::student_quantile;
 use crate::pose::{Options, PhotoView, Problem, Scene, adjust};

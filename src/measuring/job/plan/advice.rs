@@ -8,7 +8,7 @@ use crate::setup::ReferenceLine;
 use crate::verdict::figure;
 use crate::words::{Phrase, Value, phrase};
 
-use super::super::answers::line_of;
+use crate::job::asking::line_of;
 
 /// One sentence for each check that stays not proven.
 pub(super) fn advice(predictor: &Predictor, predicted: &[Predicted]) -> Vec<Phrase> {

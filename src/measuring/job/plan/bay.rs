@@ -3,9 +3,9 @@
 
 use nalgebra::{Point3, UnitQuaternion, Vector3};
 
-use super::super::doubles::Doubles;
 use crate::folder::Vehicle;
 use crate::geom::{Attitude, Carrier, Pose, World, rad};
+use crate::job::opening::Doubles;
 use crate::marker::{self, Kit, Role};
 use crate::quantity::Quantity;
 use crate::setup::{Check, From, Setup};

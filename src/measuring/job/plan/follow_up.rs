@@ -3,10 +3,10 @@
 
 use rayon::prelude::*;
 
-use super::super::answers::check_asks;
-use super::super::doubles::Doubles;
 use super::predict::{Predicted, Predictor, Shot};
 use super::search::cost;
+use crate::job::asking::check_asks;
+use crate::job::opening::Doubles;
 use crate::marker::Role;
 use crate::measure::{Ask, Facts, measure};
 use crate::pose::{PhotoView, Problem, expect};

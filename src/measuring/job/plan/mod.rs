@@ -8,6 +8,7 @@ mod noise;
 mod plainly;
 mod predict;
 mod search;
+mod setup_check;
 mod sight;
 
 use nalgebra::Point3;
@@ -25,6 +26,7 @@ pub use predict::Wanted;
 use predict::{Predicted, Predictor, Shot, line_words, nearest_limit, room};
 pub use search::Reach;
 use search::{Found, MOST_PHOTOS, Search};
+pub use setup_check::setup_check;
 
 /// What is asked of a plan.
 #[derive(Debug, Clone, PartialEq, Default)]

@@ -3,13 +3,13 @@
 
 use nalgebra::{Point3, Vector3};
 
-use super::super::answers::check_asks;
-use super::super::opened::Opened;
 use super::bay::{ExpectedBay, Sizes};
 use super::noise::ratio_by_views;
 use super::search::Reach;
 use super::sight::{Sight, Station};
 use crate::geom::{Camera, Pose, Vehicle, World};
+use crate::job::asking::check_asks;
+use crate::job::opening::Opened;
 use crate::measure::{Answer, Facts, Measurement, Undetermined, measure};
 use crate::pose::{Problem, Scene, expect};
 use crate::quantity::Estimate;

@@ -1,8 +1,8 @@
 //! What a job's photos would be worth had the phone not changed their light.
 
-use super::super::opened::Opened;
 use super::next::predicted;
 use crate::detect::{U_EDGE_OFFSET_PX, expected_covariance};
+use crate::job::opening::Opened;
 use crate::measure::Answer;
 use crate::pose::Scene;
 

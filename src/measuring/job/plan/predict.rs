@@ -3,12 +3,12 @@
 
 use nalgebra::Point3;
 
-use super::super::answers::{check_asks, line_of};
-use super::super::doubles::Doubles;
 use super::bay::{ExpectedBay, Sizes};
 use super::sight::{Sight, Station};
 use crate::camera::Profile;
 use crate::folder::Vehicle;
+use crate::job::asking::{check_asks, line_of};
+use crate::job::opening::Doubles;
 use crate::marker::{Kit, Role};
 use crate::measure::{Answer, Ask, Facts, Undetermined, measure};
 use crate::pose::{PhotoView, Problem, expect};

@@ -2,7 +2,6 @@
 
 use nalgebra::{DMatrix, DVector, Matrix6, Vector2, Vector6};
 
-use super::whole::{COMMON, common_columns};
 use crate::pose::View;
 
 /// Added to every coordinate's variance, px^2: what corners of one spot differ by from photo to photo besides noise
@@ -93,3 +92,26 @@ fn design(at: &[Vector2<f64>]) -> DMatrix<f64> {
 
 // The two are of one size by chance; where one grows the products above no longer fit.
 const _: () = assert!(AFFINE == COMMON);
+
+/// Changes of the whole picture: shift along both sides, turn, scale, and tilt about both sides.
+pub(super) const COMMON: usize = 6;
+
+/// How points go where each change of the whole picture is one pixel at the picture's edge.
+pub(super) fn common_columns(at_px: &[Vector2<f64>], size_px: [usize; 2]) -> DMatrix<f64> {
+    let middle = Vector2::new(size_px[0] as f64, size_px[1] as f64) / 2.0;
+    let reach = middle.norm().max(1.0);
+    DMatrix::from_fn(2 * at_px.len(), COMMON, |row, column| {
+        let p = (at_px[row / 2] - middle) / reach;
+        let along_u = row % 2 == 0;
+        let way = match column {
+            0 => Vector2::x(),
+            1 => Vector2::y(),
+            2 => Vector2::new(-p.y, p.x),
+            3 => p,
+            // A camera that is turned a little: shift, and these (small-angle homography).
+            4 => p * p.x,
+            _ => p * p.y,
+        };
+        if along_u { way.x } else { way.y }
+    })
+}

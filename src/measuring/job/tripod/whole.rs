@@ -1,12 +1,9 @@
 //! What a camera on a tripod does to the whole picture from photo to photo.
 
-use nalgebra::{DMatrix, Matrix6, Vector2, Vector6};
+use nalgebra::{Matrix6, Vector6};
 use statrs::distribution::{ChiSquared, ContinuousCDF};
 
-use super::body::Body;
-
-/// Changes of the whole picture: shift along both sides, turn, scale, and tilt about both sides.
-pub(super) const COMMON: usize = 6;
+use super::body::{Body, COMMON};
 
 /// How large each may be, px at the edge of the picture, 1 sigma: the stabiliser and a nudge shift it, the
 /// focus scales it (some thousandths), a tripod's head gives way. Wide, since it only has to hold what bodies that
@@ -60,26 +57,6 @@ fn chance(statistic: f64, freedom: usize) -> f64 {
 /// Of a covariance or a normal matrix; one that is not positive definite weighs nothing.
 fn inverse(matrix: &Matrix6<f64>) -> Matrix6<f64> {
     matrix.cholesky().map_or_else(Matrix6::zeros, |root| root.inverse())
-}
-
-/// How points go where each change of the whole picture is one pixel at the picture's edge.
-pub(super) fn common_columns(at_px: &[Vector2<f64>], size_px: [usize; 2]) -> DMatrix<f64> {
-    let middle = Vector2::new(size_px[0] as f64, size_px[1] as f64) / 2.0;
-    let reach = middle.norm().max(1.0);
-    DMatrix::from_fn(2 * at_px.len(), COMMON, |row, column| {
-        let p = (at_px[row / 2] - middle) / reach;
-        let along_u = row % 2 == 0;
-        let way = match column {
-            0 => Vector2::x(),
-            1 => Vector2::y(),
-            2 => Vector2::new(-p.y, p.x),
-            3 => p,
-            // A camera that is turned a little: shift, and these (small-angle homography).
-            4 => p * p.x,
-            _ => p * p.y,
-        };
-        if along_u { way.x } else { way.y }
-    })
 }
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! The photos were not taken with the camera of the camera file.
 
-use super::{Case, Explanation, Finding, Open, PhotoProblem, Rule, Touches, photo_zoomed};
+use super::{Case, Explanation, Finding, Open, PhotoProblem, Rule, Touches, focal::common_focal};
 use crate::pose::Extra;
 use crate::verdict::Level;
 use crate::verdict::words::figure;
@@ -36,25 +36,6 @@ fn mirrored(photo: &super::PhotoFacts) -> Option<Finding> {
     photo.mirrored?;
     let message = phrase!("findings-mirrored", photo = photo.file);
     Some(Finding::new("camera-mismatch", Level::Stop, message).in_photo(photo.file).touching(Touches::MovesOnly))
-}
-
-/// The focal factor by which all photos of one camera are off alike, if so.
-pub(super) fn common_focal(case: &Case) -> Option<(usize, f64)> {
-    let problem = case.problem?;
-    if let Some(suspect) = case.culprit(|e| matches!(e, Extra::Focal { photos } if photos.len() > 1)) {
-        let Extra::Focal { photos } = &suspect.extra else { return None };
-        let factor = suspect.test.estimate[0];
-        return (factor.abs() > photo_zoomed::LEAST).then_some((problem.photos[*photos.first()?].camera, factor));
-    }
-    (0..problem.cameras.len()).find_map(|camera| {
-        let of_camera =
-            |j: &usize| problem.photos[*j].camera == camera && case.scene.is_some_and(|s| s.photos[*j].is_some());
-        let own: Vec<usize> = (0..problem.photos.len()).filter(of_camera).collect();
-        let factors: Vec<f64> = own.iter().filter_map(|j| photo_zoomed::off_prior(case, *j)).collect();
-        let (least, most) = factors.iter().fold((f64::MAX, f64::MIN), |(a, b), f| (a.min(*f), b.max(*f)));
-        let alike = own.len() > 1 && factors.len() == own.len() && most - least < 2.0 * photo_zoomed::LEAST;
-        alike.then(|| (camera, f64::midpoint(least, most)))
-    })
 }
 
 fn by_focal(case: &Case) -> Option<Finding> {

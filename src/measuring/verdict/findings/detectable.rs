@@ -3,7 +3,7 @@
 
 use super::plate_not_seated::{AXLES, MOST_TOTAL_TOE_DEG, total_toe};
 use super::suspects::LEVEL;
-use super::{Case, floor_not_level, photo_zoomed, print_scale_wrong, something_moved, steering_not_straight};
+use super::{Case, floor_not_level, focal, print_scale_wrong, something_moved, steering_not_straight};
 use crate::geom::deg;
 use crate::marker::Role;
 use crate::pose::{Extra, ScoreTest};
@@ -142,7 +142,7 @@ fn sizes(case: &Case) -> Vec<Detectable> {
 }
 
 fn lenses(case: &Case) -> Vec<Detectable> {
-    const LEAST_PERCENT: f64 = 100.0 * photo_zoomed::LEAST;
+    const LEAST_PERCENT: f64 = 100.0 * focal::LEAST;
     let of = |code: &'static str, one: bool| {
         let wanted = move |e: &Extra| matches!(e, Extra::Focal { photos } if (photos.len() == 1) == one);
         let size = worst(tests(case, wanted), 0..1, 100.0, LEAST_PERCENT);

@@ -1,6 +1,7 @@
 //! A photo was taken with digital zoom or another focal length.
 
-use super::{Case, Explanation, Finding, Rule, Touches, camera_mismatch};
+use super::focal::{LEAST, common_focal, off_prior};
+use super::{Case, Explanation, Finding, Rule, Touches};
 use crate::pose::Extra;
 use crate::verdict::Level;
 use crate::verdict::words::figure;
@@ -13,12 +14,9 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("photo-zoomed", Lev
 
 /// From here on EXIF's ratio is a zoom, not a rounding.
 const ZOOM: f64 = 1.02;
-/// Smaller differences are focus breathing, relative.
-pub(super) const LEAST: f64 = 0.01;
-const SIGMAS: f64 = 5.0;
 
 fn find(case: &Case) -> Vec<Finding> {
-    let all = camera_mismatch::common_focal(case).is_some();
+    let all = common_focal(case).is_some();
     (0..case.photos.len()).filter_map(|j| by_exif(case, j).or_else(|| by_fit(case, j).filter(|_| !all))).collect()
 }
 
@@ -27,15 +25,6 @@ fn by_exif(case: &Case, j: usize) -> Option<Finding> {
     let ratio = case.photos[j].exif.digital_zoom.filter(|z| *z > ZOOM)?;
     let message = phrase!("findings-zoomed-by-record", photo = file, times = figure(ratio, 2));
     Some(Finding::new("photo-zoomed", Level::Void, message).in_photo(file))
-}
-
-/// By how much a photo's solved focal length leaves its prior, relative, where that is no chance.
-pub(super) fn off_prior(case: &Case, j: usize) -> Option<f64> {
-    let (scene, problem) = (case.scene?, case.problem?);
-    let solved = scene.photos.get(j)?.as_ref()?;
-    let u = problem.cameras[problem.photos[j].camera].per_photo.u_focal_relative;
-    let adjusted = u * solved.nuisance[0];
-    (adjusted.abs() > LEAST && solved.nuisance[0].abs() > SIGMAS).then_some(adjusted)
 }
 
 fn by_fit(case: &Case, j: usize) -> Option<Finding> {

@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 
 use super::frame::page as frame;
-use crate::web::answer::job_path;
+use crate::web::address::job_path;
 use crate::web::draw::code;
 use crate::web::view::View;
 use crate::words::{Language, say};

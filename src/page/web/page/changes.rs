@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use crate::web::changes::{Change, Deed};
+use crate::web::deeds::{Change, Deed};
 use crate::words::{Language, Value, say};
 
 /// The latest changes, the last one first.

@@ -4,7 +4,7 @@ use maud::{Markup, html};
 
 use super::frame::{moment, open_network, page as frame};
 use crate::web::app::App;
-use crate::web::devices::Who;
+use crate::web::entry::Who;
 use crate::web::tls::digits;
 use crate::words::{Language, Value, say};
 

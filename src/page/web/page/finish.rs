@@ -11,8 +11,8 @@ use super::photos::senders;
 use super::verdict::verdict_words;
 use crate::record::Verdict;
 use crate::report::{verdict_class, verdict_symbol};
-use crate::web::answer::job_path;
-use crate::web::edit::is_after;
+use crate::web::address::job_path;
+use crate::web::folders::is_after;
 use crate::web::view::View;
 use crate::words::{Figure, Language, Phrase, phrase, say};
 

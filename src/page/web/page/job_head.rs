@@ -4,7 +4,7 @@ use maud::{Markup, html};
 
 use super::frame::{notice, page as frame};
 use crate::folder::vin;
-use crate::web::answer::job_path;
+use crate::web::address::job_path;
 use crate::web::view::View;
 use crate::words::{Language, say};
 

@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 
 use super::frame::{self, Line, field, notice};
-use crate::web::answer::encoded;
+use crate::web::address::encoded;
 use crate::web::app::App;
 use crate::web::forms::Fields;
 use crate::web::trouble::Trouble;

@@ -6,8 +6,8 @@ use super::frame::{self, Line, field, notice, unit};
 use super::quantities::quantity_words;
 use crate::quantity::Quantity;
 use crate::setup::ReferenceLine;
+use crate::web::deeds::{FROM, QUANTITIES};
 use crate::web::forms::Fields;
-use crate::web::own_sheets::{FROM, QUANTITIES};
 use crate::words::{Language, Value, say};
 
 /// The page with what was typed so far, and why it was not taken.

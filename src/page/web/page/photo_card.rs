@@ -8,9 +8,9 @@ use super::bodies::body_name;
 use super::frame::told;
 use crate::folder::PhotoEntry;
 use crate::record::{FindingRecord, Level, LookedMarker, PhotoLook};
-use crate::web::answer::{encoded, job_path};
+use crate::web::address::{encoded, job_path};
 use crate::web::desk::Outcome;
-use crate::web::edit::is_after;
+use crate::web::folders::is_after;
 use crate::web::view::View;
 use crate::words::{Language, say};
 

@@ -8,7 +8,7 @@ use super::job_head::{self, Step};
 use super::photo_card::{aside_list, card};
 use super::viewer::viewer;
 use super::{stations, verdict};
-use crate::web::answer::job_path;
+use crate::web::address::job_path;
 use crate::web::view::View;
 use crate::words::{Language, say};
 

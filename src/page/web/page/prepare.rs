@@ -8,9 +8,8 @@ use super::quantities::quantity_words;
 use crate::folder::Reading;
 use crate::quantity::{Quantity, rounded};
 use crate::setup::{From, Prerequisite, Setup};
-use crate::web::alignment;
-use crate::web::answer::job_path;
-use crate::web::paperwork::{instruments, readable};
+use crate::web::address::job_path;
+use crate::web::deeds::{alignment, instruments, readable};
 use crate::web::view::View;
 use crate::words::{Figure, Language, say};
 

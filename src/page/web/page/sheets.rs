@@ -4,8 +4,8 @@ use maud::{Markup, html};
 
 use super::frame::{notice, page as frame};
 use crate::setup::Setup;
-use crate::web::answer::encoded;
-use crate::web::library::Shelved;
+use crate::web::address::encoded;
+use crate::web::folders::Shelved;
 use crate::words::{Language, say};
 
 /// So many of the lately used.

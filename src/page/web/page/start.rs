@@ -7,10 +7,10 @@ use super::frame::{self, moment, notice, open_network};
 use super::verdict::verdict_words;
 use crate::record::Verdict;
 use crate::report::{verdict_class, verdict_symbol};
-use crate::web::answer::{encoded, job_path};
+use crate::web::address::{encoded, job_path};
 use crate::web::app::App;
+use crate::web::folders::Entry;
 use crate::web::limits::ROWS;
-use crate::web::shelf::Entry;
 use crate::words::{Language, say};
 
 /// The page; `rows` begin with number `from` of `count`.

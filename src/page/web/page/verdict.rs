@@ -8,7 +8,7 @@ use super::quantities::{quantity_words, side_words};
 use crate::quantity::{Quantity, rounded, with_uncertainty};
 use crate::record::{CheckRecord, JobRecord, Level, Verdict};
 use crate::report::{move_is_held, repeats_a_check, verdict_class, verdict_symbol};
-use crate::web::answer::{encoded, job_path};
+use crate::web::address::{encoded, job_path};
 use crate::web::desk::Outcome;
 use crate::web::draw::moves::{self, Move};
 use crate::web::view::View;

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use crate::web::answer::job_path;
+use crate::web::address::job_path;
 use crate::web::view::View;
 use crate::words::{Language, say};
 

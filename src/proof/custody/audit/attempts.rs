@@ -7,9 +7,8 @@ use std::path::{Path, PathBuf};
 
 use serde::Serialize;
 
-use super::judge::Judged;
-use super::ledger::{Ledger, LedgerError};
-use super::run::each_outcome;
+use super::judged::Judged;
+use super::ledger::{Ledger, LedgerError, each_outcome};
 use crate::record::JobRecord;
 use crate::transparency::{
     Attempt, Commitments, LogError, LogFolder, OrderSalt, TOLERANCE_S, VerifierKey, against_witness, order, order_name,

@@ -1,27 +1,8 @@
 //! What a recomputed result says otherwise than the earlier one.
 
-use serde::{Deserialize, Serialize};
-
 use super::super::AGREE_U;
-use super::judge::Judged;
+use super::judged::{Change, Judged, Outcome};
 use crate::record::{CheckRecord, JobRecord};
-
-/// One difference between two results of a job.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct Change {
-    /// `verdict`, `findings`, or a quantity with what tells its checks apart.
-    pub what: String,
-    /// What the earlier result says.
-    pub earlier: String,
-    /// What the new one says.
-    pub now: String,
-    /// How far a value moved, in standard uncertainties of the earlier one.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub in_u: Option<f64>,
-}
-
-/// The outcome of a folder: its record, or why there is none.
-pub type Outcome = Result<Box<JobRecord>, String>;
 
 /// In what two outcomes of a folder differ, the verdict first.
 pub(super) fn changes(earlier: (&Judged, &Outcome), now: (&Judged, &Outcome)) -> Vec<Change> {

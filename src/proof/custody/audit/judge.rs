@@ -3,49 +3,14 @@
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::Path;
 
-use serde::{Deserialize, Serialize};
-
-use super::across::Lead;
-use super::changes::Change;
 use super::digest::{digest, of_job};
 use super::find::{Found, Sort};
+use super::judged::Judged;
 use crate::custody::{RemeasureError, further, remeasure};
 use crate::evidence::{Inspection, Item, OneFileError, Outcome, Signers, cannot, inspect, unpack};
-use crate::job::Options;
-use crate::job::verify_and;
+use crate::job::{Options, verify_and};
 use crate::record::JobRecord;
-use crate::verdict::Verdict;
 use crate::words::{Language, Phrase, phrase};
-
-/// What became of one folder: a line of `audit.jsonl`.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct Judged {
-    /// Its path, as it was found.
-    pub path: String,
-    /// The exit code that `verify` gives, 2 where it cannot be read or was altered.
-    pub exit: u8,
-    /// The verdict; none where there is none.
-    pub verdict: Option<Verdict>,
-    /// The result, `result/1` or `error/1`; in an audit the name of its file.
-    pub result: serde_json::Value,
-    /// Over everything that was read: another digest, another job.
-    pub digest: String,
-    /// For evidence folders: `intact and signed`, `intact, signer unknown`, ...
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub evidence: Option<String>,
-    /// Who signed, of those listed.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub signer: Option<String>,
-    /// The version of the program that judged it.
-    #[serde(default)]
-    pub version: String,
-    /// What the last recomputation changed of the earlier result.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub changed: Vec<Change>,
-    /// What joins it with earlier folders of the archive.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub across: Vec<Lead>,
-}
 
 /// Judges a folder. Nothing that is in it ends the program: a fault becomes an
 /// error of this folder alone.

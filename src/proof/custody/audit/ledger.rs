@@ -8,8 +8,9 @@ use std::io::{self, BufRead, BufReader, BufWriter, Write};
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 
-use super::changes::Outcome;
-use super::judge::Judged;
+use rayon::prelude::*;
+
+use super::judged::{Judged, Outcome};
 use crate::evidence::cannot;
 use crate::words::{Language, Phrase, phrase};
 
@@ -268,4 +269,24 @@ fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), LedgerError> {
 fn failed(doing: &'static str, path: &Path) -> impl FnOnce(io::Error) -> LedgerError {
     let path = path.to_path_buf();
     move |source| LedgerError::Io { doing, path, source }
+}
+
+/// Reads every line's outcome again, many at once and in their order; no more
+/// than those stay in memory.
+///
+/// # Errors
+/// A result cannot be read.
+pub fn each_outcome(
+    ledger: &Ledger,
+    lines: &[Judged],
+    mut take: impl FnMut(usize, &Judged, Outcome),
+) -> Result<(), LedgerError> {
+    let many = 8 * rayon::current_num_threads();
+    for (pack, some) in lines.chunks(many).enumerate() {
+        let read: Vec<Result<Outcome, LedgerError>> = some.par_iter().map(|line| ledger.outcome(line)).collect();
+        for (n, (line, outcome)) in some.iter().zip(read).enumerate() {
+            take(pack * many + n, line, outcome?);
+        }
+    }
+    Ok(())
 }

@@ -7,13 +7,13 @@ mod changes;
 mod digest;
 mod find;
 mod judge;
+mod judged;
 mod ledger;
 mod run;
 
-pub use across::Lead;
 pub use attempts::{LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};
-pub use changes::{Change, Outcome};
 pub use find::{Found, Sort, find};
-pub use judge::{Judged, judge};
-pub use ledger::{Ledger, LedgerError, WholeFile};
-pub use run::{Audit, Progress, audit, each_outcome};
+pub use judge::judge;
+pub use judged::{Change, Judged, Lead, Outcome};
+pub use ledger::{Ledger, LedgerError, WholeFile, each_outcome};
+pub use run::{Audit, Progress, audit};

@@ -6,10 +6,11 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use rayon::prelude::*;
 
 use super::across::leads;
-use super::changes::{Outcome, changes};
+use super::changes::changes;
 use super::digest::digest;
 use super::find::Found;
-use super::judge::{Judged, judge};
+use super::judge::judge;
+use super::judged::Judged;
 use super::ledger::{Ledger, LedgerError};
 use crate::evidence::Signers;
 use crate::job::Options;
@@ -88,26 +89,6 @@ fn compare(ledger: &Ledger, line: &mut Judged) -> Result<(), LedgerError> {
         Some((was, earlier)) => changes((was, &earlier), (line, &ledger.outcome(line)?)),
         None => Vec::new(),
     };
-    Ok(())
-}
-
-/// Reads every line's outcome again, many at once and in their order; no more
-/// than those stay in memory.
-///
-/// # Errors
-/// A result cannot be read.
-pub fn each_outcome(
-    ledger: &Ledger,
-    lines: &[Judged],
-    mut take: impl FnMut(usize, &Judged, Outcome),
-) -> Result<(), LedgerError> {
-    let many = 8 * rayon::current_num_threads();
-    for (pack, some) in lines.chunks(many).enumerate() {
-        let read: Vec<Result<Outcome, LedgerError>> = some.par_iter().map(|line| ledger.outcome(line)).collect();
-        for (n, (line, outcome)) in some.iter().zip(read).enumerate() {
-            take(pack * many + n, line, outcome?);
-        }
-    }
     Ok(())
 }
 

@@ -9,7 +9,7 @@ use super::super::cannot;
 use crate::folder::write_durably;
 use crate::words::{Language, Phrase, phrase};
 
-use super::super::inspect::{Inspection, Outcome, unread};
+use super::super::inspection::{Inspection, Outcome, unread};
 use super::request::request;
 use super::token::{Token, TokenError};
 use super::{MOST_TOKEN, MOST_TOKENS, TAG_MANIFEST, token_name};

@@ -7,6 +7,7 @@
 //! token is over the first one's file and so on, because an authority's
 //! certificate ends: before it does, the newest token is stamped again.
 
+mod certificate;
 mod folder;
 mod request;
 mod token;

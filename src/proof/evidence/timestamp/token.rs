@@ -167,7 +167,7 @@ impl Token {
         if digest != self.imprint.hashed_message.as_bytes() {
             return Err(TokenError::OtherBytes);
         }
-        super::trust::signed_by(&self.signer, self.algorithms, &self.signed_attributes, &self.signature)
+        super::certificate::signed_by(&self.signer, self.algorithms, &self.signed_attributes, &self.signature)
             .map_err(TokenError::Signature)
     }
 }

@@ -4,10 +4,11 @@ use jpeg_encoder::{ColorType, Encoder, SamplingFactor};
 
 use super::exif::Record;
 use super::tone::Picture;
+use crate::words::{Value, phrase};
 
-/// Compresses a picture; the message of a failure comes from the encoder.
-pub(crate) fn compress(picture: &Picture, quality: u8, record: Option<&Record>) -> Result<Vec<u8>, String> {
-    let side = |n: usize| u16::try_from(n).map_err(|_| format!("{n} pixels are more than a JPEG can hold"));
+/// Compresses a picture; the words of a failure mostly come from the encoder.
+pub(crate) fn compress(picture: &Picture, quality: u8, record: Option<&Record>) -> Result<Vec<u8>, Value> {
+    let side = |n: usize| u16::try_from(n).map_err(|_| Value::from(phrase!("doors-stage-too-large", pixels = n)));
     let (width, height) = (side(picture.width)?, side(picture.height)?);
     let mut bytes = Vec::new();
     let mut encoder = Encoder::new(&mut bytes, quality.clamp(1, 100));
@@ -15,9 +16,11 @@ pub(crate) fn compress(picture: &Picture, quality: u8, record: Option<&Record>) 
     // Optimised tables would make the encoder write one scan per channel; phones write a single one.
     encoder.set_optimized_huffman_tables(false);
     if let Some(record) = record {
-        encoder.add_exif_metadata(&record.tiff()).map_err(|e| e.to_string())?;
+        encoder.add_exif_metadata(&record.tiff()).map_err(|e| Value::from(e.to_string()))?;
     }
-    encoder.encode(picture.rgb.as_flattened(), width, height, ColorType::Rgb).map_err(|e| e.to_string())?;
+    encoder
+        .encode(picture.rgb.as_flattened(), width, height, ColorType::Rgb)
+        .map_err(|e| Value::from(e.to_string()))?;
     Ok(bytes)
 }
 

@@ -73,6 +73,18 @@ fn caption(photo: &PhotoRecord, picture: Option<&PhotoPicture>, language: Langua
     say!(language, "report-sentence", words = words.join("; "))
 }
 
+/// The kinds of private data, which records name in English; one of a later program as it is.
+fn private_kinds(photo: &PhotoRecord, language: Language) -> String {
+    let kind = |kept: &String| match kept.as_str() {
+        "position (GPS)" => say!(language, "report-private-kind", kind = "position"),
+        "serial numbers" => say!(language, "report-private-kind", kind = "serial"),
+        "owner or author" => say!(language, "report-private-kind", kind = "owner"),
+        "the maker's own notes" => say!(language, "report-private-kind", kind = "notes"),
+        other => other.to_owned(),
+    };
+    photo.private.iter().map(kind).collect::<Vec<_>>().join(", ")
+}
+
 fn facts(photo: &PhotoRecord, language: Language) -> Markup {
     let px = |value: f64, digits: u8| say!(language, "report-px", value = Figure::fixed(value, digits));
     let hidden = !photo.private.is_empty() && photo.private_values.is_empty();
@@ -84,7 +96,7 @@ fn facts(photo: &PhotoRecord, language: Language) -> Markup {
     let all: [(String, Option<String>); 9] = [
         (say!(language, "report-camera-profile"), photo.camera.clone()),
         (say!(language, "report-taken"), photo.taken.as_deref().map(|taken| moment(taken, language))),
-        (say!(language, "report-private-kinds"), hidden.then(|| photo.private.join(", "))),
+        (say!(language, "report-private-kinds"), hidden.then(|| private_kinds(photo, language))),
         (say!(language, "report-residuals"), photo.rms_px.map(|rms| px(rms, 3))),
         (say!(language, "report-blur"), (photo.blur_px > 0.0).then(|| px(photo.blur_px, 2))),
         (

@@ -28,7 +28,7 @@ use usvg::roxmltree::Document;
 use super::html::PhotoPicture;
 use crate::record::JobRecord;
 use crate::typeface::{Damaged, Fonts, REPLACEMENT};
-use crate::words::{Language, say};
+use crate::words::{Language, Phrase, phrase, say};
 use build::Build;
 use drawings::Drawings;
 use furniture::Furniture;
@@ -38,22 +38,31 @@ use write::About;
 
 /// Why no PDF was made.
 #[derive(Debug, thiserror::Error)]
+#[error("{}", self.phrase().say(Language::English))]
 pub enum PdfError {
     /// The built-in fonts.
-    #[error("cannot write the PDF report: {0}")]
     Fonts(#[from] Damaged),
     /// The page's own elements.
-    #[error("cannot write the PDF report: its page is not well-formed: {reason}")]
     Page {
         /// What the reader said.
         reason: String,
     },
     /// The file.
-    #[error("cannot write the PDF report: {reason}")]
     Write {
         /// What the writer said.
         reason: String,
     },
+}
+
+impl PdfError {
+    /// For any language.
+    pub fn phrase(&self) -> Phrase {
+        match self {
+            PdfError::Fonts(damaged) => phrase!("report-no-pdf", why = damaged.phrase()),
+            PdfError::Page { reason } => phrase!("report-no-pdf-of-page", why = reason),
+            PdfError::Write { reason } => phrase!("report-no-pdf", why = reason),
+        }
+    }
 }
 
 /// SHA-512 of a result's bytes, lower-case hexadecimal.

@@ -51,7 +51,7 @@ pub(super) fn write(fonts: &Fonts, pages: &Pages, tags: &Tags, about: About) -> 
     let mut drawn: Vec<Vec<Identifier>> = (0..tags.leaves()).map(|_| Vec::new()).collect();
     for marks in &pages.pages {
         let settings = PageSettings::from_wh(points(PAGE_MM[0]), points(PAGE_MM[1]))
-            .ok_or_else(|| failed("a page of A4 is none".to_owned()))?;
+            .ok_or_else(|| failed(format!("{PAGE_MM:?}")))?;
         let mut page = document.start_page_with(settings);
         let mut surface = page.surface();
         for together in marks.chunk_by(|a, b| a.leaf == b.leaf) {

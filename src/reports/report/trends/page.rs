@@ -72,7 +72,7 @@ fn title(record: &TrendsRecord, language: Language) -> Markup {
         @if !read.unreadable_words.is_empty() {
             details {
                 summary { (say!(language, "trends-unreadable-title")) }
-                ul.plain { @for w in &read.unreadable_words { li { (w) } } }
+                ul.plain { @for w in read.unreadable_in(language) { li { (w) } } }
             }
         }
         ul.shares {

@@ -9,27 +9,10 @@ mod setups;
 
 use std::collections::BTreeMap;
 
-use serde::{Deserialize, Serialize};
-
-use super::judge::Judged;
-use super::ledger::{Ledger, LedgerError};
-use super::run::each_outcome;
+use super::judged::{Judged, Lead};
+use super::ledger::{Ledger, LedgerError, each_outcome};
 use crate::record::JobRecord;
 use crate::words::{Language, Phrase};
-
-/// A lead that joins a folder with an earlier one of the archive.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct Lead {
-    /// `photo-of-another-job` or `set-up-of-another-job`.
-    pub code: String,
-    /// The other folder's path.
-    pub other: String,
-    /// What coincides, what that can mean and what to do.
-    pub message: String,
-    /// The same for any language; none in audits by earlier versions.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub message_phrase: Option<Phrase>,
-}
 
 /// Looks for leads over all lines of an audit, reading one result at a time.
 /// What stays in memory is some hundred bytes for each photo.

@@ -1,0 +1,78 @@
+//! All rules and what they find together.
+
+use super::{
+    Case, Finding, Rule, camera_mismatch, card, carrier_not_seen, floor_not_level, focal_contradicts,
+    marker_duplicated, not_checked, other_day, other_kit, phases_differ, photo_badly_lit, photo_blurred, photo_edited,
+    photo_light_changed, photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped,
+    prerequisites, print_scale_wrong, reading_disagrees, sheet_slid, something_moved, stand_misplaced,
+    steering_not_straight, times_out_of_order, weak_geometry, wrong_datum_suspected,
+};
+use crate::verdict::ladder::Level;
+
+/// All rules.
+pub const RULES: &[&Rule] = &[
+    &stand_misplaced::RULE,
+    &something_moved::RULE,
+    &sheet_slid::RULE,
+    &phases_differ::RULE,
+    &plates_swapped::RULE,
+    &plate_not_seated::RULE,
+    &print_scale_wrong::RULE,
+    &camera_mismatch::RULE,
+    &photo_zoomed::RULE,
+    &photo_resized::RULE,
+    &photo_reused::RULE,
+    &photo_blurred::RULE,
+    &photo_badly_lit::RULE,
+    &photo_light_changed::RULE,
+    &photos_too_alike::RULE,
+    &floor_not_level::RULE,
+    &carrier_not_seen::RULE,
+    &steering_not_straight::RULE,
+    &wrong_datum_suspected::RULE,
+    &reading_disagrees::RULE,
+    &marker_duplicated::RULE,
+    &weak_geometry::RULE,
+    &times_out_of_order::RULE,
+    &other_day::RULE,
+    &photo_edited::RULE,
+    &focal_contradicts::RULE,
+    &other_kit::RULE,
+    &card::RULE,
+    &prerequisites::RULE,
+    &not_checked::RULE,
+];
+
+/// Runs all rules; the worst findings come first, else in the rules' order.
+pub fn find(case: &Case) -> Vec<Finding> {
+    let of_rule = |rule: &&Rule| {
+        let touching = |f: Finding| Finding { touches: f.touches.or(Some(rule.touches)), ..f };
+        (rule.find)(case).into_iter().map(touching).collect::<Vec<_>>()
+    };
+    let mut all: Vec<Finding> = RULES.iter().flat_map(of_rule).collect();
+    // Where the figures can't be trusted nobody guesses from them, and nobody is told to move by them.
+    if all.iter().any(|f| f.level == Level::Void) {
+        all.retain(|f| f.level <= Level::Stop || !BY_FIGURES.contains(&f.code));
+    }
+    if all.iter().any(Finding::spoils_any) {
+        all.retain(|f| f.level <= Level::Stop || f.code != GUESS);
+    }
+    if all.iter().any(Finding::holds_moves) {
+        all.retain(|f| f.level <= Level::Stop || !stand_misplaced::RULE.codes.contains(&f.code));
+    }
+    all.sort_by_key(|f| f.level);
+    all
+}
+
+/// A guess at what a far-off figure could come from.
+const GUESS: &str = "wrong-datum-suspected";
+
+/// What follows from the figures alone, besides a misplaced stand.
+const BY_FIGURES: [&str; 5] =
+    [GUESS, "reading-disagrees", "weak-geometry", "steering-not-straight", "photos-too-alike"];
+
+/// The stand's misplacements by checks that are outside.
+pub(in crate::verdict) fn misplaced(case: &Case) -> Vec<Finding> {
+    let touches = Some(stand_misplaced::RULE.touches);
+    (stand_misplaced::RULE.find)(case).into_iter().map(|f| Finding { touches, ..f }).collect()
+}

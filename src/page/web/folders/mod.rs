@@ -1,0 +1,14 @@
+//! The job folders on the disk: found, read, changed, filled with what is sent.
+
+pub(super) mod edit;
+pub(super) mod intake;
+mod library;
+pub(super) mod series;
+mod shelf;
+mod upload;
+
+pub(super) use edit::is_after;
+pub(super) use intake::Kept;
+pub(super) use library::{Library, Shelved, folder};
+pub(super) use shelf::{Entry, RESULT, Shelf};
+pub(super) use upload::{Announced, Came, take, take_any};

@@ -136,7 +136,7 @@ impl Told {
     }
 
     fn of(file: &str, camera: &str, says: Says) -> Told {
-        let shown = |chance: f64| Figure::fixed(chance, 4);
+        let shown = |chance: f64| Figure::plain(chance);
         let place = |found: &Found| {
             let energy = (10.0 * found.pce).round() / 10.0;
             Some(Place { energy, shift_px: found.shift_px, turn_deg: found.turn_deg, scale: found.scale })

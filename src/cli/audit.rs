@@ -6,8 +6,8 @@ use std::time::{Duration, Instant};
 
 use rayon::prelude::*;
 
-use super::UNREADABLE;
 use super::check::read_signers;
+use super::codes::UNREADABLE;
 use super::log_check;
 use super::output::{cannot_read, complain, language, no_stdout, say};
 use super::threads::pool;

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, make_folder, say, write_file};
 use crate::camera::{LensModel, Profile};
 use crate::fit::{self, CameraFit, Options};

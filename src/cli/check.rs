@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use time::OffsetDateTime;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::log_check::LogTrust;
 use super::output::{JsonTarget, complain, language, say, write_json};
 use super::threads::pool;

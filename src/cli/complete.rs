@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use clap_complete::Shell;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{self, cannot_write, complain, language, make_folder, write_file};
 use crate::words::{Language, say};
 

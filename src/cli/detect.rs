@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use rayon::prelude::*;
 use serde::Serialize;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{JsonTarget, complain, language, say, write_json};
 use super::threads::pool;
 use crate::job::{PhotoMarkers, photo_markers};

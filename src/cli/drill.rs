@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, note, say, write_file};
 use crate::report::{drill_text, progress_html};
 use crate::training::drill::{NewDrill, answer, make, mark};
@@ -42,7 +42,7 @@ enum What {
         trainee: String,
         #[arg(long, value_name = "FILE")]
         progress: Option<PathBuf>,
-        #[arg(long, value_name = "DATE", value_parser = super::date)]
+        #[arg(long, value_name = "DATE", value_parser = super::dates::date)]
         day: Option<time::Date>,
     },
 }

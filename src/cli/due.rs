@@ -5,7 +5,7 @@ use std::path::PathBuf;
 
 use time::{Date, Duration, OffsetDateTime};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{JsonTarget, cannot_read, complain, language, say, write_json};
 use crate::custody::{Due, audit, due};
 use crate::words::{Value, say};
@@ -15,7 +15,7 @@ use crate::words::{Value, say};
 pub(super) struct Arguments {
     #[arg(value_name = "PATH", required = true)]
     paths: Vec<PathBuf>,
-    #[arg(long, value_name = "DATE", value_parser = super::date)]
+    #[arg(long, value_name = "DATE", value_parser = super::dates::date)]
     on: Option<Date>,
     #[arg(long, value_name = "DAYS", default_value_t = 90, value_parser = super::typed::whole::<u16, 0, 3650>)]
     ahead: u16,

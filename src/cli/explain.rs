@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, say};
 use crate::verdict::Level;
 use crate::verdict::findings::{Explanation, explanation, explanations};

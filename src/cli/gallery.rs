@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, note, say, write_file};
 use crate::report::gallery_html;
 use crate::training::{MISTAKES, show};

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, read_text, say};
 use crate::num::{GaugeMethod, GaugeStudy, Reading, gauge_study};
 use crate::words::{Figure, Phrase, phrase, say};

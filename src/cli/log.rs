@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use time::OffsetDateTime;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::logged::read_keys;
 use super::output::{complain, language, say, shown};
 use super::seal::ask;

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::logged::read_keys;
 use super::output::{language, write_file};
 use crate::custody::audit::{Audit, Ledger, LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};

@@ -5,7 +5,9 @@ mod audit;
 mod bay;
 mod camera;
 mod check;
+mod codes;
 mod complete;
+mod dates;
 mod detect;
 mod drill;
 mod due;
@@ -98,9 +100,6 @@ enum Command {
     Man(complete::Man),
 }
 
-/// Wrong usage, or an input that can't be read.
-const UNREADABLE: u8 = 2;
-
 /// What is obeyed: commands and options without a text.
 fn definition() -> clap::Command {
     Arguments::command()
@@ -123,7 +122,7 @@ pub fn run() -> ExitCode {
     let typed = definition().try_get_matches().and_then(|typed| Arguments::from_arg_matches(&typed));
     let arguments = match typed {
         Ok(arguments) => arguments,
-        Err(error) => return ExitCode::from(typed::end(error)),
+        Err(error) => return ExitCode::from(typed::end(error, command)),
     };
     output::set_quiet(arguments.quiet);
     let code = match arguments.command {
@@ -161,10 +160,4 @@ pub fn run() -> ExitCode {
         output::note(&(say!(output::language(), "cli-note", words = words) + "\n"));
     }
     ExitCode::from(code)
-}
-
-/// A date as typed: year-month-day.
-fn date(text: &str) -> Result<time::Date, String> {
-    let shape = time::macros::format_description!("[year]-[month]-[day]");
-    time::Date::parse(text, shape).map_err(|_| say!(output::language(), "cli-no-date", text = text))
 }

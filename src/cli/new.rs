@@ -3,7 +3,7 @@
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, make_folder, say, shown, write_file};
 use crate::folder::{JobFile, Kind, Models};
 use crate::marker::KitFile;

@@ -3,7 +3,7 @@
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, say};
 use crate::evidence::is_evidence;
 use crate::folder::{JobFolder, Models};

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{JsonTarget, complain, language, make_folder, say, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{JobFile, Kind, Models, Vehicle};

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use time::{Date, OffsetDateTime};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, make_folder, say, write_file};
 use super::survey::{cameras, kit};
 use crate::folder::Models;
@@ -25,7 +25,7 @@ pub(super) struct Arguments {
     log: PathBuf,
     #[arg(long, value_name = "FILE")]
     camera: Option<String>,
-    #[arg(long, value_name = "DATE", value_parser = super::date)]
+    #[arg(long, value_name = "DATE", value_parser = super::dates::date)]
     date: Option<Date>,
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,

@@ -1,6 +1,6 @@
 //! `baywitness schema`.
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, say};
 use crate::record;
 use crate::words::say;

@@ -3,10 +3,9 @@
 use std::io::IsTerminal;
 use std::path::{Path, PathBuf};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::logged;
-use super::output::{cannot_read, language, shown};
-use super::output::{complain, note, say, wish, write_file};
+use super::output::{cannot_read, complain, language, note, say, shown, wish, write_file};
 use crate::custody;
 use crate::evidence::{self, Answer, Bytes, Contents, Key, NAMESPACE};
 use crate::folder::Models;

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{cannot_read, complain, language, read_text, say, shown};
 use super::survey::{cameras, kit, write_kit};
 use crate::camera::Profile;

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use time::UtcOffset;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::logged;
 use super::output::{colour, complain, language, note, say};
 use super::seal::ask;

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, say, write_file};
 use crate::folder::{Kind, Models};
 use crate::input::SourceFile;

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, say, shown, write_file};
 use super::seal::read_answer;
 use super::unpacked;

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use time::Date;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, make_folder, say, write_file};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, candidate_cameras};
@@ -34,7 +34,7 @@ pub(super) struct Arguments {
     apart: bool,
     #[arg(long)]
     serial: Option<String>,
-    #[arg(long, value_name = "DATE", value_parser = super::date)]
+    #[arg(long, value_name = "DATE", value_parser = super::dates::date)]
     due: Option<Date>,
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use rand::TryRng;
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::output::{complain, language, make_folder, say, write_file, write_json};
 use super::threads::pool;
 use crate::record::TrendsRecord;

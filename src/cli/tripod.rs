@@ -206,7 +206,7 @@ impl<'a> Bench<'a> {
         });
         shown.unwrap_or_else(|message| {
             complain(&message);
-            super::UNREADABLE
+            super::codes::UNREADABLE
         })
     }
 

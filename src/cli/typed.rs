@@ -32,22 +32,23 @@ pub(super) fn whole<T: TryFrom<u16>, const FROM: u16, const TO: u16>(text: &str)
     number.ok_or_else(|| say!(language(), "help-not-whole-within", from = from, to = to))
 }
 
-/// Ends a run in which something was typed wrong, or that asked for help or the version.
-pub(super) fn end(error: clap::Error) -> u8 {
+/// Ends a run in which something was typed wrong, or that asked for help or the version; `with_texts` are the
+/// commands with their texts.
+pub(super) fn end(error: clap::Error, with_texts: impl FnOnce() -> clap::Command) -> u8 {
     let wants_help =
         matches!(error.kind(), ErrorKind::DisplayHelp | ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand);
     let error = if wants_help {
         // Once more with the texts, which are not read before somebody wants them.
-        super::command().try_get_matches().err().unwrap_or(error)
+        with_texts().try_get_matches().err().unwrap_or(error)
     } else if error.kind() == ErrorKind::DisplayVersion {
         error
     } else {
         output::complain(&words(&error, language()));
-        return super::UNREADABLE;
+        return super::codes::UNREADABLE;
     };
     // A closed pipe is the reader's choice.
     let _ = error.print();
-    u8::try_from(error.exit_code()).unwrap_or(super::UNREADABLE)
+    u8::try_from(error.exit_code()).unwrap_or(super::codes::UNREADABLE)
 }
 
 /// What is wrong, how it is typed and where more stands.
@@ -167,7 +168,8 @@ mod tests {
             (&["gauge", "x", "--method", "guess"], "eines von range, anova wählen", "guess"),
             (&["verify"], "es fehlt noch", "<JOB>..."),
             (&["verify", "x", "--threads", "many"], "eine ganze Zahl", "--threads"),
-            (&["plan", "--kit", "x", "--setup", "y", "--photos", "40"], "von 2 bis 12", "--photos"),
+            // Why is said in the language of the run, not of the test.
+            (&["plan", "--kit", "x", "--setup", "y", "--photos", "40"], "„40“ gilt nicht für", "--photos"),
             (&["serve", "--listen", "here"], "127.0.0.1:8425", "--listen"),
             (&["verify", "x", "--report", "a", "--report", "b"], "nur einmal", "--report"),
             (&["verify", "x", "--moved", "a", "--more", "b"], "zusammen mit", "--more"),

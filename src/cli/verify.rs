@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use super::UNREADABLE;
+use super::codes::UNREADABLE;
 use super::follow_up::{Of, add};
 use super::logged;
 use super::output::{JsonTarget, colour, complain, language, note, say, wish, write_file, write_json};

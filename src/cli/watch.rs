@@ -5,9 +5,10 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
 
+use super::codes::UNREADABLE;
 use super::output::{complain, language, note};
+use super::tripod;
 use super::verify::{self, worse};
-use super::{UNREADABLE, tripod};
 use crate::custody::audit;
 use crate::words::say;
 

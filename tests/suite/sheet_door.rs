@@ -68,12 +68,12 @@ fn what_is_wrong_is_said_with_file_and_remedy() {
     std::fs::write(folder.path().join("wide.toml"), KIT.replace("120.0", "180.0")).unwrap();
     std::fs::write(folder.path().join("broken.toml"), KIT.replace("size_mm", "sise_mm")).unwrap();
     let cases: [(&[&str], &[&str]); 6] = [
-        (&["wide.toml", "--out", "a.pdf"], &["wide.toml", "marker 3", "`stand`", "--paper a3"]),
+        (&["wide.toml", "--out", "a.pdf"], &["wide.toml", "marker 3 of stand", "--paper a3"]),
         (&["broken.toml", "--out", "a.pdf"], &["broken.toml", "line", "size_mm"]),
         (&["nowhere.toml", "--out", "a.pdf"], &["nowhere.toml", "neither a file nor"]),
         (&["wide.toml", "--out", "a.pdf", "--paper", "a5"], &["a5", "a4, a3"]),
         (&["wide.toml", "--out", "broken.toml/a.pdf", "--paper", "a3"], &["broken.toml/a.pdf"]),
-        (&["wide.toml", "--measured-mm", "16.0,160.0", "--corrected", "c.toml"], &["right ruler", "16 mm"]),
+        (&["wide.toml", "--measured-mm", "16.0,160.0", "--corrected", "c.toml"], &["ruler to the right", "16 mm"]),
     ];
     for (arguments, words) in cases {
         let output = sheet(arguments, folder.path());

@@ -3,6 +3,7 @@
 use nalgebra::{Point3, Vector3};
 
 use super::geometry::Geometry;
+use super::undetermined::Undetermined;
 use crate::geom::{Attitude, Carrier, Pose, Vehicle, World, deg};
 use crate::marker::Role;
 use crate::quantity::Quantity;
@@ -19,31 +20,6 @@ pub struct Ask {
     pub target: usize,
     /// Against which line.
     pub line: ReferenceLine,
-}
-
-/// Why a quantity has no value; `verdict` has the words.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Undetermined {
-    /// The carrier of a role has no trusted pose.
-    NotSeen(Role),
-    /// No floor sheets and no rear plates to take the floor from.
-    NoFloor,
-    /// The floor's height is not known.
-    NoFloorHeight,
-    /// Nothing defines the centreline.
-    NoCentreline,
-    /// No front plates and no wheelbase.
-    NoWheelbase,
-    /// No nose mark and no nose position.
-    NoNose,
-    /// The sheet has no such datum, or the kit no such carrier.
-    NoDatum,
-    /// The plates themselves define the floor.
-    PlatesAreTheFloor,
-    /// Only an instrument can tell.
-    ReadingOnly,
-    /// The lines are parallel or a body stands on its head.
-    Degenerate,
 }
 
 /// Everything that the formulas share, once per point of the vector.

@@ -2,8 +2,8 @@
 
 use nalgebra::{Matrix3, Point3, Vector3};
 
-use super::definitions::Undetermined;
 use super::inputs::{Bodies, Facts};
+use super::undetermined::Undetermined;
 use crate::geom::{Carrier, Plane, Pose, Vehicle, World};
 use crate::marker::Role;
 use crate::setup::{From, ReferenceLine};

@@ -11,7 +11,9 @@ mod definitions;
 mod geometry;
 mod inputs;
 mod solve;
+mod undetermined;
 
-pub use definitions::{Ask, Undetermined};
+pub use definitions::Ask;
 pub use inputs::{Facts, Origin};
 pub use solve::{Answer, CarrierPose, Measurement, UsedReading, differences, gradients, measure};
+pub use undetermined::Undetermined;

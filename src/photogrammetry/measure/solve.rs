@@ -4,9 +4,10 @@ use std::collections::BTreeMap;
 
 use nalgebra::{DMatrix, DVector, Vector3};
 
-use super::definitions::{Ask, Setting, Undetermined};
+use super::definitions::{Ask, Setting};
 use super::geometry::Geometry;
 use super::inputs::{Facts, Inputs, Origin};
+use super::undetermined::Undetermined;
 use crate::geom::{Camera, Carrier, Pose, Vehicle, World, deg};
 use crate::pose::{Scene, Source};
 use crate::quantity::{Estimate, combine};

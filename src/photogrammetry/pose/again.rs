@@ -5,8 +5,8 @@
 //! a robust solution then gives its corners no weight: nothing pulls it back.
 //! Once the photos stand, its other poses are tried against all of them.
 
-use super::adjust::Work;
 use super::link::Start;
+use super::work::Work;
 
 /// A carrier whose misfit exceeds this many robust widths is placed again: its
 /// corners weigh less than a hundredth there.

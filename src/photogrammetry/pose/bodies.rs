@@ -3,7 +3,8 @@
 
 use nalgebra::{DMatrix, DVector};
 
-use super::scene::{Scene, Source};
+use super::scene::Scene;
+use super::source::Source;
 
 /// Values for each body: its step ([`crate::geom::Pose::moved`]: mm, rad) and
 /// the relative size of its first marker.

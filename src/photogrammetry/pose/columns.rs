@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 
 use nalgebra::{DMatrix, Vector3};
 
-use super::scene::Source;
+use super::source::Source;
 use super::views::{Problem, View};
 use crate::camera::Profile;
 use crate::geom::rad;

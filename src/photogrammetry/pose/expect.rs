@@ -1,10 +1,10 @@
 //! What an adjustment would say if everything stood where it is thought to
 //! stand: the covariance before anyone takes a photo.
 
-use super::adjust::{Options, Work};
 use super::link::Start;
 use super::scene::Scene;
 use super::views::Problem;
+use super::work::{Options, Work};
 use crate::geom::{Camera, Carrier, Pose, World};
 
 /// The scene of a problem whose poses are given, linearised there: no search

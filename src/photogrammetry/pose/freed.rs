@@ -6,10 +6,11 @@
 
 use nalgebra::DMatrix;
 
-use super::adjust::{Options, adjust};
+use super::adjust::adjust;
 use super::extra::Extra;
 use super::scene::Scene;
 use super::views::{PhotoView, Problem};
+use super::work::Options;
 use crate::camera::Profile;
 use crate::marker::{Carrier, Kit, Role};
 

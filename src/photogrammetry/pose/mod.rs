@@ -26,12 +26,14 @@ mod scene;
 mod score;
 mod slide;
 mod snoop;
+mod source;
 mod state;
 mod tremor;
 mod views;
 mod without;
+mod work;
 
-pub use adjust::{Options, adjust, adjust_from, adjust_near};
+pub use adjust::{adjust, adjust_from, adjust_near};
 pub use bodies::{BODY, Bodies};
 pub use expect::expect;
 pub use extra::Extra;
@@ -39,11 +41,13 @@ pub use foreseen::Foreseen;
 pub use freed::{Freed, Resized};
 pub use homography::homography;
 pub use ippe::plane_poses;
-pub use scene::{Scene, SolvedPhoto, SolvedView, Source};
+pub use scene::{Scene, SolvedPhoto, SolvedView};
 pub use score::ScoreTest;
 pub use slide::Slide;
+pub use source::Source;
 pub use views::{EDGE_SIDE_PX, PhotoView, Problem, U_EDGE_BY_SIZE_PX, View};
 pub use without::{Influence, LeftOut};
+pub use work::Options;
 
 use crate::words::{Phrase, phrase};
 

@@ -2,32 +2,12 @@
 
 use nalgebra::{DMatrix, Vector2};
 
-use super::adjust::{Linearized, Work};
 use super::columns::{NUISANCE, PHOTO};
 use super::prints;
+use super::source::Source;
+use super::work::{Linearized, Work};
 use crate::camera::Lens;
 use crate::geom::{Camera, Carrier, Pose, World};
-
-/// Where a part of the uncertainty comes from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Source {
-    /// Noise of the corners in the pictures, and of their places in the print as far as photos agree about it.
-    Image,
-    /// How well a camera (by index) is calibrated.
-    Calibration(usize),
-    /// Focal length of one photo.
-    Focal(usize),
-    /// Principal point of one photo.
-    Centre(usize),
-    /// Edge offset of one photo.
-    Edge(usize),
-    /// How the camera turned while one photo's rows were read.
-    Turn(usize),
-    /// Where markers sit on their carriers, and how they are turned there.
-    Layout,
-    /// Sizes of the printed markers.
-    Scale,
-}
 
 /// One photo after the adjustment.
 #[derive(Debug, Clone)]

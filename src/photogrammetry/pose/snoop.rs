@@ -8,8 +8,8 @@
 use nalgebra::{DMatrix, Matrix2, Vector2};
 use statrs::distribution::{ContinuousCDF, FisherSnedecor};
 
-use super::adjust::{Linearized, Work};
 use super::views::{Problem, View};
+use super::work::{Linearized, Work};
 use crate::marker::Role;
 
 /// The largest share of corners that may be left out.

@@ -12,8 +12,8 @@
 
 use nalgebra::{DMatrix, DVector};
 
-use super::adjust::{Linearized, Work};
 use super::columns::{NUISANCE, PHOTO, TURN};
+use super::work::{Linearized, Work};
 
 /// Sizes that are tried, from [`LEAST`] of what the camera file states to all of it.
 const SIZES: usize = 200;

@@ -5,7 +5,7 @@ use unicode_width::UnicodeWidthStr;
 
 use super::clean::clean;
 use super::figures::{Measured, moment, otherwise, percent, wanted};
-use super::html::verdict_class;
+use super::html::symbol::class as verdict_class;
 use super::label::{Label, reference_line, upkeep_words};
 use super::procedure::sentences;
 use super::todo::{Trust, is_said_by_steps, message, steps, trust};

@@ -4,8 +4,9 @@ use crate::marker::Kit;
 use crate::words::{Figure, Language, Value, say};
 
 use super::canvas::{Anchor, BLACK, Canvas, DARK, GREY, Style};
+use super::leaf::Leaf;
 use super::paper::Paper;
-use super::{Leaf, ruler, words};
+use super::{ruler, words};
 
 const MARGIN_MM: f64 = 18.0;
 

@@ -1,4 +1,4 @@
-use super::Paper;
+use super::paper::Paper;
 use crate::words::{Figure, Language, Phrase, Value, phrase};
 
 /// Why nothing was printed.

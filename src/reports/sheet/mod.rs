@@ -15,8 +15,10 @@ mod correct;
 mod cover;
 mod dimension;
 mod error;
+mod leaf;
 mod marks;
 mod paper;
+mod paper_name;
 mod piece;
 mod piece_sheet;
 mod place;
@@ -34,7 +36,8 @@ use crate::marker::{Board, Kit};
 use crate::typeface::Fonts;
 use crate::words::{Language, say};
 use canvas::Print;
-use piece::{Piece, pieces};
+use leaf::Leaf;
+use piece::pieces;
 
 /// How to print.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -43,13 +46,6 @@ pub struct Options {
     pub paper: Paper,
     /// The language of what is written beside the markers.
     pub language: Language,
-}
-
-/// A page that is still to be drawn.
-enum Leaf<'a> {
-    Cover,
-    Assembly { carrier: usize, drawing: assembly::Drawing<'a> },
-    Sheet { carrier: usize, piece: Piece<'a> },
 }
 
 /// Prints a marker kit: instructions, and for each carrier its assembly

@@ -1,9 +1,6 @@
 //! Papers.
 
 use std::fmt;
-use std::str::FromStr;
-
-use super::Error;
 
 /// What common office printers can't print at each edge, mm (common practice, no source).
 pub(super) const UNPRINTABLE_MM: f64 = 4.5;
@@ -46,16 +43,5 @@ impl Paper {
 impl fmt::Display for Paper {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(self.name())
-    }
-}
-
-impl FromStr for Paper {
-    type Err = Error;
-
-    fn from_str(name: &str) -> Result<Self, Error> {
-        Paper::ALL
-            .into_iter()
-            .find(|paper| paper.name().eq_ignore_ascii_case(name))
-            .ok_or_else(|| Error::UnknownPaper { name: name.to_owned() })
     }
 }

@@ -1,6 +1,6 @@
 //! Whether a fit is fit for use, and what to do where it is not.
 
-use super::camera_fit::CameraFit;
+use super::fitted::{Advice, CameraFit};
 use super::halves::MOST_SHAPE_PX;
 use crate::words::{Figure, Phrase, phrase};
 
@@ -16,15 +16,6 @@ const MOST_U_PX: f64 = 0.2;
 const MOST_U_FOCAL: f64 = 2e-3;
 /// Halves that differ by this many times what is stated are no fit.
 const MOST_RATIO: f64 = 25.0;
-
-/// One thing to say about a fit.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Advice {
-    /// Whether it rules out using the camera.
-    pub forbids: bool,
-    /// What is wrong and what to do.
-    pub said: Phrase,
-}
 
 fn warn(said: Phrase) -> Advice {
     Advice { forbids: false, said }

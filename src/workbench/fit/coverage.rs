@@ -3,7 +3,7 @@
 
 use nalgebra::Vector3;
 
-use super::adjust::Adjustment;
+use super::adjustment::Adjustment;
 
 /// Columns and rows of the cells that are counted.
 pub const CELLS: [usize; 2] = [12, 9];

@@ -4,7 +4,8 @@
 use nalgebra::DVector;
 use statrs::distribution::{ContinuousCDF, FisherSnedecor};
 
-use super::adjust::{Adjustment, NEAR};
+use super::adjust::NEAR;
+use super::adjustment::Adjustment;
 use super::field::Field;
 use super::state::{State, parameters};
 

@@ -9,6 +9,7 @@
 //! a board, `on_kit` fits a camera to ordinary photos of a surveyed kit.
 
 mod adjust;
+mod adjustment;
 mod advice;
 mod blocks;
 mod camera_fit;
@@ -16,6 +17,7 @@ mod chessboard;
 mod coverage;
 mod equations;
 mod field;
+mod fitted;
 mod halves;
 mod look;
 mod normal;
@@ -37,10 +39,10 @@ mod words;
 use crate::shown::further;
 use crate::words::{Language, Phrase, phrase};
 
-pub use advice::Advice;
-pub use camera_fit::{CameraFit, FittedPhoto, Options, fit_camera};
+pub use camera_fit::{Options, fit_camera};
 pub use coverage::{CELLS, Coverage};
 pub use field::{FieldPoint, GRID};
+pub use fitted::{Advice, CameraFit, FittedPhoto};
 pub use halves::Halves;
 pub use look::look;
 pub use on_kit::{KitFit, KitPhoto, fit_on_kit, look_at_kit};

@@ -3,9 +3,9 @@
 use maud::{DOCTYPE, Markup, html};
 use nalgebra::Vector2;
 
-use super::camera_fit::CameraFit;
 use super::coverage::CELLS;
 use super::field::{FieldPoint, GRID};
+use super::fitted::CameraFit;
 use super::words::parameter_rows;
 use crate::shown::{fixed, signed};
 use crate::words::{Figure, Language, say};

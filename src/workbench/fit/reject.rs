@@ -1,6 +1,6 @@
 //! Photos that take no part, and why.
 
-use super::adjust::Adjustment;
+use super::adjustment::Adjustment;
 use crate::num::median;
 use crate::words::{Figure, Phrase, phrase};
 

@@ -6,7 +6,7 @@ use std::ops::Range;
 
 use nalgebra::{DMatrix, DVector, SVector};
 
-use super::adjust::Adjustment;
+use super::adjustment::Adjustment;
 use super::normal::Covariance;
 use super::state::{CENTRE, EDGE, FLEX, FOCAL, PHOTO, Spread, TURN};
 

@@ -4,7 +4,8 @@
 use nalgebra::{Point2, Point3, Vector2, Vector3};
 use rayon::prelude::*;
 
-use super::adjust::{Adjustment, FAR, FIRST_SPREAD};
+use super::adjust::{FAR, FIRST_SPREAD};
+use super::adjustment::Adjustment;
 use super::seen::BoardPhoto;
 use super::state::{PhotoState, State};
 use super::target::{FLEXES, Target};

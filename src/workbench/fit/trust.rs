@@ -3,7 +3,7 @@
 
 use nalgebra::{Point2, Point3, Vector3};
 
-use super::adjust::Adjustment;
+use super::adjustment::Adjustment;
 use super::seen::Seen;
 use crate::pose::homography;
 

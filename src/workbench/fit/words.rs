@@ -1,6 +1,6 @@
 //! The fit in words for the terminal.
 
-use super::camera_fit::CameraFit;
+use super::fitted::CameraFit;
 use crate::camera::LensModel;
 use crate::shown::fixed;
 use crate::words::{Figure, Language, phrase, say};

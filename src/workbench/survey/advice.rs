@@ -1,6 +1,6 @@
 //! Whether a survey is fit for use, and what to do where it is not.
 
-use super::compose::Survey;
+use super::surveyed::{Advice, CarrierSurvey, Survey};
 use crate::words::{Figure, Phrase, phrase};
 
 /// Fewer photos than this are no survey.
@@ -16,15 +16,6 @@ const MOST_RATIO: f64 = 25.0;
 
 /// Places this far from the file's, 1 sigma per coordinate, are another kit's, mm.
 const MOST_OFF_MM: f64 = 20.0;
-
-/// One thing to say about a survey.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Advice {
-    /// Whether it rules out using the surveyed kit.
-    pub forbids: bool,
-    /// What is wrong and what to do.
-    pub said: Phrase,
-}
 
 /// Everything there is to say.
 pub(super) fn advice(survey: &Survey) -> Vec<Advice> {
@@ -77,7 +68,7 @@ fn frame(survey: &Survey, say: &mut impl FnMut(bool, Phrase)) {
     if survey.u_found_mm > MOST_OFF_MM {
         say(true, phrase!("fit-survey-far-off", off = Figure::fixed(survey.u_found_mm, 0)));
     }
-    let known = |c: &super::compose::CarrierSurvey| c.markers.iter().map(|m| m.u_centre_mm.max()).fold(0.0, f64::max);
+    let known = |c: &CarrierSurvey| c.markers.iter().map(|m| m.u_centre_mm.max()).fold(0.0, f64::max);
     for carrier in survey.carriers.iter().filter(|c| survey.u_found_mm <= MOST_OFF_MM && known(c) > MOST_OFF_MM) {
         let known = Figure::fixed(known(carrier), 0);
         say(true, phrase!("fit-survey-loose", carrier = &carrier.name, known = known));

@@ -2,137 +2,21 @@
 
 use nalgebra::{DMatrix, Vector3};
 
-use super::advice::{Advice, advice};
+use super::advice::advice;
 use super::apart::{Cluster, Shot, adjust_apart};
-use super::datum::{Attached, attach};
-use super::halves::{self, Halves};
+use super::datum::attach;
+use super::halves;
 use super::length::{Length, LengthCheck, apply};
 use super::look::camera_of;
+use super::shape::{Placed, joint_shape};
+use super::surveyed::{CarrierSurvey, LeftOut, MarkerSurvey, Options, PhotoSurvey, Survey};
 use super::{Error, SurveyPhoto};
 use crate::camera::Profile;
 use crate::geom::deg;
 use crate::marker::{Kit, Layout, MOST_U_CENTRE_MM, MOST_U_TURN_DEG};
 use crate::pose::BODY;
 use crate::shown::further;
-use crate::words::{Phrase, phrase};
-
-/// What is wanted.
-#[derive(Debug, Clone, Default)]
-pub struct Options {
-    /// Measured lengths.
-    pub lengths: Vec<Length>,
-    /// Carriers may have moved against each other between photos: each is
-    /// surveyed by itself.
-    pub apart: bool,
-    /// The cameras are the one that was named, not candidates to choose from.
-    pub camera_named: bool,
-}
-
-/// A surveyed kit and everything that speaks for or against it.
-#[derive(Debug, Clone)]
-pub struct Survey {
-    /// The kit with markers where they were found and their joint covariance.
-    pub kit: Kit,
-    /// What became of each surveyed carrier.
-    pub carriers: Vec<CarrierSurvey>,
-    /// What was not surveyed.
-    pub left_out: Vec<LeftOut>,
-    /// Every length against the others.
-    pub lengths: Vec<LengthCheck>,
-    /// Whether the scale is that of lengths.
-    pub measured_scale: bool,
-    /// Printed sizes over stated ones, minus one, on average; standard uncertainty.
-    pub print_scale: [f64; 2],
-    /// Standard uncertainty of the common factor that the kit file states.
-    pub u_stated_scale: f64,
-    /// Found 1 sigma of the kit file's places per coordinate, mm.
-    pub u_found_mm: f64,
-    /// The photos.
-    pub photos: Vec<PhotoSurvey>,
-    /// Noise found over noise that the detector states.
-    pub noise_factor: f64,
-    /// Observations minus unknowns that they determine.
-    pub degrees_of_freedom: f64,
-    /// Two halves of the photos against each other.
-    pub halves: Option<Halves>,
-    /// What to say about it.
-    pub advice: Vec<Advice>,
-}
-
-/// One carrier after the survey.
-#[derive(Debug, Clone)]
-pub struct CarrierSurvey {
-    /// Its name.
-    pub name: String,
-    /// Its index in the kit.
-    pub carrier: usize,
-    /// Its surveyed markers.
-    pub markers: Vec<MarkerSurvey>,
-}
-
-/// One marker after the survey; axes of its carrier.
-#[derive(Debug, Clone)]
-pub struct MarkerSurvey {
-    /// Its id.
-    pub id: u32,
-    /// Photos that show it.
-    pub photos: usize,
-    /// Where the file had its centre, mm.
-    pub stated_mm: Vector3<f64>,
-    /// Found minus stated centre, mm.
-    pub moved_mm: Vector3<f64>,
-    /// Standard uncertainty of that against the carrier's other markers, mm.
-    pub u_shape_mm: Vector3<f64>,
-    /// 1 sigma of the file's centre against the carrier's other markers, mm.
-    pub u_stated_mm: Vector3<f64>,
-    /// Standard uncertainty of the centre in the carrier's frame, mm.
-    pub u_centre_mm: Vector3<f64>,
-    /// Found minus stated rotation, rad.
-    pub turned_rad: Vector3<f64>,
-    /// Standard uncertainty of that, rad.
-    pub u_turned_rad: Vector3<f64>,
-    /// Found over stated size, minus one, and its standard uncertainty.
-    pub stretch: [f64; 2],
-}
-
-/// Something that was not surveyed.
-#[derive(Debug, Clone, PartialEq)]
-pub struct LeftOut {
-    /// Carrier, marker or photo.
-    pub what: Phrase,
-    /// Why.
-    pub why: Phrase,
-}
-
-/// One photo of a survey.
-#[derive(Debug, Clone, PartialEq)]
-pub struct PhotoSurvey {
-    /// Its path.
-    pub file: String,
-    /// Markers used.
-    pub markers: usize,
-    /// Root mean square residual per coordinate, px; `None`: took no part.
-    pub rms_px: Option<f64>,
-}
-
-impl Survey {
-    /// Whether the surveyed kit may be used.
-    pub fn fit_for_use(&self) -> bool {
-        !self.advice.iter().any(|a| a.forbids)
-    }
-
-    /// All surveyed markers.
-    pub fn markers(&self) -> impl Iterator<Item = &MarkerSurvey> {
-        self.carriers.iter().flat_map(|c| &c.markers)
-    }
-}
-
-/// A carrier in the cluster that has most of it.
-pub(super) struct Placed {
-    pub(super) carrier: usize,
-    pub(super) cluster: usize,
-    pub(super) attached: Attached,
-}
+use crate::words::phrase;
 
 /// Surveys a kit.
 ///
@@ -281,32 +165,6 @@ fn place(kit: &Kit, clusters: &[Cluster], left_out: &mut Vec<LeftOut>) -> Vec<Pl
         }
     }
     placed
-}
-
-/// Covariance of all placed markers (centre, rotation, relative size), frames
-/// taken as the fits have them.
-pub(super) fn joint_shape(clusters: &[Cluster], placed: &[Placed]) -> DMatrix<f64> {
-    let rows: usize = placed.iter().map(|p| p.attached.to_places.nrows()).sum();
-    let mut joint = DMatrix::zeros(rows, rows);
-    let mut at = 0;
-    for a in placed {
-        let half = &a.attached.to_places * &clusters[a.cluster].covariance;
-        let mut across = 0;
-        for b in placed {
-            let of_b = &b.attached.to_places;
-            // Apart, carriers still share the printer's scale.
-            let block = if a.cluster == b.cluster {
-                &half * of_b.transpose()
-            } else {
-                let scale = |p: &Placed| &p.attached.to_places * &clusters[p.cluster].by_scale;
-                scale(a) * scale(b).transpose()
-            };
-            joint.view_mut((at, across), (half.nrows(), of_b.nrows())).copy_from(&block);
-            across += of_b.nrows();
-        }
-        at += half.nrows();
-    }
-    (&joint + joint.transpose()) * 0.5
 }
 
 /// How far the kit file's places were off, 1 sigma, the survey's own noise

@@ -5,38 +5,14 @@ use nalgebra::{DMatrix, DVector, Vector3};
 use statrs::distribution::{ContinuousCDF, FisherSnedecor};
 
 use super::apart::{Cluster, Near, Shot, adjust_apart};
-use super::compose::{Options, Placed, joint_shape};
 use super::datum::attach;
 use super::length::{Length, apply};
+use super::shape::{Placed, joint_shape};
+use super::surveyed::{Halves, Options};
 use crate::camera::Profile;
 use crate::geom::Pose;
 use crate::marker::Kit;
 use crate::pose::BODY;
-
-/// The comparison of two halves.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Halves {
-    /// Photos in each half.
-    pub photos: [usize; 2],
-    /// Markers that both halves place.
-    pub markers: usize,
-    /// Squared difference of both shapes over its stated covariance, divided
-    /// by the number of independent coordinates: about 1 when all is well.
-    pub ratio: f64,
-    /// Above this the halves disagree (95 % quantile).
-    pub limit: f64,
-    /// Root mean square difference of a centre's coordinate, mm.
-    pub rms_mm: f64,
-    /// Largest difference of a centre, mm, and the marker's id.
-    pub largest_mm: (f64, u32),
-}
-
-impl Halves {
-    /// Whether the halves agree within what is stated.
-    pub fn agree(&self) -> bool {
-        self.ratio <= self.limit
-    }
-}
 
 /// Fewer photos in a half determine nothing that could contradict.
 const LEAST: usize = 3;

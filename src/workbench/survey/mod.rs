@@ -25,6 +25,7 @@ mod apart;
 mod chart;
 mod compose;
 mod datum;
+mod error;
 mod halves;
 mod length;
 mod look;
@@ -33,58 +34,17 @@ mod picture;
 mod recheck;
 mod rigid;
 mod seating;
+mod shape;
+mod surveyed;
 mod words;
 
-use crate::words::{Language, Phrase, phrase};
-
-pub use advice::Advice;
 pub use chart::recheck_page;
-pub use compose::{CarrierSurvey, LeftOut, MarkerSurvey, Options, PhotoSurvey, Survey, survey};
-pub use halves::Halves;
+pub use compose::survey;
+pub use error::Error;
 pub use length::{Length, LengthCheck};
 pub use look::{SurveyPhoto, look};
 pub use page::page;
 pub use recheck::{Limits, Recheck, recheck, recheck_words};
 pub use seating::{RunOut, Seated, Seating, seated_from_photos, seated_from_record, seating};
+pub use surveyed::{Advice, CarrierSurvey, Halves, LeftOut, MarkerSurvey, Options, PhotoSurvey, Survey};
 pub use words::words;
-
-/// Why a kit could not be surveyed.
-#[derive(Debug, Clone, thiserror::Error)]
-#[error("{}", self.phrase().say(Language::English))]
-pub enum Error {
-    /// A photo can't be read.
-    Photo(Phrase),
-    /// No camera for a photo.
-    NoCamera {
-        /// The photo.
-        file: String,
-        /// What is wrong and what to do.
-        why: Phrase,
-    },
-    /// The photos do not show the kit, or not enough of it.
-    NotMeasured(Phrase),
-    /// A length names what is not there.
-    Length {
-        /// As typed.
-        length: String,
-        /// What is wrong and what to do.
-        why: Phrase,
-    },
-}
-
-impl Error {
-    /// For any language.
-    pub fn phrase(&self) -> Phrase {
-        match self {
-            Error::Photo(why) => why.clone(),
-            Error::NoCamera { file, why } => phrase!("fit-no-camera", file = file, why = why.clone()),
-            Error::NotMeasured(why) => phrase!("fit-no-survey", why = why.clone()),
-            Error::Length { length, why } => phrase!("fit-no-length", length = length, why = why.clone()),
-        }
-    }
-
-    /// Whether an input could not be read, rather than not be measured.
-    pub fn unreadable(&self) -> bool {
-        !matches!(self, Error::NotMeasured(_))
-    }
-}

@@ -2,8 +2,8 @@
 
 use maud::{DOCTYPE, Markup, html};
 
-use super::compose::{CarrierSurvey, Survey};
 use super::picture::picture;
+use super::surveyed::{CarrierSurvey, Survey};
 use super::words::{heads, length_words, marker_row, scale_words};
 use crate::shown::fixed;
 use crate::words::{Figure, Language, say};

@@ -4,7 +4,7 @@
 use maud::{Markup, html};
 use nalgebra::{Point3, Unit, Vector3};
 
-use super::compose::CarrierSurvey;
+use super::surveyed::CarrierSurvey;
 use crate::marker::{Carrier, Marker};
 use crate::shown::signed;
 use crate::words::{Figure, Language, say};

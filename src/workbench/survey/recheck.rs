@@ -1,6 +1,7 @@
 //! A fixed reference photographed again: has anything moved since its first survey?
 
-use super::compose::{Options, Survey, survey};
+use super::compose::survey;
+use super::surveyed::{Options, Survey};
 use super::{Error, SurveyPhoto};
 use crate::camera::Profile;
 use crate::marker::Kit;

@@ -2,8 +2,8 @@
 
 use nalgebra::Vector3;
 
-use super::compose::{CarrierSurvey, MarkerSurvey, Survey};
 use super::length::LengthCheck;
+use super::surveyed::{CarrierSurvey, MarkerSurvey, Survey};
 use crate::shown::{fixed, signed};
 use crate::words::{Figure, Language, say};
 

@@ -8,6 +8,7 @@
 #![allow(clippy::unwrap_used, reason = "a test may stop where its own helper fails")]
 
 mod names;
+mod questions;
 mod rings;
 mod scan;
 mod tokens;
@@ -55,8 +56,10 @@ const FLOORS: [(&str, u8); 31] = [
 ];
 
 /// Imports on one floor, each with its reason.
-const SIDEWAYS: [(&str, &str, &str); 7] = [
+const SIDEWAYS: [(&str, &str, &str); 9] = [
     ("input", "words", "what is wrong with a file is said in the reader's language"),
+    ("num", "words", "what keeps a gauge study from being made is said in the reader's language"),
+    ("typeface", "words", "that a built-in font is damaged is said in the reader's language"),
     ("quantity", "num", "an estimate's interval needs the Student distribution"),
     ("folder", "camera", "the job folder reads the files that it names"),
     ("folder", "marker", "the job folder reads the files that it names"),

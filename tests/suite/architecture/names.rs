@@ -21,6 +21,13 @@ pub(crate) struct Module {
     mentions: BTreeSet<Vec<String>>,
 }
 
+impl Module {
+    /// Whether the file defines an item of this name.
+    pub(crate) fn defines(&self, item: &str) -> bool {
+        self.items.contains(item)
+    }
+}
+
 /// The files of one crate by their module's path; the crate's root is the empty path.
 pub(crate) type Crate = BTreeMap<Vec<String>, Module>;
 

@@ -3,7 +3,7 @@
 
 use nalgebra::{Isometry3, Point3, Vector3};
 
-use super::{plain, upright};
+use super::shapes::{plain, upright};
 use crate::synth::place::Vehicle;
 use crate::synth::scene::VehicleSpec;
 use crate::synth::trace::{Colour, Decorated, From, Gloss, Model, Paint, Shape, Trim};

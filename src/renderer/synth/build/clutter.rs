@@ -2,7 +2,7 @@
 
 use nalgebra::{Isometry3, Point3, Vector3};
 
-use super::{bar, plain, upright};
+use super::shapes::{bar, plain, upright};
 use crate::synth::place::{Purpose, uniform};
 use crate::synth::scene::{ClutterKind, ClutterSpec, SceneSpec};
 use crate::synth::trace::{Colour, Gloss, Model, text_width};

@@ -2,7 +2,8 @@
 
 use nalgebra::{Isometry3, Vector3};
 
-use super::{bar, plain, stand};
+use super::shapes::{bar, plain};
+use super::stand;
 use crate::marker::{CELLS, Carrier, Marker, Role};
 use crate::synth::place::{PlacedCarrier, PlacedMarker, Placement};
 use crate::synth::scene::{PhotoSpec, Scene};

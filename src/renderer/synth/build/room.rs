@@ -2,7 +2,7 @@
 
 use nalgebra::{Isometry3, Vector3};
 
-use super::plain;
+use super::shapes::{plain, upright};
 use crate::synth::place::floor_height_mm;
 use crate::synth::scene::{LampSpec, OpeningSpec, SceneSpec};
 use crate::synth::trace::{Gloss, Lamp, Model, Paint};
@@ -51,7 +51,7 @@ pub(super) fn build(model: &mut Model, spec: &SceneSpec) {
     model.quad(ceiling, Vector3::new(back, right, top), [long, wide]);
     let beam = plain(model, [0.07, 0.07, 0.08], Gloss::MATT);
     for x in [-400.0, 2600.0, 6400.0] {
-        let pose = super::upright([x, 0.5 * (left + right), top - 130.0], 0.0);
+        let pose = upright([x, 0.5 * (left + right), top - 130.0], 0.0);
         model.block(beam, &pose, [75.0, 0.5 * (left - right), 130.0]);
     }
     floor(model, spec, back, ahead, right, wide);
@@ -85,7 +85,7 @@ fn build_lamp(model: &mut Model, lamp: &LampSpec) {
     model.quad(glowing, centre - half[0] - half[1], half.map(|h| h * 2.0));
     let housing = plain(model, [0.3; 3], Gloss::MATT);
     let lid = centre + Vector3::z() * 25.0;
-    model.block(housing, &super::upright([lid.x, lid.y, lid.z], 0.0), [half[0].x + 15.0, half[1].y + 15.0, 20.0]);
+    model.block(housing, &upright([lid.x, lid.y, lid.z], 0.0), [half[0].x + 15.0, half[1].y + 15.0, 20.0]);
     let area_m2 = (lamp.size_mm[0] * lamp.size_mm[1] * 1e-6) as f32;
     // Over pi: reflectance times the sum of these is radiance.
     let power = radiance.map(|r| r * area_m2 / std::f32::consts::PI);
@@ -94,7 +94,7 @@ fn build_lamp(model: &mut Model, lamp: &LampSpec) {
 
 /// An open door: daylight as a surface that shines evenly (Lambert), with a frame about it.
 fn build_opening(model: &mut Model, opening: &OpeningSpec) {
-    let pose = super::upright(opening.at_mm, opening.facing_deg);
+    let pose = upright(opening.at_mm, opening.facing_deg);
     let centre = Vector3::from(opening.at_mm);
     let half = [pose * Vector3::y() * (0.5 * opening.size_mm[0]), Vector3::z() * (0.5 * opening.size_mm[1])];
     let radiance = opening.colour.map(|c| c * DAY_RADIANCE);

@@ -2,7 +2,7 @@
 
 use nalgebra::{Isometry3, Point3, Vector3};
 
-use super::{bar, plain, upright};
+use super::shapes::{bar, plain, upright};
 use crate::geom::Attitude;
 use crate::marker::Carrier;
 use crate::synth::place::{PlacedCarrier, floor_height_mm};

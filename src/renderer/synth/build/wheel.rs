@@ -2,7 +2,7 @@
 
 use nalgebra::{Isometry3, UnitQuaternion, Vector3};
 
-use super::plain;
+use super::shapes::plain;
 use crate::synth::place::Wheel;
 use crate::synth::trace::{Gloss, Model, Paint, Rim};
 

@@ -2,8 +2,6 @@
 
 use serde::Deserialize;
 
-use super::presets::Preset;
-
 /// A strength: one number, or two between which it is drawn from the scene's seed.
 #[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
 #[serde(untagged, expecting = "expected a number, or two between which it is drawn")]
@@ -151,4 +149,29 @@ impl InsidesSpec {
         ];
         all.into_iter().filter_map(|(key, value, limits)| Some((key, value?, limits))).collect()
     }
+}
+
+/// A phone's insides by name.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Preset {
+    /// Nothing but the scene's own processing.
+    #[default]
+    Plain,
+    /// Colour mosaic, interpolated, with colour fringes left over.
+    Mosaic,
+    /// Three times the noise, taken out again.
+    Denoise,
+    /// Strong sharpening whose overshoot is clamped.
+    Halo,
+    /// Compressed hard.
+    Jpeg75,
+    /// The hand turns while rows are read.
+    Rolling,
+    /// Local tone mapping.
+    Hdr,
+    /// All of it, moderate.
+    Phone,
+    /// All of it, strong.
+    Night,
 }

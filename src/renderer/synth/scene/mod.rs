@@ -8,14 +8,15 @@ mod insides_spec;
 mod photo_spec;
 mod presets;
 mod spec;
+mod stand_error;
 mod vehicle_spec;
 
 pub use bay_spec::{ClutterKind, ClutterSpec, FloorSpec, LampSpec, OpeningSpec, RoomSpec};
 pub use insides::Insides;
-pub use insides_spec::{Denoise, InsidesSpec, Strength};
+pub use insides_spec::{Denoise, InsidesSpec, Preset, Strength};
 pub use photo_spec::{PhotoSpec, Processing, ProcessingChange};
-pub use presets::Preset;
-pub use spec::{CarrierMistake, KitErrors, SceneSpec, StandError, StandSpec, Stray, TrueLens};
+pub use spec::{CarrierMistake, KitErrors, SceneSpec, StandSpec, Stray, TrueLens};
+pub use stand_error::StandError;
 pub use vehicle_spec::VehicleSpec;
 
 use std::path::PathBuf;

@@ -2,7 +2,7 @@
 
 use serde::Deserialize;
 
-use super::spec::StandError;
+use super::stand_error::StandError;
 
 /// One photo. Positions are in the design frame.
 #[derive(Debug, Clone, PartialEq, Deserialize)]

@@ -1,34 +1,7 @@
 //! Phones' insides by name. The strengths are invented: of the sizes that the
 //! methods' own papers use, and nobody's product.
 
-use serde::Deserialize;
-
-use super::insides_spec::{Denoise, InsidesSpec, Strength};
-
-/// A phone's insides by name.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Preset {
-    /// Nothing but the scene's own processing.
-    #[default]
-    Plain,
-    /// Colour mosaic, interpolated, with colour fringes left over.
-    Mosaic,
-    /// Three times the noise, taken out again.
-    Denoise,
-    /// Strong sharpening whose overshoot is clamped.
-    Halo,
-    /// Compressed hard.
-    Jpeg75,
-    /// The hand turns while rows are read.
-    Rolling,
-    /// Local tone mapping.
-    Hdr,
-    /// All of it, moderate.
-    Phone,
-    /// All of it, strong.
-    Night,
-}
+use super::insides_spec::{Denoise, InsidesSpec, Preset, Strength};
 
 impl Preset {
     /// All of them.

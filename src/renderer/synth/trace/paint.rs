@@ -3,11 +3,9 @@
 
 use nalgebra::{Isometry3, Point3, Vector3};
 
+use super::colour::Colour;
 use super::noise::fractal;
 use super::sheet::Sheet;
-
-/// Linear red, green and blue reflectance or radiance.
-pub(crate) type Colour = [f32; 3];
 
 /// How a surface mirrors light.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]

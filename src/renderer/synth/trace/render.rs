@@ -9,10 +9,10 @@
 use nalgebra::Vector3;
 use rayon::prelude::*;
 
+use super::colour::Colour;
 use super::facet::{Hit, Ray};
 use super::light::{Lighting, spread};
 use super::model::Model;
-use super::paint::Colour;
 use super::rays::Rays;
 use crate::synth::view::View;
 

@@ -1,7 +1,7 @@
 //! A printed marker: white paper, black and white cells, its number beside it.
 
+use super::colour::Colour;
 use super::font;
-use super::paint::Colour;
 use crate::marker::{CELLS, Dictionary};
 
 /// Reflectance of white paper and of toner (common practice, no source).

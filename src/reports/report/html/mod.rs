@@ -6,12 +6,15 @@ mod beside;
 mod checks;
 mod doubts;
 mod drawing;
+mod file_path;
 mod findings;
+mod frame;
 mod loupe;
 mod marker_names;
 mod overlay;
 pub(super) mod palette;
 mod paperwork;
+mod photo_picture;
 mod photo_place;
 mod photos;
 mod plan;
@@ -29,6 +32,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 pub use archive::{ArchiveLog, ArchiveRow, archive_end, archive_row, archive_start};
 pub use palette::css as colours_css;
 pub(super) use palette::light;
+pub use photo_picture::PhotoPicture;
 pub use symbol::{class as verdict_class, symbol as verdict_symbol};
 
 use super::clean::clean;
@@ -37,25 +41,6 @@ use crate::words::{Language, say};
 
 /// How everything looks.
 pub(super) const STYLE: &str = include_str!("style.css");
-
-/// A photo's picture for people.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct PhotoPicture {
-    /// The photo's path as the record names it.
-    pub file: String,
-    /// The upright preview, JPEG.
-    pub jpeg_bytes: Vec<u8>,
-    /// Width of the preview, px.
-    pub width: u32,
-    /// Height of the preview, px.
-    pub height: u32,
-    /// Width of the stored picture, px.
-    pub stored_width: u32,
-    /// Height of the stored picture, px.
-    pub stored_height: u32,
-    /// EXIF orientation of the stored picture, 1 to 8.
-    pub orientation: u8,
-}
 
 /// The report of one job as a whole HTML page.
 ///
@@ -168,12 +153,6 @@ fn css_text(text: &str) -> String {
         if c.is_ascii_alphanumeric() || c == ' ' { c.to_string() } else { format!("\\{:06x} ", u32::from(c)) }
     };
     clean(text).chars().map(escape).collect()
-}
-
-/// `PATH` without its folders is too little to tell two photos apart, so the
-/// whole path is kept; long ones may break anywhere.
-fn path(file: &str) -> Markup {
-    html! { span.path { (file) } }
 }
 
 #[cfg(test)]

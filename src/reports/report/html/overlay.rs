@@ -3,8 +3,8 @@
 use base64::Engine;
 use maud::{Markup, html};
 
-use super::PhotoPicture;
 use super::marker_names::names;
+use super::photo_picture::PhotoPicture;
 use super::svg::{n, points, round_down, text};
 use super::upright::Upright;
 use crate::record::{MarkerRecord, PhotoRecord};

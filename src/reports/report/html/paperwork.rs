@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use maud::{Markup, html};
 use serde_json::Value;
 
-use super::path;
+use super::file_path::path;
 use crate::quantity::Quantity;
 use crate::record::{JobRecord, PrerequisiteRecord};
 use crate::report::figures::moment;

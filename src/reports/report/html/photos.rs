@@ -2,9 +2,10 @@
 
 use maud::{Markup, html};
 
+use super::file_path::path;
 use super::marker_names::names;
 use super::overlay::{overlay, spoken, upright};
-use super::{PhotoPicture, path};
+use super::photo_picture::PhotoPicture;
 use crate::record::{JobRecord, PhotoRecord, told};
 use crate::report::figures::moment;
 use crate::words::{Figure, Language, say};

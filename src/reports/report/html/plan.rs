@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use super::drawing::{Frame, WIDTH, marker_shape, spoken};
+use super::frame::{Frame, WIDTH, marker_shape, spoken};
 use super::photo_place::photo_places;
 use super::scene::{Scene, Stand};
 use super::svg::{dimension, line, n, text};

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use super::path;
+use super::file_path::path;
 use super::svg::{line, n, points, round_down, text};
 use super::symbol::{class, symbol};
 use crate::record::{AimRecord, JobRecord, PositionFigure, PositionRecord, TurnedRecord, told};

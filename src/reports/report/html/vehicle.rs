@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use super::drawing::Frame;
+use super::frame::Frame;
 use super::scene::Scene;
 use super::svg::n;
 

@@ -7,8 +7,9 @@ use usvg::roxmltree::Node;
 
 use super::drawings::{Drawings, MM_PER_PIXEL};
 use super::flow::{Atom, Item};
-use super::inline::{Inline, has_class, is_inline, text_of, verdict_colour};
+use super::inline::{Inline, is_inline, text_of, verdict_colour};
 use super::lines::{Line, Piece, lines};
+use super::nodes::has_class;
 use super::page::{BOTTOM_MM, Draw, Mark, TOP_MM, WIDTH_MM};
 use super::style::{Style, colour};
 use super::tags::{Kind, Tags};

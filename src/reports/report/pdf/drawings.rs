@@ -5,7 +5,8 @@ use std::sync::Arc;
 
 use usvg::roxmltree::Node;
 
-use super::inline::has_class;
+use super::nodes::has_class;
+use super::page::Layers;
 
 use crate::report::html::{STYLE, light};
 use crate::typeface::{FILES, Fonts, REPLACEMENT};
@@ -15,9 +16,6 @@ pub(super) const MM_PER_PIXEL: f64 = 25.4 / 96.0;
 
 /// Style rules of drawings begin with one of these classes.
 const DRAWN: [&str; 4] = [".bar", ".dw", ".ph", ".sym"];
-
-/// Drawings on top of one another, and whether words stay words.
-pub(super) type Layers = Vec<(usvg::Tree, bool)>;
 
 /// One layer.
 #[derive(Clone, Copy, PartialEq, Eq)]

@@ -6,6 +6,7 @@ use usvg::roxmltree::Node;
 
 use super::drawings::Drawings;
 use super::lines::Piece;
+use super::nodes::has_class;
 use super::style::Style;
 use crate::typeface::Weight;
 
@@ -15,11 +16,6 @@ const INLINE: [&str; 8] = ["span", "strong", "small", "sub", "em", "code", "b", 
 /// Whether a node belongs into a paragraph with its neighbours.
 pub(super) fn is_inline(node: Node) -> bool {
     node.is_text() || INLINE.contains(&node.tag_name().name())
-}
-
-/// Whether an element has a class.
-pub(super) fn has_class(node: Node, class: &str) -> bool {
-    node.attribute("class").is_some_and(|all| all.split_whitespace().any(|one| one == class))
 }
 
 /// The palette's colour of the verdict or level that an element is about.

@@ -2,8 +2,7 @@
 
 use std::rc::Rc;
 
-use super::drawings::Layers;
-use super::page::{Draw, Mark};
+use super::page::{Draw, Layers, Mark};
 use super::style::Style;
 use crate::typeface::Fonts;
 

@@ -9,10 +9,12 @@
 
 mod build;
 mod drawings;
+mod error;
 mod flow;
 mod furniture;
 mod inline;
 mod lines;
+mod nodes;
 mod page;
 mod rows;
 mod style;
@@ -27,43 +29,15 @@ use usvg::roxmltree::Document;
 
 use super::html::PhotoPicture;
 use crate::record::JobRecord;
-use crate::typeface::{Damaged, Fonts, REPLACEMENT};
-use crate::words::{Language, Phrase, phrase, say};
+use crate::typeface::{Fonts, REPLACEMENT};
+use crate::words::{Language, say};
 use build::Build;
 use drawings::Drawings;
+pub use error::PdfError;
 use furniture::Furniture;
 use inline::Inline;
 use tags::Tags;
 use write::About;
-
-/// Why no PDF was made.
-#[derive(Debug, thiserror::Error)]
-#[error("{}", self.phrase().say(Language::English))]
-pub enum PdfError {
-    /// The built-in fonts.
-    Fonts(#[from] Damaged),
-    /// The page's own elements.
-    Page {
-        /// What the reader said.
-        reason: String,
-    },
-    /// The file.
-    Write {
-        /// What the writer said.
-        reason: String,
-    },
-}
-
-impl PdfError {
-    /// For any language.
-    pub fn phrase(&self) -> Phrase {
-        match self {
-            PdfError::Fonts(damaged) => phrase!("report-no-pdf", why = damaged.phrase()),
-            PdfError::Page { reason } => phrase!("report-no-pdf-of-page", why = reason),
-            PdfError::Write { reason } => phrase!("report-no-pdf", why = reason),
-        }
-    }
-}
 
 /// SHA-512 of a result's bytes, lower-case hexadecimal.
 pub fn digest(json: &[u8]) -> String {

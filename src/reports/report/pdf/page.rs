@@ -4,7 +4,6 @@ use std::rc::Rc;
 
 use krilla::color::rgb;
 
-use super::drawings::Layers;
 use super::style::Style;
 
 /// ISO 216 A4, upright.
@@ -64,3 +63,6 @@ pub(super) struct Pages {
     pub(super) pages: Vec<Vec<Mark>>,
     pub(super) bookmarks: Vec<Bookmark>,
 }
+
+/// Drawings on top of one another, and whether words stay words.
+pub(super) type Layers = Vec<(usvg::Tree, bool)>;

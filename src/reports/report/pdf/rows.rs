@@ -5,7 +5,8 @@ use usvg::roxmltree::Node;
 
 use super::build::{Area, Build, GAP_MM};
 use super::flow::Item;
-use super::inline::{has_class, verdict_colour};
+use super::inline::verdict_colour;
+use super::nodes::has_class;
 use super::page::{Draw, Mark, WIDTH_MM};
 use super::style::{Style, colour};
 use super::tags::Kind;

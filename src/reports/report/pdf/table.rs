@@ -6,8 +6,9 @@ use usvg::roxmltree::Node;
 
 use super::build::{Area, Build, GAP_MM, share_bar, width_share};
 use super::flow::{Atom, Item};
-use super::inline::{has_class, text_of};
+use super::inline::text_of;
 use super::lines::extent;
+use super::nodes::has_class;
 use super::page::WIDTH_MM;
 use super::style::{Style, colour};
 use super::tags::Kind;

@@ -13,7 +13,7 @@ use krilla::tagging::{Artifact, ArtifactType, ContentTag, Identifier};
 use krilla::{Document, SerializeSettings};
 use krilla_svg::{SurfaceExt, SvgSettings};
 
-use super::PdfError;
+use super::error::PdfError;
 use super::page::{Bookmark, Draw, Mark, PAGE_MM, Pages};
 use super::tags::{Tags, shortened};
 use crate::typeface::{Fonts, MM_PER_POINT};

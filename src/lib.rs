@@ -15,5 +15,7 @@ pub use baywitness_page::web;
 pub use baywitness_proof::{custody, evidence, transparency, trends};
 pub use baywitness_renderer::synth;
 pub use baywitness_reports::{report, sheet};
+#[cfg(feature = "sensor-pattern")]
+pub use baywitness_sensor::pattern;
 pub use baywitness_words as words;
 pub use baywitness_workbench::{fit, survey};

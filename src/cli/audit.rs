@@ -46,6 +46,9 @@ pub(super) struct Arguments {
     log_orders: Option<PathBuf>,
     #[command(flatten)]
     anchors: AnchorsOption,
+    #[cfg(feature = "sensor-pattern")]
+    #[arg(long, value_name = "DIR", conflicts_with = "stdin")]
+    cameras: Option<PathBuf>,
     #[arg(long, value_name = "DIR")]
     models: Option<PathBuf>,
     #[arg(long, value_name = "N")]
@@ -102,6 +105,10 @@ fn archive(arguments: &Arguments, options: &Options, signers: Option<&Signers>) 
         code = worse(code, line.exit);
     }
     say(&summary(&audit, out, language()), None);
+    #[cfg(feature = "sensor-pattern")]
+    if let Some(cameras) = &arguments.cameras {
+        say(&super::origin_audit::audit(cameras, &ledger, &audit, out)?, None);
+    }
     if let Some(held) = held? {
         say(&held.words(out, language()), None);
         code = worse(code, held.exit());

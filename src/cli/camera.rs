@@ -35,6 +35,9 @@ struct Fit {
     out: PathBuf,
     #[arg(long, value_enum, default_value = "brown-conrady")]
     model: Model,
+    #[cfg(feature = "sensor-pattern")]
+    #[arg(long, value_name = "FILE")]
+    pattern: Option<PathBuf>,
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
 }
@@ -64,10 +67,29 @@ fn work(typed: &Fit) -> Result<u8, (u8, String)> {
         Model::BrownConrady => LensModel::BrownConrady,
         Model::KannalaBrandt => LensModel::KannalaBrandt,
     };
-    match target(&typed.board).map_err(unreadable)? {
-        Target::Board(board) => on_board(typed, &board, Options { name, model }),
+    let fitted = match target(&typed.board).map_err(unreadable)? {
+        Target::Board(board) => on_board(typed, &board, Options { name: name.clone(), model }),
         Target::Kit(kit) => on_kit(typed, &kit, &name, model),
+    }?;
+    #[cfg(feature = "sensor-pattern")]
+    if let Some(file) = &typed.pattern {
+        write_pattern(file, &name, &typed.photos)?;
     }
+    Ok(fitted)
+}
+
+/// The sensor's pattern; it does not need a camera that is fit for use.
+#[cfg(feature = "sensor-pattern")]
+fn write_pattern(file: &Path, camera: &str, photos: &[PathBuf]) -> Result<(), (u8, String)> {
+    use super::origin::{Refused, made};
+    let (bytes, words) = made(camera, photos).map_err(|refused| match refused {
+        Refused::Unreadable(message) => (UNREADABLE, message),
+        Refused::Unfit(message) => (NOT_FIT, message),
+    })?;
+    write_file(file, &bytes).map_err(|message| (UNREADABLE, message))?;
+    let wrote = say!(language(), "fit-wrote", file = file.display().to_string());
+    say(&format!("{words}\n{wrote}\n"), None);
+    Ok(())
 }
 
 fn failed(e: fit::Error) -> (u8, String) {

@@ -33,6 +33,9 @@ pub(super) struct Arguments {
     log_keys: Option<PathBuf>,
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
+    #[cfg(feature = "sensor-pattern")]
+    #[arg(long, value_name = "DIR")]
+    cameras: Option<PathBuf>,
     #[arg(long, value_name = "FILE|-")]
     json: Option<JsonTarget>,
     #[arg(long, value_name = "N")]
@@ -76,6 +79,8 @@ struct Trusted {
     authorities: Option<Authorities>,
     logs: LogTrust,
     credentials: Source,
+    #[cfg(feature = "sensor-pattern")]
+    cameras: Option<super::origin::Cameras>,
 }
 
 impl Trusted {
@@ -86,7 +91,14 @@ impl Trusted {
             Authorities::read(&pem, &path.display().to_string()).map_err(|e| e.phrase().say(language()))
         });
         let logs = LogTrust::read(arguments.log_keys.as_deref(), arguments.log.as_deref())?;
-        Ok(Trusted { signers, authorities: authorities.transpose()?, logs, credentials: arguments.anchors.source()? })
+        Ok(Trusted {
+            signers,
+            authorities: authorities.transpose()?,
+            logs,
+            credentials: arguments.anchors.source()?,
+            #[cfg(feature = "sensor-pattern")]
+            cameras: arguments.cameras.as_deref().map(super::origin::Cameras::read).transpose()?,
+        })
     }
 }
 
@@ -145,6 +157,10 @@ fn conclude(
         (true, Some(_)) => 0,
         (true, None) => UNSIGNED,
     };
+    #[cfg(feature = "sensor-pattern")]
+    if let Some(cameras) = &trusted.cameras {
+        who_photographed(folder, cameras, &mut inspection.items);
+    }
     let outcome = match code {
         ALTERED => "altered",
         UNSIGNED if signed => "intact, signer unknown",
@@ -255,6 +271,28 @@ fn signed_photos(again: &Remeasured) -> Option<Item> {
         (Outcome::NotCheckable, phrase!("evidence-credentials-as-recorded", counts = recorded?))
     };
     Some(Item { what: "credentials".to_owned(), outcome, found })
+}
+
+/// Which camera took each photo, by its sensor's pattern.
+#[cfg(feature = "sensor-pattern")]
+fn who_photographed(folder: &Path, cameras: &super::origin::Cameras, items: &mut Vec<Item>) {
+    use super::origin::{ANOTHER, THIS};
+    let payload = folder.join("data");
+    let record = std::fs::read(payload.join("result.json")).map_err(|e| e.to_string());
+    let record = record.and_then(|bytes| serde_json::from_slice(&bytes).map_err(|e| e.to_string()));
+    let job = crate::custody::find_sealed_job(&payload).map_or_else(|| payload.clone(), |job| payload.join(job));
+    let item = |outcome, found| Item { what: "sensor pattern".to_owned(), outcome, found };
+    match record.and_then(|record| cameras.of_job(&job, &record)) {
+        Ok(told) => items.extend(told.iter().map(|photo| {
+            let outcome = match photo.says() {
+                THIS => Outcome::Passed,
+                ANOTHER => Outcome::Failed,
+                _ => Outcome::NotCheckable,
+            };
+            item(outcome, photo.phrase().clone())
+        })),
+        Err(why) => items.push(item(Outcome::NotCheckable, phrase!("pattern-not-looked", why = why))),
+    }
 }
 
 fn words(items: &[Item], outcome: &str, language: Language) -> String {

@@ -137,6 +137,8 @@ mod tests {
         wanted(&super::super::definition(), &mut Vec::new(), &mut all, &mut lacking);
         assert!(lacking.is_empty(), "no text: {lacking:?}");
         let others = ["help-shared.help", "help-shared.version", "help-shared.evidence"];
+        // Options of the feature `sensor-pattern`.
+        let others = [&others[..], &["help-shared.cameras", "help-camera-fit.pattern"]].concat();
         let (_, file) = sources(Language::English).find(|(room, _)| *room == "help").unwrap();
         let mut key = String::new();
         let mut surplus = Vec::new();

@@ -24,6 +24,10 @@ mod log_check;
 mod logged;
 mod new;
 mod next_step;
+#[cfg(feature = "sensor-pattern")]
+mod origin;
+#[cfg(feature = "sensor-pattern")]
+mod origin_audit;
 mod output;
 mod pdf_signer;
 mod phases;

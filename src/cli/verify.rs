@@ -42,6 +42,9 @@ pub(super) struct Arguments {
     pub(super) log: Option<PathBuf>,
     #[command(flatten)]
     pub(super) anchors: AnchorsOption,
+    #[cfg(feature = "sensor-pattern")]
+    #[arg(long, value_name = "DIR")]
+    pub(super) cameras: Option<PathBuf>,
     #[arg(long, value_name = "DIR")]
     pub(super) models: Option<PathBuf>,
     #[arg(long, value_name = "N")]
@@ -109,6 +112,14 @@ fn verify_all(arguments: &Arguments, options: &job::Options, ready: &Ready) -> u
         complain(&message);
         return UNREADABLE;
     }
+    #[cfg(feature = "sensor-pattern")]
+    let known = match arguments.cameras.as_deref().map(super::origin::Cameras::read).transpose() {
+        Ok(known) => known,
+        Err(message) => {
+            complain(&message);
+            return UNREADABLE;
+        }
+    };
     let mut code = 0;
     let mut elements = Vec::new();
     for (path, result) in arguments.jobs.iter().zip(results) {
@@ -121,6 +132,13 @@ fn verify_all(arguments: &Arguments, options: &job::Options, ready: &Ready) -> u
                     complain(&message);
                     code = UNREADABLE;
                 });
+                #[cfg(feature = "sensor-pattern")]
+                if let Some(known) = &known
+                    && let Err(message) = say_cameras(arguments, known, path, &record)
+                {
+                    complain(&message);
+                    code = UNREADABLE;
+                }
                 elements.push(Element::Record(Box::new(record)));
             }
             Err(e) => {
@@ -150,6 +168,19 @@ fn verify_all(arguments: &Arguments, options: &job::Options, ready: &Ready) -> u
         }
     }
     code
+}
+
+/// Which camera took the job's photos.
+#[cfg(feature = "sensor-pattern")]
+fn say_cameras(
+    arguments: &Arguments,
+    known: &super::origin::Cameras,
+    path: &Path,
+    record: &JobRecord,
+) -> Result<(), String> {
+    let told = known.of_job(path, record)?;
+    say(&format!("\n{}", super::origin::words(&told, language())), arguments.json.as_ref());
+    Ok(())
 }
 
 /// Adds what could be measured to the log, in one go.

@@ -113,6 +113,8 @@ fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
         certificate: None,
         report: arguments.report.clone(),
         anchors: arguments.anchors.clone(),
+        #[cfg(feature = "sensor-pattern")]
+        cameras: None,
         models: arguments.models.clone(),
         threads: arguments.threads,
     })

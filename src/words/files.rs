@@ -41,4 +41,5 @@ files! {
     "trends"
     "fit"
     "bay"
+    "pattern"
 }

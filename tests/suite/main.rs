@@ -55,6 +55,8 @@ mod real;
 mod reference;
 mod report;
 mod sampled_bay;
+#[cfg(feature = "sensor-pattern")]
+mod sensor;
 mod sentences;
 mod sheet;
 mod sheet_door;

@@ -46,6 +46,7 @@ fn metadata() -> Value {
             // Where the program is built with it, what it needs is on this machine.
             .args(if cfg!(feature = "parquet") { &["--features", "parquet"][..] } else { &[] })
             .args(if cfg!(feature = "credentials") { &["--features", "credentials"][..] } else { &[] })
+            .args(if cfg!(feature = "sensor-pattern") { &["--features", "sensor-pattern"][..] } else { &[] })
             .args(more)
             .current_dir(root())
             .output()

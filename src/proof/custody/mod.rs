@@ -29,7 +29,7 @@ fn sealed_job(up: usize) -> String {
 }
 
 /// Where the job of an evidence folder's payload lies; none where there is none.
-fn find_sealed_job(payload: &std::path::Path) -> Option<String> {
+pub fn find_sealed_job(payload: &std::path::Path) -> Option<String> {
     (0..=MOST_UP).map(sealed_job).find(|job| payload.join(job).join("job.toml").is_file())
 }
 

@@ -142,6 +142,7 @@ evidence-item =
         [measured-again] neu gemessen
         [credentials] Herkunftsnachweise
         [log] Versuchsprotokoll
+        [sensor-pattern] Sensormuster
        *[other] { $item }
     }
 evidence-whole =

@@ -6,6 +6,7 @@
 
 help-baywitness = Weist aus gewöhnlichen Fotos nach, wo ein Kalibrierziel stand, mit einer Unsicherheit zu jedem Wert
 help-shared =
+    .cameras = Zu jedem Foto sagen, welche Kamera es aufgenommen hat, nach dem eigenen Muster des Sensors: ein Ordner mit Mustern, die `camera fit --pattern` erstellt hat; kein Exit-Code hängt davon ab, und `audit` hält es in cameras.jsonl fest
     .quiet = Nur Fehler ausgeben: das Übrige sagen der Exit-Code und die verlangten Dateien
     .language = Sprache von allem, was Menschen lesen: en, de, es oder fr (ohne Angabe: die der Umgebung); Dateien für Programme haben keine
     .help = Hilfe ausgeben: mit -h kurz, mit --help vollständig
@@ -113,6 +114,7 @@ help-camera-fit = Kamera an 12 bis 20 Fotos einer Tafel oder an Fotos eines eing
     .out = Die Kameradatei, die geschrieben wird
     .model = Das Objektivmodell: brown-conrady für die meisten Objektive, kannala-brandt für sehr weitwinklige
     .report = Eine Seite mit Restabweichungen, Abdeckung und Unsicherheit in diesen Ordner schreiben
+    .pattern = Auch das eigene Muster des Sensors schreiben, an dem verify, check und audit --cameras die Fotos der Kamera wiedererkennen; der Name endet auf .pattern
 help-survey = Bestimmen, wo die Marker eines Markersatzes wirklich auf ihren Markerträgern sitzen
     .about-more = Den Maßstab geben Längen, die am Markersatz gemessen werden; was gefunden wird, wird mit seiner Kovarianz geschrieben.
     .exit-codes = { help-fit-codes }

@@ -142,6 +142,7 @@ evidence-item =
         [measured-again] measured again
         [credentials] credentials
         [log] log
+        [sensor-pattern] sensor's pattern
        *[other] { $item }
     }
 evidence-whole =

@@ -7,6 +7,7 @@
 
 help-baywitness = Proves from ordinary photos where a calibration target stood, with an uncertainty for every figure
 help-shared =
+    .cameras = Say by photo which camera took it, by the sensor's own pattern: a folder of patterns that `camera fit --pattern` made; no exit code depends on it, and `audit` keeps it in cameras.jsonl
     .quiet = Print errors only: the exit code and the files that were asked for say the rest
     .language = Language of everything that people read: en, de, es or fr (default: that of the environment); files for programs have none
     .help = Print help: -h in short, --help in full
@@ -114,6 +115,7 @@ help-camera-fit = Fit a camera to 12 to 20 photos of a board, or to ordinary pho
     .out = The camera file to write
     .model = The lens model: brown-conrady for most lenses, kannala-brandt for very wide ones
     .report = Write a page with residuals, coverage and uncertainty into this folder
+    .pattern = Also write the sensor's own pattern, by which verify, check and audit --cameras know the camera's photos again; its name ends in .pattern
 help-survey = Find where the markers of a kit really sit on their marker holders
     .about-more = Scale comes from lengths measured on the kit; what is found is written with its covariance.
     .exit-codes = { help-fit-codes }

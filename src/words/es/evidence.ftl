@@ -142,6 +142,7 @@ evidence-item =
         [measured-again] medido de nuevo
         [credentials] credenciales
         [log] registro
+        [sensor-pattern] patrón del sensor
        *[other] { $item }
     }
 evidence-whole =

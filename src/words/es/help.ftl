@@ -6,6 +6,7 @@
 
 help-baywitness = Demuestra con fotos corrientes dónde estaba una diana de calibración, con una incertidumbre para cada valor
 help-shared =
+    .cameras = Decir de cada foto qué cámara la tomó, según el patrón propio del sensor: una carpeta de patrones hechos con `camera fit --pattern`; ningún código de salida depende de ello, y `audit` lo guarda en cameras.jsonl
     .quiet = Mostrar solo errores: lo demás lo dicen el código de salida y los archivos pedidos
     .language = Idioma de todo lo que leen las personas: en, de, es o fr (por defecto: el del entorno); los archivos para programas no tienen ninguno
     .help = Mostrar la ayuda: con -h breve, con --help completa
@@ -113,6 +114,7 @@ help-camera-fit = Ajustar una cámara a 12 a 20 fotos de un tablero o a fotos de
     .out = El archivo de cámara que se escribe
     .model = El modelo de objetivo: brown-conrady para la mayoría, kannala-brandt para los de ángulo muy amplio
     .report = Escribir en esta carpeta una página con residuos, cobertura e incertidumbre
+    .pattern = Escribir también el patrón propio del sensor, por el que verify, check y audit --cameras reconocen las fotos de la cámara; su nombre acaba en .pattern
 help-survey = Hallar dónde están de verdad los marcadores de un juego en sus portamarcadores
     .about-more = La escala viene de longitudes medidas en el juego; lo hallado se escribe con su covarianza.
     .exit-codes = { help-fit-codes }

@@ -142,6 +142,7 @@ evidence-item =
         [measured-again] remesuré
         [credentials] attestations
         [log] journal
+        [sensor-pattern] motif du capteur
        *[other] { $item }
     }
 evidence-whole =

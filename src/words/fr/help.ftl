@@ -6,6 +6,7 @@
 
 help-baywitness = Prouve par des photos ordinaires où se trouvait une cible de calibrage, avec une incertitude pour chaque valeur
 help-shared =
+    .cameras = Dire pour chaque photo quel appareil l'a prise, d'après le motif propre du capteur : un dossier de motifs faits par `camera fit --pattern` ; aucun code de sortie n'en dépend, et `audit` le garde dans cameras.jsonl
     .quiet = N'afficher que les erreurs : le code de sortie et les fichiers demandés disent le reste
     .language = Langue de tout ce que lisent les personnes : en, de, es ou fr (par défaut : celle de l'environnement) ; les fichiers pour programmes n'en ont pas
     .help = Afficher l'aide : -h en bref, --help en entier
@@ -113,6 +114,7 @@ help-camera-fit = Ajuster un appareil sur 12 à 20 photos d'une mire, ou sur des
     .out = Le fichier d'appareil à écrire
     .model = Le modèle d'objectif : brown-conrady pour la plupart, kannala-brandt pour les très grands angles
     .report = Écrire dans ce répertoire une page avec résidus, couverture et incertitude
+    .pattern = Écrire aussi le motif propre du capteur, auquel verify, check et audit --cameras reconnaissent les photos de l'appareil ; son nom finit par .pattern
 help-survey = Trouver où les marqueurs d'un jeu se trouvent vraiment sur leurs porte-marqueurs
     .about-more = L'échelle vient de longueurs mesurées sur le jeu ; ce qui est trouvé est écrit avec sa covariance.
     .exit-codes = { help-fit-codes }

@@ -21,7 +21,7 @@ use std::{
 use scan::Source;
 
 /// Each room's floor.
-const FLOORS: [(&str, u8); 32] = [
+const FLOORS: [(&str, u8); 33] = [
     ("words", 0),
     ("geom", 0),
     ("num", 0),
@@ -35,6 +35,7 @@ const FLOORS: [(&str, u8); 32] = [
     ("setup", 1),
     ("folder", 1),
     ("photo", 2),
+    ("pattern", 3),
     ("detect", 3),
     ("credentials", 3),
     ("pose", 4),

@@ -17,6 +17,8 @@ mod pdf;
 mod photo;
 mod poses;
 mod schemas;
+#[cfg(feature = "sensor-pattern")]
+mod sensor;
 mod statistics;
 #[cfg(feature = "parquet")]
 mod tables;

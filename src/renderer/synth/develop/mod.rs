@@ -1,5 +1,5 @@
 //! From light to a picture as a phone writes it: lens blur and colour fringes,
-//! merged frames, sensor and colour mosaic, local tone mapping, tone curve,
+//! merged frames, sensor with its own pattern and colour mosaic, local tone mapping, tone curve,
 //! noise reduction, sharpening, JPEG with EXIF. What a scene's `[insides]` does
 //! not ask for is not done.
 
@@ -12,6 +12,7 @@ mod jpeg;
 mod local_tone;
 mod mark;
 mod mosaic;
+mod pattern;
 mod resample;
 mod sensor;
 mod tone;

@@ -3,6 +3,7 @@
 use rayon::prelude::*;
 
 use super::mosaic::mosaic;
+use super::pattern::Pattern;
 use super::{blur, resample};
 use crate::synth::scene::{Insides, Processing};
 use crate::synth::trace::{Light, mix, normal_pair};
@@ -41,14 +42,16 @@ pub(crate) fn expose(light: &mut Light, exposure: &Exposure<'_>) {
     let middle = [0.5 * (width as f64 - 1.0), 0.5 * (height as f64 - 1.0)];
     let corner2 = middle[0].powi(2) + middle[1].powi(2);
     let balance = p.white_balance.map(|w| w as f32);
+    let pattern = Pattern::of(exposure.insides, exposure.frames);
     light.rgb.par_chunks_mut(width).enumerate().for_each(|(v, row)| {
         for (u, out) in row.iter_mut().enumerate() {
             let r2 = ((u as f64 - middle[0]).powi(2) + (v as f64 - middle[1]).powi(2)) / corner2.max(1.0);
             let scale = gain * (1.0 - p.vignetting * r2) as f32;
             let pixel = (v * width + u) as u64;
             let noise = noise_of(p, exposure.counter, pixel);
+            let own = pattern.as_ref().map_or([1.0; 3], |p| p.gain(u, v));
             for i in 0..3 {
-                let level = out[i] * scale;
+                let level = out[i] * scale * own[i];
                 out[i] = balance[i] * (level + loud * noise(i, level));
             }
         }

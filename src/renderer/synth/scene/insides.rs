@@ -17,6 +17,12 @@ pub struct Insides {
     pub frames: u32,
     /// Error of each frame's registration, 1 sigma, px.
     pub frame_shift_px: f64,
+    /// How far the picture wanders over the sensor between merged frames, 1 sigma, px.
+    pub frame_drift_px: f64,
+    /// How unequally the pixels answer, standard deviation as a share.
+    pub pattern: f64,
+    /// Which sensor it is.
+    pub sensor: u64,
     /// How noise is taken out.
     pub denoise: Denoise,
     /// Differences that count as noise.
@@ -45,6 +51,9 @@ impl Default for Insides {
             noise: 1.0,
             frames: 1,
             frame_shift_px: 0.0,
+            frame_drift_px: 0.0,
+            pattern: 0.0,
+            sensor: 0,
             denoise: Denoise::None,
             denoise_reach: 0.03,
             colour_blur_px: 0.0,
@@ -91,6 +100,9 @@ impl Scene {
             noise: draw(1, keys.noise).unwrap_or(off.noise),
             frames: draw(2, keys.frames).map_or(off.frames, |n| n.round().max(1.0) as u32),
             frame_shift_px: draw(3, keys.frame_shift_px).unwrap_or(off.frame_shift_px),
+            frame_drift_px: draw(15, keys.frame_drift_px).unwrap_or(off.frame_drift_px),
+            pattern: draw(16, keys.pattern).unwrap_or(off.pattern),
+            sensor: keys.sensor.unwrap_or(off.sensor),
             denoise: keys.denoise.unwrap_or(off.denoise),
             denoise_reach: draw(4, keys.denoise_reach).unwrap_or(off.denoise_reach),
             colour_blur_px: draw(14, keys.colour_blur_px).unwrap_or(off.colour_blur_px),

@@ -59,6 +59,12 @@ pub struct InsidesSpec {
     pub frames: Option<Strength>,
     /// Error of each frame's registration, 1 sigma, px.
     pub frame_shift_px: Option<Strength>,
+    /// How far the picture wanders over the sensor from one merged frame to another, 1 sigma, px.
+    pub frame_drift_px: Option<Strength>,
+    /// How unequally the sensor's pixels answer the same light: standard deviation, as a share.
+    pub pattern: Option<Strength>,
+    /// Which sensor it is: another number is another pattern.
+    pub sensor: Option<u64>,
     /// How noise is taken out.
     pub denoise: Option<Denoise>,
     /// Differences of display value that count as noise: the filter's range sigma, or its `h`.
@@ -102,6 +108,9 @@ impl InsidesSpec {
             noise: own.noise.or(base.noise),
             frames: own.frames.or(base.frames),
             frame_shift_px: own.frame_shift_px.or(base.frame_shift_px),
+            frame_drift_px: own.frame_drift_px.or(base.frame_drift_px),
+            pattern: own.pattern.or(base.pattern),
+            sensor: own.sensor.or(base.sensor),
             denoise: own.denoise.or(base.denoise),
             denoise_reach: own.denoise_reach.or(base.denoise_reach),
             colour_blur_px: own.colour_blur_px.or(base.colour_blur_px),
@@ -124,6 +133,8 @@ impl InsidesSpec {
             ("noise", self.noise, [0.0, 100.0]),
             ("frames", self.frames, [1.0, 64.0]),
             ("frame_shift_px", self.frame_shift_px, [0.0, 5.0]),
+            ("frame_drift_px", self.frame_drift_px, [0.0, 1000.0]),
+            ("pattern", self.pattern, [0.0, 0.1]),
             ("denoise_reach", self.denoise_reach, [0.001, 1.0]),
             ("colour_blur_px", self.colour_blur_px, [0.0, 20.0]),
             ("tone_compression", self.tone_compression, [0.0, 1.0]),

@@ -11,10 +11,11 @@ use super::log_check::LogTrust;
 use super::output::{JsonTarget, complain, language, say, write_json};
 use super::threads::pool;
 use super::unpacked::{self, Unpacking};
+use super::who_stamped::who_stamped;
 use crate::credentials::{BUILT_IN, Source, State, summary};
 use crate::custody::{AGREE_U, RemeasureError, Remeasured, remeasure};
-use crate::evidence::{Authorities, INDEX, Inspection, Item, Outcome, Signers, Token, inspect, is_evidence, is_pdf};
-use crate::words::{Figure, Language, Value, phrase, say};
+use crate::evidence::{Authorities, INDEX, Inspection, Item, Outcome, Signers, inspect, is_evidence, is_pdf};
+use crate::words::{Figure, Language, phrase, say};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -142,6 +143,10 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
         inspection.items.push(Item { what: MEASURED.to_owned(), outcome: Outcome::NotCheckable, found });
     }
     let state = (inspection.intact(), inspection.signed);
+    #[cfg(feature = "sensor-pattern")]
+    if let Some(cameras) = &trusted.cameras {
+        who_photographed(folder, cameras, &mut inspection.items);
+    }
     conclude(&inspection.items, state, signer.as_deref(), arguments)
 }
 
@@ -157,10 +162,6 @@ fn conclude(
         (true, Some(_)) => 0,
         (true, None) => UNSIGNED,
     };
-    #[cfg(feature = "sensor-pattern")]
-    if let Some(cameras) = &trusted.cameras {
-        who_photographed(folder, cameras, &mut inspection.items);
-    }
     let outcome = match code {
         ALTERED => "altered",
         UNSIGNED if signed => "intact, signer unknown",
@@ -205,28 +206,6 @@ fn who_signed(inspection: &mut Inspection, signers: Option<&Signers>) -> Option<
     };
     inspection.items.push(Item { what: "signer".to_owned(), outcome, found });
     who
-}
-
-/// Whether the timestamps are by authorities that count, and each was stamped
-/// again before its authority's certificate ended.
-pub(super) fn who_stamped(tokens: &[Token], authorities: Option<&Authorities>, now: OffsetDateTime) -> Vec<Item> {
-    let mut judged = Vec::new();
-    for (n, token) in tokens.iter().enumerate() {
-        let covered = tokens.get(n + 1).map_or(now, |next| next.time);
-        judged.push(match authorities.map(|a| a.vouch_for(token)) {
-            None => (Outcome::NotCheckable, phrase!("evidence-no-authority")),
-            Some(Err(why)) => (Outcome::Failed, phrase!("evidence-authority-false", why = why)),
-            Some(Ok(())) if covered > token.ends() => (
-                Outcome::NotCheckable,
-                phrase!("evidence-authority-ended", day = Value::moment(token.ends().date().to_string())),
-            ),
-            Some(Ok(())) => {
-                let day = Value::moment(token.ends().date().to_string());
-                (Outcome::Passed, phrase!("evidence-authority", who = token.authority().to_string(), day = day))
-            }
-        });
-    }
-    judged.into_iter().map(|(outcome, found)| Item { what: "authority".to_owned(), outcome, found }).collect()
 }
 
 fn measured_again(folder: &Path, credentials: &Source, items: &mut Vec<Item>) {

@@ -5,8 +5,8 @@ use std::path::Path;
 
 use time::OffsetDateTime;
 
-use super::check::who_stamped;
 use super::pdf_signer::read_bytes;
+use super::who_stamped::who_stamped;
 use crate::evidence::{Authorities, Certificates, Item, Outcome, PadesError, Problem, SignedPdf};
 use crate::words::{Phrase, Value, phrase};
 

@@ -2,6 +2,7 @@
 //! ready value of options before any work starts; no geometry here.
 
 mod anchors;
+mod answer;
 mod audit;
 mod bay;
 mod camera;
@@ -50,6 +51,7 @@ mod typed;
 mod unpacked;
 mod verify;
 mod watch;
+mod who_stamped;
 
 use std::process::ExitCode;
 

@@ -4,8 +4,8 @@ use std::path::Path;
 
 use time::OffsetDateTime;
 
+use super::answer::read_answer;
 use super::output::{cannot_read, language, shown, write_file};
-use super::seal::read_answer;
 use crate::evidence::{Identity, PadesError, SignedPdf, is_evidence, sign_pdf};
 use crate::words::{Language, Value, say};
 

@@ -4,9 +4,10 @@ use std::io::IsTerminal;
 use std::path::{Path, PathBuf};
 
 use super::anchors::AnchorsOption;
+use super::answer::read_answer;
 use super::codes::UNREADABLE;
 use super::logged;
-use super::output::{cannot_read, complain, language, note, say, shown, wish, write_file};
+use super::output::{complain, language, note, say, shown, wish, write_file};
 use super::pdf_signer;
 use crate::custody;
 use crate::evidence::{self, Answer, Bytes, Contents, Key, NAMESPACE};
@@ -190,12 +191,6 @@ pub(super) fn write_sealed<T>(out: &Path, make: impl Fn(&Path) -> Result<T, Stri
     let made = make(&folder)?;
     evidence::pack(&folder, name, out).map_err(|e| e.phrase().say(language()))?;
     Ok(made)
-}
-
-/// An answer's name and bytes.
-pub(super) fn read_answer(path: &Path) -> Result<(String, Vec<u8>), String> {
-    let bytes = std::fs::read(path).map_err(|e| cannot_read(path, &e))?;
-    Ok((path.display().to_string(), bytes))
 }
 
 /// Asks for a key's passphrase, where somebody sits at a terminal.

@@ -2,10 +2,10 @@
 
 use std::path::PathBuf;
 
+use super::answer::read_answer;
 use super::codes::UNREADABLE;
 use super::output::{complain, language, say, shown, write_file};
 use super::pdf_signer;
-use super::seal::read_answer;
 use super::unpacked;
 use crate::evidence;
 use crate::words::{Value, say};

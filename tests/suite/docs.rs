@@ -114,6 +114,10 @@ fn arguments(command: &str) -> Option<Vec<String>> {
 fn every_command_is_one_that_the_program_knows() {
     let (mut wrong, mut tried) = (Vec::new(), 0);
     for (page, text) in pages() {
+        // Its options are there in a build that was asked for them.
+        if page.ends_with("sensor-pattern.md") && !cfg!(feature = "sensor-pattern") {
+            continue;
+        }
         for command in commands(&text) {
             let Some(arguments) = arguments(&command) else { continue };
             tried += 1;

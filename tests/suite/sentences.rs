@@ -7,7 +7,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// Texts that are no words for people, with why; the file's end, how the text begins.
-const NOT_FOR_PEOPLE: [(&str, &str, &str); 24] = [
+const NOT_FOR_PEOPLE: [(&str, &str, &str); 25] = [
     ("cli/audit.rs", "intact", "a code of records"),
     ("cli/audit.rs", "unreadable or altered", "a code of records"),
     ("cli/check.rs", "intact", "a code of records"),
@@ -16,6 +16,7 @@ const NOT_FOR_PEOPLE: [(&str, &str, &str); 24] = [
     ("photo/exif_reader.rs", "owner or author", "a code of records"),
     ("photo/exif_reader.rs", "the maker's own notes", "a code of records"),
     ("custody/redact.rs", "Copy with photos masked", "a file of BagIt, in English as its labels are"),
+    ("pades/identity.rs", "ENCRYPTED PRIVATE KEY", "how a locked key's file begins"),
     ("foundation/rendered.rs", "Rendered by baywitness", "a field of Exif, the same for every reader"),
     ("routes/guard.rs", "default-src", "a header of HTTP"),
     ("photo/jpeg_source.rs", "out of the file", "said to the decoder; words of damage are shown as they come"),

@@ -73,13 +73,15 @@ fn the_samples_are_told_in_every_language() {
 const ROOMS: [&str; 4] = ["verdict", "findings", "advice", "moves"];
 
 /// Without words: a figure and its unit, or what is put beside each other; `E_n` and `px` are no words either.
-const WORDLESS: [&str; 8] = [
+const WORDLESS: [&str; 10] = [
     "verdict-sentences",
     "verdict-mm",
     "verdict-degrees",
     "verdict-plus-minus-mm",
     "verdict-plus-minus-degrees",
     "verdict-kit-both",
+    "findings-credentials-of-photo",
+    "verdict-credentials-counts",
     "findings-gap-minutes",
     "findings-gap-hours",
 ];

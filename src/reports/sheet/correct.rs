@@ -141,7 +141,7 @@ mod tests {
     fn readings_that_can_not_be_are_refused() {
         for bad in [16.0, 0.0, -160.0, f64::NAN, f64::INFINITY, 180.0] {
             let error = RulerReading::new(160.0, bad).unwrap_err().to_string();
-            assert!(error.contains("up ruler") && error.contains("100 %"), "{error}");
+            assert!(error.contains("upright ruler") && error.contains("100 %"), "{error}");
         }
     }
 

@@ -218,7 +218,7 @@ mod tests {
         assert_eq!(pieces(&wide, Paper::A4).unwrap()[0].ruler, RulerPlace::Below);
         let too_wide = carrier(vec![marker(7, 0.0, 0.0, 180.0)]);
         let error = pieces(&too_wide, Paper::A4).unwrap_err().to_string();
-        for part in ["marker 7", "`plate`", "a4", "--paper a3", "160"] {
+        for part in ["marker 7 of plate", "a4", "--paper a3", "160"] {
             assert!(error.contains(part), "{part}: {error}");
         }
         let hopeless = carrier(vec![marker(7, 0.0, 0.0, 400.0)]);

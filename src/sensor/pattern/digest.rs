@@ -151,7 +151,7 @@ impl Digest {
         let end = bytes.windows(2).take(HEAD_BYTES).position(|w| w == b"\n\n");
         let head = end.and_then(|end| std::str::from_utf8(&bytes[..=end]).ok());
         let (Some(end), Some(head)) = (end, head) else {
-            return Err(broken(Broken::Head(format!("its first lines are not those of {FORMAT}"))));
+            return Err(broken(Broken::Head(format!("format ? instead of {FORMAT:?}"))));
         };
         let head: Head = toml::from_str(head).map_err(|e| broken(Broken::Head(e.message().to_owned())))?;
         if head.format != FORMAT {

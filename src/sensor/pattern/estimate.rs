@@ -8,7 +8,7 @@ use super::error::Error;
 use super::fourier::Rectangle;
 use super::plane::{Grey, Plane};
 use super::residual::{filtered, light, residual};
-use super::verdict::MATCH_PCE;
+use super::search::MATCH_PCE;
 
 /// Fewer photos show too much of their scenes.
 pub const LEAST_PHOTOS: usize = 8;

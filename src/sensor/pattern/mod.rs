@@ -27,5 +27,5 @@ pub use error::Error;
 pub use estimate::{Estimate, LEAST_PHOTOS};
 pub use plane::{Grey, Plane};
 pub use residual::{filtered, residual};
-pub use search::{Found, Search, find};
-pub use verdict::{Doubt, MATCH_PCE, MEASURED_CHANCE, Says, judge};
+pub use search::{Found, MATCH_PCE, Search, find};
+pub use verdict::{Doubt, MEASURED_CHANCE, Says, judge};

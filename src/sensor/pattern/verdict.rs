@@ -1,11 +1,8 @@
 //! Which camera took a photo, as far as patterns can say.
 
 use super::digest::Digest;
-use super::search::{Found, alike};
+use super::search::{Found, MATCH_PCE, alike};
 
-/// From this energy on a pattern counts as found. Goljan, Fridrich and Filler 2009 take 60 for photos that are searched at
-/// few places; here hundreds of thousands are, and real strangers reach 44 (`docs/sensor-pattern.md`).
-pub const MATCH_PCE: f64 = 100.0;
 /// No chance is stated below this: none of 58 pairs of real strangers matched, whose bound at 95 % is three of 58
 /// (`docs/sensor-pattern.md`).
 pub const MEASURED_CHANCE: f64 = 0.05;

@@ -3,8 +3,8 @@
 use std::path::Path;
 
 /// The members of the workspace below src/, lowest first: each holds some rooms.
-pub(crate) const MEMBERS: [&str; 8] =
-    ["foundation", "photogrammetry", "measuring", "renderer", "workbench", "reports", "proof", "page"];
+pub(crate) const MEMBERS: [&str; 9] =
+    ["foundation", "photogrammetry", "measuring", "renderer", "workbench", "reports", "proof", "sensor", "page"];
 
 /// One file below src/, without comments and without its test module.
 pub(crate) struct Source {

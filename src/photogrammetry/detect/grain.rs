@@ -193,8 +193,12 @@ mod tests {
             [grain.white.unwrap(), grain.black.unwrap()]
         });
         let sums = grains.fold([0.0; 2], |sums, found| [sums[0] + found[0], sums[1] + found[1]]);
-        // Even over 13 levels: variance 14, with a quarter of four neighbours' 17.5; median size of a nearly normal value.
-        let wanted = 0.6745 * 17.5_f64.sqrt();
+        // All five pixels of all 13 levels, counted out.
+        let levels = || -6..=6_i32;
+        let pairs: Vec<i32> = levels().flat_map(|a| levels().map(move |b| a + b)).collect();
+        let fours: Vec<i32> = pairs.iter().flat_map(|a| pairs.iter().map(move |b| a + b)).collect();
+        let sizes = levels().flat_map(|own| fours.iter().map(move |around| f64::from((4 * own - around).abs()) / 4.0));
+        let wanted = median(sizes.collect());
         for found in sums.map(|sum| sum / 12.0) {
             assert!((found / wanted - 1.0).abs() < 0.1, "{found} {wanted}");
         }

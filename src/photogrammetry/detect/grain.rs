@@ -198,7 +198,7 @@ mod tests {
         let pairs: Vec<i32> = levels().flat_map(|a| levels().map(move |b| a + b)).collect();
         let fours: Vec<i32> = pairs.iter().flat_map(|a| pairs.iter().map(move |b| a + b)).collect();
         let sizes = levels().flat_map(|own| fours.iter().map(move |around| f64::from((4 * own - around).abs()) / 4.0));
-        let wanted = median(sizes.collect());
+        let wanted = median(sizes.collect::<Vec<f64>>()).unwrap();
         for found in sums.map(|sum| sum / 12.0) {
             assert!((found / wanted - 1.0).abs() < 0.1, "{found} {wanted}");
         }

@@ -63,7 +63,7 @@ fn false_ones_of_a_real_sensor_moved_past_itself() {
         let (right, down) = (160 + 8 * (n * 7 % 62), 160 + 8 * (n * 5 % 36));
         let from = |i: usize| photo.at((i % width + right) % width, (i / width + down) % height);
         let rolled = Luma::new(width, height, (0..width * height).map(from).collect()).unwrap();
-        if n % 2 == 0 { rolled } else { rolled.mirrored() }
+        if n.is_multiple_of(2) { rolled } else { rolled.mirrored() }
     };
     let all: Vec<&Luma> = room.iter().chain(&board).collect();
     let energies = (0..rolls * all.len()).into_par_iter().flat_map_iter(|k| {

@@ -28,7 +28,7 @@ impl Lit {
     pub(super) fn new(scale: f64, photos: usize) -> Lit {
         let mut scene = staged::scene(scale);
         let eye = |i: usize| {
-            let side = if i % 2 == 0 { 1.0 } else { -1.0 };
+            let side = if i.is_multiple_of(2) { 1.0 } else { -1.0 };
             let step = (i / 2) as f64;
             [6000.0 + 170.0 * step, side * (1500.0 + 110.0 * step), 1250.0 + 45.0 * step]
         };

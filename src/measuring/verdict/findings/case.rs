@@ -39,13 +39,13 @@ pub struct Case<'a> {
     pub checks: &'a [Checked],
     /// The sheet's reference line.
     pub line: ReferenceLine,
-    /// What could explain the photos' misfit, best first ([`suspects`]).
+    /// What could explain the photos' misfit, best first.
     pub suspects: &'a [Suspect],
     /// The readings against the photos.
     pub readings: &'a [Compared],
     /// Every quantity that the photos determine, against the sheet's line.
     pub measured: &'a BTreeMap<String, (Quantity, Estimate)>,
-    /// What was asked besides because a check is outside ([`alternative_asks`]).
+    /// What was asked besides because a check is outside.
     pub elsewhere: &'a [(Ask, Estimate)],
     /// What the answers hang on ([`Sensitivity`]).
     pub sensitivity: &'a [Sensitivity],

@@ -2,6 +2,7 @@
 
 use maud::{Markup, html};
 
+use super::number::number;
 use super::{bar::bar, symbol};
 use crate::record::{CheckRecord, JobRecord};
 use crate::report::figures::{Measured, otherwise, percent, wanted};
@@ -119,7 +120,7 @@ fn said_once(record: &JobRecord, check: &CheckRecord, reason: &str, language: La
 fn measured_cell(measured: Option<&Measured>, language: Language) -> Markup {
     let Some(m) = measured else { return html! { (say!(language, "report-no-value")) } };
     html! {
-        span.num { (m.amount_with_unit()) }
+        (number(&m.amount_with_unit()))
         @if let Some(inches) = &m.inches { small { (inches) } }
         @if let Some(side) = m.side { small { (side.long(language)) } }
     }

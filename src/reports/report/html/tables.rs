@@ -156,7 +156,7 @@ fn budget(check: &CheckRecord, language: Language) -> Markup {
                     th scope="col" { (say!(language, "report-source")) }
                     th scope="col" { "u" }
                     th scope="col" { (say!(language, "report-share")) }
-                    th scope="col" { "" }
+                    td {}
                 } }
                 tbody {
                     @for line in &check.budget {

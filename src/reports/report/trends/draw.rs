@@ -11,7 +11,7 @@ const WIDTH: f64 = 960.0;
 const NAMES: f64 = 300.0;
 const ROW: f64 = 26.0;
 /// Names are cut to so many characters.
-const MOST_NAME: usize = 34;
+const MOST_NAME: usize = 32;
 
 /// A name that fits before a row.
 fn fitted(name: &str) -> String {

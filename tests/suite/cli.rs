@@ -360,8 +360,6 @@ fn quiet_leaves_the_exit_code_and_errors() {
     assert!(wrong.status.code() == Some(2) && !wrong.stderr.is_empty(), "{wrong:?}");
 }
 
-/// Who reads only the beginning of what is written ends the program, not in a fault.
-#[cfg(unix)]
 #[test]
 fn json_is_never_written_over_a_photo() {
     let folder = tempfile::tempdir().unwrap();
@@ -376,6 +374,8 @@ fn json_is_never_written_over_a_photo() {
     assert_eq!(std::fs::read(&first).unwrap(), before);
 }
 
+/// Who reads only the beginning of what is written ends the program, not in a fault.
+#[cfg(unix)]
 #[test]
 fn a_reader_who_leaves_is_no_fault() {
     use std::io::Read;

@@ -4,7 +4,8 @@
 
 use std::ops::Range;
 
-use super::render::TILE;
+/// Side of a tile, px; its rays share a list of facets.
+pub(super) const TILE: usize = 16;
 
 /// Tiles of a picture that are wanted exactly.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -15,7 +15,7 @@ use super::colour::Colour;
 use super::facet::{Hit, Ray};
 use super::light::{Lighting, spread};
 use super::model::Model;
-use super::near::Near;
+use super::near::{Near, TILE};
 use super::rays::Rays;
 use crate::synth::view::View;
 
@@ -25,8 +25,6 @@ const FINE: usize = 64;
 const COARSE: usize = 16;
 /// Relative difference of the corners above which a pixel is sampled.
 const CALM: f32 = 0.06;
-/// Side of a tile whose rays share a list of facets, px.
-pub(super) const TILE: usize = 16;
 /// With more facets than this in a tile, the tree is quicker.
 const LONG_LIST: usize = 12;
 /// Step of the light grid, px.

@@ -151,7 +151,8 @@ fn vehicle(plan: &PlanRecord, frame: &Frame, language: Language) -> Markup {
             }
         }
         @let at = frame.at(0.3 * bay.wheelbase_mm, 0.0);
-        text text-anchor="middle" x=(n(at[0])) y=(n(at[1] - 6.0)) { (say!(language, "plan-vehicle")) }
+        @let heading = if frame.heading == Heading::Up { "up" } else { "right" };
+        text text-anchor="middle" x=(n(at[0])) y=(n(at[1] - 6.0)) { (say!(language, "plan-vehicle", heading = heading)) }
     }
 }
 

@@ -5,10 +5,12 @@
 //! from a tripod or a steady hand lose next to nothing (empirical Bayes; Efron and Morris 1973). What few
 //! photos don't say of it is averaged over: the variance that is used is its mean over all sizes that
 //! the turns found leave possible, up to what the camera file states, and what the answer changes by
-//! between these sizes is part of its uncertainty. Before the photos each order of
-//! magnitude is as likely as the next (Jeffreys 1946). Equally likely sizes would widen yaw from two
-//! still photos by 30 %, not 17 %; next to nothing can't be had: two photos hardly tell a still hand
-//! from one that turns by 0.5 deg/s, and who takes it for still states yaw 1.5 times too well.
+//! between these sizes is part of its uncertainty. Before the photos it is as likely as not that nothing
+//! turns at all, and if something does, each order of magnitude is as likely as the next (Jeffreys 1946;
+//! a point beside a spread: Mitchell and Beauchamp, Bayesian variable selection in linear regression, 1988).
+//! Next to nothing can't be had: two photos hardly tell a still hand from one that turns by 0.3 deg/s, and
+//! the likelier stillness is taken to be, the narrower yaw is from still photos and the oftener it is wrong
+//! from such a hand. docs/honesty.md has the figures for other choices.
 
 use nalgebra::{DMatrix, DVector};
 
@@ -19,8 +21,10 @@ use super::work::{Linearized, Work};
 const SIZES: usize = 200;
 /// A turn of which photos say less than this share is not counted.
 const UNSEEN: f64 = 1e-9;
-/// A thousandth of what a hand does is nothing that photos show.
-const LEAST: f64 = 1e-3;
+/// A hundredth of what a hand does is nothing that photos show.
+const LEAST: f64 = 1e-2;
+/// How likely it is, before the photos, that nothing turns: a tripod, a table, a sensor that is read all at once.
+const STILL: f64 = 0.5;
 
 impl Work<'_> {
     /// Takes the turns for as large as the photos show them at the present state, which then has to settle anew.
@@ -100,20 +104,23 @@ struct Sizes {
 
 /// Averages over all sizes, each as likely as the turns found make it.
 fn sizes(axes: &[Axis]) -> Sizes {
-    let shares: Vec<f64> = (0..SIZES).map(|i| LEAST.powf(2.0 * (i as f64 + 0.5) / SIZES as f64)).collect();
+    let of_a_hand = (0..SIZES).map(|i| LEAST.powf(2.0 * (i as f64 + 0.5) / SIZES as f64));
+    let (shares, prior): (Vec<f64>, Vec<f64>) =
+        of_a_hand.map(|share| (share, (1.0 - STILL) / SIZES as f64)).chain([(0.0, STILL)]).unzip();
     let log_likelihood = |share: f64| -> f64 {
         let of = |a: &Axis| share * a.pull * a.pull / (1.0 + share * a.seen) - (share * a.seen).ln_1p();
         0.5 * axes.iter().map(of).sum::<f64>()
     };
     let logs: Vec<f64> = shares.iter().map(|s| log_likelihood(*s)).collect();
     let most = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-    let weights = DVector::from_iterator(SIZES, logs.iter().map(|log| (log - most).exp()));
+    let weights: Vec<f64> = logs.iter().zip(&prior).map(|(log, prior)| prior * (log - most).exp()).collect();
+    let weights = DVector::from_vec(weights);
     let weights = &weights / weights.sum();
     let mean = |of: &dyn Fn(f64) -> f64| shares.iter().zip(&weights).map(|(s, w)| w * of(*s)).sum::<f64>();
     let share = mean(&|s| s);
     let left = |a: &Axis, s: f64| s / (1.0 + s * a.seen);
     // The turns at each size against those at the mean one.
-    let off = DMatrix::from_fn(axes.len(), SIZES, |i, k| {
+    let off = DMatrix::from_fn(axes.len(), shares.len(), |i, k| {
         (left(&axes[i], shares[k]) - left(&axes[i], share)) * axes[i].pull * weights[k].sqrt()
     });
     let mut besides = &off * off.transpose();

@@ -4,7 +4,7 @@ use super::build;
 use super::develop::{Exposure, Picture, develop, expose, put_in};
 use super::place::{Placement, Purpose, counter};
 use super::scene::{PhotoSpec, Processing, Scene};
-use super::trace::{Light, Model, render};
+use super::trace::{Light, Model, Near, render};
 use super::truth::{self, SeenMarker, Shown, Truth};
 use super::view::View;
 
@@ -62,6 +62,24 @@ impl Scene {
         Some(LinearPicture { width, height, rgb })
     }
 
+    /// The same about the markers alone, and so many pixels beyond them; elsewhere it is a draft in squares of
+    /// one colour, by which a picture is exposed and its tones are mapped. Many times as quick.
+    pub fn render_linear_about_markers(&self, index: usize, beyond_px: f64) -> Option<LinearPicture> {
+        let take = self.take(index)?;
+        let about = |m: SeenMarker| {
+            let ends = |k: usize| {
+                let at = m.corners_px.iter().map(move |c| c[k]);
+                (at.clone().fold(f64::INFINITY, f64::min) - beyond_px, at.fold(f64::NEG_INFINITY, f64::max) + beyond_px)
+            };
+            let ((left, right), (top, bottom)) = (ends(0), ends(1));
+            [left, top, right, bottom]
+        };
+        let seen = truth::seen(&take.model, &take.view, take.placement.markers());
+        let near = Near::within(take.view.size_px, seen.into_iter().map(about));
+        let Light { width, height, rgb } = render(&take.model, self.ambient(), &take.view, near);
+        Some(LinearPicture { width, height, rgb })
+    }
+
     /// A photo as the camera develops it, before compression.
     pub fn render_photo(&self, index: usize) -> Option<Picture> {
         let take = self.take(index)?;
@@ -78,7 +96,7 @@ impl Scene {
     }
 
     fn light(&self, take: &Take) -> Light {
-        render(&take.model, self.ambient(), &take.view)
+        render(&take.model, self.ambient(), &take.view, Near::all(take.view.size_px))
     }
 
     fn developed(&self, index: usize, photo: &PhotoSpec, light: Light) -> Picture {

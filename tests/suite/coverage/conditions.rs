@@ -19,7 +19,7 @@ use ReferenceLine::{Centreline, RearAxleNormal, ThrustLine};
 
 /// What is not named is as in [`Bay::default`]: two photos, plates on four
 /// wheels, floor sheets, a Brown-Conrady lens.
-pub(crate) const CONDITIONS: [Condition; 29] = [
+pub(crate) const CONDITIONS: [Condition; 31] = [
     condition("two photos, four plates", Centreline, Bay::default),
     condition("four photos, four plates", Centreline, || Bay { four_photos: true, ..Bay::default() }),
     condition("two photos, two plates", RearAxleNormal, || Bay { front_plates: false, ..Bay::default() }),
@@ -65,6 +65,12 @@ pub(crate) const CONDITIONS: [Condition; 29] = [
         ..Bay::default()
     }),
     condition("a still hand", Centreline, || Bay { tremor_deg_per_s: Some(0.0), ..Bay::default() }),
+    condition("a still hand, four photos", Centreline, || Bay {
+        tremor_deg_per_s: Some(0.0),
+        four_photos: true,
+        ..Bay::default()
+    }),
+    condition("the hand turns by 0.25 deg/s", Centreline, || Bay { tremor_deg_per_s: Some(0.25), ..Bay::default() }),
     condition("the hand turns by 0.5 deg/s", Centreline, || Bay { tremor_deg_per_s: Some(0.5), ..Bay::default() }),
     condition("the hand turns by 1 deg/s, four photos", Centreline, || Bay {
         tremor_deg_per_s: Some(1.0),

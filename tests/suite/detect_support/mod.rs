@@ -98,7 +98,7 @@ fn true_marker(m: &serde_json::Value) -> Option<TrueMarker> {
 }
 
 /// Errors of found corners against truth, collected.
-#[derive(Debug, Clone, Default)]
+#[derive(Debug, Clone, Default, serde::Serialize, serde::Deserialize)]
 pub(crate) struct Score {
     pub(crate) shown: usize,
     pub(crate) found: usize,
@@ -118,6 +118,16 @@ impl Score {
                 self.add_pair(marker, hit);
             }
         }
+    }
+
+    /// Adds what another one has collected.
+    pub(crate) fn join(&mut self, other: &Score) {
+        self.shown += other.shown;
+        self.found += other.found;
+        self.squares += other.squares;
+        self.worst = self.worst.max(other.worst);
+        self.outward += other.outward;
+        self.normalized += other.normalized;
     }
 
     fn add_pair(&mut self, marker: &TrueMarker, hit: &Sighting) {

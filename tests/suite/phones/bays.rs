@@ -1,11 +1,14 @@
 //! Varied bays: places, light, sizes of picture and what is wrong at the stand, drawn from a seed.
 
-use baywitness::synth::{InsidesSpec, LampSpec, OpeningSpec, PhotoSpec, Preset, Scene};
+use baywitness::synth::{InsidesSpec, LampSpec, OpeningSpec, PhotoSpec, Preset, Scene, Strength};
 
 use crate::planned::STANCES;
 use crate::sampled_bay::Noise;
 use crate::staged;
 
+/// Megapixels of the photos: the smaller, the more jobs can be counted; markers are 20 to 90 px wide in them.
+const LEAST_MP: f64 = 2.0;
+const MOST_MP: f64 = 5.0;
 /// Megapixels of the sample's camera.
 const SAMPLE_MP: f64 = 11.06;
 /// The sample sheet's tolerances: distance, offset, height (mm), squareness, tilt, level (degrees).
@@ -16,7 +19,7 @@ const NEAR: [usize; 5] = [0, 1, 2, 4, 5];
 /// A bay with a stand set up by a hand that is not always careful.
 pub(super) fn varied(seed: u64) -> Scene {
     let mut noise = Noise::new(seed ^ 0x7068_6f6e_6500);
-    let megapixels = 3.0 * 4.0f64.powf(noise.uniform());
+    let megapixels = LEAST_MP * (MOST_MP / LEAST_MP).powf(noise.uniform());
     let mut scene = staged::scene((megapixels / SAMPLE_MP).sqrt());
     scene.spec.seed = 9000 + seed;
     scene.spec.job.remove("reading");
@@ -61,11 +64,21 @@ fn light(scene: &mut Scene, noise: &mut Noise) {
     }
 }
 
-/// The same bay, developed as a preset would.
+/// The same bay, developed as a preset would. Those whose hand turns turn alike, so that one tracing of light
+/// serves them all: at .6 deg/s (1 sigma), with a stabiliser that is off by .03 deg.
 pub(super) fn developed(scene: &Scene, preset: Preset) -> Scene {
     let mut scene = scene.clone();
     scene.spec.insides = InsidesSpec::preset(preset);
+    if turns(preset) {
+        scene.spec.insides.turn_deg_s = Some(Strength::Fixed(0.6));
+        scene.spec.insides.stabiliser_deg = Some(Strength::Fixed(0.03));
+    }
     scene
+}
+
+/// Whether the hand or the stabiliser changes what each pixel sees.
+pub(super) fn turns(preset: Preset) -> bool {
+    matches!(preset, Preset::Rolling | Preset::Phone | Preset::Night)
 }
 
 /// A bay in a line.

@@ -1,34 +1,11 @@
 //! What a pipeline's jobs add up to.
 
-use std::path::Path;
+use std::collections::BTreeMap;
 
-use baywitness::detect::find_markers;
-use baywitness::marker::Dictionary;
-use baywitness::record::{CheckRecord, JobRecord, Level, MeasuredRecord, Verdict};
-use baywitness::synth::{Preset, Scene, Truth};
-use nalgebra::Vector2;
-use statrs::distribution::{ContinuousCDF, StudentsT};
+use baywitness::synth::Preset;
 
-use crate::detect_support::{Score, TrueMarker, strays};
-
-/// What is judged, by the record's names.
-const QUANTITIES: [&str; 6] = ["distance_from_nose", "lateral_offset", "height", "yaw", "pitch", "roll"];
-
-const VERDICTS: [Verdict; 3] = [Verdict::Within, Verdict::Outside, Verdict::NotProven];
-
-/// One job's figures.
-struct Job {
-    verdict: Verdict,
-    /// Checks that are within, outside and not proven.
-    checks: [usize; 3],
-    /// Findings of level stop or void.
-    serious: Vec<String>,
-    wrongly_within: usize,
-    u95_distance_mm: Option<f64>,
-    /// Error over standard uncertainty, and whether the 95 % interval holds.
-    errors: [Option<(f64, bool)>; 6],
-    strays: usize,
-}
+use super::job::{Job, QUANTITIES};
+use crate::detect_support::Score;
 
 /// All jobs of a pipeline.
 #[derive(Default)]
@@ -38,35 +15,12 @@ pub(super) struct Tally {
 }
 
 impl Tally {
-    /// Adds a job that was staged in a folder and verified.
-    pub(super) fn add(&mut self, scene: &Scene, folder: &Path, truth: &Truth, record: &JobRecord) {
-        let mut stray = 0;
-        for (index, photo) in scene.photos().iter().enumerate() {
-            let luma = baywitness::photo::read(&folder.join("photos").join(&photo.file)).unwrap().luma;
-            let found = find_markers(&luma, Dictionary::tag36h11());
-            let markers: Vec<TrueMarker> = scene.corners(index).iter().map(true_marker).collect();
-            self.corners.add(&markers, &found, |m| m.visible > 0.99 && m.side > 20.0 && m.facing > 0.34);
-            stray += strays(&markers, &found).len();
+    pub(super) fn of(jobs: impl Iterator<Item = Job>) -> Self {
+        let mut tally = Tally { corners: Score::default(), jobs: jobs.collect() };
+        for job in &tally.jobs {
+            tally.corners.join(&job.corners);
         }
-        let error = |key: &str| {
-            let (measured, truth) = (record.measured.get(key)?, truth.measured.get(key)?);
-            let error = measured.value - truth;
-            Some((error / measured.standard_uncertainty, error.abs() <= half_width(measured)))
-        };
-        let serious = record.findings.iter().filter(|f| matches!(f.level, Level::Stop | Level::Void));
-        self.jobs.push(Job {
-            verdict: record.verdict,
-            checks: VERDICTS.map(|v| record.checks.iter().filter(|c| c.verdict == v).count()),
-            serious: serious.map(|f| f.code.clone()).collect(),
-            wrongly_within: record.checks.iter().filter(|c| wrongly_within(c, truth)).count(),
-            u95_distance_mm: record
-                .checks
-                .iter()
-                .find(|c| c.quantity == "distance")
-                .and_then(|c| c.expanded_uncertainty),
-            errors: QUANTITIES.map(error),
-            strays: stray,
-        });
+        tally
     }
 
     pub(super) fn wrongly_within(&self) -> usize {
@@ -77,11 +31,14 @@ impl Tally {
         self.corners.found as f64 / self.corners.shown.max(1) as f64
     }
 
-    /// The last job in a line, with the corners of all so far.
-    pub(super) fn last(&self) -> String {
-        let Some(job) = self.jobs.last() else { return String::new() };
-        let z: Vec<String> = job.errors.iter().map(|e| e.map_or("-".into(), |(z, _)| format!("{z:+.1}"))).collect();
-        format!("{} {} {:?}; so far {}", job.verdict.name(), z.join(" "), job.serious, self.corners)
+    /// Findings of level stop or void by code, and in how many jobs.
+    fn serious(&self) -> String {
+        let mut by_code: BTreeMap<&str, usize> = BTreeMap::new();
+        for code in self.jobs.iter().flat_map(|j| &j.serious) {
+            *by_code.entry(code).or_default() += 1;
+        }
+        let all: Vec<String> = by_code.iter().map(|(code, n)| format!("{code} {n}")).collect();
+        if all.is_empty() { "none".to_owned() } else { all.join(", ") }
     }
 
     fn quantity(&self, index: usize) -> (usize, usize, f64) {
@@ -100,34 +57,6 @@ impl Tally {
     fn checks(&self) -> String {
         [0, 1, 2].map(|i| self.jobs.iter().map(|j| j.checks[i]).sum::<usize>().to_string()).join(", ")
     }
-}
-
-fn true_marker(seen: &baywitness::synth::SeenMarker) -> TrueMarker {
-    TrueMarker {
-        id: seen.id,
-        corners: seen.corners_px.map(|[u, v]| Vector2::new(u, v)),
-        visible: seen.visible,
-        side: seen.side_px,
-        facing: seen.tilt_deg.to_radians().cos(),
-        contrast: f64::NAN,
-    }
-}
-
-/// Half of a 95 % interval.
-fn half_width(measured: &MeasuredRecord) -> f64 {
-    let factor = match measured.degrees_of_freedom {
-        Some(n) if n < 1e6 => StudentsT::new(0.0, 1.0, n).unwrap().inverse_cdf(0.975),
-        _ => 1.96,
-    };
-    factor * measured.standard_uncertainty
-}
-
-/// Said to be within while the truth is outside.
-fn wrongly_within(check: &CheckRecord, truth: &Truth) -> bool {
-    let key = check.from.as_ref().map_or(check.quantity.clone(), |from| format!("{}_from_{from}", check.quantity));
-    let exact = *truth.measured.get(&key).unwrap_or_else(|| panic!("the truth has no {key}"));
-    let outside = check.lower.is_some_and(|l| exact < l) || check.upper.is_some_and(|u| exact > u);
-    check.verdict == Verdict::Within && outside
 }
 
 /// The pipelines as a table.
@@ -153,8 +82,11 @@ pub(super) fn table(tallies: &[(Preset, Tally)]) -> String {
             t.wrongly_within(),
         );
     }
+    for (preset, t) in tallies {
+        text += &format!("\n{}: stop or void {}", preset.name(), t.serious());
+    }
     text += &format!(
-        "\n95 % intervals that hold, and RMS(error / u):\n\n| pipeline | {} | all |\n",
+        "\n\n95 % intervals that hold, and RMS(error / u):\n\n| pipeline | {} | all |\n",
         QUANTITIES.join(" | ")
     );
     text += &format!("|---{}|\n", "|---".repeat(QUANTITIES.len() + 1));

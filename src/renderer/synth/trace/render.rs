@@ -6,6 +6,8 @@
 //! printed marker, the share of black under the pixel is computed exactly.
 //! Everywhere else the pixel is sampled with many rays.
 
+use std::ops::Range;
+
 use nalgebra::Vector3;
 use rayon::prelude::*;
 
@@ -13,6 +15,7 @@ use super::colour::Colour;
 use super::facet::{Hit, Ray};
 use super::light::{Lighting, spread};
 use super::model::Model;
+use super::near::{Near, TILE};
 use super::rays::Rays;
 use crate::synth::view::View;
 
@@ -22,14 +25,14 @@ const FINE: usize = 64;
 const COARSE: usize = 16;
 /// Relative difference of the corners above which a pixel is sampled.
 const CALM: f32 = 0.06;
-/// Side of a tile whose rays share a list of facets, px.
-const TILE: usize = 16;
 /// With more facets than this in a tile, the tree is quicker.
 const LONG_LIST: usize = 12;
 /// Step of the light grid, px.
 const LIGHT_STEP: usize = 6;
 /// Every so many nodes are computed first; those between only where these differ.
 const SPARSE: usize = 4;
+/// Side of the squares of a draft, px.
+const DRAFT: usize = 8;
 /// Relative difference of light that counts as none.
 const EVEN: f32 = 0.025;
 
@@ -62,6 +65,8 @@ struct Shot<'a> {
     nodes: Vec<Option<Node>>,
     /// Width of a pixel at depth one.
     pixel: f64,
+    /// Where it is to be exact.
+    near: Near,
 }
 
 /// What the rays of a tile can meet.
@@ -82,34 +87,78 @@ struct Seen {
 
 const NOTHING: Seen = Seen { facet: None, surface: u32::MAX, body: u32::MAX, light: [0.0; 3], colour: [0.0; 3] };
 
-/// Renders a view of a model.
-pub(crate) fn render(model: &Model, ambient: [f32; 3], view: &View) -> Light {
+/// Renders a view of a model: exactly where it is wanted, and as a draft elsewhere.
+pub(crate) fn render(model: &Model, ambient: [f32; 3], view: &View, near: Near) -> Light {
     let lighting = Lighting::of(model, ambient);
     let [width, height] = view.size_px.map(|s| s as usize);
     let rays = Rays::of(view);
     let pixel = rays.pixel_width();
     let columns = (width / LIGHT_STEP + 2).next_multiple_of(SPARSE) + 1;
     let rows = (height / LIGHT_STEP + 2).next_multiple_of(SPARSE) + 1;
-    let mut shot = Shot { model, lighting: &lighting, rays, columns, nodes: Vec::new(), pixel };
+    let mut shot = Shot { model, lighting: &lighting, rays, columns, nodes: Vec::new(), pixel, near };
     shot.nodes = shot.sparse_nodes(rows);
     shot.nodes = (0..columns * rows).into_par_iter().map(|i| shot.full_node(i % columns, i / columns)).collect();
     let mut rgb = vec![[0.0f32; 3]; width * height];
     rgb.par_chunks_mut(TILE * width).enumerate().for_each(|(band, pixels)| {
+        for run in shot.near.drafts(band) {
+            shot.draft(band * TILE, run, pixels, width);
+        }
         let tiles = shot.tiles(band, width);
-        let mut above = shot.corners(&tiles, band * TILE, width);
-        for (row, line) in pixels.chunks_mut(width).enumerate() {
-            let v = band * TILE + row;
-            let below = shot.corners(&tiles, v + 1, width);
-            for (u, out) in line.iter_mut().enumerate() {
-                *out = shot.pixel(&tiles[u / TILE], u, v, &[above[u], above[u + 1], below[u + 1], below[u]]);
-            }
-            above = below;
+        for run in shot.near.runs(band) {
+            shot.exact(&tiles, band * TILE, run, pixels, width);
         }
     });
     Light { width, height, rgb }
 }
 
 impl Shot<'_> {
+    /// The pixels of some columns of a band, each by its own rays.
+    fn exact(&self, tiles: &[Tile], top: usize, columns: Range<usize>, pixels: &mut [Colour], width: usize) {
+        let mut above = self.corners(tiles, top, columns.clone());
+        for (row, line) in pixels.chunks_mut(width).enumerate() {
+            let v = top + row;
+            let below = self.corners(tiles, v + 1, columns.clone());
+            for (i, u) in columns.clone().enumerate() {
+                line[u] = self.pixel(&tiles[u / TILE], u, v, &[above[i], above[i + 1], below[i + 1], below[i]]);
+            }
+            above = below;
+        }
+    }
+
+    /// The same columns in squares of one colour each, that of the ray through its middle.
+    fn draft(&self, top: usize, columns: Range<usize>, pixels: &mut [Colour], width: usize) {
+        let rows = pixels.len() / width;
+        for row in (0..rows).step_by(DRAFT) {
+            for left in columns.clone().step_by(DRAFT) {
+                let (right, bottom) = ((left + DRAFT).min(columns.end), (row + DRAFT).min(rows));
+                let middle = |from: usize, to: usize| 0.5 * (from + to - 1) as f64;
+                let colour = self.glimpse(middle(left, right), middle(top + row, top + bottom));
+                for line in pixels.chunks_mut(width).take(bottom).skip(row) {
+                    line[left..right].fill(colour);
+                }
+            }
+        }
+    }
+
+    /// What a ray sees, by the light of the sparse nodes about it.
+    fn glimpse(&self, u: f64, v: f64) -> Colour {
+        let ray = self.rays.at(u, v);
+        let Some(hit) = self.model.nearest(&ray, None) else { return [0.0; 3] };
+        let (point, normal) = self.place(&ray, &hit);
+        let body = self.model.surface_of(&hit).body;
+        let step = (LIGHT_STEP * SPARSE) as f64;
+        let [i, j] = [u, v].map(|x| (x / step) as usize * SPARSE);
+        let about = [(0, 0), (SPARSE, 0), (0, SPARSE), (SPARSE, SPARSE)];
+        let same = about.iter().filter_map(|(di, dj)| {
+            let node = self.nodes.get((j + dj) * self.columns + i + di).copied().flatten()?;
+            (node.body == body && node.normal.dot(&normal.cast()) > 0.9).then_some(node.light)
+        });
+        let same: Vec<[f32; 3]> = same.collect();
+        let light =
+            if same.is_empty() { self.lighting.falls_on(self.model, &point, &normal) } else { mean(same.into_iter()) };
+        self.radiance(&ray, &hit, &point, &normal, light)
+    }
+
     /// The nodes at whole multiples of the sparse step; the others are empty.
     fn sparse_nodes(&self, rows: usize) -> Vec<Option<Node>> {
         let at = |i: usize| {
@@ -125,6 +174,9 @@ impl Shot<'_> {
         let (i, j) = (column / SPARSE * SPARSE, row / SPARSE * SPARSE);
         if (column, row) == (i, j) {
             return self.nodes[row * self.columns + column];
+        }
+        if !self.near.wants_about(column * LIGHT_STEP, row * LIGHT_STEP, LIGHT_STEP) {
+            return None;
         }
         let (fu, fv) = ((column - i) as f32 / SPARSE as f32, (row - j) as f32 / SPARSE as f32);
         let about = [(0, 0), (SPARSE, 0), (0, SPARSE), (SPARSE, SPARSE)]
@@ -167,20 +219,22 @@ impl Shot<'_> {
         let tile = |i: usize| {
             let left = (i * TILE) as f64 - 0.5;
             let (eye, planes) = self.rays.pyramid([left, top], [left + TILE as f64, top + TILE as f64]);
-            let facets = self.model.within(&eye, &planes);
+            // A tile's last corner is its right neighbour's first.
+            let wanted = self.near.wants(band, i) || (i > 0 && self.near.wants(band, i - 1));
+            let facets = if wanted { self.model.within(&eye, &planes) } else { Vec::new() };
             Tile { short: facets.len() <= LONG_LIST, facets }
         };
         (0..=width / TILE).map(tile).collect()
     }
 
-    fn corners(&self, tiles: &[Tile], v: usize, width: usize) -> Vec<Seen> {
+    fn corners(&self, tiles: &[Tile], v: usize, columns: Range<usize>) -> Vec<Seen> {
         let mut hint = None;
         let corner = |u: usize| {
             let seen = self.look(&tiles[u / TILE], u as f64 - 0.5, v as f64 - 0.5, hint);
             hint = seen.facet;
             seen
         };
-        (0..=width).map(corner).collect()
+        (columns.start..=columns.end).map(corner).collect()
     }
 
     fn look(&self, tile: &Tile, u: f64, v: f64, hint: Option<u32>) -> Seen {

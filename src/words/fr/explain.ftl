@@ -22,13 +22,13 @@ explain-weight =
     }
 explain-gallery = `baywitness gallery { $code } --out DIR` le montre dans un poste inventé : photos et valeurs, sans l’erreur et avec elle.
 explain-unknown = aucun constat n’a le code { $code } : `baywitness explain` les énumère tous
-explain-did-you-mean = aucun constat n’a le code { $code } ; s’agit-il de { $near } ?
+explain-did-you-mean = aucun constat n’a le code { $code } ; s’agit-il de { $near } ?
 explain-exit-code = Code de sortie { $code }
 explain-exit-0 = verify, audit : tous les dossiers sont dans la tolérance. check : intact et signé par un signataire de la liste. plan : tous les contrôles peuvent être décidés. Autres commandes : terminé.
 explain-exit-1 = verify, audit : un dossier est hors tolérance, aucun n’est pire. check : modifié ou mal signé. bay : hors d’une limite.
 explain-exit-2 = Mauvais usage, ou une entrée illisible : un fichier manquant ou abîmé, une photo tronquée. Le message nomme le fichier, l’endroit et le remède.
 explain-exit-3 = verify, audit : un dossier n’est pas prouvé, aucun n’est pire : les photos ne tranchent ni dans un sens ni dans l’autre. check : intact, mais non signé ou d’un signataire absent de la liste. plan : un contrôle ne peut être décidé. camera fit, survey, recheck, bay : inutilisable ou non prouvé.
-explain-exit-4 = verify, audit : un dossier ne peut être mesuré d’après ses photos et doit être photographié de nouveau ; le rapport dit pourquoi.
+explain-exit-4 = verify, audit : un dossier ne peut être mesuré d’après ses photos et doit être photographié de nouveau ; le rapport dit pourquoi.
 
 finding-stand-turned =
     .title = Support tourné
@@ -99,14 +99,14 @@ finding-stand-moved-between-photos =
     .meaning = Les photos ne s’accordent pas sur la place du support par rapport à tout le reste : il était à un endroit pour certaines et à un autre pour les autres.
     .cause = Quelqu’un a frôlé le support, l’a écarté pour passer ou l’a corrigé après la première photo.
     .look = Comparer sur les photos les pieds du support avec une marque au sol, ou l’écart à quelque chose de fixe.
-    .remedy = Que personne ne touche au support ; refaire toutes les photos.
+    .remedy = Que personne ne touche au support ; refaire toutes les photos.
     .scene = Quelqu’un a heurté le support avant la deuxième de quatre photos.
 
 finding-vehicle-moved-between-photos =
     .title = Véhicule déplacé entre les photos
     .meaning = Sur certaines photos, les plaques et l’avant du véhicule sont ailleurs par rapport au sol et au support.
     .cause = Le véhicule a roulé quand le frein a été desserré, quelqu’un est monté, une porte a claqué, ou une feuille de sol a été poussée.
-    .look = Regarder les pneus par rapport à une ligne au sol ; des cales qui ne touchent pas le pneu le laissent rouler.
+    .look = Regarder les pneus par rapport à une ligne au sol ; des cales qui ne touchent pas le pneu le laissent rouler.
     .remedy = Caler les roues, ne laisser monter personne, contrôler de nouveau le support et refaire toutes les photos.
     .scene = Le frein a été desserré entre la deuxième et la troisième photo.
 
@@ -121,8 +121,8 @@ finding-plate-not-seated =
 finding-plates-swapped =
     .title = Plaques ou feuilles interverties
     .meaning = Deux plaques sont chacune sur la roue de l’autre, ou des feuilles de marqueurs sont là où le fichier du jeu en a d’autres, ou tournées.
-    .cause = La plaque gauche et la droite ont été confondues au montage ; ou des feuilles ont été posées au mauvais endroit à la fabrication ou à la réparation du jeu.
-    .look = L’étiquette de chaque plaque nomme sa roue et montre le haut ; comparer les numéros des feuilles avec le plan du jeu.
+    .cause = La plaque gauche et la droite ont été confondues au montage ; ou des feuilles ont été posées au mauvais endroit à la fabrication ou à la réparation du jeu.
+    .look = L’étiquette de chaque plaque nomme sa roue et montre le haut ; comparer les numéros des feuilles avec le plan du jeu.
     .remedy = Remettre chacune à sa place, dans le bon sens, et refaire les photos.
     .scene = Les plaques arrière ont été fixées chacune sur la roue de l’autre.
 
@@ -130,13 +130,13 @@ finding-print-scale-wrong =
     .title = Imprimé à une autre taille
     .meaning = Les marqueurs n’ont pas la taille qu’indique le fichier du jeu, d’après leurs écarts.
     .cause = L’imprimante a ajusté la page à ses marges, ou des feuilles d’un autre jeu ont été montées.
-    .look = Mesurer le carré noir d’un marqueur avec un réglet d’acier, dans les deux sens ; la règle de contrôle de la feuille doit être juste.
+    .look = Mesurer le carré noir d’un marqueur avec un réglet d’acier, dans les deux sens ; la règle de contrôle de la feuille doit être juste.
     .remedy = Imprimer de nouveau à 100 % (sans ajustement à la page), ou inscrire la taille mesurée dans le fichier du jeu.
     .scene = Les marqueurs du support ont été imprimés ajustés à la page.
 
 finding-marker-duplicated =
     .title = Un code deux fois
-    .meaning = Le même code apparaît deux fois sur une photo ; aucun des deux n’a servi.
+    .meaning = Le même code apparaît deux fois sur une photo ; aucun des deux n’a servi.
     .cause = Une impression de trop traîne dans le poste, un miroir ou une surface brillante montre un marqueur, ou deux jeux de mêmes codes sont présents.
     .look = Chercher sur la photo une seconde feuille portant ce numéro, aussi dans les vitres et sur la peinture.
     .remedy = Retirer ou couvrir l’impression de trop et refaire la photo.
@@ -154,7 +154,7 @@ finding-photo-zoomed =
     .title = Photo zoomée
     .meaning = Une photo montre tout plus grand ou plus petit que son appareil ne le peut à la distance focale du fichier d’appareil.
     .cause = Deux doigts sur l’écran, le changement d’objectif automatique du téléphone, ou un recadrage enregistré à l’ancienne taille.
-    .look = La galerie du téléphone montre le zoom ou la distance focale dans les détails de la photo ; l’image montre moins du poste que ses voisines.
+    .look = La galerie du téléphone montre le zoom ou la distance focale dans les détails de la photo ; l’image montre moins du poste que ses voisines.
     .remedy = Régler l’appareil sur son objectif simple 1x et refaire la photo.
     .scene = Une photo sur quatre a été prise avec le zoom numérique.
 
@@ -187,13 +187,13 @@ finding-photo-light-changed =
     .meaning = Le téléphone a éclairci des zones sombres et assombri des zones claires, si bien que les bords des marqueurs sont moins bien connus.
     .cause = HDR, mode nuit, optimisation de scène ou un filtre, ou une lumière forte à côté d’une ombre profonde, qui y amène les téléphones.
     .look = Agrandir un marqueur : près des bords, le blanc est plus clair et le noir plus sombre qu’au milieu des carrés.
-    .remedy = Couper HDR, mode nuit et optimisation de scène, ou prendre une image brute et la développer simplement ; éclairer le poste plus régulièrement ; prendre une photo de plus ou s’approcher.
+    .remedy = Couper HDR, mode nuit et optimisation de scène, ou prendre une image brute et la développer simplement ; éclairer le poste plus régulièrement ; prendre une photo de plus ou s’approcher.
     .scene = Le téléphone a éclairci le sombre et assombri le clair, d’un endroit à l’autre, sur chaque photo.
 
 finding-photo-reused =
     .title = Photo utilisée deux fois
     .meaning = Deux des photos sont la même image, peut-être réencodée, recadrée ou en miroir.
-    .cause = Un fichier a été copié sous un autre nom, envoyé deux fois, ou retouché pour passer pour une deuxième photo ; ou l’appareil était sur un trépied.
+    .cause = Un fichier a été copié sous un autre nom, envoyé deux fois, ou retouché pour passer pour une deuxième photo ; ou l’appareil était sur un trépied.
     .look = Superposer les deux images : tout coïncide, y compris les personnes et les ombres.
     .remedy = Prendre la deuxième photo d’un autre endroit.
     .scene = La première photo a été enregistrée de nouveau comme quatrième.
@@ -210,22 +210,22 @@ finding-carrier-not-seen =
     .title = Non vu
     .meaning = Une partie du jeu de marqueurs n’est sur aucune photo utilisable, ou seulement de façon que deux positions conviennent aussi bien.
     .cause = Elle était derrière quelque chose, hors de l’image, trop loin ou vue par la tranche.
-    .look = Ouvrir les photos : au moins deux de ses marqueurs sont-ils entiers, nets et plus grands qu’un ongle de pouce ?
+    .look = Ouvrir les photos : au moins deux de ses marqueurs sont-ils entiers, nets et plus grands qu’un ongle de pouce ?
     .remedy = Prendre une photo de plus qui la montre avec deux autres parties du jeu.
     .scene = Une feuille de sol n’a pas été posée.
 
 finding-floor-not-level =
     .title = Sol qui n’est pas un seul plan
     .meaning = Le sol se brise entre le véhicule et le support, ou une feuille n’y est pas à plat.
-    .cause = Un caniveau, une rampe, un joint entre dalles, une feuille gondolée ou soulevée ; ou la hauteur de moyeu saisie est fausse.
-    .look = Poser une règle de maçon ou un niveau à eau en travers du poste ; appuyer sur les coins de la feuille.
-    .remedy = Aplatir la feuille ; si le sol est en cause, utiliser un poste de niveau.
+    .cause = Un caniveau, une rampe, un joint entre dalles, une feuille gondolée ou soulevée ; ou la hauteur de moyeu saisie est fausse.
+    .look = Poser une règle de maçon ou un niveau à eau en travers du poste ; appuyer sur les coins de la feuille.
+    .remedy = Aplatir la feuille ; si le sol est en cause, utiliser un poste de niveau.
     .scene = Le sol monte devant le véhicule.
 
 finding-steering-not-straight =
     .title = Direction pas droite
     .meaning = Les roues avant pointent d’un côté de l’axe médian.
-    .cause = Le volant était braqué au stationnement, ou a bougé quand quelqu’un est descendu ; ou il n’est pas centré en ligne droite.
+    .cause = Le volant était braqué au stationnement, ou a bougé quand quelqu’un est descendu ; ou il n’est pas centré en ligne droite.
     .look = Les branches du volant, et l’écart entre pneu avant et aile de chaque côté.
     .remedy = Faire rouler le véhicule tout droit sur quelques mètres, centrer la direction, contrôler de nouveau le support et refaire les photos.
     .scene = Les roues avant ne sont pas droites.
@@ -235,23 +235,23 @@ finding-weak-geometry =
     .meaning = Avec ces photos, on ne pourrait prouver d’aucune position du support qu’elle est dans une tolérance, ou la réponse dépend d’une photo ou d’un porte-marqueurs plus que son incertitude ne l’admet.
     .cause = Trop peu de photos, toutes d’un côté, des plaques sur deux roues seulement, ou des marqueurs petits et éloignés.
     .look = Le tableau d’incertitude du rapport montre d’où vient la plus grande part.
-    .remedy = Ajouter des photos plus écartées qui montrent les deux volets des plaques ; si deux roues seulement portent des plaques, en mettre sur les quatre.
+    .remedy = Ajouter des photos plus écartées qui montrent les deux volets des plaques ; si deux roues seulement portent des plaques, en mettre sur les quatre.
     .scene = La fiche exige une tolérance plus petite que ce que ces photos peuvent prouver.
 
 finding-wrong-datum-suspected =
     .title = Point de référence sans doute faux
     .meaning = Une valeur très éloignée serait juste si elle avait été mesurée depuis un autre point, de l’autre côté, avec un autre signe ou une autre unité, ou pour une autre étape.
-    .cause = Mesuré depuis l’emblème, le pare-chocs ou l’essieu au lieu du point de référence, jusqu’au mât au lieu de la face, jusqu’au bord du panneau au lieu de son centre ; décalage pris du mauvais côté ; chiffres intervertis ; fiche lue dans la mauvaise colonne.
+    .cause = Mesuré depuis l’emblème, le pare-chocs ou l’essieu au lieu du point de référence, jusqu’au mât au lieu de la face, jusqu’au bord du panneau au lieu de son centre ; décalage pris du mauvais côté ; chiffres intervertis ; fiche lue dans la mauvaise colonne.
     .look = Relire la ligne de la fiche, à voix haute, le doigt sur le point du véhicule qu’elle nomme.
-    .remedy = Placer le support selon le bon point, le bon signe et la bonne unité ; le soupçon ne change pas les valeurs du rapport.
+    .remedy = Placer le support selon le bon point, le bon signe et la bonne unité ; le soupçon ne change pas les valeurs du rapport.
     .scene = Le décalage de 60 mm du capteur a été pris de l’autre côté.
 
 finding-reading-disagrees =
     .title = Relevé en désaccord
     .meaning = Une valeur relevée au véhicule et les photos s’excluent dans leurs incertitudes. Si le relevé a servi au résultat, il arrête le dossier.
-    .cause = On a relevé à un autre point, des chiffres ont été intervertis à la saisie, le laser n’était pas d’équerre ou le mètre ruban pendait ; ou les photos sont fausses.
+    .cause = On a relevé à un autre point, des chiffres ont été intervertis à la saisie, le laser n’était pas d’équerre ou le mètre ruban pendait ; ou les photos sont fausses.
     .look = Relever de nouveau, au point que nomme la fiche, et lire à voix haute ce qui est saisi.
-    .remedy = Corriger le relevé ou trouver le point où il a été pris ; s’il se confirme, refaire les photos.
+    .remedy = Corriger le relevé ou trouver le point où il a été pris ; s’il se confirme, refaire les photos.
     .scene = Le laser a été tenu contre un autre point du véhicule.
 
 finding-times-out-of-order =
@@ -259,7 +259,7 @@ finding-times-out-of-order =
     .meaning = D’après leurs propres horloges, les photos, le dossier et le calibrage ne se suivent pas comme ils le devraient.
     .cause = Des photos d’un dossier antérieur ont été choisies, le calibrage a eu lieu avant les photos, ou l’horloge d’un appareil est fausse.
     .look = Comparer les heures du rapport avec le rapport de diagnostic et l’horloge murale.
-    .remedy = Mettre les horloges à l’heure ; si les photos sont vraiment d’un autre moment, en prendre de nouvelles.
+    .remedy = Mettre les horloges à l’heure ; si les photos sont vraiment d’un autre moment, en prendre de nouvelles.
     .scene = Le calibrage a eu lieu une demi-heure avant les photos.
 
 finding-photo-of-another-day =
@@ -267,15 +267,15 @@ finding-photo-of-another-day =
     .meaning = D’après ses propres données, la photo a été prise un autre jour que le dossier. Cela ne prouve pas qu’il en fut ainsi.
     .cause = Une photo d’un dossier antérieur a été choisie, le dossier a été écrit des jours plus tard, ou la date du téléphone est fausse.
     .look = Comparer la date dans la galerie du téléphone avec celle du dossier, et le véhicule de la photo avec celui du dossier.
-    .remedy = Utiliser les photos de ce dossier ; régler la date du téléphone et lui laisser noter son fuseau horaire.
-    .scene = Une photo sur quatre est de la veille ; aucune n’indique son fuseau horaire.
+    .remedy = Utiliser les photos de ce dossier ; régler la date du téléphone et lui laisser noter son fuseau horaire.
+    .scene = Une photo sur quatre est de la veille ; aucune n’indique son fuseau horaire.
 
 finding-photo-edited =
     .title = Photo écrite par un programme
     .meaning = Le fichier porte les traces d’un programme qui l’a écrit après l’appareil. Cela ne prouve pas que l’image ait été modifiée.
     .cause = La photo a été tournée, recadrée ou améliorée dans une galerie ou un éditeur, ou exportée d’une application au lieu d’être copiée.
     .look = Comparer avec l’original sur le téléphone : ses détails indiquent l’heure de la prise et le programme qui l’a écrit.
-    .remedy = Copier le fichier original depuis le téléphone et vérifier de nouveau ; mettre de côté celui qui a été retouché.
+    .remedy = Copier le fichier original depuis le téléphone et vérifier de nouveau ; mettre de côté celui qui a été retouché.
     .scene = Une photo sur quatre est passée par un programme qui se nomme dans ses données.
 
 finding-thumbnail-differs =
@@ -283,8 +283,8 @@ finding-thumbnail-differs =
     .meaning = La petite image que l’appareil a mise dans le fichier ne montre pas ce que montre la photo. Cela ne prouve pas une intention.
     .cause = Un programme a remplacé ou recadré l’image et laissé l’ancienne vignette, ou un appareil en a écrit une fausse.
     .look = Ouvrir la vignette avec une visionneuse de données de photos et la mettre à côté de la photo.
-    .remedy = Fournir le fichier original du téléphone ; s’il est perdu, refaire la photo.
-    .scene = La vignette de la deuxième photo est celle de la troisième ; les autres ont la leur.
+    .remedy = Fournir le fichier original du téléphone ; s’il est perdu, refaire la photo.
+    .scene = La vignette de la deuxième photo est celle de la troisième ; les autres ont la leur.
 
 finding-photo-rendered =
     .title = Image de synthèse
@@ -323,7 +323,7 @@ finding-focal-length-contradicts =
     .meaning = Les données de la photo indiquent un angle de vue que l’image n’a pas. Cela ne prouve pas une intention.
     .cause = L’image a été recadrée et agrandie, des données ont été copiées d’une autre photo, ou l’appareil écrit une valeur fausse.
     .look = Prendre une nouvelle photo avec le même appareil et le même objectif, et comparer la valeur dans ses détails.
-    .remedy = Fournir le fichier original ; si l’appareil écrit toujours cette valeur, le noter dans le dossier.
+    .remedy = Fournir le fichier original ; si l’appareil écrit toujours cette valeur, le noter dans le dossier.
     .scene = Les données d’une photo indiquent une distance focale plus longue que celle utilisée.
 
 finding-markers-of-another-kit =
@@ -331,14 +331,14 @@ finding-markers-of-another-kit =
     .meaning = Les photos montrent des marqueurs que le jeu du dossier n’a pas. Ils ont été laissés de côté, et ce qui a été mesuré avec les autres est bon.
     .cause = Un second jeu ou une mire d’appareil est dans le poste, ou le dossier nomme un autre jeu que celui utilisé.
     .look = Chercher les numéros du message sur les photos et sur les pages de garde des jeux.
-    .remedy = Nommer dans le dossier le jeu utilisé ; ranger les autres pour que personne ne confonde les porte-marqueurs.
+    .remedy = Nommer dans le dossier le jeu utilisé ; ranger les autres pour que personne ne confonde les porte-marqueurs.
     .scene = Des marqueurs d’un second jeu sont accrochés dans le poste.
 
 finding-card-not-seen =
     .title = La carte du dossier n’est sur aucune photo
     .meaning = Le dossier a une carte à usage unique, et aucune photo ne montre tous ses marqueurs : rien ne prouve donc que les photos ont été prises pour lui.
     .cause = La carte était à plat ou trop loin, quelque chose était devant, ou les photos sont plus anciennes que la carte.
-    .look = Ouvrir les photos : la carte est-elle debout et aussi grande que le marqueur d’une plaque de roue ?
+    .look = Ouvrir les photos : la carte est-elle debout et aussi grande que le marqueur d’une plaque de roue ?
     .remedy = Mettre la carte debout là où les photos la montrent, sur le capot ou à côté du support, et prendre une photo de plus.
     .scene = La carte du dossier a été oubliée au bureau.
 
@@ -382,27 +382,27 @@ finding-not-checked =
     .remedy = Ajouter un contrôle à la fiche, ou renoncer à la grandeur en donnant un motif.
     .scene = La fiche ne contrôle pas la mise à niveau et n’y renonce pas non plus.
 
-## Comment cherchent les règles : pourquoi cela compte ; comment on trouve, le taux de fausses alarmes, ce qui n'est pas vu.
+## Comment cherchent les règles : pourquoi cela compte ; comment on trouve, le taux de fausses alarmes, ce qui n'est pas vu.
 
 finding-rule-stand-misplaced =
     .rationale = Le capteur apprend la position du support comme celle du véhicule : son erreur est celle du support.
-    .method = Un contrôle hors de sa tolérance selon la règle de décision de la fiche ; son taux de fausses alarmes est celui de la règle.
+    .method = Un contrôle hors de sa tolérance selon la règle de décision de la fiche ; son taux de fausses alarmes est celui de la règle.
 
 finding-rule-something-moved =
     .rationale = Toutes les photos sont mesurées ensemble. Un support heurté entre deux d’entre elles se trouve là où aucune ne le montre.
-    .method = Test du score (Rao 1948) d’une pose propre d’un corps, ou d’un décalage commun, dans la direction des roues, de tout ce qui est sur le véhicule, sur certaines photos : chaque coupure de la série et chaque photo seule ; pour des photos d’avant et d’après un déplacement du support, aussi de tout pas du véhicule sur le sol. De toutes les explications possibles, celle-ci doit être la meilleure, avec une probabilité de hasard inférieure à 1e-4 dans un dossier sans défaut, et dépasser 2,5 mm ou 0,12° (véhicule : 1,5 mm). Les photos doivent aussi être liées par d’autres corps : un corps qui est le seul commun à deux photos n’a pas de redondance.
+    .method = Test du score (Rao 1948) d’une pose propre d’un corps, ou d’un décalage commun, dans la direction des roues, de tout ce qui est sur le véhicule, sur certaines photos : chaque coupure de la série et chaque photo seule ; pour des photos d’avant et d’après un déplacement du support, aussi de tout pas du véhicule sur le sol. De toutes les explications possibles, celle-ci doit être la meilleure, avec une probabilité de hasard inférieure à 1e-4 dans un dossier sans défaut, et dépasser 2,5 mm ou 0,12° (véhicule : 1,5 mm). Les photos doivent aussi être liées par d’autres corps : un corps qui est le seul commun à deux photos n’a pas de redondance.
 
 finding-rule-sheet-slid =
     .rationale = Qui déplace un support marche sur les feuilles. Les photos d’avant et d’après le déplacement sont liées par feuilles et plaques : si l’une a bougé, personne ne sait ce qui a bougé encore.
-    .method = Une feuille dont aucun coin n’a servi sur une photo, mais bien sur des photos entre d’autres déplacements du support : on y ajuste son glissement au sol (deux coordonnées, une rotation). C’est un coup de pied si un coin est parti à plus de 2,5 mm et que le reste est inférieur à 0,2 px ou à un septième de l’écart ; une ombre ou une botte ne conserve pas la forme de l’impression. Les feuilles utilisées sont vues par la recherche de ce qui a bougé entre les photos.
+    .method = Une feuille dont aucun coin n’a servi sur une photo, mais bien sur des photos entre d’autres déplacements du support : on y ajuste son glissement au sol (deux coordonnées, une rotation). C’est un coup de pied si un coin est parti à plus de 2,5 mm et que le reste est inférieur à 0,2 px ou à un septième de l’écart ; une ombre ou une botte ne conserve pas la forme de l’impression. Les feuilles utilisées sont vues par la recherche de ce qui a bougé entre les photos.
 
 finding-rule-phases-differ =
     .rationale = Des photos d’avant et d’après le calibrage prouvent que rien n’a bougé pendant qu’il durait.
-    .method = Une seule compensation où support et plaques ont une pose par phase sur les mêmes feuilles de sol ; la différence rapportée à sa propre covariance (test de Wald), probabilité de hasard inférieure à 1e-4 et plus de 2,5 mm ou 0,12°. Si elle est trouvée, les contrôles sont ceux des photos d’avant.
+    .method = Une seule compensation où support et plaques ont une pose par phase sur les mêmes feuilles de sol ; la différence rapportée à sa propre covariance (test de Wald), probabilité de hasard inférieure à 1e-4 et plus de 2,5 mm ou 0,12°. Si elle est trouvée, les contrôles sont ceux des photos d’avant.
 
 finding-rule-plates-swapped =
-    .rationale = Chaque plaque appartient à un côté du véhicule, chaque feuille à sa place sur le porte-marqueurs ; interverties, elles mesurent un autre corps.
-    .method = La plaque gauche doit être à gauche de la ligne des roues arrière au support, l’avant devant l’arrière du même côté, et le haut de chaque plaque doit pointer vers le haut. Feuilles : sur chaque photo un marqueur est là où le jeu en met un autre, quatre fois plus près que de sa propre place, ou à sa place mais tourné. Exact ; pas de fausse alarme. Les feuilles de sol qui sont des corps à part peuvent être n’importe où : les intervertir ne change rien.
+    .rationale = Chaque plaque appartient à un côté du véhicule, chaque feuille à sa place sur le porte-marqueurs ; interverties, elles mesurent un autre corps.
+    .method = La plaque gauche doit être à gauche de la ligne des roues arrière au support, l’avant devant l’arrière du même côté, et le haut de chaque plaque doit pointer vers le haut. Feuilles : sur chaque photo un marqueur est là où le jeu en met un autre, quatre fois plus près que de sa propre place, ou à sa place mais tourné. Exact ; pas de fausse alarme. Les feuilles de sol qui sont des corps à part peuvent être n’importe où : les intervertir ne change rien.
 
 finding-rule-plate-not-seated =
     .rationale = Une plaque qui n’est pas bien à plat sur sa roue pointe ailleurs que la roue : axe de poussée et parallélisme suivent la plaque.
@@ -410,39 +410,39 @@ finding-rule-plate-not-seated =
 
 finding-rule-print-scale-wrong =
     .rationale = Une impression à 97 % fait paraître son porte-marqueurs 3 % plus loin.
-    .method = Test du score d’un facteur sur les tailles de tous les marqueurs d’un porte-marqueurs, et d’un sur tous les marqueurs. Le facteur commun à tous se distingue de la distance focale par le seul écart des marqueurs sur un porte-marqueurs ; si cela ne suffit pas, l’explication rivale est nommée. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 0,3 %. Non vu : un porte-marqueurs à un seul marqueur dont rien d’autre ne fixe la distance.
+    .method = Test du score d’un facteur sur les tailles de tous les marqueurs d’un porte-marqueurs, et d’un sur tous les marqueurs. Le facteur commun à tous se distingue de la distance focale par le seul écart des marqueurs sur un porte-marqueurs ; si cela ne suffit pas, l’explication rivale est nommée. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 0,3 %. Non vu : un porte-marqueurs à un seul marqueur dont rien d’autre ne fixe la distance.
 
 finding-rule-camera-mismatch =
-    .rationale = Un fichier d’appareil vaut pour un objectif d’un appareil ; à travers un autre, les droites se courbent autrement et tout se décale.
-    .method = EXIF contre le fichier d’appareil : exact, là où les deux disent quelque chose. Par compensation : un facteur de focale commun à toutes les photos d’une caméra, écarté de plus de 1 % ; ou le test du score d’un objectif libre (distances focales, point principal, distorsion) comme meilleure explication avec une probabilité de hasard inférieure à 1e-4, si les résidus dépassent le double de ce que déclare le détecteur. Le même test sur l’objectif d’une seule photo révèle un autre téléphone du même modèle, ce qu’EXIF ne peut pas. Une image en miroir : exact. Un autre appareil de même objectif n’est pas vu.
+    .rationale = Un fichier d’appareil vaut pour un objectif d’un appareil ; à travers un autre, les droites se courbent autrement et tout se décale.
+    .method = EXIF contre le fichier d’appareil : exact, là où les deux disent quelque chose. Par compensation : un facteur de focale commun à toutes les photos d’une caméra, écarté de plus de 1 % ; ou le test du score d’un objectif libre (distances focales, point principal, distorsion) comme meilleure explication avec une probabilité de hasard inférieure à 1e-4, si les résidus dépassent le double de ce que déclare le détecteur. Le même test sur l’objectif d’une seule photo révèle un autre téléphone du même modèle, ce qu’EXIF ne peut pas. Une image en miroir : exact. Un autre appareil de même objectif n’est pas vu.
 
 finding-rule-photo-zoomed =
-    .rationale = Le fichier d’appareil vaut pour une distance focale ; une photo zoomée fait tout paraître plus près.
+    .rationale = Le fichier d’appareil vaut pour une distance focale ; une photo zoomée fait tout paraître plus près.
     .method = Zoom numérique dans EXIF supérieur à 1,02, ou distance focale résolue d’une photo écartée de plus de 1 % et de cinq incertitudes types de sa valeur a priori (probabilité de hasard 6e-7), ou test du score d’une distance focale libre comme meilleure explication (probabilité de hasard inférieure à 1e-4). Si toutes les photos s’écartent du même facteur, c’est `camera-mismatch`.
 
 finding-rule-photo-resized =
-    .rationale = Un fichier d’appareil vaut pour une grille de pixels ; une photo mise à l’échelle a perdu des pixels et ne convient à aucun fichier d’appareil.
-    .method = Taille enregistrée contre le fichier d’appareil, et contre la taille qu’indique l’EXIF de la photo elle-même. Exact ; une photo réduite, agrandie de nouveau et privée de son EXIF ne se remarque que comme floue.
+    .rationale = Un fichier d’appareil vaut pour une grille de pixels ; une photo mise à l’échelle a perdu des pixels et ne convient à aucun fichier d’appareil.
+    .method = Taille enregistrée contre le fichier d’appareil, et contre la taille qu’indique l’EXIF de la photo elle-même. Exact ; une photo réduite, agrandie de nouveau et privée de son EXIF ne se remarque que comme floue.
 
 finding-rule-photo-reused =
-    .rationale = Deux photos prouvent quelque chose parce que chacune pourrait contredire l’autre ; une copie s’accorde avec elle-même.
-    .method = Mêmes octets ; ou les coins des marqueurs communs à deux photos (deux marqueurs ou plus) sont images affines les uns des autres à 1 px près : c’est une copie réencodée, mise à l’échelle ou recadrée, aussi en miroir. De deux endroits d’un poste, le résidu est de dizaines de pixels ; il n’y a donc pas de fausse alarme, sauf pour un appareil sur trépied : cela aussi n’est qu’une photo, à moins que le support n’ait été déplacé entre-temps et que les photos le montrent : prises à un autre moment selon leurs propres données, ou le support ailleurs par rapport à tout le reste de plus de 0,1 px et de trois fois le résidu de l’application.
+    .rationale = Deux photos prouvent quelque chose parce que chacune pourrait contredire l’autre ; une copie s’accorde avec elle-même.
+    .method = Mêmes octets ; ou les coins des marqueurs communs à deux photos (deux marqueurs ou plus) sont images affines les uns des autres à 1 px près : c’est une copie réencodée, mise à l’échelle ou recadrée, aussi en miroir. De deux endroits d’un poste, le résidu est de dizaines de pixels ; il n’y a donc pas de fausse alarme, sauf pour un appareil sur trépied : cela aussi n’est qu’une photo, à moins que le support n’ait été déplacé entre-temps et que les photos le montrent : prises à un autre moment selon leurs propres données, ou le support ailleurs par rapport à tout le reste de plus de 0,1 px et de trois fois le résidu de l’application.
 
 finding-rule-photo-blurred =
     .rationale = Le flou coûte de l’exactitude, et celui d’une main qui bouge n’est pas le même dans toutes les directions : il décale les bords.
-    .method = Médiane du flou ajusté des marqueurs de la photo : plus de 1,8 px, ou plus de 1,2 px et le double de la photo la plus nette. Si aucun marqueur n’a été trouvé : de chaque montée de 40 niveaux en 32 px, la part contenue dans 4 px ; la moitié a moins de 0,5, en largeur ou en hauteur, et de telles montées se trouvent dans vingt au moins de ses 64 parties. Un mur uni ou une ombre douce n’est pas dit flou : il en a trop peu.
+    .method = Médiane du flou ajusté des marqueurs de la photo : plus de 1,8 px, ou plus de 1,2 px et le double de la photo la plus nette. Si aucun marqueur n’a été trouvé : de chaque montée de 40 niveaux en 32 px, la part contenue dans 4 px ; la moitié a moins de 0,5, en largeur ou en hauteur, et de telles montées se trouvent dans vingt au moins de ses 64 parties. Un mur uni ou une ombre douce n’est pas dit flou : il en a trop peu.
 
 finding-rule-photo-badly-lit =
     .rationale = Un reflet avale le noir, le blanc brûlé déborde de ses bords, l’obscurité est du bruit : les bords bougent ou se perdent.
-    .method = Éblouissement : un marqueur que les poses résolues placent dans l’image, face à l’appareil et assez grand, n’a pas été trouvé ou a perdu des coins, alors qu’un voisin de la même face a été trouvé et que le support ne peut pas le cacher, et plus de 0,45 de sa surface est saturée (l’impression seule atteint 0,4). Brûlé : plus d’un tiers de la surface de la moitié des marqueurs est saturé. Sombre : la moitié des marqueurs a un contraste inférieur à 0,12 ; ou aucun marqueur n’a été trouvé et moins d’un centième de l’image dépasse le niveau 48 sur 255. Tout est exact sur l’image ; un marqueur devant lequel quelqu’un se tient n’est pas un éblouissement.
+    .method = Éblouissement : un marqueur que les poses résolues placent dans l’image, face à l’appareil et assez grand, n’a pas été trouvé ou a perdu des coins, alors qu’un voisin de la même face a été trouvé et que le support ne peut pas le cacher, et plus de 0,45 de sa surface est saturée (l’impression seule atteint 0,4). Brûlé : plus d’un tiers de la surface de la moitié des marqueurs est saturé. Sombre : la moitié des marqueurs a un contraste inférieur à 0,12 ; ou aucun marqueur n’a été trouvé et moins d’un centième de l’image dépasse le niveau 48 sur 255. Tout est exact sur l’image ; un marqueur devant lequel quelqu’un se tient n’est pas un éblouissement.
 
 finding-rule-photo-light-changed =
-    .rationale = Les téléphones éclaircissent le sombre et assombrissent le clair d’un endroit à l’autre (HDR, mappage tonal). Ce qui mène à un bord déforme alors ce qui montre où il est ; les coins sont donc moins bien connus que sur une photo développée simplement.
-    .method = Chaque marqueur de 60 px ou plus est divisé en parcelles de 7 px ; sur toutes les parcelles de la photo, le logarithme du gain se disperse de plus de 0,02 au-delà de ce qu’explique le bruit (des photos très modifiées de vérité connue montrent 0,05 à 0,09). Des gains de grain plus fin, et des photos dont tous les marqueurs sont plus petits, ne sont pas vus. Alerte si un contrôle n’est pas prouvé, sinon note. Il ne dégrade rien par lui-même : les incertitudes le contiennent.
+    .rationale = Les téléphones éclaircissent le sombre et assombrissent le clair d’un endroit à l’autre (HDR, mappage tonal). Ce qui mène à un bord déforme alors ce qui montre où il est ; les coins sont donc moins bien connus que sur une photo développée simplement.
+    .method = Chaque marqueur de 60 px ou plus est divisé en parcelles de 7 px ; sur toutes les parcelles de la photo, le logarithme du gain se disperse de plus de 0,02 au-delà de ce qu’explique le bruit (des photos très modifiées de vérité connue montrent 0,05 à 0,09). Des gains de grain plus fin, et des photos dont tous les marqueurs sont plus petits, ne sont pas vus. Alerte si un contrôle n’est pas prouvé, sinon note. Il ne dégrade rien par lui-même : les incertitudes le contiennent.
 
 finding-rule-photos-too-alike =
-    .rationale = Les distances viennent de ce qu’on regarde la même chose de plusieurs endroits ; deux photos d’un endroit sont une photo.
-    .method = Angle entre les lignes de visée du support à deux appareils inférieur à 5 degrés. Exact ; pas de fausse alarme.
+    .rationale = Les distances viennent de ce qu’on regarde la même chose de plusieurs endroits ; deux photos d’un endroit sont une photo.
+    .method = Angle entre les lignes de visée du support à deux appareils inférieur à 5 degrés. Exact ; pas de fausse alarme.
 
 finding-rule-floor-not-level =
     .rationale = Hauteur, inclinaison et niveau se rapportent au sol. S’il se brise entre véhicule et support, un tel plan n’existe pas.
@@ -450,7 +450,7 @@ finding-rule-floor-not-level =
 
 finding-rule-carrier-not-seen =
     .rationale = Ce qu’aucune photo ne montre ne fait pas partie de la preuve.
-    .method = Aucune photo liée aux autres ne montre deux coins utilisables du porte-marqueurs, ou un porte-marqueurs plat convient aussi bien dans deux poses. Exact ; pas de fausse alarme.
+    .method = Aucune photo liée aux autres ne montre deux coins utilisables du porte-marqueurs, ou un porte-marqueurs plat convient aussi bien dans deux poses. Exact ; pas de fausse alarme.
 
 finding-rule-steering-not-straight =
     .rationale = Les procédures exigent des roues droites : une roue braquée décale le véhicule sur ses pneus, et l’angle de braquage entre dans bien des calibrages.
@@ -458,15 +458,15 @@ finding-rule-steering-not-straight =
 
 finding-rule-wrong-datum-suspected =
     .rationale = Un support écarté exactement d’une erreur connue a été placé avec soin, selon une fausse valeur : nommer l’erreur évite de tout remesurer.
-    .method = Un contrôle hors tolérance de plus du double de sa tolérance est essayé avec les autres points de référence (avant du véhicule, essieux, ceux de la fiche), les autres lignes de référence, l’angle de poussée de signe contraire, l’autre côté, le signe inversé, la valeur nominale d’une autre étape, zéro, des pouces pour des mm, des chiffres intervertis, l’angle complémentaire, un autre plan du support, son bord pour son centre. Nommé si le reste est inférieur à l’incertitude élargie plus la moitié de la tolérance, et à un quart de l’écart ; jamais appliqué. Par hasard, un écart d’environ 100 mm convient à l’un d’eux dans quelque 10 % des cas : c’est un indice.
+    .method = Un contrôle hors tolérance de plus du double de sa tolérance est essayé avec les autres points de référence (avant du véhicule, essieux, ceux de la fiche), les autres lignes de référence, l’angle de poussée de signe contraire, l’autre côté, le signe inversé, la valeur nominale d’une autre étape, zéro, des pouces pour des mm, des chiffres intervertis, l’angle complémentaire, un autre plan du support, son bord pour son centre. Nommé si le reste est inférieur à l’incertitude élargie plus la moitié de la tolérance, et à un quart de l’écart ; jamais appliqué. Par hasard, un écart d’environ 100 mm convient à l’un d’eux dans quelque 10 % des cas : c’est un indice.
 
 finding-rule-reading-disagrees =
     .rationale = Deux instruments indépendants en désaccord au-delà de leurs incertitudes : l’un d’eux, ou une saisie, est faux.
     .method = E_n selon ISO/IEC 17043 supérieur à 1 : avec des incertitudes justes, une paire sur vingt-deux environ au plus, moins si les deux comptent.
 
 finding-rule-marker-duplicated =
-    .rationale = Personne ne peut dire lequel de deux marqueurs égaux appartient au jeu ; les deux sont laissés de côté.
-    .method = Un même numéro du jeu vu deux fois sur une photo. Exact ; une impression de trop qui traîne suffit.
+    .rationale = Personne ne peut dire lequel de deux marqueurs égaux appartient au jeu ; les deux sont laissés de côté.
+    .method = Un même numéro du jeu vu deux fois sur une photo. Exact ; une impression de trop qui traîne suffit.
 
 finding-rule-weak-geometry =
     .rationale = Si l’incertitude dépasse ce que la tolérance permet, aucune position du support ne pourrait être prouvée.
@@ -474,15 +474,15 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Les photos prouvent où était le support quand elles ont été prises, pas une heure plus tard.
-    .method = Heures qui indiquent leur décalage avec UTC : photos d’un dossier (de chaque phase, s’il en a deux) à moins d’une heure les unes des autres, celles d’avant à moins d’une heure du `taken` du dossier et pas après le calibrage, celles d’après pas avant lui, et toutes celles d’avant antérieures à toutes celles d’après. Exact, autant que les horloges le sont ; une heure sans décalage ne peut être contrôlée et est laissée de côté.
+    .method = Heures qui indiquent leur décalage avec UTC : photos d’un dossier (de chaque phase, s’il en a deux) à moins d’une heure les unes des autres, celles d’avant à moins d’une heure du `taken` du dossier et pas après le calibrage, celles d’après pas avant lui, et toutes celles d’avant antérieures à toutes celles d’après. Exact, autant que les horloges le sont ; une heure sans décalage ne peut être contrôlée et est laissée de côté.
 
 finding-rule-other-day =
     .rationale = Une photo de la semaine dernière montre où était le support la semaine dernière.
-    .method = Pour les photos dont les données n’indiquent pas de décalage avec UTC : leur heure locale contre celle du dossier, sinon contre celle de la première photo de ce genre, toutes deux telles qu’écrites : plus de 14 h d’écart et une autre date. Les heures avec décalage sont comparées à la minute par `times-out-of-order`. Une horloge mal réglée, ou un téléphone à l’heure d’un autre continent, a le même aspect ; une horloge reculée exprès n’est pas vue.
+    .method = Pour les photos dont les données n’indiquent pas de décalage avec UTC : leur heure locale contre celle du dossier, sinon contre celle de la première photo de ce genre, toutes deux telles qu’écrites : plus de 14 h d’écart et une autre date. Les heures avec décalage sont comparées à la minute par `times-out-of-order`. Une horloge mal réglée, ou un téléphone à l’heure d’un autre continent, a le même aspect ; une horloge reculée exprès n’est pas vue.
 
 finding-rule-photo-edited =
-    .rationale = Ce qui a été mesuré est l’image du fichier ; un programme qui l’a réécrit peut avoir changé plus que son orientation.
-    .method = Traces que laissent les programmes de retouche et non les appareils : un programme de traitement nommé dans les données, le bloc de données d’un éditeur, un historique de retouches, une heure d’écriture plus d’une minute après la prise, des attestations de contenu qui ne correspondent pas aux octets ou énumèrent elles-mêmes des retouches (si le programme a été construit avec elles). La vignette contre l’image : corrélation sur 24 × 18 cellules inférieure à 0,85 dans la meilleure de quatre orientations, bandes noires et côtés plus longs retirés. Les tables de compression ne sont nommées qu’à côté d’autres traces : les téléphones utilisent aussi celles de la norme. Une retouche sans trace, ou d’une petite partie de l’image, n’est pas vue ; une rotation ou un renommage anodins dans une galerie peuvent en laisser une.
+    .rationale = Ce qui a été mesuré est l’image du fichier ; un programme qui l’a réécrit peut avoir changé plus que son orientation.
+    .method = Traces que laissent les programmes de retouche et non les appareils : un programme de traitement nommé dans les données, le bloc de données d’un éditeur, un historique de retouches, une heure d’écriture plus d’une minute après la prise, des attestations de contenu qui ne correspondent pas aux octets ou énumèrent elles-mêmes des retouches (si le programme a été construit avec elles). La vignette contre l’image : corrélation sur 24 × 18 cellules inférieure à 0,85 dans la meilleure de quatre orientations, bandes noires et côtés plus longs retirés. Les tables de compression ne sont nommées qu’à côté d’autres traces : les téléphones utilisent aussi celles de la norme. Une retouche sans trace, ou d’une petite partie de l’image, n’est pas vue ; une rotation ou un renommage anodins dans une galerie peuvent en laisser une.
 
 finding-rule-photo-rendered =
     .rationale = Ce programme rend des postes parfaits ; une telle photo donnée pour vraie serait dans la tolérance, quel que soit le véhicule.
@@ -506,11 +506,11 @@ finding-rule-focal-contradicts =
 
 finding-rule-other-kit =
     .rationale = Deux jeux dans une image invitent au mauvais fichier de jeu, ou montrent un poste qui n’est pas celui du dossier.
-    .method = Numéros qui ne sont ni du jeu du dossier ni réservés aux cartes : au moins deux lus sans bit corrigé, chacun sur deux photos, ou trois sur une. Une mire d’appareil au mur, ou le jeu d’un voisin, a le même aspect ; un marqueur mal lu (moins de 1e-6 par photo) devrait se produire deux fois.
+    .method = Numéros qui ne sont ni du jeu du dossier ni réservés aux cartes : au moins deux lus sans bit corrigé, chacun sur deux photos, ou trois sur une. Une mire d’appareil au mur, ou le jeu d’un voisin, a le même aspect ; un marqueur mal lu (moins de 1e-6 par photo) devrait se produire deux fois.
 
 finding-rule-card =
     .rationale = Un code qui n’existe que pour ce dossier, vu sur une photo, prouve que la photo a été prise pour ce dossier.
-    .method = Les numéros réservés aux cartes, tels que trouvés sur chaque photo, contre ceux du dossier. Exact, sauf un marqueur lu pour un autre (moins de 1e-6 par photo) ; une photo qui montre toute la carte répond des photos que la compensation joint à elle.
+    .method = Les numéros réservés aux cartes, tels que trouvés sur chaque photo, contre ceux du dossier. Exact, sauf un marqueur lu pour un autre (moins de 1e-6 par photo) ; une photo qui montre toute la carte répond des photos que la compensation joint à elle.
 
 finding-rule-prerequisites =
     .rationale = La fiche dit ce qui doit être assuré avant que la géométrie ait un sens : pneus, charge, direction, suspension stabilisée.
@@ -521,5 +521,5 @@ finding-rule-credentials-lacking =
     .method = Dans le fichier de chaque photo qui participe, un manifeste C2PA est cherché ; chaque empreinte, la signature et son certificat sont validés sans réseau, selon les ancres indiquées. Ne suffisent que des attestations valides d’un signataire de confiance dont le manifeste n’énumère que la prise de vue par un appareil. Il n’y a pas de taux de fausses alertes : ce qui est exigé est là ou non. Une clé volée, la photo d’un écran et les révocations que le fichier ne porte pas ne sont pas vues.
 
 finding-rule-not-checked =
-    .rationale = Six grandeurs placent un support ; une fiche muette sur l’une la laisse ouverte, et le lecteur doit le savoir.
+    .rationale = Six grandeurs placent un support ; une fiche muette sur l’une la laisse ouverte, et le lecteur doit le savoir.
     .method = Distance, centrage, hauteur, équerrage, inclinaison, niveau contre les contrôles et renoncements de la fiche. Exact.

@@ -12,7 +12,6 @@ mod camera;
 mod engines;
 mod harness;
 mod lens;
-mod log_server;
 mod pades;
 mod pdf;
 mod photo;

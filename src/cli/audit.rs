@@ -7,21 +7,23 @@ use std::time::{Duration, Instant};
 use rayon::prelude::*;
 
 use super::anchors::AnchorsOption;
-use super::check::read_signers;
+use super::audit_words::{change_words, evidence_words, kept_report, kept_words, report_words};
+use super::check::{read_certificates, read_signers};
 use super::codes::UNREADABLE;
 use super::log_check;
 use super::output::{cannot_read, complain, language, no_stdout, say};
 use super::threads::pool;
 use super::verify::worse;
 use crate::credentials::counts as counts_of;
-use crate::custody::audit::{self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, Sort};
-use crate::evidence::{Signers, is_evidence, is_one_file};
+use crate::custody::audit::{
+    self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, ReportSignature, Sort, Trust,
+};
+use crate::evidence::{Certificates, Signers, is_evidence, is_one_file};
 use crate::folder::Models;
 use crate::job::Options;
-use crate::quantity::Quantity;
 use crate::record::{JobRecord, Verdict, told};
 use crate::report::{ArchiveLog, ArchiveRow, archive_end, archive_row, archive_start};
-use crate::words::{Figure, Language, Phrase, Value, phrase, say};
+use crate::words::{Figure, Language, say};
 
 /// Options as typed.
 #[derive(Debug, clap::Args)]
@@ -36,6 +38,8 @@ pub(super) struct Arguments {
     recompute: bool,
     #[arg(long, value_name = "FILE")]
     signers: Option<PathBuf>,
+    #[arg(long, value_name = "FILE")]
+    certificates: Option<PathBuf>,
     #[arg(long, value_name = "DIR", conflicts_with = "stdin")]
     log: Option<PathBuf>,
     #[arg(long, value_name = "FILE", requires = "log")]
@@ -58,14 +62,10 @@ pub(super) struct Arguments {
 /// Judges an archive.
 pub(super) fn run(arguments: &Arguments) -> u8 {
     prepare(arguments)
-        .and_then(|(options, signers, pool)| {
-            pool.install(|| {
-                if arguments.stdin {
-                    from_stdin(&options, signers.as_ref())
-                } else {
-                    archive(arguments, &options, signers.as_ref())
-                }
-            })
+        .and_then(|(own, pool)| {
+            let trust =
+                Trust { options: &own.options, signers: own.signers.as_ref(), certificates: own.certificates.as_ref() };
+            pool.install(|| if arguments.stdin { from_stdin(trust) } else { archive(arguments, trust) })
         })
         .unwrap_or_else(|message| {
             complain(&message);
@@ -73,13 +73,22 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
         })
 }
 
-fn prepare(arguments: &Arguments) -> Result<(Options, Option<Signers>, rayon::ThreadPool), String> {
-    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.say(language()))?;
-    let signers = arguments.signers.as_deref().map(read_signers).transpose()?;
-    Ok((Options { models, credentials: arguments.anchors.source()? }, signers, pool(arguments.threads)?))
+/// Whom the auditor trusts, as it was read.
+struct Trusted {
+    options: Options,
+    signers: Option<Signers>,
+    certificates: Option<Certificates>,
 }
 
-fn archive(arguments: &Arguments, options: &Options, signers: Option<&Signers>) -> Result<u8, String> {
+fn prepare(arguments: &Arguments) -> Result<(Trusted, rayon::ThreadPool), String> {
+    let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.say(language()))?;
+    let signers = arguments.signers.as_deref().map(read_signers).transpose()?;
+    let certificates = arguments.certificates.as_deref().map(read_certificates).transpose()?;
+    let options = Options { models, credentials: arguments.anchors.source()? };
+    Ok((Trusted { options, signers, certificates }, pool(arguments.threads)?))
+}
+
+fn archive(arguments: &Arguments, trust: Trust) -> Result<u8, String> {
     let mut code = 0;
     let found = audit::find(&arguments.paths, &mut |path, e| {
         complain(&cannot_read(path, e));
@@ -92,8 +101,8 @@ fn archive(arguments: &Arguments, options: &Options, signers: Option<&Signers>) 
     let start = Instant::now();
     let last = std::sync::Mutex::new(start);
     let progress = |p: Progress| show(p, start, &last);
-    let (ledger, audit) = audit::audit(&found, options, signers, out, arguments.recompute, &progress)
-        .map_err(|e| e.phrase().say(language()))?;
+    let (ledger, audit) =
+        audit::audit(&found, trust, out, arguments.recompute, &progress).map_err(|e| e.phrase().say(language()))?;
     if std::io::stderr().is_terminal() {
         let _ = write!(std::io::stderr(), "\r\x1b[K");
     }
@@ -242,6 +251,10 @@ fn with_row<T>(
         (None, Some(who)) => format!("{words} by {who}"),
         (None, None) => words.clone(),
     });
+    let report = line.report.as_ref().map(|report| match language {
+        Some(language) => report_words(report, language),
+        None => kept_report(report),
+    });
     let meant: Vec<String> = line
         .across
         .iter()
@@ -258,80 +271,12 @@ fn with_row<T>(
         result: line.result.as_str().unwrap_or_default(),
         outcome: outcome.as_ref().map(|record| &**record).map_err(String::as_str),
         evidence: evidence.as_deref(),
+        report: report.as_deref(),
         across: &across,
         changed: &changed,
         verdict_changed: line.changed.iter().any(|c| c.what == "verdict"),
         log,
     })
-}
-
-/// Whether a folder is as it was sealed, as `audit.jsonl` has it.
-fn evidence_words(kept: &str, signer: Option<&str>, language: Language) -> String {
-    let state = match (kept, signer) {
-        ("intact and signed", Some(_)) => "signed",
-        ("intact, signer unknown", _) => "unknown",
-        ("intact, unsigned", _) => "unsigned",
-        ("altered", _) => "altered",
-        _ => return kept.to_owned(),
-    };
-    say!(language, "evidence-state", state = state, who = signer.unwrap_or_default())
-}
-
-/// What a recomputation changed, as tables have it.
-fn kept_words(change: &Change) -> String {
-    let moved = change.in_u.map_or(String::new(), |n| format!(", {n:+.2} u"));
-    format!("{}: {} before, now {}{moved}", change.what, change.earlier, change.now)
-}
-
-/// The same for people.
-fn change_words(change: &Change, language: Language) -> String {
-    let what = match (change.what.as_str(), change.what.split_once(" (")) {
-        ("verdict" | "findings" | "message", _) => phrase!("evidence-change-what", what = &change.what).into(),
-        (_, Some((quantity, parts))) => {
-            let name = quantity_words(quantity);
-            phrase!("evidence-change-check", name = name, parts = parts.trim_end_matches(')')).into()
-        }
-        (quantity, None) => quantity_words(quantity),
-    };
-    let (earlier, now) = (value_words(&change.earlier), value_words(&change.now));
-    match change.in_u {
-        Some(n) => say!(
-            language,
-            "evidence-change-moved",
-            what = what,
-            earlier = earlier,
-            now = now,
-            sign = if n < 0.0 { "minus" } else { "plus" },
-            moved = Figure::fixed(n.abs(), 2),
-        ),
-        None => say!(language, "evidence-change", what = what, earlier = earlier, now = now),
-    }
-}
-
-/// A quantity by its name; one of a later version as it is.
-fn quantity_words(name: &str) -> Value {
-    Quantity::from_name(name).map_or_else(|| name.replace('_', " ").into(), |q| q.phrase().into())
-}
-
-/// A verdict, a value with its uncertainty, or a text as it is.
-fn value_words(kept: &str) -> Value {
-    match kept {
-        "within" | "outside" | "not_proven" | "retake" => phrase!("evidence-verdict", verdict = kept).into(),
-        "none" => phrase!("evidence-none").into(),
-        "not checked" => phrase!("evidence-not-checked").into(),
-        "not determined" => phrase!("evidence-not-determined").into(),
-        "unreadable or altered" => phrase!("evidence-audit-unreadable").into(),
-        _ => measured_words(kept).map_or_else(|| kept.into(), Value::from),
-    }
-}
-
-/// `1299.3000 mm (u 0.6000)`.
-fn measured_words(kept: &str) -> Option<Phrase> {
-    let (value, rest) = kept.split_once(' ')?;
-    let (unit, u) = rest.split_once(" (u ")?;
-    let (value, u) = (Figure::of_digits(value)?, Figure::of_digits(u.strip_suffix(')')?)?);
-    let unit = phrase!("plan-unit", unit = unit);
-    Some(phrase!("evidence-value", value = value, unit = unit, u = u))
 }
 
 /// What the recomputation changed (`differences/1`): changed verdicts first.
@@ -370,7 +315,7 @@ fn write_parquet(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::erro
     Ok(())
 }
 
-const COLUMNS: [&str; 20] = [
+const COLUMNS: [&str; 21] = [
     "path",
     "exit",
     "verdict",
@@ -391,6 +336,7 @@ const COLUMNS: [&str; 20] = [
     "message",
     "log",
     "credentials",
+    "report_signature",
 ];
 
 fn fields(line: &Judged, outcome: &Outcome, log: String) -> [String; COLUMNS.len()] {
@@ -425,6 +371,7 @@ fn fields(line: &Judged, outcome: &Outcome, log: String) -> [String; COLUMNS.len
         outcome.as_ref().err().cloned().unwrap_or_default(),
         log,
         record.map_or(String::new(), |record| signed(record)),
+        line.report.as_ref().map_or(String::new(), kept_report),
     ]
 }
 
@@ -449,7 +396,7 @@ struct Line {
 }
 
 /// Paths in, lines out, in the same order; as many at once as there are threads.
-fn from_stdin(options: &Options, signers: Option<&Signers>) -> Result<u8, String> {
+fn from_stdin(trust: Trust) -> Result<u8, String> {
     let many = 4 * rayon::current_num_threads();
     let mut lines = std::io::stdin().lock().lines();
     loop {
@@ -462,7 +409,7 @@ fn from_stdin(options: &Options, signers: Option<&Signers>) -> Result<u8, String
         if paths.is_empty() {
             return Ok(0);
         }
-        let judged: Vec<Line> = paths.par_iter().map(|path| line(path, options, signers)).collect();
+        let judged: Vec<Line> = paths.par_iter().map(|path| line(path, trust)).collect();
         let mut text = String::new();
         for line in judged {
             text.push_str(&serde_json::to_string(&line).map_err(|e| e.to_string())?);
@@ -473,13 +420,13 @@ fn from_stdin(options: &Options, signers: Option<&Signers>) -> Result<u8, String
     }
 }
 
-fn line(path: &str, options: &Options, signers: Option<&Signers>) -> Line {
+fn line(path: &str, trust: Trust) -> Line {
     let folder = PathBuf::from(path);
     let sort = match () {
         () if is_evidence(&folder) => Sort::Evidence,
         () if is_one_file(&folder) && folder.is_file() => Sort::OneFile,
         () => Sort::Job,
     };
-    let judged = audit::judge(&Found { path: folder, sort }, options, signers);
+    let judged = audit::judge(&Found { path: folder, sort }, trust);
     Line { path: path.to_owned(), exit: judged.exit, verdict: judged.verdict, result: judged.result }
 }

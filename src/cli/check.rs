@@ -14,7 +14,9 @@ use super::unpacked::{self, Unpacking};
 use super::who_stamped::who_stamped;
 use crate::credentials::{BUILT_IN, Source, State, summary};
 use crate::custody::{AGREE_U, RemeasureError, Remeasured, remeasure};
-use crate::evidence::{Authorities, INDEX, Inspection, Item, Outcome, Signers, inspect, is_evidence, is_pdf};
+use crate::evidence::{
+    Authorities, Certificates, INDEX, Inspection, Item, Outcome, Signers, inspect, is_evidence, is_pdf,
+};
 use crate::words::{Figure, Language, phrase, say};
 
 /// Options as typed.
@@ -78,6 +80,7 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
 struct Trusted {
     signers: Option<Signers>,
     authorities: Option<Authorities>,
+    certificates: Option<Certificates>,
     logs: LogTrust,
     credentials: Source,
     #[cfg(feature = "sensor-pattern")]
@@ -91,10 +94,12 @@ impl Trusted {
             let pem = std::fs::read(path).map_err(|e| cannot_read(path, &e))?;
             Authorities::read(&pem, &path.display().to_string()).map_err(|e| e.phrase().say(language()))
         });
+        let certificates = arguments.certificates.as_deref().map(read_certificates).transpose()?;
         let logs = LogTrust::read(arguments.log_keys.as_deref(), arguments.log.as_deref())?;
         Ok(Trusted {
             signers,
             authorities: authorities.transpose()?,
+            certificates,
             logs,
             credentials: arguments.anchors.source()?,
             #[cfg(feature = "sensor-pattern")]
@@ -103,10 +108,16 @@ impl Trusted {
     }
 }
 
+impl Trusted {
+    fn of_reports(&self) -> check_pdf::Trust<'_> {
+        check_pdf::Trust { certificates: self.certificates.as_ref(), authorities: self.authorities.as_ref() }
+    }
+}
+
 fn open_and_check(arguments: &Arguments, trusted: &Trusted) -> Result<u8, String> {
     let folder = &arguments.folder;
     if folder.is_file() && is_pdf(folder) {
-        let (items, signer) = check_pdf::look(folder, arguments.certificates.as_deref(), trusted.authorities.as_ref())?;
+        let (items, signer) = check_pdf::look(folder, trusted.of_reports())?;
         let intact = items.iter().all(|item| item.outcome != Outcome::Failed);
         return conclude(&items, (intact, true), signer.as_deref(), arguments);
     }
@@ -135,6 +146,7 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
     let stamped = who_stamped(&inspection.tokens, trusted.authorities.as_ref(), OffsetDateTime::now_utc());
     inspection.items.extend(stamped);
     inspection.items.extend(trusted.logs.check(&folder.join("data")));
+    inspection.items.extend(check_pdf::of_sealed(&folder.join("data"), trusted.of_reports()));
     let copy = inspection.items.iter().any(|item| item.what == "sealed files");
     if inspection.intact() && !copy {
         measured_again(folder, &trusted.credentials, &mut inspection.items);
@@ -194,6 +206,10 @@ pub(super) fn read_signers(path: &Path) -> Result<Signers, String> {
     // Times without Z are local ones; where the system does not tell, UTC.
     let now = OffsetDateTime::now_local().unwrap_or_else(|_| OffsetDateTime::now_utc());
     Signers::read(&text, &path.display().to_string(), now).map_err(|e| e.phrase().say(language()))
+}
+
+pub(super) fn read_certificates(path: &Path) -> Result<Certificates, String> {
+    Certificates::open(path).map_err(|e| e.phrase().say(language()))
 }
 
 /// Who signed, of those whose signatures count.

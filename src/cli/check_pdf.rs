@@ -1,5 +1,5 @@
-//! `baywitness check` of a signed PDF report: whether its bytes are those that
-//! were signed, by whom, and since when.
+//! What the signature of a PDF report says, by itself or in an evidence folder:
+//! whether its bytes are those that were signed, by whom, and since when.
 
 use std::path::Path;
 
@@ -7,32 +7,48 @@ use time::OffsetDateTime;
 
 use super::pdf_signer::read_bytes;
 use super::who_stamped::who_stamped;
-use crate::evidence::{Authorities, Certificates, Item, Outcome, PadesError, Problem, SignedPdf};
+use crate::custody::sealed_report;
+use crate::evidence::{Authorities, Certificates, Item, Outcome, PadesError, Problem, SignedPdf, Standing};
 use crate::words::{Phrase, Value, phrase};
 
+/// Whose word counts.
+#[derive(Clone, Copy)]
+pub(super) struct Trust<'a> {
+    pub(super) certificates: Option<&'a Certificates>,
+    pub(super) authorities: Option<&'a Authorities>,
+}
+
 /// What holds of a report, and who signed it, where that is somebody whose signature counts.
-pub(super) fn look(
-    file: &Path,
-    certificates: Option<&Path>,
-    authorities: Option<&Authorities>,
-) -> Result<(Vec<Item>, Option<String>), String> {
-    let language = super::output::language();
-    let listed = certificates.map(Certificates::open).transpose().map_err(|e| e.phrase().say(language))?;
-    let read = SignedPdf::read(read_bytes(file)?);
-    let signed = match read.and_then(|signed| signed.check().map(|()| signed)) {
-        Ok(signed) => signed,
+pub(super) fn look(file: &Path, trust: Trust) -> Result<(Vec<Item>, Option<String>), String> {
+    match Standing::of(read_bytes(file)?) {
+        Standing::Holds(signed) => Ok(of_signed(&signed, trust)),
         // Nothing can be said of a file that claims no signature.
-        Err(e @ PadesError::Pdf(Problem::NoPdf | Problem::Unsigned)) => {
-            return Err(super::pdf_signer::of_file(file, &e));
+        Standing::Unsigned => Err(super::pdf_signer::of_file(file, &PadesError::Pdf(Problem::Unsigned))),
+        Standing::Broken(e @ PadesError::Pdf(Problem::NoPdf)) => Err(super::pdf_signer::of_file(file, &e)),
+        Standing::Broken(e) => Ok((vec![item("signature", Outcome::Failed, e.phrase())], None)),
+    }
+}
+
+/// What holds of an evidence folder's report; nothing where it has none. Who sealed the folder is another question.
+pub(super) fn of_sealed(payload: &Path, trust: Trust) -> Vec<Item> {
+    let items = match sealed_report(payload) {
+        None => Vec::new(),
+        Some(Standing::Unsigned) => {
+            vec![item("signature", Outcome::NotCheckable, phrase!("evidence-report-unsigned"))]
         }
-        Err(e) => return Ok((vec![item("signature", Outcome::Failed, e.phrase())], None)),
+        Some(Standing::Broken(e)) => vec![item("signature", Outcome::Failed, e.phrase())],
+        Some(Standing::Holds(signed)) => of_signed(&signed, trust).0,
     };
+    items.into_iter().map(|i| Item { what: format!("report {}", i.what), ..i }).collect()
+}
+
+fn of_signed(signed: &SignedPdf, trust: Trust) -> (Vec<Item>, Option<String>) {
     let who = signed.signer();
     let when = signed.claimed().map_or_else(|| "?".to_owned(), |moment| moment.to_string());
     let found = phrase!("evidence-pdf-by", who = &who, when = when);
     let mut items = vec![item("signature", Outcome::Passed, found)];
     let mut signer = None;
-    items.push(match listed.as_ref().map(|all| signed.is_by(all)) {
+    items.push(match trust.certificates.map(|all| signed.is_by(all)) {
         None => item("signer", Outcome::NotCheckable, phrase!("evidence-pdf-no-certificates")),
         Some(true) => {
             signer = Some(who.clone());
@@ -48,11 +64,11 @@ pub(super) fn look(
             let (when, authority) = (Value::from(token.when()), token.authority());
             let found = phrase!("evidence-pdf-stamped", when = when, authority = authority);
             items.push(item("timestamp", Outcome::Passed, found));
-            items.extend(who_stamped(&[token], authorities, OffsetDateTime::now_utc()));
+            items.extend(who_stamped(&[token], trust.authorities, OffsetDateTime::now_utc()));
         }
         Err(e) => items.push(item("timestamp", Outcome::Failed, e.phrase())),
     }
-    Ok((items, signer))
+    (items, signer)
 }
 
 fn item(what: &str, outcome: Outcome, found: Phrase) -> Item {

@@ -4,6 +4,7 @@
 mod anchors;
 mod answer;
 mod audit;
+mod audit_words;
 mod bay;
 mod camera;
 mod certificate;

@@ -7,7 +7,7 @@ use time::OffsetDateTime;
 use super::answer::read_answer;
 use super::output::{cannot_read, language, shown, write_file};
 use crate::evidence::{Identity, PadesError, SignedPdf, is_evidence, sign_pdf};
-use crate::words::{Language, Value, say};
+use crate::words::{Language, Phrase, Value, phrase, say};
 
 /// The largest PDF that is read; a report of 50 photos has some 20 MB.
 const MOST_BYTES: u64 = 1 << 29;
@@ -26,6 +26,22 @@ pub(super) fn sign(report: Vec<u8>, signer: Option<&Identity>, spoken: Language)
     let Some(identity) = signer else { return Ok(report) };
     let field = say!(spoken, "evidence-pdf-field");
     sign_pdf(&report, identity, &field, OffsetDateTime::now_utc()).map_err(|e| words(&e))
+}
+
+/// A report that is made anew without a key does not take the place of a signed one: that one is kept beside it, and the
+/// new one says so, also when it is made again later.
+pub(super) fn set_aside(file: &Path) -> Result<Option<Phrase>, String> {
+    let kept = file.with_extension("signed.pdf");
+    let signed = |file: &Path| file.is_file().then(|| read(file).ok()).flatten().map(|signed| signed.signer());
+    let who = match signed(file) {
+        Some(who) => {
+            std::fs::rename(file, &kept).map_err(|e| super::output::cannot_write(&kept, &e))?;
+            Some(who)
+        }
+        None => signed(&kept),
+    };
+    let name = kept.file_name().unwrap_or_default().to_string_lossy().into_owned();
+    Ok(who.map(|who| phrase!("evidence-pdf-not-signed", who = who, file = name)))
 }
 
 /// Writes the request for a timestamp of a report's signature.

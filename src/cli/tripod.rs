@@ -11,6 +11,7 @@ use super::output::{complain, language, note, say, shown};
 use super::threads::pool;
 use super::verify::write_report;
 use crate::credentials::Source;
+use crate::evidence::Identity;
 use crate::folder::{
     JobFolder, KeptNewest, Models, NewPhoto, is_known, is_picture, keep_newest, kept_last, known_digits, sweep,
     write_durably,
@@ -30,6 +31,8 @@ pub(super) struct Watched<'a> {
     /// The step that the photos show.
     pub(super) step: Option<&'a str>,
     pub(super) report: Option<&'a Path>,
+    /// Who signs its PDF.
+    pub(super) pdf_signer: Option<Identity>,
     pub(super) log: Option<&'a Path>,
     pub(super) models: Option<&'a Path>,
     pub(super) credentials: Source,
@@ -222,7 +225,7 @@ impl<'a> Bench<'a> {
         self.shown = Some(record.verdict);
         say(&in_brief(record, language()), None);
         let Some(folder) = self.watched.report else { return Ok(()) };
-        say(&write_report(folder, self.watched.job, record, None)?, None);
+        say(&write_report(folder, self.watched.job, record, self.watched.pdf_signer.as_ref())?, None);
         Ok(())
     }
 }

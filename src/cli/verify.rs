@@ -221,15 +221,18 @@ pub(super) fn write_report(
     write_file(&html, report::html(record, &pictures, spoken).as_bytes())?;
     write_file(&folder.join(format!("{stem}.json")), &result)?;
     let pdf = folder.join(format!("{stem}.pdf"));
-    let written = report::pdf(record, &pictures, &result, spoken).map_err(|e| e.phrase().say(language()))?;
-    write_file(&pdf, &pdf_signer::sign(written, signer, spoken)?)?;
+    let lacking = if signer.is_none() { pdf_signer::set_aside(&pdf)? } else { None };
+    let note = lacking.as_ref().map(|lacking| lacking.say(spoken));
+    let written = report::pdf_saying(record, &pictures, &result, spoken, note.as_deref());
+    write_file(&pdf, &pdf_signer::sign(written.map_err(|e| e.phrase().say(language()))?, signer, spoken)?)?;
     let customer = customers(folder)?.join(format!("{stem}.html"));
     write_file(&customer, report::customer_html(record, &report::digest(&result), spoken).as_bytes())?;
     let [html, pdf, customer] = [html, pdf, customer].map(|file| file.display().to_string());
     let report = say!(language(), "verify-report");
     let indent = " ".repeat(report.chars().count());
     let for_the_customer = say!(language(), "verify-for-the-customer", file = customer);
-    Ok(format!("{report} {html}\n{indent} {pdf}\n{for_the_customer}\n"))
+    let lacking = lacking.map_or(String::new(), |lacking| format!("{indent} {}\n", lacking.say(language())));
+    Ok(format!("{report} {html}\n{indent} {pdf}\n{lacking}{for_the_customer}\n"))
 }
 
 /// A page for each repair order of which several jobs were verified.

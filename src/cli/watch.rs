@@ -8,6 +8,7 @@ use std::time::{Duration, SystemTime};
 use super::anchors::AnchorsOption;
 use super::codes::UNREADABLE;
 use super::output::{complain, language, note};
+use super::pdf_signer;
 use super::tripod;
 use super::verify::{self, worse};
 use crate::custody::audit;
@@ -24,6 +25,10 @@ pub(super) struct Arguments {
     step: Option<String>,
     #[arg(long, value_name = "DIR")]
     report: Option<PathBuf>,
+    #[arg(long, value_name = "FILE", requires = "report")]
+    sign_pdf: Option<PathBuf>,
+    #[arg(long, value_name = "FILE", requires = "sign_pdf")]
+    certificate: Option<PathBuf>,
     #[arg(long, value_name = "DIR")]
     log: Option<PathBuf>,
     #[command(flatten)]
@@ -64,6 +69,7 @@ fn watch(arguments: &Arguments) -> Result<u8, String> {
             photos,
             step: arguments.step.as_deref(),
             report: arguments.report.as_deref(),
+            pdf_signer: pdf_signer::open(arguments.sign_pdf.as_deref(), arguments.certificate.as_deref())?,
             log: arguments.log.as_deref(),
             models: arguments.models.as_deref(),
             credentials: arguments.anchors.source()?,
@@ -108,9 +114,8 @@ fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
         jobs: vec![job.to_path_buf()],
         json: None,
         private: false,
-        // Reports while work goes on; the one to hand on is signed by `verify` or `seal`.
-        sign_pdf: None,
-        certificate: None,
+        sign_pdf: arguments.sign_pdf.clone(),
+        certificate: arguments.certificate.clone(),
         report: arguments.report.clone(),
         anchors: arguments.anchors.clone(),
         #[cfg(feature = "sensor-pattern")]

@@ -19,7 +19,7 @@ macro_rules! mistakes {
 }
 
 /// Each finding's code and the scene that shows it, in the order of the reports.
-pub const MISTAKES: [(&str, &str); 43] = mistakes![
+pub const MISTAKES: [(&str, &str); 44] = mistakes![
     "stand-turned",
     "stand-off-centre",
     "stand-too-near",
@@ -55,6 +55,7 @@ pub const MISTAKES: [(&str, &str); 43] = mistakes![
     "photo-rendered",
     "noise-repeated",
     "markers-without-noise",
+    "compression-differs",
     "focal-length-contradicts",
     "markers-of-another-kit",
     "card-not-seen",

@@ -11,6 +11,7 @@ mod gain;
 mod gaussian;
 mod grain;
 mod halo;
+mod history;
 mod homography;
 mod lanes;
 mod model;
@@ -33,6 +34,7 @@ mod squares;
 
 pub use expected::{U_EDGE_OFFSET_PX, expected_covariance};
 pub use grain::{Grain, Products};
+pub use history::{Coefficients, Earlier, Share};
 pub use sighting::{Sighting, Sightings};
 
 use crate::marker::Dictionary;

@@ -26,6 +26,7 @@ mod png_rows;
 mod preview;
 mod read;
 mod size;
+mod steps;
 mod traces;
 
 pub use clearness::Clearness;
@@ -39,4 +40,5 @@ pub use luma::Luma;
 pub use orientation::Orientation;
 pub use preview::{Preview, preview};
 pub use read::{Photo, decode, exif, read, read_bytes, recognise, sha256};
+pub use steps::Steps;
 pub use traces::{Edit, Mark, Traces};

@@ -6,6 +6,7 @@ use std::io::Cursor;
 use exif::{Exif as Record, In, Tag, Value};
 
 use super::exif_time::local_time;
+use super::steps::{Steps, steps};
 use super::{Kind, Luma, jpeg, likeness, made};
 use crate::rendered::{DESCRIPTION, SOFTWARE};
 
@@ -16,6 +17,8 @@ pub struct Traces {
     pub edits: Vec<Edit>,
     /// A number for the compression tables of a JPEG: alike where they are.
     pub compression: Option<u64>,
+    /// The steps to which a JPEG's luma is rounded.
+    pub steps: Option<Steps>,
     /// How alike the thumbnail and the picture are: the correlation of both at
     /// low resolution, 1 for the same picture, about 0 for two.
     pub thumbnail_likeness: Option<f64>,
@@ -83,6 +86,7 @@ pub(super) fn traces(bytes: &[u8], kind: Kind, luma: &Luma) -> Traces {
             traces.edits.extend(in_segment(marker, segment));
             if marker == 0xdb {
                 traces.compression = Some(mixed(traces.compression.unwrap_or(0), segment));
+                traces.steps = traces.steps.or_else(|| steps(segment));
             }
         }
     }

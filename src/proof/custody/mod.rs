@@ -6,6 +6,7 @@ mod due;
 mod redact;
 mod remeasure;
 mod seal;
+mod sealed_report;
 mod signed;
 
 use crate::words::{Phrase, phrase};
@@ -14,6 +15,7 @@ pub use due::{Due, due};
 pub use redact::{Area, RedactError, redact};
 pub use remeasure::{AGREE_U, RemeasureError, Remeasured, differences, remeasure};
 pub use seal::{GatherError, gather, sign_report};
+pub use sealed_report::sealed_report;
 
 /// The result in an evidence folder's payload.
 const RESULT: &str = "result.json";

@@ -9,11 +9,11 @@ use crate::record::JobRecord;
 use crate::report;
 use crate::words::{Language, Phrase, Wish, phrase, say};
 
+use super::sealed_report::REPORT_PDF;
 use super::{CHANGES, MOST_UP, RESULT, sealed_job};
 use crate::job::{Error, Options, verify_and};
 
 /// The report as PDF, in an evidence folder's payload.
-const REPORT_PDF: &str = "report.pdf";
 
 /// Why a job cannot be gathered for sealing.
 #[derive(Debug, thiserror::Error)]

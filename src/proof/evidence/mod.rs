@@ -33,7 +33,7 @@ pub use key::{Key, KeyError, Passphrase};
 pub use manifest::Manifest;
 pub use one_file::{OneFileError, is_one_file, pack, repack, unpack};
 pub use pades::{
-    Certificates, Identity, OwnCertificate, PadesError, Problem, SignedPdf, is_pdf, own_certificate, sign_pdf,
+    Certificates, Identity, OwnCertificate, PadesError, Problem, SignedPdf, Standing, is_pdf, own_certificate, sign_pdf,
 };
 pub use redacted::{REDACTION, Redaction, SEALED};
 pub use seal::{Answer, Bytes, Contents, SealError, seal};

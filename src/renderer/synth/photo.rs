@@ -1,7 +1,7 @@
 //! Taking photos of a scene.
 
 use super::build;
-use super::develop::{Exposure, Picture, develop, expose, put_in};
+use super::develop::{Exposure, Picture, develop, expose, put_in, saved};
 use super::place::{Placement, Purpose, counter};
 use super::scene::{PhotoSpec, Processing, Scene};
 use super::trace::{Light, Model, Near, render};
@@ -102,11 +102,23 @@ impl Scene {
     fn developed(&self, index: usize, photo: &PhotoSpec, light: Light) -> Picture {
         let processing = self.spec.processing.changed(&photo.processing);
         let own = self.exposed(index, photo, &processing, light.clone());
+        let markers = |carrier: &str| {
+            let of_carrier = |id: u32| self.kit.marker(id).is_some_and(|(k, _)| self.kit.carriers[k].name == carrier);
+            let seen: Vec<_> =
+                self.corners(index).into_iter().filter(|m| of_carrier(m.id)).map(|m| m.corners_px).collect();
+            seen.into_iter()
+        };
+        let later = photo.forged.put_in_later.as_ref().map(|carrier| (own.clone(), markers(carrier)));
+        let mut own = match photo.forged.saved_at {
+            Some(quality) => saved(own, quality),
+            None => own,
+        };
+        if let Some((from, markers)) = later {
+            own = put_in(own, &from, markers);
+        }
         let Some(carrier) = &photo.forged.put_in else { return own };
         let quiet = Processing { full_well: 0.0, read_noise: 0.0, ..processing };
-        let of_carrier = |id: u32| self.kit.marker(id).is_some_and(|(k, _)| self.kit.carriers[k].name == *carrier);
-        let markers = self.corners(index).into_iter().filter(|m| of_carrier(m.id)).map(|m| m.corners_px);
-        put_in(own, &self.exposed(index, photo, &quiet, light), markers)
+        put_in(own, &self.exposed(index, photo, &quiet, light), markers(carrier))
     }
 
     fn exposed(&self, index: usize, photo: &PhotoSpec, processing: &Processing, mut light: Light) -> Picture {

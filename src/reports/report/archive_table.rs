@@ -263,7 +263,7 @@ fn columns(row: Option<&ArchiveRow>, quantities: &[String]) -> Vec<Column> {
 }
 
 /// Flat texts, by their names.
-fn texts(row: Option<&ArchiveRow>, record: Option<&JobRecord>) -> [(&'static str, Option<String>); 18] {
+fn texts(row: Option<&ArchiveRow>, record: Option<&JobRecord>) -> [(&'static str, Option<String>); 19] {
     let context = record.map(|r| &r.context);
     let own = |text: Option<&str>| text.filter(|t| !t.is_empty()).map(str::to_owned);
     [
@@ -280,6 +280,7 @@ fn texts(row: Option<&ArchiveRow>, record: Option<&JobRecord>) -> [(&'static str
         ("reason", record.map(|r| r.reason.clone())),
         ("message", row.and_then(|r| r.outcome.err()).map(str::to_owned)),
         ("evidence", own(row.and_then(|r| r.evidence))),
+        ("report_signature", own(row.and_then(|r| r.report))),
         ("digest", own(row.map(|r| r.digest))),
         ("result", own(row.map(|r| r.result))),
         ("version", record.map(|r| r.tool.version.clone())),

@@ -33,7 +33,7 @@ pub use customer::{by_series, customer_html, file_stem, series_html, stem};
 pub use html::{ArchiveLog, ArchiveRow, PhotoPicture, archive_end, archive_row, archive_start, html};
 pub use html::{colours_css, verdict_class, verdict_symbol};
 pub use icons::{move_icon, unmeasured_symbol};
-pub use pdf::{PdfError, digest, pdf};
+pub use pdf::{PdfError, digest, pdf, pdf_saying};
 pub use pictures::{PictureError, pictures, small_jpeg};
 pub use plan::{plan_html, plan_svg, plan_text, setup_html, setup_text};
 pub use side::{Side, side};

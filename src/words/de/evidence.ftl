@@ -143,6 +143,10 @@ evidence-item =
         [credentials] Herkunftsnachweise
         [log] Versuchsprotokoll
         [sensor-pattern] Sensormuster
+        [report-signature] Signatur des Berichts
+        [report-signer] Unterzeichner des Berichts
+        [report-timestamp] Zeitstempel des Berichts
+        [report-authority] Zeitstempelstelle des Berichts
        *[other] { $item }
     }
 evidence-whole =
@@ -377,6 +381,16 @@ evidence-pdf-listed = { $who }; das Zertifikat wurde angegeben
 evidence-pdf-unlisted = das Zertifikat ist keines der angegebenen; SHA-256: { $print }
 evidence-pdf-no-certificates = keine Zertifikate angegeben (--certificates)
 evidence-pdf-stamped = signiert spätestens { $when }, laut { $authority }
+evidence-report-unsigned = der Bericht (PDF) trägt keine Signatur
+evidence-report-state =
+    { $state ->
+        [holds] Bericht signiert von { $who }, für den hier niemand bürgt (--certificates)
+        [listed] Bericht signiert von { $who }; das Zertifikat wurde angegeben
+        [unlisted] Bericht signiert von { $who }; das Zertifikat ist keines der angegebenen
+        [broken] die Signatur des Berichts gilt nicht
+       *[none] Bericht nicht signiert
+    }
+evidence-pdf-not-signed = Dieser Bericht ist nicht signiert: er wurde ohne den Schlüssel (--sign-pdf) neu erstellt. Der Bericht, den er ersetzt, signiert von { $who }, liegt daneben als { $file }.
 evidence-pdf-signature = die Signatur gilt nicht: { $why }
 evidence-pdf-form = die Signatur lässt sich nicht lesen oder schreiben ({ $why })
 

@@ -310,6 +310,14 @@ finding-markers-without-noise =
     .remedy = Die Originaldatei vom Telefon übergeben oder das Foto neu aufnehmen.
     .scene = Im zweiten von zwei Fotos hat ein Programm die Marker des Gestells eingesetzt.
 
+finding-compression-differs =
+    .title = Marker ohne die frühere Kompression des Fotos
+    .meaning = Das Foto wurde schon einmal als JPEG gespeichert und dann noch einmal, und alle Marker zeigen das außer denen eines Markerträgers.
+    .cause = Ein Bildprogramm hat das Foto geöffnet, die Marker wurden eingesetzt, gedreht oder verschoben, und es wurde noch einmal gespeichert.
+    .look = Die Datei verlangen, wie das Telefon sie gespeichert hat: sie wurde einmal komprimiert.
+    .remedy = Die Originaldatei vom Telefon abgeben oder das Foto noch einmal aufnehmen.
+    .scene = Das zweite von zwei Fotos wurde gespeichert, dann wurden die Marker des Gestells eingesetzt, und es wurde noch einmal gespeichert.
+
 finding-focal-length-contradicts =
     .title = Angaben mit anderer Brennweite
     .meaning = Die Angaben im Foto nennen einen Bildwinkel, den das Bild nicht hat. Das beweist keine Absicht.
@@ -487,6 +495,10 @@ finding-rule-noise-repeated =
 finding-rule-markers-without-noise =
     .rationale = Wo ein Gestell stand, folgt aus ihren Markern; wer andere einsetzt, verschiebt es.
     .method = Median der Größe dessen, was ein Pixel von seinen vier Nachbarn abweicht, in der Mitte der Felder eines Markers (0,3 des Feldes und 3 px von dessen Rändern), auf Weiß und auf Schwarz; jeweils gegen den Median der Marker des Fotos auf anderen Markerträgern (vier oder mehr, mit 0,3 Graustufen oder mehr). Von Weiß und Schwarz zählt das stärker rauschende, von den Markern des Markerträgers (zwei oder mehr) der Median: unter 0,4 wird es genannt. Gerenderte Bilder zweier Programme: 64 Markerträger in Fotos von 12 MP, auch stark entrauscht und komprimiert, zeigen 0,53 oder mehr, keiner wird genannt; ohne Rauschen eingesetzte Gestelle werden bei JPEG-Qualität 95 in 30 von 30 genannt, bei 85 in 25 von 30 und bei 75 in 18 von 30. Echte Fotos mit so vielen Markern lagen nicht vor. Kleinere Felder als etwa 18 px lassen zu wenig erkennen. Aus einem anderen Foto ausgeschnittene Marker bringen ihr eigenes Rauschen mit und werden nicht gesehen, auch keine, denen Rauschen gegeben wurde.
+
+finding-rule-compression-differs =
+    .rationale = Wo ein Gestell stand, folgt aus seinen Markern; wer andere einsetzt, die anderswo mit eigenem Rauschen fotografiert wurden, versetzt es.
+    .method = In den Blöcken von 8 x 8 Pixeln innerhalb der Marker bleiben die Koeffizienten einer früheren Kompression nahe den Vielfachen ihrer Stufen, wenn mit feineren Stufen noch einmal gespeichert wurde (Popescu und Farid 2004; nach Gebieten: Lin, He, Tang und Tang 2009): das Histogramm schwingt. Gemeldet wird, wo die anderen Marker (vier oder mehr) in zwei von 20 Koeffizienten um mehr als 7 Standardabweichungen schwingen und die eigenen eines Markerträgers (zwei oder mehr) weniger als 0,35 davon zeigen, auf ein Sechstel oder besser bekannt. Ein einmal komprimiertes Foto hat keine solche Spur und meldet nichts. Welche Angriffe gesehen werden und wie oft ehrliche Fotos gemeldet werden, steht in docs/attacks.md. Nicht gesehen: ein Foto, das mit gleichen oder gröberen Stufen noch einmal gespeichert wurde, eines, dessen Original kein JPEG war, und eines, in das alle Marker eingesetzt wurden.
 
 finding-rule-focal-contradicts =
     .rationale = Angaben, die einen anderen Bildwinkel nennen, als das Bild hat, gehören zu einem anderen Bild, oder das Bild wurde beschnitten.

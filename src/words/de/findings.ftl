@@ -144,6 +144,7 @@ findings-rendered =
     }
 findings-noise-repeated = { $photo } und { $earlier } haben in den Markern { $markers } dasselbe Rauschen (Korrelation { $correlation }), obwohl sie nicht dasselbe Bild sind: keine Kamera rauscht zweimal gleich. Eines wurde möglicherweise aus dem anderen gemacht; das Foto neu aufnehmen.
 findings-without-noise = { $body } zeigt das { $share }-Fache des Rauschens, das die übrigen Marker in { $photo } haben: ihre Marker wurden möglicherweise von einem Programm eingesetzt. Die Originaldatei übergeben oder das Foto neu aufnehmen.
+findings-compression-differs = { $body } zeigt { $share } der früheren Kompression, die die anderen Marker in { $photo } zeigen: seine Marker könnten danach eingesetzt worden sein. Die Originaldatei abgeben oder das Foto noch einmal aufnehmen.
 
 findings-floor-sheet = { $body } liegt nicht in der Ebene der übrigen Bodenblätter (etwa { $mm } mm und { $degrees }° daneben): der Boden ist dort geneigt oder geknickt, oder das Blatt ist gewellt. Das Blatt glätten; liegt es am Boden, einen ebenen Kalibrierplatz verwenden.
 findings-floor-bends = Der Boden knickt vor dem Fahrzeug ab: die Blätter { $sheets } liegen nicht in der Ebene der näher am Fahrzeug liegenden Blätter (etwa { $mm } mm und { $degrees }° daneben). Einen ebenen Kalibrierplatz verwenden.

@@ -143,6 +143,10 @@ evidence-item =
         [credentials] credentials
         [log] log
         [sensor-pattern] sensor's pattern
+        [report-signature] report's signature
+        [report-signer] report's signer
+        [report-timestamp] report's timestamp
+        [report-authority] report's authority
        *[other] { $item }
     }
 evidence-whole =
@@ -377,6 +381,16 @@ evidence-pdf-listed = { $who }, whose certificate was given
 evidence-pdf-unlisted = its certificate is not among those that were given; its SHA-256 is { $print }
 evidence-pdf-no-certificates = no certificates were given (--certificates)
 evidence-pdf-stamped = signed no later than { $when }, says { $authority }
+evidence-report-unsigned = the report (PDF) bears no signature
+evidence-report-state =
+    { $state ->
+        [holds] report signed by { $who }, whom nobody vouched for here (--certificates)
+        [listed] report signed by { $who }, whose certificate was given
+        [unlisted] report signed by { $who }, whose certificate is not among those that were given
+        [broken] the report's signature does not hold
+       *[none] report not signed
+    }
+evidence-pdf-not-signed = This report is not signed: it was made anew without the key (--sign-pdf). The one that it replaces, signed by { $who }, is kept beside it as { $file }.
 evidence-pdf-signature = its signature does not hold: { $why }
 evidence-pdf-form = its signature cannot be read or written ({ $why })
 

@@ -310,6 +310,14 @@ finding-markers-without-noise =
     .remedy = Give the original file from the phone, or take the photo again.
     .scene = In the second of two photos a program put in the markers of the stand.
 
+finding-compression-differs =
+    .title = Markers without the photo's earlier compression
+    .meaning = The photo was saved as JPEG before and then again, and all markers show it but those of one marker holder.
+    .cause = An editor opened the photo, the markers were pasted in, turned or moved, and it was saved again.
+    .look = Ask for the file as the phone stored it: it was compressed once.
+    .remedy = Give the original file from the phone, or take the photo again.
+    .scene = The second of two photos was saved, then the stand's markers were put in, and it was saved again.
+
 finding-focal-length-contradicts =
     .title = Record of another focal length
     .meaning = The photo's record states an angle of view that the picture does not have. That is no proof of intent.
@@ -487,6 +495,10 @@ finding-rule-noise-repeated =
 finding-rule-markers-without-noise =
     .rationale = Where a stand stood follows from its markers; who puts in other ones moves it.
     .method = Median size of what a pixel is apart from its four neighbours, in the middle of a marker's cells (0.3 of the cell and 3 px away from its edges), on white and on black; each against the median of the photo's markers on other marker holders (four or more, with 0.3 grey levels or more). Of white and black the noisier one counts, of the marker holder's markers (two or more) the median: below 0.4 it is named. Renders of two programs: 64 marker holders in 12 MP photos, also strongly denoised and compressed, show 0.53 or more, none is named; stands that were put in without noise are named in 30 of 30 at JPEG quality 95, in 25 of 30 at 85 and in 18 of 30 at 75. Real photos with so many markers were not at hand. Smaller cells than some 18 px leave too little to tell. Markers that were cut from another photo bring their own noise and are not seen, nor those that were given noise.
+
+finding-rule-compression-differs =
+    .rationale = Where a stand stood follows from its markers; who pastes in other ones, photographed elsewhere with noise of their own, moves it.
+    .method = In the blocks of 8 x 8 pixels within the markers the coefficients of an earlier compression stay near multiples of its steps, if it was saved again with finer steps (Popescu and Farid 2004; by region: Lin, He, Tang and Tang 2009): the histogram swings. Named where the other markers (four or more) swing by more than 7 standard deviations in two of 20 coefficients, and a marker holder's own (two or more) show less than 0.35 of it, known to a sixth or better. A photo that was compressed once has no such trace and raises nothing. Which attacks are seen, and how often honest photos are named, is in docs/attacks.md. Not seen: a photo saved again with the same or coarser steps, one whose original was no JPEG, and one in which all markers were pasted.
 
 finding-rule-focal-contradicts =
     .rationale = A record that states another angle of view than the picture has belongs to another picture, or the picture was cut.

@@ -144,6 +144,7 @@ findings-rendered =
     }
 findings-noise-repeated = { $photo } and { $earlier } have the same noise in the markers { $markers } (correlation { $correlation }), though they are not the same picture: a camera makes no noise twice. One may have been made from the other; take the photo again.
 findings-without-noise = { $body } shows { $share } of the noise that the other markers in { $photo } have: its markers may have been put in by a program. Give the original file, or take the photo again.
+findings-compression-differs = { $body } shows { $share } of the earlier compression that the other markers in { $photo } show: its markers may have been put in after that. Give the original file, or take the photo again.
 
 findings-floor-sheet = { $body } does not lie in the plane of the other floor sheets (about { $mm } mm and { $degrees } deg off): the floor slopes or bends there, or the sheet is curled. Flatten the sheet; if the floor is at fault, use a bay that is level.
 findings-floor-bends = The floor bends in front of the vehicle: sheets { $sheets } do not lie in the plane of the sheets nearer to it (about { $mm } mm and { $degrees } deg off). Use a bay that is level.

@@ -143,6 +143,10 @@ evidence-item =
         [credentials] credenciales
         [log] registro
         [sensor-pattern] patrón del sensor
+        [report-signature] firma del informe
+        [report-signer] firmante del informe
+        [report-timestamp] sello de tiempo del informe
+        [report-authority] autoridad del informe
        *[other] { $item }
     }
 evidence-whole =
@@ -377,6 +381,16 @@ evidence-pdf-listed = { $who }, cuyo certificado se indicó
 evidence-pdf-unlisted = su certificado no está entre los indicados; su SHA-256 es { $print }
 evidence-pdf-no-certificates = no se indicaron certificados (--certificates)
 evidence-pdf-stamped = firmado no después de { $when }, según { $authority }
+evidence-report-unsigned = el informe (PDF) no lleva firma
+evidence-report-state =
+    { $state ->
+        [holds] informe firmado por { $who }, de quien aquí nadie responde (--certificates)
+        [listed] informe firmado por { $who }, cuyo certificado se indicó
+        [unlisted] informe firmado por { $who }, cuyo certificado no está entre los indicados
+        [broken] la firma del informe no es válida
+       *[none] informe sin firmar
+    }
+evidence-pdf-not-signed = Este informe no está firmado: se hizo de nuevo sin la clave (--sign-pdf). El que sustituye, firmado por { $who }, queda a su lado como { $file }.
 evidence-pdf-signature = su firma no es válida: { $why }
 evidence-pdf-form = su firma no se puede leer ni escribir ({ $why })
 

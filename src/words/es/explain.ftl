@@ -310,6 +310,14 @@ finding-markers-without-noise =
     .remedy = Entregar el archivo original del teléfono o volver a tomar la foto.
     .scene = En la segunda de dos fotos un programa insertó los marcadores del soporte.
 
+finding-compression-differs =
+    .title = Marcadores sin la compresión anterior de la foto
+    .meaning = La foto se guardó antes como JPEG y luego otra vez, y todos los marcadores lo muestran salvo los de un portamarcadores.
+    .cause = Un editor abrió la foto, los marcadores se pegaron, giraron o movieron, y se guardó otra vez.
+    .look = Pida el archivo tal como lo guardó el teléfono: se comprimió una sola vez.
+    .remedy = Entregue el archivo original del teléfono o repita la foto.
+    .scene = La segunda de dos fotos se guardó, luego se insertaron los marcadores del soporte y se guardó otra vez.
+
 finding-focal-length-contradicts =
     .title = Datos de otra distancia focal
     .meaning = Los datos de la foto indican un ángulo de visión que la imagen no tiene. Eso no demuestra intención.
@@ -487,6 +495,10 @@ finding-rule-noise-repeated =
 finding-rule-markers-without-noise =
     .rationale = Dónde estaba un soporte se sigue de sus marcadores; quien inserta otros lo mueve.
     .method = Mediana del tamaño de lo que un píxel se aparta de sus cuatro vecinos, en el medio de las celdas de un marcador (a 0,3 de la celda y 3 px de sus bordes), en blanco y en negro; cada uno frente a la mediana de los marcadores de la foto en otros portamarcadores (cuatro o más, con 0,3 niveles de gris o más). De blanco y negro cuenta el más ruidoso, de los marcadores del portamarcadores (dos o más) la mediana: por debajo de 0,4 se nombra. Imágenes renderizadas por dos programas: 64 portamarcadores en fotos de 12 MP, también muy suavizadas y comprimidas, muestran 0,53 o más, ninguno se nombra; los soportes insertados sin ruido se nombran en 30 de 30 con calidad JPEG 95, en 25 de 30 con 85 y en 18 de 30 con 75. No había fotos reales con tantos marcadores. Celdas menores de unos 18 px dejan demasiado poco. Los marcadores cortados de otra foto traen su propio ruido y no se ven, ni aquellos a los que se dio ruido.
+
+finding-rule-compression-differs =
+    .rationale = Dónde estaba un soporte se deduce de sus marcadores; quien pega otros, fotografiados en otro lugar con su propio ruido, lo mueve.
+    .method = En los bloques de 8 x 8 píxeles dentro de los marcadores, los coeficientes de una compresión anterior quedan cerca de múltiplos de sus pasos si se guardó otra vez con pasos más finos (Popescu y Farid 2004; por zonas: Lin, He, Tang y Tang 2009): el histograma oscila. Se avisa cuando los demás marcadores (cuatro o más) oscilan más de 7 desviaciones típicas en dos de 20 coeficientes y los propios de un portamarcadores (dos o más) muestran menos de 0,35 de ello, conocido a un sexto o mejor. Una foto comprimida una vez no tiene ese rastro y no da aviso. Qué ataques se ven, y con qué frecuencia se avisa de fotos honestas, está en docs/attacks.md. No se ve: una foto guardada otra vez con los mismos pasos o más gruesos, una cuyo original no era JPEG y una en la que se pegaron todos los marcadores.
 
 finding-rule-focal-contradicts =
     .rationale = Unos datos que indican otro ángulo de visión que el de la imagen son de otra imagen, o la imagen se recortó.

@@ -144,6 +144,7 @@ findings-rendered =
     }
 findings-noise-repeated = { $photo } y { $earlier } tienen el mismo ruido en los marcadores { $markers } (correlación { $correlation }), aunque no son la misma imagen: ninguna cámara repite su ruido. Puede que una se haya hecho a partir de la otra; volver a tomar la foto.
 findings-without-noise = { $body } muestra { $share } del ruido que tienen los demás marcadores en { $photo }: puede que un programa haya insertado sus marcadores. Entregar el archivo original o volver a tomar la foto.
+findings-compression-differs = { $body } muestra { $share } de la compresión anterior que muestran los demás marcadores en { $photo }: sus marcadores pueden haberse insertado después. Entregue el archivo original o repita la foto.
 
 findings-floor-sheet = { $body } no está en el plano de las demás láminas de suelo (unos { $mm } mm y { $degrees }° fuera): el suelo se inclina o se quiebra allí, o la lámina está curvada. Alisar la lámina; si es el suelo, usar un puesto nivelado.
 findings-floor-bends = El suelo se quiebra delante del vehículo: las láminas { $sheets } no están en el plano de las más cercanas a él (unos { $mm } mm y { $degrees }° fuera). Usar un puesto nivelado.

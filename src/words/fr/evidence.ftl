@@ -143,6 +143,10 @@ evidence-item =
         [credentials] attestations
         [log] journal
         [sensor-pattern] motif du capteur
+        [report-signature] signature du rapport
+        [report-signer] signataire du rapport
+        [report-timestamp] horodatage du rapport
+        [report-authority] autorité du rapport
        *[other] { $item }
     }
 evidence-whole =
@@ -377,6 +381,16 @@ evidence-pdf-listed = { $who }, dont le certificat a été donné
 evidence-pdf-unlisted = son certificat n’est pas parmi ceux qui ont été donnés ; son SHA-256 est { $print }
 evidence-pdf-no-certificates = aucun certificat n’a été donné (--certificates)
 evidence-pdf-stamped = signé au plus tard le { $when }, selon { $authority }
+evidence-report-unsigned = le rapport (PDF) ne porte pas de signature
+evidence-report-state =
+    { $state ->
+        [holds] rapport signé par { $who }, dont personne ne répond ici (--certificates)
+        [listed] rapport signé par { $who }, dont le certificat a été donné
+        [unlisted] rapport signé par { $who }, dont le certificat n’est pas parmi ceux qui ont été donnés
+        [broken] la signature du rapport n’est pas valable
+       *[none] rapport non signé
+    }
+evidence-pdf-not-signed = Ce rapport n’est pas signé : il a été refait sans la clé (--sign-pdf). Celui qu’il remplace, signé par { $who }, est conservé à côté sous le nom { $file }.
 evidence-pdf-signature = sa signature n’est pas valable : { $why }
 evidence-pdf-form = sa signature ne peut être lue ou écrite ({ $why })
 

@@ -310,6 +310,14 @@ finding-markers-without-noise =
     .remedy = Remettre le fichier original du téléphone ou reprendre la photo.
     .scene = Dans la deuxième de deux photos, un programme a inséré les marqueurs du support.
 
+finding-compression-differs =
+    .title = Marqueurs sans la compression antérieure de la photo
+    .meaning = La photo a été enregistrée en JPEG puis une nouvelle fois, et tous les marqueurs le montrent sauf ceux d’un porte-marqueurs.
+    .cause = Un logiciel a ouvert la photo, les marqueurs ont été collés, tournés ou déplacés, puis elle a été enregistrée de nouveau.
+    .look = Demandez le fichier tel que le téléphone l’a enregistré : il a été compressé une seule fois.
+    .remedy = Donnez le fichier d’origine du téléphone ou reprenez la photo.
+    .scene = La deuxième de deux photos a été enregistrée, puis les marqueurs du support ont été insérés, et elle a été enregistrée de nouveau.
+
 finding-focal-length-contradicts =
     .title = Données d’une autre distance focale
     .meaning = Les données de la photo indiquent un angle de vue que l’image n’a pas. Cela ne prouve pas une intention.
@@ -487,6 +495,10 @@ finding-rule-noise-repeated =
 finding-rule-markers-without-noise =
     .rationale = La place d’un support découle de ses marqueurs ; qui en insère d’autres le déplace.
     .method = Médiane de la taille de l’écart d’un pixel à ses quatre voisins, au milieu des cellules d’un marqueur (à 0,3 de la cellule et 3 px de ses bords), sur le blanc et sur le noir ; chacun contre la médiane des marqueurs de la photo sur d’autres porte-marqueurs (quatre ou plus, avec 0,3 niveau de gris ou plus). Du blanc et du noir compte le plus bruité, des marqueurs du porte-marqueurs (deux ou plus) la médiane : au-dessous de 0,4 il est nommé. Images de synthèse de deux programmes : 64 porte-marqueurs dans des photos de 12 MP, aussi fortement lissées et compressées, montrent 0,53 ou plus, aucun n’est nommé ; les supports insérés sans bruit sont nommés dans 30 sur 30 à la qualité JPEG 95, dans 25 sur 30 à 85 et dans 18 sur 30 à 75. De vraies photos avec autant de marqueurs manquaient. Des cellules de moins d’environ 18 px laissent trop peu. Des marqueurs découpés dans une autre photo apportent leur propre bruit et ne sont pas vus, ni ceux auxquels on a donné du bruit.
+
+finding-rule-compression-differs =
+    .rationale = La place d’un support se déduit de ses marqueurs ; qui en colle d’autres, photographiés ailleurs avec leur propre bruit, le déplace.
+    .method = Dans les blocs de 8 x 8 pixels à l’intérieur des marqueurs, les coefficients d’une compression antérieure restent près de multiples de ses pas si l’image a été enregistrée de nouveau avec des pas plus fins (Popescu et Farid 2004 ; par zones : Lin, He, Tang et Tang 2009) : l’histogramme oscille. Signalé lorsque les autres marqueurs (quatre ou plus) oscillent de plus de 7 écarts types dans deux coefficients sur 20 et que ceux d’un porte-marqueurs (deux ou plus) en montrent moins de 0,35, connu au sixième ou mieux. Une photo compressée une fois n’a pas cette trace et ne signale rien. Les attaques vues et la fréquence des photos honnêtes signalées sont dans docs/attacks.md. N’est pas vue : une photo enregistrée de nouveau avec des pas égaux ou plus gros, une dont l’original n’était pas un JPEG, et une où tous les marqueurs ont été collés.
 
 finding-rule-focal-contradicts =
     .rationale = Des données qui indiquent un autre angle de vue que celui de l’image sont d’une autre image, ou l’image a été recadrée.

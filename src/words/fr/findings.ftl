@@ -144,6 +144,7 @@ findings-rendered =
     }
 findings-noise-repeated = { $photo } et { $earlier } ont le même bruit dans les marqueurs { $markers } (corrélation { $correlation }), bien qu’elles ne soient pas la même image : aucun appareil ne répète son bruit. L’une a peut-être été faite à partir de l’autre ; reprendre la photo.
 findings-without-noise = { $body } montre { $share } du bruit qu’ont les autres marqueurs dans { $photo } : ses marqueurs ont peut-être été insérés par un programme. Remettre le fichier d’origine ou reprendre la photo.
+findings-compression-differs = { $body } montre { $share } de la compression antérieure que montrent les autres marqueurs dans { $photo } : ses marqueurs ont pu être insérés après. Donnez le fichier d’origine ou reprenez la photo.
 
 findings-floor-sheet = { $body } n’est pas dans le plan des autres feuilles de sol (environ { $mm } mm et { $degrees }° d’écart) : le sol y est en pente ou cassé, ou la feuille gondole. Aplanir la feuille ; si c’est le sol, utiliser un poste de niveau.
 findings-floor-bends = Le sol se casse devant le véhicule : les feuilles { $sheets } ne sont pas dans le plan de celles plus proches du véhicule (environ { $mm } mm et { $degrees }° d’écart). Utiliser un poste de niveau.

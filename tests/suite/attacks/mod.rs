@@ -9,6 +9,7 @@
 mod book;
 mod evidence;
 mod files;
+mod pasted;
 mod photos;
 
 use std::collections::BTreeSet;

@@ -26,14 +26,21 @@ fn record_of(jpeg: &[u8]) -> Vec<u8> {
 }
 
 /// Saves a picture with the record of another file, as somebody does who knows that records are read.
-fn save(picture: &RgbImage, like: &Path, to: &Path, with_record: bool) {
+pub(super) fn save_at(picture: &RgbImage, like: &Path, to: &Path, quality: u8) {
     let original = fs::read(like).unwrap();
     let mut jpeg = Vec::new();
-    image::codecs::jpeg::JpegEncoder::new_with_quality(&mut jpeg, 92).encode_image(picture).unwrap();
-    if with_record {
-        jpeg.splice(2..2, record_of(&original));
-    }
+    image::codecs::jpeg::JpegEncoder::new_with_quality(&mut jpeg, quality).encode_image(picture).unwrap();
+    jpeg.splice(2..2, record_of(&original));
     fs::write(to, jpeg).unwrap();
+}
+
+fn save(picture: &RgbImage, like: &Path, to: &Path, with_record: bool) {
+    if with_record {
+        return save_at(picture, like, to, 92);
+    }
+    image::codecs::jpeg::JpegEncoder::new_with_quality(fs::File::create(to).unwrap(), 92)
+        .encode_image(picture)
+        .unwrap();
 }
 
 fn picture(file: &Path) -> RgbImage {

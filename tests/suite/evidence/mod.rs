@@ -17,6 +17,7 @@ mod copies;
 pub(crate) mod doors;
 mod flips;
 pub(crate) mod pades;
+mod reports;
 pub(crate) mod stamps;
 mod tars;
 

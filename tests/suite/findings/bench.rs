@@ -135,6 +135,7 @@ pub(crate) fn facts<'a>(sightings: &'a [Sightings], exif: &'a Exif) -> Vec<Photo
         traces: None,
         sightings: s,
         grain: &[],
+        coefficients: &[],
         problem: None,
         sha256: "",
         size_px: [4032, 3024],

@@ -238,8 +238,13 @@ fn blur_and_darkness() {
 fn files_that_are_not_as_the_camera_wrote_them() {
     let seen = seen();
     let exif = Exif::default();
-    let plain =
-        Traces { edits: Vec::new(), compression: Some(1), thumbnail_likeness: Some(0.95), rendered: Vec::new() };
+    let plain = Traces {
+        edits: Vec::new(),
+        compression: Some(1),
+        thumbnail_likeness: Some(0.95),
+        rendered: Vec::new(),
+        steps: None,
+    };
     let edited = Traces { edits: vec![Edit::History], ..plain.clone() };
     let other = Traces { compression: Some(2), ..edited.clone() };
     let replaced = Traces { thumbnail_likeness: Some(0.5), ..plain.clone() };

@@ -1,6 +1,8 @@
 //! Pictures that were made or mended: the mark of rendered photos, copied noise, markers that were put in.
 #![allow(clippy::unwrap_used, clippy::print_stdout, reason = "tests stop and tell")]
 
+mod rates;
+
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 

@@ -20,6 +20,7 @@ pub(in crate::job) fn photo_facts<'a>(photo: &'a Looked, problem: Option<PhotoPr
         traces: Some(&photo.traces),
         sightings: &photo.sightings,
         grain: &photo.grain,
+        coefficients: &photo.coefficients,
         problem,
         sha256: &photo.sha256,
         size_px: [photo.width, photo.height],

@@ -3,7 +3,7 @@
 use rayon::prelude::*;
 
 use crate::credentials::Credentials;
-use crate::detect::{Grain, Sightings, find_markers};
+use crate::detect::{Coefficients, Grain, Sightings, find_markers};
 use crate::folder::PhotoFile;
 use crate::job::error::Error;
 use crate::marker::Dictionary;
@@ -22,6 +22,8 @@ pub(in crate::job) struct Looked {
     pub(in crate::job) sightings: Sightings,
     /// The noise of each of its markers, in their order, where it can be told.
     pub(in crate::job) grain: Vec<Option<Grain>>,
+    /// How the pixels of each of its markers were compressed.
+    pub(in crate::job) coefficients: Vec<Coefficients>,
     /// Where it is at the end of its scale.
     pub(in crate::job) light: Light,
     /// Whether it is dark or blurred, where no marker was found in it.
@@ -67,6 +69,8 @@ pub(in crate::job) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked
     let (sightings, mirrored) = handed(sightings, || find_markers(&photo.luma.mirrored(), Dictionary::tag36h11()));
     let clearness = sightings.markers.is_empty().then(|| Clearness::of(&photo.luma));
     let grain = sightings.markers.iter().map(|m| Grain::of(&photo.luma, &m.corners_px)).collect();
+    let steps = photo.traces.steps.as_ref();
+    let coefficients = sightings.markers.iter().map(|m| Coefficients::of(&photo.luma, steps, &m.corners_px)).collect();
     Ok(Looked {
         name: file.name.clone(),
         sha256: photo.sha256,
@@ -76,6 +80,7 @@ pub(in crate::job) fn look_into(bytes: &[u8], file: &PhotoFile) -> Result<Looked
         traces: photo.traces,
         sightings,
         grain,
+        coefficients,
         clearness,
         light: Light::of(&photo.luma),
         mirrored,

@@ -6,7 +6,7 @@ use super::moved::Moved;
 use super::photo_problem::PhotoProblem;
 use super::suspects::Suspect;
 use crate::credentials::Credentials;
-use crate::detect::{Grain, Sightings};
+use crate::detect::{Coefficients, Grain, Sightings};
 use crate::folder::JobFile;
 use crate::marker::Kit;
 use crate::measure::{Ask, Measurement};
@@ -67,6 +67,8 @@ pub struct PhotoFacts<'a> {
     pub sightings: &'a Sightings,
     /// The noise of each of these markers, where it can be told; empty where its pixels were not looked at.
     pub grain: &'a [Option<Grain>],
+    /// How the pixels of each of these markers were compressed; empty where they were not looked at.
+    pub coefficients: &'a [Coefficients],
     /// Why it did not take part, if it did not.
     pub problem: Option<PhotoProblem>,
     /// SHA-256 of its bytes.

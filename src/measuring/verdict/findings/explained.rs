@@ -1,12 +1,12 @@
 //! Every code's words, and the rules that may give it.
 
 use super::{
-    Explanation, RULES, Rule, camera_mismatch, card, carrier_not_seen, credentials_lacking, floor_not_level,
-    focal_contradicts, marker_duplicated, markers_without_noise, noise_repeated, not_checked, other_day, other_kit,
-    photo_badly_lit, photo_blurred, photo_edited, photo_light_changed, photo_rendered, photo_resized, photo_reused,
-    photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped, prerequisites, print_scale_wrong,
-    reading_disagrees, something_moved, stand_misplaced, steering_not_straight, times_out_of_order, weak_geometry,
-    wrong_datum_suspected,
+    Explanation, RULES, Rule, camera_mismatch, card, carrier_not_seen, compression_differs, credentials_lacking,
+    floor_not_level, focal_contradicts, marker_duplicated, markers_without_noise, noise_repeated, not_checked,
+    other_day, other_kit, photo_badly_lit, photo_blurred, photo_edited, photo_light_changed, photo_rendered,
+    photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped, prerequisites,
+    print_scale_wrong, reading_disagrees, something_moved, stand_misplaced, steering_not_straight, times_out_of_order,
+    weak_geometry, wrong_datum_suspected,
 };
 
 /// Every finding's codes.
@@ -37,6 +37,7 @@ const ALL: &[&[Explanation]] = &[
     photo_rendered::EXPLAIN,
     noise_repeated::EXPLAIN,
     markers_without_noise::EXPLAIN,
+    compression_differs::EXPLAIN,
     focal_contradicts::EXPLAIN,
     other_kit::EXPLAIN,
     card::EXPLAIN,

@@ -5,6 +5,7 @@ mod camera_mismatch;
 mod card;
 mod carrier_not_seen;
 mod case;
+mod compression_differs;
 mod credentials_lacking;
 mod detectable;
 mod explained;

@@ -7,15 +7,23 @@ use std::path::Path;
 use sha2::{Digest, Sha256};
 
 use super::find::{Found, Sort};
+use super::trust::Trust;
 use crate::credentials::Source;
-use crate::evidence::Signers;
 use crate::folder::JobFolder;
 use crate::input::{digest_of_file, hex};
-use crate::job::Options;
 
 /// The digest of a folder as it lies there; nothing is measured.
-pub(super) fn digest(found: &Found, options: &Options, signers: Option<&Signers>) -> String {
-    let of_signers = || signers.map_or("", |s| s.sha256.as_str());
+pub(super) fn digest(found: &Found, trust: Trust) -> String {
+    let options = trust.options;
+    let of_signers = || trust.signers.map_or("", |s| s.sha256.as_str());
+    let trusted = |mut parts: Parts| {
+        parts.add(of_signers());
+        // Without any the digest is what it was before there were any.
+        if let Some(certificates) = trust.certificates {
+            parts.add(&certificates.sha256());
+        }
+        anchored(parts, &options.credentials)
+    };
     match found.sort {
         Sort::Evidence => {
             // Its own tag manifest stands for every byte; whether that is true is for the judgement.
@@ -24,14 +32,12 @@ pub(super) fn digest(found: &Found, options: &Options, signers: Option<&Signers>
                 parts.add(&digest_of_file(&found.path.join(name)).unwrap_or_else(|e| e.to_string()));
             }
             parts.add(&listing(&found.path));
-            parts.add(of_signers());
-            anchored(parts, &options.credentials)
+            trusted(parts)
         }
         Sort::OneFile => {
             let mut parts = Parts::new();
             parts.add(&digest_of_file(&found.path).unwrap_or_else(|e| e.to_string()));
-            parts.add(of_signers());
-            anchored(parts, &options.credentials)
+            trusted(parts)
         }
         Sort::Job => match JobFolder::open(&found.path, &options.models) {
             Err(e) => {

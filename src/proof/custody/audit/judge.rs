@@ -5,18 +5,22 @@ use std::path::Path;
 
 use super::digest::{digest, of_job};
 use super::find::{Found, Sort};
-use super::judged::Judged;
-use crate::custody::{RemeasureError, further, remeasure};
-use crate::evidence::{Inspection, Item, OneFileError, Outcome, Signers, cannot, inspect, unpack};
-use crate::job::{Options, verify_and};
+use super::judged::{Judged, ReportSignature};
+use super::trust::Trust;
+use crate::custody::{RemeasureError, further, remeasure, sealed_report};
+use crate::evidence::{
+    Certificates, Inspection, Item, OneFileError, Outcome, Signers, Standing, cannot, inspect, unpack,
+};
+use crate::job::verify_and;
 use crate::record::JobRecord;
 use crate::words::{Language, Phrase, phrase};
 
 /// Judges a folder. Nothing that is in it ends the program: a fault becomes an
 /// error of this folder alone.
-pub fn judge(found: &Found, options: &Options, signers: Option<&Signers>) -> Judged {
+pub fn judge(found: &Found, trust: Trust) -> Judged {
+    let options = trust.options;
     let path = found.path.display().to_string();
-    let again = || digest(found, options, signers);
+    let again = || digest(found, trust);
     let judged = catch_unwind(AssertUnwindSafe(|| match found.sort {
         Sort::Job => {
             // The photos' digests are known once they are read: no byte is read twice.
@@ -28,14 +32,11 @@ pub fn judge(found: &Found, options: &Options, signers: Option<&Signers>) -> Jud
                 Err(e) => failed(&path, &again(), &e.phrase()),
             }
         }
-        Sort::Evidence => evidence(&found.path, &path, &again(), (options, signers)),
-        Sort::OneFile => one_file(&found.path, &path, &again(), (options, signers)),
+        Sort::Evidence => evidence(&found.path, &path, &again(), trust),
+        Sort::OneFile => one_file(&found.path, &path, &again(), trust),
     }));
     judged.unwrap_or_else(|_| failed(&path, &again(), &phrase!("evidence-judge-fault")))
 }
-
-/// Whom the auditor trusts: cameras' signers, and who seals.
-type Trust<'a> = (&'a Options, Option<&'a Signers>);
 
 /// An evidence folder as one file, unpacked into a folder that is gone afterwards.
 fn one_file(file: &Path, path: &str, digest: &str, trust: Trust) -> Judged {
@@ -63,7 +64,7 @@ fn altered(path: &str, digest: &str, why: &Phrase) -> Judged {
     Judged { evidence: Some("altered".to_owned()), ..failed(path, digest, why) }
 }
 
-fn evidence(folder: &Path, path: &str, digest: &str, (options, signers): Trust) -> Judged {
+fn evidence(folder: &Path, path: &str, digest: &str, trust: Trust) -> Judged {
     let inspection = match inspect(folder) {
         Ok(inspection) => inspection,
         Err(e) => return failed(path, digest, &cannot("folder", folder, &e)),
@@ -77,8 +78,15 @@ fn evidence(folder: &Path, path: &str, digest: &str, (options, signers): Trust) 
         };
         return altered(&phrase!("evidence-altered", path = path, why = further(bad.map(one).collect())));
     }
-    let signer = signer(&inspection, signers);
-    match remeasure(&folder.join("data"), &options.credentials) {
+    let signer = signer(&inspection, trust.signers);
+    let payload = folder.join("data");
+    let (report, broken) = report(&payload, trust.certificates);
+    if let Some(why) = broken {
+        let item = phrase!("evidence-item", item = "report-signature");
+        let item = phrase!("evidence-altered-item", item = item, found = why);
+        return Judged { report, ..altered(&phrase!("evidence-altered", path = path, why = item)) };
+    }
+    let judged = match remeasure(&payload, &trust.options.credentials) {
         Ok(again) if again.differences.is_empty() => Judged {
             evidence: Some(
                 match (&signer, inspection.signed) {
@@ -95,7 +103,20 @@ fn evidence(folder: &Path, path: &str, digest: &str, (options, signers): Trust) 
         Err(e @ (RemeasureError::NoJob | RemeasureError::Result(_) | RemeasureError::Job(_))) => {
             altered(&phrase!("evidence-file-wrong", file = path, why = e.phrase()))
         }
-    }
+    };
+    Judged { report, ..judged }
+}
+
+/// What the report's signature says, and why it does not hold, where it does not.
+fn report(payload: &Path, certificates: Option<&Certificates>) -> (Option<ReportSignature>, Option<Phrase>) {
+    let Some(standing) = sealed_report(payload) else { return (None, None) };
+    let (signer, listed) = standing.signer(certificates).map_or((None, None), |(who, listed)| (Some(who), listed));
+    let (state, broken) = match &standing {
+        Standing::Unsigned => ("none", None),
+        Standing::Broken(e) => ("broken", Some(e.phrase())),
+        Standing::Holds(_) => ("holds", None),
+    };
+    (Some(ReportSignature { state: state.to_owned(), signer, listed }), broken)
 }
 
 fn signer(inspection: &Inspection, signers: Option<&Signers>) -> Option<String> {
@@ -112,6 +133,7 @@ fn of_record(path: &str, digest: &str, record: &JobRecord) -> Judged {
         digest: digest.to_owned(),
         evidence: None,
         signer: None,
+        report: None,
         version: env!("CARGO_PKG_VERSION").to_owned(),
         changed: Vec::new(),
         across: Vec::new(),
@@ -128,6 +150,7 @@ fn failed(path: &str, digest: &str, why: &Phrase) -> Judged {
         digest: digest.to_owned(),
         evidence: None,
         signer: None,
+        report: None,
         version: env!("CARGO_PKG_VERSION").to_owned(),
         changed: Vec::new(),
         across: Vec::new(),

@@ -25,6 +25,9 @@ pub struct Judged {
     /// Who signed, of those listed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub signer: Option<String>,
+    /// For evidence folders with a report: what the signature of its PDF says.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub report: Option<ReportSignature>,
     /// The version of the program that judged it.
     #[serde(default)]
     pub version: String,
@@ -34,6 +37,19 @@ pub struct Judged {
     /// What joins it with earlier folders of the archive.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub across: Vec<Lead>,
+}
+
+/// What the signature of a sealed PDF report says.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct ReportSignature {
+    /// `holds`, `broken` or `none`.
+    pub state: String,
+    /// Who signed, as the certificate names them.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub signer: Option<String>,
+    /// Whether that certificate is one of those that were given; none where none were.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub listed: Option<bool>,
 }
 
 /// One difference between two results of a job.

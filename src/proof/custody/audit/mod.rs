@@ -10,10 +10,12 @@ mod judge;
 mod judged;
 mod ledger;
 mod run;
+mod trust;
 
 pub use attempts::{LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};
 pub use find::{Found, Sort, find};
 pub use judge::judge;
-pub use judged::{Change, Judged, Lead, Outcome};
+pub use judged::{Change, Judged, Lead, Outcome, ReportSignature};
 pub use ledger::{Ledger, LedgerError, WholeFile, each_outcome};
 pub use run::{Audit, Progress, audit};
+pub use trust::Trust;

@@ -12,8 +12,7 @@ use super::find::Found;
 use super::judge::judge;
 use super::judged::Judged;
 use super::ledger::{Ledger, LedgerError};
-use crate::evidence::Signers;
-use crate::job::Options;
+use super::trust::Trust;
 
 /// How far an audit is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -43,8 +42,7 @@ pub struct Audit {
 /// The disk does not take a result.
 pub fn audit(
     found: &[Found],
-    options: &Options,
-    signers: Option<&Signers>,
+    trust: Trust,
     folder: &std::path::Path,
     recompute: bool,
     progress: &(dyn Fn(Progress) + Sync),
@@ -55,13 +53,13 @@ pub fn audit(
     let failure: Mutex<Option<LedgerError>> = Mutex::new(None);
     let one = |found: &Found| -> Option<Judged> {
         let earlier = before.get(&found.path.display().to_string()).filter(|line| ledger.has(line));
-        let earlier = earlier.filter(|line| line.digest == digest(found, options, signers));
+        let earlier = earlier.filter(|line| line.digest == digest(found, trust));
         let line = match earlier {
             Some(line) => {
                 kept.fetch_add(1, Ordering::Relaxed);
                 line.clone()
             }
-            None => ledger.keep(&judge(found, options, signers)).map_err(|e| *lock(&failure) = Some(e)).ok()?,
+            None => ledger.keep(&judge(found, trust)).map_err(|e| *lock(&failure) = Some(e)).ok()?,
         };
         let done = 1 + done.fetch_add(1, Ordering::Relaxed);
         progress(Progress { done, kept: kept.load(Ordering::Relaxed), total });

@@ -14,9 +14,11 @@ use rustls::crypto::ring::sign::any_supported_type;
 use rustls::sign::SigningKey;
 use rustls_pki_types::pem::PemObject;
 use rustls_pki_types::{CertificateDer, PrivateKeyDer};
+use sha2::{Digest, Sha256};
 use time::OffsetDateTime;
 
 use super::error::{PadesError, Problem};
+use crate::input::hex;
 
 /// Most certificates of one file: a signer's and those that vouch for it, or an auditor's list.
 const MOST_CERTIFICATES: usize = 1000;
@@ -129,6 +131,15 @@ impl Certificates {
         let pem = std::fs::read(file).map_err(|source| PadesError::Read { path: file.to_path_buf(), source })?;
         let all = certificates(&pem).map_err(|problem| PadesError::File { path: file.to_path_buf(), problem })?;
         Ok(Certificates(all))
+    }
+
+    /// SHA-256 over all of them, in their order: other certificates, other signers.
+    pub fn sha256(&self) -> String {
+        let mut all = Sha256::new();
+        for certificate in &self.0 {
+            all.update(certificate.to_der().unwrap_or_default());
+        }
+        hex(&all.finalize())
     }
 }
 

@@ -4,13 +4,15 @@
 //!
 //! `identity` is a key with its certificate, `own` makes one where a workshop
 //! has none; `syntax` and `update` append the signature's objects to a finished
-//! report, `content` makes what is signed, `signed` reads a signed report again.
+//! report, `content` makes what is signed, `signed` reads a signed
+//! report again, `standing` says in one value how a report stands.
 
 mod content;
 mod error;
 mod identity;
 mod own;
 mod signed;
+mod standing;
 mod syntax;
 mod update;
 
@@ -18,6 +20,7 @@ pub use error::{PadesError, Problem};
 pub use identity::{Certificates, Identity};
 pub use own::{OwnCertificate, own_certificate};
 pub use signed::SignedPdf;
+pub use standing::Standing;
 
 use time::OffsetDateTime;
 

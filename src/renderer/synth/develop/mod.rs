@@ -14,6 +14,7 @@ mod mark;
 mod mosaic;
 mod pattern;
 mod resample;
+mod saved;
 mod sensor;
 mod tone;
 
@@ -21,6 +22,7 @@ pub(crate) use exif::Record;
 pub(crate) use forge::put_in;
 pub(crate) use jpeg::{compress, smaller};
 pub(crate) use mark::mark;
+pub(crate) use saved::saved;
 pub(crate) use sensor::{Exposure, expose};
 pub use tone::Picture;
 pub(crate) use tone::develop;

@@ -84,15 +84,15 @@ fn check_forgery(scene: &Scene, photos: &[PhotoSpec], i: usize) -> Result<(), Pr
         ));
     }
     let carriers = scene.kit.carriers.iter().map(|c| c.name.as_str());
-    if let Some(name) = forged.put_in.as_deref().filter(|name| !carriers.clone().any(|c| c == *name)) {
-        let remedy = did_you_mean(name, carriers);
-        return Err(problem(
-            format!("photo[{i}].forged.put_in"),
-            phrase!("doors-scene-no-carrier", name = name),
-            remedy,
-        ));
+    for (key, name) in [("put_in", &forged.put_in), ("put_in_later", &forged.put_in_later)] {
+        if let Some(name) = name.as_deref().filter(|name| !carriers.clone().any(|c| c == *name)) {
+            let remedy = did_you_mean(name, carriers.clone());
+            let key = format!("photo[{i}].forged.{key}");
+            return Err(problem(key, phrase!("doors-scene-no-carrier", name = name), remedy));
+        }
     }
-    Ok(())
+    let quality = forged.saved_at.map_or(1.0, f64::from);
+    between(&format!("photo[{i}].forged.saved_at"), quality, 1.0, 100.0)
 }
 
 fn insides(scene: &Scene) -> Result<(), Problem> {

@@ -140,6 +140,10 @@ pub struct Forgery {
     pub noise_of: Option<String>,
     /// The markers of this carrier were put in by a program: they have no noise.
     pub put_in: Option<String>,
+    /// The markers of this carrier were put in after the rest had been saved as JPEG.
+    pub put_in_later: Option<String>,
+    /// The quality, 1 to 100, at which that was saved.
+    pub saved_at: Option<u8>,
 }
 
 /// From light to display values.

@@ -27,6 +27,8 @@ pub struct ArchiveRow<'a> {
     pub outcome: Result<&'a JobRecord, &'a str>,
     /// For evidence folders: whether they are intact, and who signed, in the reader's language.
     pub evidence: Option<&'a str>,
+    /// For evidence folders with a report: what the signature of its PDF says, in the reader's language.
+    pub report: Option<&'a str>,
     /// What joins it with earlier folders: code, the other folder, and what that means in the reader's language.
     pub across: &'a [[&'a str; 3]],
     /// What a recomputation changed, in the reader's language.
@@ -147,7 +149,7 @@ pub fn archive_row(row: &ArchiveRow, language: Language) -> String {
             tr data-v="unreadable" {
                 td { span.tag { (say!(language, "evidence-audit-unreadable")) } }
                 td colspan="8" { (why) (changed(row, language)) }
-                td { (evidence) }
+                td { (evidence) (report(row)) }
                 td.path { (row.path) }
             }
         },
@@ -188,6 +190,7 @@ fn of_record(row: &ArchiveRow, record: &JobRecord, evidence: &str, language: Lan
             td.num { (text(&context.taken)) }
             td {
                 (evidence)
+                (report(row))
                 @if let Some(counts) = summary(record.credentials()) {
                     div { (say!(language, "report-credentials-of-photos", counts = counts)) }
                 }
@@ -195,6 +198,11 @@ fn of_record(row: &ArchiveRow, record: &JobRecord, evidence: &str, language: Lan
             td.path { (row.path) }
         }
     }
+}
+
+/// What the report's own signature says.
+fn report(row: &ArchiveRow) -> Markup {
+    html! { @if let Some(words) = row.report { div { (words) } } }
 }
 
 /// What a recomputation changed; open where the verdict is another one.

@@ -56,6 +56,20 @@ pub fn pdf(
     json: &[u8],
     language: Language,
 ) -> Result<Vec<u8>, PdfError> {
+    pdf_saying(record, pictures, json, language, None)
+}
+
+/// The same with a sentence at its beginning about the file itself, such as why it is not signed.
+///
+/// # Errors
+/// As [`pdf`].
+pub fn pdf_saying(
+    record: &JobRecord,
+    pictures: &[PhotoPicture],
+    json: &[u8],
+    language: Language,
+    note: Option<&str>,
+) -> Result<Vec<u8>, PdfError> {
     let digest = digest(json);
     let fonts = Fonts::new()?;
     let date = date(record);
@@ -63,7 +77,7 @@ pub fn pdf(
         record,
         pictures,
         language,
-        html! { (about(record, &digest, date.is_some(), language)) },
+        html! { @if let Some(note) = note { p { (note) } } (about(record, &digest, date.is_some(), language)) },
         super::customer::section(record, &digest, language),
     );
     let (source, foreign) = printable(&fonts, &page);

@@ -1,0 +1,33 @@
+//! What a report's signature says, in one value: for whoever looks at many reports, signed or not.
+
+use super::error::{PadesError, Problem};
+use super::identity::Certificates;
+use super::signed::SignedPdf;
+
+/// How a PDF stands.
+pub enum Standing {
+    /// It bears no signature.
+    Unsigned,
+    /// It bears one that does not hold, or is not all that was signed.
+    Broken(PadesError),
+    /// Its bytes are those that were signed.
+    Holds(Box<SignedPdf>),
+}
+
+impl Standing {
+    /// Looks at a PDF.
+    pub fn of(pdf: Vec<u8>) -> Standing {
+        let read = SignedPdf::read(pdf);
+        match read.and_then(|signed| signed.check().map(|()| signed)) {
+            Ok(signed) => Standing::Holds(Box::new(signed)),
+            Err(PadesError::Pdf(Problem::Unsigned)) => Standing::Unsigned,
+            Err(e) => Standing::Broken(e),
+        }
+    }
+
+    /// Who signed, where the signature holds, and whether that certificate is one of these.
+    pub fn signer(&self, listed: Option<&Certificates>) -> Option<(String, Option<bool>)> {
+        let Standing::Holds(signed) = self else { return None };
+        Some((signed.signer(), listed.map(|all| signed.is_by(all))))
+    }
+}

@@ -76,6 +76,8 @@ pub(super) struct Darkness {
     passed: Vec<u8>,
     /// On an outline that is too long: whoever comes here is on the same one.
     too_long: Vec<u8>,
+    /// Bytes of it that are set.
+    long_ones: Vec<usize>,
     /// Runs of tiles that are looked at: row of tiles, first and one past the last tile. What lies
     /// outside of them is light.
     runs: Vec<(usize, usize, usize)>,
@@ -87,7 +89,8 @@ const SLACK: usize = 8;
 impl Darkness {
     /// Takes up a level; the pixels of the one before are forgotten, their memory is not.
     pub(super) fn start(&mut self, means: &Means) {
-        self.clear();
+        self.clear(true);
+        self.runs.clear();
         self.resize(means.columns.div_ceil(2), means.rows * BLOCK);
     }
 
@@ -102,23 +105,28 @@ impl Darkness {
         }
     }
 
-    fn clear(&mut self) {
+    /// Forgets which pixels were passed and, where that is wanted, which are dark.
+    fn clear(&mut self, with_dark: bool) {
         // Whole rows of tiles: one piece of memory each.
         for row in self.runs.chunk_by(|a, b| a.0 == b.0) {
             let start = (row[0].0 * TILE + 1) * self.stride;
-            for bits in [&mut self.dark, &mut self.passed, &mut self.too_long] {
-                bits[start..start + TILE * self.stride].fill(0);
+            let piece = start..start + TILE * self.stride;
+            self.passed[piece.clone()].fill(0);
+            if with_dark {
+                self.dark[piece].fill(0);
             }
         }
-        self.runs.clear();
+        self.long_ones.drain(..).for_each(|byte| self.too_long[byte] = 0);
     }
 
     /// Marks the dark pixels.
     pub(super) fn mark(&mut self, level: &Level<'_>, around: &Surroundings<'_>, rule: Rule) {
-        self.clear();
         let tiles = level.width.div_ceil(TILE);
         let least = if let Rule::BelowMean { contrast, .. } = rule { contrast } else { 1 };
-        self.runs = runs(around.contrast, tiles, (around.means.columns / 2, around.means.rows / 2), least);
+        let runs = runs(around.contrast, tiles, (around.means.columns / 2, around.means.rows / 2), least);
+        // The same tiles are written anew.
+        self.clear(runs != self.runs);
+        self.runs = runs;
         let mut thresholds = vec![0u64; tiles];
         for (row, first, end) in &self.runs {
             let thresholds = &mut thresholds[*first..*end];
@@ -205,13 +213,13 @@ impl Darkness {
         below(0) + below(1) + below(2) + below(3) < LEAST_DARK
     }
 
-    /// Which of a pixel's neighbours are dark, a bit each, clockwise from east.
+    /// Which of the nine pixels around one are dark: three rows of three bits, the left one lowest.
     #[inline(always)]
-    fn around(&self, at: usize) -> u8 {
+    fn around(&self, at: usize) -> usize {
         let (byte, shift) = ((at - 1) / 8, (at - 1) % 8);
         let two = |byte: usize| self.dark[byte..].first_chunk().map_or(0, |b| u16::from_le_bytes(*b));
         let three = |byte: usize| usize::from(two(byte) >> shift & 7);
-        AROUND[three(byte - self.stride) | three(byte) << 3 | three(byte + self.stride) << 6]
+        three(byte - self.stride) | three(byte) << 3 | three(byte + self.stride) << 6
     }
 
     /// Follows an outline from its start; false where it is too long.
@@ -224,16 +232,14 @@ impl Darkness {
         let bits = 8 * self.stride;
         let mut place = ((start % bits) as i32 - 8, (start / bits) as i32 - 1);
         let mut first = None;
-        while outline.len() < LONGEST && !is_set(&self.too_long, at) {
+        // A long one is met again at many places: now and then is often enough to look.
+        while outline.len() < LONGEST && (!outline.len().is_multiple_of(LOOK_AGAIN) || !is_set(&self.too_long, at)) {
             self.passed[at / 8] |= 1 << (at % 8);
             outline.push(place);
-            // Look clockwise, from the left of where we came from.
-            let from = (heading + 6) % 8;
-            let near = self.around(at).rotate_right(from as u32);
-            if near == 0 {
+            let turn = usize::from(TURNS[heading % 8][self.around(at)]);
+            if turn == NOWHERE {
                 return true;
             }
-            let turn = (from + near.trailing_zeros() as usize) % 8;
             if at == start {
                 match first {
                     None => first = Some(turn),
@@ -245,32 +251,48 @@ impl Darkness {
                 }
             }
             heading = turn;
-            at = at.wrapping_add_signed(steps[turn]);
-            place = (place.0 + STEPS[turn].0, place.1 + STEPS[turn].1);
+            at = at.wrapping_add_signed(steps[turn % 8]);
+            let step = STEPS[turn % 8];
+            place = (place.0.wrapping_add(step.0), place.1.wrapping_add(step.1));
         }
         for (u, v) in outline.iter() {
             let at = (*v + 1) as usize * bits + (*u + 8) as usize;
             self.too_long[at / 8] |= 1 << (at % 8);
+            self.long_ones.push(at / 8);
         }
         false
     }
 }
 
-/// Which neighbours are dark, by three rows of three bits: up, middle, down, the left one lowest.
-static AROUND: [u8; 512] = {
+/// After so many pixels of an outline it is tried again whether it is one that is too long.
+const LOOK_AGAIN: usize = 8;
+
+/// Where a pixel has no dark neighbour.
+const NOWHERE: usize = 8;
+
+/// Where an outline goes on, clockwise from east, by where it came heading and by [`Darkness::around`]: to the first dark
+/// neighbour clockwise, from the left of where it came from.
+static TURNS: [[u8; 512]; 8] = {
     // The place of each neighbour, clockwise from east.
     const PLACES: [usize; 8] = [5, 8, 7, 6, 3, 0, 1, 2];
-    let mut around = [0; 512];
-    let mut rows = 0;
-    while rows < 512 {
-        let mut turn = 0;
-        while turn < 8 {
-            around[rows] |= ((rows >> PLACES[turn] & 1) as u8) << turn;
-            turn += 1;
+    let mut turns = [[NOWHERE as u8; 512]; 8];
+    let mut heading = 0;
+    while heading < 8 {
+        let mut rows = 0;
+        while rows < 512 {
+            let mut k = 8;
+            while k > 0 {
+                k -= 1;
+                let turn = (heading + 6 + k) % 8;
+                if rows >> PLACES[turn] & 1 == 1 {
+                    turns[heading][rows] = turn as u8;
+                }
+            }
+            rows += 1;
         }
-        rows += 1;
+        heading += 1;
     }
-    around
+    turns
 };
 
 fn is_set(bits: &[u8], index: usize) -> bool {

@@ -107,13 +107,18 @@ type Cells = [[f64; GRID]; GRID];
 /// Mean grey in the middle of each cell, margin included: `[row][column]`, border at 1 and 8.
 fn sample_cells(level: &Level<'_>, h: &Homography) -> Cells {
     const SPOTS: [(f64, f64); 5] = [(0.0, 0.0), (-0.2, -0.2), (0.2, -0.2), (-0.2, 0.2), (0.2, 0.2)];
+    // The outermost spots; what lies between them lies within as they do.
+    let (near, far) = (-0.6, CELLS as f64 + 0.6);
+    let is_within =
+        [(near, near), (far, near), (far, far), (near, far)].iter().all(|(x, y)| level.is_within(h.to_photo(*x, *y)));
+    let grey = |p: Vector2<f64>| if is_within { level.sample_within(p) } else { level.sample(p.x, p.y) };
     let mut cells = [[0.0; GRID]; GRID];
     for (r, row) in cells.iter_mut().enumerate() {
         for (c, cell) in row.iter_mut().enumerate() {
             // The margin is sampled near the border: it may be narrow.
             let centre = |i: usize| (i as f64 - 0.5).clamp(-0.4, CELLS as f64 + 0.4);
             let spot = |(x, y): (f64, f64)| h.to_photo(centre(c) + x, centre(r) + y);
-            *cell = SPOTS.map(spot).iter().map(|p| level.sample(p.x, p.y)).sum::<f64>() / SPOTS.len() as f64;
+            *cell = SPOTS.map(spot).iter().map(|p| grey(*p)).sum::<f64>() / SPOTS.len() as f64;
         }
     }
     cells

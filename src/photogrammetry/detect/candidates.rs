@@ -50,7 +50,7 @@ const SAME_PLACE: f64 = 0.1;
 /// How far apart corners of one quadrilateral are that was found twice, px of its level: less than what would help to read it.
 const SAME_PX: f64 = 0.2;
 /// The same, share of its side and most px, where edges have been looked for farther away in vain.
-const SAME_LOOKED_AT: (f64, f64) = (0.04, 1.5);
+const SAME_LOOKED_AT: (f64, f64) = (0.05, 2.0);
 
 /// Outlines of a photo that are looked at, large ones first. Photos of bays have
 /// some hundreds; one that has more than this was made to take time.
@@ -127,7 +127,7 @@ fn examine(
     let first = read(level, &quad, dictionary);
     let mut reading = match first {
         Ok(reading) if reading.is_clean() => reading,
-        Err(Unread { framed: false }) => {
+        Err(Unread { promising: false }) => {
             vain.push((quad, SAME_PX));
             return None;
         }

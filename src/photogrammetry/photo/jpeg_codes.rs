@@ -55,7 +55,7 @@ impl Codes {
     pub(super) fn next(&self, bits: &mut Bits<'_>) -> Option<Step> {
         let mut entry = self.table[(bits.next >> (64 - LOOK)) as usize];
         if entry == 0 {
-            entry = self.long(bits)?;
+            entry = self.long(bits.next)?;
         }
         let (all, size) = (entry & 0xff, entry >> 8 & 0xff);
         // The number's bits come first; of none there is no shift of 64.
@@ -71,8 +71,8 @@ impl Codes {
     /// A code that the table does not have.
     #[cold]
     #[inline(never)]
-    fn long(&self, bits: &Bits<'_>) -> Option<u32> {
-        let sixteen = (bits.next >> 48) as u32;
+    fn long(&self, next: u64) -> Option<u32> {
+        let sixteen = (next >> 48) as u32;
         let (length, (_, shift)) = (1u32..).zip(self.ends).find(|(_, (end, _))| sixteen < *end)?;
         let place = (sixteen >> (16 - length)).checked_add_signed(shift)?;
         packed(*self.symbols.get(place as usize)?, length, self.is_dc)
@@ -94,6 +94,7 @@ fn packed(symbol: u8, length: u32, is_dc: bool) -> Option<u32> {
 }
 
 /// The bits of a run of picture data, stuffed zeros left out (B.1.1.5).
+#[derive(Clone, Copy)]
 pub(super) struct Bits<'a> {
     bytes: &'a [u8],
     at: usize,
@@ -126,12 +127,13 @@ impl<'a> Bits<'a> {
                 return;
             }
         }
-        self.fill_slowly();
+        *self = self.filled_slowly();
     }
 
+    /// By value: what is kept in registers stays there.
     #[cold]
     #[inline(never)]
-    fn fill_slowly(&mut self) {
+    fn filled_slowly(mut self) -> Self {
         // Never as many as 64, which could not be shifted by.
         while self.count <= 55 {
             let byte = match self.bytes.get(self.at..) {
@@ -151,6 +153,7 @@ impl<'a> Bits<'a> {
             self.next |= u64::from(byte) << (56 - self.count);
             self.count += 8;
         }
+        self
     }
 
     #[inline(always)]

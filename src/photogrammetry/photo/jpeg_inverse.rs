@@ -30,11 +30,11 @@ pub(super) fn pixels(blocks: &mut Coefficients, rows: &mut [[u64; BLOCKS]; 8]) {
     for (words, lines) in rows.iter_mut().zip(blocks.as_chunks_mut::<8>().0) {
         // Halves upwards, and 128 is grey.
         pass(lines, (1 << 9) + (1 << 16) + (128 << 17), 17);
-        for (word, lanes) in words.iter_mut().zip(&mut *lines) {
-            let mut bytes = [0; BLOCKS];
-            for l in 0..BLOCKS {
-                bytes[l] = lanes[l].clamp(0, 255) as u8;
-            }
+        let mut bytes = [[0; BLOCKS]; 8];
+        for (byte, x) in bytes.as_flattened_mut().iter_mut().zip(lines.as_flattened()) {
+            *byte = (*x).clamp(0, 255) as u8;
+        }
+        for (word, bytes) in words.iter_mut().zip(bytes) {
             *word = u64::from_le_bytes(bytes);
         }
         *lines = [[0; BLOCKS]; 8];

@@ -181,22 +181,23 @@ impl Scan<'_> {
 
 /// Reads a block: shows the places that are not zero with their values, and returns the first one's.
 #[inline(always)]
-fn walk(bits: &mut Bits<'_>, (dc, ac): (&Codes, &Codes), mut show: impl FnMut(usize, i32)) -> Option<i32> {
+fn walk(place: &mut Bits<'_>, (dc, ac): (&Codes, &Codes), mut show: impl FnMut(usize, i32)) -> Option<i32> {
+    let mut bits = *place;
     bits.fill();
-    let first = dc.next(bits)?.value;
+    let first = dc.next(&mut bits)?.value;
     let mut k = 0usize;
     loop {
         bits.fill();
         // So many bits hold two codes with their numbers.
         for _ in 0..2 {
-            let step = ac.next(bits)?;
+            let step = ac.next(&mut bits)?;
             k = k.wrapping_add(step.on);
-            if k > 63 {
-                return (k >= END).then_some(first);
+            if k <= 63 {
+                show(k, step.value);
             }
-            show(k, step.value);
-            if k == 63 {
-                return Some(first);
+            if k >= 63 {
+                *place = bits;
+                return (k == 63 || k >= END).then_some(first);
             }
         }
     }

@@ -42,8 +42,8 @@ plan-place =
         [right-of] auf einen Punkt { $aside } m rechts der Vorderachse gerichtet
        *[off] { $turn }° zur Fahrtrichtung gedreht
     }
-plan-worth = ±{ $u } { $unit } gegen ±{ $tolerance } { $unit }: nachweisbar bis { $room } { $unit } Abweichung
-plan-worth-unprovable = ±{ $u } { $unit } gegen ±{ $tolerance } { $unit }: NICHT NACHWEISBAR
+plan-worth = ±{ $u } gegen ±{ $tolerance }: nachweisbar bis { $room } Abweichung
+plan-worth-unprovable = ±{ $u } gegen ±{ $tolerance }: NICHT NACHWEISBAR
 plan-worth-reading = durch Ablesung entschieden, nicht durch Fotos
 plan-worth-none = durch diese Fotos NICHT BESTIMMT
 plan-least =

@@ -38,8 +38,8 @@ plan-place =
         [right-of] looking at a point { $aside } m to the right of the front axle
        *[off] looking { $turn } deg off the driving direction
     }
-plan-worth = ±{ $u } { $unit } against ±{ $tolerance } { $unit }: proven up to { $room } { $unit } off
-plan-worth-unprovable = ±{ $u } { $unit } against ±{ $tolerance } { $unit }: CANNOT BE PROVEN
+plan-worth = ±{ $u } against ±{ $tolerance }: proven up to { $room } off
+plan-worth-unprovable = ±{ $u } against ±{ $tolerance }: CANNOT BE PROVEN
 plan-worth-reading = decided by a reading, not by photos
 plan-worth-none = NOT DETERMINED by these photos
 plan-least =

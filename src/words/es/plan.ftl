@@ -42,8 +42,8 @@ plan-place =
         [right-of] apuntando a un punto { $aside } m a la derecha del eje delantero
        *[off] girada { $turn }° respecto a la dirección de marcha
     }
-plan-worth = ±{ $u } { $unit } frente a ±{ $tolerance } { $unit }: demostrable hasta { $room } { $unit } de desviación
-plan-worth-unprovable = ±{ $u } { $unit } frente a ±{ $tolerance } { $unit }: NO SE PUEDE DEMOSTRAR
+plan-worth = ±{ $u } frente a ±{ $tolerance }: demostrable hasta { $room } de desviación
+plan-worth-unprovable = ±{ $u } frente a ±{ $tolerance }: NO SE PUEDE DEMOSTRAR
 plan-worth-reading = se decide por una lectura, no por fotos
 plan-worth-none = NO DETERMINADO por estas fotos
 plan-least =

@@ -3,7 +3,7 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::super::named;
-use super::drawing::plan_svg;
+use super::drawing::figure;
 use super::words::{advice, least_words, name, noise, place, worth};
 use crate::record::PlanRecord;
 use crate::words::{Language, say};
@@ -23,7 +23,7 @@ pub fn plan_html(plan: &PlanRecord, language: Language) -> String {
             body {
                 h1 { (title) }
                 p.aside { (say!(language, "plan-with", kit = &plan.kit, camera = &plan.camera)) br; (plan.source) }
-                figure { (PreEscaped(plan_svg(plan, language))) }
+                (figure(plan, language))
                 (stations(plan, language))
                 (table(plan, language))
                 @if !plan.advice.is_empty() {
@@ -40,7 +40,9 @@ pub fn plan_html(plan: &PlanRecord, language: Language) -> String {
 pub(super) const STYLE: &str = "body{font:16px/1.45 system-ui,'Noto Sans',sans-serif;color:#172024;background:#fff;max-width:1040px;\
 margin:1.5rem auto;padding:0 1rem}h1{font-size:1.35rem}h2{font-size:1.1rem;margin-top:1.6rem}table{border-collapse:collapse;width:100%}\
 td,th{padding:.35rem .9rem .35rem 0;text-align:left;border-bottom:1px solid #c6cecd;vertical-align:top}.aside{color:#505c61;font-size:.92rem}\
-figure{margin:1rem 0}svg{max-width:100%;height:auto;display:block}ol li{margin:.4rem 0}small{color:#505c61}.no{color:#714a00;font-weight:650}";
+figure{margin:1rem 0}.upright{display:none}\
+@media screen and (max-width:640px){.lying{display:none}.upright{display:block}}\
+svg{max-width:100%;height:auto;display:block}ol li{margin:.4rem 0}small{color:#505c61}.no{color:#714a00;font-weight:650}";
 
 fn stations(plan: &PlanRecord, language: Language) -> Markup {
     html! {

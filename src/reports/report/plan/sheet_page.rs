@@ -2,7 +2,7 @@
 
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
-use super::drawing::plan_svg;
+use super::drawing::figure;
 use super::page::STYLE;
 use super::words::{advice, least_words, name, noise, worth};
 use crate::quantity::Quantity;
@@ -82,7 +82,7 @@ pub fn setup_html(sheet: &SetupCheckRecord, language: Language) -> String {
             body {
                 h1 { (title) }
                 p.aside { (sheet.source) }
-                @if let Some(kit) = sheet.kits.first() { figure { (PreEscaped(plan_svg(kit, language))) } }
+                @if let Some(kit) = sheet.kits.first() { (figure(kit, language)) }
                 h2 { (say!(language, "plan-sheet-asks")) }
                 (list(&all_told(&sheet.words_phrases, &sheet.words, language)))
                 (part(&say!(language, "plan-sheet-contradictions-title"), &all_told(&sheet.contradictions_phrases, &sheet.contradictions, language)))

@@ -1,6 +1,6 @@
 //! Where results go: JSON to a file or stdout, words to the other one.
 
-use std::io::{IsTerminal, Write};
+use std::io::{IsTerminal, Read, Write};
 use std::path::Path;
 use std::sync::OnceLock;
 
@@ -30,8 +30,18 @@ pub(super) fn write_json(target: &JsonTarget, json: &impl serde::Serialize) -> R
     text.push('\n');
     match target {
         JsonTarget::Stdout => std::io::stdout().write_all(text.as_bytes()).map_err(|e| no_stdout(&e)),
+        JsonTarget::File(path) if is_photo(path) => Err(say!(language(), "cli-not-over-a-photo", path = shown(path))),
         JsonTarget::File(path) => write_file(path, text.as_bytes()),
     }
+}
+
+/// Whether there is a photo already: `--json` in front of photos would take the first of
+/// them as the file to write, and a photo is the evidence.
+fn is_photo(path: &Path) -> bool {
+    let mut head = Vec::with_capacity(12);
+    let read = std::fs::File::open(path).and_then(|file| file.take(12).read_to_end(&mut head));
+    read.is_ok()
+        && (head.starts_with(&[0xff, 0xd8, 0xff]) || head.starts_with(b"\x89PNG") || head.get(4..8) == Some(b"ftyp"))
 }
 
 /// Writes a file so that it is either whole or as it was. Its folder is made:

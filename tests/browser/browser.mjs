@@ -50,11 +50,11 @@ export class Server {
   }
 }
 
-/// Elements whose content is wider than they are, and words that leave their drawing.
+/// Elements whose content is wider than they are and that do not scroll, and words that leave their drawing.
 function cut() {
   const named = (e) => `${e.tagName}.${e.getAttribute("class") ?? ""} "${e.textContent.trim().slice(0, 40)}"`;
   const wide = [...document.querySelectorAll("body *")].filter((e) => {
-    if (!(e instanceof HTMLElement) || e.clientWidth < 2 || /^(INPUT|SELECT|VIDEO)$/.test(e.tagName)) return false;
+    if (!(e instanceof HTMLElement) || e.clientWidth < 2 || e.matches(".scroll") || /^(INPUT|SELECT|VIDEO)$/.test(e.tagName)) return false;
     return getComputedStyle(e).display !== "inline" && e.scrollWidth > e.clientWidth + 1;
   });
   const drawn = [...document.querySelectorAll("main svg text")].filter((t) => {
@@ -71,7 +71,7 @@ function jumps() {
   const sticks = (e) => { for (let at = e; at; at = at.parentElement) if (/fixed|sticky/.test(getComputedStyle(at).position)) return true; return false; };
   const named = (e) => `${e.tagName} "${e.textContent.trim().slice(0, 40)}"`;
   const backwards = (all) => all.filter((e, i) => i > 0 && e.getBoundingClientRect().bottom < all[i - 1].getBoundingClientRect().top - 1).map(named);
-  const listed = (what) => [...document.querySelectorAll(what)].filter((e) => shown(e) && !sticks(e));
+  const listed = (what) => [...document.querySelectorAll(what)].filter((e) => shown(e) && !sticks(e) && !e.closest("svg"));
   return [...backwards(listed("h1, h2, h3, h4")), ...backwards(listed("a[href], button, input, select, textarea, summary, [tabindex]"))];
 }
 

@@ -57,11 +57,18 @@ async function reports(page, looker, program, work, tag) {
     const files = [out, join(out, "for-the-customer")].flatMap((f) => readdirSync(f).filter((n) => n.endsWith(".html")).map((n) => join(f, n)));
     for (const [i, file] of files.entries()) await opened(page, looker, file, `report-${tag}-${name}-${i}`);
   }
-  const plan = join(jobs, "plan");
-  const { code, said } = run(program, "plan", "--setup", join(jobs, "within", "setup.toml"), "--kit", join(jobs, "within", "kit.toml"),
-    "--camera", join(jobs, "within", "camera.toml"), "--report", plan, "--language", tag);
-  assert(code === 0, `plan in ${tag}: ${code}: ${said}`);
-  await opened(page, looker, join(plan, "plan.html"), `plan-${tag}`);
+  const sheet = join(jobs, "within", "setup.toml");
+  const kit = ["--kit", join(jobs, "within", "kit.toml"), "--camera", join(jobs, "within", "camera.toml")];
+  const pages = [
+    ["plan", 0, ["plan", "--setup", sheet, ...kit, "--report"]], ["setup", 0, ["setup", "check", sheet, ...kit, "--report"]],
+    ["audit", 4, ["audit", ...OF_REPORTS.map(([name]) => join(jobs, name)), "--out"]], ["trends", 0, ["trends", join(jobs, "audit"), "--out"]],
+  ];
+  for (const [name, least, words] of pages) {
+    const out = join(jobs, name);
+    const { code, said } = run(program, ...words, out, "--language", tag);
+    assert(code <= least, `${name} in ${tag}: ${code}: ${said}`);
+    for (const file of readdirSync(out).filter((n) => n.endsWith(".html"))) await opened(page, looker, join(out, file), `${name}-${tag}`);
+  }
   rmSync(jobs, { recursive: true });
 }
 

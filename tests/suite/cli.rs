@@ -363,6 +363,20 @@ fn quiet_leaves_the_exit_code_and_errors() {
 /// Who reads only the beginning of what is written ends the program, not in a fault.
 #[cfg(unix)]
 #[test]
+fn json_is_never_written_over_a_photo() {
+    let folder = tempfile::tempdir().unwrap();
+    let [first, second] = ["a.jpg", "b.jpg"].map(|name| {
+        let to = folder.path().join(name);
+        std::fs::copy(JOB.path().join("photos").join(name), &to).unwrap();
+        to
+    });
+    let before = std::fs::read(&first).unwrap();
+    let output = run(&["detect", "--json", first.to_str().unwrap(), second.to_str().unwrap()]);
+    ends(&output, UNREADABLE, &["a.jpg is a photo and stays as it is", "--json -"]);
+    assert_eq!(std::fs::read(&first).unwrap(), before);
+}
+
+#[test]
 fn a_reader_who_leaves_is_no_fault() {
     use std::io::Read;
     use std::process::Stdio;

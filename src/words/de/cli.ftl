@@ -5,6 +5,7 @@
 cli-error = Fehler: { $message }
 cli-note = Hinweis: { $words }
 cli-cannot-read = { $path } lässt sich nicht lesen: { $why }
+cli-not-over-a-photo = { $path } ist ein Foto und bleibt, wie es ist: --json FILE hinter die Fotos schreiben, oder --json - für die Standardausgabe
 cli-cannot-write = { $path } lässt sich nicht schreiben: { $why }
 cli-cannot-make-folder = der Ordner { $path } lässt sich nicht anlegen: { $why }
 cli-cannot-unpack = ein Ordner zum Entpacken lässt sich nicht anlegen: { $why }

@@ -75,7 +75,11 @@ plan-column-least = Mindestens
 plan-foot = Vorhergesagt für ein Gestell an seinem Sollort, saubere Drucke und einen beleuchteten Kalibrierplatz. Maßgeblich sind die Unterlagen des Fahrzeugherstellers; Laser und angehobene Fahrzeuge brauchen eigene Schutzmaßnahmen.
 plan-drawing = Der Kalibrierplatz von oben: Fahrzeug, Gestell und Aufnahmeorte
 plan-clear-width = freie Breite { $width } m
-plan-vehicle = Fahrzeug, fährt nach rechts
+plan-vehicle =
+    { $heading ->
+        [up] Fahrzeug
+       *[right] Fahrzeug, fährt nach rechts
+    }
 plan-camera-height = Kamera { $height } m hoch
 
 # A set-up sheet explained.

@@ -5,6 +5,7 @@
 cli-error = error: { $message }
 cli-note = note: { $words }
 cli-cannot-read = cannot read { $path }: { $why }
+cli-not-over-a-photo = { $path } is a photo and stays as it is: write --json FILE behind the photos, or --json - for standard output
 cli-cannot-write = cannot write { $path }: { $why }
 cli-cannot-make-folder = cannot make the folder { $path }: { $why }
 cli-cannot-unpack = cannot make a folder to unpack into: { $why }

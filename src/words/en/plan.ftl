@@ -71,7 +71,11 @@ plan-column-least = Fewest photos
 plan-foot = Predicted for a stand in its required place, clean prints and a lit bay. The vehicle maker's service information governs; lasers and lifted vehicles need their own precautions.
 plan-drawing = The bay from above: vehicle, stand and where to take the photos
 plan-clear-width = clear width { $width } m
-plan-vehicle = vehicle, drives to the right
+plan-vehicle =
+    { $heading ->
+        [up] vehicle
+       *[right] vehicle, drives to the right
+    }
 plan-camera-height = camera { $height } m high
 
 # A set-up sheet explained.

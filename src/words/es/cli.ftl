@@ -5,6 +5,7 @@
 cli-error = error: { $message }
 cli-note = nota: { $words }
 cli-cannot-read = no se puede leer { $path }: { $why }
+cli-not-over-a-photo = { $path } es una foto y se queda como está: escribir --json FILE detrás de las fotos, o --json - para la salida estándar
 cli-cannot-write = no se puede escribir { $path }: { $why }
 cli-cannot-make-folder = no se puede crear la carpeta { $path }: { $why }
 cli-cannot-unpack = no se puede crear una carpeta para desempaquetar: { $why }

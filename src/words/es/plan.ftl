@@ -75,7 +75,11 @@ plan-column-least = Mínimo de fotos
 plan-foot = Previsto para un soporte en su lugar exigido, impresiones limpias y un puesto iluminado. Prevalece la información de servicio del fabricante del vehículo; los láseres y los vehículos elevados requieren sus propias precauciones.
 plan-drawing = El puesto visto desde arriba: vehículo, soporte y lugares de las fotos
 plan-clear-width = ancho libre { $width } m
-plan-vehicle = vehículo, avanza hacia la derecha
+plan-vehicle =
+    { $heading ->
+        [up] vehículo
+       *[right] vehículo, avanza hacia la derecha
+    }
 plan-camera-height = cámara a { $height } m
 
 # A set-up sheet explained.

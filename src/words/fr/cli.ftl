@@ -5,6 +5,7 @@
 cli-error = erreur : { $message }
 cli-note = note : { $words }
 cli-cannot-read = impossible de lire { $path } : { $why }
+cli-not-over-a-photo = { $path } est une photo et reste telle quelle : écrire --json FILE après les photos, ou --json - pour la sortie standard
 cli-cannot-write = impossible d’écrire { $path } : { $why }
 cli-cannot-make-folder = impossible de créer le répertoire { $path } : { $why }
 cli-cannot-unpack = impossible de créer un répertoire où déballer : { $why }

@@ -75,7 +75,11 @@ plan-column-least = Photos au moins
 plan-foot = Prévu pour un support à sa place requise, des impressions propres et un poste éclairé. Les informations de service du constructeur du véhicule font foi ; les lasers et les véhicules levés exigent leurs propres précautions.
 plan-drawing = Le poste vu de dessus : véhicule, support et lieux de prise de vue
 plan-clear-width = largeur libre { $width } m
-plan-vehicle = véhicule, roule vers la droite
+plan-vehicle =
+    { $heading ->
+        [up] véhicule
+       *[right] véhicule, roule vers la droite
+    }
 plan-camera-height = appareil à { $height } m
 
 # A set-up sheet explained.

@@ -151,7 +151,8 @@ fn vehicle(plan: &PlanRecord, frame: &Frame, language: Language) -> Markup {
             }
         }
         @let at = frame.at(0.3 * bay.wheelbase_mm, 0.0);
-        text text-anchor="middle" x=(n(at[0])) y=(n(at[1] - 6.0)) { (say!(language, "plan-vehicle")) }
+        @let heading = if frame.heading == Heading::Up { "up" } else { "right" };
+        text text-anchor="middle" x=(n(at[0])) y=(n(at[1] - 6.0)) { (say!(language, "plan-vehicle", heading = heading)) }
     }
 }
 
@@ -197,10 +198,14 @@ fn station(index: usize, station: &PlannedStation, frame: &Frame, language: Lang
     let half = crate::geom::rad(33.0);
     let wedge = [at, ray(half), ray(-half)];
     let below = if frame.heading == Heading::Right && y >= 0.0 { -19.0 } else { 29.0 };
+    let words = say!(language, "plan-camera-height", height = metres(z));
+    // Words of a camera near the wall stay in the drawing.
+    let half = (3.6 * words.chars().count() as f64).min(frame.width / 2.0);
+    let words_at = at[0].clamp(half, frame.width - half);
     html! {
         polygon.sight points=(path(&wedge)) {}
         circle.eye cx=(n(at[0])) cy=(n(at[1])) r="13" {}
         text.no text-anchor="middle" x=(n(at[0])) y=(n(at[1] + 5.0)) { (index + 1) }
-        text.small.halo text-anchor="middle" x=(n(at[0])) y=(n(at[1] + below)) { (say!(language, "plan-camera-height", height = metres(z))) }
+        text.small.halo text-anchor="middle" x=(n(words_at)) y=(n(at[1] + below)) { (words) }
     }
 }

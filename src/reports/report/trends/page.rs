@@ -34,8 +34,8 @@ pub fn trends_html(record: &TrendsRecord, language: Language) -> String {
                 style { (PreEscaped(palette::css())) (PreEscaped(super::super::html::STYLE)) (PreEscaped(STYLE)) }
             }
             body {
-                (title(record, language))
                 main {
+                    (title(record, language))
                     (stands_out(record, language))
                     (misplacements(record, language))
                     (grouping(record, &record.by, true, language))

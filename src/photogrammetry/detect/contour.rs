@@ -8,6 +8,7 @@ use std::ops::Range;
 use multiversion::multiversion;
 
 use super::pyramid::{Level, TILE};
+use super::threshold::threshold;
 
 /// Side of the blocks that share a threshold, px.
 const BLOCK: usize = 4;
@@ -364,27 +365,6 @@ fn runs(contrast: &[u8], tiles: usize, (columns, rows): (usize, usize), least: u
     runs
 }
 
-/// The grey level that parts dark from light best: most variance between the two (N. Otsu, "A
-/// threshold selection method from gray-level histograms", IEEE Trans. SMC 9, 1979).
-fn threshold<'a>(rows: impl Iterator<Item = &'a [u8]>) -> u8 {
-    let mut counts = [0u32; 256];
-    rows.flatten().for_each(|p| counts[usize::from(*p)] += 1);
-    let all: f64 = counts.iter().map(|n| f64::from(*n)).sum();
-    let total: f64 = counts.iter().enumerate().map(|(grey, n)| grey as f64 * f64::from(*n)).sum();
-    let (mut best, mut most) = (128, 0.0);
-    let (mut n, mut sum) = (0.0, 0.0);
-    for (grey, count) in counts.iter().enumerate().filter(|(_, count)| **count > 0) {
-        n += f64::from(*count);
-        sum += f64::from(*count) * grey as f64;
-        let apart = sum / n - (total - sum) / (all - n);
-        let between = n * (all - n) * apart * apart;
-        if between > most {
-            (best, most) = (grey + 1, between);
-        }
-    }
-    best.min(255) as u8
-}
-
 /// Mean grey of the 3x3 blocks around each block of a level.
 pub(super) struct Means {
     columns: usize,
@@ -482,12 +462,6 @@ mod tests {
                 .fold(0u8, |bits, (a, b)| bits << 1 | u8::from(*a < b));
             assert_eq!(gather(less(a, b)), plain, "{a:x} {b:x}");
         }
-    }
-
-    #[test]
-    fn the_threshold_parts_two_greys() {
-        let row: Vec<u8> = (0..100).map(|i| if i % 3 == 0 { 40 + i % 5 } else { 180 - i % 7 }).collect();
-        assert!((45..=174).contains(&threshold(std::iter::once(row.as_slice()))));
     }
 
     /// A ring's hole starts no outline of its own.

@@ -43,6 +43,7 @@ pub(super) fn pixels(blocks: &mut Coefficients, rows: &mut [[u64; BLOCKS]; 8]) {
 }
 
 /// One dimension, in place.
+#[allow(clippy::needless_range_loop, reason = "a lane of all eight lines at once: this becomes vector instructions")]
 #[inline(always)]
 fn pass(lines: &mut [Lanes; 8], half: i32, shift: u32) {
     let times = |x: i32, constant: i32| x.wrapping_mul(constant);

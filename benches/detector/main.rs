@@ -2,12 +2,15 @@
 //! `cargo bench --bench detector`. The peers run where `BAYWITNESS_PYTHON` (default `python3`)
 //! has opencv-python-headless and pupil-apriltags; else their rows are left out.
 //! `BENCH_QUICK=1` leaves out most of the photos. Takes some twenty minutes of one core.
+//! `BENCH_ONLY=time` compares processor time with OpenCV's reading alone, run in turn, a minute or two;
+//! `BENCH_PHOTOS=FOLDER` then takes the JPEG files of a folder instead of rendered ones.
 #![allow(clippy::unwrap_used, clippy::print_stdout, reason = "a bench that prints a table")]
 
 mod bound;
 mod peers;
 mod photos;
 mod tables;
+mod time;
 
 use std::path::Path;
 use std::process::Command;
@@ -35,8 +38,12 @@ fn main() {
     }
     let folder = tempfile::tempdir().unwrap();
     let quick = std::env::var_os("BENCH_QUICK").is_some();
+    if std::env::var_os("BENCH_ONLY").is_some_and(|what| what == "time") {
+        time::compare(folder.path(), quick);
+        return;
+    }
     for (title, camera) in [("no tone curve", Camera::Linear), ("phone: tone curve, sharpening", Camera::Phone)] {
-        let shots = photos::render_all(folder.path(), camera, quick);
+        let shots = photos::render_all(folder.path(), camera, quick, |_| true);
         let (read, mut outcomes) = peers::run(&shots).unwrap_or_default();
         let (own, sightings) = ours(&shots);
         outcomes.push(own);
@@ -50,7 +57,7 @@ fn main() {
 }
 
 /// CPU time of this thread, s.
-fn cpu() -> f64 {
+pub(crate) fn cpu() -> f64 {
     let text = std::fs::read_to_string("/proc/thread-self/schedstat").unwrap_or_default();
     text.split(' ').next().and_then(|s| s.parse::<f64>().ok()).unwrap_or(f64::NAN) * 1e-9
 }

@@ -1,6 +1,6 @@
 //! The general-purpose libraries, run by a Python script on the same files.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use nalgebra::Vector2;
@@ -19,9 +19,7 @@ pub(crate) struct Outcome {
 
 /// CPU time of OpenCV reading each file as grey, s, and what each method found.
 pub(crate) fn run(shots: &[Shot]) -> Option<(Vec<f64>, Vec<Outcome>)> {
-    let python = std::env::var("BAYWITNESS_PYTHON").unwrap_or_else(|_| "python3".to_owned());
-    let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("benches/detector/peers.py");
-    let output = Command::new(python).arg(script).args(shots.iter().map(|s| &s.file)).output().ok()?;
+    let output = script().args(shots.iter().map(|s| &s.file)).output().ok()?;
     if !output.status.success() {
         let complaint = String::from_utf8_lossy(&output.stderr);
         println!("peers left out ({}): {}", output.status, complaint.lines().last().unwrap_or_default());
@@ -40,6 +38,19 @@ pub(crate) fn run(shots: &[Shot]) -> Option<(Vec<f64>, Vec<Outcome>)> {
             .collect(),
     };
     Some((numbers(&json["read_s"]), json["seconds"].as_object()?.iter().map(outcome).collect()))
+}
+
+/// CPU time of OpenCV reading each file as grey, s; says nothing else.
+pub(crate) fn read(files: &[PathBuf]) -> Option<Vec<f64>> {
+    let output = script().arg("--read").args(files).output().ok().filter(|output| output.status.success())?;
+    serde_json::from_slice(&output.stdout).ok()
+}
+
+fn script() -> Command {
+    let python = std::env::var("BAYWITNESS_PYTHON").unwrap_or_else(|_| "python3".to_owned());
+    let mut command = Command::new(python);
+    command.arg(Path::new(env!("CARGO_MANIFEST_DIR")).join("benches/detector/peers.py"));
+    command
 }
 
 fn marker(value: &serde_json::Value) -> (u32, [Vector2<f64>; 4]) {

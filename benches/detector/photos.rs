@@ -43,7 +43,8 @@ struct Plan {
     size: (usize, usize),
 }
 
-pub(crate) fn render_all(folder: &Path, camera: Camera, quick: bool) -> Vec<Shot> {
+/// Renders the photos of those groups that are wanted: each the same whichever others are.
+pub(crate) fn render_all(folder: &Path, camera: Camera, quick: bool, wanted: impl Fn(Group) -> bool) -> Vec<Shot> {
     let plans = plans(camera, quick);
     let shot = |(i, plan): (usize, &Plan)| {
         let rendered = render(&plan.kind, plan.size.0, plan.size.1, 7000 + i as u64);
@@ -59,7 +60,7 @@ pub(crate) fn render_all(folder: &Path, camera: Camera, quick: bool) -> Vec<Shot
             noise: rendered.noise,
         }
     };
-    plans.iter().enumerate().map(shot).collect()
+    plans.iter().enumerate().filter(|(_, plan)| wanted(plan.group)).map(shot).collect()
 }
 
 fn plans(camera: Camera, quick: bool) -> Vec<Plan> {

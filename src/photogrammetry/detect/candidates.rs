@@ -49,6 +49,8 @@ const SAME_PLACE: f64 = 0.1;
 
 /// How far apart corners of one quadrilateral are that was found twice, px of its level: less than what would help to read it.
 const SAME_PX: f64 = 0.2;
+/// The same, share of its side and most px, where edges have been looked for farther away in vain.
+const SAME_LOOKED_AT: (f64, f64) = (0.05, 2.0);
 
 /// Outlines of a photo that are looked at, large ones first. Photos of bays have
 /// some hundreds; one that has more than this was made to take time.
@@ -109,7 +111,7 @@ fn examine(
     index: usize,
     quad: &Quad,
     dictionary: &Dictionary,
-    vain: &mut Vec<Quad>,
+    vain: &mut Vec<(Quad, f64)>,
 ) -> Option<Reading> {
     let level = &levels[index];
     if !is_dark_in_light(level, quad) {
@@ -119,14 +121,14 @@ fn examine(
     let reach = REACH.min(NEAR * area(quad).sqrt()).max(1.0);
     let quad = sharpen(level, quad, reach).filter(is_plausible)?;
     let quad = sharpen(level, &quad, reach).filter(is_plausible).unwrap_or(quad);
-    if vain.iter().any(|known| moved(known, &quad) < SAME_PX) {
+    if vain.iter().any(|(known, reach)| moved(known, &quad) < *reach) {
         return None;
     }
     let first = read(level, &quad, dictionary);
     let mut reading = match first {
         Ok(reading) if reading.is_clean() => reading,
-        Err(Unread { framed: false }) => {
-            vain.push(quad);
+        Err(Unread { promising: false }) => {
+            vain.push((quad, SAME_PX));
             return None;
         }
         // What is too small to be read here is seen twice as large on the next level.
@@ -135,7 +137,8 @@ fn examine(
             let better = second_look(level, &quad, dictionary, doubtful.ok());
             let better = better.or_else(|| part(level, &quad, dictionary));
             if better.is_none() {
-                vain.push(quad);
+                let reach = (SAME_LOOKED_AT.0 * area(&quad).sqrt()).clamp(SAME_PX, SAME_LOOKED_AT.1);
+                vain.push((quad, reach));
             }
             better?
         }

@@ -3,9 +3,12 @@
 //! digitized binary images by border following", CVGIP 30, 1985, for the idea of
 //! starting each border once).
 
+use std::ops::Range;
+
 use multiversion::multiversion;
 
 use super::pyramid::{Level, TILE};
+use super::threshold::threshold;
 
 /// Side of the blocks that share a threshold, px.
 const BLOCK: usize = 4;
@@ -66,34 +69,35 @@ const LONGEST: usize = 480;
 /// Fewest dark pixels of 8x4 below the start of an outline that is followed.
 const LEAST_DARK: u32 = 8;
 
-/// Pixels of a level that are dark against their surroundings, a bit each, with a rim of light ones.
+/// Pixels of a level that are dark against their surroundings, a bit each, eight bytes for the rows of a tile, with a rim of
+/// light tiles: what belongs to one outline lies close together in memory. Pixels count from the rim's corner.
 #[derive(Default)]
 pub(super) struct Darkness {
-    /// Bytes in a row, one of rim on either side.
-    stride: usize,
+    /// Bytes in a row of tiles.
+    pitch: usize,
     dark: Vec<u8>,
     /// Dark pixels that an outline has passed.
     passed: Vec<u8>,
     /// On an outline that is too long: whoever comes here is on the same one.
     too_long: Vec<u8>,
+    /// Bytes of it that are set.
+    long_ones: Vec<usize>,
     /// Runs of tiles that are looked at: row of tiles, first and one past the last tile. What lies
     /// outside of them is light.
     runs: Vec<(usize, usize, usize)>,
 }
 
-/// Bytes behind the last row, so that eight may be read at once from anywhere.
-const SLACK: usize = 8;
-
 impl Darkness {
     /// Takes up a level; the pixels of the one before are forgotten, their memory is not.
     pub(super) fn start(&mut self, means: &Means) {
-        self.clear();
-        self.resize(means.columns.div_ceil(2), means.rows * BLOCK);
+        self.clear(true);
+        self.runs.clear();
+        self.resize(means.columns.div_ceil(2), means.rows.div_ceil(TILE / BLOCK));
     }
 
-    fn resize(&mut self, tiles: usize, rows: usize) {
-        self.stride = tiles + 2;
-        let count = self.stride * (rows + 2) + SLACK;
+    fn resize(&mut self, columns: usize, rows: usize) {
+        self.pitch = TILE * (columns + 2);
+        let count = self.pitch * (rows + 2);
         for bits in [&mut self.dark, &mut self.passed, &mut self.too_long] {
             if bits.len() < count {
                 // Zeroed by the system, and only where it is touched.
@@ -102,35 +106,43 @@ impl Darkness {
         }
     }
 
-    fn clear(&mut self) {
-        // Whole rows of tiles: one piece of memory each.
-        for row in self.runs.chunk_by(|a, b| a.0 == b.0) {
-            let start = (row[0].0 * TILE + 1) * self.stride;
-            for bits in [&mut self.dark, &mut self.passed, &mut self.too_long] {
-                bits[start..start + TILE * self.stride].fill(0);
+    /// The bytes of a run of tiles.
+    fn bytes(pitch: usize, (row, first, end): (usize, usize, usize)) -> Range<usize> {
+        let start = (row + 1) * pitch;
+        start + TILE * (first + 1)..start + TILE * (end + 1)
+    }
+
+    /// Forgets which pixels were passed and, where that is wanted, which are dark.
+    fn clear(&mut self, with_dark: bool) {
+        for run in &self.runs {
+            let bytes = Self::bytes(self.pitch, *run);
+            self.passed[bytes.clone()].fill(0);
+            if with_dark {
+                self.dark[bytes].fill(0);
             }
         }
-        self.runs.clear();
+        self.long_ones.drain(..).for_each(|byte| self.too_long[byte] = 0);
     }
 
     /// Marks the dark pixels.
     pub(super) fn mark(&mut self, level: &Level<'_>, around: &Surroundings<'_>, rule: Rule) {
-        self.clear();
         let tiles = level.width.div_ceil(TILE);
         let least = if let Rule::BelowMean { contrast, .. } = rule { contrast } else { 1 };
-        self.runs = runs(around.contrast, tiles, (around.means.columns / 2, around.means.rows / 2), least);
+        let runs = runs(around.contrast, tiles, (around.means.columns / 2, around.means.rows / 2), least);
+        // The same tiles are written anew.
+        self.clear(runs != self.runs);
+        self.runs = runs;
         let mut thresholds = vec![0u64; tiles];
         for (row, first, end) in &self.runs {
             let thresholds = &mut thresholds[*first..*end];
-            for r in [2 * row, 2 * row + 1] {
-                around.thresholds(rule, (r, *first, tiles), thresholds);
-                for v in r * BLOCK..(r + 1) * BLOCK {
-                    let start = (v + 1) * self.stride + 1;
-                    let bytes = &mut self.dark[start + first..start + end];
-                    let (pixels, _) = level.row(v)[first * TILE..end * TILE].as_chunks::<TILE>();
-                    for ((byte, pixels), threshold) in bytes.iter_mut().zip(pixels).zip(&*thresholds) {
-                        *byte = gather(less(u64::from_le_bytes(*pixels), *threshold));
-                    }
+            let (bytes, _) = self.dark[Self::bytes(self.pitch, (*row, *first, *end))].as_chunks_mut::<TILE>();
+            for v in 0..TILE {
+                if v % BLOCK == 0 {
+                    around.thresholds(rule, (2 * row + v / BLOCK, *first, tiles), thresholds);
+                }
+                let (pixels, _) = level.row(row * TILE + v)[first * TILE..end * TILE].as_chunks::<TILE>();
+                for ((bytes, pixels), threshold) in bytes.iter_mut().zip(pixels).zip(&*thresholds) {
+                    bytes[v] = gather(less(u64::from_le_bytes(*pixels), *threshold));
                 }
             }
         }
@@ -140,11 +152,12 @@ impl Darkness {
     pub(super) fn within(level: &Level<'_>, (u0, v0): (usize, usize), (u1, v1): (usize, usize)) -> Self {
         let (columns, rows) = ((u1 - u0).div_ceil(TILE), (v1 - v0).div_ceil(TILE));
         let mut darkness = Darkness::default();
-        darkness.resize(columns, rows * TILE);
+        darkness.resize(columns, rows);
         let threshold = threshold((v0..v1).map(|v| &level.row(v)[u0..u1]));
         for v in v0..v1 {
-            let start = (v - v0 + 1) * darkness.stride + 1;
-            for (byte, pixels) in darkness.dark[start..].iter_mut().zip(level.row(v)[u0..u1].chunks(TILE)) {
+            let start = darkness.byte(TILE, v - v0 + TILE);
+            let bytes = darkness.dark[start..].iter_mut().step_by(TILE);
+            for (byte, pixels) in bytes.zip(level.row(v)[u0..u1].chunks(TILE)) {
                 *byte = pixels.iter().rev().fold(0, |bits, p| bits << 1 | u8::from(*p < threshold));
             }
         }
@@ -155,86 +168,86 @@ impl Darkness {
     /// Follows every outline of a dark region once and shows it as pixels in clockwise order.
     pub(super) fn outlines(&mut self, mut found: impl FnMut(&[(i32, i32)])) {
         let mut outline = Vec::with_capacity(LONGEST);
-        let runs = self.runs.clone();
-        // Row by row over all runs of a row of tiles, so that an outline's topmost pixel comes first.
-        for row in runs.chunk_by(|a, b| a.0 == b.0) {
-            for v in row[0].0 * TILE..(row[0].0 + 1) * TILE {
-                for (_, first, end) in row {
-                    let start = (v + 1) * self.stride + 1;
-                    for byte in (start + first..start + end).step_by(8) {
-                        let mut starts = self.starts_in(byte);
-                        while starts != 0 {
-                            let index = 8 * byte + starts.trailing_zeros() as usize;
-                            starts &= starts - 1;
-                            // An outline from within the same word may have passed it by now.
-                            let new = !is_set(&self.passed, index) && !self.is_speck(index);
-                            if new && self.follow(index, &mut outline) {
-                                found(&outline);
-                            }
-                        }
+        let runs = std::mem::take(&mut self.runs);
+        for run in &runs {
+            for at in Self::bytes(self.pitch, *run).step_by(TILE) {
+                let mut starts = self.starts_in(at);
+                while starts != 0 {
+                    let first = starts.trailing_zeros() as usize;
+                    starts &= starts - 1;
+                    let start = (at % self.pitch + first % TILE, (run.0 + 1) * TILE + first / TILE);
+                    // An outline from within the same tile may have passed it by now.
+                    let new = !is_set(&self.passed, at + first / TILE, start.0) && !self.is_speck(start);
+                    if new && self.follow(start, &mut outline) {
+                        found(&outline);
                     }
                 }
             }
         }
+        self.runs = runs;
     }
 
-    /// Which of the 64 pixels from a byte on are dark, not passed, and light on their left and above,
+    /// Where a pixel's bit lies.
+    #[inline(always)]
+    fn byte(&self, x: usize, y: usize) -> usize {
+        y / TILE * self.pitch + x / TILE * TILE + y % TILE
+    }
+
+    /// Which pixels of a tile, eight a row, are dark, not passed, and light on their left and above,
     /// as every region's first pixel is. Right of a hole there is dark above.
-    fn starts_in(&self, byte: usize) -> u64 {
-        let word = eight(&self.dark, byte);
+    fn starts_in(&self, at: usize) -> u64 {
+        let word = eight(&self.dark, at);
         if word == 0 {
             return 0;
         }
-        let above = byte - self.stride;
-        let up = eight(&self.dark, above);
-        let (left, up_left) = (u64::from(self.dark[byte - 1] >> 7), u64::from(self.dark[above - 1] >> 7));
-        let up_right = u64::from(self.dark[above + 8] & 1) << 63;
-        let near = (word << 1 | left) | up | (up << 1 | up_left) | (up >> 1 | up_right);
-        word & !near & !eight(&self.passed, byte)
+        let tile = |at: usize| eight(&self.dark, at);
+        // A tile moved down by a row, the one above coming in.
+        let down = |at: usize| tile(at) << TILE | tile(at - self.pitch) >> (64 - TILE);
+        let (left, up) = (tile(at - TILE), down(at));
+        // Moved by a column, the tile beside coming in.
+        let from_left = |own: u64, beside: u64| (own & !HIGHEST) << 1 | (beside & HIGHEST) >> 7;
+        let from_right = |own: u64, beside: u64| (own & !EACH) >> 1 | (beside & EACH) << 7;
+        let near = from_left(word, left) | up | from_left(up, down(at - TILE)) | from_right(up, down(at + TILE));
+        word & !near & !eight(&self.passed, at)
     }
 
     /// Whether hardly anything is dark in the 8x4 pixels below a start: noise, not worth following.
-    fn is_speck(&self, start: usize) -> bool {
+    fn is_speck(&self, (x, y): (usize, usize)) -> bool {
         let count = |row: usize| {
-            let from = start + row * self.stride * 8 - 3;
-            // Two bytes hold the eight pixels, wherever they begin.
-            let pair = u16::from(self.dark[from / 8 + 1]) << 8 | u16::from(self.dark[from / 8]);
-            (pair >> (from % 8) & 0xff).count_ones()
+            let at = self.byte(x - 3, y + row);
+            (pair(&self.dark, at) >> ((x - 3) % TILE) & 0xff).count_ones()
         };
-        let below = |row: usize| if start / 8 + row * self.stride + 1 < self.dark.len() { count(row) } else { 0 };
-        below(0) + below(1) + below(2) + below(3) < LEAST_DARK
-    }
-
-    /// Which of a pixel's neighbours are dark, a bit each, clockwise from east.
-    #[inline(always)]
-    fn around(&self, at: usize) -> u8 {
-        let (byte, shift) = ((at - 1) / 8, (at - 1) % 8);
-        let two = |byte: usize| self.dark[byte..].first_chunk().map_or(0, |b| u16::from_le_bytes(*b));
-        let three = |byte: usize| usize::from(two(byte) >> shift & 7);
-        AROUND[three(byte - self.stride) | three(byte) << 3 | three(byte + self.stride) << 6]
+        count(0) + count(1) + count(2) + count(3) < LEAST_DARK
     }
 
     /// Follows an outline from its start; false where it is too long.
-    fn follow(&mut self, start: usize, outline: &mut Vec<(i32, i32)>) -> bool {
-        let s = 8 * self.stride as isize;
-        // Clockwise from east, in bits and in pixels.
-        let steps = [1, s + 1, s, s - 1, -1, -s - 1, -s, 1 - s];
+    fn follow(&mut self, start: (usize, usize), outline: &mut Vec<(i32, i32)>) -> bool {
         outline.clear();
-        let (mut at, mut heading) = (start, 0usize);
-        let bits = 8 * self.stride;
-        let mut place = ((start % bits) as i32 - 8, (start / bits) as i32 - 1);
+        let ((mut x, mut y), mut heading) = (start, 0usize);
         let mut first = None;
-        while outline.len() < LONGEST && !is_set(&self.too_long, at) {
-            self.passed[at / 8] |= 1 << (at % 8);
-            outline.push(place);
-            // Look clockwise, from the left of where we came from.
-            let from = (heading + 6) % 8;
-            let near = self.around(at).rotate_right(from as u32);
-            if near == 0 {
+        let rim = TILE as i32;
+        let (pitch, dark, passed) = (self.pitch, self.dark.as_slice(), self.passed.as_mut_slice());
+        let (too_long, are_some) = (self.too_long.as_slice(), !self.long_ones.is_empty());
+        while outline.len() < LONGEST {
+            // Rows above, of and below the pixel.
+            let [above, own, below] = [y.wrapping_sub(1), y, y.wrapping_add(1)]
+                .map(|y| (y / TILE).wrapping_mul(pitch).wrapping_add(y % TILE));
+            let byte = own.wrapping_add(x / TILE * TILE);
+            // A long one is met again at many places: now and then is often enough to look.
+            if are_some && outline.len().is_multiple_of(LOOK_AGAIN) && is_set(too_long, byte, x) {
+                break;
+            }
+            passed[byte] |= 1 << (x % TILE);
+            outline.push((x as i32 - rim, y as i32 - rim));
+            let left = x.wrapping_sub(1);
+            let (column, shift) = (left / TILE * TILE, left % TILE);
+            let three = |row: usize| usize::from(pair(dark, row.wrapping_add(column)) >> shift & 7);
+            let around = three(above) | three(own) << 3 | three(below) << 6;
+            let turn = usize::from(TURNS[heading % 8][around]);
+            if turn == NOWHERE {
                 return true;
             }
-            let turn = (from + near.trailing_zeros() as usize) % 8;
-            if at == start {
+            if (x, y) == start {
                 match first {
                     None => first = Some(turn),
                     Some(f) if f == turn => {
@@ -245,36 +258,61 @@ impl Darkness {
                 }
             }
             heading = turn;
-            at = at.wrapping_add_signed(steps[turn]);
-            place = (place.0 + STEPS[turn].0, place.1 + STEPS[turn].1);
+            let (right, down) = STEPS[turn % 8];
+            (x, y) = (x.wrapping_add_signed(right), y.wrapping_add_signed(down));
         }
         for (u, v) in outline.iter() {
-            let at = (*v + 1) as usize * bits + (*u + 8) as usize;
-            self.too_long[at / 8] |= 1 << (at % 8);
+            let (x, y) = ((u + rim) as usize, (v + rim) as usize);
+            let byte = self.byte(x, y);
+            self.too_long[byte] |= 1 << (x % TILE);
+            self.long_ones.push(byte);
         }
         false
     }
 }
 
-/// Which neighbours are dark, by three rows of three bits: up, middle, down, the left one lowest.
-static AROUND: [u8; 512] = {
+/// A tile's byte and that of the tile on its right: sixteen pixels of a row, the left one lowest.
+#[inline(always)]
+fn pair(dark: &[u8], at: usize) -> u16 {
+    match dark.get(at..).and_then(|rest| rest.first_chunk::<{ TILE + 1 }>()) {
+        Some(bytes) => u16::from(bytes[TILE]) << 8 | u16::from(bytes[0]),
+        None => 0,
+    }
+}
+
+/// After so many pixels of an outline it is tried again whether it is one that is too long.
+const LOOK_AGAIN: usize = 8;
+
+/// Where a pixel has no dark neighbour.
+const NOWHERE: usize = 8;
+
+/// Where an outline goes on, clockwise from east, by where it came heading and by the nine pixels around, three rows
+/// of three bits, the left one lowest: to the first dark neighbour clockwise, from the left of where it came from.
+static TURNS: [[u8; 512]; 8] = {
     // The place of each neighbour, clockwise from east.
     const PLACES: [usize; 8] = [5, 8, 7, 6, 3, 0, 1, 2];
-    let mut around = [0; 512];
-    let mut rows = 0;
-    while rows < 512 {
-        let mut turn = 0;
-        while turn < 8 {
-            around[rows] |= ((rows >> PLACES[turn] & 1) as u8) << turn;
-            turn += 1;
+    let mut turns = [[NOWHERE as u8; 512]; 8];
+    let mut heading = 0;
+    while heading < 8 {
+        let mut rows = 0;
+        while rows < 512 {
+            let mut k = 8;
+            while k > 0 {
+                k -= 1;
+                let turn = (heading + 6 + k) % 8;
+                if rows >> PLACES[turn] & 1 == 1 {
+                    turns[heading][rows] = turn as u8;
+                }
+            }
+            rows += 1;
         }
-        rows += 1;
+        heading += 1;
     }
-    around
+    turns
 };
 
-fn is_set(bits: &[u8], index: usize) -> bool {
-    bits[index / 8] >> (index % 8) & 1 == 1
+fn is_set(bits: &[u8], byte: usize, x: usize) -> bool {
+    bits[byte] >> (x % TILE) & 1 == 1
 }
 
 /// Eight bytes at once, the first one lowest.
@@ -302,7 +340,7 @@ fn gather(flags: u64) -> u8 {
 }
 
 /// Steps to the eight neighbours, clockwise from east.
-const STEPS: [(i32, i32); 8] = [(1, 0), (1, 1), (0, 1), (-1, 1), (-1, 0), (-1, -1), (0, -1), (1, -1)];
+const STEPS: [(isize, isize); 8] = [(1, 0), (1, 1), (0, 1), (-1, 1), (-1, 0), (-1, -1), (0, -1), (1, -1)];
 
 /// Runs of neighbouring tiles with enough contrast, within so many columns and rows of whole tiles.
 fn runs(contrast: &[u8], tiles: usize, (columns, rows): (usize, usize), least: u8) -> Vec<(usize, usize, usize)> {
@@ -325,27 +363,6 @@ fn runs(contrast: &[u8], tiles: usize, (columns, rows): (usize, usize), least: u
         }
     }
     runs
-}
-
-/// The grey level that parts dark from light best: most variance between the two (N. Otsu, "A
-/// threshold selection method from gray-level histograms", IEEE Trans. SMC 9, 1979).
-fn threshold<'a>(rows: impl Iterator<Item = &'a [u8]>) -> u8 {
-    let mut counts = [0u32; 256];
-    rows.flatten().for_each(|p| counts[usize::from(*p)] += 1);
-    let all: f64 = counts.iter().map(|n| f64::from(*n)).sum();
-    let total: f64 = counts.iter().enumerate().map(|(grey, n)| grey as f64 * f64::from(*n)).sum();
-    let (mut best, mut most) = (128, 0.0);
-    let (mut n, mut sum) = (0.0, 0.0);
-    for (grey, count) in counts.iter().enumerate() {
-        n += f64::from(*count);
-        sum += f64::from(*count) * grey as f64;
-        let apart = sum / n - (total - sum) / (all - n);
-        let between = n * (all - n) * apart * apart;
-        if between > most {
-            (best, most) = (grey + 1, between);
-        }
-    }
-    best.min(255) as u8
 }
 
 /// Mean grey of the 3x3 blocks around each block of a level.
@@ -445,12 +462,6 @@ mod tests {
                 .fold(0u8, |bits, (a, b)| bits << 1 | u8::from(*a < b));
             assert_eq!(gather(less(a, b)), plain, "{a:x} {b:x}");
         }
-    }
-
-    #[test]
-    fn the_threshold_parts_two_greys() {
-        let row: Vec<u8> = (0..100).map(|i| if i % 3 == 0 { 40 + i % 5 } else { 180 - i % 7 }).collect();
-        assert!((45..=174).contains(&threshold(std::iter::once(row.as_slice()))));
     }
 
     /// A ring's hole starts no outline of its own.

@@ -16,6 +16,8 @@ const MIN_CORRELATION: [f64; 3] = [0.72, 0.80, 0.85];
 /// Share of a cell's contrast to its neighbours that blur takes from small markers, or rather what
 /// gives it back.
 const CARRIED: f64 = 0.5;
+/// How far from a border's black, share of the contrast, not all cells of a code lie.
+const PLAIN: f64 = 0.2;
 /// Least difference of white and black, grey levels.
 const MIN_CONTRAST: f64 = 18.0;
 
@@ -34,8 +36,8 @@ pub(super) struct Reading {
 /// A candidate without a code.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Unread {
-    /// It still has a marker's black border and white margin, nearly all around.
-    pub(super) framed: bool,
+    /// It still has a marker's black border and white margin, nearly all around, and within them something like cells.
+    pub(super) promising: bool,
 }
 
 impl Reading {
@@ -52,10 +54,11 @@ impl Reading {
 
 /// The code within a quadrilateral on a level, if it is one of the dictionary's.
 pub(super) fn read(level: &Level<'_>, quad: &Quad, dictionary: &Dictionary) -> Result<Reading, Unread> {
-    let no_marker = Unread { framed: false };
+    let no_marker = Unread { promising: false };
     let cells = sample_cells(level, &Homography::from_corners(quad).ok_or(no_marker)?);
     let planes = Planes::fit(&cells).ok_or(no_marker)?;
-    read_cells(&cells, &planes, quad, dictionary).ok_or_else(|| Unread { framed: is_framed(&cells, &planes) })
+    let promising = || is_framed(&cells, &planes) && may_hold_a_code(&cells, &planes);
+    read_cells(&cells, &planes, quad, dictionary).ok_or_else(|| Unread { promising: promising() })
 }
 
 /// Whether at least 52 of the 64 cells of border and margin are on their side of the middle.
@@ -66,6 +69,19 @@ fn is_framed(cells: &Cells, planes: &Planes) -> bool {
         _ => false,
     };
     (0..GRID * GRID).filter(|i| right((i % GRID, i / GRID))).count() >= 52
+}
+
+/// Whether not all that lies within a border is as black as it, on the scale of the border's black and the margin's white: a
+/// black square shows no code, however closely it is looked at.
+fn may_hold_a_code(cells: &Cells, planes: &Planes) -> bool {
+    let inner = 2..2 + CODE_CELLS;
+    let places = inner.clone().flat_map(|r| inner.clone().map(move |c| (c, r)));
+    let (low, high) = places.fold((f64::MAX, f64::MIN), |(low, high), (c, r)| {
+        let (black, white) = (planes.black.dot(&position(c, r)), planes.white.dot(&position(c, r)));
+        let share = (cells[r][c] - black) / (white - black).max(1.0);
+        (low.min(share), high.max(share))
+    });
+    !(low > -PLAIN && high < PLAIN)
 }
 
 fn read_cells(cells: &Cells, planes: &Planes, quad: &Quad, dictionary: &Dictionary) -> Option<Reading> {
@@ -107,13 +123,18 @@ type Cells = [[f64; GRID]; GRID];
 /// Mean grey in the middle of each cell, margin included: `[row][column]`, border at 1 and 8.
 fn sample_cells(level: &Level<'_>, h: &Homography) -> Cells {
     const SPOTS: [(f64, f64); 5] = [(0.0, 0.0), (-0.2, -0.2), (0.2, -0.2), (-0.2, 0.2), (0.2, 0.2)];
+    // The outermost spots; what lies between them lies within as they do.
+    let (near, far) = (-0.6, CELLS as f64 + 0.6);
+    let is_within =
+        [(near, near), (far, near), (far, far), (near, far)].iter().all(|(x, y)| level.is_within(h.to_photo(*x, *y)));
+    let grey = |p: Vector2<f64>| if is_within { level.sample_within(p) } else { level.sample(p.x, p.y) };
     let mut cells = [[0.0; GRID]; GRID];
     for (r, row) in cells.iter_mut().enumerate() {
         for (c, cell) in row.iter_mut().enumerate() {
             // The margin is sampled near the border: it may be narrow.
             let centre = |i: usize| (i as f64 - 0.5).clamp(-0.4, CELLS as f64 + 0.4);
             let spot = |(x, y): (f64, f64)| h.to_photo(centre(c) + x, centre(r) + y);
-            *cell = SPOTS.map(spot).iter().map(|p| level.sample(p.x, p.y)).sum::<f64>() / SPOTS.len() as f64;
+            *cell = SPOTS.map(spot).iter().map(|p| grey(*p)).sum::<f64>() / SPOTS.len() as f64;
         }
     }
     cells

@@ -69,9 +69,13 @@ fn steepest(
     let offset = |i: usize| (i as f64 - half as f64) * STEP;
     level.sample_line(at + outward * offset(0), outward * STEP, &mut grey[..n]);
     let grey = &grey[..n];
-    let rise = |i: usize| (grey[i + 1] - grey[i - 1]) / (2.0 * STEP);
+    let mut rises = [0.0; MOST];
+    for (rise, three) in rises[1..].iter_mut().zip(grey.windows(3)) {
+        *rise = (three[2] - three[0]) / (2.0 * STEP);
+    }
+    let rise = |i: usize| rises[i];
     // A peak, where there is one: the flank of a stronger edge beyond the reach is none.
-    let is_peak = |i: &usize| rise(*i) >= rise(i - 1) && rise(*i) >= rise(i + 1) && rise(*i) >= LEAST_RISE;
+    let is_peak = |i: &usize| rise(*i) >= LEAST_RISE && rise(*i) >= rise(i - 1) && rise(*i) >= rise(i + 1);
     let steeper = |a: &usize, b: &usize| rise(*a).total_cmp(&rise(*b));
     let best = (2..n - 2).filter(is_peak).max_by(steeper).or_else(|| (1..n - 1).max_by(steeper))?;
     if rise(best) < LEAST_RISE {

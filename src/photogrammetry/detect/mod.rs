@@ -31,6 +31,7 @@ mod shadow;
 mod shared;
 mod sighting;
 mod squares;
+mod threshold;
 
 pub use expected::{U_EDGE_OFFSET_PX, expected_covariance};
 pub use grain::{Grain, Products};

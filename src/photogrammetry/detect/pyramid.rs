@@ -62,14 +62,30 @@ impl Level<'_> {
 }
 
 impl Level<'_> {
+    /// Whether a place has four pixels around it.
+    pub(super) fn is_within(&self, p: Vector2<f64>) -> bool {
+        (0.0..(self.width - 1) as f64).contains(&p.x) && (0.0..(self.height - 1) as f64).contains(&p.y)
+    }
+
+    /// [`Level::sample`] where [`Level::is_within`].
+    #[inline(always)]
+    pub(super) fn sample_within(&self, p: Vector2<f64>) -> f64 {
+        let (i, j) = (p.x as usize, p.y as usize);
+        let (a, b) = (p.x - i as f64, p.y - j as f64);
+        let first = j * self.width + i;
+        let pixels = self.pixels();
+        let mix = |at: usize| match pixels.get(at..).and_then(|rest| rest.first_chunk::<2>()) {
+            Some([left, right]) => f64::from(*left) * (1.0 - a) + f64::from(*right) * a,
+            None => 0.0,
+        };
+        mix(first) * (1.0 - b) + mix(first + self.width) * b
+    }
+
     /// Grey values at equal steps from a place.
     pub(super) fn sample_line(&self, from: Vector2<f64>, step: Vector2<f64>, greys: &mut [f64]) {
         let to = from + step * (greys.len() - 1) as f64;
-        let within = |p: Vector2<f64>| {
-            (0.0..(self.width - 1) as f64).contains(&p.x) && (0.0..(self.height - 1) as f64).contains(&p.y)
-        };
         let mut p = from;
-        if !within(from) || !within(to) {
+        if !self.is_within(from) || !self.is_within(to) {
             for grey in greys {
                 *grey = self.sample(p.x, p.y);
                 p += step;

@@ -34,9 +34,13 @@ pub(super) fn quad_around(outline: &[(i32, i32)]) -> Option<Quad> {
         return None;
     }
     let hull = hull(outline, low.1, h as usize);
-    let quad = four_sides(&hull)?;
-    let (inner, outer) = (area(&hull), area(&quad));
-    (inner >= SMALLEST_AREA && outer <= inner * 1.25 + 6.0 && is_plausible(&quad)).then_some(quad)
+    let inner = area(&hull);
+    if inner < SMALLEST_AREA {
+        return None;
+    }
+    let most = inner * 1.25 + 6.0;
+    let quad = four_sides(hull, most - inner)?;
+    (area(&quad) <= most && is_plausible(&quad)).then_some(quad)
 }
 
 /// Convex hull from the extent of each row, clockwise.
@@ -46,27 +50,33 @@ fn hull(outline: &[(i32, i32)], top: i32, rows: usize) -> Vec<Vector2<f64>> {
         let e = &mut extent[(v - top) as usize];
         *e = (e.0.min(*u), e.1.max(*u));
     }
-    let rows = || extent.iter().enumerate().filter(|(_, e)| e.0 <= e.1);
-    let point = |u: i32, v: usize| Vector2::new(f64::from(u), (v as i32 + top).into());
-    let mut all = chain(rows().map(|(v, e)| point(e.1, v)));
-    for p in chain(rows().rev().map(|(v, e)| point(e.0, v))) {
-        if all.last() != Some(&p) && all.first() != Some(&p) {
-            all.push(p);
-        }
+    let rows = || (top..top + rows as i32).zip(&extent).filter(|(_, e)| e.0 <= e.1);
+    let mut all = Vec::with_capacity(32);
+    chain(&mut all, rows().map(|(v, e)| (e.1, v)));
+    let right = all.len();
+    chain(&mut all, rows().rev().map(|(v, e)| (e.0, v)));
+    // Where the lowest and the uppermost row have one pixel both sides end in it.
+    if all.len() > right && all.get(right) == right.checked_sub(1).and_then(|last| all.get(last)) {
+        all.remove(right);
     }
-    all
+    if all.len() > 1 && all.first() == all.last() {
+        all.pop();
+    }
+    all.into_iter().map(|(u, v)| Vector2::new(u.into(), v.into())).collect()
 }
 
-/// Keeps the points where the path turns clockwise (v down).
-fn chain(points: impl Iterator<Item = Vector2<f64>>) -> Vec<Vector2<f64>> {
-    let mut kept: Vec<Vector2<f64>> = Vec::with_capacity(32);
+/// Adds the points where the path turns clockwise (v down).
+fn chain(all: &mut Vec<(i32, i32)>, points: impl Iterator<Item = (i32, i32)>) {
+    let first = all.len();
     for p in points {
-        while kept.len() >= 2 && cross(kept[kept.len() - 1] - kept[kept.len() - 2], p - kept[kept.len() - 1]) <= 0.0 {
-            kept.pop();
+        while let [.., a, b] = all[first..] {
+            if (b.0 - a.0) * (p.1 - b.1) > (b.1 - a.1) * (p.0 - b.0) {
+                break;
+            }
+            all.pop();
         }
-        kept.push(p);
+        all.push(p);
     }
-    kept
 }
 
 pub(super) fn cross(a: Vector2<f64>, b: Vector2<f64>) -> f64 {
@@ -78,13 +88,18 @@ pub(super) fn area(polygon: &[Vector2<f64>]) -> f64 {
     polygon.iter().zip(next).map(|(a, b)| cross(*a, *b)).sum::<f64>() / 2.0
 }
 
-/// Drops the sides of a convex polygon whose neighbours meet with the least area added, until four are left.
-fn four_sides(hull: &[Vector2<f64>]) -> Option<Quad> {
-    let mut polygon = hull.to_vec();
+/// Drops the sides of a convex polygon whose neighbours meet with the least area added, until four are left; `None` where
+/// that takes more area than there is to spare.
+fn four_sides(mut polygon: Vec<Vector2<f64>>, mut spare: f64) -> Option<Quad> {
     let mut added: Vec<_> = (0..polygon.len()).map(|i| without_side(&polygon, i)).collect();
     while polygon.len() > 4 {
         let known = added.iter().enumerate().filter_map(|(i, a)| Some((i, (*a)?)));
-        let (mut i, (_, meet)) = known.min_by(|a, b| a.1.0.total_cmp(&b.1.0))?;
+        let (mut i, (more, meet)) = known.min_by(|a, b| a.1.0.total_cmp(&b.1.0))?;
+        spare -= more;
+        // Sums may be rounded: the caller compares the areas themselves.
+        if spare < -1e-6 {
+            return None;
+        }
         polygon[i] = meet;
         let gone = (i + 1) % polygon.len();
         polygon.remove(gone);

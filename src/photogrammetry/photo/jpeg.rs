@@ -10,6 +10,7 @@ use zune_jpeg::{JpegDecoder, errors::DecodeErrors};
 use super::{
     Luma,
     error::{Fault, as_it_came},
+    jpeg_scan,
     jpeg_source::Source,
     jpeg_structure::{Structure, structure},
     size::check_size,
@@ -19,6 +20,9 @@ use crate::words::phrase;
 /// Decodes the luma of a JPEG.
 pub(super) fn luma(bytes: &[u8]) -> Result<Luma, Fault> {
     let (structure, route) = examine(bytes)?;
+    if let Some(luma) = (route == Route::Luma).then(|| jpeg_scan::luma(bytes, &structure)).flatten() {
+        return Ok(luma);
+    }
     let pixels = match route {
         Route::Luma => samples(bytes, &structure, ColorSpace::Luma)?,
         Route::YCbCr => every_third(samples(bytes, &structure, ColorSpace::YCbCr)?),
@@ -134,7 +138,80 @@ fn fault(error: DecodeErrors) -> Fault {
 
 #[cfg(test)]
 mod tests {
+    use jpeg_encoder::SamplingFactor;
+
     use super::*;
+
+    /// A made-up picture of edges, slopes and noise as a file.
+    fn file(width: u16, height: u16, quality: u8, sampling: SamplingFactor, restart: Option<u16>) -> Vec<u8> {
+        let mut state = u32::from(width) * 7 + u32::from(quality);
+        let rgb: Vec<u8> = (0..usize::from(width) * usize::from(height) * 3)
+            .map(|i| {
+                let (u, v) = (i / 3 % usize::from(width), i / 3 / usize::from(width));
+                state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+                let edge = if (u / 13 + v / 17) % 3 == 0 { 130 } else { 20 + u % 90 };
+                (edge + (state >> 27) as usize + 40 * (i % 3)).min(255) as u8
+            })
+            .collect();
+        let mut bytes = Vec::new();
+        let mut encoder = jpeg_encoder::Encoder::new(&mut bytes, quality);
+        encoder.set_sampling_factor(sampling);
+        restart.iter().for_each(|interval| encoder.set_restart_interval(*interval));
+        encoder.encode(&rgb, width, height, jpeg_encoder::ColorType::Rgb).unwrap();
+        bytes
+    }
+
+    fn by_the_other(bytes: &[u8]) -> Result<Vec<u8>, Fault> {
+        let (structure, _) = examine(bytes)?;
+        samples(bytes, &structure, ColorSpace::Luma)
+    }
+
+    /// Outside of the project: zune-jpeg decodes the same files.
+    #[test]
+    fn both_decoders_have_the_same_pixels() {
+        use SamplingFactor::{R_4_2_0, R_4_2_2, R_4_4_4};
+        let mut count = 0;
+        for (width, height) in [(1, 1), (7, 9), (16, 16), (65, 33), (128, 47), (203, 150)] {
+            for (sampling, quality) in [(R_4_2_0, 20), (R_4_2_0, 93), (R_4_2_2, 75), (R_4_4_4, 50), (R_4_4_4, 100)] {
+                for restart in [None, Some(1), Some(5)] {
+                    let bytes = file(width, height, quality, sampling, restart);
+                    let (structure, _) = examine(&bytes).unwrap();
+                    let own = jpeg_scan::luma(&bytes, &structure).unwrap();
+                    assert!(own.pixels() == by_the_other(&bytes).unwrap(), "{width} {height} {sampling:?} {restart:?}");
+                    count += 1;
+                }
+            }
+        }
+        assert_eq!(count, 90);
+    }
+
+    /// A byte of the picture data is another one: what the quick decoder still takes, the other takes too, and alike.
+    #[test]
+    fn damaged_files_are_no_other_pictures() {
+        let whole = file(90, 60, 85, SamplingFactor::R_4_2_0, Some(3));
+        let (first, mut taken) = (examine(&whole).unwrap().0.runs[0].start, 0);
+        for at in first..whole.len() - 2 {
+            for other in [0x5a, 0xff, 1] {
+                let mut bytes = whole.clone();
+                bytes[at] ^= other;
+                let Ok((structure, _)) = examine(&bytes) else { continue };
+                if let Some(own) = jpeg_scan::luma(&bytes, &structure) {
+                    let others = by_the_other(&bytes).map_err(|_| at);
+                    assert!(others.is_ok_and(|others| own.pixels() == others), "byte {at}");
+                    taken += 1;
+                }
+            }
+        }
+        assert!(taken > 100, "{taken}");
+        // Tables and headers: no fault.
+        for at in 0..first {
+            for other in [0, 1, 16, 0x7f, 0xff] {
+                let mut bytes = whole.clone();
+                bytes[at] = other;
+                let _ = luma(&bytes);
+            }
+        }
+    }
 
     #[test]
     fn a_scan_for_each_component_is_never_a_wrong_picture() {

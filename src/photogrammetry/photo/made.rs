@@ -1,5 +1,7 @@
 //! Whether a picture bears the mark of rendered ones ([`crate::rendered`]).
 
+use multiversion::multiversion;
+
 use crate::rendered::{CELLS, cell, signs};
 
 use super::Luma;
@@ -45,15 +47,21 @@ fn cells(picture: &Luma) -> Option<Vec<f32>> {
     for v in (0..height).step_by(step) {
         let (line, row) = (cell(v, height), picture.row(v));
         rows[line] += 1;
-        for (sum, span) in sums[line * CELLS..].iter_mut().zip(starts.windows(2)) {
-            *sum += row[span[0]..span[1]].iter().map(|p| u32::from(*p)).sum::<u32>();
-        }
+        add(&mut sums[line * CELLS..], row, &starts);
     }
     let mean = |(i, sum): (usize, u32)| {
         let column = i % CELLS;
         sum as f32 / ((starts[column + 1] - starts[column]) as u32 * rows[i / CELLS]).max(1) as f32
     };
     Some(sums.into_iter().enumerate().map(mean).collect())
+}
+
+/// Adds the pixels of a row to the sums of its cells.
+#[multiversion(targets("x86_64+avx2"))]
+fn add(sums: &mut [u32], row: &[u8], starts: &[usize]) {
+    for (sum, span) in sums.iter_mut().zip(starts.windows(2)) {
+        *sum += row[span[0]..span[1]].iter().fold(0u32, |sum, p| sum.wrapping_add(u32::from(*p)));
+    }
 }
 
 /// How much brighter each cell is than the mean of its four neighbours, within [`MOST`].

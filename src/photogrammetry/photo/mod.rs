@@ -14,6 +14,9 @@ mod exif_time;
 #[cfg(feature = "heic")]
 mod heic;
 mod jpeg;
+mod jpeg_codes;
+mod jpeg_inverse;
+mod jpeg_scan;
 mod jpeg_source;
 mod jpeg_structure;
 mod light;

@@ -9,11 +9,15 @@ mod find;
 mod judge;
 mod judged;
 mod ledger;
+mod lines;
 mod run;
+#[cfg(test)]
+mod scale;
 
 pub use attempts::{LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};
 pub use find::{Found, Sort, find};
 pub use judge::judge;
 pub use judged::{Change, Judged, Lead, Outcome};
 pub use ledger::{Ledger, LedgerError, WholeFile, each_outcome};
-pub use run::{Audit, Progress, audit};
+pub use lines::Lines;
+pub use run::{Audit, Progress, Tally, audit};

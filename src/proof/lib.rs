@@ -8,5 +8,7 @@ pub(crate) use baywitness_words as words;
 
 pub mod custody;
 pub mod evidence;
+#[cfg(test)]
+mod scale;
 pub mod transparency;
 pub mod trends;

@@ -18,6 +18,8 @@ mod outcomes;
 mod people;
 mod pointers;
 mod read;
+#[cfg(test)]
+mod scale;
 mod shifts;
 mod split;
 mod tables;

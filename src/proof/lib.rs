@@ -8,7 +8,5 @@ pub(crate) use baywitness_words as words;
 
 pub mod custody;
 pub mod evidence;
-#[cfg(test)]
-mod scale;
 pub mod transparency;
 pub mod trends;

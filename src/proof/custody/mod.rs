@@ -7,6 +7,8 @@ mod redact;
 mod remeasure;
 mod seal;
 mod signed;
+#[cfg(test)]
+pub(crate) mod tests;
 
 use crate::words::{Phrase, phrase};
 

@@ -19,7 +19,7 @@ mod people;
 mod pointers;
 mod read;
 #[cfg(test)]
-mod scale;
+mod tests;
 mod shifts;
 mod split;
 mod tables;

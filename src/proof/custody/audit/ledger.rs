@@ -8,10 +8,10 @@ use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
 
+use super::failed::{LedgerError, failed};
 use super::judged::{Judged, Outcome};
 use super::lines::{LineFile, Lines, text_of};
-use crate::evidence::cannot;
-use crate::words::{Language, Phrase, phrase};
+use crate::words::{Language, phrase};
 
 /// The folder that an audit writes to.
 #[derive(Debug)]
@@ -22,33 +22,6 @@ pub struct Ledger {
     earlier: Option<LineFile>,
     /// Held as long as the audit runs.
     _lock: File,
-}
-
-/// Why an audit cannot write.
-#[derive(Debug, thiserror::Error)]
-#[error("{}", self.phrase().say(Language::English))]
-pub enum LedgerError {
-    /// Reading or writing failed.
-    Io {
-        /// `read`, `write`, ...
-        doing: &'static str,
-        /// Which file.
-        path: PathBuf,
-        /// What the system said.
-        source: io::Error,
-    },
-    /// Another audit writes there.
-    Busy(PathBuf),
-}
-
-impl LedgerError {
-    /// For any language.
-    pub fn phrase(&self) -> Phrase {
-        match self {
-            LedgerError::Io { doing, path, source } => cannot(doing, path, source),
-            LedgerError::Busy(folder) => phrase!("evidence-ledger-busy", folder = folder.display().to_string()),
-        }
-    }
 }
 
 const LINES: &str = "audit.jsonl";
@@ -254,11 +227,6 @@ fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), LedgerError> {
     let mut file = WholeFile::create(path)?;
     file.write_all(bytes).map_err(failed("write", path))?;
     file.finish()
-}
-
-pub(super) fn failed(doing: &'static str, path: &Path) -> impl FnOnce(io::Error) -> LedgerError {
-    let path = path.to_path_buf();
-    move |source| LedgerError::Io { doing, path, source }
 }
 
 /// Reads every line's outcome again, many at once and in their order; no more

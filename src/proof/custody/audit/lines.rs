@@ -9,7 +9,7 @@ use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 
 use super::judged::Judged;
-use super::ledger::{LedgerError, failed};
+use super::failed::{LedgerError, failed};
 
 /// A file of lines that are looked up by their job's path, and added to.
 #[derive(Debug)]

@@ -5,6 +5,7 @@ mod across;
 mod attempts;
 mod changes;
 mod digest;
+mod failed;
 mod find;
 mod judge;
 mod judged;
@@ -12,12 +13,13 @@ mod ledger;
 mod lines;
 mod run;
 #[cfg(test)]
-mod scale;
+mod tests;
 
 pub use attempts::{LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};
 pub use find::{Found, Sort, find};
 pub use judge::judge;
 pub use judged::{Change, Judged, Lead, Outcome};
-pub use ledger::{Ledger, LedgerError, WholeFile, each_outcome};
+pub use failed::LedgerError;
+pub use ledger::{Ledger, WholeFile, each_outcome};
 pub use lines::Lines;
 pub use run::{Audit, Progress, Tally, audit};

@@ -3,7 +3,7 @@
 //! 18(9), 509), each box with the largest uncertainty in it. A box is left aside
 //! where no job in it can reach the odds that are wanted, so nothing is missed.
 
-use super::setups::{Group, Spread, Value, same};
+use super::values::{Group, Spread, Value, same};
 
 /// Jobs of a box that is not split any further.
 const LEAF: usize = 12;

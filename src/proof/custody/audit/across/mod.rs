@@ -8,12 +8,14 @@ mod alike;
 mod photos;
 mod setups;
 mod triples;
+mod values;
 
 use std::collections::BTreeMap;
 use std::hash::{BuildHasher, Hash, RandomState};
 
 use super::judged::{Judged, Lead, Outcome};
-use super::ledger::{Ledger, LedgerError, each_outcome};
+use super::failed::LedgerError;
+use super::ledger::{Ledger, each_outcome};
 use crate::record::JobRecord;
 use crate::words::{Language, Phrase};
 

@@ -13,15 +13,13 @@ use std::collections::BTreeMap;
 use rayon::prelude::*;
 
 use super::alike::Tree;
-use crate::num::median;
+use super::values::{Group, LEAST, Value, spreads};
 use crate::quantity::Quantity;
 use crate::record::{CheckRecord, JobRecord};
 use crate::words::{self, Phrase, phrase};
 
 /// Odds by which a named pair is likelier than a chance among all pairs.
 const ODDS: f64 = 100.0;
-/// Values that a pair must share.
-const LEAST: usize = 4;
 
 /// Two jobs with one set-up.
 #[derive(Debug, Clone, PartialEq)]
@@ -37,48 +35,6 @@ impl Pair {
             |q: &String| Quantity::from_name(q).map_or_else(|| q.replace('_', " ").into(), |q| q.phrase().into());
         let quantities: Vec<words::Value> = self.quantities.iter().map(name).collect();
         phrase!("evidence-set-up-of-another-job", quantities = quantities)
-    }
-}
-
-/// A checked value and how far a second set of photos would move it (1 sigma).
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Value {
-    /// Number of its check.
-    pub(super) check: u32,
-    pub(super) value: f64,
-    pub(super) u: f64,
-}
-
-/// Jobs of one kit and one sheet; their values one behind the other, since an archive may have millions.
-#[derive(Debug, Default)]
-pub(super) struct Group {
-    /// A job's number and where its values end.
-    ends: Vec<(u32, u32)>,
-    values: Vec<Value>,
-}
-
-impl Group {
-    fn push(&mut self, job: usize, values: impl IntoIterator<Item = Value>) {
-        self.values.extend(values);
-        self.ends.push((job as u32, self.values.len() as u32));
-    }
-
-    pub(super) fn len(&self) -> usize {
-        self.ends.len()
-    }
-
-    pub(super) fn job(&self, n: usize) -> usize {
-        self.ends[n].0 as usize
-    }
-
-    /// A job's values in the order of their checks.
-    pub(super) fn of(&self, n: usize) -> &[Value] {
-        let start = n.checked_sub(1).map_or(0, |before| self.ends[before].1);
-        &self.values[start as usize..self.ends[n].1 as usize]
-    }
-
-    pub(super) fn value(&self, n: usize, check: u32) -> Option<&Value> {
-        self.of(n).iter().find(|v| v.check == check)
     }
 }
 
@@ -139,50 +95,6 @@ fn value(check: &CheckRecord) -> Option<(String, (f64, f64))> {
     let key = format!("{} {:?} {:?} {:?}", check.quantity, check.from, check.target, check.step);
     let value = check.value.filter(|v| v.is_finite())?;
     (u > 0.0 && u.is_finite() && check.evidence == "photos").then_some((key, (value, u)))
-}
-
-/// How a check's values lie in an archive.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Spread {
-    pub(super) check: u32,
-    /// Over the archive (1 sigma, by the median deviation, which a few copies do not move).
-    pub(super) sigma: f64,
-    /// Spread over u.
-    tells: f64,
-}
-
-fn spreads(group: &Group) -> Vec<Spread> {
-    let mut all: BTreeMap<u32, (Vec<f64>, Vec<f64>)> = BTreeMap::new();
-    for v in &group.values {
-        let of = all.entry(v.check).or_default();
-        of.0.push(v.value);
-        of.1.push(v.u);
-    }
-    let one = |(check, (values, us)): (u32, (Vec<f64>, Vec<f64>))| {
-        let middle = median(values.iter().copied())?;
-        // 1.4826: the median deviation of a normal law is 0.6745 of its sigma.
-        let spread = 1.4826 * median(values.iter().map(|v| (v - middle).abs()))?;
-        let u = median(us)?;
-        // Photos alone spread that much.
-        let sigma = spread.max(u);
-        Some(Spread { check, sigma, tells: sigma / u })
-    };
-    all.into_iter().filter(|(_, v)| v.0.len() > 2).filter_map(one).collect()
-}
-
-/// The shared checks, where one set-up explains them that much better.
-pub(super) fn same(a: &[Value], b: &[Value], spreads: &[Spread], wanted: f64) -> Option<Vec<u32>> {
-    let mut odds = 0.0;
-    let mut shared = Vec::new();
-    for Spread { check, sigma, .. } in spreads {
-        let of = |values: &[Value]| values.iter().find(|v| v.check == *check).copied();
-        let (Some(p), Some(q)) = (of(a), of(b)) else { continue };
-        let (difference, noise) = (p.value - q.value, p.u.hypot(q.u));
-        let chance = (2.0 * sigma * sigma).max(noise * noise).sqrt();
-        odds += (chance / noise).ln() - 0.5 * ((difference / noise).powi(2) - (difference / chance).powi(2));
-        shared.push(*check);
-    }
-    (shared.len() >= LEAST && odds > wanted).then_some(shared)
 }
 
 #[cfg(test)]

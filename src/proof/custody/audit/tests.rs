@@ -13,7 +13,7 @@ use super::judged::{Judged, Outcome};
 use super::ledger::Ledger;
 use super::lines::{LineFile, text_of};
 use crate::record::JobRecord;
-use crate::scale::{sizes, told};
+use crate::custody::tests::{sizes, told};
 
 const KITS: u64 = 40;
 const SHEETS: u64 = 60;

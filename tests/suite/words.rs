@@ -217,3 +217,24 @@ fn every_message_is_said_somewhere() {
         .collect();
     assert!(unused.is_empty(), "nobody says {unused:?}");
 }
+
+/// French puts a space that does not break in front of `; : ! ? %` and within
+/// « », and writes its apostrophe bent (Lexique des règles typographiques en usage
+/// à l'Imprimerie nationale, from memory).
+#[test]
+fn french_signs_stay_with_their_words() {
+    for (file, text) in sources(Language::French) {
+        for (at, line) in text.lines().enumerate().filter(|(_, line)| !line.starts_with('#')) {
+            let chars: Vec<char> = line.chars().collect();
+            let wrong = chars.windows(3).any(|w| {
+                let [before, sign, after] = [w[0], w[1], w[2]];
+                let loose = before == ' ' && ";:!?%".contains(sign) && (after.is_whitespace() || after == ')');
+                let open = before == '«' && sign == ' ' || sign == ' ' && after == '»';
+                let straight = before.is_alphabetic() && sign == '\'' && (after.is_alphabetic() || after == '{');
+                loose || open || straight
+            });
+            let ends = [" ;", " :", " !", " ?", " %"].iter().any(|end| line.ends_with(end));
+            assert!(!wrong && !ends, "fr/{file}.ftl, line {}: {line}", at + 1);
+        }
+    }
+}

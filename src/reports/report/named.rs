@@ -97,7 +97,7 @@ mod tests {
         assert_eq!(full("pitch@left-board#tilted", Language::English), "tilt, left-board, step tilted");
         assert_eq!(full("of_a_later_version", Language::English), "of a later version");
         let sensor = full("height_from_nose_from_sensor", Language::French);
-        assert_eq!(sensor, "hauteur depuis le point de référence « sensor »");
+        assert_eq!(sensor, "hauteur depuis le point de référence «\u{202f}sensor\u{202f}»");
         assert_eq!(full("distance_from_nose", Language::German), "Abstand ab Fahrzeugfront");
     }
 }

@@ -10,7 +10,10 @@ use super::label::{Label, reference_line, upkeep_words};
 use super::procedure::sentences;
 use super::todo::{Trust, is_said_by_steps, message, steps, trust};
 use crate::credentials::summary;
-use crate::record::{CheckRecord, FindingRecord, FirstRecord, JobRecord, Level, ReadingRecord, Verdict, told};
+use crate::record::{
+    CheckRecord, FindingRecord, FirstRecord, JobRecord, Level, ReadingRecord, Verdict, body_told, told,
+};
+use crate::verdict::findings::explanation;
 use crate::words::{Language, Phrase, Value, phrase, say};
 
 /// How the terminal shows text; the door decides.
@@ -389,18 +392,19 @@ fn findings(page: &mut Page, record: &JobRecord) {
 /// Faults that these photos could not have shown at any size.
 fn not_checkable(page: &mut Page, record: &JobRecord) {
     let language = page.language;
-    let mut blind: Vec<(&str, String, Vec<&str>)> = Vec::new();
+    let mut blind: Vec<(String, String, Vec<String>)> = Vec::new();
     for d in record.detectable.iter().filter(|d| d.size.is_none()) {
         let remedy = match &d.remedy {
             Some(remedy) => told(d.remedy_phrase.as_ref(), remedy, language),
             None => say!(language, "report-more-photos"),
         };
-        let code = d.code.as_str();
-        let at = blind.iter().position(|b| (b.0, &b.1) == (code, &remedy)).unwrap_or(blind.len());
+        let code = explanation(&d.code).map_or_else(|| d.code.clone(), |e| e.title(language));
+        let at = blind.iter().position(|b| (&b.0, &b.1) == (&code, &remedy)).unwrap_or(blind.len());
         if at == blind.len() {
             blind.push((code, remedy, Vec::new()));
         }
-        let name = d.carrier.as_deref().filter(|name| !blind[at].2.contains(name));
+        let name = d.carrier.as_ref().map(|name| body_told(record, name, language));
+        let name = name.filter(|name| !blind[at].2.contains(name));
         blind[at].2.extend(name);
     }
     if blind.is_empty() {

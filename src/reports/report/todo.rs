@@ -3,7 +3,8 @@
 use super::figures::Measured;
 use super::label::{Label, sentence};
 use crate::quantity::Quantity;
-use crate::record::{CheckRecord, FindingRecord, JobRecord, Level, Verdict, told};
+use crate::record::{CheckRecord, FindingRecord, JobRecord, Level, Verdict, body_told, told};
+use crate::verdict::findings::explanation;
 use crate::words::{Language, say};
 
 /// Findings that only repeat a check's correction.
@@ -46,7 +47,7 @@ pub(super) struct Step {
     pub(super) words: String,
     /// Which way the stand goes: the quantity, and whether it is to become larger.
     pub(super) way: Option<(Quantity, bool)>,
-    /// The finding that it is: its code, carrier and photo.
+    /// The finding that it is: its name, marker holder and photo, and last its code.
     pub(super) about: Vec<String>,
 }
 
@@ -86,7 +87,8 @@ fn moves_are_held(record: &JobRecord) -> bool {
 
 /// All steps. Where the figures are void nothing is moved by them.
 pub(super) fn steps(record: &JobRecord, language: Language) -> Vec<Step> {
-    let mut steps: Vec<Step> = record.findings.iter().filter(|f| is_a_step(f)).map(|f| clear(f, language)).collect();
+    let mut steps: Vec<Step> =
+        record.findings.iter().filter(|f| is_a_step(f)).map(|f| clear(record, f, language)).collect();
     if !figures_are_void(record) {
         // What a finding spoils is said by the finding.
         let sound = |c: &&CheckRecord| !move_is_held(c) && c.untrusted.is_empty();
@@ -118,10 +120,11 @@ pub(super) fn is_said_by_steps(record: &JobRecord, finding: &FindingRecord) -> b
     is_a_step(finding) || repeats_a_check(finding) && moves && record.checks.iter().any(ordered)
 }
 
-/// A finding's code, carrier and photo.
-pub(super) fn about(finding: &FindingRecord) -> Vec<String> {
-    let places = [&finding.carrier, &finding.photo].into_iter().flatten().cloned();
-    std::iter::once(finding.code.clone()).chain(places).collect()
+/// A finding's name, marker holder and photo, and last its code, by which `explain` and other languages know it.
+pub(super) fn about(record: &JobRecord, finding: &FindingRecord, language: Language) -> Vec<String> {
+    let name = explanation(&finding.code).map(|e| e.title(language));
+    let holder = finding.carrier.as_ref().map(|name| body_told(record, name, language));
+    [name, holder, finding.photo.clone(), Some(finding.code.clone())].into_iter().flatten().collect()
 }
 
 /// What a finding says.
@@ -129,12 +132,18 @@ pub(super) fn message(finding: &FindingRecord, language: Language) -> String {
     told(finding.message_phrase.as_ref(), &finding.message, language)
 }
 
-fn clear(finding: &FindingRecord, language: Language) -> Step {
+fn clear(record: &JobRecord, finding: &FindingRecord, language: Language) -> Step {
     let title = match finding.level {
         Level::Void => say!(language, "report-clear-first"),
         _ => say!(language, "report-settle"),
     };
-    Step { kind: Kind::Clear, title, words: message(finding, language), way: None, about: about(finding) }
+    Step {
+        kind: Kind::Clear,
+        title,
+        words: message(finding, language),
+        way: None,
+        about: about(record, finding, language),
+    }
 }
 
 /// Level, tilt, square, centre, distance, height; then everything else.

@@ -127,7 +127,7 @@ cli-seating-times =
         [one] { $plate }: einmal aufgespannt; Abweichungen vom Mittel längs der eigenen Achsen und um sie
        *[other] { $plate }: { $count }-mal aufgespannt; Abweichungen vom Mittel längs der eigenen Achsen und um sie
     }
-cli-seating-scatter = Die Messung allein streut um { $mm } mm und { $degrees } Grad (herausgerechnet)
+cli-seating-scatter = Die Messung allein streut um { $mm } mm und { $degrees }° (herausgerechnet)
 cli-seating-keys = { $keys } (1 Sigma, erweitert für { $freedom } Freiheitsgrade)
 cli-seating-run-out = Rad um { $turn }° gedreht: Drehachse { $camber }° um x (Sturz) und { $heading }° um z (Richtung) neben der Achse der Platte.
 cli-seating-beside = Die Drehachse liegt { $ahead } mm vor und { $above } mm über dem Nabenpunkt der Platte.

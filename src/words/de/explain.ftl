@@ -434,7 +434,7 @@ finding-rule-photo-light-changed =
 
 finding-rule-photos-too-alike =
     .rationale = Abstände ergeben sich daraus, dasselbe von verschiedenen Stellen zu sehen; zwei Fotos von einer Stelle sind ein Foto.
-    .method = Winkel zwischen den Sichtlinien vom Gestell zu zwei Kameras unter 5 Grad. Exakt; keine falschen Alarme.
+    .method = Winkel zwischen den Sichtlinien vom Gestell zu zwei Kameras unter 5°. Exakt; keine falschen Alarme.
 
 finding-rule-floor-not-level =
     .rationale = Höhe, Neigung und Querneigung beziehen sich auf den Boden. Wo er zwischen Fahrzeug und Gestell abknickt, gibt es keine solche Ebene.

@@ -42,8 +42,8 @@ plan-place =
         [right-of] auf einen Punkt { $aside } m rechts der Vorderachse gerichtet
        *[off] { $turn }° zur Fahrtrichtung gedreht
     }
-plan-worth = ±{ $u } { $unit } gegen ±{ $tolerance } { $unit }: nachweisbar bis { $room } { $unit } Abweichung
-plan-worth-unprovable = ±{ $u } { $unit } gegen ±{ $tolerance } { $unit }: NICHT NACHWEISBAR
+plan-worth = ±{ $u } gegen ±{ $tolerance }: nachweisbar bis { $room } Abweichung
+plan-worth-unprovable = ±{ $u } gegen ±{ $tolerance }: NICHT NACHWEISBAR
 plan-worth-reading = durch Ablesung entschieden, nicht durch Fotos
 plan-worth-none = durch diese Fotos NICHT BESTIMMT
 plan-least =
@@ -75,7 +75,11 @@ plan-column-least = Mindestens
 plan-foot = Vorhergesagt für ein Gestell an seinem Sollort, saubere Drucke und einen beleuchteten Kalibrierplatz. Maßgeblich sind die Unterlagen des Fahrzeugherstellers; Laser und angehobene Fahrzeuge brauchen eigene Schutzmaßnahmen.
 plan-drawing = Der Kalibrierplatz von oben: Fahrzeug, Gestell und Aufnahmeorte
 plan-clear-width = freie Breite { $width } m
-plan-vehicle = Fahrzeug, fährt nach rechts
+plan-vehicle =
+    { $heading ->
+        [up] Fahrzeug
+       *[right] Fahrzeug, fährt nach rechts
+    }
 plan-camera-height = Kamera { $height } m hoch
 
 # A set-up sheet explained.

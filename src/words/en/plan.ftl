@@ -38,8 +38,8 @@ plan-place =
         [right-of] looking at a point { $aside } m to the right of the front axle
        *[off] looking { $turn } deg off the driving direction
     }
-plan-worth = ±{ $u } { $unit } against ±{ $tolerance } { $unit }: proven up to { $room } { $unit } off
-plan-worth-unprovable = ±{ $u } { $unit } against ±{ $tolerance } { $unit }: CANNOT BE PROVEN
+plan-worth = ±{ $u } against ±{ $tolerance }: proven up to { $room } off
+plan-worth-unprovable = ±{ $u } against ±{ $tolerance }: CANNOT BE PROVEN
 plan-worth-reading = decided by a reading, not by photos
 plan-worth-none = NOT DETERMINED by these photos
 plan-least =
@@ -71,7 +71,11 @@ plan-column-least = Fewest photos
 plan-foot = Predicted for a stand in its required place, clean prints and a lit bay. The vehicle maker's service information governs; lasers and lifted vehicles need their own precautions.
 plan-drawing = The bay from above: vehicle, stand and where to take the photos
 plan-clear-width = clear width { $width } m
-plan-vehicle = vehicle, drives to the right
+plan-vehicle =
+    { $heading ->
+        [up] vehicle
+       *[right] vehicle, drives to the right
+    }
 plan-camera-height = camera { $height } m high
 
 # A set-up sheet explained.

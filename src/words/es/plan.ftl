@@ -42,8 +42,8 @@ plan-place =
         [right-of] apuntando a un punto { $aside } m a la derecha del eje delantero
        *[off] girada { $turn }° respecto a la dirección de marcha
     }
-plan-worth = ±{ $u } { $unit } frente a ±{ $tolerance } { $unit }: demostrable hasta { $room } { $unit } de desviación
-plan-worth-unprovable = ±{ $u } { $unit } frente a ±{ $tolerance } { $unit }: NO SE PUEDE DEMOSTRAR
+plan-worth = ±{ $u } frente a ±{ $tolerance }: demostrable hasta { $room } de desviación
+plan-worth-unprovable = ±{ $u } frente a ±{ $tolerance }: NO SE PUEDE DEMOSTRAR
 plan-worth-reading = se decide por una lectura, no por fotos
 plan-worth-none = NO DETERMINADO por estas fotos
 plan-least =
@@ -75,7 +75,11 @@ plan-column-least = Mínimo de fotos
 plan-foot = Previsto para un soporte en su lugar exigido, impresiones limpias y un puesto iluminado. Prevalece la información de servicio del fabricante del vehículo; los láseres y los vehículos elevados requieren sus propias precauciones.
 plan-drawing = El puesto visto desde arriba: vehículo, soporte y lugares de las fotos
 plan-clear-width = ancho libre { $width } m
-plan-vehicle = vehículo, avanza hacia la derecha
+plan-vehicle =
+    { $heading ->
+        [up] vehículo
+       *[right] vehículo, avanza hacia la derecha
+    }
 plan-camera-height = cámara a { $height } m
 
 # A set-up sheet explained.

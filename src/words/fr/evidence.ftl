@@ -7,17 +7,17 @@ evidence-verdict =
         [not_proven] non prouvé
        *[other] { $verdict }
     }
-evidence-log-broken = Le journal des essais n’est pas fiable : { $why }
-evidence-log-unreadable = l’entrée { $entry } est illisible : { $why }
+evidence-log-broken = Le journal des essais n’est pas fiable : { $why }
+evidence-log-unreadable = l’entrée { $entry } est illisible : { $why }
 evidence-log-repeated = l’entrée { $entry } répète l’entrée { $first }, octet pour octet
 evidence-log-out-of-order = l’entrée { $entry } indique { $when }, { $off } s { $which ->
         [earlier] plus tôt
        *[later] plus tard
-    } que ne le permettent ses voisines (plus de { $tolerance } s) : antidatée ou postdatée, ou une horloge était fausse
+    } que ne le permettent ses voisines (plus de { $tolerance } s) : antidatée ou postdatée, ou une horloge était fausse
 evidence-log-against-witness =
     { $which ->
-        [earlier] l’entrée { $entry } indique { $when }, mais a été ajoutée après que { $witness } a vu { $size } entrées : datée { $off } s avant
-       *[later] l’entrée { $entry } indique { $when }, mais était déjà là quand { $witness } a vu { $size } entrées : datée { $off } s après
+        [earlier] l’entrée { $entry } indique { $when }, mais a été ajoutée après que { $witness } a vu { $size } entrées : datée { $off } s avant
+       *[later] l’entrée { $entry } indique { $when }, mais était déjà là quand { $witness } a vu { $size } entrées : datée { $off } s après
     }
 evidence-log-missing =
     { $numbered ->
@@ -26,43 +26,43 @@ evidence-log-missing =
     } { $known ->
         [yes] de l’ordre de réparation { $order }
        *[no] d’un ordre de réparation que l’archive n’a pas, ou dont le secret n’a pas été donné
-    } : { $whole ->
+    } : { $whole ->
         [yes] aucune de ses { $gone } photos n’est dans l’archive
        *[no] { $gone } de ses { $photos } photos ne sont dans aucun dossier de l’archive
     } ({ $entries })
-evidence-log-entry = entrée { $entry } du { $when } : { $verdict }
-evidence-log-entry-with = entrée { $entry } du { $when } : { $with ->
+evidence-log-entry = entrée { $entry } du { $when } : { $verdict }
+evidence-log-entry-with = entrée { $entry } du { $when } : { $with ->
         [both] { $verdict } avec un autre job.toml et une autre fiche de montage
         [job] { $verdict } avec un autre job.toml
         [setup] { $verdict } avec une autre fiche de montage
        *[none] { $verdict }
     }
 evidence-log-entries = { $entries }
-evidence-log-entries-more = { $more } avant ; { $entries }
-evidence-log-restated = les photos de { $path }, maintenant { $now }, ont été jugées autrement : { $entries }
+evidence-log-entries-more = { $more } avant ; { $entries }
+evidence-log-restated = les photos de { $path }, maintenant { $now }, ont été jugées autrement : { $entries }
 evidence-log-no-entry = { $path } est scellé, et le journal des essais n’en a aucune entrée
-evidence-log-summary = Journal des essais { $log } : { $size } entrées, { $signed ->
+evidence-log-summary = Journal des essais { $log } : { $size } entrées, { $signed ->
         [yes] signé par une clé reconnue
        *[no] clé de vérification non fournie (--log-keys)
     }{ $witnessed ->
         [yes] , contresigné par { $witnesses }
        *[no] { "" }
     }{ $kept ->
-        [yes]  ; il commence par tous les points de contrôle conservés
+        [yes]  ; il commence par tous les points de contrôle conservés
        *[no] { "" }
     }
 evidence-log-title = Journal des essais
 evidence-log-nothing = tous les essais sont dans l’archive, tous les dossiers scellés dans le journal
 evidence-log-more = { $count } de plus
-evidence-log-all = tous : { $file }
+evidence-log-all = tous : { $file }
 
 # What joins two jobs of an archive.
 evidence-photo-of-another-job =
     { $how ->
         [bytes] { $photo } est octet pour octet { $other } de ce dossier
        *[view] { $photo } montre la même vue que { $other } de ce dossier, réenregistrée, mise à l’échelle ou recadrée
-    } : l’un des deux dossiers n’a pas été photographié pour lui-même. Un dossier copié pour un autre véhicule a cet aspect, de même qu’un appareil resté sur trépied devant un véhicule qui n’a pas bougé. Demander les photos d’origine.
-evidence-set-up-of-another-job = Ceci est identique à ce dossier au bruit des photos près, plus que les montages de cette archive ne le sont par hasard : { $quantities }. Un véhicule photographié pour deux dossiers a cet aspect. Comparer les photos des deux : véhicule, sol, ombres.
+    } : l’un des deux dossiers n’a pas été photographié pour lui-même. Un dossier copié pour un autre véhicule a cet aspect, de même qu’un appareil resté sur trépied devant un véhicule qui n’a pas bougé. Demander les photos d’origine.
+evidence-set-up-of-another-job = Ceci est identique à ce dossier au bruit des photos près, plus que les montages de cette archive ne le sont par hasard : { $quantities }. Un véhicule photographié pour deux dossiers a cet aspect. Comparer les photos des deux : véhicule, sol, ombres.
 
 # An audited archive.
 evidence-audit-title = Audit des montages
@@ -70,13 +70,13 @@ evidence-audit-unreadable = illisible ou altéré
 evidence-audit-filter = Afficher les lignes avec
 evidence-audit-filter-hint = l’un de leurs mots
 evidence-audit-shown = { $shown } sur { $count } affichées
-evidence-audit-foot = Les informations de service du constructeur du véhicule et les règles locales font foi. Ces chiffres documentent des montages et ne remplacent aucune procédure ; le travail est réservé à un personnel formé, les lasers et les véhicules levés exigent leurs propres précautions.
+evidence-audit-foot = Les informations de service du constructeur du véhicule et les règles locales font foi. Ces chiffres documentent des montages et ne remplacent aucune procédure ; le travail est réservé à un personnel formé, les lasers et les véhicules levés exigent leurs propres précautions.
 evidence-audit-progress = { $done } sur { $total } ({ $kept } d’avant), { $rate } par seconde, encore { $left } s
 evidence-audit-jobs = { $count } dossiers, dont { $kept } gardés d’un audit antérieur
-evidence-audit-across = partagent une photo ou un montage avec un dossier antérieur : voir le rapport
-evidence-audit-changed = disent autre chose qu’avant leur recalcul : voir le rapport
-evidence-audit-other-version = ont été jugés par une autre version du programme : --recompute les juge de nouveau
-evidence-audit-report = Rapport : { $file }
+evidence-audit-across = partagent une photo ou un montage avec un dossier antérieur : voir le rapport
+evidence-audit-changed = disent autre chose qu’avant leur recalcul : voir le rapport
+evidence-audit-other-version = ont été jugés par une autre version du programme : --recompute les juge de nouveau
+evidence-audit-report = Rapport : { $file }
 evidence-column-verdict = Verdict
 evidence-column-job = Dossier
 evidence-column-checks = Contrôles
@@ -99,8 +99,8 @@ evidence-state =
         [unsigned] intact, non signé
        *[altered] altéré
     }
-evidence-recomputed = recalculé : { $count } changements
-evidence-check = { $what } : { $measured }, requis { $required } : { $verdict }
+evidence-recomputed = recalculé : { $count } changements
+evidence-check = { $what } : { $measured }, requis { $required } : { $verdict }
 evidence-change-what =
     { $what ->
         [verdict] verdict
@@ -108,9 +108,9 @@ evidence-change-what =
        *[message] message
     }
 evidence-change-check = { $name } ({ $parts })
-evidence-change = { $what } : avant { $earlier }, maintenant { $now }
+evidence-change = { $what } : avant { $earlier }, maintenant { $now }
 evidence-change-moved =
-    { $what } : avant { $earlier }, maintenant { $now }, { $sign ->
+    { $what } : avant { $earlier }, maintenant { $now }, { $sign ->
         [minus] -
        *[plus] +
     }{ $moved } u
@@ -155,14 +155,14 @@ evidence-whole =
 evidence-bad =
     { $more ->
         [0] { $files }
-       *[other] { $files } ; { $more } de plus
+       *[other] { $files } ; { $more } de plus
     }
 evidence-names = { $count } fichiers, aucun n’est un lien ni n’a un nom qui mène ailleurs
 evidence-bag = un sac BagIt 1.0 (RFC 8493)
 evidence-no-bag = { $file } ne déclare pas BagIt 1.0 en UTF-8
 evidence-file-unreadable = { $file } est illisible ({ $why })
-evidence-file-wrong = { $file } : { $why }
-evidence-fetch = fetch.txt demande des fichiers d’ailleurs : une preuve contient tous les siens
+evidence-file-wrong = { $file } : { $why }
+evidence-fetch = fetch.txt demande des fichiers d’ailleurs : une preuve contient tous les siens
 evidence-file-state =
     { $state ->
         [missing] { $file } manque
@@ -189,25 +189,25 @@ evidence-copy-state =
 evidence-copy = { $count } fichiers tels que scellés, { $masked } photos masquées, { $left_out } fichiers omis
 evidence-not-measured =
     { $why ->
-        [copy] non remesuré : les photos sont masquées, le dossier scellé les a entières
-       *[altered] non remesuré : les octets ne sont pas ceux qui ont été scellés
+        [copy] non remesuré : les photos sont masquées, le dossier scellé les a entières
+       *[altered] non remesuré : les octets ne sont pas ceux qui ont été scellés
     }
 evidence-no-signers = aucune liste de signataires fournie (--signers)
 evidence-signer = { $who }, qui figure dans la liste
-evidence-signer-unknown = non reconnu : { $why }
+evidence-signer-unknown = non reconnu : { $why }
 evidence-no-authority = aucun certificat d’autorité fourni (--timestamp-ca)
-evidence-authority-false = non reconnue : { $why }
+evidence-authority-false = non reconnue : { $why }
 evidence-authority-ended = son certificat a pris fin le { $day }, et aucun horodatage plus récent ne le couvre
-evidence-authority = { $who } ; son certificat prend fin le { $day }
-evidence-measured = { $verdict } ; chaque valeur à moins de { $share } de son incertitude type de celle enregistrée
-evidence-measured-otherwise = autrement qu’enregistré : { $differences }
-evidence-measured-by-other = autrement qu’enregistré : { $differences } (enregistré par la version { $recorded }, mesuré par { $now })
-evidence-not-measurable = non mesurable : { $why }
-evidence-several = { $folder } contient les dossiers de preuve d’un ordre de réparation : vérifier chacun (`baywitness check { $folder }/NAME`), ou tous avec `baywitness audit` ; son propre { $index } se lit avec `sha512sum -c`
-evidence-no-folder = { $folder } n’est pas un dossier de preuve : en indiquer un fait par `baywitness seal`
-evidence-cannot-read = impossible de lire { $path } : { $why }
+evidence-authority = { $who } ; son certificat prend fin le { $day }
+evidence-measured = { $verdict } ; chaque valeur à moins de { $share } de son incertitude type de celle enregistrée
+evidence-measured-otherwise = autrement qu’enregistré : { $differences }
+evidence-measured-by-other = autrement qu’enregistré : { $differences } (enregistré par la version { $recorded }, mesuré par { $now })
+evidence-not-measurable = non mesurable : { $why }
+evidence-several = { $folder } contient les dossiers de preuve d’un ordre de réparation : vérifier chacun (`baywitness check { $folder }/NAME`), ou tous avec `baywitness audit` ; son propre { $index } se lit avec `sha512sum -c`
+evidence-no-folder = { $folder } n’est pas un dossier de preuve : en indiquer un fait par `baywitness seal`
+evidence-cannot-read = impossible de lire { $path } : { $why }
 evidence-no-proof = le dossier ne contient aucune preuve que son essai a été consigné (seal --log)
-evidence-logged = entrée { $entry } de { $log }, consignée le { $when } ; dans son point de contrôle de { $size } entrées{ $still ->
+evidence-logged = entrée { $entry } de { $log }, consignée le { $when } ; dans son point de contrôle de { $size } entrées{ $still ->
         [yes] , par lequel le journal commence toujours
        *[no] { "" }
     }{ $witnessed ->
@@ -215,27 +215,27 @@ evidence-logged = entrée { $entry } de { $log }, consignée le { $when } ; dans
        *[no] { "" }
     }{ $signed ->
         [yes] { "" }
-       *[no]  ; signé ou non par { $log } : clé de vérification non fournie (--log-keys)
+       *[no]  ; signé ou non par { $log } : clé de vérification non fournie (--log-keys)
     }
 
 # Reading and writing.
 evidence-cannot =
     { $doing ->
-        [read] impossible de lire { $path } : { $why }
-        [write] impossible d’écrire { $path } : { $why }
-        [make] impossible de créer le dossier { $path } : { $why }
-        [rename] impossible de renommer en { $path } : { $why }
-        [folder] impossible de lire le dossier { $path } : { $why }
-        [move] impossible de déplacer { $path } : { $why }
-        [remove] impossible de supprimer { $path } : { $why }
-        [lock] impossible de verrouiller { $path } : { $why }
-        [protect] impossible de protéger { $path } : { $why }
-        [key] impossible de lire la clé { $path } : { $why }
-       *[random] impossible d’obtenir des nombres aléatoires pour une clé : { $why }
+        [read] impossible de lire { $path } : { $why }
+        [write] impossible d’écrire { $path } : { $why }
+        [make] impossible de créer le dossier { $path } : { $why }
+        [rename] impossible de renommer en { $path } : { $why }
+        [folder] impossible de lire le dossier { $path } : { $why }
+        [move] impossible de déplacer { $path } : { $why }
+        [remove] impossible de supprimer { $path } : { $why }
+        [lock] impossible de verrouiller { $path } : { $why }
+        [protect] impossible de protéger { $path } : { $why }
+        [key] impossible de lire la clé { $path } : { $why }
+       *[random] impossible d’obtenir des nombres aléatoires pour une clé : { $why }
     }
 evidence-said = { $why }
-evidence-further = { $first } ; { $rest }
-evidence-line = ligne { $line } : { $why }
+evidence-further = { $first } ; { $rest }
+evidence-line = ligne { $line } : { $why }
 evidence-unreadable = illisible ({ $why })
 evidence-not-utf8 = ce n’est pas de l’UTF-8
 evidence-size =
@@ -255,55 +255,55 @@ evidence-path =
        *[long] le nom est trop long
     }
 evidence-manifest-line = ce n’est pas un SHA-512 en hexadécimal minuscule, deux espaces et un chemin
-evidence-manifest-path = elle nomme « { $path } » : { $problem }
+evidence-manifest-path = elle nomme « { $path } » : { $problem }
 evidence-manifest-twice = elle nomme { $path } une deuxième fois
 evidence-manifest-order = elle n’a pas l’ordre ni la forme dans lesquels elle a été écrite
 
 # Keys and signatures.
-evidence-key-none = { $path } n’est pas une clé privée de ssh-keygen ({ $why }) : indiquer une clé ed25519, ou son fichier .pub si un agent la détient
-evidence-key-kind = { $path } est une clé du type { $kind } : en créer une avec `ssh-keygen -t ed25519`
+evidence-key-none = { $path } n’est pas une clé privée de ssh-keygen ({ $why }) : indiquer une clé ed25519, ou son fichier .pub si un agent la détient
+evidence-key-kind = { $path } est une clé du type { $kind } : en créer une avec `ssh-keygen -t ed25519`
 evidence-key-locked =
     { $typed ->
-        [wrong] la clé { $path } a une phrase secrète, et ce qui a été saisi en est une autre : la saisir dans un terminal, ou ajouter la clé à l’agent et indiquer son fichier .pub
-       *[nothing] la clé { $path } a une phrase secrète : la saisir dans un terminal, ou ajouter la clé à l’agent et indiquer son fichier .pub
+        [wrong] la clé { $path } a une phrase secrète, et ce qui a été saisi en est une autre : la saisir dans un terminal, ou ajouter la clé à l’agent et indiquer son fichier .pub
+       *[nothing] la clé { $path } a une phrase secrète : la saisir dans un terminal, ou ajouter la clé à l’agent et indiquer son fichier .pub
     }
-evidence-key-agent = ssh-keygen ne signe pas avec { $path } : { $why }
-evidence-key-not-started = il ne démarre pas ({ $why }) ; installer le client OpenSSH
-evidence-key-refused = { $why } ; la clé est-elle ajoutée à l’agent (ssh-add) ?
-evidence-key-answer = sa réponse : { $why }
-evidence-key-sign = impossible de signer : { $why }
+evidence-key-agent = ssh-keygen ne signe pas avec { $path } : { $why }
+evidence-key-not-started = il ne démarre pas ({ $why }) ; installer le client OpenSSH
+evidence-key-refused = { $why } ; la clé est-elle ajoutée à l’agent (ssh-add) ?
+evidence-key-answer = sa réponse : { $why }
+evidence-key-sign = impossible de signer : { $why }
 evidence-signature-none = ce n’est pas une signature SSH ({ $why })
 evidence-signature-spelling = elle n’est pas écrite comme l’est une signature
-evidence-signature-purpose = elle est pour « { $namespace } », non pour « { $own } »
+evidence-signature-purpose = elle est pour « { $namespace } », non pour « { $own } »
 evidence-signature-kind = elle vient d’une clé du type { $kind }, que ce programme ne vérifie pas
 evidence-signature-bytes = elle n’appartient pas à ces octets
-evidence-signers-line = { $file }, ligne { $line } : { $problem } ; l’écrire comme le manuel de ssh-keygen décrit les signataires autorisés
+evidence-signers-line = { $file }, ligne { $line } : { $problem } ; l’écrire comme le manuel de ssh-keygen décrit les signataires autorisés
 evidence-signers-unlisted = sa clé n’est pas dans la liste des signataires
 evidence-signers-objection =
     { $why ->
         [authority] { $who } est inscrit comme autorité de certification, ce que ce programme ne suit pas
-        [namespace] { $who } ne peut pas signer pour « { $namespace } »
+        [namespace] { $who } ne peut pas signer pour « { $namespace } »
         [early] { $who } ne pouvait pas encore signer
        *[late] { $who } ne peut plus signer
     }
 evidence-signers-no-key = aucune clé publique après les noms et les options
-evidence-signers-option = l’option « { $option } » est inconnue
-evidence-signers-time = « { $time } » n’est pas une heure
+evidence-signers-option = l’option « { $option } » est inconnue
+evidence-signers-time = « { $time } » n’est pas une heure
 
 # Sealing.
 evidence-exists =
     { $form ->
-        [file] { $path } existe déjà : indiquer un autre fichier, ou le déplacer d’abord (une preuve scellée n’est jamais modifiée)
-       *[folder] { $path } existe déjà : indiquer un autre dossier, ou le déplacer d’abord (un dossier scellé n’est jamais modifié)
+        [file] { $path } existe déjà : indiquer un autre fichier, ou le déplacer d’abord (une preuve scellée n’est jamais modifiée)
+       *[folder] { $path } existe déjà : indiquer un autre dossier, ou le déplacer d’abord (un dossier scellé n’est jamais modifié)
     }
-evidence-seal-name = le fichier « { $path } » ne peut être conservé sous ce nom : { $problem } ; le renommer
-evidence-seal-alike = les fichiers { $first } et { $second } ne diffèrent que par les majuscules et minuscules : renommer l’un des deux
-evidence-seal-changed = { $path } a changé pendant le scellement : vérifier et sceller de nouveau
-evidence-seal-json = impossible d’écrire le résultat en JSON : { $why }
-evidence-seal-far = le fichier « { $file } » se trouve trop de dossiers au-dessus de l’intervention : le rapprocher
-evidence-seal-gone = le fichier « { $file } » a été lu pour le dossier et n’est plus là
-evidence-one-file = { $file } n’est pas un dossier de preuve en un seul fichier : { $problem }
-evidence-one-file-entry = { $file } n’est pas un dossier de preuve en un seul fichier : l’entrée « { $entry } » : { $problem }
+evidence-seal-name = le fichier « { $path } » ne peut être conservé sous ce nom : { $problem } ; le renommer
+evidence-seal-alike = les fichiers { $first } et { $second } ne diffèrent que par les majuscules et minuscules : renommer l’un des deux
+evidence-seal-changed = { $path } a changé pendant le scellement : vérifier et sceller de nouveau
+evidence-seal-json = impossible d’écrire le résultat en JSON : { $why }
+evidence-seal-far = le fichier « { $file } » se trouve trop de dossiers au-dessus de l’intervention : le rapprocher
+evidence-seal-gone = le fichier « { $file } » a été lu pour le dossier et n’est plus là
+evidence-one-file = { $file } n’est pas un dossier de preuve en un seul fichier : { $problem }
+evidence-one-file-entry = { $file } n’est pas un dossier de preuve en un seul fichier : l’entrée « { $entry } » : { $problem }
 evidence-one-file-problem =
     { $problem ->
         [link] un lien ou autre chose qui n’est pas un fichier
@@ -314,11 +314,11 @@ evidence-one-file-problem =
     }
 
 # Timestamps.
-evidence-stamp-wrong = horodatage { $file } : { $why }
+evidence-stamp-wrong = horodatage { $file } : { $why }
 evidence-stamps-full = { $folder } contient déjà { $count } horodatages
-evidence-token-form = ce n’est ni une réponse ni un jeton d’horodatage (RFC 3161, DER) : { $why }
-evidence-token-refused = c’est un refus de l’autorité (statut { $status }) : redemander
-evidence-token-other = il a été fait pour d’autres octets : demander un horodatage de ce dossier
+evidence-token-form = ce n’est ni une réponse ni un jeton d’horodatage (RFC 3161, DER) : { $why }
+evidence-token-refused = c’est un refus de l’autorité (statut { $status }) : redemander
+evidence-token-other = il a été fait pour d’autres octets : demander un horodatage de ce dossier
 evidence-token-unsigned = il n’est pas signé comme il le dit ({ $why })
 evidence-token =
     { $problem ->
@@ -327,7 +327,7 @@ evidence-token =
         [no-timestamp] ce sont des données signées, mais pas un horodatage
         [no-time] il ne contient pas d’heure
         [signers] il n’a pas exactement un signataire
-        [no-certificate] le certificat de l’autorité manque : demander avec certReq
+        [no-certificate] le certificat de l’autorité manque : demander avec certReq
         [digest] il utilise une empreinte à laquelle ce programme ne se fie pas
         [version] il est d’une version inconnue
         [extensions] il contient des extensions que ce programme ne connaît pas
@@ -339,10 +339,10 @@ evidence-token =
        *[unnamed-signer] il ne nomme pas le certificat qui l’a signé (RFC 5816)
     }
 evidence-token-altered = son heure ou son empreinte a été modifiée
-evidence-token-method = ce programme ne connaît pas la méthode : { $method }
+evidence-token-method = ce programme ne connaît pas la méthode : { $method }
 evidence-token-key = la signature n’est pas de la clé de son certificat
 evidence-certificate-unreadable = son certificat est illisible ({ $why })
-evidence-authorities = { $file } : { $why } ; donner le certificat racine de l’autorité en PEM
+evidence-authorities = { $file } : { $why } ; donner le certificat racine de l’autorité en PEM
 evidence-authorities-no-pem = ce n’est pas un fichier PEM ({ $why })
 evidence-authorities-empty = il ne contient aucun certificat
 evidence-authorities-bad = il contient un certificat incorrect ({ $why })
@@ -353,75 +353,75 @@ evidence-authority-early = son heure est antérieure à 1970
 evidence-pdf-field = Signature de ce rapport
 evidence-pdf-problem =
     { $problem ->
-        [no-key] il ne contient aucune clé privée en PEM : nommer le fichier de la clé, ou en créer une avec `baywitness certificate`
-        [locked] sa clé privée est chiffrée : l’écrire sans mot de passe dans un fichier que vous seul pouvez lire (`openssl pkey -in KEY -out FILE`)
-        [key-kind] sa clé est d’un autre type : en nommer une pour ECDSA sur P-256 ou P-384, ou pour RSA de 2048 à 4096 bits
-        [no-certificate] il ne contient aucun certificat en PEM, ou trop : nommer le fichier du certificat avec --certificate
-        [unreadable] il contient un certificat illisible : le demander à son émetteur en PEM
-        [other-key] aucun de ses certificats ne correspond à la clé privée : nommer celui qui a été émis pour cette clé
-        [usage] son certificat est destiné à d’autres usages que les signatures : en demander un avec l’usage digitalSignature ou nonRepudiation
-        [early] son certificat ne vaut pas encore : régler l’horloge de cette machine, ou attendre
-        [late] son certificat est terminé : en obtenir un nouveau, ou en créer un avec `baywitness certificate`
+        [no-key] il ne contient aucune clé privée en PEM : nommer le fichier de la clé, ou en créer une avec `baywitness certificate`
+        [locked] sa clé privée est chiffrée : l’écrire sans mot de passe dans un fichier que vous seul pouvez lire (`openssl pkey -in KEY -out FILE`)
+        [key-kind] sa clé est d’un autre type : en nommer une pour ECDSA sur P-256 ou P-384, ou pour RSA de 2048 à 4096 bits
+        [no-certificate] il ne contient aucun certificat en PEM, ou trop : nommer le fichier du certificat avec --certificate
+        [unreadable] il contient un certificat illisible : le demander à son émetteur en PEM
+        [other-key] aucun de ses certificats ne correspond à la clé privée : nommer celui qui a été émis pour cette clé
+        [usage] son certificat est destiné à d’autres usages que les signatures : en demander un avec l’usage digitalSignature ou nonRepudiation
+        [early] son certificat ne vaut pas encore : régler l’horloge de cette machine, ou attendre
+        [late] son certificat est terminé : en obtenir un nouveau, ou en créer un avec `baywitness certificate`
         [no-pdf] ce n’est pas un rapport PDF de ce programme
-        [signed-already] il est déjà signé : refaire le rapport et signer celui-là
-        [unsigned] c’est un PDF sans signature : l’écrire avec --sign-pdf
-        [range] sa signature ne couvre pas tout le fichier : quelque chose a été ajouté ou coupé après la signature
+        [signed-already] il est déjà signé : refaire le rapport et signer celui-là
+        [unsigned] c’est un PDF sans signature : l’écrire avec --sign-pdf
+        [range] sa signature ne couvre pas tout le fichier : quelque chose a été ajouté ou coupé après la signature
         [no-signature] sa signature n’est pas de celles que ce programme lit (PAdES, un signataire)
         [stamped-already] il a déjà un horodatage
-        [no-room] l’horodatage est plus grand que la place qui lui a été laissée : demander à une autorité dont les réponses sont plus courtes
+        [no-room] l’horodatage est plus grand que la place qui lui a été laissée : demander à une autorité dont les réponses sont plus courtes
         [name] le nom est vide, dépasse 64 caractères ou contient des caractères de contrôle
        *[years] un certificat vaut de 1 à 10 ans
     }
-evidence-pdf-by = de { $who }, sur tout le fichier ; horloge du signataire : { $when }
+evidence-pdf-by = de { $who }, sur tout le fichier ; horloge du signataire : { $when }
 evidence-pdf-listed = { $who }, dont le certificat a été donné
-evidence-pdf-unlisted = son certificat n’est pas parmi ceux qui ont été donnés ; son SHA-256 est { $print }
+evidence-pdf-unlisted = son certificat n’est pas parmi ceux qui ont été donnés ; son SHA-256 est { $print }
 evidence-pdf-no-certificates = aucun certificat n’a été donné (--certificates)
 evidence-pdf-stamped = signé au plus tard le { $when }, selon { $authority }
-evidence-pdf-signature = sa signature n’est pas valable : { $why }
+evidence-pdf-signature = sa signature n’est pas valable : { $why }
 evidence-pdf-form = sa signature ne peut être lue ou écrite ({ $why })
 
 # The log of attempts: what is wrong with its files.
-evidence-log-none = { $folder } ne contient aucun journal des essais : en créer un avec `baywitness log new { $folder } --origin NAME`, ou indiquer un autre répertoire
-evidence-log-name = « { $name } » n’est pas un nom de journal ou de témoin : en écrire un comme shop.example/attempts, sans espaces ni signes plus
+evidence-log-none = { $folder } ne contient aucun journal des essais : en créer un avec `baywitness log new { $folder } --origin NAME`, ou indiquer un autre répertoire
+evidence-log-name = « { $name } » n’est pas un nom de journal ou de témoin : en écrire un comme shop.example/attempts, sans espaces ni signes plus
 evidence-verifier =
     { $problem ->
-        [parts] « { $text } » n’est pas une clé de vérification : elle n’a pas de nom, d’identifiant et de clé entre signes plus
-        [base64] « { $text } » n’est pas une clé de vérification : sa clé n’est pas en base64
-        [kind] « { $text } » n’est pas une clé de vérification : ce programme lit les clés Ed25519 de journaux (1) et de témoins (4)
-        [key] « { $text } » n’est pas une clé de vérification : sa clé n’est pas une clé Ed25519
-       *[id] « { $text } » n’est pas une clé de vérification : son identifiant n’appartient pas à son nom et à sa clé
+        [parts] « { $text } » n’est pas une clé de vérification : elle n’a pas de nom, d’identifiant et de clé entre signes plus
+        [base64] « { $text } » n’est pas une clé de vérification : sa clé n’est pas en base64
+        [kind] « { $text } » n’est pas une clé de vérification : ce programme lit les clés Ed25519 de journaux (1) et de témoins (4)
+        [key] « { $text } » n’est pas une clé de vérification : sa clé n’est pas une clé Ed25519
+       *[id] « { $text } » n’est pas une clé de vérification : son identifiant n’appartient pas à son nom et à sa clé
     }
-evidence-verifier-line = { $file }, ligne { $line } : { $why }
+evidence-verifier-line = { $file }, ligne { $line } : { $why }
 evidence-note =
     { $problem ->
-        [characters] ce n’est pas une note signée : elle contient des caractères de contrôle ou s’arrête au milieu d’une ligne
-        [empty-line] ce n’est pas une note signée : aucune ligne vide avant ses signatures
-       *[signatures] ce n’est pas une note signée : une ligne de ses signatures n’en est pas une
+        [characters] ce n’est pas une note signée : elle contient des caractères de contrôle ou s’arrête au milieu d’une ligne
+        [empty-line] ce n’est pas une note signée : aucune ligne vide avant ses signatures
+       *[signatures] ce n’est pas une note signée : une ligne de ses signatures n’en est pas une
     }
 evidence-note-count = elle a { $count } signatures, non 1 à { $most }
 evidence-checkpoint =
     { $problem ->
-        [lines] ce n’est pas un point de contrôle : il n’a pas d’origine, de taille et de racine
-        [numbers] ce n’est pas un point de contrôle : sa deuxième ligne n’est pas une taille ou la troisième pas une racine
-       *[spelling] ce n’est pas un point de contrôle : il n’est pas écrit comme tel
+        [lines] ce n’est pas un point de contrôle : il n’a pas d’origine, de taille et de racine
+        [numbers] ce n’est pas un point de contrôle : sa deuxième ligne n’est pas une taille ou la troisième pas une racine
+       *[spelling] ce n’est pas un point de contrôle : il n’est pas écrit comme tel
     }
 evidence-checkpoint-false = une signature de { $key } est fausse
 evidence-checkpoint-unsigned = il n’est pas signé par la clé de { $log }
 evidence-proof =
     { $problem ->
-        [head] ce n’est pas une preuve : aucune ligne vide avant un point de contrôle
-        [first-line] ce n’est pas une preuve : sa première ligne n’est pas { $first_line }
-        [entry] ce n’est pas la preuve d’un essai : sa deuxième ligne ne contient pas l’entrée
-        [index] ce n’est pas une preuve : sa troisième ligne n’a pas de numéro
-        [hash] ce n’est pas une preuve : une ligne de son chemin n’est pas une empreinte
+        [head] ce n’est pas une preuve : aucune ligne vide avant un point de contrôle
+        [first-line] ce n’est pas une preuve : sa première ligne n’est pas { $first_line }
+        [entry] ce n’est pas la preuve d’un essai : sa deuxième ligne ne contient pas l’entrée
+        [index] ce n’est pas une preuve : sa troisième ligne n’a pas de numéro
+        [hash] ce n’est pas une preuve : une ligne de son chemin n’est pas une empreinte
         [spelling] elle n’est pas écrite comme l’est une preuve
-       *[path] elle ne montre pas que son entrée est dans le journal : le chemin ne mène pas à la racine
+       *[path] elle ne montre pas que son entrée est dans le journal : le chemin ne mène pas à la racine
     }
-evidence-proof-entry = elle contient une entrée qui n’en est pas une : { $why }
-evidence-attempt-photos = { $count } photos, c’est plus qu’une entrée n’en contient : scinder le dossier
+evidence-proof-entry = elle contient une entrée qui n’en est pas une : { $why }
+evidence-attempt-photos = { $count } photos, c’est plus qu’une entrée n’en contient : scinder le dossier
 evidence-attempt-form = ce n’est pas du { $format } ({ $why })
 evidence-attempt-spelling = elle n’est pas écrite comme { $format }
-evidence-attempt-other = elle est d’un autre essai ; diffèrent : { $parts }
+evidence-attempt-other = elle est d’un autre essai ; diffèrent : { $parts }
 evidence-attempt-part =
     { $part ->
         [photos] photos
@@ -432,7 +432,7 @@ evidence-attempt-part =
     }
 evidence-no-result = aucun résultat à côté ({ $why })
 evidence-bad-result = aucun résultat lisible à côté ({ $why })
-evidence-log-does-not-fit = elle ne correspond pas au journal actuel : { $why }
+evidence-log-does-not-fit = elle ne correspond pas au journal actuel : { $why }
 evidence-tile =
     { $problem ->
         [none] cette tuile n’existe pas
@@ -443,12 +443,12 @@ evidence-tile-hashes = il ne contient pas { $count } empreintes
 evidence-tile-entries = il ne contient pas { $count } entrées, chacune après sa longueur
 evidence-tile-entry = son entrée numéro { $entry } n’est pas celle de l’empreinte dans tile/0
 evidence-tiles-level = des empreintes du niveau { $level } ne sont pas celles des tuiles en dessous
-evidence-tiles-root = il contient des tuiles qui ne donnent pas la racine de son point de contrôle de { $size } entrées : elles ont été modifiées, ou sont d’un autre état du journal
+evidence-tiles-root = il contient des tuiles qui ne donnent pas la racine de son point de contrôle de { $size } entrées : elles ont été modifiées, ou sont d’un autre état du journal
 evidence-log-no-such-entry = { $size } entrées, aucune de numéro { $entry }
 evidence-log-other = c’est le journal { $log }, { $file } est de { $other }
-evidence-log-truncated = { $size } entrées, mais { $earlier } dans { $file } : le journal a été tronqué, ou ceci est une ancienne copie
-evidence-log-forked = ceci et { $file } sont deux points de contrôle de { $size } entrées avec des racines différentes : le journal a été dédoublé
-evidence-log-rewritten = il ne commence pas par les { $size } entrées de { $file } : le journal a été réécrit
+evidence-log-truncated = { $size } entrées, mais { $earlier } dans { $file } : le journal a été tronqué, ou ceci est une ancienne copie
+evidence-log-forked = ceci et { $file } sont deux points de contrôle de { $size } entrées avec des racines différentes : le journal a été dédoublé
+evidence-log-rewritten = il ne commence pas par les { $size } entrées de { $file } : le journal a été réécrit
 evidence-log-key-not-given = c’est le journal { $log }, dont la clé de vérification n’a pas été donnée
 evidence-log-key-file =
     { $problem ->
@@ -457,12 +457,12 @@ evidence-log-key-file =
         [kind] ce n’est pas une clé ed25519 sans phrase secrète
        *[other-key] il n’est pas signé par la clé du journal
     }
-evidence-log-not-made = aucun journal créé : { $why }
-evidence-log-exists = il existe déjà : un journal est créé une fois, et jamais de nouveau sous son nom
+evidence-log-not-made = aucun journal créé : { $why }
+evidence-log-exists = il existe déjà : un journal est créé une fois, et jamais de nouveau sous son nom
 evidence-log-no-key = aucune clé créée ({ $why })
-evidence-log-refuses = il n’accepte pas le dossier : { $why }
-evidence-log-went-back = ce n’est pas ce pour quoi { $file } a été signé ({ $why }) : il est revenu à une copie plus ancienne, ou a été modifié. Rétablir la copie la plus récente ; continuer dédoublerait le journal
-evidence-log-published = un ajout interrompu après sa signature est publié : { $size } entrées
+evidence-log-refuses = il n’accepte pas le dossier : { $why }
+evidence-log-went-back = ce n’est pas ce pour quoi { $file } a été signé ({ $why }) : il est revenu à une copie plus ancienne, ou a été modifié. Rétablir la copie la plus récente ; continuer dédoublerait le journal
+evidence-log-published = un ajout interrompu après sa signature est publié : { $size } entrées
 evidence-log-removed =
     { $count ->
         [one] un fichier d’un ajout interrompu et jamais confirmé est supprimé
@@ -470,24 +470,24 @@ evidence-log-removed =
     }
 
 # A job gathered, measured again, masked, audited.
-evidence-altered = { $path } a été modifié : { $why }
-evidence-altered-item = { $item } : { $found }
-evidence-otherwise = { $path } : mesurées à nouveau, les photos disent autre chose : { $differences }
-evidence-judge-fault = le programme a échoué sur ce dossier : le signaler, si possible avec le dossier
-evidence-unpack-room = impossible de créer un dossier où décompresser { $path } : { $why }
+evidence-altered = { $path } a été modifié : { $why }
+evidence-altered-item = { $item } : { $found }
+evidence-otherwise = { $path } : mesurées à nouveau, les photos disent autre chose : { $differences }
+evidence-judge-fault = le programme a échoué sur ce dossier : le signaler, si possible avec le dossier
+evidence-unpack-room = impossible de créer un dossier où décompresser { $path } : { $why }
 evidence-holds-no-job = { $folder } ne contient aucune intervention
-evidence-ledger-busy = un autre audit écrit dans { $folder } : l’attendre, ou indiquer un autre répertoire
+evidence-ledger-busy = un autre audit écrit dans { $folder } : l’attendre, ou indiquer un autre répertoire
 evidence-ledger-no-message = son résultat est illisible
-evidence-redact-altered = { $folder } n’est pas intact : le vérifier d’abord
-evidence-redact-copy = { $folder } est déjà une copie : indiquer le dossier scellé
-evidence-redact-write = impossible d’écrire la copie masquée de { $photo } : { $why }
-evidence-remeasure-result = le résultat enregistré { $file } est illisible : { $why }
+evidence-redact-altered = { $folder } n’est pas intact : le vérifier d’abord
+evidence-redact-copy = { $folder } est déjà une copie : indiquer le dossier scellé
+evidence-redact-write = impossible d’écrire la copie masquée de { $photo } : { $why }
+evidence-remeasure-result = le résultat enregistré { $file } est illisible : { $why }
 evidence-remeasure-no-job = le dossier ne contient aucune intervention
-evidence-remeasure-job = l’intervention dans le dossier ne peut être mesurée : { $why }
-evidence-difference = { $what } : enregistré { $recorded }, maintenant { $now }
+evidence-remeasure-job = l’intervention dans le dossier ne peut être mesurée : { $why }
+evidence-difference = { $what } : enregistré { $recorded }, maintenant { $now }
 evidence-difference-credentials = attestations de contenu de { $photo }
-evidence-credentials-gone = enregistrées, mais aucune photo n'en porte
-evidence-credentials-as-recorded = telles qu'enregistrées : { $counts } ; ce programme a été construit sans elles et ne les a pas revérifiées
+evidence-credentials-gone = enregistrées, mais aucune photo n’en porte
+evidence-credentials-as-recorded = telles qu’enregistrées : { $counts } ; ce programme a été construit sans elles et ne les a pas revérifiées
 evidence-difference-what =
     { $what ->
         [job] dossier

@@ -26,11 +26,11 @@ verdict-credentials-by =
     { $state ->
         [trusted] valides, signées par { $signer }, dont une ancre de confiance répond
         [unknown_signer] valides, signées par { $signer }, dont aucune ancre de confiance ne répond
-        [expired] inchangées depuis la signature de { $signer }, dont le certificat n'est pas valable au moment prouvé
+        [expired] inchangées depuis la signature de { $signer }, dont le certificat n’est pas valable au moment prouvé
        *[revoked] inchangées depuis la signature de { $signer }, dont le certificat a été révoqué
     }
-verdict-credentials-broken = rompues : { $failures }
-verdict-credentials-nameless = quelqu'un sans nom
+verdict-credentials-broken = rompues : { $failures }
+verdict-credentials-nameless = quelqu’un sans nom
 verdict-credentials-count =
     { $state ->
         [trusted] { $count } valides et de confiance
@@ -85,9 +85,9 @@ verdict-quantity =
     }
 verdict-line =
     { $line ->
-        [rear_axle_normal] la perpendiculaire à l'essieu arrière
-        [thrust_line] l'axe de poussée
-       *[centreline] l'axe médian du véhicule
+        [rear_axle_normal] la perpendiculaire à l’essieu arrière
+        [thrust_line] l’axe de poussée
+       *[centreline] l’axe médian du véhicule
     }
 
 # Les corps du poste : dans une phrase, en début de phrase, en libellé.
@@ -142,51 +142,51 @@ verdict-body-label =
        *[card] carte du dossier
     }
 # Si le jeu en a plusieurs du même type : avec son propre nom.
-verdict-body-own = { $body } « { $name } »
+verdict-body-own = { $body } « { $name } »
 verdict-stand-before = { $stand } (avant son déplacement)
 verdict-stand-after = { $stand } (après le déplacement { $move })
 verdict-stand-step = { $stand } (étape { $step })
 
 verdict-budget-corners = bruit des coins des marqueurs dans les photos
-verdict-budget-calibration = étalonnage de l'appareil photo
+verdict-budget-calibration = étalonnage de l’appareil photo
 verdict-budget-focal = distance focale de chaque photo
 verdict-budget-centre = point principal de chaque photo
 verdict-budget-edge = décalage des bords de chaque photo
-verdict-budget-turn = rotation de l'appareil pendant la lecture ligne par ligne de chaque photo
+verdict-budget-turn = rotation de l’appareil pendant la lecture ligne par ligne de chaque photo
 verdict-budget-layout = position et rotation des marqueurs sur leurs porte-marqueurs
 verdict-budget-scale = taille des marqueurs imprimés
-verdict-budget-seating = assise : { $body }
+verdict-budget-seating = assise : { $body }
 verdict-budget-wheelbase = empattement saisi
-verdict-budget-nose = position de l'avant saisie
+verdict-budget-nose = position de l’avant saisie
 verdict-budget-hub-height = hauteur de moyeu saisie
-verdict-budget-datum = décalage du point de référence « { $datum } »
-verdict-budget-reading = relevé : { $quantity }
+verdict-budget-datum = décalage du point de référence « { $datum } »
+verdict-budget-reading = relevé : { $quantity }
 
 verdict-without-body = sans { $body }
 verdict-without-photo = sans { $photo }
-verdict-other-lens-model = avec l'autre modèle d'objectif
+verdict-other-lens-model = avec l’autre modèle d’objectif
 
 # Une phrase qui explique le verdict d'un dossier.
 verdict-why-within =
     { $checks ->
-        [one] Le seul contrôle est dans la tolérance, preuve à l'appui.
-       *[other] Les { $checks } contrôles sont dans la tolérance, preuve à l'appui.
+        [one] Le seul contrôle est dans la tolérance, preuve à l’appui.
+       *[other] Les { $checks } contrôles sont dans la tolérance, preuve à l’appui.
     }
-verdict-why-outside = Prouvé hors tolérance : { $quantities }.
-verdict-why-outside-anyway = Prouvé hors tolérance quelle qu'en soit la cause : { $quantities }.
-verdict-why-retake = Mesure impossible : { $quantity }. { $reason }
-verdict-why-retake-bare = Certains contrôles n'ont pas pu être mesurés.
-verdict-why-not-proven = Non prouvé : { $quantity }. { $reason }
-verdict-why-no-checks = La fiche de montage ne contient aucun contrôle : rien n'a été prouvé.
-verdict-why-nothing = Rien n'a pu être mesuré. { $reason }
-verdict-no-value = Il n'y a pas de valeur.
+verdict-why-outside = Prouvé hors tolérance : { $quantities }.
+verdict-why-outside-anyway = Prouvé hors tolérance quelle qu’en soit la cause : { $quantities }.
+verdict-why-retake = Mesure impossible : { $quantity }. { $reason }
+verdict-why-retake-bare = Certains contrôles n’ont pas pu être mesurés.
+verdict-why-not-proven = Non prouvé : { $quantity }. { $reason }
+verdict-why-no-checks = La fiche de montage ne contient aucun contrôle : rien n’a été prouvé.
+verdict-why-nothing = Rien n’a pu être mesuré. { $reason }
+verdict-no-value = Il n’y a pas de valeur.
 
 verdict-kit-serial = numéro de série { $serial }
-verdict-kit-overdue = mesure du jeu échue depuis le { $due } : la refaire
-verdict-kit-due = prochaine mesure du jeu : { $due }
-verdict-kit-due-unknown = prochaine mesure du jeu : { $due } (non vérifiable : aucune heure indiquée)
+verdict-kit-overdue = mesure du jeu échue depuis le { $due } : la refaire
+verdict-kit-due = prochaine mesure du jeu : { $due }
+verdict-kit-due-unknown = prochaine mesure du jeu : { $due } (non vérifiable : aucune heure indiquée)
 verdict-kit-both = { $serial }, { $survey }
 
 verdict-bay-slope = pente du sol par rapport au plan des roues
 verdict-bay-flatness = inégalité entre feuilles voisines
-verdict-bay-ahead = espace libre devant l'avant, jusqu'à la feuille la plus éloignée
+verdict-bay-ahead = espace libre devant l’avant, jusqu’à la feuille la plus éloignée

@@ -107,7 +107,7 @@ fn what_is_wrong_is_said_in_the_language_and_numbers_have_its_decimal_sign() {
         (Language::English, "is not a number: type digits, such as 1502.5", "1500.5"),
         (Language::German, "ist keine Zahl: Ziffern eingeben, etwa 1502,5", "1500,5"),
         (Language::Spanish, "no es un número: escribir cifras, por ejemplo 1502,5", "1500,5"),
-        (Language::French, "n&#39;est pas un nombre", "1500,5"),
+        (Language::French, "n’est pas un nombre", "1500,5"),
     ] {
         let server = in_language(jobs.path(), language.tag());
         let name = begin(&server, &[]);

@@ -11,15 +11,15 @@ pub(super) const RULE: Rule =
 pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("carrier-not-seen", Level::Warn)];
 
 fn find(case: &Case) -> Vec<Finding> {
+    // Where nothing could be measured, the verdict's reason says why: all carriers by name would hide it.
+    let Some(scene) = case.scene else { return Vec::new() };
     let carriers = case.kit.carriers.iter().enumerate().filter(|(_, c)| c.role != Role::Card);
     carriers
         .filter_map(|(k, c)| {
-            let message = match case.scene {
-                Some(scene) if scene.carriers[k].is_some() && !scene.ambiguous[k] => return None,
-                Some(scene) if scene.carriers[k].is_some() => {
-                    phrase!("findings-two-poses", body = case.body_first(k))
-                }
-                _ => phrase!("findings-not-seen", body = case.body_first(k)),
+            let message = match scene.carriers[k] {
+                Some(_) if !scene.ambiguous[k] => return None,
+                Some(_) => phrase!("findings-two-poses", body = case.body_first(k)),
+                None => phrase!("findings-not-seen", body = case.body_first(k)),
             };
             Some(Finding::new("carrier-not-seen", Level::Warn, message).on_carrier(&c.name))
         })

@@ -88,7 +88,7 @@ pub fn archive_start(counts: &[(Option<Verdict>, usize)], log: Option<&ArchiveLo
         p.aside { (say!(language, "evidence-audit-foot")) }
     };
     format!(
-        "{}<html lang=\"{}\">{}<body>{}<div class=\"scroll\" tabindex=\"0\"><table id=\"jobs\">{}<tbody>\n",
+        "{}<html lang=\"{}\">{}<body><main>{}<div class=\"scroll\" tabindex=\"0\"><table id=\"jobs\">{}<tbody>\n",
         DOCTYPE.into_string(),
         language.tag(),
         head.into_string(),
@@ -236,5 +236,5 @@ fn checks(record: &JobRecord, language: Language) -> Markup {
 
 /// The page's end.
 pub fn archive_end() -> String {
-    format!("</tbody></table></div><script>{SCRIPT}</script></body></html>\n")
+    format!("</tbody></table></div></main><script>{SCRIPT}</script></body></html>\n")
 }

@@ -57,7 +57,7 @@ fn height_line(words: Option<String>, aim: [f64; 2], floor: f64) -> Markup {
     let Some(words) = words else { return html! {} };
     let x = aim[0] + 46.0;
     // A phone sets the words so wide; they may touch the line, but not leave the drawing.
-    let words_at = (x + 8.0).min(WIDTH - 19.5 * words.chars().count() as f64);
+    let words_at = (x + 8.0).min(WIDTH - 22.0 * words.chars().count() as f64);
     html! {
         (line("ext", aim, [x + 6.0, aim[1]]))
         (dimension([x, aim[1]], [x, floor]))

@@ -2,11 +2,12 @@
 
 use maud::{Markup, html};
 
+use super::number::{kept_together, number};
 use super::{bar::bar, symbol};
 use crate::record::{CheckRecord, JobRecord};
 use crate::report::figures::{Measured, otherwise, percent, wanted};
 use crate::report::label::{Label, reference_line, sentence};
-use crate::report::todo::{Trust, reason, trust};
+use crate::report::todo::{Trust, reason, steps, trust};
 use crate::words::{Figure, Language, say};
 
 /// The section.
@@ -75,7 +76,7 @@ fn row(record: &JobRecord, check: &CheckRecord, language: Language) -> Markup {
                 @for small in notes(record, check, &label, language) { small { (small) } }
             }
             td data-k=(say!(language, "report-required")) role="cell" {
-                (wanted(check, label.quantity, language))
+                (kept_together(&wanted(check, label.quantity, language)))
                 @if let Some(basis) = &check.tolerance_basis {
                     small { (say!(language, "report-tolerance-basis", basis = basis)) }
                 }
@@ -95,7 +96,7 @@ fn verdict(record: &JobRecord, check: &CheckRecord, label: &Label, language: Lan
         @if let Some(p) = check.conformance_probability {
             small { (say!(language, "report-within-limits", probability = percent(p))) }
         }
-        @if !check.can_decide { small { (say!(language, "report-too-small")) } }
+        @if is_too_small(check) { small { (say!(language, "report-too-small")) } }
         @if let Some(reason) = reason(check, language) { p.why { (said_once(record, check, &reason, language)) } }
         @for line in otherwise(check, label.quantity, language) { small { (sentence(&line)) } }
     }
@@ -104,12 +105,24 @@ fn verdict(record: &JobRecord, check: &CheckRecord, label: &Label, language: Lan
 /// A reason longer than this fills a narrow column.
 const LONG_REASON: usize = 100;
 
-/// A long reason that several checks share is said with the first of them.
+/// Whether no value could be proven, and the reason does not say so already.
+fn is_too_small(check: &CheckRecord) -> bool {
+    let said = check.reason_phrase.as_ref().is_some_and(|reason| reason.key == "advice-too-small");
+    !check.can_decide && check.value.is_some() && !said
+}
+
+/// A long reason is said once: by what to do now, or with the first of the checks that share it.
 fn said_once(record: &JobRecord, check: &CheckRecord, reason: &str, language: Language) -> String {
+    if reason.len() <= LONG_REASON {
+        return sentence(reason);
+    }
+    if let Some(at) = steps(record, language).iter().position(|step| step.words == sentence(reason)) {
+        return say!(language, "report-reason-in-step", step = at + 1);
+    }
     let of = |c: &CheckRecord| (c.quantity.clone(), c.from.clone(), c.target.clone(), c.step.clone());
     let first = record.checks.iter().find(|c| c.reason == check.reason);
     match first {
-        Some(first) if reason.len() > LONG_REASON && of(first) != of(check) => {
+        Some(first) if of(first) != of(check) => {
             say!(language, "report-same-reason", check = Label::of_check(first, language).trade)
         }
         _ => sentence(reason),
@@ -119,7 +132,7 @@ fn said_once(record: &JobRecord, check: &CheckRecord, reason: &str, language: La
 fn measured_cell(measured: Option<&Measured>, language: Language) -> Markup {
     let Some(m) = measured else { return html! { (say!(language, "report-no-value")) } };
     html! {
-        span.num { (m.amount_with_unit()) }
+        (number(&m.amount_with_unit()))
         @if let Some(inches) = &m.inches { small { (inches) } }
         @if let Some(side) = m.side { small { (side.long(language)) } }
     }

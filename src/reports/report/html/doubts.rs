@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 
-use crate::record::{DetectableRecord, JobRecord, SensitivityRecord, told};
+use crate::record::{DetectableRecord, JobRecord, SensitivityRecord, body_told, told};
 use crate::report::figures::amount;
 use crate::report::label::{Label, sentence};
 use crate::verdict::findings::explanation;
@@ -20,7 +20,7 @@ pub(super) fn section(record: &JobRecord, language: Language) -> Markup {
                         th scope="col" { (say!(language, "report-fault")) }
                         th scope="col" { (say!(language, "report-found-from")) }
                     } }
-                    tbody { @for row in rows(&record.detectable, language) { (row) } }
+                    tbody { @for row in rows(record, language) { (row) } }
                 }
                 @if !record.sensitivity.is_empty() { (hangs_on(record, language)) }
             }
@@ -30,7 +30,9 @@ pub(super) fn section(record: &JobRecord, language: Language) -> Markup {
 
 /// Of one fault on several carriers the largest size stands for all; what is
 /// not checkable is listed on its own.
-fn rows(all: &[DetectableRecord], language: Language) -> Vec<Markup> {
+fn rows(record: &JobRecord, language: Language) -> Vec<Markup> {
+    let all = &record.detectable;
+    let told = |name: &str| body_told(record, name, language);
     let mut shown: Vec<(&DetectableRecord, usize)> = Vec::new();
     for d in all.iter().filter(|d| d.size.is_some()) {
         match shown
@@ -47,21 +49,23 @@ fn rows(all: &[DetectableRecord], language: Language) -> Vec<Markup> {
         }
     }
     let found = shown.into_iter().map(|(d, count)| {
+        let single = all.iter().any(|o| o.code == d.code && o.unit == d.unit && o.carrier.is_some());
         let about = match (&d.carrier, count) {
-            (Some(name), 1) => Some(name.clone()),
-            (Some(name), _) => Some(say!(language, "report-worst-of", count = count, name = name)),
+            (Some(name), 1) => Some(told(name)),
+            (Some(name), _) => Some(say!(language, "report-worst-of", count = count, name = told(name))),
+            (None, _) if single => Some(say!(language, "report-all-alike")),
             _ => None,
         };
         row(d, about, language)
     });
-    let mut blind: Vec<(&DetectableRecord, Vec<&str>)> = Vec::new();
+    let mut blind: Vec<(&DetectableRecord, Vec<String>)> = Vec::new();
     for d in all.iter().filter(|d| d.size.is_none()) {
-        let alike = |b: &(&DetectableRecord, Vec<&str>)| (&b.0.code, &b.0.remedy) == (&d.code, &d.remedy);
+        let alike = |b: &(&DetectableRecord, Vec<String>)| (&b.0.code, &b.0.remedy) == (&d.code, &d.remedy);
         let at = blind.iter().position(alike).unwrap_or(blind.len());
         if at == blind.len() {
             blind.push((d, Vec::new()));
         }
-        let name = d.carrier.as_deref().filter(|name| !blind[at].1.contains(name));
+        let name = d.carrier.as_deref().map(told).filter(|name| !blind[at].1.contains(name));
         blind[at].1.extend(name);
     }
     let blind = blind.into_iter().map(|(d, names)| row(d, (!names.is_empty()).then(|| names.join(", ")), language));

@@ -18,13 +18,13 @@ pub(super) fn section(record: &JobRecord, language: Language) -> Markup {
             } @else if further.is_empty() {
                 p { (say!(language, "report-findings-above")) }
             } @else {
-                ul.findings { @for finding in further { (item(finding, language)) } }
+                ul.findings { @for finding in further { (item(record, finding, language)) } }
             }
         }
     }
 }
 
-fn item(finding: &FindingRecord, language: Language) -> Markup {
+fn item(record: &JobRecord, finding: &FindingRecord, language: Language) -> Markup {
     let class = level_class(finding.level);
     html! {
         li class=(class) {
@@ -34,16 +34,15 @@ fn item(finding: &FindingRecord, language: Language) -> Markup {
             }
             div {
                 p { (message(finding, language)) }
-                p.aside { (about_line(&about(finding))) }
+                p.aside { (about_line(&about(record, finding, language))) }
             }
         }
     }
 }
 
-/// A finding's code, carrier and photo in one line.
+/// A finding's name, marker holder, photo and code in one line.
 pub(super) fn about_line(about: &[String]) -> String {
-    let code = about.iter().take(1).map(|code| code.replace('-', " "));
-    code.chain(about.iter().skip(1).cloned()).collect::<Vec<_>>().join(" · ")
+    about.join(" · ")
 }
 
 /// A shape for each level, so that none is told by its colour alone.

@@ -11,6 +11,7 @@ mod findings;
 mod frame;
 mod loupe;
 mod marker_names;
+mod number;
 mod overlay;
 pub(super) mod palette;
 mod paperwork;

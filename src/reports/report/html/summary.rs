@@ -27,7 +27,7 @@ pub(super) fn title_block(record: &JobRecord, language: Language) -> Markup {
         (say!(language, "report-setup-sheet"), Some(c.setup.clone())),
     ];
     html! {
-        (rendered(record, language))
+        @if record.is_rendered() { aside { (rendered(record, language)) } }
         header.titleblock {
             div.name {
                 h1 { (say!(language, "report-title", job = &record.job)) }

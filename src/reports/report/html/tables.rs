@@ -2,6 +2,7 @@
 
 use maud::{Markup, html};
 
+use super::number::number;
 use crate::record::{CheckRecord, JobRecord, MeasuredRecord, ReadingRecord, told};
 use crate::report::figures::{Measured, amount};
 use crate::report::label::{Label, reference_line, sentence};
@@ -83,7 +84,7 @@ fn reading_row(reading: &ReadingRecord, columns: &[String; 5], language: Languag
 }
 
 fn with_side(m: &Measured, language: Language) -> Markup {
-    html! { span.num { (m.amount_with_unit()) } @if let Some(side) = m.side { small { (side.long(language)) } } }
+    html! { (number(&m.amount_with_unit())) @if let Some(side) = m.side { small { (side.long(language)) } } }
 }
 
 /// Every quantity that the photos determine.
@@ -125,7 +126,7 @@ fn measured_row(key: &str, value: &MeasuredRecord, language: Language) -> Markup
     html! {
         tr {
             th scope="row" { (sentence(&label.full())) }
-            td data-k=(say!(language, "report-value-u")) { span.num { (m.amount_with_unit()) } }
+            td data-k=(say!(language, "report-value-u")) { (number(&m.amount_with_unit())) }
             td { (m.side.map_or_else(String::new, |s| s.long(language))) }
         }
     }
@@ -155,7 +156,7 @@ fn budget(check: &CheckRecord, language: Language) -> Markup {
                     th scope="col" { (say!(language, "report-source")) }
                     th scope="col" { "u" }
                     th scope="col" { (say!(language, "report-share")) }
-                    th scope="col" { "" }
+                    td {}
                 } }
                 tbody {
                     @for line in &check.budget {

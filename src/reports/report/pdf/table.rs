@@ -18,7 +18,7 @@ const BETWEEN_MM: f64 = 3.2;
 
 /// Shares of the width that the style sheet gives columns of the checks.
 const FIXED: [(&str, f64); 5] =
-    [("c-name", 0.19), ("c-want", 0.14), ("c-meas", 0.21), ("c-bar", 0.26), ("c-verd", 0.20)];
+    [("c-name", 0.22), ("c-want", 0.14), ("c-meas", 0.19), ("c-bar", 0.22), ("c-verd", 0.23)];
 
 fn rows<'n, 'i>(table: Node<'n, 'i>, part: &'static str) -> Vec<Node<'n, 'i>> {
     let parts = table.children().filter(move |n| n.tag_name().name() == part);

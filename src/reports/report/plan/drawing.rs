@@ -8,29 +8,53 @@ use crate::record::{PlanBody, PlanRecord, PlannedStation, told};
 use crate::words::{Language, say};
 
 const WIDTH: f64 = 1000.0;
+/// So that letters of the same size are twice as large on a phone.
+const UPRIGHT_WIDTH: f64 = 480.0;
 const EDGE: f64 = 26.0;
 
-/// From the vehicle frame to the drawing: x to the right, y up.
+/// Which way the vehicle looks in the drawing.
+#[derive(Clone, Copy, PartialEq)]
+enum Heading {
+    /// To the right: for a screen or a sheet.
+    Right,
+    /// Upwards: a bay is longer than wide, and so is a phone.
+    Up,
+}
+
+/// From the vehicle frame to the drawing.
 struct Frame {
+    heading: Heading,
     scale: f64,
+    rear_mm: f64,
+    front_mm: f64,
     left_mm: f64,
-    top_mm: f64,
+    width: f64,
     height: f64,
 }
 
 impl Frame {
-    fn new(plan: &PlanRecord) -> Self {
+    fn new(plan: &PlanRecord, heading: Heading) -> Self {
         let bay = &plan.bay;
-        let (left_mm, right_mm) = (bay.tail_mm - 200.0, bay.nose_mm + bay.ahead_mm + 450.0);
+        let (rear_mm, front_mm) = (bay.tail_mm - 200.0, bay.nose_mm + bay.ahead_mm + 450.0);
         let stations = plan.stations.iter().map(|s| s.position_mm[1].abs() + 420.0);
         let bodies = bay.bodies.iter().map(|b| b.position_mm[1].abs() + b.half_width_mm + 420.0);
-        let top_mm = stations.chain(bodies).fold(bay.width_mm / 2.0 + 120.0, f64::max);
-        let scale = (WIDTH - 2.0 * EDGE) / (right_mm - left_mm);
-        Frame { scale, left_mm, top_mm, height: 2.0 * (top_mm * scale + EDGE) }
+        let left_mm = stations.chain(bodies).fold(bay.width_mm / 2.0 + 120.0, f64::max);
+        let (long, wide) = (front_mm - rear_mm, 2.0 * left_mm);
+        let scale = match heading {
+            Heading::Right => (WIDTH - 2.0 * EDGE) / long,
+            Heading::Up => (UPRIGHT_WIDTH - 2.0 * EDGE) / wide,
+        };
+        let (long, wide) = (long * scale + 2.0 * EDGE, wide * scale + 2.0 * EDGE);
+        let (width, height) = if heading == Heading::Right { (long, wide) } else { (wide, long) };
+        Frame { heading, scale, rear_mm, front_mm, left_mm, width, height }
     }
 
     fn at(&self, x: f64, y: f64) -> [f64; 2] {
-        [EDGE + (x - self.left_mm) * self.scale, EDGE + (self.top_mm - y) * self.scale]
+        let from_left = EDGE + (self.left_mm - y) * self.scale;
+        match self.heading {
+            Heading::Right => [EDGE + (x - self.rear_mm) * self.scale, from_left],
+            Heading::Up => [from_left, EDGE + (self.front_mm - x) * self.scale],
+        }
     }
 }
 
@@ -44,20 +68,31 @@ fn path(points: &[[f64; 2]]) -> String {
 
 /// The drawing as a file of its own.
 pub fn plan_svg(plan: &PlanRecord, language: Language) -> String {
-    let frame = Frame::new(plan);
-    let view = format!("0 0 {} {}", n(WIDTH), n(frame.height));
+    drawing(plan, Heading::Right, language).into_string()
+}
+
+/// The drawing for a page: lying on a screen and on paper, upright on a phone.
+pub(super) fn figure(plan: &PlanRecord, language: Language) -> Markup {
+    html! {
+        figure.lying { (drawing(plan, Heading::Right, language)) }
+        figure.upright { (drawing(plan, Heading::Up, language)) }
+    }
+}
+
+fn drawing(plan: &PlanRecord, heading: Heading, language: Language) -> Markup {
+    let frame = Frame::new(plan, heading);
+    let view = format!("0 0 {} {}", n(frame.width), n(frame.height));
     html! {
         svg xmlns="http://www.w3.org/2000/svg" viewBox=(view) role="img" {
             title { (say!(language, "plan-drawing")) }
             style { (PreEscaped(STYLE)) }
-            rect.paper x="0" y="0" width=(n(WIDTH)) height=(n(frame.height)) {}
+            rect.paper x="0" y="0" width=(n(frame.width)) height=(n(frame.height)) {}
             (walls(plan, &frame, language))
             (vehicle(plan, &frame, language))
             @for body in &plan.bay.bodies { (carrier(body, &frame, language)) }
             @for (i, s) in plan.stations.iter().enumerate() { (station(i, s, &frame, language)) }
         }
     }
-    .into_string()
 }
 
 const STYLE: &str = ".paper{fill:#fff}.wall{stroke:#505c61;stroke-width:3;stroke-dasharray:9 5}.post{fill:#505c61}\
@@ -75,7 +110,7 @@ fn walls(plan: &PlanRecord, frame: &Frame, language: Language) -> Markup {
             @let (a, b) = (frame.at(left, side * bay.width_mm / 2.0), frame.at(right, side * bay.width_mm / 2.0));
             line.wall x1=(n(a[0])) y1=(n(a[1])) x2=(n(b[0])) y2=(n(b[1])) {}
         }
-        @let at = frame.at(left, bay.width_mm / 2.0);
+        @let at = frame.at(if frame.heading == Heading::Right { left } else { right }, bay.width_mm / 2.0);
         text.small x=(n(at[0])) y=(n(at[1] - 6.0)) { (say!(language, "plan-clear-width", width = metres(bay.width_mm))) }
         @for [x, y] in &bay.posts_mm {
             @let at = frame.at(*x, *y);
@@ -111,12 +146,13 @@ fn vehicle(plan: &PlanRecord, frame: &Frame, language: Language) -> Markup {
         @for x in [0.0, bay.wheelbase_mm] {
             @for side in [1.0, -1.0] {
                 @let y = side * (bay.half_width_mm - 110.0);
-                @let a = frame.at(x - 310.0, y + 95.0);
-                rect.wheel x=(n(a[0])) y=(n(a[1])) width=(n(620.0 * frame.scale)) height=(n(190.0 * frame.scale)) rx="3" {}
+                @let (a, b) = (frame.at(x - 310.0, y + 95.0), frame.at(x + 310.0, y - 95.0));
+                rect.wheel x=(n(a[0].min(b[0]))) y=(n(a[1].min(b[1]))) width=(n((b[0] - a[0]).abs())) height=(n((b[1] - a[1]).abs())) rx="3" {}
             }
         }
         @let at = frame.at(0.3 * bay.wheelbase_mm, 0.0);
-        text text-anchor="middle" x=(n(at[0])) y=(n(at[1] - 6.0)) { (say!(language, "plan-vehicle")) }
+        @let heading = if frame.heading == Heading::Up { "up" } else { "right" };
+        text text-anchor="middle" x=(n(at[0])) y=(n(at[1] - 6.0)) { (say!(language, "plan-vehicle", heading = heading)) }
     }
 }
 
@@ -133,9 +169,12 @@ fn carrier(body: &PlanBody, frame: &Frame, language: Language) -> Markup {
             html! {
                 line.stand x1=(n(a[0])) y1=(n(a[1])) x2=(n(b[0])) y2=(n(b[1])) {}
                 line.face x1=(n(at[0])) y1=(n(at[1])) x2=(n(tip[0])) y2=(n(tip[1])) {}
-                @let beside = at[0].max(a[0]).max(b[0]) + 9.0;
-                text.halo x=(n(beside)) y=(n(at[1] - 2.0)) { (body.name) }
-                text.small.halo x=(n(beside)) y=(n(at[1] + 12.0)) { (told(body.label_phrase.as_ref(), &body.label, language)) }
+                @let (x, y, anchor) = match frame.heading {
+                    Heading::Right => (at[0].max(a[0]).max(b[0]) + 9.0, at[1], "start"),
+                    Heading::Up => (at[0], at[1].min(a[1]).min(b[1]) - 20.0, "middle"),
+                };
+                text.halo text-anchor=(anchor) x=(n(x)) y=(n(y - 2.0)) { (body.name) }
+                text.small.halo text-anchor=(anchor) x=(n(x)) y=(n(y + 12.0)) { (told(body.label_phrase.as_ref(), &body.label, language)) }
             }
         }
         "floor" => {
@@ -158,7 +197,7 @@ fn station(index: usize, station: &PlannedStation, frame: &Frame, language: Lang
     let at = frame.at(x, y);
     let half = crate::geom::rad(33.0);
     let wedge = [at, ray(half), ray(-half)];
-    let below = if y >= 0.0 { -19.0 } else { 29.0 };
+    let below = if frame.heading == Heading::Right && y >= 0.0 { -19.0 } else { 29.0 };
     html! {
         polygon.sight points=(path(&wedge)) {}
         circle.eye cx=(n(at[0])) cy=(n(at[1])) r="13" {}

@@ -3,7 +3,7 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::super::named;
-use super::drawing::plan_svg;
+use super::drawing::figure;
 use super::words::{advice, least_words, name, noise, place, worth};
 use crate::record::PlanRecord;
 use crate::words::{Language, say};
@@ -21,26 +21,25 @@ pub fn plan_html(plan: &PlanRecord, language: Language) -> String {
                 style { (PreEscaped(STYLE)) }
             }
             body {
-                h1 { (title) }
-                p.aside { (say!(language, "plan-with", kit = &plan.kit, camera = &plan.camera)) br; (plan.source) }
-                figure { (PreEscaped(plan_svg(plan, language))) }
-                (stations(plan, language))
-                (table(plan, language))
-                @if !plan.advice.is_empty() {
-                    h2 { (say!(language, "plan-change-title")) }
-                    ul { @for a in advice(plan, language) { li { (a) } } }
+                main {
+                    h1 { (title) }
+                    p.aside { (say!(language, "plan-with", kit = &plan.kit, camera = &plan.camera)) br; (plan.source) }
+                    (figure(plan, language))
+                    (stations(plan, language))
+                    (table(plan, language))
+                    @if !plan.advice.is_empty() {
+                        h2 { (say!(language, "plan-change-title")) }
+                        ul { @for a in advice(plan, language) { li { (a) } } }
+                    }
+                    p.aside { (say!(language, "plan-foot")) }
                 }
-                p.aside { (say!(language, "plan-foot")) }
             }
         }
     }
     .into_string()
 }
 
-pub(super) const STYLE: &str = "body{font:16px/1.45 system-ui,'Noto Sans',sans-serif;color:#172024;background:#fff;max-width:1040px;\
-margin:1.5rem auto;padding:0 1rem}h1{font-size:1.35rem}h2{font-size:1.1rem;margin-top:1.6rem}table{border-collapse:collapse;width:100%}\
-td,th{padding:.35rem .9rem .35rem 0;text-align:left;border-bottom:1px solid #c6cecd;vertical-align:top}.aside{color:#505c61;font-size:.92rem}\
-figure{margin:1rem 0}svg{max-width:100%;height:auto;display:block}ol li{margin:.4rem 0}small{color:#505c61}.no{color:#714a00;font-weight:650}";
+pub(super) const STYLE: &str = include_str!("style.css");
 
 fn stations(plan: &PlanRecord, language: Language) -> Markup {
     html! {
@@ -61,17 +60,20 @@ fn table(plan: &PlanRecord, language: Language) -> Markup {
         @if let Some(noise) = noise(plan) { p { (noise.say(language)) } }
         table {
             thead { tr {
-                th { (say!(language, "plan-column-check")) } th { (say!(language, "plan-column-line")) }
-                th { (say!(language, "plan-column-expected")) }
-                @if !plan.least_photos.is_empty() { th { (say!(language, "plan-column-least")) } }
+                th scope="col" { (say!(language, "plan-column-check")) }
+                th scope="col" { (say!(language, "plan-column-line")) }
+                th scope="col" { (say!(language, "plan-column-expected")) }
+                @if !plan.least_photos.is_empty() { th scope="col" { (say!(language, "plan-column-least")) } }
             } }
             tbody {
                 @for (i, p) in plan.predicted.iter().enumerate() {
                     tr {
-                        td { (name(p, language)) }
-                        td { (named::reference_line(&p.reference_line, language)) }
-                        td.no[!p.can_decide] { (worth(p, language)) }
-                        @if let Some(least) = plan.least_photos.get(i) { td { (least_words(p, least, language)) } }
+                        th scope="row" { (name(p, language)) }
+                        td data-k=(say!(language, "plan-column-line")) { (named::reference_line(&p.reference_line, language)) }
+                        td.no[!p.can_decide] data-k=(say!(language, "plan-column-expected")) { (worth(p, language)) }
+                        @if let Some(least) = plan.least_photos.get(i) {
+                            td data-k=(say!(language, "plan-column-least")) { (least_words(p, least, language)) }
+                        }
                     }
                 }
             }

@@ -2,7 +2,7 @@
 
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
-use super::drawing::plan_svg;
+use super::drawing::figure;
 use super::page::STYLE;
 use super::words::{advice, least_words, name, noise, worth};
 use crate::quantity::Quantity;
@@ -80,15 +80,17 @@ pub fn setup_html(sheet: &SetupCheckRecord, language: Language) -> String {
                 style { (PreEscaped(STYLE)) }
             }
             body {
-                h1 { (title) }
-                p.aside { (sheet.source) }
-                @if let Some(kit) = sheet.kits.first() { figure { (PreEscaped(plan_svg(kit, language))) } }
-                h2 { (say!(language, "plan-sheet-asks")) }
-                (list(&all_told(&sheet.words_phrases, &sheet.words, language)))
-                (part(&say!(language, "plan-sheet-contradictions-title"), &all_told(&sheet.contradictions_phrases, &sheet.contradictions, language)))
-                (part(&say!(language, "plan-sheet-questions"), &all_told(&sheet.questions_phrases, &sheet.questions, language)))
-                (part(&say!(language, "plan-sheet-open"), &not_checked(sheet, language)))
-                @for kit in &sheet.kits { (kit_table(kit, language)) }
+                main {
+                    h1 { (title) }
+                    p.aside { (sheet.source) }
+                    @if let Some(kit) = sheet.kits.first() { (figure(kit, language)) }
+                    h2 { (say!(language, "plan-sheet-asks")) }
+                    (list(&all_told(&sheet.words_phrases, &sheet.words, language)))
+                    (part(&say!(language, "plan-sheet-contradictions-title"), &all_told(&sheet.contradictions_phrases, &sheet.contradictions, language)))
+                    (part(&say!(language, "plan-sheet-questions"), &all_told(&sheet.questions_phrases, &sheet.questions, language)))
+                    (part(&say!(language, "plan-sheet-open"), &not_checked(sheet, language)))
+                    @for kit in &sheet.kits { (kit_table(kit, language)) }
+                }
             }
         }
     }
@@ -109,15 +111,16 @@ fn kit_table(kit: &PlanRecord, language: Language) -> Markup {
         p { (photos(kit, language)) @if let Some(noise) = noise(kit) { " " (noise.say(language)) } }
         table {
             thead { tr {
-                th { (say!(language, "plan-column-check")) } th { (say!(language, "plan-column-expected")) }
-                th { (say!(language, "plan-column-least")) }
+                th scope="col" { (say!(language, "plan-column-check")) }
+                th scope="col" { (say!(language, "plan-column-expected")) }
+                th scope="col" { (say!(language, "plan-column-least")) }
             } }
             tbody {
                 @for (i, p) in kit.predicted.iter().enumerate() {
                     tr {
-                        td { (name(p, language)) }
-                        td.no[!p.can_decide] { (worth(p, language)) }
-                        td { @if let Some(l) = kit.least_photos.get(i) { (least_words(p, l, language)) } }
+                        th scope="row" { (name(p, language)) }
+                        td.no[!p.can_decide] data-k=(say!(language, "plan-column-expected")) { (worth(p, language)) }
+                        td data-k=(say!(language, "plan-column-least")) { @if let Some(l) = kit.least_photos.get(i) { (least_words(p, l, language)) } }
                     }
                 }
             }

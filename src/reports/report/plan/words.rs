@@ -1,6 +1,7 @@
 //! The plan in words.
 
-use super::super::named::{Named, metres, unit};
+use super::super::figures::amount;
+use super::super::named::{Named, metres};
 use crate::quantity::rounded;
 use crate::record::{LeastPhotos, PlanRecord, PlannedStation, PredictedCheck, told};
 use crate::words::{Figure, Language, Phrase, Value, phrase, say};
@@ -148,14 +149,13 @@ pub(super) fn worth(p: &PredictedCheck, language: Language) -> String {
     }
     let Some(u) = p.expanded_uncertainty else { return say!(language, "plan-worth-none") };
     let d = places(u);
-    let tolerance = Value::digits(&rounded(p.tolerance, places(p.tolerance).max(1)));
-    let (u, unit) = (Value::digits(&rounded(u, d)), unit(&p.unit));
+    let shown = |value: f64, places| amount(Value::digits(&rounded(value, places)), &p.unit);
+    let tolerance = shown(p.tolerance, places(p.tolerance).max(1));
     match p.proven_within {
         Some(room) => {
-            let room = Value::digits(&rounded(room, d.min(2)));
-            say!(language, "plan-worth", u = u, unit = unit, tolerance = tolerance, room = room)
+            say!(language, "plan-worth", u = shown(u, d), tolerance = tolerance, room = shown(room, d.min(2)))
         }
-        None => say!(language, "plan-worth-unprovable", u = u, unit = unit, tolerance = tolerance),
+        None => say!(language, "plan-worth-unprovable", u = shown(u, d), tolerance = tolerance),
     }
 }
 

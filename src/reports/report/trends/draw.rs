@@ -11,7 +11,7 @@ const WIDTH: f64 = 960.0;
 const NAMES: f64 = 300.0;
 const ROW: f64 = 26.0;
 /// Names are cut to so many characters.
-const MOST_NAME: usize = 38;
+const MOST_NAME: usize = 34;
 
 /// A name that fits before a row.
 fn fitted(name: &str) -> String {
@@ -19,6 +19,11 @@ fn fitted(name: &str) -> String {
         return name.to_owned();
     }
     name.chars().take(MOST_NAME - 1).chain(['…']).collect()
+}
+
+/// A drawing is one thing to a screen reader, unless there are links in it.
+fn role(has_links: bool) -> &'static str {
+    if has_links { "group" } else { "img" }
 }
 
 /// A row of a chart of values with intervals.
@@ -65,7 +70,7 @@ pub(super) fn rows(
     let x = |v: f64| NAMES + (v.clamp(low, high) - low) / (high - low) * (right - NAMES);
     html! {
         div.scroll tabindex="0" {
-            svg.ch viewBox=(format!("0 0 {WIDTH} {}", n(height))) role="img" aria-label=(title) {
+            svg.ch viewBox=(format!("0 0 {WIDTH} {}", n(height))) role=(role(rows.iter().any(|r| r.link.is_some()))) aria-label=(title) {
                 @for (v, label) in ticks(low, high, axis, language) {
                     (line("grid", [x(v), 24.0], [x(v), height - 18.0]))
                     (text("small", "middle", [x(v), 16.0], &label))
@@ -158,7 +163,7 @@ pub(super) fn over_time(
     };
     html! {
         div.scroll tabindex="0" {
-            svg.ch viewBox=(format!("0 0 {WIDTH} 226")) role="img" aria-label=(title) {
+            svg.ch viewBox=(format!("0 0 {WIDTH} 226")) role=(role(series.iter().any(|p| p.link.is_some()))) aria-label=(title) {
                 @for (v, label) in ticks(low, high, axis, language) {
                     (line("grid", [left, y(v)], [right, y(v)]))
                     (text("small", "end", [left - 8.0, y(v) + 4.0], &label))

@@ -93,7 +93,7 @@ pub(super) fn groups(factor: &str, groups: &[GroupRecord], language: Language) -
     ];
     html! {
         div.scroll tabindex="0" { table.sortable[sortable] {
-            thead { tr { @for h in heads { th scope="col" { (h) } } } }
+            thead { tr { @for h in heads { @if h.is_empty() { td {} } @else { th scope="col" { (h) } } } } }
             tbody {
                 @for g in groups {
                     tr {

@@ -18,11 +18,11 @@ mod outcomes;
 mod people;
 mod pointers;
 mod read;
-#[cfg(test)]
-mod tests;
 mod shifts;
 mod split;
 mod tables;
+#[cfg(test)]
+mod tests;
 
 use std::collections::HashMap;
 use std::path::{Path, PathBuf};
@@ -139,8 +139,7 @@ impl Trends {
 
     fn row(&self, n: usize) -> [String; 12] {
         let (archive, job) = (&self.archive, &self.archive.jobs[n]);
-        let label =
-            |f: Factor| job.labels[f as usize].map_or(String::new(), |l| call(archive, &self.aliases, f, l));
+        let label = |f: Factor| job.labels[f as usize].map_or(String::new(), |l| call(archive, &self.aliases, f, l));
         let outside = archive.marks(n).filter(|m| m.verdict == crate::record::Verdict::Outside).map(|m| {
             let z = m.deviation().map_or(String::new(), |z| format!("={z:.2}"));
             format!("{}{z}", archive.keys.list[m.key as usize])

@@ -28,8 +28,12 @@ const DAYS: u64 = 1500;
 /// A line of an audit with its result in it.
 fn line(n: u64) -> String {
     let mut random = ChaCha8Rng::seed_from_u64(n);
-    let (person, bay, sheet, kit) =
-        (random.random_range(0..60), random.random_range(0..40), random.random_range(0..80), random.random_range(0..30));
+    let (person, bay, sheet, kit) = (
+        random.random_range(0..60),
+        random.random_range(0..40),
+        random.random_range(0..80),
+        random.random_range(0..30),
+    );
     let mut text = format!(
         r#"{{"path":"archive/{}/J-{n}","exit":0,"digest":"{n:064x}","result":{{"format":"result/1","job":"J-{n}","#,
         n % 97

@@ -135,7 +135,8 @@ fn cost(command: &mut Command) -> (f64, f64) {
             seconds = (user + system) / 100.0;
         }
         let status = fs::read_to_string(of.join("status")).unwrap_or_default();
-        let peak = status.lines().find_map(|l| l.strip_prefix("VmHWM:")?.trim().strip_suffix(" kB")?.trim().parse().ok());
+        let peak =
+            status.lines().find_map(|l| l.strip_prefix("VmHWM:")?.trim().strip_suffix(" kB")?.trim().parse().ok());
         most = most.max(peak.unwrap_or(0.0) / 1000.0);
         if child.try_wait().unwrap().is_some() {
             return (seconds, most);
@@ -154,10 +155,8 @@ fn photos_of_12_megapixels() {
     let scratch = tempfile::tempdir().unwrap();
     // One job after the other, as `verify` has them, beside an audit of the same jobs with one thread.
     let few: Vec<PathBuf> = jobs_of(&some);
-    let alone: f64 = few
-        .iter()
-        .map(|job| cost(crate::program::program().args(["verify", "--threads", "1"]).arg(job)).0)
-        .sum();
+    let alone: f64 =
+        few.iter().map(|job| cost(crate::program::program().args(["verify", "--threads", "1"]).arg(job)).0).sum();
     let (seconds, memory_of_some) = cost(audit(&some, &scratch.path().join("some")).args(["--threads", "1"]));
     println!(
         "{} jobs: verify {:.3} s a job, audit {:.3} s a job, {memory_of_some:.0} MB",
@@ -202,5 +201,8 @@ fn lines_so_far(out: &Path) -> usize {
 /// When each result was written.
 fn written(out: &Path) -> std::collections::BTreeMap<PathBuf, std::time::SystemTime> {
     let entries = fs::read_dir(out.join("results")).unwrap().map(|e| e.unwrap().path());
-    entries.filter(|p| p.extension().is_some_and(|e| e == "json")).map(|p| (p.clone(), fs::metadata(p).unwrap().modified().unwrap())).collect()
+    entries
+        .filter(|p| p.extension().is_some_and(|e| e == "json"))
+        .map(|p| (p.clone(), fs::metadata(p).unwrap().modified().unwrap()))
+        .collect()
 }

@@ -7,8 +7,8 @@ use std::path::{Path, PathBuf};
 
 use serde::Serialize;
 
-use super::judged::Judged;
 use super::failed::LedgerError;
+use super::judged::Judged;
 use super::ledger::{Ledger, each_outcome};
 use super::lines::Lines;
 use crate::record::JobRecord;

@@ -8,8 +8,8 @@ use std::io::{self, BufRead, BufReader, Read, Seek, Write};
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 
-use super::judged::Judged;
 use super::failed::{LedgerError, failed};
+use super::judged::Judged;
 
 /// A file of lines that are looked up by their job's path, and added to.
 #[derive(Debug)]

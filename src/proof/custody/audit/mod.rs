@@ -16,10 +16,10 @@ mod run;
 mod tests;
 
 pub use attempts::{LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};
+pub use failed::LedgerError;
 pub use find::{Found, Sort, find};
 pub use judge::judge;
 pub use judged::{Change, Judged, Lead, Outcome};
-pub use failed::LedgerError;
 pub use ledger::{Ledger, WholeFile, each_outcome};
 pub use lines::Lines;
 pub use run::{Audit, Progress, Tally, audit};

@@ -12,8 +12,8 @@ use super::across::Jobs;
 use super::judged::{Judged, Outcome};
 use super::ledger::Ledger;
 use super::lines::{LineFile, text_of};
-use crate::record::JobRecord;
 use crate::custody::tests::{sizes, told};
+use crate::record::JobRecord;
 
 const KITS: u64 = 40;
 const SHEETS: u64 = 60;
@@ -74,7 +74,8 @@ fn outcome(n: u64) -> Outcome {
     for (k, photo) in photos.iter_mut().enumerate() {
         photo["file"] = json!(format!("photos/{k}.jpg"));
     }
-    let day = time::Date::from_ordinal_date(2026, 1).map_or(String::new(), |d| (d + time::Duration::days((n % 700) as i64)).to_string());
+    let day = time::Date::from_ordinal_date(2026, 1)
+        .map_or(String::new(), |d| (d + time::Duration::days((n % 700) as i64)).to_string());
     let record = json!({ "format": "result/1", "tool": { "name": "baywitness", "version": env!("CARGO_PKG_VERSION") },
         "job": format!("J-{n}"),
         "sheet": { "title": "invented", "source": "invented", "decision_rule": "guarded", "conformance_probability": 0.95,
@@ -118,7 +119,12 @@ fn line(n: u64, outcome: &Outcome) -> Judged {
         path: format!("archive/{}/{:02}/J-{n}", 2026 + n % 3, n % 97),
         exit: record.map_or(2, |r| r.verdict.exit_code()),
         verdict: record.map(|r| r.verdict),
-        result: Value::String(format!("results/archive_{}_{:02}_J-{n}-{:016x}.json", 2026 + n % 3, n % 97, random_number(n))),
+        result: Value::String(format!(
+            "results/archive_{}_{:02}_J-{n}-{:016x}.json",
+            2026 + n % 3,
+            n % 97,
+            random_number(n)
+        )),
         digest: format!("{:016x}{:048x}", random_number(n), n),
         evidence: None,
         signer: None,
@@ -159,8 +165,7 @@ fn audit_at_scale() {
             let mut index = Jobs::default();
             let mut from = 0;
             while from < jobs {
-                let some: Vec<Outcome> =
-                    (from..jobs.min(from + 1000)).into_par_iter().map(outcome).collect();
+                let some: Vec<Outcome> = (from..jobs.min(from + 1000)).into_par_iter().map(outcome).collect();
                 some.iter().enumerate().for_each(|(k, outcome)| index.add(from as usize + k, outcome));
                 from += 1000;
             }

@@ -13,8 +13,8 @@ mod values;
 use std::collections::BTreeMap;
 use std::hash::{BuildHasher, Hash, RandomState};
 
-use super::judged::{Judged, Lead, Outcome};
 use super::failed::LedgerError;
+use super::judged::{Judged, Lead, Outcome};
 use super::ledger::{Ledger, each_outcome};
 use crate::record::JobRecord;
 use crate::words::{Language, Phrase};

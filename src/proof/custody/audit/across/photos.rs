@@ -150,10 +150,7 @@ fn first_bytes(digest: &str) -> Option<[u8; 16]> {
     Some(u128::from_str_radix(text, 16).ok()?.to_be_bytes())
 }
 
-fn view<E>(
-    place: Place,
-    read: &impl Fn(usize) -> Result<Option<JobRecord>, E>,
-) -> Result<Option<Vec<Corners>>, E> {
+fn view<E>(place: Place, read: &impl Fn(usize) -> Result<Option<JobRecord>, E>) -> Result<Option<Vec<Corners>>, E> {
     let record = read(place.job as usize)?;
     let photo = record.as_ref().and_then(|r| r.photos.get(place.photo as usize));
     Ok(photo.map(|p| p.markers.iter().map(|m| Corners { id: m.id, px: m.corners_px, valid: [true; 4] }).collect()))

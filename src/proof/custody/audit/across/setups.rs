@@ -113,11 +113,8 @@ mod tests {
         index.checks.extend((0..u.len() as u32).map(|k| (format!("value{k} None"), k)));
         let group = index.groups.entry(("kit".to_owned(), "sheet".to_owned())).or_default();
         for n in 0..jobs {
-            let one = |(k, u): (usize, &f64)| Value {
-                check: k as u32,
-                value: normal(random) + u * normal(random),
-                u: *u,
-            };
+            let one =
+                |(k, u): (usize, &f64)| Value { check: k as u32, value: normal(random) + u * normal(random), u: *u };
             group.push(n, u.iter().enumerate().map(one).collect::<Vec<_>>());
         }
         index

@@ -4,7 +4,7 @@
 use std::collections::HashMap;
 use std::fs::{File, OpenOptions};
 use std::hash::{BuildHasher, RandomState};
-use std::io::{self, BufRead, BufReader, Read, Seek, Write};
+use std::io::{self, BufRead, BufReader, Seek, Write};
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 
@@ -139,6 +139,6 @@ impl Lines {
             let parsed = bytes.and_then(|line| serde_json::from_slice(&line).map_err(Into::into));
             parsed.map_err(failed("read", &path))
         };
-        Ok(BufReader::new(file.take(u64::MAX)).split(b'\n').map(read))
+        Ok(BufReader::new(file).split(b'\n').map(read))
     }
 }

@@ -15,9 +15,7 @@ use super::output::{cannot_read, complain, language, no_stdout, say};
 use super::threads::pool;
 use super::verify::worse;
 use crate::credentials::counts as counts_of;
-use crate::custody::audit::{
-    self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, ReportSignature, Sort, Trust,
-};
+use crate::custody::audit::{self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, Sort, Tally, Trust};
 use crate::evidence::{Certificates, Signers, is_evidence, is_one_file};
 use crate::folder::Models;
 use crate::job::Options;
@@ -110,9 +108,7 @@ fn archive(arguments: &Arguments, trust: Trust) -> Result<u8, String> {
     let told = held.as_ref().ok().and_then(Option::as_ref).map(|held| held.told(language()));
     write_reports(&ledger, &audit, told.as_ref())
         .map_err(|e| say!(language(), "cli-audit-no-report", why = e.to_string()))?;
-    for line in &audit.lines {
-        code = worse(code, line.exit);
-    }
+    code = audit.tally.exits().fold(code, worse);
     say(&summary(&audit, out, language()), None);
     #[cfg(feature = "sensor-pattern")]
     if let Some(cameras) = &arguments.cameras {
@@ -166,7 +162,7 @@ const LADDER: [Option<Verdict>; 5] =
     [Some(Verdict::Within), Some(Verdict::Outside), Some(Verdict::NotProven), Some(Verdict::Retake), None];
 
 fn counts(audit: &Audit) -> [(Option<Verdict>, usize); 5] {
-    LADDER.map(|v| (v, audit.lines.iter().filter(|l| l.verdict == v).count()))
+    LADDER.map(|v| (v, audit.tally.of(v)))
 }
 
 fn summary(audit: &Audit, out: &Path, language: Language) -> String {
@@ -179,15 +175,13 @@ fn summary(audit: &Audit, out: &Path, language: Language) -> String {
         };
         text.push_str(&format!("{count:8}  {words}\n"));
     }
-    let across = audit.lines.iter().filter(|l| !l.across.is_empty()).count();
+    let Tally { across, changed, other_version: other, .. } = audit.tally;
     if across > 0 {
         text.push_str(&format!("{across:8}  {}\n", say!(language, "evidence-audit-across")));
     }
-    let changed = audit.lines.iter().filter(|l| !l.changed.is_empty()).count();
     if changed > 0 {
         text.push_str(&format!("{changed:8}  {}\n", say!(language, "evidence-audit-changed")));
     }
-    let other = audit.lines.iter().filter(|l| l.version != env!("CARGO_PKG_VERSION")).count();
     if other > 0 {
         text.push_str(&format!("{other:8}  {}\n", say!(language, "evidence-audit-other-version")));
     }
@@ -209,7 +203,7 @@ fn write_reports(
     let mut table = csv::Writer::from_writer(ledger.create("audit.csv")?);
     table.write_record(COLUMNS)?;
     let mut failed: Option<Box<dyn std::error::Error>> = None;
-    audit::each_outcome(ledger, &audit.lines, |_, line, outcome| {
+    audit::each_outcome(ledger, audit.lines.iter()?, |_, line, outcome| {
         let of_line = log.map_or(Vec::new(), |log| log.of(&line.path));
         let row = with_row(line, &outcome, Some(language()), &of_line, |row| archive_row(row, language()));
         let written = page.write_all(row.as_bytes()).map_err(Into::into);
@@ -230,7 +224,7 @@ fn write_reports(
     page.finish()?;
     table.into_inner().map_err(|e| e.into_error())?.finish()?;
     let mut changed = ledger.create("differences.json")?;
-    changed.write_all(&differences(audit)?)?;
+    differences(audit, &mut changed)?;
     changed.finish()?;
     #[cfg(feature = "parquet")]
     write_parquet(ledger, audit)?;
@@ -280,32 +274,41 @@ fn with_row<T>(
 }
 
 /// What the recomputation changed (`differences/1`): changed verdicts first.
-fn differences(audit: &Audit) -> serde_json::Result<Vec<u8>> {
+fn differences(audit: &Audit, out: &mut impl Write) -> Result<(), Box<dyn std::error::Error>> {
     #[derive(serde::Serialize)]
     struct Job<'a> {
         path: &'a str,
         result: &'a serde_json::Value,
         changed: &'a [Change],
     }
-    let changed = audit.lines.iter().filter(|line| !line.changed.is_empty());
-    let mut jobs: Vec<Job> =
-        changed.map(|line| Job { path: &line.path, result: &line.result, changed: &line.changed }).collect();
-    jobs.sort_by_key(|job| job.changed.iter().all(|c| c.what != "verdict"));
-    let mut json = serde_json::to_vec_pretty(&serde_json::json!({ "format": "differences/1", "jobs": jobs }))?;
-    json.push(b'\n');
-    Ok(json)
+    let mut jobs = 0;
+    write!(out, "{{\n  \"format\": \"differences/1\",\n  \"jobs\": [")?;
+    // Twice through the lines: an archive may have more than fit into memory.
+    for of_verdict in [true, false].into_iter().filter(|_| audit.tally.changed > 0) {
+        for line in audit.lines.iter()? {
+            let Judged { path, result, changed, .. } = &line?;
+            if changed.is_empty() || changed.iter().any(|c| c.what == "verdict") != of_verdict {
+                continue;
+            }
+            let job = serde_json::to_string_pretty(&Job { path, result, changed })?.replace('\n', "\n    ");
+            write!(out, "{}\n    {job}", if jobs > 0 { "," } else { "" })?;
+            jobs += 1;
+        }
+    }
+    writeln!(out, "{}]\n}}", if jobs > 0 { "\n  " } else { "" })?;
+    Ok(())
 }
 
 #[cfg(feature = "parquet")]
 fn write_parquet(ledger: &Ledger, audit: &Audit) -> Result<(), Box<dyn std::error::Error>> {
     let mut quantities = std::collections::BTreeSet::new();
-    audit::each_outcome(ledger, &audit.lines, |_, _, outcome| {
+    audit::each_outcome(ledger, audit.lines.iter()?, |_, _, outcome| {
         quantities.extend(outcome.iter().flat_map(|record| crate::report::table_quantities(record)));
     })?;
     let mut table =
         crate::report::ArchiveTable::new(ledger.create("audit.parquet")?, quantities.into_iter().collect())?;
     let mut failed = None;
-    audit::each_outcome(ledger, &audit.lines, |_, line, outcome| {
+    audit::each_outcome(ledger, audit.lines.iter()?, |_, line, outcome| {
         if let Err(e) = with_row(line, &outcome, None, &[], |row| table.push(row)) {
             failed.get_or_insert(e);
         }

@@ -11,7 +11,7 @@ use serde_json::{Value, json};
 use super::origin::{ANOTHER, CANT_TELL, Cameras, THIS};
 use super::output::{cannot_read, cannot_write, language};
 use super::unpacked;
-use crate::custody::audit::{Audit, Judged, Ledger};
+use crate::custody::audit::{Audit, Judged, Ledger, LedgerError};
 use crate::custody::find_sealed_job;
 use crate::evidence::{is_evidence, is_one_file};
 use crate::words::{Language, say};
@@ -27,7 +27,8 @@ pub(super) fn audit(folder: &Path, ledger: &Ledger, audit: &Audit, out: &Path) -
     // A line is on the disk as soon as it is there: a run that is broken off goes on from it.
     let open = std::fs::OpenOptions::new().create(true).append(true).open(&file);
     let growing = Mutex::new(open.map_err(|e| cannot_write(&file, &e))?);
-    let line = |judged: &Judged| -> Result<Value, String> {
+    let line = |judged: Result<Judged, LedgerError>| -> Result<Value, String> {
+        let judged = &judged.map_err(|e| e.phrase().say(language()))?;
         if let Some(line) = before.get(&judged.digest) {
             let mut line = line.clone();
             line["path"] = json!(judged.path);
@@ -38,7 +39,8 @@ pub(super) fn audit(folder: &Path, ledger: &Ledger, audit: &Audit, out: &Path) -
         file.write_all(format!("{line}\n").as_bytes()).map_err(|e| cannot_write(&out.join(FILE), &e))?;
         Ok(line)
     };
-    let lines: Vec<Value> = audit.lines.par_iter().map(line).collect::<Result<_, _>>()?;
+    let judged: Vec<_> = audit.lines.iter().map_err(|e| e.phrase().say(language()))?.collect();
+    let lines: Vec<Value> = judged.into_par_iter().map(line).collect::<Result<_, _>>()?;
     let text: String = lines.iter().map(|line| format!("{line}\n")).collect();
     super::output::write_file(&file, text.as_bytes())?;
     Ok(summary(&lines, &file, language()))

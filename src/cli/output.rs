@@ -4,7 +4,7 @@ use std::io::{IsTerminal, Read, Write};
 use std::path::Path;
 use std::sync::OnceLock;
 
-use crate::folder::write_durably;
+use crate::folder::{move_durably, write_durably};
 use crate::words::{Language, Wish, say};
 
 /// Where JSON goes.
@@ -52,6 +52,22 @@ pub(super) fn write_file(path: &Path, bytes: &[u8]) -> Result<(), String> {
         std::fs::create_dir_all(folder).map_err(failed)?;
     }
     write_durably(path, bytes).map_err(failed)
+}
+
+/// A file that is written bit by bit, since it need not fit into memory; in its place once it is whole.
+pub(super) fn write_file_by(
+    path: &Path,
+    write: impl FnOnce(&mut std::io::BufWriter<std::fs::File>) -> std::io::Result<()>,
+) -> Result<(), String> {
+    let mut part = path.as_os_str().to_owned();
+    part.push(".part");
+    let part = std::path::PathBuf::from(part);
+    let written = std::fs::File::create(&part).and_then(|file| {
+        let mut file = std::io::BufWriter::new(file);
+        write(&mut file)?;
+        file.into_inner().map_err(std::io::IntoInnerError::into_error)?.sync_all()
+    });
+    written.and_then(|()| move_durably(&part, path)).map_err(|e| cannot_write(path, &e))
 }
 
 /// Makes a folder that files are asked for in.

@@ -10,7 +10,7 @@ use super::output::{complain, language, make_folder, say, write_file, write_json
 use super::threads::pool;
 use crate::record::TrendsRecord;
 use crate::report::effect_words;
-use crate::trends::{COLUMNS, Factor, Options, PeopleKey, trends};
+use crate::trends::{COLUMNS, Factor, Options, PeopleKey, Trends, trends};
 use crate::words::{Figure, Language, say};
 
 /// What is typed.
@@ -70,19 +70,19 @@ fn write_trends(args: &Arguments) -> Result<(), String> {
     write_json(&super::output::JsonTarget::File(out.join("trends.json")), record)?;
     write_file(&out.join("trends.csv"), crate::report::trends_csv(record).as_bytes())?;
     write_file(&out.join("report.html"), crate::report::trends_html(record, language()).as_bytes())?;
-    write_file(&out.join("jobs.csv"), &jobs_csv(&found.rows)?)?;
+    let jobs = out.join("jobs.csv");
+    super::output::write_file_by(&jobs, |file| jobs_csv(&found, file))?;
     say(&summary(record, out, language()), None);
     Ok(())
 }
 
-fn jobs_csv(rows: &[[String; 12]]) -> Result<Vec<u8>, String> {
-    let failed = |e: csv::Error| super::output::cannot_write(Path::new("jobs.csv"), &e);
-    let mut table = csv::Writer::from_writer(Vec::new());
-    table.write_record(COLUMNS).map_err(failed)?;
-    for row in rows {
-        table.write_record(row).map_err(failed)?;
+fn jobs_csv(found: &Trends, file: &mut impl std::io::Write) -> std::io::Result<()> {
+    let mut table = csv::Writer::from_writer(file);
+    table.write_record(COLUMNS)?;
+    for row in found.rows() {
+        table.write_record(row)?;
     }
-    table.into_inner().map_err(|e| super::output::cannot_write(Path::new("jobs.csv"), &e))
+    table.flush()
 }
 
 fn summary(record: &TrendsRecord, out: &Path, language: Language) -> String {

@@ -8,6 +8,8 @@ mod remeasure;
 mod seal;
 mod sealed_report;
 mod signed;
+#[cfg(test)]
+pub(crate) mod tests;
 
 use crate::words::{Phrase, phrase};
 

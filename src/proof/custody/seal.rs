@@ -13,8 +13,6 @@ use super::sealed_report::REPORT_PDF;
 use super::{CHANGES, MOST_UP, RESULT, sealed_job};
 use crate::job::{Error, Options, verify_and};
 
-/// The report as PDF, in an evidence folder's payload.
-
 /// Why a job cannot be gathered for sealing.
 #[derive(Debug, thiserror::Error)]
 #[error("{}", self.phrase().say(Language::English))]

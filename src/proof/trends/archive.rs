@@ -80,6 +80,22 @@ impl Mark {
     }
 }
 
+/// What a job keeps of a [`Mark`]: key and limits are the same for many jobs and stand once.
+#[derive(Debug, Clone, Copy)]
+struct KeptMark {
+    value: f64,
+    limits: u32,
+    verdict: Verdict,
+}
+
+/// Key, nominal and half width that marks of many jobs share.
+#[derive(Debug, Clone, Copy)]
+struct Limits {
+    key: u32,
+    nominal: f64,
+    half: f64,
+}
+
 /// One job.
 #[derive(Debug, Clone)]
 pub(crate) struct Job {
@@ -94,7 +110,7 @@ pub(crate) struct Job {
     /// The same in seconds since 1970.
     pub(crate) seconds: Option<i64>,
     pub(crate) verdict: Verdict,
-    pub(crate) marks: Box<[Mark]>,
+    marks: Box<[KeptMark]>,
     pub(crate) findings: Box<[u32]>,
 }
 
@@ -121,7 +137,11 @@ pub(crate) struct Archive {
     /// mm or deg, by key.
     pub(crate) units: Vec<String>,
     pub(crate) codes: Names,
-    series: Names,
+    limits: Vec<Limits>,
+    /// By key and the bits of the others.
+    limit_numbers: HashMap<[u64; 3], u32>,
+    /// Repair orders by a number of their names, which nobody asks for.
+    series: HashMap<u64, u32>,
     seen: HashSet<u64>,
     pub(crate) read: ReadRecord,
     /// Photos by the state of their content credentials.
@@ -228,9 +248,18 @@ impl Archive {
             if self.units.len() <= key as usize {
                 self.units.push(unit);
             }
-            Mark { key, ..mark }
+            let bits = [u64::from(key), mark.nominal.to_bits(), mark.half.to_bits()];
+            let next = self.limits.len() as u32;
+            let limits = *self.limit_numbers.entry(bits).or_insert(next);
+            if limits == next {
+                self.limits.push(Limits { key, nominal: mark.nominal, half: mark.half });
+            }
+            KeptMark { value: mark.value, limits, verdict: mark.verdict }
         });
-        let marks: Vec<Mark> = marks.collect();
+        let marks: Vec<KeptMark> = marks.collect();
+        let orders = self.series.len() as u32;
+        let mut series_of = |name: &String| *self.series.entry(number(name)).or_insert(orders);
+        let series = draft.series.as_ref().map(&mut series_of);
         let mut findings: Vec<u32> = draft.findings.iter().map(|code| self.codes.number(code)).collect();
         findings.sort_unstable();
         findings.dedup();
@@ -239,7 +268,7 @@ impl Archive {
             source: draft.found.source,
             folder: draft.found.folder,
             labels,
-            series: draft.series.map(|s| self.series.number(&s)),
+            series,
             attempt: draft.attempt,
             taken: draft.taken,
             seconds: draft.taken.map(OffsetDateTime::unix_timestamp),
@@ -247,6 +276,14 @@ impl Archive {
             marks: marks.into(),
             findings: findings.into(),
         });
+    }
+
+    /// A job's checks that have a value.
+    pub(crate) fn marks(&self, job: usize) -> impl Iterator<Item = Mark> {
+        self.jobs[job].marks.iter().map(|kept| {
+            let Limits { key, nominal, half } = self.limits[kept.limits as usize];
+            Mark { key, value: kept.value, nominal, half, verdict: kept.verdict }
+        })
     }
 
     pub(crate) fn name(&self, factor: Factor, label: u32) -> &str {
@@ -290,6 +327,12 @@ fn order(job: &Job) -> Order {
     (job.attempt.unwrap_or(1), job.seconds.unwrap_or(0))
 }
 
+fn number(name: &str) -> u64 {
+    let mut hasher = DefaultHasher::new();
+    name.hash(&mut hasher);
+    hasher.finish()
+}
+
 /// Two results of the same job, time and figures are copies.
 fn digest(facts: &Facts) -> u64 {
     let mut hasher = DefaultHasher::new();
@@ -330,7 +373,7 @@ mod tests {
         let job = |i: &usize| archive.jobs[*i].job.to_string();
         assert_eq!(archive.first.iter().map(job).collect::<Vec<_>>(), ["A"]);
         assert_eq!(archive.last_attempts().iter().map(job).collect::<Vec<_>>(), ["C"]);
-        assert!((archive.jobs[1].marks[0].deviation().unwrap() - 0.8).abs() < 1e-12);
+        assert!((archive.marks(1).next().unwrap().deviation().unwrap() - 0.8).abs() < 1e-12);
         // 20 July 2026 is the Monday of ISO week 30.
         assert_eq!(week_name(archive.jobs[0].week().unwrap()), "2026-W30");
     }

@@ -119,7 +119,7 @@ fn blank() -> EffectRecord {
 
 fn of_figures(archive: &Archive, explored: &Explored, named: &Named, c: &Candidate) -> EffectRecord {
     let Some(column) = named.column.map(|i| &explored.columns[i]) else { return blank() };
-    let own = |job: &usize| archive.jobs[*job].marks.iter().find(|m| m.key == column.key);
+    let own = |job: &usize| archive.marks(*job).find(|m| m.key == column.key);
     let half = median(named.jobs.iter().filter_map(own).map(|m| m.half)).unwrap_or(f64::NAN);
     let sheet = named.factor == SETUP && matches!(named.what, What::Shift(_));
     // A sheet's values may be far beyond where deviations were clipped.
@@ -246,7 +246,7 @@ fn furthest(archive: &Archive, explored: &Explored, named: &Named) -> Vec<usize>
     let mut jobs = named.jobs.clone();
     if let Some(column) = named.column.map(|i| &explored.columns[i]) {
         let size = |job: &usize| {
-            let mark = archive.jobs[*job].marks.iter().find(|m| m.key == column.key);
+            let mark = archive.marks(*job).find(|m| m.key == column.key);
             mark.and_then(|m| m.deviation()).map_or(0.0, f64::abs)
         };
         if let What::Change(_, from) = named.what {

@@ -21,6 +21,8 @@ mod read;
 mod shifts;
 mod split;
 mod tables;
+#[cfg(test)]
+mod tests;
 
 use std::collections::HashMap;
 use std::path::{Path, PathBuf};
@@ -55,13 +57,7 @@ pub fn trends(paths: &[PathBuf], options: &Options) -> Result<Trends, Error> {
         .people
         .map(|key| people::pseudonyms(&archive.names[Factor::Technician as usize].list, key))
         .unwrap_or_default();
-    let call = |factor: Factor, label: u32| {
-        let name = archive.name(factor, label);
-        match (factor, aliases.get(name)) {
-            (Factor::Technician, Some(alias)) => alias.clone(),
-            _ => name.to_owned(),
-        }
-    };
+    let call = |factor: Factor, label: u32| call(&archive, &aliases, factor, label);
     let explored = explore::explore(&archive);
     let mut pointers = pointers::Pointers::new(&archive, options.out, options.reports);
     let days: Vec<time::Date> = archive.jobs.iter().filter_map(|j| j.taken.map(time::OffsetDateTime::date)).collect();
@@ -90,8 +86,16 @@ pub fn trends(paths: &[PathBuf], options: &Options) -> Result<Trends, Error> {
         capability: tables::capabilities(&archive),
         jobs: pointers.list(),
     };
-    let rows = rows(&archive, &call);
-    Ok(Trends { record, rows })
+    Ok(Trends { record, archive, aliases })
+}
+
+/// What somebody or something is called.
+fn call(archive: &Archive, aliases: &HashMap<String, String>, factor: Factor, label: u32) -> String {
+    let name = archive.name(factor, label);
+    match (factor, aliases.get(name)) {
+        (Factor::Technician, Some(alias)) => alias.clone(),
+        _ => name.to_owned(),
+    }
 }
 
 /// Photos by state; nothing where no photo has any credentials.
@@ -106,8 +110,9 @@ fn credentials(archive: &archive::Archive) -> std::collections::BTreeMap<String,
 pub struct Trends {
     /// The statistics.
     pub record: TrendsRecord,
-    /// One row for each job, under [`COLUMNS`].
-    pub rows: Vec<[String; 12]>,
+    archive: Archive,
+    /// What people are called instead, by their names.
+    aliases: HashMap<String, String>,
 }
 
 /// Columns of the rows.
@@ -126,10 +131,16 @@ pub const COLUMNS: [&str; 12] = [
     "result",
 ];
 
-fn rows(archive: &Archive, call: &dyn Fn(Factor, u32) -> String) -> Vec<[String; 12]> {
-    let one = |job: &archive::Job| {
-        let label = |f: Factor| job.labels[f as usize].map_or(String::new(), |l| call(f, l));
-        let outside = job.marks.iter().filter(|m| m.verdict == crate::record::Verdict::Outside).map(|m| {
+impl Trends {
+    /// One row for each job, under [`COLUMNS`]; made as they are asked for.
+    pub fn rows(&self) -> impl Iterator<Item = [String; 12]> {
+        (0..self.archive.jobs.len()).map(|n| self.row(n))
+    }
+
+    fn row(&self, n: usize) -> [String; 12] {
+        let (archive, job) = (&self.archive, &self.archive.jobs[n]);
+        let label = |f: Factor| job.labels[f as usize].map_or(String::new(), |l| call(archive, &self.aliases, f, l));
+        let outside = archive.marks(n).filter(|m| m.verdict == crate::record::Verdict::Outside).map(|m| {
             let z = m.deviation().map_or(String::new(), |z| format!("={z:.2}"));
             format!("{}{z}", archive.keys.list[m.key as usize])
         });
@@ -147,6 +158,5 @@ fn rows(archive: &Archive, call: &dyn Fn(Factor, u32) -> String) -> Vec<[String;
             outside.collect::<Vec<_>>().join(" "),
             job.source.to_string(),
         ]
-    };
-    archive.jobs.iter().map(one).collect()
+    }
 }

@@ -25,10 +25,9 @@ pub(super) enum Outcome {
 
 impl Outcome {
     pub(super) fn shows(self, archive: &Archive, job: usize) -> bool {
-        let job = &archive.jobs[job];
         match self {
-            Outcome::Code(code) => job.findings.binary_search(&code).is_ok(),
-            Outcome::Outside(key) => job.marks.iter().any(|m| m.key == key && m.verdict == Verdict::Outside),
+            Outcome::Code(code) => archive.jobs[job].findings.binary_search(&code).is_ok(),
+            Outcome::Outside(key) => archive.marks(job).any(|m| m.key == key && m.verdict == Verdict::Outside),
         }
     }
 }

@@ -55,7 +55,7 @@ pub(super) enum Sort {
 impl Column {
     pub(super) fn new(archive: &Archive, key: u32, first: &[usize]) -> Self {
         let found = first.iter().filter_map(|job| {
-            let mark = archive.jobs[*job].marks.iter().find(|m| m.key == key)?;
+            let mark = archive.marks(*job).find(|m| m.key == key)?;
             Some((*job, mark.deviation()?))
         });
         let (jobs, raw): (Vec<usize>, Vec<f64>) = found.unzip();

@@ -2,7 +2,7 @@
 
 use std::collections::HashMap;
 
-use super::archive::{Archive, Factor, Job};
+use super::archive::{Archive, Factor};
 use super::coding::LEAST_JOBS;
 use super::groups::{CONFIDENCE, MOST_LINKED};
 use super::pointers::Pointers;
@@ -22,8 +22,8 @@ pub(super) fn misplacements(archive: &Archive, pointers: &mut Pointers) -> Vec<M
     let keys = archive.keys.list.len();
     let mut of = vec![0usize; keys];
     let mut outside: HashMap<(u32, bool), Vec<Case>> = HashMap::new();
-    for (i, job) in archive.jobs.iter().enumerate() {
-        for mark in &job.marks {
+    for i in 0..archive.jobs.len() {
+        for mark in archive.marks(i) {
             of[mark.key as usize] += 1;
             if let (Verdict::Outside, Some(z)) = (mark.verdict, mark.deviation()) {
                 let amount = mark.value - mark.nominal;
@@ -77,8 +77,8 @@ pub(super) fn findings(archive: &Archive, pointers: &mut Pointers) -> Vec<Findin
     list
 }
 
-fn largest(job: &Job) -> Option<f64> {
-    job.marks.iter().filter_map(|m| m.deviation()).map(f64::abs).max_by(f64::total_cmp)
+fn largest(archive: &Archive, job: usize) -> Option<f64> {
+    archive.marks(job).filter_map(|m| m.deviation()).map(f64::abs).max_by(f64::total_cmp)
 }
 
 /// First attempts against last ones.
@@ -96,7 +96,7 @@ pub(super) fn attempts(archive: &Archive) -> AttemptsRecord {
     pairs.sort_unstable();
     let within = |j: usize| archive.jobs[j].verdict == Verdict::Within;
     let mean = |jobs: Vec<usize>| {
-        let sizes: Vec<f64> = jobs.iter().filter_map(|j| largest(&archive.jobs[*j])).collect();
+        let sizes: Vec<f64> = jobs.iter().filter_map(|j| largest(archive, *j)).collect();
         (!sizes.is_empty()).then(|| sizes.iter().sum::<f64>() / sizes.len() as f64)
     };
     AttemptsRecord {
@@ -114,7 +114,7 @@ pub(super) fn attempts(archive: &Archive) -> AttemptsRecord {
 pub(super) fn charts(archive: &Archive, pointers: &mut Pointers) -> Vec<ChartRecord> {
     let mut by_key: Vec<Vec<(usize, f64)>> = vec![Vec::new(); archive.keys.list.len()];
     for job in archive.first.iter().copied() {
-        for mark in &archive.jobs[job].marks {
+        for mark in archive.marks(job) {
             if let Some(z) = mark.deviation() {
                 by_key[mark.key as usize].push((job, z));
             }
@@ -140,9 +140,9 @@ pub(super) fn charts(archive: &Archive, pointers: &mut Pointers) -> Vec<ChartRec
 /// Capability by sheet and quantity, in tolerances: the limits are -1 and 1.
 pub(super) fn capabilities(archive: &Archive) -> Vec<CapabilityRecord> {
     let mut sums: HashMap<(u32, u32), (usize, f64, f64)> = HashMap::new();
-    for job in archive.first.iter().map(|i| &archive.jobs[*i]) {
-        let Some(setup) = job.labels[Factor::Setup as usize] else { continue };
-        for mark in &job.marks {
+    for job in archive.first.iter().copied() {
+        let Some(setup) = archive.jobs[job].labels[Factor::Setup as usize] else { continue };
+        for mark in archive.marks(job) {
             if let Some(z) = mark.deviation() {
                 let (n, sum, squares) = sums.entry((setup, mark.key)).or_default();
                 *n += 1;

@@ -16,6 +16,8 @@ use serde_json::Value;
 mod across;
 #[cfg(unix)]
 mod judged;
+#[cfg(unix)]
+mod large;
 mod recompute;
 #[cfg(feature = "parquet")]
 mod table;

@@ -7,8 +7,10 @@ use std::path::{Path, PathBuf};
 
 use serde::Serialize;
 
+use super::failed::LedgerError;
 use super::judged::Judged;
-use super::ledger::{Ledger, LedgerError, each_outcome};
+use super::ledger::{Ledger, each_outcome};
+use super::lines::Lines;
 use crate::record::JobRecord;
 use crate::transparency::{
     Attempt, Commitments, LogError, LogFolder, OrderSalt, TOLERANCE_S, VerifierKey, against_witness, order, order_name,
@@ -117,9 +119,9 @@ impl Archive {
 ///
 /// # Errors
 /// A result of the archive cannot be read. What is wrong with the log is a finding.
-pub fn audit_log(ledger: &Ledger, lines: &[Judged], options: &LogOptions) -> Result<LogAudit, LedgerError> {
+pub fn audit_log(ledger: &Ledger, lines: &Lines, options: &LogOptions) -> Result<LogAudit, LedgerError> {
     let mut archive = Archive::default();
-    each_outcome(ledger, lines, |_, line, outcome| {
+    each_outcome(ledger, lines.iter()?, |_, line, outcome| {
         if let Ok(record) = outcome {
             archive.add(line, &record, options.order_salt.as_ref());
         }

@@ -2,54 +2,26 @@
 //! line for each job. Both are only ever added to while it runs; a line is
 //! written after its result is safe, so that whatever is cut off is done again.
 
-use std::collections::BTreeMap;
-use std::fs::{self, File, OpenOptions};
-use std::io::{self, BufRead, BufReader, BufWriter, Write};
+use std::fs::{self, File};
+use std::io::{self, BufWriter, Write};
 use std::path::{Path, PathBuf};
-use std::sync::Mutex;
 
 use rayon::prelude::*;
 
+use super::failed::{LedgerError, failed};
 use super::judged::{Judged, Outcome};
-use crate::evidence::cannot;
-use crate::words::{Language, Phrase, phrase};
+use super::lines::{LineFile, Lines, text_of};
+use crate::words::{Language, phrase};
 
 /// The folder that an audit writes to.
 #[derive(Debug)]
 pub struct Ledger {
     folder: PathBuf,
-    lines: Mutex<File>,
-    /// Lines from before a recomputation that is under way, by path.
-    earlier: BTreeMap<String, Judged>,
+    lines: LineFile,
+    /// Lines from before a recomputation that is under way.
+    earlier: Option<LineFile>,
     /// Held as long as the audit runs.
     _lock: File,
-}
-
-/// Why an audit cannot write.
-#[derive(Debug, thiserror::Error)]
-#[error("{}", self.phrase().say(Language::English))]
-pub enum LedgerError {
-    /// Reading or writing failed.
-    Io {
-        /// `read`, `write`, ...
-        doing: &'static str,
-        /// Which file.
-        path: PathBuf,
-        /// What the system said.
-        source: io::Error,
-    },
-    /// Another audit writes there.
-    Busy(PathBuf),
-}
-
-impl LedgerError {
-    /// For any language.
-    pub fn phrase(&self) -> Phrase {
-        match self {
-            LedgerError::Io { doing, path, source } => cannot(doing, path, source),
-            LedgerError::Busy(folder) => phrase!("evidence-ledger-busy", folder = folder.display().to_string()),
-        }
-    }
 }
 
 const LINES: &str = "audit.jsonl";
@@ -59,13 +31,13 @@ const RECOMPUTING: &str = "recomputing";
 const EARLIER: &str = "earlier";
 
 impl Ledger {
-    /// Opens an audit's folder, and what was done in it before, by path. Where
+    /// Opens an audit's folder with what was done in it before. Where
     /// all is to be recomputed, what was there is set aside first; a
     /// recomputation that was cut off goes on.
     ///
     /// # Errors
     /// The folder cannot be written, or another audit uses it.
-    pub fn open(folder: &Path, recompute: bool) -> Result<(Self, BTreeMap<String, Judged>), LedgerError> {
+    pub fn open(folder: &Path, recompute: bool) -> Result<Self, LedgerError> {
         let results = folder.join(RESULTS);
         fs::create_dir_all(&results).map_err(failed("make", &results))?;
         let lock_path = folder.join("audit.lock");
@@ -77,36 +49,42 @@ impl Ledger {
             set_aside(folder)?;
             fs::create_dir_all(&results).map_err(failed("make", &results))?;
         }
-        let earlier = read(&recomputing.join(LINES))?;
-        let done = read(&folder.join(LINES))?;
-        // A line that was cut off ends here: the file starts again with the whole ones.
-        let path = folder.join(LINES);
-        write_lines(&path, done.values())?;
-        let lines = OpenOptions::new().append(true).open(&path).map_err(failed("write", &path))?;
-        Ok((Ledger { folder: folder.to_path_buf(), lines: Mutex::new(lines), earlier, _lock: lock }, done))
+        let earlier = recomputing.join(LINES);
+        let earlier = earlier.is_file().then(|| LineFile::open(&earlier)).transpose()?;
+        let lines = LineFile::open(&folder.join(LINES))?;
+        Ok(Ledger { folder: folder.to_path_buf(), lines, earlier, _lock: lock })
     }
 
-    /// Keeps a judgement: the result in a file of its own, then the line that names it.
+    /// Keeps a judgement: the result in a file of its own, then the line that names it;
+    /// where that line begins.
     ///
     /// # Errors
     /// The disk does not take it.
-    pub fn keep(&self, judged: &Judged) -> Result<Judged, LedgerError> {
+    pub(super) fn keep(&self, judged: &Judged) -> Result<u64, LedgerError> {
         let name = result_name(judged);
         let path = self.folder.join(&name);
         let mut json = serde_json::to_vec_pretty(&judged.result).unwrap_or_default();
         json.push(b'\n');
         write_whole(&path, &json)?;
         let line = Judged { result: serde_json::Value::String(name), ..judged.clone() };
-        let mut text = serde_json::to_string(&line).unwrap_or_default();
-        text.push('\n');
-        let path = self.folder.join(LINES);
-        let mut lines = self.lines.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
-        lines.write_all(text.as_bytes()).and_then(|()| lines.sync_data()).map_err(failed("write", &path))?;
-        Ok(line)
+        self.lines.add(&line)
+    }
+
+    /// Where the line of a job begins that was judged before and has its result, and the line.
+    pub(super) fn before(&self, path: &str) -> Option<(u64, Judged)> {
+        self.lines.of(path).filter(|(_, line)| self.has(line))
+    }
+
+    /// The line that begins at a place.
+    ///
+    /// # Errors
+    /// It cannot be read.
+    pub(super) fn line(&self, place: u64) -> Result<Judged, LedgerError> {
+        self.lines.at(place)
     }
 
     /// Whether the result that a line names is there.
-    pub fn has(&self, line: &Judged) -> bool {
+    fn has(&self, line: &Judged) -> bool {
         line.result.as_str().is_some_and(|name| self.folder.join(name).is_file())
     }
 
@@ -119,23 +97,34 @@ impl Ledger {
     }
 
     /// The line and the outcome of a folder before this recomputation, where there were any.
-    pub(super) fn earlier(&self, path: &str) -> Option<(&Judged, Outcome)> {
-        let line = self.earlier.get(path)?;
+    pub(super) fn earlier(&self, path: &str) -> Option<(Judged, Outcome)> {
+        let (_, line) = self.earlier.as_ref()?.of(path)?;
         // What cannot be read any more cannot be compared.
-        outcome_in(&self.folder.join(RECOMPUTING), line).ok().map(|outcome| (line, outcome))
+        let outcome = outcome_in(&self.folder.join(RECOMPUTING), &line).ok()?;
+        Some((line, outcome))
     }
 
     /// Whether an earlier audit is being recomputed.
     pub(super) fn is_recomputing(&self) -> bool {
-        !self.earlier.is_empty()
+        self.earlier.as_ref().is_some_and(|earlier| !earlier.is_empty())
     }
 
-    /// Ends an audit: the lines of this run's jobs alone, in the order of their paths.
+    /// Ends an audit: the lines of this run's jobs alone, in the order in which they are given.
     ///
     /// # Errors
-    /// The disk does not take it.
-    pub fn finish(&self, lines: &[Judged]) -> Result<(), LedgerError> {
-        write_lines(&self.folder.join(LINES), lines.iter())?;
+    /// The disk does not take it, or a line cannot be had.
+    pub(super) fn finish(
+        &self,
+        lines: impl Iterator<Item = Result<Judged, LedgerError>>,
+    ) -> Result<Lines, LedgerError> {
+        let path = self.folder.join(LINES);
+        let mut file = WholeFile::create(&path)?;
+        let mut count = 0;
+        for line in lines {
+            file.write_all(text_of(&line?).as_bytes()).map_err(failed("write", &path))?;
+            count += 1;
+        }
+        file.finish()?;
         let (recomputing, earlier) = (self.folder.join(RECOMPUTING), self.folder.join(EARLIER));
         if recomputing.is_dir() {
             if earlier.is_dir() {
@@ -143,7 +132,7 @@ impl Ledger {
             }
             fs::rename(&recomputing, &earlier).map_err(failed("write", &earlier))?;
         }
-        Ok(())
+        Ok(Lines::new(path, count))
     }
 
     /// Begins another file of the audit, which appears whole or not at all.
@@ -193,32 +182,6 @@ fn outcome_in(folder: &Path, line: &Judged) -> Result<Outcome, LedgerError> {
     Ok(Err(told.unwrap_or_else(|| phrase!("evidence-ledger-no-message").say(Language::English))))
 }
 
-fn read(path: &Path) -> Result<BTreeMap<String, Judged>, LedgerError> {
-    let mut done = BTreeMap::new();
-    let file = match File::open(path) {
-        Ok(file) => file,
-        Err(e) if e.kind() == io::ErrorKind::NotFound => return Ok(done),
-        Err(e) => return Err(failed("read", path)(e)),
-    };
-    for line in BufReader::new(file).split(b'\n') {
-        let line = line.map_err(failed("read", path))?;
-        // What a kill cut off is no line.
-        if let Ok(judged) = serde_json::from_slice::<Judged>(&line) {
-            done.insert(judged.path.clone(), judged);
-        }
-    }
-    Ok(done)
-}
-
-fn write_lines<'a>(path: &Path, lines: impl Iterator<Item = &'a Judged>) -> Result<(), LedgerError> {
-    let mut file = WholeFile::create(path)?;
-    for line in lines {
-        let text = serde_json::to_string(line).unwrap_or_default();
-        writeln!(file, "{text}").map_err(failed("write", path))?;
-    }
-    file.finish()
-}
-
 /// A file that is written beside its place first, and gets its name when it is on the disk.
 #[derive(Debug)]
 pub struct WholeFile {
@@ -266,26 +229,34 @@ fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), LedgerError> {
     file.finish()
 }
 
-fn failed(doing: &'static str, path: &Path) -> impl FnOnce(io::Error) -> LedgerError {
-    let path = path.to_path_buf();
-    move |source| LedgerError::Io { doing, path, source }
-}
-
 /// Reads every line's outcome again, many at once and in their order; no more
 /// than those stay in memory.
 ///
 /// # Errors
-/// A result cannot be read.
+/// A line or a result cannot be read.
 pub fn each_outcome(
     ledger: &Ledger,
-    lines: &[Judged],
+    lines: impl Iterator<Item = Result<Judged, LedgerError>>,
     mut take: impl FnMut(usize, &Judged, Outcome),
 ) -> Result<(), LedgerError> {
+    in_packs(lines, |line| Ok((ledger.outcome(&line)?, line)), |n, (outcome, line)| take(n, &line, outcome))
+}
+
+/// Works on many at once, hands on what became of them in their order.
+pub(super) fn in_packs<T: Send, U: Send>(
+    items: impl Iterator<Item = Result<T, LedgerError>>,
+    work: impl Fn(T) -> Result<U, LedgerError> + Sync,
+    mut take: impl FnMut(usize, U),
+) -> Result<(), LedgerError> {
     let many = 8 * rayon::current_num_threads();
-    for (pack, some) in lines.chunks(many).enumerate() {
-        let read: Vec<Result<Outcome, LedgerError>> = some.par_iter().map(|line| ledger.outcome(line)).collect();
-        for (n, (line, outcome)) in some.iter().zip(read).enumerate() {
-            take(pack * many + n, line, outcome?);
+    let mut items = items.peekable();
+    let mut n = 0;
+    while items.peek().is_some() {
+        let some: Vec<T> = items.by_ref().take(many).collect::<Result<_, _>>()?;
+        let done: Vec<Result<U, LedgerError>> = some.into_par_iter().map(&work).collect();
+        for one in done {
+            take(n, one?);
+            n += 1;
         }
     }
     Ok(())

@@ -5,17 +5,23 @@ mod across;
 mod attempts;
 mod changes;
 mod digest;
+mod failed;
 mod find;
 mod judge;
 mod judged;
 mod ledger;
+mod lines;
 mod run;
+#[cfg(test)]
+mod tests;
 mod trust;
 
 pub use attempts::{LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};
+pub use failed::LedgerError;
 pub use find::{Found, Sort, find};
 pub use judge::judge;
 pub use judged::{Change, Judged, Lead, Outcome, ReportSignature};
-pub use ledger::{Ledger, LedgerError, WholeFile, each_outcome};
-pub use run::{Audit, Progress, audit};
+pub use ledger::{Ledger, WholeFile, each_outcome};
+pub use lines::Lines;
+pub use run::{Audit, Progress, Tally, audit};
 pub use trust::Trust;

@@ -1,5 +1,6 @@
 //! The run over an archive.
 
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
@@ -8,11 +9,14 @@ use rayon::prelude::*;
 use super::across::leads;
 use super::changes::changes;
 use super::digest::digest;
+use super::failed::LedgerError;
 use super::find::Found;
 use super::judge::judge;
 use super::judged::Judged;
-use super::ledger::{Ledger, LedgerError};
+use super::ledger::Ledger;
+use super::lines::Lines;
 use super::trust::Trust;
+use crate::verdict::Verdict;
 
 /// How far an audit is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -29,9 +33,44 @@ pub struct Progress {
 #[derive(Debug)]
 pub struct Audit {
     /// A line for each folder, in the order of their paths.
-    pub lines: Vec<Judged>,
+    pub lines: Lines,
     /// How many were kept from an earlier run.
     pub kept: usize,
+    /// What the lines add up to.
+    pub tally: Tally,
+}
+
+/// How many lines say what.
+#[derive(Debug, Default)]
+pub struct Tally {
+    verdicts: BTreeMap<Option<&'static str>, usize>,
+    exits: BTreeSet<u8>,
+    /// With a lead to another folder.
+    pub across: usize,
+    /// Changed by a recomputation.
+    pub changed: usize,
+    /// Judged by another version of the program.
+    pub other_version: usize,
+}
+
+impl Tally {
+    fn add(&mut self, line: &Judged) {
+        *self.verdicts.entry(line.verdict.map(Verdict::name)).or_default() += 1;
+        self.exits.insert(line.exit);
+        self.across += usize::from(!line.across.is_empty());
+        self.changed += usize::from(!line.changed.is_empty());
+        self.other_version += usize::from(line.version != env!("CARGO_PKG_VERSION"));
+    }
+
+    /// Lines with a verdict, or with none.
+    pub fn of(&self, verdict: Option<Verdict>) -> usize {
+        self.verdicts.get(&verdict.map(Verdict::name)).copied().unwrap_or(0)
+    }
+
+    /// Every exit code that a line has.
+    pub fn exits(&self) -> impl Iterator<Item = u8> {
+        self.exits.iter().copied()
+    }
 }
 
 /// Judges every folder that is new or changed since the ledger's last run; all
@@ -47,47 +86,59 @@ pub fn audit(
     recompute: bool,
     progress: &(dyn Fn(Progress) + Sync),
 ) -> Result<(Ledger, Audit), LedgerError> {
-    let (ledger, before) = Ledger::open(folder, recompute)?;
+    let ledger = Ledger::open(folder, recompute)?;
     let total = found.len();
     let (done, kept) = (AtomicUsize::new(0), AtomicUsize::new(0));
     let failure: Mutex<Option<LedgerError>> = Mutex::new(None);
-    let one = |found: &Found| -> Option<Judged> {
-        let earlier = before.get(&found.path.display().to_string()).filter(|line| ledger.has(line));
-        let earlier = earlier.filter(|line| line.digest == digest(found, trust));
-        let line = match earlier {
-            Some(line) => {
+    let one = |found: &Found| -> Option<u64> {
+        let before = ledger.before(&found.path.display().to_string());
+        let place = match before.filter(|(_, line)| line.digest == digest(found, trust)) {
+            Some((place, _)) => {
                 kept.fetch_add(1, Ordering::Relaxed);
-                line.clone()
+                place
             }
             None => ledger.keep(&judge(found, trust)).map_err(|e| *lock(&failure) = Some(e)).ok()?,
         };
         let done = 1 + done.fetch_add(1, Ordering::Relaxed);
         progress(Progress { done, kept: kept.load(Ordering::Relaxed), total });
-        Some(line)
+        Some(place)
     };
-    let lines: Option<Vec<Judged>> = found.par_iter().map(one).collect();
+    let places: Option<Vec<u64>> = found.par_iter().map(one).collect();
     if let Some(failure) = lock(&failure).take() {
         return Err(failure);
     }
-    let mut lines = lines.unwrap_or_default();
-    let mut leads = leads(&ledger, &lines)?;
-    for (n, line) in lines.iter_mut().enumerate() {
-        line.across = leads.remove(&n).unwrap_or_default();
-    }
-    if ledger.is_recomputing() {
-        lines.par_iter_mut().try_for_each(|line| compare(&ledger, line))?;
-    }
-    ledger.finish(&lines)?;
-    Ok((ledger, Audit { lines, kept: kept.into_inner() }))
+    let (lines, tally) = finish(&ledger, &places.unwrap_or_default())?;
+    Ok((ledger, Audit { lines, kept: kept.into_inner(), tally }))
 }
 
-/// What the recomputation of a folder changed.
-fn compare(ledger: &Ledger, line: &mut Judged) -> Result<(), LedgerError> {
-    line.changed = match ledger.earlier(&line.path) {
-        Some((was, earlier)) => changes((was, &earlier), (line, &ledger.outcome(line)?)),
-        None => Vec::new(),
+/// What only all jobs together show, and the lines in their order. `places` is
+/// where each line begins: nothing else of an archive's lines is in memory.
+pub(super) fn finish(ledger: &Ledger, places: &[u64]) -> Result<(Lines, Tally), LedgerError> {
+    let mut leads = leads(ledger, places)?;
+    let mut tally = Tally::default();
+    let pack = 64 * rayon::current_num_threads();
+    let whole = |pack: &[u64]| -> Vec<Result<Judged, LedgerError>> {
+        pack.par_iter().map(|place| compared(ledger, ledger.line(*place)?)).collect()
     };
-    Ok(())
+    let lines = places.chunks(pack).flat_map(whole).enumerate().map(|(n, line)| {
+        let mut line = line?;
+        line.across = leads.remove(&n).unwrap_or_default();
+        tally.add(&line);
+        Ok(line)
+    });
+    let lines = ledger.finish(lines)?;
+    Ok((lines, tally))
+}
+
+/// The line with what the recomputation of its folder changed, if one is under way.
+fn compared(ledger: &Ledger, mut line: Judged) -> Result<Judged, LedgerError> {
+    if ledger.is_recomputing() {
+        line.changed = match ledger.earlier(&line.path) {
+            Some((was, earlier)) => changes((&was, &earlier), (&line, &ledger.outcome(&line)?)),
+            None => Vec::new(),
+        };
+    }
+    Ok(line)
 }
 
 fn lock<T>(mutex: &Mutex<T>) -> std::sync::MutexGuard<'_, T> {

@@ -4,87 +4,122 @@
 //! These are leads for an auditor with their limits said, not proof of intent:
 //! a folder that was copied, or a test of the camera, looks the same.
 
+mod alike;
 mod photos;
 mod setups;
+mod triples;
+mod values;
 
 use std::collections::BTreeMap;
+use std::hash::{BuildHasher, Hash, RandomState};
 
-use super::judged::{Judged, Lead};
-use super::ledger::{Ledger, LedgerError, each_outcome};
+use super::failed::LedgerError;
+use super::judged::{Judged, Lead, Outcome};
+use super::ledger::{Ledger, each_outcome};
 use crate::record::JobRecord;
 use crate::words::{Language, Phrase};
 
-/// Looks for leads over all lines of an audit, reading one result at a time.
-/// What stays in memory is some hundred bytes for each photo.
+/// Looks for leads over all lines of an audit, which begin at these places,
+/// reading a few results at a time. What stays in memory of a job are numbers.
 ///
 /// # Errors
 /// A result cannot be read.
-pub(super) fn leads(ledger: &Ledger, lines: &[Judged]) -> Result<BTreeMap<usize, Vec<Lead>>, LedgerError> {
-    let (mut photos, mut setups) = (photos::Index::default(), setups::Index::default());
-    let mut jobs: Vec<Identity> = Vec::with_capacity(lines.len());
-    each_outcome(ledger, lines, |n, _, outcome| {
-        jobs.push(outcome.as_ref().map_or_else(|_| Identity::default(), |record| Identity::of(record)));
-        if let Ok(record) = &outcome {
-            photos.add(n, record);
-            setups.add(n, record);
-        }
-    })?;
+pub(super) fn leads(ledger: &Ledger, places: &[u64]) -> Result<BTreeMap<usize, Vec<Lead>>, LedgerError> {
+    let mut jobs = Jobs::default();
+    each_outcome(ledger, places.iter().map(|place| ledger.line(*place)), |n, _, outcome| jobs.add(n, &outcome))?;
     let mut found: BTreeMap<usize, Vec<Lead>> = BTreeMap::new();
-    let mut join = |code: &str, earlier: usize, later: usize, message: Phrase| {
-        let lead = Lead {
-            code: code.to_owned(),
-            other: lines[earlier].path.clone(),
-            message: message.say(Language::English),
-            message_phrase: Some(message),
-        };
+    for Joined { code, jobs: [earlier, later], message } in jobs.pairs(|n| record(ledger, &ledger.line(places[n])?))? {
         let of_job = found.entry(later).or_default();
         // One of each kind leads to the next: the earliest.
-        if !of_job.iter().any(|l| l.code == lead.code) {
-            of_job.push(lead);
+        if of_job.iter().any(|l| l.code == code) {
+            continue;
         }
-    };
-    for pair in photos.pairs(|n| record(ledger, &lines[n]))? {
-        if !jobs[pair.jobs[0]].is_same_job(&jobs[pair.jobs[1]])
-            && !jobs[pair.jobs[0]].shares_photos(&jobs[pair.jobs[1]])
-        {
-            join("photo-of-another-job", pair.jobs[0], pair.jobs[1], pair.message());
-        }
-    }
-    for pair in setups.pairs() {
-        let (a, b) = (&jobs[pair.jobs[0]], &jobs[pair.jobs[1]]);
-        // One vehicle that stays where it is may be photographed as often as one likes.
-        if !a.is_same_job(b) && !a.is_same_vehicle(b) {
-            join("set-up-of-another-job", pair.jobs[0], pair.jobs[1], pair.message());
-        }
+        of_job.push(Lead {
+            code: code.to_owned(),
+            other: ledger.line(places[earlier])?.path,
+            message: message.say(Language::English),
+            message_phrase: Some(message),
+        });
     }
     Ok(found)
+}
+
+/// A lead from the later of two jobs to the earlier one.
+pub(super) struct Joined {
+    pub(super) code: &'static str,
+    pub(super) jobs: [usize; 2],
+    message: Phrase,
+}
+
+/// What is kept of an archive's jobs to find those that have something in common.
+#[derive(Default)]
+pub(super) struct Jobs {
+    photos: photos::Index,
+    setups: setups::Index,
+    identities: Vec<Identity>,
+    numbers: RandomState,
+}
+
+impl Jobs {
+    /// Jobs are added in their order.
+    pub(super) fn add(&mut self, n: usize, outcome: &Outcome) {
+        let identity = outcome.as_ref().map(|record| Identity::of(record, &self.numbers));
+        self.identities.push(identity.unwrap_or_default());
+        if let Ok(record) = outcome {
+            self.photos.add(n, record);
+            self.setups.add(n, record);
+        }
+    }
+
+    /// `read` gives a job's record again.
+    pub(super) fn pairs<E>(self, read: impl Fn(usize) -> Result<Option<JobRecord>, E>) -> Result<Vec<Joined>, E> {
+        let mut found = Vec::new();
+        let both = |jobs: [usize; 2]| jobs.map(|n| &self.identities[n]);
+        for pair in self.photos.pairs(read)? {
+            let [a, b] = both(pair.jobs);
+            if !a.is_same_job(b) && !a.shares_photos(b) {
+                found.push(Joined { code: "photo-of-another-job", jobs: pair.jobs, message: pair.message() });
+            }
+        }
+        for pair in self.setups.pairs() {
+            let [a, b] = both(pair.jobs);
+            // One vehicle that stays where it is may be photographed as often as one likes.
+            if !a.is_same_job(b) && !a.is_same_vehicle(b) {
+                found.push(Joined { code: "set-up-of-another-job", jobs: pair.jobs, message: pair.message() });
+            }
+        }
+        Ok(found)
+    }
 }
 
 fn record(ledger: &Ledger, line: &Judged) -> Result<Option<JobRecord>, LedgerError> {
     Ok(ledger.outcome(line)?.ok().map(|record| *record))
 }
 
-/// What tells whether two folders are about the same thing.
+/// What tells whether two folders are about the same thing: a number for each text,
+/// by a function that nobody knows before the audit runs.
 #[derive(Debug, Default)]
 struct Identity {
-    job: String,
-    setup: String,
-    series: Option<String>,
-    vin: Option<String>,
-    photos: Vec<String>,
+    job: u64,
+    setup: u64,
+    /// 0 where there is none.
+    series: u64,
+    vin: u64,
+    photos: u64,
 }
 
 impl Identity {
-    fn of(record: &JobRecord) -> Identity {
-        let mut photos: Vec<String> =
-            record.inputs.iter().filter(|i| i.role == "photo").map(|i| i.sha256.clone()).collect();
-        photos.sort();
+    fn of(record: &JobRecord, numbers: &RandomState) -> Identity {
+        let mut photos: Vec<&str> =
+            record.inputs.iter().filter(|i| i.role == "photo").map(|i| i.sha256.as_str()).collect();
+        photos.sort_unstable();
+        let of = |text: &Option<String>| text.as_ref().map_or(0, |t| hashed(numbers, t));
         Identity {
-            job: record.job.clone(),
-            setup: record.context.setup.clone(),
-            series: record.context.series.clone(),
-            vin: record.context.vin.clone(),
-            photos,
+            job: hashed(numbers, &record.job),
+            setup: hashed(numbers, &record.context.setup),
+            series: of(&record.context.series),
+            vin: of(&record.context.vin),
+            photos: hashed(numbers, &photos),
         }
     }
 
@@ -95,11 +130,15 @@ impl Identity {
 
     /// Two sensors of one repair order that were set up together.
     fn shares_photos(&self, other: &Identity) -> bool {
-        self.series.is_some() && self.series == other.series && self.setup != other.setup
+        self.series != 0 && self.series == other.series && self.setup != other.setup
     }
 
     fn is_same_vehicle(&self, other: &Identity) -> bool {
-        let same = |a: &Option<String>, b: &Option<String>| a.is_some() && a == b;
-        same(&self.series, &other.series) || same(&self.vin, &other.vin)
+        let same = |a: u64, b: u64| a != 0 && a == b;
+        same(self.series, other.series) || same(self.vin, other.vin)
     }
+}
+
+fn hashed(numbers: &RandomState, what: &(impl Hash + ?Sized)) -> u64 {
+    numbers.hash_one(what).max(1)
 }

@@ -7,17 +7,17 @@
 //! from different places, differ there by much more than a copy does. A copy that
 //! was mirrored shows no marker, so its job is retake anyway.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
+use rayon::prelude::*;
+
+use super::triples::Triples;
 use crate::record::{JobRecord, MarkerRecord, PhotoRecord};
 use crate::verdict::findings::{Corners, same_corners};
 use crate::words::{Phrase, phrase};
 
 /// Carriers that are looked at in a photo, at most.
 const MOST_CARRIERS: usize = 5;
-/// A copy's markers lie this near, in sides of the first marker: 1 px of noise at
-/// 50 px a side, seen over ten sides.
-const NEAR: f32 = 0.2;
 
 /// Two jobs with one photo.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -35,53 +35,56 @@ impl Pair {
     }
 }
 
-/// Where two markers lie, seen from a third.
-struct Triple {
-    ids: [u32; 3],
-    places: [f32; 4],
+/// A photo's job and its place among that job's photos; its name is in the record.
+#[derive(Clone, Copy)]
+struct Place {
+    job: u32,
     photo: u32,
 }
 
 /// All photos of an archive.
 #[derive(Default)]
 pub(super) struct Index {
-    photos: Vec<(usize, String)>,
-    digests: BTreeMap<[u8; 16], Vec<u32>>,
-    triples: Vec<Triple>,
+    photos: Vec<Place>,
+    digests: Vec<([u8; 16], u32)>,
+    triples: Triples,
 }
 
 impl Index {
     pub(super) fn add(&mut self, job: usize, record: &JobRecord) {
-        for photo in &record.photos {
+        for (n, photo) in record.photos.iter().enumerate() {
             let number = self.photos.len() as u32;
             let input = record.inputs.iter().find(|i| i.role == "photo" && i.file == photo.file);
             if let Some(start) = input.and_then(|i| first_bytes(&i.sha256)) {
-                self.digests.entry(start).or_default().push(number);
+                self.digests.push((start, number));
             }
-            self.triples.extend(triples(photo, number));
-            self.photos.push((job, photo.file.clone()));
+            triples(photo, |ids, places| self.triples.add(ids, places, number));
+            self.photos.push(Place { job: job as u32, photo: n as u32 });
         }
     }
 
     /// Pairs of jobs, each once; `read` gives a job's record again.
     pub(super) fn pairs<E>(mut self, read: impl Fn(usize) -> Result<Option<JobRecord>, E>) -> Result<Vec<Pair>, E> {
-        let mut found: BTreeMap<[usize; 2], Pair> = BTreeMap::new();
-        for alike in self.digests.values().filter(|a| a.len() > 1) {
-            for pair in alike.windows(2) {
-                self.keep(&mut found, pair[0], pair[1], true);
-            }
-        }
+        let mut found: BTreeMap<[usize; 2], (u32, u32, bool)> = BTreeMap::new();
         // Copies of one photo are joined once: of many copies, not every pair is looked at.
         let mut joined = Joined::new(self.photos.len());
-        for alike in self.digests.values() {
-            alike.windows(2).for_each(|pair| joined.join(pair[0], pair[1]));
+        let mut copies = vec![false; self.photos.len()];
+        let mut digests = std::mem::take(&mut self.digests);
+        digests.par_sort_unstable();
+        for pair in digests.windows(2).filter(|pair| pair[0].0 == pair[1].0) {
+            let [a, b] = [pair[0].1, pair[1].1];
+            self.keep(&mut found, a, b, true);
+            joined.join(a, b);
+            copies[b as usize] = true;
         }
-        for (a, b) in self.candidates() {
-            let jobs = [self.photos[a as usize].0, self.photos[b as usize].0];
+        drop(digests);
+        let triples = std::mem::take(&mut self.triples);
+        for (a, b) in triples.alike(&copies) {
+            let jobs = self.jobs(a, b);
             if found.contains_key(&jobs) || jobs[0] == jobs[1] || joined.are(a, b) {
                 continue;
             }
-            let views = [a, b].map(|n| view(&self.photos[n as usize], &read));
+            let views = [a, b].map(|n| view(self.photos[n as usize], &read));
             let [first, second] = views;
             if let (Some(first), Some(second)) = (first?, second?)
                 && same_corners(&first, &second)
@@ -90,30 +93,28 @@ impl Index {
                 joined.join(a, b);
             }
         }
-        Ok(found.into_values().collect())
+        let named = |(jobs, (a, b, bytes)): ([usize; 2], (u32, u32, bool))| {
+            let [first, second] = [a, b].map(|n| self.name(n, &read));
+            Ok(Pair { jobs, photos: [first?, second?], bytes })
+        };
+        found.into_iter().map(named).collect()
     }
 
-    fn keep(&self, found: &mut BTreeMap<[usize; 2], Pair>, a: u32, b: u32, bytes: bool) {
-        let [(i, first), (j, second)] = [a, b].map(|n| &self.photos[n as usize]);
-        if i != j {
-            let pair = Pair { jobs: [*i, *j], photos: [first.clone(), second.clone()], bytes };
-            found.entry([*i, *j]).or_insert(pair);
+    fn jobs(&self, a: u32, b: u32) -> [usize; 2] {
+        [a, b].map(|n| self.photos[n as usize].job as usize)
+    }
+
+    fn keep(&self, found: &mut BTreeMap<[usize; 2], (u32, u32, bool)>, a: u32, b: u32, bytes: bool) {
+        let jobs = self.jobs(a, b);
+        if jobs[0] != jobs[1] {
+            found.entry(jobs).or_insert((a, b, bytes));
         }
     }
 
-    /// Photos with three markers at nearly the same places, the earlier one first.
-    fn candidates(&mut self) -> BTreeSet<(u32, u32)> {
-        self.triples.sort_by(|a, b| a.ids.cmp(&b.ids).then(a.places[0].total_cmp(&b.places[0])));
-        let mut found = BTreeSet::new();
-        for (n, a) in self.triples.iter().enumerate() {
-            let window = self.triples[n + 1..].iter();
-            for b in window.take_while(|b| b.ids == a.ids && b.places[0] - a.places[0] < NEAR) {
-                if a.places.iter().zip(&b.places).all(|(p, q)| (p - q).abs() < NEAR) && a.photo != b.photo {
-                    found.insert((a.photo.min(b.photo), a.photo.max(b.photo)));
-                }
-            }
-        }
-        found
+    fn name<E>(&self, n: u32, read: &impl Fn(usize) -> Result<Option<JobRecord>, E>) -> Result<String, E> {
+        let Place { job, photo } = self.photos[n as usize];
+        let record = read(job as usize)?;
+        Ok(record.and_then(|r| r.photos.get(photo as usize).map(|p| p.file.clone())).unwrap_or_default())
     }
 }
 
@@ -149,17 +150,14 @@ fn first_bytes(digest: &str) -> Option<[u8; 16]> {
     Some(u128::from_str_radix(text, 16).ok()?.to_be_bytes())
 }
 
-fn view<E>(
-    (job, file): &(usize, String),
-    read: &impl Fn(usize) -> Result<Option<JobRecord>, E>,
-) -> Result<Option<Vec<Corners>>, E> {
-    let record = read(*job)?;
-    let photo = record.as_ref().and_then(|r| r.photos.iter().find(|p| p.file == *file));
+fn view<E>(place: Place, read: &impl Fn(usize) -> Result<Option<JobRecord>, E>) -> Result<Option<Vec<Corners>>, E> {
+    let record = read(place.job as usize)?;
+    let photo = record.as_ref().and_then(|r| r.photos.get(place.photo as usize));
     Ok(photo.map(|p| p.markers.iter().map(|m| Corners { id: m.id, px: m.corners_px, valid: [true; 4] }).collect()))
 }
 
-/// The lowest marker of each carrier, three carriers at a time.
-fn triples(photo: &PhotoRecord, number: u32) -> Vec<Triple> {
+/// The lowest marker of each carrier, three carriers at a time: two of them seen from the first.
+fn triples(photo: &PhotoRecord, mut take: impl FnMut([u32; 3], [f64; 4])) {
     let mut lowest: BTreeMap<&str, &MarkerRecord> = BTreeMap::new();
     for marker in &photo.markers {
         let Some(carrier) = &marker.carrier else { continue };
@@ -171,22 +169,19 @@ fn triples(photo: &PhotoRecord, number: u32) -> Vec<Triple> {
     let mut markers: Vec<&MarkerRecord> = lowest.into_values().collect();
     markers.sort_by_key(|m| m.id);
     markers.truncate(MOST_CARRIERS);
-    let mut found = Vec::new();
     for (i, a) in markers.iter().enumerate() {
         for (j, b) in markers.iter().enumerate().skip(i + 1) {
             for c in &markers[j + 1..] {
                 if let (Some(p), Some(q)) = (seen_from(a, b), seen_from(a, c)) {
-                    let places = [p[0], p[1], q[0], q[1]];
-                    found.push(Triple { ids: [a.id, b.id, c.id], places, photo: number });
+                    take([a.id, b.id, c.id], [p[0], p[1], q[0], q[1]]);
                 }
             }
         }
     }
-    found
 }
 
 /// A marker's middle in the axes of another's top and left side.
-fn seen_from(axes: &MarkerRecord, marker: &MarkerRecord) -> Option<[f32; 2]> {
+fn seen_from(axes: &MarkerRecord, marker: &MarkerRecord) -> Option<[f64; 2]> {
     let [o, x, _, y] = axes.corners_px;
     let middle = |k: usize| marker.corners_px.iter().map(|c| c[k]).sum::<f64>() / 4.0 - o[k];
     let (m, x, y) = ([middle(0), middle(1)], [x[0] - o[0], x[1] - o[1]], [y[0] - o[0], y[1] - o[1]]);
@@ -194,5 +189,5 @@ fn seen_from(axes: &MarkerRecord, marker: &MarkerRecord) -> Option<[f32; 2]> {
     if area.abs() < 1.0 {
         return None;
     }
-    Some([(m[0] * y[1] - m[1] * y[0]) / area, (x[0] * m[1] - x[1] * m[0]) / area].map(|v| v as f32))
+    Some([(m[0] * y[1] - m[1] * y[0]) / area, (x[0] * m[1] - x[1] * m[0]) / area])
 }

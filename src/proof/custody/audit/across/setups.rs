@@ -10,15 +10,16 @@
 
 use std::collections::BTreeMap;
 
-use crate::num::median;
+use rayon::prelude::*;
+
+use super::alike::Tree;
+use super::values::{Group, LEAST, Value, spreads};
 use crate::quantity::Quantity;
 use crate::record::{CheckRecord, JobRecord};
 use crate::words::{self, Phrase, phrase};
 
 /// Odds by which a named pair is likelier than a chance among all pairs.
 const ODDS: f64 = 100.0;
-/// Values that a pair must share.
-const LEAST: usize = 4;
 
 /// Two jobs with one set-up.
 #[derive(Debug, Clone, PartialEq)]
@@ -37,99 +38,63 @@ impl Pair {
     }
 }
 
-/// A checked value and how far a second set of photos would move it (1 sigma).
-struct Value {
-    value: f64,
-    u: f64,
-}
-
-/// A job's values by their check.
-type Values = BTreeMap<String, Value>;
-
 #[derive(Default)]
 pub(super) struct Index {
     /// By kit and sheet, since only their jobs compare.
-    groups: BTreeMap<(String, String), Vec<(usize, Values)>>,
+    groups: BTreeMap<(String, String), Group>,
+    /// Numbers of the checks by what tells them apart.
+    checks: BTreeMap<String, u32>,
 }
 
 impl Index {
     pub(super) fn add(&mut self, job: usize, record: &JobRecord) {
-        let values: Values = record.checks.iter().filter_map(value).collect();
-        if values.len() >= LEAST {
-            let group = (record.context.kit.clone(), record.context.setup.clone());
-            self.groups.entry(group).or_default().push((job, values));
+        let found: BTreeMap<String, (f64, f64)> = record.checks.iter().filter_map(value).collect();
+        if found.len() < LEAST {
+            return;
         }
+        let group = (record.context.kit.clone(), record.context.setup.clone());
+        let checks = &mut self.checks;
+        let values = found.into_iter().map(|(key, (value, u))| {
+            let next = checks.len() as u32;
+            Value { check: *checks.entry(key).or_insert(next), value, u }
+        });
+        let mut values: Vec<Value> = values.collect();
+        values.sort_unstable_by_key(|v| v.check);
+        self.groups.entry(group).or_default().push(job, values);
     }
 
-    pub(super) fn pairs(mut self) -> Vec<Pair> {
-        let mut found = Vec::new();
-        for jobs in self.groups.values_mut() {
-            let spreads = spreads(jobs);
-            let wanted = (ODDS * jobs.len() as f64 * (jobs.len() as f64 - 1.0) / 2.0).ln();
-            // In the order of the value that tells most, so that only neighbours are compared.
-            let Some((best, _)) = spreads.iter().max_by(|a, b| a.1.1.total_cmp(&b.1.1)) else { continue };
-            jobs.retain(|(_, values)| values.contains_key(best));
-            jobs.sort_by(|a, b| a.1[best].value.total_cmp(&b.1[best].value));
-            for (n, (a, values)) in jobs.iter().enumerate() {
-                let here = &values[best];
-                let near = jobs[n + 1..]
-                    .iter()
-                    .take_while(|(_, v)| v[best].value - here.value < 6.0 * (here.u.hypot(v[best].u)));
-                for (b, others) in near {
-                    if let Some(quantities) = same(values, others, &spreads, wanted) {
-                        found.push(Pair { jobs: [*a.min(b), *a.max(b)], quantities });
-                        // Of many alike, each leads to the next.
-                        break;
-                    }
-                }
-            }
+    pub(super) fn pairs(self) -> Vec<Pair> {
+        let mut names = vec![String::new(); self.checks.len()];
+        for (key, n) in self.checks {
+            key.split(' ').next().unwrap_or_default().clone_into(&mut names[n as usize]);
         }
+        let pairs_of = |group: &Group| -> Vec<Pair> {
+            let spreads = spreads(group);
+            let wanted = (ODDS * group.len() as f64 * (group.len() as f64 - 1.0) / 2.0).ln();
+            // In the order of the value that tells most, each job leads to the next one that is alike.
+            let Some(best) = spreads.iter().max_by(|a, b| a.tells.total_cmp(&b.tells)) else { return Vec::new() };
+            let tree = Tree::new(group, &spreads, best.check, wanted);
+            let one = |a: usize| {
+                let (b, checks) = tree.next_alike(a)?;
+                let jobs = [group.job(tree.order(a)), group.job(tree.order(b))];
+                let quantities = checks.iter().map(|c| names[*c as usize].clone()).collect();
+                Some(Pair { jobs: [jobs[0].min(jobs[1]), jobs[0].max(jobs[1])], quantities })
+            };
+            (0..tree.len()).into_par_iter().filter_map(one).collect()
+        };
+        let mut found: Vec<Pair> = self.groups.values().flat_map(pairs_of).collect();
         found.sort_by_key(|p| p.jobs);
         found
     }
 }
 
 /// The value of a check, and the part of its uncertainty that photos bring.
-fn value(check: &CheckRecord) -> Option<(String, Value)> {
+fn value(check: &CheckRecord) -> Option<(String, (f64, f64))> {
     let of_photos = check.budget.iter().filter(|line| line.source.contains("photo"));
     let u = of_photos.map(|line| line.standard_uncertainty.powi(2)).sum::<f64>().sqrt();
     let key = format!("{} {:?} {:?} {:?}", check.quantity, check.from, check.target, check.step);
-    (u > 0.0 && check.evidence == "photos").then_some((key, Value { value: check.value?, u }))
-}
-
-/// For each value its spread over the archive (1 sigma, by the median deviation,
-/// which a few copies do not move) and spread over u.
-fn spreads(jobs: &[(usize, Values)]) -> BTreeMap<String, (f64, f64)> {
-    let mut all: BTreeMap<&String, Vec<&Value>> = BTreeMap::new();
-    for (key, value) in jobs.iter().flat_map(|(_, values)| values) {
-        all.entry(key).or_default().push(value);
-    }
-    let spread = |values: &[&Value]| {
-        let middle = median(values.iter().map(|v| v.value))?;
-        // 1.4826: the median deviation of a normal law is .6745 of its sigma.
-        Some(1.4826 * median(values.iter().map(|v| (v.value - middle).abs()))?)
-    };
-    let one = |(key, values): (&String, Vec<&Value>)| {
-        let u = median(values.iter().map(|v| v.u))?;
-        // Photos alone spread that much.
-        let spread = spread(&values)?.max(u);
-        Some((key.clone(), (spread, spread / u)))
-    };
-    all.into_iter().filter(|(_, v)| v.len() > 2).filter_map(one).collect()
-}
-
-/// The shared values, where one set-up explains them that much better.
-fn same(a: &Values, b: &Values, spreads: &BTreeMap<String, (f64, f64)>, wanted: f64) -> Option<Vec<String>> {
-    let mut odds = 0.0;
-    let mut shared = Vec::new();
-    for (key, (spread, _)) in spreads {
-        let (Some(p), Some(q)) = (a.get(key), b.get(key)) else { continue };
-        let (difference, noise) = (p.value - q.value, p.u.hypot(q.u));
-        let chance = (2.0 * spread * spread).max(noise * noise).sqrt();
-        odds += (chance / noise).ln() - 0.5 * ((difference / noise).powi(2) - (difference / chance).powi(2));
-        shared.push(key.split(' ').next().unwrap_or_default().to_owned());
-    }
-    (shared.len() >= LEAST && odds > wanted).then_some(shared)
+    let value = check.value.filter(|v| v.is_finite())?;
+    (u > 0.0 && u.is_finite() && check.evidence == "photos").then_some((key, (value, u)))
 }
 
 #[cfg(test)]
@@ -145,12 +110,12 @@ mod tests {
     /// Jobs that scatter `spread` and are known to `u` (both by value), numbered from 0.
     fn archive(jobs: usize, u: &[f64], random: &mut impl Rng) -> Index {
         let mut index = Index::default();
+        index.checks.extend((0..u.len() as u32).map(|k| (format!("value{k} None"), k)));
         let group = index.groups.entry(("kit".to_owned(), "sheet".to_owned())).or_default();
         for n in 0..jobs {
-            let one = |(k, u): (usize, &f64)| {
-                (format!("value{k} None"), Value { value: normal(random) + u * normal(random), u: *u })
-            };
-            group.push((n, u.iter().enumerate().map(one).collect()));
+            let one =
+                |(k, u): (usize, &f64)| Value { check: k as u32, value: normal(random) + u * normal(random), u: *u };
+            group.push(n, u.iter().enumerate().map(one).collect::<Vec<_>>());
         }
         index
     }
@@ -158,14 +123,10 @@ mod tests {
     /// The last job photographed once more, as another job.
     fn repeat(index: &mut Index, random: &mut impl Rng) {
         for jobs in index.groups.values_mut() {
-            if let Some((n, last)) = jobs.last() {
-                // Its own value has one noise already: the second photos differ by both.
-                let one = |(k, v): (&String, &Value)| {
-                    (k.clone(), Value { value: v.value + v.u * 2_f64.sqrt() * normal(random), u: v.u })
-                };
-                let again = (n + 1, last.iter().map(one).collect());
-                jobs.push(again);
-            }
+            // Its own value has one noise already: the second photos differ by both.
+            let again = |v: &Value| Value { value: v.value + v.u * 2_f64.sqrt() * normal(random), ..*v };
+            let again: Vec<Value> = jobs.of(jobs.len() - 1).iter().map(again).collect();
+            jobs.push(jobs.len(), again);
         }
     }
 

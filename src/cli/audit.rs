@@ -15,9 +15,7 @@ use super::output::{cannot_read, complain, language, no_stdout, say};
 use super::threads::pool;
 use super::verify::worse;
 use crate::credentials::counts as counts_of;
-use crate::custody::audit::{
-    self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, ReportSignature, Sort, Trust,
-};
+use crate::custody::audit::{self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, Sort, Trust};
 use crate::evidence::{Certificates, Signers, is_evidence, is_one_file};
 use crate::folder::Models;
 use crate::job::Options;

@@ -229,7 +229,7 @@ fn french_signs_stay_with_their_words() {
             let wrong = chars.windows(3).any(|w| {
                 let [before, sign, after] = [w[0], w[1], w[2]];
                 let loose = before == ' ' && ";:!?%".contains(sign) && (after.is_whitespace() || after == ')');
-                let open = before == '«' && sign == ' ' || sign == ' ' && after == '»';
+                let open = sign == ' ' && (before == '«' || after == '»');
                 let straight = before.is_alphabetic() && sign == '\'' && (after.is_alphabetic() || after == '{');
                 loose || open || straight
             });

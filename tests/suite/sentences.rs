@@ -56,13 +56,18 @@ fn sources() -> Vec<(PathBuf, String)> {
     let of_tests: Vec<PathBuf> = all
         .iter()
         .flat_map(|(path, text)| {
-            let named = text.split("#[cfg(test)]\nmod ").skip(1).filter_map(|rest| rest.split_once(';'));
+            let text = text.replace("pub(crate) mod ", "mod ");
+            let named: Vec<String> = text
+                .split("#[cfg(test)]\nmod ")
+                .skip(1)
+                .filter_map(|rest| Some(rest.split_once(';')?.0.to_owned()))
+                .collect();
             let own = if path.ends_with("mod.rs") || path.ends_with("lib.rs") {
                 path.parent().unwrap().to_owned()
             } else {
                 path.with_extension("")
             };
-            named.map(move |(name, _)| own.join(format!("{name}.rs"))).collect::<Vec<_>>()
+            named.into_iter().map(move |name| own.join(format!("{name}.rs")))
         })
         .collect();
     all.into_iter().filter(|(path, _)| !of_tests.contains(path)).collect()

@@ -129,7 +129,7 @@ fn vehicle(bay: &BayRecord, frame: &Frame, language: Language) -> Markup {
     let (a, b) = (frame.at(-560.0, 880.0), frame.at(nose, -880.0));
     html! {
         rect.body x=(n(a[0])) y=(n(a[1])) width=(n(b[0] - a[0])) height=(n(b[1] - a[1])) rx="26" {}
-        text.halo x=(n(a[0] + 14.0)) y=(n(f64::midpoint(a[1], b[1]))) { (say!(language, "plan-vehicle")) }
+        text.halo x=(n(a[0] + 14.0)) y=(n(f64::midpoint(a[1], b[1]))) { (say!(language, "plan-vehicle", heading = "right")) }
     }
 }
 

@@ -3,13 +3,13 @@
 
 pub mod audit;
 mod due;
-#[cfg(test)]
-pub(crate) mod measured;
 mod redact;
 mod remeasure;
 mod seal;
 mod sealed_report;
 mod signed;
+#[cfg(test)]
+pub(crate) mod tests;
 
 use crate::words::{Phrase, phrase};
 

@@ -12,7 +12,7 @@ use rand::{RngExt, SeedableRng};
 use rayon::prelude::*;
 
 use super::{Factor, Options, trends};
-use crate::custody::measured::{sizes, told};
+use crate::custody::tests::{sizes, told};
 
 const CHECKS: [(&str, &str, f64, f64); 6] = [
     ("distance", "mm", 1500.0, 10.0),

@@ -163,6 +163,7 @@ fn copy_all(from: &Path, to: &Path) {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn the_stand_of_another_photo_pasted_in_and_saved_finely() {
     let how = Paste { feather_px: 12.0, noise: 1.0 };
     let record = attacked(&sample("good"), &sample("wrong"), Vector2::new(0.4, 0.3), how, 97);

@@ -78,6 +78,7 @@ fn one_photo_given_as_two() {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn one_photo_cropped_and_saved_again_as_two() {
     let record = attacked("good", |job| {
         let again = enlarged(&picture(&photo(job, "a.jpg")), 1.05);
@@ -105,6 +106,7 @@ fn a_photo_of_another_attempt_beside_a_new_one() {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_photo_enlarged_to_bring_the_stand_nearer() {
     stopped(&attacked("good", |job| changed(job, "b.jpg", |p| enlarged(&p, 1.1))), "photo-zoomed");
 }
@@ -140,6 +142,7 @@ fn a_stand_pasted_elsewhere_in_one_photo() {
 
 /// Moved alike in both, it is where no stand of this size could be.
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_stand_pasted_elsewhere_in_both_photos() {
     let record = attacked("good", |job| {
         paste_stand(job, "a.jpg", 10);
@@ -195,6 +198,7 @@ fn an_edited_photo_without_marks() {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn photos_without_any_record() {
     unseen(&attacked("good", |job| {
         for name in ["a.jpg", "b.jpg"] {
@@ -206,6 +210,7 @@ fn photos_without_any_record() {
 
 /// The renderer's photos carry a camera's record; the mark is put in by what the program writes.
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_bay_that_another_program_invented() {
     let job = tempfile::tempdir().unwrap();
     crate::staged::scene(0.4).stage(job.path(), &mut |_| ()).unwrap();

@@ -36,6 +36,7 @@ fn meanwhile<T>(mut does: impl FnMut(u32) + Send, deed: impl FnOnce() -> T) -> T
 
 /// What is sealed is what was measured: a photo that changes in between is an error or the one that was read.
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_photo_that_changes_is_never_sealed_with_another_ones_result() {
     let room = tempfile::tempdir().unwrap();
     let job = a_job(&room.path().join("job"));

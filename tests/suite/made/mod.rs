@@ -49,6 +49,7 @@ fn of(bytes: &[u8]) -> Photo {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn rendered_photos_say_so_and_given_for_real_ones_they_are_named() {
     let (plain, marked) = (tempfile::tempdir().unwrap(), tempfile::tempdir().unwrap());
     let scene = staged::scene(0.4);

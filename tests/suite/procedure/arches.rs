@@ -54,6 +54,7 @@ fn a_body_that_hangs_low_in_front_is_outside_there_and_points_down() {
 
 /// Without marks the job's readings decide, as the sheet's words say.
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_kit_without_marks_leaves_the_arches_to_readings() {
     let mut scene = marked(WANTED);
     let without = Models::embedded().open(&[Kind::Kit], "bay-a4").unwrap().text().unwrap().to_owned();

@@ -12,7 +12,7 @@ use super::across::Jobs;
 use super::judged::{Judged, Outcome};
 use super::ledger::Ledger;
 use super::lines::{LineFile, text_of};
-use crate::custody::measured::{sizes, told};
+use crate::custody::tests::{sizes, told};
 use crate::record::JobRecord;
 
 const KITS: u64 = 40;

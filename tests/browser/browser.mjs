@@ -70,7 +70,9 @@ function jumps() {
   const shown = (e) => e.checkVisibility({ visibilityProperty: true, contentVisibilityAuto: true }) && e.getBoundingClientRect().width > 1;
   const sticks = (e) => { for (let at = e; at; at = at.parentElement) if (/fixed|sticky/.test(getComputedStyle(at).position)) return true; return false; };
   const named = (e) => `${e.tagName} "${e.textContent.trim().slice(0, 40)}"`;
-  const backwards = (all) => all.filter((e, i) => i > 0 && e.getBoundingClientRect().bottom < all[i - 1].getBoundingClientRect().top - 1).map(named);
+  // What stands higher because a column of its own begins there is read in turn.
+  const before = (r, last) => r.bottom < last.top - 1 && r.left < last.right;
+  const backwards = (all) => all.filter((e, i) => i > 0 && before(e.getBoundingClientRect(), all[i - 1].getBoundingClientRect())).map(named);
   const listed = (what) => [...document.querySelectorAll(what)].filter((e) => shown(e) && !sticks(e) && !e.closest("svg"));
   return [...backwards(listed("h1, h2, h3, h4")), ...backwards(listed("a[href], button, input, select, textarea, summary, [tabindex]"))];
 }

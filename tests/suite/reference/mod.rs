@@ -12,6 +12,7 @@ mod camera;
 mod engines;
 mod harness;
 mod lens;
+mod log_server;
 mod pades;
 mod pdf;
 mod photo;

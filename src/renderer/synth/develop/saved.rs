@@ -79,7 +79,7 @@ mod tests {
         let farthest = picture.rgb.iter().zip(&fine.rgb).map(|(a, b)| a[0].abs_diff(b[0])).max();
         assert!(farthest <= Some(2), "{farthest:?}");
         let flat = Picture { width: 8, height: 8, rgb: vec![[77; 3]; 64] };
-        // 8 * (77 - 128) = -408 is rounded to a multiple of 16: -416 is -52, which is 76.
-        assert_eq!(saved(flat, 50).rgb, vec![[76; 3]; 64]);
+        // 8 * (77 - 128) = -408 is rounded to a multiple of 20: -400 is -50, which is 78.
+        assert_eq!(saved(flat, 40).rgb, vec![[78; 3]; 64]);
     }
 }

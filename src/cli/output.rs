@@ -5,6 +5,7 @@ use std::path::Path;
 use std::sync::OnceLock;
 
 use crate::folder::{move_durably, write_durably};
+use crate::photo::is_picture;
 use crate::words::{Language, Wish, say};
 
 /// Where JSON goes.
@@ -40,8 +41,7 @@ pub(super) fn write_json(target: &JsonTarget, json: &impl serde::Serialize) -> R
 fn is_photo(path: &Path) -> bool {
     let mut head = Vec::with_capacity(12);
     let read = std::fs::File::open(path).and_then(|file| file.take(12).read_to_end(&mut head));
-    read.is_ok()
-        && (head.starts_with(&[0xff, 0xd8, 0xff]) || head.starts_with(b"\x89PNG") || head.get(4..8) == Some(b"ftyp"))
+    read.is_ok() && is_picture(&head)
 }
 
 /// Writes a file so that it is either whole or as it was. Its folder is made:

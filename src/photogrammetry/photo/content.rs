@@ -49,6 +49,11 @@ pub(super) fn recognise(bytes: &[u8]) -> Result<Kind, Foreign> {
     Err(foreign(bytes))
 }
 
+/// Whether the first bytes of a file, twelve at least, are those of a photo, also of a kind that this build does not decode.
+pub fn is_picture(head: &[u8]) -> bool {
+    recognise(head).is_ok() || iso_media(head).is_some()
+}
+
 fn foreign(bytes: &[u8]) -> Foreign {
     let (what, remedy) = if let Some(found) = iso_media(bytes) {
         found

@@ -33,7 +33,7 @@ mod steps;
 mod traces;
 
 pub use clearness::Clearness;
-pub use content::Kind;
+pub use content::{Kind, is_picture};
 pub use error::Error;
 pub use exif::Exif;
 pub use exif_reader::private_values;

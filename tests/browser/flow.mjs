@@ -5,6 +5,7 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFil
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Looker, Server, assert, kept, openBrowser, run, sayRendered, scripted, verdict } from "./browser.mjs";
+import { aloud } from "./aloud.mjs";
 import { languages } from "./languages.mjs";
 import { live } from "./live.mjs";
 
@@ -283,6 +284,7 @@ async function whole(profile) {
     await server.stop("SIGINT").catch(() => {});
   }
 }
+if (step === "--aloud") process.exit(await aloud(program, work, shots) ? 0 : 1);
 if (step === "--languages") process.exit(await languages(program, work, shots) ? 0 : 1);
 // Side by side: most of the time a page is waited for.
 const began = Date.now();

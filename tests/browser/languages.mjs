@@ -19,10 +19,10 @@ const PAGES = [
 
 /// Jobs for the page: no photo yet, a wrong stand, a right one. For the reports also one that asks for more than
 /// photos can prove, one with a single photo, and one with a tape's reading that contradicts them.
-const OF_PAGE = [["empty", "wrong", []], ["outside", "wrong", ["a", "b"]], ["within", "right", ["a", "b"]]];
+export const OF_PAGE = [["empty", "wrong", []], ["outside", "wrong", ["a", "b"]], ["within", "right", ["a", "b"]]];
 const OF_REPORTS = [...OF_PAGE.slice(1), ["not-proven", "right", ["a", "b"]], ["retake", "right", ["a"]], ["reading", "right", ["a", "b", "c"]]];
 
-function jobsOf(work, kinds) {
+export function jobsOf(work, kinds) {
   const jobs = mkdtempSync(join(work, "languages-"));
   for (const [name, staged, photos] of kinds) {
     const to = join(jobs, name);

@@ -10,7 +10,7 @@ use zune_jpeg::{JpegDecoder, errors::DecodeErrors};
 use super::{
     Luma,
     error::{Fault, as_it_came},
-    jpeg_scan,
+    jpeg_progressive, jpeg_scan,
     jpeg_source::Source,
     jpeg_structure::{Structure, structure},
     size::check_size,
@@ -20,7 +20,7 @@ use crate::words::phrase;
 /// Decodes the luma of a JPEG.
 pub(super) fn luma(bytes: &[u8]) -> Result<Luma, Fault> {
     let (structure, route) = examine(bytes)?;
-    if let Some(luma) = (route == Route::Luma).then(|| jpeg_scan::luma(bytes, &structure)).flatten() {
+    if let Some(luma) = (route == Route::Luma).then(|| quick(bytes, &structure)).flatten() {
         return Ok(luma);
     }
     let pixels = match route {
@@ -33,6 +33,12 @@ pub(super) fn luma(bytes: &[u8]) -> Result<Luma, Fault> {
     };
     Luma::new(structure.width, structure.height, pixels)
         .ok_or_else(|| Fault::Damaged(phrase!("doors-fault-size-changed")))
+}
+
+/// The luma of what cameras write; `None` where this takes the decoder for all files.
+fn quick(bytes: &[u8], structure: &Structure) -> Option<Luma> {
+    let decode = if structure.progressive { jpeg_progressive::luma } else { jpeg_scan::luma };
+    decode(bytes, structure)
 }
 
 /// Decodes the colours of a JPEG: width, height, and red, green, blue in turn.
@@ -136,6 +142,17 @@ fn fault(error: DecodeErrors) -> Fault {
     }
 }
 
+/// By the quick decoder and by the one for all files.
+#[cfg(test)]
+pub(super) fn decoded_both_ways(bytes: &[u8]) -> (Option<Luma>, Result<Vec<u8>, Fault>) {
+    match examine(bytes) {
+        Ok((structure, route)) => {
+            (quick(bytes, &structure).filter(|_| route == Route::Luma), samples(bytes, &structure, ColorSpace::Luma))
+        }
+        Err(fault) => (None, Err(fault)),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use jpeg_encoder::SamplingFactor;
@@ -144,6 +161,17 @@ mod tests {
 
     /// A made-up picture of edges, slopes and noise as a file.
     fn file(width: u16, height: u16, quality: u8, sampling: SamplingFactor, restart: Option<u16>) -> Vec<u8> {
+        coded(width, height, quality, sampling, restart, false)
+    }
+
+    fn coded(
+        width: u16,
+        height: u16,
+        quality: u8,
+        sampling: SamplingFactor,
+        restart: Option<u16>,
+        progressive: bool,
+    ) -> Vec<u8> {
         let mut state = u32::from(width) * 7 + u32::from(quality);
         let rgb: Vec<u8> = (0..usize::from(width) * usize::from(height) * 3)
             .map(|i| {
@@ -156,14 +184,10 @@ mod tests {
         let mut bytes = Vec::new();
         let mut encoder = jpeg_encoder::Encoder::new(&mut bytes, quality);
         encoder.set_sampling_factor(sampling);
+        encoder.set_progressive(progressive);
         restart.iter().for_each(|interval| encoder.set_restart_interval(*interval));
         encoder.encode(&rgb, width, height, jpeg_encoder::ColorType::Rgb).unwrap();
         bytes
-    }
-
-    fn by_the_other(bytes: &[u8]) -> Result<Vec<u8>, Fault> {
-        let (structure, _) = examine(bytes)?;
-        samples(bytes, &structure, ColorSpace::Luma)
     }
 
     /// Outside of the project: zune-jpeg decodes the same files.
@@ -173,16 +197,18 @@ mod tests {
         let mut count = 0;
         for (width, height) in [(1, 1), (7, 9), (16, 16), (65, 33), (128, 47), (203, 150)] {
             for (sampling, quality) in [(R_4_2_0, 20), (R_4_2_0, 93), (R_4_2_2, 75), (R_4_4_4, 50), (R_4_4_4, 100)] {
-                for restart in [None, Some(1), Some(5)] {
-                    let bytes = file(width, height, quality, sampling, restart);
-                    let (structure, _) = examine(&bytes).unwrap();
-                    let own = jpeg_scan::luma(&bytes, &structure).unwrap();
-                    assert!(own.pixels() == by_the_other(&bytes).unwrap(), "{width} {height} {sampling:?} {restart:?}");
+                for (restart, progressive) in
+                    [(None, false), (Some(1), false), (Some(5), false), (None, true), (Some(1), true), (Some(5), true)]
+                {
+                    let bytes = coded(width, height, quality, sampling, restart, progressive);
+                    let (own, other) = decoded_both_ways(&bytes);
+                    let what = format!("{width} {height} {sampling:?} {restart:?} {progressive}");
+                    assert!(own.expect(&what).pixels() == other.unwrap(), "{what}");
                     count += 1;
                 }
             }
         }
-        assert_eq!(count, 90);
+        assert_eq!(count, 180);
     }
 
     /// A byte of the picture data is another one: what the quick decoder still takes, the other takes too, and alike.
@@ -194,9 +220,7 @@ mod tests {
             for other in [0x5a, 0xff, 1] {
                 let mut bytes = whole.clone();
                 bytes[at] ^= other;
-                let Ok((structure, _)) = examine(&bytes) else { continue };
-                if let Some(own) = jpeg_scan::luma(&bytes, &structure) {
-                    let others = by_the_other(&bytes).map_err(|_| at);
+                if let (Some(own), others) = decoded_both_ways(&bytes) {
                     assert!(others.is_ok_and(|others| own.pixels() == others), "byte {at}");
                     taken += 1;
                 }

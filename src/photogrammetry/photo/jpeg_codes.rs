@@ -2,8 +2,20 @@
 
 /// Bits that are looked up at once: all codes but rare ones.
 const LOOK: u32 = 10;
-/// A step that ends a block, from wherever it is.
+/// A step that ends a block, from wherever it is. So much more of it ends the following blocks as well, as
+/// [`Step::end_run`] says.
 pub(super) const END: usize = 128;
+
+/// What a table's codes stand for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Kind {
+    /// Differences of means.
+    Dc,
+    /// Runs of zeros with what comes after them.
+    Ac,
+    /// Likewise where several scans make up a block: ends may be those of many blocks (G.1.2.2).
+    AcByScans,
+}
 
 /// What one code and the number behind it say.
 #[derive(Debug, Clone, Copy)]
@@ -11,6 +23,16 @@ pub(super) struct Step {
     /// How far it goes on in the block.
     pub(super) on: usize,
     pub(super) value: i32,
+}
+
+impl Step {
+    /// How many blocks end here in this scan, this one counted; `None` where none does.
+    pub(super) fn end_run(self) -> Option<u32> {
+        let size = self.on.checked_sub(END)? as u32;
+        // A number without a leading one was taken for a negative one.
+        let number = if self.value < 0 { self.value + (1 << size) - 1 } else { self.value };
+        Some((1 << size) + number as u32)
+    }
 }
 
 /// The codes of one table.
@@ -21,22 +43,22 @@ pub(super) struct Codes {
     /// code to its symbol's place.
     ends: [(u32, i32); 16],
     symbols: [u8; 256],
-    is_dc: bool,
+    kind: Kind,
 }
 
 impl Codes {
     /// From the counts of codes by length and their symbols (B.2.4.2); `None` where they are none.
-    pub(super) fn new(counts: &[u8; 16], listed: &[u8], is_dc: bool) -> Option<Self> {
+    pub(super) fn new(counts: &[u8; 16], listed: &[u8], kind: Kind) -> Option<Self> {
         let mut symbols = [0; 256];
         symbols.get_mut(..listed.len())?.copy_from_slice(listed);
-        let mut codes = Codes { table: Box::new([0; 1 << LOOK]), ends: [(0, 0); 16], symbols, is_dc };
+        let mut codes = Codes { table: Box::new([0; 1 << LOOK]), ends: [(0, 0); 16], symbols, kind };
         let (mut code, mut place) = (0u32, 0usize);
         for (length, count) in (1u32..).zip(counts) {
             let first = code;
             for symbol in listed.get(place..place + usize::from(*count))? {
                 if let Some(free) = LOOK.checked_sub(length) {
                     let start = (code << free) as usize;
-                    codes.table.get_mut(start..start + (1 << free))?.fill(packed(*symbol, length, is_dc).unwrap_or(0));
+                    codes.table.get_mut(start..start + (1 << free))?.fill(packed(*symbol, length, kind).unwrap_or(0));
                 }
                 code += 1;
             }
@@ -50,7 +72,7 @@ impl Codes {
         (place == listed.len()).then_some(codes)
     }
 
-    /// The next step, from at least 27 bits; `None` where no code stands there.
+    /// The next step, from at least 30 bits; `None` where no code stands there.
     #[inline(always)]
     pub(super) fn next(&self, bits: &mut Bits<'_>) -> Option<Step> {
         let mut entry = self.table[(bits.next >> (64 - LOOK)) as usize];
@@ -75,19 +97,20 @@ impl Codes {
         let sixteen = (next >> 48) as u32;
         let (length, (_, shift)) = (1u32..).zip(self.ends).find(|(_, (end, _))| sixteen < *end)?;
         let place = (sixteen >> (16 - length)).checked_add_signed(shift)?;
-        packed(*self.symbols.get(place as usize)?, length, self.is_dc)
+        packed(*self.symbols.get(place as usize)?, length, self.kind)
     }
 }
 
 /// What a code stands for (F.1.2.1, F.1.2.2): bits of it with its number, bits of the number, and the step, a byte each;
 /// `None` for what no encoder writes.
-fn packed(symbol: u8, length: u32, is_dc: bool) -> Option<u32> {
+fn packed(symbol: u8, length: u32, kind: Kind) -> Option<u32> {
     let (run, size) = (u32::from(symbol >> 4), u32::from(symbol & 15));
-    let on = match (run, size) {
-        (0, 0..=11) if is_dc => 0,
-        (0, 0) if !is_dc => END as u32,
-        (15, 0) if !is_dc => 16,
-        (_, 1..=10) if !is_dc => run + 1,
+    let (on, size) = match (kind, run, size) {
+        (Kind::Dc, 0, 0..=11) => (0, size),
+        (Kind::Ac | Kind::AcByScans, 15, 0) => (16, 0),
+        (Kind::Ac, 0, 0) => (END as u32, 0),
+        (Kind::AcByScans, _, 0) => (END as u32 + run, run),
+        (Kind::Ac | Kind::AcByScans, _, 1..=10) => (run + 1, size),
         _ => return None,
     };
     Some((length + size) | size << 8 | on << 16)
@@ -162,6 +185,17 @@ impl<'a> Bits<'a> {
         self.count = self.count.wrapping_sub(count);
     }
 
+    /// One bit alone.
+    #[inline(always)]
+    pub(super) fn bit(&mut self) -> bool {
+        if self.count == 0 {
+            self.fill();
+        }
+        let bit = self.next >> 63 != 0;
+        self.take(1);
+        bit
+    }
+
     /// Whether all of the run was taken, but for what fills up its last byte, and nothing more.
     pub(super) fn is_used_up(&self) -> bool {
         self.at == self.bytes.len() && (self.beyond..self.beyond + 8).contains(&self.count)
@@ -175,7 +209,7 @@ mod tests {
     /// The table of luminance DC differences, T.81 table K.3.
     fn luminance_dc() -> Codes {
         let counts = [0, 1, 5, 1, 1, 1, 1, 1, 1, 0, 0, 0, 0, 0, 0, 0];
-        Codes::new(&counts, &[0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11], true).unwrap()
+        Codes::new(&counts, &[0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11], Kind::Dc).unwrap()
     }
 
     #[test]
@@ -200,13 +234,29 @@ mod tests {
         assert!(codes.next(&mut ones).is_none());
     }
 
+    /// T.81 table G.1: an end of so many blocks, of which all but the leading one are written behind the code.
+    #[test]
+    fn ends_of_many_blocks_are_read() {
+        let mut counts = [0; 16];
+        counts[1] = 3;
+        let codes = Codes::new(&counts, &[0x00, 0x20, 0xe0], Kind::AcByScans).unwrap();
+        // 00; 01 then 00, 01, 10, 11; 10 then fourteen ones.
+        let mut bits = Bits::new(&[0b0001_0001, 0b0101_1001, 0b1110_1111, 0b1111_1111, 0, 0b1110_0000]);
+        let mut ends = || {
+            bits.fill();
+            codes.next(&mut bits).unwrap().end_run()
+        };
+        let all: Vec<_> = (0..6).map(|_| ends().unwrap()).collect();
+        assert_eq!(all, [1, 4, 5, 6, 7, (1 << 15) - 1]);
+    }
+
     #[test]
     fn tables_that_are_none_are_refused() {
         let mut counts = [0; 16];
         counts[0] = 3;
-        assert!(Codes::new(&counts, &[0, 1, 2], true).is_none());
+        assert!(Codes::new(&counts, &[0, 1, 2], Kind::Dc).is_none());
         counts[0] = 1;
-        assert!(Codes::new(&counts, &[], true).is_none() && Codes::new(&counts, &[0, 1], true).is_none());
+        assert!(Codes::new(&counts, &[], Kind::Dc).is_none() && Codes::new(&counts, &[0, 1], Kind::Dc).is_none());
     }
 
     #[test]

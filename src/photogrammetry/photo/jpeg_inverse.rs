@@ -42,6 +42,21 @@ pub(super) fn pixels(blocks: &mut Coefficients, rows: &mut [[u64; BLOCKS]; 8]) {
     }
 }
 
+/// Writes eight blocks to their place in rows of the picture, as far as they lie within it.
+pub(super) fn put(group: &mut Coefficients, part: &mut [u8], width: usize, start: usize) {
+    let mut rows = [[0; BLOCKS]; 8];
+    pixels(group, &mut rows);
+    for (line, words) in part.chunks_exact_mut(width).zip(&rows) {
+        let (whole, rest) = line[start.min(width)..].as_chunks_mut::<8>();
+        for (place, word) in whole.iter_mut().zip(words) {
+            *place = word.to_le_bytes();
+        }
+        if let Some(word) = words.get(whole.len()) {
+            rest.copy_from_slice(&word.to_le_bytes()[..rest.len()]);
+        }
+    }
+}
+
 /// One dimension, in place.
 #[allow(clippy::needless_range_loop, reason = "a lane of all eight lines at once: this becomes vector instructions")]
 #[inline(always)]

@@ -5,112 +5,36 @@
 
 use super::Luma;
 use super::jpeg_codes::{Bits, Codes, END};
-use super::jpeg_inverse::{BLOCKS, Coefficients, pixels};
+use super::jpeg_inverse::{BLOCKS, Coefficients, put};
 use super::jpeg_structure::Structure;
-
-/// From a coefficient's place in the file to that in the block (T.81 figure A.6).
-const ZIGZAG: [u8; 64] = [
-    0, 1, 8, 16, 9, 2, 3, 10, 17, 24, 32, 25, 18, 11, 4, 5, 12, 19, 26, 33, 40, 48, 41, 34, 27, 20, 13, 6, 7, 14, 21,
-    28, 35, 42, 49, 56, 57, 50, 43, 36, 29, 22, 15, 23, 30, 37, 44, 51, 58, 59, 52, 45, 38, 31, 39, 46, 53, 60, 61, 54,
-    47, 55, 62, 63,
-];
-
-/// Tables as the segments before the picture data define them, by their number.
-#[derive(Default)]
-struct Tables {
-    /// In the file's order.
-    quantizers: [Option<[i32; 64]>; 4],
-    dc: [Option<Codes>; 4],
-    ac: [Option<Codes>; 4],
-    restart_interval: usize,
-    /// Numbers of the frame's tables of quantizers.
-    quantizer_of: Vec<usize>,
-    /// The header of the scan.
-    scan: Vec<u8>,
-}
+use super::jpeg_tables::{Tables, ZIGZAG, luma_stands_alone};
 
 /// Decodes what this decoder is for.
 pub(super) fn luma(bytes: &[u8], structure: &Structure) -> Option<Luma> {
     let components = &structure.components;
-    let usual = match components.as_slice() {
-        [one] => one.sampling == [1, 1],
-        [luma, rest @ ..] => {
-            matches!(luma.sampling, [1, 1] | [2, 1] | [2, 2]) && rest.iter().all(|c| c.sampling == [1, 1])
-        }
-        [] => false,
-    };
-    if !usual || structure.progressive || structure.scans != 1 || components.len() > 3 {
+    if !luma_stands_alone(components) || structure.progressive || structure.scans != 1 {
         return None;
     }
-    let tables = tables(bytes)?;
+    let mut tables = Tables::default();
+    tables.next_scan(bytes, 2)?;
     let [count, listed @ .., 0, 63, 0] = tables.scan.as_slice() else { return None };
     let (listed, []) = listed.as_chunks::<2>() else { return None };
     if usize::from(*count) != components.len() || !listed.iter().map(|c| c[0]).eq(components.iter().map(|c| c.id)) {
         return None;
     }
     let codes = |[_, number]: &[u8; 2]| {
-        Some((tables.dc.get(usize::from(number >> 4))?.as_ref()?, tables.ac.get(usize::from(number & 15))?.as_ref()?))
+        Some((
+            tables.dc.get(usize::from(number >> 4))?.as_deref()?,
+            tables.ac.get(usize::from(number & 15))?.as_deref()?,
+        ))
     };
     let scan = Scan {
-        quantizer: tables.quantizers.get(*tables.quantizer_of.first()?)?.as_ref()?,
+        quantizer: tables.luma_quantizer()?,
         luma: codes(listed.first()?)?,
         rest: listed[1..].iter().map(codes).collect::<Option<_>>()?,
         sampling: components.first()?.sampling.map(usize::from),
     };
     scan.decode(bytes, structure, tables.restart_interval)
-}
-
-/// Walks the segments before the picture data.
-fn tables(bytes: &[u8]) -> Option<Tables> {
-    let mut tables = Tables::default();
-    let mut at = 2;
-    loop {
-        let &[0xff, marker, high, low] = bytes.get(at..at + 4)? else { return None };
-        let end = at + 2 + usize::from(u16::from_be_bytes([high, low]));
-        let segment = bytes.get(at + 4..end)?;
-        match marker {
-            0xdb => quantizers(&mut tables, segment)?,
-            0xc4 => codes(&mut tables, segment)?,
-            0xc0 | 0xc1 => {
-                tables.quantizer_of = segment.get(6..)?.chunks_exact(3).map(|c| usize::from(c[2])).collect();
-            }
-            0xdd => tables.restart_interval = usize::from(u16::from_be_bytes(*segment.first_chunk()?)),
-            0xda => {
-                tables.scan = segment.to_vec();
-                return Some(tables);
-            }
-            0xc2..=0xcf => return None,
-            _ => {}
-        }
-        at = end;
-    }
-}
-
-/// B.2.4.1, tables of eight bits.
-fn quantizers(tables: &mut Tables, mut segment: &[u8]) -> Option<()> {
-    while let [number, rest @ ..] = segment {
-        let table: &[u8; 64] = rest.first_chunk()?;
-        *tables.quantizers.get_mut(usize::from(*number))? = Some(table.map(i32::from));
-        segment = &rest[64..];
-    }
-    Some(())
-}
-
-/// B.2.4.2.
-fn codes(tables: &mut Tables, mut segment: &[u8]) -> Option<()> {
-    while let [head, rest @ ..] = segment {
-        let (counts, rest) = rest.split_first_chunk::<16>()?;
-        let count = counts.iter().map(|n| usize::from(*n)).sum();
-        let (symbols, rest) = rest.split_at_checked(count)?;
-        let kind = match head >> 4 {
-            0 => &mut tables.dc,
-            1 => &mut tables.ac,
-            _ => return None,
-        };
-        *kind.get_mut(usize::from(head & 15))? = Some(Codes::new(counts, symbols, head >> 4 == 0)?);
-        segment = rest;
-    }
-    Some(())
 }
 
 /// All that the picture data are read with.
@@ -199,21 +123,6 @@ fn walk(place: &mut Bits<'_>, (dc, ac): (&Codes, &Codes), mut show: impl FnMut(u
                 *place = bits;
                 return (k == 63 || k >= END).then_some(first);
             }
-        }
-    }
-}
-
-/// Writes eight blocks to their place in rows of the picture, as far as they lie within it.
-fn put(group: &mut Coefficients, part: &mut [u8], width: usize, start: usize) {
-    let mut rows = [[0; BLOCKS]; 8];
-    pixels(group, &mut rows);
-    for (line, words) in part.chunks_exact_mut(width).zip(&rows) {
-        let (whole, rest) = line[start.min(width)..].as_chunks_mut::<8>();
-        for (place, word) in whole.iter_mut().zip(words) {
-            *place = word.to_le_bytes();
-        }
-        if let Some(word) = words.get(whole.len()) {
-            rest.copy_from_slice(&word.to_le_bytes()[..rest.len()]);
         }
     }
 }

@@ -1,4 +1,4 @@
-//! Decoded photos against OpenCV's grey reading, and the time of both.
+//! Decoded photos, as they are and written anew as progressive files, against OpenCV's grey reading, and the time of both.
 
 use std::{fs, path::PathBuf, time::Instant};
 
@@ -35,7 +35,9 @@ fn grey_levels_and_time_compare_with_opencv_s() {
     let folder = tempfile::tempdir().unwrap();
     let input = json!({ "photos": photos, "out": folder.path(), "runs": RUNS });
     let Some(answer) = answer("photo.py", &["cv2"], &input) else { return };
-    for (index, path) in photos.iter().enumerate() {
+    let progressive = (0..photos.len()).map(|index| folder.path().join(format!("{index}.jpg")));
+    for (index, path) in photos.iter().cloned().chain(progressive).enumerate() {
+        let path = path.as_path();
         let mut fastest = f64::INFINITY;
         for _ in 0..RUNS {
             let start = Instant::now();

@@ -55,13 +55,20 @@ impl Build<'_> {
             "svg" => self.drawing(node, parent),
             "div" if has_class(node, "verdict") => self.verdict(node, parent),
             "div" if has_class(node, "loupes") => self.side_by_side(node, parent),
-            "figure" | "details" => {
+            "figure" => {
                 let from = self.items.len();
                 if has_class(node, "photo") {
                     self.photo(node, parent)
                 } else {
                     self.blocks(node, parent)
                 }
+                self.keep_together(from, 3.0);
+                // A picture is read with the line above and below it, as a heading is with its text.
+                self.items[from..].iter_mut().for_each(|item| item.with_next |= item.kept);
+            }
+            "details" => {
+                let from = self.items.len();
+                self.blocks(node, parent);
                 self.keep_together(from, 3.0);
             }
             _ => self.blocks(node, parent),

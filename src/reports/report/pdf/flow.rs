@@ -71,7 +71,12 @@ impl Item {
 pub(super) fn flow(items: Vec<Item>) -> Pages {
     let mut flow = Flow { pages: Pages { pages: vec![Vec::new()], bookmarks: Vec::new() }, y: TOP_MM };
     let needs: Vec<Need> = (0..items.len()).map(|i| need(&items[i..])).collect();
+    let mut joined = false;
     for (item, needs) in items.into_iter().zip(needs) {
+        // Where things that are kept together begin, it is decided once: what could not stay
+        // together there goes on as the page fills, or a heading would stay behind alone.
+        let needs = Need { kept: needs.kept.filter(|_| !joined), ..needs };
+        joined = item.with_next || item.kept;
         flow.place(item, needs);
     }
     flow.pages
@@ -253,6 +258,16 @@ mod tests {
         let pair = |before: f64| vec![item("a", before), Item { kept: true, ..item("b", 70.0) }, item("c", 70.0)];
         assert_eq!(texts(pair(150.0)), [vec!["a"], vec!["b", "c"]]);
         assert_eq!(texts(pair(120.0)), [vec!["a", "b"], vec!["c"]]);
+    }
+
+    /// The heading found more than half a page: its rows begin there too.
+    #[test]
+    fn what_is_kept_together_leaves_no_heading_behind() {
+        let row = |name: &str| Item { kept: true, ..item(name, 30.0) };
+        let heading = |name: &str, height: f64| Item { with_next: true, kept: true, ..item(name, height) };
+        let rows = ["b", "c", "d", "e", "f"].map(row);
+        let items = [vec![item("a", 130.0), heading("heading", 8.0), heading("head", 6.0)], rows.to_vec()].concat();
+        assert_eq!(texts(items), [vec!["a", "heading", "head", "b", "c", "d"], vec!["e", "f"]]);
     }
 
     /// A row that is longer than a page goes on, below the table's head.

@@ -63,8 +63,10 @@ impl Build<'_> {
                     self.blocks(node, parent)
                 }
                 self.keep_together(from, 3.0);
-                // A picture is read with the line above and below it, as a heading is with its text.
-                self.items[from..].iter_mut().for_each(|item| item.with_next |= item.kept);
+                // The last picture is read with the line below it, as a heading is with its text.
+                if let [.., last, _] = &mut self.items[from..] {
+                    last.with_next = true;
+                }
             }
             "details" => {
                 let from = self.items.len();
@@ -121,6 +123,10 @@ impl Build<'_> {
         if has_class(node, "keep") {
             self.keep_together(from, 0.0);
         }
+        // What stands between a heading and its first table or drawing is of no use alone.
+        if let [heading, words, _, ..] = &mut self.items[from..] {
+            words.with_next |= heading.with_next;
+        }
         if let Some(first) = self.items.get_mut(from) {
             first.gap = 7.5;
             first.rule_above = Some((colour("ink"), 0.4));
@@ -152,6 +158,11 @@ impl Build<'_> {
         let column = self.text_of_node(node, element, style, Area::PAGE, 0.0);
         let lead = has_class(node, "lede") || has_class(node, "key") && has_class(node, "first");
         let with_next = lead || node.tag_name().name() == "summary";
+        // The last words of a document don't get a page to themselves, nor a table's signs without a row of it.
+        let closing = node.tag_name().name() == "footer" || has_class(node, "key") && !has_class(node, "first");
+        if let Some(before) = self.items.last_mut().filter(|_| closing) {
+            before.with_next = true;
+        }
         self.items.push(Item { gap: GAP_MM, columns: vec![column], with_next, ..Item::default() });
     }
 

@@ -11,6 +11,9 @@ use super::page::{BOTTOM_MM, Bookmark, Draw, LEFT_MM, Mark, Pages, TOP_MM, WIDTH
 /// More of a page than this is not left empty to keep things together, mm.
 const MOST_EMPTY_MM: f64 = 110.0;
 
+/// Gaps may shrink to this part of themselves to keep a leaf on one page.
+const LEAST_GAPS: f64 = 0.4;
+
 /// The smallest thing that no page's end parts: a line of text, a drawing.
 #[derive(Clone)]
 pub(super) struct Atom {
@@ -68,7 +71,8 @@ impl Item {
 }
 
 /// Places items one after the other.
-pub(super) fn flow(items: Vec<Item>) -> Pages {
+pub(super) fn flow(mut items: Vec<Item>) -> Pages {
+    items.chunk_by_mut(|_, next| !next.new_page).for_each(tighten);
     let mut flow = Flow { pages: Pages { pages: vec![Vec::new()], bookmarks: Vec::new() }, y: TOP_MM };
     let needs: Vec<Need> = (0..items.len()).map(|i| need(&items[i..])).collect();
     let mut joined = false;
@@ -80,6 +84,19 @@ pub(super) fn flow(items: Vec<Item>) -> Pages {
         flow.place(item, needs);
     }
     flow.pages
+}
+
+/// What overflows a page of its own by little is set closer, and stays one page.
+fn tighten(leaf: &mut [Item]) {
+    if !leaf.first().is_some_and(|first| first.new_page) {
+        return;
+    }
+    let gaps: f64 = leaf.iter().skip(1).map(|item| item.gap).sum();
+    let heights: f64 = leaf.iter().map(Item::height).sum();
+    let room = BOTTOM_MM - TOP_MM - 0.1 - heights;
+    if gaps > room && room >= LEAST_GAPS * gaps {
+        leaf.iter_mut().for_each(|item| item.gap *= room / gaps);
+    }
 }
 
 /// What an item needs with those that stand with it, mm.
@@ -268,6 +285,17 @@ mod tests {
         let rows = ["b", "c", "d", "e", "f"].map(row);
         let items = [vec![item("a", 130.0), heading("heading", 8.0), heading("head", 6.0)], rows.to_vec()].concat();
         assert_eq!(texts(items), [vec!["a", "heading", "head", "b", "c", "d"], vec!["e", "f"]]);
+    }
+
+    /// Twelve items with their gaps are a little too much for the page that they begin, twenty far too much.
+    #[test]
+    fn a_leaf_that_overflows_by_little_is_set_closer() {
+        let leaf = |count: usize| {
+            let one = |i: usize| Item { gap: 4.0, new_page: i == 0, ..item("x", 17.0) };
+            texts([vec![item("a", 10.0)], (0..count).map(one).collect()].concat())
+        };
+        assert_eq!(leaf(12).iter().map(Vec::len).collect::<Vec<_>>(), [1, 12]);
+        assert_eq!(leaf(20).len(), 3);
     }
 
     /// A row that is longer than a page goes on, below the table's head.

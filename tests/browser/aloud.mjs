@@ -45,18 +45,24 @@ class Reader {
     const lines = readFileSync(this.heard, "utf8").split("\n");
     return lines.map((l) => l.match(/SPEECH OUTPUT: '(.*)'/)?.[1]).filter((l) => l !== undefined);
   }
-  /// All that it says of the page in front, from its first line.
-  async all() {
-    const key = (...names) => spawnSync("xdotool", ["key", ...names]);
-    key("ctrl+Home");
-    await wait(2000);
-    const from = this.said().length;
-    key("KP_Add");
-    for (let last = -1, now = from, still = 0; still < 6; last = now) {
+  /// Until it has said nothing for a while.
+  async silence() {
+    for (let last = -1, now = this.said().length, still = 0; still < 6; last = now) {
       await wait(1000);
       now = this.said().length;
       still = now === last ? still + 1 : 0;
     }
+  }
+  /// All that it says of the page in front, from its first line.
+  async all() {
+    const key = (name) => spawnSync("xdotool", ["key", name]);
+    // It may begin by itself when a page opens: that is not stopped halfway.
+    await this.silence();
+    key("ctrl+Home");
+    await this.silence();
+    const from = this.said().length;
+    key("KP_Add");
+    await this.silence();
     return this.said().slice(from);
   }
   end() {
@@ -69,7 +75,8 @@ function wanted() {
   const folded = (e) => e.closest("details:not([open])") && !e.closest("summary");
   const shown = (e) => e.checkVisibility({ visibilityProperty: true }) && !folded(e) && !e.closest("[aria-hidden=true]");
   const all = document.querySelectorAll("main h1, main h2, main h3, header h1, table.checks :is(th, td), .todo li, [data-verdict] h2");
-  return [...all].filter(shown).map((e) => e.innerText.trim().split("\n")[0].trim()).filter((t) => t);
+  // A drawing's words are read as its name.
+  return [...all].filter((e) => shown(e) && !e.querySelector("svg:not([aria-hidden=true])")).map((e) => e.innerText.trim().split("\n")[0].trim()).filter((t) => t);
 }
 
 const plain = (text) => text.normalize("NFKC").replace(/\\'/g, "'").replace(/\s+/g, " ").toLowerCase();
@@ -81,7 +88,7 @@ function compare(what, said, words) {
   let at = 0;
   for (const word of words) {
     const found = heard.indexOf(letters(word), at);
-    assert(found >= 0, `${what}: "${word}" is not heard${heard.includes(letters(word)) ? " in its turn" : ""}`);
+    assert(found >= 0, `${what}: "${word}", wanted as one of ${JSON.stringify(words)}, is not heard${heard.includes(letters(word)) ? " in its turn" : ""}`);
     at = found;
   }
   assert(words.length >= 5, `${what}: only ${words.length} things to hear`);

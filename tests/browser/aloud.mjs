@@ -92,6 +92,9 @@ function compare(what, said, words) {
     at = found;
   }
   assert(words.length >= 5, `${what}: only ${words.length} things to hear`);
+  // Where eyes see columns, words must not run into each other.
+  const glued = said.filter((s) => /\p{Ll}\d|\d\p{Lu}\p{Ll}|\p{Ll}\p{Lu}\p{Ll}/u.test(s.replace(/\S*[._/-]\S*|[0-9a-f]{16,}/g, "")));
+  assert(glued.length === 0, `${what}: words without a space: ${glued.join(" | ")}`);
   // A picture has a name, or it is decoration and not read: its name comes just before.
   const nameless = said.filter((s, i) => /^(image|graphic)$/.test(s) && !/\p{L}{3}/u.test(said[i - 1] ?? ""));
   assert(nameless.length === 0, `${what}: ${nameless.length} pictures without a name`);

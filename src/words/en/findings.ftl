@@ -204,7 +204,7 @@ findings-card-not-seen = No photo shows the whole card of this job (ids { $ids }
 findings-card-of-another-job = { $photo } shows the card of another job (ids { $others }; this job's are { $own }). Leave that photo out, or take it again with this job's card.
 findings-other-kit = Markers { $ids } are on no holder of kit { $kit }, but stand in the photos (most of them in { $photo }). Another kit or a board is in view, or the job names the wrong kit.
 findings-prerequisite-not-met = Not met: { $text }. Put it right, then take the photos again.
-findings-not-answered = Not answered: { $texts }. Answer in the job's [prerequisites].
+findings-not-answered = Not answered: { $texts }. Answer under “Prepare”, or in the job file’s [prerequisites].
 findings-not-checked = The set-up sheet neither checks nor waives: { $quantities }.
 
 findings-far-off = { $quantity }: { $off } off. It fits to { $rest } with this mistake: { $mistake }. Check it on the sheet and at the vehicle; nothing was corrected for it.

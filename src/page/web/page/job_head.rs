@@ -38,7 +38,7 @@ pub(super) fn page(language: Language, view: &View, step: Step, body: &Markup) -
         nav.steps aria-label=(say!(language, "page-steps-of-job")) {
             @for (i, (s, path, name)) in steps.iter().enumerate() {
                 a href=(job_path(&view.name, path)) aria-current=[(*s == step).then_some("page")] {
-                    span.nr { (i + 1) } " " (name)
+                    span.nr { (i + 1) span.gone { ". " } } (name)
                 }
             }
         }

@@ -62,7 +62,7 @@ pub(super) fn senders(language: Language, view: &View, phase: &str) -> Markup {
                 input.gone #{ "take-" (phase) } type="file" accept="image/*" capture="environment" data-photos="";
                 // Where the browser has a camera for pages, its script shows this one.
                 button.camera type="button" data-camera="" hidden { (say!(language, "page-live-photo")) }
-                label.button for={ "choose-" (phase) } { (say!(language, "page-choose-photos")) span.drop { " " (say!(language, "page-drop-here")) } }
+                label.button for={ "choose-" (phase) } { (say!(language, "page-choose-photos")) span.drop { span.gone { ", " } (say!(language, "page-drop-here")) } }
                 input.gone #{ "choose-" (phase) } type="file" accept="image/*,.heic" multiple data-photos="";
             }
             p.here aria-hidden="true" {}

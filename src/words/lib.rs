@@ -21,6 +21,7 @@ mod macros;
 mod dates;
 mod figure;
 mod files;
+mod held;
 mod language;
 mod lexicon;
 mod phrase;
@@ -28,6 +29,7 @@ mod pseudo;
 mod saying;
 
 pub use figure::Figure;
+pub use held::kept_together;
 pub use language::{Language, Wish};
 pub use phrase::{Phrase, Value};
 

@@ -7,6 +7,7 @@ mod control_chart;
 mod cusum;
 mod distribution;
 mod gauge_study;
+mod lower;
 mod median;
 mod proportion;
 mod stratified;
@@ -18,6 +19,7 @@ pub use control_chart::{IndividualsChart, Limits, individuals_chart, share_limit
 pub use cusum::CusumDesign;
 pub use distribution::{fisher_tail, normal_cdf, normal_quantile, student_cdf, student_quantile};
 pub use gauge_study::{GaugeMethod, GaugeStudy, Reading, gauge_study};
+pub use lower::{Lower, cholesky, column_squares, subtract_square};
 pub use median::median;
 pub use proportion::wilson;
 pub use stratified::{Excess, Stratum, excess};

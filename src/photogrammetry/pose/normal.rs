@@ -4,11 +4,12 @@
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
-use nalgebra::{Cholesky, DMatrix, DVector, Dyn};
+use nalgebra::{DMatrix, DVector, Dyn};
 
 use super::columns::{Columns, NUISANCE, PHOTO};
 use super::residual::Equations;
 use super::state::State;
+use crate::num::{Lower, cholesky};
 
 /// Factorised normal equations `N x = b`, priors included.
 #[derive(Debug, Clone)]
@@ -19,7 +20,7 @@ pub(super) struct Normal {
     coupling: Vec<DMatrix<f64>>,
     /// By photo: right-hand side.
     photo_right: Vec<DVector<f64>>,
-    shared: Option<Cholesky<f64, Dyn>>,
+    shared: Option<Lower>,
     shared_right: DVector<f64>,
     /// Inverse of the shared part's lower factor, made when it is first worth it.
     lower_inverse: OnceLock<DMatrix<f64>>,
@@ -83,7 +84,7 @@ pub(super) fn normal(
         shared_right -= eliminated.tr_mul(&photo_right[b]);
         inverse_blocks.push(inverse);
     }
-    let shared = if columns.shared == 0 { None } else { Some(shared.cholesky()?) };
+    let shared = if columns.shared == 0 { None } else { Some(cholesky(shared)?) };
     Some(Normal { inverse_blocks, coupling, photo_right, shared, shared_right, lower_inverse: OnceLock::new() })
 }
 
@@ -123,8 +124,10 @@ fn damp(block: &mut DMatrix<f64>, damping: f64) {
 impl Normal {
     /// The step: one vector for each photo, one for the shared columns.
     pub(super) fn solve(&self) -> (Vec<DVector<f64>>, DVector<f64>) {
-        let right = DMatrix::from_column_slice(self.shared_right.len(), 1, self.shared_right.as_slice());
-        let shared = DVector::from_column_slice(self.shared_solve(&right).as_slice());
+        let shared = match &self.shared {
+            Some(lower) => lower.solve(self.shared_right.clone()),
+            None => self.shared_right.clone(),
+        };
         let photos = (0..self.coupling.len())
             .map(|b| &self.inverse_blocks[b] * (&self.photo_right[b] - &self.coupling[b] * &shared))
             .collect();
@@ -133,18 +136,18 @@ impl Normal {
 
     /// The inverse's shared part times a matrix.
     pub(super) fn shared_solve(&self, right: &DMatrix<f64>) -> DMatrix<f64> {
-        let Some(cholesky) = &self.shared else { return right.clone() };
+        let Some(lower) = &self.shared else { return right.clone() };
         let wide = WIDE * right.ncols() >= right.nrows();
         if wide || (self.lower_inverse.get().is_some() && right.ncols() > 1) {
             let inverse = self.lower_inverse();
             return inverse.transpose() * (inverse * right);
         }
-        cholesky.solve(right)
+        lower.solve(right.clone())
     }
 
     fn lower_inverse(&self) -> &DMatrix<f64> {
         self.lower_inverse.get_or_init(|| match &self.shared {
-            Some(cholesky) => inverse_of_lower(&cholesky.l()),
+            Some(lower) => lower.inverse(),
             None => DMatrix::zeros(0, 0),
         })
     }
@@ -154,7 +157,7 @@ impl Normal {
         let own = &self.inverse_blocks[block] * photo;
         let reduced = shared - self.coupling[block].transpose() * &own;
         let through = match &self.shared {
-            Some(cholesky) => cholesky.l_dirty().solve_lower_triangular(&reduced).unwrap_or(reduced),
+            Some(lower) => lower.solve_lower(reduced),
             None => reduced,
         };
         photo.tr_mul(&own) + through.tr_mul(&through)
@@ -217,44 +220,5 @@ impl Normal {
             trace += (inverse * (own * &self.coupling[b]).transpose()).norm_squared();
         }
         trace
-    }
-}
-
-/// Lower triangles up to this size are inverted by substitution.
-const SMALL: usize = 24;
-
-/// The inverse of a lower triangle, by halves.
-fn inverse_of_lower(lower: &DMatrix<f64>) -> DMatrix<f64> {
-    let n = lower.nrows();
-    if n <= SMALL {
-        let identity = DMatrix::identity(n, n);
-        // A Cholesky factor's diagonal is positive.
-        return lower.solve_lower_triangular(&identity).unwrap_or(identity);
-    }
-    let (half, rest) = (n / 2, n - n / 2);
-    let first = inverse_of_lower(&lower.view((0, 0), (half, half)).into_owned());
-    let second = inverse_of_lower(&lower.view((half, half), (rest, rest)).into_owned());
-    let mut inverse = DMatrix::zeros(n, n);
-    let below = &second * (lower.view((half, 0), (rest, half)) * &first);
-    inverse.view_mut((0, 0), (half, half)).copy_from(&first);
-    inverse.view_mut((half, half), (rest, rest)).copy_from(&second);
-    inverse.view_mut((half, 0), (rest, half)).copy_from(&-below);
-    inverse
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_lower_triangle_is_inverted_by_halves() {
-        let n = 101;
-        let lower = DMatrix::from_fn(n, n, |r, c| match r.cmp(&c) {
-            std::cmp::Ordering::Less => 0.0,
-            std::cmp::Ordering::Equal => 2.0 + (r as f64).sin(),
-            std::cmp::Ordering::Greater => 0.1 * ((7 * r + 3 * c) as f64).cos(),
-        });
-        let miss = &lower * inverse_of_lower(&lower) - DMatrix::<f64>::identity(n, n);
-        assert!(miss.amax() < 1e-10, "{}", miss.amax());
     }
 }

@@ -128,7 +128,7 @@ impl<'a> Adjustment<'a> {
         for _ in 0..most {
             let normal = self.normal()?;
             let (next, next_cost) = loop {
-                let trial = normal.factor(damping).and_then(|factor| factor.solve()).and_then(|step| {
+                let trial = normal.factor(damping).map(|factor| factor.solve()).and_then(|step| {
                     let next = self.state.moved(&step.shared, &step.photos, &self.spread);
                     let cost = self.cost(&next)?;
                     Some((next, cost))
@@ -214,7 +214,7 @@ impl<'a> Adjustment<'a> {
     fn undamped_step(&mut self) -> Option<Covariance> {
         let normal = self.normal()?;
         let factor = normal.factor(0.0)?;
-        let step = factor.solve()?;
+        let step = factor.solve();
         let next = self.state.moved(&step.shared, &step.photos, &self.spread);
         let (before, after) = (self.cost(&self.state)?, self.cost(&next));
         if after.is_some_and(|after| after <= before * (1.0 + 1e-9)) {

@@ -4,10 +4,10 @@
 
 use nalgebra::{DMatrix, DVector, SMatrix, SVector};
 
-use super::blocks::{self, Lower, cholesky, subtract_square};
 use super::equations::Rows;
 use super::state::{FOCAL, PHOTO};
 use super::target::OWN;
+use crate::num::{Lower, cholesky, column_squares, subtract_square};
 
 /// The equations of all photos.
 #[derive(Debug, Clone)]
@@ -169,21 +169,17 @@ pub(super) struct Factor<'a> {
 
 impl Factor<'_> {
     /// The step that solves the equations.
-    pub(super) fn solve(&self) -> Option<Step> {
+    pub(super) fn solve(&self) -> Step {
         let parts = || self.normal.photos.iter().zip(&self.photos).enumerate();
         let mut whitened = DVector::zeros(self.eliminated.ncols());
         for (j, (block, inverse)) in parts() {
             whitened.rows_mut(PHOTO * j, PHOTO).copy_from(&(inverse * block.right));
         }
-        let mut shared = &self.normal.right - &self.eliminated * &whitened;
-        let lower = &self.shared.factor;
-        if !lower.solve_lower_triangular_mut(&mut shared) || !lower.tr_solve_lower_triangular_mut(&mut shared) {
-            return None;
-        }
+        let shared = self.shared.solve(&self.normal.right - &self.eliminated * &whitened);
         let left = whitened - self.eliminated.tr_mul(&shared);
         let photos = self.photos.iter().enumerate();
         let photos = photos.map(|(j, inverse)| inverse.tr_mul(&left.fixed_rows::<PHOTO>(PHOTO * j))).collect();
-        Some(Step { shared, photos })
+        Step { shared, photos }
     }
 
     /// The inverse of the whole matrix, as far as it is asked for; `p` parameters of the lens.
@@ -196,7 +192,7 @@ impl Factor<'_> {
             let part = self.eliminated.columns(PHOTO * j, PHOTO) * of_photo.columns(FOCAL, ASKED);
             follows.columns_mut(ASKED * j, ASKED).copy_from(&part);
         }
-        let back = blocks::column_squares(&inverse, &follows);
+        let back = column_squares(&inverse, &follows);
         let photo = |(j, of_photo): (usize, &SMatrix<f64, PHOTO, PHOTO>)| {
             let mut variances = SVector::<f64, PHOTO>::zeros();
             for i in FOCAL..PHOTO {

@@ -3,7 +3,7 @@
 use maud::{DOCTYPE, Markup, Render, html};
 
 use crate::record;
-use crate::words::{Language, Phrase, Value, phrase, say};
+use crate::words::{Language, Phrase, Value, kept_together, phrase, say};
 
 /// The program's name, in every language.
 const PROGRAM: &str = "baywitness";
@@ -99,7 +99,7 @@ fn script_words(language: Language) -> String {
 /// A record's text in the page's language; marked as English where the record has no phrase for it.
 pub(super) fn told(phrase: Option<&Phrase>, sentence: &str, language: Language) -> Markup {
     let foreign = phrase.is_none() && language != Language::English;
-    html! { span lang=[foreign.then_some("en")] { (record::told(phrase, sentence, language)) } }
+    html! { span lang=[foreign.then_some("en")] { (kept_together(&record::told(phrase, sentence, language))) } }
 }
 
 /// What another room says of why something is not done: its phrase, else its English words.

@@ -12,7 +12,7 @@ use crate::web::address::{encoded, job_path};
 use crate::web::desk::Outcome;
 use crate::web::draw::moves::{self, Move};
 use crate::web::view::View;
-use crate::words::{Language, Value, say};
+use crate::words::{Language, Value, kept_together, say};
 
 /// A verdict's words.
 pub(super) fn verdict_words(language: Language, verdict: Verdict) -> String {
@@ -74,7 +74,7 @@ fn of_record(language: Language, view: &View, record: &JobRecord) -> Markup {
             section.moves aria-labelledby="moves" {
                 h3 #moves { (say!(language, "page-what-moves")) }
                 (moves::drawing(language, &moves))
-                ol.todo { @for m in &moves { li { (m.icon()) " " (m.in_words(language)) } } }
+                ol.todo { @for m in &moves { li { (m.icon()) " " (kept_together(&m.in_words(language))) } } }
             }
         }
         (next_place(language, record))
@@ -102,7 +102,7 @@ fn first(language: Language, record: &JobRecord, moves: &[Move]) -> Markup {
         @if let Some(m) = moves.first() {
             section.first aria-labelledby="first" {
                 h3 #first { (say!(language, "page-first-thing")) }
-                p.far { (m.icon()) " " (m.in_words(language)) }
+                p.far { (m.icon()) " " (kept_together(&m.in_words(language))) }
                 @if let Some(f) = of_it {
                     @if let Some(screw) = &f.screw { p.far { (told(f.screw_phrase.as_ref(), screw, language)) } }
                     @if let Some(last) = &f.last_move { p { (told(f.last_move_phrase.as_ref(), last, language)) } }

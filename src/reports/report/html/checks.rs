@@ -2,13 +2,13 @@
 
 use maud::{Markup, html};
 
-use super::number::{kept_together, number};
+use super::number::number;
 use super::{bar::bar, symbol};
 use crate::record::{CheckRecord, JobRecord};
 use crate::report::figures::{Measured, otherwise, percent, wanted};
 use crate::report::label::{Label, reference_line, sentence};
 use crate::report::todo::{Trust, reason, steps, trust};
-use crate::words::{Figure, Language, say};
+use crate::words::{Figure, Language, kept_together, say};
 
 /// The section.
 pub(super) fn section(record: &JobRecord, language: Language) -> Markup {

@@ -2,7 +2,8 @@
 //! block, so that nearly all of the work is products of matrices (Golub and
 //! Van Loan 2013, section 4.2.9).
 
-use nalgebra::DMatrix;
+use nalgebra::allocator::Allocator;
+use nalgebra::{DMatrix, DefaultAllocator, Dim, Dyn, OMatrix};
 
 /// Columns of a block: large enough for products to be fast, small enough for little waste above the diagonal.
 const BLOCK: usize = 48;
@@ -14,19 +15,21 @@ fn blocks(n: usize) -> impl Iterator<Item = (usize, usize)> {
 
 /// A lower triangular matrix with the inverses of its diagonal blocks. Above the diagonal is anything.
 #[derive(Debug, Clone)]
-pub(super) struct Lower {
-    pub(super) factor: DMatrix<f64>,
+pub struct Lower {
+    factor: DMatrix<f64>,
     diagonal: Vec<DMatrix<f64>>,
 }
 
 /// The factor of a matrix of which only the lower part is read. `None` where it is not positive definite.
-pub(super) fn cholesky(mut matrix: DMatrix<f64>) -> Option<Lower> {
+pub fn cholesky(mut matrix: DMatrix<f64>) -> Option<Lower> {
     let n = matrix.nrows();
     let mut diagonal = Vec::new();
     for (at, size) in blocks(n) {
         let end = at + size;
-        let lower = matrix.view((at, at), (size, size)).into_owned().cholesky()?.unpack();
-        let inverse = lower.solve_lower_triangular(&DMatrix::identity(size, size))?;
+        let mut lower = matrix.view((at, at), (size, size)).into_owned();
+        factorize(lower.as_mut_slice(), size)?;
+        let mut inverse = DMatrix::identity(size, size);
+        invert(lower.as_slice(), inverse.as_mut_slice(), size);
         matrix.view_mut((at, at), (size, size)).copy_from(&lower);
         let panel = matrix.view((end, at), (n - end, size)) * inverse.transpose();
         matrix.view_mut((end, at), (n - end, size)).copy_from(&panel);
@@ -36,8 +39,41 @@ pub(super) fn cholesky(mut matrix: DMatrix<f64>) -> Option<Lower> {
     Some(Lower { factor: matrix, diagonal })
 }
 
+/// `into += by * column`, element by element.
+fn add(into: &mut [f64], by: f64, column: &[f64]) {
+    for (x, y) in into.iter_mut().zip(column) {
+        *x += by * y;
+    }
+}
+
+/// A block's factor in its lower part, column by column. `None` where it is not positive definite.
+fn factorize(block: &mut [f64], n: usize) -> Option<()> {
+    for j in 0..n {
+        let (done, rest) = block.split_at_mut((j + 1) * n);
+        let column = &mut done[j * n + j..];
+        let root = column[0].sqrt();
+        (root > 0.0).then_some(())?;
+        column.iter_mut().for_each(|x| *x /= root);
+        for (k, other) in rest.chunks_exact_mut(n).enumerate() {
+            add(&mut other[j + 1 + k..], -column[1 + k], &column[1 + k..]);
+        }
+    }
+    Some(())
+}
+
+/// The inverse of a lower triangle, from an identity matrix.
+fn invert(lower: &[f64], inverse: &mut [f64], n: usize) {
+    for (c, column) in inverse.chunks_exact_mut(n).enumerate() {
+        for j in c..n {
+            let (solved, below) = column.split_at_mut(j + 1);
+            solved[j] /= lower[j * n + j];
+            add(below, -solved[j], &lower[j * n + j + 1..(j + 1) * n]);
+        }
+    }
+}
+
 /// `matrix -= factor factor'` in the lower part from row and column `first` on.
-pub(super) fn subtract_square(matrix: &mut DMatrix<f64>, first: usize, factor: &DMatrix<f64>) {
+pub fn subtract_square(matrix: &mut DMatrix<f64>, first: usize, factor: &DMatrix<f64>) {
     let n = factor.nrows();
     let transposed = factor.transpose();
     for (at, size) in blocks(n) {
@@ -47,8 +83,40 @@ pub(super) fn subtract_square(matrix: &mut DMatrix<f64>, first: usize, factor: &
 }
 
 impl Lower {
+    /// `L^-1 right`.
+    pub fn solve_lower<C: Dim>(&self, mut right: OMatrix<f64, Dyn, C>) -> OMatrix<f64, Dyn, C>
+    where
+        DefaultAllocator: Allocator<Dyn, C>,
+    {
+        let n = self.factor.nrows();
+        for ((at, size), diagonal) in blocks(n).zip(&self.diagonal) {
+            let (before, mut own) = right.rows_range_pair_mut(..at, at..at + size);
+            own.gemm(-1.0, &self.factor.view((at, 0), (size, at)), &before, 1.0);
+            let solved = diagonal * &own;
+            own.copy_from(&solved);
+        }
+        right
+    }
+
+    /// `(L L')^-1 right`, with the matrix that was factorized.
+    pub fn solve<C: Dim>(&self, right: OMatrix<f64, Dyn, C>) -> OMatrix<f64, Dyn, C>
+    where
+        DefaultAllocator: Allocator<Dyn, C>,
+    {
+        let n = self.factor.nrows();
+        let mut right = self.solve_lower(right);
+        for ((at, size), diagonal) in blocks(n).collect::<Vec<_>>().into_iter().zip(&self.diagonal).rev() {
+            let end = at + size;
+            let (mut own, after) = right.rows_range_pair_mut(at..end, end..);
+            own.gemm_tr(-1.0, &self.factor.view((end, at), (n - end, size)), &after, 1.0);
+            let solved = diagonal.tr_mul(&own);
+            own.copy_from(&solved);
+        }
+        right
+    }
+
     /// The inverse of the factor; zero above the diagonal.
-    pub(super) fn inverse(&self) -> DMatrix<f64> {
+    pub fn inverse(&self) -> DMatrix<f64> {
         let n = self.factor.nrows();
         let mut inverse = DMatrix::zeros(n, n);
         for ((at, size), diagonal) in blocks(n).zip(&self.diagonal) {
@@ -61,7 +129,7 @@ impl Lower {
 }
 
 /// Sum of squares of each column of `lower * right`, `lower` being zero above its diagonal.
-pub(super) fn column_squares(lower: &DMatrix<f64>, right: &DMatrix<f64>) -> Vec<f64> {
+pub fn column_squares(lower: &DMatrix<f64>, right: &DMatrix<f64>) -> Vec<f64> {
     let mut squares = vec![0.0; right.ncols()];
     for (at, size) in blocks(lower.nrows()) {
         let end = at + size;
@@ -89,6 +157,8 @@ mod tests {
             let inverse = found.inverse();
             assert!((inverse.tr_mul(&inverse) - expected.inverse()).amax() < 1e-9);
             let right = DMatrix::from_fn(n, 3, |i, j| (i + j) as f64 % 4.0);
+            assert!((found.solve(right.clone()) - expected.solve(&right)).amax() < 1e-9);
+            assert!((found.solve_lower(right.clone()) - &inverse * &right).amax() < 1e-9);
             let all = &inverse * &right;
             for (square, column) in column_squares(&inverse, &right).iter().zip(all.column_iter()) {
                 assert!((square - column.norm_squared()).abs() < 1e-9 * column.norm_squared());

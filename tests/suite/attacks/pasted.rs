@@ -57,8 +57,14 @@ struct Paste {
 /// Room about the markers that is pasted with them, px.
 const ABOUT: f64 = 24.0;
 
-/// The stand's markers of `source` pasted into `target`, `by` from where its stand is.
-fn pasted(target: &Path, source: &Path, is_stand: impl Fn(u32) -> bool, by: Vector2<f64>, how: Paste) -> RgbImage {
+/// The stand's markers of `source` pasted into `target`, `by` from where its stand is; `None` where one of them hardly shows it.
+fn pasted(
+    target: &Path,
+    source: &Path,
+    is_stand: impl Fn(u32) -> bool,
+    by: Vector2<f64>,
+    how: Paste,
+) -> Option<RgbImage> {
     let found = |file: &Path| find_markers(&read(file).unwrap().luma, Dictionary::tag36h11()).markers;
     let (there, here) = (found(source), found(target));
     let mut pairs = Vec::new();
@@ -66,7 +72,9 @@ fn pasted(target: &Path, source: &Path, is_stand: impl Fn(u32) -> bool, by: Vect
         let Some(other) = there.iter().find(|m| m.id == marker.id) else { continue };
         pairs.extend(marker.corners_px.iter().zip(&other.corners_px).map(|(to, from)| (to + by, *from)));
     }
-    assert!(pairs.len() >= 16, "both show the stand");
+    if pairs.len() < 16 {
+        return None;
+    }
     let map = homography(&pairs);
     let hull = hull(&pairs.iter().map(|(to, _)| *to).collect::<Vec<_>>());
     let (from, mut picture) = (image::open(source).unwrap().to_rgb8(), image::open(target).unwrap().to_rgb8());
@@ -100,7 +108,7 @@ fn pasted(target: &Path, source: &Path, is_stand: impl Fn(u32) -> bool, by: Vect
             |c: usize| ((1.0 - share) * f64::from(pixel.0[c]) + share * (new[c] + noise)).round().clamp(0.0, 255.0);
         *pixel = Rgb(std::array::from_fn(|c| mix(c) as u8));
     }
-    picture
+    Some(picture)
 }
 
 /// Corners of the convex hull, all turning the same way (Andrew 1979, Information Processing Letters 9, 216-219).
@@ -138,16 +146,16 @@ fn save(picture: &RgbImage, like: &Path, to: &Path, quality: u8) {
 }
 
 /// A job in a folder of its own, one of its photos with the stand of another job's photo.
-fn attacked(job: &Path, other: &Path, by: Vector2<f64>, how: Paste, quality: u8) -> JobRecord {
+fn attacked(job: &Path, other: &Path, by: Vector2<f64>, how: Paste, quality: u8) -> Option<JobRecord> {
     let dir = tempfile::tempdir().unwrap();
     let copy = dir.path().join("job");
     copy_all(job, &copy);
     let kit = JobFolder::open(&copy, &Models::embedded()).unwrap().kit;
     let is_stand = |id: u32| kit.marker(id).is_some_and(|(k, _)| kit.carriers[k].name == "stand");
     let target = job.join("photos/b.jpg");
-    let picture = pasted(&target, &other.join("photos/b.jpg"), is_stand, by, how);
+    let picture = pasted(&target, &other.join("photos/b.jpg"), is_stand, by, how)?;
     save(&picture, &target, &copy.join("photos/b.jpg"), quality);
-    judged(&copy)
+    Some(judged(&copy))
 }
 
 fn copy_all(from: &Path, to: &Path) {
@@ -166,7 +174,7 @@ fn copy_all(from: &Path, to: &Path) {
 #[ignore = "keeps the default run short: the continuous checks run it"]
 fn the_stand_of_another_photo_pasted_in_and_saved_finely() {
     let how = Paste { feather_px: 12.0, noise: 1.0 };
-    let record = attacked(&sample("good"), &sample("wrong"), Vector2::new(0.4, 0.3), how, 97);
+    let record = attacked(&sample("good"), &sample("wrong"), Vector2::new(0.4, 0.3), how, 97).unwrap();
     assert!(codes(&record).contains(&"compression-differs"), "{:?}", codes(&record));
     let finding = record.findings.iter().find(|f| f.code == "compression-differs").unwrap();
     assert_eq!((finding.photo.as_deref(), finding.carrier.as_deref()), (Some("photos/b.jpg"), Some("stand")));
@@ -184,7 +192,7 @@ fn shared() -> Vec<PathBuf> {
     all
 }
 
-/// Of every third shared job the second photo gets the stand of another job's, in three ways, saved at five qualities.
+/// Of every third shared job the second photo gets the stand of another job's, in two ways, saved at five qualities.
 #[test]
 #[ignore = "many minutes: cargo test --test suite attacks::pasted -- --ignored --nocapture"]
 fn how_often_a_pasted_stand_is_seen() {
@@ -200,7 +208,7 @@ fn how_often_a_pasted_stand_is_seen() {
             for (n, job) in jobs.iter().enumerate().step_by(step) {
                 let same_kind = |o: &&PathBuf| o.parent() == job.parent() && *o != job;
                 let Some(source) = jobs.iter().cycle().skip(n + 1).take(jobs.len()).find(same_kind) else { continue };
-                let record = attacked(job, source, Vector2::new(5.0, -3.0), how, quality);
+                let Some(record) = attacked(job, source, Vector2::new(5.0, -3.0), how, quality) else { continue };
                 tried += 1;
                 seen += u32::from(codes(&record).contains(&"compression-differs"));
                 other += u32::from(!codes(&record).is_empty());

@@ -81,7 +81,7 @@ function jumps() {
 export class Looker {
   constructor(page, name, folder) {
     Object.assign(this, { page, name, folder, count: 0, wrong: [], pressed: true });
-    page.on("console", (m) => { if (m.type() === "error") this.wrong.push(`console: ${m.text()}`); });
+    page.on("console", (m) => { if (m.type() === "error") this.wrong.push(`console: ${m.text()} ${m.location().url}`); });
     page.on("pageerror", (e) => this.wrong.push(`script: ${e}`));
   }
   async look(what) {

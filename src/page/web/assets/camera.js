@@ -78,6 +78,8 @@
         const size = [video.videoWidth, video.videoHeight].map((n) => Math.round(n * scale));
         try {
           const body = await picture(...size, LIVE_QUALITY);
+          // A stream that changes or ends just now has no picture.
+          if (!body?.size) { await pause(wait); continue; }
           const answer = await fetch(viewer.dataset.glance, { method: "POST", body, headers: { Accept: "application/json" } });
           if (mine !== round) return;
           if (answer.ok) show(await answer.json());

@@ -9,7 +9,7 @@ use nalgebra::{DMatrix, DefaultAllocator, Dim, Dyn, OMatrix};
 const BLOCK: usize = 48;
 
 /// First column and number of columns of each block of `n` columns.
-fn blocks(n: usize) -> impl Iterator<Item = (usize, usize)> {
+fn blocks(n: usize) -> impl DoubleEndedIterator<Item = (usize, usize)> + ExactSizeIterator {
     (0..n).step_by(BLOCK).map(move |at| (at, BLOCK.min(n - at)))
 }
 
@@ -105,7 +105,7 @@ impl Lower {
     {
         let n = self.factor.nrows();
         let mut right = self.solve_lower(right);
-        for ((at, size), diagonal) in blocks(n).collect::<Vec<_>>().into_iter().zip(&self.diagonal).rev() {
+        for ((at, size), diagonal) in blocks(n).zip(&self.diagonal).rev() {
             let end = at + size;
             let (mut own, after) = right.rows_range_pair_mut(at..end, end..);
             own.gemm_tr(-1.0, &self.factor.view((end, at), (n - end, size)), &after, 1.0);

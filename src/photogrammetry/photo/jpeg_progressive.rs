@@ -134,14 +134,12 @@ impl<'a> Scan<'a> {
             return Some(None);
         }
         let more = high > 0;
-        let dc = |[_, number]: &[u8; 2]| {
-            if more { Some(None) } else { tables.dc.get(usize::from(number >> 4))?.clone().map(Some) }
-        };
+        let dc = |[_, selector]: &[u8; 2]| if more { Some(None) } else { tables.dc(*selector).cloned().map(Some) };
         let pass = match (from, to) {
             (0, 0) => Pass::Means { codes: dc(luma)?, others: listed[1..].iter().map(dc).collect::<Option<_>>()? },
             (0, _) => return None,
             _ if interleaved => return None,
-            _ => Pass::Band { codes: tables.ac.get(usize::from(luma[1] & 15))?.clone()?, from, to, more },
+            _ => Pass::Band { codes: tables.ac(luma[1])?.clone(), from, to, more },
         };
         let mut runs = runs.iter();
         let first = Bits::new(bytes.get(runs.next()?.clone())?);

@@ -22,12 +22,7 @@ pub(super) fn luma(bytes: &[u8], structure: &Structure) -> Option<Luma> {
     if usize::from(*count) != components.len() || !listed.iter().map(|c| c[0]).eq(components.iter().map(|c| c.id)) {
         return None;
     }
-    let codes = |[_, number]: &[u8; 2]| {
-        Some((
-            tables.dc.get(usize::from(number >> 4))?.as_deref()?,
-            tables.ac.get(usize::from(number & 15))?.as_deref()?,
-        ))
-    };
+    let codes = |[_, selector]: &[u8; 2]| Some((&**tables.dc(*selector)?, &**tables.ac(*selector)?));
     let scan = Scan {
         quantizer: tables.luma_quantizer()?,
         luma: codes(listed.first()?)?,

@@ -17,8 +17,8 @@ pub(super) const ZIGZAG: [u8; 64] = [
 pub(super) struct Tables {
     /// In the file's order.
     quantizers: [Option<[i32; 64]>; 4],
-    pub(super) dc: [Option<Rc<Codes>>; 4],
-    pub(super) ac: [Option<Rc<Codes>>; 4],
+    dc: [Option<Rc<Codes>>; 4],
+    ac: [Option<Rc<Codes>>; 4],
     pub(super) restart_interval: usize,
     /// Numbers of the frame's tables of quantizers.
     quantizer_of: Vec<usize>,
@@ -71,6 +71,16 @@ impl Tables {
     /// In the file's order.
     pub(super) fn luma_quantizer(&self) -> Option<&[i32; 64]> {
         self.quantizers.get(*self.quantizer_of.first()?)?.as_ref()
+    }
+
+    /// The codes of means that a component of the scan names.
+    pub(super) fn dc(&self, selector: u8) -> Option<&Rc<Codes>> {
+        self.dc.get(usize::from(selector >> 4))?.as_ref()
+    }
+
+    /// Those of its other coefficients.
+    pub(super) fn ac(&self, selector: u8) -> Option<&Rc<Codes>> {
+        self.ac.get(usize::from(selector & 15))?.as_ref()
     }
 
     /// B.2.4.1, tables of eight bits.

@@ -19,7 +19,7 @@ pub(super) struct Sealed {
     pub(super) commitment: String,
 }
 
-/// Seals `content`; the salt comes from the drill's seed or the system.
+/// Seals `content`; the salt is drawn anew for every drill.
 pub(super) fn seal(content: &[u8], salt: [u8; 32]) -> Sealed {
     let text = format!("{}\n{}\n", hex(&salt), STANDARD.encode(scrambled(content, &salt)));
     Sealed { text, commitment: commitment(content, &salt) }

@@ -95,7 +95,9 @@ fn a_trainee_who_reads_the_readings_wins_every_point() {
     let sealed = dir.join("answers.sealed");
     let text = fs::read_to_string(&sealed).unwrap();
     let (salt, content) = text.split_once('\n').unwrap();
-    fs::write(&sealed, format!("{salt}\nA{}", &content[1..])).unwrap();
+    // The salt is drawn: one in 64 of these texts begins with an A already.
+    let other = if content.starts_with('A') { 'B' } else { 'A' };
+    fs::write(&sealed, format!("{salt}\n{other}{}", &content[1..])).unwrap();
     let run = baywitness(&["drill", "mark", d]);
     assert!(run.status.code() == Some(2) && said(&run).contains("changed"), "{}", said(&run));
 }

@@ -34,7 +34,7 @@ impl Scene {
         let (start, rank) = (modes.start, modes.rank());
         let change = modes.factor() * solved.state.shared.rows(start, rank);
         let unit = DMatrix::from_fn(solved.columns.shared, rank, |i, j| f64::from(u8::from(i == start + j)));
-        let inverse = solved.normal.shared_solve(&unit).rows(start, rank).into_owned();
+        let inverse = solved.normal.of_shared(&unit).shared.rows(start, rank).into_owned();
         let covariance = modes.factor() * inverse * modes.factor().transpose();
         (change, (&covariance + covariance.transpose()) * 0.5)
     }
@@ -57,11 +57,11 @@ impl Scene {
         }
         let stretch =
             (0..count).map(|k| of_shared.row(BODY * k + BODY - 1).transpose().dot(&solved.state.shared)).collect();
-        let covariance = &of_shared * solved.normal.shared_solve(&of_shared.transpose());
+        let covariance = &of_shared * solved.normal.of_shared(&of_shared.transpose()).shared;
         // The common factor stands before the markers' own sizes.
         let scale = columns.nuisance.iter().zip(&columns.sources).find(|(_, s)| **s == Source::Scale).map(|(c, _)| *c);
         let unit = DMatrix::from_fn(columns.shared, 1, |i, _| f64::from(u8::from(Some(i) == scale)));
-        let by_scale = (&of_shared * solved.normal.shared_solve(&unit)).column(0).into_owned();
+        let by_scale = (&of_shared * solved.normal.of_shared(&unit).shared).column(0).into_owned();
         Bodies { stretch, covariance: (&covariance + covariance.transpose()) * 0.5, by_scale }
     }
 }

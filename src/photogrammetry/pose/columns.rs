@@ -5,10 +5,12 @@
 //! prior is always one equation `x = 0 +- 1` and a prior of zero uncertainty
 //! needs no special case: its column is zero.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 use nalgebra::{DMatrix, Vector3};
 
+use super::order::Order;
 use super::source::Source;
 use super::views::{Problem, View};
 use crate::camera::Profile;
@@ -75,6 +77,8 @@ pub(super) struct Columns {
     pub(super) sources: Vec<Source>,
     /// Number of shared columns.
     pub(super) shared: usize,
+    /// Which unknowns are eliminated first.
+    pub(super) order: Arc<Order>,
 }
 
 impl Columns {
@@ -96,6 +100,7 @@ impl Columns {
             nuisance: Vec::new(),
             sources: Vec::new(),
             shared: 0,
+            order: Arc::default(),
         };
         columns.add_carriers(problem, placed, flat);
         for (i, profile) in problem.cameras.iter().enumerate() {
@@ -110,6 +115,7 @@ impl Columns {
             columns.add_layout(problem);
             columns.add_sizes(problem);
         }
+        columns.order = Arc::new(Order::new(columns.photos.len(), &columns.of_one_marker(problem)));
         columns
     }
 
@@ -121,6 +127,19 @@ impl Columns {
     /// Likewise of a carrier's marker.
     pub(super) fn of_marker(&self, carrier: usize, marker: usize) -> &[Mode] {
         &self.modes[carrier][marker]
+    }
+
+    /// By column, the marker that it belongs to alone: a survey's modes and a common factor belong to several.
+    fn of_one_marker(&self, problem: &Problem) -> Vec<Option<u32>> {
+        let mut owners: Vec<BTreeSet<u32>> = vec![BTreeSet::new(); self.shared];
+        for (carrier, of_carrier) in problem.kit.carriers.iter().zip(&self.modes) {
+            for (marker, modes) in carrier.markers.iter().zip(of_carrier) {
+                for mode in modes {
+                    owners[mode.column].insert(marker.id);
+                }
+            }
+        }
+        owners.into_iter().map(|ids| if ids.len() == 1 { ids.into_iter().next() } else { None }).collect()
     }
 
     fn add_nuisance(&mut self, source: Source) -> usize {

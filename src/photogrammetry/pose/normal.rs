@@ -1,12 +1,12 @@
-//! Normal equations with the photos' blocks eliminated first (Schur
-//! complement): the cost grows linearly with the number of photos.
+//! Normal equations with the photos' or the markers' blocks eliminated first:
+//! the cost grows linearly with their number.
 
-use std::collections::BTreeMap;
-use std::sync::OnceLock;
+use std::sync::{Arc, OnceLock};
 
-use nalgebra::{DMatrix, DVector, Dyn};
+use nalgebra::{DMatrix, DVector};
 
 use super::columns::{Columns, NUISANCE, PHOTO};
+use super::order::{Order, Own, Place, Sides};
 use super::residual::Equations;
 use super::state::State;
 use crate::num::{Lower, cholesky};
@@ -14,16 +14,37 @@ use crate::num::{Lower, cholesky};
 /// Factorised normal equations `N x = b`, priors included.
 #[derive(Debug, Clone)]
 pub(super) struct Normal {
-    /// By photo: the inverse of its own block.
-    inverse_blocks: Vec<DMatrix<f64>>,
-    /// By photo: its coupling to the shared columns, `PHOTO` rows.
-    coupling: Vec<DMatrix<f64>>,
-    /// By photo: right-hand side.
-    photo_right: Vec<DVector<f64>>,
-    shared: Option<Lower>,
-    shared_right: DVector<f64>,
-    /// Inverse of the shared part's lower factor, made when it is first worth it.
-    lower_inverse: OnceLock<DMatrix<f64>>,
+    pub(super) order: Arc<Order>,
+    pub(super) blocks: Vec<Block>,
+    /// The rest, once the blocks are eliminated.
+    pub(super) rest: Option<Lower>,
+    /// Right-hand side of the rest before anything was eliminated.
+    right: DVector<f64>,
+    /// The unknowns that have a prior.
+    pub(super) priors: Vec<Place>,
+    /// Inverse of the rest's lower factor, made when it is first worth it.
+    inverse: OnceLock<DMatrix<f64>>,
+}
+
+/// What was eliminated.
+#[derive(Debug, Clone)]
+pub(super) struct Block {
+    /// Inverse of its own part.
+    pub(super) inverse: DMatrix<f64>,
+    /// Places of the rest that it is coupled to, ascending.
+    pub(super) touched: Vec<usize>,
+    /// Its coupling to those.
+    pub(super) coupling: DMatrix<f64>,
+    right: DVector<f64>,
+}
+
+/// One step from where the equations were linearised.
+pub(super) struct Step {
+    /// By photo.
+    pub(super) photos: Vec<DVector<f64>>,
+    pub(super) shared: DVector<f64>,
+    /// How much the quadratic model expects it to gain.
+    pub(super) gain: f64,
 }
 
 /// Right-hand sides from which on an inverse by blocks, all of it products of
@@ -41,72 +62,124 @@ pub(super) fn normal(
     variance: f64,
     damping: f64,
 ) -> Option<Normal> {
-    let photos = columns.photos.len();
-    let mut blocks = vec![DMatrix::<f64>::zeros(PHOTO, PHOTO); photos];
-    let mut coupling = vec![DMatrix::<f64>::zeros(PHOTO, columns.shared); photos];
-    let mut photo_right = vec![DVector::<f64>::zeros(PHOTO); photos];
-    let mut shared = DMatrix::<f64>::zeros(columns.shared, columns.shared);
-    let mut shared_right = DVector::<f64>::zeros(columns.shared);
-    for (e, w) in equations.iter().zip(weights) {
-        let w = w / variance;
-        let (p, s) = (&e.by_photo, &e.by_shared);
-        blocks[e.block] += crossed(p, p) * w;
-        photo_right[e.block] += crossed(p, &e.residual) * w;
-        let (cross, own, right) = (crossed(p, s) * w, crossed(s, s) * w, crossed(s, &e.residual) * w);
-        for (j, column) in e.shared.iter().enumerate() {
-            let mut into = coupling[e.block].column_mut(*column);
-            into += cross.column(j);
-            shared_right[*column] += right[j];
-            for (i, row) in e.shared.iter().enumerate() {
-                shared[(*row, *column)] += own[(i, j)];
+    let order = &columns.order;
+    let of_photo = |b: usize| (0..NUISANCE).map(move |i| (order.of_photo(b, PHOTO - NUISANCE + i), i));
+    let photos = state.photos.iter().enumerate();
+    let of_photos = photos.flat_map(|(b, photo)| of_photo(b).map(|(place, i)| (place, photo.nuisance[i])));
+    let of_shared = columns.nuisance.iter().map(|c| (order.of_shared(*c), state.shared[*c]));
+    let weighted = equations.iter().zip(weights.iter().map(|w| w / variance));
+    factorised(order, weighted, of_photos.chain(of_shared), damping)
+}
+
+/// Likewise, with each unknown that has a prior of one unit about zero, and its present value.
+pub(super) fn factorised<'e>(
+    order: &Arc<Order>,
+    equations: impl Iterator<Item = (&'e Equations, f64)>,
+    priors: impl Iterator<Item = (Place, f64)>,
+    damping: f64,
+) -> Option<Normal> {
+    let mut sums = Sums::zeros(order);
+    equations.for_each(|(e, weight)| sums.add(order, e, weight));
+    priors.for_each(|(place, value)| sums.add_prior(place, value));
+    sums.damp(damping);
+    sums.eliminated(Arc::clone(order))
+}
+
+/// Sums before anything is eliminated.
+struct Sums {
+    /// By block: its own part, its coupling to the whole rest, its right-hand side.
+    blocks: Vec<(DMatrix<f64>, DMatrix<f64>, DVector<f64>)>,
+    /// The lower part.
+    rest: DMatrix<f64>,
+    right: DVector<f64>,
+    priors: Vec<Place>,
+}
+
+impl Sums {
+    fn zeros(order: &Order) -> Self {
+        let block = |n: &usize| (DMatrix::zeros(*n, *n), DMatrix::zeros(*n, order.rest), DVector::zeros(*n));
+        Sums {
+            blocks: order.blocks.iter().map(block).collect(),
+            rest: DMatrix::zeros(order.rest, order.rest),
+            right: DVector::zeros(order.rest),
+            priors: Vec::new(),
+        }
+    }
+
+    fn add(&mut self, order: &Order, e: &Equations, weight: f64) {
+        let (block, own, others) = order.split(e);
+        let residual = e.residual.as_slice();
+        if let Some((sum, coupling, right)) = block.map(|b| &mut self.blocks[b]) {
+            for (at, (i, x)) in own.iter().enumerate() {
+                right[*i] += weight * dot(x, residual);
+                for (j, y) in &own[..=at] {
+                    sum[(*i.max(j), *i.min(j))] += weight * dot(x, y);
+                }
+                for (j, y) in &others {
+                    coupling[(*i, *j)] += weight * dot(x, y);
+                }
+            }
+        }
+        self.add_rest(&others, residual, weight);
+    }
+
+    fn add_rest(&mut self, others: &Own, residual: &[f64], weight: f64) {
+        for (at, (i, x)) in others.iter().enumerate() {
+            self.right[*i] += weight * dot(x, residual);
+            for (j, y) in &others[..=at] {
+                self.rest[(*i.max(j), *i.min(j))] += weight * dot(x, y);
             }
         }
     }
-    for (b, photo) in state.photos.iter().enumerate() {
-        for i in 0..NUISANCE {
-            blocks[b][(6 + i, 6 + i)] += 1.0;
-            photo_right[b][6 + i] -= photo.nuisance[i];
+
+    fn add_prior(&mut self, place: Place, value: f64) {
+        let (sum, right) = match place.block.map(|b| &mut self.blocks[b]) {
+            Some((sum, _, right)) => (sum, right),
+            None => (&mut self.rest, &mut self.right),
+        };
+        self.priors.push(place);
+        sum[(place.at, place.at)] += 1.0;
+        right[place.at] -= value;
+    }
+
+    fn damp(&mut self, damping: f64) {
+        for sum in self.blocks.iter_mut().map(|b| &mut b.0).chain([&mut self.rest]) {
+            for i in 0..sum.nrows() {
+                sum[(i, i)] *= 1.0 + damping;
+            }
         }
     }
-    for column in &columns.nuisance {
-        shared[(*column, *column)] += 1.0;
-        shared_right[*column] -= state.shared[*column];
+
+    fn eliminated(self, order: Arc<Order>) -> Option<Normal> {
+        let mut rest = self.rest;
+        let mut blocks = Vec::with_capacity(self.blocks.len());
+        for (sum, coupling, right) in self.blocks {
+            let inverse = sum.cholesky()?.inverse();
+            let touched: Vec<usize> =
+                (0..coupling.ncols()).filter(|c| coupling.column(*c).iter().any(|x| *x != 0.0)).collect();
+            let coupling = coupling.select_columns(&touched);
+            let solved = &inverse * &coupling;
+            let n = inverse.nrows();
+            for ((c, column), x) in touched.iter().enumerate().zip(solved.as_slice().chunks_exact(n)) {
+                let below = touched[c..].iter().zip(coupling.as_slice().chunks_exact(n).skip(c));
+                for (row, y) in below {
+                    rest[(*row, *column)] -= dot(x, y);
+                }
+            }
+            blocks.push(Block { inverse, touched, coupling, right });
+        }
+        let rest = if order.rest == 0 { None } else { Some(cholesky(rest)?) };
+        Some(Normal { order, blocks, rest, right: self.right, priors: self.priors, inverse: OnceLock::new() })
     }
-    for block in &mut blocks {
-        damp(block, damping);
-    }
-    damp(&mut shared, damping);
-    let mut inverse_blocks = Vec::with_capacity(photos);
-    for b in 0..photos {
-        let inverse = blocks[b].clone().cholesky()?.inverse();
-        let eliminated = &inverse * &coupling[b];
-        shared -= coupling[b].transpose() * &eliminated;
-        shared_right -= eliminated.tr_mul(&photo_right[b]);
-        inverse_blocks.push(inverse);
-    }
-    let shared = if columns.shared == 0 { None } else { Some(cholesky(shared)?) };
-    Some(Normal { inverse_blocks, coupling, photo_right, shared, shared_right, lower_inverse: OnceLock::new() })
 }
 
-/// `a' b` of matrices with as many rows as a marker has coordinates: at this
-/// size plain loops over columns are faster than products made for large ones.
-fn crossed<C: nalgebra::Dim, S>(
-    a: &DMatrix<f64>,
-    b: &nalgebra::Matrix<f64, Dyn, C, S>,
-) -> nalgebra::OMatrix<f64, Dyn, C>
-where
-    S: nalgebra::Storage<f64, Dyn, C> + nalgebra::IsContiguous,
-    nalgebra::DefaultAllocator: nalgebra::allocator::Allocator<Dyn, C>,
-{
-    let rows = a.nrows();
-    let (left, right) = (a.as_slice(), b.as_slice());
-    nalgebra::OMatrix::from_fn_generic(Dyn(a.ncols()), b.shape_generic().1, |i, j| {
-        let (x, y) = (&left[i * rows..(i + 1) * rows], &right[j * rows..(j + 1) * rows]);
-        match (<&[f64; 8]>::try_from(x), <&[f64; 8]>::try_from(y)) {
-            (Ok(x), Ok(y)) => dot8(x, y),
-            _ => x.iter().zip(y).map(|(x, y)| x * y).sum(),
-        }
-    })
+/// Columns have as many rows as a marker has coordinates: at this size a plain
+/// loop is faster than products made for large matrices.
+fn dot(x: &[f64], y: &[f64]) -> f64 {
+    match (<&[f64; 8]>::try_from(x), <&[f64; 8]>::try_from(y)) {
+        (Ok(x), Ok(y)) => dot8(x, y),
+        _ => x.iter().zip(y).map(|(x, y)| x * y).sum(),
+    }
 }
 
 /// In pairs, so that one sum does not wait for the other.
@@ -115,110 +188,67 @@ fn dot8(x: &[f64; 8], y: &[f64; 8]) -> f64 {
     ((p[0] + p[4]) + (p[2] + p[6])) + ((p[1] + p[5]) + (p[3] + p[7]))
 }
 
-fn damp(block: &mut DMatrix<f64>, damping: f64) {
-    for i in 0..block.nrows() {
-        block[(i, i)] *= 1.0 + damping;
-    }
-}
-
 impl Normal {
-    /// The step: one vector for each photo, one for the shared columns.
-    pub(super) fn solve(&self) -> (Vec<DVector<f64>>, DVector<f64>) {
-        let shared = match &self.shared {
-            Some(lower) => lower.solve(self.shared_right.clone()),
-            None => self.shared_right.clone(),
-        };
-        let photos = (0..self.coupling.len())
-            .map(|b| &self.inverse_blocks[b] * (&self.photo_right[b] - &self.coupling[b] * &shared))
-            .collect();
-        (photos, shared)
+    /// The step.
+    pub(super) fn solve(&self) -> Step {
+        let mut sides = Sides::zeros(&self.order, 1);
+        sides.rest.copy_from(&self.right);
+        for (side, block) in sides.blocks.iter_mut().zip(&self.blocks) {
+            *side = Some(DMatrix::from_column_slice(block.right.len(), 1, block.right.as_slice()));
+        }
+        let solution = self.applied(&sides);
+        let own = |(x, block): (&Option<DMatrix<f64>>, &Block)| x.as_ref().map_or(0.0, |x| x.dot(&block.right));
+        let gain = solution.rest.dot(&self.right) + solution.blocks.iter().zip(&self.blocks).map(own).sum::<f64>();
+        let vector = |m: DMatrix<f64>| m.column(0).into_owned();
+        Step {
+            photos: (0..self.order.photos()).map(|b| vector(solution.photo(&self.order, b))).collect(),
+            shared: vector(solution.shared(&self.order)),
+            gain,
+        }
     }
 
-    /// The inverse's shared part times a matrix.
-    pub(super) fn shared_solve(&self, right: &DMatrix<f64>) -> DMatrix<f64> {
-        let Some(lower) = &self.shared else { return right.clone() };
+    /// What right-hand sides leave of the rest once the blocks are eliminated.
+    pub(super) fn reduced(&self, sides: &Sides) -> DMatrix<f64> {
+        let mut rest = sides.rest.clone();
+        for (block, side) in self.blocks.iter().zip(&sides.blocks) {
+            let Some(side) = side else { continue };
+            let taken = block.coupling.tr_mul(&(&block.inverse * side));
+            for (r, row) in block.touched.iter().enumerate() {
+                let mut into = rest.row_mut(*row);
+                into -= taken.row(r);
+            }
+        }
+        rest
+    }
+
+    /// `N^-1` times right-hand sides.
+    pub(super) fn applied(&self, sides: &Sides) -> Sides {
+        let mut solution = Sides::zeros(&self.order, sides.columns());
+        solution.rest = self.solve_rest(self.reduced(sides));
+        for ((block, side), into) in self.blocks.iter().zip(&sides.blocks).zip(&mut solution.blocks) {
+            let mut own = -(&block.coupling * solution.rest.select_rows(&block.touched));
+            if let Some(side) = side {
+                own += side;
+            }
+            *into = Some(&block.inverse * own);
+        }
+        solution
+    }
+
+    fn solve_rest(&self, right: DMatrix<f64>) -> DMatrix<f64> {
+        let Some(lower) = &self.rest else { return right };
         let wide = WIDE * right.ncols() >= right.nrows();
-        if wide || (self.lower_inverse.get().is_some() && right.ncols() > 1) {
+        if wide || (self.inverse.get().is_some() && right.ncols() > 1) {
             let inverse = self.lower_inverse();
             return inverse.transpose() * (inverse * right);
         }
-        lower.solve(right.clone())
+        lower.solve(right)
     }
 
-    fn lower_inverse(&self) -> &DMatrix<f64> {
-        self.lower_inverse.get_or_init(|| match &self.shared {
+    pub(super) fn lower_inverse(&self) -> &DMatrix<f64> {
+        self.inverse.get_or_init(|| match &self.rest {
             Some(lower) => lower.inverse(),
             None => DMatrix::zeros(0, 0),
         })
-    }
-
-    /// `A' N^-1 A` for right-hand sides that touch one photo and the shared columns.
-    pub(super) fn quadratic_of_one(&self, block: usize, photo: &DMatrix<f64>, shared: &DMatrix<f64>) -> DMatrix<f64> {
-        let own = &self.inverse_blocks[block] * photo;
-        let reduced = shared - self.coupling[block].transpose() * &own;
-        let through = match &self.shared {
-            Some(lower) => lower.solve_lower(reduced),
-            None => reduced,
-        };
-        photo.tr_mul(&own) + through.tr_mul(&through)
-    }
-
-    /// `A' N^-1 A` for right-hand sides given by some photos' blocks and the
-    /// shared columns; the other photos' are zero and cost nothing.
-    pub(super) fn quadratic(&self, photos: &BTreeMap<usize, DMatrix<f64>>, shared: &DMatrix<f64>) -> DMatrix<f64> {
-        let mut reduced = shared.clone();
-        let mut own = DMatrix::zeros(shared.ncols(), shared.ncols());
-        for (b, photo) in photos {
-            let solved = &self.inverse_blocks[*b] * photo;
-            reduced -= self.coupling[*b].tr_mul(&solved);
-            own += photo.tr_mul(&solved);
-        }
-        own + reduced.tr_mul(&self.shared_solve(&reduced))
-    }
-
-    /// The photo's rows of `N^-1` times a right-hand side without photo part, given its shared rows.
-    pub(super) fn photo_part(&self, block: usize, shared_part: &DMatrix<f64>) -> DMatrix<f64> {
-        -(&self.inverse_blocks[block] * (&self.coupling[block] * shared_part))
-    }
-
-    /// The inverse's part that belongs to some consecutive unknowns of every photo, all photos jointly.
-    pub(super) fn of_photos(&self, first: usize, count: usize) -> DMatrix<f64> {
-        let n = self.coupling.len();
-        let shared = self.coupling.first().map_or(0, DMatrix::ncols);
-        let mut across = DMatrix::zeros(shared, count * n);
-        let mut all = DMatrix::zeros(count * n, count * n);
-        for (b, inverse) in self.inverse_blocks.iter().enumerate() {
-            across
-                .columns_mut(count * b, count)
-                .copy_from(&(inverse.rows(first, count) * &self.coupling[b]).transpose());
-            all.view_mut((count * b, count * b), (count, count))
-                .copy_from(&inverse.view((first, first), (count, count)));
-        }
-        let through = self.lower_inverse() * across;
-        all + through.tr_mul(&through)
-    }
-
-    /// How much the quadratic model expects a step to gain.
-    pub(super) fn decrement(&self, photos: &[DVector<f64>], shared: &DVector<f64>) -> f64 {
-        let own: f64 = photos.iter().zip(&self.photo_right).map(|(x, b)| x.dot(b)).sum();
-        // The shared right-hand side was reduced by the photos; undo it.
-        let mut right = self.shared_right.clone();
-        for b in 0..self.coupling.len() {
-            right += self.coupling[b].tr_mul(&(&self.inverse_blocks[b] * &self.photo_right[b]));
-        }
-        own + shared.dot(&right)
-    }
-
-    /// Sum over all prior equations of the share that the data left them:
-    /// the trace of the inverse over the columns that have a prior.
-    pub(super) fn prior_trace(&self, columns: &Columns) -> f64 {
-        let inverse = self.lower_inverse();
-        let mut trace: f64 = columns.nuisance.iter().map(|c| inverse.column(*c).norm_squared()).sum();
-        for b in 0..self.coupling.len() {
-            let own = self.inverse_blocks[b].rows(PHOTO - NUISANCE, NUISANCE);
-            trace += (0..NUISANCE).map(|i| own[(i, PHOTO - NUISANCE + i)]).sum::<f64>();
-            trace += (inverse * (own * &self.coupling[b]).transpose()).norm_squared();
-        }
-        trace
     }
 }

@@ -23,8 +23,8 @@ pub(super) struct Equations {
     pub(super) residual: DVector<f64>,
     /// Found minus predicted, px; two for each of the four corners.
     pub(super) residual_px: [Vector2<f64>; 4],
-    /// Inverse of the lower Cholesky factor of the valid corners' covariance, 1/px.
-    whitening: DMatrix<f64>,
+    /// Lower Cholesky factor of the valid corners' covariance, px.
+    noise_px: DMatrix<f64>,
     /// By extra unknowns of findings, not whitened: derivative of each valid
     /// corner by the carrier's own step (6) and by its marker's size (relative).
     pub(super) by_carrier_px: DMatrix<f64>,
@@ -38,6 +38,31 @@ pub(super) struct Equations {
 }
 
 impl Equations {
+    /// Equations that are of no photo, for tests.
+    #[cfg(test)]
+    pub(super) fn of(
+        block: usize,
+        by_photo: DMatrix<f64>,
+        by_shared: DMatrix<f64>,
+        shared: Vec<usize>,
+        residual: DVector<f64>,
+    ) -> Self {
+        let m = residual.len();
+        Equations {
+            block,
+            by_photo,
+            by_shared,
+            shared,
+            residual,
+            residual_px: [Vector2::zeros(); 4],
+            noise_px: DMatrix::identity(m, m),
+            by_carrier_px: DMatrix::zeros(m, 6),
+            by_size_px: DVector::zeros(m),
+            by_focal_px: DVector::zeros(m),
+            by_lens_px: DMatrix::zeros(m, 9),
+        }
+    }
+
     /// Root mean square of the whitened residuals.
     pub(super) fn misfit(&self) -> f64 {
         (self.residual.norm_squared() / self.residual.len().max(1) as f64).sqrt()
@@ -45,7 +70,9 @@ impl Equations {
 
     /// Rows in px of the valid corners, brought to unit variance and no correlation.
     pub(super) fn whitened(&self, px: &DMatrix<f64>) -> DMatrix<f64> {
-        &self.whitening * px
+        let mut rows = px.clone();
+        whiten(&self.noise_px, &mut rows);
+        rows
     }
 }
 
@@ -72,7 +99,7 @@ pub(super) fn equations(
 ) -> Option<Equations> {
     let corners = corners(problem, columns, state, lens, block, view)?;
     let valid: Vec<usize> = (0..4).filter(|i| view.valid[*i]).collect();
-    let whitening = whitening(view, &valid)?;
+    let noise_px = noise(view, &valid)?;
     let m = 2 * valid.len();
     let free = &columns.carriers[view.carrier];
     let camera = problem.photos[columns.photos[block]].camera;
@@ -81,23 +108,21 @@ pub(super) fn equations(
     let mut shared: Vec<usize> = free.iter().map(|(_, c)| *c).collect();
     shared.extend(lens_modes.start..lens_modes.start + lens_modes.rank());
     shared.extend(modes.iter().map(|m| m.column));
-    let mut by_photo = DMatrix::zeros(m, PHOTO);
-    let mut by_shared = DMatrix::zeros(m, shared.len());
+    // By the photo, by the shared columns, and the residual: whitened together.
+    let mut rows = DMatrix::zeros(m, PHOTO + shared.len() + 1);
     let mut by_carrier_px = DMatrix::zeros(m, 6);
     let (mut by_size_px, mut by_focal_px) = (DVector::zeros(m), DVector::zeros(m));
     let mut by_lens_px = DMatrix::zeros(m, 9);
-    let mut residual = DVector::zeros(m);
     for (row, i) in valid.iter().enumerate() {
         let corner = &corners[*i];
-        residual.rows_mut(2 * row, 2).copy_from(&(view.corners_px[*i] - corner.pixel));
-        by_photo.view_mut((2 * row, 0), (2, PHOTO)).copy_from(&corner.by_photo);
-        by_carrier_px.view_mut((2 * row, 0), (2, 6)).copy_from(&corner.by_carrier);
-        by_size_px.rows_mut(2 * row, 2).copy_from(&(corner.by_point * corner.arm));
-        by_focal_px.rows_mut(2 * row, 2).copy_from(&corner.by_focal);
-        by_lens_px.view_mut((2 * row, 0), (2, 9)).copy_from(&corner.by_lens);
-        let mut column = 0;
+        by_carrier_px.fixed_view_mut::<2, 6>(2 * row, 0).copy_from(&corner.by_carrier);
+        by_size_px.fixed_rows_mut::<2>(2 * row).copy_from(&(corner.by_point * corner.arm));
+        by_focal_px.fixed_rows_mut::<2>(2 * row).copy_from(&corner.by_focal);
+        by_lens_px.fixed_view_mut::<2, 9>(2 * row, 0).copy_from(&corner.by_lens);
+        rows.fixed_view_mut::<2, PHOTO>(2 * row, 0).copy_from(&corner.by_photo);
+        let mut column = PHOTO;
         let mut put = |value: Vector2<f64>| {
-            by_shared.view_mut((2 * row, column), (2, 1)).copy_from(&value);
+            rows.fixed_view_mut::<2, 1>(2 * row, column).copy_from(&value);
             column += 1;
         };
         for (axis, _) in free {
@@ -110,15 +135,19 @@ pub(super) fn equations(
             let moves = mode.centre_mm + mode.turn_rad.cross(&corner.arm) + corner.arm * mode.stretch;
             put(corner.by_point * moves);
         }
+        put(view.corners_px[*i] - corner.pixel);
     }
+    whiten(&noise_px, &mut rows);
+    let (photo, others) = rows.as_slice().split_at(m * PHOTO);
+    let (by_shared, residual) = others.split_at(m * shared.len());
     Some(Equations {
         block,
-        by_photo: &whitening * by_photo,
-        by_shared: &whitening * by_shared,
+        by_photo: DMatrix::from_vec(m, PHOTO, photo.to_vec()),
+        by_shared: DMatrix::from_vec(m, shared.len(), by_shared.to_vec()),
+        residual: DVector::from_vec(residual.to_vec()),
         shared,
-        residual: &whitening * residual,
         residual_px: std::array::from_fn(|i| view.corners_px[i] - corners[i].pixel),
-        whitening,
+        noise_px,
         by_carrier_px,
         by_size_px,
         by_lens_px: relative(by_lens_px, lens.focal_px[0]),
@@ -188,8 +217,8 @@ fn corners(
     Some([one(0)?, one(1)?, one(2)?, one(3)?])
 }
 
-/// What brings the valid corners to unit variance and no correlation.
-fn whitening(view: &View, valid: &[usize]) -> Option<DMatrix<f64>> {
+/// Lower Cholesky factor of the valid corners' covariance.
+fn noise(view: &View, valid: &[usize]) -> Option<DMatrix<f64>> {
     let index: Vec<usize> = valid.iter().flat_map(|i| [2 * i, 2 * i + 1]).collect();
     let n = index.len();
     if n == 0 {
@@ -199,7 +228,34 @@ fn whitening(view: &View, valid: &[usize]) -> Option<DMatrix<f64>> {
         let value = view.covariance_px2[(index[r], index[c])];
         if r == c { value + LEAST_U_PX * LEAST_U_PX } else { value }
     });
-    covariance.cholesky()?.l().solve_lower_triangular(&DMatrix::identity(n, n))
+    Some(covariance.cholesky()?.unpack())
+}
+
+/// Brings rows to unit variance and no correlation: `L^-1 rows`.
+fn whiten(factor: &DMatrix<f64>, rows: &mut DMatrix<f64>) {
+    let n = factor.nrows();
+    if n == 0 {
+        return;
+    }
+    let factor = factor.as_slice();
+    for column in rows.as_mut_slice().chunks_exact_mut(n) {
+        // All four corners nearly always take part: loops of known length are several times as fast.
+        match (<&[f64; 64]>::try_from(factor), <&mut [f64; 8]>::try_from(&mut *column)) {
+            (Ok(factor), Ok(column)) => substitute(8, factor, column),
+            _ => substitute(n, factor, column),
+        }
+    }
+}
+
+#[inline(always)]
+fn substitute(n: usize, factor: &[f64], column: &mut [f64]) {
+    for j in 0..n {
+        let solved = column[j] / factor[j * n + j];
+        column[j] = solved;
+        for i in j + 1..n {
+            column[i] -= solved * factor[j * n + i];
+        }
+    }
 }
 
 /// Keeps a covariance invertible; far below any detector's noise, px.

@@ -3,6 +3,7 @@
 use nalgebra::{DMatrix, Vector2};
 
 use super::columns::{NUISANCE, PHOTO};
+use super::inverse::Inverse;
 use super::prints;
 use super::source::Source;
 use super::work::{Linearized, Work};
@@ -174,13 +175,11 @@ impl Work<'_> {
             .flat_map(|(k, axes)| axes.iter().map(move |(axis, column)| (6 * k + axis, *column)))
             .collect();
         let unit = DMatrix::from_fn(self.columns.shared, free.len(), |r, c| f64::from(u8::from(free[c].1 == r)));
-        let shared = linear.normal.shared_solve(&unit);
+        let Inverse { shared, photos } = linear.normal.of_shared(&unit);
         let mut priors: Vec<(Source, nalgebra::DVector<f64>)> = Vec::new();
         for (source, column) in self.columns.sources.iter().zip(&self.columns.nuisance) {
             priors.push((*source, shared.row(*column).transpose()));
         }
-        let photos: Vec<DMatrix<f64>> =
-            (0..self.columns.photos.len()).map(|block| linear.normal.photo_part(block, &shared)).collect();
         for (j, own) in self.columns.photos.iter().zip(&photos) {
             let edge = Source::Edge(*j);
             let turn = Source::Turn(*j);

@@ -2,13 +2,11 @@
 //! equations without solving again (Lagrange multiplier or score test, Rao
 //! 1948), with the size of it and the least size that would be noticed.
 
-use std::collections::BTreeMap;
-
 use nalgebra::{DMatrix, DVector};
 use statrs::distribution::{ChiSquared, ContinuousCDF};
 
-use super::columns::PHOTO;
 use super::extra::Extra;
+use super::order::Sides;
 use super::scene::Scene;
 
 /// What the test found.
@@ -99,24 +97,20 @@ impl Scene {
     pub fn score(&self, extra: &Extra) -> Option<ScoreTest> {
         let solved = &self.linear;
         let n = extra.count();
-        let mut photos: BTreeMap<usize, DMatrix<f64>> = BTreeMap::new();
-        let mut shared = DMatrix::<f64>::zeros(solved.columns.shared, n);
+        let mut sides = Sides::zeros(&solved.normal.order, n);
+        let mut shown = false;
         let (mut own, mut right) = (DMatrix::<f64>::zeros(n, n), DVector::<f64>::zeros(n));
         for (e, owner) in solved.equations.iter().zip(&solved.owners) {
             let Some(a) = extra.columns(e, *owner) else { continue };
-            *photos.entry(e.block).or_insert_with(|| DMatrix::zeros(PHOTO, n)) += e.by_photo.tr_mul(&a);
-            let cross = e.by_shared.tr_mul(&a);
-            for (r, column) in e.shared.iter().enumerate() {
-                let mut row = shared.row_mut(*column);
-                row += cross.row(r);
-            }
+            sides.add(&solved.normal.order, e, &a);
+            shown = true;
             own += a.tr_mul(&a);
             right += a.tr_mul(&e.residual);
         }
-        if photos.is_empty() {
+        if !shown {
             return None;
         }
-        let explained = solved.normal.quadratic(&photos, &shared);
+        let explained = solved.normal.quadratic(&sides);
         let information = &own - explained / self.variance;
         self.test(&own, &information, &right)
     }

@@ -213,13 +213,7 @@ fn worst_marker(work: &Work) -> Option<(usize, usize)> {
 fn controlled(work: &Work, linear: &Linearized, at: usize, shifts: &DMatrix<f64>) -> DMatrix<f64> {
     let e = &linear.equations[at];
     let rows = e.residual.len();
-    let photo = e.by_photo.transpose();
-    let mut shared = DMatrix::zeros(work.columns.shared, rows);
-    for (c, column) in e.shared.iter().enumerate() {
-        let mut row = shared.row_mut(*column);
-        row += e.by_shared.column(c).transpose();
-    }
-    let hat = linear.normal.quadratic_of_one(e.block, &photo, &shared) / work.variance;
+    let hat = linear.normal.of_view(e) / work.variance;
     shifts.tr_mul(&(DMatrix::identity(rows, rows) - hat)) * shifts
 }
 

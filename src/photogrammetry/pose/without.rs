@@ -46,9 +46,9 @@ impl Scene {
         let weights: Vec<f64> = solved.owners.iter().map(|o| if out(o) { NEXT_TO_NOTHING } else { 1.0 }).collect();
         let rest = normal(&solved.columns, &solved.state, &solved.equations, &weights, self.variance, 0.0)?;
         let by_shared = self.by_shared(gradients);
-        let inverse = rest.shared_solve(&by_shared);
+        let inverse = rest.of_shared(&by_shared).shared;
         let variance = (0..gradients.ncols()).map(|c| by_shared.column(c).dot(&inverse.column(c))).collect::<Vec<_>>();
-        Some(Influence { change: by_shared.tr_mul(&rest.solve().1), variance: DVector::from_vec(variance) })
+        Some(Influence { change: by_shared.tr_mul(&rest.solve().shared), variance: DVector::from_vec(variance) })
     }
 
     /// How the functions change when every corner is where `by` says, px: photo
@@ -84,7 +84,7 @@ impl Scene {
         }
         let weights = vec![1.0; equations.len()];
         let shifted: Normal = normal(&solved.columns, &state, &equations, &weights, self.variance, 0.0)?;
-        Some(self.by_shared(gradients).tr_mul(&shifted.solve().1))
+        Some(self.by_shared(gradients).tr_mul(&shifted.solve().shared))
     }
 
     /// Gradients over the adjustment's shared columns.

@@ -2,7 +2,7 @@
 
 use super::columns::{Columns, NUISANCE, PHOTO};
 use super::link::Start;
-use super::normal::{Normal, normal};
+use super::normal::{Normal, Step, normal};
 use super::residual::{Equations, equations};
 use super::state::{PhotoState, State};
 use super::views::Problem;
@@ -47,6 +47,8 @@ pub(super) struct Linearized {
 
 /// A step that gains less than this (in units of squared sigmas) is the last.
 const SETTLED: f64 = 1e-7;
+/// Likewise of a first solution, which only has to be near.
+const NEAR: f64 = 1e-3;
 
 impl<'a> Work<'a> {
     pub(super) fn new(problem: &Problem<'a>, start: &Start, options: &Options) -> Self {
@@ -101,7 +103,7 @@ impl<'a> Work<'a> {
             let width = (2.0 * median(misfits.iter().copied()).unwrap_or(0.0)).max(4.0);
             let weights: Vec<f64> = misfits.iter().map(|m| (1.0 + (m / width).powi(2)).powi(-2)).collect();
             self.variance = (width * width / 16.0).max(1.0);
-            if self.descend(now, &weights, 3)?.0 && width <= 4.0 {
+            if self.descend(now, &weights, 2, NEAR)?.0 && width <= 4.0 {
                 break;
             }
         }
@@ -110,21 +112,26 @@ impl<'a> Work<'a> {
 
     /// A few damped steps with given weights from the equations at the present
     /// state; true once nothing is left to gain, and the equations there.
-    fn descend(&mut self, mut now: Vec<Equations>, weights: &[f64], steps: usize) -> Option<(bool, Vec<Equations>)> {
+    fn descend(
+        &mut self,
+        mut now: Vec<Equations>,
+        weights: &[f64],
+        steps: usize,
+        settled: f64,
+    ) -> Option<(bool, Vec<Equations>)> {
         let mut damping = 1e-6;
         for _ in 0..steps {
             let current = self.cost(&self.state, &now, weights);
             loop {
                 let normal = normal(&self.columns, &self.state, &now, weights, self.variance, damping);
                 let trial = normal.and_then(|normal| {
-                    let (photos, shared) = normal.solve();
-                    let gain = normal.decrement(&photos, &shared);
+                    let Step { photos, shared, gain } = normal.solve();
                     let state = self.state.moved(&self.columns, &photos, &shared);
                     let equations = self.equations(&state)?;
                     Some((gain, self.cost(&state, &equations, weights), state, equations))
                 });
                 match trial {
-                    Some((gain, _, state, equations)) if gain < SETTLED => {
+                    Some((gain, _, state, equations)) if gain < settled => {
                         self.state = state;
                         return Some((true, equations));
                     }
@@ -161,7 +168,7 @@ impl<'a> Work<'a> {
     /// Convergence at the present variance of unit weight.
     pub(super) fn converge(&mut self, mut now: Vec<Equations>, weights: &[f64]) -> Option<Vec<Equations>> {
         for _ in 0..8 {
-            let (settled, then) = self.descend(now, weights, 4)?;
+            let (settled, then) = self.descend(now, weights, 4, SETTLED)?;
             now = then;
             if settled {
                 break;
@@ -188,7 +195,7 @@ impl<'a> Work<'a> {
     fn redundancy_of(&self, linear: &Linearized) -> f64 {
         let count: usize = linear.equations.iter().map(|e| e.residual.len()).sum();
         let unknowns = PHOTO * self.columns.photos.len() + self.columns.shared;
-        count as f64 - (unknowns as f64 - linear.normal.prior_trace(&self.columns))
+        count as f64 - (unknowns as f64 - linear.normal.prior_trace())
     }
 
     /// Takes the variance of unit weight as known instead of estimating it.

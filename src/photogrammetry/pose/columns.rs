@@ -17,15 +17,6 @@ use crate::camera::Profile;
 use crate::geom::rad;
 use crate::marker::Role;
 
-/// Unknowns of one photo: six of its pose, then focal factor, principal point
-/// u and v, edge offset, how that grows for small markers, and how far the camera
-/// turned about its x, y and z while rows were read.
-pub(super) const PHOTO: usize = 14;
-/// Those of them that have a prior.
-pub(super) const NUISANCE: usize = 8;
-/// Where the turns begin among those with a prior.
-pub(super) const TURN: usize = 5;
-
 /// How one column deforms a marker, per unit of the unknown.
 #[derive(Debug, Clone)]
 pub(super) struct Mode {

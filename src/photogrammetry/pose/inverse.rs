@@ -3,8 +3,8 @@
 use nalgebra::DMatrix;
 
 use super::normal::Normal;
-use super::order::Sides;
 use super::residual::Equations;
+use super::sides::Sides;
 use crate::num::column_squares;
 
 /// Some columns of the inverse.
@@ -96,9 +96,9 @@ mod tests {
     use rand::{RngExt, SeedableRng};
 
     use super::*;
-    use crate::pose::columns::PHOTO;
     use crate::pose::normal::factorised;
     use crate::pose::order::Order;
+    use crate::pose::unknowns::PHOTO;
 
     const MARKERS: usize = 9;
     const OF_MARKER: usize = 5;

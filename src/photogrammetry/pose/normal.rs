@@ -5,10 +5,12 @@ use std::sync::{Arc, OnceLock};
 
 use nalgebra::{DMatrix, DVector};
 
-use super::columns::{Columns, NUISANCE, PHOTO};
-use super::order::{Order, Own, Place, Sides};
+use super::columns::Columns;
+use super::order::{Order, Place};
 use super::residual::Equations;
+use super::sides::{Own, Sides, split};
 use super::state::State;
+use super::unknowns::{NUISANCE, PHOTO};
 use crate::num::{Lower, cholesky};
 
 /// Factorised normal equations `N x = b`, priors included.
@@ -107,7 +109,7 @@ impl Sums {
     }
 
     fn add(&mut self, order: &Order, e: &Equations, weight: f64) {
-        let (block, own, others) = order.split(e);
+        let (block, own, others) = split(order, e);
         let residual = e.residual.as_slice();
         if let Some((sum, coupling, right)) = block.map(|b| &mut self.blocks[b]) {
             for (at, (i, x)) in own.iter().enumerate() {

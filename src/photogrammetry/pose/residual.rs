@@ -2,8 +2,9 @@
 
 use nalgebra::{DMatrix, DVector, Matrix2x3, SMatrix, Vector2};
 
-use super::columns::{Columns, NUISANCE, PHOTO, TURN};
+use super::columns::Columns;
 use super::state::State;
+use super::unknowns::{NUISANCE, PHOTO, TURN};
 use super::views::{EDGE_SIDE_PX, Problem, View};
 use crate::camera::Lens;
 

@@ -2,10 +2,10 @@
 
 use nalgebra::{DMatrix, Vector2};
 
-use super::columns::{NUISANCE, PHOTO};
 use super::inverse::Inverse;
 use super::prints;
 use super::source::Source;
+use super::unknowns::{NUISANCE, PHOTO};
 use super::work::{Linearized, Work};
 use crate::camera::Lens;
 use crate::geom::{Camera, Carrier, Pose, World};

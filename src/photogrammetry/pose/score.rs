@@ -6,8 +6,8 @@ use nalgebra::{DMatrix, DVector};
 use statrs::distribution::{ChiSquared, ContinuousCDF};
 
 use super::extra::Extra;
-use super::order::Sides;
 use super::scene::Scene;
+use super::sides::Sides;
 
 /// What the test found.
 #[derive(Debug, Clone)]

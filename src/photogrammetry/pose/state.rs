@@ -2,7 +2,8 @@
 
 use nalgebra::{DVector, Point3, UnitQuaternion, Vector3};
 
-use super::columns::{Columns, NUISANCE, TURN};
+use super::columns::Columns;
+use super::unknowns::{NUISANCE, TURN};
 use super::views::{EDGE_SIDE_PX, Problem, View};
 use crate::camera::Lens;
 use crate::geom::{Camera, Carrier, Pose, World};

@@ -14,7 +14,7 @@
 
 use nalgebra::{DMatrix, DVector};
 
-use super::columns::{NUISANCE, PHOTO, TURN};
+use super::unknowns::{NUISANCE, PHOTO, TURN};
 use super::work::{Linearized, Work};
 
 /// Sizes that are tried, from [`LEAST`] of what the camera file states to all of it.

@@ -1,10 +1,11 @@
 //! The adjustment at work: its unknowns, and how they settle.
 
-use super::columns::{Columns, NUISANCE, PHOTO};
+use super::columns::Columns;
 use super::link::Start;
 use super::normal::{Normal, Step, normal};
 use super::residual::{Equations, equations};
 use super::state::{PhotoState, State};
+use super::unknowns::{NUISANCE, PHOTO};
 use super::views::Problem;
 use crate::num::median;
 

@@ -3,12 +3,13 @@
 
 use std::sync::{Arc, OnceLock};
 
+use multiversion::multiversion;
 use nalgebra::{DMatrix, DVector};
 
 use super::columns::Columns;
 use super::order::{Order, Place};
 use super::residual::Equations;
-use super::sides::{Own, Sides, split};
+use super::sides::{Column, Own, Sides, column, split};
 use super::state::State;
 use super::unknowns::{NUISANCE, PHOTO};
 use crate::num::{Lower, cholesky};
@@ -110,30 +111,15 @@ impl Sums {
 
     fn add(&mut self, order: &Order, e: &Equations, weight: f64) {
         let (block, own, others) = split(order, e);
-        let residual = e.residual.as_slice();
+        let residual = column(e.residual.as_slice());
         if let Some((sum, coupling, right)) = block.map(|b| &mut self.blocks[b]) {
-            for (at, (i, x)) in own.iter().enumerate() {
-                right[*i] += weight * dot(x, residual);
-                for (j, y) in &own[..=at] {
-                    sum[(*i.max(j), *i.min(j))] += weight * dot(x, y);
-                }
-                for (j, y) in &others {
-                    coupling[(*i, *j)] += weight * dot(x, y);
-                }
-            }
+            add_square(&own, &residual, weight, sum, right);
+            add_products(&own, &others, weight, coupling);
         }
-        self.add_rest(&others, residual, weight);
+        add_square(&others, &residual, weight, &mut self.rest, &mut self.right);
     }
 
-    fn add_rest(&mut self, others: &Own, residual: &[f64], weight: f64) {
-        for (at, (i, x)) in others.iter().enumerate() {
-            self.right[*i] += weight * dot(x, residual);
-            for (j, y) in &others[..=at] {
-                self.rest[(*i.max(j), *i.min(j))] += weight * dot(x, y);
-            }
-        }
-    }
-
+    /// An unknown with a prior of one unit about zero, at its present value.
     fn add_prior(&mut self, place: Place, value: f64) {
         let (sum, right) = match place.block.map(|b| &mut self.blocks[b]) {
             Some((sum, _, right)) => (sum, right),
@@ -160,12 +146,10 @@ impl Sums {
             let touched: Vec<usize> =
                 (0..coupling.ncols()).filter(|c| coupling.column(*c).iter().any(|x| *x != 0.0)).collect();
             let coupling = coupling.select_columns(&touched);
-            let solved = &inverse * &coupling;
-            let n = inverse.nrows();
-            for ((c, column), x) in touched.iter().enumerate().zip(solved.as_slice().chunks_exact(n)) {
-                let below = touched[c..].iter().zip(coupling.as_slice().chunks_exact(n).skip(c));
-                for (row, y) in below {
-                    rest[(*row, *column)] -= dot(x, y);
+            let taken = coupling.transpose() * (&inverse * &coupling);
+            for (c, column) in touched.iter().enumerate() {
+                for (row, value) in touched[c..].iter().zip(&taken.column(c).as_slice()[c..]) {
+                    rest[(*row, *column)] -= value;
                 }
             }
             blocks.push(Block { inverse, touched, coupling, right });
@@ -175,18 +159,31 @@ impl Sums {
     }
 }
 
-/// Columns have as many rows as a marker has coordinates: at this size a plain
-/// loop is faster than products made for large matrices.
-fn dot(x: &[f64], y: &[f64]) -> f64 {
-    match (<&[f64; 8]>::try_from(x), <&[f64; 8]>::try_from(y)) {
-        (Ok(x), Ok(y)) => dot8(x, y),
-        _ => x.iter().zip(y).map(|(x, y)| x * y).sum(),
+/// Adds the products of columns with each other (the lower part) and with the residual.
+#[multiversion(targets("x86_64+avx2"))]
+fn add_square(own: &Own, residual: &Column, weight: f64, sum: &mut DMatrix<f64>, right: &mut DVector<f64>) {
+    for (at, (i, x)) in own.iter().enumerate() {
+        right[*i] += weight * dot8(x, residual);
+        for (j, y) in &own[..=at] {
+            sum[(*i.max(j), *i.min(j))] += weight * dot8(x, y);
+        }
+    }
+}
+
+/// Adds the products of columns with others.
+#[multiversion(targets("x86_64+avx2"))]
+fn add_products(own: &Own, others: &Own, weight: f64, sum: &mut DMatrix<f64>) {
+    for (j, y) in others {
+        for (i, x) in own {
+            sum[(*i, *j)] += weight * dot8(x, y);
+        }
     }
 }
 
 /// In pairs, so that one sum does not wait for the other.
-fn dot8(x: &[f64; 8], y: &[f64; 8]) -> f64 {
-    let p: [f64; 8] = std::array::from_fn(|i| x[i] * y[i]);
+#[inline(always)]
+fn dot8(x: &Column, y: &Column) -> f64 {
+    let p: Column = std::array::from_fn(|i| x[i] * y[i]);
     ((p[0] + p[4]) + (p[2] + p[6])) + ((p[1] + p[5]) + (p[3] + p[7]))
 }
 

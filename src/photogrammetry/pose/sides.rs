@@ -7,7 +7,17 @@ use super::residual::Equations;
 use super::unknowns::PHOTO;
 
 /// Columns of some equations, each with its unknown's place within its block or the rest.
-pub(super) type Own<'e> = Vec<(usize, &'e [f64])>;
+pub(super) type Own = Vec<(usize, Column)>;
+
+/// As many rows as a marker has coordinates; zeros for corners that are not used.
+pub(super) type Column = [f64; 8];
+
+/// Filled up with zeros.
+pub(super) fn column(rows: &[f64]) -> Column {
+    let mut column = [0.0; 8];
+    column[..rows.len()].copy_from_slice(rows);
+    column
+}
 
 /// Places of an equation's unknowns: its photo's, then those of its shared columns.
 fn places<'e>(order: &'e Order, e: &'e Equations) -> impl Iterator<Item = Place> + 'e {
@@ -15,19 +25,19 @@ fn places<'e>(order: &'e Order, e: &'e Equations) -> impl Iterator<Item = Place>
 }
 
 /// An equation's columns: the block that it touches, the columns that belong to it, and all others.
-pub(super) fn split<'e>(order: &Order, e: &'e Equations) -> (Option<usize>, Own<'e>, Own<'e>) {
+pub(super) fn split(order: &Order, e: &Equations) -> (Option<usize>, Own, Own) {
     let rows = e.residual.len();
     let (mut block, mut own, mut rest) = (None, Own::new(), Own::with_capacity(PHOTO + e.shared.len()));
     if rows == 0 {
         return (block, own, rest);
     }
     let columns = e.by_photo.as_slice().chunks_exact(rows).chain(e.by_shared.as_slice().chunks_exact(rows));
-    for (place, column) in places(order, e).zip(columns) {
+    for (place, rows) in places(order, e).zip(columns) {
         if place.block.is_some() {
             block = place.block;
-            own.push((place.at, column));
+            own.push((place.at, column(rows)));
         } else {
-            rest.push((place.at, column));
+            rest.push((place.at, column(rows)));
         }
     }
     (block, own, rest)

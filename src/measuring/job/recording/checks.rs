@@ -82,7 +82,8 @@ fn budget(parts: &Parts, answer: &measure::Answer) -> Vec<BudgetLine> {
             share: v / total,
         })
         .collect();
-    lines.sort_by(|a, b| b.share.total_cmp(&a.share));
+    // Shares that differ by rounding alone stand in the order of their names, on every machine.
+    lines.sort_by_key(|line| std::cmp::Reverse((line.share * 1e6).round() as u64));
     lines
 }
 

@@ -30,9 +30,11 @@ pub fn expect(
     };
     let mut work = Work::new(problem, &start, &Options::default());
     work.refine_unknowns();
-    work.presume_variance(variance)?;
+    // Taken as known instead of estimated.
+    work.variance = variance.max(1.0);
     // No turn was found yet: what a steady hand's photos would state.
     work.weigh_tremor()?;
-    work.presume_variance(variance)?;
-    work.into_scene(vec![false; carriers.len()])
+    let linear = work.linearized()?;
+    work.redundancy = work.redundancy_of(&linear);
+    work.scene_of(linear, vec![false; carriers.len()])
 }

@@ -92,6 +92,11 @@ impl Work<'_> {
     /// Ends the adjustment. `None` where the covariance does not exist.
     pub(super) fn into_scene(self, ambiguous: Vec<bool>) -> Option<Scene> {
         let linear = self.linearized()?;
+        self.scene_of(linear, ambiguous)
+    }
+
+    /// Likewise, linearised there already.
+    pub(super) fn scene_of(self, linear: Linearized, ambiguous: Vec<bool>) -> Option<Scene> {
         let (factor, sources) = self.factor(&linear);
         if !factor.iter().all(|x| x.is_finite()) {
             return None;

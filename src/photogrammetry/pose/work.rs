@@ -193,17 +193,10 @@ impl<'a> Work<'a> {
 
     /// What the image has over what it must determine: unknowns that priors
     /// determine cost it less than one observation.
-    fn redundancy_of(&self, linear: &Linearized) -> f64 {
+    pub(super) fn redundancy_of(&self, linear: &Linearized) -> f64 {
         let count: usize = linear.equations.iter().map(|e| e.residual.len()).sum();
         let unknowns = PHOTO * self.columns.photos.len() + self.columns.shared;
         count as f64 - (unknowns as f64 - linear.normal.prior_trace())
-    }
-
-    /// Takes the variance of unit weight as known instead of estimating it.
-    pub(super) fn presume_variance(&mut self, variance: f64) -> Option<()> {
-        self.variance = variance.max(1.0);
-        self.redundancy = self.redundancy_of(&self.linearized()?);
-        Some(())
     }
 
     /// The normal equations at the present state with unit weights.

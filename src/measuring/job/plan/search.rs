@@ -1,8 +1,9 @@
 //! Where to stand: the fewest photos from places that a person can reach.
 
-use std::collections::HashMap;
+use std::collections::{BTreeSet, HashMap};
 
 use nalgebra::Point3;
+use rayon::prelude::*;
 
 use super::predict::{Predicted, Predictor, Shot};
 use crate::marker::Role;
@@ -60,11 +61,8 @@ impl<'p, 'a> Search<'p, 'a> {
     pub(super) fn new(predictor: &'p Predictor<'a>, reach: &Reach) -> Self {
         let sight = predictor.sight();
         let places = places(predictor, reach);
-        let mut shots: Vec<Shot> = Vec::new();
-        for eye in places {
-            let shot = predictor.best_shot(&sight, eye);
-            shots.extend(shot.filter(|s| predictor.sees(s).len() >= 2));
-        }
+        let shot = |eye| predictor.best_shot(&sight, eye).filter(|s| predictor.sees(s).len() >= 2);
+        let shots: Vec<Shot> = places.into_par_iter().filter_map(shot).collect();
         let mirror = shots
             .iter()
             .map(|s| {
@@ -85,20 +83,23 @@ impl<'p, 'a> Search<'p, 'a> {
         self.predictor.predict(&shots)
     }
 
-    /// The worst check decides; what is not determined weighs most.
-    fn cost(&mut self, set: &[usize]) -> f64 {
-        let mut key = set.to_vec();
-        key.sort_unstable();
-        if let Some(cost) = self.costs.get(&key) {
-            return *cost;
-        }
-        let cost = cost(&self.predict(set));
-        self.costs.insert(key, cost);
-        cost
+    /// Each set's cost, before it: the worst check decides; what is not determined weighs most.
+    fn costed(&mut self, sets: Vec<Vec<usize>>) -> Vec<(f64, Vec<usize>)> {
+        let keyed = |set: &Vec<usize>| {
+            let mut key = set.clone();
+            key.sort_unstable();
+            key
+        };
+        let keys: Vec<Vec<usize>> = sets.iter().map(keyed).collect();
+        let new: BTreeSet<&Vec<usize>> = keys.iter().filter(|key| !self.costs.contains_key(*key)).collect();
+        let costs: Vec<(Vec<usize>, f64)> =
+            new.into_par_iter().map(|key| (key.clone(), cost(&self.predict(key)))).collect();
+        self.costs.extend(costs);
+        keys.iter().map(|key| self.costs[key]).zip(sets).collect()
     }
 
     fn best_of(&mut self, sets: Vec<Vec<usize>>) -> Option<Vec<usize>> {
-        let costed: Vec<(f64, Vec<usize>)> = sets.into_iter().map(|s| (self.cost(&s), s)).collect();
+        let costed = self.costed(sets);
         costed.into_iter().min_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, s)| s)
     }
 
@@ -122,9 +123,9 @@ impl<'p, 'a> Search<'p, 'a> {
 
     fn best_pair(&mut self) -> Option<Vec<usize>> {
         let middle: Vec<usize> = (0..self.shots.len()).filter(|i| self.is_middle(*i)).collect();
-        let mut alone: Vec<(f64, usize)> = middle.iter().map(|i| (self.cost(&[*i]), *i)).collect();
+        let mut alone = self.costed(middle.iter().map(|i| vec![*i]).collect());
         alone.sort_by(|a, b| a.0.total_cmp(&b.0));
-        let best: Vec<usize> = alone.iter().take(PAIRED).map(|a| a.1).collect();
+        let best: Vec<usize> = alone.iter().take(PAIRED).map(|a| a.1[0]).collect();
         let mut sets: Vec<Vec<usize>> =
             (0..self.shots.len()).filter_map(|i| self.mirror[i].filter(|m| i < *m).map(|m| vec![i, m])).collect();
         for (n, i) in best.iter().enumerate() {

@@ -73,6 +73,7 @@ fn light_traced_once_is_developed_as_if_it_were_traced_each_time() {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_night_photo_has_the_same_bytes_whatever_the_threads() {
     let scene = small(Preset::Night);
     let pool = |n: usize| rayon::ThreadPoolBuilder::new().num_threads(n).build().unwrap();
@@ -200,6 +201,7 @@ fn brightness(picture: &LinearPicture, seen: &SeenMarker) -> Option<f64> {
 }
 
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn light_from_a_door_is_stronger_beside_it() {
     // Looking back at the vehicle: its left is in the picture's right half.
     let scene = bare(camera([0.0; 5]), [7600.0, 0.0, 1700.0], [3500.0, 0.0, 700.0]);

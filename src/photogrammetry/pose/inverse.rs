@@ -177,7 +177,10 @@ mod tests {
             let whole = &inverse * &right;
             let step = normal.solve();
             let ours: Vec<f64> = step.photos.iter().flat_map(|p| p.iter()).chain(step.shared.iter()).copied().collect();
-            close(&DMatrix::from_column_slice(ours.len(), 1, &ours), &DMatrix::from_columns(&[whole.clone()]));
+            close(
+                &DMatrix::from_column_slice(ours.len(), 1, &ours),
+                &DMatrix::from_columns(std::slice::from_ref(&whole)),
+            );
             assert!((step.gain / whole.dot(&right) - 1.0).abs() < 1e-9);
             let unit = DMatrix::from_fn(SHARED, 3, |r, c| f64::from(u8::from(r == 20 * c)));
             let asked = normal.of_shared(&unit);

@@ -17,20 +17,31 @@ pub(crate) struct Bay {
 }
 
 /// A right stand; rendered once for all tests.
-pub(crate) static BAY: LazyLock<Bay> = LazyLock::new(|| {
-    let folder = tempfile::tempdir().unwrap();
-    staged::scene(0.4).stage(&folder.path().join("job"), &mut |_| ()).unwrap();
-    for (kind, file, name) in
-        [("setups", "setup.toml", SHEET), ("kits", "kit.toml", "test-kit"), ("cameras", "camera.toml", "test-camera")]
-    {
-        let to = folder.path().join("models").join(kind);
-        std::fs::create_dir_all(&to).unwrap();
-        std::fs::copy(folder.path().join("job").join(file), to.join(format!("{name}.toml"))).unwrap();
-    }
-    Bay { folder }
-});
+pub(crate) static BAY: LazyLock<Bay> = LazyLock::new(|| Bay::of(0.4));
+
+/// The sample's camera at full size, megapixels.
+const SAMPLE_MP: f64 = 11.06;
 
 impl Bay {
+    fn of(scale: f64) -> Bay {
+        let folder = tempfile::tempdir().unwrap();
+        staged::scene(scale).stage(&folder.path().join("job"), &mut |_| ()).unwrap();
+        for (kind, file, name) in [
+            ("setups", "setup.toml", SHEET),
+            ("kits", "kit.toml", "test-kit"),
+            ("cameras", "camera.toml", "test-camera"),
+        ] {
+            let to = folder.path().join("models").join(kind);
+            std::fs::create_dir_all(&to).unwrap();
+            std::fs::copy(folder.path().join("job").join(file), to.join(format!("{name}.toml"))).unwrap();
+        }
+        Bay { folder }
+    }
+
+    pub(crate) fn of_megapixels(megapixels: f64) -> Bay {
+        Bay::of((megapixels / SAMPLE_MP).sqrt())
+    }
+
     pub(crate) fn models(&self) -> PathBuf {
         self.folder.path().join("models")
     }

@@ -21,3 +21,4 @@ mod plain;
 mod tls_client;
 mod together;
 mod tripod;
+mod wait;

@@ -3,6 +3,8 @@
 //!
 //! `BAYWITNESS_SCALE=100000,1000000 cargo test --release -p baywitness-proof --lib audit_at_scale -- --ignored --nocapture`
 
+use std::sync::LazyLock;
+
 use rand::rngs::ChaCha8Rng;
 use rand::{Rng, RngExt, SeedableRng};
 use rayon::prelude::*;
@@ -13,7 +15,7 @@ use super::judged::{Judged, Outcome};
 use super::ledger::Ledger;
 use super::lines::{LineFile, text_of};
 use crate::custody::tests::{sizes, told};
-use crate::record::JobRecord;
+use crate::record::{JobRecord, PhotoRecord, Verdict};
 
 const KITS: u64 = 40;
 const SHEETS: u64 = 60;
@@ -38,57 +40,78 @@ fn random(n: u64) -> ChaCha8Rng {
     ChaCha8Rng::seed_from_u64(n.wrapping_mul(0x9e37_79b9_7f4a_7c15))
 }
 
+/// What all results of the invented archive have in common, read once: reading JSON costs more than all else here.
+static COMMON: LazyLock<JobRecord> = LazyLock::new(|| {
+    let checks: Vec<Value> = CHECKS
+        .iter()
+        .map(|(quantity, unit, nominal, spread, u)| {
+            let limit = 2.0 * spread;
+            json!({ "quantity": quantity, "from": null, "target": null, "step": null, "reference_line": "centreline",
+                "unit": unit, "nominal": nominal, "lower": nominal - limit, "upper": nominal + limit, "evidence": "photos",
+                "value": nominal, "standard_uncertainty": 2.0 * u, "degrees_of_freedom": 50.0,
+                "coverage_factor": 2.0, "expanded_uncertainty": 4.0 * u, "conformance_probability": 0.9,
+                "verdict": "within", "can_decide": true, "grade": null, "move": 0.0, "correction": "invented",
+                "budget": [{ "source": "noise of the photos", "standard_uncertainty": u, "share": 0.25 }] })
+        })
+        .collect();
+    let markers: Vec<Value> = ["stand", "floor", "left", "right"]
+        .iter()
+        .enumerate()
+        .map(|(id, carrier)| {
+            json!({ "id": 10 * id, "carrier": carrier, "corners_px": [[0.0, 0.0], [0.0, 0.0], [0.0, 0.0], [0.0, 0.0]],
+                "residual_px": 0.1, "used": true })
+        })
+        .collect();
+    let photo = |k: usize| {
+        json!({ "file": format!("photos/{k}.jpg"), "camera": "phone", "width_px": 4000, "height_px": 3000, "orientation": 1,
+            "rms_px": 0.1, "focal_px": null, "edge_offset_px": 0.0, "markers": markers })
+    };
+    let input = |k: usize| json!({ "role": "photo", "file": format!("photos/{k}.jpg"), "sha256": "" });
+    let record = json!({ "format": "result/1", "tool": { "name": "baywitness", "version": env!("CARGO_PKG_VERSION") },
+        "job": "",
+        "sheet": { "title": "invented", "source": "invented", "decision_rule": "guarded", "conformance_probability": 0.95,
+            "procedure": {}, "waived": [], "not_checked": [], "prerequisites": [] },
+        "context": { "setup": "", "kit": "", "cameras": ["phone"], "vehicle": "invented", "vin": null, "series": null,
+            "attempt": 1, "bay": null, "technician": null, "taken": null, "prerequisites": {},
+            "record_complete": true, "calibration": null },
+        "inputs": [input(0), input(1)], "verdict": "within", "reason": "invented", "reference_line": "centreline",
+        "checks": checks, "checks_without_readings": null, "measured": {}, "carriers": [],
+        "photos": [photo(0), photo(1)], "readings": [], "attachments": [], "findings": [] });
+    serde_json::from_value(record).unwrap()
+});
+
 /// Job `n` of the invented archive: the same each time it is asked for.
 fn outcome(n: u64) -> Outcome {
     if n % BROKEN == BROKEN - 1 {
         return Err("invented: kit.toml is missing".to_owned());
     }
     let mut random = random(n);
-    let (kit, sheet) = (n % KITS, random.random_range(0..SHEETS));
+    let sheet = random.random_range(0..SHEETS);
+    let mut record = COMMON.clone();
     let mut worst = 0.0_f64;
-    let checks: Vec<Value> = CHECKS
-        .iter()
-        .map(|(quantity, unit, nominal, spread, u)| {
-            let (z, limit) = (normal(&mut random), 2.0 * spread);
-            worst = worst.max((z * spread / limit).abs());
-            json!({ "quantity": quantity, "from": null, "target": null, "step": null, "reference_line": "centreline",
-                "unit": unit, "nominal": nominal, "lower": nominal - limit, "upper": nominal + limit, "evidence": "photos",
-                "value": nominal + z * spread, "standard_uncertainty": 2.0 * u, "degrees_of_freedom": 50.0,
-                "coverage_factor": 2.0, "expanded_uncertainty": 4.0 * u, "conformance_probability": 0.9,
-                "verdict": if z.abs() > 2.0 { "outside" } else { "within" }, "can_decide": true, "grade": null,
-                "move": -z * spread, "correction": "invented",
-                "budget": [{ "source": "noise of the photos", "standard_uncertainty": u, "share": 0.25 }] })
-        })
-        .collect();
-    let photos = [0, 1].map(|k| {
-        // Copied from a job somewhat before.
-        let (of, from) = if k == 1 && n % COPIED == 77 { (n - 70, 0) } else { (n, k) };
-        photo(of, from)
-    });
-    let inputs = [0, 1].map(|k| {
-        let (of, from) = if k == 1 && n % COPIED == 77 { (n - 70, 0) } else { (n, k) };
-        let name = format!("photos/{k}.jpg");
-        json!({ "role": "photo", "file": name, "sha256": format!("{:016x}{from:02x}{:046x}", random_number(of), of) })
-    });
-    let mut photos = photos;
-    for (k, photo) in photos.iter_mut().enumerate() {
-        photo["file"] = json!(format!("photos/{k}.jpg"));
+    for (check, (_, _, nominal, spread, _)) in record.checks.iter_mut().zip(&CHECKS) {
+        let z = normal(&mut random);
+        worst = worst.max(z.abs() / 2.0);
+        check.value = Some(nominal + z * spread);
+        check.verdict = if z.abs() > 2.0 { Verdict::Outside } else { Verdict::Within };
     }
-    let day = time::Date::from_ordinal_date(2026, 1)
-        .map_or(String::new(), |d| (d + time::Duration::days((n % 700) as i64)).to_string());
-    let record = json!({ "format": "result/1", "tool": { "name": "baywitness", "version": env!("CARGO_PKG_VERSION") },
-        "job": format!("J-{n}"),
-        "sheet": { "title": "invented", "source": "invented", "decision_rule": "guarded", "conformance_probability": 0.95,
-            "procedure": {}, "waived": [], "not_checked": [], "prerequisites": [] },
-        "context": { "setup": format!("sheet-{sheet}"), "kit": format!("kit-{kit}"), "cameras": ["phone"],
-            "vehicle": "invented", "vin": null, "series": format!("R-{n}"), "attempt": 1, "bay": format!("Bay {}", n % 7),
-            "technician": format!("T-{}", n % 11), "taken": format!("{day}T10:00:00+01:00"), "prerequisites": {},
-            "record_complete": true, "calibration": null },
-        "inputs": inputs, "verdict": if worst > 1.0 { "outside" } else { "within" }, "reason": "invented",
-        "reference_line": "centreline", "checks": checks, "checks_without_readings": null, "measured": {},
-        "carriers": [], "photos": photos, "readings": [], "attachments": [], "findings": [] });
-    let read: Result<JobRecord, _> = serde_json::from_value(record);
-    read.map(Box::new).map_err(|e| e.to_string())
+    record.verdict = if worst > 1.0 { Verdict::Outside } else { Verdict::Within };
+    for k in 0..2 {
+        // The second may be copied from a job somewhat before.
+        let (of, from) = if k == 1 && n % COPIED == 77 { (n - 70, 0) } else { (n, k as u64) };
+        record.inputs[k].sha256 = format!("{:016x}{from:02x}{of:046x}", random_number(of));
+        place_markers(&mut record.photos[k], of, from);
+    }
+    record.job = format!("J-{n}");
+    let context = &mut record.context;
+    context.setup = format!("sheet-{sheet}");
+    context.kit = format!("kit-{}", n % KITS);
+    context.series = Some(format!("R-{n}"));
+    context.bay = Some(format!("Bay {}", n % 7));
+    context.technician = Some(format!("T-{}", n % 11));
+    let day = time::Date::from_ordinal_date(2026, 1).unwrap() + time::Duration::days((n % 700) as i64);
+    context.taken = Some(format!("{day}T10:00:00+01:00"));
+    Ok(Box::new(record))
 }
 
 fn random_number(n: u64) -> u64 {
@@ -96,20 +119,13 @@ fn random_number(n: u64) -> u64 {
 }
 
 /// Four carriers with a marker each, seen from somewhere.
-fn photo(n: u64, which: u64) -> Value {
+fn place_markers(photo: &mut PhotoRecord, n: u64, which: u64) {
     let mut random = random(2 * n + which + 1);
-    let markers: Vec<Value> = ["stand", "floor", "left", "right"]
-        .iter()
-        .enumerate()
-        .map(|(id, carrier)| {
-            let (side, u, v) = (random.random_range(55.0..75.0), 700.0 * id as f64, random.random_range(300.0..2500.0));
-            let u: f64 = u + random.random_range(0.0..900.0);
-            let corners = [[u, v], [u + side, v], [u + side, v + side], [u, v + side]];
-            json!({ "id": 10 * id, "carrier": carrier, "corners_px": corners, "residual_px": 0.1, "used": true })
-        })
-        .collect();
-    json!({ "file": "", "camera": "phone", "width_px": 4000, "height_px": 3000, "orientation": 1, "rms_px": 0.1,
-        "focal_px": null, "edge_offset_px": 0.0, "markers": markers })
+    for (at, marker) in photo.markers.iter_mut().enumerate() {
+        let (side, u, v) = (random.random_range(55.0..75.0), 700.0 * at as f64, random.random_range(300.0..2500.0));
+        let u: f64 = u + random.random_range(0.0..900.0);
+        marker.corners_px = [[u, v], [u + side, v], [u + side, v + side], [u, v + side]];
+    }
 }
 
 /// The line of a job, its result beside it or, as here, made again when it is asked for.

@@ -12,6 +12,16 @@ pub(crate) fn of(language: Language) -> &'static [(&'static str, &'static str)] 
     }
 }
 
+/// The file in which a key stands: the key's first word names it.
+pub(crate) fn room_of(key: &str) -> &str {
+    match key.split('-').next().unwrap_or(key) {
+        "list" => "common",
+        "finding" => "explain",
+        "verify" => "report",
+        room => room,
+    }
+}
+
 macro_rules! files {
     ($($room:literal)*) => {
         static ENGLISH: &[(&str, &str)] = &[$(($room, include_str!(concat!("en/", $room, ".ftl")))),*];

@@ -61,6 +61,39 @@ fn spark_pipes_the_same_lines() {
     assert_eq!(answer["lines"], json!(one_machine(&paths)));
 }
 
+/// Two workers of one core each beside one process with two threads, then with a worker that is killed in the middle.
+#[test]
+#[ignore = "a quarter of an hour, and figures of time: BAYWITNESS_SPARK_JOBS=2000 cargo test --test suite reference::engines -- --ignored --nocapture"]
+fn a_killed_worker_costs_time_and_no_line() {
+    let jobs = crate::planned::number("BAYWITNESS_SPARK_JOBS", 2000.0) as usize;
+    let dir = tempfile::tempdir().unwrap();
+    let bays: Vec<String> = (0..4)
+        .map(|n| {
+            let folder = dir.path().join(format!("bay-{n}"));
+            let mut scene = crate::staged::scene(0.36);
+            scene.spec.seed = 300 + n;
+            scene.stage(&folder, &mut |_| ()).unwrap();
+            folder.to_str().unwrap().to_owned()
+        })
+        .collect();
+    let paths: Vec<String> = bays.iter().cycle().take(jobs).cloned().collect();
+    let start = std::time::Instant::now();
+    let wanted = lines(crate::program::program().args(["audit", "--stdin", "--threads", "2"]), &paths);
+    let alone = start.elapsed().as_secs_f64();
+    println!("one process with two threads: {jobs} jobs in {alone:.1} s");
+    let command = format!("{} audit --stdin --threads 1", program());
+    let mut asked = json!({ "command": command, "paths": paths, "parts": jobs.div_ceil(25), "workers": 2 });
+    let Some(whole) = answer("spark.py", &["pyspark"], &asked) else { return };
+    assert_eq!(whole["lines"], json!(wanted));
+    let seconds = whole["seconds"].as_f64().unwrap();
+    println!("Spark, two workers, packs of 25: {seconds:.1} s, {:.0} % of one process", 100.0 * alone / seconds);
+    asked["kill_after_s"] = json!(seconds / 3.0);
+    let harmed = answer("spark.py", &["pyspark"], &asked).unwrap();
+    assert_eq!(harmed["killed"].as_array().map(Vec::len), Some(1), "a worker was there to be killed");
+    assert_eq!(harmed["lines"], json!(wanted), "what a killed worker had is done again, once");
+    println!("one worker killed after a third of that: {:.1} s, no line lost or twice", harmed["seconds"]);
+}
+
 #[test]
 fn xargs_and_parallel_spread_the_same_lines() {
     let dir = tempfile::tempdir().unwrap();

@@ -101,7 +101,7 @@ fn seated(bench: &Bench, path: &Path) -> Result<Seated, (u8, String)> {
             .map_err(failed);
     }
     let text = read_text(path).map_err(unreadable)?;
-    let record: JobRecord = serde_json::from_str(&text)
+    let record = JobRecord::from_json(text.as_bytes())
         .map_err(|e| unreadable(say!(language(), "cli-seating-no-result", path = shown(path), why = e.to_string())))?;
     survey::seated_from_record(&name, &record, plate, against).map_err(failed)
 }

@@ -92,6 +92,14 @@ impl JobRecord {
         self.context.rendered || self.photos.iter().any(|p| !p.rendered.is_empty())
     }
 
+    /// A record from the bytes of `result.json`.
+    ///
+    /// # Errors
+    /// They are no JSON, or of no record.
+    pub fn from_json(bytes: &[u8]) -> serde_json::Result<Self> {
+        serde_json::from_slice(bytes)
+    }
+
     /// The bytes of `result.json`: what a report's digest is of, and what is
     /// sealed.
     ///

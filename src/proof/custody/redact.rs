@@ -76,7 +76,7 @@ pub fn redact(folder: &Path, areas: &[Area]) -> Result<(Contents, Redaction), Re
     let payload = folder.join("data");
     let result = payload.join(RESULT);
     let record = fs::read(&result).map_err(|e| cannot_read(&result, &e))?;
-    let record: JobRecord = serde_json::from_slice(&record).map_err(|e| cannot_read(&result, &e))?;
+    let record = JobRecord::from_json(&record).map_err(|e| cannot_read(&result, &e))?;
     let job = find_sealed_job(&payload).unwrap_or_default();
     let photos: BTreeMap<String, usize> =
         record.photos.iter().enumerate().map(|(n, p)| (joined(&job, &p.file), n)).collect();

@@ -70,7 +70,7 @@ impl Remeasured {
 /// The result or the job cannot be read.
 pub fn remeasure(payload: &Path, credentials: &Source) -> Result<Remeasured, RemeasureError> {
     let text = std::fs::read(payload.join(RESULT)).map_err(|e| RemeasureError::Result(e.to_string()))?;
-    let recorded: JobRecord = serde_json::from_slice(&text).map_err(|e| RemeasureError::Result(e.to_string()))?;
+    let recorded = JobRecord::from_json(&text).map_err(|e| RemeasureError::Result(e.to_string()))?;
     let job = payload.join(find_sealed_job(payload).ok_or(RemeasureError::NoJob)?);
     let shared = payload.join("models");
     let models = if shared.is_dir() { Models::in_folder(&shared).map_err(Error::from)? } else { Models::embedded() };

@@ -49,23 +49,27 @@ fn seconds_from_the_last_byte_to_the_verdict() {
                         // Over the loopback the last byte is there as soon as the first.
                         let start = Instant::now();
                         assert_eq!(server.upload(&to, &second).status, 201);
+                        let kept = start.elapsed().as_secs_f64();
                         server.verdict(&name);
-                        waits.lock().unwrap().push(start.elapsed().as_secs_f64());
+                        waits.lock().unwrap().push([start.elapsed().as_secs_f64(), kept]);
                         pause(1);
                     }
                 });
             }
         });
-        let mut waits = waits.into_inner().unwrap();
-        waits.sort_by(f64::total_cmp);
-        let at = |share: f64| waits[((waits.len() - 1) as f64 * share).ceil() as usize];
-        println!(
-            "{phones} phones, {} verdicts: median {:.2} s, 95 % {:.2} s, slowest {:.2} s",
-            waits.len(),
-            at(0.5),
-            at(0.95),
-            at(1.0)
-        );
-        assert!(at(0.95) < 5.0, "an answer in seconds");
+        let waits = waits.into_inner().unwrap();
+        for (what, of) in [("verdict", 0), ("photo kept", 1)] {
+            let mut sorted: Vec<f64> = waits.iter().map(|w| w[of]).collect();
+            sorted.sort_by(f64::total_cmp);
+            let at = |share: f64| sorted[((sorted.len() - 1) as f64 * share).ceil() as usize];
+            println!(
+                "{phones} phones, {what} ({} times): median {:.2} s, 95 % {:.2} s, slowest {:.2} s",
+                sorted.len(),
+                at(0.5),
+                at(0.95),
+                at(1.0)
+            );
+            assert!(at(0.95) < 5.0, "an answer in seconds");
+        }
     }
 }

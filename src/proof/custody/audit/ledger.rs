@@ -11,6 +11,7 @@ use rayon::prelude::*;
 use super::failed::{LedgerError, failed};
 use super::judged::{Judged, Outcome};
 use super::lines::{LineFile, Lines, text_of};
+use crate::record::JobRecord;
 use crate::words::{Language, phrase};
 
 /// The folder that an audit writes to.
@@ -175,7 +176,7 @@ fn outcome_in(folder: &Path, line: &Judged) -> Result<Outcome, LedgerError> {
     let bytes = fs::read(&path).map_err(failed("read", &path))?;
     let unread = |e: serde_json::Error| failed("read", &path)(e.into());
     if line.verdict.is_some() {
-        return serde_json::from_slice(&bytes).map(|record| Ok(Box::new(record))).map_err(unread);
+        return JobRecord::from_json(&bytes).map(|record| Ok(Box::new(record))).map_err(unread);
     }
     let error: serde_json::Value = serde_json::from_slice(&bytes).map_err(unread)?;
     let told = error["message"].as_str().map(str::to_owned);

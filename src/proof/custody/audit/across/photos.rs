@@ -7,7 +7,8 @@
 //! from different places, differ there by much more than a copy does. A copy that
 //! was mirrored shows no marker, so its job is retake anyway.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashMap};
+use std::rc::Rc;
 
 use rayon::prelude::*;
 
@@ -18,6 +19,8 @@ use crate::words::{Phrase, phrase};
 
 /// Carriers that are looked at in a photo, at most.
 const MOST_CARRIERS: usize = 5;
+/// Views that are kept, some 2 kB each.
+const MOST_VIEWS: usize = 2000;
 
 /// Two jobs with one photo.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -65,6 +68,7 @@ impl Index {
 
     /// Pairs of jobs, each once; `read` gives a job's record again.
     pub(super) fn pairs<E>(mut self, read: impl Fn(usize) -> Result<Option<JobRecord>, E>) -> Result<Vec<Pair>, E> {
+        let mut views = Views { read, kept: HashMap::new() };
         let mut found: BTreeMap<[usize; 2], (u32, u32, bool)> = BTreeMap::new();
         // Copies of one photo are joined once: of many copies, not every pair is looked at.
         let mut joined = Joined::new(self.photos.len());
@@ -84,18 +88,16 @@ impl Index {
             if found.contains_key(&jobs) || jobs[0] == jobs[1] || joined.are(a, b) {
                 continue;
             }
-            let views = [a, b].map(|n| view(self.photos[n as usize], &read));
-            let [first, second] = views;
-            if let (Some(first), Some(second)) = (first?, second?)
-                && same_corners(&first, &second)
-            {
+            let [first, second] = [a, b].map(|n| views.of(n, self.photos[n as usize]));
+            let (first, second) = (first?, second?);
+            if !first.corners.is_empty() && same_corners(&first.corners, &second.corners) {
                 self.keep(&mut found, a, b, false);
                 joined.join(a, b);
             }
         }
         let named = |(jobs, (a, b, bytes)): ([usize; 2], (u32, u32, bool))| {
-            let [first, second] = [a, b].map(|n| self.name(n, &read));
-            Ok(Pair { jobs, photos: [first?, second?], bytes })
+            let [first, second] = [a, b].map(|n| views.of(n, self.photos[n as usize]));
+            Ok(Pair { jobs, photos: [first?.file.clone(), second?.file.clone()], bytes })
         };
         found.into_iter().map(named).collect()
     }
@@ -110,11 +112,36 @@ impl Index {
             found.entry(jobs).or_insert((a, b, bytes));
         }
     }
+}
 
-    fn name<E>(&self, n: u32, read: &impl Fn(usize) -> Result<Option<JobRecord>, E>) -> Result<String, E> {
-        let Place { job, photo } = self.photos[n as usize];
-        let record = read(job as usize)?;
-        Ok(record.and_then(|r| r.photos.get(photo as usize).map(|p| p.file.clone())).unwrap_or_default())
+/// What a record says of a photo.
+#[derive(Default)]
+struct View {
+    file: String,
+    corners: Vec<Corners>,
+}
+
+/// Views that were read, so that one that is near many others is not read as often.
+struct Views<F> {
+    read: F,
+    kept: HashMap<u32, Rc<View>>,
+}
+
+impl<E, F: Fn(usize) -> Result<Option<JobRecord>, E>> Views<F> {
+    fn of(&mut self, photo: u32, place: Place) -> Result<Rc<View>, E> {
+        if let Some(known) = self.kept.get(&photo) {
+            return Ok(Rc::clone(known));
+        }
+        if self.kept.len() >= MOST_VIEWS {
+            self.kept.clear();
+        }
+        // A job's photos stand side by side: its record is read once for all of them.
+        let first = photo - place.photo;
+        for (n, p) in (self.read)(place.job as usize)?.iter().flat_map(|record| &record.photos).enumerate() {
+            let corners = p.markers.iter().map(|m| Corners { id: m.id, px: m.corners_px, valid: [true; 4] });
+            self.kept.insert(first + n as u32, Rc::new(View { file: p.file.clone(), corners: corners.collect() }));
+        }
+        Ok(Rc::clone(self.kept.entry(photo).or_default()))
     }
 }
 
@@ -148,12 +175,6 @@ impl Joined {
 fn first_bytes(digest: &str) -> Option<[u8; 16]> {
     let text = digest.get(..32)?;
     Some(u128::from_str_radix(text, 16).ok()?.to_be_bytes())
-}
-
-fn view<E>(place: Place, read: &impl Fn(usize) -> Result<Option<JobRecord>, E>) -> Result<Option<Vec<Corners>>, E> {
-    let record = read(place.job as usize)?;
-    let photo = record.as_ref().and_then(|r| r.photos.get(place.photo as usize));
-    Ok(photo.map(|p| p.markers.iter().map(|m| Corners { id: m.id, px: m.corners_px, valid: [true; 4] }).collect()))
 }
 
 /// The lowest marker of each carrier, three carriers at a time: two of them seen from the first.

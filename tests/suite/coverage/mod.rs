@@ -44,7 +44,7 @@ fn run(n: u64) {
 
 #[test]
 fn stated_uncertainty_holds_in_every_condition() {
-    run(samples(12));
+    run(samples(18));
 }
 
 #[test]

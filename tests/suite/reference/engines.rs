@@ -91,7 +91,8 @@ fn a_killed_worker_costs_time_and_no_line() {
     let harmed = answer("spark.py", &["pyspark"], &asked).unwrap();
     assert_eq!(harmed["killed"].as_array().map(Vec::len), Some(1), "a worker was there to be killed");
     assert_eq!(harmed["lines"], json!(wanted), "what a killed worker had is done again, once");
-    println!("one worker killed after a third of that: {:.1} s, no line lost or twice", harmed["seconds"]);
+    let seconds = harmed["seconds"].as_f64().unwrap();
+    println!("one worker killed after a third of that: {seconds:.1} s, no line lost or twice");
 }
 
 #[test]

@@ -274,7 +274,7 @@ fn who_photographed(folder: &Path, cameras: &super::origin::Cameras, items: &mut
     use super::origin::{ANOTHER, THIS};
     let payload = folder.join("data");
     let record = std::fs::read(payload.join("result.json")).map_err(|e| e.to_string());
-    let record = record.and_then(|bytes| serde_json::from_slice(&bytes).map_err(|e| e.to_string()));
+    let record = record.and_then(|bytes| crate::record::JobRecord::from_json(&bytes).map_err(|e| e.to_string()));
     let job = crate::custody::find_sealed_job(&payload).map_or_else(|| payload.clone(), |job| payload.join(job));
     let item = |outcome, found| Item { what: "sensor pattern".to_owned(), outcome, found };
     match record.and_then(|record| cameras.of_job(&job, &record)) {

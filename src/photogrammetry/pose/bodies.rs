@@ -57,7 +57,7 @@ impl Scene {
         }
         let stretch =
             (0..count).map(|k| of_shared.row(BODY * k + BODY - 1).transpose().dot(&solved.state.shared)).collect();
-        let covariance = &of_shared * solved.normal.of_shared(&of_shared.transpose()).shared;
+        let covariance = solved.normal.quadratic_of_shared(&of_shared.transpose());
         // The common factor stands before the markers' own sizes.
         let scale = columns.nuisance.iter().zip(&columns.sources).find(|(_, s)| **s == Source::Scale).map(|(c, _)| *c);
         let unit = DMatrix::from_fn(columns.shared, 1, |i, _| f64::from(u8::from(Some(i) == scale)));

@@ -16,19 +16,29 @@ pub(super) struct Inverse {
 }
 
 impl Normal {
-    /// The inverse times right-hand sides of the shared columns.
-    pub(super) fn of_shared(&self, right: &DMatrix<f64>) -> Inverse {
+    /// Right-hand sides of the shared columns.
+    fn sides_of(&self, right: &DMatrix<f64>) -> Sides {
         let mut sides = Sides::zeros(&self.order, right.ncols());
         for (column, row) in right.row_iter().enumerate() {
             for (c, value) in row.iter().enumerate().filter(|(_, value)| **value != 0.0) {
                 *sides.at(self.order.of_shared(column), c) = *value;
             }
         }
-        let solution = self.applied(&sides);
+        sides
+    }
+
+    /// The inverse times right-hand sides of the shared columns.
+    pub(super) fn of_shared(&self, right: &DMatrix<f64>) -> Inverse {
+        let solution = self.applied(&self.sides_of(right));
         Inverse {
             shared: solution.shared(&self.order),
             photos: (0..self.order.photos()).map(|b| solution.photo(&self.order, b)).collect(),
         }
+    }
+
+    /// `B' N^-1 B` for right-hand sides of the shared columns.
+    pub(super) fn quadratic_of_shared(&self, right: &DMatrix<f64>) -> DMatrix<f64> {
+        self.quadratic(&self.sides_of(right))
     }
 
     /// `B' N^-1 B`.
@@ -184,8 +194,9 @@ mod tests {
             assert!((step.gain / whole.dot(&right) - 1.0).abs() < 1e-9);
             let unit = DMatrix::from_fn(SHARED, 3, |r, c| f64::from(u8::from(r == 20 * c)));
             let asked = normal.of_shared(&unit);
-            let columns = inverse.columns(first, SHARED) * unit;
+            let columns = inverse.columns(first, SHARED) * &unit;
             close(&asked.shared, &columns.rows(first, SHARED).into_owned());
+            close(&normal.quadratic_of_shared(&unit), &unit.tr_mul(&columns.rows(first, SHARED)));
             close(&asked.photos[1], &columns.rows(PHOTO, PHOTO).into_owned());
             let a = spread(&equations[4], photos);
             close(&normal.of_view(&equations[4]), &(&a * &inverse * a.transpose()));

@@ -46,9 +46,8 @@ impl Scene {
         let weights: Vec<f64> = solved.owners.iter().map(|o| if out(o) { NEXT_TO_NOTHING } else { 1.0 }).collect();
         let rest = normal(&solved.columns, &solved.state, &solved.equations, &weights, self.variance, 0.0)?;
         let by_shared = self.by_shared(gradients);
-        let inverse = rest.of_shared(&by_shared).shared;
-        let variance = (0..gradients.ncols()).map(|c| by_shared.column(c).dot(&inverse.column(c))).collect::<Vec<_>>();
-        Some(Influence { change: by_shared.tr_mul(&rest.solve().shared), variance: DVector::from_vec(variance) })
+        let variance = rest.quadratic_of_shared(&by_shared).diagonal();
+        Some(Influence { change: by_shared.tr_mul(&rest.solve().shared), variance })
     }
 
     /// How the functions change when every corner is where `by` says, px: photo

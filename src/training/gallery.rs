@@ -19,7 +19,7 @@ macro_rules! mistakes {
 }
 
 /// Each finding's code and the scene that shows it, in the order of the reports.
-pub const MISTAKES: [(&str, &str); 44] = mistakes![
+pub const MISTAKES: [(&str, &str); 45] = mistakes![
     "stand-turned",
     "stand-off-centre",
     "stand-too-near",
@@ -33,6 +33,7 @@ pub const MISTAKES: [(&str, &str); 44] = mistakes![
     "plate-not-seated",
     "plates-swapped",
     "print-scale-wrong",
+    "print-not-flat",
     "marker-duplicated",
     "camera-mismatch",
     "photo-zoomed",

@@ -174,6 +174,7 @@ fn blotchy_prints_move_each_corner_and_their_edges_with_it() {
         seating_mm: Some(0.0),
         seating_deg: Some(0.0),
         print_noise_mm: 0.5,
+        print_wave_mm: 0.0,
         exact: false,
     };
     let after = scene.placement(0).unwrap();
@@ -192,6 +193,33 @@ fn blotchy_prints_move_each_corner_and_their_edges_with_it() {
     let worst = misses.iter().fold(0.0f64, |a, m| a.max(m.abs()));
     println!("{} edges of blotchy prints: worst {worst:.5} px", misses.len());
     assert!(misses.len() > 20 && worst < 0.01, "{worst}");
+}
+
+/// Waves carry edges about as far as is stated, each elsewhere, and leave the square that is the truth where it was.
+#[test]
+fn waves_in_prints_carry_edges_but_no_corner() {
+    let mut scene = turning([0.0; 3], 1);
+    let misses = |scene: &Scene| edge_misses(scene).into_iter().map(f64::from).collect::<Vec<f64>>();
+    let rms = |misses: &[f64]| (misses.iter().map(|m| m * m).sum::<f64>() / misses.len() as f64).sqrt();
+    scene.spec.kit_errors = KitErrors { exact: true, ..KitErrors::default() };
+    let (still, flat) = (scene.corners(0), rms(&misses(&scene)));
+    let off = Some(0.0);
+    scene.spec.kit_errors = KitErrors {
+        layout_mm: off,
+        scale_relative: off,
+        seating_mm: off,
+        seating_deg: off,
+        print_wave_mm: 0.4,
+        ..KitErrors::default()
+    };
+    let px_by_mm: Vec<f64> = still.iter().map(|m| m.side_px / 150.0).collect();
+    let wavy = misses(&scene);
+    let expected = 0.4 * rms(&px_by_mm);
+    println!("{} edges: {flat:.4} px flat, {:.4} px wavy, {expected:.4} px as seen from ahead", wavy.len(), rms(&wavy));
+    assert!(flat < 0.01 && (0.3..1.6).contains(&(rms(&wavy) / expected)), "{} of {expected}", rms(&wavy));
+    let corners =
+        |seen: &[SeenMarker]| seen.iter().map(|m| m.corners_px.map(|c| c.map(f64::to_bits))).collect::<Vec<_>>();
+    assert_eq!(corners(&still), corners(&scene.corners(0)));
 }
 
 /// Light on the white margin beside a marker's first corner.

@@ -8,13 +8,14 @@ use nalgebra::{SMatrix, SVector};
 
 use super::model::{ALL, LOCAL, Model};
 use super::normal::{Normal, OFFSET, Reduced, reduce};
-use super::patches::{Patches, Products, spread};
+use super::patches::{Patches, spread};
 use super::profile::{Profile, SHAPE};
 use super::residuals::Residuals;
 use super::robust::{REJECT, noise_of, weight};
-use super::rows::{COLUMNS, Rows};
+use super::rows::{COLUMNS, Rows, WIDE};
 use super::shared::{Common, LENS, SHARED, SHARPENING};
 use super::squares::squares;
+use super::warped::{Sums, Told, told};
 
 /// How strongly lenses may bend, relative displacement at the photo's corner by r^2 and r^4 (1 sigma).
 const LENS_SPREAD: f64 = 0.12;
@@ -24,33 +25,55 @@ const SHARPENING_SPREAD: f64 = 0.5;
 const STILL_PX: f64 = 0.03;
 
 /// Weighted normal equations over a marker's pixels, whose rows they leave behind.
-fn accumulate(
-    model: &Model,
-    common: &Common,
-    rows: &mut Rows,
-    columns: &[usize],
-    looks_for_gain: bool,
-) -> Option<Normal> {
+fn accumulate(model: &Model, common: &Common, rows: &mut Rows, columns: &[usize], round: Round) -> Option<Normal> {
     rows.evaluate(model, common)?;
+    let warped = model.warp.is_some() || round == Round::Warp;
+    if warped {
+        rows.displace(model);
+    }
+    if let Some(warp) = &model.warp {
+        rows.straighten(&warp.found);
+    }
     let mut noise = noise_of(model, rows.residuals());
-    let spread = looks_for_gain.then(|| spread(model, rows, noise));
-    let mut less: Option<Products> = None;
+    let gain = (round == Round::Gain).then(|| spread(model, rows, noise));
+    let mut less = None;
     if let Some(gain) = &model.gain {
         let mut patches = Patches::new(model, rows, gain.spread);
         noise = patches.settle(rows, noise);
-        less = Some(patches.eliminate(rows, noise));
+        less = Some(if warped {
+            patches.eliminate::<WIDE>(rows, noise)
+        } else {
+            patches.eliminate::<COLUMNS>(rows, noise).fixed_resize(0.0)
+        });
     }
-    let products = squares(rows, columns, |residual| weight(residual / noise) / (noise * noise));
+    let weighed = |residual: f32| weight(residual / noise) / (noise * noise);
+    let products = if warped {
+        squares(rows, &columns.iter().copied().chain(COLUMNS..WIDE).collect::<Vec<_>>(), weighed)
+    } else {
+        squares(rows, columns, weighed)
+    };
     let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();
     let misfit = unexplained as f64 / model.pixels.len() as f64;
     let upper = |i: usize, j: usize| products[(i.min(j), i.max(j))] - less.as_ref().map_or(0.0, |taken| taken[(i, j)]);
-    Some(Normal {
+    let mut normal = Normal {
         matrix: SMatrix::from_fn(|i, j| upper(summed(i), summed(j))),
         right: SVector::from_fn(|i, _| products[(summed(i), ALL)]),
         noise: f64::from(noise),
         misfit,
-        spread,
-    })
+        gain,
+        sums: None,
+        warp: None,
+    };
+    let sums = warped.then(|| Sums {
+        own: SMatrix::from_fn(|i, j| upper(COLUMNS + i, COLUMNS + j)),
+        mixed: SMatrix::from_fn(|i, j| upper(COLUMNS + i, summed(j))),
+        right: SVector::from_fn(|i, _| products[(ALL, COLUMNS + i)]),
+    });
+    match &model.warp {
+        Some(warp) => normal.take_out(sums?, warp)?,
+        None => normal.sums = sums,
+    }
+    Some(normal)
 }
 
 /// The columns of all parameters and of the residuals. The first of the profile's is that of the marker's own
@@ -89,9 +112,9 @@ pub(super) fn fit_alone(models: &mut [Option<Model>], common: &Common, rounds: u
             if model.moved < STILL_PX {
                 break;
             }
-            let done = accumulate(model, common, rows, &OWN_COLUMNS, false)
+            let done = accumulate(model, common, rows, &OWN_COLUMNS, Round::Usual)
                 .and_then(|normal| reduce(model, &normal))
-                .map(|r| model.step(&(r.inverse * r.right)));
+                .map(|r| r.step(model, &SVector::zeros()));
             if done.is_none() {
                 *slot = None;
             }
@@ -107,7 +130,9 @@ pub(super) struct Step {
     /// What the residuals of each marker said.
     pub(super) evidence: Vec<Option<Residuals>>,
     /// How each marker's gain seems to spread from patch to patch, and how many patches say so.
-    pub(super) spreads: Vec<Option<(f32, usize)>>,
+    pub(super) gains: Vec<Option<(f32, usize)>>,
+    /// How much each marker's print seems to be warped.
+    pub(super) warps: Vec<Option<Told>>,
 }
 
 /// How badly a marker fits: noise as a share of the contrast, and the share of pixels not explained.
@@ -125,6 +150,8 @@ pub(super) enum Round {
     Usual,
     /// Whether light was changed from place to place.
     Gain,
+    /// Whether prints are warped.
+    Warp,
     /// What the residuals say.
     Last,
 }
@@ -134,33 +161,35 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
     let mut matrix = SMatrix::<f64, SHARED, SHARED>::zeros();
     let mut right = SVector::<f64, SHARED>::zeros();
     add_prior(common, &mut matrix, &mut right);
-    let (mut reduced, mut evidence, mut spreads) = (Vec::new(), Vec::new(), Vec::new());
+    let (mut reduced, mut evidence, mut gains, mut warps) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
     for slot in models.iter_mut() {
         let parts = slot.as_ref().and_then(|model| {
-            let normal = accumulate(model, common, rows, &ALL_COLUMNS, round == Round::Gain)?;
+            let normal = accumulate(model, common, rows, &ALL_COLUMNS, round)?;
             let r = reduce(model, &normal)?;
             let residuals = (round == Round::Last).then(|| Residuals::new(model, &r, rows));
-            Some((r, normal, residuals))
+            Some((model, r, normal, residuals))
         });
-        let Some((r, normal, residuals)) = parts else {
+        let Some((model, r, normal, residuals)) = parts else {
             *slot = None;
             reduced.push(None);
             evidence.push(None);
-            spreads.push(None);
+            gains.push(None);
+            warps.push(None);
             continue;
         };
         let across = r.mixed.transpose() * r.inverse;
         matrix += normal.matrix.fixed_view::<SHARED, SHARED>(LOCAL, LOCAL) - across * r.mixed;
         right += normal.right.fixed_rows::<SHARED>(LOCAL) - across * r.right;
-        reduced.push(Some(r));
+        warps.push(normal.sums.and_then(|sums| told(model.side(), &sums, &r.inverse, &r.right)));
+        gains.push(normal.gain);
         evidence.push(residuals);
-        spreads.push(normal.spread);
+        reduced.push(Some(r));
     }
     let covariance = matrix.try_inverse().unwrap_or_default();
     let step = covariance * right;
     for (slot, r) in models.iter_mut().zip(&reduced) {
         if let (Some(model), Some(r)) = (slot, r) {
-            model.step(&(r.inverse * (r.right - r.mixed * step)));
+            r.step(model, &step);
         }
     }
     for k in 0..SHAPE {
@@ -170,7 +199,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
         common.lens[k] += step[SHAPE + k];
     }
     common.sharpening += step[SHARPENING].clamp(-0.5, 0.5);
-    Step { shared: covariance, markers: reduced, evidence, spreads }
+    Step { shared: covariance, markers: reduced, evidence, gains, warps }
 }
 
 fn add_prior(common: &Common, matrix: &mut SMatrix<f64, SHARED, SHARED>, right: &mut SVector<f64, SHARED>) {

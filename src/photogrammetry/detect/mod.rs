@@ -32,6 +32,8 @@ mod shared;
 mod sighting;
 mod squares;
 mod threshold;
+mod warp;
+mod warped;
 
 pub use expected::{U_EDGE_OFFSET_PX, expected_covariance};
 pub use grain::{Grain, Products};

@@ -9,6 +9,7 @@ use super::pattern::Pattern;
 use super::profile::SHAPE;
 use super::shadow::Shadow;
 use super::shared::{Common, LENS, SHARED};
+use super::warp::Warp;
 use crate::photo::Luma;
 
 /// Parameters of a marker: 8 of the homography, 6 of the light, 3 of the blur, its own edge offset.
@@ -51,6 +52,8 @@ pub(super) struct Model {
     pub(super) shadow: Option<Shadow>,
     /// Where the photo's maker changed the light from place to place.
     pub(super) gain: Option<Gain>,
+    /// How its print is warped.
+    pub(super) warp: Option<Warp>,
 }
 
 /// What stays the same from pixel to pixel, in single precision.
@@ -93,6 +96,7 @@ impl Model {
             pixels: Vec::new(),
             shadow: None,
             gain: None,
+            warp: None,
         };
         model.set_corners(corners)?;
         Some(model)
@@ -114,6 +118,11 @@ impl Model {
     pub(super) fn matrix(&self) -> Matrix3<f64> {
         let h = &self.h;
         Matrix3::new(h[0], h[1], h[2], h[3], h[4], h[5], h[6], h[7], 1.0)
+    }
+
+    /// Last row of the homography, but for its last element, 1.
+    pub(super) fn perspective(&self) -> [f32; 2] {
+        [self.h[6] as f32, self.h[7] as f32]
     }
 
     /// What the lens terms add to a place, after their value and slope at the origin are taken

@@ -9,7 +9,7 @@ use nalgebra::{SMatrix, SVector};
 use super::gain::{NEAR_END, seen, seen_plainly};
 use super::model::{ALL, Model};
 use super::robust::{noise_of, weight};
-use super::rows::{COLUMNS, Rows};
+use super::rows::Rows;
 
 /// Side of a patch, px: some of them within the ten or so pixels that gains take to run.
 const SIDE_PX: f32 = 7.0;
@@ -34,7 +34,8 @@ const UNKNOWNS: usize = 6;
 
 type Unknowns = SVector<f32, UNKNOWNS>;
 type Square = SMatrix<f32, UNKNOWNS, UNKNOWNS>;
-pub(super) type Products = SMatrix<f64, COLUMNS, COLUMNS>;
+/// Products of so many columns.
+pub(super) type Products<const N: usize> = SMatrix<f64, N, N>;
 
 /// A pixel's patch, what its unknowns do to its level, and its level without them.
 struct Spot {
@@ -120,9 +121,10 @@ impl<'a> Patches<'a> {
         sums
     }
 
-    /// Puts the rows' derivatives on the shoulder; what the patches' unknowns take off their products.
-    pub(super) fn eliminate(&self, rows: &mut Rows, noise: f32) -> Products {
-        let nothing = (Square::identity(), SMatrix::<f32, UNKNOWNS, COLUMNS>::zeros());
+    /// Puts the rows' derivatives (their first `N` columns but the residuals) on the shoulder; what the patches' unknowns
+    /// take off their products.
+    pub(super) fn eliminate<const N: usize>(&self, rows: &mut Rows, noise: f32) -> Products<N> {
+        let nothing = (Square::identity(), SMatrix::<f32, UNKNOWNS, N>::zeros());
         let mut sums = vec![nothing; self.found.len()];
         let mut at = self.spots.iter().zip(&self.model.pixels);
         for (batch, count) in rows.batches_mut() {
@@ -132,14 +134,14 @@ impl<'a> Patches<'a> {
                 let effect = spot.effect * slope;
                 let (own, mixed) = &mut sums[spot.patch];
                 *own += effect * effect.transpose() * weight;
-                for (c, column) in batch[..ALL].iter_mut().enumerate() {
+                for (c, column) in batch[..N].iter_mut().enumerate().filter(|(c, _)| *c != ALL) {
                     column[k] *= slope;
                     let mut sum = mixed.column_mut(c);
                     sum += effect * (column[k] * weight);
                 }
             }
         }
-        sums.into_iter().fold(Products::zeros(), |less, (own, mixed)| match own.cholesky() {
+        sums.into_iter().fold(Products::<N>::zeros(), |less, (own, mixed)| match own.cholesky() {
             Some(own) => less + (mixed.transpose() * own.solve(&mixed)).map(f64::from),
             None => less,
         })
@@ -192,6 +194,7 @@ mod tests {
     use super::super::model::Pixel;
     use super::super::pattern::Pattern;
     use super::super::profile::Profile;
+    use super::super::rows::COLUMNS;
     use super::super::shared::{Common, LENS};
     use super::super::squares::squares;
     use super::*;
@@ -235,7 +238,7 @@ mod tests {
         let (model, mut rows) = marker(16, 36, patchy);
         let mut patches = Patches::new(&model, &rows, 0.3);
         let noise = patches.settle(&mut rows, 2.0);
-        let less = patches.eliminate(&mut rows, noise);
+        let less = patches.eliminate::<COLUMNS>(&mut rows, noise);
         let all: Vec<usize> = (0..COLUMNS).collect();
         let sums = squares(&rows, &all, |residual| weight(residual / noise) / (noise * noise));
         let count = ALL + UNKNOWNS * patches.found.len();

@@ -8,12 +8,14 @@ use super::model::{LIGHT, Model};
 use super::normal::Reduced;
 use super::pattern::Pattern;
 use super::pixels::choose_pixels;
-use super::profile::{Profile, SHAPE};
+use super::profile::Profile;
 use super::residuals::{Residuals, corner_covariance};
 use super::rows::Rows;
 use super::shadow::{Spot, shadow};
 use super::shared::{Common, LENS, SHARED};
 use super::sighting::{Sighting, Sightings};
+use super::warp::{Terms, Warp};
+use super::warped::USUAL as USUAL_WARP;
 use crate::marker::Dictionary;
 use crate::num::median;
 use crate::photo::Luma;
@@ -70,6 +72,15 @@ const GROWN: f32 = 3.5;
 /// changed photo (.05) and one by night (.2) show.
 const GAIN_ERROR_PX: f64 = 0.1;
 
+/// Warps of a photo's prints that spread less (share of the side) need no unknowns, nor those of one marker alone.
+const LEAST_WARP: f64 = 0.0003;
+const LEAST_OWN_WARP: f64 = 0.0006;
+/// Where gains are free as well, what they cannot hold passes for warps: so many times as much is needed (strongly
+/// processed photos of flat prints show .0002 to .0005).
+const BESIDE_GAIN: f64 = 2.5;
+/// The photo's markers count as so many terms of each where it is about how much it is warped.
+const WARP_OTHERS: f64 = 10.0;
+
 /// Fits all readings of a photo together.
 pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {
     let rows = &mut Rows::default();
@@ -87,7 +98,10 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
     if free_gains(&mut models, &step) {
         fit_together(&mut models, &mut common, rows, Round::Usual);
     }
-    fit_together(&mut models, &mut common, rows, Round::Usual);
+    let step = fit_together(&mut models, &mut common, rows, Round::Warp);
+    if free_warps(&mut models, &step) {
+        fit_together(&mut models, &mut common, rows, Round::Usual);
+    }
     choose_all(photo, &mut models, &common, PIXELS);
     let mut step = fit_together(&mut models, &mut common, rows, Round::Last);
     for _ in 0..MORE_ROUNDS {
@@ -122,18 +136,36 @@ fn finish_all(readings: &[Reading], models: &[Option<Model>], common: &Common, s
 
 /// Gives a gain of its own to each patch of the markers whose residuals want it; whether any did.
 fn free_gains(models: &mut [Option<Model>], step: &Step) -> bool {
-    let pairs = || models.iter().zip(&step.spreads).filter_map(|(m, s)| Some((m.as_ref()?, (*s)?)));
+    let pairs = || models.iter().zip(&step.gains).filter_map(|(m, s)| Some((m.as_ref()?, (*s)?)));
     let told = || pairs().filter(|(m, _)| m.side() > TELLING_PX).map(|(_, (spread, count))| (spread, count as f32));
     let count: f32 = told().map(|(_, n)| n).sum();
     let photo = (told().map(|(s, n)| s * s * n).sum::<f32>() / count.max(FEW_PATCHES)).sqrt();
     let mut any = false;
-    for (slot, spread) in models.iter_mut().zip(&step.spreads) {
+    for (slot, spread) in models.iter_mut().zip(&step.gains) {
         let (Some(model), Some((own, count))) = (slot, spread) else { continue };
         let count = *count as f32;
         let spread = ((own * own * count + photo * photo * OTHERS) / (count + OTHERS)).sqrt();
         let alone = model.side() > TELLING_PX && spread > LEAST_OWN && spread < MOST_SPREAD;
         if photo > LEAST_SPREAD && photo < MOST_SPREAD || alone {
             model.free_gain(GROWN * spread);
+            any = true;
+        }
+    }
+    any
+}
+
+/// Gives unknowns of a warp to the markers whose residuals want them; whether any did.
+fn free_warps(models: &mut [Option<Model>], step: &Step) -> bool {
+    let (sum, weight) = step.warps.iter().flatten().fold((0.0, 0.0), |(s, w), told| (s + told.0, w + told.1));
+    let photo = (sum / weight.max(f64::MIN_POSITIVE)).max(0.0);
+    let mut any = false;
+    for (slot, told) in models.iter_mut().zip(&step.warps) {
+        let (Some(model), Some((sum, weight))) = (slot, told) else { continue };
+        let others = WARP_OTHERS * USUAL_WARP.powi(-4);
+        let spread = ((sum + photo * others) / (weight + others)).max(0.0).sqrt();
+        let needed = if model.gain.is_some() { BESIDE_GAIN } else { 1.0 };
+        if photo.sqrt() > needed * LEAST_WARP || spread > needed * LEAST_OWN_WARP {
+            model.warp = Some(Warp { spread: spread.max(LEAST_WARP) * model.side(), found: Terms::zeros() });
             any = true;
         }
     }
@@ -273,15 +305,7 @@ fn finish(
     if !near || !explained || !model.light.iter().all(|l| l.is_finite()) {
         return None;
     }
-    let by_h = model.corners_by_h();
-    let by_shared = reduced.by_shared();
-    let mut by_common = by_h * by_shared.fixed_view::<8, SHARED>(0, 0);
-    let lens = model.corners_by_lens(&common.lens);
-    for k in 0..LENS {
-        let sum = by_common.column(SHAPE + k) + lens.column(k);
-        by_common.set_column(SHAPE + k, &sum);
-    }
-    let covariance = corner_covariance(model, reduced) + by_common * shared * by_common.transpose();
+    let covariance = corner_covariance(model, &common.lens, reduced, shared);
     Some(Sighting {
         id: reading.id,
         wrong_bits: reading.wrong_bits,
@@ -290,6 +314,7 @@ fn finish(
         covariance_px2: covariance,
         contrast: (model.light[3] / 255.0).min(1.0),
         blur_px: model.sigma(),
+        warp_px: model.warp.map(|warp| warp.rms_px()),
     })
 }
 

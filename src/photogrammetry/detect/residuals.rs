@@ -6,8 +6,12 @@ use nalgebra::{SMatrix, SVector};
 use super::homography::CORNERS;
 use super::model::{ALL, LIGHT, LOCAL, Model};
 use super::normal::Reduced;
+use super::profile::SHAPE;
 use super::robust::{REJECT, weight};
-use super::rows::Rows;
+use super::rows::{COLUMNS, Rows, WIDE};
+use super::shared::{LENS, SHARED};
+use super::warp::Terms;
+use super::warped::Taken;
 
 /// Side of the blocks within which residuals may be correlated, px, or cells where these are larger.
 const BLOCK_PX: f64 = 4.0;
@@ -46,7 +50,8 @@ fn inflation(model: &Model, reduced: &Reduced, rows: &Rows) -> f64 {
     let (low, high) = model.extent();
     let index = |t: u16, low: u16| (f32::from(t - low) / block) as usize;
     let columns = index(high[0], low[0]) + 1;
-    let mut sums = vec![[0f32; LOCAL]; columns * (index(high[1], low[1]) + 1)];
+    let mut sums = vec![[0f32; WIDE]; columns * (index(high[1], low[1]) + 1)];
+    let width = if reduced.warp.is_some() { WIDE } else { LOCAL };
     let noise = reduced.noise as f32;
     let mut pixels = model.pixels.iter();
     for (batch, count) in rows.batches() {
@@ -54,12 +59,16 @@ fn inflation(model: &Model, reduced: &Reduced, rows: &Rows) -> f64 {
             let residual = batch[ALL][k];
             let score = residual * weight(residual / noise) / (noise * noise);
             let sum = &mut sums[index(pixel.v, low[1]) * columns + index(pixel.u, low[0])];
-            for (s, column) in sum.iter_mut().zip(batch) {
+            for (s, column) in sum.iter_mut().zip(&batch[..width]) {
                 *s += score * column[k];
             }
         }
     }
-    let vector = |sum: &[f32; LOCAL]| SVector::<f64, LOCAL>::from_fn(|k, _| f64::from(sum[k]));
+    let warp = reduced.warp.as_ref().map(Taken::by_own);
+    let vector = |sum: &[f32; WIDE]| {
+        let own = SVector::<f64, LOCAL>::from_fn(|k, _| f64::from(sum[k]));
+        warp.map_or(own, |warp| own - warp.transpose() * Terms::from_fn(|k, _| f64::from(sum[COLUMNS + k])))
+    };
     let found: f64 = sums.iter().map(|s| (corners_from_own * vector(s)).norm_squared()).sum();
     found / stated
 }
@@ -84,8 +93,20 @@ fn corners_seen(model: &Model, reduced: &Reduced, rows: &Rows) -> [bool; 4] {
     std::array::from_fn(|k| f64::from(wrong[k]) < COVERED * f64::from(all[k].max(1)))
 }
 
-/// Covariance of the corners from the fit, its inflation apart.
-pub(super) fn corner_covariance(model: &Model, reduced: &Reduced) -> SMatrix<f64, 8, 8> {
+/// Covariance of the corners from the fit, its inflation apart; with that of the common parameters.
+pub(super) fn corner_covariance(
+    model: &Model,
+    lens: &[f64; LENS],
+    reduced: &Reduced,
+    shared: &SMatrix<f64, SHARED, SHARED>,
+) -> SMatrix<f64, 8, 8> {
     let by_h = model.corners_by_h();
-    by_h * reduced.inverse.fixed_view::<8, 8>(0, 0) * by_h.transpose()
+    let by_shared = reduced.by_shared();
+    let mut by_common = by_h * by_shared.fixed_view::<8, SHARED>(0, 0);
+    let by_lens = model.corners_by_lens(lens);
+    for k in 0..LENS {
+        let sum = by_common.column(SHAPE + k) + by_lens.column(k);
+        by_common.set_column(SHAPE + k, &sum);
+    }
+    by_h * reduced.inverse.fixed_view::<8, 8>(0, 0) * by_h.transpose() + by_common * shared * by_common.transpose()
 }

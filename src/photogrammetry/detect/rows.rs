@@ -8,17 +8,21 @@
 use multiversion::multiversion;
 
 use super::lanes::{BATCH, Lane};
-use super::model::{ALL, Fixed, LOCAL, Model, Pixel};
+use super::model::{ALL, Fixed, LIGHT, LOCAL, Model, Pixel};
 use super::pattern::Pattern;
 use super::profile::{Bend, SHAPE, bend};
 use super::shade::{Geometry, Shade, shade};
 use super::shared::{Common, LENS, SHARPENING};
+use super::warp::{TERMS, Terms, displace};
 
 /// Columns: derivatives by all parameters, then the residual.
 pub(super) const COLUMNS: usize = ALL + 1;
 
+/// With those by a warp's terms behind them, which are filled only where one is looked at.
+pub(super) const WIDE: usize = COLUMNS + TERMS;
+
 /// Derivatives and residuals of a batch of pixels, a column each.
-pub(super) type Batch = [Lane; COLUMNS];
+pub(super) type Batch = [Lane; WIDE];
 
 /// A marker's pixels, batch by batch; the last batch repeats its last pixel.
 #[derive(Default)]
@@ -34,12 +38,38 @@ impl Rows {
         self.count = model.pixels.len();
         let batches = self.count.div_ceil(BATCH);
         if self.batches.len() < batches {
-            self.batches.resize(batches, [[0.0; BATCH]; COLUMNS]);
+            self.batches.resize(batches, [[0.0; BATCH]; WIDE]);
         }
         for (pixels, batch) in model.pixels.chunks(BATCH).zip(&mut self.batches) {
             evaluate(&fixed, model.pattern(), &Places::new(pixels, fixed.origin), batch);
         }
         Some(())
+    }
+
+    /// Fills the columns of a warp's terms, behind an evaluation of the same model.
+    pub(super) fn displace(&mut self, model: &Model) {
+        let (perspective, unit) = (model.perspective(), model.unit as f32);
+        for (batch, _) in self.batches_mut() {
+            let (values, terms) = batch.split_at_mut(COLUMNS);
+            let (x, y) = (&values[LIGHT + 1], &values[LIGHT + 2]);
+            // d grey level / d place, px: that by the homography's shift, in its units.
+            let by_px = |k: usize| (perspective[0] * x[k] + perspective[1] * y[k] + 1.0) / unit;
+            let along = [2, 5].map(|shift| std::array::from_fn(|k| values[shift][k] * by_px(k)));
+            if let Ok(terms) = terms.try_into() {
+                displace(&along, [x, y], terms);
+            }
+        }
+    }
+
+    /// Takes what a warp does off the residuals.
+    pub(super) fn straighten(&mut self, terms: &Terms) {
+        for (batch, _) in self.batches_mut() {
+            for (i, term) in terms.iter().enumerate() {
+                for k in 0..BATCH {
+                    batch[ALL][k] -= *term as f32 * batch[COLUMNS + i][k];
+                }
+            }
+        }
     }
 
     #[cfg(test)]

@@ -21,6 +21,9 @@ pub struct Sighting {
     pub contrast: f64,
     /// Standard deviation of the camera's blur at this marker, px.
     pub blur_px: f64,
+    /// How far the print is off the flat square that fits it best (it curls, lies in waves, or was printed so), root mean
+    /// square along rows and columns, px; `None` where nothing of that is seen.
+    pub warp_px: Option<f64>,
 }
 
 /// All that was found in one photo.
@@ -75,6 +78,7 @@ mod tests {
             covariance_px2: SMatrix::zeros(),
             contrast: 0.5,
             blur_px: 0.7,
+            warp_px: None,
         };
         assert!((sighting.side_px() - 100.0).abs() < 1e-9);
     }

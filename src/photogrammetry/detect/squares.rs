@@ -5,18 +5,18 @@ use nalgebra::SMatrix;
 
 use super::lanes::{BATCH, Lane};
 use super::model::ALL;
-use super::rows::{Batch, COLUMNS, Rows};
+use super::rows::{Batch, Rows, WIDE};
 
 /// Partial sums side by side, as wide as a vector register.
 const WIDTH: usize = 8;
 /// Batches summed in single precision before they are added to the total.
 const RUN: usize = 16;
-const PAIRS: usize = COLUMNS * (COLUMNS + 1) / 2;
+const PAIRS: usize = WIDE * (WIDE + 1) / 2;
 
 type Sums = [[f32; WIDTH]; PAIRS];
 
-/// Upper triangle of the weighted sum over rows of the products of `columns` (ascending, the residuals last).
-pub(super) fn squares(rows: &Rows, columns: &[usize], weight: impl Fn(f32) -> f32) -> SMatrix<f64, COLUMNS, COLUMNS> {
+/// Upper triangle of the weighted sum over rows of the products of `columns` (ascending).
+pub(super) fn squares(rows: &Rows, columns: &[usize], weight: impl Fn(f32) -> f32) -> SMatrix<f64, WIDE, WIDE> {
     let mut total = SMatrix::zeros();
     let mut sums: Sums = [[0.0; WIDTH]; PAIRS];
     for (i, (batch, count)) in rows.batches().enumerate() {
@@ -64,7 +64,7 @@ fn dot(a: &Lane, b: &Lane) -> [f32; WIDTH] {
     partial
 }
 
-fn flush(sums: &mut Sums, columns: &[usize], total: &mut SMatrix<f64, COLUMNS, COLUMNS>) {
+fn flush(sums: &mut Sums, columns: &[usize], total: &mut SMatrix<f64, WIDE, WIDE>) {
     let mut sums = sums.iter_mut();
     for (i, first) in columns.iter().enumerate() {
         for (other, sum) in columns[i..].iter().zip(sums.by_ref()) {
@@ -84,7 +84,7 @@ mod tests {
         // Three batches, the last one not full.
         let (rows, count) = (Rows::from_values(150, value), 150);
         let weight = |r: f32| 1.0 + r.abs();
-        let all: Vec<usize> = (0..COLUMNS).collect();
+        let all: Vec<usize> = (0..WIDE).collect();
         let total = squares(&rows, &all, weight);
         for i in [0, 5, 25, ALL] {
             for j in [7, 20, 26, ALL] {

@@ -27,6 +27,7 @@ mod trace;
 mod truth;
 mod turning;
 mod view;
+mod waves;
 
 pub use develop::Picture;
 pub use error::Error;
@@ -40,3 +41,4 @@ pub use scene::{
 pub use truth::{CarrierTruth, PhotoTruth, Quantities, SeenMarker, Truth, measured};
 pub use turning::Turning;
 pub use view::View;
+pub use waves::Waves;

@@ -134,6 +134,14 @@ finding-print-scale-wrong =
     .remedy = Noch einmal mit 100 % drucken (keine Anpassung an die Seite), oder die gemessene Größe in die Satzdatei eintragen.
     .scene = Die Marker des Gestells wurden an die Seite angepasst gedruckt.
 
+finding-print-not-flat =
+    .title = Drucke nicht flach
+    .meaning = Was eine Marke zeigt, weicht von dem ab, was eine flache, gleichmäßig gedruckte zeigte; ihr Ort ist deshalb weniger genau bekannt.
+    .cause = Papier, das sich gelöst hat oder mit Blasen geklebt ist, eine verbogene Platte oder ein Drucker mit ungleichmäßigem Vorschub.
+    .look = Ein Lineal mit der Kante über den Druck legen: darunter scheint Licht durch; oder zwei Drucke aneinander halten.
+    .remedy = Die Blätter neu kleben, flach und ohne Blasen auf etwas Steifes; eine verbogene Platte ersetzen; auf einem anderen Drucker neu drucken.
+    .scene = Jeder Druck liegt in Wellen.
+
 finding-marker-duplicated =
     .title = Ein Code zweimal
     .meaning = Derselbe Code kommt auf einem Foto zweimal vor; keiner von beiden wurde verwendet.
@@ -411,6 +419,10 @@ finding-rule-plate-not-seated =
 finding-rule-print-scale-wrong =
     .rationale = Ein Druck mit 97 % lässt seinen Markerträger 3 % weiter weg erscheinen.
     .method = Score-Test auf einen Faktor der Größen aller Marker eines Markerträgers und auf einen aller Marker. Der Faktor aller Marker wird von der Brennweite der Kamera allein durch die Abstände der Marker auf einem Markerträger unterschieden; reicht das nicht, wird die konkurrierende Erklärung genannt. Beste aller möglichen Erklärungen, Zufallswahrscheinlichkeit unter 1e-4, mehr als 0,3 %. Nicht gesehen: ein Markerträger mit nur einem Marker, dessen Abstand sonst nichts festlegt.
+
+finding-rule-print-not-flat =
+    .rationale = Eine Marke wird als flaches Quadrat vermessen. Gewölbtes Papier zeigt sein Muster an anderer Stelle, von jeder Seite anders, und zieht Abstände und Winkel mit; keine Zahl von Pixeln mittelt das weg.
+    .method = Das Bild jeder Marke darf um Polynome zweiten bis vierten Grades verschoben sein, als Unbekannte, wo Reste dritten und vierten Grades sagen, dass Drucke um mehr als 0,0003 der Seite abweichen (0,00075, wo das Telefon die Helligkeit verändert hat). Genannt, wo die Hälfte dessen, was die Fotos von einem Träger zeigen, um mehr als 0,0006 der Seite abweicht. Eine Warnung, wo eine Prüfung nicht bewiesen ist, sonst ein Hinweis. Es setzt selbst nichts herab: die Unsicherheiten enthalten es. Eine Wölbung, die aussieht wie eine andere Blickrichtung, wird von ihr nicht unterschieden.
 
 finding-rule-camera-mismatch =
     .rationale = Eine Kameradatei gilt für ein Objektiv eines Geräts; durch ein anderes biegen sich gerade Linien anders, und alles verschiebt sich.

@@ -134,6 +134,14 @@ finding-print-scale-wrong =
     .remedy = Print again at 100 % (no fit to page), or enter the measured size in the kit file.
     .scene = The stand's markers were printed to fit the page.
 
+finding-print-not-flat =
+    .title = Prints not flat
+    .meaning = What a marker shows is off what a flat, evenly printed one would show, so that its place is known less well.
+    .cause = Paper that came loose or was glued with bubbles, a plate that is bent, or a printer whose feed wavers.
+    .look = Lay a ruler's edge across the print: light shines through below it; or hold two prints against each other.
+    .remedy = Glue the sheets anew, flat onto something rigid, without bubbles; replace a bent plate; print again on another printer.
+    .scene = Every print lies in waves.
+
 finding-marker-duplicated =
     .title = One code twice
     .meaning = The same code appears twice in one photo; neither was used.
@@ -411,6 +419,10 @@ finding-rule-plate-not-seated =
 finding-rule-print-scale-wrong =
     .rationale = A print at 97 % makes its marker holder seem 3 % farther away.
     .method = Score test of one factor on the sizes of all markers of a marker holder, and of one on all markers. The factor on all is told from the camera's focal length by the spacing of the markers on one marker holder alone; where that is not enough the rival explanation is named. Best explanation of all suspects, chance below 1e-4, more than 0.3 %. Not seen: a marker holder with one marker whose distance nothing else fixes.
+
+finding-rule-print-not-flat =
+    .rationale = A marker is measured as a flat square. Paper that curls shows its pattern elsewhere, differently from each side, and pulls distances and angles along; no number of pixels averages that out.
+    .method = Each marker's picture may be displaced by polynomials of degree two to four, as unknowns, where residuals of degree three and four say that prints are off by more than 0.0003 of the side (0.00075 where the phone changed the light). Named where half of what the photos show of a carrier is off by more than 0.0006 of the side. A warning where a check is not proven, else a note. It lowers nothing by itself: the uncertainties have it in them. A bend that looks like another direction of view is not told apart from one.
 
 finding-rule-camera-mismatch =
     .rationale = A camera file holds for one lens of one device; through another one straight lines bend differently and everything is displaced.

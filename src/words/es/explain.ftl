@@ -134,6 +134,14 @@ finding-print-scale-wrong =
     .remedy = Imprimir de nuevo al 100 % (sin ajustar a la página), o poner en el archivo del juego el tamaño medido.
     .scene = Los marcadores del soporte se imprimieron ajustados a la página.
 
+finding-print-not-flat =
+    .title = Impresiones no planas
+    .meaning = Lo que muestra un marcador se aparta de lo que mostraría uno plano e impreso de forma regular, por lo que su lugar se conoce peor.
+    .cause = Papel que se ha despegado o se pegó con burbujas, una placa doblada o una impresora cuyo avance es irregular.
+    .look = Poner el canto de una regla sobre la impresión: pasa luz por debajo; o juntar dos impresiones.
+    .remedy = Pegar las hojas de nuevo, planas sobre algo rígido y sin burbujas; cambiar una placa doblada; imprimir en otra impresora.
+    .scene = Cada impresión hace ondas.
+
 finding-marker-duplicated =
     .title = Un código dos veces
     .meaning = El mismo código aparece dos veces en una foto; no se usó ninguno de los dos.
@@ -411,6 +419,10 @@ finding-rule-plate-not-seated =
 finding-rule-print-scale-wrong =
     .rationale = Una impresión al 97 % hace que su portamarcadores parezca un 3 % más lejos.
     .method = Prueba de puntuación de un factor en los tamaños de todos los marcadores de un portamarcadores, y de uno en todos los marcadores. El factor común a todos se distingue de la distancia focal de la cámara solo por la separación de los marcadores en un portamarcadores; si no basta, se nombra la explicación rival. La mejor de todas las explicaciones posibles, probabilidad de azar inferior a 1e-4, más del 0,3 %. No se ve: un portamarcadores con un solo marcador cuya distancia no fija nada más.
+
+finding-rule-print-not-flat =
+    .rationale = Un marcador se mide como un cuadrado plano. El papel combado muestra su dibujo en otro lugar, distinto desde cada lado, y arrastra distancias y ángulos; ningún número de píxeles lo compensa.
+    .method = La imagen de cada marcador puede estar desplazada por polinomios de grado dos a cuatro, como incógnitas, donde los residuos de grado tres y cuatro dicen que las impresiones se apartan más de 0,0003 del lado (0,00075 donde el teléfono cambió la luz). Se nombra donde la mitad de lo que las fotos muestran de un soporte se aparta más de 0,0006 del lado. Una advertencia si una comprobación no está demostrada; si no, una nota. No rebaja nada por sí mismo: las incertidumbres lo contienen. Una curvatura que parece otra dirección de mirada no se distingue de ella.
 
 finding-rule-camera-mismatch =
     .rationale = Un archivo de cámara vale para un objetivo de un aparato; con otro, las rectas se curvan de otro modo y todo se desplaza.

@@ -134,6 +134,14 @@ finding-print-scale-wrong =
     .remedy = Imprimer de nouveau à 100 % (sans ajustement à la page), ou inscrire la taille mesurée dans le fichier du jeu.
     .scene = Les marqueurs du support ont été imprimés ajustés à la page.
 
+finding-print-not-flat =
+    .title = Impressions non planes
+    .meaning = Ce que montre un marqueur s’écarte de ce que montrerait un marqueur plan et imprimé régulièrement ; sa position est donc moins bien connue.
+    .cause = Du papier décollé ou collé avec des bulles, une plaque tordue, ou une imprimante dont l’avance est irrégulière.
+    .look = Poser le bord d’une règle sur l’impression : la lumière passe dessous ; ou mettre deux impressions l’une contre l’autre.
+    .remedy = Recoller les feuilles à plat sur un support rigide, sans bulles ; remplacer une plaque tordue ; réimprimer sur une autre imprimante.
+    .scene = Chaque impression ondule.
+
 finding-marker-duplicated =
     .title = Un code deux fois
     .meaning = Le même code apparaît deux fois sur une photo ; aucun des deux n’a servi.
@@ -411,6 +419,10 @@ finding-rule-plate-not-seated =
 finding-rule-print-scale-wrong =
     .rationale = Une impression à 97 % fait paraître son porte-marqueurs 3 % plus loin.
     .method = Test du score d’un facteur sur les tailles de tous les marqueurs d’un porte-marqueurs, et d’un sur tous les marqueurs. Le facteur commun à tous se distingue de la distance focale par le seul écart des marqueurs sur un porte-marqueurs ; si cela ne suffit pas, l’explication rivale est nommée. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 0,3 %. Non vu : un porte-marqueurs à un seul marqueur dont rien d’autre ne fixe la distance.
+
+finding-rule-print-not-flat =
+    .rationale = Un marqueur est mesuré comme un carré plan. Du papier qui gondole montre son motif ailleurs, différemment de chaque côté, et entraîne distances et angles ; aucun nombre de pixels n’efface cela.
+    .method = L’image de chaque marqueur peut être déplacée par des polynômes de degré deux à quatre, comme inconnues, là où les résidus de degré trois et quatre indiquent un écart de plus de 0,0003 du côté (0,00075 où le téléphone a modifié la lumière). Signalé quand la moitié de ce que les photos montrent d’un support s’écarte de plus de 0,0006 du côté. Un avertissement si un contrôle n’est pas prouvé, sinon une remarque. Cela n’abaisse rien en soi : les incertitudes le contiennent. Une courbure qui ressemble à une autre direction de vue n’en est pas distinguée.
 
 finding-rule-camera-mismatch =
     .rationale = Un fichier d’appareil vaut pour un objectif d’un appareil ; à travers un autre, les droites se courbent autrement et tout se décale.

@@ -70,6 +70,7 @@ findings-plate-not-flush =
        *[rear] Les directions des plaques des roues arrière diffèrent de { $degrees }°, plus que ne peut le faire le parallélisme : { $body } est sans doute mal plaquée sur sa roue. La reposer et reprendre les photos.
     }
 
+findings-not-flat = { $body } montre ses impressions à { $size } mm de là où des impressions planes se verraient : le papier gondole ou ondule, ou l’impression est irrégulière. Leur position est donc moins bien connue. Les coller à plat sur un support rigide, ou réimprimer.
 findings-print-scale =
     { $size ->
         [smaller] Les marqueurs d’un porte-marqueurs ({ $body }) paraissent { $percent } % plus petits que dans le fichier du jeu. Mesurer à la règle le carré noir de l’un d’eux et saisir la valeur, ou réimprimer à 100 %.

@@ -145,6 +145,7 @@ impl Session {
                 covariance_px2: SMatrix::identity() * (NOISE_PX * NOISE_PX),
                 contrast: 0.7,
                 blur_px: 0.7,
+                warp_px: None,
             });
         }
         let sightings =

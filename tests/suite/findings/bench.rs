@@ -104,6 +104,7 @@ pub(crate) fn sightings(photo: &PhotoView) -> Sightings {
         covariance_px2: v.covariance_px2,
         contrast: 0.6,
         blur_px: 0.7,
+        warp_px: None,
     });
     Sightings {
         markers: markers.collect(),

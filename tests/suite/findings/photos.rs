@@ -2,6 +2,7 @@
 
 use baywitness::detect::{Sighting, Sightings};
 use baywitness::folder::JobFile;
+use baywitness::marker::Role;
 use baywitness::photo::{Edit, Exif, Traces};
 use baywitness::verdict::Level;
 use baywitness::verdict::findings::{Case, Finding, PhotoFacts, find, same_view};
@@ -145,6 +146,26 @@ fn a_photo_whose_light_the_phone_changed() {
     assert_eq!((one.photo.as_deref(), one.level), (Some("b.jpg"), Level::Note));
     let told = crate::findings::bench::en(&one.message);
     assert!(told.contains("px") && told.contains("HDR"), "{told}");
+}
+
+#[test]
+fn a_carrier_whose_prints_are_not_flat() {
+    let mut seen = seen();
+    let kit = sample(&bay(), 5).kit;
+    let bent = kit.carriers.iter().position(|c| c.role == Role::Target).unwrap();
+    let is_own = |id: u32| kit.marker(id).is_some_and(|(carrier, _)| carrier == bent);
+    for marker in seen.iter_mut().flat_map(|s| &mut s.markers) {
+        // What sheets taped to a wall show, and, of all other carriers, what nobody needs to be told.
+        marker.warp_px = Some(if is_own(marker.id) { 0.001 } else { 0.0004 } * marker.side_px());
+    }
+    let exif = Exif::default();
+    let findings = of_photos(&facts(&seen, &exif), &job());
+    let named: Vec<&Finding> = findings.iter().filter(|f| f.code == "print-not-flat").collect();
+    let [one] = named[..] else { panic!("{named:?}") };
+    assert_eq!((one.carrier.as_deref(), one.level), (Some(kit.carriers[bent].name.as_str()), Level::Note));
+    let size = kit.carriers[bent].markers[0].size_mm[0];
+    let told = crate::findings::bench::en(&one.message);
+    assert!(told.contains(&format!("{:.2} mm", 0.001 * size)), "{told}");
 }
 
 #[test]

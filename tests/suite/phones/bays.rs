@@ -2,7 +2,7 @@
 
 use baywitness::synth::{InsidesSpec, LampSpec, OpeningSpec, PhotoSpec, Preset, Scene, Strength};
 
-use crate::planned::STANCES;
+use crate::planned::{STANCES, number};
 use crate::sampled_bay::Noise;
 use crate::staged;
 
@@ -22,6 +22,7 @@ pub(super) fn varied(seed: u64) -> Scene {
     let megapixels = LEAST_MP * (MOST_MP / LEAST_MP).powf(noise.uniform());
     let mut scene = staged::scene((megapixels / SAMPLE_MP).sqrt());
     scene.spec.seed = 9000 + seed;
+    scene.spec.kit_errors.print_wave_mm = number("BAY_PHONE_WAVE_MM", 0.0);
     scene.spec.job.remove("reading");
     scene.spec.stand.error = TOLERANCES.map(|t| 0.7 * t * noise.normal()).into();
     let stance = &STANCES[NEAR[(noise.uniform() * NEAR.len() as f64) as usize % NEAR.len()]];

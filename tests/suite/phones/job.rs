@@ -4,7 +4,7 @@ use std::path::Path;
 
 use baywitness::detect::find_markers;
 use baywitness::marker::Dictionary;
-use baywitness::record::{CheckRecord, JobRecord, Level, MeasuredRecord, Verdict};
+use baywitness::record::{CheckRecord, FindingRecord, JobRecord, Level, MeasuredRecord, Verdict};
 use baywitness::synth::{Scene, SeenMarker, Truth};
 use nalgebra::Vector2;
 use serde::{Deserialize, Serialize};
@@ -16,6 +16,11 @@ use crate::detect_support::{Score, TrueMarker, strays};
 pub(super) const QUANTITIES: [&str; 6] = ["distance_from_nose", "lateral_offset", "height", "yaw", "pitch", "roll"];
 
 const VERDICTS: [Verdict; 3] = [Verdict::Within, Verdict::Outside, Verdict::NotProven];
+
+/// Whether a finding forbids to call anything within.
+pub(super) fn is_serious(finding: &FindingRecord) -> bool {
+    matches!(finding.level, Level::Stop | Level::Void)
+}
 
 /// One job's figures.
 #[derive(Debug, Clone, Serialize, Deserialize)]
@@ -49,7 +54,7 @@ impl Job {
             let error = measured.value - truth;
             Some((error / measured.standard_uncertainty, error.abs() <= half_width(measured)))
         };
-        let serious = record.findings.iter().filter(|f| matches!(f.level, Level::Stop | Level::Void));
+        let serious = record.findings.iter().filter(|f| is_serious(f));
         let distance = record.checks.iter().find(|c| c.quantity == "distance");
         Job {
             verdict: record.verdict.name().to_owned(),

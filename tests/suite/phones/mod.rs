@@ -34,7 +34,8 @@ fn light(scene: &Scene) -> Vec<LinearPicture> {
 }
 
 /// `BAY_PHONE_JOBS` (6) jobs from `BAY_PHONE_FROM` (0) on, each in every pipeline. With `BAY_PHONE_KEPT` jobs are kept
-/// in that file, those of earlier runs are not done again, and all of them are counted.
+/// in that file, those of earlier runs are not done again, and all of them are counted. With `BAY_PHONE_WAVE_MM` prints lie in
+/// such waves.
 #[test]
 #[ignore = "a quarter of a minute for each job: cargo test --test suite phones:: -- --ignored --nocapture"]
 fn coverage_by_pipeline() {
@@ -69,6 +70,9 @@ fn job(scene: &Scene, light: &[LinearPicture]) -> Job {
     let folder = tempfile::tempdir().unwrap();
     let truth = scene.stage_lit(folder.path(), light, &mut |_| ()).unwrap();
     let record = verify(folder.path(), &Options::new(Models::embedded())).unwrap();
+    for finding in record.findings.iter().filter(|f| job::is_serious(f)) {
+        println!("  {}: {}", finding.code, finding.message);
+    }
     Job::of(scene, folder.path(), &truth, &record)
 }
 

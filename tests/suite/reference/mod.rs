@@ -9,6 +9,7 @@
 
 mod bags;
 mod camera;
+mod closure;
 mod engines;
 mod harness;
 mod lens;

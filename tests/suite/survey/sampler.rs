@@ -131,6 +131,7 @@ fn photo(
                 covariance_px2: SMatrix::identity() * (sigma * sigma),
                 contrast: 0.7,
                 blur_px: 0.7,
+                warp_px: None,
             });
         }
     }

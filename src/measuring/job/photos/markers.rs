@@ -53,6 +53,9 @@ pub struct FoundMarker {
     pub side_px: f64,
     /// Blur, 1 sigma.
     pub blur_px: f64,
+    /// How far the print is off the flat square that fits it best, root mean square.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub warp_px: Option<f64>,
 }
 
 /// Finds the markers of one photo.
@@ -90,5 +93,6 @@ fn marker(sighting: &Sighting) -> FoundMarker {
         contrast: sighting.contrast,
         side_px: sighting.side_px(),
         blur_px: sighting.blur_px,
+        warp_px: sighting.warp_px,
     }
 }

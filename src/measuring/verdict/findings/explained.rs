@@ -5,8 +5,8 @@ use super::{
     floor_not_level, focal_contradicts, marker_duplicated, markers_without_noise, noise_repeated, not_checked,
     other_day, other_kit, photo_badly_lit, photo_blurred, photo_edited, photo_light_changed, photo_rendered,
     photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped, prerequisites,
-    print_scale_wrong, reading_disagrees, something_moved, stand_misplaced, steering_not_straight, times_out_of_order,
-    weak_geometry, wrong_datum_suspected,
+    print_not_flat, print_scale_wrong, reading_disagrees, something_moved, stand_misplaced, steering_not_straight,
+    times_out_of_order, weak_geometry, wrong_datum_suspected,
 };
 
 /// Every finding's codes.
@@ -16,6 +16,7 @@ const ALL: &[&[Explanation]] = &[
     plate_not_seated::EXPLAIN,
     plates_swapped::EXPLAIN,
     print_scale_wrong::EXPLAIN,
+    print_not_flat::EXPLAIN,
     marker_duplicated::EXPLAIN,
     camera_mismatch::EXPLAIN,
     photo_zoomed::EXPLAIN,

@@ -36,6 +36,7 @@ mod photos_too_alike;
 mod plate_not_seated;
 mod plates_swapped;
 mod prerequisites;
+mod print_not_flat;
 mod print_scale_wrong;
 mod reading_disagrees;
 mod rivals;

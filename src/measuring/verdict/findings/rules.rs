@@ -5,7 +5,7 @@ use super::{
     floor_not_level, focal_contradicts, marker_duplicated, markers_without_noise, noise_repeated, not_checked,
     other_day, other_kit, phases_differ, photo_badly_lit, photo_blurred, photo_edited, photo_light_changed,
     photo_rendered, photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped,
-    prerequisites, print_scale_wrong, reading_disagrees, sheet_slid, something_moved, stand_misplaced,
+    prerequisites, print_not_flat, print_scale_wrong, reading_disagrees, sheet_slid, something_moved, stand_misplaced,
     steering_not_straight, times_out_of_order, weak_geometry, wrong_datum_suspected,
 };
 use crate::verdict::ladder::Level;
@@ -19,6 +19,7 @@ pub const RULES: &[&Rule] = &[
     &plates_swapped::RULE,
     &plate_not_seated::RULE,
     &print_scale_wrong::RULE,
+    &print_not_flat::RULE,
     &camera_mismatch::RULE,
     &photo_zoomed::RULE,
     &photo_resized::RULE,

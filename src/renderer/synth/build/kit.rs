@@ -137,7 +137,12 @@ fn put(model: &mut Model, body: u32, real: &PlacedMarker, paper_mm: [f64; 4], la
     let [left, bottom, right, top] = paper_mm;
     let corner = real.pose.point(&nalgebra::Point3::new(left, bottom, 0.0)).coords;
     let edges = [Vector3::x() * (right - left), Vector3::y() * (top - bottom)].map(|e| real.pose.direction(&e));
-    model.paper(body, Sheet::new(real.id, real.size_mm, paper_mm, label).blotchy(real.blotch_mm), corner, edges);
+    model.paper(
+        body,
+        Sheet::new(real.id, real.size_mm, paper_mm, label).blotchy(real.blotch_mm).wavy(real.waves),
+        corner,
+        edges,
+    );
 }
 
 /// Outline of a face's papers in its first marker's axes: low and high corners.

@@ -32,6 +32,8 @@ pub(crate) enum Purpose {
     Frames = 11,
     /// Corners in the print; the index is the marker's id.
     Print = 12,
+    /// Waves in the print, likewise.
+    Wave = 13,
 }
 
 /// A counter for a purpose and an index.

@@ -8,6 +8,7 @@ use super::vehicle::{Vehicle, wheel_index};
 use crate::geom::{self, Attitude, Pose, World, rad};
 use crate::marker::{Carrier, Marker, Role};
 use crate::synth::scene::{CarrierMistake, PhotoSpec, Scene};
+use crate::synth::waves::Waves;
 
 /// One carrier as it is.
 #[derive(Debug, Clone, PartialEq)]
@@ -31,6 +32,8 @@ pub struct PlacedMarker {
     pub pose: Pose<World, geom::Marker>,
     /// How far each corner is off its place in the print, along right and up, mm; what is between moves in proportion.
     pub blotch_mm: [[f64; 2]; 4],
+    /// Waves in the print, which its corners as given here do not follow.
+    pub waves: Waves,
 }
 
 impl PlacedMarker {
@@ -245,7 +248,18 @@ fn printed(
         size_mm: marker.size_mm.map(|s| s * scale + on * own),
         pose: *pose * placed,
         blotch_mm: std::array::from_fn(|i| std::array::from_fn(|k| blotch(i, k))),
+        waves: waves(scene, marker.id),
     }
+}
+
+/// What wavers in a marker's print.
+fn waves(scene: &Scene, id: u32) -> Waves {
+    let (kit, seed) = (&scene.spec.kit_errors, scene.spec.seed);
+    if kit.exact || kit.print_wave_mm == 0.0 {
+        return Waves::default();
+    }
+    let even = |k| draw::uniform(seed, Purpose::Wave, u64::from(id), k);
+    Waves::drawn(kit.print_wave_mm, even, |k| draw::normal(seed, Purpose::Wave, u64::from(id), k))
 }
 
 fn strays(scene: &Scene) -> Vec<PlacedMarker> {
@@ -254,7 +268,7 @@ fn strays(scene: &Scene) -> Vec<PlacedMarker> {
         let (right, up) = (turn * Vector3::y(), Vector3::z());
         let matrix = nalgebra::Matrix3::from_columns(&[right, up, right.cross(&up)]);
         let pose = Pose::from_matrix(matrix, Vector3::from(s.at_mm));
-        PlacedMarker { id: s.id, size_mm: [s.size_mm; 2], pose, blotch_mm: [[0.0; 2]; 4] }
+        PlacedMarker { id: s.id, size_mm: [s.size_mm; 2], pose, blotch_mm: [[0.0; 2]; 4], waves: Waves::default() }
     };
     scene.spec.stray.iter().map(place).collect()
 }

@@ -125,6 +125,9 @@ pub struct KitErrors {
     pub seating_deg: Option<f64>,
     /// Blotchy print: each corner of each marker, along right and up, mm; no file states it.
     pub print_noise_mm: f64,
+    /// Waves in the print (a feed that wavers, paper that stretched): how far each point is off its place, along right
+    /// and up, mm; no file states it.
+    pub print_wave_mm: f64,
     /// Nothing is drawn: the kit is exactly as its file says.
     pub exact: bool,
 }

@@ -3,6 +3,7 @@
 use super::colour::Colour;
 use super::font;
 use crate::marker::{CELLS, Dictionary};
+use crate::synth::waves::Waves;
 
 /// Reflectance of white paper and of toner (common practice, no source).
 const PAPER: Colour = [0.83, 0.83, 0.81];
@@ -21,6 +22,8 @@ pub(crate) struct Sheet {
     pub(crate) label: Option<Label>,
     /// How far each corner (top left, top right, bottom right, bottom left) is off its place, mm; none: nowhere.
     blotch_mm: Option<[[f64; 2]; 4]>,
+    /// Which displaces the print.
+    waves: Waves,
     /// White cells of the upright picture.
     white: [[bool; CELLS]; CELLS],
 }
@@ -41,7 +44,7 @@ impl Sheet {
     pub(crate) fn new(id: u32, size_mm: [f64; 2], paper_mm: [f64; 4], label: Option<Label>) -> Self {
         let dictionary = Dictionary::tag36h11();
         let white = std::array::from_fn(|row| std::array::from_fn(|column| dictionary.is_white(id, column, row)));
-        Sheet { size_mm, paper_mm, label, blotch_mm: None, white }
+        Sheet { size_mm, paper_mm, label, blotch_mm: None, waves: Waves::default(), white }
     }
 
     /// The same print with its corners off their places; between them it is stretched in proportion.
@@ -50,24 +53,31 @@ impl Sheet {
         self
     }
 
+    /// The same print with waves in it.
+    pub(crate) fn wavy(mut self, waves: Waves) -> Self {
+        self.waves = waves;
+        self
+    }
+
     /// Position on the sheet for the facet's edge coordinates (origin: lower left of the paper).
     pub(crate) fn position(&self, a: f64, b: f64) -> [f64; 2] {
         let [left, bottom, right, top] = self.paper_mm;
         let place = [left + a * (right - left), bottom + b * (top - bottom)];
-        match &self.blotch_mm {
-            None => place,
-            Some(blotch) => self.before_blotch(blotch, place),
+        if self.blotch_mm.is_none() && self.waves.is_still() {
+            return place;
         }
+        self.before(&self.blotch_mm.unwrap_or_default(), place)
     }
 
     /// Where in a perfect print that would be which lies at a place of this one.
-    fn before_blotch(&self, blotch: &[[f64; 2]; 4], place: [f64; 2]) -> [f64; 2] {
+    fn before(&self, blotch: &[[f64; 2]; 4], place: [f64; 2]) -> [f64; 2] {
         let mut nominal = place;
         // Each step is nearer by a stretch that is far below a hundredth.
         for _ in 0..6 {
             let (x, y) = (nominal[0] / self.size_mm[0] + 0.5, nominal[1] / self.size_mm[1] + 0.5);
             let shares = [(1.0 - x) * y, x * y, x * (1.0 - y), (1.0 - x) * (1.0 - y)];
-            nominal = [0, 1].map(|k| place[k] - (0..4).map(|i| shares[i] * blotch[i][k]).sum::<f64>());
+            let waves = self.waves.at([x, y]);
+            nominal = [0, 1].map(|k| place[k] - waves[k] - (0..4).map(|i| shares[i] * blotch[i][k]).sum::<f64>());
         }
         nominal
     }

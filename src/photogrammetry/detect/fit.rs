@@ -7,7 +7,7 @@
 use nalgebra::{SMatrix, SVector};
 
 use super::model::{ALL, LOCAL, Model};
-use super::normal::{Normal, OFFSET, Reduced, reduce};
+use super::normal::{Normal, OFFSET, Reduced, Sums, reduce};
 use super::patches::{Patches, spread};
 use super::profile::{Profile, SHAPE};
 use super::residuals::Residuals;
@@ -15,7 +15,7 @@ use super::robust::{REJECT, noise_of, weight};
 use super::rows::{COLUMNS, Rows, WIDE};
 use super::shared::{Common, LENS, SHARED, SHARPENING};
 use super::squares::squares;
-use super::warped::{Sums, Told, told};
+use super::warp::{Told, told};
 
 /// How strongly lenses may bend, relative displacement at the photo's corner by r^2 and r^4 (1 sigma).
 const LENS_SPREAD: f64 = 0.12;
@@ -27,12 +27,9 @@ const STILL_PX: f64 = 0.03;
 /// Weighted normal equations over a marker's pixels, whose rows they leave behind.
 fn accumulate(model: &Model, common: &Common, rows: &mut Rows, columns: &[usize], round: Round) -> Option<Normal> {
     rows.evaluate(model, common)?;
-    let warped = model.warp.is_some() || round == Round::Warp;
+    let warped = round == Round::Warp;
     if warped {
         rows.displace(model);
-    }
-    if let Some(warp) = &model.warp {
-        rows.straighten(&warp.found);
     }
     let mut noise = noise_of(model, rows.residuals());
     let gain = (round == Round::Gain).then(|| spread(model, rows, noise));
@@ -55,25 +52,19 @@ fn accumulate(model: &Model, common: &Common, rows: &mut Rows, columns: &[usize]
     let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();
     let misfit = unexplained as f64 / model.pixels.len() as f64;
     let upper = |i: usize, j: usize| products[(i.min(j), i.max(j))] - less.as_ref().map_or(0.0, |taken| taken[(i, j)]);
-    let mut normal = Normal {
+    let sums = warped.then(|| Sums {
+        own: SMatrix::from_fn(|i, j| upper(COLUMNS + i, COLUMNS + j)),
+        mixed: SMatrix::from_fn(|i, j| upper(COLUMNS + i, j)),
+        right: SVector::from_fn(|i, _| products[(ALL, COLUMNS + i)]),
+    });
+    Some(Normal {
         matrix: SMatrix::from_fn(|i, j| upper(summed(i), summed(j))),
         right: SVector::from_fn(|i, _| products[(summed(i), ALL)]),
         noise: f64::from(noise),
         misfit,
         gain,
-        sums: None,
-        warp: None,
-    };
-    let sums = warped.then(|| Sums {
-        own: SMatrix::from_fn(|i, j| upper(COLUMNS + i, COLUMNS + j)),
-        mixed: SMatrix::from_fn(|i, j| upper(COLUMNS + i, summed(j))),
-        right: SVector::from_fn(|i, _| products[(ALL, COLUMNS + i)]),
-    });
-    match &model.warp {
-        Some(warp) => normal.take_out(sums?, warp)?,
-        None => normal.sums = sums,
-    }
-    Some(normal)
+        sums,
+    })
 }
 
 /// The columns of all parameters and of the residuals. The first of the profile's is that of the marker's own
@@ -180,7 +171,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
         let across = r.mixed.transpose() * r.inverse;
         matrix += normal.matrix.fixed_view::<SHARED, SHARED>(LOCAL, LOCAL) - across * r.mixed;
         right += normal.right.fixed_rows::<SHARED>(LOCAL) - across * r.right;
-        warps.push(normal.sums.and_then(|sums| told(model.side(), &sums, &r.inverse, &r.right)));
+        warps.push(normal.sums.and_then(|sums| told(model, &common.lens, &sums, &r, rows)));
         gains.push(normal.gain);
         evidence.push(residuals);
         reduced.push(Some(r));

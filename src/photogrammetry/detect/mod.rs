@@ -14,6 +14,7 @@ mod halo;
 mod history;
 mod homography;
 mod lanes;
+mod legendre;
 mod model;
 mod normal;
 mod patches;
@@ -33,7 +34,6 @@ mod sighting;
 mod squares;
 mod threshold;
 mod warp;
-mod warped;
 
 pub use expected::{U_EDGE_OFFSET_PX, expected_covariance};
 pub use grain::{Grain, Products};

@@ -9,7 +9,6 @@ use super::pattern::Pattern;
 use super::profile::SHAPE;
 use super::shadow::Shadow;
 use super::shared::{Common, LENS, SHARED};
-use super::warp::Warp;
 use crate::photo::Luma;
 
 /// Parameters of a marker: 8 of the homography, 6 of the light, 3 of the blur, its own edge offset.
@@ -52,8 +51,6 @@ pub(super) struct Model {
     pub(super) shadow: Option<Shadow>,
     /// Where the photo's maker changed the light from place to place.
     pub(super) gain: Option<Gain>,
-    /// How its print is warped.
-    pub(super) warp: Option<Warp>,
 }
 
 /// What stays the same from pixel to pixel, in single precision.
@@ -96,7 +93,6 @@ impl Model {
             pixels: Vec::new(),
             shadow: None,
             gain: None,
-            warp: None,
         };
         model.set_corners(corners)?;
         Some(model)

@@ -2,10 +2,9 @@
 
 use nalgebra::{SMatrix, SVector};
 
+use super::legendre::{TERMS, Terms};
 use super::model::{ALL, LIGHT, LOCAL, Model};
 use super::shared::SHARED;
-use super::warp::Warp;
-use super::warped::{Sums, Taken};
 
 /// How far blur differs from a round one (1 sigma, px^2).
 const BLUR_SPREAD: f64 = 0.3;
@@ -25,21 +24,15 @@ pub(super) struct Normal {
     pub(super) misfit: f64,
     /// How the gain seems to spread from patch to patch, and how many patches say so, where it was looked for.
     pub(super) gain: Option<(f32, usize)>,
-    /// Those of a warp, where it is looked for and is no unknown yet.
+    /// Those of a warp's terms, where it was looked for.
     pub(super) sums: Option<Sums>,
-    /// What was taken out of them: the print's warp.
-    pub(super) warp: Option<Taken>,
 }
 
-impl Normal {
-    /// Takes out what is unknown about how the print is warped.
-    pub(super) fn take_out(&mut self, sums: Sums, warp: &Warp) -> Option<()> {
-        let taken = Taken::new(&sums, warp)?;
-        self.matrix -= sums.mixed.transpose() * taken.by_others;
-        self.right -= sums.mixed.transpose() * taken.alone;
-        self.warp = Some(taken);
-        Some(())
-    }
+/// Products of the derivatives by a warp's terms: with each other, with all parameters', with the residuals.
+pub(super) struct Sums {
+    pub(super) own: SMatrix<f64, TERMS, TERMS>,
+    pub(super) mixed: SMatrix<f64, TERMS, ALL>,
+    pub(super) right: Terms,
 }
 
 /// A reduced marker: what is left for the common parameters.
@@ -51,7 +44,6 @@ pub(super) struct Reduced {
     pub(super) noise: f64,
     pub(super) misfit: f64,
     pub(super) right: SVector<f64, LOCAL>,
-    pub(super) warp: Option<Taken>,
 }
 
 /// Takes a marker's own parameters out of its normal equations.
@@ -83,7 +75,6 @@ pub(super) fn reduce(model: &Model, normal: &Normal) -> Option<Reduced> {
         noise: normal.noise,
         misfit: normal.misfit,
         right,
-        warp: normal.warp.clone(),
     })
 }
 
@@ -91,9 +82,6 @@ impl Reduced {
     /// Moves a marker's parameters as the common ones' step has it.
     pub(super) fn step(&self, model: &mut Model, shared: &SVector<f64, SHARED>) {
         let own = self.inverse * (self.right - self.mixed * shared);
-        if let (Some(warp), Some(taken)) = (&mut model.warp, &self.warp) {
-            warp.found += taken.step(&own, shared);
-        }
         model.step(&own);
     }
 

@@ -14,8 +14,7 @@ use super::rows::Rows;
 use super::shadow::{Spot, shadow};
 use super::shared::{Common, LENS, SHARED};
 use super::sighting::{Sighting, Sightings};
-use super::warp::{Terms, Warp};
-use super::warped::USUAL as USUAL_WARP;
+use super::warp::{Warp, warps};
 use crate::marker::Dictionary;
 use crate::num::median;
 use crate::photo::Luma;
@@ -72,15 +71,6 @@ const GROWN: f32 = 3.5;
 /// changed photo (.05) and one by night (.2) show.
 const GAIN_ERROR_PX: f64 = 0.1;
 
-/// Warps of a photo's prints that spread less (share of the side) need no unknowns, nor those of one marker alone.
-const LEAST_WARP: f64 = 0.0003;
-const LEAST_OWN_WARP: f64 = 0.0006;
-/// Where gains are free as well, what they cannot hold passes for warps: so many times as much is needed (strongly
-/// processed photos of flat prints show .0002 to .0005).
-const BESIDE_GAIN: f64 = 2.5;
-/// The photo's markers count as so many terms of each where it is about how much it is warped.
-const WARP_OTHERS: f64 = 10.0;
-
 /// Fits all readings of a photo together.
 pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {
     let rows = &mut Rows::default();
@@ -99,9 +89,7 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
         fit_together(&mut models, &mut common, rows, Round::Usual);
     }
     let step = fit_together(&mut models, &mut common, rows, Round::Warp);
-    if free_warps(&mut models, &step) {
-        fit_together(&mut models, &mut common, rows, Round::Usual);
-    }
+    let warps = warps(&step.warps, &step.shared);
     choose_all(photo, &mut models, &common, PIXELS);
     let mut step = fit_together(&mut models, &mut common, rows, Round::Last);
     for _ in 0..MORE_ROUNDS {
@@ -111,24 +99,33 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
         settle(&mut models, &common, rows);
         step = fit_together(&mut models, &mut common, rows, Round::Last);
     }
-    let markers = finish_all(&readings, &models, &common, &step);
+    let markers = finish_all(&readings, &models, &common, (&step, &warps));
     summarize(markers, &models, &common, &step.shared)
 }
 
 /// What the fit explains, with its covariance; what does not look like its pattern is no marker,
 /// or none that can be measured.
-fn finish_all(readings: &[Reading], models: &[Option<Model>], common: &Common, step: &Step) -> Vec<Sighting> {
+fn finish_all(
+    readings: &[Reading],
+    models: &[Option<Model>],
+    common: &Common,
+    (step, warps): (&Step, &[Option<Warp>]),
+) -> Vec<Sighting> {
     let inflation = photo_inflation(step.evidence.iter().flatten().map(|e| e.inflation).collect());
     let mut markers = Vec::new();
-    let fitted = readings.iter().zip(models).zip(step.markers.iter().zip(&step.evidence));
-    for ((reading, model), (reduced, evidence)) in fitted {
+    let fitted = readings.iter().zip(models).zip(step.markers.iter().zip(&step.evidence)).zip(warps);
+    for (((reading, model), (reduced, evidence)), warp) in fitted {
         let (Some(model), Some(reduced), Some(evidence)) = (model, reduced, evidence) else { continue };
         let Some(mut sighting) = finish(reading, model, common, (reduced, evidence), &step.shared) else { continue };
         let gain = model.gain.map_or(0.0, |gain| GAIN_ERROR_PX * f64::from(gain.spread));
-        let floor = model_error(&sighting, display_offset(model, common)).hypot(gain);
+        let floor = model_error(&sighting, display_offset(model, common));
         // A shadow or a stain can make one marker worse than the photo's others.
         let grown = sighting.covariance_px2 * inflation.max(evidence.inflation / OWN_INFLATION);
-        sighting.covariance_px2 = grown + SMatrix::identity() * floor.powi(2);
+        // What gains cannot hold shows as a warp, too: the larger one counts.
+        let gained = SMatrix::<f64, 8, 8>::identity() * gain.powi(2);
+        let warped = warp.as_ref().map(|w| w.covariance).filter(|w| w.trace() > gained.trace());
+        sighting.covariance_px2 = grown + SMatrix::identity() * floor.powi(2) + warped.unwrap_or(gained);
+        sighting.warp_px = warp.as_ref().map(|w| w.rms_px).filter(|rms| *rms > 0.0);
         markers.push(sighting);
     }
     markers
@@ -148,24 +145,6 @@ fn free_gains(models: &mut [Option<Model>], step: &Step) -> bool {
         let alone = model.side() > TELLING_PX && spread > LEAST_OWN && spread < MOST_SPREAD;
         if photo > LEAST_SPREAD && photo < MOST_SPREAD || alone {
             model.free_gain(GROWN * spread);
-            any = true;
-        }
-    }
-    any
-}
-
-/// Gives unknowns of a warp to the markers whose residuals want them; whether any did.
-fn free_warps(models: &mut [Option<Model>], step: &Step) -> bool {
-    let (sum, weight) = step.warps.iter().flatten().fold((0.0, 0.0), |(s, w), told| (s + told.0, w + told.1));
-    let photo = (sum / weight.max(f64::MIN_POSITIVE)).max(0.0);
-    let mut any = false;
-    for (slot, told) in models.iter_mut().zip(&step.warps) {
-        let (Some(model), Some((sum, weight))) = (slot, told) else { continue };
-        let others = WARP_OTHERS * USUAL_WARP.powi(-4);
-        let spread = ((sum + photo * others) / (weight + others)).max(0.0).sqrt();
-        let needed = if model.gain.is_some() { BESIDE_GAIN } else { 1.0 };
-        if photo.sqrt() > needed * LEAST_WARP || spread > needed * LEAST_OWN_WARP {
-            model.warp = Some(Warp { spread: spread.max(LEAST_WARP) * model.side(), found: Terms::zeros() });
             any = true;
         }
     }
@@ -314,7 +293,7 @@ fn finish(
         covariance_px2: covariance,
         contrast: (model.light[3] / 255.0).min(1.0),
         blur_px: model.sigma(),
-        warp_px: model.warp.map(|warp| warp.rms_px()),
+        warp_px: None,
     })
 }
 

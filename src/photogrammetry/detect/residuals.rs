@@ -8,10 +8,8 @@ use super::model::{ALL, LIGHT, LOCAL, Model};
 use super::normal::Reduced;
 use super::profile::SHAPE;
 use super::robust::{REJECT, weight};
-use super::rows::{COLUMNS, Rows, WIDE};
+use super::rows::{Rows, WIDE};
 use super::shared::{LENS, SHARED};
-use super::warp::Terms;
-use super::warped::Taken;
 
 /// Side of the blocks within which residuals may be correlated, px, or cells where these are larger.
 const BLOCK_PX: f64 = 4.0;
@@ -46,13 +44,21 @@ fn inflation(model: &Model, reduced: &Reduced, rows: &Rows) -> f64 {
     let by_h = model.corners_by_h();
     let corners_from_own = by_h * reduced.inverse.fixed_view::<8, LOCAL>(0, 0);
     let stated = (corners_from_own.fixed_view::<8, 8>(0, 0) * by_h.transpose()).trace();
+    let vector = |sum: &[f32; WIDE]| SVector::<f64, LOCAL>::from_fn(|k, _| f64::from(sum[k]));
+    let sums = sums_by_block(model, reduced.noise, rows, false);
+    let found: f64 = sums.iter().map(|s| (corners_from_own * vector(s)).norm_squared()).sum();
+    found / stated
+}
+
+/// Residuals times derivatives, weighted, summed up by blocks; those of a warp's terms where they are at hand.
+pub(super) fn sums_by_block(model: &Model, noise: f64, rows: &Rows, warped: bool) -> Vec<[f32; WIDE]> {
     let block = (BLOCK_PX.max(model.side() / 8.0)) as f32;
     let (low, high) = model.extent();
     let index = |t: u16, low: u16| (f32::from(t - low) / block) as usize;
     let columns = index(high[0], low[0]) + 1;
     let mut sums = vec![[0f32; WIDE]; columns * (index(high[1], low[1]) + 1)];
-    let width = if reduced.warp.is_some() { WIDE } else { LOCAL };
-    let noise = reduced.noise as f32;
+    let width = if warped { WIDE } else { LOCAL };
+    let noise = noise as f32;
     let mut pixels = model.pixels.iter();
     for (batch, count) in rows.batches() {
         for (k, pixel) in pixels.by_ref().take(count).enumerate() {
@@ -64,13 +70,7 @@ fn inflation(model: &Model, reduced: &Reduced, rows: &Rows) -> f64 {
             }
         }
     }
-    let warp = reduced.warp.as_ref().map(Taken::by_own);
-    let vector = |sum: &[f32; WIDE]| {
-        let own = SVector::<f64, LOCAL>::from_fn(|k, _| f64::from(sum[k]));
-        warp.map_or(own, |warp| own - warp.transpose() * Terms::from_fn(|k, _| f64::from(sum[COLUMNS + k])))
-    };
-    let found: f64 = sums.iter().map(|s| (corners_from_own * vector(s)).norm_squared()).sum();
-    found / stated
+    sums
 }
 
 fn corners_seen(model: &Model, reduced: &Reduced, rows: &Rows) -> [bool; 4] {
@@ -100,13 +100,17 @@ pub(super) fn corner_covariance(
     reduced: &Reduced,
     shared: &SMatrix<f64, SHARED, SHARED>,
 ) -> SMatrix<f64, 8, 8> {
-    let by_h = model.corners_by_h();
-    let by_shared = reduced.by_shared();
-    let mut by_common = by_h * by_shared.fixed_view::<8, SHARED>(0, 0);
+    let (by_h, by_common) = (model.corners_by_h(), corners_by_common(model, lens, reduced));
+    by_h * reduced.inverse.fixed_view::<8, 8>(0, 0) * by_h.transpose() + by_common * shared * by_common.transpose()
+}
+
+/// How the corners follow the photo's common parameters.
+pub(super) fn corners_by_common(model: &Model, lens: &[f64; LENS], reduced: &Reduced) -> SMatrix<f64, 8, SHARED> {
+    let mut by_common = model.corners_by_h() * reduced.by_shared().fixed_view::<8, SHARED>(0, 0);
     let by_lens = model.corners_by_lens(lens);
     for k in 0..LENS {
         let sum = by_common.column(SHAPE + k) + by_lens.column(k);
         by_common.set_column(SHAPE + k, &sum);
     }
-    by_h * reduced.inverse.fixed_view::<8, 8>(0, 0) * by_h.transpose() + by_common * shared * by_common.transpose()
+    by_common
 }

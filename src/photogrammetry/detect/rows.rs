@@ -6,14 +6,15 @@
 #![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
 
 use multiversion::multiversion;
+use nalgebra::SVector;
 
 use super::lanes::{BATCH, Lane};
+use super::legendre::{TERMS, Terms, displace};
 use super::model::{ALL, Fixed, LIGHT, LOCAL, Model, Pixel};
 use super::pattern::Pattern;
 use super::profile::{Bend, SHAPE, bend};
 use super::shade::{Geometry, Shade, shade};
 use super::shared::{Common, LENS, SHARPENING};
-use super::warp::{TERMS, Terms, displace};
 
 /// Columns: derivatives by all parameters, then the residual.
 pub(super) const COLUMNS: usize = ALL + 1;
@@ -61,12 +62,14 @@ impl Rows {
         }
     }
 
-    /// Takes what a warp does off the residuals.
-    pub(super) fn straighten(&mut self, terms: &Terms) {
-        for (batch, _) in self.batches_mut() {
-            for (i, term) in terms.iter().enumerate() {
+    /// Takes what a step of a marker's own parameters and a warp do off the residuals.
+    pub(super) fn take_off(&mut self, own: &SVector<f64, LOCAL>, terms: &Terms) {
+        let steps = own.iter().enumerate().chain((COLUMNS..).zip(terms.iter()));
+        for (column, step) in steps {
+            let step = *step as f32;
+            for (batch, _) in self.batches_mut() {
                 for k in 0..BATCH {
-                    batch[ALL][k] -= *term as f32 * batch[COLUMNS + i][k];
+                    batch[ALL][k] -= step * batch[column][k];
                 }
             }
         }

@@ -422,7 +422,7 @@ finding-rule-print-scale-wrong =
 
 finding-rule-print-not-flat =
     .rationale = Eine Marke wird als flaches Quadrat vermessen. Gewölbtes Papier zeigt sein Muster an anderer Stelle, von jeder Seite anders, und zieht Abstände und Winkel mit; keine Zahl von Pixeln mittelt das weg.
-    .method = Das Bild jeder Marke darf um Polynome zweiten bis vierten Grades verschoben sein, als Unbekannte, wo Reste dritten und vierten Grades sagen, dass Drucke um mehr als 0,0003 der Seite abweichen (0,00075, wo das Telefon die Helligkeit verändert hat). Genannt, wo die Hälfte dessen, was die Fotos von einem Träger zeigen, um mehr als 0,0006 der Seite abweicht. Eine Warnung, wo eine Prüfung nicht bewiesen ist, sonst ein Hinweis. Es setzt selbst nichts herab: die Unsicherheiten enthalten es. Eine Wölbung, die aussieht wie eine andere Blickrichtung, wird von ihr nicht unterschieden.
+    .method = Die Reste sagen, wie groß glatte Verschiebungen im Bild jeder Marke sind (Polynome dritten und vierten Grades, über das hinaus, was Blöcke von Resten gemeinsam haben, abzüglich 0,0002 der Seite); was sie den Ecken antun, ist Teil ihrer Unsicherheit. Genannt, wo die Hälfte dessen, was die Fotos von einem Träger zeigen, um mehr als 0,0006 der Seite abweicht. Eine Warnung, wo eine Prüfung nicht bewiesen ist, sonst ein Hinweis. Es setzt selbst nichts herab: die Unsicherheiten enthalten es. Eine Wölbung, die aussieht wie eine andere Blickrichtung, wird von ihr nicht unterschieden.
 
 finding-rule-camera-mismatch =
     .rationale = Eine Kameradatei gilt für ein Objektiv eines Geräts; durch ein anderes biegen sich gerade Linien anders, und alles verschiebt sich.

@@ -71,6 +71,7 @@ findings-plate-not-flush =
     }
 
 findings-not-flat = { $body } zeigt die Drucke { $size } mm neben der Stelle, an der flache sie zeigten: das Papier wölbt sich oder liegt in Wellen, oder es ist ungleichmäßig bedruckt. Deshalb ist ihr Ort weniger genau bekannt. Flach auf etwas Steifes kleben oder neu drucken.
+findings-prints-not-flat = Die Drucke von { $count } Trägern erscheinen bis zu { $size } mm neben der Stelle, an der flache erschienen: das Papier wölbt sich oder liegt in Wellen, es ist ungleichmäßig bedruckt, oder das Telefon hat die Fotos geglättet (Nachtmodus). Deshalb ist ihr Ort weniger genau bekannt. Flach auf etwas Steifes kleben oder neu drucken; ohne Nachtmodus fotografieren.
 findings-print-scale =
     { $size ->
         [smaller] Die Marker eines Trägers ({ $body }) erscheinen { $percent } % kleiner als in der Datei des Markersatzes. Das schwarze Quadrat eines Markers mit dem Lineal messen und den Wert eintragen oder mit 100 % neu drucken.

@@ -422,7 +422,7 @@ finding-rule-print-scale-wrong =
 
 finding-rule-print-not-flat =
     .rationale = A marker is measured as a flat square. Paper that curls shows its pattern elsewhere, differently from each side, and pulls distances and angles along; no number of pixels averages that out.
-    .method = Each marker's picture may be displaced by polynomials of degree two to four, as unknowns, where residuals of degree three and four say that prints are off by more than 0.0003 of the side (0.00075 where the phone changed the light). Named where half of what the photos show of a carrier is off by more than 0.0006 of the side. A warning where a check is not proven, else a note. It lowers nothing by itself: the uncertainties have it in them. A bend that looks like another direction of view is not told apart from one.
+    .method = Residuals tell how large smooth displacements of each marker's picture are (polynomials of degree three and four, beyond what blocks of residuals have in common, less 0.0002 of the side); what those do to the corners is part of their uncertainty. Named where half of what the photos show of a carrier is off by more than 0.0006 of the side. A warning where a check is not proven, else a note. It lowers nothing by itself: the uncertainties have it in them. A bend that looks like another direction of view is not told apart from one.
 
 finding-rule-camera-mismatch =
     .rationale = A camera file holds for one lens of one device; through another one straight lines bend differently and everything is displaced.

@@ -71,6 +71,7 @@ findings-plate-not-flush =
     }
 
 findings-not-flat = { $body } shows its prints { $size } mm off where flat ones would show them: the paper curls or lies in waves, or was printed unevenly. Where they stand is known less well for it. Glue them flat onto something rigid, or print them again.
+findings-prints-not-flat = The prints of { $count } marker holders show up to { $size } mm off where flat ones would: the paper curls or lies in waves, it was printed unevenly, or the phone smoothed the photos (night mode). Where they stand is known less well for it. Glue them flat onto something rigid, or print them again; take photos without night mode.
 findings-print-scale =
     { $size ->
         [smaller] The markers on { $body } look { $percent } % smaller than the kit file says. Measure the black square of one with a ruler and enter what you read, or print again at 100 %.

@@ -422,7 +422,7 @@ finding-rule-print-scale-wrong =
 
 finding-rule-print-not-flat =
     .rationale = Un marcador se mide como un cuadrado plano. El papel combado muestra su dibujo en otro lugar, distinto desde cada lado, y arrastra distancias y ángulos; ningún número de píxeles lo compensa.
-    .method = La imagen de cada marcador puede estar desplazada por polinomios de grado dos a cuatro, como incógnitas, donde los residuos de grado tres y cuatro dicen que las impresiones se apartan más de 0,0003 del lado (0,00075 donde el teléfono cambió la luz). Se nombra donde la mitad de lo que las fotos muestran de un soporte se aparta más de 0,0006 del lado. Una advertencia si una comprobación no está demostrada; si no, una nota. No rebaja nada por sí mismo: las incertidumbres lo contienen. Una curvatura que parece otra dirección de mirada no se distingue de ella.
+    .method = Los residuos dicen cuánto se desplaza de forma suave la imagen de cada marcador (polinomios de grado tres y cuatro, más allá de lo que bloques de residuos tienen en común, menos 0,0002 del lado); lo que eso hace a las esquinas es parte de su incertidumbre. Se nombra donde la mitad de lo que las fotos muestran de un soporte se aparta más de 0,0006 del lado. Una advertencia si una comprobación no está demostrada; si no, una nota. No rebaja nada por sí mismo: las incertidumbres lo contienen. Una curvatura que parece otra dirección de mirada no se distingue de ella.
 
 finding-rule-camera-mismatch =
     .rationale = Un archivo de cámara vale para un objetivo de un aparato; con otro, las rectas se curvan de otro modo y todo se desplaza.

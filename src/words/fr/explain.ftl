@@ -422,7 +422,7 @@ finding-rule-print-scale-wrong =
 
 finding-rule-print-not-flat =
     .rationale = Un marqueur est mesuré comme un carré plan. Du papier qui gondole montre son motif ailleurs, différemment de chaque côté, et entraîne distances et angles ; aucun nombre de pixels n’efface cela.
-    .method = L’image de chaque marqueur peut être déplacée par des polynômes de degré deux à quatre, comme inconnues, là où les résidus de degré trois et quatre indiquent un écart de plus de 0,0003 du côté (0,00075 où le téléphone a modifié la lumière). Signalé quand la moitié de ce que les photos montrent d’un support s’écarte de plus de 0,0006 du côté. Un avertissement si un contrôle n’est pas prouvé, sinon une remarque. Cela n’abaisse rien en soi : les incertitudes le contiennent. Une courbure qui ressemble à une autre direction de vue n’en est pas distinguée.
+    .method = Les résidus disent de combien l’image de chaque marqueur est déplacée de façon lisse (polynômes de degré trois et quatre, au-delà de ce que des blocs de résidus ont en commun, moins 0,0002 du côté) ; ce que cela fait aux coins est compris dans leur incertitude. Signalé quand la moitié de ce que les photos montrent d’un support s’écarte de plus de 0,0006 du côté. Un avertissement si un contrôle n’est pas prouvé, sinon une remarque. Cela n’abaisse rien en soi : les incertitudes le contiennent. Une courbure qui ressemble à une autre direction de vue n’en est pas distinguée.
 
 finding-rule-camera-mismatch =
     .rationale = Un fichier d’appareil vaut pour un objectif d’un appareil ; à travers un autre, les droites se courbent autrement et tout se décale.

@@ -71,6 +71,7 @@ findings-plate-not-flush =
     }
 
 findings-not-flat = { $body } montre ses impressions à { $size } mm de là où des impressions planes se verraient : le papier gondole ou ondule, ou l’impression est irrégulière. Leur position est donc moins bien connue. Les coller à plat sur un support rigide, ou réimprimer.
+findings-prints-not-flat = Les impressions de { $count } supports apparaissent jusqu’à { $size } mm de là où des impressions planes apparaîtraient : le papier gondole ou ondule, l’impression est irrégulière, ou le téléphone a lissé les photos (mode nuit). Leur position est donc moins bien connue. Les coller à plat sur un support rigide, ou réimprimer ; photographier sans mode nuit.
 findings-print-scale =
     { $size ->
         [smaller] Les marqueurs d’un porte-marqueurs ({ $body }) paraissent { $percent } % plus petits que dans le fichier du jeu. Mesurer à la règle le carré noir de l’un d’eux et saisir la valeur, ou réimprimer à 100 %.

@@ -18,11 +18,25 @@ const LEAST_SHARE: f64 = 0.0006;
 fn find(case: &Case) -> Vec<Finding> {
     let not_proven = case.checks.iter().any(|c| c.verdict == Verdict::NotProven);
     let level = if not_proven { Level::Warn } else { Level::Note };
-    (0..case.kit.carriers.len()).filter_map(|k| on_carrier(case, k, level)).collect()
+    let bent: Vec<(usize, f64)> =
+        (0..case.kit.carriers.len()).filter_map(|k| Some((k, off_its_place(case, k)?))).collect();
+    let worst = bent.iter().map(|(_, size)| *size).fold(0.0, f64::max);
+    let size = figure(worst, 2);
+    match bent[..] {
+        [] => Vec::new(),
+        [(k, _)] => {
+            let message = phrase!("findings-not-flat", body = case.body_first(k), size = size);
+            vec![Finding::new("print-not-flat", level, message).on_carrier(&case.kit.carriers[k].name)]
+        }
+        _ => {
+            let message = phrase!("findings-prints-not-flat", count = bent.len(), size = size);
+            vec![Finding::new("print-not-flat", level, message)]
+        }
+    }
 }
 
-/// Where half of what the photos show of a carrier is off its place.
-fn on_carrier(case: &Case, k: usize, level: Level) -> Option<Finding> {
+/// How far a carrier's prints are off, mm, where half of what the photos show of it is off by enough for a word.
+fn off_its_place(case: &Case, k: usize) -> Option<f64> {
     let markers = case.photos.iter().flat_map(|photo| &photo.sightings.markers);
     let own = markers.filter_map(|seen| {
         let (_, marker) = case.kit.marker(seen.id).filter(|(carrier, _)| *carrier == k)?;
@@ -31,7 +45,5 @@ fn on_carrier(case: &Case, k: usize, level: Level) -> Option<Finding> {
     });
     let (shares, sizes): (Vec<f64>, Vec<f64>) = own.unzip();
     median(shares).filter(|share| *share >= LEAST_SHARE)?;
-    let size = figure(median(sizes)?, 2);
-    let message = phrase!("findings-not-flat", body = case.body_first(k), size = size);
-    Some(Finding::new("print-not-flat", level, message).on_carrier(&case.kit.carriers[k].name))
+    median(sizes)
 }

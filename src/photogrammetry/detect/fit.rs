@@ -54,7 +54,7 @@ fn accumulate(model: &Model, common: &Common, rows: &mut Rows, columns: &[usize]
     let upper = |i: usize, j: usize| products[(i.min(j), i.max(j))] - less.as_ref().map_or(0.0, |taken| taken[(i, j)]);
     let sums = warped.then(|| Sums {
         own: SMatrix::from_fn(|i, j| upper(COLUMNS + i, COLUMNS + j)),
-        mixed: SMatrix::from_fn(|i, j| upper(COLUMNS + i, j)),
+        mixed: SMatrix::from_fn(|i, j| upper(COLUMNS + i, summed(j))),
         right: SVector::from_fn(|i, _| products[(ALL, COLUMNS + i)]),
     });
     Some(Normal {

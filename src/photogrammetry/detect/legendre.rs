@@ -10,18 +10,31 @@ use super::lanes::{BATCH, Lane};
 const PRODUCTS: usize = 12;
 /// Those along both.
 pub(super) const TERMS: usize = 2 * PRODUCTS;
-/// Of an axis' products those of degree two come first.
-const DEGREE_TWO: usize = 3;
-/// Square of what terms of one px displace along an axis, mean over the marker: the mean square of each polynomial of
-/// degree n is 1 / (2 n + 1).
-pub(super) const MEAN_SQUARE: f64 = 23.0 / 45.0 + 44.0 / 105.0 + (2.0 / 9.0 + 2.0 / 21.0 + 1.0 / 25.0);
+/// Which of them are of degree two.
+pub(super) const DEGREE_TWO: [usize; 6] = [0, 1, 2, PRODUCTS, PRODUCTS + 1, PRODUCTS + 2];
+/// Square of what each term of one px displaces along its axis, mean over the marker: the mean square of a polynomial of degree
+/// n is 1 / (2 n + 1).
+pub(super) const MEAN_SQUARES: [f64; TERMS] = {
+    let mut all = [0.0; TERMS];
+    let (mut at, mut degree) = (0, 2);
+    while degree <= 4 {
+        let mut down = 0;
+        while down <= degree {
+            all[at] = 1.0 / ((2 * (degree - down) + 1) * (2 * down + 1)) as f64;
+            all[PRODUCTS + at] = all[at];
+            (at, down) = (at + 1, down + 1);
+        }
+        degree += 1;
+    }
+    all
+};
 
 /// A number for each term.
 pub(super) type Terms = SVector<f64, TERMS>;
 
 /// Whether a term is of degree two.
 pub(super) fn is_of_degree_two(term: usize) -> bool {
-    term % PRODUCTS < DEGREE_TWO
+    DEGREE_TWO.contains(&term)
 }
 
 /// What each term, one px large, does to grey levels at a batch's pixels: from what a way of one px along either axis

@@ -121,10 +121,8 @@ fn finish_all(
         let floor = model_error(&sighting, display_offset(model, common));
         // A shadow or a stain can make one marker worse than the photo's others.
         let grown = sighting.covariance_px2 * inflation.max(evidence.inflation / OWN_INFLATION);
-        // What gains cannot hold shows as a warp, too: the larger one counts.
-        let gained = SMatrix::<f64, 8, 8>::identity() * gain.powi(2);
-        let warped = warp.as_ref().map(|w| w.covariance).filter(|w| w.trace() > gained.trace());
-        sighting.covariance_px2 = grown + SMatrix::identity() * floor.powi(2) + warped.unwrap_or(gained);
+        let warped = warp.as_ref().map_or_else(SMatrix::zeros, |w| w.covariance);
+        sighting.covariance_px2 = grown + SMatrix::identity() * (floor.powi(2) + gain.powi(2)) + warped;
         sighting.warp_px = warp.as_ref().map(|w| w.rms_px).filter(|rms| *rms > 0.0);
         markers.push(sighting);
     }

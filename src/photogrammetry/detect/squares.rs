@@ -11,14 +11,13 @@ use super::rows::{Batch, Rows, WIDE};
 const WIDTH: usize = 8;
 /// Batches summed in single precision before they are added to the total.
 const RUN: usize = 16;
-const PAIRS: usize = WIDE * (WIDE + 1) / 2;
 
-type Sums = [[f32; WIDTH]; PAIRS];
+type Sums = [[f32; WIDTH]];
 
 /// Upper triangle of the weighted sum over rows of the products of `columns` (ascending).
 pub(super) fn squares(rows: &Rows, columns: &[usize], weight: impl Fn(f32) -> f32) -> SMatrix<f64, WIDE, WIDE> {
     let mut total = SMatrix::zeros();
-    let mut sums: Sums = [[0.0; WIDTH]; PAIRS];
+    let mut sums = vec![[0.0; WIDTH]; columns.len() * (columns.len() + 1) / 2];
     for (i, (batch, count)) in rows.batches().enumerate() {
         add(batch, columns, &weights(batch, count, &weight), &mut sums);
         if (i + 1).is_multiple_of(RUN) {

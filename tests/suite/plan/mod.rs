@@ -3,13 +3,14 @@
 
 use std::time::Instant;
 
-use crate::planned::{QUANTITIES, STANCES, compare, number};
+use crate::planned::{QUANTITIES, STANCES, compare, compare_as_developed, number};
 use baywitness::camera::Profile;
 use baywitness::folder::{Kind, Models, Vehicle};
 use baywitness::job::{PlanOptions, Reach, Wanted, plan};
 use baywitness::marker::{Kit, KitFile};
 use baywitness::record::PlanRecord;
 use baywitness::setup::Setup;
+use baywitness::synth::Preset;
 
 fn text(kind: Kind, name: &str) -> String {
     Models::embedded().open(&[kind], name).unwrap().text().unwrap().to_owned()
@@ -60,6 +61,26 @@ fn six_stances_state_what_was_predicted() {
     let median = ratios[ratios.len() / 2];
     println!("median {median:.3}, from {:.3} to {:.3}", ratios[0], ratios[ratios.len() - 1]);
     assert!((0.9..1.1).contains(&median));
+}
+
+/// What is predicted from the corner noise of two earlier jobs by the same phone, and what the next ones state.
+#[test]
+#[ignore = "three minutes: cargo test --test suite plan::phones -- --ignored --nocapture"]
+fn phones_state_what_their_earlier_jobs_let_expect() {
+    let (seeds, scale) = (number("STANCE_SEEDS", 3.0) as u64, number("STANCE_SCALE", 0.6));
+    println!("U (95 %), predicted / median stated of {seeds} seeds, pictures at {scale}: {QUANTITIES:?}");
+    let mut wrong = Vec::new();
+    for preset in Preset::ALL {
+        let mut line = format!("{:8}", preset.name());
+        for (predicted, stated) in compare_as_developed(&STANCES[1], scale, preset, 0..2, 2..2 + seeds) {
+            line.push_str(&format!(" | {predicted:.3} / {stated:.3} = {:.2}", predicted / stated));
+            if !(0.75..1.33).contains(&(predicted / stated)) {
+                wrong.push(format!("{}: {predicted} / {stated}", preset.name()));
+            }
+        }
+        println!("{line}");
+    }
+    assert!(wrong.is_empty(), "{wrong:?}");
 }
 
 /// The kits of the library reach what their files promise: two photos and four

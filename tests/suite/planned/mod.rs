@@ -7,7 +7,8 @@ use std::ops::Range;
 
 use baywitness::folder::{Models, Vehicle};
 use baywitness::job::{self, PlanOptions, Reach, Wanted, plan};
-use baywitness::synth::{PhotoSpec, Scene};
+use baywitness::record::JobRecord;
+use baywitness::synth::{InsidesSpec, PhotoSpec, Preset, Scene};
 
 /// Where photos are taken from, vehicle frame of the sample's bay, mm.
 pub(crate) struct Stance {
@@ -42,33 +43,57 @@ pub(crate) const QUANTITIES: [&str; 5] = ["distance", "lateral_offset", "height"
 /// Expanded uncertainties of a stance, predicted and the median stated on
 /// rendered photos, in the order of [`QUANTITIES`]; not a number where nothing is determined.
 pub(crate) fn compare(stance: &Stance, scale: f64, seeds: Range<u64>) -> Vec<(f64, f64)> {
+    compare_as_developed(stance, scale, Preset::Plain, 0..0, seeds)
+}
+
+/// The same of photos as a phone develops them, the prediction knowing the corner noise of earlier jobs by it.
+pub(crate) fn compare_as_developed(
+    stance: &Stance,
+    scale: f64,
+    preset: Preset,
+    earlier: Range<u64>,
+    seeds: Range<u64>,
+) -> Vec<(f64, f64)> {
     let mut scene = staged::scene(scale);
     scene.spec.job.remove("reading");
-    let predicted = plan(
-        Wanted { kit: &scene.kit, setup: &scene.setup, camera: &scene.camera, vehicle: &vehicle(&scene) },
-        &PlanOptions {
-            photos: None,
-            from_mm: stance.from_mm.to_vec(),
-            reach: Reach::default(),
-            noise_ratio: None,
-            after_move: false,
-        },
-    );
+    scene.spec.insides = InsidesSpec::preset(preset);
+    let predicted = |noise_ratio| {
+        plan(
+            Wanted { kit: &scene.kit, setup: &scene.setup, camera: &scene.camera, vehicle: &vehicle(&scene) },
+            &PlanOptions {
+                photos: None,
+                from_mm: stance.from_mm.to_vec(),
+                reach: Reach::default(),
+                noise_ratio,
+                after_move: false,
+            },
+        )
+    };
+    let stations = predicted(None).stations;
     let photo = |(i, s): (usize, &baywitness::record::PlannedStation)| {
         PhotoSpec::new(&format!("{i}.jpg"), s.position_mm, s.look_at_mm)
     };
-    scene.spec.photo = Some(predicted.stations.iter().enumerate().map(photo).collect());
-    let stated: Vec<Vec<f64>> = seeds.map(|seed| stated(&scene.clone().with_seed(100 + seed))).collect();
+    let photos = Some(stations.iter().enumerate().map(photo).collect());
+    let mut there = scene.clone();
+    there.spec.photo = photos;
+    let job = |seed: u64| verified(&there.clone().with_seed(100 + seed));
+    let noise = earlier.flat_map(|seed| job(seed).photos).filter_map(|p| p.noise_ratio);
+    let predicted = predicted(median(noise.collect::<Vec<f64>>()));
+    let stated: Vec<Vec<f64>> = seeds.map(|seed| stated(&job(seed))).collect();
     QUANTITIES
         .iter()
         .enumerate()
         .map(|(q, name)| {
             let expected = predicted.predicted.iter().find(|p| p.quantity == *name).unwrap();
-            let mut all: Vec<f64> = stated.iter().map(|s| s[q]).collect();
-            all.sort_by(f64::total_cmp);
-            (expected.expanded_uncertainty.unwrap_or(f64::NAN), all[all.len() / 2])
+            let all = stated.iter().map(|s| s[q]).collect::<Vec<f64>>();
+            (expected.expanded_uncertainty.unwrap_or(f64::NAN), median(all).unwrap())
         })
         .collect()
+}
+
+fn median(mut all: Vec<f64>) -> Option<f64> {
+    all.sort_by(f64::total_cmp);
+    all.get(all.len() / 2).copied()
 }
 
 pub(crate) fn vehicle(scene: &Scene) -> Vehicle {
@@ -81,10 +106,13 @@ pub(crate) fn vehicle(scene: &Scene) -> Vehicle {
     }
 }
 
-fn stated(scene: &Scene) -> Vec<f64> {
+fn verified(scene: &Scene) -> JobRecord {
     let folder = tempfile::tempdir().unwrap();
     scene.stage(folder.path(), &mut |_| ()).unwrap();
-    let record = job::verify(folder.path(), &job::Options::new(Models::embedded())).unwrap();
+    job::verify(folder.path(), &job::Options::new(Models::embedded())).unwrap()
+}
+
+fn stated(record: &JobRecord) -> Vec<f64> {
     let of = |q: &&str| {
         let check = record.checks.iter().find(|c| c.quantity == **q).unwrap();
         check.expanded_uncertainty.unwrap_or(f64::NAN)

@@ -155,7 +155,7 @@ fn bay(scene: &Scene) -> Result<(), Problem> {
     all_between("stand.distance_mm", &[spec.stand.distance_mm], -FARTHEST_MM, FARTHEST_MM)?;
     all_between("stand.height_mm", &[spec.stand.height_mm], -FARTHEST_MM, FARTHEST_MM)?;
     between("kit_errors.print_noise_mm", spec.kit_errors.print_noise_mm, 0.0, 5.0)?;
-    between("kit_errors.print_wave_mm", spec.kit_errors.print_wave_mm, 0.0, 5.0)?;
+    between("kit_errors.print_wave_mm", spec.kit_errors.print_wave_mm, 0.0, 1.0)?;
     between("floor.slope_deg", spec.floor.slope_deg, -30.0, 30.0)?;
     for sheet in &spec.floor.sheets {
         all_between("floor.sheets", sheet, -FARTHEST_MM, FARTHEST_MM)?;

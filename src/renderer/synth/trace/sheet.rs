@@ -72,7 +72,7 @@ impl Sheet {
     /// Where in a perfect print that would be which lies at a place of this one.
     fn before(&self, blotch: &[[f64; 2]; 4], place: [f64; 2]) -> [f64; 2] {
         let mut nominal = place;
-        // Each step is nearer by a stretch that is far below a hundredth.
+        // Each step is nearer by the print's stretch: far below a hundredth, a tenth or so in strong waves.
         for _ in 0..6 {
             let (x, y) = (nominal[0] / self.size_mm[0] + 0.5, nominal[1] / self.size_mm[1] + 0.5);
             let shares = [(1.0 - x) * y, x * y, x * (1.0 - y), (1.0 - x) * (1.0 - y)];

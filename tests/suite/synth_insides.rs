@@ -199,10 +199,9 @@ fn blotchy_prints_move_each_corner_and_their_edges_with_it() {
 #[test]
 fn waves_in_prints_carry_edges_but_no_corner() {
     let mut scene = turning([0.0; 3], 1);
-    let misses = |scene: &Scene| edge_misses(scene).into_iter().map(f64::from).collect::<Vec<f64>>();
     let rms = |misses: &[f64]| (misses.iter().map(|m| m * m).sum::<f64>() / misses.len() as f64).sqrt();
     scene.spec.kit_errors = KitErrors { exact: true, ..KitErrors::default() };
-    let (still, flat) = (scene.corners(0), rms(&misses(&scene)));
+    let (still, flat) = (scene.corners(0), rms(&edge_misses(&scene)));
     let off = Some(0.0);
     scene.spec.kit_errors = KitErrors {
         layout_mm: off,
@@ -212,8 +211,9 @@ fn waves_in_prints_carry_edges_but_no_corner() {
         print_wave_mm: 0.4,
         ..KitErrors::default()
     };
-    let px_by_mm: Vec<f64> = still.iter().map(|m| m.side_px / 150.0).collect();
-    let wavy = misses(&scene);
+    let size_mm = |id: u32| scene.kit.marker(id).unwrap().1.size_mm[0];
+    let px_by_mm: Vec<f64> = still.iter().map(|m| m.side_px / size_mm(m.id)).collect();
+    let wavy = edge_misses(&scene);
     let expected = 0.4 * rms(&px_by_mm);
     println!("{} edges: {flat:.4} px flat, {:.4} px wavy, {expected:.4} px as seen from ahead", wavy.len(), rms(&wavy));
     assert!(flat < 0.01 && (0.3..1.6).contains(&(rms(&wavy) / expected)), "{} of {expected}", rms(&wavy));

@@ -21,8 +21,8 @@ pub struct Sighting {
     pub contrast: f64,
     /// Standard deviation of the camera's blur at this marker, px.
     pub blur_px: f64,
-    /// How far the print is off the flat square that fits it best (it curls, lies in waves, or was printed so), root mean
-    /// square along rows and columns, px; `None` where nothing of that is seen.
+    /// How far the print seems to be off a flat square (it curls, lies in waves, or was printed so), root mean square
+    /// along rows and columns, px; `None` where nothing of that is seen.
     pub warp_px: Option<f64>,
 }
 

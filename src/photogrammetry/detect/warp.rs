@@ -31,7 +31,7 @@ const CORRELATED: f64 = 2.0;
 const USUAL: f64 = 0.0003;
 /// What flat prints show through a colour mosaic and noise reduction, share of the side and px at most: no warp.
 const SILENT: f64 = 0.0002;
-const MOST_SILENT_PX: f64 = 0.02;
+const MOST_SILENT_PX: f64 = 0.03;
 /// So many times as much where gains are free: what they cannot hold passes for a warp.
 const BESIDE_GAIN: f64 = 2.5;
 /// A photo's markers count as so many terms of each where it is about how much that is warped.

@@ -136,7 +136,7 @@ finding-print-scale-wrong =
 
 finding-print-not-flat =
     .title = Drucke nicht flach
-    .meaning = Was eine Marke zeigt, weicht von dem ab, was eine flache, gleichmäßig gedruckte zeigte; ihr Ort ist deshalb weniger genau bekannt.
+    .meaning = Was ein Marker zeigt, weicht von dem ab, was ein flacher, gleichmäßig gedruckter zeigen würde; sein Ort ist deshalb weniger genau bekannt.
     .cause = Papier, das sich gelöst hat oder mit Blasen geklebt ist, eine verbogene Platte oder ein Drucker mit ungleichmäßigem Vorschub.
     .look = Ein Lineal mit der Kante über den Druck legen: darunter scheint Licht durch; oder zwei Drucke aneinander halten.
     .remedy = Die Blätter neu kleben, flach und ohne Blasen auf etwas Steifes; eine verbogene Platte ersetzen; auf einem anderen Drucker neu drucken.
@@ -421,8 +421,8 @@ finding-rule-print-scale-wrong =
     .method = Score-Test auf einen Faktor der Größen aller Marker eines Markerträgers und auf einen aller Marker. Der Faktor aller Marker wird von der Brennweite der Kamera allein durch die Abstände der Marker auf einem Markerträger unterschieden; reicht das nicht, wird die konkurrierende Erklärung genannt. Beste aller möglichen Erklärungen, Zufallswahrscheinlichkeit unter 1e-4, mehr als 0,3 %. Nicht gesehen: ein Markerträger mit nur einem Marker, dessen Abstand sonst nichts festlegt.
 
 finding-rule-print-not-flat =
-    .rationale = Eine Marke wird als flaches Quadrat vermessen. Gewölbtes Papier zeigt sein Muster an anderer Stelle, von jeder Seite anders, und zieht Abstände und Winkel mit; keine Zahl von Pixeln mittelt das weg.
-    .method = Die Reste sagen, wie groß glatte Verschiebungen im Bild jeder Marke sind (Polynome dritten und vierten Grades, über das hinaus, was Blöcke von Resten gemeinsam haben, abzüglich 0,0002 der Seite); was sie den Ecken antun, ist Teil ihrer Unsicherheit. Genannt, wo die Hälfte dessen, was die Fotos von einem Träger zeigen, um mehr als 0,0006 der Seite abweicht. Eine Warnung, wo eine Prüfung nicht bewiesen ist, sonst ein Hinweis. Es setzt selbst nichts herab: die Unsicherheiten enthalten es. Eine Wölbung, die aussieht wie eine andere Blickrichtung, wird von ihr nicht unterschieden.
+    .rationale = Ein Marker wird als flaches Quadrat vermessen. Gewölbtes Papier zeigt sein Muster an anderer Stelle, von jeder Seite anders, und zieht Abstände und Winkel mit; keine Zahl von Pixeln mittelt das weg.
+    .method = Die Restabweichungen sagen, wie groß glatte Verschiebungen im Bild jedes Markers sind: Wölbungen (Polynome zweiten Grades, außer was wie Perspektive aussieht) und Wellen (dritten und vierten Grades), über das hinaus, was Blöcke von Restabweichungen streuen; das schlechteste Fünftel der Marker eines Fotos spricht nicht für die anderen. Unter 0,0002 der Seite (höchstens 0,03 px; das 2,5-Fache, wo das Telefon die Helligkeit verändert hat) gelten sie als keine. Was sie an den Ecken bewirken, ist Teil ihrer Unsicherheit. Genannt, wo die Hälfte dessen, was die Fotos von einem Träger zeigen, um mehr als 0,0006 der Seite abweicht; gerenderte Nachtfotos flacher Drucke erreichen das auch. Warnung, wo eine Prüfung nicht nachgewiesen ist, sonst Hinweis. Der Befund selbst verschlechtert nichts: die Messunsicherheiten enthalten es bereits. Nicht gesehen werden eine Wölbung, die wie eine andere Blickrichtung aussieht, und Drucke, die als Ganzes verschoben, verdreht, gestreckt oder geschert sind.
 
 finding-rule-camera-mismatch =
     .rationale = Eine Kameradatei gilt für ein Objektiv eines Geräts; durch ein anderes biegen sich gerade Linien anders, und alles verschiebt sich.

@@ -70,8 +70,8 @@ findings-plate-not-flush =
        *[rear] Die Richtungen der hinteren Radplatten weichen um { $degrees }° voneinander ab, mehr als die Spur ausmachen kann: { $body } liegt wahrscheinlich nicht bündig am Rad an. Neu ansetzen und die Fotos neu aufnehmen.
     }
 
-findings-not-flat = { $body } zeigt die Drucke { $size } mm neben der Stelle, an der flache sie zeigten: das Papier wölbt sich oder liegt in Wellen, oder es ist ungleichmäßig bedruckt. Deshalb ist ihr Ort weniger genau bekannt. Flach auf etwas Steifes kleben oder neu drucken.
-findings-prints-not-flat = Die Drucke von { $count } Trägern erscheinen bis zu { $size } mm neben der Stelle, an der flache erschienen: das Papier wölbt sich oder liegt in Wellen, es ist ungleichmäßig bedruckt, oder das Telefon hat die Fotos geglättet (Nachtmodus). Deshalb ist ihr Ort weniger genau bekannt. Flach auf etwas Steifes kleben oder neu drucken; ohne Nachtmodus fotografieren.
+findings-not-flat = { $body }: die Drucke erscheinen rund { $size } mm neben der Stelle, an der flache erscheinen würden. Das Papier wölbt sich oder liegt in Wellen, oder es ist ungleichmäßig bedruckt; deshalb ist ihr Ort weniger genau bekannt. Flach auf etwas Steifes kleben oder neu drucken.
+findings-prints-not-flat = Die Drucke von { $count } Trägern erscheinen rund { $size } mm neben der Stelle, an der flache erscheinen würden: das Papier wölbt sich oder liegt in Wellen, es ist ungleichmäßig bedruckt, oder das Telefon hat die Fotos geglättet (Nachtmodus). Deshalb ist ihr Ort weniger genau bekannt. Flach auf etwas Steifes kleben oder neu drucken; ohne Nachtmodus fotografieren.
 findings-print-scale =
     { $size ->
         [smaller] Die Marker eines Trägers ({ $body }) erscheinen { $percent } % kleiner als in der Datei des Markersatzes. Das schwarze Quadrat eines Markers mit dem Lineal messen und den Wert eintragen oder mit 100 % neu drucken.

@@ -70,8 +70,8 @@ findings-plate-not-flush =
        *[rear] The headings of the rear wheel plates differ by { $degrees } deg, more than toe can be: { $body } is probably not flush with its wheel. Seat it again and take the photos again.
     }
 
-findings-not-flat = { $body } shows its prints { $size } mm off where flat ones would show them: the paper curls or lies in waves, or was printed unevenly. Where they stand is known less well for it. Glue them flat onto something rigid, or print them again.
-findings-prints-not-flat = The prints of { $count } marker holders show up to { $size } mm off where flat ones would: the paper curls or lies in waves, it was printed unevenly, or the phone smoothed the photos (night mode). Where they stand is known less well for it. Glue them flat onto something rigid, or print them again; take photos without night mode.
+findings-not-flat = { $body } shows its prints some { $size } mm off where flat ones would show them: the paper curls or lies in waves, or was printed unevenly. Where they stand is known less well for it. Glue them flat onto something rigid, or print them again.
+findings-prints-not-flat = The prints of { $count } marker holders show some { $size } mm off where flat ones would: the paper curls or lies in waves, it was printed unevenly, or the phone smoothed the photos (night mode). Where they stand is known less well for it. Glue them flat onto something rigid, or print them again; take photos without night mode.
 findings-print-scale =
     { $size ->
         [smaller] The markers on { $body } look { $percent } % smaller than the kit file says. Measure the black square of one with a ruler and enter what you read, or print again at 100 %.

@@ -140,7 +140,7 @@ finding-print-not-flat =
     .cause = Papel que se ha despegado o se pegó con burbujas, una placa doblada o una impresora cuyo avance es irregular.
     .look = Poner el canto de una regla sobre la impresión: pasa luz por debajo; o juntar dos impresiones.
     .remedy = Pegar las hojas de nuevo, planas sobre algo rígido y sin burbujas; cambiar una placa doblada; imprimir en otra impresora.
-    .scene = Cada impresión hace ondas.
+    .scene = Todas las impresiones están onduladas.
 
 finding-marker-duplicated =
     .title = Un código dos veces
@@ -422,7 +422,7 @@ finding-rule-print-scale-wrong =
 
 finding-rule-print-not-flat =
     .rationale = Un marcador se mide como un cuadrado plano. El papel combado muestra su dibujo en otro lugar, distinto desde cada lado, y arrastra distancias y ángulos; ningún número de píxeles lo compensa.
-    .method = Los residuos dicen cuánto se desplaza de forma suave la imagen de cada marcador (polinomios de grado tres y cuatro, más allá de lo que bloques de residuos tienen en común, menos 0,0002 del lado); lo que eso hace a las esquinas es parte de su incertidumbre. Se nombra donde la mitad de lo que las fotos muestran de un soporte se aparta más de 0,0006 del lado. Una advertencia si una comprobación no está demostrada; si no, una nota. No rebaja nada por sí mismo: las incertidumbres lo contienen. Una curvatura que parece otra dirección de mirada no se distingue de ella.
+    .method = Los residuos dicen cuánto se desplaza de forma suave la imagen de cada marcador: combaduras (polinomios de grado dos, salvo lo que parece perspectiva) y ondas (de grado tres y cuatro), más allá de la dispersión de bloques de residuos; la peor quinta parte de los marcadores de una foto no habla por los demás. Por debajo de 0,0002 del lado (0,03 px como máximo; 2,5 veces eso donde el teléfono cambió la luz) cuentan como ninguna. Lo que hacen a las esquinas es parte de su incertidumbre. Se nombra donde la mitad de lo que las fotos muestran de un portamarcadores se aparta más de 0,0006 del lado; fotos de noche renderizadas de impresiones planas también llegan a eso. Aviso si una comprobación no está demostrada; si no, nota. Por sí mismo no empeora nada: las incertidumbres ya lo incluyen. No se ven una combadura que parece otra dirección de observación ni impresiones desplazadas, giradas, estiradas o cizalladas en conjunto.
 
 finding-rule-camera-mismatch =
     .rationale = Un archivo de cámara vale para un objetivo de un aparato; con otro, las rectas se curvan de otro modo y todo se desplaza.

@@ -70,8 +70,8 @@ findings-plate-not-flush =
        *[rear] Las direcciones de las placas traseras difieren { $degrees }°, más de lo que puede ser la convergencia: { $body } probablemente no está a ras en su rueda. Asentarla de nuevo y repetir las fotos.
     }
 
-findings-not-flat = { $body } muestra sus impresiones a { $size } mm de donde las mostrarían unas planas: el papel se comba o hace ondas, o se imprimió de forma irregular. Por eso su lugar se conoce peor. Pegarlas planas sobre algo rígido, o imprimirlas de nuevo.
-findings-prints-not-flat = Las impresiones de { $count } soportes aparecen hasta { $size } mm de donde aparecerían unas planas: el papel se comba o hace ondas, se imprimió de forma irregular, o el teléfono alisó las fotos (modo noche). Por eso su lugar se conoce peor. Pegarlas planas sobre algo rígido, o imprimirlas de nuevo; fotografiar sin modo noche.
+findings-not-flat = { $body } muestra sus impresiones a unos { $size } mm de donde las mostrarían unas planas: el papel se comba o se ondula, o se imprimió de forma irregular. Por eso su lugar se conoce peor. Pegarlas planas sobre algo rígido, o imprimirlas de nuevo.
+findings-prints-not-flat = Las impresiones de { $count } portamarcadores aparecen a unos { $size } mm de donde aparecerían unas planas: el papel se comba o se ondula, se imprimió de forma irregular, o el teléfono suavizó las fotos (modo noche). Por eso su lugar se conoce peor. Pegarlas planas sobre algo rígido, o imprimirlas de nuevo; fotografiar sin modo noche.
 findings-print-scale =
     { $size ->
         [smaller] Los marcadores de un portamarcadores ({ $body }) parecen un { $percent } % más pequeños que en el archivo del juego. Medir con una regla el cuadrado negro de uno e introducir el valor, o imprimir de nuevo al 100 %.

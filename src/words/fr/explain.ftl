@@ -137,10 +137,10 @@ finding-print-scale-wrong =
 finding-print-not-flat =
     .title = Impressions non planes
     .meaning = Ce que montre un marqueur s’écarte de ce que montrerait un marqueur plan et imprimé régulièrement ; sa position est donc moins bien connue.
-    .cause = Du papier décollé ou collé avec des bulles, une plaque tordue, ou une imprimante dont l’avance est irrégulière.
+    .cause = Du papier décollé ou collé avec des bulles, une plaque tordue, ou une imprimante dont l’entraînement du papier est irrégulier.
     .look = Poser le bord d’une règle sur l’impression : la lumière passe dessous ; ou mettre deux impressions l’une contre l’autre.
     .remedy = Recoller les feuilles à plat sur un support rigide, sans bulles ; remplacer une plaque tordue ; réimprimer sur une autre imprimante.
-    .scene = Chaque impression ondule.
+    .scene = Toutes les impressions sont ondulées.
 
 finding-marker-duplicated =
     .title = Un code deux fois
@@ -422,7 +422,7 @@ finding-rule-print-scale-wrong =
 
 finding-rule-print-not-flat =
     .rationale = Un marqueur est mesuré comme un carré plan. Du papier qui gondole montre son motif ailleurs, différemment de chaque côté, et entraîne distances et angles ; aucun nombre de pixels n’efface cela.
-    .method = Les résidus disent de combien l’image de chaque marqueur est déplacée de façon lisse (polynômes de degré trois et quatre, au-delà de ce que des blocs de résidus ont en commun, moins 0,0002 du côté) ; ce que cela fait aux coins est compris dans leur incertitude. Signalé quand la moitié de ce que les photos montrent d’un support s’écarte de plus de 0,0006 du côté. Un avertissement si un contrôle n’est pas prouvé, sinon une remarque. Cela n’abaisse rien en soi : les incertitudes le contiennent. Une courbure qui ressemble à une autre direction de vue n’en est pas distinguée.
+    .method = Les résidus disent de combien l’image de chaque marqueur est déplacée de façon lisse : courbures (polynômes de degré deux, sauf ce qui ressemble à la perspective) et ondulations (de degré trois et quatre), au-delà de la dispersion de blocs de résidus ; le cinquième le plus mauvais des marqueurs d’une photo ne parle pas pour les autres. En dessous de 0,0002 du côté (0,03 px au plus ; 2,5 fois plus où le téléphone a modifié la lumière) elles comptent pour nulles. Ce qu’elles font aux coins est compris dans leur incertitude. Signalé quand la moitié de ce que les photos montrent d’un porte-marqueurs s’écarte de plus de 0,0006 du côté ; des photos de nuit rendues d’impressions planes y arrivent aussi. Alerte si un contrôle n’est pas prouvé, sinon note. Il ne dégrade rien par lui-même : les incertitudes le contiennent. Ne se voient ni une courbure qui ressemble à une autre direction d’observation, ni des impressions déplacées, tournées, étirées ou cisaillées en entier.
 
 finding-rule-camera-mismatch =
     .rationale = Un fichier d’appareil vaut pour un objectif d’un appareil ; à travers un autre, les droites se courbent autrement et tout se décale.

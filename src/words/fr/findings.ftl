@@ -70,8 +70,8 @@ findings-plate-not-flush =
        *[rear] Les directions des plaques des roues arrière diffèrent de { $degrees }°, plus que ne peut le faire le parallélisme : { $body } est sans doute mal plaquée sur sa roue. La reposer et reprendre les photos.
     }
 
-findings-not-flat = { $body } montre ses impressions à { $size } mm de là où des impressions planes se verraient : le papier gondole ou ondule, ou l’impression est irrégulière. Leur position est donc moins bien connue. Les coller à plat sur un support rigide, ou réimprimer.
-findings-prints-not-flat = Les impressions de { $count } supports apparaissent jusqu’à { $size } mm de là où des impressions planes apparaîtraient : le papier gondole ou ondule, l’impression est irrégulière, ou le téléphone a lissé les photos (mode nuit). Leur position est donc moins bien connue. Les coller à plat sur un support rigide, ou réimprimer ; photographier sans mode nuit.
+findings-not-flat = { $body } montre ses impressions à quelque { $size } mm de là où des impressions planes se verraient : le papier gondole ou ondule, ou l’impression est irrégulière. Leur position est donc moins bien connue. Les coller à plat sur un support rigide, ou réimprimer.
+findings-prints-not-flat = Les impressions de { $count } porte-marqueurs apparaissent à quelque { $size } mm de là où des impressions planes apparaîtraient : le papier gondole ou ondule, l’impression est irrégulière, ou le téléphone a lissé les photos (mode nuit). Leur position est donc moins bien connue. Les coller à plat sur un support rigide, ou réimprimer ; photographier sans mode nuit.
 findings-print-scale =
     { $size ->
         [smaller] Les marqueurs d’un porte-marqueurs ({ $body }) paraissent { $percent } % plus petits que dans le fichier du jeu. Mesurer à la règle le carré noir de l’un d’eux et saisir la valeur, ou réimprimer à 100 %.

@@ -11,9 +11,9 @@ use super::harness::answer;
 /// The room's focal length as its source states it, px, and its photos' size.
 const FOCAL_PX: f64 = 765.0;
 const SIZE_PX: [u32; 2] = [816, 612];
-/// Most that corners may be off by, in units of what they state: two standard errors above one, of some 40 redundant
-/// coordinates.
-const MOST_RATIO: f64 = 1.5;
+/// What corners may be off by, in units of what they state: one, less what prints show alike in all photos (corners are free
+/// and take that up), and some standard errors of so few redundant coordinates (an eighth each).
+const RATIO: std::ops::Range<f64> = 0.6..1.5;
 
 #[test]
 #[ignore = "three minutes: cargo test --test suite reference::closure -- --ignored --nocapture"]
@@ -35,6 +35,6 @@ fn corners_of_real_photos_agree_as_they_state() {
         println!("{who:10} {:.4} px, {} redundant coordinates", of(who, "rms"), of(who, "redundancy"));
     }
     println!("baywitness: {:.2} times what its corners state", of("baywitness", "ratio"));
-    assert!(of("baywitness", "ratio") < MOST_RATIO, "{answer}");
+    assert!(RATIO.contains(&of("baywitness", "ratio")), "{answer}");
     assert!(["apriltag", "opencv"].iter().all(|who| of("baywitness", "rms") < of(who, "rms")), "{answer}");
 }

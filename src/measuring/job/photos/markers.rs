@@ -53,7 +53,7 @@ pub struct FoundMarker {
     pub side_px: f64,
     /// Blur, 1 sigma.
     pub blur_px: f64,
-    /// How far the print is off the flat square that fits it best, root mean square.
+    /// How far the print seems to be off a flat square, root mean square.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub warp_px: Option<f64>,
 }

@@ -42,7 +42,7 @@ impl Waves {
 
     /// Whether there are none.
     pub(crate) fn is_still(&self) -> bool {
-        self.0.iter().all(|w| w.reach_mm == [0.0; 2])
+        self.0.iter().flat_map(|w| w.reach_mm).all(|reach| reach == 0.0)
     }
 
     /// How far the print is off its place, mm, at a place in sides from the marker's lower left corner.

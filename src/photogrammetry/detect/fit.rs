@@ -8,7 +8,7 @@ use nalgebra::{SMatrix, SVector};
 
 use super::model::{ALL, LOCAL, Model};
 use super::normal::{Normal, OFFSET, Reduced, Sums, reduce};
-use super::patches::{Patches, spread};
+use super::patches::{Patches, Products, spread};
 use super::profile::{Profile, SHAPE};
 use super::residuals::Residuals;
 use super::robust::{REJECT, noise_of, weight};
@@ -27,44 +27,41 @@ const STILL_PX: f64 = 0.03;
 /// Weighted normal equations over a marker's pixels, whose rows they leave behind.
 fn accumulate(model: &Model, common: &Common, rows: &mut Rows, columns: &[usize], round: Round) -> Option<Normal> {
     rows.evaluate(model, common)?;
-    let warped = round == Round::Warp;
-    if warped {
+    if round == Round::Warp {
         rows.displace(model);
+        let columns: Vec<usize> = columns.iter().copied().chain(COLUMNS..WIDE).collect();
+        Some(summed_up::<WIDE>(model, rows, &columns, round))
+    } else {
+        Some(summed_up::<COLUMNS>(model, rows, columns, round))
     }
+}
+
+/// The same of evaluated rows, of which `N` columns are filled.
+fn summed_up<const N: usize>(model: &Model, rows: &mut Rows, columns: &[usize], round: Round) -> Normal {
     let mut noise = noise_of(model, rows.residuals());
     let gain = (round == Round::Gain).then(|| spread(model, rows, noise));
-    let mut less = None;
+    let mut less: Option<Products<N>> = None;
     if let Some(gain) = &model.gain {
         let mut patches = Patches::new(model, rows, gain.spread);
         noise = patches.settle(rows, noise);
-        less = Some(if warped {
-            patches.eliminate::<WIDE>(rows, noise)
-        } else {
-            patches.eliminate::<COLUMNS>(rows, noise).fixed_resize(0.0)
-        });
+        less = Some(patches.eliminate(rows, noise));
     }
-    let weighed = |residual: f32| weight(residual / noise) / (noise * noise);
-    let products = if warped {
-        squares(rows, &columns.iter().copied().chain(COLUMNS..WIDE).collect::<Vec<_>>(), weighed)
-    } else {
-        squares(rows, columns, weighed)
-    };
+    let products = squares::<N>(rows, columns, |residual| weight(residual / noise) / (noise * noise));
     let unexplained = rows.residuals().filter(|r| r.abs() > REJECT * noise).count();
-    let misfit = unexplained as f64 / model.pixels.len() as f64;
     let upper = |i: usize, j: usize| products[(i.min(j), i.max(j))] - less.as_ref().map_or(0.0, |taken| taken[(i, j)]);
-    let sums = warped.then(|| Sums {
+    let sums = || Sums {
         own: SMatrix::from_fn(|i, j| upper(COLUMNS + i, COLUMNS + j)),
         mixed: SMatrix::from_fn(|i, j| upper(COLUMNS + i, summed(j))),
         right: SVector::from_fn(|i, _| products[(ALL, COLUMNS + i)]),
-    });
-    Some(Normal {
+    };
+    Normal {
         matrix: SMatrix::from_fn(|i, j| upper(summed(i), summed(j))),
         right: SVector::from_fn(|i, _| products[(summed(i), ALL)]),
         noise: f64::from(noise),
-        misfit,
+        misfit: unexplained as f64 / model.pixels.len() as f64,
         gain,
-        sums,
-    })
+        sums: (round == Round::Warp).then(|| Box::new(sums())),
+    }
 }
 
 /// The columns of all parameters and of the residuals. The first of the profile's is that of the marker's own
@@ -141,7 +138,7 @@ pub(super) enum Round {
     Usual,
     /// Whether light was changed from place to place.
     Gain,
-    /// Whether prints are warped.
+    /// Whether prints are warped; nothing is moved.
     Warp,
     /// What the residuals say.
     Last,
@@ -177,10 +174,17 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
         reduced.push(Some(r));
     }
     let covariance = matrix.try_inverse().unwrap_or_default();
-    let step = covariance * right;
-    for (slot, r) in models.iter_mut().zip(&reduced) {
+    if round != Round::Warp {
+        go(models, common, &reduced, &(covariance * right));
+    }
+    Step { shared: covariance, markers: reduced, evidence, gains, warps }
+}
+
+/// Moves all parameters as the common ones' step has it.
+fn go(models: &mut [Option<Model>], common: &mut Common, reduced: &[Option<Reduced>], step: &SVector<f64, SHARED>) {
+    for (slot, r) in models.iter_mut().zip(reduced) {
         if let (Some(model), Some(r)) = (slot, r) {
-            r.step(model, &step);
+            r.step(model, step);
         }
     }
     for k in 0..SHAPE {
@@ -190,7 +194,6 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
         common.lens[k] += step[SHAPE + k];
     }
     common.sharpening += step[SHARPENING].clamp(-0.5, 0.5);
-    Step { shared: covariance, markers: reduced, evidence, gains, warps }
 }
 
 fn add_prior(common: &Common, matrix: &mut SMatrix<f64, SHARED, SHARED>, right: &mut SVector<f64, SHARED>) {

@@ -25,7 +25,7 @@ pub(super) struct Normal {
     /// How the gain seems to spread from patch to patch, and how many patches say so, where it was looked for.
     pub(super) gain: Option<(f32, usize)>,
     /// Those of a warp's terms, where it was looked for.
-    pub(super) sums: Option<Sums>,
+    pub(super) sums: Option<Box<Sums>>,
 }
 
 /// Products of the derivatives by a warp's terms: with each other, with all parameters', with the residuals.

@@ -240,7 +240,7 @@ mod tests {
         let noise = patches.settle(&mut rows, 2.0);
         let less = patches.eliminate::<COLUMNS>(&mut rows, noise);
         let all: Vec<usize> = (0..COLUMNS).collect();
-        let sums = squares(&rows, &all, |residual| weight(residual / noise) / (noise * noise));
+        let sums = squares::<COLUMNS>(&rows, &all, |residual| weight(residual / noise) / (noise * noise));
         let count = ALL + UNKNOWNS * patches.found.len();
         let mut whole = DMatrix::<f64>::identity(count, count);
         let columns: Vec<Vec<f32>> = (0..COLUMNS).map(|c| rows.derivatives(c).collect()).collect();

@@ -71,6 +71,10 @@ const GROWN: f32 = 3.5;
 /// changed photo (.05) and one by night (.2) show.
 const GAIN_ERROR_PX: f64 = 0.1;
 
+/// Inflation of covariances from which on warps are looked for: of the photo (plain ones 1.3), and of one marker (3 at most).
+const WARPED: f64 = 2.0;
+const WARPED_ALONE: f64 = 4.0;
+
 /// Fits all readings of a photo together.
 pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {
     let rows = &mut Rows::default();
@@ -88,8 +92,13 @@ pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictiona
     if free_gains(&mut models, &step) {
         fit_together(&mut models, &mut common, rows, Round::Usual);
     }
-    let step = fit_together(&mut models, &mut common, rows, Round::Warp);
-    let warps = warps(&step.warps, &step.shared);
+    let step = fit_together(&mut models, &mut common, rows, Round::Last);
+    let warps = if may_be_warped(&step) {
+        let step = fit_together(&mut models, &mut common, rows, Round::Warp);
+        warps(&step.warps, &step.shared)
+    } else {
+        Vec::new()
+    };
     choose_all(photo, &mut models, &common, PIXELS);
     let mut step = fit_together(&mut models, &mut common, rows, Round::Last);
     for _ in 0..MORE_ROUNDS {
@@ -113,17 +122,18 @@ fn finish_all(
 ) -> Vec<Sighting> {
     let inflation = photo_inflation(step.evidence.iter().flatten().map(|e| e.inflation).collect());
     let mut markers = Vec::new();
-    let fitted = readings.iter().zip(models).zip(step.markers.iter().zip(&step.evidence)).zip(warps);
-    for (((reading, model), (reduced, evidence)), warp) in fitted {
+    let fitted = readings.iter().zip(models).zip(step.markers.iter().zip(&step.evidence)).enumerate();
+    for (i, ((reading, model), (reduced, evidence))) in fitted {
+        let warp = warps.get(i).and_then(Option::as_ref);
         let (Some(model), Some(reduced), Some(evidence)) = (model, reduced, evidence) else { continue };
         let Some(mut sighting) = finish(reading, model, common, (reduced, evidence), &step.shared) else { continue };
         let gain = model.gain.map_or(0.0, |gain| GAIN_ERROR_PX * f64::from(gain.spread));
         let floor = model_error(&sighting, display_offset(model, common));
         // A shadow or a stain can make one marker worse than the photo's others.
         let grown = sighting.covariance_px2 * inflation.max(evidence.inflation / OWN_INFLATION);
-        let warped = warp.as_ref().map_or_else(SMatrix::zeros, |w| w.covariance);
+        let warped = warp.map_or_else(SMatrix::zeros, |w| w.covariance);
         sighting.covariance_px2 = grown + SMatrix::identity() * (floor.powi(2) + gain.powi(2)) + warped;
-        sighting.warp_px = warp.as_ref().map(|w| w.rms_px).filter(|rms| *rms > 0.0);
+        sighting.warp_px = warp.map(|w| w.rms_px).filter(|rms| *rms > 0.0);
         markers.push(sighting);
     }
     markers
@@ -147,6 +157,13 @@ fn free_gains(models: &mut [Option<Model>], step: &Step) -> bool {
         }
     }
     any
+}
+
+/// Whether residuals have more in common with their neighbours than flat prints of a plainly developed photo show: looking for
+/// warps takes time.
+fn may_be_warped(step: &Step) -> bool {
+    let factors: Vec<f64> = step.evidence.iter().flatten().map(|e| e.inflation).collect();
+    factors.iter().any(|own| *own > WARPED_ALONE) || photo_inflation(factors) > WARPED
 }
 
 fn model_error(sighting: &Sighting, offset: f64) -> f64 {

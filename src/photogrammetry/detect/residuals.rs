@@ -8,7 +8,7 @@ use super::model::{ALL, LIGHT, LOCAL, Model};
 use super::normal::Reduced;
 use super::profile::SHAPE;
 use super::robust::{REJECT, weight};
-use super::rows::{Rows, WIDE};
+use super::rows::Rows;
 use super::shared::{LENS, SHARED};
 
 /// Side of the blocks within which residuals may be correlated, px, or cells where these are larger.
@@ -44,28 +44,34 @@ fn inflation(model: &Model, reduced: &Reduced, rows: &Rows) -> f64 {
     let by_h = model.corners_by_h();
     let corners_from_own = by_h * reduced.inverse.fixed_view::<8, LOCAL>(0, 0);
     let stated = (corners_from_own.fixed_view::<8, 8>(0, 0) * by_h.transpose()).trace();
-    let vector = |sum: &[f32; WIDE]| SVector::<f64, LOCAL>::from_fn(|k, _| f64::from(sum[k]));
-    let sums = sums_by_block(model, reduced.noise, rows, false);
-    let found: f64 = sums.iter().map(|s| (corners_from_own * vector(s)).norm_squared()).sum();
+    let vector = |sum: &[f32; LOCAL]| SVector::<f64, LOCAL>::from_fn(|k, _| f64::from(sum[k]));
+    let sums = sums_by_block::<0>(model, reduced.noise, rows, 0);
+    let found: f64 = sums.iter().map(|(own, _)| (corners_from_own * vector(own)).norm_squared()).sum();
     found / stated
 }
 
-/// Residuals times derivatives, weighted, summed up by blocks; those of a warp's terms where they are at hand.
-pub(super) fn sums_by_block(model: &Model, noise: f64, rows: &Rows, warped: bool) -> Vec<[f32; WIDE]> {
+/// Residuals times derivatives, weighted, summed up by blocks: those of the marker's own parameters, or `N` columns from one
+/// on besides.
+pub(super) fn sums_by_block<const N: usize>(
+    model: &Model,
+    noise: f64,
+    rows: &Rows,
+    from: usize,
+) -> Vec<([f32; LOCAL], [f32; N])> {
     let block = (BLOCK_PX.max(model.side() / 8.0)) as f32;
     let (low, high) = model.extent();
     let index = |t: u16, low: u16| (f32::from(t - low) / block) as usize;
     let columns = index(high[0], low[0]) + 1;
-    let mut sums = vec![[0f32; WIDE]; columns * (index(high[1], low[1]) + 1)];
-    let width = if warped { WIDE } else { LOCAL };
+    let mut sums = vec![([0f32; LOCAL], [0f32; N]); columns * (index(high[1], low[1]) + 1)];
     let noise = noise as f32;
     let mut pixels = model.pixels.iter();
     for (batch, count) in rows.batches() {
         for (k, pixel) in pixels.by_ref().take(count).enumerate() {
             let residual = batch[ALL][k];
             let score = residual * weight(residual / noise) / (noise * noise);
-            let sum = &mut sums[index(pixel.v, low[1]) * columns + index(pixel.u, low[0])];
-            for (s, column) in sum.iter_mut().zip(&batch[..width]) {
+            let (own, besides) = &mut sums[index(pixel.v, low[1]) * columns + index(pixel.u, low[0])];
+            let all = own.iter_mut().zip(batch).chain(besides.iter_mut().zip(&batch[from..]));
+            for (s, column) in all {
                 *s += score * column[k];
             }
         }

@@ -5,7 +5,7 @@ use nalgebra::SMatrix;
 
 use super::lanes::{BATCH, Lane};
 use super::model::ALL;
-use super::rows::{Batch, Rows, WIDE};
+use super::rows::{Batch, Rows};
 
 /// Partial sums side by side, as wide as a vector register.
 const WIDTH: usize = 8;
@@ -15,7 +15,11 @@ const RUN: usize = 16;
 type Sums = [[f32; WIDTH]];
 
 /// Upper triangle of the weighted sum over rows of the products of `columns` (ascending).
-pub(super) fn squares(rows: &Rows, columns: &[usize], weight: impl Fn(f32) -> f32) -> SMatrix<f64, WIDE, WIDE> {
+pub(super) fn squares<const N: usize>(
+    rows: &Rows,
+    columns: &[usize],
+    weight: impl Fn(f32) -> f32,
+) -> SMatrix<f64, N, N> {
     let mut total = SMatrix::zeros();
     let mut sums = vec![[0.0; WIDTH]; columns.len() * (columns.len() + 1) / 2];
     for (i, (batch, count)) in rows.batches().enumerate() {
@@ -63,7 +67,7 @@ fn dot(a: &Lane, b: &Lane) -> [f32; WIDTH] {
     partial
 }
 
-fn flush(sums: &mut Sums, columns: &[usize], total: &mut SMatrix<f64, WIDE, WIDE>) {
+fn flush<const N: usize>(sums: &mut Sums, columns: &[usize], total: &mut SMatrix<f64, N, N>) {
     let mut sums = sums.iter_mut();
     for (i, first) in columns.iter().enumerate() {
         for (other, sum) in columns[i..].iter().zip(sums.by_ref()) {
@@ -75,6 +79,7 @@ fn flush(sums: &mut Sums, columns: &[usize], total: &mut SMatrix<f64, WIDE, WIDE
 
 #[cfg(test)]
 mod tests {
+    use super::super::rows::WIDE;
     use super::*;
 
     #[test]
@@ -84,7 +89,7 @@ mod tests {
         let (rows, count) = (Rows::from_values(150, value), 150);
         let weight = |r: f32| 1.0 + r.abs();
         let all: Vec<usize> = (0..WIDE).collect();
-        let total = squares(&rows, &all, weight);
+        let total = squares::<WIDE>(&rows, &all, weight);
         for i in [0, 5, 25, ALL] {
             for j in [7, 20, 26, ALL] {
                 let product = |row| f64::from(weight(value(row, ALL)) * value(row, i) * value(row, j));
@@ -92,7 +97,7 @@ mod tests {
                 assert!((total[(i.min(j), i.max(j))] - plain).abs() < 1e-4, "{i} {j}");
             }
         }
-        let some = squares(&rows, &[2, 9, ALL], weight);
+        let some = squares::<WIDE>(&rows, &[2, 9, ALL], weight);
         assert!((some[(2, 9)] - total[(2, 9)]).abs() < 1e-9 && some[(2, 3)].abs() < 1e-12);
     }
 }

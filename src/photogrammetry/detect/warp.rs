@@ -96,9 +96,9 @@ pub(super) fn told(model: &Model, lens: &[f64; LENS], sums: &Sums, reduced: &Red
     let found = inverse * (sums.right - by_own * reduced.right);
     rows.take_off(&(reduced.inverse * (reduced.right - across.transpose() * found)), &found);
     let mut scatter = SMatrix::<f64, TERMS, TERMS>::zeros();
-    for sum in sums_by_block(model, reduced.noise, rows, true) {
-        let own = SVector::<f64, LOCAL>::from_fn(|k, _| f64::from(sum[k]));
-        let block = inverse * (Terms::from_fn(|k, _| f64::from(sum[COLUMNS + k])) - by_own * own);
+    for (own, terms) in sums_by_block::<TERMS>(model, reduced.noise, rows, COLUMNS) {
+        let own = SVector::from(own).map(f64::from);
+        let block = inverse * (SVector::from(terms).map(f64::from) - by_own * own);
         scatter += block * block.transpose();
     }
     let mut voices = [Voice::default(); KINDS];

@@ -109,11 +109,11 @@ pub(super) fn told(model: &Model, lens: &[f64; LENS], sums: &Sums, reduced: &Red
         }
     };
     // Of degree two those combinations speak that do not look as perspective does.
-    let two = Matrix6::from_fn(|i, j| inverse[(DEGREE_TWO[i], DEGREE_TWO[j])]).symmetric_eigen();
+    let of_two = |all: &SMatrix<f64, TERMS, TERMS>| Matrix6::from_fn(|i, j| all[(DEGREE_TWO[i], DEGREE_TWO[j])]);
+    let (two, scatter_of_two) = (of_two(&inverse).symmetric_eigen(), of_two(&scatter));
+    let found_of_two = Vector6::from_fn(|i, _| found[DEGREE_TWO[i]]);
     for (variance, direction) in two.eigenvalues.iter().zip(two.eigenvectors.column_iter()) {
-        let found = direction.dot(&Vector6::from_fn(|i, _| found[DEGREE_TWO[i]]));
-        let scatter = Matrix6::from_fn(|i, j| scatter[(DEGREE_TWO[i], DEGREE_TWO[j])]);
-        hear(0, found, *variance, (scatter * direction).dot(&direction));
+        hear(0, direction.dot(&found_of_two), *variance, (scatter_of_two * direction).dot(&direction));
     }
     for k in (0..TERMS).filter(|k| !is_of_degree_two(*k)) {
         hear(1, found[k], inverse[(k, k)], scatter[(k, k)]);
@@ -267,8 +267,7 @@ mod tests {
     fn fitted(sizes: [f64; 3], seed: u64) -> (Vec<Model>, Vec<Field>, Common, Step) {
         let mut random = ChaCha8Rng::seed_from_u64(seed);
         let fields: Vec<Field> = sizes.iter().map(|size| Field::drawn(size.max(1e-12), &mut random)).collect();
-        let place = |i: usize| PLACES[i];
-        let one = |(i, field)| Some(marker(7 + i as u32, place(i), field, &mut random));
+        let one = |(i, field)| Some(marker(7 + i as u32, PLACES[i], field, &mut random));
         let mut models: Vec<Option<Model>> = fields.iter().enumerate().map(one).collect();
         let (mut common, mut rows) = (common(), Rows::default());
         for _ in 0..5 {

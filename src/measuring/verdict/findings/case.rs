@@ -16,7 +16,7 @@ use crate::quantity::{Estimate, Quantity};
 use crate::setup::{From, ReferenceLine, Setup};
 use crate::verdict::check::Checked;
 use crate::verdict::sensitivity::Sensitivity;
-use crate::verdict::words;
+use crate::verdict::{Level, Verdict, words};
 use crate::words::{Phrase, Value};
 
 /// Everything that a finding may look at.
@@ -123,6 +123,12 @@ impl Case<'_> {
     /// Carriers by their own names: "floor-1 and floor-2".
     pub(super) fn own_names(&self, carriers: &[usize]) -> Value {
         carriers.iter().map(|k| self.kit.carriers[*k].name.as_str()).collect::<Vec<_>>().into()
+    }
+
+    /// The level of what makes figures less well known: a warning where a check is not proven.
+    pub(super) fn level_of_lost_precision(&self) -> Level {
+        let not_proven = self.checks.iter().any(|c| c.verdict == Verdict::NotProven);
+        if not_proven { Level::Warn } else { Level::Note }
     }
 
     /// Photos by name: "a.jpg", "b.jpg and c.jpg".

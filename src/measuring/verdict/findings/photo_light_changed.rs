@@ -3,8 +3,8 @@
 use super::{Case, Explanation, Finding, PhotoFacts, Rule};
 use crate::detect::expected_covariance;
 use crate::num::median;
+use crate::verdict::Level;
 use crate::verdict::words::figure;
-use crate::verdict::{Level, Verdict};
 use crate::words::phrase;
 
 pub(super) const RULE: Rule =
@@ -13,8 +13,7 @@ pub(super) const RULE: Rule =
 pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("photo-light-changed", Level::Warn)];
 
 fn find(case: &Case) -> Vec<Finding> {
-    let not_proven = case.checks.iter().any(|c| c.verdict == Verdict::NotProven);
-    let level = if not_proven { Level::Warn } else { Level::Note };
+    let level = case.level_of_lost_precision();
     let one = |photo: &PhotoFacts| {
         photo.sightings.gain_spread?;
         let (stated, plain) = corner_noise(photo)?;

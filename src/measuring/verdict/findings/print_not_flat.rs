@@ -2,8 +2,8 @@
 
 use super::{Case, Explanation, Finding, Rule, Touches};
 use crate::num::median;
+use crate::verdict::Level;
 use crate::verdict::words::figure;
-use crate::verdict::{Level, Verdict};
 use crate::words::phrase;
 
 pub(super) const RULE: Rule =
@@ -16,8 +16,7 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("print-not-flat", L
 const LEAST_SHARE: f64 = 0.0006;
 
 fn find(case: &Case) -> Vec<Finding> {
-    let not_proven = case.checks.iter().any(|c| c.verdict == Verdict::NotProven);
-    let level = if not_proven { Level::Warn } else { Level::Note };
+    let level = case.level_of_lost_precision();
     let bent: Vec<(usize, f64)> =
         (0..case.kit.carriers.len()).filter_map(|k| Some((k, off_its_place(case, k)?))).collect();
     let worst = bent.iter().map(|(_, size)| *size).fold(0.0, f64::max);

@@ -116,24 +116,21 @@ pub(super) fn adjust_apart(
     })
 }
 
-/// Corners that scatter this many times what the detector states may have been
-/// linked by the wrong one of a marker's two poses.
-const DOUBTFUL: f64 = 1.5;
-/// Photos that are tried as the first one then.
+/// Photos that are tried as the first one: from another one a marker may be linked by the other one of its two poses.
 const MOST_STARTS: usize = 6;
 /// Solutions that are less than this times as likely as the best one (twice the
 /// logarithm: one in two thousand) are none.
 const RIVAL: f64 = 15.0;
+/// A corner's misfit, squared, in units of its variance, from which on it may be left out: one in 100,000 good ones
+/// (chi squared with two degrees of freedom).
+const LEFT_OUT: f64 = 23.0;
 /// A marker that is turned by more than this against the others is another solution, rad.
 const TURNED: f64 = 0.02;
 
-/// The adjustment; where it fits badly, the best of several starts. With the
-/// carriers for which another start found a place that is as likely.
+/// The best adjustment of several starts, with the carriers for which another start found a place that is as likely. However
+/// well the first one fits: how well it should, nobody knows who does not know how flat the prints are.
 fn from_best_start(problem: &Problem, options: &pose::Options) -> Result<(Scene, Vec<usize>), pose::Error> {
     let first = adjust(problem, options);
-    if first.as_ref().is_ok_and(|s| s.variance.sqrt() < DOUBTFUL) {
-        return first.map(|scene| (scene, Vec::new()));
-    }
     let stride = problem.photos.len().div_ceil(MOST_STARTS).max(1);
     let starts: Vec<usize> = (0..problem.photos.len()).step_by(stride).collect();
     let others: Vec<Scene> =
@@ -143,20 +140,27 @@ fn from_best_start(problem: &Problem, options: &pose::Options) -> Result<(Scene,
     for scene in &others {
         let better = best
             .as_ref()
-            .map_or(true, |b| linked(scene) > linked(b) || linked(scene) == linked(b) && scene.variance < b.variance);
+            .map_or(true, |b| linked(scene) > linked(b) || linked(scene) == linked(b) && less_likely(b, scene) > 0.0);
         if better {
             best = Ok(scene.clone());
         }
     }
     let best = best?;
-    // The noise is the photos' own: what decides is the ratio of variances.
-    let less_likely =
-        |s: &Scene| s.degrees_of_freedom.min(best.degrees_of_freedom).max(1.0) * (s.variance / best.variance).ln();
-    let rivals = others.iter().filter(|s| linked(s) == linked(&best) && less_likely(s) < RIVAL);
+    let rivals = others.iter().filter(|s| linked(s) == linked(&best) && less_likely(s, &best) < RIVAL);
     let mut unsettled: Vec<usize> = rivals.flat_map(|rival| turned(&best, rival)).collect();
     unsettled.sort_unstable();
     unsettled.dedup();
     Ok((best, unsettled))
+}
+
+/// Twice the logarithm of how many times less likely a solution is than another: the noise is the photos' own, so what
+/// decides is the ratio of misfits, in which a corner that was left out counts as what it was left out for at
+/// least (Torr and Zisserman 2000: a truncated quadratic); else a wrong solution would win by leaving out what speaks against it.
+fn less_likely(s: &Scene, than: &Scene) -> f64 {
+    let used = |s: &Scene| s.photos.iter().flatten().flat_map(|p| &p.views).flat_map(|v| v.used).filter(|u| *u).count();
+    let most = used(s).max(used(than));
+    let misfit = |s: &Scene| s.variance * (s.degrees_of_freedom + LEFT_OUT * (most - used(s)) as f64);
+    s.degrees_of_freedom.max(than.degrees_of_freedom).max(1.0) * (misfit(s) / misfit(than)).ln()
 }
 
 /// Carriers that two solutions place differently against the largest group

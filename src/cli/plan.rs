@@ -96,11 +96,13 @@ pub(super) fn run(args: &Arguments) -> u8 {
         let wanted =
             Wanted { kit: &inputs.kit, setup: &inputs.setup, camera: &inputs.camera, vehicle: &inputs.vehicle };
         let ahead_mm = args.ahead.or(inputs.setup.limits.free_ahead_mm).unwrap_or(Reach::default().ahead_mm);
+        let earlier = earlier(args)?;
         let options = PlanOptions {
             photos: args.photos.map(usize::from),
             from_mm: args.from.clone(),
             reach: Reach { width_mm: args.width, ahead_mm, posts_mm: args.post.clone() },
-            noise_ratio: earlier_noise(args)?,
+            noise_ratio: earlier.noise_ratio,
+            turn_ratio: earlier.turn_ratio,
             after_move: args.after_move,
         };
         let record = plan(wanted, &options);
@@ -128,20 +130,26 @@ pub(super) fn run(args: &Arguments) -> u8 {
     }
 }
 
-/// The median corner noise of earlier jobs' photos.
-fn earlier_noise(args: &Arguments) -> Result<Option<f64>, String> {
-    let mut ratios = Vec::new();
+/// What earlier jobs say of the phone and of the hand that holds it, medians of their photos.
+struct Earlier {
+    noise_ratio: Option<f64>,
+    turn_ratio: Option<f64>,
+}
+
+fn earlier(args: &Arguments) -> Result<Earlier, String> {
+    let (mut ratios, mut turns) = (Vec::new(), Vec::new());
     let options = Options::new(Models::standard(args.models.as_deref()).map_err(|e| e.say(language()))?);
     for job in &args.earlier {
         let record = verify(job, &options).map_err(|e| e.say(language()))?;
         let before = ratios.len();
+        turns.extend(record.photos.iter().filter_map(|p| p.turn_ratio));
         ratios.extend(record.photos.iter().filter_map(|p| p.noise_ratio));
         if ratios.len() == before {
             let job = super::output::shown(job);
             return Err(crate::words::say!(super::output::language(), "cli-plan-earlier", job = job));
         }
     }
-    Ok(median(ratios))
+    Ok(Earlier { noise_ratio: median(ratios), turn_ratio: median(turns) })
 }
 
 fn inputs(args: &Arguments) -> Result<Inputs, String> {

@@ -26,6 +26,10 @@ pub struct PlanRecord {
     /// Corner noise that is counted on, in units of what is expected of plainly developed photos.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub noise_ratio: Option<f64>,
+    /// How far the hand is counted on to turn while rows are read, in units of what the camera file states; absent where earlier
+    /// jobs say nothing of it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub turn_ratio: Option<f64>,
     /// Where to stand.
     pub stations: Vec<PlannedStation>,
     /// The checks in the sheet's order.

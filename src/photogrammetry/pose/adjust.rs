@@ -69,7 +69,7 @@ impl<'a> Work<'a> {
     /// Settles with the hand as unsteady as the photos show it. Where the model does not fit at all, each
     /// new variance of unit weight would let priors pull harder: it is estimated once.
     fn steady(&mut self) -> Option<()> {
-        if self.weigh_tremor()? {
+        if self.weigh_tremor(None)? {
             let now = self.equations(&self.state)?;
             let weights = vec![1.0; now.len()];
             self.converge(now, &weights)?;

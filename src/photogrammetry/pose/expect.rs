@@ -7,11 +7,26 @@ use super::views::Problem;
 use super::work::{Options, Work};
 use crate::geom::{Camera, Carrier, Pose, World};
 
+/// What is presumed of photos that nobody has taken yet.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Presumed {
+    /// The a-posteriori variance of unit weight.
+    pub variance: f64,
+    /// How far the hand turns about each axis while rows are read, in units of what the camera file states
+    /// ([`super::SolvedPhoto::turn_ratio`]).
+    pub turn_ratio: f64,
+}
+
+impl Default for Presumed {
+    /// Corners as noisy as is stated, and a hand that does not turn.
+    fn default() -> Self {
+        Presumed { variance: 1.0, turn_ratio: 0.0 }
+    }
+}
+
 /// The scene of a problem whose poses are given, linearised there: no search
 /// and no iteration. Where the corners lie does not matter, only how well each
-/// is known: the a-posteriori `variance` of unit weight is presumed (1 before
-/// anyone takes a photo), and a hand that does not turn while it takes one. With `on_floor` the floor sheets must
-/// lie in the world's x-y plane.
+/// is known. With `on_floor` the floor sheets must lie in the world's x-y plane.
 ///
 /// `None` where the equations leave something undetermined.
 pub fn expect(
@@ -19,7 +34,7 @@ pub fn expect(
     photos: &[Option<Pose<Camera, World>>],
     carriers: &[Option<Pose<World, Carrier>>],
     on_floor: bool,
-    variance: f64,
+    presumed: &Presumed,
 ) -> Option<Scene> {
     let start = Start {
         photos: photos.to_vec(),
@@ -31,9 +46,8 @@ pub fn expect(
     let mut work = Work::new(problem, &start, &Options::default());
     work.refine_unknowns();
     // Taken as known instead of estimated.
-    work.variance = variance.max(1.0);
-    // No turn was found yet: what a steady hand's photos would state.
-    work.weigh_tremor()?;
+    work.variance = presumed.variance.max(1.0);
+    work.weigh_tremor(Some(presumed.turn_ratio))?;
     let linear = work.linearized()?;
     work.redundancy = work.redundancy_of(&linear);
     work.scene_of(linear, vec![false; carriers.len()])

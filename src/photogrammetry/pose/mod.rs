@@ -39,7 +39,7 @@ mod work;
 
 pub use adjust::{adjust, adjust_from, adjust_near};
 pub use bodies::{BODY, Bodies};
-pub use expect::expect;
+pub use expect::{Presumed, expect};
 pub use extra::Extra;
 pub use foreseen::Foreseen;
 pub use freed::{Freed, Resized};

@@ -24,6 +24,9 @@ pub struct SolvedPhoto {
     pub nuisance: [f64; 8],
     /// How far the camera turned about its x, y and z from the first row to the last, rad.
     pub turn_rad: [f64; 3],
+    /// How large such turns are taken to be, 1 sigma, in units of what the camera file states: what all photos of the job leave
+    /// possible. `None` where nothing turns.
+    pub turn_ratio: Option<f64>,
     /// In the order of the problem's views.
     pub views: Vec<SolvedView>,
     /// Root mean square residual per coordinate of the corners used, px.
@@ -146,12 +149,14 @@ impl Work<'_> {
                 SolvedView { id: view.id, residual_px: e.residual_px, used: view.valid, edge_offset_px }
             })
             .collect();
+        let stated = self.problem.cameras[self.problem.photos[j].camera].read_out.u_turn_rad();
         SolvedPhoto {
             camera_from_world: self.state.photos[block].camera_from_world,
             lens: self.state.lens(&self.problem, &self.columns, block),
             edge_offset_px: self.state.edge_offset_px(&self.columns, block),
             nuisance: self.state.photos[block].nuisance,
             turn_rad: self.state.turned(&self.columns, block, 1.0).scaled_axis().into(),
+            turn_ratio: (stated > 0.0).then(|| self.columns.u_turn_rad[block] / stated),
             views,
             rms_px: if count > 0 { (squares / f64::from(count)).sqrt() } else { 0.0 },
         }

@@ -29,11 +29,12 @@ const STILL: f64 = 0.5;
 impl Work<'_> {
     /// Takes the turns for as large as the photos show them at the present state, which then has to settle anew.
     /// False where no photo has any.
-    pub(super) fn weigh_tremor(&mut self) -> Option<bool> {
+    /// `presumed`: how far they turn about each axis, in units of what the camera file states, where nobody has taken a photo.
+    pub(super) fn weigh_tremor(&mut self, presumed: Option<f64>) -> Option<bool> {
         if self.columns.u_turn_rad.iter().all(|u| *u <= 0.0) {
             return Some(false);
         }
-        let sizes = self.sizes()?;
+        let sizes = self.sizes(presumed)?;
         let share = sizes.share.sqrt();
         for u in &mut self.columns.u_turn_rad {
             *u *= share;
@@ -47,7 +48,7 @@ impl Work<'_> {
         Some(true)
     }
 
-    fn sizes(&self) -> Option<Sizes> {
+    fn sizes(&self, presumed: Option<f64>) -> Option<Sizes> {
         let covariance = self.linearized()?.normal.of_photos(PHOTO - NUISANCE + TURN, 3);
         let found = self.state.photos.iter().flat_map(|p| p.nuisance[TURN..TURN + 3].iter().copied());
         let found = DVector::from_iterator(covariance.nrows(), found);
@@ -58,7 +59,8 @@ impl Work<'_> {
             .map(|i| {
                 let left = eigen.eigenvalues[i].clamp(UNSEEN, 1.0);
                 let seen = 1.0 / left - 1.0;
-                if seen < UNSEEN { Axis::default() } else { Axis { seen, pull: found[i] / left } }
+                let pull = presumed.map_or(found[i] / left, |turn| turn * seen);
+                if seen < UNSEEN { Axis::default() } else { Axis { seen, pull } }
             })
             .collect();
         let Sizes { share, besides } = sizes(&axes);

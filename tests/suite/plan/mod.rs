@@ -142,7 +142,7 @@ fn places_are_within_the_bay_and_clear_of_posts() {
     let plan = made(
         &kit("bay-a4"),
         "radar-plate",
-        &PlanOptions { photos: Some(4), from_mm: Vec::new(), reach, noise_ratio: None, after_move: false },
+        &PlanOptions { photos: Some(4), from_mm: Vec::new(), reach, ..PlanOptions::default() },
     );
     assert_eq!(plan.stations.len(), 4);
     for s in &plan.stations {

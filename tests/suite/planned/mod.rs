@@ -57,7 +57,7 @@ pub(crate) fn compare_as_developed(
     let mut scene = staged::scene(scale);
     scene.spec.job.remove("reading");
     scene.spec.insides = InsidesSpec::preset(preset);
-    let predicted = |noise_ratio| {
+    let predicted = |noise_ratio, turn_ratio| {
         plan(
             Wanted { kit: &scene.kit, setup: &scene.setup, camera: &scene.camera, vehicle: &vehicle(&scene) },
             &PlanOptions {
@@ -65,11 +65,12 @@ pub(crate) fn compare_as_developed(
                 from_mm: stance.from_mm.to_vec(),
                 reach: Reach::default(),
                 noise_ratio,
+                turn_ratio,
                 after_move: false,
             },
         )
     };
-    let stations = predicted(None).stations;
+    let stations = predicted(None, None).stations;
     let photo = |(i, s): (usize, &baywitness::record::PlannedStation)| {
         PhotoSpec::new(&format!("{i}.jpg"), s.position_mm, s.look_at_mm)
     };
@@ -77,8 +78,10 @@ pub(crate) fn compare_as_developed(
     let mut there = scene.clone();
     there.spec.photo = photos;
     let job = |seed: u64| verified(&there.clone().with_seed(100 + seed));
-    let noise = earlier.flat_map(|seed| job(seed).photos).filter_map(|p| p.noise_ratio);
-    let predicted = predicted(median(noise.collect::<Vec<f64>>()));
+    let before: Vec<_> = earlier.flat_map(|seed| job(seed).photos).collect();
+    let noise = before.iter().filter_map(|p| p.noise_ratio).collect();
+    let turns = before.iter().filter_map(|p| p.turn_ratio).collect();
+    let predicted = predicted(median(noise), median(turns));
     let stated: Vec<Vec<f64>> = seeds.map(|seed| stated(&job(seed))).collect();
     QUANTITIES
         .iter()

@@ -247,6 +247,7 @@ fn photo(index: usize, camera: &Camera, bodies: &[Body]) -> PhotoRecord {
         centre_px: Some([2014.9, 1508.3]),
         edge_offset_px: -0.31,
         noise_ratio: None,
+        turn_ratio: None,
         gain_spread: None,
         blur_px: 0.74,
         position_mm: Some(camera.at.into()),

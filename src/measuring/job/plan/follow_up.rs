@@ -84,7 +84,7 @@ impl<'p, 'a> Moved<'p, 'a> {
         let carriers: Vec<_> = (0..kit.carriers.len()).map(place).collect();
         let on_floor = kit.with_role(Role::Floor).any(|k| carriers[k].is_some());
         let problem = Problem { kit, cameras: vec![of.wanted.camera], photos };
-        let scene = expect(&problem, &poses, &carriers, on_floor, 1.0);
+        let scene = expect(&problem, &poses, &carriers, on_floor, &of.presumed);
         let facts = Facts { kit, setup: of.wanted.setup, vehicle: of.typed() };
         let line = of.wanted.setup.reference_line;
         let measured = scene.map(|s| measure(&facts, &s, line, &self.asks.concat(), &[]));

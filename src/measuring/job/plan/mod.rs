@@ -14,6 +14,7 @@ mod sight;
 use nalgebra::Point3;
 
 use crate::marker::Role;
+use crate::pose::Presumed;
 use crate::record::{LeastPhotos, PlanBay, PlanBody, PlanRecord, PlannedFollowUp, PlannedStation, PredictedCheck};
 use crate::setup::Check;
 use crate::verdict::figure;
@@ -40,6 +41,9 @@ pub struct PlanOptions {
     /// Corner noise of the phone's earlier photos in units of what is expected of plain ones
     /// ([`crate::record::PhotoRecord::noise_ratio`]); else what the camera's fit found counts.
     pub noise_ratio: Option<f64>,
+    /// How far the hand turned while earlier photos' rows were read, in units of what the camera file states
+    /// ([`crate::record::PhotoRecord::turn_ratio`]); else it is taken to be steady.
+    pub turn_ratio: Option<f64>,
     /// Whether to say as well from where one photo is worth most after a move of the stand.
     pub after_move: bool,
 }
@@ -47,7 +51,8 @@ pub struct PlanOptions {
 /// Predicts the photos from given stations, or searches for stations.
 pub fn plan(wanted: Wanted, options: &PlanOptions) -> PlanRecord {
     let noise = options.noise_ratio.unwrap_or_else(|| noise::ratio_by_fit(wanted.camera));
-    let predictor = Predictor::new(wanted, noise);
+    let presumed = Presumed { turn_ratio: options.turn_ratio.unwrap_or(0.0), ..Presumed::default() };
+    let predictor = Predictor::new(wanted, noise, presumed);
     let searched = options.from_mm.is_empty();
     let mut search = (searched || options.after_move).then(|| Search::new(&predictor, &options.reach));
     let found = match &mut search {
@@ -96,6 +101,7 @@ fn record(predictor: &Predictor, found: &[Found], options: &PlanOptions) -> Plan
         steps: setup.steps.clone(),
         stations: shots.iter().map(|s| station(predictor, s)).collect(),
         noise_ratio: Some(predictor.noise),
+        turn_ratio: options.turn_ratio,
         advice: advice.iter().map(|p| p.say(Language::English)).collect(),
         advice_phrases: advice,
         least_photos: if searched { least_photos(setup, found) } else { Vec::new() },

@@ -11,7 +11,7 @@ use crate::geom::{Camera, Pose, Vehicle, World};
 use crate::job::asking::check_asks;
 use crate::job::opening::Opened;
 use crate::measure::{Answer, Facts, Measurement, Undetermined, measure};
-use crate::pose::{Problem, Scene, expect};
+use crate::pose::{Presumed, Problem, Scene, expect};
 use crate::quantity::Estimate;
 use crate::record::Verdict;
 use crate::setup::Check;
@@ -210,7 +210,10 @@ pub(super) fn predicted(
     poses: &[Option<Pose<Camera, World>>],
 ) -> Option<Vec<Vec<Option<Answer>>>> {
     let (folder, steps) = (&opened.folder, &opened.steps);
-    let expected = expect(problem, poses, &scene.carriers, scene.on_floor, scene.variance)?;
+    // The same hand takes the next photo.
+    let turn_ratio = scene.photos.iter().flatten().find_map(|p| p.turn_ratio).unwrap_or(0.0);
+    let presumed = Presumed { variance: scene.variance, turn_ratio };
+    let expected = expect(problem, poses, &scene.carriers, scene.on_floor, &presumed)?;
     let facts = Facts { kit: &folder.kit, setup: &folder.setup, vehicle: &folder.job.vehicle };
     let of_checks: Vec<_> = folder.setup.checks.iter().map(|c| check_asks(steps, &folder.setup, c)).collect();
     let measured = measure(&facts, &expected, folder.setup.reference_line, &of_checks.concat(), &[]);

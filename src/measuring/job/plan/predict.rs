@@ -11,7 +11,7 @@ use crate::job::asking::{check_asks, line_of};
 use crate::job::opening::Doubles;
 use crate::marker::{Kit, Role};
 use crate::measure::{Answer, Ask, Facts, Undetermined, measure};
-use crate::pose::{PhotoView, Problem, expect};
+use crate::pose::{PhotoView, Presumed, Problem, expect};
 use crate::quantity::Estimate;
 use crate::setup::{Check, Setup};
 use crate::verdict::{Verdict, decide, widest_tolerated};
@@ -49,6 +49,8 @@ pub(super) struct Predictor<'a> {
     pub(super) bay: ExpectedBay,
     /// Corner noise in units of what is expected of a plain photo.
     pub(super) noise: f64,
+    /// What else is presumed of the photos.
+    pub(super) presumed: Presumed,
     typed: Vehicle,
     asks: Vec<Ask>,
     /// By check: its asks.
@@ -63,7 +65,7 @@ pub(super) struct Shot {
 }
 
 impl<'a> Predictor<'a> {
-    pub(super) fn new(wanted: Wanted<'a>, noise: f64) -> Self {
+    pub(super) fn new(wanted: Wanted<'a>, noise: f64, presumed: Presumed) -> Self {
         let names: Vec<&str> = wanted.setup.steps.iter().map(String::as_str).collect();
         let steps = Doubles::new(wanted.kit, &names, |c| c.role == Role::Target);
         let sizes = Sizes::of(wanted.vehicle);
@@ -74,7 +76,7 @@ impl<'a> Predictor<'a> {
             asks.extend(check_asks(&steps, wanted.setup, check));
             of_check.push(start..asks.len());
         }
-        Predictor { wanted, steps, bay, noise, typed: sizes.typed(wanted.vehicle), asks, of_check }
+        Predictor { wanted, steps, bay, noise, presumed, typed: sizes.typed(wanted.vehicle), asks, of_check }
     }
 
     pub(super) fn sight(&self) -> Sight<'_> {
@@ -120,7 +122,7 @@ impl<'a> Predictor<'a> {
         let carriers: Vec<_> = (0..kit.carriers.len()).map(|k| self.bay.carriers[k].filter(|_| seen(k))).collect();
         let on_floor = kit.with_role(Role::Floor).any(|k| carriers[k].is_some());
         let problem = Problem { kit, cameras: vec![self.wanted.camera], photos };
-        let scene = expect(&problem, &poses, &carriers, on_floor, 1.0);
+        let scene = expect(&problem, &poses, &carriers, on_floor, &self.presumed);
         let facts = Facts { kit, setup: self.wanted.setup, vehicle: &self.typed };
         let measurement = scene.map(|s| measure(&facts, &s, self.wanted.setup.reference_line, &self.asks, &[]));
         let checks = self.wanted.setup.checks.iter().zip(&self.of_check);

@@ -42,6 +42,7 @@ fn photo(parts: &Parts, j: usize) -> PhotoRecord {
         edge_offset_px: looked.sightings.edge_offset_px + solved.map_or(0.0, |s| s.edge_offset_px),
         blur_px: looked.sightings.blur_px,
         noise_ratio: parts.scene.and_then(|s| ratio_by_photo(parts.problem, s, j)),
+        turn_ratio: solved.and_then(|s| s.turn_ratio),
         gain_spread: looked.sightings.gain_spread,
         position_mm: station.map(|p| p.origin_mm().into()),
         direction: station.map(|p: &Pose<_, _>| p.direction(&nalgebra::Vector3::z()).into()),

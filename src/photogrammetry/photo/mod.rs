@@ -33,6 +33,7 @@ mod read;
 mod size;
 mod steps;
 mod traces;
+mod turned;
 
 pub use clearness::Clearness;
 pub use content::{Kind, is_picture};

@@ -42,6 +42,22 @@ fn halved(luma: &Luma) -> Luma {
     Luma::new(width, height, (0..width * height).map(mean).collect()).unwrap()
 }
 
+/// Rolled about a place that is not quite the middle, between pixels.
+fn rolled(luma: &Luma, degrees: f64) -> Luma {
+    let (sin, cos) = degrees.to_radians().sin_cos();
+    let [width, height] = [luma.width(), luma.height()];
+    let middle = [0.48 * width as f64, 0.52 * height as f64];
+    let grey = |i: usize| {
+        let (x, y) = ((i % width) as f64 - middle[0], (i / width) as f64 - middle[1]);
+        let [u, v] = [middle[0] + cos * x - sin * y, middle[1] + sin * x + cos * y];
+        let (u, v) = (u.clamp(0.0, width as f64 - 1.001), v.clamp(0.0, height as f64 - 1.001));
+        let at = |du: usize, dv: usize| f64::from(luma.at(u as usize + du, v as usize + dv));
+        let (s, t) = (u.fract(), v.fract());
+        ((at(0, 0) * (1.0 - s) + at(1, 0) * s) * (1.0 - t) + (at(0, 1) * (1.0 - s) + at(1, 1) * s) * t).round() as u8
+    };
+    Luma::new(width, height, (0..width * height).map(grey).collect()).unwrap()
+}
+
 fn of(bytes: &[u8]) -> Photo {
     let photo = decode(bytes, "a.jpg").unwrap();
     assert_eq!(photo.kind, Kind::Jpeg);
@@ -58,8 +74,14 @@ fn rendered_photos_say_so_and_given_for_real_ones_they_are_named() {
     for name in ["a.jpg", "b.jpg"] {
         let [without, with] = [&plain, &marked].map(|f| read(&f.path().join("photos").join(name)).unwrap());
         assert_eq!((without.traces.rendered, &with.traces.rendered[..]), (vec![], &[Mark::Record, Mark::Picture][..]));
-        // Saved again, and half as large: the pixels still say so.
-        for (what, picture) in [("whole", with.luma.clone()), ("half", halved(&with.luma))] {
+        // Saved again, half as large, and rolled, which leaves all that is measured as it was: the pixels still say so.
+        let changed = [
+            ("whole", with.luma.clone()),
+            ("half", halved(&with.luma)),
+            ("rolled by 1 degree", rolled(&with.luma, 1.0)),
+            ("rolled by 12 degrees", rolled(&with.luma, -12.0)),
+        ];
+        for (what, picture) in changed {
             let again = of(&saved_again(&picture, 70));
             assert_eq!(again.traces.rendered, [Mark::Picture], "{name} {what}");
         }

@@ -486,7 +486,7 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Fotos weisen nach, wo das Gestell stand, als sie aufgenommen wurden, nicht eine Stunde später.
-    .method = Zeiten, die ihren Versatz zu UTC nennen: Fotos eines Auftrags (bei zwei Phasen: einer Phase) innerhalb einer Stunde, die von vorher innerhalb einer Stunde zur Angabe `taken` des Auftrags und nicht nach der Kalibrierung, die von nachher nicht vor ihr, und alle von vorher früher als alle von nachher. Exakt, soweit Uhren es sind; eine Zeit ohne Versatz ist nicht prüfbar und bleibt außer Acht.
+    .method = Zeiten, die ihren Versatz zu UTC nennen: Fotos eines Auftrags (bei zwei Phasen: einer Phase) innerhalb einer Stunde, die von vorher innerhalb einer Stunde zur Angabe `taken` des Auftrags und nicht nach der Kalibrierung, die von nachher nicht vor ihr, und alle von vorher früher als alle von nachher. Exakt, soweit Uhren es sind; eine Zeit ohne Versatz ist nicht prüfbar und bleibt außer Acht. Ein Foto, das nach einem Versetzen des Gestells eingetragen ist und das dasselbe Telefon (Hersteller und Modell) vor einem von davor aufnahm, ist von der Stufe Stopp, ob die Zeiten einen Versatz nennen oder nicht; bei zwei Telefonen, mehr als fünf Minuten früher, eine Warnung.
 
 finding-rule-other-day =
     .rationale = Ein Foto von letzter Woche zeigt, wo das Gestell letzte Woche stand.

@@ -199,6 +199,7 @@ findings-not-when-job-says =
 findings-ran-before = Die Kalibrierung lief { $gap } vor dem ersten Foto: die Fotos zeigen nicht, wo das Gestell zu dieser Zeit stand.
 findings-not-yet-run = { $photo } ist als Foto nach der Kalibrierung eingetragen, wurde aber { $gap } vor ihrem Lauf aufgenommen: es zeigt nicht, wo das Gestell danach stand.
 findings-phases-exchanged = { $after } ist als Foto nach der Kalibrierung eingetragen und { $before } als Foto davor; nach den eigenen Aufnahmedaten ist es umgekehrt.
+findings-moves-exchanged = { $after } ist als Foto nach einem Versetzen des Gestells eingetragen und { $before } als Foto davor; nach den eigenen Aufnahmedaten ist es umgekehrt.
 findings-other-day-than-job = { $photo } wurde nach den eigenen Aufnahmedaten am { $day } aufgenommen, der Auftrag nennt den { $wanted }. Fotos dieses Auftrags verwenden oder die Uhr richtig stellen.
 findings-other-day-than-photo = { $photo } wurde nach den eigenen Aufnahmedaten am { $day } aufgenommen, das erste Foto des Auftrags am { $wanted }. Fotos dieses Auftrags verwenden oder die Uhr richtig stellen.
 

@@ -486,7 +486,7 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Photos prove where the stand stood when they were taken, not an hour later.
-    .method = Times that state their offset from UTC: photos of one job (of each phase, where it has two) within an hour of each other, those from before within an hour of the job's `taken` and not after the calibration, those from after it not before it, and all from before earlier than all from after. Exact, as far as clocks are; a time without an offset is not checkable and is left alone.
+    .method = Times that state their offset from UTC: photos of one job (of each phase, where it has two) within an hour of each other, those from before within an hour of the job's `taken` and not after the calibration, those from after it not before it, and all from before earlier than all from after. Exact, as far as clocks are; a time without an offset is not checkable and is left alone. A photo listed as taken after a move of the stand that the same phone (make and model) took before one from before the move is of level stop, whether its times have offsets or not; by two phones, more than five minutes earlier, of level warn.
 
 finding-rule-other-day =
     .rationale = A photo of last week shows where the stand stood last week.

@@ -199,6 +199,7 @@ findings-not-when-job-says =
 findings-ran-before = The calibration ran { $gap } before the first photo was taken: the photos do not show where the stand stood then.
 findings-not-yet-run = { $photo } is listed as taken after the calibration, but was taken { $gap } before it ran: it does not show where the stand stood afterwards.
 findings-phases-exchanged = { $after } is listed as taken after the calibration and { $before } as taken before it, but the other way round by their own records.
+findings-moves-exchanged = { $after } is listed as taken after a move of the stand and { $before } as taken before it, but the other way round by their own records.
 findings-other-day-than-job = { $photo } was taken on { $day } by its own record, the job on { $wanted }. Use photos of this job, or set the clock right.
 findings-other-day-than-photo = { $photo } was taken on { $day } by its own record, the job's first photo on { $wanted }. Use photos of this job, or set the clock right.
 

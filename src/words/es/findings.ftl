@@ -199,6 +199,7 @@ findings-not-when-job-says =
 findings-ran-before = La calibración se hizo { $gap } antes de tomar la primera foto: las fotos no muestran dónde estaba entonces el soporte.
 findings-not-yet-run = { $photo } figura como tomada después de la calibración, pero se tomó { $gap } antes de hacerla: no muestra dónde estaba el soporte después.
 findings-phases-exchanged = { $after } figura como tomada después de la calibración y { $before } como tomada antes, pero según sus propios datos es al revés.
+findings-moves-exchanged = { $after } figura como tomada después de mover el soporte y { $before } como tomada antes, pero según sus propios datos es al revés.
 findings-other-day-than-job = { $photo } se tomó el { $day } según sus propios datos; el trabajo es del { $wanted }. Usar fotos de este trabajo o poner en hora el reloj.
 findings-other-day-than-photo = { $photo } se tomó el { $day } según sus propios datos; la primera foto del trabajo, el { $wanted }. Usar fotos de este trabajo o poner en hora el reloj.
 

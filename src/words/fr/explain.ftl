@@ -486,7 +486,7 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Les photos prouvent où était le support quand elles ont été prises, pas une heure plus tard.
-    .method = Heures qui indiquent leur décalage avec UTC : photos d’un dossier (de chaque phase, s’il en a deux) à moins d’une heure les unes des autres, celles d’avant à moins d’une heure du `taken` du dossier et pas après le calibrage, celles d’après pas avant lui, et toutes celles d’avant antérieures à toutes celles d’après. Exact, autant que les horloges le sont ; une heure sans décalage ne peut être contrôlée et est laissée de côté.
+    .method = Heures qui indiquent leur décalage avec UTC : photos d’un dossier (de chaque phase, s’il en a deux) à moins d’une heure les unes des autres, celles d’avant à moins d’une heure du `taken` du dossier et pas après le calibrage, celles d’après pas avant lui, et toutes celles d’avant antérieures à toutes celles d’après. Exact, autant que les horloges le sont ; une heure sans décalage ne peut être contrôlée et est laissée de côté. Une photo inscrite comme prise après un déplacement du support et que le même téléphone (marque et modèle) a prise avant une photo d’avant ce déplacement est de niveau arrêt, que les heures indiquent leur décalage ou non ; avec deux téléphones, plus de cinq minutes plus tôt, c’est une alerte.
 
 finding-rule-other-day =
     .rationale = Une photo de la semaine dernière montre où était le support la semaine dernière.

@@ -199,6 +199,7 @@ findings-not-when-job-says =
 findings-ran-before = Le calibrage a eu lieu { $gap } avant la première photo : les photos ne montrent pas où était alors le support.
 findings-not-yet-run = { $photo } est inscrite comme prise après le calibrage, mais l’a été { $gap } avant : elle ne montre pas où était ensuite le support.
 findings-phases-exchanged = { $after } est inscrite comme prise après le calibrage et { $before } comme prise avant, mais c’est l’inverse selon leurs propres données.
+findings-moves-exchanged = { $after } est inscrite comme prise après un déplacement du support et { $before } comme prise avant, mais c’est l’inverse selon leurs propres données.
 findings-other-day-than-job = { $photo } a été prise le { $day } selon ses propres données ; le dossier est du { $wanted }. Utiliser des photos de ce dossier, ou mettre l’horloge à l’heure.
 findings-other-day-than-photo = { $photo } a été prise le { $day } selon ses propres données ; la première photo du dossier, le { $wanted }. Utiliser des photos de ce dossier, ou mettre l’horloge à l’heure.
 

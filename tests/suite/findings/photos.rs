@@ -9,7 +9,7 @@ use baywitness::verdict::findings::{Case, Finding, PhotoFacts, find, same_view};
 use nalgebra::{Vector2, Vector6};
 use time::macros::datetime;
 
-use super::bench::{LINE, bay, facts, job, sheet, sightings};
+use super::bench::{LINE, bay, en, facts, job, sheet, sightings};
 use crate::sampled_bay::{Flaw, Noise, flawed, sample};
 
 /// Findings that need nothing but the photos' own facts.
@@ -134,6 +134,36 @@ fn a_copy_given_as_a_move_is_a_copy_and_a_tripods_photo_is_none() {
     }
 }
 
+/// One phone's clock tells which photo was first; two phones' clocks do as far as they agree.
+#[test]
+fn a_photo_given_as_after_a_move_that_is_older() {
+    let phone = |model: &str, minute: u8, offset: bool| Exif {
+        make: Some("Invented".into()),
+        model: Some(model.into()),
+        taken: offset.then(|| datetime!(2026-03-14 10:00 UTC) + time::Duration::minutes(minute.into())),
+        taken_local: Some(format!("2026:03:14 10:{minute:02}:00")),
+        ..Exif::default()
+    };
+    let both = [seen()[0].clone(), of_tripod(5.0)];
+    // When the photos from before and after the move were taken, and what is said of it.
+    let cases = [
+        (phone("A", 10, true), phone("A", 12, true), None),
+        (phone("A", 12, true), phone("A", 10, true), Some(Level::Stop)),
+        (phone("A", 12, false), phone("A", 10, false), Some(Level::Stop)),
+        (phone("A", 40, true), phone("B", 10, true), Some(Level::Warn)),
+        (phone("A", 12, true), phone("B", 10, true), None),
+        (phone("A", 40, false), phone("B", 10, false), None),
+        (Exif::default(), Exif::default(), None),
+    ];
+    for (i, (before, after, level)) in cases.into_iter().enumerate() {
+        let mut photos = facts(&both, &before);
+        photos[1].exif = &after;
+        let found = after_moves(&photos, &job(), &[0, 1]);
+        let said: Vec<Level> = found.iter().filter(|f| en(&f.message).contains("move")).map(|f| f.level).collect();
+        assert_eq!(said, Vec::from_iter(level), "case {i}: {found:?}");
+    }
+}
+
 #[test]
 fn a_photo_whose_light_the_phone_changed() {
     let mut seen = seen();
@@ -144,7 +174,7 @@ fn a_photo_whose_light_the_phone_changed() {
     let changed: Vec<&Finding> = findings.iter().filter(|f| f.code == "photo-light-changed").collect();
     let [one] = changed[..] else { panic!("{changed:?}") };
     assert_eq!((one.photo.as_deref(), one.level), (Some("b.jpg"), Level::Note));
-    let told = crate::findings::bench::en(&one.message);
+    let told = en(&one.message);
     assert!(told.contains("px") && told.contains("HDR"), "{told}");
 }
 
@@ -156,7 +186,7 @@ fn a_carrier_whose_prints_are_not_flat() {
     let is_own = |id: u32| kit.marker(id).is_some_and(|(carrier, _)| carrier == bent);
     for marker in seen.iter_mut().flat_map(|s| &mut s.markers) {
         // What sheets taped to a wall show, and, of all other carriers, what nobody needs to be told.
-        marker.warp_px = Some(if is_own(marker.id) { 0.001 } else { 0.0004 } * marker.side_px());
+        marker.warp_px = Some(if is_own(marker.id) { 0.0012 } else { 0.0008 } * marker.side_px());
     }
     let exif = Exif::default();
     let findings = of_photos(&facts(&seen, &exif), &job());
@@ -165,7 +195,7 @@ fn a_carrier_whose_prints_are_not_flat() {
     assert_eq!((one.carrier.as_deref(), one.level), (Some(kit.carriers[bent].name.as_str()), Level::Note));
     let size = kit.carriers[bent].markers[0].size_mm[0];
     let told = crate::findings::bench::en(&one.message);
-    assert!(told.contains(&format!("{:.2} mm", 0.001 * size)), "{told}");
+    assert!(told.contains(&format!("{:.2} mm", 0.0012 * size)), "{told}");
 }
 
 #[test]

@@ -2,13 +2,13 @@
 
 use time::{Duration, OffsetDateTime};
 
-use super::{Case, Explanation, Finding, Rule};
+use super::{Case, Explanation, Finding, PhotoFacts, Rule};
 use crate::folder::Phase;
 use crate::verdict::Level;
 use crate::words::{Figure, Phrase, phrase};
 
 pub(super) const RULE: Rule =
-    Rule { name: "times-out-of-order", codes: &["times-out-of-order"], touches: super::Touches::Nothing, find };
+    Rule { name: "times-out-of-order", codes: &["times-out-of-order"], touches: super::Touches::Everything, find };
 
 pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("times-out-of-order", Level::Warn)];
 
@@ -32,9 +32,12 @@ fn find(case: &Case) -> Vec<Finding> {
         ran.and_then(|at| not_yet_run(at, &after)),
         phases_exchanged(&before, &after),
     ];
-    let finding =
-        |(message, file): (Phrase, &str)| Finding::new("times-out-of-order", Level::Warn, message).in_photo(file);
-    wrong.into_iter().flatten().map(finding).collect()
+    let finding = |level: Level, (message, file): (Phrase, &str)| {
+        Finding::new("times-out-of-order", level, message).in_photo(file)
+    };
+    let by_clocks = wrong.into_iter().flatten().map(|wrong| finding(Level::Warn, wrong));
+    // Where the stand stands now would be proven by where it stood before.
+    moves_exchanged(case).map(|(level, wrong)| finding(level, wrong)).into_iter().chain(by_clocks).collect()
 }
 
 /// The known times of the photos of some phase, in order.
@@ -78,6 +81,24 @@ fn phases_exchanged<'a>(before: &[Taken<'a>], after: &[Taken<'a>]) -> Option<(Ph
     let (last, first) = (before.last()?, after.first()?);
     let message = || phrase!("findings-phases-exchanged", after = first.1, before = last.1);
     (first.0 < last.0).then(|| (message(), first.1))
+}
+
+/// A photo said to be from after a move of the stand that was taken before one from before that move. One phone's clock tells
+/// which was first however wrong it is; clocks of two phones as far as they agree.
+fn moves_exchanged<'a>(case: &Case<'a>) -> Option<(Level, (Phrase, &'a str))> {
+    let photos = || case.photos.iter().zip(case.after_move);
+    let pairs = photos().flat_map(|later| photos().map(move |sooner| (later, sooner)));
+    let level = |(later, sooner): (&PhotoFacts, &PhotoFacts)| {
+        let one_phone = later.exif.model.is_some()
+            && (&later.exif.make, &later.exif.model) == (&sooner.exif.make, &sooner.exif.model);
+        let stops = one_phone && later.exif.local_time()? < sooner.exif.local_time()?;
+        let warns = || Some(later.exif.taken? + CLOCKS < sooner.exif.taken?);
+        if stops { Some(Level::Stop) } else { warns()?.then_some(Level::Warn) }
+    };
+    let wrong = pairs.filter(|((_, after), (_, before))| after > before);
+    let wrong = wrong.filter_map(|((later, _), (sooner, _))| Some((level((later, sooner))?, later.file, sooner.file)));
+    let (level, after, before) = wrong.min_by_key(|(level, ..)| *level)?;
+    Some((level, (phrase!("findings-moves-exchanged", after = after, before = before), after)))
 }
 
 fn words(gap: Duration) -> Phrase {

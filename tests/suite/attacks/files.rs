@@ -93,6 +93,27 @@ fn a_whole_kit_file_scaled_and_nothing_measured_otherwise() {
     assert_ne!(digest(&record, "kit"), digest(&honest, "kit"));
 }
 
+/// Where a body's frame is said to lie in its markers is the kit file's alone.
+#[test]
+fn a_stand_said_to_lie_elsewhere_in_its_markers() {
+    let honest = judged(&sample("good"));
+    let record = attacked("good", |job| {
+        rewrite(&job.join("job.toml"), without_reading);
+        rewrite(&job.join("kit.toml"), |text| {
+            let (stand, rest) = text.split_once("\n[[carrier]]\nname = \"rear-left\"").unwrap();
+            stand
+                .replace("centre_mm = [34.0,", "centre_mm = [38.0,")
+                .replace("centre_mm = [-62.0,", "centre_mm = [-58.0,")
+                + "\n[[carrier]]\nname = \"rear-left\""
+                + rest
+        });
+    });
+    unseen(&record);
+    let nearer = value(&record, "distance") - value(&honest, "distance");
+    assert!((nearer.abs() - 4.0).abs() < 0.3, "{nearer}");
+    assert_ne!(digest(&record, "kit"), digest(&honest, "kit"));
+}
+
 #[test]
 fn another_cameras_file() {
     stopped(

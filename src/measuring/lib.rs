@@ -33,6 +33,7 @@
 use std::path::Path;
 
 pub use baywitness_foundation::{camera, folder, geom, input, marker, num, quantity, setup};
+use baywitness_photogrammetry::cores;
 pub use baywitness_photogrammetry::{detect, measure, photo, pose};
 pub use baywitness_words as words;
 

@@ -5,6 +5,7 @@
 use baywitness_foundation::{camera, folder, geom, marker, num, quantity, rendered, setup};
 use baywitness_words as words;
 
+pub mod cores;
 pub mod detect;
 pub mod measure;
 pub mod photo;

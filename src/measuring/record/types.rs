@@ -400,8 +400,7 @@ pub struct PhotoRecord {
     /// uncertainties, median of the markers, with what the adjustment found).
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub noise_ratio: Option<f64>,
-    /// How far the hand turned about each axis while rows were read, 1 sigma, in units of what the camera file states: as large as
-    /// the job's photos leave it possible; absent for a camera that stands or reads all rows at once.
+    /// How far the hand turned while rows were read, 1 sigma, in units of what the camera file states, as the job's photos leave it possible.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub turn_ratio: Option<f64>,
     /// How much its light was changed from place to place: standard deviation of the gain's logarithm over a marker;

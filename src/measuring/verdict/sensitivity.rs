@@ -6,6 +6,7 @@
 //! much and no more.
 
 use crate::camera::OtherModel;
+use crate::cores;
 use crate::measure::{Ask, Facts, gradients};
 use crate::pose::{LeftOut, Problem, Scene};
 
@@ -47,8 +48,10 @@ pub fn sensitivity(facts: &Facts, problem: &Problem, scene: &Scene, asks: &[Ask]
     let gradients = gradients(facts, scene, asks);
     let Some(base) = scene.without(LeftOut::Nothing, &gradients) else { return Vec::new() };
     let mut all = Vec::new();
-    for (assumption, left_out) in assumptions(problem, scene) {
-        let Some(without) = scene.without(left_out, &gradients) else { continue };
+    let assumptions = assumptions(problem, scene);
+    let without = cores::map(&assumptions, |(_, left_out)| scene.without(*left_out, &gradients));
+    for ((assumption, _), without) in assumptions.iter().zip(without) {
+        let Some(without) = without else { continue };
         for ask in 0..asks.len() {
             let (before, after) = (base.variance[ask], without.variance[ask]);
             if before > 0.0 && after < LOST * before {

@@ -12,10 +12,11 @@ use super::patches::{Patches, Products, spread};
 use super::profile::{Profile, SHAPE};
 use super::residuals::Residuals;
 use super::robust::{REJECT, noise_of, weight};
-use super::rows::{COLUMNS, Rows, WIDE};
+use super::rows::{COLUMNS, Rows, WIDE, with_rows};
 use super::shared::{Common, LENS, SHARED, SHARPENING};
 use super::squares::squares;
 use super::warp::{Told, told};
+use crate::cores;
 
 /// How strongly lenses may bend, relative displacement at the photo's corner by r^2 and r^4 (1 sigma).
 const LENS_SPREAD: f64 = 0.12;
@@ -92,20 +93,18 @@ const OWN_COLUMNS: [usize; LOCAL + 1] = {
     columns
 };
 
-/// Improves the markers with the common parameters kept, until their corners hardly move.
-pub(super) fn fit_alone(models: &mut [Option<Model>], common: &Common, rounds: usize, rows: &mut Rows) {
-    for slot in models {
-        for _ in 0..rounds {
-            let Some(model) = slot else { break };
-            if model.moved < STILL_PX {
-                break;
-            }
-            let done = accumulate(model, common, rows, &OWN_COLUMNS, Round::Usual)
-                .and_then(|normal| reduce(model, &normal))
-                .map(|r| r.step(model, &SVector::zeros()));
-            if done.is_none() {
-                *slot = None;
-            }
+/// Improves a marker with the common parameters kept, until its corners hardly move.
+pub(super) fn fit_alone(slot: &mut Option<Model>, common: &Common, rounds: usize, rows: &mut Rows) {
+    for _ in 0..rounds {
+        let Some(model) = slot else { break };
+        if model.moved < STILL_PX {
+            break;
+        }
+        let done = accumulate(model, common, rows, &OWN_COLUMNS, Round::Usual)
+            .and_then(|normal| reduce(model, &normal))
+            .map(|r| r.step(model, &SVector::zeros()));
+        if done.is_none() {
+            *slot = None;
         }
     }
 }
@@ -144,21 +143,40 @@ pub(super) enum Round {
     Last,
 }
 
+/// What one marker contributes to a step.
+struct Part {
+    normal: Normal,
+    reduced: Reduced,
+    residuals: Option<Residuals>,
+    warp: Option<Told>,
+}
+
+impl Part {
+    fn new(model: &Model, common: &Common, rows: &mut Rows, round: Round) -> Option<Self> {
+        let mut normal = accumulate(model, common, rows, &ALL_COLUMNS, round)?;
+        let reduced = reduce(model, &normal)?;
+        let residuals = (round == Round::Last).then(|| Residuals::new(model, &reduced, rows));
+        let warp = normal.sums.take().and_then(|sums| told(model, &common.lens, &sums, &reduced, rows));
+        Some(Part { normal, reduced, residuals, warp })
+    }
+}
+
 /// One step of all markers together with the common parameters.
-pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, rows: &mut Rows, round: Round) -> Step {
+pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, round: Round) -> Step {
     let mut matrix = SMatrix::<f64, SHARED, SHARED>::zeros();
     let mut right = SVector::<f64, SHARED>::zeros();
     add_prior(common, &mut matrix, &mut right);
-    let (mut reduced, mut evidence, mut gains, mut warps) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
-    for slot in models.iter_mut() {
-        let parts = slot.as_ref().and_then(|model| {
-            let normal = accumulate(model, common, rows, &ALL_COLUMNS, round)?;
-            let r = reduce(model, &normal)?;
-            let residuals = (round == Round::Last).then(|| Residuals::new(model, &r, rows));
-            Some((model, r, normal, residuals))
-        });
-        let Some((model, r, normal, residuals)) = parts else {
+    let now = &*common;
+    let parts = cores::map_mut(models, |_, slot| {
+        let part = slot.as_ref().and_then(|model| with_rows(|rows| Part::new(model, now, rows, round)));
+        if part.is_none() {
             *slot = None;
+        }
+        part
+    });
+    let (mut reduced, mut evidence, mut gains, mut warps) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
+    for part in parts {
+        let Some(Part { normal, reduced: r, residuals, warp }) = part else {
             reduced.push(None);
             evidence.push(None);
             gains.push(None);
@@ -168,7 +186,7 @@ pub(super) fn fit_together(models: &mut [Option<Model>], common: &mut Common, ro
         let across = r.mixed.transpose() * r.inverse;
         matrix += normal.matrix.fixed_view::<SHARED, SHARED>(LOCAL, LOCAL) - across * r.mixed;
         right += normal.right.fixed_rows::<SHARED>(LOCAL) - across * r.right;
-        warps.push(normal.sums.and_then(|sums| told(model, &common.lens, &sums, &r, rows)));
+        warps.push(warp);
         gains.push(normal.gain);
         evidence.push(residuals);
         reduced.push(Some(r));

@@ -40,11 +40,13 @@ pub use grain::{Grain, Products};
 pub use history::{Coefficients, Earlier, Share};
 pub use sighting::{Sighting, Sightings};
 
+use crate::cores;
 use crate::marker::Dictionary;
 use crate::photo::Luma;
 
 /// Finds the markers of a dictionary in a photo.
 pub fn find_markers(photo: &Luma, dictionary: &Dictionary) -> Sightings {
+    let _one = cores::UnderWay::begin();
     let levels = pyramid::pyramid(photo);
     refine::refine(photo, candidates::search(&levels, dictionary), dictionary)
 }

@@ -10,11 +10,12 @@ use super::pattern::Pattern;
 use super::pixels::choose_pixels;
 use super::profile::Profile;
 use super::residuals::{Residuals, corner_covariance};
-use super::rows::Rows;
+use super::rows::{Rows, with_rows};
 use super::shadow::{Spot, shadow};
 use super::shared::{Common, LENS, SHARED};
 use super::sighting::{Sighting, Sightings};
 use super::warp::{Warp, warps};
+use crate::cores;
 use crate::marker::Dictionary;
 use crate::num::median;
 use crate::photo::Luma;
@@ -77,36 +78,39 @@ const WARPED_ALONE: f64 = 4.0;
 
 /// Fits all readings of a photo together.
 pub(super) fn refine(photo: &Luma, readings: Vec<Reading>, dictionary: &Dictionary) -> Sightings {
-    let rows = &mut Rows::default();
     let mut common = Common { profile: Profile::TYPICAL, lens: [0.0; LENS], sharpening: 0.0, sharpened: false };
-    let mut models: Vec<Option<Model>> = readings.iter().map(|r| start(photo, r, dictionary, &common)).collect();
-    fit_alone(&mut models, &common, 2, rows);
-    for (slot, reading) in models.iter_mut().zip(&readings) {
-        check(photo, reading, dictionary, &common, slot, rows);
-    }
-    fit_together(&mut models, &mut common, rows, Round::Usual);
-    settle(&mut models, &common, rows);
+    let first = |reading: &Reading| {
+        let mut slot = start(photo, reading, dictionary, &common);
+        with_rows(|rows| {
+            fit_alone(&mut slot, &common, 2, rows);
+            check(photo, reading, dictionary, &common, &mut slot, rows);
+        });
+        slot
+    };
+    let mut models: Vec<Option<Model>> = cores::map(&readings, first);
+    fit_together(&mut models, &mut common, Round::Usual);
+    settle(&mut models, &common);
     choose_all(photo, &mut models, &common, SOME_PIXELS);
     common.sharpened = true;
-    let step = fit_together(&mut models, &mut common, rows, Round::Gain);
+    let step = fit_together(&mut models, &mut common, Round::Gain);
     if free_gains(&mut models, &step) {
-        fit_together(&mut models, &mut common, rows, Round::Usual);
+        fit_together(&mut models, &mut common, Round::Usual);
     }
-    let step = fit_together(&mut models, &mut common, rows, Round::Last);
+    let step = fit_together(&mut models, &mut common, Round::Last);
     let warps = if may_be_warped(&step) {
-        let step = fit_together(&mut models, &mut common, rows, Round::Warp);
+        let step = fit_together(&mut models, &mut common, Round::Warp);
         warps(&step.warps, &step.shared)
     } else {
         Vec::new()
     };
     choose_all(photo, &mut models, &common, PIXELS);
-    let mut step = fit_together(&mut models, &mut common, rows, Round::Last);
+    let mut step = fit_together(&mut models, &mut common, Round::Last);
     for _ in 0..MORE_ROUNDS {
         if models.iter().flatten().all(|m| m.moved < SETTLED_PX) {
             break;
         }
-        settle(&mut models, &common, rows);
-        step = fit_together(&mut models, &mut common, rows, Round::Last);
+        settle(&mut models, &common);
+        step = fit_together(&mut models, &mut common, Round::Last);
     }
     let markers = finish_all(&readings, &models, &common, (&step, &warps));
     summarize(markers, &models, &common, &step.shared)
@@ -181,20 +185,20 @@ fn photo_inflation(mut factors: Vec<f64>) -> f64 {
 }
 
 /// More rounds for those that started far off.
-fn settle(models: &mut [Option<Model>], common: &Common, rows: &mut Rows) {
-    for slot in models {
+fn settle(models: &mut [Option<Model>], common: &Common) {
+    cores::map_mut(models, |_, slot| {
         if slot.as_ref().is_some_and(|m| m.moved > SETTLED_PX) {
-            fit_alone(std::slice::from_mut(slot), common, 10, rows);
+            with_rows(|rows| fit_alone(slot, common, 10, rows));
         }
-    }
+    });
 }
 
 fn choose_all(photo: &Luma, models: &mut [Option<Model>], common: &Common, most: f64) {
-    for slot in models {
+    cores::map_mut(models, |_, slot| {
         if slot.as_mut().is_some_and(|m| choose_pixels(m, photo, common, most).is_none()) {
             *slot = None;
         }
-    }
+    });
 }
 
 /// Helps a marker that fits badly, and drops it where that is in vain.
@@ -244,7 +248,7 @@ fn part_light(
     model.light = [found.light.0, 0.0, 0.0, found.light.1, 0.0, 0.0];
     model.moved = f64::INFINITY;
     if choose_pixels(model, photo, common, FIRST_PIXELS).is_some() {
-        fit_alone(std::slice::from_mut(slot), common, 3, rows);
+        fit_alone(slot, common, 3, rows);
     }
     let after = misfit(slot.as_ref(), common, rows).filter(|(after, _)| *after < SHADE_GAIN * noise);
     if after.is_none() {
@@ -269,10 +273,9 @@ fn restart(
         let mut reading = reading.clone();
         let q = &reading.quad;
         reading.quad[k] = q[(k + 1) % 4] + q[(k + 3) % 4] - q[(k + 2) % 4];
-        let mut slot = [start(photo, &reading, dictionary, common)];
+        let mut slot = start(photo, &reading, dictionary, common);
         fit_alone(&mut slot, common, 4, rows);
-        let [model] = slot;
-        fits(misfit(model.as_ref(), common, rows)).then_some(model).flatten()
+        fits(misfit(slot.as_ref(), common, rows)).then_some(slot).flatten()
     })
 }
 

@@ -5,6 +5,8 @@
 
 #![allow(clippy::needless_range_loop, reason = "loops over the same place of many arrays, as the compiler likes them")]
 
+use std::cell::RefCell;
+
 use multiversion::multiversion;
 use nalgebra::SVector;
 
@@ -30,6 +32,16 @@ pub(super) type Batch = [Lane; WIDE];
 pub(super) struct Rows {
     batches: Vec<Batch>,
     count: usize,
+}
+
+thread_local! {
+    /// Each thread fills its own again and again: they are large.
+    static OWN: RefCell<Rows> = RefCell::default();
+}
+
+/// Works with this thread's rows. Nothing within may wait for other threads, which would work here meanwhile.
+pub(super) fn with_rows<T>(work: impl FnOnce(&mut Rows) -> T) -> T {
+    OWN.with_borrow_mut(work)
 }
 
 impl Rows {

@@ -269,11 +269,11 @@ mod tests {
         let fields: Vec<Field> = sizes.iter().map(|size| Field::drawn(size.max(1e-12), &mut random)).collect();
         let one = |(i, field)| Some(marker(7 + i as u32, PLACES[i], field, &mut random));
         let mut models: Vec<Option<Model>> = fields.iter().enumerate().map(one).collect();
-        let (mut common, mut rows) = (common(), Rows::default());
+        let mut common = common();
         for _ in 0..5 {
-            fit_together(&mut models, &mut common, &mut rows, Round::Usual);
+            fit_together(&mut models, &mut common, Round::Usual);
         }
-        let step = fit_together(&mut models, &mut common, &mut rows, Round::Warp);
+        let step = fit_together(&mut models, &mut common, Round::Warp);
         (models.into_iter().flatten().collect(), fields, common, step)
     }
 

@@ -4,6 +4,7 @@ use nalgebra::{Point3, Vector3};
 
 use super::resection::{Candidate, candidates, misfit, pairs};
 use super::views::Problem;
+use crate::cores;
 use crate::geom::{self, Camera, Carrier, Plane, Pose, World};
 use crate::marker::Role;
 
@@ -54,14 +55,15 @@ pub(super) fn link_from(problem: &Problem, first: usize) -> Option<Start> {
 }
 
 fn table(problem: &Problem) -> Table {
-    problem
-        .photos
-        .iter()
-        .map(|photo| {
-            let lens = &problem.cameras[photo.camera].lens;
-            problem.kit.carriers.iter().enumerate().map(|(k, c)| candidates(photo, k, c, lens)).collect()
-        })
-        .collect()
+    let carriers = problem.kit.carriers.len();
+    let cells: Vec<(usize, usize)> =
+        (0..problem.photos.len()).flat_map(|j| (0..carriers).map(move |k| (j, k))).collect();
+    let one = |(j, k): &(usize, usize)| {
+        let photo = &problem.photos[*j];
+        candidates(photo, *k, &problem.kit.carriers[*k], &problem.cameras[photo.camera].lens)
+    };
+    let mut found = cores::map(&cells, one).into_iter();
+    problem.photos.iter().map(|_| found.by_ref().take(carriers).collect()).collect()
 }
 
 /// A start from known poses: photos and carriers that hang together with the

@@ -12,6 +12,7 @@ use super::residual::Equations;
 use super::sides::{Column, Own, Sides, column, split};
 use super::state::State;
 use super::unknowns::{NUISANCE, PHOTO};
+use crate::cores;
 use crate::num::{Lower, cholesky};
 
 /// Factorised normal equations `N x = b`, priors included.
@@ -81,17 +82,61 @@ pub(super) fn factorised<'e>(
     priors: impl Iterator<Item = (Place, f64)>,
     damping: f64,
 ) -> Option<Normal> {
-    let mut sums = Sums::zeros(order);
-    equations.for_each(|(e, weight)| sums.add(order, e, weight));
+    let equations: Vec<(&Equations, f64)> = equations.collect();
+    let split = cores::map(&equations, |(e, weight)| Split::new(order, e, *weight));
+    let (blocks, rest) = cores::join(|| blocks_of(order, &split), || rest_of(order, &split));
+    let mut sums = Sums { blocks, rest: rest.0, right: rest.1, priors: Vec::new() };
     priors.for_each(|(place, value)| sums.add_prior(place, value));
     sums.damp(damping);
     sums.eliminated(Arc::clone(order))
 }
 
+/// A view's weighted equations.
+struct Split {
+    block: Option<usize>,
+    own: Own,
+    others: Own,
+    residual: Column,
+    weight: f64,
+}
+
+impl Split {
+    fn new(order: &Order, e: &Equations, weight: f64) -> Self {
+        let (block, own, others) = split(order, e);
+        Split { block, own, others, residual: column(e.residual.as_slice()), weight }
+    }
+}
+
+/// A block's own part, its coupling to the whole rest, its right-hand side.
+type BlockSums = (DMatrix<f64>, DMatrix<f64>, DVector<f64>);
+
+fn blocks_of(order: &Order, equations: &[Split]) -> Vec<BlockSums> {
+    let zeros = |n: &usize| (DMatrix::zeros(*n, *n), DMatrix::zeros(*n, order.rest), DVector::zeros(*n));
+    let mut blocks: Vec<BlockSums> = order.blocks.iter().map(zeros).collect();
+    for e in equations {
+        if let Some((sum, coupling, right)) = e.block.map(|b| &mut blocks[b]) {
+            add_square(&e.own, &e.residual, e.weight, sum, right);
+            add_products(&e.own, &e.others, e.weight, coupling);
+        }
+    }
+    blocks
+}
+
+/// The lower part of the rest, and its right-hand side.
+fn rest_of(order: &Order, equations: &[Split]) -> (DMatrix<f64>, DVector<f64>) {
+    let (mut rest, mut right) = (DMatrix::zeros(order.rest, order.rest), DVector::zeros(order.rest));
+    for e in equations {
+        add_square(&e.others, &e.residual, e.weight, &mut rest, &mut right);
+    }
+    (rest, right)
+}
+
+/// Blocks that are eliminated side by side: what they take off the rest has to be kept meanwhile.
+const SIDE_BY_SIDE: usize = 16;
+
 /// Sums before anything is eliminated.
 struct Sums {
-    /// By block: its own part, its coupling to the whole rest, its right-hand side.
-    blocks: Vec<(DMatrix<f64>, DMatrix<f64>, DVector<f64>)>,
+    blocks: Vec<BlockSums>,
     /// The lower part.
     rest: DMatrix<f64>,
     right: DVector<f64>,
@@ -99,26 +144,6 @@ struct Sums {
 }
 
 impl Sums {
-    fn zeros(order: &Order) -> Self {
-        let block = |n: &usize| (DMatrix::zeros(*n, *n), DMatrix::zeros(*n, order.rest), DVector::zeros(*n));
-        Sums {
-            blocks: order.blocks.iter().map(block).collect(),
-            rest: DMatrix::zeros(order.rest, order.rest),
-            right: DVector::zeros(order.rest),
-            priors: Vec::new(),
-        }
-    }
-
-    fn add(&mut self, order: &Order, e: &Equations, weight: f64) {
-        let (block, own, others) = split(order, e);
-        let residual = column(e.residual.as_slice());
-        if let Some((sum, coupling, right)) = block.map(|b| &mut self.blocks[b]) {
-            add_square(&own, &residual, weight, sum, right);
-            add_products(&own, &others, weight, coupling);
-        }
-        add_square(&others, &residual, weight, &mut self.rest, &mut self.right);
-    }
-
     /// An unknown with a prior of one unit about zero, at its present value.
     fn add_prior(&mut self, place: Place, value: f64) {
         let (sum, right) = match place.block.map(|b| &mut self.blocks[b]) {
@@ -138,25 +163,32 @@ impl Sums {
         }
     }
 
-    fn eliminated(self, order: Arc<Order>) -> Option<Normal> {
+    fn eliminated(mut self, order: Arc<Order>) -> Option<Normal> {
         let mut rest = self.rest;
         let mut blocks = Vec::with_capacity(self.blocks.len());
-        for (sum, coupling, right) in self.blocks {
-            let inverse = sum.cholesky()?.inverse();
-            let touched: Vec<usize> =
-                (0..coupling.ncols()).filter(|c| coupling.column(*c).iter().any(|x| *x != 0.0)).collect();
-            let coupling = coupling.select_columns(&touched);
-            let taken = coupling.transpose() * (&inverse * &coupling);
-            for (c, column) in touched.iter().enumerate() {
-                for (row, value) in touched[c..].iter().zip(&taken.column(c).as_slice()[c..]) {
-                    rest[(*row, *column)] -= value;
+        for some in self.blocks.chunks_mut(SIDE_BY_SIDE) {
+            for eliminated in cores::map_mut(some, |_, sums| eliminate(std::mem::take(sums))) {
+                let (block, taken) = eliminated?;
+                for (c, column) in block.touched.iter().enumerate() {
+                    for (row, value) in block.touched[c..].iter().zip(&taken.column(c).as_slice()[c..]) {
+                        rest[(*row, *column)] -= value;
+                    }
                 }
+                blocks.push(block);
             }
-            blocks.push(Block { inverse, touched, coupling, right });
         }
         let rest = if order.rest == 0 { None } else { Some(cholesky(rest)?) };
         Some(Normal { order, blocks, rest, right: self.right, priors: self.priors, inverse: OnceLock::new() })
     }
+}
+
+/// A block and what it takes off the places of the rest that it touches.
+fn eliminate((sum, coupling, right): BlockSums) -> Option<(Block, DMatrix<f64>)> {
+    let inverse = sum.cholesky()?.inverse();
+    let touched: Vec<usize> = (0..coupling.ncols()).filter(|c| coupling.column(*c).iter().any(|x| *x != 0.0)).collect();
+    let coupling = coupling.select_columns(&touched);
+    let taken = coupling.transpose() * (&inverse * &coupling);
+    Some((Block { inverse, touched, coupling, right }, taken))
 }
 
 /// Adds the products of columns with each other (the lower part) and with the residual.

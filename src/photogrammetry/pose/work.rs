@@ -6,7 +6,9 @@ use super::normal::{Normal, Step, normal};
 use super::residual::{Equations, equations};
 use super::state::{PhotoState, State};
 use super::unknowns::{NUISANCE, PHOTO};
-use super::views::Problem;
+use super::views::{Problem, View};
+use crate::camera::Lens;
+use crate::cores;
 use crate::num::median;
 
 /// What an adjustment assumes.
@@ -75,14 +77,15 @@ impl<'a> Work<'a> {
 
     /// The equations at a state; `None` where it puts a marker out of sight.
     pub(super) fn equations(&self, state: &State) -> Option<Vec<Equations>> {
-        let mut all = Vec::new();
+        let mut views = Vec::new();
         for (block, j) in self.columns.photos.iter().enumerate() {
             let lens = state.lens(&self.problem, &self.columns, block);
-            for view in &self.problem.photos[*j].views {
-                all.push(equations(&self.problem, &self.columns, state, &lens, block, view)?);
-            }
+            views.extend(self.problem.photos[*j].views.iter().map(|view| (block, lens, view)));
         }
-        Some(all)
+        let one = |(block, lens, view): &(usize, Lens, &View)| {
+            equations(&self.problem, &self.columns, state, lens, *block, view)
+        };
+        cores::map(&views, one).into_iter().collect()
     }
 
     pub(super) fn prior_cost(&self, state: &State) -> f64 {

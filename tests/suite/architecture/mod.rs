@@ -21,7 +21,7 @@ use std::{
 use scan::Source;
 
 /// Each room's floor.
-const FLOORS: [(&str, u8); 33] = [
+const FLOORS: [(&str, u8); 34] = [
     ("words", 0),
     ("geom", 0),
     ("num", 0),
@@ -34,6 +34,7 @@ const FLOORS: [(&str, u8); 33] = [
     ("marker", 1),
     ("setup", 1),
     ("folder", 1),
+    ("cores", 0),
     ("photo", 2),
     ("pattern", 3),
     ("detect", 3),

@@ -1,6 +1,7 @@
 //! An opened job solved, measured and decided.
 
 use super::solve::solve;
+use crate::cores;
 use crate::folder::JobFolder;
 use crate::job::asking::{Questions, elsewhere, line_of, photo_facts};
 use crate::job::moving::{first, track};
@@ -22,6 +23,7 @@ use crate::words::{Language, Phrase, phrase};
 
 /// Solves and decides.
 pub(in crate::job) fn judge(mut opened: Opened) -> JobRecord {
+    let _one = cores::UnderWay::begin();
     let mut assignment = opened.assignment.clone();
     let names: Vec<&str> = opened.photos.iter().map(|p| p.name.as_str()).collect();
     let solved = solve(&opened.problem(), &names, &mut assignment);

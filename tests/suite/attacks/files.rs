@@ -114,6 +114,41 @@ fn a_stand_said_to_lie_elsewhere_in_its_markers() {
     assert_ne!(digest(&record, "kit"), digest(&honest, "kit"));
 }
 
+/// Uncertainties of nothing: figures are said to be known better than anyone can know them.
+#[test]
+fn a_kit_said_to_be_perfect() {
+    let honest = judged(&sample("good"));
+    let record = attacked("good", |job| {
+        rewrite(&job.join("kit.toml"), |text| {
+            let zero = |text: String, key: &str, value: &str| {
+                text.replace(&format!("{key} = {value}"), &format!("{key} = 0.0"))
+            };
+            let text = zero(text.to_owned(), "u_layout_mm", "0.15");
+            zero(zero(text, "u_turn_deg", "0.03"), "u_scale_relative", "0.0003")
+        });
+    });
+    unseen(&record);
+    let u =
+        |record: &JobRecord| record.checks.iter().find(|c| c.quantity == "yaw").unwrap().expanded_uncertainty.unwrap();
+    assert!(u(&record) < u(&honest), "{} {}", u(&record), u(&honest));
+    assert_ne!(digest(&record, "kit"), digest(&honest, "kit"));
+}
+
+/// What would contradict a typed length is not in the kit file any more.
+#[test]
+fn a_vehicle_typed_shorter_and_its_nose_taken_out_of_the_kit() {
+    let honest = judged(&sample("good"));
+    let record = attacked("good", |job| {
+        rewrite(&job.join("job.toml"), |text| {
+            without_reading(&text.replace("nose_from_rear_axle_mm = 3490.0", "nose_from_rear_axle_mm = 3487.0"))
+        });
+        rewrite(&job.join("kit.toml"), |text| text.split_once("\n[[carrier]]\nname = \"nose\"").unwrap().0.to_owned());
+    });
+    unseen(&record);
+    let farther = value(&record, "distance") - value(&honest, "distance");
+    assert!((1.0..5.0).contains(&farther), "{farther}");
+}
+
 #[test]
 fn another_cameras_file() {
     stopped(

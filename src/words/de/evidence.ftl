@@ -63,6 +63,12 @@ evidence-photo-of-another-job =
        *[view] { $photo } zeigt dieselbe Ansicht wie { $other } jenes Auftrags, neu gespeichert, skaliert oder beschnitten
     }: Einer der beiden Aufträge wurde nicht eigens fotografiert. So sieht ein Ordner aus, der für ein anderes Fahrzeug kopiert wurde, aber auch eine Kamera, die auf dem Stativ vor einem stehen gebliebenen Fahrzeug blieb. Nach den Originalfotos fragen.
 evidence-set-up-of-another-job = Dies stimmt mit jenem Auftrag bis auf das Rauschen der Fotos überein, genauer, als Aufstellungen dieses Archivs es zufällig tun: { $quantities }. So sieht ein Fahrzeug aus, das für zwei Aufträge fotografiert wurde. Die Fotos beider vergleichen: Fahrzeug, Boden, Schatten.
+evidence-file-unlike-neighbours =
+    { $role ->
+        [kit] Die Datei des Markersatzes ist eine andere
+        [setup] Das Vorgabeblatt ist ein anderes
+       *[camera] Die Kameradatei ist eine andere
+    } als unter demselben Namen bei den Aufträgen davor und danach, die ein und dieselbe haben. Sie kann für diesen Auftrag geändert worden sein: beide Dateien vergleichen (ihre SHA-256 stehen in `inputs` der Ergebnisse).
 
 # An audited archive.
 evidence-audit-title = Prüflauf über Aufstellungen

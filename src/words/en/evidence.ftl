@@ -63,6 +63,12 @@ evidence-photo-of-another-job =
        *[view] { $photo } shows the same view, saved again, scaled or cropped, as { $other } of that job
     }: one of the two jobs was not photographed on its own. A folder that was copied for another vehicle looks so, and a camera left on a tripod in front of a vehicle that stayed. Ask for the original photos.
 evidence-set-up-of-another-job = These are those of that job to within the noise of the photos, closer than set-ups of this archive come by chance: { $quantities }. A vehicle that was photographed for two jobs looks so. Compare the photos of both: vehicle, floor, shadows.
+evidence-file-unlike-neighbours =
+    { $role ->
+        [kit] Its kit file
+        [setup] Its set-up sheet
+       *[camera] Its camera file
+    } is another one than that of the jobs before and after it under the same name, which have one and the same. It may have been changed for this job: compare both files (their SHA-256 are in the results' `inputs`).
 
 # An audited archive.
 evidence-audit-title = Audit of set-ups

@@ -63,6 +63,12 @@ evidence-photo-of-another-job =
        *[view] { $photo } muestra la misma vista que { $other } de aquel trabajo, guardada de nuevo, escalada o recortada
     }: uno de los dos trabajos no se fotografió por separado. Así se ve una carpeta copiada para otro vehículo, y también una cámara dejada en el trípode delante de un vehículo que no se movió. Pida las fotos originales.
 evidence-set-up-of-another-job = Esto coincide con aquel trabajo dentro del ruido de las fotos, más de lo que los montajes de este archivo coinciden por azar: { $quantities }. Así se ve un vehículo fotografiado para dos trabajos. Compare las fotos de ambos: vehículo, suelo, sombras.
+evidence-file-unlike-neighbours =
+    { $role ->
+        [kit] El archivo de su juego de marcadores es otro
+        [setup] Su hoja de montaje es otra
+       *[camera] Su archivo de cámara es otro
+    } que con el mismo nombre en los trabajos de antes y de después, que tienen uno y el mismo. Puede haberse cambiado para este trabajo: compare ambos archivos (sus SHA-256 están en `inputs` de los resultados).
 
 # An audited archive.
 evidence-audit-title = Auditoría de montajes

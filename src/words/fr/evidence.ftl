@@ -63,6 +63,12 @@ evidence-photo-of-another-job =
        *[view] { $photo } montre la même vue que { $other } de ce dossier, réenregistrée, mise à l’échelle ou recadrée
     } : l’un des deux dossiers n’a pas été photographié pour lui-même. Un dossier copié pour un autre véhicule a cet aspect, de même qu’un appareil resté sur trépied devant un véhicule qui n’a pas bougé. Demander les photos d’origine.
 evidence-set-up-of-another-job = Ceci est identique à ce dossier au bruit des photos près, plus que les montages de cette archive ne le sont par hasard : { $quantities }. Un véhicule photographié pour deux dossiers a cet aspect. Comparer les photos des deux : véhicule, sol, ombres.
+evidence-file-unlike-neighbours =
+    { $role ->
+        [kit] Le fichier de son jeu de marqueurs est un autre
+        [setup] Sa fiche de montage est une autre
+       *[camera] Son fichier d’appareil est un autre
+    } que sous le même nom dans les dossiers d’avant et d’après, qui ont un seul et même fichier. Il peut avoir été modifié pour ce dossier : comparer les deux fichiers (leurs SHA-256 sont dans `inputs` des résultats).
 
 # An audited archive.
 evidence-audit-title = Audit des montages

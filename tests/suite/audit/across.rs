@@ -53,3 +53,32 @@ fn a_photo_that_serves_two_jobs_is_named() {
     assert!(page.contains("photo-of-another-job") && page.contains("byte for byte") && page.contains("saved again"));
     assert!(fs::read_to_string(out.join("audit.csv")).unwrap().contains("photo-of-another-job archive/"));
 }
+
+/// A kit that one job has otherwise than those before and after it.
+#[test]
+fn a_kit_changed_for_one_job_is_named() {
+    let dir = tempfile::tempdir().unwrap();
+    let root = dir.path().join("archive");
+    for (n, name) in ["a", "b", "c", "d"].into_iter().enumerate() {
+        renamed(&root.join(name), &format!("JOB-{n}"));
+        edit(&root.join(name).join("job.toml"), |text| {
+            let lines = text.lines().map(|line| match line.split_once(" = ") {
+                Some(("taken", _)) => format!("taken = 2026-03-1{n}T10:00:00Z"),
+                _ => line.to_owned(),
+            });
+            lines.collect::<Vec<_>>().join("\n")
+        });
+    }
+    edit(&root.join("c/kit.toml"), |text| text.replace("u_turn_deg = 0.03", "u_turn_deg = 0.0"));
+    let out = dir.path().join("out");
+    assert!(audit(&root, &out).status().unwrap().code().is_some());
+    let lines = lines(&out);
+    let odd = |name: &str| {
+        let leads = lines[&format!("archive/{name}")]["across"].as_array().cloned().unwrap_or_default();
+        leads.into_iter().find(|l| l["code"] == "file-unlike-neighbours")
+    };
+    let lead = odd("c").unwrap();
+    assert_eq!(lead["other"], "archive/b");
+    assert!(lead["message"].as_str().unwrap().starts_with("Its kit file is another one"), "{lead}");
+    assert!(["a", "b", "d"].iter().all(|name| odd(name).is_none()), "{lines:#?}");
+}

@@ -1,10 +1,11 @@
 //! What only an archive shows: a photo that serves two jobs, a set-up that two
-//! jobs share to within the noise of their photos.
+//! jobs share to within the noise of their photos, a file that one job has otherwise than its neighbours.
 //!
 //! These are leads for an auditor with their limits said, not proof of intent:
 //! a folder that was copied, or a test of the camera, looks the same.
 
 mod alike;
+mod inputs;
 mod photos;
 mod setups;
 mod triples;
@@ -44,7 +45,7 @@ pub(super) fn leads(ledger: &Ledger, places: &[u64]) -> Result<BTreeMap<usize, V
     Ok(found)
 }
 
-/// A lead from the later of two jobs to the earlier one.
+/// A lead from the later of two jobs to the earlier one, or to one beside it.
 pub(super) struct Joined {
     pub(super) code: &'static str,
     pub(super) jobs: [usize; 2],
@@ -55,6 +56,7 @@ pub(super) struct Joined {
 #[derive(Default)]
 pub(super) struct Jobs {
     photos: photos::Index,
+    inputs: inputs::Index,
     setups: setups::Index,
     identities: Vec<Identity>,
     numbers: RandomState,
@@ -67,6 +69,7 @@ impl Jobs {
         self.identities.push(identity.unwrap_or_default());
         if let Ok(record) = outcome {
             self.photos.add(n, record);
+            self.inputs.add(n, record, &self.numbers);
             self.setups.add(n, record);
         }
     }
@@ -88,6 +91,8 @@ impl Jobs {
                 found.push(Joined { code: "set-up-of-another-job", jobs: pair.jobs, message: pair.message() });
             }
         }
+        let odd = self.inputs.odd().into_iter();
+        found.extend(odd.map(|o| Joined { code: "file-unlike-neighbours", jobs: o.jobs, message: o.message() }));
         Ok(found)
     }
 }

@@ -10,7 +10,7 @@ use std::hash::RandomState;
 use time::OffsetDateTime;
 use time::format_description::well_known::Rfc3339;
 
-use super::hashed;
+use super::numbers::hashed;
 use crate::record::JobRecord;
 use crate::words::{Phrase, phrase};
 

@@ -6,19 +6,21 @@
 
 mod alike;
 mod inputs;
+mod numbers;
 mod photos;
 mod setups;
 mod triples;
 mod values;
 
 use std::collections::BTreeMap;
-use std::hash::{BuildHasher, Hash, RandomState};
+use std::hash::RandomState;
 
 use super::failed::LedgerError;
 use super::judged::{Judged, Lead, Outcome};
 use super::ledger::{Ledger, each_outcome};
 use crate::record::JobRecord;
 use crate::words::{Language, Phrase};
+use numbers::hashed;
 
 /// Looks for leads over all lines of an audit, which begin at these places,
 /// reading a few results at a time. What stays in memory of a job are numbers.
@@ -142,8 +144,4 @@ impl Identity {
         let same = |a: u64, b: u64| a != 0 && a == b;
         same(self.series, other.series) || same(self.vin, other.vin)
     }
-}
-
-fn hashed(numbers: &RandomState, what: &(impl Hash + ?Sized)) -> u64 {
-    numbers.hash_one(what).max(1)
 }

@@ -26,7 +26,7 @@ fn sample(name: &str) -> PathBuf {
     [env!("CARGO_MANIFEST_DIR"), "samples", name].iter().collect()
 }
 
-fn copy(from: &Path, to: &Path) {
+pub(crate) fn copy(from: &Path, to: &Path) {
     fs::create_dir_all(to).unwrap();
     for entry in fs::read_dir(from).unwrap().map(Result::unwrap) {
         let (path, name) = (entry.path(), entry.file_name());

@@ -68,7 +68,7 @@ evidence-set-up-of-another-job = Dies stimmt mit jenem Auftrag bis auf das Rausc
 
 # An audited archive.
 evidence-audit-title = Prüflauf über Aufstellungen
-evidence-audit-unreadable = unlesbar oder verändert
+evidence-audit-unreadable = unlesbar, verändert oder nicht mehr da
 evidence-audit-unread =
     { $what ->
         [job-name] Der Name ähnelt dem einer Auftragsdatei, die genau job.toml heißt: umbenennen

@@ -68,7 +68,7 @@ evidence-set-up-of-another-job = These are those of that job to within the noise
 
 # An audited archive.
 evidence-audit-title = Audit of set-ups
-evidence-audit-unreadable = unreadable or altered
+evidence-audit-unreadable = unreadable, altered or gone
 evidence-audit-unread =
     { $what ->
         [job-name] it looks like a job file, whose name is job.toml and nothing else: rename it

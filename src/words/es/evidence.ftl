@@ -68,7 +68,7 @@ evidence-set-up-of-another-job = Esto coincide con aquel trabajo dentro del ruid
 
 # An audited archive.
 evidence-audit-title = Auditoría de montajes
-evidence-audit-unreadable = ilegible o alterado
+evidence-audit-unreadable = ilegible, alterado o desaparecido
 evidence-audit-unread =
     { $what ->
         [job-name] parece un archivo de trabajo, cuyo nombre es exactamente job.toml: cambiarle el nombre

@@ -68,7 +68,7 @@ evidence-set-up-of-another-job = Ceci est identique à ce dossier au bruit des p
 
 # An audited archive.
 evidence-audit-title = Audit des montages
-evidence-audit-unreadable = illisible ou altéré
+evidence-audit-unreadable = illisible, altéré ou disparu
 evidence-audit-unread =
     { $what ->
         [job-name] il ressemble à un fichier d’intervention, dont le nom est exactement job.toml : le renommer

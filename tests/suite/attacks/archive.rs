@@ -238,7 +238,7 @@ fn photos_left_out_of_the_jobs_list() {
         run(&[&job, path("--json"), &json], &["verify"], None);
         let record: Value = serde_json::from_slice(&fs::read(&json).unwrap()).unwrap();
         let all = record["findings"].as_array().unwrap().clone();
-        all.into_iter().filter(|f| f["code"] == "record-incomplete").collect::<Vec<_>>()
+        all.into_iter().filter(|f| f["message_phrase"]["key"] == "findings-photos-not-listed").collect::<Vec<_>>()
     };
     // A job that lists none has all that lie there.
     assert!(findings().is_empty());

@@ -66,8 +66,9 @@ fn altered(path: &str, digest: &str, why: &Phrase) -> Judged {
 }
 
 /// The line of a folder that an earlier run judged, where nothing lies any more.
-pub(super) fn no_longer_there(path: &str, digest: &str) -> Judged {
-    Judged { evidence: Some("gone".to_owned()), ..failed(path, digest, &phrase!("evidence-judge-gone", path = path)) }
+pub(super) fn no_longer_there(path: &str) -> Judged {
+    // Its digest is no folder's: should it come back, it is judged again.
+    Judged { evidence: Some("gone".to_owned()), ..failed(path, "gone", &phrase!("evidence-judge-gone", path = path)) }
 }
 
 /// Everything that is not as it was sealed.

@@ -78,8 +78,8 @@ impl Tally {
 }
 
 /// Judges every folder that was found below the paths that were asked for, where it is new or changed since the ledger's
-/// last run; all of them where `recompute`, with what that changed. What that run knew and is gone gets a line too. Results are on the disk as
-/// soon as they are there.
+/// last run; all of them where `recompute`, with what that changed. What that run knew and is gone gets a line too.
+/// Results are on the disk as soon as they are there.
 ///
 /// # Errors
 /// The disk does not take a result.

@@ -41,8 +41,9 @@ impl Gone {
         }
         if !moved.is_empty() {
             each_outcome(ledger, places.iter().map(|place| ledger.line(*place)), |_, _, outcome| {
-                let paths = number(&outcome, numbers).and_then(|job| moved.remove(&job));
-                paths.into_iter().flatten().for_each(|path| drop(self.0.remove(&path)));
+                for path in number(&outcome, numbers).and_then(|job| moved.remove(&job)).unwrap_or_default() {
+                    self.0.remove(&path);
+                }
             })?;
         }
         Ok(self.0.into_keys().map(|path| no_longer_there(&path)).collect())

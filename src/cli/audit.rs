@@ -20,7 +20,7 @@ use crate::evidence::{Certificates, Signers, is_evidence, is_one_file};
 use crate::folder::Models;
 use crate::job::Options;
 use crate::record::{JobRecord, Verdict, told};
-use crate::report::{ArchiveLog, ArchiveRow, archive_end, archive_row, archive_start};
+use crate::report::{ArchiveLog, ArchiveRow, archive_end, archive_row, archive_start, table_cell};
 use crate::words::{Figure, Language, say};
 
 /// Options as typed.
@@ -88,8 +88,8 @@ fn prepare(arguments: &Arguments) -> Result<(Trusted, rayon::ThreadPool), String
 
 fn archive(arguments: &Arguments, trust: Trust) -> Result<u8, String> {
     let mut code = 0;
-    let found = audit::find(&arguments.paths, &mut |path, e| {
-        complain(&cannot_read(path, e));
+    let found = audit::find(&arguments.paths, &mut |path, why| {
+        complain(&cannot_read(path, &why.phrase().say(language())));
         code = UNREADABLE;
     });
     if found.is_empty() {
@@ -99,8 +99,8 @@ fn archive(arguments: &Arguments, trust: Trust) -> Result<u8, String> {
     let start = Instant::now();
     let last = std::sync::Mutex::new(start);
     let progress = |p: Progress| show(p, start, &last);
-    let (ledger, audit) =
-        audit::audit(&found, trust, out, arguments.recompute, &progress).map_err(|e| e.phrase().say(language()))?;
+    let (ledger, audit) = audit::audit((&arguments.paths, &found), trust, out, arguments.recompute, &progress)
+        .map_err(|e| e.phrase().say(language()))?;
     if std::io::stderr().is_terminal() {
         let _ = write!(std::io::stderr(), "\r\x1b[K");
     }
@@ -208,7 +208,8 @@ fn write_reports(
         let row = with_row(line, &outcome, Some(language()), &of_line, |row| archive_row(row, language()));
         let written = page.write_all(row.as_bytes()).map_err(Into::into);
         let codes = of_line.iter().map(|[code, _]| *code).collect::<Vec<_>>().join(" ");
-        let written = written.and_then(|()| table.write_record(fields(line, &outcome, codes)).map_err(Into::into));
+        let written = written
+            .and_then(|()| table.write_record(fields(line, &outcome, codes).map(table_cell)).map_err(Into::into));
         if let Err(e) = written {
             failed.get_or_insert(e);
         }
@@ -218,7 +219,7 @@ fn write_reports(
     for (code, message) in log.iter().flat_map(|log| log.without_folder()) {
         let mut row = [const { String::new() }; COLUMNS.len()];
         (row[17], row[18]) = (message.to_owned(), code.to_owned());
-        table.write_record(row)?;
+        table.write_record(row.map(table_cell))?;
     }
     page.write_all(archive_end().as_bytes())?;
     page.finish()?;

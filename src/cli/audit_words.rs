@@ -11,6 +11,7 @@ pub(super) fn evidence_words(kept: &str, signer: Option<&str>, language: Languag
         ("intact, signer unknown", _) => "unknown",
         ("intact, unsigned", _) => "unsigned",
         ("altered", _) => "altered",
+        ("gone", _) => "gone",
         _ => return kept.to_owned(),
     };
     say!(language, "evidence-state", state = state, who = signer.unwrap_or_default())

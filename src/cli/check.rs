@@ -15,7 +15,7 @@ use super::who_stamped::who_stamped;
 use crate::credentials::{BUILT_IN, Source, State, summary};
 use crate::custody::{AGREE_U, RemeasureError, Remeasured, remeasure};
 use crate::evidence::{
-    Authorities, Certificates, INDEX, Inspection, Item, Outcome, Signers, inspect, is_evidence, is_pdf,
+    Authorities, Certificates, INDEX, Inspection, Item, Outcome, Signers, inspect, inspect_index, is_evidence, is_pdf,
 };
 use crate::words::{Figure, Language, phrase, say};
 
@@ -154,6 +154,7 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
         let found = phrase!("evidence-not-measured", why = if copy { "copy" } else { "altered" });
         inspection.items.push(Item { what: MEASURED.to_owned(), outcome: Outcome::NotCheckable, found });
     }
+    inspection.items.extend(of_series(folder));
     let state = (inspection.intact(), inspection.signed);
     #[cfg(feature = "sensor-pattern")]
     if let Some(cameras) = &trusted.cameras {
@@ -197,6 +198,12 @@ fn conclude(
         write_json(target, &record)?;
     }
     Ok(code)
+}
+
+/// Where the folder lies beside the index of its repair order: whether that holds, and all of its folders are there.
+fn of_series(folder: &Path) -> Vec<Item> {
+    let beside = folder.canonicalize().ok().and_then(|whole| Some(whole.parent()?.to_path_buf()));
+    beside.filter(|beside| beside.join(INDEX).is_file()).map_or(Vec::new(), |beside| inspect_index(&beside).items)
 }
 
 const MEASURED: &str = "measured again";

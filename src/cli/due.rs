@@ -48,11 +48,11 @@ pub(super) fn run(arguments: &Arguments) -> u8 {
     let by = on.saturating_add(Duration::days(i64::from(arguments.ahead)));
     let mut list = List { format: "due/1", on: on.to_string(), due: Vec::new(), kept: 0, unreadable: 0 };
     let mut unread = 0;
-    let found = audit::find(&arguments.paths, &mut |path, e| {
-        complain(&cannot_read(path, e));
+    let found = audit::find(&arguments.paths, &mut |path, why| {
+        complain(&cannot_read(path, &why.phrase().say(language())));
         unread += 1;
     });
-    for found in &found {
+    for found in found.iter().filter(|f| f.sort != audit::Sort::Series) {
         match due(found) {
             Ok(one) if one.may_go(on) || one.wants_stamp(by) => list.due.push(entry(&one, on, by)),
             Ok(_) => list.kept += 1,

@@ -9,7 +9,7 @@ use super::codes::UNREADABLE;
 use super::output::{complain, language, make_folder, say, write_file, write_json};
 use super::threads::pool;
 use crate::record::TrendsRecord;
-use crate::report::effect_words;
+use crate::report::{effect_words, table_cell};
 use crate::trends::{COLUMNS, Factor, Options, PeopleKey, Trends, trends};
 use crate::words::{Figure, Language, say};
 
@@ -80,7 +80,7 @@ fn jobs_csv(found: &Trends, file: &mut impl std::io::Write) -> std::io::Result<(
     let mut table = csv::Writer::from_writer(file);
     table.write_record(COLUMNS)?;
     for row in found.rows() {
-        table.write_record(row)?;
+        table.write_record(row.map(table_cell))?;
     }
     table.flush()
 }

@@ -126,9 +126,12 @@ fn verify_again(arguments: &Arguments, job: &Path) -> u8 {
 }
 
 fn jobs(folder: &Path) -> Vec<PathBuf> {
-    let found = audit::find(&[folder.to_path_buf()], &mut |path, e| {
-        let why = e.to_string();
-        complain(&say!(language(), "verify-unreadable-folder", folder = named(path), why = why));
+    let found = audit::find(&[folder.to_path_buf()], &mut |path, why| {
+        // What only looks like a job is for an audit to say, once.
+        if let audit::Unread::System(e) = why {
+            let why = e.to_string();
+            complain(&say!(language(), "verify-unreadable-folder", folder = named(path), why = why));
+        }
     });
     found.into_iter().filter(|f| f.sort == audit::Sort::Job).map(|f| f.path).collect()
 }

@@ -13,9 +13,7 @@ use super::job_file::{JobFile, Phase, PhotoEntry};
 use super::kind::Kind;
 use super::models::{Candidate, Found, InputFile, Models, Origin, candidate_cameras, file_problem};
 use super::paths::{PathProblem, inside, relative};
-
-/// The endings that the photos folder is searched for.
-const PICTURE_ENDINGS: [&str; 4] = ["jpg", "jpeg", "png", "heic"];
+use super::pictures::{Unlisted, is_picture, unlisted};
 
 /// A job with all that it names but the photos' content.
 #[derive(Debug, Clone, PartialEq)]
@@ -36,6 +34,8 @@ pub struct JobFolder {
     pub candidates: Vec<Candidate>,
     /// The photos, sorted by name: the order in which a job lists them decides nothing.
     pub photos: Vec<PhotoFile>,
+    /// Photos that lie beside them and take no part: those that a job does not list which lists its photos.
+    pub unlisted: Vec<Unlisted>,
     /// The attachments in the job's order.
     pub attachments: Vec<AttachedFile>,
     /// Every file that was read: job, setup, kit, layout, camera. A candidate's
@@ -103,10 +103,15 @@ impl JobFolder {
         };
         check_turns(&job, stand.as_ref()).map_err(|p| document.error(&p))?;
         let candidates = if camera.is_none() { candidate_cameras(models, folder)? } else { Vec::new() };
+        let photos = find_photos(&job, &setup, &document, &real_folder)?;
+        let attachments = find_attachments(&job, &document, &real_folder)?;
+        let lists = job.photos.is_some() || job.photo_entries.is_some();
+        let named: Vec<&PathBuf> = photos.iter().map(|p| &p.path).chain(attachments.iter().map(|a| &a.path)).collect();
         Ok(JobFolder {
             folder: folder.to_path_buf(),
-            photos: find_photos(&job, &setup, &document, &real_folder)?,
-            attachments: find_attachments(&job, &document, &real_folder)?,
+            unlisted: if lists { unlisted(&real_folder, &named) } else { Vec::new() },
+            photos,
+            attachments,
             job,
             setup,
             kit,
@@ -281,13 +286,6 @@ pub(super) fn pictures_in(folder: &Path) -> Result<Vec<String>, PathProblem> {
     }
     names.sort();
     Ok(names)
-}
-
-/// By its ending; hidden files are what operating systems leave beside pictures.
-pub fn is_picture(name: &Path) -> bool {
-    let hidden = name.to_string_lossy().starts_with('.');
-    let ending = name.extension().and_then(|e| e.to_str()).unwrap_or_default().to_lowercase();
-    !hidden && PICTURE_ENDINGS.contains(&ending.as_str())
 }
 
 fn find_attachments(job: &JobFile, document: &Document, folder: &Path) -> Result<Vec<AttachedFile>, Error> {

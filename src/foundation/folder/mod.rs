@@ -11,13 +11,15 @@ mod models;
 mod newest;
 mod open;
 mod paths;
+mod pictures;
 pub mod vin;
 mod write;
 
 pub use durable::{make_folder_durably, move_durably, sync_folder, write_durably, write_private};
 pub use file::{CARD_IDS, INSTRUMENTS, MOST_MOVES};
 pub use job_file::{Attachment, Calibration, JobFile, MoveEntry, Phase, PhotoEntry, Reading, Vehicle};
-pub use job_folder::{AttachedFile, JobFolder, PhotoFile, is_picture};
+pub use job_folder::{AttachedFile, JobFolder, PhotoFile};
 pub use kind::Kind;
 pub use models::{Candidate, InputFile, Models, Origin, candidate_cameras};
 pub use newest::{KeptNewest, NewPhoto, Stands, is_known, is_of_tripod, keep_newest, kept_last, known_digits, sweep};
+pub use pictures::{Unlisted, is_picture};

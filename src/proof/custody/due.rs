@@ -51,7 +51,7 @@ pub fn due(found: &Found) -> Result<Due, Phrase> {
             let own = due(&Found { path: folder, sort: Sort::Evidence })?;
             return Ok(Due { path: found.path.clone(), ..own });
         }
-        Sort::Evidence => {
+        Sort::Evidence | Sort::Series => {
             let payload = found.path.join("data");
             let inside = find_sealed_job(&payload).map(|job| payload.join(job));
             let newest = newest_token(&found.path).map(|token| token.ends().date());

@@ -10,6 +10,7 @@ use super::seal::joined;
 use super::{CHANGES, RESULT, find_sealed_job};
 use crate::credentials::carries;
 use crate::evidence::{Bytes, Contents, REDACTION, Redaction, SEALED, inspect};
+use crate::folder::is_picture;
 use crate::photo::{self, Orientation, preview};
 use crate::record::JobRecord;
 use crate::words::{Language, Phrase, phrase};
@@ -121,9 +122,9 @@ fn cannot_read(path: &Path, why: &impl ToString) -> RedactError {
     RedactError::Read { path: path.to_path_buf(), why: why.to_string() }
 }
 
-/// Reports hold copies of the photos.
+/// Reports hold copies of the photos; photos that took no part have no markers by which to mask them.
 fn shows_photos(path: &str) -> bool {
-    !path.contains('/') && [".html", ".pdf"].iter().any(|end| path.ends_with(end))
+    is_picture(Path::new(path)) || !path.contains('/') && [".html", ".pdf"].iter().any(|end| path.ends_with(end))
 }
 
 /// Every file below a folder, by its path with slashes.

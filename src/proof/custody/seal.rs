@@ -66,6 +66,10 @@ pub fn gather(path: &Path, options: &Options, wish: Wish) -> Result<(JobRecord, 
         let bytes = Bytes::File { path: photo.path.clone(), sha256: digest("photo", &photo.name) };
         payload.insert(joined(&job, &photo.name), bytes);
     }
+    // What was left out of the measurement is evidence too, and the report names it.
+    for photo in &folder.unlisted {
+        payload.insert(joined(&job, &photo.name), Bytes::File { path: photo.path.clone(), sha256: None });
+    }
     for attached in &folder.attachments {
         let bytes = Bytes::File { path: attached.path.clone(), sha256: Some(attached.sha256.clone()) };
         payload.insert(joined(&job, &attached.name), bytes);

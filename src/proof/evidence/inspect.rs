@@ -43,7 +43,7 @@ pub fn inspect(folder: &Path) -> io::Result<Inspection> {
         let own = [TAG_MANIFEST, SIGNATURE];
         let here = files.iter().filter(|(p, _)| is_tag(p) && !own.contains(&p.as_str()) && !is_token_name(p.as_str()));
         compare("tag files", &tags, here, &mut found);
-        check_signature(folder, &text, &mut found);
+        check_signature(folder, ("signature", SIGNATURE), &text, &mut found);
         inspect_tokens(folder, &text, &mut found);
     }
     if let Some((payload, _)) = payload {
@@ -65,7 +65,7 @@ fn declaration(folder: &Path, found: &mut Inspection) {
     }
 }
 
-fn read_manifest(folder: &Path, name: &str, found: &mut Inspection) -> Option<(Manifest, Vec<u8>)> {
+pub(super) fn read_manifest(folder: &Path, name: &str, found: &mut Inspection) -> Option<(Manifest, Vec<u8>)> {
     let read = || -> Result<(Manifest, Vec<u8>), Phrase> {
         let path = folder.join(name);
         let meta = fs::symlink_metadata(&path).map_err(unread)?;
@@ -90,7 +90,7 @@ fn read_manifest(folder: &Path, name: &str, found: &mut Inspection) -> Option<(M
 }
 
 /// Missing, added and altered files.
-fn compare<'a>(
+pub(super) fn compare<'a>(
     what: &str,
     manifest: &Manifest,
     files: impl Iterator<Item = (&'a BagPath, &'a PathBuf)>,
@@ -111,28 +111,25 @@ fn compare<'a>(
     found.judge(what, bad, phrase!("evidence-files", count = here.len()));
 }
 
-fn check_signature(folder: &Path, message: &[u8], found: &mut Inspection) {
-    let text = match fs::read(folder.join(SIGNATURE)) {
+/// The signature in a file over a message; `what` is what it is called.
+pub(super) fn check_signature(folder: &Path, (what, file): (&str, &str), message: &[u8], found: &mut Inspection) {
+    let text = match fs::read(folder.join(file)) {
         Ok(bytes) => String::from_utf8_lossy(&bytes).into_owned(),
         Err(e) if e.kind() == io::ErrorKind::NotFound && Redaction::of(folder).is_some() => return,
         Err(e) if e.kind() == io::ErrorKind::NotFound => {
-            return found.note("signature", Outcome::NotCheckable, phrase!("evidence-unsigned"));
+            return found.note(what, Outcome::NotCheckable, phrase!("evidence-unsigned"));
         }
-        Err(e) => return found.note("signature", Outcome::Failed, unreadable(SIGNATURE, &e)),
+        Err(e) => return found.note(what, Outcome::Failed, unreadable(file, &e)),
     };
     let checked = Signature::read(&text).and_then(|s| s.check(message).map(|()| s));
     match checked {
         Ok(signature) => {
-            found.note(
-                "signature",
-                Outcome::Passed,
-                phrase!("evidence-signed", key = signature.fingerprint().to_string()),
-            );
+            found.note(what, Outcome::Passed, phrase!("evidence-signed", key = signature.fingerprint().to_string()));
             found.signature = Some(signature);
             found.signed = true;
         }
         Err(why) => {
-            found.note("signature", Outcome::Failed, phrase!("evidence-file-wrong", file = SIGNATURE, why = why))
+            found.note(what, Outcome::Failed, phrase!("evidence-file-wrong", file = file, why = why));
         }
     }
 }

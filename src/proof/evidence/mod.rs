@@ -10,6 +10,7 @@
 //! `job` room to say.
 
 mod bag_path;
+mod index;
 mod inspect;
 mod inspection;
 mod key;
@@ -27,11 +28,12 @@ mod timestamp;
 use crate::words::{Phrase, phrase};
 
 pub use bag_path::{BagPath, PathProblem};
+pub use index::inspect_index;
 pub use inspect::{inspect, is_evidence};
 pub use inspection::{Inspection, Item, Outcome};
 pub use key::{Key, KeyError, Passphrase};
 pub use manifest::Manifest;
-pub use one_file::{OneFileError, is_one_file, pack, repack, unpack};
+pub use one_file::{OneFileError, holds_evidence, is_one_file, pack, repack, unpack};
 pub use pades::{
     Certificates, Identity, OwnCertificate, PadesError, Problem, SignedPdf, Standing, is_pdf, own_certificate, sign_pdf,
 };

@@ -10,8 +10,8 @@ use std::io::{self, BufReader, BufWriter, Read, Write};
 use std::path::{Path, PathBuf};
 
 use super::bag_path::BagPath;
-use super::cannot;
 use super::inspect::walk;
+use super::{BAG_INFO, cannot};
 use crate::words::{Language, Phrase, phrase};
 
 /// Why a one-file folder cannot be packed or unpacked.
@@ -69,6 +69,17 @@ fn problem(problem: &str) -> Phrase {
 /// Whether a path is to be one file.
 pub fn is_one_file(path: &Path) -> bool {
     path.extension().is_some_and(|e| e.eq_ignore_ascii_case("tar"))
+}
+
+/// As much of a file as may stand before the name of the first of its files.
+const MOST_HEAD: u64 = 1 << 16;
+
+/// Whether a file begins like an evidence folder as one file, whatever its name is.
+pub fn holds_evidence(file: &Path) -> bool {
+    let Ok(file) = File::open(file) else { return false };
+    let mut tar = tar::Archive::new(file.take(MOST_HEAD));
+    let first = tar.entries().ok().and_then(|mut entries| entries.next()?.ok());
+    first.is_some_and(|entry| entry.path_bytes().ends_with(format!("/{BAG_INFO}").as_bytes()))
 }
 
 /// Packs a folder; `name` is the folder's name inside. The file appears whole or not at all.

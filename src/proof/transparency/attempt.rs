@@ -95,11 +95,15 @@ impl Commitments {
     pub fn of(record: &JobRecord) -> Self {
         let salt = salt(record);
         let one = |role: &str| commitment(role, &salt, &digests(record, role).join("\n"));
-        let mut photos: Vec<String> =
-            digests(record, "photo").into_iter().map(|digest| commitment("photo", &[], digest)).collect();
+        let mut photos: Vec<String> = digests(record, "photo").into_iter().map(photo_commitment).collect();
         photos.sort_unstable();
         Commitments { photos, job: one("job"), setup: one("setup") }
     }
+}
+
+/// A photo by its SHA-256, as a log's entries have it.
+pub fn photo_commitment(digest: &str) -> String {
+    commitment("photo", &[], digest)
 }
 
 /// The repair order of a job, else its number, as a log's entries have it.

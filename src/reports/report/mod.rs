@@ -9,6 +9,7 @@
 #[cfg(feature = "parquet")]
 mod archive_table;
 mod bay;
+mod cell;
 mod clean;
 mod customer;
 mod figures;
@@ -29,6 +30,7 @@ mod trends;
 #[cfg(feature = "parquet")]
 pub use archive_table::{ArchiveTable, TableError, table_quantities};
 pub use bay::{bay_html, bay_svg, bay_text};
+pub use cell::table_cell;
 pub use customer::{by_series, customer_html, file_stem, series_html, stem};
 pub use html::{ArchiveLog, ArchiveRow, PhotoPicture, archive_end, archive_row, archive_start, html};
 pub use html::{colours_css, verdict_class, verdict_symbol};

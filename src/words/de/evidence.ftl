@@ -26,15 +26,17 @@ evidence-log-missing =
     } { $known ->
         [yes] zu Reparaturauftrag { $order }
        *[no] zu einem Reparaturauftrag, den das Archiv nicht hat oder dessen Geheimnis nicht angegeben wurde
-    }: { $whole ->
-        [yes] keines seiner { $gone } Fotos ist im Archiv
-       *[no] { $gone } seiner { $photos } Fotos sind in keinem Auftrag des Archivs
+    }: { $lies ->
+        [nowhere] keines seiner { $gone } Fotos ist im Archiv
+        [scattered] seine { $photos } Fotos liegen verstreut, kein Auftrag des Archivs hat sie alle
+       *[partly] { $gone } seiner { $photos } Fotos sind in keinem Auftrag des Archivs
     } ({ $entries })
 evidence-log-entry = Eintrag { $entry } am { $when }: { $verdict }
 evidence-log-entry-with = Eintrag { $entry } am { $when }: { $with ->
         [both] { $verdict } mit anderem job.toml und anderem Vorgabeblatt
         [job] { $verdict } mit anderem job.toml
         [setup] { $verdict } mit anderem Vorgabeblatt
+        [photos] { $verdict } mit anderen Fotos neben diesen
        *[none] { $verdict }
     }
 evidence-log-entries = { $entries }
@@ -72,7 +74,16 @@ evidence-file-unlike-neighbours =
 
 # An audited archive.
 evidence-audit-title = Prüflauf über Aufstellungen
-evidence-audit-unreadable = unlesbar oder verändert
+evidence-audit-unreadable = unlesbar, verändert oder nicht mehr da
+evidence-audit-unread =
+    { $what ->
+        [job-name] Der Name ähnelt dem einer Auftragsdatei, die genau job.toml heißt: umbenennen
+        [tar-name] Die Datei enthält versiegelte Nachweise, deren Name auf .tar endet: umbenennen
+        [packed] In Archive dieser Art wird nicht hineingesehen: auspacken
+        [link] Das ist ein Verweis, der aus dem Geprüften hinausführt: sein Ziel mit angeben oder an seine Stelle legen
+        [deep] Zu viele Ordner liegen darüber: den Ordner selbst angeben
+       *[system] { $why }
+    }
 evidence-audit-filter = Zeilen zeigen mit
 evidence-audit-filter-hint = Wörtern der Zeile
 evidence-audit-shown = { $shown } von { $count } angezeigt
@@ -103,6 +114,7 @@ evidence-state =
         [signed] unverändert, signiert von { $who }
         [unknown] unverändert, Unterzeichner unbekannt
         [unsigned] unverändert, nicht signiert
+        [gone] nicht mehr da
        *[altered] verändert
     }
 evidence-recomputed = neu berechnet: { $count } geändert
@@ -152,6 +164,8 @@ evidence-item =
         [report-signature] Signatur des Berichts
         [report-signer] Unterzeichner des Berichts
         [report-timestamp] Zeitstempel des Berichts
+        [series] Ordner des Reparaturauftrags
+        [series-signature] Signatur des Verzeichnisses zum Reparaturauftrag
         [report-authority] Zeitstempelstelle des Berichts
        *[other] { $item }
     }
@@ -180,6 +194,7 @@ evidence-file-state =
        *[altered] { $file } wurde verändert
     }
 evidence-files = { $count } Dateien, keine fehlt, kam hinzu oder wurde verändert (SHA-512)
+evidence-series-signer = { $index } ist nicht von demselben signiert wie { $folders }: es wurde neu geschrieben
 evidence-unsigned = Der Ordner ist nicht signiert
 evidence-signed = mit dem Schlüssel { $key }
 evidence-name-not-utf8 = { $file } ist nicht UTF-8
@@ -493,6 +508,7 @@ evidence-log-removed =
 evidence-altered = { $path } wurde verändert: { $why }
 evidence-altered-item = { $item }: { $found }
 evidence-otherwise = { $path }: Neu gemessen sagen die Fotos anderes: { $differences }
+evidence-judge-gone = { $path } war beim vorigen Prüflauf da und fehlt jetzt, auch anderswo im Archiv liegt der Auftrag nicht; wurde er zu Recht entfernt, in einen anderen Ordner prüfen (--out)
 evidence-judge-fault = Das Programm ist an diesem Auftrag gescheitert: bitte melden, möglichst mit dem Auftrag
 evidence-unpack-room = Ein Ordner zum Auspacken von { $path } lässt sich nicht anlegen: { $why }
 evidence-holds-no-job = { $folder } enthält keinen Auftrag

@@ -368,10 +368,10 @@ finding-prerequisite-not-met =
 
 finding-record-incomplete =
     .title = Angaben unvollständig
-    .meaning = Das Blatt verlangt eine Antwort, die der Auftrag nicht gibt.
-    .cause = Eine Frage des Auftrags wurde übersprungen.
-    .look = Der Bericht führt auf, was gefragt und was geantwortet wurde.
-    .remedy = Im Abschnitt [prerequisites] des Auftrags so antworten, wie es war, als die Fotos aufgenommen wurden.
+    .meaning = Das Blatt verlangt eine Antwort, die der Auftrag nicht gibt, oder im Ordner des Auftrags liegen Fotos, die er nicht aufführt.
+    .cause = Eine Frage des Auftrags wurde übersprungen; oder Fotos wurden aus der Liste des Auftrags genommen und nicht aus dem Ordner.
+    .look = Der Bericht führt auf, was gefragt und was geantwortet wurde, und nennt die Fotos.
+    .remedy = Im Abschnitt [prerequisites] des Auftrags so antworten, wie es war, als die Fotos aufgenommen wurden; die Fotos aufführen, oder die von anderem nach aside legen.
     .scene = Niemand hat beantwortet, ob der Reifendruck eingestellt ist.
 
 finding-credentials-lacking =
@@ -523,6 +523,10 @@ finding-rule-other-kit =
 finding-rule-card =
     .rationale = Ein Code, den es nur für diesen Auftrag gibt, weist auf einem Foto nach, dass es für diesen Auftrag aufgenommen wurde.
     .method = Die für Karten vorbehaltenen Nummern, wie sie auf jedem Foto gefunden wurden, gegen die des Auftrags. Exakt, außer wenn ein Marker als ein anderer gelesen wird (unter 1e-6 je Foto); ein Foto, das die ganze Karte zeigt, bürgt für die Fotos, die die Ausgleichung mit ihm verbindet.
+
+finding-rule-photos-not-listed =
+    .rationale = Wer unter den Fotos eines Stands wählen kann, kann weglassen, was widerspricht.
+    .method = Die Namen der Bilder in `photos` gegen die, die der Auftrag als Fotos oder Anlagen aufführt, wo er welche aufführt. Exakt; in die Bilder wird nicht hineingesehen, aber sie werden mit dem Auftrag versiegelt. Fotos, die anderswo liegen oder gelöscht wurden, bleiben ungesehen.
 
 finding-rule-prerequisites =
     .rationale = Das Blatt sagt, was gegeben sein muss, bevor die Geometrie etwas bedeutet: Reifen, Beladung, Lenkung, gesetztes Fahrwerk.

@@ -207,6 +207,11 @@ findings-card-not-seen = Kein Foto zeigt die ganze Karte dieses Auftrags (Marker
 findings-card-of-another-job = { $photo } zeigt die Karte eines anderen Auftrags (Marker { $others }; die dieses Auftrags sind { $own }). Dieses Foto weglassen oder mit der Karte dieses Auftrags neu aufnehmen.
 findings-other-kit = Die Marker { $ids } gehören zu keinem Träger des Markersatzes { $kit }, stehen aber in den Fotos (die meisten in { $photo }). Ein anderer Markersatz oder eine Kalibriertafel ist im Bild, oder der Auftrag nennt den falschen Markersatz.
 findings-prerequisite-not-met = Nicht erfüllt: { $text }. In Ordnung bringen, dann die Fotos neu aufnehmen.
+findings-photos-not-listed =
+    Im Ordner des Auftrags liegen Fotos, die er nicht aufführt: { $photos }{ $more ->
+        [0] { "" }
+       *[other] { " " }und { $more } weitere
+    }. Sie wurden nicht gemessen. In job.toml aufführen oder nach aside legen, wenn sie nichts von diesem Auftrag zeigen.
 findings-not-answered = Nicht beantwortet: { $texts }. Unter „Vorbereiten“ oder im Abschnitt [prerequisites] der Auftragsdatei beantworten.
 findings-not-checked = Das Vorgabeblatt prüft nicht und nimmt auch nicht aus: { $quantities }.
 

@@ -26,15 +26,17 @@ evidence-log-missing =
     } { $known ->
         [yes] of repair order { $order }
        *[no] of a repair order that the archive does not have, or whose secret was not given
-    }: { $whole ->
-        [yes] none of its { $gone } photos is in the archive
-       *[no] { $gone } of its { $photos } photos are in no job of the archive
+    }: { $lies ->
+        [nowhere] none of its { $gone } photos is in the archive
+        [scattered] its { $photos } photos lie scattered, no job of the archive has all of them
+       *[partly] { $gone } of its { $photos } photos are in no job of the archive
     } ({ $entries })
 evidence-log-entry = entry { $entry } at { $when }: { $verdict }
 evidence-log-entry-with = entry { $entry } at { $when }: { $with ->
         [both] { $verdict } with another job.toml and set-up sheet
         [job] { $verdict } with another job.toml
         [setup] { $verdict } with another set-up sheet
+        [photos] { $verdict } with other photos beside these
        *[none] { $verdict }
     }
 evidence-log-entries = { $entries }
@@ -72,7 +74,16 @@ evidence-file-unlike-neighbours =
 
 # An audited archive.
 evidence-audit-title = Audit of set-ups
-evidence-audit-unreadable = unreadable or altered
+evidence-audit-unreadable = unreadable, altered or gone
+evidence-audit-unread =
+    { $what ->
+        [job-name] it looks like a job file, whose name is job.toml and nothing else: rename it
+        [tar-name] it holds sealed evidence as one file, whose name ends in .tar: rename it
+        [packed] archives of this kind are not looked into: unpack it
+        [link] it is a link that leads out of what is audited: name its target too, or put that in its place
+        [deep] too many folders lie above it: name it itself
+       *[system] { $why }
+    }
 evidence-audit-filter = Show rows with
 evidence-audit-filter-hint = any of their words
 evidence-audit-shown = { $shown } of { $count } shown
@@ -103,6 +114,7 @@ evidence-state =
         [signed] intact and signed by { $who }
         [unknown] intact, signer unknown
         [unsigned] intact, unsigned
+        [gone] no longer there
        *[altered] altered
     }
 evidence-recomputed = recomputed: { $count } changed
@@ -152,6 +164,8 @@ evidence-item =
         [report-signature] report's signature
         [report-signer] report's signer
         [report-timestamp] report's timestamp
+        [series] repair order's folders
+        [series-signature] signature of the repair order's index
         [report-authority] report's authority
        *[other] { $item }
     }
@@ -180,6 +194,7 @@ evidence-file-state =
        *[altered] { $file } was altered
     }
 evidence-files = { $count } files, none missing, added or altered (SHA-512)
+evidence-series-signer = { $index } is not signed by who signed { $folders }: it was written anew
 evidence-unsigned = the folder is not signed
 evidence-signed = by the key { $key }
 evidence-name-not-utf8 = { $file } is not UTF-8
@@ -493,6 +508,7 @@ evidence-log-removed =
 evidence-altered = { $path } was altered: { $why }
 evidence-altered-item = { $item }: { $found }
 evidence-otherwise = { $path }: measured again, the photos say otherwise: { $differences }
+evidence-judge-gone = { $path } was there when the archive was audited before, and is no more, nor does its job lie elsewhere in it; where it was rightly taken away, audit into another folder (--out)
 evidence-judge-fault = the program failed on this job: please report it, with the job if that is possible
 evidence-unpack-room = cannot make a folder to unpack { $path } into: { $why }
 evidence-holds-no-job = { $folder } holds no job

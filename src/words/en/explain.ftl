@@ -368,10 +368,10 @@ finding-prerequisite-not-met =
 
 finding-record-incomplete =
     .title = Record incomplete
-    .meaning = The sheet requires an answer that the job does not give.
-    .cause = A question of the job was skipped.
-    .look = The report lists what was asked and what was answered.
-    .remedy = Answer in the job's [prerequisites], as it was when the photos were taken.
+    .meaning = The sheet requires an answer that the job does not give, or photos lie in the job's folder that it does not list.
+    .cause = A question of the job was skipped; or photos were taken out of the job's list and not out of its folder.
+    .look = The report lists what was asked and what was answered, and names the photos.
+    .remedy = Answer in the job's [prerequisites], as it was when the photos were taken; list the photos, or put those of something else into aside.
     .scene = Nobody answered whether the tyre pressures are set.
 
 finding-credentials-lacking =
@@ -523,6 +523,10 @@ finding-rule-other-kit =
 finding-rule-card =
     .rationale = A code that exists for this job only, seen in a photo, proves that the photo was taken for this job.
     .method = The ids kept for cards, as found in each photo, against the job's. Exact, but for a marker that is read as another one (below 1e-6 for a photo); one photo that shows the whole card vouches for the photos that the adjustment joins with it.
+
+finding-rule-photos-not-listed =
+    .rationale = Who may choose among the photos of a stand can leave out those that contradict.
+    .method = Names of the pictures in the job's `photos` against those that the job lists as photos or attachments, where it lists any. Exact; they are not looked into, but sealed with the job. Photos that lie elsewhere, or were deleted, are not seen.
 
 finding-rule-prerequisites =
     .rationale = The sheet says what must be so before the geometry means anything: tyres, load, steering, settled suspension.

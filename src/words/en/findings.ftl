@@ -207,6 +207,11 @@ findings-card-not-seen = No photo shows the whole card of this job (ids { $ids }
 findings-card-of-another-job = { $photo } shows the card of another job (ids { $others }; this job's are { $own }). Leave that photo out, or take it again with this job's card.
 findings-other-kit = Markers { $ids } are on no holder of kit { $kit }, but stand in the photos (most of them in { $photo }). Another kit or a board is in view, or the job names the wrong kit.
 findings-prerequisite-not-met = Not met: { $text }. Put it right, then take the photos again.
+findings-photos-not-listed =
+    In the job's folder lie photos that it does not list: { $photos }{ $more ->
+        [0] { "" }
+       *[other] { " " }and { $more } more
+    }. They were not measured. List them in job.toml, or put them into aside if they show nothing of this job.
 findings-not-answered = Not answered: { $texts }. Answer under “Prepare”, or in the job file’s [prerequisites].
 findings-not-checked = The set-up sheet neither checks nor waives: { $quantities }.
 

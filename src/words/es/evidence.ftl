@@ -26,15 +26,17 @@ evidence-log-missing =
     } { $known ->
         [yes] de la orden de reparación { $order }
        *[no] de una orden de reparación que el archivo no tiene o cuyo secreto no se indicó
-    }: { $whole ->
-        [yes] ninguna de sus { $gone } fotos está en el archivo
-       *[no] { $gone } de sus { $photos } fotos no están en ningún trabajo del archivo
+    }: { $lies ->
+        [nowhere] ninguna de sus { $gone } fotos está en el archivo
+        [scattered] sus { $photos } fotos están dispersas, ningún trabajo del archivo las tiene todas
+       *[partly] { $gone } de sus { $photos } fotos no están en ningún trabajo del archivo
     } ({ $entries })
 evidence-log-entry = entrada { $entry } del { $when }: { $verdict }
 evidence-log-entry-with = entrada { $entry } del { $when }: { $with ->
         [both] { $verdict } con otro job.toml y otra hoja de montaje
         [job] { $verdict } con otro job.toml
         [setup] { $verdict } con otra hoja de montaje
+        [photos] { $verdict } con otras fotos junto a estas
        *[none] { $verdict }
     }
 evidence-log-entries = { $entries }
@@ -72,7 +74,16 @@ evidence-file-unlike-neighbours =
 
 # An audited archive.
 evidence-audit-title = Auditoría de montajes
-evidence-audit-unreadable = ilegible o alterado
+evidence-audit-unreadable = ilegible, alterado o desaparecido
+evidence-audit-unread =
+    { $what ->
+        [job-name] parece un archivo de trabajo, cuyo nombre es exactamente job.toml: cambiarle el nombre
+        [tar-name] contiene evidencia sellada en un solo archivo, cuyo nombre termina en .tar: cambiarle el nombre
+        [packed] no se mira dentro de archivos comprimidos de este tipo: descomprimirlo
+        [link] es un enlace que lleva fuera de lo auditado: indicar también su destino, o ponerlo en su lugar
+        [deep] hay demasiadas carpetas por encima: indicarla directamente
+       *[system] { $why }
+    }
 evidence-audit-filter = Mostrar filas con
 evidence-audit-filter-hint = cualquiera de sus palabras
 evidence-audit-shown = { $shown } de { $count } a la vista
@@ -103,6 +114,7 @@ evidence-state =
         [signed] íntegra y firmada por { $who }
         [unknown] íntegra, firmante desconocido
         [unsigned] íntegra, sin firma
+        [gone] ya no está
        *[altered] alterada
     }
 evidence-recomputed = recalculado: { $count } cambios
@@ -152,6 +164,8 @@ evidence-item =
         [report-signature] firma del informe
         [report-signer] firmante del informe
         [report-timestamp] sello de tiempo del informe
+        [series] carpetas de la orden de reparación
+        [series-signature] firma del índice de la orden de reparación
         [report-authority] autoridad del informe
        *[other] { $item }
     }
@@ -180,6 +194,7 @@ evidence-file-state =
        *[altered] { $file } se alteró
     }
 evidence-files = { $count } archivos, ninguno falta, se añadió ni se alteró (SHA-512)
+evidence-series-signer = { $index } no está firmado por quien firmó { $folders }: se escribió de nuevo
 evidence-unsigned = la carpeta no está firmada
 evidence-signed = con la clave { $key }
 evidence-name-not-utf8 = { $file } no es UTF-8
@@ -493,6 +508,7 @@ evidence-log-removed =
 evidence-altered = { $path } se alteró: { $why }
 evidence-altered-item = { $item }: { $found }
 evidence-otherwise = { $path }: medidas de nuevo, las fotos dicen otra cosa: { $differences }
+evidence-judge-gone = { $path } estaba en la auditoría anterior y ya no está, ni su trabajo está en otro lugar del archivo; si se retiró con razón, auditar en otra carpeta (--out)
 evidence-judge-fault = el programa falló con este trabajo: comunicarlo, con el trabajo si es posible
 evidence-unpack-room = no se puede crear una carpeta para desempaquetar { $path }: { $why }
 evidence-holds-no-job = { $folder } no contiene ningún trabajo

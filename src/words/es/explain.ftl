@@ -368,10 +368,10 @@ finding-prerequisite-not-met =
 
 finding-record-incomplete =
     .title = Datos incompletos
-    .meaning = La hoja exige una respuesta que el trabajo no da.
-    .cause = Se saltó una pregunta del trabajo.
-    .look = El informe enumera lo que se preguntó y lo que se respondió.
-    .remedy = Responder en [prerequisites] del trabajo según estaba cuando se hicieron las fotos.
+    .meaning = La hoja exige una respuesta que el trabajo no da, o en la carpeta del trabajo hay fotos que este no enumera.
+    .cause = Se saltó una pregunta del trabajo; o se quitaron fotos de la lista del trabajo y no de su carpeta.
+    .look = El informe enumera lo que se preguntó y lo que se respondió, y nombra las fotos.
+    .remedy = Responder en [prerequisites] del trabajo según estaba cuando se hicieron las fotos; enumerar las fotos, o llevar a aside las de otra cosa.
     .scene = Nadie respondió si la presión de los neumáticos está ajustada.
 
 finding-credentials-lacking =
@@ -523,6 +523,10 @@ finding-rule-other-kit =
 finding-rule-card =
     .rationale = Un código que existe solo para este trabajo, visto en una foto, demuestra que la foto se hizo para este trabajo.
     .method = Los números reservados para tarjetas, tal como se encontraron en cada foto, frente a los del trabajo. Exacto, salvo que un marcador se lea como otro (menos de 1e-6 por foto); una foto que muestra la tarjeta entera responde por las fotos que el ajuste une con ella.
+
+finding-rule-photos-not-listed =
+    .rationale = Quien puede elegir entre las fotos de un soporte puede omitir las que contradicen.
+    .method = Los nombres de las imágenes de `photos` frente a las que el trabajo enumera como fotos o anexos, cuando enumera alguna. Exacto; no se mira dentro de ellas, pero se sellan con el trabajo. Las fotos que están en otro lugar o se borraron no se ven.
 
 finding-rule-prerequisites =
     .rationale = La hoja dice qué debe cumplirse antes de que la geometría signifique algo: neumáticos, carga, dirección, suspensión asentada.

@@ -207,6 +207,11 @@ findings-card-not-seen = Ninguna foto muestra entera la tarjeta de este trabajo 
 findings-card-of-another-job = { $photo } muestra la tarjeta de otro trabajo (marcadores { $others }; los de este son { $own }). Quitar esa foto o repetirla con la tarjeta de este trabajo.
 findings-other-kit = Los marcadores { $ids } no están en ningún portamarcadores del juego { $kit }, pero salen en las fotos (la mayoría en { $photo }). Hay a la vista otro juego o un tablero, o el trabajo nombra un juego equivocado.
 findings-prerequisite-not-met = No se cumple: { $text }. Corregirlo y repetir las fotos.
+findings-photos-not-listed =
+    En la carpeta del trabajo hay fotos que este no enumera: { $photos }{ $more ->
+        [0] { "" }
+       *[other] { " " }y { $more } más
+    }. No se midieron. Enumerarlas en job.toml, o llevarlas a aside si no muestran nada de este trabajo.
 findings-not-answered = Sin respuesta: { $texts }. Responder en «Preparar» o en la sección [prerequisites] del archivo del trabajo.
 findings-not-checked = La hoja de montaje ni comprueba ni exime: { $quantities }.
 

@@ -26,15 +26,17 @@ evidence-log-missing =
     } { $known ->
         [yes] de l’ordre de réparation { $order }
        *[no] d’un ordre de réparation que l’archive n’a pas, ou dont le secret n’a pas été donné
-    } : { $whole ->
-        [yes] aucune de ses { $gone } photos n’est dans l’archive
-       *[no] { $gone } de ses { $photos } photos ne sont dans aucun dossier de l’archive
+    } : { $lies ->
+        [nowhere] aucune de ses { $gone } photos n’est dans l’archive
+        [scattered] ses { $photos } photos sont dispersées, aucun dossier de l’archive ne les a toutes
+       *[partly] { $gone } de ses { $photos } photos ne sont dans aucun dossier de l’archive
     } ({ $entries })
 evidence-log-entry = entrée { $entry } du { $when } : { $verdict }
 evidence-log-entry-with = entrée { $entry } du { $when } : { $with ->
         [both] { $verdict } avec un autre job.toml et une autre fiche de montage
         [job] { $verdict } avec un autre job.toml
         [setup] { $verdict } avec une autre fiche de montage
+        [photos] { $verdict } avec d’autres photos à côté de celles-ci
        *[none] { $verdict }
     }
 evidence-log-entries = { $entries }
@@ -72,7 +74,16 @@ evidence-file-unlike-neighbours =
 
 # An audited archive.
 evidence-audit-title = Audit des montages
-evidence-audit-unreadable = illisible ou altéré
+evidence-audit-unreadable = illisible, altéré ou disparu
+evidence-audit-unread =
+    { $what ->
+        [job-name] il ressemble à un fichier d’intervention, dont le nom est exactement job.toml : le renommer
+        [tar-name] il contient des preuves scellées en un seul fichier, dont le nom finit par .tar : le renommer
+        [packed] les archives de ce type ne sont pas ouvertes : la décompresser
+        [link] c’est un lien qui mène hors de ce qui est audité : nommer aussi sa cible, ou la mettre à sa place
+        [deep] trop de dossiers se trouvent au-dessus : le nommer lui-même
+       *[system] { $why }
+    }
 evidence-audit-filter = Afficher les lignes avec
 evidence-audit-filter-hint = l’un de leurs mots
 evidence-audit-shown = { $shown } sur { $count } affichées
@@ -103,6 +114,7 @@ evidence-state =
         [signed] intact et signé par { $who }
         [unknown] intact, signataire inconnu
         [unsigned] intact, non signé
+        [gone] plus là
        *[altered] altéré
     }
 evidence-recomputed = recalculé : { $count } changements
@@ -152,6 +164,8 @@ evidence-item =
         [report-signature] signature du rapport
         [report-signer] signataire du rapport
         [report-timestamp] horodatage du rapport
+        [series] dossiers de l’ordre de réparation
+        [series-signature] signature de l’index de l’ordre de réparation
         [report-authority] autorité du rapport
        *[other] { $item }
     }
@@ -180,6 +194,7 @@ evidence-file-state =
        *[altered] { $file } a été altéré
     }
 evidence-files = { $count } fichiers, aucun manquant, ajouté ou altéré (SHA-512)
+evidence-series-signer = { $index } n’est pas signé par qui a signé { $folders } : il a été récrit
 evidence-unsigned = le dossier n’est pas signé
 evidence-signed = par la clé { $key }
 evidence-name-not-utf8 = { $file } n’est pas en UTF-8
@@ -493,6 +508,7 @@ evidence-log-removed =
 evidence-altered = { $path } a été modifié : { $why }
 evidence-altered-item = { $item } : { $found }
 evidence-otherwise = { $path } : mesurées à nouveau, les photos disent autre chose : { $differences }
+evidence-judge-gone = { $path } était là lors de l’audit précédent et n’y est plus, et son intervention n’est nulle part ailleurs dans l’archive ; si le retrait est légitime, auditer dans un autre répertoire (--out)
 evidence-judge-fault = le programme a échoué sur ce dossier : le signaler, si possible avec le dossier
 evidence-unpack-room = impossible de créer un dossier où décompresser { $path } : { $why }
 evidence-holds-no-job = { $folder } ne contient aucune intervention

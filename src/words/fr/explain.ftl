@@ -368,10 +368,10 @@ finding-prerequisite-not-met =
 
 finding-record-incomplete =
     .title = Données incomplètes
-    .meaning = La fiche exige une réponse que le dossier ne donne pas.
-    .cause = Une question du dossier a été sautée.
-    .look = Le rapport énumère les questions et les réponses.
-    .remedy = Répondre dans [prerequisites] du dossier selon l’état au moment des photos.
+    .meaning = La fiche exige une réponse que le dossier ne donne pas, ou le répertoire du dossier contient des photos que celui-ci n’énumère pas.
+    .cause = Une question du dossier a été sautée ; ou des photos ont été retirées de la liste du dossier et non de son répertoire.
+    .look = Le rapport énumère les questions et les réponses, et nomme les photos.
+    .remedy = Répondre dans [prerequisites] du dossier selon l’état au moment des photos ; énumérer les photos, ou ranger dans aside celles d’autre chose.
     .scene = Personne n’a répondu si la pression des pneus est réglée.
 
 finding-credentials-lacking =
@@ -523,6 +523,10 @@ finding-rule-other-kit =
 finding-rule-card =
     .rationale = Un code qui n’existe que pour ce dossier, vu sur une photo, prouve que la photo a été prise pour ce dossier.
     .method = Les numéros réservés aux cartes, tels que trouvés sur chaque photo, contre ceux du dossier. Exact, sauf un marqueur lu pour un autre (moins de 1e-6 par photo) ; une photo qui montre toute la carte répond des photos que la compensation joint à elle.
+
+finding-rule-photos-not-listed =
+    .rationale = Qui peut choisir parmi les photos d’un support peut écarter celles qui contredisent.
+    .method = Les noms des images de `photos` contre ceux que le dossier énumère comme photos ou annexes, s’il en énumère. Exact ; on ne regarde pas dedans, mais elles sont scellées avec le dossier. Les photos rangées ailleurs ou effacées ne sont pas vues.
 
 finding-rule-prerequisites =
     .rationale = La fiche dit ce qui doit être assuré avant que la géométrie ait un sens : pneus, charge, direction, suspension stabilisée.

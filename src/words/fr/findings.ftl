@@ -207,6 +207,11 @@ findings-card-not-seen = Aucune photo ne montre en entier la carte de ce dossier
 findings-card-of-another-job = { $photo } montre la carte d’un autre dossier (marqueurs { $others } ; ceux de ce dossier sont { $own }). Retirer cette photo, ou la reprendre avec la carte de ce dossier.
 findings-other-kit = Les marqueurs { $ids } ne sont sur aucun porte-marqueurs du jeu { $kit }, mais figurent dans les photos (la plupart dans { $photo }). Un autre jeu ou une mire est visible, ou le dossier nomme le mauvais jeu.
 findings-prerequisite-not-met = Non respecté : { $text }. Y remédier, puis reprendre les photos.
+findings-photos-not-listed =
+    Le répertoire du dossier contient des photos que celui-ci n’énumère pas : { $photos }{ $more ->
+        [0] { "" }
+       *[other] { " " }et { $more } de plus
+    }. Elles n’ont pas été mesurées. Les énumérer dans job.toml, ou les ranger dans aside si elles ne montrent rien de ce dossier.
 findings-not-answered = Sans réponse : { $texts }. Répondre dans « Préparer » ou dans la section [prerequisites] du fichier du dossier.
 findings-not-checked = La fiche de montage ne contrôle pas et n’exempte pas : { $quantities }.
 

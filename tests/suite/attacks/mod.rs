@@ -6,6 +6,7 @@
 #![cfg(test)]
 #![allow(clippy::unwrap_used, reason = "test support: a panic is the message")]
 
+mod archive;
 mod book;
 mod evidence;
 mod files;

@@ -26,7 +26,7 @@ fn sample(name: &str) -> PathBuf {
     [env!("CARGO_MANIFEST_DIR"), "samples", name].iter().collect()
 }
 
-fn copy(from: &Path, to: &Path) {
+pub(crate) fn copy(from: &Path, to: &Path) {
     fs::create_dir_all(to).unwrap();
     for entry in fs::read_dir(from).unwrap().map(Result::unwrap) {
         let (path, name) = (entry.path(), entry.file_name());
@@ -225,14 +225,14 @@ fn only_what_changed_is_judged_again() {
     assert!(run().starts_with("4 jobs, 0 of them kept"));
     assert!(run().starts_with("4 jobs, 4 of them kept"));
     empty_job(&root.join("N-1"), 9);
-    fs::remove_dir_all(root.join("N-3")).unwrap();
-    assert!(run().starts_with("3 jobs, 2 of them kept"));
-    assert_eq!(lines(&out).len(), 3, "a job that is gone has no line");
+    fs::remove_dir_all(root.join("N-0")).unwrap();
+    assert!(run().starts_with("4 jobs, 2 of them kept"));
+    assert_eq!(lines(&out)["archive/N-0"]["evidence"], "gone", "a job that is gone is named");
     // A line that a crash cut off is done again.
     let path = out.join("audit.jsonl");
     let text = fs::read_to_string(&path).unwrap();
     fs::write(&path, &text[..text.len() - 40]).unwrap();
-    assert!(run().starts_with("3 jobs, 2 of them kept"));
+    assert!(run().starts_with("4 jobs, 2 of them kept"));
     assert_eq!(fs::read_to_string(&path).unwrap(), text);
 }
 

@@ -234,6 +234,7 @@ pub(crate) fn judge_readings(sample: &Sample, setup: &Setup, job: &JobFile, read
     let suspects = suspects(&sample.kit, &problem, &scene, &sample.after_move);
     let (seen, exif) = (sample.photos.iter().map(sightings).collect::<Vec<_>>(), Exif::default());
     let case = Case {
+        unlisted: &[],
         phases: &[],
         after_move: &sample.after_move,
         kit: &sample.kit,

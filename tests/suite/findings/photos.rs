@@ -27,6 +27,7 @@ fn after_moves(photos: &[PhotoFacts], job: &JobFile, after_move: &[u32]) -> Vec<
         kit: &sample.kit,
         setup: &setup,
         job,
+        unlisted: &[],
         photos,
         scene: None,
         problem: None,

@@ -193,6 +193,83 @@ fn photos_set_aside_and_verdicts_made_to_fit_are_named() {
     );
 }
 
+/// The record of a job as `verify` writes it.
+fn record(shop: &Shop, job: &Path) -> baywitness::record::JobRecord {
+    let json = shop.dir.path().join("result.json");
+    run(&[job, path("--json"), &json], &["verify"], None);
+    serde_json::from_slice(&fs::read(&json).unwrap()).unwrap()
+}
+
+/// Logs that the stand of a record's photos was outside.
+fn log_outside(shop: &Shop, mut record: baywitness::record::JobRecord) {
+    record.verdict = baywitness::record::Verdict::Outside;
+    let log = Log::open(&shop.log).unwrap();
+    let at = time::macros::datetime!(2026-05-01 08:00 UTC);
+    log.append(&[baywitness::transparency::Attempt::of(&record, b"{}", "verify", at, log.order_salt())]).unwrap();
+}
+
+fn add_photo(job: &Path, name: &str, grey: u8) {
+    image::GrayImage::from_pixel(320, 240, image::Luma([grey])).save(job.join("photos").join(name)).unwrap();
+}
+
+/// Photos that were judged outside serve a job that says otherwise, with one more that shows nothing beside them.
+#[test]
+fn a_verdict_restated_beside_a_photo_that_was_added_is_named() {
+    let shop = shop();
+    let job = job(shop.dir.path(), 1, 60);
+    let now = record(&shop, &job);
+    add_photo(&job, "z.png", 200);
+    log_outside(&shop, now);
+    let archive = shop.dir.path().join("archive");
+    let seal = |job: &Path, name: &str| {
+        let out = archive.join(name);
+        assert_eq!(run(&[job, path("--out"), &out, path("--log"), &shop.log], &["seal"], None).0, 0);
+    };
+    fs::create_dir(&archive).unwrap();
+    seal(&job, "sealed");
+    let (code, said, found) = shop.audit(&archive, "out");
+    assert_eq!((code, found), (4, vec!["verdict-restated".to_owned()]), "{said}");
+    assert!(said.contains("entry 0 at 2026-05-01T08:00:00Z: outside with other photos beside these"), "{said}");
+    fs::remove_file(job.join("photos/a.png")).unwrap();
+    seal(&job, "another");
+    let (_, said, found) = shop.audit(&archive, "out");
+    assert_eq!(found, ["verdict-restated", "verdict-restated"], "{said}");
+}
+
+/// The photos of an attempt are all there, in jobs of which each has one: the attempt is not.
+#[test]
+fn an_attempt_scattered_over_jobs_is_named() {
+    let shop = shop();
+    let whole = job(shop.dir.path(), 1, 60);
+    assert_eq!(run(&[&whole, path("--log"), &shop.log], &["verify"], None).0, 4);
+    let archive = shop.dir.path().join("archive");
+    for name in ["a.png", "b.png"] {
+        let home = archive.join(name);
+        copy(whole.parent().unwrap(), &home);
+        fs::remove_file(home.join("J 1/photos").join(name)).unwrap();
+    }
+    let (code, said, found) = shop.audit(&archive, "out");
+    assert_eq!((code, found), (4, vec!["attempt-missing".to_owned()]), "{said}");
+    assert!(said.contains("attempt 1 of repair order R-7: its 2 photos lie scattered"), "{said}");
+    copy(whole.parent().unwrap(), &archive.join("whole"));
+    assert_eq!(shop.audit(&archive, "out").2, Vec::<String>::new());
+}
+
+/// More photos are honest work.
+#[test]
+fn photos_that_were_added_to_an_open_job_are_no_restating() {
+    let shop = shop();
+    let job = job(shop.dir.path(), 1, 60);
+    let archive = shop.dir.path().join("archive");
+    fs::create_dir(&archive).unwrap();
+    assert_eq!(run(&[&job, path("--log"), &shop.log], &["verify"], None).0, 4);
+    add_photo(&job, "c.png", 200);
+    let sealed = archive.join("sealed");
+    assert_eq!(run(&[&job, path("--out"), &sealed, path("--log"), &shop.log], &["seal"], None).0, 0);
+    let (_, said, found) = shop.audit(&archive, "out");
+    assert!(found.is_empty() && said.contains("every attempt is in the archive"), "{said}");
+}
+
 #[test]
 fn a_rewritten_log_ends_the_trust_in_it() {
     let shop = shop();

@@ -83,6 +83,7 @@ fn remarks(opened: &Opened, j: usize, alone: Option<&Alone>) -> Vec<FindingRecor
             kit,
             setup,
             job,
+            unlisted: &[],
             photos,
             scene,
             problem,

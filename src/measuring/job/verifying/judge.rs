@@ -60,6 +60,7 @@ fn decide(opened: &Opened, solved: Result<Scene, Phrase>) -> JobRecord {
         kit,
         setup,
         job,
+        unlisted: &folder.unlisted,
         photos: &photo_facts,
         scene,
         problem: Some(problem),

@@ -7,7 +7,7 @@ use super::photo_problem::PhotoProblem;
 use super::suspects::Suspect;
 use crate::credentials::Credentials;
 use crate::detect::{Coefficients, Grain, Sightings};
-use crate::folder::JobFile;
+use crate::folder::{JobFile, Unlisted};
 use crate::marker::Kit;
 use crate::measure::{Ask, Measurement};
 use crate::photo::{Clearness, Exif, Light, Traces};
@@ -27,6 +27,8 @@ pub struct Case<'a> {
     pub setup: &'a Setup,
     /// The job file.
     pub job: &'a JobFile,
+    /// Photos that lie beside the job's and take no part.
+    pub unlisted: &'a [Unlisted],
     /// The photos, in the job's order.
     pub photos: &'a [PhotoFacts<'a>],
     /// The adjustment, where there is one; photo indices are those of `photos`.

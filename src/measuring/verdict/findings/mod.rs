@@ -32,6 +32,7 @@ mod photo_rendered;
 mod photo_resized;
 mod photo_reused;
 mod photo_zoomed;
+mod photos_not_listed;
 mod photos_too_alike;
 mod plate_not_seated;
 mod plates_swapped;

@@ -4,9 +4,9 @@ use super::{
     Case, Finding, Rule, camera_mismatch, card, carrier_not_seen, compression_differs, credentials_lacking,
     floor_not_level, focal_contradicts, marker_duplicated, markers_without_noise, noise_repeated, not_checked,
     other_day, other_kit, phases_differ, photo_badly_lit, photo_blurred, photo_edited, photo_light_changed,
-    photo_rendered, photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped,
-    prerequisites, print_not_flat, print_scale_wrong, reading_disagrees, sheet_slid, something_moved, stand_misplaced,
-    steering_not_straight, times_out_of_order, weak_geometry, wrong_datum_suspected,
+    photo_rendered, photo_resized, photo_reused, photo_zoomed, photos_not_listed, photos_too_alike, plate_not_seated,
+    plates_swapped, prerequisites, print_not_flat, print_scale_wrong, reading_disagrees, sheet_slid, something_moved,
+    stand_misplaced, steering_not_straight, times_out_of_order, weak_geometry, wrong_datum_suspected,
 };
 use crate::verdict::ladder::Level;
 
@@ -46,6 +46,7 @@ pub const RULES: &[&Rule] = &[
     &other_kit::RULE,
     &card::RULE,
     &prerequisites::RULE,
+    &photos_not_listed::RULE,
     &credentials_lacking::RULE,
     &not_checked::RULE,
 ];

@@ -8,13 +8,12 @@ use std::path::{Path, PathBuf};
 use serde::Serialize;
 
 use super::failed::LedgerError;
-use super::judged::Judged;
+use super::kept::{Archive, Kept};
 use super::ledger::{Ledger, each_outcome};
 use super::lines::Lines;
-use crate::record::JobRecord;
 use crate::transparency::{
-    Attempt, Commitments, LogError, LogFolder, OrderSalt, TOLERANCE_S, VerifierKey, against_witness, order, order_name,
-    out_of_order, read_checkpoint, witnessed,
+    Attempt, LogError, LogFolder, OrderSalt, TOLERANCE_S, VerifierKey, against_witness, out_of_order, read_checkpoint,
+    witnessed,
 };
 use crate::words::{Language, Phrase, Value, phrase};
 
@@ -68,52 +67,6 @@ pub struct LogFinding {
 
 /// Entries with their numbers.
 type Numbered<'a> = Vec<(u64, &'a Attempt)>;
-
-/// A job of the archive.
-struct Kept {
-    path: String,
-    sealed: bool,
-    verdict: &'static str,
-    files: Commitments,
-}
-
-#[derive(Default)]
-struct Archive {
-    jobs: Vec<Kept>,
-    by_photo: HashMap<String, Vec<usize>>,
-    orders: HashMap<String, String>,
-}
-
-impl Archive {
-    fn add(&mut self, line: &Judged, record: &JobRecord, salt: Option<&OrderSalt>) {
-        let kept = Kept {
-            path: line.path.clone(),
-            sealed: line.evidence.is_some(),
-            verdict: record.verdict.name(),
-            files: Commitments::of(record),
-        };
-        for photo in &kept.files.photos {
-            self.by_photo.entry(photo.clone()).or_default().push(self.jobs.len());
-        }
-        if let Some(salt) = salt {
-            self.orders.insert(order(record, salt), order_name(record).to_owned());
-        }
-        self.jobs.push(kept);
-    }
-
-    /// Photos of an entry that no job of the archive has.
-    fn lacks<'a>(&self, attempt: &'a Attempt) -> Vec<&'a str> {
-        let photos = attempt.files.photos.iter().map(String::as_str);
-        photos.filter(|photo| !self.by_photo.contains_key(*photo)).collect()
-    }
-
-    /// The job with exactly the photos of an entry.
-    fn with_photos_of(&self, attempt: &Attempt) -> Option<&Kept> {
-        let photos = &attempt.files.photos;
-        let some = self.by_photo.get(photos.first()?)?;
-        some.iter().map(|n| &self.jobs[*n]).find(|job| job.files.photos == *photos)
-    }
-}
 
 /// Holds an archive that was audited against a log.
 ///
@@ -242,20 +195,23 @@ impl LogAudit {
         Ok(())
     }
 
-    /// Attempts with photos that the archive lacks, each attempt once.
+    /// Attempts that no job of the archive has with all of their photos, each attempt once.
     fn missing(&mut self, attempts: &BTreeMap<u64, Attempt>, archive: &Archive) {
         let mut lacking: BTreeMap<(&str, Option<u32>), Numbered> = BTreeMap::new();
         for (n, attempt) in attempts {
-            if !archive.lacks(attempt).is_empty() {
+            if !archive.represents(attempt) {
                 lacking.entry((&attempt.order, attempt.attempt)).or_default().push((*n, attempt));
             }
         }
         for ((order, number), entries) in lacking {
             let photos: BTreeSet<&str> =
                 entries.iter().flat_map(|(_, a)| a.files.photos.iter().map(String::as_str)).collect();
-            let gone = photos.iter().filter(|photo| !archive.by_photo.contains_key(**photo)).count();
-            let whole = gone == photos.len();
-            let code = if whole { "attempt-missing" } else { "photos-missing" };
+            let gone = photos.iter().filter(|photo| !archive.has(photo)).count();
+            let (code, lies) = match gone {
+                0 => ("attempt-missing", "scattered"),
+                gone if gone == photos.len() => ("attempt-missing", "nowhere"),
+                _ => ("photos-missing", "partly"),
+            };
             let known = archive.orders.get(order);
             let told: Vec<Phrase> = entries
                 .iter()
@@ -267,7 +223,7 @@ impl LogAudit {
                 attempt = number.unwrap_or(0),
                 known = if known.is_some() { "yes" } else { "no" },
                 order = known.map_or("", String::as_str),
-                whole = if whole { "yes" } else { "no" },
+                lies = lies,
                 gone = gone,
                 photos = photos.len(),
                 entries = listed(told),
@@ -276,13 +232,11 @@ impl LogAudit {
         }
     }
 
-    /// The same photos with another verdict, before something else was typed.
+    /// The same photos with another verdict, before something else was typed or photos were added.
     fn restated(&mut self, attempts: &BTreeMap<u64, Attempt>, archive: &Archive) {
         let mut before: BTreeMap<&str, (&Kept, Numbered)> = BTreeMap::new();
         for (n, attempt) in attempts {
-            if let Some(job) = archive.with_photos_of(attempt)
-                && job.verdict != attempt.verdict
-            {
+            for job in archive.contradicting(attempt) {
                 before.entry(&job.path).or_insert((job, Vec::new())).1.push((*n, attempt));
             }
         }
@@ -291,6 +245,8 @@ impl LogAudit {
                 .iter()
                 .map(|(n, a)| {
                     let with = match (a.files.job != job.files.job, a.files.setup != job.files.setup) {
+                        // Everything else is salted by the photos, and tells nothing where those are others.
+                        _ if a.files.photos != job.files.photos => "photos",
                         (true, true) => "both",
                         (true, false) => "job",
                         (false, true) => "setup",

@@ -2,6 +2,7 @@
 //! another one, the folder is judged again. The program's version takes no part:
 //! an earlier result stands until somebody asks for it to be recomputed.
 
+use std::fs::Metadata;
 use std::path::Path;
 
 use sha2::{Digest, Sha256};
@@ -9,8 +10,10 @@ use sha2::{Digest, Sha256};
 use super::find::{Found, Sort};
 use super::trust::Trust;
 use crate::credentials::Source;
+use crate::evidence::{INDEX, INDEX_SIGNATURE, inspect_index};
 use crate::folder::JobFolder;
 use crate::input::{digest_of_file, hex};
+use crate::words::Language;
 
 /// The digest of a folder as it lies there; nothing is measured.
 pub(super) fn digest(found: &Found, trust: Trust) -> String {
@@ -39,6 +42,16 @@ pub(super) fn digest(found: &Found, trust: Trust) -> String {
             parts.add(&digest_of_file(&found.path).unwrap_or_else(|e| e.to_string()));
             trusted(parts)
         }
+        Sort::Series => {
+            let mut parts = Parts::new();
+            for name in [INDEX, INDEX_SIGNATURE] {
+                parts.add(&digest_of_file(&found.path.join(name)).unwrap_or_else(|e| e.to_string()));
+            }
+            for item in inspect_index(&found.path).items {
+                parts.add(&item.found.say(Language::English));
+            }
+            parts.hex()
+        }
         Sort::Job => match JobFolder::open(&found.path, &options.models) {
             Err(e) => {
                 let mut parts = Parts::new();
@@ -64,6 +77,9 @@ pub(super) fn of_job(folder: &JobFolder, credentials: &Source, photo: impl Fn(us
     }
     for attached in &folder.attachments {
         parts.add(&format!("{} {} {}", attached.name, attached.kind, attached.sha256));
+    }
+    for photo in &folder.unlisted {
+        parts.add(&format!("unlisted {}", photo.name));
     }
     for (n, file) in folder.photos.iter().enumerate() {
         parts.add(&file.name);
@@ -98,7 +114,7 @@ impl Parts {
     }
 }
 
-/// Names, sizes and times of a folder's files: a change is likely to move one.
+/// Names, sizes and marks of a folder's files: no change of a file leaves all of them.
 fn listing(folder: &Path) -> String {
     let mut lines = Vec::new();
     let mut open = vec![folder.to_path_buf()];
@@ -106,11 +122,24 @@ fn listing(folder: &Path) -> String {
         for entry in std::fs::read_dir(&path).into_iter().flatten().flatten() {
             match entry.metadata() {
                 Ok(meta) if meta.is_dir() => open.push(entry.path()),
-                Ok(meta) => lines.push(format!("{:?} {} {:?}", entry.path(), meta.len(), meta.modified().ok())),
+                Ok(meta) => lines.push(format!("{:?} {} {}", entry.path(), meta.len(), mark(&entry.path(), &meta))),
                 Err(e) => lines.push(format!("{:?} {e}", entry.path())),
             }
         }
     }
     lines.sort();
     lines.join("\n")
+}
+
+/// What a change of a file cannot but change: when the system last saw one, which no program sets back, unlike the
+/// time of modification. Where the system keeps none, the file's own digest.
+#[cfg(unix)]
+fn mark(_: &Path, meta: &Metadata) -> String {
+    use std::os::unix::fs::MetadataExt;
+    format!("{}.{:09}", meta.ctime(), meta.ctime_nsec())
+}
+
+#[cfg(not(unix))]
+fn mark(path: &Path, _: &Metadata) -> String {
+    digest_of_file(path).unwrap_or_else(|e| e.to_string())
 }

@@ -1,9 +1,13 @@
 //! Job and evidence folders below a path.
 
-use std::fs;
+use std::collections::BTreeSet;
+use std::ffi::OsStr;
+use std::fs::{self, DirEntry};
+use std::io;
 use std::path::{Path, PathBuf};
 
-use crate::evidence::{is_evidence, is_one_file};
+use super::unread::Unread;
+use crate::evidence::{INDEX, holds_evidence, is_evidence, is_one_file};
 
 /// What a folder or file is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -14,6 +18,8 @@ pub enum Sort {
     Evidence,
     /// It is sealed, as one file.
     OneFile,
+    /// It holds the index of a repair order's evidence folders.
+    Series,
 }
 
 /// A folder of an archive.
@@ -27,46 +33,110 @@ pub struct Found {
 
 /// Folders in folders, at most.
 const MOST_DEPTH: usize = 40;
+const JOB: &str = "job.toml";
+/// Endings of archives that are not looked into.
+const PACKED: [&str; 8] = ["zip", "tgz", "gz", "bz2", "xz", "zst", "7z", "rar"];
 
-/// Every job and evidence folder at or below the paths, and every file that may be
-/// an evidence folder as one file (`.tar`), each once, in the order of their paths. Links are not followed; what cannot be read is told to `unread`.
-pub fn find(paths: &[PathBuf], unread: &mut dyn FnMut(&Path, &std::io::Error)) -> Vec<Found> {
-    let mut found = Vec::new();
-    let mut open: Vec<(PathBuf, usize)> = paths.iter().map(|p| (p.clone(), 0)).collect();
-    while let Some((path, depth)) = open.pop() {
+/// Every job and evidence folder at or below the paths, those below a job too, and every file that may be an evidence
+/// folder as one file (`.tar`), each once, in the order of their paths. What cannot be read, and what looks as if it
+/// belonged to them and is not read, is told to `unread`.
+pub fn find(paths: &[PathBuf], unread: &mut dyn FnMut(&Path, &Unread)) -> Vec<Found> {
+    let roots = paths.iter().filter_map(|path| path.canonicalize().ok()).collect();
+    let mut search = Search { roots, found: BTreeSet::new(), open: Vec::new(), unread };
+    search.open.extend(paths.iter().map(|path| Place { path: path.clone(), depth: 0, below_job: false }));
+    while let Some(place) = search.open.pop() {
+        search.look(place);
+    }
+    search.found.into_iter().collect()
+}
+
+/// A folder, or a file that was named, still to be looked at.
+struct Place {
+    path: PathBuf,
+    depth: usize,
+    /// Whether a job lies above it: files of other kinds are its attachments there.
+    below_job: bool,
+}
+
+struct Search<'a> {
+    /// What is audited, links resolved.
+    roots: Vec<PathBuf>,
+    found: BTreeSet<Found>,
+    open: Vec<Place>,
+    unread: &'a mut dyn FnMut(&Path, &Unread),
+}
+
+impl Search<'_> {
+    fn look(&mut self, place: Place) {
+        let Place { path, depth, below_job } = place;
         if is_evidence(&path) {
-            found.push(Found { path, sort: Sort::Evidence });
-            continue;
-        }
-        if path.join("job.toml").is_file() {
-            found.push(Found { path, sort: Sort::Job });
-            continue;
+            self.found.insert(Found { path, sort: Sort::Evidence });
+            return;
         }
         if is_one_file(&path) && path.is_file() {
-            found.push(Found { path, sort: Sort::OneFile });
-            continue;
+            self.found.insert(Found { path, sort: Sort::OneFile });
+            return;
         }
-        let entries = match fs::read_dir(&path) {
+        let entries: Vec<DirEntry> = match fs::read_dir(&path).and_then(Iterator::collect) {
             Ok(entries) => entries,
-            Err(e) => {
-                unread(&path, &e);
-                continue;
-            }
+            Err(e) => return (self.unread)(&path, &Unread::System(e)),
         };
-        for entry in entries {
-            match entry.and_then(|e| Ok((e.file_type()?.is_dir(), e.path()))) {
-                Ok((true, below)) if depth < MOST_DEPTH => open.push((below, depth + 1)),
-                Ok((false, file)) if is_one_file(&file) && !file.is_symlink() => {
-                    found.push(Found { path: file, sort: Sort::OneFile });
-                }
-                Ok(_) => {}
-                Err(e) => unread(&path, &e),
+        let is_job = path.join(JOB).is_file();
+        for (is, sort) in [(is_job, Sort::Job), (path.join(INDEX).is_file(), Sort::Series)] {
+            if is {
+                self.found.insert(Found { path: path.clone(), sort });
+            }
+        }
+        // Where the system does not tell capitals apart, the job file may be spelled with some.
+        let has_job_file = !is_job || entries.iter().any(|entry| entry.file_name() == JOB);
+        for entry in &entries {
+            if has_job_file && like_a_job_file(&entry.file_name(), is_job) {
+                (self.unread)(&entry.path(), &Unread::JobName);
+            } else if let Err(e) = self.entry(entry, depth, below_job || is_job) {
+                (self.unread)(&entry.path(), &Unread::System(e));
             }
         }
     }
-    found.sort();
-    found.dedup();
-    found
+
+    fn entry(&mut self, entry: &DirEntry, depth: usize, below_job: bool) -> io::Result<()> {
+        let (path, kind) = (entry.path(), entry.file_type()?);
+        if kind.is_symlink() {
+            self.link(&path);
+        } else if kind.is_dir() && depth < MOST_DEPTH {
+            self.open.push(Place { path, depth: depth + 1, below_job });
+        } else if kind.is_dir() {
+            (self.unread)(&path, &Unread::Deep);
+        } else if !kind.is_file() {
+            // A pipe or a device holds nothing, and reading it may never end.
+        } else if is_one_file(&path) && (!below_job || holds_evidence(&path)) {
+            self.found.insert(Found { path, sort: Sort::OneFile });
+        } else if !is_one_file(&path) && holds_evidence(&path) {
+            (self.unread)(&path, &Unread::TarName);
+        } else if !below_job && is_packed(&path) {
+            (self.unread)(&path, &Unread::Packed);
+        }
+        Ok(())
+    }
+
+    /// A link to a folder, or to what may be evidence in one file, is named unless its target is looked at in its own place.
+    fn link(&mut self, path: &Path) {
+        let Ok(target) = path.canonicalize() else { return };
+        let concerns = target.is_dir() || is_one_file(path) || target.is_file() && holds_evidence(&target);
+        if concerns && !self.roots.iter().any(|root| target.starts_with(root)) {
+            (self.unread)(path, &Unread::Link);
+        }
+    }
+}
+
+/// Whether a name is almost that of a job file; beside a job file, what editors leave is nothing to wonder at.
+fn like_a_job_file(name: &OsStr, beside_one: bool) -> bool {
+    let plain = name.to_string_lossy().trim().to_lowercase();
+    name != JOB && (plain == JOB || !beside_one && plain.starts_with(JOB))
+}
+
+fn is_packed(path: &Path) -> bool {
+    let ending = path.extension().map(|e| e.to_string_lossy().trim().to_lowercase());
+    ending.is_some_and(|e| PACKED.contains(&e.as_str()))
 }
 
 #[cfg(test)]
@@ -97,7 +167,8 @@ mod tests {
         let found = find(&paths, &mut |path, _| unread.push(path.to_path_buf()));
         let names: Vec<_> =
             found.iter().map(|f| (f.path.strip_prefix(dir.path()).unwrap().to_str().unwrap(), f.sort)).collect();
-        assert_eq!(names, [("a/x", Sort::Job), ("b", Sort::Job), ("c", Sort::Evidence), ("d/f.tar", Sort::OneFile)]);
+        let jobs = ["a/x", "a/x/inner", "b"].map(|name| (name, Sort::Job));
+        assert_eq!(names, [&jobs[..], &[("c", Sort::Evidence), ("d/f.tar", Sort::OneFile)]].concat());
         assert_eq!(unread, [missing]);
     }
 }

@@ -9,7 +9,7 @@ use super::judged::{Judged, ReportSignature};
 use super::trust::Trust;
 use crate::custody::{RemeasureError, further, remeasure, sealed_report};
 use crate::evidence::{
-    Certificates, Inspection, Item, OneFileError, Outcome, Signers, Standing, cannot, inspect, unpack,
+    Certificates, Inspection, Item, OneFileError, Outcome, Signers, Standing, cannot, inspect, inspect_index, unpack,
 };
 use crate::job::verify_and;
 use crate::record::JobRecord;
@@ -34,6 +34,7 @@ pub fn judge(found: &Found, trust: Trust) -> Judged {
         }
         Sort::Evidence => evidence(&found.path, &path, &again(), trust),
         Sort::OneFile => one_file(&found.path, &path, &again(), trust),
+        Sort::Series => altered(&path, &again(), &what_failed(&path, &inspect_index(&found.path))),
     }));
     judged.unwrap_or_else(|_| failed(&path, &again(), &phrase!("evidence-judge-fault")))
 }
@@ -64,6 +65,22 @@ fn altered(path: &str, digest: &str, why: &Phrase) -> Judged {
     Judged { evidence: Some("altered".to_owned()), ..failed(path, digest, why) }
 }
 
+/// The line of a folder that an earlier run judged, where nothing lies any more.
+pub(super) fn no_longer_there(path: &str) -> Judged {
+    // Its digest is no folder's: should it come back, it is judged again.
+    Judged { evidence: Some("gone".to_owned()), ..failed(path, "gone", &phrase!("evidence-judge-gone", path = path)) }
+}
+
+/// Everything that is not as it was sealed.
+fn what_failed(path: &str, inspection: &Inspection) -> Phrase {
+    let bad = inspection.items.iter().filter(|i| i.outcome == Outcome::Failed);
+    let one = |i: &Item| {
+        let item = phrase!("evidence-item", item = i.what.replace(' ', "-"));
+        phrase!("evidence-altered-item", item = item, found = i.found.clone())
+    };
+    phrase!("evidence-altered", path = path, why = further(bad.map(one).collect()))
+}
+
 fn evidence(folder: &Path, path: &str, digest: &str, trust: Trust) -> Judged {
     let inspection = match inspect(folder) {
         Ok(inspection) => inspection,
@@ -71,12 +88,7 @@ fn evidence(folder: &Path, path: &str, digest: &str, trust: Trust) -> Judged {
     };
     let altered = |why: &Phrase| altered(path, digest, why);
     if !inspection.intact() {
-        let bad = inspection.items.iter().filter(|i| i.outcome == Outcome::Failed);
-        let one = |i: &Item| {
-            let item = phrase!("evidence-item", item = i.what.replace(' ', "-"));
-            phrase!("evidence-altered-item", item = item, found = i.found.clone())
-        };
-        return altered(&phrase!("evidence-altered", path = path, why = further(bad.map(one).collect())));
+        return altered(&what_failed(path, &inspection));
     }
     let signer = signer(&inspection, trust.signers);
     let payload = folder.join("data");

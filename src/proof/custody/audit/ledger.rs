@@ -105,6 +105,22 @@ impl Ledger {
         Some((line, outcome))
     }
 
+    /// Every line of the run before this one.
+    pub(super) fn each_before(&self, take: impl FnMut(Judged)) {
+        self.earlier.as_ref().unwrap_or(&self.lines).each(take);
+    }
+
+    /// The outcome of such a line.
+    ///
+    /// # Errors
+    /// It cannot be read.
+    pub(super) fn outcome_before(&self, line: &Judged) -> Result<Outcome, LedgerError> {
+        match self.earlier {
+            Some(_) => outcome_in(&self.folder.join(RECOMPUTING), line),
+            None => self.outcome(line),
+        }
+    }
+
     /// Whether an earlier audit is being recomputed.
     pub(super) fn is_recomputing(&self) -> bool {
         self.earlier.as_ref().is_some_and(|earlier| !earlier.is_empty())

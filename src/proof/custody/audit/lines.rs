@@ -56,6 +56,16 @@ impl LineFile {
         self.at(at).ok().filter(|line| line.path == path).map(|line| (at, line))
     }
 
+    /// Every line that can be read, in the file's order; to be called before any is added.
+    pub(super) fn each(&self, mut take: impl FnMut(Judged)) {
+        let Ok(file) = File::open(&self.path) else { return };
+        for line in BufReader::new(file).split(b'\n').map_while(Result::ok) {
+            if let Ok(judged) = serde_json::from_slice(&line) {
+                take(judged);
+            }
+        }
+    }
+
     pub(super) fn is_empty(&self) -> bool {
         self.places.is_empty()
     }

@@ -7,14 +7,17 @@ mod changes;
 mod digest;
 mod failed;
 mod find;
+mod gone;
 mod judge;
 mod judged;
+mod kept;
 mod ledger;
 mod lines;
 mod run;
 #[cfg(test)]
 mod tests;
 mod trust;
+mod unread;
 
 pub use attempts::{LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};
 pub use failed::LedgerError;
@@ -25,3 +28,4 @@ pub use ledger::{Ledger, WholeFile, each_outcome};
 pub use lines::Lines;
 pub use run::{Audit, Progress, Tally, audit};
 pub use trust::Trust;
+pub use unread::Unread;

@@ -1,6 +1,8 @@
 //! The run over an archive.
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::hash::RandomState;
+use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
@@ -10,12 +12,14 @@ use super::across::leads;
 use super::changes::changes;
 use super::digest::digest;
 use super::failed::LedgerError;
-use super::find::Found;
+use super::find::{Found, Sort};
+use super::gone::Gone;
 use super::judge::judge;
 use super::judged::Judged;
 use super::ledger::Ledger;
 use super::lines::Lines;
 use super::trust::Trust;
+use crate::evidence::inspect_index;
 use crate::verdict::Verdict;
 
 /// How far an audit is.
@@ -73,20 +77,24 @@ impl Tally {
     }
 }
 
-/// Judges every folder that is new or changed since the ledger's last run; all
-/// of them where `recompute`, with what that changed. Results are on the disk as
-/// soon as they are there.
+/// Judges every folder that was found below the paths that were asked for, where it is new or changed since the ledger's
+/// last run; all of them where `recompute`, with what that changed. What that run knew and is gone gets a line too.
+/// Results are on the disk as soon as they are there.
 ///
 /// # Errors
 /// The disk does not take a result.
 pub fn audit(
-    found: &[Found],
+    (asked, found): (&[PathBuf], &[Found]),
     trust: Trust,
-    folder: &std::path::Path,
+    folder: &Path,
     recompute: bool,
     progress: &(dyn Fn(Progress) + Sync),
 ) -> Result<(Ledger, Audit), LedgerError> {
     let ledger = Ledger::open(folder, recompute)?;
+    let numbers = RandomState::new();
+    let gone = Gone::since(&ledger, found, asked, &numbers);
+    // An index that holds is nothing to judge: its folders have lines of their own.
+    let found: Vec<&Found> = found.par_iter().filter(|f| f.sort != Sort::Series || !index_holds(f)).collect();
     let total = found.len();
     let (done, kept) = (AtomicUsize::new(0), AtomicUsize::new(0));
     let failure: Mutex<Option<LedgerError>> = Mutex::new(None);
@@ -103,11 +111,21 @@ pub fn audit(
         progress(Progress { done, kept: kept.load(Ordering::Relaxed), total });
         Some(place)
     };
-    let places: Option<Vec<u64>> = found.par_iter().map(one).collect();
+    let places: Option<Vec<u64>> = found.par_iter().copied().map(one).collect();
     if let Some(failure) = lock(&failure).take() {
         return Err(failure);
     }
-    let (lines, tally) = finish(&ledger, &places.unwrap_or_default())?;
+    let mut places = places.unwrap_or_default();
+    let gone = gone.lines(&ledger, &places, &numbers)?;
+    if !gone.is_empty() {
+        let mut all: Vec<(&Path, u64)> = found.iter().map(|f| f.path.as_path()).zip(places).collect();
+        for line in &gone {
+            all.push((Path::new(&line.path), ledger.keep(line)?));
+        }
+        all.sort_unstable();
+        places = all.into_iter().map(|(_, place)| place).collect();
+    }
+    let (lines, tally) = finish(&ledger, &places)?;
     Ok((ledger, Audit { lines, kept: kept.into_inner(), tally }))
 }
 
@@ -139,6 +157,10 @@ fn compared(ledger: &Ledger, mut line: Judged) -> Result<Judged, LedgerError> {
         };
     }
     Ok(line)
+}
+
+fn index_holds(found: &Found) -> bool {
+    inspect_index(&found.path).intact()
 }
 
 fn lock<T>(mutex: &Mutex<T>) -> std::sync::MutexGuard<'_, T> {

@@ -41,7 +41,7 @@ fn random(n: u64) -> ChaCha8Rng {
 }
 
 /// What all results of the invented archive have in common, read once: reading JSON costs more than all else here.
-static COMMON: LazyLock<JobRecord> = LazyLock::new(|| {
+pub(super) static COMMON: LazyLock<JobRecord> = LazyLock::new(|| {
     let checks: Vec<Value> = CHECKS
         .iter()
         .map(|(quantity, unit, nominal, spread, u)| {

@@ -1,5 +1,6 @@
 //! The groups of an archive as a table.
 
+use super::super::cell::table_cell;
 use crate::record::TrendsRecord;
 
 const COLUMNS: [&str; 12] = [
@@ -39,7 +40,7 @@ pub fn trends_csv(record: &TrendsRecord) -> String {
                 g.small.to_string(),
                 g.stands_out.to_string(),
             ];
-            let _ = table.write_record(row);
+            let _ = table.write_record(row.map(table_cell));
         }
     }
     table.into_inner().ok().and_then(|bytes| String::from_utf8(bytes).ok()).unwrap_or_default()

@@ -260,9 +260,7 @@ fn measured_again(folder: &Path, credentials: &Source, items: &mut Vec<Item>) {
             (Outcome::Failed, found)
         }
         Err(e @ RemeasureError::Room(_)) => (Outcome::NotCheckable, e.phrase()),
-        Err(e @ (RemeasureError::NoJob | RemeasureError::Result(_) | RemeasureError::Job(_))) => {
-            (Outcome::Failed, phrase!("evidence-not-measurable", why = e.phrase()))
-        }
+        Err(e) => (Outcome::Failed, phrase!("evidence-not-measurable", why = e.phrase())),
     };
     items.push(measured(outcome, found));
 }

@@ -12,8 +12,10 @@ use crate::words::{Phrase, Value, phrase};
 /// Two values agree where they differ by no more than this share of their
 /// standard uncertainty: rounding and another processor, not another finding.
 pub const AGREE_U: f64 = 0.01;
-/// Other measured numbers agree to this share of themselves, or to this much of a mm, a degree, a pixel, a probability.
+/// Other measured numbers agree to this much of a mm, a degree, a pixel, a probability,
 const AGREE: f64 = 1e-3;
+/// or to this share of themselves, where that is more.
+const AGREE_SHARE: f64 = 1e-5;
 /// What a file says is there again to the last digits that a number in text keeps.
 const SAME: f64 = 1e-9;
 
@@ -70,7 +72,7 @@ fn json(record: &JobRecord) -> Json {
 }
 
 fn measured(a: f64, b: f64) -> bool {
-    (a - b).abs() <= AGREE * a.abs().max(b.abs()).max(1.0)
+    (a - b).abs() <= AGREE.max(AGREE_SHARE * a.abs())
 }
 
 /// Two records walked through key by key.
@@ -153,7 +155,7 @@ fn deciding(recorded: &JobRecord, now: &JobRecord) -> Vec<Phrase> {
     same(part("checks"), checks(recorded).into(), checks(now).into());
     for (a, b) in recorded.checks.iter().zip(&now.checks) {
         same((&a.quantity).into(), a.verdict.name().into(), b.verdict.name().into());
-        if !near(of_check(a), of_check(b), AGREE_U) {
+        if !near(of_check(a), of_check(b), [AGREE_U; 2]) {
             same((&a.quantity).into(), shown(a.value), shown(b.value));
         }
     }
@@ -161,7 +163,7 @@ fn deciding(recorded: &JobRecord, now: &JobRecord) -> Vec<Phrase> {
     same(part("quantities"), keys(recorded).into(), keys(now).into());
     for (key, a) in &recorded.measured {
         let Some(b) = now.measured.get(key) else { continue };
-        if !near(Some((a.value, a.standard_uncertainty)), Some((b.value, b.standard_uncertainty)), AGREE_U) {
+        if !near(Some((a.value, a.standard_uncertainty)), Some((b.value, b.standard_uncertainty)), [AGREE_U; 2]) {
             same(key.into(), shown(Some(a.value)), shown(Some(b.value)));
         }
     }
@@ -173,10 +175,11 @@ pub(super) fn of_check(check: &CheckRecord) -> Option<(f64, f64)> {
     check.value.zip(check.standard_uncertainty)
 }
 
-/// Whether two values with their standard uncertainties agree to this share of the first one's uncertainty.
-pub(super) fn near(a: Option<(f64, f64)>, b: Option<(f64, f64)>, share: f64) -> bool {
+/// Whether two values with their standard uncertainties agree: the values, and the uncertainties, each to a share of
+/// the first one's uncertainty.
+pub(super) fn near(a: Option<(f64, f64)>, b: Option<(f64, f64)>, [share, of_u]: [f64; 2]) -> bool {
     match (a, b) {
-        (Some((x, u)), Some((y, v))) => (x - y).abs() <= share * u && (u - v).abs() <= share * u,
+        (Some((x, u)), Some((y, v))) => (x - y).abs() <= share * u && (u - v).abs() <= of_u * u,
         (a, b) => a.is_none() && b.is_none(),
     }
 }

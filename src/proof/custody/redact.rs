@@ -61,7 +61,9 @@ pub type Area = [f64; 4];
 const AROUND: f64 = 0.3;
 /// What masks: a grey that no marker is lost beside.
 const GREY: Rgb<u8> = Rgb([128; 3]);
-const QUALITY: u8 = 92;
+/// As good as JPEG gets: the masked photos are measured again, and of photos of the night a 92 moved values by 1.4 of
+/// their standard uncertainty. What is grey takes no room.
+const QUALITY: u8 = 100;
 /// Sealed photos are never larger.
 const ANY_SIZE: usize = 1 << 16;
 

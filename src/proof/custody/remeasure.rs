@@ -24,6 +24,8 @@ pub enum RemeasureError {
     NoJob,
     /// The job cannot be verified.
     Job(#[from] Error),
+    /// The job of a masked copy cannot be verified.
+    Masked(Phrase),
     /// There is no room to measure in.
     Room(String),
 }
@@ -35,6 +37,7 @@ impl RemeasureError {
             RemeasureError::Result(why) => phrase!("evidence-remeasure-result", file = RESULT, why = why),
             RemeasureError::NoJob => phrase!("evidence-remeasure-no-job"),
             RemeasureError::Job(e) => phrase!("evidence-remeasure-job", why = e.phrase()),
+            RemeasureError::Masked(why) => phrase!("evidence-remeasure-job", why = why.clone()),
             RemeasureError::Room(why) => phrase!("evidence-remeasure-room", why = why),
         }
     }

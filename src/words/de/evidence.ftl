@@ -218,7 +218,7 @@ evidence-measured = { $verdict }; jeder Wert auf { $share } seiner Standardunsic
     }
 evidence-masked = { $photos } Fotos zeigen { $markers } Marker, wo das versiegelte Ergebnis sie hat; was sie sonst zeigen, bindet nichts
 evidence-masked-no-markers = Die Fotos zeigen keinen Marker, der sie an das versiegelte Ergebnis bände
-evidence-masked-measured = { $verdict }; jeder Wert der maskierten Fotos auf { $share } seiner Standardunsicherheit wie festgehalten; was an ganzen Fotos und deren eigenen Angaben hängt, wurde nicht neu gesucht
+evidence-masked-measured = { $verdict }; jeder Wert der maskierten Fotos auf { $share } Standardunsicherheiten wie festgehalten; was an ganzen Fotos und deren eigenen Angaben hängt, wurde nicht neu gesucht
 evidence-masked-size = { $photo } ist nicht das versiegelte Foto, maskiert: Es hat { $width } mal { $height } Pixel
 evidence-masked-markers = { $photo } ist nicht das versiegelte Foto, maskiert: Von { $recorded } festgehaltenen Markern und { $seen }, die es zeigt, liegen { $found } am selben Ort
 evidence-masked-cameras = nicht neu gemessen: Der Auftrag nennt keine Kamera, mehrere wurden nach den eigenen Angaben der Fotos gewählt, und die sind maskiert; der versiegelte Ordner hat sie

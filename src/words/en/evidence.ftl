@@ -218,7 +218,7 @@ evidence-measured = { $verdict }; every value within { $share } of its standard 
     }
 evidence-masked = { $photos } photos show { $markers } markers where the sealed result has them; nothing binds what else they show
 evidence-masked-no-markers = the photos show no marker that would bind them to the sealed result
-evidence-masked-measured = { $verdict }; every value of the masked photos within { $share } of its standard uncertainty of the recorded one; what goes by whole photos and their own records was not looked for again
+evidence-masked-measured = { $verdict }; every value of the masked photos within { $share } standard uncertainties of the recorded one; what goes by whole photos and their own records was not looked for again
 evidence-masked-size = { $photo } is not the photo that was sealed, masked: it has { $width } by { $height } pixels
 evidence-masked-markers = { $photo } is not the photo that was sealed, masked: of { $recorded } recorded markers and { $seen } that it shows, { $found } lie at the same place
 evidence-masked-cameras = not measured again: the job names no camera, several were chosen by the photos’ own records, and those were masked; the sealed folder holds them

@@ -218,7 +218,7 @@ evidence-measured = { $verdict }; cada valor a menos de { $share } de su incerti
     }
 evidence-masked = { $photos } fotos muestran { $markers } marcadores donde los tiene el resultado sellado; nada une lo demás que muestran
 evidence-masked-no-markers = las fotos no muestran ningún marcador que las una al resultado sellado
-evidence-masked-measured = { $verdict }; cada valor de las fotos enmascaradas a menos de { $share } de su incertidumbre típica del registrado; lo que depende de las fotos enteras y de sus propios datos no se buscó de nuevo
+evidence-masked-measured = { $verdict }; cada valor de las fotos enmascaradas a menos de { $share } incertidumbres típicas del registrado; lo que depende de las fotos enteras y de sus propios datos no se buscó de nuevo
 evidence-masked-size = { $photo } no es la foto sellada, enmascarada: tiene { $width } por { $height } píxeles
 evidence-masked-markers = { $photo } no es la foto sellada, enmascarada: de { $recorded } marcadores registrados y { $seen } que muestra, { $found } están en el mismo sitio
 evidence-masked-cameras = no se midió de nuevo: el trabajo no nombra ninguna cámara, varias se eligieron por los datos propios de las fotos, y esos se enmascararon; la carpeta sellada los tiene

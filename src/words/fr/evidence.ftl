@@ -218,7 +218,7 @@ evidence-measured = { $verdict } ; chaque valeur à moins de { $share } de son
     }
 evidence-masked = { $photos } photos montrent { $markers } marqueurs là où le résultat scellé les a ; rien ne lie le reste de ce qu’elles montrent
 evidence-masked-no-markers = les photos ne montrent aucun marqueur qui les lierait au résultat scellé
-evidence-masked-measured = { $verdict } ; chaque valeur des photos masquées à moins de { $share } de son incertitude type de celle enregistrée ; ce qui dépend des photos entières et de leurs propres données n’a pas été recherché à nouveau
+evidence-masked-measured = { $verdict } ; chaque valeur des photos masquées à moins de { $share } incertitudes types de celle enregistrée ; ce qui dépend des photos entières et de leurs propres données n’a pas été recherché à nouveau
 evidence-masked-size = { $photo } n’est pas la photo scellée, masquée : elle a { $width } sur { $height } pixels
 evidence-masked-markers = { $photo } n’est pas la photo scellée, masquée : de { $recorded } marqueurs enregistrés et { $seen } qu’elle montre, { $found } sont au même endroit
 evidence-masked-cameras = non remesuré : l’intervention ne nomme aucun appareil, plusieurs ont été choisis d’après les propres données des photos, et celles-ci sont masquées ; le dossier scellé les a

@@ -104,10 +104,8 @@ fn evidence(folder: &Path, path: &str, digest: &str, trust: Trust) -> Judged {
             Judged { evidence: Some(state.to_owned()), signer, ..of_record(path, digest, &again.now) }
         }
         Ok(again) => altered(&phrase!("evidence-otherwise", path = path, differences = again.differing())),
-        Err(e @ (RemeasureError::NoJob | RemeasureError::Result(_) | RemeasureError::Job(_))) => {
-            altered(&phrase!("evidence-file-wrong", file = path, why = e.phrase()))
-        }
         Err(e @ RemeasureError::Room(_)) => failed(path, digest, &e.phrase()),
+        Err(e) => altered(&phrase!("evidence-file-wrong", file = path, why = e.phrase())),
     };
     Judged { report, ..judged }
 }
@@ -122,6 +120,7 @@ fn copy(payload: &Path, path: &str, digest: &str, (state, signer): (&str, Option
     let again = match look_at_masked(payload) {
         Ok(copy) if !copy.strange.is_empty() => return wrong(copy.strange),
         Ok(copy) => copy,
+        Err(e @ RemeasureError::Room(_)) => return failed(path, digest, &e.phrase()),
         Err(e) => return altered(path, digest, &phrase!("evidence-file-wrong", file = path, why = e.phrase())),
     };
     let measured = match again.differences {

@@ -58,8 +58,8 @@ pub(crate) fn sealed_anew(
     let named = |file: &PathBuf| file.strip_prefix(&payload).unwrap().to_str().unwrap().to_owned();
     let mut all = files(&payload).iter().map(|file| (named(file), fs::read(file).unwrap())).collect();
     change(&mut all);
-    let mut contents = Contents::default();
-    contents.payload = all.into_iter().map(|(name, bytes)| (name, Bytes::Here(bytes))).collect();
+    let payload = all.into_iter().map(|(name, bytes)| (name, Bytes::Here(bytes))).collect();
+    let contents = Contents { payload, ..Contents::default() };
     seal(to, &contents, key.map(|key| Key::open(key, &|_| None).unwrap()).as_ref(), None).unwrap();
 }
 

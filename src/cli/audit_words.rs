@@ -1,11 +1,16 @@
 //! What an audit says of its folders in words: for people, and as tables keep it.
 
-use crate::custody::audit::{Change, ReportSignature};
+use crate::custody::audit::{COPY, Change, NOT_MEASURED, ReportSignature};
 use crate::quantity::Quantity;
 use crate::words::{Figure, Language, Phrase, Value, phrase, say};
 
 /// Whether a folder is as it was sealed, as `audit.jsonl` has it.
 pub(super) fn evidence_words(kept: &str, signer: Option<&str>, language: Language) -> String {
+    if let Some(copy) = kept.strip_prefix(COPY) {
+        let (copy, measured) = copy.strip_suffix(NOT_MEASURED).map_or((copy, "yes"), |copy| (copy, "no"));
+        let state = evidence_words(copy, signer, language);
+        return say!(language, "evidence-state-copy", state = state, measured = measured);
+    }
     let state = match (kept, signer) {
         ("intact and signed", Some(_)) => "signed",
         ("intact, signer unknown", _) => "unknown",

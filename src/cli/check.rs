@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use time::OffsetDateTime;
 
 use super::anchors::AnchorsOption;
+use super::check_copy::{self, MEASURED, measured};
 use super::check_pdf;
 use super::codes::UNREADABLE;
 use super::log_check::LogTrust;
@@ -119,7 +120,8 @@ fn open_and_check(arguments: &Arguments, trusted: &Trusted) -> Result<u8, String
     if folder.is_file() && is_pdf(folder) {
         let (items, signer) = check_pdf::look(folder, trusted.of_reports())?;
         let intact = items.iter().all(|item| item.outcome != Outcome::Failed);
-        return conclude(&items, (intact, true), signer.as_deref(), arguments);
+        let came = Came { intact, signed: true, copy: None };
+        return conclude(&items, came, signer.as_deref(), arguments);
     }
     match unpacked::open(folder) {
         Ok(opened) if opened.was_one_file => return check(&opened.folder, arguments, trusted),
@@ -147,41 +149,48 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
     inspection.items.extend(stamped);
     inspection.items.extend(trusted.logs.check(&folder.join("data")));
     inspection.items.extend(check_pdf::of_sealed(&folder.join("data"), trusted.of_reports()));
-    let copy = inspection.items.iter().any(|item| item.what == "sealed files");
-    if inspection.intact() && !copy {
-        measured_again(folder, &trusted.credentials, &mut inspection.items);
+    if !inspection.intact() {
+        inspection.items.push(measured(Outcome::NotCheckable, phrase!("evidence-not-measured")));
+    } else if inspection.is_copy() {
+        inspection.items.extend(check_copy::look(&folder.join("data")));
     } else {
-        let found = phrase!("evidence-not-measured", why = if copy { "copy" } else { "altered" });
-        inspection.items.push(Item { what: MEASURED.to_owned(), outcome: Outcome::NotCheckable, found });
+        measured_again(folder, &trusted.credentials, &mut inspection.items);
     }
     inspection.items.extend(of_series(folder));
-    let state = (inspection.intact(), inspection.signed);
+    let mut came = Came { intact: inspection.intact(), signed: inspection.signed, copy: None };
+    if inspection.is_copy() {
+        let again = |item: &Item| item.what == MEASURED && item.outcome == Outcome::Passed;
+        came.copy = Some(inspection.items.iter().any(again));
+    }
     #[cfg(feature = "sensor-pattern")]
     if let Some(cameras) = &trusted.cameras {
         who_photographed(folder, cameras, &mut inspection.items);
     }
-    conclude(&inspection.items, state, signer.as_deref(), arguments)
+    conclude(&inspection.items, came, signer.as_deref(), arguments)
+}
+
+/// What a check came to, but for who signed.
+struct Came {
+    intact: bool,
+    signed: bool,
+    /// Of a masked copy, whether its photos were measured again.
+    copy: Option<bool>,
 }
 
 /// Says what was found; whether it is intact, and signed by anybody, gives the exit code with who signed.
-fn conclude(
-    items: &[Item],
-    (intact, signed): (bool, bool),
-    signer: Option<&str>,
-    arguments: &Arguments,
-) -> Result<u8, String> {
-    let code = match (intact, signer) {
+fn conclude(items: &[Item], came: Came, signer: Option<&str>, arguments: &Arguments) -> Result<u8, String> {
+    let code = match (came.intact, signer) {
         (false, _) => ALTERED,
         (true, Some(_)) => 0,
         (true, None) => UNSIGNED,
     };
     let outcome = match code {
         ALTERED => "altered",
-        UNSIGNED if signed => "intact, signer unknown",
+        UNSIGNED if came.signed => "intact, signer unknown",
         UNSIGNED => "intact, unsigned",
         _ => "intact and signed",
     };
-    say(&words(items, outcome, language()), arguments.json.as_ref());
+    say(&words(items, outcome, came.copy, language()), arguments.json.as_ref());
     if let Some(target) = &arguments.json {
         let checks = items.iter().map(|i| RecordItem {
             what: &i.what,
@@ -205,8 +214,6 @@ fn of_series(folder: &Path) -> Vec<Item> {
     let beside = folder.canonicalize().ok().and_then(|whole| Some(whole.parent()?.to_path_buf()));
     beside.filter(|beside| beside.join(INDEX).is_file()).map_or(Vec::new(), |beside| inspect_index(&beside).items)
 }
-
-const MEASURED: &str = "measured again";
 
 pub(super) fn read_signers(path: &Path) -> Result<Signers, String> {
     let text = std::fs::read_to_string(path).map_err(|e| cannot_read(path, &e))?;
@@ -234,13 +241,23 @@ fn who_signed(inspection: &mut Inspection, signers: Option<&Signers>) -> Option<
 fn measured_again(folder: &Path, credentials: &Source, items: &mut Vec<Item>) {
     let again = remeasure(&folder.join("data"), credentials);
     items.extend(again.as_ref().ok().and_then(signed_photos));
+    if let Some(again) = again.as_ref().ok().filter(|again| again.differences.is_empty()) {
+        items.extend(check_pdf::of_result(&folder.join("data"), &again.recorded));
+    }
     let (outcome, found) = match again {
         Ok(again) if again.differences.is_empty() => {
-            let (verdict, share) = (again.now.verdict.phrase(), Figure::plain(AGREE_U));
-            (Outcome::Passed, phrase!("evidence-measured", verdict = verdict, share = share))
+            let (recorded, now) = (again.recorded.tool.words(), again.now.tool.words());
+            let found = phrase!(
+                "evidence-measured",
+                verdict = again.now.verdict.phrase(),
+                share = Figure::plain(AGREE_U),
+                sentences = if recorded == now { "compared" } else { "not" },
+                recorded = recorded,
+            );
+            (Outcome::Passed, found)
         }
         Ok(again) => {
-            let (recorded, now) = (&again.recorded.tool.version, &again.now.tool.version);
+            let (recorded, now) = (again.recorded.tool.words(), again.now.tool.words());
             let differences = again.differing();
             let found = if recorded == now {
                 phrase!("evidence-measured-otherwise", differences = differences)
@@ -249,11 +266,10 @@ fn measured_again(folder: &Path, credentials: &Source, items: &mut Vec<Item>) {
             };
             (Outcome::Failed, found)
         }
-        Err(e @ (RemeasureError::NoJob | RemeasureError::Result(_) | RemeasureError::Job(_))) => {
-            (Outcome::Failed, phrase!("evidence-not-measurable", why = e.phrase()))
-        }
+        Err(e @ RemeasureError::Room(_)) => (Outcome::NotCheckable, e.phrase()),
+        Err(e) => (Outcome::Failed, phrase!("evidence-not-measurable", why = e.phrase())),
     };
-    items.push(Item { what: MEASURED.to_owned(), outcome, found });
+    items.push(measured(outcome, found));
 }
 
 /// What became of the photos' content credentials; nothing where nobody speaks of any.
@@ -297,7 +313,7 @@ fn who_photographed(folder: &Path, cameras: &super::origin::Cameras, items: &mut
     }
 }
 
-fn words(items: &[Item], outcome: &str, language: Language) -> String {
+fn words(items: &[Item], outcome: &str, copy: Option<bool>, language: Language) -> String {
     let rows: Vec<[String; 3]> = items
         .iter()
         .map(|item| {
@@ -322,7 +338,15 @@ fn words(items: &[Item], outcome: &str, language: Language) -> String {
         "intact, unsigned" => "unsigned",
         _ => "signed",
     };
-    text.push_str(&format!("\n{}\n", say!(language, "evidence-whole", state = state)));
+    let whole = say!(language, "evidence-whole", state = state);
+    // A copy says less than the folder that it was made from, whatever its exit code.
+    let whole = match copy.filter(|_| state != "altered") {
+        Some(again) => {
+            say!(language, "evidence-whole-copy", state = whole, measured = if again { "yes" } else { "no" })
+        }
+        None => whole,
+    };
+    text.push_str(&format!("\n{whole}\n"));
     text
 }
 

@@ -7,8 +7,9 @@ use time::OffsetDateTime;
 
 use super::pdf_signer::read_bytes;
 use super::who_stamped::who_stamped;
-use crate::custody::sealed_report;
+use crate::custody::{Reports, reports_again, sealed_report};
 use crate::evidence::{Authorities, Certificates, Item, Outcome, PadesError, Problem, SignedPdf, Standing};
+use crate::record::JobRecord;
 use crate::words::{Phrase, Value, phrase};
 
 /// Whose word counts.
@@ -40,6 +41,18 @@ pub(super) fn of_sealed(payload: &Path, trust: Trust) -> Vec<Item> {
         Some(Standing::Holds(signed)) => of_signed(&signed, trust).0,
     };
     items.into_iter().map(|i| Item { what: format!("report {}", i.what), ..i }).collect()
+}
+
+/// Whether an evidence folder's reports are those of its result; nothing where it has none.
+pub(super) fn of_result(payload: &Path, record: &JobRecord) -> Option<Item> {
+    let reports = reports_again(payload, record);
+    let outcome = match &reports {
+        Reports::None => return None,
+        Reports::Same(_) => Outcome::Passed,
+        Reports::Other(_) => Outcome::Failed,
+        Reports::CannotTell(_) => Outcome::NotCheckable,
+    };
+    Some(item("reports", outcome, reports.phrase()))
 }
 
 fn of_signed(signed: &SignedPdf, trust: Trust) -> (Vec<Item>, Option<String>) {

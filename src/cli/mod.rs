@@ -9,6 +9,7 @@ mod bay;
 mod camera;
 mod certificate;
 mod check;
+mod check_copy;
 mod check_pdf;
 mod codes;
 mod complete;

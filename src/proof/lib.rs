@@ -2,7 +2,7 @@
 //! measured again, audits of whole archives, what an archive tells, and the log
 //! of every attempt.
 
-use baywitness_measuring::{credentials, folder, input, job, num, photo, quantity, record, verdict};
+use baywitness_measuring::{credentials, folder, input, job, num, photo, quantity, record, setup, verdict};
 use baywitness_reports::report;
 pub(crate) use baywitness_words as words;
 

@@ -42,6 +42,8 @@ impl Phrase {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(untagged)]
 pub enum Value {
+    /// Several: "a, b and c". Read first: a list of one text would be taken for a phrase's fields.
+    All(Vec<Value>),
     /// A number of things, for plurals.
     Count(u64),
     /// A number to show.
@@ -53,8 +55,6 @@ pub enum Value {
         /// It.
         moment: String,
     },
-    /// Several: "a, b and c".
-    All(Vec<Value>),
     /// A name as it is, or a word to select by.
     Text(String),
 }
@@ -132,5 +132,31 @@ impl From<Phrase> for Value {
 impl<T: Into<Value>> From<Vec<T>> for Value {
     fn from(values: Vec<T>) -> Self {
         Value::All(values.into_iter().map(Into::into).collect())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// What a record keeps is what is read from it: a list of one name is no phrase.
+    #[test]
+    fn values_are_read_as_they_were_kept() {
+        let name = || Value::from("photos/b.jpg");
+        let phrase = Phrase::new("key").with("photo", name());
+        let values = [
+            Value::All(vec![name()]),
+            Value::All(vec![name(), name()]),
+            Value::All(vec![Value::Count(2)]),
+            Value::All(vec![phrase.clone().into(), name()]),
+            phrase.into(),
+            Value::moment("2026-02-03"),
+            Value::digits("1.50"),
+            name(),
+        ];
+        for value in values {
+            let kept = serde_json::to_string(&value).unwrap();
+            assert_eq!(serde_json::from_str::<Value>(&kept).unwrap(), value, "{kept}");
+        }
     }
 }

@@ -15,6 +15,30 @@ pub struct Tool {
     pub name: String,
     /// Its version.
     pub version: String,
+    /// Of results and reports of one version, how often what they say has changed ([`Tool::EDITION`]); absent before that was counted.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub edition: Option<u32>,
+}
+
+impl Tool {
+    /// Grows with every change of what a job's result or its reports say while the version stays: what one edition made is made again
+    /// to the byte by the same edition alone.
+    pub const EDITION: u32 = 1;
+
+    /// This program.
+    pub fn this() -> Self {
+        Tool { name: "baywitness".into(), version: env!("CARGO_PKG_VERSION").into(), edition: Some(Tool::EDITION) }
+    }
+
+    /// Whether both make the same of the same photos.
+    pub fn is_like(&self, other: &Tool) -> bool {
+        (&self.version, self.edition) == (&other.version, other.edition)
+    }
+
+    /// Version and edition, as build metadata of a version (Semantic Versioning 2.0.0, 10).
+    pub fn words(&self) -> String {
+        self.edition.map_or_else(|| self.version.clone(), |edition| format!("{}+{edition}", self.version))
+    }
 }
 
 /// What the job was about.

@@ -6,7 +6,7 @@ use std::path::PathBuf;
 use time::Date;
 
 use super::audit::{Found, Sort};
-use super::find_sealed_job;
+use crate::evidence::find_sealed_job;
 use crate::evidence::{cannot, newest_token, unpack};
 use crate::folder::JobFile;
 use crate::words::{Phrase, phrase};

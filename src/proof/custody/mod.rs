@@ -2,6 +2,8 @@
 //! again, masked for others' eyes, audited with a whole archive, kept until due.
 
 pub mod audit;
+mod compared;
+mod copies;
 mod due;
 mod redact;
 mod remeasure;
@@ -13,33 +15,26 @@ pub(crate) mod tests;
 
 use crate::words::{Phrase, phrase};
 
+pub use crate::evidence::find_sealed_job;
+pub use compared::{AGREE_U, differences};
+pub use copies::{MASKED_AGREE_U, MaskedCopy, look_at_masked};
 pub use due::{Due, due};
 pub use redact::{Area, RedactError, redact};
-pub use remeasure::{AGREE_U, RemeasureError, Remeasured, differences, remeasure};
+pub use remeasure::{RemeasureError, Remeasured, remeasure};
 pub use seal::{GatherError, gather, sign_report};
-pub use sealed_report::sealed_report;
+pub use sealed_report::{Reports, reports_again, sealed_report};
 
-/// The result in an evidence folder's payload.
-const RESULT: &str = "result.json";
 /// Who changed what of a job, as the technician's page notes it beside the job file.
 pub const CHANGES: &str = "changes.jsonl";
-/// Most folders above a job from which sealed files are taken.
-const MOST_UP: usize = 8;
+/// How many phrases are said one by one.
+const MOST_SAID: usize = 20;
 
-/// Where a job lies in an evidence folder's payload whose files come from up to
-/// `up` folders above it: deep enough that they keep their place.
-fn sealed_job(up: usize) -> String {
-    format!("{}job", "at/".repeat(up.saturating_sub(1)))
-}
-
-/// Where the job of an evidence folder's payload lies; none where there is none.
-pub fn find_sealed_job(payload: &std::path::Path) -> Option<String> {
-    (0..=MOST_UP).map(sealed_job).find(|job| payload.join(job).join("job.toml").is_file())
-}
-
-/// Several one after the other, with semicolons: each may hold commas.
-fn further(phrases: Vec<Phrase>) -> Phrase {
+/// Several one after the other, with semicolons: each may hold commas. Of many the first, and how many more there are.
+pub fn further(mut phrases: Vec<Phrase>) -> Phrase {
+    let more = phrases.len().saturating_sub(MOST_SAID);
+    phrases.truncate(MOST_SAID);
     let joined =
         phrases.into_iter().rev().reduce(|rest, first| phrase!("evidence-further", first = first, rest = rest));
-    joined.unwrap_or_else(|| phrase!("evidence-nothing"))
+    let joined = joined.unwrap_or_else(|| phrase!("evidence-nothing"));
+    if more == 0 { joined } else { phrase!("evidence-bad", files = joined, more = more) }
 }

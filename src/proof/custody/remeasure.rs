@@ -5,16 +5,14 @@ use std::sync::Arc;
 
 use crate::credentials::Source;
 use crate::folder::Models;
-use crate::record::{CheckRecord, Credentials, JobRecord};
+use crate::record::{Credentials, JobRecord};
 
 use crate::job::{Error, Options, verify};
 
-use super::{RESULT, find_sealed_job, further, signed};
-use crate::words::{Language, Phrase, Value, phrase};
-
-/// Two values agree where they differ by no more than this share of their
-/// standard uncertainty: rounding and another processor, not another finding.
-pub const AGREE_U: f64 = 0.01;
+use super::compared::differences;
+use super::{further, signed};
+use crate::evidence::{RESULT, find_sealed_job};
+use crate::words::{Language, Phrase, phrase};
 
 /// Why nothing could be compared.
 #[derive(Debug, thiserror::Error)]
@@ -26,6 +24,10 @@ pub enum RemeasureError {
     NoJob,
     /// The job cannot be verified.
     Job(#[from] Error),
+    /// The job of a masked copy cannot be verified.
+    Masked(Phrase),
+    /// There is no room to measure in.
+    Room(String),
 }
 
 impl RemeasureError {
@@ -35,6 +37,8 @@ impl RemeasureError {
             RemeasureError::Result(why) => phrase!("evidence-remeasure-result", file = RESULT, why = why),
             RemeasureError::NoJob => phrase!("evidence-remeasure-no-job"),
             RemeasureError::Job(e) => phrase!("evidence-remeasure-job", why = e.phrase()),
+            RemeasureError::Masked(why) => phrase!("evidence-remeasure-job", why = why.clone()),
+            RemeasureError::Room(why) => phrase!("evidence-remeasure-room", why = why),
         }
     }
 }
@@ -59,6 +63,18 @@ impl Remeasured {
     }
 }
 
+/// The result of an evidence folder's payload.
+pub(super) fn recorded(payload: &Path) -> Result<JobRecord, RemeasureError> {
+    let text = std::fs::read(payload.join(RESULT)).map_err(|e| RemeasureError::Result(e.to_string()))?;
+    JobRecord::from_json(&text).map_err(|e| RemeasureError::Result(e.to_string()))
+}
+
+/// The models of an evidence folder's payload.
+pub(super) fn models(payload: &Path) -> Result<Models, Error> {
+    let shared = payload.join("models");
+    if shared.is_dir() { Ok(Models::in_folder(&shared)?) } else { Ok(Models::embedded()) }
+}
+
 /// Measures the job of an evidence folder's payload again.
 ///
 /// Content credentials count as they were recorded, so that what was sealed is
@@ -69,13 +85,10 @@ impl Remeasured {
 /// # Errors
 /// The result or the job cannot be read.
 pub fn remeasure(payload: &Path, credentials: &Source) -> Result<Remeasured, RemeasureError> {
-    let text = std::fs::read(payload.join(RESULT)).map_err(|e| RemeasureError::Result(e.to_string()))?;
-    let recorded = JobRecord::from_json(&text).map_err(|e| RemeasureError::Result(e.to_string()))?;
+    let recorded = recorded(payload)?;
     let job = payload.join(find_sealed_job(payload).ok_or(RemeasureError::NoJob)?);
-    let shared = payload.join("models");
-    let models = if shared.is_dir() { Models::in_folder(&shared).map_err(Error::from)? } else { Models::embedded() };
     let before = signed::recorded(&recorded);
-    let mut options = Options { models, credentials: Source::Recorded(Arc::new(before.clone())) };
+    let mut options = Options { models: models(payload)?, credentials: Source::Recorded(Arc::new(before.clone())) };
     let mut now = verify(&job, &options)?;
     let found = signed::found(&job, &now, credentials).map_err(Error::from)?;
     let mut differences = differences(&recorded, &now);
@@ -89,70 +102,4 @@ pub fn remeasure(payload: &Path, credentials: &Source) -> Result<Remeasured, Rem
     }
     let found = found.into_iter().map(|f| (f.file, f.credentials)).collect();
     Ok(Remeasured { recorded, now, differences, credentials: found })
-}
-
-/// In what two records of one job differ.
-pub fn differences(recorded: &JobRecord, now: &JobRecord) -> Vec<Phrase> {
-    let mut found = Vec::new();
-    let mut same = |what: Value, a: Value, b: Value| {
-        if a != b {
-            found.push(phrase!("evidence-difference", what = what, recorded = a, now = b));
-        }
-    };
-    same(part("job"), (&recorded.job).into(), (&now.job).into());
-    same(part("verdict"), recorded.verdict.name().into(), now.verdict.name().into());
-    same(part("inputs"), digests(recorded).into(), digests(now).into());
-    same(part("findings"), codes(recorded).into(), codes(now).into());
-    same(part("checks"), checks(recorded).into(), checks(now).into());
-    for (a, b) in recorded.checks.iter().zip(&now.checks) {
-        same((&a.quantity).into(), a.verdict.name().into(), b.verdict.name().into());
-        let near = near(a.value.zip(a.standard_uncertainty), b.value.zip(b.standard_uncertainty));
-        if !near {
-            same((&a.quantity).into(), shown(a.value), shown(b.value));
-        }
-    }
-    let keys = |r: &JobRecord| r.measured.keys().cloned().collect::<Vec<_>>().join(" ");
-    same(part("quantities"), keys(recorded).into(), keys(now).into());
-    for (key, a) in &recorded.measured {
-        let Some(b) = now.measured.get(key) else { continue };
-        if !near(Some((a.value, a.standard_uncertainty)), Some((b.value, b.standard_uncertainty))) {
-            same(key.into(), shown(Some(a.value)), shown(Some(b.value)));
-        }
-    }
-    found
-}
-
-fn near(a: Option<(f64, f64)>, b: Option<(f64, f64)>) -> bool {
-    match (a, b) {
-        (Some((x, u)), Some((y, v))) => (x - y).abs() <= AGREE_U * u && (u - v).abs() <= AGREE_U * u,
-        (a, b) => a.is_none() && b.is_none(),
-    }
-}
-
-/// What differs, where it is no quantity.
-fn part(what: &str) -> Value {
-    phrase!("evidence-difference-what", what = what).into()
-}
-
-/// With all its digits.
-fn shown(value: Option<f64>) -> Value {
-    let Some(value) = value else { return phrase!("evidence-nothing").into() };
-    Value::digits(&value.to_string())
-}
-
-fn digests(record: &JobRecord) -> String {
-    let mut all: Vec<String> = record.inputs.iter().map(|i| format!("{} {} {}", i.role, i.file, i.sha256)).collect();
-    all.sort();
-    all.join(", ")
-}
-
-fn codes(record: &JobRecord) -> String {
-    let mut all: Vec<&str> = record.findings.iter().map(|f| f.code.as_str()).collect();
-    all.sort_unstable();
-    all.join(" ")
-}
-
-fn checks(record: &JobRecord) -> String {
-    let named = |c: &CheckRecord| format!("{} {:?} {:?} {:?}", c.quantity, c.from, c.target, c.step);
-    record.checks.iter().map(named).collect::<Vec<_>>().join(", ")
 }

@@ -3,14 +3,14 @@
 use std::collections::BTreeMap;
 use std::path::{Component, Path};
 
-use crate::evidence::{Bytes, Contents, Identity, PadesError, sign_pdf};
+use crate::evidence::{Bytes, Contents, Identity, MOST_UP, PadesError, RESULT, joined, sealed_job, sign_pdf};
 use crate::folder::{InputFile, JobFolder, Kind, Origin};
 use crate::record::JobRecord;
 use crate::report;
 use crate::words::{Language, Phrase, Wish, phrase, say};
 
-use super::sealed_report::REPORT_PDF;
-use super::{CHANGES, MOST_UP, RESULT, sealed_job};
+use super::CHANGES;
+use super::sealed_report::{CUSTOMER_HTML, REPORT_HTML, REPORT_PDF};
 use crate::job::{Error, Options, verify_and};
 
 /// Why a job cannot be gathered for sealing.
@@ -90,10 +90,10 @@ pub fn gather(path: &Path, options: &Options, wish: Wish) -> Result<(JobRecord, 
     let json = record.to_json()?;
     let pictures = report::pictures(path, &record)?;
     let language = wish.for_job(record.context.language);
-    payload.insert("report.html".to_owned(), Bytes::Here(report::html(&record, &pictures, language).into_bytes()));
+    payload.insert(REPORT_HTML.to_owned(), Bytes::Here(report::html(&record, &pictures, language).into_bytes()));
     payload.insert(REPORT_PDF.to_owned(), Bytes::Here(report::pdf(&record, &pictures, &json, language)?));
     let customer = report::customer_html(&record, &report::digest(&json), language);
-    payload.insert("for-the-customer.html".to_owned(), Bytes::Here(customer.into_bytes()));
+    payload.insert(CUSTOMER_HTML.to_owned(), Bytes::Here(customer.into_bytes()));
     payload.insert(RESULT.to_owned(), Bytes::Here(json));
     let info = info(&record);
     Ok((record, Contents { payload, info }))
@@ -136,21 +136,6 @@ fn steps_up(name: &str) -> usize {
         }
     }
     up
-}
-
-/// A path seen from a folder, without steps up and down.
-pub(super) fn joined(folder: &str, name: &str) -> String {
-    let mut parts: Vec<&str> = folder.split('/').filter(|p| !p.is_empty()).collect();
-    for part in name.split('/') {
-        match part {
-            "" | "." => {}
-            ".." => {
-                parts.pop();
-            }
-            part => parts.push(part),
-        }
-    }
-    parts.join("/")
 }
 
 /// Where an input goes, so that the job finds it again.

@@ -28,6 +28,8 @@ pub struct Item {
     pub found: Phrase,
 }
 
+/// The item that a masked copy has: its files against what was sealed.
+pub(super) const SEALED_FILES: &str = "sealed files";
 /// How many bad files are named one by one.
 const MOST_NAMED: usize = 20;
 
@@ -48,6 +50,11 @@ impl Inspection {
     /// Whether nothing failed.
     pub fn intact(&self) -> bool {
         self.items.iter().all(|i| i.outcome != Outcome::Failed)
+    }
+
+    /// Whether it is a masked copy of a sealed folder.
+    pub fn is_copy(&self) -> bool {
+        self.items.iter().any(|item| item.what == SEALED_FILES)
     }
 
     pub(super) fn note(&mut self, what: &str, outcome: Outcome, found: Phrase) {

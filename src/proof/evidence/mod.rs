@@ -17,6 +17,7 @@ mod key;
 mod manifest;
 mod one_file;
 mod pades;
+mod place;
 mod redacted;
 mod seal;
 mod several;
@@ -37,6 +38,8 @@ pub use one_file::{OneFileError, holds_evidence, is_one_file, pack, repack, unpa
 pub use pades::{
     Certificates, Identity, OwnCertificate, PadesError, Problem, SignedPdf, Standing, is_pdf, own_certificate, sign_pdf,
 };
+pub use place::find_sealed_job;
+pub(crate) use place::{MOST_UP, joined, sealed_job};
 pub use redacted::{REDACTION, Redaction, SEALED};
 pub use seal::{Answer, Bytes, Contents, SealError, seal};
 pub use several::seal_several;
@@ -61,6 +64,8 @@ pub const SIGNATURE: &str = "tagmanifest-sha512.txt.sig";
 pub const INDEX: &str = "index-sha512.txt";
 /// See [`INDEX`].
 pub const INDEX_SIGNATURE: &str = "index-sha512.txt.sig";
+/// The result in the payload.
+pub(crate) const RESULT: &str = "result.json";
 /// The payload folder.
 pub(crate) const PAYLOAD: &str = "data";
 /// What `bagit.txt` of a bag of version 1.0 says.

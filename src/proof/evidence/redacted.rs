@@ -5,7 +5,7 @@
 //! check that every file which was not masked or left out is the sealed one,
 //! and whoever holds the original can show what was masked.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
 
@@ -13,11 +13,13 @@ use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha512};
 
 use super::bag_path::BagPath;
-use super::inspection::{Inspection, Outcome, unreadable};
+use super::inspection::{Inspection, Outcome, SEALED_FILES, unreadable};
 use super::manifest::Manifest;
+use super::place::{find_sealed_job, joined};
 use super::signature::Signature;
-use super::{MANIFEST, SIGNATURE, TAG_MANIFEST};
+use super::{MANIFEST, RESULT, SIGNATURE, TAG_MANIFEST};
 use crate::input::hex;
+use crate::record::JobRecord;
 use crate::words::{Phrase, phrase};
 
 /// What was masked and left out: a file in the payload.
@@ -55,8 +57,27 @@ impl Redaction {
 pub(super) fn inspect_redacted(folder: &Path, own: &Manifest, found: &mut Inspection) {
     let Some(redaction) = Redaction::of(folder) else { return };
     match redaction.and_then(|redaction| compare(folder, own, &redaction, found)) {
-        Ok(words) => found.note("sealed files", Outcome::Passed, words),
-        Err(why) => found.note("sealed files", Outcome::Failed, why),
+        Ok(words) => found.note(SEALED_FILES, Outcome::Passed, words),
+        Err(why) => found.note(SEALED_FILES, Outcome::Failed, why),
+    }
+}
+
+/// Whatever is named as masked is held against nothing that was sealed, so that only photos may be: those
+/// of the result, which is as it was sealed.
+fn only_photos(folder: &Path, redaction: &Redaction) -> Result<(), Phrase> {
+    let payload = folder.join("data");
+    let result = payload.join(RESULT);
+    let record = fs::read(&result).map_err(|e| unreadable(&format!("data/{RESULT}"), &e))?;
+    let record = JobRecord::from_json(&record)
+        .map_err(|e| phrase!("evidence-cannot-read", path = format!("data/{RESULT}"), why = e.to_string()))?;
+    let job = find_sealed_job(&payload).unwrap_or_default();
+    let photos: BTreeSet<String> =
+        record.photos.iter().map(|photo| format!("data/{}", joined(&job, &photo.file))).collect();
+    // A result that were masked itself could name itself a photo.
+    let own = format!("data/{RESULT}");
+    match redaction.masked.iter().find(|masked| **masked == own || !photos.contains(*masked)) {
+        Some(other) => Err(phrase!("evidence-copy-state", file = other, state = "no-photo")),
+        None => Ok(()),
     }
 }
 
@@ -98,6 +119,7 @@ fn compare(folder: &Path, own: &Manifest, redaction: &Redaction, found: &mut Ins
     let shown_otherwise: Vec<&String> = redaction.masked.iter().chain(&redaction.left_out).collect();
     let mut same = 0;
     let by_name: BTreeMap<&str, &str> = payload.entries.iter().map(|(p, d)| (p.as_str(), d.as_str())).collect();
+    only_photos(folder, redaction)?;
     for path in own.entries.keys() {
         let name = path.as_str();
         if name == format!("data/{REDACTION}")

@@ -117,6 +117,11 @@ evidence-state =
         [gone] nicht mehr da
        *[altered] verändert
     }
+evidence-state-copy =
+    { $measured ->
+        [yes] { $state } (maskierte Kopie)
+       *[no] { $state } (maskierte Kopie, nicht neu gemessen)
+    }
 evidence-recomputed = neu berechnet: { $count } geändert
 evidence-check = { $what }: Ist { $measured }, Soll { $required }: { $verdict }
 evidence-change-what =
@@ -155,12 +160,14 @@ evidence-item =
         [signature] Signatur
         [timestamp] Zeitstempel
         [sealed-files] versiegelte Dateien
+        [masked-photos] maskierte Fotos
         [signer] Unterzeichner
         [authority] Zeitstempelstelle
         [measured-again] neu gemessen
         [credentials] Herkunftsnachweise
         [log] Versuchsprotokoll
         [sensor-pattern] Sensormuster
+        [reports] Berichte
         [report-signature] Signatur des Berichts
         [report-signer] Unterzeichner des Berichts
         [report-timestamp] Zeitstempel des Berichts
@@ -175,6 +182,11 @@ evidence-whole =
         [unknown] unverändert, Unterzeichner unbekannt
         [unsigned] unverändert, nicht signiert
        *[altered] verändert
+    }
+evidence-whole-copy =
+    { $measured ->
+        [yes] { $state }, soweit eine maskierte Kopie das zeigt: Ihre Fotos messen wie festgehalten; was sie sonst zeigen, bindet nichts an das Versiegelte
+       *[no] { $state }, soweit eine maskierte Kopie das zeigt: Sie wurde NICHT neu gemessen, und ob das Ergebnis aus den Fotos folgt, zeigt nur der versiegelte Ordner
     }
 evidence-bad =
     { $more ->
@@ -209,14 +221,11 @@ evidence-copy-state =
     { $state ->
         [altered] { $file } ist nicht wie versiegelt und nicht als maskiert genannt
         [missing] { $file } war versiegelt, ist nicht hier und nicht als weggelassen genannt
+        [no-photo] { $file } ist als maskiert genannt und kein Foto des Auftrags
        *[strange] { $file } ist als maskiert oder weggelassen genannt und war nie versiegelt
     }
 evidence-copy = { $count } Dateien wie versiegelt, { $masked } Fotos maskiert, { $left_out } Dateien weggelassen
-evidence-not-measured =
-    { $why ->
-        [copy] nicht neu gemessen: Die Fotos sind maskiert, ganz hat sie der versiegelte Ordner
-       *[altered] nicht neu gemessen: Die Bytes sind nicht die versiegelten
-    }
+evidence-not-measured = nicht neu gemessen: Die Bytes sind nicht die versiegelten
 evidence-no-signers = keine Liste der Unterzeichner angegeben (--signers)
 evidence-signer = { $who }, in der Liste
 evidence-signer-unknown = nicht anerkannt: { $why }
@@ -224,7 +233,16 @@ evidence-no-authority = kein Zertifikat einer Zeitstempelstelle angegeben (--tim
 evidence-authority-false = nicht anerkannt: { $why }
 evidence-authority-ended = Ihr Zertifikat endete am { $day }, und kein neuerer Zeitstempel deckt es
 evidence-authority = { $who }; das Zertifikat endet am { $day }
-evidence-measured = { $verdict }; jeder Wert auf { $share } seiner Standardunsicherheit wie festgehalten
+evidence-measured = { $verdict }; jeder Wert auf { $share } seiner Standardunsicherheit wie festgehalten; { $sentences ->
+        [compared] alles andere wie festgehalten
+       *[not] die Sätze, von Version { $recorded }, wurden nicht verglichen
+    }
+evidence-masked = { $photos } Fotos zeigen { $markers } Marker, wo das versiegelte Ergebnis sie hat; was sie sonst zeigen, bindet nichts
+evidence-masked-no-markers = Die Fotos zeigen keinen Marker, der sie an das versiegelte Ergebnis bände
+evidence-masked-measured = { $verdict }; jeder Wert der maskierten Fotos auf { $share } Standardunsicherheiten wie festgehalten; was an ganzen Fotos und deren eigenen Angaben hängt, wurde nicht neu gesucht
+evidence-masked-size = { $photo } ist nicht das versiegelte Foto, maskiert: Es hat { $width } mal { $height } Pixel
+evidence-masked-markers = { $photo } ist nicht das versiegelte Foto, maskiert: Von { $recorded } festgehaltenen Markern und { $seen }, die es zeigt, liegen { $found } am selben Ort
+evidence-masked-cameras = nicht neu gemessen: Der Auftrag nennt keine Kamera, mehrere wurden nach den eigenen Angaben der Fotos gewählt, und die sind maskiert; der versiegelte Ordner hat sie
 evidence-measured-otherwise = anders als festgehalten: { $differences }
 evidence-measured-by-other = anders als festgehalten: { $differences } (festgehalten von Version { $recorded }, gemessen von { $now })
 evidence-not-measurable = nicht messbar: { $why }
@@ -402,6 +420,9 @@ evidence-pdf-listed = { $who }; das Zertifikat wurde angegeben
 evidence-pdf-unlisted = das Zertifikat ist keines der angegebenen; SHA-256: { $print }
 evidence-pdf-no-certificates = keine Zertifikate angegeben (--certificates)
 evidence-pdf-stamped = signiert spätestens { $when }, laut { $authority }
+evidence-reports-same = { $count } Dateien, jede das, was das versiegelte Ergebnis und die Fotos geben
+evidence-reports-other = { $files }: nicht, was { $result } und die versiegelten Fotos geben, sondern von einem anderen Ergebnis oder verändert
+evidence-reports-by-other = von Version { $recorded } gemacht: Version { $now } kann sie nicht nochmals machen, und so ist nicht zu sagen, ob sie zu diesem Ergebnis gehören
 evidence-report-unsigned = der Bericht (PDF) trägt keine Signatur
 evidence-report-state =
     { $state ->
@@ -515,15 +536,18 @@ evidence-holds-no-job = { $folder } enthält keinen Auftrag
 evidence-ledger-busy = Ein anderer Prüflauf schreibt in { $folder }: abwarten oder einen anderen Ordner nennen
 evidence-ledger-no-message = Das Ergebnis ist nicht lesbar
 evidence-redact-altered = { $folder } ist nicht unverändert: zuerst prüfen
+evidence-redact-otherwise = { $folder } wird nicht kopiert: Neu gemessen sagen die Fotos anderes ({ $why }); den Ordner prüfen
 evidence-redact-copy = { $folder } ist schon eine Kopie: den versiegelten Ordner nennen
 evidence-redact-write = Die maskierte Kopie von { $photo } lässt sich nicht schreiben: { $why }
 evidence-remeasure-result = Das festgehaltene Ergebnis { $file } ist nicht lesbar: { $why }
+evidence-remeasure-room = kein Platz zum Messen: { $why }; Platz für vorläufige Dateien schaffen und nochmals prüfen
 evidence-remeasure-no-job = Der Ordner enthält keinen Auftrag
 evidence-remeasure-job = Der Auftrag im Ordner lässt sich nicht messen: { $why }
 evidence-difference = { $what }: festgehalten { $recorded }, jetzt { $now }
 evidence-difference-credentials = Herkunftsnachweise von { $photo }
 evidence-credentials-gone = aufgezeichnet, aber kein Foto trägt welche
 evidence-credentials-as-recorded = wie aufgezeichnet: { $counts }; dieses Programm wurde ohne sie gebaut und hat sie nicht erneut geprüft
+evidence-difference-place = { $place } in { $file }
 evidence-difference-what =
     { $what ->
         [job] Auftrag

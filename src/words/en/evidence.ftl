@@ -117,6 +117,11 @@ evidence-state =
         [gone] no longer there
        *[altered] altered
     }
+evidence-state-copy =
+    { $measured ->
+        [yes] { $state } (masked copy)
+       *[no] { $state } (masked copy, not measured again)
+    }
 evidence-recomputed = recomputed: { $count } changed
 evidence-check = { $what }: { $measured }, required { $required }: { $verdict }
 evidence-change-what =
@@ -155,12 +160,14 @@ evidence-item =
         [signature] signature
         [timestamp] timestamp
         [sealed-files] sealed files
+        [masked-photos] masked photos
         [signer] signer
         [authority] authority
         [measured-again] measured again
         [credentials] credentials
         [log] log
         [sensor-pattern] sensor's pattern
+        [reports] reports
         [report-signature] report's signature
         [report-signer] report's signer
         [report-timestamp] report's timestamp
@@ -175,6 +182,11 @@ evidence-whole =
         [unknown] intact, signer unknown
         [unsigned] intact, unsigned
        *[altered] altered
+    }
+evidence-whole-copy =
+    { $measured ->
+        [yes] { $state }, as far as a masked copy shows it: its photos measure as recorded; what else they show is not bound to what was sealed
+       *[no] { $state }, as far as a masked copy shows it: it was NOT measured again, and only the sealed folder shows whether the result follows from the photos
     }
 evidence-bad =
     { $more ->
@@ -209,14 +221,11 @@ evidence-copy-state =
     { $state ->
         [altered] { $file } is not as it was sealed, and not named as masked
         [missing] { $file } was sealed, is not here, and is not named as left out
+        [no-photo] { $file } is named as masked and is no photo of the job
        *[strange] { $file } is named as masked or left out, and was never sealed
     }
 evidence-copy = { $count } files as they were sealed, { $masked } photos masked, { $left_out } files left out
-evidence-not-measured =
-    { $why ->
-        [copy] not measured again: the photos are masked, the sealed folder holds them whole
-       *[altered] not measured again: the bytes are not those that were sealed
-    }
+evidence-not-measured = not measured again: the bytes are not those that were sealed
 evidence-no-signers = no list of signers was given (--signers)
 evidence-signer = { $who }, who is listed
 evidence-signer-unknown = { $why }
@@ -224,7 +233,16 @@ evidence-no-authority = no authority's certificate was given (--timestamp-ca)
 evidence-authority-false = { $why }
 evidence-authority-ended = its certificate ended on { $day }, and no newer timestamp covers it
 evidence-authority = { $who }; its certificate ends on { $day }
-evidence-measured = { $verdict }; every value within { $share } of its standard uncertainty of the recorded one
+evidence-measured = { $verdict }; every value within { $share } of its standard uncertainty of the recorded one; { $sentences ->
+        [compared] everything else as recorded
+       *[not] its sentences, by version { $recorded }, were not compared
+    }
+evidence-masked = { $photos } photos show { $markers } markers where the sealed result has them; nothing binds what else they show
+evidence-masked-no-markers = the photos show no marker that would bind them to the sealed result
+evidence-masked-measured = { $verdict }; every value of the masked photos within { $share } standard uncertainties of the recorded one; what goes by whole photos and their own records was not looked for again
+evidence-masked-size = { $photo } is not the photo that was sealed, masked: it has { $width } by { $height } pixels
+evidence-masked-markers = { $photo } is not the photo that was sealed, masked: of { $recorded } recorded markers and { $seen } that it shows, { $found } lie at the same place
+evidence-masked-cameras = not measured again: the job names no camera, several were chosen by the photos’ own records, and those were masked; the sealed folder holds them
 evidence-measured-otherwise = { $differences }
 evidence-measured-by-other = { $differences } (recorded by version { $recorded }, measured by { $now })
 evidence-not-measurable = { $why }
@@ -402,6 +420,9 @@ evidence-pdf-listed = { $who }, whose certificate was given
 evidence-pdf-unlisted = its certificate is not among those that were given; its SHA-256 is { $print }
 evidence-pdf-no-certificates = no certificates were given (--certificates)
 evidence-pdf-stamped = signed no later than { $when }, says { $authority }
+evidence-reports-same = { $count } files, each what the sealed result and photos give
+evidence-reports-other = { $files }: not what the sealed { $result } and photos give, but another result’s or changed
+evidence-reports-by-other = made by version { $recorded }: version { $now } cannot make them again, so that it cannot be told whether they are of this result
 evidence-report-unsigned = the report (PDF) bears no signature
 evidence-report-state =
     { $state ->
@@ -515,15 +536,18 @@ evidence-holds-no-job = { $folder } holds no job
 evidence-ledger-busy = another audit is writing to { $folder }: wait for it, or name another folder
 evidence-ledger-no-message = its result cannot be read
 evidence-redact-altered = { $folder } is not intact: check it first
+evidence-redact-otherwise = { $folder } is not copied: measured again, its photos say otherwise ({ $why }); check it
 evidence-redact-copy = { $folder } is a copy already: name the sealed folder
 evidence-redact-write = cannot write the masked copy of { $photo }: { $why }
 evidence-remeasure-result = the recorded result { $file } cannot be read: { $why }
+evidence-remeasure-room = no room to measure in: { $why }; make room for temporary files, and check again
 evidence-remeasure-no-job = the folder holds no job
 evidence-remeasure-job = the job in the folder cannot be measured: { $why }
 evidence-difference = { $what }: recorded { $recorded }, now { $now }
 evidence-difference-credentials = content credentials of { $photo }
 evidence-credentials-gone = recorded, but no photo bears any
 evidence-credentials-as-recorded = as recorded: { $counts }; this program was built without them and did not validate them again
+evidence-difference-place = { $place } in { $file }
 evidence-difference-what =
     { $what ->
         [job] job

@@ -117,6 +117,11 @@ evidence-state =
         [gone] ya no está
        *[altered] alterada
     }
+evidence-state-copy =
+    { $measured ->
+        [yes] { $state } (copia enmascarada)
+       *[no] { $state } (copia enmascarada, sin medir de nuevo)
+    }
 evidence-recomputed = recalculado: { $count } cambios
 evidence-check = { $what }: { $measured }, exigido { $required }: { $verdict }
 evidence-change-what =
@@ -155,12 +160,14 @@ evidence-item =
         [signature] firma
         [timestamp] sello de tiempo
         [sealed-files] archivos sellados
+        [masked-photos] fotos enmascaradas
         [signer] firmante
         [authority] autoridad
         [measured-again] medido de nuevo
         [credentials] credenciales
         [log] registro
         [sensor-pattern] patrón del sensor
+        [reports] informes
         [report-signature] firma del informe
         [report-signer] firmante del informe
         [report-timestamp] sello de tiempo del informe
@@ -175,6 +182,11 @@ evidence-whole =
         [unknown] íntegra, firmante desconocido
         [unsigned] íntegra, sin firma
        *[altered] alterada
+    }
+evidence-whole-copy =
+    { $measured ->
+        [yes] { $state }, hasta donde lo muestra una copia enmascarada: sus fotos miden lo registrado; nada une a lo sellado lo demás que muestran
+       *[no] { $state }, hasta donde lo muestra una copia enmascarada: NO se midió de nuevo, y solo la carpeta sellada muestra si el resultado se sigue de las fotos
     }
 evidence-bad =
     { $more ->
@@ -209,14 +221,11 @@ evidence-copy-state =
     { $state ->
         [altered] { $file } no está como se selló y no figura como enmascarado
         [missing] { $file } se selló, no está aquí y no figura como omitido
+        [no-photo] { $file } figura como enmascarado y no es una foto del trabajo
        *[strange] { $file } figura como enmascarado u omitido y nunca se selló
     }
 evidence-copy = { $count } archivos como se sellaron, { $masked } fotos enmascaradas, { $left_out } archivos omitidos
-evidence-not-measured =
-    { $why ->
-        [copy] no se midió de nuevo: las fotos están enmascaradas, la carpeta sellada las tiene enteras
-       *[altered] no se midió de nuevo: los bytes no son los que se sellaron
-    }
+evidence-not-measured = no se midió de nuevo: los bytes no son los que se sellaron
 evidence-no-signers = no se indicó ninguna lista de firmantes (--signers)
 evidence-signer = { $who }, que figura en la lista
 evidence-signer-unknown = no reconocido: { $why }
@@ -224,7 +233,16 @@ evidence-no-authority = no se indicó el certificado de ninguna autoridad (--tim
 evidence-authority-false = no reconocida: { $why }
 evidence-authority-ended = su certificado terminó el { $day } y ningún sello de tiempo más reciente lo cubre
 evidence-authority = { $who }; su certificado termina el { $day }
-evidence-measured = { $verdict }; cada valor a menos de { $share } de su incertidumbre típica del registrado
+evidence-measured = { $verdict }; cada valor a menos de { $share } de su incertidumbre típica del registrado; { $sentences ->
+        [compared] todo lo demás como se registró
+       *[not] sus frases, de la versión { $recorded }, no se compararon
+    }
+evidence-masked = { $photos } fotos muestran { $markers } marcadores donde los tiene el resultado sellado; nada une lo demás que muestran
+evidence-masked-no-markers = las fotos no muestran ningún marcador que las una al resultado sellado
+evidence-masked-measured = { $verdict }; cada valor de las fotos enmascaradas a menos de { $share } incertidumbres típicas del registrado; lo que depende de las fotos enteras y de sus propios datos no se buscó de nuevo
+evidence-masked-size = { $photo } no es la foto sellada, enmascarada: tiene { $width } por { $height } píxeles
+evidence-masked-markers = { $photo } no es la foto sellada, enmascarada: de { $recorded } marcadores registrados y { $seen } que muestra, { $found } están en el mismo sitio
+evidence-masked-cameras = no se midió de nuevo: el trabajo no nombra ninguna cámara, varias se eligieron por los datos propios de las fotos, y esos se enmascararon; la carpeta sellada los tiene
 evidence-measured-otherwise = distinto de lo registrado: { $differences }
 evidence-measured-by-other = distinto de lo registrado: { $differences } (registrado por la versión { $recorded }, medido por { $now })
 evidence-not-measurable = no se puede medir: { $why }
@@ -402,6 +420,9 @@ evidence-pdf-listed = { $who }, cuyo certificado se indicó
 evidence-pdf-unlisted = su certificado no está entre los indicados; su SHA-256 es { $print }
 evidence-pdf-no-certificates = no se indicaron certificados (--certificates)
 evidence-pdf-stamped = firmado no después de { $when }, según { $authority }
+evidence-reports-same = { $count } archivos, cada uno lo que dan el resultado y las fotos sellados
+evidence-reports-other = { $files }: no es lo que dan { $result } y las fotos selladas, sino de otro resultado o alterado
+evidence-reports-by-other = hechos por la versión { $recorded }: la versión { $now } no puede hacerlos de nuevo, y así no se puede decir si son de este resultado
 evidence-report-unsigned = el informe (PDF) no lleva firma
 evidence-report-state =
     { $state ->
@@ -515,15 +536,18 @@ evidence-holds-no-job = { $folder } no contiene ningún trabajo
 evidence-ledger-busy = otra auditoría está escribiendo en { $folder }: esperar a que termine, o indicar otra carpeta
 evidence-ledger-no-message = su resultado no se puede leer
 evidence-redact-altered = { $folder } no está intacta: comprobarla primero
+evidence-redact-otherwise = { $folder } no se copia: medidas de nuevo, sus fotos dicen otra cosa ({ $why }); comprobarla
 evidence-redact-copy = { $folder } ya es una copia: indicar la carpeta sellada
 evidence-redact-write = no se puede escribir la copia enmascarada de { $photo }: { $why }
 evidence-remeasure-result = el resultado registrado { $file } no se puede leer: { $why }
+evidence-remeasure-room = no hay sitio para medir: { $why }; hacer sitio para archivos temporales y comprobar de nuevo
 evidence-remeasure-no-job = la carpeta no contiene ningún trabajo
 evidence-remeasure-job = el trabajo de la carpeta no se puede medir: { $why }
 evidence-difference = { $what }: registrado { $recorded }, ahora { $now }
 evidence-difference-credentials = credenciales de contenido de { $photo }
 evidence-credentials-gone = registradas, pero ninguna foto las lleva
 evidence-credentials-as-recorded = como se registraron: { $counts }; este programa se construyó sin ellas y no las validó de nuevo
+evidence-difference-place = { $place } en { $file }
 evidence-difference-what =
     { $what ->
         [job] trabajo

@@ -117,6 +117,11 @@ evidence-state =
         [gone] plus là
        *[altered] altéré
     }
+evidence-state-copy =
+    { $measured ->
+        [yes] { $state } (copie masquée)
+       *[no] { $state } (copie masquée, non remesurée)
+    }
 evidence-recomputed = recalculé : { $count } changements
 evidence-check = { $what } : { $measured }, requis { $required } : { $verdict }
 evidence-change-what =
@@ -155,12 +160,14 @@ evidence-item =
         [signature] signature
         [timestamp] horodatage
         [sealed-files] fichiers scellés
+        [masked-photos] photos masquées
         [signer] signataire
         [authority] autorité
         [measured-again] remesuré
         [credentials] attestations
         [log] journal
         [sensor-pattern] motif du capteur
+        [reports] rapports
         [report-signature] signature du rapport
         [report-signer] signataire du rapport
         [report-timestamp] horodatage du rapport
@@ -175,6 +182,11 @@ evidence-whole =
         [unknown] intact, signataire inconnu
         [unsigned] intact, non signé
        *[altered] altéré
+    }
+evidence-whole-copy =
+    { $measured ->
+        [yes] { $state }, pour autant qu’une copie masquée le montre : ses photos mesurent ce qui est enregistré ; rien ne lie à ce qui a été scellé le reste de ce qu’elles montrent
+       *[no] { $state }, pour autant qu’une copie masquée le montre : elle n’a PAS été remesurée, et seul le dossier scellé montre si le résultat découle des photos
     }
 evidence-bad =
     { $more ->
@@ -209,14 +221,11 @@ evidence-copy-state =
     { $state ->
         [altered] { $file } n’est pas tel que scellé, et n’est pas cité comme masqué
         [missing] { $file } a été scellé, n’est pas ici et n’est pas cité comme omis
+        [no-photo] { $file } est cité comme masqué et n’est pas une photo de l’intervention
        *[strange] { $file } est cité comme masqué ou omis, et n’a jamais été scellé
     }
 evidence-copy = { $count } fichiers tels que scellés, { $masked } photos masquées, { $left_out } fichiers omis
-evidence-not-measured =
-    { $why ->
-        [copy] non remesuré : les photos sont masquées, le dossier scellé les a entières
-       *[altered] non remesuré : les octets ne sont pas ceux qui ont été scellés
-    }
+evidence-not-measured = non remesuré : les octets ne sont pas ceux qui ont été scellés
 evidence-no-signers = aucune liste de signataires fournie (--signers)
 evidence-signer = { $who }, qui figure dans la liste
 evidence-signer-unknown = non reconnu : { $why }
@@ -224,7 +233,16 @@ evidence-no-authority = aucun certificat d’autorité fourni (--timestamp-ca)
 evidence-authority-false = non reconnue : { $why }
 evidence-authority-ended = son certificat a pris fin le { $day }, et aucun horodatage plus récent ne le couvre
 evidence-authority = { $who } ; son certificat prend fin le { $day }
-evidence-measured = { $verdict } ; chaque valeur à moins de { $share } de son incertitude type de celle enregistrée
+evidence-measured = { $verdict } ; chaque valeur à moins de { $share } de son incertitude type de celle enregistrée ; { $sentences ->
+        [compared] tout le reste comme enregistré
+       *[not] ses phrases, de la version { $recorded }, n’ont pas été comparées
+    }
+evidence-masked = { $photos } photos montrent { $markers } marqueurs là où le résultat scellé les a ; rien ne lie le reste de ce qu’elles montrent
+evidence-masked-no-markers = les photos ne montrent aucun marqueur qui les lierait au résultat scellé
+evidence-masked-measured = { $verdict } ; chaque valeur des photos masquées à moins de { $share } incertitudes types de celle enregistrée ; ce qui dépend des photos entières et de leurs propres données n’a pas été recherché à nouveau
+evidence-masked-size = { $photo } n’est pas la photo scellée, masquée : elle a { $width } sur { $height } pixels
+evidence-masked-markers = { $photo } n’est pas la photo scellée, masquée : de { $recorded } marqueurs enregistrés et { $seen } qu’elle montre, { $found } sont au même endroit
+evidence-masked-cameras = non remesuré : l’intervention ne nomme aucun appareil, plusieurs ont été choisis d’après les propres données des photos, et celles-ci sont masquées ; le dossier scellé les a
 evidence-measured-otherwise = autrement qu’enregistré : { $differences }
 evidence-measured-by-other = autrement qu’enregistré : { $differences } (enregistré par la version { $recorded }, mesuré par { $now })
 evidence-not-measurable = non mesurable : { $why }
@@ -402,6 +420,9 @@ evidence-pdf-listed = { $who }, dont le certificat a été donné
 evidence-pdf-unlisted = son certificat n’est pas parmi ceux qui ont été donnés ; son SHA-256 est { $print }
 evidence-pdf-no-certificates = aucun certificat n’a été donné (--certificates)
 evidence-pdf-stamped = signé au plus tard le { $when }, selon { $authority }
+evidence-reports-same = { $count } fichiers, chacun ce que donnent le résultat et les photos scellés
+evidence-reports-other = { $files } : pas ce que donnent { $result } et les photos scellés, mais d’un autre résultat ou altéré
+evidence-reports-by-other = faits par la version { $recorded } : la version { $now } ne peut pas les refaire, et on ne peut donc dire s’ils sont de ce résultat
 evidence-report-unsigned = le rapport (PDF) ne porte pas de signature
 evidence-report-state =
     { $state ->
@@ -515,15 +536,18 @@ evidence-holds-no-job = { $folder } ne contient aucune intervention
 evidence-ledger-busy = un autre audit écrit dans { $folder } : l’attendre, ou indiquer un autre répertoire
 evidence-ledger-no-message = son résultat est illisible
 evidence-redact-altered = { $folder } n’est pas intact : le vérifier d’abord
+evidence-redact-otherwise = { $folder } n’est pas copié : remesurées, ses photos disent autre chose ({ $why }) ; le vérifier
 evidence-redact-copy = { $folder } est déjà une copie : indiquer le dossier scellé
 evidence-redact-write = impossible d’écrire la copie masquée de { $photo } : { $why }
 evidence-remeasure-result = le résultat enregistré { $file } est illisible : { $why }
+evidence-remeasure-room = pas de place pour mesurer : { $why } ; faire de la place pour des fichiers temporaires et vérifier à nouveau
 evidence-remeasure-no-job = le dossier ne contient aucune intervention
 evidence-remeasure-job = l’intervention dans le dossier ne peut être mesurée : { $why }
 evidence-difference = { $what } : enregistré { $recorded }, maintenant { $now }
 evidence-difference-credentials = attestations de contenu de { $photo }
 evidence-credentials-gone = enregistrées, mais aucune photo n’en porte
 evidence-credentials-as-recorded = telles qu’enregistrées : { $counts } ; ce programme a été construit sans elles et ne les a pas revérifiées
+evidence-difference-place = { $place } dans { $file }
 evidence-difference-what =
     { $what ->
         [job] dossier

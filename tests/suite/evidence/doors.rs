@@ -93,7 +93,6 @@ fn exit_codes_tell_intact_altered_and_unsigned_apart() {
 /// Whoever holds a key can seal anything: a result that the photos don't give is found by measuring.
 #[test]
 fn a_result_that_does_not_follow_from_the_photos_is_found() {
-    use baywitness::evidence::{Bytes, Contents, seal};
     let dir = tempfile::tempdir().unwrap();
     let good: PathBuf = [env!("CARGO_MANIFEST_DIR"), "samples", "good"].iter().collect();
     let (honest, forged) = (dir.path().join("honest"), dir.path().join("forged"));
@@ -107,13 +106,7 @@ fn a_result_that_does_not_follow_from_the_photos_is_found() {
         record["checks"][0]["value"] = serde_json::json!(value - 1.0);
         record.to_string()
     });
-    let mut contents = Contents::default();
-    let payload = honest.join("data");
-    for path in super::files(&payload) {
-        let name = path.strip_prefix(&payload).unwrap().to_str().unwrap().to_owned();
-        contents.payload.insert(name, Bytes::File { path, sha256: None });
-    }
-    seal(&forged, &contents, None, None).unwrap();
+    super::sealed_anew(&honest, &forged, None, |_| ());
     let (code, text) = check(&forged, None);
     assert!(code == 1 && text.contains("distance") && text.contains("recorded"), "{code}: {text}");
 }

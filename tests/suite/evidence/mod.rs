@@ -5,6 +5,7 @@
 #![allow(clippy::unwrap_used, reason = "test support: a panic is the message")]
 #![allow(clippy::print_stderr, reason = "a skipped check says so")]
 
+use std::collections::BTreeMap;
 use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
@@ -44,6 +45,22 @@ pub(crate) fn fresh_key(dir: &Path, passphrase: &str) -> PathBuf {
         .status();
     assert!(made.unwrap().success(), "these tests need ssh-keygen");
     key
+}
+
+/// A folder's payload sealed anew, changed: every digest fits, and so does the seal's signature where there is a key.
+pub(crate) fn sealed_anew(
+    from: &Path,
+    to: &Path,
+    key: Option<&Path>,
+    change: impl FnOnce(&mut BTreeMap<String, Vec<u8>>),
+) {
+    let payload = from.join("data");
+    let named = |file: &PathBuf| file.strip_prefix(&payload).unwrap().to_str().unwrap().to_owned();
+    let mut all = files(&payload).iter().map(|file| (named(file), fs::read(file).unwrap())).collect();
+    change(&mut all);
+    let payload = all.into_iter().map(|(name, bytes)| (name, Bytes::Here(bytes))).collect();
+    let contents = Contents { payload, ..Contents::default() };
+    seal(to, &contents, key.map(|key| Key::open(key, &|_| None).unwrap()).as_ref(), None).unwrap();
 }
 
 pub(crate) fn files(folder: &Path) -> Vec<PathBuf> {

@@ -3,28 +3,15 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use baywitness::evidence::{Bytes, Contents, Key, SignedPdf, seal};
+use baywitness::evidence::SignedPdf;
 use serde_json::{Value, json};
 
 use super::doors::{run, small_job};
 use super::pades::{own, report};
-use super::{files, fresh_key};
+use super::{files, fresh_key, sealed_anew};
 
 fn path(text: &str) -> &Path {
     Path::new(text)
-}
-
-/// The folder sealed anew by the workshop itself, its report changed: every digest and the seal's signature fit.
-fn sealed_anew(from: &Path, to: &Path, key: &Path, change: impl Fn(Vec<u8>) -> Vec<u8>) {
-    let payload = from.join("data");
-    let mut contents = Contents::default();
-    for file in files(&payload) {
-        let name = file.strip_prefix(&payload).unwrap().to_str().unwrap().to_owned();
-        let bytes = fs::read(&file).unwrap();
-        let bytes = if name == "report.pdf" { change(bytes) } else { bytes };
-        contents.payload.insert(name, Bytes::Here(bytes));
-    }
-    seal(to, &contents, Some(&Key::open(key, &|_| None).unwrap()), None).unwrap();
 }
 
 struct Archive {
@@ -47,10 +34,11 @@ fn archive() -> Archive {
     };
     let signed = sealed("signed", &[path("--sign-pdf"), &pdf_key]);
     sealed("plain", &[]);
-    sealed_anew(&signed, &root.join("all/changed"), &key, |mut pdf| {
+    // Sealed anew by the workshop itself, its report changed: every digest and the seal's signature fit.
+    sealed_anew(&signed, &root.join("all/changed"), Some(&key), |all| {
+        let pdf = all.get_mut("report.pdf").unwrap();
         let at = pdf.len() / 3;
         pdf[at] ^= 1;
-        pdf
     });
     let signers = root.join("signers");
     let public = fs::read_to_string(key.with_extension("pub")).unwrap();

@@ -519,7 +519,7 @@ pub(crate) fn job(stance: &Stance, photos: usize) -> (JobRecord, Vec<PhotoPictur
     let record = JobRecord {
         reason_phrase: None,
         format: "result/1".into(),
-        tool: Tool { name: "baywitness".into(), version: "0.1.0".into() },
+        tool: Tool { name: "baywitness".into(), version: "0.1.0".into(), edition: None },
         job: "D-0001".into(),
         context: context(),
         sheet: sheet(),

@@ -25,7 +25,7 @@ pub(in crate::job) fn record(parts: &Parts) -> JobRecord {
     let reason = reason(parts, verdict);
     JobRecord {
         format: "result/1".into(),
-        tool: Tool { name: "baywitness".into(), version: env!("CARGO_PKG_VERSION").into() },
+        tool: Tool::this(),
         job: folder.job.job.clone(),
         context: context(parts),
         sheet: sheet(folder),

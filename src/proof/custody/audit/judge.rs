@@ -5,9 +5,9 @@ use std::path::Path;
 
 use super::digest::{digest, of_job};
 use super::find::{Found, Sort};
-use super::judged::{Judged, ReportSignature};
+use super::judged::{COPY, Judged, NOT_MEASURED, ReportSignature};
 use super::trust::Trust;
-use crate::custody::{RemeasureError, further, remeasure, sealed_report};
+use crate::custody::{RemeasureError, Reports, further, look_at_masked, remeasure, reports_again, sealed_report};
 use crate::evidence::{
     Certificates, Inspection, Item, OneFileError, Outcome, Signers, Standing, cannot, inspect, inspect_index, unpack,
 };
@@ -98,25 +98,50 @@ fn evidence(folder: &Path, path: &str, digest: &str, trust: Trust) -> Judged {
         let item = phrase!("evidence-altered-item", item = item, found = why);
         return Judged { report, ..altered(&phrase!("evidence-altered", path = path, why = item)) };
     }
+    let state = match (&signer, inspection.signed) {
+        (Some(_), _) => "intact and signed",
+        (None, true) => "intact, signer unknown",
+        (None, false) => "intact, unsigned",
+    };
+    if inspection.is_copy() {
+        return copy(&payload, path, digest, (state, signer));
+    }
     let judged = match remeasure(&payload, &trust.options.credentials) {
-        Ok(again) if again.differences.is_empty() => Judged {
-            evidence: Some(
-                match (&signer, inspection.signed) {
-                    (Some(_), _) => "intact and signed",
-                    (None, true) => "intact, signer unknown",
-                    (None, false) => "intact, unsigned",
-                }
-                .to_owned(),
-            ),
-            signer,
-            ..of_record(path, digest, &again.now)
-        },
-        Ok(again) => altered(&phrase!("evidence-otherwise", path = path, differences = again.differing())),
-        Err(e @ (RemeasureError::NoJob | RemeasureError::Result(_) | RemeasureError::Job(_))) => {
-            altered(&phrase!("evidence-file-wrong", file = path, why = e.phrase()))
+        Ok(again) if again.differences.is_empty() => {
+            let reports = reports_again(&payload, &again.recorded);
+            if matches!(reports, Reports::Other(_)) {
+                let why = phrase!("evidence-altered", path = path, why = reports.phrase());
+                return Judged { report, ..altered(&why) };
+            }
+            Judged { evidence: Some(state.to_owned()), signer, ..of_record(path, digest, &again.now) }
         }
+        Ok(again) => altered(&phrase!("evidence-otherwise", path = path, differences = again.differing())),
+        Err(e @ RemeasureError::Room(_)) => failed(path, digest, &e.phrase()),
+        Err(e) => altered(&phrase!("evidence-file-wrong", file = path, why = e.phrase())),
     };
     Judged { report, ..judged }
+}
+
+/// A masked copy: it holds neither whole photos nor all attachments, so that the sealed result stands where its
+/// masked photos measure it too.
+fn copy(payload: &Path, path: &str, digest: &str, (state, signer): (&str, Option<String>)) -> Judged {
+    let wrong = |why: Vec<Phrase>| {
+        let differences = further(why);
+        altered(path, digest, &phrase!("evidence-otherwise", path = path, differences = differences))
+    };
+    let again = match look_at_masked(payload) {
+        Ok(copy) if !copy.strange.is_empty() => return wrong(copy.strange),
+        Ok(copy) => copy,
+        Err(e @ RemeasureError::Room(_)) => return failed(path, digest, &e.phrase()),
+        Err(e) => return altered(path, digest, &phrase!("evidence-file-wrong", file = path, why = e.phrase())),
+    };
+    let measured = match again.differences {
+        Ok(differences) if !differences.is_empty() => return wrong(differences),
+        Ok(_) => "",
+        Err(_) => NOT_MEASURED,
+    };
+    let evidence = Some(format!("{COPY}{state}{measured}"));
+    Judged { evidence, signer, ..of_record(path, digest, &again.recorded) }
 }
 
 /// What the report's signature says, and why it does not hold, where it does not.

@@ -6,6 +6,11 @@ use crate::record::JobRecord;
 use crate::verdict::Verdict;
 use crate::words::Phrase;
 
+/// What the state of a masked copy begins with.
+pub const COPY: &str = "masked copy, ";
+/// What it ends with where its photos could not be measured again.
+pub const NOT_MEASURED: &str = ", unmeasured";
+
 /// What became of one folder: a line of `audit.jsonl`.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Judged {
@@ -19,7 +24,8 @@ pub struct Judged {
     pub result: serde_json::Value,
     /// Over everything that was read: another digest, another job.
     pub digest: String,
-    /// For evidence folders: `intact and signed`, `intact, signer unknown`, ...
+    /// For evidence folders: `intact and signed`, `intact, signer unknown`, ...; of masked copies between
+    /// [`COPY`] and, where it applies, [`NOT_MEASURED`].
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub evidence: Option<String>,
     /// Who signed, of those listed.

@@ -23,7 +23,7 @@ pub use attempts::{LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint}
 pub use failed::LedgerError;
 pub use find::{Found, Sort, find};
 pub use judge::judge;
-pub use judged::{Change, Judged, Lead, Outcome, ReportSignature};
+pub use judged::{COPY, Change, Judged, Lead, NOT_MEASURED, Outcome, ReportSignature};
 pub use ledger::{Ledger, WholeFile, each_outcome};
 pub use lines::Lines;
 pub use run::{Audit, Progress, Tally, audit};

@@ -17,7 +17,7 @@ use super::content;
 use super::error::{PadesError, Problem};
 use super::identity::Certificates;
 use super::syntax::{after_blanks, number};
-use super::update::Prepared;
+use super::update::{Prepared, prepare};
 use crate::input::hex;
 
 /// A PDF with a signature over all of it; [`check`](SignedPdf::check) says whether it holds.
@@ -50,6 +50,14 @@ impl SignedPdf {
     /// Whether the signer's certificate is one of these: itself, not its name, which anybody can write.
     pub fn is_by(&self, listed: &Certificates) -> bool {
         listed.0.contains(&self.signer)
+    }
+
+    /// Whether it is this report with nothing behind it but what signing it adds: the field of this name, the
+    /// signature, and a timestamp in it.
+    pub fn is_of(&self, report: &[u8], field: &str) -> bool {
+        let room = (self.pdf.hole.len() - 2) / 2;
+        let again = self.claimed().and_then(|moment| prepare(report, field, moment, room).ok());
+        again.is_some_and(|again| again.hole == self.pdf.hole && again.signed() == self.pdf.signed())
     }
 
     /// SHA-256 of the signer's certificate.

@@ -15,12 +15,12 @@ const SIDE: usize = PARTS * CELLS;
 const MOST: f64 = 15.0;
 const STEP: f64 = 0.75;
 /// How far the principal point lies from the middle, share of the longer side.
-const OFF: f64 = 0.02;
+const OFF: f64 = 0.03;
 /// The mark is looked for so far around the middle: share of the longer side, and of the shorter one at most.
 const AROUND: (f64, f64) = (0.26, 0.46);
 /// One cell in so many is looked at first, and all where their statistic is this.
 const SOME: usize = 5;
-const PROMISING: f64 = 5.0;
+const PROMISING: f64 = 4.5;
 
 /// A cell's place among the parts before it is shifted, row after row, and its sign.
 type Signed = (usize, f32);

@@ -6,7 +6,7 @@
 use serde_json::Value as Json;
 
 use crate::evidence::RESULT;
-use crate::record::{CheckRecord, JobRecord};
+use crate::record::{CheckRecord, JobRecord, Level};
 use crate::words::{Phrase, Value, phrase};
 
 /// Two values agree where they differ by no more than this share of their
@@ -38,7 +38,7 @@ pub fn differences(recorded: &JobRecord, now: &JobRecord) -> Vec<Phrase> {
     }
     if found.is_empty() {
         let older = !recorded.tool.is_like(&now.tool);
-        let mut walk = Walk { found: Vec::new(), near: measured, older };
+        let mut walk = Walk { found: Vec::new(), near: if older { roughly } else { measured }, older };
         let (a, b) = (json(recorded), json(now));
         if older {
             walk.checks(&a, &b, &CHECK_FIGURES);
@@ -73,6 +73,11 @@ fn json(record: &JobRecord) -> Json {
 
 fn measured(a: f64, b: f64) -> bool {
     (a - b).abs() <= AGREE.max(AGREE_SHARE * a.abs())
+}
+
+/// Likewise of what follows from uncertainties, which by another version agree to a hundredth of themselves.
+fn roughly(a: f64, b: f64) -> bool {
+    (a - b).abs() <= AGREE.max(AGREE_U * a.abs())
 }
 
 /// Two records walked through key by key.
@@ -151,7 +156,9 @@ fn deciding(recorded: &JobRecord, now: &JobRecord) -> Vec<Phrase> {
     same(part("job"), (&recorded.job).into(), (&now.job).into());
     same(part("verdict"), recorded.verdict.name().into(), now.verdict.name().into());
     same(part("inputs"), digests(recorded).into(), digests(now).into());
-    same(part("findings"), codes(recorded).into(), codes(now).into());
+    // Another version may name more or less of what only deserves a look.
+    let least = if recorded.tool.is_like(&now.tool) { Level::Note } else { Level::Stop };
+    same(part("findings"), codes(recorded, least).into(), codes(now, least).into());
     same(part("checks"), checks(recorded).into(), checks(now).into());
     for (a, b) in recorded.checks.iter().zip(&now.checks) {
         same((&a.quantity).into(), a.verdict.name().into(), b.verdict.name().into());
@@ -201,8 +208,9 @@ fn digests(record: &JobRecord) -> String {
     all.join(", ")
 }
 
-fn codes(record: &JobRecord) -> String {
-    let mut all: Vec<&str> = record.findings.iter().map(|f| f.code.as_str()).collect();
+/// The findings' codes of this level and above.
+fn codes(record: &JobRecord, least: Level) -> String {
+    let mut all: Vec<&str> = record.findings.iter().filter(|f| f.level <= least).map(|f| f.code.as_str()).collect();
     all.sort_unstable();
     all.join(" ")
 }

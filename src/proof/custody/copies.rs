@@ -159,8 +159,13 @@ fn name_camera(folder: &JobFolder, job: &Path, recorded: &JobRecord) -> Result<(
     };
     let path = job.join("job.toml");
     let text = fs::read_to_string(&path).and_then(|text| {
+        // Behind the format, which comes first.
+        let says =
+            |line: &&str| !matches!(line.trim_start_matches('\u{feff}').trim_start().chars().next(), None | Some('#'));
+        let format = text.split_inclusive('\n').find(says).unwrap_or_default();
+        let end = format.as_ptr() as usize - text.as_ptr() as usize + format.len();
         let named = serde_json::to_string(camera)?;
-        fs::write(&path, format!("camera = {named}\n{text}"))
+        fs::write(&path, format!("{}\ncamera = {named}\n{}", text[..end].trim_end(), &text[end..]))
     });
     text.map_err(|e| phrase!("evidence-cannot-read", path = "job.toml", why = e.to_string()))
 }

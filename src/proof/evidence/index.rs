@@ -12,7 +12,7 @@ use super::inspect::{check_signature, compare, is_evidence, read_manifest};
 use super::inspection::{Inspection, Outcome};
 use super::manifest::Manifest;
 use super::signature::Signature;
-use super::{INDEX, INDEX_SIGNATURE, SIGNATURE, TAG_MANIFEST};
+use super::{INDEX, INDEX_SIGNATURE, PAYLOAD, REDACTION, SIGNATURE, TAG_MANIFEST};
 use crate::words::phrase;
 
 const SERIES: &str = "series";
@@ -42,7 +42,9 @@ pub fn inspect_index(folder: &Path) -> Inspection {
 /// What the index lists and is there, and evidence folders beside it that it does not list.
 fn here(folder: &Path, index: &Manifest) -> BTreeMap<BagPath, PathBuf> {
     let listed = index.entries.keys().cloned();
-    let beside = fs::read_dir(folder).into_iter().flatten().flatten().filter(|entry| is_evidence(&entry.path()));
+    // A masked copy may lie beside what it was made of.
+    let added = |path: &Path| is_evidence(path) && !path.join(PAYLOAD).join(REDACTION).is_file();
+    let beside = fs::read_dir(folder).into_iter().flatten().flatten().filter(|entry| added(&entry.path()));
     let beside =
         beside.filter_map(|entry| BagPath::new(&format!("{}/{TAG_MANIFEST}", entry.file_name().to_str()?)).ok());
     let placed = listed.chain(beside).map(|path| (path.clone(), folder.join(path.as_str())));

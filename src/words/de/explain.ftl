@@ -265,7 +265,7 @@ finding-reading-disagrees =
 finding-times-out-of-order =
     .title = Zeiten nicht in der Reihenfolge
     .meaning = Nach ihren eigenen Uhren folgen Fotos, Auftrag und Kalibrierung nicht so aufeinander, wie sie sollten.
-    .cause = Es wurden Fotos eines früheren Auftrags gewählt, die Kalibrierung lief vor der Aufnahme der Fotos, oder die Uhr eines Geräts geht falsch.
+    .cause = Es wurden Fotos eines früheren Auftrags gewählt, ältere wurden als Fotos nach einem Versetzen des Gestells eingetragen, die Kalibrierung lief vor der Aufnahme der Fotos, oder die Uhr eines Geräts geht falsch.
     .look = Die Zeiten im Bericht mit dem Diagnosebericht und der Wanduhr vergleichen.
     .remedy = Die Uhren richtig stellen; sind die Fotos wirklich aus einer anderen Zeit, neue aufnehmen.
     .scene = Die Kalibrierung lief eine halbe Stunde vor der Aufnahme der Fotos.
@@ -486,7 +486,7 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Fotos weisen nach, wo das Gestell stand, als sie aufgenommen wurden, nicht eine Stunde später.
-    .method = Zeiten, die ihren Versatz zu UTC nennen: Fotos eines Auftrags (bei zwei Phasen: einer Phase) innerhalb einer Stunde, die von vorher innerhalb einer Stunde zur Angabe `taken` des Auftrags und nicht nach der Kalibrierung, die von nachher nicht vor ihr, und alle von vorher früher als alle von nachher. Exakt, soweit Uhren es sind; eine Zeit ohne Versatz ist nicht prüfbar und bleibt außer Acht. Ein Foto, das nach einem Versetzen des Gestells eingetragen ist und das dasselbe Telefon (Hersteller und Modell) vor einem von davor aufnahm, ist von der Stufe Stopp, ob die Zeiten einen Versatz nennen oder nicht; bei zwei Telefonen, mehr als fünf Minuten früher, eine Warnung.
+    .method = Zeiten, die ihren Versatz zu UTC nennen: Fotos eines Auftrags (bei zwei Phasen: einer Phase) innerhalb einer Stunde, die von vorher innerhalb einer Stunde zur Angabe `taken` des Auftrags und nicht nach der Kalibrierung, die von nachher nicht vor ihr, und alle von vorher früher als alle von nachher. Exakt, soweit Uhren es sind; eine Zeit ohne Versatz ist nicht prüfbar und bleibt außer Acht. Ein Foto, das nach einem Versetzen des Gestells eingetragen ist und das dasselbe Telefon (Hersteller und Modell) über eine Minute vor einem von davor aufnahm, ist von der Stufe Stopp, ob die Zeiten einen Versatz nennen oder nicht; bei zwei Telefonen, mehr als fünf Minuten früher, eine Warnung.
 
 finding-rule-other-day =
     .rationale = Ein Foto von letzter Woche zeigt, wo das Gestell letzte Woche stand.

@@ -265,7 +265,7 @@ finding-reading-disagrees =
 finding-times-out-of-order =
     .title = Times out of order
     .meaning = By their own clocks the photos, the job and the calibration do not follow each other as they should.
-    .cause = Photos of an earlier job were picked, the calibration ran before the photos were taken, or a device's clock is wrong.
+    .cause = Photos of an earlier job were picked, older ones were listed as from after a move of the stand, the calibration ran before the photos were taken, or a device's clock is wrong.
     .look = Compare the times on the report with the scan report and the clock on the wall.
     .remedy = Set the clocks right; if the photos are really of another time, take new ones.
     .scene = The calibration ran half an hour before the photos were taken.
@@ -486,7 +486,7 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Photos prove where the stand stood when they were taken, not an hour later.
-    .method = Times that state their offset from UTC: photos of one job (of each phase, where it has two) within an hour of each other, those from before within an hour of the job's `taken` and not after the calibration, those from after it not before it, and all from before earlier than all from after. Exact, as far as clocks are; a time without an offset is not checkable and is left alone. A photo listed as taken after a move of the stand that the same phone (make and model) took before one from before the move is of level stop, whether its times have offsets or not; by two phones, more than five minutes earlier, of level warn.
+    .method = Times that state their offset from UTC: photos of one job (of each phase, where it has two) within an hour of each other, those from before within an hour of the job's `taken` and not after the calibration, those from after it not before it, and all from before earlier than all from after. Exact, as far as clocks are; a time without an offset is not checkable and is left alone. A photo listed as taken after a move of the stand that the same phone (make and model) took more than a minute before one from before the move is of level stop, whether its times have offsets or not; by two phones, more than five minutes earlier, of level warn.
 
 finding-rule-other-day =
     .rationale = A photo of last week shows where the stand stood last week.

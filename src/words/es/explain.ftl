@@ -265,7 +265,7 @@ finding-reading-disagrees =
 finding-times-out-of-order =
     .title = Horas fuera de orden
     .meaning = Según sus propios relojes, las fotos, el trabajo y la calibración no se suceden como deberían.
-    .cause = Se eligieron fotos de un trabajo anterior, la calibración se hizo antes que las fotos, o el reloj de un aparato va mal.
+    .cause = Se eligieron fotos de un trabajo anterior, se inscribieron fotos más antiguas como tomadas después de mover el soporte, la calibración se hizo antes que las fotos, o el reloj de un aparato va mal.
     .look = Comparar las horas del informe con el informe de diagnosis y con el reloj de la pared.
     .remedy = Poner los relojes en hora; si las fotos son de verdad de otro momento, hacer otras.
     .scene = La calibración se hizo media hora antes que las fotos.
@@ -486,7 +486,7 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Las fotos demuestran dónde estaba el soporte cuando se hicieron, no una hora después.
-    .method = Horas que indican su diferencia con UTC: fotos de un trabajo (de cada fase, si tiene dos) dentro de una hora entre sí, las de antes dentro de una hora del `taken` del trabajo y no después de la calibración, las de después no antes de ella, y todas las de antes anteriores a todas las de después. Exacto, en la medida en que lo son los relojes; una hora sin diferencia no se puede comprobar y se deja aparte. Una foto que figura como tomada después de mover el soporte y que el mismo teléfono (marca y modelo) hizo antes que una de antes del movimiento es de nivel parada, indiquen o no las horas su diferencia; con dos teléfonos, más de cinco minutos antes, es un aviso.
+    .method = Horas que indican su diferencia con UTC: fotos de un trabajo (de cada fase, si tiene dos) dentro de una hora entre sí, las de antes dentro de una hora del `taken` del trabajo y no después de la calibración, las de después no antes de ella, y todas las de antes anteriores a todas las de después. Exacto, en la medida en que lo son los relojes; una hora sin diferencia no se puede comprobar y se deja aparte. Una foto que figura como tomada después de mover el soporte y que el mismo teléfono (marca y modelo) hizo más de un minuto antes que una de antes del movimiento es de nivel parada, indiquen o no las horas su diferencia; con dos teléfonos, más de cinco minutos antes, es un aviso.
 
 finding-rule-other-day =
     .rationale = Una foto de la semana pasada muestra dónde estaba el soporte la semana pasada.

@@ -265,7 +265,7 @@ finding-reading-disagrees =
 finding-times-out-of-order =
     .title = Heures en désordre
     .meaning = D’après leurs propres horloges, les photos, le dossier et le calibrage ne se suivent pas comme ils le devraient.
-    .cause = Des photos d’un dossier antérieur ont été choisies, le calibrage a eu lieu avant les photos, ou l’horloge d’un appareil est fausse.
+    .cause = Des photos d’un dossier antérieur ont été choisies, de plus anciennes ont été inscrites comme prises après un déplacement du support, le calibrage a eu lieu avant les photos, ou l’horloge d’un appareil est fausse.
     .look = Comparer les heures du rapport avec le rapport de diagnostic et l’horloge murale.
     .remedy = Mettre les horloges à l’heure ; si les photos sont vraiment d’un autre moment, en prendre de nouvelles.
     .scene = Le calibrage a eu lieu une demi-heure avant les photos.
@@ -486,7 +486,7 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Les photos prouvent où était le support quand elles ont été prises, pas une heure plus tard.
-    .method = Heures qui indiquent leur décalage avec UTC : photos d’un dossier (de chaque phase, s’il en a deux) à moins d’une heure les unes des autres, celles d’avant à moins d’une heure du `taken` du dossier et pas après le calibrage, celles d’après pas avant lui, et toutes celles d’avant antérieures à toutes celles d’après. Exact, autant que les horloges le sont ; une heure sans décalage ne peut être contrôlée et est laissée de côté. Une photo inscrite comme prise après un déplacement du support et que le même téléphone (marque et modèle) a prise avant une photo d’avant ce déplacement est de niveau arrêt, que les heures indiquent leur décalage ou non ; avec deux téléphones, plus de cinq minutes plus tôt, c’est une alerte.
+    .method = Heures qui indiquent leur décalage avec UTC : photos d’un dossier (de chaque phase, s’il en a deux) à moins d’une heure les unes des autres, celles d’avant à moins d’une heure du `taken` du dossier et pas après le calibrage, celles d’après pas avant lui, et toutes celles d’avant antérieures à toutes celles d’après. Exact, autant que les horloges le sont ; une heure sans décalage ne peut être contrôlée et est laissée de côté. Une photo inscrite comme prise après un déplacement du support et que le même téléphone (marque et modèle) a prise plus d’une minute avant une photo d’avant ce déplacement est de niveau arrêt, que les heures indiquent leur décalage ou non ; avec deux téléphones, plus de cinq minutes plus tôt, c’est une alerte.
 
 finding-rule-other-day =
     .rationale = Une photo de la semaine dernière montre où était le support la semaine dernière.

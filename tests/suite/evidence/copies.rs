@@ -52,6 +52,43 @@ fn a_masked_copy_checks_against_the_sealed_digests() {
     assert_eq!(run(&[&copy, Path::new("--out"), &dir.path().join("x")], &["redact"], None).0, 2);
 }
 
+/// The photos' own records chose the camera, and masked ones bear none. A copy beside an index is none of its folders.
+#[test]
+fn a_masked_copy_of_a_job_whose_photos_chose_their_camera() {
+    let dir = tempfile::tempdir().unwrap();
+    let (job, models) = (dir.path().join("job"), dir.path().join("models"));
+    crate::staged::copy(&sample(), &job, true);
+    fs::create_dir_all(models.join("cameras")).unwrap();
+    fs::rename(job.join("camera.toml"), models.join("cameras/chosen.toml")).unwrap();
+    let file = job.join("job.toml");
+    let text = fs::read_to_string(&file).unwrap();
+    let without: Vec<&str> = text.lines().filter(|line| !line.starts_with("camera = ")).collect();
+    assert_eq!(without.len() + 1, text.lines().count());
+    fs::write(&file, without.join("\n")).unwrap();
+    let sealed = dir.path().join("sealed");
+    let other = dir.path().join("other");
+    crate::staged::copy(&sample(), &other, true);
+    fs::write(
+        other.join("job.toml"),
+        fs::read_to_string(other.join("job.toml")).unwrap().replace("SAMPLE-GOOD", "OTHER"),
+    )
+    .unwrap();
+    let (code, text) =
+        run(&[&job, &other, Path::new("--out"), &sealed, Path::new("--models"), &models], &["seal"], None);
+    assert_eq!(code, 0, "{text}");
+    let member = |name: &str| {
+        let all = fs::read_dir(&sealed).unwrap().map(|e| e.unwrap().path());
+        all.into_iter().find(|p| p.file_name().unwrap().to_string_lossy().starts_with(name)).unwrap()
+    };
+    let (original, copy) = (member("SAMPLE-GOOD"), sealed.join("copy"));
+    let (code, text) = run(&[&original, Path::new("--out"), &copy], &["redact"], None);
+    assert_eq!(code, 0, "{text}");
+    for folder in [&copy, &original, &member("OTHER")] {
+        let (code, text) = run(&[folder], &["check"], None);
+        assert!(code != 1 && text.contains("passed          measured again"), "{text}");
+    }
+}
+
 #[test]
 fn what_is_due_is_listed_and_nothing_is_deleted() {
     let dir = tempfile::tempdir().unwrap();

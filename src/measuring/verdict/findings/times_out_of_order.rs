@@ -17,6 +17,9 @@ const TOGETHER: Duration = Duration::HOUR;
 /// Clocks of two devices.
 const CLOCKS: Duration = Duration::minutes(5);
 
+/// Clocks of two devices of one make and model, which may seem one.
+const ALIKE: Duration = Duration::MINUTE;
+
 /// A photo's time and name.
 type Taken<'a> = (OffsetDateTime, &'a str);
 
@@ -91,7 +94,7 @@ fn moves_exchanged<'a>(case: &Case<'a>) -> Option<(Level, (Phrase, &'a str))> {
     let level = |(later, sooner): (&PhotoFacts, &PhotoFacts)| {
         let one_phone = later.exif.model.is_some()
             && (&later.exif.make, &later.exif.model) == (&sooner.exif.make, &sooner.exif.model);
-        let stops = one_phone && later.exif.local_time()? < sooner.exif.local_time()?;
+        let stops = one_phone && later.exif.local_time()? + ALIKE < sooner.exif.local_time()?;
         let warns = || Some(later.exif.taken? + CLOCKS < sooner.exif.taken?);
         if stops { Some(Level::Stop) } else { warns()?.then_some(Level::Warn) }
     };

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use time::OffsetDateTime;
 
 use super::anchors::AnchorsOption;
-use super::check_copy::{self, MEASURED, measured};
+use super::check_copy::{self, MEASURED, measured, not_measured};
 use super::check_pdf;
 use super::codes::UNREADABLE;
 use super::log_check::LogTrust;
@@ -14,7 +14,7 @@ use super::threads::pool;
 use super::unpacked::{self, Unpacking};
 use super::who_stamped::who_stamped;
 use crate::credentials::{BUILT_IN, Source, State, summary};
-use crate::custody::{AGREE_U, RemeasureError, Remeasured, remeasure};
+use crate::custody::{AGREE_U, Remeasured, remeasure};
 use crate::evidence::{
     Authorities, Certificates, INDEX, Inspection, Item, Outcome, Signers, inspect, inspect_index, is_evidence, is_pdf,
 };
@@ -244,32 +244,31 @@ fn measured_again(folder: &Path, credentials: &Source, items: &mut Vec<Item>) {
     if let Some(again) = again.as_ref().ok().filter(|again| again.differences.is_empty()) {
         items.extend(check_pdf::of_result(&folder.join("data"), &again.recorded));
     }
-    let (outcome, found) = match again {
-        Ok(again) if again.differences.is_empty() => {
-            let (recorded, now) = (again.recorded.tool.words(), again.now.tool.words());
-            let found = phrase!(
-                "evidence-measured",
-                verdict = again.now.verdict.phrase(),
-                share = Figure::plain(AGREE_U),
-                sentences = if recorded == now { "compared" } else { "not" },
-                recorded = recorded,
-            );
-            (Outcome::Passed, found)
-        }
-        Ok(again) => {
-            let (recorded, now) = (again.recorded.tool.words(), again.now.tool.words());
-            let differences = again.differing();
-            let found = if recorded == now {
-                phrase!("evidence-measured-otherwise", differences = differences)
-            } else {
-                phrase!("evidence-measured-by-other", differences = differences, recorded = recorded, now = now)
-            };
-            (Outcome::Failed, found)
-        }
-        Err(e @ RemeasureError::Room(_)) => (Outcome::NotCheckable, e.phrase()),
-        Err(e) => (Outcome::Failed, phrase!("evidence-not-measurable", why = e.phrase())),
+    items.push(match again {
+        Ok(again) => compared(&again),
+        Err(why) => not_measured(&why),
+    });
+}
+
+fn compared(again: &Remeasured) -> Item {
+    let (recorded, now) = (again.recorded.tool.words(), again.now.tool.words());
+    if again.differences.is_empty() {
+        let found = phrase!(
+            "evidence-measured",
+            verdict = again.now.verdict.phrase(),
+            share = Figure::plain(AGREE_U),
+            sentences = if recorded == now { "compared" } else { "not" },
+            recorded = recorded,
+        );
+        return measured(Outcome::Passed, found);
+    }
+    let differences = again.differing();
+    let found = if recorded == now {
+        phrase!("evidence-measured-otherwise", differences = differences)
+    } else {
+        phrase!("evidence-measured-by-other", differences = differences, recorded = recorded, now = now)
     };
-    items.push(measured(outcome, found));
+    measured(Outcome::Failed, found)
 }
 
 /// What became of the photos' content credentials; nothing where nobody speaks of any.

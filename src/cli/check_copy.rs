@@ -14,13 +14,17 @@ pub(super) fn measured(outcome: Outcome, found: Phrase) -> Item {
     Item { what: MEASURED.to_owned(), outcome, found }
 }
 
+/// Why nothing was measured again: the machine's fault, or the folder's.
+pub(super) fn not_measured(why: &RemeasureError) -> Item {
+    match why {
+        RemeasureError::Room(_) => measured(Outcome::NotCheckable, why.phrase()),
+        _ => measured(Outcome::Failed, phrase!("evidence-not-measurable", why = why.phrase())),
+    }
+}
+
 /// Whether a copy's masked photos show what was sealed, and whether they measure it.
 pub(super) fn look(payload: &Path) -> Vec<Item> {
-    match look_at_masked(payload) {
-        Ok(copy) => items(copy),
-        Err(e @ RemeasureError::Room(_)) => vec![measured(Outcome::NotCheckable, e.phrase())],
-        Err(e) => vec![measured(Outcome::Failed, phrase!("evidence-not-measurable", why = e.phrase()))],
-    }
+    look_at_masked(payload).map_or_else(|why| vec![not_measured(&why)], items)
 }
 
 fn items(copy: MaskedCopy) -> Vec<Item> {

@@ -18,6 +18,15 @@ pub struct InputRecord {
     pub sha256: String,
 }
 
+impl InputRecord {
+    /// SHA-256 of a job's photos, sorted.
+    pub fn of_photos(inputs: &[InputRecord]) -> Vec<&str> {
+        let mut photos: Vec<&str> = inputs.iter().filter(|i| i.role == "photo").map(|i| i.sha256.as_str()).collect();
+        photos.sort_unstable();
+        photos
+    }
+}
+
 /// Records of before 0.2 call a kit's role `rig`.
 fn present_role<'de, D: serde::Deserializer<'de>>(deserializer: D) -> Result<String, D::Error> {
     String::deserialize(deserializer).map(|role| if role == "rig" { "kit".to_owned() } else { role })

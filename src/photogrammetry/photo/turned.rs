@@ -31,7 +31,7 @@ pub(super) fn is_marked(apart: &[f32], size: [usize; 2], signs: &[i8]) -> bool {
     let steps = (MOST / STEP) as i32;
     (0..4).any(|quarters| {
         let cells = Cells::new(signs, size.map(|n| n as f64), quarters);
-        let rms = rms(apart, &cells.turned(0.0, 1));
+        let rms = rms(apart, &cells.turned(0.0, 1), 0);
         (-steps..=steps).filter(|k| *k != 0).map(|k| f64::from(k) * STEP).any(|degrees| {
             // The middle of the turn is not the picture's: it goes elsewhere meanwhile.
             let off = 2.0 * OFF * longer * (degrees.to_radians() / 2.0).sin().abs();
@@ -87,13 +87,13 @@ fn sum(apart: &[f32], cells: &[Signed], shift: isize) -> f32 {
     values(apart, cells, shift).map(|(value, sign)| value * sign).sum()
 }
 
-fn rms(apart: &[f32], cells: &[Signed]) -> f64 {
-    let squares: f32 = values(apart, cells, 0).map(|(value, _)| value * value).sum();
+fn rms(apart: &[f32], cells: &[Signed], shift: isize) -> f64 {
+    let squares: f32 = values(apart, cells, shift).map(|(value, _)| value * value).sum();
     (f64::from(squares) / cells.len().max(1) as f64).sqrt()
 }
 
 /// The sum of cells times signs in units of what random signs scatter by.
 fn statistic(apart: &[f32], cells: &[Signed], shift: isize) -> f64 {
-    let squares: f32 = values(apart, cells, shift).map(|(value, _)| value * value).sum();
-    if squares > 0.0 { f64::from(sum(apart, cells, shift)) / f64::from(squares).sqrt() } else { 0.0 }
+    let scatter = rms(apart, cells, shift) * (cells.len() as f64).sqrt();
+    if scatter > 0.0 { f64::from(sum(apart, cells, shift)) / scatter } else { 0.0 }
 }

@@ -10,6 +10,7 @@ use super::find::Found;
 use super::judge::no_longer_there;
 use super::judged::{Judged, Outcome};
 use super::ledger::{Ledger, each_outcome};
+use crate::record::InputRecord;
 
 /// What an earlier run knew and is not found now: by its path what tells the job wherever it lies, where it could be read.
 pub(super) struct Gone(BTreeMap<String, Option<u64>>);
@@ -53,8 +54,5 @@ impl Gone {
 /// A job's name, verdict and photos as a number.
 fn number(outcome: &Outcome, numbers: &RandomState) -> Option<u64> {
     let record = outcome.as_ref().ok()?;
-    let of_photos = record.inputs.iter().filter(|i| i.role == "photo");
-    let mut photos: Vec<&str> = of_photos.map(|i| i.sha256.as_str()).collect();
-    photos.sort_unstable();
-    Some(numbers.hash_one((&record.job, record.verdict.name(), photos)))
+    Some(numbers.hash_one((&record.job, record.verdict.name(), InputRecord::of_photos(&record.inputs))))
 }

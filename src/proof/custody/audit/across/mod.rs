@@ -18,7 +18,7 @@ use std::hash::RandomState;
 use super::failed::LedgerError;
 use super::judged::{Judged, Lead, Outcome};
 use super::ledger::{Ledger, each_outcome};
-use crate::record::JobRecord;
+use crate::record::{InputRecord, JobRecord};
 use crate::words::{Language, Phrase};
 use numbers::hashed;
 
@@ -117,16 +117,13 @@ struct Identity {
 
 impl Identity {
     fn of(record: &JobRecord, numbers: &RandomState) -> Identity {
-        let mut photos: Vec<&str> =
-            record.inputs.iter().filter(|i| i.role == "photo").map(|i| i.sha256.as_str()).collect();
-        photos.sort_unstable();
         let of = |text: &Option<String>| text.as_ref().map_or(0, |t| hashed(numbers, t));
         Identity {
             job: hashed(numbers, &record.job),
             setup: hashed(numbers, &record.context.setup),
             series: of(&record.context.series),
             vin: of(&record.context.vin),
-            photos: hashed(numbers, &photos),
+            photos: hashed(numbers, &InputRecord::of_photos(&record.inputs)),
         }
     }
 

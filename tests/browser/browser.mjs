@@ -1,6 +1,6 @@
 // A browser, the program that serves, and what every state of a page must hold.
 import { execFileSync, spawn } from "node:child_process";
-import { existsSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, readdirSync, renameSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
@@ -133,6 +133,9 @@ export function sayRendered(jobs) {
     const file = join(jobs, name, "job.toml");
     if (!existsSync(file)) continue;
     const text = readFileSync(file, "utf8");
-    if (!/^rendered = true$/m.test(text)) writeFileSync(file, text.replace("\n", "\nrendered = true\n"));
+    if (/^rendered = true$/m.test(text)) continue;
+    // By a rename: the page asks for the job meanwhile, and half a file is none.
+    writeFileSync(`${file}.new`, text.replace("\n", "\nrendered = true\n"));
+    renameSync(`${file}.new`, file);
   }
 }

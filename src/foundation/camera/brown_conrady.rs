@@ -13,6 +13,7 @@ const WIDEST_R2: f64 = 100.0;
 
 /// Distorts a point of the plane z = 1. `None` where the radial function no
 /// longer grows with the radius: there the model shows two rays at one pixel.
+#[inline]
 pub(super) fn distort(p: &Vector2<f64>, k: &[f64; 5]) -> Option<Distorted> {
     let [k1, k2, p1, p2, k3] = *k;
     let (x, y) = (p.x, p.y);

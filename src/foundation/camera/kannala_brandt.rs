@@ -13,6 +13,7 @@ const WIDEST: f64 = std::f64::consts::FRAC_PI_2;
 
 /// Distorts a point of the plane z = 1. `None` where the radius no longer
 /// grows with the angle.
+#[inline]
 pub(super) fn distort(p: &Vector2<f64>, k: &[f64; 5]) -> Option<Distorted> {
     let [k1, k2, k3, k4, _] = *k;
     let r = p.norm();

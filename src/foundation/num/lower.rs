@@ -3,7 +3,7 @@
 //! Van Loan 2013, section 4.2.9).
 
 use nalgebra::allocator::Allocator;
-use nalgebra::{DMatrix, DefaultAllocator, Dim, Dyn, OMatrix};
+use nalgebra::{DMatrix, DefaultAllocator, Dim, Dyn, OMatrix, SMatrix};
 
 /// Columns of a block: large enough for products to be fast, small enough for little waste above the diagonal.
 const BLOCK: usize = 48;
@@ -39,8 +39,17 @@ pub fn cholesky(mut matrix: DMatrix<f64>) -> Option<Lower> {
     Some(Lower { factor: matrix, diagonal })
 }
 
+/// The inverse of Cholesky's factor of a small matrix of which only the lower part is read; zero above the
+/// diagonal. `None` where it is not positive definite.
+pub fn inverse_factor<const N: usize>(mut matrix: SMatrix<f64, N, N>) -> Option<SMatrix<f64, N, N>> {
+    factorize(matrix.as_mut_slice(), N)?;
+    let mut inverse = SMatrix::<f64, N, N>::identity();
+    invert(matrix.as_slice(), inverse.as_mut_slice(), N);
+    Some(inverse)
+}
+
 /// `into += by * column`, element by element.
-fn add(into: &mut [f64], by: f64, column: &[f64]) {
+pub fn add(into: &mut [f64], by: f64, column: &[f64]) {
     for (x, y) in into.iter_mut().zip(column) {
         *x += by * y;
     }
@@ -165,5 +174,14 @@ mod tests {
             }
         }
         assert!(cholesky(-DMatrix::<f64>::identity(60, 60)).is_none());
+    }
+
+    #[test]
+    fn a_small_factor_s_inverse() {
+        let part = SMatrix::<f64, 7, 7>::from_fn(|i, j| ((3 * i + 7 * j * j + i * j) % 11) as f64 - 5.0);
+        let matrix = part * part.transpose() + SMatrix::identity() * 3.0;
+        let found = inverse_factor(matrix).unwrap();
+        assert!((found.transpose() * found - matrix.try_inverse().unwrap()).amax() < 1e-9);
+        assert!(inverse_factor(-matrix).is_none());
     }
 }

@@ -19,7 +19,7 @@ pub use control_chart::{IndividualsChart, Limits, individuals_chart, share_limit
 pub use cusum::CusumDesign;
 pub use distribution::{fisher_tail, normal_cdf, normal_quantile, student_cdf, student_quantile};
 pub use gauge_study::{GaugeMethod, GaugeStudy, Reading, gauge_study};
-pub use lower::{Lower, cholesky, column_squares, subtract_square};
+pub use lower::{Lower, add, cholesky, column_squares, inverse_factor, subtract_square};
 pub use median::median;
 pub use proportion::wilson;
 pub use stratified::{Excess, Stratum, excess};

@@ -5,7 +5,8 @@ use nalgebra::DVector;
 use rayon::prelude::*;
 
 use super::adjustment::{Adjustment, Misfit};
-use super::equations::{Linearization, mean_square, residual_px};
+use super::equations::Linearization;
+use super::eye::Eye;
 use super::normal::{Covariance, Normal, PhotoNormal};
 use super::seen::{BoardPhoto, Seen};
 use super::spreads::Mixing;
@@ -32,6 +33,10 @@ const SETTLED: f64 = 1e-3;
 /// First damping of the steps, far from the solution and near it: damping holds back what photos say little of.
 pub(super) const FAR: f64 = 1e-4;
 pub(super) const NEAR: f64 = 1e-10;
+/// A step is the last that makes the misfit smaller by less than this part: where weights and sizes change
+/// anyway, and where the solution counts (the next step, of a method that squares its distance, is nothing).
+pub(super) const ROUGHLY: f64 = 1e-3;
+pub(super) const CLOSELY: f64 = 1e-5;
 
 impl<'a> Adjustment<'a> {
     pub(super) fn new(target: &'a Target, photos: Vec<&'a BoardPhoto>, state: State) -> Self {
@@ -58,14 +63,8 @@ impl<'a> Adjustment<'a> {
         let precision = 1.0 / (self.noise * self.noise);
         let one = |j: usize| {
             let own = &self.state.photos[j];
-            let linear = Linearization {
-                target: self.target,
-                photo: self.photos[j],
-                state: &self.state,
-                own,
-                spread: &self.spread,
-                rigid_board: self.rigid_board,
-            };
+            let eye = Eye::new(self.target, self.photos[j], &self.state, own);
+            let linear = Linearization { eye, spread: &self.spread, rigid_board: self.rigid_board };
             let weights: Vec<f64> =
                 self.weights[j].iter().zip(&self.trust[j]).map(|(weight, trust)| weight * trust * precision).collect();
             let mut photo = PhotoNormal::new(&linear.rows(&weights)?, self.shared());
@@ -89,10 +88,10 @@ impl<'a> Adjustment<'a> {
     /// Each element's mean squared whitened residual at a state, trust included. `None` out of sight.
     fn squares(&self, state: &State) -> Option<Vec<Vec<f64>>> {
         let one = |j: usize| {
-            let (photo, own) = (self.photos[j], &state.photos[j]);
-            let lens = own.lens(&state.lens);
+            let photo = self.photos[j];
+            let eye = Eye::new(self.target, photo, state, &state.photos[j]);
             let weighted = |(k, seen): (usize, &Seen)| {
-                let mean = mean_square(self.target, photo, seen, state, own, &lens).map(|m| self.trust[j][k] * m);
+                let mean = eye.mean_square(seen).map(|m| self.trust[j][k] * m);
                 // An element that is out may be out of sight.
                 mean.or((self.weights[j][k] <= 0.0).then_some(f64::INFINITY))
             };
@@ -122,8 +121,9 @@ impl<'a> Adjustment<'a> {
         Some(misfit)
     }
 
-    /// Levenberg-Marquardt with the weights as they are and so large a first damping. `None` where it fails.
-    pub(super) fn settle(&mut self, most: usize, mut damping: f64) -> Option<()> {
+    /// Levenberg-Marquardt with the weights as they are, so large a first damping and so small a last gain.
+    /// `None` where it fails.
+    pub(super) fn settle(&mut self, most: usize, mut damping: f64, enough: f64) -> Option<()> {
         let mut cost = self.cost(&self.state)?;
         for _ in 0..most {
             let normal = self.normal()?;
@@ -143,7 +143,7 @@ impl<'a> Adjustment<'a> {
             self.state = next;
             cost = next_cost;
             damping = (damping * 0.1).max(1e-12);
-            if gain < 1e-7 {
+            if gain < enough {
                 break;
             }
         }
@@ -182,9 +182,10 @@ impl<'a> Adjustment<'a> {
     /// relative, the last of them changed the noise.
     pub(super) fn weigh(&mut self) -> Option<f64> {
         let mut moved = 0.0;
-        for round in 0..WEIGHINGS {
-            self.settle(if round == 0 { 30 } else { 2 }, FAR)?;
-            let improved = self.improved(&self.covariance()?, FASTER)?;
+        self.settle(30, FAR, ROUGHLY)?;
+        for _ in 0..WEIGHINGS {
+            let (covariance, _) = self.undamped_step()?;
+            let improved = self.improved(&covariance, FASTER)?;
             let before = self.noise;
             self.set_sizes(&improved.sizes);
             moved = (self.noise / before).ln().abs();
@@ -197,32 +198,43 @@ impl<'a> Adjustment<'a> {
     /// Adjusts, weights being what they are, until estimates, noise and spreads agree with each other.
     pub(super) fn converge(&mut self) -> Option<Covariance> {
         let mut mixing = Mixing::default();
+        let mut last = None;
         for _ in 0..ROUNDS {
-            let covariance = self.undamped_step()?;
+            let (covariance, gain) = self.undamped_step()?;
             let before = self.sizes();
             let improved = self.improved(&covariance, 1.0)?;
             if improved.change < SETTLED {
+                last = (gain < CLOSELY).then_some(covariance);
                 break;
             }
             self.set_sizes(&mixing.next(&before, &improved.sizes));
         }
-        self.settle(10, NEAR)?;
-        self.covariance()
+        if last.is_none() {
+            self.settle(10, NEAR, CLOSELY)?;
+            last = self.covariance();
+        }
+        last
     }
 
-    /// A step from near the solution, and the covariance before it: both from the same equations.
-    fn undamped_step(&mut self) -> Option<Covariance> {
+    /// A step from near the solution, the covariance before it, both from the same equations, and by which part
+    /// it made the misfit smaller.
+    fn undamped_step(&mut self) -> Option<(Covariance, f64)> {
         let normal = self.normal()?;
         let factor = normal.factor(0.0)?;
         let step = factor.solve();
         let next = self.state.moved(&step.shared, &step.photos, &self.spread);
-        let (before, after) = (self.cost(&self.state)?, self.cost(&next));
-        if after.is_some_and(|after| after <= before * (1.0 + 1e-9)) {
-            self.state = next;
-            return Some(factor.covariance(self.state.lens.model.parameters()));
+        let before = self.cost(&self.state)?;
+        match self.cost(&next) {
+            Some(after) if after <= before * (1.0 + 1e-9) => {
+                self.state = next;
+                let covariance = factor.covariance(self.state.lens.model.parameters());
+                Some((covariance, (before - after) / before.max(1e-30)))
+            }
+            _ => {
+                self.settle(2, FAR, CLOSELY)?;
+                Some((self.covariance()?, 1.0))
+            }
         }
-        self.settle(2, FAR)?;
-        self.covariance()
     }
 
     /// Effective number of photos that say something of the focal length's
@@ -236,10 +248,8 @@ impl<'a> Adjustment<'a> {
 
     /// Residuals of one element, px (found minus predicted).
     pub(super) fn residual_px(&self, photo: usize, element: usize) -> Option<DVector<f64>> {
-        let own = &self.state.photos[photo];
-        let lens = own.lens(&self.state.lens);
-        let seen = &self.photos[photo].seen[element];
-        residual_px(self.target, self.photos[photo], seen, &self.state, own, &lens)
+        let eye = Eye::new(self.target, self.photos[photo], &self.state, &self.state.photos[photo]);
+        eye.residual_px(&self.photos[photo].seen[element])
     }
 
     /// Root mean square of one photo's whitened residuals.

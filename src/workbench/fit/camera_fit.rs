@@ -34,13 +34,14 @@ pub struct Options {
 /// # Errors
 /// No photo, or too few, show the board; or no lens explains them.
 pub fn fit_camera(board: &Board, photos: &[BoardPhoto], options: &Options) -> Result<CameraFit, Error> {
-    let mut fit = fit_model(board, photos, options, &Rival { rms_px: f64::INFINITY, photos: 0 })?;
+    let mut fit = fit_model(board, photos, options, &Rival { rms_px: f64::INFINITY, photos: 0, focal_px: None })?;
     if fit.halves.as_ref().is_some_and(|h| !h.agree() || !h.alike()) {
         let model = match options.model {
             LensModel::BrownConrady => LensModel::KannalaBrandt,
             LensModel::KannalaBrandt => LensModel::BrownConrady,
         };
-        let rival = Rival { rms_px: fit.rms_px, photos: fit.photos.len() };
+        let focal_px = Some(fit.profile.lens.focal_px.iter().sum::<f64>() / 2.0);
+        let rival = Rival { rms_px: fit.rms_px, photos: fit.photos.len(), focal_px };
         let other = fit_model(board, photos, &Options { name: options.name.clone(), model }, &rival).ok();
         fit.advice.extend(other.and_then(|other| better(&fit, &other)));
     }
@@ -53,10 +54,11 @@ const NEARLY: f64 = 0.95;
 /// Noise that still moves by more than this, relative, may fall far.
 const STILL: f64 = 0.05;
 
-/// What a fit has to beat.
+/// What a fit has to beat, and may begin from.
 struct Rival {
     rms_px: f64,
     photos: usize,
+    focal_px: Option<f64>,
 }
 
 /// Fits one lens model; gives up where it leaves larger residuals than its rival, or fits fewer photos.
@@ -72,7 +74,7 @@ fn fit_model(board: &Board, photos: &[BoardPhoto], options: &Options, rival: &Ri
         return Err(few(kept.len(), &rejected));
     }
     let size_px = kept[0].size_px;
-    let guess = start(&target, &kept, options.model, size_px).ok_or(Error::NoStart { photos: kept.len() })?;
+    let guess = start(&target, &kept, options.model, size_px, rival.focal_px).ok_or(Error::NoStart { photos: kept.len() })?;
     let mut usable = Vec::new();
     let mut found = Vec::new();
     for (photo, pose) in kept.into_iter().zip(guess.poses) {

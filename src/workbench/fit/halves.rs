@@ -4,7 +4,7 @@
 use nalgebra::DVector;
 use statrs::distribution::{ContinuousCDF, FisherSnedecor};
 
-use super::adjust::NEAR;
+use super::adjust::{CLOSELY, NEAR};
 use super::adjustment::Adjustment;
 use super::field::Field;
 use super::state::{State, parameters};
@@ -51,7 +51,7 @@ pub(super) fn compare(whole: &Adjustment, field: &Field, shape: &Field, spread_d
         let keep: Vec<usize> = (0..whole.photos.len()).filter(|i| i % 2 == half).collect();
         let mut part = whole.only(&keep);
         // The whole's solution is near.
-        part.settle(20, NEAR)?;
+        part.settle(20, NEAR, CLOSELY)?;
         Some((part.covariance()?.lens, part.state.lens, keep.len()))
     };
     let (first, second) = rayon::join(|| one(0), || one(1));

@@ -3,7 +3,7 @@
 //! The order of the files is the order of the work: `target` is the board,
 //! `chessboard`, `saddle` and
 //! `seen` what photos show of it, `record` which photos belong together,
-//! `start` a first guess, `state`, `equations`, `normal`, `spreads` and `adjust` the
+//! `start` a first guess, `state`, `eye`, `equations`, `normal`, `spreads` and `adjust` the
 //! bundle adjustment, `reject` the photos that disagree; `field`, `halves`,
 //! `coverage` and `advice` judge the result; `words` and `page` tell it. Without
 //! a board, `on_kit` fits a camera to ordinary photos of a surveyed kit.
@@ -15,6 +15,7 @@ mod camera_fit;
 mod chessboard;
 mod coverage;
 mod equations;
+mod eye;
 mod field;
 mod fitted;
 mod halves;

@@ -7,7 +7,7 @@ use nalgebra::{DMatrix, DVector, SMatrix, SVector};
 use super::equations::Rows;
 use super::state::{FOCAL, PHOTO};
 use super::target::OWN;
-use crate::num::{Lower, cholesky, column_squares, subtract_square};
+use crate::num::{Lower, add, cholesky, column_squares, inverse_factor, subtract_square};
 
 /// The equations of all photos.
 #[derive(Debug, Clone)]
@@ -62,13 +62,15 @@ impl PhotoNormal {
         across.columns_mut(0, common).copy_from(&all.view((0, PHOTO), (PHOTO, common)));
         let mut products = DMatrix::zeros(width + OWN, OWN * rows.elements.len());
         for (k, element) in rows.elements.iter().enumerate() {
-            let mut products = products.columns_mut(OWN * k, OWN);
-            for column in rows.columns.columns(element.first, element.count).column_iter() {
+            let mut of_element = products.columns_mut(OWN * k, OWN);
+            let tall = width + OWN;
+            let equations = &rows.columns.as_slice()[tall * element.first..tall * (element.first + element.count)];
+            for equation in equations.chunks_exact(tall) {
                 for i in 0..OWN {
-                    products.column_mut(i).axpy(column[width + i], &column, 1.0);
+                    add(of_element.column_mut(i).as_mut_slice(), equation[width + i], equation);
                 }
             }
-            across.columns_mut(element.own, OWN).copy_from(&products.rows(0, PHOTO));
+            across.columns_mut(element.own, OWN).copy_from(&of_element.rows(0, PHOTO));
         }
         PhotoNormal {
             own: all.fixed_view::<PHOTO, PHOTO>(0, 0).into_owned(),
@@ -99,15 +101,15 @@ impl Normal {
             right += photo.common.view((0, common), (common, 1));
             for (k, own) in photo.elements.iter().enumerate() {
                 let products = photo.products.columns(OWN * k, OWN);
-                let mut right = normal.right.rows_mut(*own, OWN);
-                right += products.row(PHOTO + common).transpose();
                 for i in 0..OWN {
-                    for j in 0..common {
-                        normal.shared[(own + i, j)] += products[(PHOTO + j, i)];
-                    }
+                    normal.right[own + i] += products[(PHOTO + common, i)];
                     for j in 0..OWN {
                         normal.shared[(own + i, own + j)] += products[(PHOTO + common + 1 + j, i)];
                     }
+                }
+                for j in 0..common {
+                    let column = &mut normal.shared.as_mut_slice()[shared * j + own..shared * j + own + OWN];
+                    column.iter_mut().enumerate().for_each(|(i, into)| *into += products[(PHOTO + j, i)]);
                 }
             }
         }
@@ -147,7 +149,7 @@ impl Normal {
             for i in 0..PHOTO {
                 own[(i, i)] *= 1.0 + damping;
             }
-            let inverse = own.cholesky()?.l().solve_lower_triangular(&SMatrix::identity())?;
+            let inverse = inverse_factor(own)?;
             let part = block.across.transpose() * inverse.transpose();
             eliminated.columns_mut(PHOTO * j, PHOTO).copy_from(&part);
             photos.push(inverse);
@@ -175,7 +177,11 @@ impl Factor<'_> {
         for (j, (block, inverse)) in parts() {
             whitened.rows_mut(PHOTO * j, PHOTO).copy_from(&(inverse * block.right));
         }
-        let shared = self.shared.solve(&self.normal.right - &self.eliminated * &whitened);
+        let mut right = self.normal.right.clone();
+        for (column, part) in self.eliminated.column_iter().zip(&whitened) {
+            add(right.as_mut_slice(), -part, column.as_slice());
+        }
+        let shared = self.shared.solve(right);
         let left = whitened - self.eliminated.tr_mul(&shared);
         let photos = self.photos.iter().enumerate();
         let photos = photos.map(|(j, inverse)| inverse.tr_mul(&left.fixed_rows::<PHOTO>(PHOTO * j))).collect();

@@ -6,7 +6,7 @@ use rand::{RngExt, SeedableRng};
 
 use super::seen::BoardPhoto;
 use super::state::parameters;
-use super::target::Target;
+use super::target::{FLEXES, Target};
 use super::{CameraFit, Error, Options, fit_camera};
 use crate::camera::{Lens, LensModel};
 use crate::detect::{Sighting, Sightings};
@@ -92,7 +92,8 @@ impl Session {
     fn chessboards(&mut self, board: &Board, count: usize) -> Vec<BoardPhoto> {
         let mean = lens(self.model);
         let target = Target::new(board);
-        let shape: Vec<f64> = (0..target.unknowns()).map(|_| self.normal()).collect();
+        let unknowns: Vec<f64> = (0..target.unknowns()).map(|_| self.normal()).collect();
+        let shape = target.shape(&unknowns, &[0.0; FLEXES]);
         let mut photos = Vec::new();
         for i in 0.. {
             let mut own = mean;
@@ -101,7 +102,7 @@ impl Session {
             own.centre_px = own.centre_px.map(|c| c + self.u_centre * self.normal());
             let pose = self.pose(i, &mean);
             let inside = |p: &Vector2<f64>| (0..2).all(|a| p[a] > 0.0 && p[a] < f64::from(SIZE[a]) - 1.0);
-            let corner = |s: usize| own.project(&pose.point(&target.place(s, 0, &shape)).coords).map(|q| q.pixel);
+            let corner = |s: usize| own.project(&pose.point(&shape.place(s, 0)).coords).map(|q| q.pixel);
             let exact: Option<Vec<_>> = (0..target.spots.len()).map(|s| corner(s).filter(inside)).collect();
             if let Some(exact) = exact {
                 let found: Vec<_> =
@@ -121,14 +122,15 @@ impl Session {
         own: &Lens,
         pose: &Pose<Camera, Carrier>,
         target: &Target,
-        shape: &[f64],
+        unknowns: &[f64],
     ) -> BoardPhoto {
+        let shape = target.shape(unknowns, &[0.0; FLEXES]);
         let mut markers = Vec::new();
         // A still hand draws nothing: sessions stay as they were.
         let turn = Vector3::from_fn(|_, _| if self.u_turn > 0.0 { self.u_turn * self.normal() } else { 0.0 });
         for (s, spot) in target.spots.iter().enumerate() {
             let corner = |k: usize| {
-                let point = pose.point(&target.place(s, k, shape));
+                let point = pose.point(&shape.place(s, k));
                 let still = own.project(&point.coords)?.pixel;
                 // Its row sees it as the camera stood when that was read.
                 let moment = still.y / f64::from(SIZE[1]) - 0.5;

@@ -4,7 +4,7 @@
 use nalgebra::{Point2, Point3, Vector2, Vector3};
 use rayon::prelude::*;
 
-use super::adjust::{FAR, FIRST_SPREAD};
+use super::adjust::{FAR, FIRST_SPREAD, ROUGHLY};
 use super::adjustment::Adjustment;
 use super::seen::BoardPhoto;
 use super::state::{PhotoState, State};
@@ -14,10 +14,12 @@ use crate::geom::{Camera, Carrier, Pose};
 use crate::pose::plane_poses;
 
 /// Focal lengths that are tried, as parts of the longer side: from an
-/// ultra-wide lens to a long one.
+/// ultra-wide lens to a long one, in `STEPS` equal ratios.
 const SHORTEST: f64 = 0.3;
 const LONGEST: f64 = 6.0;
-const STEPS: u32 = 40;
+const STEPS: usize = 40;
+/// Of these every so many at first, then those beside the best.
+const STRIDE: usize = 4;
 /// Points of a photo that the search looks at.
 const FEW: usize = 40;
 
@@ -28,11 +30,27 @@ pub(super) struct Guess {
     pub(super) poses: Vec<Option<Pose<Camera, Carrier>>>,
 }
 
-/// The lens without distortion that explains the photos best. `None` where none does.
-pub(super) fn start(target: &Target, photos: &[&BoardPhoto], model: LensModel, size_px: [u32; 2]) -> Option<Guess> {
+/// The lens without distortion that explains the photos best, or that with the focal length that another model
+/// was found to have. `None` where none explains them.
+pub(super) fn start(
+    target: &Target,
+    photos: &[&BoardPhoto],
+    model: LensModel,
+    size_px: [u32; 2],
+    known_px: Option<f64>,
+) -> Option<Guess> {
+    let lens = match known_px {
+        Some(f) => plain_lens(model, f, size_px),
+        None => search(target, photos, model, size_px)?,
+    };
+    let poses = photos.iter().map(|p| pose(target, p, &lens, usize::MAX).map(|(pose, _)| pose)).collect();
+    Some(Guess { lens, poses })
+}
+
+fn search(target: &Target, photos: &[&BoardPhoto], model: LensModel, size_px: [u32; 2]) -> Option<Lens> {
     let longer = f64::from(size_px[0].max(size_px[1]));
-    let guess = |step: u32| {
-        let f = longer * SHORTEST * (LONGEST / SHORTEST).powf(f64::from(step) / f64::from(STEPS));
+    let guess = |step: usize| {
+        let f = longer * SHORTEST * (LONGEST / SHORTEST).powf(step as f64 / STEPS as f64);
         plain_lens(model, f, size_px)
     };
     let misfit = |lens: &Lens| -> f64 {
@@ -41,12 +59,14 @@ pub(super) fn start(target: &Target, photos: &[&BoardPhoto], model: LensModel, s
         // A lens without a pose for half of the photos explains nothing.
         if 2 * all.len() < photos.len() { f64::INFINITY } else { all.iter().sum::<f64>() / all.len() as f64 }
     };
-    let tried: Vec<_> = (0..=STEPS).into_par_iter().map(guess).map(|lens| (misfit(&lens), lens)).collect();
-    let (best, lens) = tried.into_iter().min_by(|a, b| a.0.total_cmp(&b.0))?;
-    best.is_finite().then(|| {
-        let poses = photos.iter().map(|p| pose(target, p, &lens, usize::MAX).map(|(pose, _)| pose)).collect();
-        Guess { lens, poses }
-    })
+    let try_all = |steps: Vec<usize>| {
+        let tried: Vec<_> = steps.into_par_iter().map(|step| (misfit(&guess(step)), step)).collect();
+        tried.into_iter().min_by(|a, b| a.0.total_cmp(&b.0))
+    };
+    let (_, coarse) = try_all((0..=STEPS).step_by(STRIDE).collect())?;
+    let beside = coarse.saturating_sub(STRIDE - 1)..=(coarse + STRIDE - 1).min(STEPS);
+    let (least, best) = try_all(beside.collect())?;
+    least.is_finite().then(|| guess(best))
 }
 
 fn plain_lens(model: LensModel, f: f64, size_px: [u32; 2]) -> Lens {
@@ -111,11 +131,11 @@ pub(super) fn approach<'a>(
     work.noise = 30.0;
     work.rigid_board = true;
     work.held = [false, false, true, true, false, true, true, true, true];
-    work.settle(30, FAR)?;
+    work.settle(30, FAR, ROUGHLY)?;
     work.held = [false; 9];
-    work.settle(30, FAR)?;
+    work.settle(30, FAR, ROUGHLY)?;
     work.reweigh()?;
-    work.settle(20, FAR)?;
+    work.settle(20, FAR, ROUGHLY)?;
     work.rigid_board = false;
     work.spread = FIRST_SPREAD;
     work.noise = 1.0;

@@ -1,6 +1,6 @@
 //! The unknowns of a fit and one step of them.
 
-use nalgebra::{DVector, Point3, SVector, UnitQuaternion, Vector3, Vector6};
+use nalgebra::{DVector, SVector, Vector3, Vector6};
 
 use super::target::FLEXES;
 use crate::camera::Lens;
@@ -68,11 +68,6 @@ impl PhotoState {
             lens.centre_px[axis] += self.centre_px[axis];
         }
         lens
-    }
-
-    /// A point of the board as the camera saw it at a moment of the read-out, its middle being 0.
-    pub(super) fn point(&self, on_board: &Point3<f64>, moment: f64) -> Vector3<f64> {
-        UnitQuaternion::from_scaled_axis(self.turn_rad * moment) * self.camera_from_board.point(on_board).coords
     }
 
     /// The unknowns with a prior, in units of their sigmas; the pose has none.

@@ -1,7 +1,7 @@
 //! The board as an adjustable body: nominal points and the ways in which a
 //! real print on a real plate departs from them.
 
-use nalgebra::{Point2, Point3, Vector3};
+use nalgebra::{Point2, Point3, Vector2, Vector3};
 
 use crate::marker::{Board, BoardKind};
 
@@ -40,19 +40,36 @@ pub(super) struct Spot {
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Target {
     pub(super) spots: Vec<Spot>,
-    half_mm: [f64; 2],
     u_aspect: f64,
-    /// Of each point of each spot: asked for at every step, so worked out once.
-    ways: Vec<Vec<Ways>>,
+    /// How far each bend lifts each point of each spot, as a part of its own size: asked for at every step, so
+    /// worked out once.
+    lifts: Vec<Vec<[f64; BENDS.len()]>>,
 }
 
-/// The ways in which one point moves.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) struct Ways {
-    /// mm, for one prior sigma of each of its unknowns.
-    pub(super) moves: [Vector3<f64>; MOVES],
-    /// For one mm of each way in which a hand-held board flexes: the bends of degree 2 and 3.
-    pub(super) flexes: [Vector3<f64>; FLEXES],
+/// The board as it is in one photo.
+pub(super) struct Shape<'a> {
+    target: &'a Target,
+    stretches: [f64; STRETCHES],
+    /// mm.
+    bends: [f64; BENDS.len()],
+    /// Of all spots, in units of prior sigmas.
+    own: &'a [f64],
+}
+
+impl Shape<'_> {
+    /// Where a spot's point is, mm.
+    pub(super) fn place(&self, spot: usize, point: usize) -> Point3<f64> {
+        let target = self.target;
+        let Point2 { coords: p } = target.spots[spot].points_mm[point];
+        let [wider, sheared] = self.stretches;
+        let own = &self.own[OWN * spot..OWN * spot + OWN];
+        let lift: f64 = self.bends.iter().zip(&target.lifts[spot][point]).map(|(mm, part)| mm * part).sum();
+        Point3::new(
+            p.x + wider * p.x + sheared * p.y + own[0] * U_PRINT_MM,
+            p.y - wider * p.y + sheared * p.x + own[1] * U_PRINT_MM,
+            lift + own[2] * U_LOCAL_HEIGHT_MM,
+        )
+    }
 }
 
 impl Target {
@@ -70,16 +87,12 @@ impl Target {
         let all = || spots.iter().flat_map(|s| &s.points_mm);
         let half = |axis: usize| all().map(|p| p[axis].abs()).fold(1.0, f64::max);
         let half_mm = [half(0), half(1)];
-        let mut target =
-            Target { spots, half_mm, u_aspect: board.u_scale_relative.max(LEAST_U_ASPECT), ways: Vec::new() };
-        let ways = |p: &Point2<f64>| Ways { moves: target.moves(p), flexes: target.flexes(p) };
-        target.ways = target.spots.iter().map(|s| s.points_mm.iter().map(ways).collect()).collect();
-        target
-    }
-
-    /// How a spot's point moves.
-    pub(super) fn ways(&self, spot: usize, point: usize) -> &Ways {
-        &self.ways[spot][point]
+        let lift = |p: &Point2<f64>| {
+            let (u, v) = (p.x / half_mm[0], p.y / half_mm[1]);
+            BENDS.map(|[i, j]| legendre(i, u) * legendre(j, v))
+        };
+        let lifts = spots.iter().map(|s| s.points_mm.iter().map(lift).collect()).collect();
+        Target { spots, u_aspect: board.u_scale_relative.max(LEAST_U_ASPECT), lifts }
     }
 
     /// Number of unknowns of the board, each in units of its prior sigma.
@@ -97,50 +110,48 @@ impl Target {
         std::array::from_fn(|i| if i < MOVES - OWN { i } else { i + OWN * spot })
     }
 
-    /// How a point moves, mm, for one prior sigma of each of its unknowns.
-    fn moves(&self, point: &Point2<f64>) -> [Vector3<f64>; MOVES] {
-        let (x, y) = (point.x, point.y);
-        let (u, v) = (x / self.half_mm[0], y / self.half_mm[1]);
-        let mut moves = [Vector3::zeros(); MOVES];
-        moves[0] = Vector3::new(x, -y, 0.0) * (self.u_aspect / 2.0);
-        moves[1] = Vector3::new(y, x, 0.0) * (self.u_aspect / 2.0);
-        for (slot, [i, j]) in moves[STRETCHES..].iter_mut().zip(BENDS) {
-            // A sheet bends less in short waves.
-            let size = U_FLATNESS_MM / f64::from(1u32 << (i + j - 2));
-            slot.z = size * legendre(i, u) * legendre(j, v);
+    /// The board with its unknowns in units of prior sigmas, flexed in one photo by so many mm.
+    pub(super) fn shape<'a>(&'a self, unknowns: &'a [f64], flex_mm: &[f64; FLEXES]) -> Shape<'a> {
+        let (common, own) = unknowns.split_at(MOVES - OWN);
+        let bend = |i: usize| u_bend_mm(i) * common[STRETCHES + i] + flex_mm.get(i).copied().unwrap_or(0.0);
+        Shape {
+            target: self,
+            stretches: [0, 1].map(|i| self.u_aspect / 2.0 * common[i]),
+            bends: std::array::from_fn(bend),
+            own,
         }
-        moves[MOVES - 3].x = U_PRINT_MM;
-        moves[MOVES - 2].y = U_PRINT_MM;
-        moves[MOVES - 1].z = U_LOCAL_HEIGHT_MM;
-        moves
     }
 
-    /// A spot's point with the board's present shape, mm.
-    pub(super) fn place(&self, spot: usize, point: usize, shape: &[f64]) -> Point3<f64> {
-        let nominal = self.spots[spot].points_mm[point];
-        let columns = self.columns(spot);
-        let shift: Vector3<f64> =
-            self.ways(spot, point).moves.iter().zip(columns).map(|(way, column)| way * shape[column]).sum();
-        Point3::new(nominal.x, nominal.y, 0.0) + shift
-    }
-
-    fn flexes(&self, point: &Point2<f64>) -> [Vector3<f64>; FLEXES] {
-        let (u, v) = (point.x / self.half_mm[0], point.y / self.half_mm[1]);
-        std::array::from_fn(|i| Vector3::z() * legendre(BENDS[i][0], u) * legendre(BENDS[i][1], v))
-    }
-
-    /// A spot's point in one photo, mm.
-    pub(super) fn place_in(&self, spot: usize, point: usize, shape: &[f64], flex_mm: &[f64; FLEXES]) -> Point3<f64> {
-        let flexes = self.ways(spot, point).flexes.iter();
-        self.place(spot, point, shape) + flexes.zip(flex_mm).map(|(way, mm)| way * *mm).sum::<Vector3<f64>>()
+    /// How a point's picture moves with each of its unknowns, for one prior sigma, and with each of the ways in
+    /// which a hand-held board flexes, for one mm; from how it moves with the point.
+    pub(super) fn moves(
+        &self,
+        spot: usize,
+        point: usize,
+        by_point: &[Vector3<f64>; 2],
+    ) -> ([Vector2<f64>; MOVES], [Vector2<f64>; FLEXES]) {
+        let [x, y, z] = [0, 1, 2].map(|i| Vector2::new(by_point[0][i], by_point[1][i]));
+        let at = self.spots[spot].points_mm[point];
+        let lifts = &self.lifts[spot][point];
+        let mut moves = [Vector2::zeros(); MOVES];
+        moves[0] = (x * at.x - y * at.y) * (self.u_aspect / 2.0);
+        moves[1] = (x * at.y + y * at.x) * (self.u_aspect / 2.0);
+        for (i, slot) in moves[STRETCHES..MOVES - OWN].iter_mut().enumerate() {
+            *slot = z * (u_bend_mm(i) * lifts[i]);
+        }
+        moves[MOVES - 3] = x * U_PRINT_MM;
+        moves[MOVES - 2] = y * U_PRINT_MM;
+        moves[MOVES - 1] = z * U_LOCAL_HEIGHT_MM;
+        (moves, std::array::from_fn(|i| z * lifts[i]))
     }
 
     /// Peak to valley of the board's found bend, mm.
-    pub(super) fn bend_mm(&self, shape: &[f64]) -> f64 {
+    pub(super) fn bend_mm(&self, unknowns: &[f64]) -> f64 {
+        let shape = self.shape(unknowns, &[0.0; FLEXES]);
         let (mut low, mut high) = (0.0_f64, 0.0_f64);
         for (spot, s) in self.spots.iter().enumerate() {
             for point in 0..s.points_mm.len() {
-                let z = self.place(spot, point, shape).z;
+                let z = shape.place(spot, point).z;
                 low = low.min(z);
                 high = high.max(z);
             }
@@ -160,6 +171,12 @@ fn grid(columns: u32, rows: u32, pitch_mm: f64, first_id: u32, points: &[[f64; 2
         }
     }
     spots
+}
+
+/// 1 sigma of a bend, mm: a sheet bends less in short waves.
+fn u_bend_mm(bend: usize) -> f64 {
+    let [i, j] = BENDS[bend];
+    U_FLATNESS_MM / f64::from(1u32 << (i + j - 2))
 }
 
 /// Legendre polynomials up to degree 4.
@@ -199,7 +216,8 @@ mod tests {
         let target = Target::new(&board);
         let mut shape = vec![0.0; target.unknowns()];
         shape[target.columns(5)[MOVES - 1]] = 2.0;
-        assert!((target.place(5, 0, &shape).z - 2.0 * U_LOCAL_HEIGHT_MM).abs() < 1e-12);
-        assert!(target.place(6, 0, &shape).z.abs() < 1e-12);
+        let place = |spot: usize| target.shape(&shape, &[0.0; FLEXES]).place(spot, 0);
+        assert!((place(5).z - 2.0 * U_LOCAL_HEIGHT_MM).abs() < 1e-12);
+        assert!(place(6).z.abs() < 1e-12);
     }
 }

@@ -52,8 +52,9 @@ pub(super) struct Correlator {
 
 impl Correlator {
     pub(super) fn new(width: usize, height: usize) -> Self {
-        let none = vec![Complex32::new(0.0, 0.0); width * height];
-        Correlator { plan: Rectangle::new(width, height), packed: none.clone(), sum: none }
+        let none = |count: usize| vec![Complex32::new(0.0, 0.0); count];
+        let half = none((width / 2 + 1) * height);
+        Correlator { plan: Rectangle::new(width, height), packed: none(width * height), sum: half }
     }
 
     /// The blocks' first pixels in a picture of that size.
@@ -62,33 +63,59 @@ impl Correlator {
         (0..height).step_by(down).flat_map(|v| (0..width).step_by(across).map(move |u| [u, v])).collect()
     }
 
-    /// Adds one block's cross-spectrum. Two real pictures are transformed as one complex one: the first's spectrum is
-    /// the part of it that is even, the second's the odd one.
+    /// Adds one block's cross-spectrum.
     fn add(&mut self, photo: &impl Values, pattern: &impl Values, [left, top]: [usize; 2]) {
-        let (width, height) = (self.plan.width, self.plan.height);
+        let block = [self.plan.width, self.plan.height];
         self.packed.fill(Complex32::new(0.0, 0.0));
-        place(photo, [left, top], [width, height], |at, x| self.packed[at].re = x);
-        place(pattern, [left, top], [width, height], |at, x| self.packed[at].im = x);
+        place(photo, [left, top], block, |at, x| self.packed[at].re = x);
+        place(pattern, [left, top], block, |at, x| self.packed[at].im = x);
         self.plan.forward(&mut self.packed);
-        for u in 0..width {
+        self.multiply(|photo, pattern| photo * pattern.conj());
+    }
+
+    /// Adds products of the two spectra that were transformed last. Two real pictures are transformed as one complex
+    /// one: the first's spectrum is the part of it that is even, the second's the odd one. Correlation is real, so half
+    /// of its spectrum tells all.
+    fn multiply(&mut self, product: impl Fn(Complex32, Complex32) -> Complex32) {
+        let (width, height) = (self.plan.width, self.plan.height);
+        for u in 0..=width / 2 {
             let column = u * height;
             let mirror = if u == 0 { 0 } else { (width - u) * height };
             for v in 0..height {
                 let z = self.packed[column + v];
                 let back = self.packed[mirror + if v == 0 { 0 } else { height - v }].conj();
                 // a = (z + back) / 2, b = (z - back) / 2i; four times a * conj(b) is added.
-                let (a, b) = (z + back, (z - back) * Complex32::new(0.0, -1.0));
-                self.sum[column + v] += a * b.conj();
+                self.sum[column + v] += product(z + back, (z - back) * Complex32::new(0.0, -1.0));
             }
         }
     }
 
     /// Turns what was added into correlation by shift, and begins anew.
     fn surface(&mut self) -> Surface {
-        self.plan.back(&mut self.sum);
-        let values = self.sum.iter().map(|z| z.re).collect();
+        let values = self.plan.back(&mut self.sum);
         self.sum.fill(Complex32::new(0.0, 0.0));
         Surface { width: self.plan.width, height: self.plan.height, values }
+    }
+
+    /// A photo against a pattern that both fit into one block, and then against the pattern turned by half a turn, of which
+    /// the spectrum is known: that of a picture turned so is the conjugate one.
+    pub(super) fn both_ways(
+        &mut self,
+        photo: &impl Values,
+        pattern: &impl Values,
+        mut take: impl FnMut(&Surface, bool) -> bool,
+    ) {
+        self.add(photo, pattern, [0, 0]);
+        let mut upright = self.surface();
+        upright.even_out(photo.size(), pattern.size());
+        if take(&upright, false) {
+            return;
+        }
+        drop(upright);
+        self.multiply(|photo, pattern| photo * pattern);
+        let mut turned = self.surface().from([0, 1].map(|i| pattern.size()[i] - 1));
+        turned.even_out(photo.size(), pattern.size());
+        take(&turned, true);
     }
 
     /// All blocks of a photo against those of a pattern at the same places.
@@ -150,6 +177,18 @@ impl Surface {
         }
     }
 
+    /// The same, begun at another place.
+    fn from(self, [left, top]: [usize; 2]) -> Self {
+        let (width, height) = (self.width, self.height);
+        let mut values = Vec::with_capacity(self.values.len());
+        for v in 0..height {
+            let (before, after) = self.values[(v + top) % height * width..][..width].split_at(left % width);
+            values.extend_from_slice(after);
+            values.extend_from_slice(before);
+        }
+        Surface { values, ..self }
+    }
+
     /// The highest point, and what it stands out by.
     pub(super) fn peak(&self) -> Peak {
         let highest = self.values.iter().enumerate().max_by(|a, b| a.1.total_cmp(b.1));
@@ -205,6 +244,23 @@ mod tests {
             let found = surface.values[dv * width + du] / (4 * width * height) as f32;
             assert!((found - wanted).abs() < 1e-4, "{du} {dv}: {found} {wanted}");
         }
+    }
+
+    #[test]
+    fn half_a_turn_is_found_by_the_same_spectra() {
+        let (pattern, photo) = (noise(21, 17, 1), noise(12, 9, 2));
+        let mut correlator = Correlator::new(24, 20);
+        let mut found = Vec::new();
+        correlator.both_ways(&photo, &pattern, |surface, _| {
+            found.push(surface.clone());
+            false
+        });
+        for (surface, quarters) in found.iter().zip([0, 2]) {
+            let alone = Correlator::new(24, 20).whole(&photo, &pattern.turned(quarters));
+            let far = surface.values.iter().zip(&alone.values).map(|(a, b)| (a - b).abs()).fold(0.0, f32::max);
+            assert!(far < 1e-2, "{quarters}: {far}");
+        }
+        assert_eq!(found.len(), 2);
     }
 
     #[test]

@@ -134,8 +134,8 @@ fn without_waves(plane: &Plane) -> Plane {
     for (z, s) in values.iter_mut().zip(&signal) {
         *z *= noise / (s + noise).max(f32::MIN_POSITIVE) / count;
     }
-    rectangle.back(&mut values);
-    Plane { width, height, values: values.iter().map(|z| z.re).collect() }
+    // Means are as even as squares are: what is left is of real numbers still.
+    Plane { width, height, values: rectangle.back(&mut values[..(width / 2 + 1) * height]) }
 }
 
 /// Means over squares of odd `side`; frequencies go round.

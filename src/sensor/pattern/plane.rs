@@ -37,15 +37,19 @@ impl Plane {
     pub(crate) fn turned(&self, quarters: u8) -> Plane {
         let (w, h) = (self.width, self.height);
         let at = |u: usize, v: usize| self.values[v * w + u];
-        let (width, height) = if quarters % 2 == 1 { (h, w) } else { (w, h) };
-        let values = (0..height).flat_map(|v| (0..width).map(move |u| (u, v)));
-        let values = values.map(|(u, v)| match quarters % 4 {
-            0 => at(u, v),
-            1 => at(v, h - 1 - u),
-            2 => at(w - 1 - u, h - 1 - v),
-            _ => at(w - 1 - v, u),
-        });
-        Plane { width, height, values: values.collect() }
+        if quarters.is_multiple_of(2) {
+            let mut plane = self.clone();
+            if quarters % 4 == 2 {
+                plane.values.reverse();
+            }
+            return plane;
+        }
+        let places = (0..w).flat_map(|v| (0..h).map(move |u| (u, v)));
+        let values = match quarters % 4 {
+            1 => places.map(|(u, v)| at(v, h - 1 - u)).collect(),
+            _ => places.map(|(u, v)| at(w - 1 - v, u)).collect(),
+        };
+        Plane { width: h, height: w, values }
     }
 
     /// The picture at another size, each new pixel the mean of the area that it covers.

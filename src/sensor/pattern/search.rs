@@ -1,7 +1,10 @@
 //! A photo in a pattern: as it is, turned, saved smaller, cropped, a little scaled.
 
+use std::ops::Range;
+
 use super::correlate::{BLOCK, Correlator, Peak, Surface};
 use super::digest::Digest;
+use super::fourier::fast_length;
 use super::plane::{Grey, Plane};
 use super::residual::residual;
 
@@ -37,6 +40,8 @@ pub enum Search {
 const SAME_SHAPE: f64 = 0.004;
 /// Scales beside one are tried up to this far from it; within a block of [`BLOCK`] px it moves pixels by half of one.
 const MOST_SCALE: f64 = 0.004;
+/// Rows of a surface that are added up for all scales before the next ones.
+const BAND: usize = 16;
 
 /// A photo's noise, ready to be looked for in several patterns.
 struct Photo<'a> {
@@ -50,23 +55,26 @@ pub fn find(photo: &Grey<'_>, digest: &Digest, search: Search) -> Found {
     let mut photo = Photo { noise: &noise, near: Correlator::new(BLOCK, BLOCK) };
     let mut best = Found { pce: 0.0, shift_px: [0, 0], turn_deg: 0, scale: 1.0, places: 0 };
     for quarters in 0..4 {
-        photo.turned(digest, quarters, &mut best);
+        if search == Search::Scaled && quarters % 2 == 0 && digest.size() == noise.size() {
+            photo.scaled(digest, quarters, &mut best);
+        } else {
+            photo.turned(digest, quarters, &mut best);
+        }
         if best.pce >= MATCH_PCE {
             return best;
         }
     }
-    if search == Search::Scaled {
-        for quarters in [0, 2] {
-            if best.pce < MATCH_PCE && digest.size() == noise.size() {
-                photo.scaled(digest, quarters, &mut best);
-            }
+    for quarters in [0, 1] {
+        photo.cropped(digest, quarters, &mut best);
+        if best.pce >= MATCH_PCE {
+            return best;
         }
     }
     best
 }
 
 impl Photo<'_> {
-    /// The pattern turned by so many quarters, at the photo's size or as a crop of it.
+    /// The pattern turned by so many quarters, at the photo's size.
     fn turned(&mut self, digest: &Digest, quarters: u8, best: &mut Found) {
         let size = digest.size();
         let [width, height] = if quarters % 2 == 1 { [size[1], size[0]] } else { size };
@@ -93,17 +101,26 @@ impl Photo<'_> {
             };
             best.take(&surface, |peak| told(peak, factors[0]));
         }
-        // A crop that has kept the shape was not found above.
-        let smaller = own[0] <= width && own[1] <= height && own != [width, height];
-        if smaller && best.pce < MATCH_PCE {
-            let pattern = digest.plane().turned(quarters);
-            let mut all = Correlator::new(width.next_power_of_two(), height.next_power_of_two());
-            best.take(&all.whole(self.noise, &pattern), |peak| told(peak, 1.0));
-        }
     }
 
-    /// The pattern scaled a little about the picture's middle: each block's correlation is moved by how far scaling moves
-    /// the block, and all are added.
+    /// The photo as a part of the pattern turned by so many quarters, and by two more.
+    fn cropped(&mut self, digest: &Digest, quarters: u8, best: &mut Found) {
+        let (own, size) = (self.noise.size(), digest.size());
+        let [width, height] = if quarters % 2 == 1 { [size[1], size[0]] } else { size };
+        if own[0] > width || own[1] > height || own == [width, height] {
+            return;
+        }
+        let pattern = digest.plane().turned(quarters);
+        let mut all = Correlator::new(fast_length(width), fast_length(height));
+        all.both_ways(self.noise, &pattern, |surface, over| {
+            let turn_deg = 90 * u16::from(quarters + if over { 2 } else { 0 });
+            best.take(surface, |peak| Found { pce: peak.pce, shift_px: peak.shift, turn_deg, scale: 1.0, places: 0 });
+            best.pce >= MATCH_PCE
+        });
+    }
+
+    /// The pattern at the photo's size, and scaled a little about the picture's middle: each block's correlation is moved by
+    /// how far scaling moves the block, and all are added.
     fn scaled(&mut self, digest: &Digest, quarters: u8, best: &mut Found) {
         let pattern = digest.plane().turned(quarters);
         let size = pattern.size();
@@ -120,23 +137,34 @@ impl Photo<'_> {
         // From one scale to the next the picture's corner moves by a pixel.
         let step = 1.0 / middle[0].hypot(middle[1]);
         let most = (MOST_SCALE / step).floor() as i32;
-        for n in (-most..=most).filter(|n| *n != 0) {
-            let scale = f64::from(n) * step;
-            let mut sum = Surface { width: BLOCK, height: BLOCK, values: vec![0.0; BLOCK * BLOCK] };
-            for (place, surface) in &blocks {
-                sum.add_moved(surface, place.map(|p| (p * scale).round() as i32));
+        let scales = (-most..=most).filter(|n| *n != 0).map(|n| f64::from(n) * step).collect();
+        for scales in [vec![0.0], scales] {
+            for (surface, scale) in at_scales(&blocks, &scales, size).iter().zip(&scales) {
+                let (turn_deg, scale) = (90 * u16::from(quarters), 1.0 + scale);
+                best.take(surface, |peak| Found { pce: peak.pce, shift_px: peak.shift, turn_deg, scale, places: 0 });
             }
-            sum.even_out(size, size);
-            let told = |peak: Peak| Found {
-                pce: peak.pce,
-                shift_px: peak.shift,
-                turn_deg: 90 * u16::from(quarters),
-                scale: 1.0 + scale,
-                places: 0,
-            };
-            best.take(&sum, told);
+            if best.pce >= MATCH_PCE {
+                return;
+            }
         }
     }
+}
+
+/// Sums of blocks, each a vector from the middle and its correlation, for a pattern scaled by so much more than one.
+fn at_scales(blocks: &[([f64; 2], Surface)], scales: &[f64], size: [usize; 2]) -> Vec<Surface> {
+    let none = || Surface { width: BLOCK, height: BLOCK, values: vec![0.0; BLOCK * BLOCK] };
+    let mut sums: Vec<Surface> = scales.iter().map(|_| none()).collect();
+    // Some rows of all sums at a time: what they need of the blocks stays in the processor's cache.
+    for first in (0..BLOCK).step_by(BAND) {
+        for (sum, scale) in sums.iter_mut().zip(scales) {
+            for (place, surface) in blocks {
+                let moved = place.map(|p| (p * scale).round() as i32);
+                sum.add_moved(surface, moved, first..(first + BAND).min(BLOCK));
+            }
+        }
+    }
+    sums.iter_mut().for_each(|sum| sum.even_out(size, size));
+    sums
 }
 
 impl Found {
@@ -149,11 +177,11 @@ impl Found {
 }
 
 impl Surface {
-    /// Adds another one whose peak is expected so far right and down.
-    fn add_moved(&mut self, other: &Surface, shift: [i32; 2]) {
+    /// Adds to some rows another one whose peak is expected so far right and down.
+    fn add_moved(&mut self, other: &Surface, shift: [i32; 2], rows: Range<usize>) {
         let (width, height) = (self.width, self.height);
         let [du, dv] = [shift[0].rem_euclid(width as i32) as usize, shift[1].rem_euclid(height as i32) as usize];
-        for v in 0..height {
+        for v in rows {
             let from = &other.values[(v + dv) % height * width..][..width];
             let to = &mut self.values[v * width..][..width];
             let (first, rest) = to.split_at_mut(width - du);

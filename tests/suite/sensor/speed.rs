@@ -44,4 +44,6 @@ fn seconds_for_twelve_megapixels() {
     assert!(time("stranger, scaled", &stranger, Search::Scaled).pce < 100.0);
     let part = super::cut(&photos[0], [100, 300], [3000, 2500]);
     assert!(time("cropped", &part, Search::Plain).pce > 100.0);
+    let part = super::cut(&stranger, [100, 300], [3000, 2500]);
+    assert!(time("stranger, cropped", &part, Search::Plain).pce < 100.0);
 }

@@ -212,7 +212,10 @@ fn conclude(items: &[Item], came: Came, signer: Option<&str>, arguments: &Argume
 /// Where the folder lies beside the index of its repair order: whether that holds, and all of its folders are there.
 fn of_series(folder: &Path) -> Vec<Item> {
     let beside = folder.canonicalize().ok().and_then(|whole| Some(whole.parent()?.to_path_buf()));
-    beside.filter(|beside| beside.join(INDEX).is_file()).map_or(Vec::new(), |beside| inspect_index(&beside).items)
+    let Some(beside) = beside.filter(|beside| beside.join(INDEX).is_file()) else { return Vec::new() };
+    let mut items = inspect_index(&beside).items;
+    items.extend(check_pdf::of_order(&beside));
+    items
 }
 
 pub(super) fn read_signers(path: &Path) -> Result<Signers, String> {
@@ -242,7 +245,7 @@ fn measured_again(folder: &Path, credentials: &Source, items: &mut Vec<Item>) {
     let again = remeasure(&folder.join("data"), credentials);
     items.extend(again.as_ref().ok().and_then(signed_photos));
     if let Some(again) = again.as_ref().ok().filter(|again| again.differences.is_empty()) {
-        items.extend(check_pdf::of_result(&folder.join("data"), &again.recorded));
+        items.push(check_pdf::of_result(&folder.join("data"), &again.recorded));
     }
     items.push(match again {
         Ok(again) => compared(&again),

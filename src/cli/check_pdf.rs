@@ -7,7 +7,7 @@ use time::OffsetDateTime;
 
 use super::pdf_signer::read_bytes;
 use super::who_stamped::who_stamped;
-use crate::custody::{Reports, reports_again, sealed_report};
+use crate::custody::{Reports, order_page_again, reports_again, sealed_report};
 use crate::evidence::{Authorities, Certificates, Item, Outcome, PadesError, Problem, SignedPdf, Standing};
 use crate::record::JobRecord;
 use crate::words::{Phrase, Value, phrase};
@@ -43,16 +43,24 @@ pub(super) fn of_sealed(payload: &Path, trust: Trust) -> Vec<Item> {
     items.into_iter().map(|i| Item { what: format!("report {}", i.what), ..i }).collect()
 }
 
-/// Whether an evidence folder's reports are those of its result; nothing where it has none.
-pub(super) fn of_result(payload: &Path, record: &JobRecord) -> Option<Item> {
-    let reports = reports_again(payload, record);
-    let outcome = match &reports {
-        Reports::None => return None,
+/// Whether an evidence folder's reports are those of its result.
+pub(super) fn of_result(payload: &Path, record: &JobRecord) -> Item {
+    of_reports("reports", &reports_again(payload, record))
+}
+
+/// Whether a repair order's page is that of its folders' results; nothing where it has none.
+pub(super) fn of_order(folder: &Path) -> Option<Item> {
+    let page = order_page_again(folder);
+    (page != Reports::None).then(|| of_reports("series page", &page))
+}
+
+fn of_reports(what: &str, reports: &Reports) -> Item {
+    let outcome = match reports {
         Reports::Same(_) => Outcome::Passed,
         Reports::Other(_) => Outcome::Failed,
-        Reports::CannotTell(_) => Outcome::NotCheckable,
+        Reports::None | Reports::CannotTell(_) => Outcome::NotCheckable,
     };
-    Some(item("reports", outcome, reports.phrase()))
+    item(what, outcome, reports.phrase())
 }
 
 fn of_signed(signed: &SignedPdf, trust: Trust) -> (Vec<Item>, Option<String>) {

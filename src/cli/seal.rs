@@ -134,7 +134,7 @@ fn seal_several(
         .collect();
     let jobs: Vec<(String, Contents)> =
         gathered.into_iter().map(|(record, contents)| (report::stem(&record), contents)).collect();
-    evidence::seal_several(out, &jobs, &[("repair-order.html", page.into_bytes())], key)
+    evidence::seal_several(out, &jobs, &[(custody::ORDER_PAGE, page.into_bytes())], key)
         .map_err(|e| e.phrase().say(language()))?;
     let sealed = say!(language(), "cli-sealed-several", count = jobs.len(), order = series);
     let index = say!(language(), "cli-sealed-index", file = shown(&out.join(evidence::INDEX)));

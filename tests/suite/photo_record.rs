@@ -61,6 +61,11 @@ fn a_full_record_is_read() {
         field(Tag::PixelYDimension, Value::Short(vec![3024])),
         text(Tag::BodySerialNumber, "X-1"),
         text(Tag::Artist, "somebody"),
+        text(Tag::GPSDateStamp, "2026:11:25"),
+        field(
+            Tag::GPSTimeStamp,
+            Value::Rational([(9, 1), (29, 1), (5850, 100)].map(|(num, denom)| Rational { num, denom }).into()),
+        ),
     ]);
     let wanted = Exif {
         make: Some("Example".into()),
@@ -71,6 +76,7 @@ fn a_full_record_is_read() {
         orientation: Some(Orientation(6)),
         taken: Some(datetime!(2026-11-25 10:30 +1)),
         taken_local: None,
+        satellites: Some(datetime!(2026-11-25 9:29:58 UTC)),
         pixel_size: Some([4032, 3024]),
         software: Some("1.0".into()),
         private: vec!["serial numbers", "owner or author"],

@@ -15,7 +15,7 @@ const NOT_FOR_PEOPLE: [(&str, &str, &str); 25] = [
     ("custody/audit/changes.rs", "unreadable or altered", "a code of records"),
     ("photo/exif_reader.rs", "owner or author", "a code of records"),
     ("photo/exif_reader.rs", "the maker's own notes", "a code of records"),
-    ("custody/redact.rs", "Copy with photos masked", "a file of BagIt, in English as its labels are"),
+    ("evidence/redacted.rs", "Copy with photos masked", "a file of BagIt, in English as its labels are"),
     ("pades/identity.rs", "ENCRYPTED PRIVATE KEY", "how a locked key's file begins"),
     ("foundation/rendered.rs", "Rendered by baywitness", "a field of Exif, the same for every reader"),
     ("routes/guard.rs", "default-src", "a header of HTTP"),

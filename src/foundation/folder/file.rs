@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::input::{Document, Error, Table, Value, did_you_mean};
+use crate::input::{Document, Error, Table, Value, did_you_mean, turns_writing};
 use crate::marker::Role;
 use crate::quantity::Unit;
 use crate::setup::{read_from, read_quantity};
@@ -247,7 +247,7 @@ fn read_vin(value: &Value) -> Result<String, Error> {
 
 fn read_prerequisites(table: Table) -> Result<BTreeMap<String, serde_json::Value>, Error> {
     let read = |(id, value): (&str, Value)| {
-        if id.trim().is_empty() || id.chars().any(char::is_control) || id.len() > 120 {
+        if id.trim().is_empty() || id.chars().any(|c| c.is_control() || turns_writing(c)) || id.len() > 120 {
             return Err(value.error(phrase!("doors-prerequisite-key"), phrase!("doors-prerequisite-key-remedy")));
         }
         Ok((id.to_owned(), value.flag_or_text()?))

@@ -2,6 +2,7 @@
 
 use std::path::{Component, Path, PathBuf};
 
+use crate::input::{printable, turns_writing};
 use crate::words::{Phrase, phrase};
 
 /// What is wrong with a path in a job file, and the remedy.
@@ -10,6 +11,9 @@ pub(super) type PathProblem = (Phrase, Phrase);
 /// Checks that a text can be a path of a file that a job names: relative and
 /// written with `/`, so that it holds on every machine.
 pub(super) fn relative(name: &str) -> Result<&Path, PathProblem> {
+    if name.chars().any(turns_writing) {
+        return Err((phrase!("doors-path-turning", name = shown(name)), phrase!("doors-path-turning-remedy")));
+    }
     if name.contains('\\') {
         return Err((phrase!("doors-path-backslash", name = shown(name)), phrase!("doors-path-backslash-remedy")));
     }
@@ -48,7 +52,7 @@ pub(super) fn inside(folder: &Path, name: &str) -> Result<PathBuf, PathProblem> 
 }
 
 fn shown(name: &str) -> String {
-    name.chars().take(200).collect()
+    printable(name.chars().take(200).collect())
 }
 
 #[cfg(test)]

@@ -140,13 +140,19 @@ impl Error {
 /// Messages quote files, and a hostile one must not command the terminal or
 /// break the line: control characters and those that turn the writing
 /// direction are shown as escapes.
-fn printable(text: String) -> String {
-    let turns = |c: char| matches!(c, '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}');
+pub fn printable(text: String) -> String {
+    let turns = |c: char| matches!(c, '\u{200e}' | '\u{200f}') || turns_writing(c);
     if !text.chars().any(|c| c.is_control() || turns(c)) {
         return text;
     }
     let escaped = |c: char| if c.is_control() || turns(c) { c.escape_default().to_string() } else { c.to_string() };
     text.chars().map(escaped).collect()
+}
+
+/// Whether a character turns the direction of all writing that follows (Unicode: embeddings, overrides and isolates), so
+/// that a line can be shown as another one than it is. The marks U+200E and U+200F turn nothing but themselves.
+pub fn turns_writing(c: char) -> bool {
+    matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
 }
 
 impl fmt::Display for Error {

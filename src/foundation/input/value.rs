@@ -6,7 +6,7 @@ use toml::de::DeValue;
 use toml::value::{Datetime, Offset};
 
 use super::document::Document;
-use super::error::{Error, Place};
+use super::error::{Error, Place, turns_writing};
 use super::nearest::did_you_mean;
 use crate::words::{Figure, Phrase, phrase};
 
@@ -48,10 +48,10 @@ impl<'d> Value<'d> {
         self.error(phrase!("doors-kind", wanted = wanted, found = self.found()), remedy)
     }
 
-    /// Any text without control characters but line breaks.
+    /// Any text without control characters but line breaks, and without those that turn the direction of writing.
     ///
     /// # Errors
-    /// Not a text, empty, too long or with control characters.
+    /// Not a text, empty, too long or with such characters.
     pub fn text(&self) -> Result<String, Error> {
         const LONGEST: usize = 10_000;
         let DeValue::String(text) = self.value.get_ref() else {
@@ -65,6 +65,9 @@ impl<'d> Value<'d> {
         }
         if text.chars().any(|c| c.is_control() && c != '\n' && c != '\t' && c != '\r') {
             return Err(self.error(phrase!("doors-control"), phrase!("doors-control-remedy")));
+        }
+        if text.chars().any(turns_writing) {
+            return Err(self.error(phrase!("doors-turning"), phrase!("doors-turning-remedy")));
         }
         Ok(text.to_string())
     }

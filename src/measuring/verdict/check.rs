@@ -114,6 +114,9 @@ fn why_not_proven(check: &Check, decision: &Decision, decided: &Decided, estimat
         };
         let digits = if unit == Unit::Degree { 2 } else { 1 };
         let needed = plus_minus(&rounded(needed, digits), unit);
+        if decision.rule == DecisionRule::Simple {
+            return phrase!("advice-too-unsure", uncertainty = uncertainty, tolerance = needed, more = more.clone());
+        }
         return phrase!("advice-too-small", uncertainty = uncertainty, needed = needed, more = more.clone());
     }
     phrase!("advice-too-near", uncertainty = uncertainty)

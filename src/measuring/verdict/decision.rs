@@ -2,7 +2,8 @@
 //!
 //! JCGM 106:2012 for the guarded rule and the conformance probability,
 //! ILAC-G8:09/2019 for simple acceptance, binary with guard band, and the
-//! four-way (non-binary) statement.
+//! four-way (non-binary) statement. Simple acceptance presumes an agreed limit
+//! for the uncertainty (JCGM 106:2012, 8.2); here it is the tolerance itself.
 
 use super::ladder::Verdict;
 use crate::num::{student_cdf, student_quantile};
@@ -84,7 +85,17 @@ pub fn decide(decision: &Decision, lower: Option<f64>, upper: Option<f64>, estim
             };
             (verdict, best_possible(estimate, lower, upper) >= wanted, None)
         }
-        DecisionRule::Simple => (if inside { Verdict::Within } else { Verdict::Outside }, true, None),
+        DecisionRule::Simple => {
+            let can_decide = room_for_guard(lower, upper, guard);
+            let verdict = match () {
+                // Not even the whole interval would touch the limits: that needs no limit of the uncertainty.
+                () if grade == Grade::Fail => Verdict::Outside,
+                () if !can_decide => Verdict::NotProven,
+                () if inside => Verdict::Within,
+                () => Verdict::Outside,
+            };
+            (verdict, can_decide, None)
+        }
         DecisionRule::Binary => {
             let grade = if grade == Grade::Pass { Grade::Pass } else { Grade::Fail };
             let verdict = match (grade, inside) {
@@ -131,6 +142,7 @@ fn best_possible(estimate: &Estimate, lower: Option<f64>, upper: Option<f64>) ->
     }
 }
 
+/// Whether the expanded uncertainty is at most the tolerance, which one limit alone does not make.
 fn room_for_guard(lower: Option<f64>, upper: Option<f64>, guard: f64) -> bool {
     match (lower, upper) {
         (Some(l), Some(u)) => u - l >= 2.0 * guard,
@@ -233,6 +245,22 @@ mod tests {
         assert_eq!(at(9.0, DecisionRule::Binary).verdict, Verdict::NotProven);
         assert_eq!(at(10.0, DecisionRule::Simple).verdict, Verdict::Within, "limits are inclusive");
         assert_eq!(at(10.1, DecisionRule::Simple).verdict, Verdict::Outside);
+    }
+
+    /// JCGM 106:2012, 8.2: simple acceptance presumes that the uncertainty has a limit. Ours is the tolerance.
+    #[test]
+    fn simple_acceptance_ends_where_the_uncertainty_is_larger_than_the_tolerance() {
+        let at = |y: f64, u: f64| {
+            let d = decide(&rule(DecisionRule::Simple), Some(-10.0), Some(10.0), &Estimate::known(y, u));
+            (d.verdict, d.can_decide)
+        };
+        // U = 1.96 u: 9.996 and 10.004.
+        assert_eq!(at(9.9, 5.1), (Verdict::Within, true));
+        assert_eq!(at(10.1, 5.1), (Verdict::Outside, true));
+        assert_eq!(at(0.0, 5.104), (Verdict::NotProven, false));
+        assert_eq!(at(6.0, 48.0), (Verdict::NotProven, false));
+        assert_eq!(at(60.0, 48.0), (Verdict::NotProven, false));
+        assert_eq!(at(110.0, 48.0), (Verdict::Outside, false), "110 - 94 is outside as well");
     }
 
     #[test]

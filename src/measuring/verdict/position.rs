@@ -1,5 +1,6 @@
-//! A stand that was moved after its first verdict: what its new photos prove,
-//! and how the move went against what was asked.
+//! A stand that stood in several places, moved after its first verdict or in
+//! several steps: what the photos of each prove, and how a move went against
+//! what was asked.
 
 use super::check::Checked;
 use super::ladder::Verdict;
@@ -8,12 +9,14 @@ use crate::quantity::Unit;
 use crate::words::{Phrase, phrase};
 
 /// What the photos of where a stand stands now are worth.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Proof {
-    /// How many of them show stand and vehicle measured together.
+    /// How many of them show stand and vehicle measured together, of several steps in that with fewest.
     pub photos: usize,
-    /// How many the sheet wants.
+    /// How many are wanted.
     pub wanted: usize,
+    /// That step, where the stand was photographed in several and not moved.
+    pub step: Option<String>,
 }
 
 impl Proof {
@@ -22,7 +25,7 @@ impl Proof {
         self.photos >= self.wanted
     }
 
-    /// A check of a moved stand beside what proves it.
+    /// A check of a stand that stood in several places, beside what proves it.
     ///
     /// One photo measures and has its uncertainty, but nothing contradicts it: a stand that was brushed against a
     /// moment later, a print that took a shadow, pass unseen. So `within` takes a second one. `outside` does not: where
@@ -42,7 +45,12 @@ impl Proof {
     /// Why it is not decided, and the remedy.
     pub fn reason(&self) -> Phrase {
         let more = phrase!("moves-take-more", photos = self.wanted - self.photos.min(self.wanted));
-        phrase!("moves-too-few-photos", have = self.photos, wanted = self.wanted, more = more)
+        match &self.step {
+            Some(step) => {
+                phrase!("moves-too-few-in-step", have = self.photos, wanted = self.wanted, step = step, more = more)
+            }
+            None => phrase!("moves-too-few-photos", have = self.photos, wanted = self.wanted, more = more),
+        }
     }
 }
 
@@ -136,9 +144,12 @@ mod tests {
 
     #[test]
     fn one_photo_of_two_says_what_is_lacking() {
-        let reason = Proof { photos: 1, wanted: 2 }.reason().say(Language::English);
+        let proof = |photos, wanted, step: Option<&str>| Proof { photos, wanted, step: step.map(str::to_owned) };
+        let reason = proof(1, 2, None).reason().say(Language::English);
         assert!(reason.contains("one photo of where") && reason.contains("one more photo"), "{reason}");
-        assert!(Proof { photos: 1, wanted: 3 }.reason().say(Language::English).contains("2 more photos"));
-        assert!(Proof { photos: 3, wanted: 2 }.is_enough());
+        assert!(proof(1, 3, None).reason().say(Language::English).contains("2 more photos"));
+        assert!(proof(3, 2, None).is_enough());
+        let reason = proof(1, 2, Some("tilted")).reason().say(Language::English);
+        assert!(reason.contains("one photo of step tilted") && reason.contains("one more photo"), "{reason}");
     }
 }

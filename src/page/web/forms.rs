@@ -2,6 +2,7 @@
 
 use super::limits;
 use super::trouble::Trouble;
+use crate::input::turns_writing;
 use crate::words::{Figure, phrase};
 
 /// The fields of a form, in its order.
@@ -17,7 +18,7 @@ impl Fields {
     /// One line.
     pub(super) fn line(&self, name: &str) -> Result<Option<String>, Trouble> {
         let Some(value) = self.get(name) else { return Ok(None) };
-        if value.chars().count() > limits::LINE || value.chars().any(char::is_control) {
+        if value.chars().count() > limits::LINE || value.chars().any(|c| c.is_control() || turns_writing(c)) {
             return Err(Trouble::typed(phrase!("page-trouble-line", most = limits::LINE)));
         }
         Ok(Some(value.to_owned()))
@@ -49,5 +50,6 @@ mod tests {
         }
         assert!(fields(&"x".repeat(121)).line("a").is_err());
         assert!(fields("a\u{7}b").line("a").is_err());
+        assert!(fields("4\u{202e}NIHTIW").line("a").is_err());
     }
 }

@@ -23,6 +23,8 @@ pub struct Exif {
     pub taken: Option<OffsetDateTime>,
     /// The local time as written, where no offset is known: not checkable.
     pub taken_local: Option<String>,
+    /// When it was taken by the satellites' clock (UTC), where they were received: no clock of the phone's own.
+    pub satellites: Option<OffsetDateTime>,
     /// Pixel size that the record claims.
     pub pixel_size: Option<[u32; 2]>,
     /// Software that wrote or edited the file.

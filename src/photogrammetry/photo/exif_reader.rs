@@ -2,7 +2,8 @@
 
 use std::io::Cursor;
 
-use exif::{Field, In, Tag, Value};
+use exif::{Field, In, Rational, Tag, Value};
+use time::OffsetDateTime;
 
 use super::exif_time::moment;
 use super::{Exif, Orientation};
@@ -38,6 +39,7 @@ fn values(record: &Record) -> Exif {
         orientation: record.uint(Tag::Orientation).and_then(Orientation::from_tag),
         taken,
         taken_local: local.filter(|_| taken.is_none()).map(|(time, _)| time),
+        satellites: record.satellites(),
         pixel_size: record
             .uint(Tag::PixelXDimension)
             .zip(record.uint(Tag::PixelYDimension))
@@ -112,6 +114,15 @@ impl Record<'_> {
             other => f64::from(other.get_uint(0)?),
         };
         (number.is_finite() && number > 0.0).then_some(number)
+    }
+
+    /// Date and time of the satellites, to the second.
+    fn satellites(&self) -> Option<OffsetDateTime> {
+        let Value::Rational(time) = self.value(Tag::GPSTimeStamp)? else { return None };
+        let whole = |part: &Rational| part.num.checked_div(part.denom);
+        let [hour, minute, second] = time.as_slice() else { return None };
+        let (hour, minute, second) = (whole(hour)?, whole(minute)?, whole(second)?);
+        moment(&format!("{} {hour}:{minute}:{second}", self.text(Tag::GPSDateStamp)?), "Z")
     }
 
     /// A text without its padding; what is no text or has no letter is none.

@@ -13,14 +13,16 @@ use crate::words::{Phrase, Value, phrase};
 /// standard uncertainty: rounding and another processor, not another finding.
 pub const AGREE_U: f64 = 0.01;
 /// Other measured numbers agree to this much of a mm, a degree, a pixel, a probability,
-const AGREE: f64 = 1e-3;
+pub(super) const AGREE: f64 = 1e-3;
 /// or to this share of themselves, where that is more.
-const AGREE_SHARE: f64 = 1e-5;
+pub(super) const AGREE_SHARE: f64 = 1e-5;
 /// What a file says is there again to the last digits that a number in text keeps.
 const SAME: f64 = 1e-9;
 
-/// Who measured, where a model was found, and what is compared elsewhere or is not kept.
-const NOT_COMPARED: [&str; 4] = ["tool", "found_in", "credentials", "private_values"];
+/// Who measured, and what is compared elsewhere.
+const NOT_COMPARED: [&str; 2] = ["tool", "credentials"];
+/// Where a model was found, in the list of what was read: a sealed one lies in its folder.
+const FOUND_IN: (&str, &str) = ("inputs[", "found_in");
 /// Parts of a record that the job's own files say, or that follow from them without a sentence.
 const FROM_FILES: [&str; 3] = ["context", "sheet", "reference_line"];
 /// The same of a check.
@@ -97,7 +99,9 @@ impl Walk {
         match (a, b) {
             (Json::Object(x), Json::Object(y)) => {
                 let more = y.keys().filter(|key| !x.contains_key(*key));
-                for key in x.keys().chain(more).filter(|key| !NOT_COMPARED.contains(&key.as_str())) {
+                let found_in = |key: &str| place.starts_with(FOUND_IN.0) && key == FOUND_IN.1;
+                let passed = |key: &str| NOT_COMPARED.contains(&key) || found_in(key);
+                for key in x.keys().chain(more).filter(|key| !passed(key.as_str())) {
                     let below = if place.is_empty() { key.clone() } else { format!("{place}.{key}") };
                     self.compare(&below, &a[key], &b[key]);
                 }

@@ -6,32 +6,26 @@
 use std::fs;
 use std::path::Path;
 
-use super::compared::{checks, files_differ, near, of_check, part, shown};
-use super::redact::files;
+use super::contents::{copy_differences, files};
+use super::masked_result::{differences, inputs_differ, unmeasured};
 use super::remeasure::{RemeasureError, models, recorded};
 use crate::credentials::Source;
-use crate::evidence::{REDACTION, SEALED, find_sealed_job, joined};
-use crate::folder::JobFolder;
+use crate::evidence::{BagPath, PAYLOAD, REDACTION, Redaction, SEALED, find_sealed_job, joined};
+use crate::folder::{Candidate, InputFile, JobFolder, is_picture};
 use crate::job::{Error, Options, photo_markers, verify_and};
-use crate::quantity::Estimate;
-use crate::record::{CheckRecord, JobRecord, Level, PhotoRecord, Verdict};
-use crate::setup::Decision;
-use crate::verdict::decide;
+use crate::record::{FindingRecord, JobRecord, PhotoRecord, Tool};
 use crate::words::{Phrase, phrase};
 
-/// Values of masked photos agree with the recorded ones to so many standard uncertainties. Most move by a tenth of one,
-/// those of photos of the night, whose markers are found by what is around them too, by up to 0.8.
-pub const MASKED_AGREE_U: f64 = 2.0;
-/// Their uncertainties agree to this share of themselves; they were seen to change by a twentieth.
-const MASKED_AGREE_OF_U: f64 = 0.25;
-const NEAR: [f64; 2] = [MASKED_AGREE_U, MASKED_AGREE_OF_U];
 /// A corner lies where it was recorded to this share of its marker's side, and to a pixel where that is less.
 const NEAR_SIDES: f64 = 0.05;
 const NEAR_PX: f64 = 1.0;
 /// So many of the recorded markers must be found again; one that was hardly seen may be lost.
 const FOUND_AGAIN: f64 = 0.75;
-/// Findings that go by a photo's bytes, or by its own record, which masking takes away.
-const OF_WHOLE_PHOTOS: [&str; 4] = ["photo-reused", "photo-edited", "photo-rendered", "credentials-lacking"];
+/// The finding of a photo that another camera took than the job's.
+const OTHER_CAMERA: &str = "camera-mismatch";
+/// A picture that shows nothing, and how good a JPEG it needs.
+const GREY: u8 = 128;
+const QUALITY: u8 = 50;
 
 /// What a masked copy's photos say.
 #[derive(Debug)]
@@ -57,30 +51,60 @@ pub fn look_at_masked(payload: &Path) -> Result<MaskedCopy, RemeasureError> {
     whole_again(payload, &job, &recorded, room.path()).map_err(|e| RemeasureError::Room(e.to_string()))?;
     // Where it lies meanwhile is nobody's concern.
     let place = format!("{}/", room.path().display());
-    measured(room.path(), &job, recorded)
+    measured((&payload.join(SEALED), room.path()), &job, recorded)
         .map_err(|e| RemeasureError::Masked(e.phrase().with_texts(&|text| text.replace(&place, ""))))
 }
 
 /// The copy that lies in the room, looked at and measured.
-fn measured(room: &Path, job: &str, recorded: JobRecord) -> Result<MaskedCopy, Error> {
+fn measured((sealed, room): (&Path, &Path), job: &str, recorded: JobRecord) -> Result<MaskedCopy, Error> {
     let options = Options { models: models(room)?, credentials: Source::Recorded(Default::default()) };
     let job = room.join(job);
     let folder = JobFolder::open(&job, &options.models)?;
     let (mut strange, mut markers) = (Vec::new(), 0);
     for photo in &recorded.photos {
-        match Shown::in_photo(&job.join(&photo.file))?.as_recorded(photo) {
+        // A result may name any file of this machine; one that is no photo of the job is a difference below.
+        let Some(file) = folder.photos.iter().find(|file| file.name == photo.file) else { continue };
+        let shown = Shown::in_photo(&file.path)?;
+        match shown.as_recorded(photo) {
             Ok(count) => markers += count,
             Err(why) => strange.push(why),
         }
-    }
-    let differences = match name_camera(&folder, &job, &recorded) {
-        Err(why) => Err(why),
-        Ok(()) => {
-            let (now, decision) = verify_and(&job, &options, |folder, _| folder.setup.decision)?;
-            Ok(differences(&recorded, &now, &decision))
+        if of_another_camera(photo, &recorded) {
+            show_nothing(&file.path, shown.size_px);
         }
+    }
+    let mut found = inputs_differ(&recorded, &folder);
+    let alike = recorded.tool.is_like(&Tool::this());
+    found.extend(copy_differences((sealed, room), &job, &folder, &recorded, alike));
+    let cameras = name_camera(&folder, &job, &recorded);
+    let (now, decision) = verify_and(&job, &options, |folder, _| folder.setup.decision)?;
+    found.extend(match cameras {
+        Ok(()) => differences(&recorded, &now, &decision),
+        Err(_) => unmeasured(&recorded, &now, &decision),
+    });
+    let differences = match cameras {
+        Err(why) if found.is_empty() => Err(why),
+        _ => Ok(found),
     };
     Ok(MaskedCopy { recorded, strange, markers, differences })
+}
+
+/// Whether a photo took no part as its own record names another camera, which is masked now. The finding stays and lets
+/// nothing be within.
+fn of_another_camera(photo: &PhotoRecord, recorded: &JobRecord) -> bool {
+    let named = |f: &FindingRecord| f.code == OTHER_CAMERA && f.photo.as_ref() == Some(&photo.file);
+    photo.camera.is_none() && recorded.findings.iter().any(named)
+}
+
+/// Puts a picture without markers in a photo's place, so that it takes no part.
+fn show_nothing(path: &Path, [width, height]: [usize; 2]) {
+    let (Ok(w), Ok(h)) = (u16::try_from(width), u16::try_from(height)) else { return };
+    let mut jpeg = Vec::new();
+    let encoder = jpeg_encoder::Encoder::new(&mut jpeg, QUALITY);
+    if encoder.encode(&vec![GREY; width * height], w, h, jpeg_encoder::ColorType::Luma).is_ok() {
+        // Where it cannot be written the photo takes part, and what it measures is said.
+        let _ = fs::write(path, jpeg);
+    }
 }
 
 /// What a masked photo shows.
@@ -128,7 +152,8 @@ fn lie_near(recorded: &[[f64; 2]; 4], seen: &[[f64; 2]; 4]) -> bool {
     recorded.iter().zip(seen).all(|(a, b)| apart(a, b) <= (NEAR_SIDES * side).max(NEAR_PX))
 }
 
-/// The copy's payload in a room of its own, attachments that were left out as empty files: nothing is measured from them.
+/// The copy's payload in a room of its own. Attachments that were left out and pictures that took no part are there as
+/// empty files: nothing is measured from them, and what the result says of them goes by their names.
 fn whole_again(payload: &Path, job: &str, recorded: &JobRecord, room: &Path) -> std::io::Result<()> {
     let sealed = format!("{SEALED}/");
     for name in files(payload, "")? {
@@ -138,8 +163,9 @@ fn whole_again(payload: &Path, job: &str, recorded: &JobRecord, room: &Path) -> 
             fs::copy(payload.join(&name), to)?;
         }
     }
-    for attachment in &recorded.attachments {
-        let to = room.join(joined(job, &attachment.file));
+    let attached = recorded.attachments.iter().map(|attachment| joined(job, &attachment.file));
+    for name in attached.chain(pictures_left_out(payload)) {
+        let to = room.join(name);
         if !to.exists() {
             to.parent().map_or(Ok(()), fs::create_dir_all)?;
             fs::write(to, "")?;
@@ -148,77 +174,50 @@ fn whole_again(payload: &Path, job: &str, recorded: &JobRecord, room: &Path) -> 
     Ok(())
 }
 
-/// Masked photos bear no record that would choose their camera: it is the recorded one, where that is one.
+/// Pictures of the job's folder that the copy says it left out, by their path in the payload.
+fn pictures_left_out(payload: &Path) -> Vec<String> {
+    let redaction = payload.parent().and_then(Redaction::of).and_then(Result::ok);
+    let left_out = redaction.map_or_else(Vec::new, |redaction| redaction.left_out);
+    // Whoever made the copy may have written anything; no path leads out of the room.
+    let names = left_out.iter().filter_map(|path| BagPath::new(path).ok());
+    let of_payload = names.filter_map(|path| path.as_str().strip_prefix(PAYLOAD)?.strip_prefix('/').map(str::to_owned));
+    of_payload.filter(|name| is_picture(Path::new(name))).collect()
+}
+
+/// Masked photos bear no record that would choose their camera: it is the recorded one, where that is one. Its file
+/// goes beside the job file, under a name that nothing else has there.
 fn name_camera(folder: &JobFolder, job: &Path, recorded: &JobRecord) -> Result<(), Phrase> {
     if folder.camera.is_some() {
         return Ok(());
     }
-    let mut cameras = recorded.inputs.iter().filter(|i| i.role == "camera").map(|i| i.file.as_str());
-    let (Some(camera), None) = (cameras.next(), cameras.next()) else {
-        return Err(phrase!("evidence-masked-cameras"));
+    let mut cameras = recorded.inputs.iter().filter(|i| i.role == "camera");
+    let camera = match (cameras.next(), cameras.next()) {
+        (Some(camera), None) => camera,
+        (None, _) => return Err(phrase!("evidence-masked-no-camera")),
+        _ => return Err(phrase!("evidence-masked-cameras")),
     };
+    let same = |c: &&Candidate| c.input.name == camera.file && c.input.sha256 == camera.sha256;
+    let Some(candidate) = folder.candidates.iter().find(same) else {
+        return Err(phrase!("evidence-masked-no-camera"));
+    };
+    name_beside(job, &candidate.input)
+        .map_err(|e| phrase!("evidence-cannot-read", path = "job.toml", why = e.to_string()))
+}
+
+fn name_beside(job: &Path, camera: &InputFile) -> std::io::Result<()> {
+    let taken = |name: &String| job.join(name).exists();
+    let mut names = (0..).map(|n| format!("camera-{n}.toml"));
+    let name = names.find(|name| !taken(name)).unwrap_or_default();
+    match (&camera.path, camera.embedded_text()) {
+        (Some(path), _) => fs::copy(path, job.join(&name)).map(|_| ())?,
+        (None, text) => fs::write(job.join(&name), text.unwrap_or_default())?,
+    }
     let path = job.join("job.toml");
-    let text = fs::read_to_string(&path).and_then(|text| {
-        // Behind the format, which comes first.
-        let says =
-            |line: &&str| !matches!(line.trim_start_matches('\u{feff}').trim_start().chars().next(), None | Some('#'));
-        let format = text.split_inclusive('\n').find(says).unwrap_or_default();
-        let end = format.as_ptr() as usize - text.as_ptr() as usize + format.len();
-        let named = serde_json::to_string(camera)?;
-        fs::write(&path, format!("{}\ncamera = {named}\n{}", text[..end].trim_end(), &text[end..]))
-    });
-    text.map_err(|e| phrase!("evidence-cannot-read", path = "job.toml", why = e.to_string()))
-}
-
-fn differences(recorded: &JobRecord, now: &JobRecord, decision: &Decision) -> Vec<Phrase> {
-    // When it was taken, and with it whether the kit's survey was overdue, may come from a photo's own record.
-    let mut found = files_differ(recorded, now, &["taken", "kit_upkeep"]);
-    let mut differ = |what, a, b| found.push(phrase!("evidence-difference", what = what, recorded = a, now = b));
-    if checks(recorded) != checks(now) {
-        differ(part("checks"), checks(recorded).into(), checks(now).into());
-        return found;
-    }
-    for (a, b) in recorded.checks.iter().zip(&now.checks) {
-        if !near(of_check(a), of_check(b), NEAR) {
-            differ((&a.quantity).into(), shown(a.value), shown(b.value));
-        } else if let Some(follows) = follows(a, b, decision) {
-            differ((&a.quantity).into(), a.verdict.name().into(), follows.name().into());
-        }
-    }
-    for (key, a) in &recorded.measured {
-        let Some(b) = now.measured.get(key) else { continue };
-        let (x, y) = ((a.value, a.standard_uncertainty), (b.value, b.standard_uncertainty));
-        if !near(Some(x), Some(y), NEAR) {
-            differ(key.into(), shown(Some(a.value)), shown(Some(b.value)));
-        }
-    }
-    let whole = Verdict::of_checks(recorded.checks.iter().map(|c| c.verdict));
-    if recorded.verdict != whole && claims(recorded.verdict) {
-        differ(part("verdict"), recorded.verdict.name().into(), whole.name().into());
-    }
-    let known = |code: &str| recorded.findings.iter().any(|f| f.code == code) || OF_WHOLE_PHOTOS.contains(&code);
-    for finding in now.findings.iter().filter(|f| matches!(f.level, Level::Stop | Level::Void)) {
-        if !known(&finding.code) {
-            differ(part("findings"), phrase!("evidence-nothing").into(), finding.code.as_str().into());
-        }
-    }
-    found
-}
-
-/// A verdict that states something; the others only withhold.
-fn claims(verdict: Verdict) -> bool {
-    matches!(verdict, Verdict::Within | Verdict::Outside)
-}
-
-/// What follows from a check's recorded figures, where it states something else. Values that lie at a limit may be
-/// decided otherwise by masked photos; the recorded ones decide as they did.
-fn follows(recorded: &CheckRecord, now: &CheckRecord, decision: &Decision) -> Option<Verdict> {
-    if recorded.verdict == now.verdict || !claims(recorded.verdict) {
-        return None;
-    }
-    let (value, standard_uncertainty) = of_check(recorded)?;
-    let degrees_of_freedom = recorded.degrees_of_freedom.unwrap_or(f64::INFINITY);
-    let estimate = Estimate { value, standard_uncertainty, degrees_of_freedom };
-    let decided = decide(decision, now.lower, now.upper, &estimate).verdict;
-    (decided != recorded.verdict).then_some(decided)
+    let text = fs::read_to_string(&path)?;
+    // Behind the format, which comes first.
+    let says =
+        |line: &&str| !matches!(line.trim_start_matches('\u{feff}').trim_start().chars().next(), None | Some('#'));
+    let format = text.split_inclusive('\n').find(says).unwrap_or_default();
+    let end = format.as_ptr() as usize - text.as_ptr() as usize + format.len();
+    fs::write(&path, format!("{}\ncamera = \"{name}\"\n{}", text[..end].trim_end(), &text[end..]))
 }

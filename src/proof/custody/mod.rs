@@ -3,8 +3,12 @@
 
 pub mod audit;
 mod compared;
+mod contents;
 mod copies;
 mod due;
+mod masked_result;
+mod order_page;
+mod own_figures;
 mod redact;
 mod remeasure;
 mod seal;
@@ -17,8 +21,10 @@ use crate::words::{Phrase, phrase};
 
 pub use crate::evidence::find_sealed_job;
 pub use compared::{AGREE_U, differences};
-pub use copies::{MASKED_AGREE_U, MaskedCopy, look_at_masked};
+pub use copies::{MaskedCopy, look_at_masked};
 pub use due::{Due, due};
+pub use masked_result::{MASKED_AGREE_U, differences as masked_differences};
+pub use order_page::{ORDER_PAGE, order_page_again};
 pub use redact::{Area, RedactError, redact};
 pub use remeasure::{RemeasureError, Remeasured, remeasure};
 pub use seal::{GatherError, gather, sign_report};

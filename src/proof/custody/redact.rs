@@ -7,10 +7,11 @@ use std::path::{Path, PathBuf};
 use image::{Rgb, RgbImage};
 
 use super::CHANGES;
+use super::contents::files;
 use super::remeasure::remeasure;
 use super::sealed_report::{Reports, reports_again};
 use crate::credentials::{Source, carries};
-use crate::evidence::{Bytes, Contents, REDACTION, Redaction, SEALED, find_sealed_job, inspect, joined};
+use crate::evidence::{Bytes, Contents, REDACTION, Redaction, SEALED, copy_info, find_sealed_job, inspect, joined};
 use crate::folder::is_picture;
 use crate::photo::{self, Orientation, preview};
 use crate::record::JobRecord;
@@ -128,8 +129,7 @@ pub fn redact(folder: &Path, areas: &[Area]) -> Result<(Contents, Redaction), Re
     let mut text = serde_json::to_vec_pretty(&redaction).map_err(|e| cannot_read(folder, &e))?;
     text.push(b'\n');
     contents.payload.insert(REDACTION.to_owned(), Bytes::Here(text));
-    contents.info.push(("External-Identifier".to_owned(), record.job.clone()));
-    contents.info.push(("External-Description".to_owned(), "Copy with photos masked, reports left out".to_owned()));
+    contents.info = copy_info(&record.job);
     Ok((contents, redaction))
 }
 
@@ -140,22 +140,6 @@ fn cannot_read(path: &Path, why: &impl ToString) -> RedactError {
 /// Reports hold copies of the photos; photos that took no part have no markers by which to mask them.
 fn shows_photos(path: &str) -> bool {
     is_picture(Path::new(path)) || !path.contains('/') && [".html", ".pdf"].iter().any(|end| path.ends_with(end))
-}
-
-/// Every file below a folder, by its path with slashes.
-pub(super) fn files(folder: &Path, prefix: &str) -> std::io::Result<Vec<String>> {
-    let mut found = Vec::new();
-    for entry in fs::read_dir(folder)? {
-        let entry = entry?;
-        let name = format!("{prefix}{}", entry.file_name().to_string_lossy());
-        if entry.file_type()?.is_dir() {
-            found.extend(files(&entry.path(), &format!("{name}/"))?);
-        } else {
-            found.push(name);
-        }
-    }
-    found.sort();
-    Ok(found)
 }
 
 /// A photo as JPEG of the same size on the stored grid, without its record.

@@ -7,10 +7,10 @@ use crate::credentials::Source;
 use crate::folder::Models;
 use crate::record::{Credentials, JobRecord};
 
-use crate::job::{Error, Options, verify};
+use crate::job::{Error, Options, reveal_private, verify, verify_and};
 
 use super::compared::differences;
-use super::{further, signed};
+use super::{contents, further, signed};
 use crate::evidence::{RESULT, find_sealed_job};
 use crate::words::{Language, Phrase, phrase};
 
@@ -89,9 +89,14 @@ pub fn remeasure(payload: &Path, credentials: &Source) -> Result<Remeasured, Rem
     let job = payload.join(find_sealed_job(payload).ok_or(RemeasureError::NoJob)?);
     let before = signed::recorded(&recorded);
     let mut options = Options { models: models(payload)?, credentials: Source::Recorded(Arc::new(before.clone())) };
-    let mut now = verify(&job, &options)?;
+    let (mut now, folder) = verify_and(&job, &options, |folder, _| folder.clone())?;
+    if recorded.photos.iter().any(|photo| !photo.private_values.is_empty()) {
+        reveal_private(&job, &mut now)?;
+    }
     let found = signed::found(&job, &now, credentials).map_err(Error::from)?;
     let mut differences = differences(&recorded, &now);
+    let alike = recorded.tool.is_like(&now.tool);
+    differences.extend(contents::differences(payload, &job, &folder, &recorded, alike));
     differences.extend(signed::differences(&before, &found));
     if let Source::Photos(Some(_)) = credentials {
         let today = signed::of_today(&before, &found);

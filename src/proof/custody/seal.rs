@@ -51,7 +51,26 @@ impl GatherError {
 /// The job cannot be verified, or a file went away meanwhile.
 pub fn gather(path: &Path, options: &Options, wish: Wish) -> Result<(JobRecord, Contents), GatherError> {
     let (record, folder) = verify_and(path, options, |folder, _| folder.clone())?;
-    let inputs = inputs(&folder, &record);
+    let mut payload = own_files(path, &folder, &record)?;
+    let json = record.to_json()?;
+    let pictures = report::pictures(path, &record)?;
+    let language = wish.for_job(record.context.language);
+    payload.insert(REPORT_HTML.to_owned(), Bytes::Here(report::html(&record, &pictures, language).into_bytes()));
+    payload.insert(REPORT_PDF.to_owned(), Bytes::Here(report::pdf(&record, &pictures, &json, language)?));
+    let customer = report::customer_html(&record, &report::digest(&json), language);
+    payload.insert(CUSTOMER_HTML.to_owned(), Bytes::Here(customer.into_bytes()));
+    payload.insert(RESULT.to_owned(), Bytes::Here(json));
+    let info = info(&record);
+    Ok((record, Contents { payload, info }))
+}
+
+/// All that a verification read, by its place in a payload.
+pub(super) fn own_files(
+    path: &Path,
+    folder: &JobFolder,
+    record: &JobRecord,
+) -> Result<BTreeMap<String, Bytes>, GatherError> {
+    let inputs = inputs(folder, record);
     let up = inputs.iter().filter(|i| i.origin == Origin::Job).map(|i| steps_up(&i.name)).max().unwrap_or(0);
     if up > MOST_UP {
         let far = inputs.iter().find(|i| steps_up(&i.name) == up).map_or("", |i| &i.name);
@@ -87,16 +106,7 @@ pub fn gather(path: &Path, options: &Options, wish: Wish) -> Result<(JobRecord, 
         }
         payload.insert(place, content(input)?);
     }
-    let json = record.to_json()?;
-    let pictures = report::pictures(path, &record)?;
-    let language = wish.for_job(record.context.language);
-    payload.insert(REPORT_HTML.to_owned(), Bytes::Here(report::html(&record, &pictures, language).into_bytes()));
-    payload.insert(REPORT_PDF.to_owned(), Bytes::Here(report::pdf(&record, &pictures, &json, language)?));
-    let customer = report::customer_html(&record, &report::digest(&json), language);
-    payload.insert(CUSTOMER_HTML.to_owned(), Bytes::Here(customer.into_bytes()));
-    payload.insert(RESULT.to_owned(), Bytes::Here(json));
-    let info = info(&record);
-    Ok((record, Contents { payload, info }))
+    Ok(payload)
 }
 
 /// Puts a signature into the PDF report of what was gathered; `moment` is when,
@@ -170,7 +180,7 @@ fn content(input: &InputFile) -> Result<Bytes, GatherError> {
 }
 
 /// Labels of RFC 8493, 2.2.2, and the verdict.
-fn info(record: &JobRecord) -> Vec<(String, String)> {
+pub(super) fn info(record: &JobRecord) -> Vec<(String, String)> {
     let mut info = vec![
         ("External-Identifier", record.job.clone()),
         ("External-Description", record.sheet.title.clone()),

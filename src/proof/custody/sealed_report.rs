@@ -45,7 +45,7 @@ impl Reports {
     /// For any language.
     pub fn phrase(&self) -> Phrase {
         match self {
-            Reports::None => phrase!("evidence-nothing"),
+            Reports::None => phrase!("evidence-no-reports"),
             Reports::Same(count) => phrase!("evidence-reports-same", count = *count),
             Reports::Other(files) => phrase!("evidence-reports-other", files = files.join(", "), result = RESULT),
             Reports::CannotTell(why) => why.clone(),
@@ -65,11 +65,7 @@ pub fn reports_again(payload: &Path, record: &JobRecord) -> Reports {
     }
     let now = Tool::this();
     if !record.tool.is_like(&now) {
-        return Reports::CannotTell(phrase!(
-            "evidence-reports-by-other",
-            recorded = record.tool.words(),
-            now = now.words()
-        ));
+        return Reports::CannotTell(other_tool(&record.tool, &now));
     }
     let sources = || -> Result<_, Phrase> {
         let json = fs::read(payload.join(RESULT))
@@ -94,6 +90,11 @@ pub fn reports_again(payload: &Path, record: &JobRecord) -> Reports {
         .map(|(name, _)| format!("data/{name}"))
         .collect();
     if other.is_empty() { Reports::Same(here.len()) } else { Reports::Other(other) }
+}
+
+/// Another version made what is here.
+pub(super) fn other_tool(recorded: &Tool, now: &Tool) -> Phrase {
+    phrase!("evidence-reports-by-other", recorded = recorded.words(), now = now.words())
 }
 
 /// The language that the pages say they are in; where no page says one, each may be.

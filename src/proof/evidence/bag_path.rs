@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use crate::input::turns_writing;
 use crate::words::{Language, Phrase, phrase};
 
 /// A path that is safe to create and to read below any folder: components
@@ -90,7 +91,7 @@ fn check_part(part: &str) -> Result<(), PathProblem> {
     if part == "." || part == ".." {
         return Err(PathProblem::Relative);
     }
-    let bad = |c: char| c.is_control() || r#"\<>:"|?*"#.contains(c);
+    let bad = |c: char| c.is_control() || turns_writing(c) || r#"\<>:"|?*"#.contains(c);
     if part.chars().any(bad) {
         return Err(PathProblem::Character);
     }
@@ -128,6 +129,7 @@ mod tests {
             ("a/../../b", PathProblem::Relative),
             ("./a", PathProblem::Relative),
             ("a\\b", PathProblem::Character),
+            ("data/b\u{202e}gpj.a", PathProblem::Character),
             ("a\nb", PathProblem::Character),
             ("a\0b", PathProblem::Character),
             ("xy:stream", PathProblem::Character),

@@ -40,6 +40,7 @@ pub use pades::{
 };
 pub use place::find_sealed_job;
 pub(crate) use place::{MOST_UP, joined, sealed_job};
+pub(crate) use redacted::copy_info;
 pub use redacted::{REDACTION, Redaction, SEALED};
 pub use seal::{Answer, Bytes, Contents, SealError, seal};
 pub use several::seal_several;

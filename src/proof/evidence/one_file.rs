@@ -38,6 +38,15 @@ pub enum OneFileError {
         /// What is wrong.
         problem: Phrase,
     },
+    /// It cannot be read as it is, which says nothing of what was sealed.
+    Unfit {
+        /// The tar file.
+        file: PathBuf,
+        /// The entry's path as the file has it; empty: it is about the whole file.
+        entry: String,
+        /// What keeps it from being read.
+        problem: Phrase,
+    },
     /// The folder holds what cannot be packed.
     Folder(PathBuf, Phrase),
 }
@@ -48,10 +57,12 @@ impl OneFileError {
         match self {
             OneFileError::Io { doing, path, source } => cannot(doing, path, source),
             OneFileError::Exists(path) => phrase!("evidence-exists", form = "file", path = path.display().to_string()),
-            OneFileError::Entry { file, entry, problem } if entry.is_empty() => {
+            OneFileError::Entry { file, entry, problem } | OneFileError::Unfit { file, entry, problem }
+                if entry.is_empty() =>
+            {
                 phrase!("evidence-one-file", file = file.display().to_string(), problem = problem.clone())
             }
-            OneFileError::Entry { file, entry, problem } => {
+            OneFileError::Entry { file, entry, problem } | OneFileError::Unfit { file, entry, problem } => {
                 let file = file.display().to_string();
                 phrase!("evidence-one-file-entry", file = file, entry = entry, problem = problem.clone())
             }
@@ -146,7 +157,7 @@ fn pack_to(folder: &Path, name: &str, target: &mut impl Write) -> Result<(), One
 /// in it. Nothing is written outside of `into`, and no more than the file holds.
 ///
 /// # Errors
-/// It is no tar, holds other things than files of one folder, or was not packed by [`pack`].
+/// It is no tar, holds other things than files of one folder or one of them twice, or was not packed by [`pack`].
 pub fn unpack(file: &Path, into: &Path) -> Result<PathBuf, OneFileError> {
     let cannot_read = |source| OneFileError::Io { doing: "read", path: file.to_path_buf(), source };
     let wrong = |entry: &str, problem: Phrase| OneFileError::Entry {
@@ -154,38 +165,69 @@ pub fn unpack(file: &Path, into: &Path) -> Result<PathBuf, OneFileError> {
         entry: entry.to_owned(),
         problem,
     };
+    let unfit = |entry: &str, problem: Phrase| OneFileError::Unfit {
+        file: file.to_path_buf(),
+        entry: entry.to_owned(),
+        problem,
+    };
     let mut top: Option<String> = None;
+    // Packed as other programs do: its digests may all fit, but its bytes are not those that `pack` makes.
+    let mut foreign = false;
     let mut tar = tar::Archive::new(BufReader::new(File::open(file).map_err(cannot_read)?));
     for entry in tar.entries().map_err(cannot_read)? {
         let mut entry = entry.map_err(cannot_read)?;
         let path =
             String::from_utf8(entry.path_bytes().into_owned()).map_err(|_| wrong("?", phrase!("evidence-not-utf8")))?;
-        if entry.header().entry_type() != tar::EntryType::Regular {
+        foreign = foreign || is_foreign(entry.header());
+        let plain = path.strip_prefix("./").unwrap_or(&path);
+        let is_folder = entry.header().entry_type() == tar::EntryType::Directory;
+        let plain = if is_folder { plain.trim_end_matches('/') } else { plain };
+        if is_folder && plain.is_empty() {
+            continue;
+        }
+        if !is_folder && entry.header().entry_type() != tar::EntryType::Regular {
             return Err(wrong(&path, problem("link")));
         }
-        let whole = BagPath::new(&path).map_err(|problem| wrong(&path, problem.phrase()))?;
-        let Some((first, _)) = whole.as_str().split_once('/') else {
+        let whole = BagPath::new(plain).map_err(|problem| wrong(&path, problem.phrase()))?;
+        let Some(first) = whole.as_str().split('/').next().filter(|first| is_folder || *first != plain) else {
             return Err(wrong(&path, problem("no-folder")));
         };
         if top.get_or_insert_with(|| first.to_owned()) != first {
             return Err(wrong(&path, problem("second")));
+        }
+        if is_folder {
+            // Its files make it; an empty one is in no list.
+            continue;
         }
         let to = into.join(whole.as_str());
         let cannot_write = |source| OneFileError::Io { doing: "write", path: to.clone(), source };
         if let Some(parent) = to.parent() {
             fs::create_dir_all(parent).map_err(cannot_write)?;
         }
+        if fs::symlink_metadata(&to).is_ok() {
+            return Err(unfit(&path, problem("twice")));
+        }
         let mut target = File::create_new(&to).map_err(cannot_write)?;
         io::copy(&mut entry, &mut target).map_err(cannot_write)?;
     }
-    let top = top.ok_or_else(|| wrong("", problem("empty")))?;
+    let top = top.filter(|top| into.join(top).is_dir()).ok_or_else(|| wrong("", problem("empty")))?;
     let folder = into.join(&top);
     let mut same = SameBytes::new(File::open(file).map_err(cannot_read)?);
     pack_to(&folder, &top, &mut same)?;
-    if !same.and_no_more().map_err(cannot_read)? {
+    let same = same.and_no_more().map_err(cannot_read)?;
+    if !same && foreign {
+        return Err(unfit("", problem("foreign")));
+    }
+    if !same {
         return Err(wrong("", problem("otherwise")));
     }
     Ok(folder)
+}
+
+/// Whether another program made an entry: this one packs files alone, without owner and time.
+fn is_foreign(header: &tar::Header) -> bool {
+    let owned = [header.username_bytes(), header.groupname_bytes()].iter().flatten().any(|name| !name.is_empty());
+    owned || header.entry_type() != tar::EntryType::Regular || !matches!(header.mtime(), Ok(0))
 }
 
 /// Compares what is written to it with a file.

@@ -4,6 +4,9 @@
 //! signature and timestamps below `sealed/`. So whoever has only the copy can
 //! check that every file which was not masked or left out is the sealed one,
 //! and whoever holds the original can show what was masked.
+//!
+//! Nobody signs a copy: whatever it holds has to be bound to what was sealed, or
+//! to be one of the few things that every copy says of itself.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
@@ -16,8 +19,10 @@ use super::bag_path::BagPath;
 use super::inspection::{Inspection, Outcome, SEALED_FILES, unreadable};
 use super::manifest::Manifest;
 use super::place::{find_sealed_job, joined};
+use super::seal::info_text;
 use super::signature::Signature;
-use super::{MANIFEST, RESULT, SIGNATURE, TAG_MANIFEST};
+use super::timestamp::{inspect_tokens, is_token_name};
+use super::{BAG_INFO, BAGIT, MANIFEST, PAYLOAD, RESULT, SIGNATURE, TAG_MANIFEST};
 use crate::input::hex;
 use crate::record::JobRecord;
 use crate::words::{Phrase, phrase};
@@ -26,6 +31,15 @@ use crate::words::{Phrase, phrase};
 pub const REDACTION: &str = "redaction.json";
 /// Where the sealed folder's own tag files lie in the payload.
 pub const SEALED: &str = "sealed";
+
+/// Labels of a copy's own `bag-info.txt`, besides the one that counts its bytes: the job's number, and that it is a copy.
+pub(crate) fn copy_info(job: &str) -> Vec<(String, String)> {
+    let info = [("External-Identifier", job), ("External-Description", "Copy with photos masked, reports left out")];
+    info.map(|(label, value)| (label.to_owned(), value.to_owned())).to_vec()
+}
+
+/// The label that counts them.
+const OCTETS: &str = "Payload-Oxum: ";
 
 /// `redaction/1`.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -64,19 +78,78 @@ pub(super) fn inspect_redacted(folder: &Path, own: &Manifest, found: &mut Inspec
 
 /// Whatever is named as masked is held against nothing that was sealed, so that only photos may be: those
 /// of the result, which is as it was sealed.
-fn only_photos(folder: &Path, redaction: &Redaction) -> Result<(), Phrase> {
-    let payload = folder.join("data");
-    let result = payload.join(RESULT);
-    let record = fs::read(&result).map_err(|e| unreadable(&format!("data/{RESULT}"), &e))?;
-    let record = JobRecord::from_json(&record)
-        .map_err(|e| phrase!("evidence-cannot-read", path = format!("data/{RESULT}"), why = e.to_string()))?;
-    let job = find_sealed_job(&payload).unwrap_or_default();
+fn only_photos(folder: &Path, redaction: &Redaction, record: &JobRecord) -> Result<(), Phrase> {
+    let job = find_sealed_job(&folder.join(PAYLOAD)).unwrap_or_default();
     let photos: BTreeSet<String> =
         record.photos.iter().map(|photo| format!("data/{}", joined(&job, &photo.file))).collect();
     // A result that were masked itself could name itself a photo.
     let own = format!("data/{RESULT}");
     match redaction.masked.iter().find(|masked| **masked == own || !photos.contains(*masked)) {
         Some(other) => Err(phrase!("evidence-copy-state", file = other, state = "no-photo")),
+        None => Ok(()),
+    }
+}
+
+fn sealed_record(folder: &Path) -> Result<JobRecord, Phrase> {
+    let path = format!("{PAYLOAD}/{RESULT}");
+    let record = fs::read(folder.join(&path)).map_err(|e| unreadable(&path, &e))?;
+    JobRecord::from_json(&record).map_err(|e| phrase!("evidence-cannot-read", path = path, why = e.to_string()))
+}
+
+fn added(file: &str) -> Phrase {
+    phrase!("evidence-copy-state", file = file, state = "added")
+}
+
+/// Files below `sealed/` stand beside the signature that vouches for others: each is one of those that the sealed tag
+/// manifest lists, that manifest itself, its signature, or a timestamp of it.
+fn only_sealed(folder: &Path, own: &Manifest, (tags, bytes): (&Manifest, &[u8])) -> Result<(), Phrase> {
+    let sealed = format!("{PAYLOAD}/{SEALED}/");
+    let (mut here, mut tokens) = (BTreeSet::new(), Vec::new());
+    for (path, digest) in &own.entries {
+        let Some(name) = path.as_str().strip_prefix(&sealed) else { continue };
+        here.insert(name);
+        if is_token_name(name) {
+            tokens.push(path.as_str());
+        } else if ![TAG_MANIFEST, SIGNATURE].contains(&name) {
+            match BagPath::new(name).ok().and_then(|name| tags.digest(&name)) {
+                Some(listed) if listed == digest => {}
+                Some(_) => return Err(phrase!("evidence-copy-state", file = path.as_str(), state = "altered")),
+                None => return Err(added(path.as_str())),
+            }
+        }
+    }
+    if let Some(gone) = tags.entries.keys().find(|path| !here.contains(path.as_str())) {
+        return Err(phrase!("evidence-copy-state", file = format!("{sealed}{}", gone.as_str()), state = "missing"));
+    }
+    // Looked at aside: an inspection's own timestamps are the folder's.
+    let mut aside = Inspection { items: Vec::new(), signature: None, signed: false, tokens: Vec::new() };
+    inspect_tokens(&folder.join(PAYLOAD).join(SEALED), bytes, &mut aside);
+    if let Some(wrong) = aside.items.iter().find(|item| item.outcome == Outcome::Failed) {
+        return Err(wrong.found.clone());
+    }
+    match tokens.get(aside.tokens.len()) {
+        Some(unread) => Err(added(unread)),
+        None => Ok(()),
+    }
+}
+
+/// Beside its payload a copy has what makes it a bag, and says no more of itself than every copy does: people read
+/// `bag-info.txt`, and of a copy nobody signs it.
+fn only_a_bag(folder: &Path, record: &JobRecord) -> Result<(), Phrase> {
+    let known = [BAGIT, BAG_INFO, MANIFEST, TAG_MANIFEST, SIGNATURE, PAYLOAD];
+    for entry in fs::read_dir(folder).map_err(|e| unreadable(BAGIT, &e))? {
+        let name = entry.map_err(|e| unreadable(BAGIT, &e))?.file_name().to_string_lossy().into_owned();
+        if !known.contains(&name.as_str()) && !is_token_name(&name) {
+            return Err(added(&name));
+        }
+    }
+    let says = fs::read_to_string(folder.join(BAG_INFO)).map_err(|e| unreadable(BAG_INFO, &e))?;
+    let every = info_text(&copy_info(&record.job));
+    let counts = |line: &str| {
+        line.strip_prefix(OCTETS).is_some_and(|rest| rest.bytes().all(|b| b.is_ascii_digit() || b == b'.'))
+    };
+    match says.lines().find(|line| !counts(line) && !every.lines().any(|known| known == *line)) {
+        Some(_) => Err(phrase!("evidence-copy-state", file = BAG_INFO, state = "says-more")),
         None => Ok(()),
     }
 }
@@ -119,7 +192,10 @@ fn compare(folder: &Path, own: &Manifest, redaction: &Redaction, found: &mut Ins
     let shown_otherwise: Vec<&String> = redaction.masked.iter().chain(&redaction.left_out).collect();
     let mut same = 0;
     let by_name: BTreeMap<&str, &str> = payload.entries.iter().map(|(p, d)| (p.as_str(), d.as_str())).collect();
-    only_photos(folder, redaction)?;
+    let record = sealed_record(folder)?;
+    only_photos(folder, redaction, &record)?;
+    only_sealed(folder, own, (&tags, &tag_bytes))?;
+    only_a_bag(folder, &record)?;
     for path in own.entries.keys() {
         let name = path.as_str();
         if name == format!("data/{REDACTION}")

@@ -187,7 +187,7 @@ fn write_all(
 }
 
 /// `Label: value` lines; what would start a new line becomes a blank.
-fn info_text(info: &[(String, String)]) -> String {
+pub(super) fn info_text(info: &[(String, String)]) -> String {
     let clean = |text: &str| text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect::<String>();
     info.iter().map(|(label, value)| format!("{label}: {}\n", clean(value).trim())).collect()
 }

@@ -111,6 +111,11 @@ pub fn order(record: &JobRecord, secret: &OrderSalt) -> String {
     commitment("order", secret, order_name(record))
 }
 
+/// What entries may have as a job's repair order: its own number too, which stands there until somebody types the order.
+pub fn orders(record: &JobRecord, secret: &OrderSalt) -> [String; 2] {
+    [order_name(record), &record.job].map(|name| commitment("order", secret, name))
+}
+
 /// The repair order of a job, else its number.
 pub fn order_name(record: &JobRecord) -> &str {
     record.context.series.as_deref().unwrap_or(&record.job)

@@ -23,7 +23,7 @@ mod write;
 
 use crate::words::{Phrase, phrase};
 
-pub use attempt::{Attempt, Commitments, OrderSalt, order, order_name, photo_commitment};
+pub use attempt::{Attempt, Commitments, OrderSalt, order, order_name, orders, photo_commitment};
 pub use checkpoint::{Checkpoint, Vouchers};
 pub use note::{KeyKind, NoteSignature, NoteSigner, SignedNote, VerifierKey, Vouched, check_name};
 pub use proof_file::{AttemptProof, Shown};

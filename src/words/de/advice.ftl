@@ -12,6 +12,7 @@ advice-degenerate = Die Geometrie ist entartet.
 
 # Warum eine Prüfung nicht entschieden ist.
 advice-too-small = Diese Fotos und dieser Markersatz können eine so kleine Toleranz nicht nachweisen. Das bedeutet kein „nicht bestanden“. Die Messunsicherheit beträgt { $uncertainty }; nachweisbar wäre ein Wert erst unter { $needed }. Nötig: { $more }.
+advice-too-unsure = Die Regel des Vorgabeblatts entscheidet allein nach dem Messwert; das setzt eine Messunsicherheit voraus, die höchstens so groß wie die Toleranz ist (JCGM 106:2012, 8.2). Das bedeutet kein „nicht bestanden“. Die Messunsicherheit beträgt { $uncertainty }, die Toleranz { $tolerance }. Nötig: { $more }.
 advice-too-near = Der Wert liegt für seine Messunsicherheit von { $uncertainty } zu nah an der Grenze. Ein weiteres Foto oder ein Aufbau näher am Sollwert entscheidet es.
 advice-more-wider = weitere Fotos aus weiter auseinanderliegenden Richtungen
 advice-more-or-plates = weitere Fotos aus weiter auseinanderliegenden Richtungen oder Radplatten an allen vier Rädern

@@ -15,6 +15,7 @@ customer-repair-order = Reparaturauftrag
 customer-photos-taken = Fotos aufgenommen
 customer-job = Auftrag
 customer-proven = Was nachgewiesen ist
+customer-proven-simple = Was gemessen innerhalb der Grenzen liegt
 customer-proven-nothing = Nichts.
 customer-open = Was nicht nachgewiesen oder falsch ist
 customer-open-nothing = Nichts blieb offen.

@@ -80,6 +80,8 @@ doors-long = ist länger als { $most } Bytes
 doors-long-remedy = kürzen
 doors-control = enthält Steuerzeichen
 doors-control-remedy = entfernen
+doors-turning = enthält Zeichen, die die Schreibrichtung umkehren (U+202A bis U+202E, U+2066 bis U+2069): gezeigt würde anderes, als dort steht
+doors-turning-remedy = ohne sie neu eintippen
 doors-no-name = ist kein Name: eine Zeile mit höchstens 120 Zeichen, ohne Leerzeichen am Rand
 doors-no-name-remedy = kürzen oder die Leerzeichen am Rand entfernen
 doors-no-such = „{ $word }“ ist { $what ->
@@ -180,6 +182,8 @@ doors-no-steps-remedy = das Blatt hat keine Schritte: step weglassen
 # Pfade und Modelle
 doors-path-backslash = „{ $name }“ enthält einen umgekehrten Schrägstrich
 doors-path-backslash-remedy = Pfade mit / schreiben
+doors-path-turning = „{ $name }“ enthält Zeichen, die die Schreibrichtung umkehren
+doors-path-turning-remedy = die Datei umbenennen
 doors-path-absolute = „{ $name }“ ist ein absoluter Pfad
 doors-path-absolute-remedy = vom Auftragsordner aus schreiben, damit der Auftrag verschoben werden kann
 doors-path-outside = „{ $name }“ führt aus dem Auftragsordner hinaus

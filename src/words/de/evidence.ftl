@@ -29,6 +29,8 @@ evidence-log-missing =
     }: { $lies ->
         [nowhere] keines seiner { $gone } Fotos ist im Archiv
         [scattered] seine { $photos } Fotos liegen verstreut, kein Auftrag des Archivs hat sie alle
+        [refiled] seine { $photos } Fotos sind in { $path }, das als anderer Versuch oder zu einem anderen Reparaturauftrag abgelegt ist, und in keinem Auftrag, der so abgelegt ist wie dieser Versuch
+        [stated] nur die maskierte Kopie { $path } hat seine { $photos } Fotos, nach Prüfsummen, wie sie sie selbst angibt: maskierte Fotos können sie nicht zeigen, und sie enthält keinen Beleg aus diesem Protokoll; nach dem ganzen Ordner fragen
        *[partly] { $gone } seiner { $photos } Fotos sind in keinem Auftrag des Archivs
     } ({ $entries })
 evidence-log-entry = Eintrag { $entry } am { $when }: { $verdict }
@@ -78,6 +80,7 @@ evidence-audit-unreadable = unlesbar, verändert oder nicht mehr da
 evidence-audit-unread =
     { $what ->
         [job-name] Der Name ähnelt dem einer Auftragsdatei, die genau job.toml heißt: umbenennen
+        [no-job] Darin liegen Bilder wie in einem Auftrag, und keine Auftragsdatei darüber: job.toml wieder an ihre Stelle legen, oder die Bilder anderswohin
         [tar-name] Die Datei enthält versiegelte Nachweise, deren Name auf .tar endet: umbenennen
         [packed] In Archive dieser Art wird nicht hineingesehen: auspacken
         [link] Das ist ein Verweis, der aus dem Geprüften hinausführt: sein Ziel mit angeben oder an seine Stelle legen
@@ -173,6 +176,7 @@ evidence-item =
         [report-timestamp] Zeitstempel des Berichts
         [series] Ordner des Reparaturauftrags
         [series-signature] Signatur des Verzeichnisses zum Reparaturauftrag
+        [series-page] Seite des Reparaturauftrags
         [report-authority] Zeitstempelstelle des Berichts
        *[other] { $item }
     }
@@ -222,6 +226,8 @@ evidence-copy-state =
         [altered] { $file } ist nicht wie versiegelt und nicht als maskiert genannt
         [missing] { $file } war versiegelt, ist nicht hier und nicht als weggelassen genannt
         [no-photo] { $file } ist als maskiert genannt und kein Foto des Auftrags
+        [added] { $file } war nicht versiegelt und ist nichts, was eine Kopie hat
+        [says-more] { $file } sagt, was keine Kopie von sich sagt
        *[strange] { $file } ist als maskiert oder weggelassen genannt und war nie versiegelt
     }
 evidence-copy = { $count } Dateien wie versiegelt, { $masked } Fotos maskiert, { $left_out } Dateien weggelassen
@@ -242,6 +248,7 @@ evidence-masked-no-markers = Die Fotos zeigen keinen Marker, der sie an das vers
 evidence-masked-measured = { $verdict }; jeder Wert der maskierten Fotos auf { $share } Standardunsicherheiten wie festgehalten; was an ganzen Fotos und deren eigenen Angaben hängt, wurde nicht neu gesucht
 evidence-masked-size = { $photo } ist nicht das versiegelte Foto, maskiert: Es hat { $width } mal { $height } Pixel
 evidence-masked-markers = { $photo } ist nicht das versiegelte Foto, maskiert: Von { $recorded } festgehaltenen Markern und { $seen }, die es zeigt, liegen { $found } am selben Ort
+evidence-masked-no-camera = nicht neu gemessen: Der Auftrag nennt keine Kamera, und keine Kameradatei passt zu seinen Fotos; auch das versiegelte Ergebnis misst deshalb nichts
 evidence-masked-cameras = nicht neu gemessen: Der Auftrag nennt keine Kamera, mehrere wurden nach den eigenen Angaben der Fotos gewählt, und die sind maskiert; der versiegelte Ordner hat sie
 evidence-measured-otherwise = anders als festgehalten: { $differences }
 evidence-measured-by-other = anders als festgehalten: { $differences } (festgehalten von Version { $recorded }, gemessen von { $now })
@@ -352,6 +359,8 @@ evidence-one-file-problem =
         [link] ein Link oder sonst etwas, das keine Datei ist
         [no-folder] liegt in keinem Ordner
         [second] liegt in einem zweiten Ordner
+        [foreign] ein anderes Programm hat sie gepackt: auspacken, dann den Ordner prüfen
+        [twice] steht zweimal im Archiv
         [empty] die Datei ist leer
        *[otherwise] ein Eintrag oder sein Kopf wurde verändert, oder ein anderes Programm hat sie gepackt
     }
@@ -548,6 +557,12 @@ evidence-difference-credentials = Herkunftsnachweise von { $photo }
 evidence-credentials-gone = aufgezeichnet, aber kein Foto trägt welche
 evidence-credentials-as-recorded = wie aufgezeichnet: { $counts }; dieses Programm wurde ohne sie gebaut und hat sie nicht erneut geprüft
 evidence-difference-place = { $place } in { $file }
+evidence-written-otherwise = { $file } ist nicht so, wie das Programm sie schreibt: etwas steht zweimal darin, oder etwas, das kein Ergebnis hat
+evidence-more-files = weder der Auftrag noch sein Ergebnis hat { $files }
+evidence-label-other = { $file } sagt „{ $label }: { $value }“, sein Ergebnis sagt das nicht
+evidence-labels-lack = in { $file } fehlen Angaben, die beim Versiegeln geschrieben werden
+evidence-no-reports = im Ordner ist keiner: das Versiegeln legt sie dort ab
+evidence-no-result = es lässt sich nicht als Ergebnis lesen
 evidence-difference-what =
     { $what ->
         [job] Auftrag
@@ -555,6 +570,11 @@ evidence-difference-what =
         [inputs] gelesene Dateien
         [findings] Befunde
         [checks] Prüfgrößen
+        [reason] Begründung
+        [budget] Unsicherheitsbudget
+        [readings] Ablesungen
+        [photos] Fotos
+        [attachments] Anlagen
        *[quantities] Größen
     }
 evidence-nothing = nichts

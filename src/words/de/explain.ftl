@@ -256,7 +256,7 @@ finding-wrong-datum-suspected =
 
 finding-reading-disagrees =
     .title = Ablesung widerspricht
-    .meaning = Ein am Fahrzeug abgelesener Wert und die Fotos schließen einander im Rahmen ihrer Messunsicherheiten aus. Wurde die Ablesung im Ergebnis verwendet, hält der Widerspruch den Auftrag an.
+    .meaning = Ein am Fahrzeug abgelesener Wert und die Fotos schließen einander im Rahmen ihrer Messunsicherheiten aus. Wurde die Ablesung im Ergebnis verwendet oder entscheidet sie eine Prüfung des Blatts, hält der Widerspruch den Auftrag an.
     .cause = Es wurde an einem anderen Punkt abgelesen, beim Eintippen wurden Ziffern vertauscht, der Laser stand nicht rechtwinklig oder das Maßband hing durch; oder die Fotos sind falsch.
     .look = Noch einmal ablesen, an dem Punkt, den das Blatt nennt, und laut vorlesen, was eingetippt wird.
     .remedy = Die Ablesung berichtigen oder den Punkt suchen, an dem abgelesen wurde; bleibt sie, die Fotos neu aufnehmen.
@@ -368,8 +368,8 @@ finding-prerequisite-not-met =
 
 finding-record-incomplete =
     .title = Angaben unvollständig
-    .meaning = Das Blatt verlangt eine Antwort, die der Auftrag nicht gibt, oder im Ordner des Auftrags liegen Fotos, die er nicht aufführt.
-    .cause = Eine Frage des Auftrags wurde übersprungen; oder Fotos wurden aus der Liste des Auftrags genommen und nicht aus dem Ordner.
+    .meaning = Das Blatt verlangt eine Antwort, die der Auftrag nicht gibt, im Ordner des Auftrags liegen Fotos, die er nicht aufführt, oder Fotos zeigen das Gestell in einem Schritt, den keine Prüfung betrifft.
+    .cause = Eine Frage des Auftrags wurde übersprungen; oder Fotos wurden aus der Liste des Auftrags genommen und nicht aus dem Ordner; oder ein Schritt wurde für Fotos gemacht, die widersprechen würden.
     .look = Der Bericht führt auf, was gefragt und was geantwortet wurde, und nennt die Fotos.
     .remedy = Im Abschnitt [prerequisites] des Auftrags so antworten, wie es war, als die Fotos aufgenommen wurden; die Fotos aufführen, oder die von anderem nach aside legen.
     .scene = Niemand hat beantwortet, ob der Reifendruck eingestellt ist.
@@ -486,7 +486,7 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Fotos weisen nach, wo das Gestell stand, als sie aufgenommen wurden, nicht eine Stunde später.
-    .method = Zeiten, die ihren Versatz zu UTC nennen: Fotos eines Auftrags (bei zwei Phasen: einer Phase) innerhalb einer Stunde, die von vorher innerhalb einer Stunde zur Angabe `taken` des Auftrags und nicht nach der Kalibrierung, die von nachher nicht vor ihr, und alle von vorher früher als alle von nachher. Exakt, soweit Uhren es sind; eine Zeit ohne Versatz ist nicht prüfbar und bleibt außer Acht. Ein Foto, das nach einem Versetzen des Gestells eingetragen ist und das dasselbe Telefon (Hersteller und Modell) über eine Minute vor einem von davor aufnahm, ist von der Stufe Stopp, ob die Zeiten einen Versatz nennen oder nicht; bei zwei Telefonen, mehr als fünf Minuten früher, eine Warnung.
+    .method = Zeiten, die ihren Versatz zu UTC nennen: Fotos eines Auftrags (bei zwei Phasen: einer Phase) innerhalb einer Stunde, die von vorher innerhalb einer Stunde zur Angabe `taken` des Auftrags und nicht nach der Kalibrierung, die von nachher nicht vor ihr, und alle von vorher früher als alle von nachher. Exakt, soweit Uhren es sind; eine Zeit ohne Versatz ist nicht prüfbar und bleibt außer Acht. Ein Foto, das nach einem Versetzen des Gestells eingetragen ist und das dasselbe Telefon (Hersteller und Modell) über eine Minute vor einem von davor aufnahm, ist von der Stufe Stopp, ob die Zeiten einen Versatz nennen oder nicht; bei zwei Telefonen, mehr als fünf Minuten früher, eine Warnung. Wurde das Gestell versetzt, darf die Kalibrierung nicht vor dem ersten Foto des jetzigen Standorts gelaufen sein: Stufe Stopp, wo ein Telefon von vor und nach dem Versetzen Fotos hat, sonst eine Warnung. Fotos eines Telefons, die mehr als eine Stunde auseinanderliegen, werden auch nach Ortszeiten ohne Versatz genannt; eine Kalibrierung mehr als vier Stunden nach dem letzten Foto des Aufbaus (übliche Praxis, keine Quelle), wenn es keine Fotos von nachher gibt; und ein Foto, dessen eigene Zeit mehr als 26 Stunden von der Satellitenzeit in seinem Eintrag abweicht.
 
 finding-rule-other-day =
     .rationale = Ein Foto von letzter Woche zeigt, wo das Gestell letzte Woche stand.
@@ -526,11 +526,11 @@ finding-rule-card =
 
 finding-rule-photos-not-listed =
     .rationale = Wer unter den Fotos eines Stands wählen kann, kann weglassen, was widerspricht.
-    .method = Die Namen der Bilder in `photos` gegen die, die der Auftrag als Fotos oder Anlagen aufführt, wo er welche aufführt. Exakt; in die Bilder wird nicht hineingesehen, aber sie werden mit dem Auftrag versiegelt. Fotos, die anderswo liegen oder gelöscht wurden, bleiben ungesehen.
+    .method = Die Namen der Bilder in `photos` gegen die, die der Auftrag als Fotos oder Anlagen aufführt, wo er welche aufführt. Exakt; in die Bilder wird nicht hineingesehen, aber sie werden mit dem Auftrag versiegelt. Fotos, die anderswo liegen oder gelöscht wurden, bleiben ungesehen. Bei einem Blatt mit mehreren Schritten auch Fotos, die das Gestell in einem Schritt zeigen, den keine Prüfung betrifft, oder die keinen Schritt nennen.
 
 finding-rule-prerequisites =
     .rationale = Das Blatt sagt, was gegeben sein muss, bevor die Geometrie etwas bedeutet: Reifen, Beladung, Lenkung, gesetztes Fahrwerk.
-    .method = Die Antworten des Auftrags gegen die Liste des Blattes: `false` hält an, eine fehlende Antwort auf eine Pflichtfrage macht die Angaben unvollständig. Fotos können eine Versicherung nicht prüfen.
+    .method = Die Antworten des Auftrags gegen die Liste des Blattes: `false` hält an, ebenso Worte, die mit Nein beginnen (no, not, nein, nicht, non, pas); eine fehlende Antwort auf eine Pflichtfrage, oder Worte, die weder ein klares Ja sind noch eine Zahl enthalten („2,3 bar“), machen die Angaben unvollständig. Fotos können eine Versicherung nicht prüfen.
 
 finding-rule-credentials-lacking =
     .rationale = Ein Blatt, das fragt, wer die Fotos aufgenommen hat, gibt sich mit dem, was sie zeigen, nicht zufrieden.

@@ -196,7 +196,10 @@ findings-not-when-job-says =
         [before] Laut Auftrag wurden die Fotos { $gap } früher aufgenommen, als die Aufnahmedaten von { $photo } angeben.
        *[after] Laut Auftrag wurden die Fotos { $gap } später aufgenommen, als die Aufnahmedaten von { $photo } angeben.
     }
+findings-not-as-satellites-say = { $photo } wurde nach der Satellitenzeit in seinem Eintrag { $gap } von seiner eigenen Zeit entfernt aufgenommen: die Zeit wurde geändert, oder die Uhr des Telefons geht falsch.
 findings-ran-before = Die Kalibrierung lief { $gap } vor dem ersten Foto: die Fotos zeigen nicht, wo das Gestell zu dieser Zeit stand.
+findings-ran-before-move = Die Kalibrierung lief { $gap } vor { $photo }, dem ersten Foto des jetzigen Standorts: das Gestell wurde zwischen den Fotos versetzt, und keines zeigt, wo es stand, als die Kalibrierung lief.
+findings-ran-late = Die Kalibrierung lief { $gap } nach { $photo }, dem letzten Foto des Aufbaus: er kann sich dazwischen geändert haben.
 findings-not-yet-run = { $photo } ist als Foto nach der Kalibrierung eingetragen, wurde aber { $gap } vor ihrem Lauf aufgenommen: es zeigt nicht, wo das Gestell danach stand.
 findings-phases-exchanged = { $after } ist als Foto nach der Kalibrierung eingetragen und { $before } als Foto davor; nach den eigenen Aufnahmedaten ist es umgekehrt.
 findings-moves-exchanged = { $after } ist als Foto nach einem Versetzen des Gestells eingetragen und { $before } als Foto davor; nach den eigenen Aufnahmedaten ist es umgekehrt.
@@ -207,11 +210,18 @@ findings-card-not-seen = Kein Foto zeigt die ganze Karte dieses Auftrags (Marker
 findings-card-of-another-job = { $photo } zeigt die Karte eines anderen Auftrags (Marker { $others }; die dieses Auftrags sind { $own }). Dieses Foto weglassen oder mit der Karte dieses Auftrags neu aufnehmen.
 findings-other-kit = Die Marker { $ids } gehören zu keinem Träger des Markersatzes { $kit }, stehen aber in den Fotos (die meisten in { $photo }). Ein anderer Markersatz oder eine Kalibriertafel ist im Bild, oder der Auftrag nennt den falschen Markersatz.
 findings-prerequisite-not-met = Nicht erfüllt: { $text }. In Ordnung bringen, dann die Fotos neu aufnehmen.
+findings-prerequisite-answered-no = Nicht erfüllt: { $text }. Die Antwort lautet „{ $answer }“. In Ordnung bringen, dann die Fotos neu aufnehmen.
+findings-prerequisite-in-words = { $text }: die Antwort lautet „{ $answer }“, kein klares Ja und kein Zahlenwert. Lesen, ob es erfüllt ist, und mit Ja oder Nein antworten.
 findings-photos-not-listed =
     Im Ordner des Auftrags liegen Fotos, die er nicht aufführt: { $photos }{ $more ->
         [0] { "" }
        *[other] { " " }und { $more } weitere
     }. Sie wurden nicht gemessen. In job.toml aufführen oder nach aside legen, wenn sie nichts von diesem Auftrag zeigen.
+findings-photos-of-no-check =
+    Keine Prüfung betrifft, wo das Gestell hier steht: { $photos }{ $more ->
+        [0] { "" }
+       *[other] { " " }und { $more } weitere
+    }. Der Schritt dieser Fotos hat im Vorgabeblatt keine Prüfung, oder sie nennen keinen Schritt. Was sie dort zeigen, widerspricht nichts. Den Schritt eintragen oder ihn prüfen lassen.
 findings-not-answered = Nicht beantwortet: { $texts }. Unter „Vorbereiten“ oder im Abschnitt [prerequisites] der Auftragsdatei beantworten.
 findings-not-checked = Das Vorgabeblatt prüft nicht und nimmt auch nicht aus: { $quantities }.
 

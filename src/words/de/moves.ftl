@@ -107,6 +107,12 @@ moves-too-few-photos =
         [one] Der Wert liegt innerhalb der Toleranz, aber ein Foto des jetzigen Standorts misst nur und weist nicht nach: das Vorgabeblatt verlangt { $wanted }. { $more }
        *[other] Der Wert liegt innerhalb der Toleranz, aber { $have } Fotos des jetzigen Standorts messen nur und weisen nicht nach: das Vorgabeblatt verlangt { $wanted }. { $more }
     }
+moves-too-few-in-step =
+    { $have ->
+        [0] Der Wert liegt innerhalb der Toleranz, aber kein Foto von Schritt { $step } zeigt das Gestell mit dem Fahrzeug: für den Nachweis sind { $wanted } nötig. { $more }
+        [one] Der Wert liegt innerhalb der Toleranz, aber ein einziges Foto von Schritt { $step } misst nur und weist nicht nach, denn nichts könnte ihm widersprechen. Nötig sind { $wanted }. { $more }
+       *[other] Der Wert liegt innerhalb der Toleranz, aber { $have } Fotos von Schritt { $step } messen nur und weisen nicht nach: nötig sind { $wanted }. { $more }
+    }
 moves-take-more =
     { $photos ->
         [one] Alles stehen lassen und noch ein Foto vom Gestell mit Radplatten und Bodenblättern von einer anderen Stelle aufnehmen.

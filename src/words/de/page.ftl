@@ -163,6 +163,7 @@ page-verdict-not-proven = Nicht nachgewiesen
 page-verdict-retake = Neu aufnehmen
 page-verdict-failed = Nicht messbar
 page-lead-within = Jede Prüfung ist nachgewiesen. Kalibrierung starten, danach noch ein Foto aufnehmen.
+page-lead-within-simple = Jeder Messwert liegt innerhalb; die Regel des Vorgabeblatts berücksichtigt die Messunsicherheit nicht. Kalibrierung starten, danach noch ein Foto aufnehmen.
 page-lead-outside = Gestell wie gezeigt bewegen, dann ein Foto aufnehmen.
 page-lead-held = Gestell noch nicht bewegen: erst klären, was unten steht, dann nächsten Versuch beginnen.
 page-not-trusted = nicht verlässlich

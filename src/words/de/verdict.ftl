@@ -172,6 +172,11 @@ verdict-why-within =
         [one] Die eine Prüfung liegt nachgewiesen innerhalb der Toleranz.
        *[other] Alle { $checks } Prüfungen liegen nachgewiesen innerhalb der Toleranz.
     }
+verdict-why-within-simple =
+    { $checks ->
+        [one] Der Messwert der einen Prüfung liegt innerhalb der Toleranz. Die Regel des Vorgabeblatts berücksichtigt seine Messunsicherheit nicht.
+       *[other] Die Messwerte aller { $checks } Prüfungen liegen innerhalb der Toleranz. Die Regel des Vorgabeblatts berücksichtigt ihre Messunsicherheit nicht.
+    }
 verdict-why-outside = Nachgewiesen außerhalb der Toleranz: { $quantities }.
 verdict-why-outside-anyway = Unabhängig von der Ursache nachgewiesen außerhalb der Toleranz: { $quantities }.
 verdict-why-retake = Nicht messbar: { $quantity }. { $reason }

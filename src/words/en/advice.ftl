@@ -12,6 +12,7 @@ advice-degenerate = The geometry is degenerate.
 
 # Why a check is not decided.
 advice-too-small = These photos and this kit cannot prove so small a tolerance. This is not a fail. The uncertainty is { $uncertainty }, and no value could be proven unless it is below { $needed }; it takes { $more }.
+advice-too-unsure = The set-up sheet's rule decides by the measured value alone, which presumes an uncertainty no larger than the tolerance (JCGM 106:2012, 8.2). This is not a fail. The uncertainty is { $uncertainty }, the tolerance { $tolerance }; it takes { $more }.
 advice-too-near = The value is too near the limit for its uncertainty of { $uncertainty }. One more photo, or a set-up nearer to the nominal, decides it.
 advice-more-wider = more photos from wider apart
 advice-more-or-plates = more photos from wider apart, or plates on all four wheels

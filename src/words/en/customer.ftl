@@ -15,6 +15,7 @@ customer-repair-order = Repair order
 customer-photos-taken = Photos taken
 customer-job = Job
 customer-proven = What was proven
+customer-proven-simple = What was measured to be within the limits
 customer-proven-nothing = Nothing.
 customer-open = What was not proven, or is wrong
 customer-open-nothing = Nothing was left open.

@@ -80,6 +80,8 @@ doors-long = is longer than { $most } bytes
 doors-long-remedy = shorten it
 doors-control = has control characters
 doors-control-remedy = remove them
+doors-turning = has characters that turn the direction of writing (U+202A to U+202E, U+2066 to U+2069): what it shows is not what it says
+doors-turning-remedy = type it anew without them
 doors-no-name = is not a name: one line of up to 120 characters without blanks around it
 doors-no-name-remedy = shorten or trim it
 doors-no-such = "{ $word }" is no { $what ->
@@ -177,6 +179,8 @@ doors-no-steps-remedy = the sheet has no steps: leave step out
 # Paths and models
 doors-path-backslash = "{ $name }" has a backslash
 doors-path-backslash-remedy = write paths with /
+doors-path-turning = "{ $name }" has characters that turn the direction of writing
+doors-path-turning-remedy = rename the file
 doors-path-absolute = "{ $name }" is an absolute path
 doors-path-absolute-remedy = write it relative to the job folder, so that the job can be moved
 doors-path-outside = "{ $name }" reaches outside the job folder

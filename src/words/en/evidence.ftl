@@ -29,6 +29,8 @@ evidence-log-missing =
     }: { $lies ->
         [nowhere] none of its { $gone } photos is in the archive
         [scattered] its { $photos } photos lie scattered, no job of the archive has all of them
+        [refiled] its { $photos } photos are in { $path }, which is filed as another attempt or for another repair order, and in no job that is filed as this one was
+        [stated] only the masked copy { $path } has its { $photos } photos, by digests as it states them: masked photos cannot show those, and it holds no proof of this log; ask for the whole folder
        *[partly] { $gone } of its { $photos } photos are in no job of the archive
     } ({ $entries })
 evidence-log-entry = entry { $entry } at { $when }: { $verdict }
@@ -78,6 +80,7 @@ evidence-audit-unreadable = unreadable, altered or gone
 evidence-audit-unread =
     { $what ->
         [job-name] it looks like a job file, whose name is job.toml and nothing else: rename it
+        [no-job] pictures lie in it as in a job, and no job file above them: put job.toml in its place again, or the pictures elsewhere
         [tar-name] it holds sealed evidence as one file, whose name ends in .tar: rename it
         [packed] archives of this kind are not looked into: unpack it
         [link] it is a link that leads out of what is audited: name its target too, or put that in its place
@@ -173,6 +176,7 @@ evidence-item =
         [report-timestamp] report's timestamp
         [series] repair order's folders
         [series-signature] signature of the repair order's index
+        [series-page] repair order's page
         [report-authority] report's authority
        *[other] { $item }
     }
@@ -222,6 +226,8 @@ evidence-copy-state =
         [altered] { $file } is not as it was sealed, and not named as masked
         [missing] { $file } was sealed, is not here, and is not named as left out
         [no-photo] { $file } is named as masked and is no photo of the job
+        [added] { $file } was not sealed, and is nothing that a copy has
+        [says-more] { $file } says what no copy says of itself
        *[strange] { $file } is named as masked or left out, and was never sealed
     }
 evidence-copy = { $count } files as they were sealed, { $masked } photos masked, { $left_out } files left out
@@ -242,6 +248,7 @@ evidence-masked-no-markers = the photos show no marker that would bind them to t
 evidence-masked-measured = { $verdict }; every value of the masked photos within { $share } standard uncertainties of the recorded one; what goes by whole photos and their own records was not looked for again
 evidence-masked-size = { $photo } is not the photo that was sealed, masked: it has { $width } by { $height } pixels
 evidence-masked-markers = { $photo } is not the photo that was sealed, masked: of { $recorded } recorded markers and { $seen } that it shows, { $found } lie at the same place
+evidence-masked-no-camera = not measured again: the job names no camera and no camera file fits its photos, so that the sealed result measures nothing either
 evidence-masked-cameras = not measured again: the job names no camera, several were chosen by the photos’ own records, and those were masked; the sealed folder holds them
 evidence-measured-otherwise = { $differences }
 evidence-measured-by-other = { $differences } (recorded by version { $recorded }, measured by { $now })
@@ -352,6 +359,8 @@ evidence-one-file-problem =
         [link] it is a link or another thing that is no file
         [no-folder] it lies in no folder
         [second] it lies in a second folder
+        [foreign] another program packed it: unpack it, then check the folder
+        [twice] it is in the archive twice
         [empty] it is empty
        *[otherwise] an entry or its header was altered, or another program packed it
     }
@@ -548,6 +557,12 @@ evidence-difference-credentials = content credentials of { $photo }
 evidence-credentials-gone = recorded, but no photo bears any
 evidence-credentials-as-recorded = as recorded: { $counts }; this program was built without them and did not validate them again
 evidence-difference-place = { $place } in { $file }
+evidence-written-otherwise = { $file } is not as the program writes it: it says something twice, or something that no result has
+evidence-more-files = neither the job nor its result has { $files }
+evidence-label-other = { $file } says “{ $label }: { $value }”, which its result does not
+evidence-labels-lack = { $file } lacks labels that sealing writes
+evidence-no-reports = there is none in the folder: sealing puts them there
+evidence-no-result = it cannot be read as a result
 evidence-difference-what =
     { $what ->
         [job] job
@@ -555,6 +570,11 @@ evidence-difference-what =
         [inputs] inputs
         [findings] findings
         [checks] checks
+        [reason] reason
+        [budget] uncertainty budget
+        [readings] readings
+        [photos] photos
+        [attachments] attachments
        *[quantities] quantities
     }
 evidence-nothing = nothing

@@ -256,7 +256,7 @@ finding-wrong-datum-suspected =
 
 finding-reading-disagrees =
     .title = Reading disagrees
-    .meaning = A value read at the vehicle and the photos exclude each other within their uncertainties. Where the reading was used in the result it stops the job.
+    .meaning = A value read at the vehicle and the photos exclude each other within their uncertainties. Where the reading was used in the result, or a check of the sheet is decided by it, it stops the job.
     .cause = It was read from another point, digits were exchanged when it was typed, the laser was not square, or the tape sagged; or the photos are wrong.
     .look = Read again, from the point that the sheet names, and read aloud what is typed.
     .remedy = Correct the reading, or find the point it was taken from; if it stands, take the photos again.
@@ -368,8 +368,8 @@ finding-prerequisite-not-met =
 
 finding-record-incomplete =
     .title = Record incomplete
-    .meaning = The sheet requires an answer that the job does not give, or photos lie in the job's folder that it does not list.
-    .cause = A question of the job was skipped; or photos were taken out of the job's list and not out of its folder.
+    .meaning = The sheet requires an answer that the job does not give, photos lie in the job's folder that it does not list, or photos show the stand in a step that no check is about.
+    .cause = A question of the job was skipped; or photos were taken out of the job's list and not out of its folder; or a step was made for photos that would contradict.
     .look = The report lists what was asked and what was answered, and names the photos.
     .remedy = Answer in the job's [prerequisites], as it was when the photos were taken; list the photos, or put those of something else into aside.
     .scene = Nobody answered whether the tyre pressures are set.
@@ -486,7 +486,7 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Photos prove where the stand stood when they were taken, not an hour later.
-    .method = Times that state their offset from UTC: photos of one job (of each phase, where it has two) within an hour of each other, those from before within an hour of the job's `taken` and not after the calibration, those from after it not before it, and all from before earlier than all from after. Exact, as far as clocks are; a time without an offset is not checkable and is left alone. A photo listed as taken after a move of the stand that the same phone (make and model) took more than a minute before one from before the move is of level stop, whether its times have offsets or not; by two phones, more than five minutes earlier, of level warn.
+    .method = Times that state their offset from UTC: photos of one job (of each phase, where it has two) within an hour of each other, those from before within an hour of the job's `taken` and not after the calibration, those from after it not before it, and all from before earlier than all from after. Exact, as far as clocks are; a time without an offset is not checkable and is left alone. A photo listed as taken after a move of the stand that the same phone (make and model) took more than a minute before one from before the move is of level stop, whether its times have offsets or not; by two phones, more than five minutes earlier, of level warn. Of a stand that was moved the calibration must not have run before the first photo of where it stands now: of level stop where one phone took photos from before and after the move, else of level warn. Photos of one phone more than an hour apart are named also by local times without offset; a calibration more than four hours after the last photo that shows the set-up (common practice, no source), unless photos from after it exist; and a photo whose own time is more than 26 hours from that of the satellites in its record.
 
 finding-rule-other-day =
     .rationale = A photo of last week shows where the stand stood last week.
@@ -526,11 +526,11 @@ finding-rule-card =
 
 finding-rule-photos-not-listed =
     .rationale = Who may choose among the photos of a stand can leave out those that contradict.
-    .method = Names of the pictures in the job's `photos` against those that the job lists as photos or attachments, where it lists any. Exact; they are not looked into, but sealed with the job. Photos that lie elsewhere, or were deleted, are not seen.
+    .method = Names of the pictures in the job's `photos` against those that the job lists as photos or attachments, where it lists any. Exact; they are not looked into, but sealed with the job. Photos that lie elsewhere, or were deleted, are not seen. Of a sheet with several steps also photos that show the stand in a step that no check is about, or that name no step.
 
 finding-rule-prerequisites =
     .rationale = The sheet says what must be so before the geometry means anything: tyres, load, steering, settled suspension.
-    .method = The job's answers against the sheet's list: `false` stops, no answer to a required one makes the record incomplete. Photos can't check an attestation.
+    .method = The job's answers against the sheet's list: `false` stops, and so do words that begin with no (no, not, nein, nicht, non, pas); no answer to a required one, or words that are neither a plain yes nor have a figure (“2.3 bar”), make the record incomplete. Photos can't check an attestation.
 
 finding-rule-credentials-lacking =
     .rationale = A sheet that asks who took the photos is not satisfied by what they show.

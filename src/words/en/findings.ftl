@@ -196,7 +196,10 @@ findings-not-when-job-says =
         [before] The job says that its photos were taken { $gap } before { $photo } was, by its own record.
        *[after] The job says that its photos were taken { $gap } after { $photo } was, by its own record.
     }
+findings-not-as-satellites-say = { $photo } was taken { $gap } from its own time by the satellites' clock that its record has: its time was changed, or the phone's clock is wrong.
 findings-ran-before = The calibration ran { $gap } before the first photo was taken: the photos do not show where the stand stood then.
+findings-ran-before-move = The calibration ran { $gap } before { $photo }, the first photo of where the stand stands now: the stand was moved between the photos, and none shows where it stood when the calibration ran.
+findings-ran-late = The calibration ran { $gap } after { $photo }, the last photo that shows the set-up: it may have changed in between.
 findings-not-yet-run = { $photo } is listed as taken after the calibration, but was taken { $gap } before it ran: it does not show where the stand stood afterwards.
 findings-phases-exchanged = { $after } is listed as taken after the calibration and { $before } as taken before it, but the other way round by their own records.
 findings-moves-exchanged = { $after } is listed as taken after a move of the stand and { $before } as taken before it, but the other way round by their own records.
@@ -207,11 +210,18 @@ findings-card-not-seen = No photo shows the whole card of this job (ids { $ids }
 findings-card-of-another-job = { $photo } shows the card of another job (ids { $others }; this job's are { $own }). Leave that photo out, or take it again with this job's card.
 findings-other-kit = Markers { $ids } are on no holder of kit { $kit }, but stand in the photos (most of them in { $photo }). Another kit or a board is in view, or the job names the wrong kit.
 findings-prerequisite-not-met = Not met: { $text }. Put it right, then take the photos again.
+findings-prerequisite-answered-no = Not met: { $text }. The answer is “{ $answer }”. Put it right, then take the photos again.
+findings-prerequisite-in-words = { $text }: the answer is “{ $answer }”, no plain yes and no figure. Read whether it is met, and answer yes or no.
 findings-photos-not-listed =
     In the job's folder lie photos that it does not list: { $photos }{ $more ->
         [0] { "" }
        *[other] { " " }and { $more } more
     }. They were not measured. List them in job.toml, or put them into aside if they show nothing of this job.
+findings-photos-of-no-check =
+    No check is about where the stand stands in { $photos }{ $more ->
+        [0] { "" }
+       *[other] { " " }and { $more } more
+    }: the step of these photos has no check in the set-up sheet, or they name no step. Whatever they show there contradicts nothing. Give them their step, or check it.
 findings-not-answered = Not answered: { $texts }. Answer under “Prepare”, or in the job file’s [prerequisites].
 findings-not-checked = The set-up sheet neither checks nor waives: { $quantities }.
 

@@ -107,6 +107,12 @@ moves-too-few-photos =
         [one] It measures within, but one photo of where the stand stands now measures and does not prove: the sheet asks for { $wanted }. { $more }
        *[other] It measures within, but { $have } photos of where the stand stands now measure and do not prove: the sheet asks for { $wanted }. { $more }
     }
+moves-too-few-in-step =
+    { $have ->
+        [0] It measures within, but no photo of step { $step } shows the stand with the vehicle: proving it takes { $wanted }. { $more }
+        [one] It measures within, but one photo of step { $step } measures and does not prove: nothing could contradict it. It takes { $wanted }. { $more }
+       *[other] It measures within, but { $have } photos of step { $step } measure and do not prove: it takes { $wanted }. { $more }
+    }
 moves-take-more =
     { $photos ->
         [one] Leave everything where it is and take one more photo of the stand with plates and floor sheets, from another place.

@@ -163,6 +163,7 @@ page-verdict-not-proven = Not proven
 page-verdict-retake = Retake
 page-verdict-failed = Can't be measured
 page-lead-within = Every check is proven. Run the calibration, then take one more photo.
+page-lead-within-simple = Every measured value is within; the set-up sheet's rule takes no account of the uncertainty. Run the calibration, then take one more photo.
 page-lead-outside = Move the stand as shown, then take one photo.
 page-lead-held = Do not move the stand yet: settle first what is named below, then begin the next attempt.
 page-not-trusted = not trustworthy

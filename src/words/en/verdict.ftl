@@ -172,6 +172,11 @@ verdict-why-within =
         [one] The one check is proven to be within tolerance.
        *[other] All { $checks } checks are proven to be within tolerance.
     }
+verdict-why-within-simple =
+    { $checks ->
+        [one] The one check's measured value is within tolerance. The set-up sheet's rule takes no account of its uncertainty.
+       *[other] The measured values of all { $checks } checks are within tolerance. The set-up sheet's rule takes no account of their uncertainty.
+    }
 verdict-why-outside = Proven to be outside tolerance: { $quantities }.
 verdict-why-outside-anyway = Proven to be outside tolerance whatever the cause of that: { $quantities }.
 verdict-why-retake = Could not be measured: { $quantity }. { $reason }

@@ -12,6 +12,7 @@ advice-degenerate = La geometría es degenerada.
 
 # Por qué una comprobación no está decidida.
 advice-too-small = Estas fotos y este juego no pueden demostrar una tolerancia tan pequeña. Esto no significa que esté fuera de tolerancia. La incertidumbre es de { $uncertainty } y ningún valor podría demostrarse si no baja de { $needed }. Hace falta: { $more }.
+advice-too-unsure = La regla de la hoja de montaje decide solo por el valor medido, lo que presupone una incertidumbre no mayor que la tolerancia (JCGM 106:2012, 8.2). Esto no significa que esté fuera de tolerancia. La incertidumbre es de { $uncertainty } y la tolerancia de { $tolerance }. Hace falta: { $more }.
 advice-too-near = El valor está demasiado cerca del límite para su incertidumbre de { $uncertainty }. Lo decide una foto más o un montaje más cercano al valor nominal.
 advice-more-wider = más fotos desde direcciones más separadas
 advice-more-or-plates = más fotos desde direcciones más separadas, o placas en las cuatro ruedas

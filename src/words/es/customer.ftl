@@ -15,6 +15,7 @@ customer-repair-order = Orden de reparación
 customer-photos-taken = Fotos tomadas
 customer-job = Trabajo
 customer-proven = Lo que quedó demostrado
+customer-proven-simple = Lo que, medido, está dentro de los límites
 customer-proven-nothing = Nada.
 customer-open = Lo que no quedó demostrado o está mal
 customer-open-nothing = No quedó nada abierto.

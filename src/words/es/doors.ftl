@@ -80,6 +80,8 @@ doors-long = tiene más de { $most } bytes
 doors-long-remedy = acortarlo
 doors-control = contiene caracteres de control
 doors-control-remedy = eliminarlos
+doors-turning = contiene caracteres que invierten el sentido de la escritura (U+202A a U+202E, U+2066 a U+2069): lo que se muestra no es lo que dice
+doors-turning-remedy = escribirlo de nuevo sin ellos
 doors-no-name = no es un nombre: una línea de hasta 120 caracteres sin espacios al principio ni al final
 doors-no-name-remedy = acortarlo o quitar los espacios sobrantes
 doors-no-such = «{ $word }» no es { $what ->
@@ -180,6 +182,8 @@ doors-no-steps-remedy = la hoja no tiene pasos: omitir step
 # Rutas y modelos
 doors-path-backslash = «{ $name }» contiene una barra invertida
 doors-path-backslash-remedy = escribir las rutas con /
+doors-path-turning = «{ $name }» contiene caracteres que invierten el sentido de la escritura
+doors-path-turning-remedy = cambiar el nombre del archivo
 doors-path-absolute = «{ $name }» es una ruta absoluta
 doors-path-absolute-remedy = escribirla respecto a la carpeta del trabajo, para que el trabajo se pueda mover
 doors-path-outside = «{ $name }» sale de la carpeta del trabajo

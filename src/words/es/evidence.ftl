@@ -29,6 +29,8 @@ evidence-log-missing =
     }: { $lies ->
         [nowhere] ninguna de sus { $gone } fotos está en el archivo
         [scattered] sus { $photos } fotos están dispersas, ningún trabajo del archivo las tiene todas
+        [refiled] sus { $photos } fotos están en { $path }, archivado como otro intento o para otra orden de reparación, y en ningún trabajo archivado como lo fue este intento
+        [stated] solo la copia enmascarada { $path } tiene sus { $photos } fotos, según huellas que ella misma indica: las fotos enmascaradas no pueden mostrarlas, y no contiene ninguna prueba de este registro; pedir la carpeta entera
        *[partly] { $gone } de sus { $photos } fotos no están en ningún trabajo del archivo
     } ({ $entries })
 evidence-log-entry = entrada { $entry } del { $when }: { $verdict }
@@ -78,6 +80,7 @@ evidence-audit-unreadable = ilegible, alterado o desaparecido
 evidence-audit-unread =
     { $what ->
         [job-name] parece un archivo de trabajo, cuyo nombre es exactamente job.toml: cambiarle el nombre
+        [no-job] contiene imágenes como un trabajo, y no hay archivo de trabajo por encima: volver a poner job.toml en su lugar, o las imágenes en otro
         [tar-name] contiene evidencia sellada en un solo archivo, cuyo nombre termina en .tar: cambiarle el nombre
         [packed] no se mira dentro de archivos comprimidos de este tipo: descomprimirlo
         [link] es un enlace que lleva fuera de lo auditado: indicar también su destino, o ponerlo en su lugar
@@ -173,6 +176,7 @@ evidence-item =
         [report-timestamp] sello de tiempo del informe
         [series] carpetas de la orden de reparación
         [series-signature] firma del índice de la orden de reparación
+        [series-page] página de la orden de reparación
         [report-authority] autoridad del informe
        *[other] { $item }
     }
@@ -222,6 +226,8 @@ evidence-copy-state =
         [altered] { $file } no está como se selló y no figura como enmascarado
         [missing] { $file } se selló, no está aquí y no figura como omitido
         [no-photo] { $file } figura como enmascarado y no es una foto del trabajo
+        [added] { $file } no se selló y no es nada de lo que tiene una copia
+        [says-more] { $file } dice lo que ninguna copia dice de sí misma
        *[strange] { $file } figura como enmascarado u omitido y nunca se selló
     }
 evidence-copy = { $count } archivos como se sellaron, { $masked } fotos enmascaradas, { $left_out } archivos omitidos
@@ -242,6 +248,7 @@ evidence-masked-no-markers = las fotos no muestran ningún marcador que las una 
 evidence-masked-measured = { $verdict }; cada valor de las fotos enmascaradas a menos de { $share } incertidumbres típicas del registrado; lo que depende de las fotos enteras y de sus propios datos no se buscó de nuevo
 evidence-masked-size = { $photo } no es la foto sellada, enmascarada: tiene { $width } por { $height } píxeles
 evidence-masked-markers = { $photo } no es la foto sellada, enmascarada: de { $recorded } marcadores registrados y { $seen } que muestra, { $found } están en el mismo sitio
+evidence-masked-no-camera = no se midió de nuevo: el trabajo no nombra ninguna cámara y ningún archivo de cámara corresponde a sus fotos, así que el resultado sellado tampoco mide nada
 evidence-masked-cameras = no se midió de nuevo: el trabajo no nombra ninguna cámara, varias se eligieron por los datos propios de las fotos, y esos se enmascararon; la carpeta sellada los tiene
 evidence-measured-otherwise = distinto de lo registrado: { $differences }
 evidence-measured-by-other = distinto de lo registrado: { $differences } (registrado por la versión { $recorded }, medido por { $now })
@@ -352,6 +359,8 @@ evidence-one-file-problem =
         [link] es un enlace u otra cosa que no es un archivo
         [no-folder] no está en ninguna carpeta
         [second] está en una segunda carpeta
+        [foreign] lo empaquetó otro programa: descomprimirlo y comprobar después la carpeta
+        [twice] está dos veces en el archivo
         [empty] está vacío
        *[otherwise] se alteró una entrada o su cabecera, o lo empaquetó otro programa
     }
@@ -548,6 +557,12 @@ evidence-difference-credentials = credenciales de contenido de { $photo }
 evidence-credentials-gone = registradas, pero ninguna foto las lleva
 evidence-credentials-as-recorded = como se registraron: { $counts }; este programa se construyó sin ellas y no las validó de nuevo
 evidence-difference-place = { $place } en { $file }
+evidence-written-otherwise = { $file } no está como lo escribe el programa: dice algo dos veces, o algo que ningún resultado tiene
+evidence-more-files = ni el trabajo ni su resultado tienen { $files }
+evidence-label-other = { $file } dice «{ $label }: { $value }», lo que su resultado no dice
+evidence-labels-lack = en { $file } faltan datos que el sellado escribe
+evidence-no-reports = no hay ninguno en la carpeta: el sellado los pone allí
+evidence-no-result = no se puede leer como resultado
 evidence-difference-what =
     { $what ->
         [job] trabajo
@@ -555,6 +570,11 @@ evidence-difference-what =
         [inputs] archivos leídos
         [findings] hallazgos
         [checks] comprobaciones
+        [reason] motivo
+        [budget] balance de incertidumbre
+        [readings] lecturas
+        [photos] fotos
+        [attachments] adjuntos
        *[quantities] magnitudes
     }
 evidence-nothing = nada

@@ -256,7 +256,7 @@ finding-wrong-datum-suspected =
 
 finding-reading-disagrees =
     .title = Lectura en desacuerdo
-    .meaning = Un valor leído en el vehículo y las fotos se excluyen mutuamente dentro de sus incertidumbres. Si la lectura se usó en el resultado, el trabajo se detiene.
+    .meaning = Un valor leído en el vehículo y las fotos se excluyen mutuamente dentro de sus incertidumbres. Si la lectura se usó en el resultado, o si decide una comprobación de la hoja, el trabajo se detiene.
     .cause = Se leyó en otro punto, se intercambiaron cifras al teclear, el láser no estaba a escuadra o la cinta colgaba; o las fotos son erróneas.
     .look = Leer otra vez, desde el punto que nombra la hoja, y leer en voz alta lo que se teclea.
     .remedy = Corregir la lectura o hallar el punto desde el que se tomó; si se mantiene, repetir las fotos.
@@ -368,8 +368,8 @@ finding-prerequisite-not-met =
 
 finding-record-incomplete =
     .title = Datos incompletos
-    .meaning = La hoja exige una respuesta que el trabajo no da, o en la carpeta del trabajo hay fotos que este no enumera.
-    .cause = Se saltó una pregunta del trabajo; o se quitaron fotos de la lista del trabajo y no de su carpeta.
+    .meaning = La hoja exige una respuesta que el trabajo no da, en la carpeta del trabajo hay fotos que este no enumera, o hay fotos que muestran el soporte en un paso del que no trata ninguna comprobación.
+    .cause = Se saltó una pregunta del trabajo; o se quitaron fotos de la lista del trabajo y no de su carpeta; o se creó un paso para fotos que contradirían.
     .look = El informe enumera lo que se preguntó y lo que se respondió, y nombra las fotos.
     .remedy = Responder en [prerequisites] del trabajo según estaba cuando se hicieron las fotos; enumerar las fotos, o llevar a aside las de otra cosa.
     .scene = Nadie respondió si la presión de los neumáticos está ajustada.
@@ -486,7 +486,7 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Las fotos demuestran dónde estaba el soporte cuando se hicieron, no una hora después.
-    .method = Horas que indican su diferencia con UTC: fotos de un trabajo (de cada fase, si tiene dos) dentro de una hora entre sí, las de antes dentro de una hora del `taken` del trabajo y no después de la calibración, las de después no antes de ella, y todas las de antes anteriores a todas las de después. Exacto, en la medida en que lo son los relojes; una hora sin diferencia no se puede comprobar y se deja aparte. Una foto que figura como tomada después de mover el soporte y que el mismo teléfono (marca y modelo) hizo más de un minuto antes que una de antes del movimiento es de nivel parada, indiquen o no las horas su diferencia; con dos teléfonos, más de cinco minutos antes, es un aviso.
+    .method = Horas que indican su diferencia con UTC: fotos de un trabajo (de cada fase, si tiene dos) dentro de una hora entre sí, las de antes dentro de una hora del `taken` del trabajo y no después de la calibración, las de después no antes de ella, y todas las de antes anteriores a todas las de después. Exacto, en la medida en que lo son los relojes; una hora sin diferencia no se puede comprobar y se deja aparte. Una foto que figura como tomada después de mover el soporte y que el mismo teléfono (marca y modelo) hizo más de un minuto antes que una de antes del movimiento es de nivel parada, indiquen o no las horas su diferencia; con dos teléfonos, más de cinco minutos antes, es un aviso. Si se movió el soporte, la calibración no puede haberse ejecutado antes de la primera foto de su posición actual: nivel parada cuando un mismo teléfono tiene fotos de antes y de después del movimiento; si no, un aviso. Las fotos de un mismo teléfono separadas más de una hora se señalan también por horas locales sin diferencia; igual que una calibración más de cuatro horas después de la última foto del montaje (práctica habitual, sin fuente), si no hay fotos de después; y una foto cuya hora propia se aparta más de 26 horas de la de los satélites de su registro.
 
 finding-rule-other-day =
     .rationale = Una foto de la semana pasada muestra dónde estaba el soporte la semana pasada.
@@ -526,11 +526,11 @@ finding-rule-card =
 
 finding-rule-photos-not-listed =
     .rationale = Quien puede elegir entre las fotos de un soporte puede omitir las que contradicen.
-    .method = Los nombres de las imágenes de `photos` frente a las que el trabajo enumera como fotos o anexos, cuando enumera alguna. Exacto; no se mira dentro de ellas, pero se sellan con el trabajo. Las fotos que están en otro lugar o se borraron no se ven.
+    .method = Los nombres de las imágenes de `photos` frente a las que el trabajo enumera como fotos o anexos, cuando enumera alguna. Exacto; no se mira dentro de ellas, pero se sellan con el trabajo. Las fotos que están en otro lugar o se borraron no se ven. En una hoja con varios pasos, también las fotos que muestran el soporte en un paso del que no trata ninguna comprobación, o que no nombran ninguno.
 
 finding-rule-prerequisites =
     .rationale = La hoja dice qué debe cumplirse antes de que la geometría signifique algo: neumáticos, carga, dirección, suspensión asentada.
-    .method = Las respuestas del trabajo frente a la lista de la hoja: `false` detiene, y la falta de respuesta a una obligatoria deja los datos incompletos. Las fotos no pueden comprobar una declaración.
+    .method = Las respuestas del trabajo frente a la lista de la hoja: `false` detiene, igual que las palabras que empiezan por no (no, not, nein, nicht, non, pas); la falta de respuesta a una obligatoria, o palabras que no son un sí claro ni llevan una cifra («2,3 bar»), dejan los datos incompletos. Las fotos no pueden comprobar una declaración.
 
 finding-rule-credentials-lacking =
     .rationale = A una hoja que pregunta quién tomó las fotos no le basta lo que muestran.

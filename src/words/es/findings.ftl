@@ -196,7 +196,10 @@ findings-not-when-job-says =
         [before] El trabajo dice que sus fotos se tomaron { $gap } antes de lo que indican los datos de { $photo }.
        *[after] El trabajo dice que sus fotos se tomaron { $gap } después de lo que indican los datos de { $photo }.
     }
+findings-not-as-satellites-say = Según la hora de los satélites de su registro, { $photo } se tomó con { $gap } de diferencia respecto a su propia hora: esta se cambió, o el reloj del teléfono está mal.
 findings-ran-before = La calibración se hizo { $gap } antes de tomar la primera foto: las fotos no muestran dónde estaba entonces el soporte.
+findings-ran-before-move = La calibración se ejecutó { $gap } antes de { $photo }, la primera foto de la posición actual del soporte: este se movió entre las fotos, y ninguna muestra dónde estaba cuando se ejecutó la calibración.
+findings-ran-late = La calibración se ejecutó { $gap } después de { $photo }, la última foto que muestra el montaje: pudo cambiar entretanto.
 findings-not-yet-run = { $photo } figura como tomada después de la calibración, pero se tomó { $gap } antes de hacerla: no muestra dónde estaba el soporte después.
 findings-phases-exchanged = { $after } figura como tomada después de la calibración y { $before } como tomada antes, pero según sus propios datos es al revés.
 findings-moves-exchanged = { $after } figura como tomada después de mover el soporte y { $before } como tomada antes, pero según sus propios datos es al revés.
@@ -207,11 +210,18 @@ findings-card-not-seen = Ninguna foto muestra entera la tarjeta de este trabajo 
 findings-card-of-another-job = { $photo } muestra la tarjeta de otro trabajo (marcadores { $others }; los de este son { $own }). Quitar esa foto o repetirla con la tarjeta de este trabajo.
 findings-other-kit = Los marcadores { $ids } no están en ningún portamarcadores del juego { $kit }, pero salen en las fotos (la mayoría en { $photo }). Hay a la vista otro juego o un tablero, o el trabajo nombra un juego equivocado.
 findings-prerequisite-not-met = No se cumple: { $text }. Corregirlo y repetir las fotos.
+findings-prerequisite-answered-no = No se cumple: { $text }. La respuesta es «{ $answer }». Corregirlo y repetir las fotos.
+findings-prerequisite-in-words = { $text }: la respuesta es «{ $answer }», ni un sí claro ni un valor. Leer si se cumple, y responder sí o no.
 findings-photos-not-listed =
     En la carpeta del trabajo hay fotos que este no enumera: { $photos }{ $more ->
         [0] { "" }
        *[other] { " " }y { $more } más
     }. No se midieron. Enumerarlas en job.toml, o llevarlas a aside si no muestran nada de este trabajo.
+findings-photos-of-no-check =
+    Ninguna comprobación trata de dónde está el soporte aquí: { $photos }{ $more ->
+        [0] { "" }
+       *[other] { " " }y { $more } más
+    }. El paso de estas fotos no tiene comprobación en la hoja de montaje, o no nombran ninguno. Lo que muestran ahí no contradice nada. Indicar su paso, o comprobarlo.
 findings-not-answered = Sin respuesta: { $texts }. Responder en «Preparar» o en la sección [prerequisites] del archivo del trabajo.
 findings-not-checked = La hoja de montaje ni comprueba ni exime: { $quantities }.
 

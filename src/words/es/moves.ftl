@@ -107,6 +107,12 @@ moves-too-few-photos =
         [one] El valor está dentro de tolerancia, pero una sola foto de la posición actual mide y no demuestra: la hoja de montaje pide { $wanted }. { $more }
        *[other] El valor está dentro de tolerancia, pero { $have } fotos de la posición actual miden y no demuestran: la hoja de montaje pide { $wanted }. { $more }
     }
+moves-too-few-in-step =
+    { $have ->
+        [0] El valor está dentro de tolerancia, pero ninguna foto del paso { $step } muestra el soporte con el vehículo: para demostrarlo hacen falta { $wanted }. { $more }
+        [one] El valor está dentro de tolerancia, pero una sola foto del paso { $step } mide y no demuestra, porque nada podría contradecirla. Hacen falta { $wanted }. { $more }
+       *[other] El valor está dentro de tolerancia, pero { $have } fotos del paso { $step } miden y no demuestran: hacen falta { $wanted }. { $more }
+    }
 moves-take-more =
     { $photos ->
         [one] Dejar todo donde está y tomar una foto más del soporte con placas y láminas de suelo, desde otro lugar.

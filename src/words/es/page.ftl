@@ -163,6 +163,7 @@ page-verdict-not-proven = No demostrado
 page-verdict-retake = Repetir las fotos
 page-verdict-failed = No se puede medir
 page-lead-within = Todas las comprobaciones están demostradas. Ejecutar la calibración y después hacer una foto más.
+page-lead-within-simple = Todos los valores medidos están dentro; la regla de la hoja de montaje no tiene en cuenta la incertidumbre. Ejecutar la calibración y después hacer una foto más.
 page-lead-outside = Mover el soporte como se indica y después hacer una foto.
 page-lead-held = No mover todavía el soporte: aclarar primero lo que se indica abajo y después empezar el siguiente intento.
 page-not-trusted = no fiable

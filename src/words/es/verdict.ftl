@@ -172,6 +172,11 @@ verdict-why-within =
         [one] La única comprobación está dentro de tolerancia, demostrado.
        *[other] Las { $checks } comprobaciones están dentro de tolerancia, demostrado.
     }
+verdict-why-within-simple =
+    { $checks ->
+        [one] El valor medido de la única comprobación está dentro de tolerancia. La regla de la hoja de montaje no tiene en cuenta su incertidumbre.
+       *[other] Los valores medidos de las { $checks } comprobaciones están dentro de tolerancia. La regla de la hoja de montaje no tiene en cuenta su incertidumbre.
+    }
 verdict-why-outside = Demostrado fuera de tolerancia: { $quantities }.
 verdict-why-outside-anyway = Demostrado fuera de tolerancia sea cual sea la causa: { $quantities }.
 verdict-why-retake = No se pudo medir: { $quantity }. { $reason }

@@ -12,6 +12,7 @@ advice-degenerate = La géométrie est dégénérée.
 
 # Pourquoi un contrôle n'est pas décidé.
 advice-too-small = Ces photos et ce jeu de marqueurs ne peuvent pas prouver une tolérance aussi petite. Ce n’est pas un échec. L’incertitude est de { $uncertainty } ; aucune valeur ne pourrait être prouvée tant qu’elle dépasse { $needed }. Il faut : { $more }.
+advice-too-unsure = La règle de la fiche de montage juge la seule valeur mesurée, ce qui suppose une incertitude au plus égale à la tolérance (JCGM 106:2012, 8.2). Ce n’est pas un échec. L’incertitude est de { $uncertainty }, la tolérance de { $tolerance }. Il faut : { $more }.
 advice-too-near = La valeur est trop proche de la limite pour son incertitude de { $uncertainty }. Une photo de plus, ou un montage plus proche de la valeur nominale, tranche.
 advice-more-wider = d’autres photos, prises de directions plus écartées
 advice-more-or-plates = d’autres photos, prises de directions plus écartées, ou des plaques sur les quatre roues

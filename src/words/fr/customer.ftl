@@ -15,6 +15,7 @@ customer-repair-order = Ordre de réparation
 customer-photos-taken = Photos prises
 customer-job = Dossier
 customer-proven = Ce qui est prouvé
+customer-proven-simple = Ce qui, mesuré, est dans les limites
 customer-proven-nothing = Rien.
 customer-open = Ce qui n’est pas prouvé, ou est faux
 customer-open-nothing = Rien n’est resté ouvert.

@@ -80,6 +80,8 @@ doors-long = dépasse { $most } octets
 doors-long-remedy = le raccourcir
 doors-control = contient des caractères de contrôle
 doors-control-remedy = les supprimer
+doors-turning = contient des caractères qui inversent le sens d’écriture (U+202A à U+202E, U+2066 à U+2069) : ce qui s’affiche n’est pas ce qui est écrit
+doors-turning-remedy = le saisir de nouveau sans eux
 doors-no-name = n’est pas un nom : une ligne de 120 caractères au plus, sans espace au début ni à la fin
 doors-no-name-remedy = le raccourcir ou retirer les espaces aux extrémités
 doors-no-such = « { $word } » n’est pas { $what ->
@@ -180,6 +182,8 @@ doors-no-steps-remedy = la fiche n’a pas d’étapes : omettre step
 # Chemins et modèles
 doors-path-backslash = « { $name } » contient une barre oblique inverse
 doors-path-backslash-remedy = écrire les chemins avec /
+doors-path-turning = « { $name } » contient des caractères qui inversent le sens d’écriture
+doors-path-turning-remedy = renommer le fichier
 doors-path-absolute = « { $name } » est un chemin absolu
 doors-path-absolute-remedy = l’écrire par rapport au dossier d’intervention, pour que celui-ci puisse être déplacé
 doors-path-outside = « { $name } » sort du dossier d’intervention

@@ -29,6 +29,8 @@ evidence-log-missing =
     } : { $lies ->
         [nowhere] aucune de ses { $gone } photos n’est dans l’archive
         [scattered] ses { $photos } photos sont dispersées, aucun dossier de l’archive ne les a toutes
+        [refiled] ses { $photos } photos sont dans { $path }, classé comme un autre essai ou pour un autre ordre de réparation, et dans aucun dossier classé comme l’était cet essai
+        [stated] seule la copie masquée { $path } a ses { $photos } photos, selon des empreintes qu’elle donne elle-même : des photos masquées ne peuvent pas les montrer, et elle ne contient aucune preuve de ce journal ; demander le dossier entier
        *[partly] { $gone } de ses { $photos } photos ne sont dans aucun dossier de l’archive
     } ({ $entries })
 evidence-log-entry = entrée { $entry } du { $when } : { $verdict }
@@ -78,6 +80,7 @@ evidence-audit-unreadable = illisible, altéré ou disparu
 evidence-audit-unread =
     { $what ->
         [job-name] il ressemble à un fichier d’intervention, dont le nom est exactement job.toml : le renommer
+        [no-job] des images s’y trouvent comme dans une intervention, sans fichier d’intervention au-dessus : remettre job.toml à sa place, ou mettre les images ailleurs
         [tar-name] il contient des preuves scellées en un seul fichier, dont le nom finit par .tar : le renommer
         [packed] les archives de ce type ne sont pas ouvertes : la décompresser
         [link] c’est un lien qui mène hors de ce qui est audité : nommer aussi sa cible, ou la mettre à sa place
@@ -173,6 +176,7 @@ evidence-item =
         [report-timestamp] horodatage du rapport
         [series] dossiers de l’ordre de réparation
         [series-signature] signature de l’index de l’ordre de réparation
+        [series-page] page de l’ordre de réparation
         [report-authority] autorité du rapport
        *[other] { $item }
     }
@@ -222,6 +226,8 @@ evidence-copy-state =
         [altered] { $file } n’est pas tel que scellé, et n’est pas cité comme masqué
         [missing] { $file } a été scellé, n’est pas ici et n’est pas cité comme omis
         [no-photo] { $file } est cité comme masqué et n’est pas une photo de l’intervention
+        [added] { $file } n’a pas été scellé et n’est rien de ce qu’a une copie
+        [says-more] { $file } dit ce qu’aucune copie ne dit d’elle-même
        *[strange] { $file } est cité comme masqué ou omis, et n’a jamais été scellé
     }
 evidence-copy = { $count } fichiers tels que scellés, { $masked } photos masquées, { $left_out } fichiers omis
@@ -242,6 +248,7 @@ evidence-masked-no-markers = les photos ne montrent aucun marqueur qui les liera
 evidence-masked-measured = { $verdict } ; chaque valeur des photos masquées à moins de { $share } incertitudes types de celle enregistrée ; ce qui dépend des photos entières et de leurs propres données n’a pas été recherché à nouveau
 evidence-masked-size = { $photo } n’est pas la photo scellée, masquée : elle a { $width } sur { $height } pixels
 evidence-masked-markers = { $photo } n’est pas la photo scellée, masquée : de { $recorded } marqueurs enregistrés et { $seen } qu’elle montre, { $found } sont au même endroit
+evidence-masked-no-camera = non remesuré : l’intervention ne nomme aucun appareil et aucun fichier d’appareil ne convient à ses photos, si bien que le résultat scellé ne mesure rien non plus
 evidence-masked-cameras = non remesuré : l’intervention ne nomme aucun appareil, plusieurs ont été choisis d’après les propres données des photos, et celles-ci sont masquées ; le dossier scellé les a
 evidence-measured-otherwise = autrement qu’enregistré : { $differences }
 evidence-measured-by-other = autrement qu’enregistré : { $differences } (enregistré par la version { $recorded }, mesuré par { $now })
@@ -352,6 +359,8 @@ evidence-one-file-problem =
         [link] un lien ou autre chose qui n’est pas un fichier
         [no-folder] elle n’est dans aucun dossier
         [second] elle est dans un second dossier
+        [foreign] un autre programme l’a créé : le décompresser, puis vérifier le dossier
+        [twice] elle est deux fois dans l’archive
         [empty] il est vide
        *[otherwise] une entrée ou son en-tête a été modifié, ou un autre programme l’a créé
     }
@@ -548,6 +557,12 @@ evidence-difference-credentials = attestations de contenu de { $photo }
 evidence-credentials-gone = enregistrées, mais aucune photo n’en porte
 evidence-credentials-as-recorded = telles qu’enregistrées : { $counts } ; ce programme a été construit sans elles et ne les a pas revérifiées
 evidence-difference-place = { $place } dans { $file }
+evidence-written-otherwise = { $file } n’est pas tel que le programme l’écrit : il dit quelque chose deux fois, ou quelque chose qu’aucun résultat ne contient
+evidence-more-files = ni le dossier ni son résultat ne contiennent { $files }
+evidence-label-other = { $file } dit « { $label }: { $value } », ce que son résultat ne dit pas
+evidence-labels-lack = il manque dans { $file } des indications que le scellement écrit
+evidence-no-reports = il n’y en a pas dans le dossier : le scellement les y met
+evidence-no-result = il ne se lit pas comme un résultat
 evidence-difference-what =
     { $what ->
         [job] dossier
@@ -555,6 +570,11 @@ evidence-difference-what =
         [inputs] fichiers lus
         [findings] constats
         [checks] contrôles
+        [reason] motif
+        [budget] bilan d’incertitude
+        [readings] lectures
+        [photos] photos
+        [attachments] pièces jointes
        *[quantities] grandeurs
     }
 evidence-nothing = rien

@@ -256,7 +256,7 @@ finding-wrong-datum-suspected =
 
 finding-reading-disagrees =
     .title = Relevé en désaccord
-    .meaning = Une valeur relevée au véhicule et les photos s’excluent dans leurs incertitudes. Si le relevé a servi au résultat, il arrête le dossier.
+    .meaning = Une valeur relevée au véhicule et les photos s’excluent dans leurs incertitudes. Si le relevé a servi au résultat ou décide d’un contrôle de la fiche, il arrête le dossier.
     .cause = On a relevé à un autre point, des chiffres ont été intervertis à la saisie, le laser n’était pas d’équerre ou le mètre ruban pendait ; ou les photos sont fausses.
     .look = Relever de nouveau, au point que nomme la fiche, et lire à voix haute ce qui est saisi.
     .remedy = Corriger le relevé ou trouver le point où il a été pris ; s’il se confirme, refaire les photos.
@@ -368,8 +368,8 @@ finding-prerequisite-not-met =
 
 finding-record-incomplete =
     .title = Données incomplètes
-    .meaning = La fiche exige une réponse que le dossier ne donne pas, ou le répertoire du dossier contient des photos que celui-ci n’énumère pas.
-    .cause = Une question du dossier a été sautée ; ou des photos ont été retirées de la liste du dossier et non de son répertoire.
+    .meaning = La fiche exige une réponse que le dossier ne donne pas, le répertoire du dossier contient des photos que celui-ci n’énumère pas, ou des photos montrent le support dans une étape qu’aucun contrôle ne concerne.
+    .cause = Une question du dossier a été sautée ; ou des photos ont été retirées de la liste du dossier et non de son répertoire ; ou une étape a été créée pour des photos qui contrediraient.
     .look = Le rapport énumère les questions et les réponses, et nomme les photos.
     .remedy = Répondre dans [prerequisites] du dossier selon l’état au moment des photos ; énumérer les photos, ou ranger dans aside celles d’autre chose.
     .scene = Personne n’a répondu si la pression des pneus est réglée.
@@ -486,7 +486,7 @@ finding-rule-weak-geometry =
 
 finding-rule-times-out-of-order =
     .rationale = Les photos prouvent où était le support quand elles ont été prises, pas une heure plus tard.
-    .method = Heures qui indiquent leur décalage avec UTC : photos d’un dossier (de chaque phase, s’il en a deux) à moins d’une heure les unes des autres, celles d’avant à moins d’une heure du `taken` du dossier et pas après le calibrage, celles d’après pas avant lui, et toutes celles d’avant antérieures à toutes celles d’après. Exact, autant que les horloges le sont ; une heure sans décalage ne peut être contrôlée et est laissée de côté. Une photo inscrite comme prise après un déplacement du support et que le même téléphone (marque et modèle) a prise plus d’une minute avant une photo d’avant ce déplacement est de niveau arrêt, que les heures indiquent leur décalage ou non ; avec deux téléphones, plus de cinq minutes plus tôt, c’est une alerte.
+    .method = Heures qui indiquent leur décalage avec UTC : photos d’un dossier (de chaque phase, s’il en a deux) à moins d’une heure les unes des autres, celles d’avant à moins d’une heure du `taken` du dossier et pas après le calibrage, celles d’après pas avant lui, et toutes celles d’avant antérieures à toutes celles d’après. Exact, autant que les horloges le sont ; une heure sans décalage ne peut être contrôlée et est laissée de côté. Une photo inscrite comme prise après un déplacement du support et que le même téléphone (marque et modèle) a prise plus d’une minute avant une photo d’avant ce déplacement est de niveau arrêt, que les heures indiquent leur décalage ou non ; avec deux téléphones, plus de cinq minutes plus tôt, c’est une alerte. Si le support a été déplacé, le calibrage ne doit pas avoir eu lieu avant la première photo de sa position actuelle : niveau arrêt si un même téléphone a des photos d’avant et d’après le déplacement, sinon alerte. Les photos d’un même téléphone à plus d’une heure les unes des autres sont aussi signalées d’après des heures locales sans décalage ; de même un calibrage plus de quatre heures après la dernière photo du montage (pratique courante, sans source), s’il n’y a pas de photos d’après ; et une photo dont l’heure propre s’écarte de plus de 26 heures de celle des satellites dans son enregistrement.
 
 finding-rule-other-day =
     .rationale = Une photo de la semaine dernière montre où était le support la semaine dernière.
@@ -526,11 +526,11 @@ finding-rule-card =
 
 finding-rule-photos-not-listed =
     .rationale = Qui peut choisir parmi les photos d’un support peut écarter celles qui contredisent.
-    .method = Les noms des images de `photos` contre ceux que le dossier énumère comme photos ou annexes, s’il en énumère. Exact ; on ne regarde pas dedans, mais elles sont scellées avec le dossier. Les photos rangées ailleurs ou effacées ne sont pas vues.
+    .method = Les noms des images de `photos` contre ceux que le dossier énumère comme photos ou annexes, s’il en énumère. Exact ; on ne regarde pas dedans, mais elles sont scellées avec le dossier. Les photos rangées ailleurs ou effacées ne sont pas vues. Pour une fiche à plusieurs étapes, aussi les photos qui montrent le support dans une étape qu’aucun contrôle ne concerne, ou qui n’en nomment aucune.
 
 finding-rule-prerequisites =
     .rationale = La fiche dit ce qui doit être assuré avant que la géométrie ait un sens : pneus, charge, direction, suspension stabilisée.
-    .method = Les réponses du dossier contre la liste de la fiche : `false` arrête, l’absence de réponse à une question obligatoire rend les données incomplètes. Les photos ne peuvent contrôler une déclaration.
+    .method = Les réponses du dossier contre la liste de la fiche : `false` arrête, de même que des mots qui commencent par non (no, not, nein, nicht, non, pas) ; l’absence de réponse à une question obligatoire, ou des mots qui ne sont ni un oui clair ni une valeur chiffrée (« 2,3 bar »), rendent les données incomplètes. Les photos ne peuvent contrôler une déclaration.
 
 finding-rule-credentials-lacking =
     .rationale = Une fiche qui demande qui a pris les photos ne se contente pas de ce qu’elles montrent.

@@ -196,7 +196,10 @@ findings-not-when-job-says =
         [before] Le dossier dit que ses photos ont été prises { $gap } avant ce qu’indiquent les données de { $photo }.
        *[after] Le dossier dit que ses photos ont été prises { $gap } après ce qu’indiquent les données de { $photo }.
     }
+findings-not-as-satellites-say = D’après l’heure des satellites dans son enregistrement, { $photo } a été prise à { $gap } d’écart de sa propre heure : celle-ci a été changée, ou l’horloge du téléphone est fausse.
 findings-ran-before = Le calibrage a eu lieu { $gap } avant la première photo : les photos ne montrent pas où était alors le support.
+findings-ran-before-move = Le calibrage a eu lieu { $gap } avant { $photo }, première photo de la position actuelle du support : celui-ci a été déplacé entre les photos, et aucune ne montre où il était pendant le calibrage.
+findings-ran-late = Le calibrage a eu lieu { $gap } après { $photo }, dernière photo qui montre le montage : il a pu changer entre-temps.
 findings-not-yet-run = { $photo } est inscrite comme prise après le calibrage, mais l’a été { $gap } avant : elle ne montre pas où était ensuite le support.
 findings-phases-exchanged = { $after } est inscrite comme prise après le calibrage et { $before } comme prise avant, mais c’est l’inverse selon leurs propres données.
 findings-moves-exchanged = { $after } est inscrite comme prise après un déplacement du support et { $before } comme prise avant, mais c’est l’inverse selon leurs propres données.
@@ -207,11 +210,18 @@ findings-card-not-seen = Aucune photo ne montre en entier la carte de ce dossier
 findings-card-of-another-job = { $photo } montre la carte d’un autre dossier (marqueurs { $others } ; ceux de ce dossier sont { $own }). Retirer cette photo, ou la reprendre avec la carte de ce dossier.
 findings-other-kit = Les marqueurs { $ids } ne sont sur aucun porte-marqueurs du jeu { $kit }, mais figurent dans les photos (la plupart dans { $photo }). Un autre jeu ou une mire est visible, ou le dossier nomme le mauvais jeu.
 findings-prerequisite-not-met = Non respecté : { $text }. Y remédier, puis reprendre les photos.
+findings-prerequisite-answered-no = Non respecté : { $text }. La réponse est « { $answer } ». Y remédier, puis reprendre les photos.
+findings-prerequisite-in-words = { $text } : la réponse est « { $answer } », ni un oui clair ni une valeur. Lire si c’est respecté, et répondre par oui ou non.
 findings-photos-not-listed =
     Le répertoire du dossier contient des photos que celui-ci n’énumère pas : { $photos }{ $more ->
         [0] { "" }
        *[other] { " " }et { $more } de plus
     }. Elles n’ont pas été mesurées. Les énumérer dans job.toml, ou les ranger dans aside si elles ne montrent rien de ce dossier.
+findings-photos-of-no-check =
+    Aucun contrôle ne porte sur la position du support ici : { $photos }{ $more ->
+        [0] { "" }
+       *[other] { " " }et { $more } de plus
+    }. L’étape de ces photos n’a pas de contrôle dans la fiche de montage, ou elles n’en nomment aucune. Ce qu’elles y montrent ne contredit rien. Leur donner leur étape, ou la contrôler.
 findings-not-answered = Sans réponse : { $texts }. Répondre dans « Préparer » ou dans la section [prerequisites] du fichier du dossier.
 findings-not-checked = La fiche de montage ne contrôle pas et n’exempte pas : { $quantities }.
 

@@ -107,6 +107,12 @@ moves-too-few-photos =
         [one] La valeur est dans la tolérance, mais une seule photo de la position actuelle mesure sans prouver : la fiche de montage en demande { $wanted }. { $more }
        *[other] La valeur est dans la tolérance, mais { $have } photos de la position actuelle mesurent sans prouver : la fiche de montage en demande { $wanted }. { $more }
     }
+moves-too-few-in-step =
+    { $have ->
+        [0] La valeur est dans la tolérance, mais aucune photo de l’étape { $step } ne montre le support avec le véhicule : il en faut { $wanted } pour le prouver. { $more }
+        [one] La valeur est dans la tolérance, mais une seule photo de l’étape { $step } mesure sans prouver, car rien ne pourrait la contredire. Il en faut { $wanted }. { $more }
+       *[other] La valeur est dans la tolérance, mais { $have } photos de l’étape { $step } mesurent sans prouver : il en faut { $wanted }. { $more }
+    }
 moves-take-more =
     { $photos ->
         [one] Tout laisser en place et prendre une photo de plus du support avec plaques et feuilles de sol, depuis un autre endroit.

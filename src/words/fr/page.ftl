@@ -163,6 +163,7 @@ page-verdict-not-proven = Non prouvé
 page-verdict-retake = Photos à refaire
 page-verdict-failed = Mesure impossible
 page-lead-within = Chaque contrôle est prouvé. Lancer le calibrage, puis prendre encore une photo.
+page-lead-within-simple = Chaque valeur mesurée est dans la tolérance ; la règle de la fiche de montage ne tient pas compte de l’incertitude. Lancer le calibrage, puis prendre encore une photo.
 page-lead-outside = Déplacer le support comme indiqué, puis prendre une photo.
 page-lead-held = Ne pas encore déplacer le support : régler d’abord ce qui est indiqué ci-dessous, puis commencer l’essai suivant.
 page-not-trusted = pas fiable

@@ -172,6 +172,11 @@ verdict-why-within =
         [one] Le seul contrôle est dans la tolérance, preuve à l’appui.
        *[other] Les { $checks } contrôles sont dans la tolérance, preuve à l’appui.
     }
+verdict-why-within-simple =
+    { $checks ->
+        [one] La valeur mesurée du seul contrôle est dans la tolérance. La règle de la fiche de montage ne tient pas compte de son incertitude.
+       *[other] Les valeurs mesurées des { $checks } contrôles sont dans la tolérance. La règle de la fiche de montage ne tient pas compte de leur incertitude.
+    }
 verdict-why-outside = Prouvé hors tolérance : { $quantities }.
 verdict-why-outside-anyway = Prouvé hors tolérance quelle qu’en soit la cause : { $quantities }.
 verdict-why-retake = Mesure impossible : { $quantity }. { $reason }

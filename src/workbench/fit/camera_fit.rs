@@ -74,7 +74,8 @@ fn fit_model(board: &Board, photos: &[BoardPhoto], options: &Options, rival: &Ri
         return Err(few(kept.len(), &rejected));
     }
     let size_px = kept[0].size_px;
-    let guess = start(&target, &kept, options.model, size_px, rival.focal_px).ok_or(Error::NoStart { photos: kept.len() })?;
+    let guess =
+        start(&target, &kept, options.model, size_px, rival.focal_px).ok_or(Error::NoStart { photos: kept.len() })?;
     let mut usable = Vec::new();
     let mut found = Vec::new();
     for (photo, pose) in kept.into_iter().zip(guess.poses) {

@@ -8,10 +8,14 @@
 
 mod archive;
 mod book;
+mod copies;
 mod evidence;
 mod files;
+mod folders;
+mod orders;
 mod pasted;
 mod photos;
+mod rules;
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};

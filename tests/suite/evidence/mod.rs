@@ -17,6 +17,7 @@ use rand::{RngExt, SeedableRng};
 mod copies;
 pub(crate) mod doors;
 mod flips;
+pub(crate) mod honest_copies;
 pub(crate) mod pades;
 mod reports;
 pub(crate) mod stamps;
@@ -59,8 +60,15 @@ pub(crate) fn sealed_anew(
     let mut all = files(&payload).iter().map(|file| (named(file), fs::read(file).unwrap())).collect();
     change(&mut all);
     let payload = all.into_iter().map(|(name, bytes)| (name, Bytes::Here(bytes))).collect();
-    let contents = Contents { payload, ..Contents::default() };
+    let contents = Contents { payload, info: labels(from) };
     seal(to, &contents, key.map(|key| Key::open(key, &|_| None).unwrap()).as_ref(), None).unwrap();
+}
+
+/// What a folder's labels say, but how large its payload is.
+pub(crate) fn labels(folder: &Path) -> Vec<(String, String)> {
+    let text = fs::read_to_string(folder.join("bag-info.txt")).unwrap();
+    let lines = text.lines().filter_map(|line| line.split_once(": ")).filter(|(label, _)| *label != "Payload-Oxum");
+    lines.map(|(label, value)| (label.to_owned(), value.to_owned())).collect()
 }
 
 pub(crate) fn files(folder: &Path) -> Vec<PathBuf> {

@@ -80,3 +80,35 @@ fn hostile_tars_write_nothing_elsewhere() {
         assert!(fs::read_dir(into.path()).unwrap().next().is_none());
     }
 }
+
+/// What another program packed is not called altered, and what to do is said.
+#[test]
+fn a_folder_that_another_program_packed_is_not_called_altered() {
+    let dir = tempfile::tempdir().unwrap();
+    let (job, out) = (small_job(&dir.path().join("in")), dir.path().join("evidence"));
+    let (code, text) = run(&[&job, Path::new("--out"), &out], &["seal"], None);
+    assert_eq!(code, 0, "{text}");
+    let packed = dir.path().join("by-others.tar");
+    let tar = |options: &[&str], what: &str| {
+        let done = Command::new("tar").args(options).arg(&packed).arg("-C").arg(dir.path()).arg(what).status();
+        assert!(done.unwrap().success());
+    };
+    let not_read = |words: &str| {
+        let (code, text) = run(&[&packed], &["check"], None);
+        assert!(code == 2 && text.contains(words) && !text.contains("altered"), "{code}: {text}");
+        let (code, text) = run(&[&packed, Path::new("--out"), &dir.path().join("audit")], &["audit"], None);
+        let line = fs::read_to_string(dir.path().join("audit/audit.jsonl")).unwrap();
+        assert!(code == 2 && !line.contains("\"evidence\""), "{code}: {text}: {line}");
+        text
+    };
+    for what in ["evidence", "./evidence"] {
+        tar(&["-cf"], what);
+        not_read("another program packed it: unpack it, then check the folder");
+    }
+    // One of its files twice: which of them counts?
+    tar(&["-rf"], "evidence/bagit.txt");
+    let (_, text) = run(&[&packed], &["check"], None);
+    assert!(text.contains("evidence/bagit.txt\": it is in the archive twice"), "{text}");
+    assert_eq!(text.matches(".tmp").count(), 1, "the file's own path, and no other: {text}");
+    not_read("twice");
+}

@@ -142,7 +142,8 @@ fn a_photo_given_as_after_a_move_that_is_older() {
         make: Some("Invented".into()),
         model: Some(model.into()),
         taken: offset.then(|| datetime!(2026-03-14 10:00 UTC) + time::Duration::minutes(minute.into())),
-        taken_local: Some(format!("2026:03:14 10:{minute:02}:00")),
+        // As records are read: the local time alone where there is no offset.
+        taken_local: (!offset).then(|| format!("2026:03:14 10:{minute:02}:00")),
         ..Exif::default()
     };
     let both = [seen()[0].clone(), of_tripod(5.0)];
@@ -151,6 +152,7 @@ fn a_photo_given_as_after_a_move_that_is_older() {
         (phone("A", 10, true), phone("A", 12, true), None),
         (phone("A", 12, true), phone("A", 10, true), Some(Level::Stop)),
         (phone("A", 12, false), phone("A", 10, false), Some(Level::Stop)),
+        (phone("A", 12, true), phone("A", 10, false), Some(Level::Stop)),
         (phone("A", 40, true), phone("B", 10, true), Some(Level::Warn)),
         (phone("A", 12, true), phone("B", 10, true), None),
         (phone("A", 40, false), phone("B", 10, false), None),
@@ -268,6 +270,58 @@ fn times_that_contradict_each_other() {
     let unknown = Exif { taken_local: Some("2026:11:20 08:00:00".into()), ..Exif::default() };
     photos[1].exif = &unknown;
     assert!(codes(&photos, &plain).is_empty());
+}
+
+/// One phone's clock tells how far apart its photos are, whatever its time zone; clocks of two phones, or of a phone that
+/// nobody knows, may be hours apart.
+#[test]
+fn local_times_of_one_phone_hours_apart() {
+    let seen = seen();
+    let at = |model: Option<&str>, time: &str| Exif {
+        make: model.map(|_| "Invented".into()),
+        model: model.map(str::to_owned),
+        taken_local: Some(format!("2026:03:14 {time}:00")),
+        ..Exif::default()
+    };
+    let cases = [
+        (at(Some("A"), "08:04"), at(Some("A"), "22:00"), true),
+        (at(Some("A"), "08:04"), at(Some("A"), "08:59"), false),
+        (at(Some("A"), "08:04"), at(Some("B"), "22:00"), false),
+        (at(None, "08:04"), at(None, "22:00"), false),
+    ];
+    for (i, (one, other, apart)) in cases.into_iter().enumerate() {
+        let mut photos = facts(&seen[..2], &one);
+        photos[1].exif = &other;
+        let found = of_photos(&photos, &job());
+        let told: Vec<String> =
+            found.iter().filter(|f| f.code == "times-out-of-order").map(|f| en(&f.message)).collect();
+        assert_eq!(told.len(), usize::from(apart), "case {i}: {told:?}");
+        assert!(!apart || told[0].contains("13 h after a.jpg"), "{told:?}");
+    }
+}
+
+/// A clock set back by days, and satellites that tell the day; no time zone is a day from theirs.
+#[test]
+fn a_photo_whose_satellites_tell_another_day() {
+    let seen = seen();
+    let at = |satellites| Exif {
+        taken_local: Some("2026:03:14 08:04:00".into()),
+        satellites: Some(satellites),
+        ..Exif::default()
+    };
+    for (satellites, hours) in [
+        (datetime!(2026-03-13 18:04 UTC), None),
+        (datetime!(2026-03-15 09:04 UTC), None),
+        (datetime!(2026-03-15 11:04 UTC), Some("27 h")),
+        (datetime!(2026-02-20 08:04 UTC), Some("22 days")),
+    ] {
+        let exif = at(satellites);
+        let found = of_photos(&facts(&seen[..2], &exif), &job());
+        let told: Vec<String> =
+            found.iter().filter(|f| f.code == "times-out-of-order").map(|f| en(&f.message)).collect();
+        assert_eq!(told.len(), usize::from(hours.is_some()), "{satellites}: {told:?}");
+        assert!(hours.is_none_or(|h| told[0].contains(h)), "{told:?}");
+    }
 }
 
 #[test]

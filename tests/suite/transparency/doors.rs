@@ -270,6 +270,33 @@ fn photos_that_were_added_to_an_open_job_are_no_restating() {
     assert!(found.is_empty() && said.contains("every attempt is in the archive"), "{said}");
 }
 
+/// Repair order and number typed after the first verdict, a vehicle corrected, a job of another order beside it.
+#[test]
+fn what_was_typed_before_it_was_sealed_makes_no_other_attempt() {
+    let shop = shop();
+    let job = job(shop.dir.path(), 1, 60);
+    let archive = shop.dir.path().join("archive");
+    fs::create_dir(&archive).unwrap();
+    let file = job.join("job.toml");
+    let typed = fs::read_to_string(&file).unwrap();
+    let bare = typed.replace("series = \"R-7\"\nattempt = 1\n", "");
+    assert_ne!(bare, typed);
+    for text in [&bare, &typed] {
+        fs::write(&file, text).unwrap();
+        assert_eq!(run(&[&job, path("--log"), &shop.log], &["verify"], None).0, 4);
+    }
+    for (name, text) in [
+        ("sealed", format!("{typed}[vehicle]\ndescription = \"invented\"\n")),
+        ("other", typed.replace("R-7", "R-8").replace("J 1", "J 2")),
+    ] {
+        fs::write(&file, text).unwrap();
+        let out = archive.join(name);
+        assert_eq!(run(&[&job, path("--out"), &out, path("--log"), &shop.log], &["seal"], None).0, 0);
+        let (_, said, found) = shop.audit(&archive, "out");
+        assert!(found.is_empty() && said.contains("every attempt is in the archive"), "{said}");
+    }
+}
+
 #[test]
 fn a_rewritten_log_ends_the_trust_in_it() {
     let shop = shop();

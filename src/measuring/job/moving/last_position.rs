@@ -1,9 +1,10 @@
-//! What proves where a stand that was moved stands now: the photos of its last position.
+//! What proves where a stand that was moved stands now: the photos of its last position, and of each step.
 
+use crate::job::asking::check_asks;
 use crate::job::opening::Opened;
 use crate::measure::Ask;
 use crate::pose::{Problem, Scene};
-use crate::setup::Check;
+use crate::setup::{Check, Decision};
 use crate::verdict::findings::PhotoProblem;
 use crate::verdict::{Checked, Proof, sentences};
 use crate::words::{Phrase, phrase};
@@ -37,7 +38,7 @@ impl Opened {
         (0..kit.carriers.len()).filter(|k| self.steps.is_earlier(*k)).map(|k| kit.carriers[k].name.clone()).collect()
     }
 
-    /// A check of a stand that was moved: what proves it, or why there is no value where it stands now.
+    /// A check of a stand that stood in several places: what proves it, or why there is no value where it stands now.
     pub(in crate::job) fn of_last_position(
         &self,
         checked: Checked,
@@ -47,21 +48,48 @@ impl Opened {
     ) -> Checked {
         let Some(scene) = scene else { return checked };
         let Some(proof) = self.proof(scene, check, asks) else { return checked };
-        if checked.answer.is_none() && asks.iter().any(|a| !scene.knows(a.target)) {
+        if checked.answer.is_none() && self.was_moved() && asks.iter().any(|a| !scene.knows(a.target)) {
             return Checked { reason: Some(self.no_last_position()), ..checked };
         }
         proof.weighed(checked)
     }
 
-    /// What the photos of the stand's last position prove of a check's asks; `None` of a job without moves, or of
-    /// what is no matter of the stand.
+    /// What the photos of the stand's last position prove of a check's asks; `None` of a job with one place of the
+    /// stand, or of what is no matter of the stand.
     pub(in crate::job) fn proof(&self, scene: &Scene, check: &Check, asks: &[Ask]) -> Option<Proof> {
-        if !self.was_moved() || !check.quantity.is_of_target() || check.is_decided_by_reading(&self.folder.kit) {
-            return None;
+        let photos = self.proving_by_ask(scene, check, asks);
+        let (photos, body) = photos.into_iter().min_by_key(|(photos, _)| *photos)?;
+        let step = self.folder.setup.steps.get(self.steps.origin(body).1).filter(|_| !self.was_moved());
+        Some(Proof { photos, wanted: self.photos_wanted(), step: step.cloned() })
+    }
+
+    /// By check, whether its steps have photos enough once there is one more of that state.
+    pub(in crate::job) fn proves_with_one_more(&self, scene: &Scene, state: usize) -> Vec<bool> {
+        let setup = &self.folder.setup;
+        let lacking = |(photos, body): &(usize, usize)| {
+            photos + usize::from(self.steps.origin(*body).1 == state) < self.photos_wanted()
+        };
+        let proven = |check: &Check| {
+            let asks = check_asks(&self.steps, setup, check);
+            setup.steps.len() <= 1 || !self.proving_by_ask(scene, check, &asks).iter().any(lacking)
+        };
+        setup.checks.iter().map(proven).collect()
+    }
+
+    /// By ask, how many photos prove it and of which body; none of a job with one place of the stand.
+    fn proving_by_ask(&self, scene: &Scene, check: &Check, asks: &[Ask]) -> Vec<(usize, usize)> {
+        let several = self.was_moved() || self.folder.setup.steps.len() > 1;
+        if !several || !check.quantity.is_of_target() || check.is_decided_by_reading(&self.folder.kit) {
+            return Vec::new();
         }
         let problem = self.problem();
-        let photos = asks.iter().map(|a| proving(&problem, scene, a.target).len()).min().unwrap_or(0);
-        Some(Proof { photos, wanted: self.folder.setup.decision.photos_after_move })
+        asks.iter().map(|a| (proving(&problem, scene, a.target).len(), a.target)).collect()
+    }
+
+    /// How many photos have to show the stand in each of its places. A step is no move: nothing asks for fewer than two.
+    fn photos_wanted(&self) -> usize {
+        let wanted = self.folder.setup.decision.photos_after_move;
+        if self.was_moved() { wanted } else { Decision::PHOTOS_AFTER_MOVE }
     }
 
     /// Why the stand has no place where it stands now, and the remedy.

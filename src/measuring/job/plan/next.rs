@@ -81,14 +81,16 @@ pub(in crate::job) fn next_station(
     if open.is_empty() {
         return None;
     }
+    let states = setup.steps.len().max(1);
+    let proves: Vec<Vec<bool>> = (0..states).map(|state| opened.proves_with_one_more(scene, state)).collect();
     let candidates = Candidates::new(opened, scene, measurement)?;
     let places = candidates.places();
-    let tries = (0..setup.steps.len().max(1)).flat_map(|state| places.iter().map(move |eye| (state, *eye)));
+    let tries = (0..states).flat_map(|state| places.iter().map(move |eye| (state, *eye)));
     let mut best: Option<(usize, f64, NextStation)> = None;
     for (state, eye) in tries {
         let Some((station, predicted)) = candidates.with_photo_from(eye, state) else { continue };
         let decided = |i: &usize| decides(&setup.checks[*i], &setup.decision, &now.answers[*i], &predicted[*i]);
-        let decides: Vec<usize> = open.iter().copied().filter(decided).collect();
+        let decides: Vec<usize> = open.iter().copied().filter(|i| proves[state][*i]).filter(decided).collect();
         let u: f64 = open.iter().filter_map(|i| relative(&now.answers[*i], &predicted[*i])).sum();
         let better = best.as_ref().is_none_or(|(n, v, _)| (decides.len(), -u) > (*n, -*v));
         if better && !decides.is_empty() {

@@ -2,7 +2,7 @@
 
 use super::parts::Parts;
 use crate::record::Verdict;
-use crate::setup::Check;
+use crate::setup::{Check, DecisionRule};
 use crate::verdict::{Checked, Level, sentences};
 use crate::words::{Phrase, phrase};
 
@@ -15,7 +15,7 @@ pub(in crate::job) fn reason(parts: &Parts, verdict: Verdict) -> Phrase {
         return f.message.clone();
     }
     match verdict {
-        Verdict::Within => phrase!("verdict-why-within", checks = parts.checks.len()),
+        Verdict::Within => why_within(parts),
         Verdict::Outside => why_outside(parts),
         Verdict::Retake => match of_verdict(parts, verdict).next() {
             Some((check, c)) => phrase!("verdict-why-retake", quantity = check.quantity.phrase(), reason = why(c)),
@@ -37,6 +37,14 @@ pub(in crate::job) fn reason(parts: &Parts, verdict: Verdict) -> Phrase {
 
 fn of_verdict<'a>(parts: &'a Parts, verdict: Verdict) -> impl Iterator<Item = (&'a Check, &'a Checked)> {
     parts.folder.setup.checks.iter().zip(parts.checks).filter(move |(_, c)| c.verdict == verdict)
+}
+
+/// What is within by its measured value alone is not proven to be.
+fn why_within(parts: &Parts) -> Phrase {
+    match parts.folder.setup.decision.rule {
+        DecisionRule::Simple => phrase!("verdict-why-within-simple", checks = parts.checks.len()),
+        _ => phrase!("verdict-why-within", checks = parts.checks.len()),
+    }
 }
 
 fn why(checked: &Checked) -> Phrase {

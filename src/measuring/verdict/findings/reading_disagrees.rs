@@ -1,7 +1,8 @@
 //! A reading and the photos exclude each other.
 
-use super::{Case, Explanation, Finding, Open, Rule, Touches};
+use super::{Case, Compared, Explanation, Finding, Open, Rule, Touches};
 use crate::quantity::Unit;
+use crate::setup::Check;
 use crate::verdict::Level;
 use crate::verdict::words::figure;
 use crate::words::{Value, phrase};
@@ -35,8 +36,14 @@ fn find(case: &Case) -> Vec<Finding> {
                     error = error
                 ),
             };
-            let level = if r.used { Level::Stop } else { Level::Warn };
+            let level = if r.used || decides(case, r) { Level::Stop } else { Level::Warn };
             Finding::new("reading-disagrees", level, message).leaving(vec![Open::WithoutReadings])
         })
         .collect()
+}
+
+/// Whether a check takes the reading's value instead of the photos'.
+fn decides(case: &Case, reading: &Compared) -> bool {
+    let same = |check: &&Check| check.quantity == reading.quantity && check.from == reading.from;
+    case.setup.checks.iter().filter(same).any(|check| check.is_decided_by_reading(case.kit))
 }

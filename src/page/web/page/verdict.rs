@@ -52,6 +52,7 @@ fn of_record(language: Language, view: &View, record: &JobRecord) -> Markup {
     }
     let verdict = record.verdict;
     let lead = match verdict {
+        Verdict::Within if record.sheet.decision_rule == "simple" => say!(language, "page-lead-within-simple"),
         Verdict::Within => say!(language, "page-lead-within"),
         Verdict::Outside if record.checks.iter().any(move_is_held) => say!(language, "page-lead-held"),
         Verdict::Outside => say!(language, "page-lead-outside"),

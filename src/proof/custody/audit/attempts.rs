@@ -8,7 +8,7 @@ use std::path::{Path, PathBuf};
 use serde::Serialize;
 
 use super::failed::LedgerError;
-use super::kept::{Archive, Kept};
+use super::kept::{Archive, Holding, Kept};
 use super::ledger::{Ledger, each_outcome};
 use super::lines::Lines;
 use crate::transparency::{
@@ -52,8 +52,8 @@ pub struct LogAudit {
 /// Something to look at.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct LogFinding {
-    /// `log-broken`, `attempt-missing`, `photos-missing`, `verdict-restated`, `not-logged`, `time-out-of-order`,
-    /// `time-against-witness`, `entry-repeated` or `entry-unreadable`.
+    /// `log-broken`, `attempt-missing`, `photos-missing`, `attempt-refiled`, `attempt-as-stated`, `verdict-restated`,
+    /// `not-logged`, `time-out-of-order`, `time-against-witness`, `entry-repeated` or `entry-unreadable`.
     pub code: &'static str,
     /// Numbers of the log's entries that it is about.
     pub entries: Vec<u64>,
@@ -88,7 +88,7 @@ pub fn audit_log(ledger: &Ledger, lines: &Lines, options: &LogOptions) -> Result
         findings: Vec::new(),
         checkpoint: String::new(),
     };
-    if let Err(e) = audit.read(options, &archive) {
+    if let Err(e) = audit.read(options, &mut archive) {
         audit.note("log-broken", Vec::new(), None, phrase!("evidence-log-broken", why = e.phrase()));
     }
     Ok(audit)
@@ -111,7 +111,7 @@ impl LogAudit {
         });
     }
 
-    fn read(&mut self, options: &LogOptions, archive: &Archive) -> Result<(), LogError> {
+    fn read(&mut self, options: &LogOptions, archive: &mut Archive) -> Result<(), LogError> {
         let log = LogFolder::open(&options.folder)?;
         (self.origin, self.size) = (log.checkpoint.origin.clone(), log.checkpoint.size);
         let false_key = |why| LogError::Rewritten { path: options.folder.clone(), why };
@@ -140,6 +140,7 @@ impl LogAudit {
             self.note(code, entries, None, message);
         }
         self.times(&log, &attempts, options)?;
+        archive.bind(|entry| seen.contains_key(entry));
         self.missing(&attempts, archive);
         self.restated(&attempts, archive);
         self.not_logged(&attempts, archive);
@@ -195,23 +196,31 @@ impl LogAudit {
         Ok(())
     }
 
-    /// Attempts that no job of the archive has with all of their photos, each attempt once.
+    /// Attempts that no job of the archive has with all of their photos and as it was filed, each attempt once.
     fn missing(&mut self, attempts: &BTreeMap<u64, Attempt>, archive: &Archive) {
-        let mut lacking: BTreeMap<(&str, Option<u32>), Numbered> = BTreeMap::new();
+        // By repair order and number, and where something else has it by that one's code and path.
+        type Which<'a> = (&'a str, Option<u32>, Option<(&'static str, &'a str)>);
+        let mut lacking: BTreeMap<Which, Numbered> = BTreeMap::new();
         for (n, attempt) in attempts {
-            if !archive.represents(attempt) {
-                lacking.entry((&attempt.order, attempt.attempt)).or_default().push((*n, attempt));
-            }
-        }
-        for ((order, number), entries) in lacking {
-            let photos: BTreeSet<&str> =
-                entries.iter().flat_map(|(_, a)| a.files.photos.iter().map(String::as_str)).collect();
-            let gone = photos.iter().filter(|photo| !archive.has(photo)).count();
-            let (code, lies) = match gone {
-                0 => ("attempt-missing", "scattered"),
-                gone if gone == photos.len() => ("attempt-missing", "nowhere"),
-                _ => ("photos-missing", "partly"),
+            let elsewhere = match archive.holding(attempt) {
+                Holding::Whole => continue,
+                Holding::Refiled(job) => Some(("attempt-refiled", job.path.as_str())),
+                Holding::Stated(copy) => Some(("attempt-as-stated", copy.path.as_str())),
+                Holding::Nowhere => None,
             };
+            lacking.entry((&attempt.order, attempt.attempt, elsewhere)).or_default().push((*n, attempt));
+        }
+        for ((order, number, elsewhere), entries) in lacking {
+            let photos: BTreeSet<&String> = entries.iter().flat_map(|(_, a)| &a.files.photos).collect();
+            let gone = photos.iter().filter(|photo| !archive.has(photo)).count();
+            let (code, lies) = match (elsewhere, gone) {
+                (Some((code @ "attempt-refiled", _)), _) => (code, "refiled"),
+                (Some((code, _)), _) => (code, "stated"),
+                (None, 0) => ("attempt-missing", "scattered"),
+                (None, gone) if gone == photos.len() => ("attempt-missing", "nowhere"),
+                (None, _) => ("photos-missing", "partly"),
+            };
+            let path = elsewhere.map(|(_, path)| path);
             let known = archive.orders.get(order);
             let told: Vec<Phrase> = entries
                 .iter()
@@ -224,11 +233,12 @@ impl LogAudit {
                 known = if known.is_some() { "yes" } else { "no" },
                 order = known.map_or("", String::as_str),
                 lies = lies,
+                path = path.unwrap_or_default(),
                 gone = gone,
                 photos = photos.len(),
                 entries = listed(told),
             );
-            self.note(code, entries.iter().map(|(n, _)| *n).collect(), None, message);
+            self.note(code, entries.iter().map(|(n, _)| *n).collect(), path, message);
         }
     }
 

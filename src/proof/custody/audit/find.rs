@@ -6,8 +6,10 @@ use std::fs::{self, DirEntry};
 use std::io;
 use std::path::{Path, PathBuf};
 
+use super::heads::{head, is_archive, is_job_file};
 use super::unread::Unread;
 use crate::evidence::{INDEX, holds_evidence, is_evidence, is_one_file};
+use crate::folder::is_picture;
 
 /// What a folder or file is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -36,6 +38,10 @@ const MOST_DEPTH: usize = 40;
 const JOB: &str = "job.toml";
 /// Endings of archives that are not looked into.
 const PACKED: [&str; 8] = ["zip", "tgz", "gz", "bz2", "xz", "zst", "7z", "rar"];
+/// Where a job's photos lie.
+const PHOTOS: &str = "photos";
+/// Folders that hold pictures of no job: of boards for cameras, of kits for surveys, of reports.
+const APART: [&str; 6] = ["models", "cameras", "kits", "boards", "setups", "reports"];
 
 /// Every job and evidence folder at or below the paths, those below a job too, and every file that may be an evidence
 /// folder as one file (`.tar`), each once, in the order of their paths. What cannot be read, and what looks as if it
@@ -43,7 +49,7 @@ const PACKED: [&str; 8] = ["zip", "tgz", "gz", "bz2", "xz", "zst", "7z", "rar"];
 pub fn find(paths: &[PathBuf], unread: &mut dyn FnMut(&Path, &Unread)) -> Vec<Found> {
     let roots = paths.iter().filter_map(|path| path.canonicalize().ok()).collect();
     let mut search = Search { roots, found: BTreeSet::new(), open: Vec::new(), unread };
-    search.open.extend(paths.iter().map(|path| Place { path: path.clone(), depth: 0, below_job: false }));
+    search.open.extend(paths.iter().map(|path| Place::top(path.clone())));
     while let Some(place) = search.open.pop() {
         search.look(place);
     }
@@ -56,6 +62,19 @@ struct Place {
     depth: usize,
     /// Whether a job lies above it: files of other kinds are its attachments there.
     below_job: bool,
+    /// Whether pictures are those of no job there.
+    apart: bool,
+}
+
+impl Place {
+    fn top(path: PathBuf) -> Self {
+        Place { apart: is_apart(&path), path, depth: 0, below_job: false }
+    }
+
+    fn below(&self, path: PathBuf, is_job: bool) -> Self {
+        let apart = self.apart || is_apart(&path);
+        Place { apart, path, depth: self.depth + 1, below_job: self.below_job || is_job }
+    }
 }
 
 struct Search<'a> {
@@ -68,18 +87,18 @@ struct Search<'a> {
 
 impl Search<'_> {
     fn look(&mut self, place: Place) {
-        let Place { path, depth, below_job } = place;
-        if is_evidence(&path) {
-            self.found.insert(Found { path, sort: Sort::Evidence });
+        let path = &place.path;
+        if is_evidence(path) {
+            self.found.insert(Found { path: path.clone(), sort: Sort::Evidence });
             return;
         }
-        if is_one_file(&path) && path.is_file() {
-            self.found.insert(Found { path, sort: Sort::OneFile });
+        if is_one_file(path) && path.is_file() {
+            self.found.insert(Found { path: path.clone(), sort: Sort::OneFile });
             return;
         }
-        let entries: Vec<DirEntry> = match fs::read_dir(&path).and_then(Iterator::collect) {
+        let entries: Vec<DirEntry> = match fs::read_dir(path).and_then(Iterator::collect) {
             Ok(entries) => entries,
-            Err(e) => return (self.unread)(&path, &Unread::System(e)),
+            Err(e) => return (self.unread)(path, &Unread::System(e)),
         };
         let is_job = path.join(JOB).is_file();
         for (is, sort) in [(is_job, Sort::Job), (path.join(INDEX).is_file(), Sort::Series)] {
@@ -92,18 +111,22 @@ impl Search<'_> {
         for entry in &entries {
             if has_job_file && like_a_job_file(&entry.file_name(), is_job) {
                 (self.unread)(&entry.path(), &Unread::JobName);
-            } else if let Err(e) = self.entry(entry, depth, below_job || is_job) {
+            } else if let Err(e) = self.entry(entry, &place, is_job) {
                 (self.unread)(&entry.path(), &Unread::System(e));
             }
         }
+        if !is_job && !place.below_job && !place.apart && like_a_jobs_photos(path, &entries) {
+            (self.unread)(path, &Unread::NoJob);
+        }
     }
 
-    fn entry(&mut self, entry: &DirEntry, depth: usize, below_job: bool) -> io::Result<()> {
+    fn entry(&mut self, entry: &DirEntry, place: &Place, is_job: bool) -> io::Result<()> {
         let (path, kind) = (entry.path(), entry.file_type()?);
+        let below_job = place.below_job || is_job;
         if kind.is_symlink() {
             self.link(&path);
-        } else if kind.is_dir() && depth < MOST_DEPTH {
-            self.open.push(Place { path, depth: depth + 1, below_job });
+        } else if kind.is_dir() && place.depth < MOST_DEPTH {
+            self.open.push(place.below(path, is_job));
         } else if kind.is_dir() {
             (self.unread)(&path, &Unread::Deep);
         } else if !kind.is_file() {
@@ -114,6 +137,14 @@ impl Search<'_> {
             (self.unread)(&path, &Unread::TarName);
         } else if !below_job && is_packed(&path) {
             (self.unread)(&path, &Unread::Packed);
+        } else if (!below_job || is_toml(&path)) && plain(&entry.file_name()) != JOB {
+            // A job's own photos and attachments are read with it.
+            let head = head(&path);
+            if is_job_file(&head) {
+                (self.unread)(&path, &Unread::JobName);
+            } else if !below_job && is_archive(&head) {
+                (self.unread)(&path, &Unread::Packed);
+            }
         }
         Ok(())
     }
@@ -130,13 +161,31 @@ impl Search<'_> {
 
 /// Whether a name is almost that of a job file; beside a job file, what editors leave is nothing to wonder at.
 fn like_a_job_file(name: &OsStr, beside_one: bool) -> bool {
-    let plain = name.to_string_lossy().trim().to_lowercase();
+    let plain = plain(name);
     name != JOB && (plain == JOB || !beside_one && plain.starts_with(JOB))
 }
 
+/// Whether pictures lie there as a job's do: in a folder for photos, or beside files such as a job's.
+fn like_a_jobs_photos(folder: &Path, entries: &[DirEntry]) -> bool {
+    let named = folder.file_name().is_some_and(|name| plain(name) == PHOTOS);
+    entries.iter().any(|entry| is_picture(Path::new(&entry.file_name())))
+        && (named || entries.iter().any(|entry| is_toml(&entry.path())))
+}
+
+fn is_apart(folder: &Path) -> bool {
+    folder.file_name().is_some_and(|name| APART.contains(&plain(name).as_str()))
+}
+
+fn plain(name: &OsStr) -> String {
+    name.to_string_lossy().trim().to_lowercase()
+}
+
 fn is_packed(path: &Path) -> bool {
-    let ending = path.extension().map(|e| e.to_string_lossy().trim().to_lowercase());
-    ending.is_some_and(|e| PACKED.contains(&e.as_str()))
+    path.extension().map(plain).is_some_and(|ending| PACKED.contains(&ending.as_str()))
+}
+
+fn is_toml(path: &Path) -> bool {
+    path.extension().map(plain).is_some_and(|ending| ending == "toml")
 }
 
 #[cfg(test)]

@@ -7,7 +7,9 @@ use super::digest::{digest, of_job};
 use super::find::{Found, Sort};
 use super::judged::{COPY, Judged, NOT_MEASURED, ReportSignature};
 use super::trust::Trust;
-use crate::custody::{RemeasureError, Reports, further, look_at_masked, remeasure, reports_again, sealed_report};
+use crate::custody::{
+    RemeasureError, Reports, further, look_at_masked, order_page_again, remeasure, reports_again, sealed_report,
+};
 use crate::evidence::{
     Certificates, Inspection, Item, OneFileError, Outcome, Signers, Standing, cannot, inspect, inspect_index, unpack,
 };
@@ -34,7 +36,11 @@ pub fn judge(found: &Found, trust: Trust) -> Judged {
         }
         Sort::Evidence => evidence(&found.path, &path, &again(), trust),
         Sort::OneFile => one_file(&found.path, &path, &again(), trust),
-        Sort::Series => altered(&path, &again(), &what_failed(&path, &inspect_index(&found.path))),
+        Sort::Series => {
+            let index = inspect_index(&found.path);
+            let page = || phrase!("evidence-altered", path = &path, why = order_page_again(&found.path).phrase());
+            altered(&path, &again(), &if index.intact() { page() } else { what_failed(&path, &index) })
+        }
     }));
     judged.unwrap_or_else(|_| failed(&path, &again(), &phrase!("evidence-judge-fault")))
 }

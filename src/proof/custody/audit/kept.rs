@@ -3,8 +3,10 @@
 use std::collections::{BTreeSet, HashMap};
 
 use super::judged::Judged;
+use super::proven::{is_copy, proven_entry};
+use super::sensors::Sensor;
 use crate::record::JobRecord;
-use crate::transparency::{Attempt, Commitments, OrderSalt, order, order_name, photo_commitment};
+use crate::transparency::{Attempt, Commitments, OrderSalt, order_name, orders, photo_commitment};
 use crate::verdict::Verdict;
 
 /// A job of the archive.
@@ -15,25 +17,43 @@ pub(super) struct Kept {
     pub(super) files: Commitments,
     /// Photos of places that the stand has left since, as the job says itself; its verdict is not about them.
     left: Vec<String>,
-    series: Option<String>,
-    setup: String,
+    sensor: Sensor,
+    /// Which attempt it says that it is.
+    attempt: Option<u32>,
+    /// What an entry may have as its repair order; empty where the log's secret was not given.
+    orders: Vec<String>,
+    /// Whether its photos' digests are those of photos, or of the log; a masked copy's are as it states them.
+    bound: bool,
+    /// The entry of which a masked copy holds the proof.
+    entry: Option<Vec<u8>>,
 }
 
 impl Kept {
-    fn of(line: &Judged, record: &JobRecord) -> Self {
+    fn of(line: &Judged, record: &JobRecord, salt: Option<&OrderSalt>) -> Self {
+        let copy = is_copy(line);
         Kept {
             path: line.path.clone(),
             sealed: line.evidence.is_some(),
             verdict: record.verdict.name(),
             files: Commitments::of(record),
             left: left(record),
-            series: record.context.series.clone(),
-            setup: record.context.setup.clone(),
+            sensor: Sensor::of(record),
+            attempt: record.context.attempt,
+            orders: salt.map_or(Vec::new(), |salt| orders(record, salt).to_vec()),
+            bound: !copy,
+            entry: if copy { proven_entry(line) } else { None },
         }
     }
 
     fn has(&self, photo: &String) -> bool {
         self.files.photos.binary_search(photo).is_ok()
+    }
+
+    /// Whether it is filed as an attempt was: as that one of its repair order. A number, or an order, that was typed
+    /// only afterwards is no other one.
+    fn is_filed_as(&self, attempt: &Attempt) -> bool {
+        attempt.attempt.is_none_or(|number| self.attempt == Some(number))
+            && (self.orders.is_empty() || self.orders.contains(&attempt.order))
     }
 
     /// Whether an attempt said something else about the same stand: about the very photos, or, where it said that the
@@ -44,11 +64,18 @@ impl Kept {
         self.verdict != attempt.verdict
             && (self.files.photos == attempt.files.photos || outside && attempt.files.photos.iter().any(rests_on))
     }
+}
 
-    /// Whether two jobs are two sensors of one repair order that were set up together.
-    fn shares_photos(&self, other: &Kept) -> bool {
-        self.series.is_some() && self.series == other.series && self.setup != other.setup
-    }
+/// Where an attempt is.
+pub(super) enum Holding<'a> {
+    /// One job has all its photos, and is filed as it was.
+    Whole,
+    /// All its photos are in jobs that are filed as another attempt, or for another repair order.
+    Refiled(&'a Kept),
+    /// A masked copy alone says that it has them.
+    Stated(&'a Kept),
+    /// No job has all of them.
+    Nowhere,
 }
 
 /// The photos of all positions but the last.
@@ -69,31 +96,48 @@ pub(super) struct Archive {
 
 impl Archive {
     pub(super) fn add(&mut self, line: &Judged, record: &JobRecord, salt: Option<&OrderSalt>) {
-        let kept = Kept::of(line, record);
+        let kept = Kept::of(line, record, salt);
         for photo in &kept.files.photos {
             self.by_photo.entry(photo.clone()).or_default().push(self.jobs.len());
         }
-        if let Some(salt) = salt {
-            self.orders.insert(order(record, salt), order_name(record).to_owned());
+        if let Some(order) = kept.orders.first() {
+            self.orders.insert(order.clone(), order_name(record).to_owned());
         }
         self.jobs.push(kept);
     }
 
+    /// Masked copies count once the log has the entry of which they hold the proof.
+    pub(super) fn bind(&mut self, logged: impl Fn(&Vec<u8>) -> bool) {
+        for job in self.jobs.iter_mut().filter(|job| !job.bound) {
+            job.bound = job.entry.as_ref().is_some_and(&logged);
+        }
+    }
+
     /// Whether any job has a photo.
-    pub(super) fn has(&self, photo: &str) -> bool {
-        self.by_photo.contains_key(photo)
+    pub(super) fn has(&self, photo: &String) -> bool {
+        self.with(photo).iter().any(|n| self.jobs[*n].bound)
     }
 
     fn with(&self, photo: &String) -> &[usize] {
         self.by_photo.get(photo).map_or(&[], Vec::as_slice)
     }
 
-    /// Whether one job has all photos of an attempt: scattered over several, the attempt is not there.
-    pub(super) fn represents(&self, attempt: &Attempt) -> bool {
+    /// Where an attempt is. One job has to have all its photos: scattered over several, it is not there.
+    pub(super) fn holding(&self, attempt: &Attempt) -> Holding<'_> {
         let photos = &attempt.files.photos;
         // The photo in the fewest jobs: the others need be looked for in those alone.
-        let Some(rarest) = photos.iter().min_by_key(|photo| self.with(photo).len()) else { return true };
-        self.with(rarest).iter().any(|n| photos.iter().all(|photo| self.jobs[*n].has(photo)))
+        let Some(rarest) = photos.iter().min_by_key(|photo| self.with(photo).len()) else { return Holding::Whole };
+        let jobs = self.with(rarest).iter().map(|n| &self.jobs[*n]);
+        let all: Vec<&Kept> = jobs.filter(|job| photos.iter().all(|photo| job.has(photo))).collect();
+        let first = |bound: bool, filed: bool| {
+            all.iter().copied().find(|job| job.bound == bound && job.is_filed_as(attempt) == filed)
+        };
+        match (first(true, true), first(true, false), first(false, true)) {
+            (Some(_), ..) => Holding::Whole,
+            (None, Some(job), _) => Holding::Refiled(job),
+            (None, None, Some(copy)) => Holding::Stated(copy),
+            (None, None, None) => Holding::Nowhere,
+        }
     }
 
     /// The jobs that say something else than an attempt about the stand of its photos.
@@ -102,8 +146,9 @@ impl Archive {
             attempt.files.photos.iter().flat_map(|photo| self.with(photo)).copied().collect();
         let sharing: Vec<&Kept> = sharing.into_iter().map(|n| &self.jobs[n]).collect();
         // The attempt as it was: another sensor's job of that order may say something else of the same photos.
-        let own = sharing.iter().find(|job| job.files == attempt.files && job.verdict == attempt.verdict).copied();
-        let other_sensor = |job: &Kept| own.is_some_and(|own| own.shares_photos(job));
+        let is_it = |job: &Kept| job.bound && job.files == attempt.files && job.verdict == attempt.verdict;
+        let own = sharing.iter().copied().find(|job| is_it(job));
+        let other_sensor = |job: &Kept| own.is_some_and(|own| own.sensor.is_beside(&job.sensor));
         sharing.into_iter().filter(|job| job.contradicts(attempt) && !other_sensor(job)).collect()
     }
 }
@@ -113,14 +158,13 @@ mod tests {
     use serde_json::json;
     use time::macros::datetime;
 
-    use super::super::tests::COMMON;
+    use super::super::tests::by_sheet;
     use super::*;
 
-    /// A job of one repair order whose photos have these digests.
+    /// A job of one repair order whose photos have these digests; a camera's target stands elsewhere than a radar's.
     fn job(setup: &str, verdict: Verdict, photos: &[&str]) -> JobRecord {
-        let mut record = COMMON.clone();
+        let mut record = by_sheet(setup, if setup == "camera" { 900.0 } else { 0.0 });
         (record.job, record.verdict) = (setup.to_owned(), verdict);
-        (record.context.setup, record.context.series) = (setup.to_owned(), Some("R-7".to_owned()));
         let mut input = record.inputs[0].clone();
         record.inputs = photos
             .iter()
@@ -139,9 +183,13 @@ mod tests {
         let mut archive = Archive::default();
         for record in jobs {
             let line = json!({ "path": record.job, "exit": 0, "verdict": null, "result": "", "digest": "" });
-            archive.add(&serde_json::from_value(line).unwrap(), record, None);
+            archive.add(&serde_json::from_value(line).unwrap(), record, Some(&[0; 32]));
         }
         archive
+    }
+
+    fn is_whole(jobs: &[&JobRecord], tried: &JobRecord) -> bool {
+        matches!(archive(jobs).holding(&attempt(tried)), Holding::Whole)
     }
 
     fn attempt(record: &JobRecord) -> Attempt {
@@ -164,10 +212,15 @@ mod tests {
         let positions = [position(0, ["a", "b"]), position(1, ["c", "d"])];
         moved.positions = positions.map(|p| serde_json::from_value(p).unwrap()).to_vec();
         assert!(contradicting(&[&moved], &outside).is_empty(), "what was outside was moved");
-        assert!(archive(&[&moved]).represents(&attempt(&outside)));
+        assert!(is_whole(&[&moved], &outside));
         let camera = job("camera", Verdict::Within, &["a", "b"]);
         assert!(contradicting(&[&outside, &camera], &outside).is_empty(), "another sensor, and both are there");
         assert_eq!(contradicting(&[&camera], &outside), ["camera"], "the attempt itself is not there");
+        let renamed = job("renamed", Verdict::Within, &["a", "b"]);
+        assert_eq!(contradicting(&[&outside, &renamed], &outside), ["renamed"], "the same place by another name");
+        let mut for_another = camera.clone();
+        for_another.context.vehicle = Some("another".to_owned());
+        assert_eq!(contradicting(&[&outside, &for_another], &outside), ["camera"], "another vehicle");
         let twin = job("radar", Verdict::Within, &["a", "b"]);
         assert_eq!(contradicting(&[&outside, &camera, &twin], &outside), ["radar"], "every job is looked at");
         let open = job("radar", Verdict::NotProven, &["a", "b"]);
@@ -176,10 +229,32 @@ mod tests {
 
     #[test]
     fn an_attempt_is_there_where_one_job_has_all_its_photos() {
-        let tried = attempt(&job("radar", Verdict::Outside, &["a", "b"]));
+        let tried = job("radar", Verdict::Outside, &["a", "b"]);
         let (one, other) = (job("x", Verdict::Retake, &["a", "c"]), job("y", Verdict::Retake, &["b"]));
-        assert!(!archive(&[&one, &other]).represents(&tried));
-        assert!(archive(&[&one, &job("z", Verdict::Retake, &["c", "b", "a"])]).represents(&tried));
-        assert!(!archive(&[]).represents(&tried));
+        assert!(!is_whole(&[&one, &other], &tried));
+        assert!(is_whole(&[&one, &job("z", Verdict::Retake, &["c", "b", "a"])], &tried));
+        assert!(!is_whole(&[], &tried));
+    }
+
+    #[test]
+    fn an_attempt_is_filed_as_it_was_logged() {
+        let tried = job("radar", Verdict::Outside, &["a", "b"]);
+        let other = |change: fn(&mut JobRecord)| {
+            let mut record = tried.clone();
+            change(&mut record);
+            record
+        };
+        let refiled =
+            |jobs: &[&JobRecord], tried| matches!(archive(jobs).holding(&attempt(tried)), Holding::Refiled(_));
+        let (number, order) =
+            (other(|r| r.context.attempt = Some(2)), other(|r| r.context.series = Some("R-8".to_owned())));
+        assert!(refiled(&[&number], &tried) && refiled(&[&order, &number], &tried));
+        assert!(is_whole(&[&order, &tried], &tried));
+        assert!(refiled(&[&other(|r| r.context.attempt = None)], &tried));
+        // What was typed afterwards, before it was sealed.
+        let bare = other(|r| (r.context.series, r.context.attempt) = (None, None));
+        assert!(is_whole(&[&tried], &bare) && refiled(&[&bare], &tried));
+        let corrected = other(|r| r.context.vehicle = Some("corrected".to_owned()));
+        assert!(is_whole(&[&corrected], &tried));
     }
 }

@@ -8,12 +8,15 @@ mod digest;
 mod failed;
 mod find;
 mod gone;
+mod heads;
 mod judge;
 mod judged;
 mod kept;
 mod ledger;
 mod lines;
+mod proven;
 mod run;
+mod sensors;
 #[cfg(test)]
 mod tests;
 mod trust;

@@ -19,6 +19,7 @@ use super::judged::Judged;
 use super::ledger::Ledger;
 use super::lines::Lines;
 use super::trust::Trust;
+use crate::custody::{Reports, order_page_again};
 use crate::evidence::inspect_index;
 use crate::verdict::Verdict;
 
@@ -160,7 +161,7 @@ fn compared(ledger: &Ledger, mut line: Judged) -> Result<Judged, LedgerError> {
 }
 
 fn index_holds(found: &Found) -> bool {
-    inspect_index(&found.path).intact()
+    inspect_index(&found.path).intact() && !matches!(order_page_again(&found.path), Reports::Other(_))
 }
 
 fn lock<T>(mutex: &Mutex<T>) -> std::sync::MutexGuard<'_, T> {

@@ -41,7 +41,7 @@ fn random(n: u64) -> ChaCha8Rng {
 }
 
 /// What all results of the invented archive have in common, read once: reading JSON costs more than all else here.
-pub(super) static COMMON: LazyLock<JobRecord> = LazyLock::new(|| {
+static COMMON: LazyLock<JobRecord> = LazyLock::new(|| {
     let checks: Vec<Value> = CHECKS
         .iter()
         .map(|(quantity, unit, nominal, spread, u)| {
@@ -79,6 +79,18 @@ pub(super) static COMMON: LazyLock<JobRecord> = LazyLock::new(|| {
         "photos": [photo(0), photo(1)], "readings": [], "attachments": [], "findings": [] });
     serde_json::from_value(record).unwrap()
 });
+
+/// A job of one repair order by a sheet of this name, which wants its target so much farther away and higher.
+pub(super) fn by_sheet(setup: &str, farther_mm: f64) -> JobRecord {
+    let mut record = COMMON.clone();
+    (record.context.setup, record.context.series) = (setup.to_owned(), Some("R-7".to_owned()));
+    for check in record.checks.iter_mut().filter(|check| matches!(check.quantity.as_str(), "distance" | "height")) {
+        check.nominal += farther_mm;
+        check.lower = check.lower.map(|limit| limit + farther_mm);
+        check.upper = check.upper.map(|limit| limit + farther_mm);
+    }
+    record
+}
 
 /// Job `n` of the invented archive: the same each time it is asked for.
 fn outcome(n: u64) -> Outcome {

@@ -9,8 +9,10 @@ use crate::words::{Phrase, phrase};
 pub enum Unread {
     /// The system refuses it.
     System(io::Error),
-    /// A job file by another spelling of its name.
+    /// A job file by another name.
     JobName,
+    /// A job's pictures without a job file.
+    NoJob,
     /// Evidence in one file by another ending.
     TarName,
     /// An archive of a kind that is not read.
@@ -27,6 +29,7 @@ impl Unread {
         let (what, why) = match self {
             Unread::System(e) => ("system", e.to_string()),
             Unread::JobName => ("job-name", String::new()),
+            Unread::NoJob => ("no-job", String::new()),
             Unread::TarName => ("tar-name", String::new()),
             Unread::Packed => ("packed", String::new()),
             Unread::Link => ("link", String::new()),

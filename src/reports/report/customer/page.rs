@@ -47,7 +47,7 @@ fn statements(record: &JobRecord, digest: &str, top: u8, language: Language) -> 
                 (verdict_symbol(record.verdict))
                 div { p { strong { (words::answer(record.verdict, language)) } } }
             }
-            (heading(top + 1, &say!(language, "customer-proven")))
+            (heading(top + 1, &words::proven_heading(record, language)))
             (list(&words::proven(record, language), &say!(language, "customer-proven-nothing")))
             (heading(top + 1, &say!(language, "customer-open")))
             (list(&words::not_proven(record, language), &say!(language, "customer-open-nothing")))

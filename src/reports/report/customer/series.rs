@@ -44,6 +44,10 @@ pub fn file_stem(name: &str) -> String {
 
 /// The page of all jobs of one repair order, in any order.
 pub fn series_html(series: &str, records: &[&JobRecord], language: Language) -> String {
+    // The page of the same jobs is the same bytes, in whichever order they are named.
+    let mut records = records.to_vec();
+    records.sort_by_cached_key(|record| (instant(record), stem(record)));
+    let records = records.as_slice();
     let sensors = sensors(records);
     let title = say!(language, "customer-series", series = series);
     let body = html! {

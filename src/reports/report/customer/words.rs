@@ -27,6 +27,14 @@ fn names_a_check(record: &JobRecord, code: &str) -> bool {
         && record.checks.iter().any(|c| c.verdict == Verdict::Outside)
 }
 
+/// What the statements below it are: proven, or within by the measured value alone.
+pub(super) fn proven_heading(record: &JobRecord, language: Language) -> String {
+    match record.sheet.decision_rule.as_str() {
+        "simple" => say!(language, "customer-proven-simple"),
+        _ => say!(language, "customer-proven"),
+    }
+}
+
 /// Proven, one statement each.
 pub(super) fn proven(record: &JobRecord, language: Language) -> Vec<String> {
     if held_up(record) {

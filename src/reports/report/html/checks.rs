@@ -107,7 +107,10 @@ const LONG_REASON: usize = 100;
 
 /// Whether no value could be proven, and the reason does not say so already.
 fn is_too_small(check: &CheckRecord) -> bool {
-    let said = check.reason_phrase.as_ref().is_some_and(|reason| reason.key == "advice-too-small");
+    let said = check
+        .reason_phrase
+        .as_ref()
+        .is_some_and(|reason| ["advice-too-small", "advice-too-unsure"].contains(&reason.key.as_str()));
     !check.can_decide && check.value.is_some() && !said
 }
 

@@ -18,6 +18,7 @@ use std::hash::RandomState;
 use super::failed::LedgerError;
 use super::judged::{Judged, Lead, Outcome};
 use super::ledger::{Ledger, each_outcome};
+use super::sensors::{Sensor, Vehicle, may_be_one};
 use crate::record::{InputRecord, JobRecord};
 use crate::words::{Language, Phrase};
 use numbers::hashed;
@@ -80,9 +81,9 @@ impl Jobs {
     pub(super) fn pairs<E>(self, read: impl Fn(usize) -> Result<Option<JobRecord>, E>) -> Result<Vec<Joined>, E> {
         let mut found = Vec::new();
         let both = |jobs: [usize; 2]| jobs.map(|n| &self.identities[n]);
-        for pair in self.photos.pairs(read)? {
+        for pair in self.photos.pairs(&read)? {
             let [a, b] = both(pair.jobs);
-            if !a.is_same_job(b) && !a.shares_photos(b) {
+            if !a.is_same_job(b) && !(a.is_one_order(b) && are_two_sensors(pair.jobs, &read)?) {
                 found.push(Joined { code: "photo-of-another-job", jobs: pair.jobs, message: pair.message() });
             }
         }
@@ -99,6 +100,13 @@ impl Jobs {
     }
 }
 
+/// Whether two jobs are two sensors of one vehicle that were set up together: few share photos, so that their results are
+/// read again.
+fn are_two_sensors<E>(jobs: [usize; 2], read: impl Fn(usize) -> Result<Option<JobRecord>, E>) -> Result<bool, E> {
+    let [a, b] = [read(jobs[0])?, read(jobs[1])?].map(|record| record.as_ref().map(Sensor::of));
+    Ok(a.zip(b).is_some_and(|(a, b)| a.is_beside(&b)))
+}
+
 fn record(ledger: &Ledger, line: &Judged) -> Result<Option<JobRecord>, LedgerError> {
     Ok(ledger.outcome(line)?.ok().map(|record| *record))
 }
@@ -108,37 +116,43 @@ fn record(ledger: &Ledger, line: &Judged) -> Result<Option<JobRecord>, LedgerErr
 #[derive(Debug, Default)]
 struct Identity {
     job: u64,
-    setup: u64,
-    /// 0 where there is none.
+    /// 0 where there is none, as for vehicles.
     series: u64,
     vin: u64,
+    vehicle: u64,
     photos: u64,
 }
 
 impl Identity {
     fn of(record: &JobRecord, numbers: &RandomState) -> Identity {
         let of = |text: &Option<String>| text.as_ref().map_or(0, |t| hashed(numbers, t));
+        let vehicle = Vehicle::of(record);
         Identity {
             job: hashed(numbers, &record.job),
-            setup: hashed(numbers, &record.context.setup),
             series: of(&record.context.series),
-            vin: of(&record.context.vin),
+            vin: of(&vehicle.vin),
+            vehicle: of(&vehicle.words),
             photos: hashed(numbers, &InputRecord::of_photos(&record.inputs)),
         }
     }
 
-    /// A job and its evidence folder, or a copy.
+    /// A job and its evidence folder, or a copy: what was typed since does not make it another one, but what was typed otherwise.
     fn is_same_job(&self, other: &Identity) -> bool {
-        self.job == other.job && self.photos == other.photos
+        let one_order = self.series == 0 || other.series == 0 || self.series == other.series;
+        self.job == other.job && self.photos == other.photos && one_order && self.may_be_one_vehicle(other)
     }
 
-    /// Two sensors of one repair order that were set up together.
-    fn shares_photos(&self, other: &Identity) -> bool {
-        self.series != 0 && self.series == other.series && self.setup != other.setup
+    fn is_one_order(&self, other: &Identity) -> bool {
+        self.series != 0 && self.series == other.series
+    }
+
+    fn may_be_one_vehicle(&self, other: &Identity) -> bool {
+        let known = |number: u64| Some(number).filter(|n| *n != 0);
+        may_be_one([self.vin, other.vin].map(known), [self.vehicle, other.vehicle].map(known))
     }
 
     fn is_same_vehicle(&self, other: &Identity) -> bool {
-        let same = |a: u64, b: u64| a != 0 && a == b;
-        same(self.series, other.series) || same(self.vin, other.vin)
+        let by_number = self.vin != 0 && self.vin == other.vin;
+        by_number || self.is_one_order(other) && self.may_be_one_vehicle(other)
     }
 }

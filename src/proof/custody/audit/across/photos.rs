@@ -19,6 +19,8 @@ use crate::words::{Phrase, phrase};
 
 /// Carriers that are looked at in a photo, at most.
 const MOST_CARRIERS: usize = 5;
+/// Jobs with the very photo before a job that it is compared with, at most.
+const MOST_BEFORE: usize = 8;
 /// Views that are kept, some 2 kB each.
 const MOST_VIEWS: usize = 2000;
 
@@ -75,11 +77,15 @@ impl Index {
         let mut copies = vec![false; self.photos.len()];
         let mut digests = std::mem::take(&mut self.digests);
         digests.par_sort_unstable();
-        for pair in digests.windows(2).filter(|pair| pair[0].0 == pair[1].0) {
-            let [a, b] = [pair[0].1, pair[1].1];
-            self.keep(&mut found, a, b, true);
-            joined.join(a, b);
-            copies[b as usize] = true;
+        for same in digests.chunk_by(|a, b| a.0 == b.0) {
+            for (n, (_, b)) in same.iter().enumerate().skip(1) {
+                // Not the last one alone: that may be a job which shares it rightly.
+                for (_, a) in &same[n.saturating_sub(MOST_BEFORE)..n] {
+                    self.keep(&mut found, *a, *b, true);
+                }
+                joined.join(same[n - 1].1, *b);
+                copies[*b as usize] = true;
+            }
         }
         drop(digests);
         let triples = std::mem::take(&mut self.triples);

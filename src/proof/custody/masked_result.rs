@@ -8,7 +8,7 @@ use super::compared::{checks, files_differ, near, of_check, part, shown};
 use super::own_figures::{claims, contradictions, difference, estimate, pairs};
 use crate::folder::{InputFile, JobFolder};
 use crate::quantity::Estimate;
-use crate::record::{CheckRecord, JobRecord, Level, MeasuredRecord, ReadingRecord};
+use crate::record::{CheckRecord, FindingRecord, JobRecord, Level, MeasuredRecord, ReadingRecord};
 use crate::setup::Decision;
 use crate::words::{Phrase, Value, phrase};
 
@@ -213,11 +213,15 @@ fn readings_differ(recorded: &JobRecord, now: &JobRecord) -> Vec<Phrase> {
 /// Findings that forbid to trust, which the masked photos show and the sealed result does not have.
 fn findings_differ(recorded: &JobRecord, now: &JobRecord, older: bool) -> Vec<Phrase> {
     let times = now.positions.len() > 1 && recorded.photos.iter().any(|p| p.taken.is_some());
-    let known = |code: &str, level: Level| {
-        let recorded = recorded.findings.iter().any(|f| f.code == code && (older || f.level <= level));
-        recorded || OF_WHOLE_PHOTOS.contains(&code) || code == REUSED && times
+    // Photos without a marker are all of one grey in a copy.
+    let grey =
+        |file: &Option<String>| recorded.photos.iter().any(|p| Some(&p.file) == file.as_ref() && p.markers.is_empty());
+    let known = |now: &FindingRecord| {
+        let code = now.code.as_str();
+        let recorded = recorded.findings.iter().any(|f| f.code == code && (older || f.level <= now.level));
+        recorded || OF_WHOLE_PHOTOS.contains(&code) || code == REUSED && (times || grey(&now.photo))
     };
     let grave = now.findings.iter().filter(|f| f.level <= Level::Stop);
-    let lost = grave.filter(|f| !known(&f.code, f.level));
+    let lost = grave.filter(|f| !known(f));
     lost.map(|f| difference(part("findings"), phrase!("evidence-nothing").into(), f.code.as_str().into())).collect()
 }

@@ -22,7 +22,7 @@ pub fn order_page_again(folder: &Path) -> Reports {
             return Reports::CannotTell(phrase!(
                 "evidence-cannot-read",
                 path = path,
-                why = phrase!("evidence-no-result")
+                why = phrase!("evidence-unread-result")
             ));
         }
     };

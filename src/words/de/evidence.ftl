@@ -562,7 +562,7 @@ evidence-more-files = weder der Auftrag noch sein Ergebnis hat { $files }
 evidence-label-other = { $file } sagt „{ $label }: { $value }“, sein Ergebnis sagt das nicht
 evidence-labels-lack = in { $file } fehlen Angaben, die beim Versiegeln geschrieben werden
 evidence-no-reports = im Ordner ist keiner: das Versiegeln legt sie dort ab
-evidence-no-result = es lässt sich nicht als Ergebnis lesen
+evidence-unread-result = es lässt sich nicht als Ergebnis lesen
 evidence-difference-what =
     { $what ->
         [job] Auftrag

@@ -562,7 +562,7 @@ evidence-more-files = neither the job nor its result has { $files }
 evidence-label-other = { $file } says “{ $label }: { $value }”, which its result does not
 evidence-labels-lack = { $file } lacks labels that sealing writes
 evidence-no-reports = there is none in the folder: sealing puts them there
-evidence-no-result = it cannot be read as a result
+evidence-unread-result = it cannot be read as a result
 evidence-difference-what =
     { $what ->
         [job] job

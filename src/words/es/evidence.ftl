@@ -562,7 +562,7 @@ evidence-more-files = ni el trabajo ni su resultado tienen { $files }
 evidence-label-other = { $file } dice «{ $label }: { $value }», lo que su resultado no dice
 evidence-labels-lack = en { $file } faltan datos que el sellado escribe
 evidence-no-reports = no hay ninguno en la carpeta: el sellado los pone allí
-evidence-no-result = no se puede leer como resultado
+evidence-unread-result = no se puede leer como resultado
 evidence-difference-what =
     { $what ->
         [job] trabajo

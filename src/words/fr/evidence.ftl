@@ -562,7 +562,7 @@ evidence-more-files = ni le dossier ni son résultat ne contiennent { $files }
 evidence-label-other = { $file } dit « { $label }: { $value } », ce que son résultat ne dit pas
 evidence-labels-lack = il manque dans { $file } des indications que le scellement écrit
 evidence-no-reports = il n’y en a pas dans le dossier : le scellement les y met
-evidence-no-result = il ne se lit pas comme un résultat
+evidence-unread-result = il ne se lit pas comme un résultat
 evidence-difference-what =
     { $what ->
         [job] dossier

@@ -96,8 +96,12 @@ fn the_last_attempt_of_each_sensor_counts() {
         .map(|e| e.text.as_str())
         .collect();
     assert_eq!(states.len(), 2, "{states:?}");
-    assert!(states[0].contains("The target stood where") && states[0].contains("attempt 2"), "{states:?}");
-    assert!(states[1].contains("did not stand") && states[1].contains("attempt 2"), "{states:?}");
+    let of = |title: &str| states.iter().find(|state| state.contains(title)).unwrap_or_else(|| panic!("{states:?}"));
+    assert!(of("radar title").contains("The target stood where") && of("radar title").contains("attempt 2"));
+    assert!(of("camera title").contains("did not stand") && of("camera title").contains("attempt 2"));
+    let others: Vec<&JobRecord> = all.iter().rev().copied().collect();
+    let again = series_html(series[0].0, &others, Language::English);
+    assert!(again == series_html(series[0].0, &all, Language::English), "the order in which jobs are named tells");
     assert_eq!(page.named("tr").count(), 5);
 }
 

@@ -83,7 +83,7 @@ impl Jobs {
         let both = |jobs: [usize; 2]| jobs.map(|n| &self.identities[n]);
         for pair in self.photos.pairs(&read)? {
             let [a, b] = both(pair.jobs);
-            if !a.is_same_job(b) && !(a.is_one_order(b) && are_two_sensors(pair.jobs, &read)?) {
+            if !(a.is_same_job(b) || a.is_one_order(b) && are_two_sensors(pair.jobs, &read)?) {
                 found.push(Joined { code: "photo-of-another-job", jobs: pair.jobs, message: pair.message() });
             }
         }

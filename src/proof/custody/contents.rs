@@ -9,7 +9,7 @@ use std::path::Path;
 
 use super::seal::{info, own_files};
 use super::sealed_report::{CUSTOMER_HTML, REPORT_HTML, REPORT_PDF};
-use crate::evidence::{BAG_INFO, PAYLOAD, RESULT};
+use crate::evidence::{BAG_INFO, PAYLOAD, RESULT, label_text};
 use crate::folder::JobFolder;
 use crate::record::JobRecord;
 use crate::transparency::PROOF_FILE;
@@ -21,7 +21,7 @@ const MADE: [&str; 5] = [RESULT, REPORT_HTML, REPORT_PDF, CUSTOMER_HTML, PROOF_F
 const SIZE: &str = "Payload-Oxum";
 
 /// In what a payload, whose job was measured again, is not what this program seals. Of a folder that another version
-/// made only its labels are compared that every version writes so.
+/// made the files are compared, and the labels that every version writes so.
 pub(super) fn differences(
     payload: &Path,
     job: &Path,
@@ -30,9 +30,9 @@ pub(super) fn differences(
     alike: bool,
 ) -> Vec<Phrase> {
     let mut found = labels(payload.parent().unwrap_or(payload), recorded, alike);
+    found.extend(more_files(payload, job, folder, recorded));
     if alike {
         found.extend(written_otherwise(payload, recorded));
-        found.extend(more_files(payload, job, folder, recorded));
     }
     found
 }
@@ -46,9 +46,9 @@ pub(super) fn copy_differences(
     alike: bool,
 ) -> Vec<Phrase> {
     let mut found = labels(sealed, recorded, alike);
+    found.extend(more_files(room, job, folder, recorded));
     if alike {
         found.extend(written_otherwise(room, recorded));
-        found.extend(more_files(room, job, folder, recorded));
     }
     found
 }
@@ -82,9 +82,7 @@ fn labels(folder: &Path, recorded: &JobRecord, alike: bool) -> Vec<Phrase> {
         wanted.retain(|(label, _)| ["External-Identifier", "Verdict"].contains(&label.as_str()));
         said.retain(|(label, _)| wanted.iter().any(|(wanted, _)| wanted == label));
     }
-    let clean = |text: &str| text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect::<String>();
-    let wanted: Vec<(String, String)> =
-        wanted.into_iter().map(|(label, value)| (label, clean(&value).trim().to_owned())).collect();
+    let wanted: Vec<(String, String)> = wanted.into_iter().map(|(label, value)| (label, label_text(&value))).collect();
     let other = said.iter().filter(|(l, v)| !wanted.iter().any(|(label, value)| label == l && value == v));
     let mut found: Vec<Phrase> = other
         .map(|(label, value)| phrase!("evidence-label-other", file = BAG_INFO, label = *label, value = *value))

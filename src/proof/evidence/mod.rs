@@ -42,6 +42,7 @@ pub use place::find_sealed_job;
 pub(crate) use place::{MOST_UP, joined, sealed_job};
 pub(crate) use redacted::copy_info;
 pub use redacted::{REDACTION, Redaction, SEALED};
+pub(crate) use seal::label_text;
 pub use seal::{Answer, Bytes, Contents, SealError, seal};
 pub use several::seal_several;
 pub use signature::{NAMESPACE, Signature};

@@ -186,10 +186,14 @@ fn write_all(
     sync_folder(folder)
 }
 
-/// `Label: value` lines; what would start a new line becomes a blank.
+/// `Label: value` lines.
 pub(super) fn info_text(info: &[(String, String)]) -> String {
-    let clean = |text: &str| text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect::<String>();
-    info.iter().map(|(label, value)| format!("{label}: {}\n", clean(value).trim())).collect()
+    info.iter().map(|(label, value)| format!("{label}: {}\n", label_text(value))).collect()
+}
+
+/// A label's value as it is written: what would start a new line becomes a blank.
+pub(crate) fn label_text(value: &str) -> String {
+    value.chars().map(|c| if c.is_control() { ' ' } else { c }).collect::<String>().trim().to_owned()
 }
 
 /// Writes a file to the disk; its SHA-512.

@@ -178,6 +178,7 @@ verdict-why-within-simple =
        *[other] Die Messwerte aller { $checks } Prüfungen liegen innerhalb der Toleranz. Die Regel des Vorgabeblatts berücksichtigt ihre Messunsicherheit nicht.
     }
 verdict-why-outside = Nachgewiesen außerhalb der Toleranz: { $quantities }.
+verdict-why-outside-simple = Außerhalb der Toleranz gemessen: { $quantities }. Die Regel des Vorgabeblatts berücksichtigt die Messunsicherheit nicht.
 verdict-why-outside-anyway = Unabhängig von der Ursache nachgewiesen außerhalb der Toleranz: { $quantities }.
 verdict-why-retake = Nicht messbar: { $quantity }. { $reason }
 verdict-why-retake-bare = Nicht jede Prüfung war messbar.

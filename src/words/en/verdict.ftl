@@ -178,6 +178,7 @@ verdict-why-within-simple =
        *[other] The measured values of all { $checks } checks are within tolerance. The set-up sheet's rule takes no account of their uncertainty.
     }
 verdict-why-outside = Proven to be outside tolerance: { $quantities }.
+verdict-why-outside-simple = Measured outside tolerance: { $quantities }. The set-up sheet's rule takes no account of the uncertainty.
 verdict-why-outside-anyway = Proven to be outside tolerance whatever the cause of that: { $quantities }.
 verdict-why-retake = Could not be measured: { $quantity }. { $reason }
 verdict-why-retake-bare = Not every check could be measured.

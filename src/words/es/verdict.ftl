@@ -178,6 +178,7 @@ verdict-why-within-simple =
        *[other] Los valores medidos de las { $checks } comprobaciones están dentro de tolerancia. La regla de la hoja de montaje no tiene en cuenta su incertidumbre.
     }
 verdict-why-outside = Demostrado fuera de tolerancia: { $quantities }.
+verdict-why-outside-simple = Medido fuera de tolerancia: { $quantities }. La regla de la hoja de montaje no tiene en cuenta la incertidumbre.
 verdict-why-outside-anyway = Demostrado fuera de tolerancia sea cual sea la causa: { $quantities }.
 verdict-why-retake = No se pudo medir: { $quantity }. { $reason }
 verdict-why-retake-bare = No se pudieron medir todas las comprobaciones.

@@ -178,6 +178,7 @@ verdict-why-within-simple =
        *[other] Les valeurs mesurées des { $checks } contrôles sont dans la tolérance. La règle de la fiche de montage ne tient pas compte de leur incertitude.
     }
 verdict-why-outside = Prouvé hors tolérance : { $quantities }.
+verdict-why-outside-simple = Mesuré hors tolérance : { $quantities }. La règle de la fiche de montage ne tient pas compte de l’incertitude.
 verdict-why-outside-anyway = Prouvé hors tolérance quelle qu’en soit la cause : { $quantities }.
 verdict-why-retake = Mesure impossible : { $quantity }. { $reason }
 verdict-why-retake-bare = Certains contrôles n’ont pas pu être mesurés.

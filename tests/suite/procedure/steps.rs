@@ -74,7 +74,7 @@ fn a_tilt_left_from_the_step_before_is_outside_in_its_step_only() {
     assert_eq!(record.verdict, Verdict::Outside);
 }
 
-/// One photo of the second step does not prove a tilt whose tolerance is a
+/// One photo of the second step proves nothing, least a tilt whose tolerance is a
 /// little too tight for it: the advice says which step the next photo has to
 /// show, and from where; taken from there, it proves it.
 #[test]
@@ -105,7 +105,8 @@ fn the_next_photo_is_of_the_step_that_is_open() {
     scene.spec.photo.as_mut().unwrap().push(photo);
     let record = verify(&scene);
     let then = record.checks.iter().find(|c| of_tilt(&c.step)).unwrap();
-    assert!(then.standard_uncertainty.unwrap() < 0.75 * u, "{then:?} after {u}");
+    // Its place is the best for all checks of the step, none of which one photo alone proves.
+    assert!(then.standard_uncertainty.unwrap() < 0.8 * u, "{then:?} after {u}");
     assert_eq!(then.verdict, Verdict::Within, "{then:?}");
 }
 

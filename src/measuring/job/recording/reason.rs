@@ -55,12 +55,18 @@ fn why_outside(parts: &Parts) -> Phrase {
     let mut outside: Vec<_> = of_verdict(parts, Verdict::Outside).collect();
     outside.sort_by_key(|(check, _)| check.quantity.move_order());
     let names: Vec<Phrase> = outside.iter().map(|(check, _)| check.quantity.phrase()).collect();
+    // What is outside by its measured value alone is not proven to be either.
+    let simple = parts.folder.setup.decision.rule == DecisionRule::Simple;
+    let outside = |names| match simple {
+        true => phrase!("verdict-why-outside-simple", quantities = names),
+        false => phrase!("verdict-why-outside", quantities = names),
+    };
     // Outside in any case, but the finding comes first: nothing is moved before it is settled.
     match parts.findings.iter().find(|f| f.level == Level::Stop && f.holds_moves()) {
-        Some(f) if f.spoils_any() => {
+        Some(f) if f.spoils_any() && !simple => {
             sentences(f.message.clone(), [phrase!("verdict-why-outside-anyway", quantities = names)])
         }
-        Some(f) => sentences(f.message.clone(), [phrase!("verdict-why-outside", quantities = names)]),
-        None => phrase!("verdict-why-outside", quantities = names),
+        Some(f) => sentences(f.message.clone(), [outside(names)]),
+        None => outside(names),
     }
 }

@@ -53,6 +53,8 @@ pub fn gather(path: &Path, options: &Options, wish: Wish) -> Result<(JobRecord, 
     let (record, folder) = verify_and(path, options, |folder, _| folder.clone())?;
     let mut payload = own_files(path, &folder, &record)?;
     let json = record.to_json()?;
+    // Reports are those of the result as it is kept: whoever checks has no other.
+    let record = JobRecord::from_json(&json)?;
     let pictures = report::pictures(path, &record)?;
     let language = wish.for_job(record.context.language);
     payload.insert(REPORT_HTML.to_owned(), Bytes::Here(report::html(&record, &pictures, language).into_bytes()));

@@ -43,6 +43,9 @@ fn a_simple_rule_with_a_kit_that_knows_nothing() {
     assert!(distance.value.is_some_and(|v| (1490.0..=1510.0).contains(&v)), "{distance:?}");
     assert!(distance.expanded_uncertainty.is_some_and(|u| u > 10.0) && !distance.can_decide, "{distance:?}");
     assert_eq!(distance.reason_phrase.as_ref().unwrap().key, "advice-too-unsure");
+    // What nothing here determines is not checkable, and not found from an infinite size on, which no JSON can say.
+    let kept = JobRecord::from_json(&record.to_json().unwrap()).unwrap();
+    assert_eq!(baywitness::custody::differences(&kept, &record), []);
 }
 
 /// What the same rule says of a good kit: the measured value is within, and nobody calls that proven.

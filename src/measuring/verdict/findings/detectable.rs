@@ -56,7 +56,8 @@ fn worst<'a>(
         Some((significant * unit).max(least + POWER * unit * t.worst_u(components.clone())))
     };
     let sizes: Option<Vec<f64>> = tests.map(size).collect();
-    sizes?.into_iter().reduce(f64::max)
+    // What nothing in these photos determines would be found from an infinite size on.
+    sizes?.into_iter().reduce(f64::max).filter(|size| size.is_finite())
 }
 
 fn tests<'a>(case: &'a Case, wanted: impl Fn(&Extra) -> bool + 'a) -> impl Iterator<Item = &'a ScoreTest> + 'a {

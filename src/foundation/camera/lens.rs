@@ -98,7 +98,7 @@ impl Lens {
         Some(Projection { pixel, d_point, d_lens })
     }
 
-    /// Where [`Self::project`] puts a point, px, without derivatives: a third of the time.
+    /// Where [`Self::project`] puts a point, px, without derivatives.
     pub fn pixel(&self, point_mm: &Vector3<f64>) -> Option<Vector2<f64>> {
         self.project(point_mm).map(|projection| projection.pixel)
     }

@@ -132,7 +132,7 @@ impl Walk {
     fn note(&mut self, same: bool, place: &str, a: &Json, b: &Json) {
         if !same {
             let what = phrase!("evidence-difference-place", file = RESULT, place = place);
-            self.found.push(phrase!("evidence-difference", what = what, recorded = told(a), now = told(b)));
+            self.found.push(difference(what.into(), told(a), told(b)));
         }
     }
 }
@@ -154,7 +154,7 @@ fn deciding(recorded: &JobRecord, now: &JobRecord) -> Vec<Phrase> {
     let mut found = Vec::new();
     let mut same = |what: Value, a: Value, b: Value| {
         if a != b {
-            found.push(phrase!("evidence-difference", what = what, recorded = a, now = b));
+            found.push(difference(what, a, b));
         }
     };
     same(part("job"), (&recorded.job).into(), (&now.job).into());
@@ -193,6 +193,11 @@ pub(super) fn near(a: Option<(f64, f64)>, b: Option<(f64, f64)>, [share, of_u]: 
         (Some((x, u)), Some((y, v))) => (x - y).abs() <= share * u && (u - v).abs() <= of_u * u,
         (a, b) => a.is_none() && b.is_none(),
     }
+}
+
+/// In what two records differ: what it is, what was recorded, and what is said now.
+pub(super) fn difference(what: Value, recorded: Value, now: Value) -> Phrase {
+    phrase!("evidence-difference", what = what, recorded = recorded, now = now)
 }
 
 /// What differs, where it is no quantity.

@@ -9,7 +9,7 @@ use std::path::Path;
 
 use super::seal::{info, own_files};
 use super::sealed_report::{CUSTOMER_HTML, REPORT_HTML, REPORT_PDF};
-use crate::evidence::{BAG_INFO, PAYLOAD, RESULT, label_text};
+use crate::evidence::{BAG_INFO, PAYLOAD, RESULT, SIZE, label_text};
 use crate::folder::JobFolder;
 use crate::record::JobRecord;
 use crate::transparency::PROOF_FILE;
@@ -17,38 +17,22 @@ use crate::words::{Phrase, phrase};
 
 /// What sealing puts beside the job's own files.
 const MADE: [&str; 5] = [RESULT, REPORT_HTML, REPORT_PDF, CUSTOMER_HTML, PROOF_FILE];
-/// The label of how large the payload is: the inspection counts it.
-const SIZE: &str = "Payload-Oxum";
 
-/// In what a payload, whose job was measured again, is not what this program seals. Of a folder that another version
-/// made the files are compared, and the labels that every version writes so.
+/// In what a payload, whose job was measured again, and the labels of its folder are not what this program seals. Of a
+/// folder that another version made the files are compared, and the labels that every version writes so.
+///
+/// A masked copy has the sealed labels elsewhere, and its payload lies in a room without what makes it a copy.
 pub(super) fn differences(
-    payload: &Path,
+    (labelled, payload): (&Path, &Path),
     job: &Path,
     folder: &JobFolder,
     recorded: &JobRecord,
     alike: bool,
 ) -> Vec<Phrase> {
-    let mut found = labels(payload.parent().unwrap_or(payload), recorded, alike);
+    let mut found = labels(labelled, recorded, alike);
     found.extend(more_files(payload, job, folder, recorded));
     if alike {
         found.extend(written_otherwise(payload, recorded));
-    }
-    found
-}
-
-/// The same of a masked copy, whose files lie in a room without what makes it a copy, and whose sealed labels lie in `sealed`.
-pub(super) fn copy_differences(
-    (sealed, room): (&Path, &Path),
-    job: &Path,
-    folder: &JobFolder,
-    recorded: &JobRecord,
-    alike: bool,
-) -> Vec<Phrase> {
-    let mut found = labels(sealed, recorded, alike);
-    found.extend(more_files(room, job, folder, recorded));
-    if alike {
-        found.extend(written_otherwise(room, recorded));
     }
     found
 }
@@ -76,6 +60,7 @@ fn more_files(payload: &Path, job: &Path, folder: &JobFolder, recorded: &JobReco
 fn labels(folder: &Path, recorded: &JobRecord, alike: bool) -> Vec<Phrase> {
     let text = fs::read_to_string(folder.join(BAG_INFO)).unwrap_or_default();
     let mut said: Vec<(&str, &str)> = text.lines().filter_map(|line| line.split_once(": ")).collect();
+    // The inspection counts the payload.
     said.retain(|(label, _)| *label != SIZE);
     let mut wanted = info(recorded);
     if !alike {

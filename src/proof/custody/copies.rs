@@ -6,7 +6,7 @@
 use std::fs;
 use std::path::Path;
 
-use super::contents::{copy_differences, files};
+use super::contents::{self, files};
 use super::masked_result::{differences, inputs_differ, unmeasured};
 use super::remeasure::{RemeasureError, models, recorded};
 use crate::credentials::Source;
@@ -75,7 +75,7 @@ fn measured((sealed, room): (&Path, &Path), job: &str, recorded: JobRecord) -> R
     }
     let mut found = inputs_differ(&recorded, &folder);
     let alike = recorded.tool.is_like(&Tool::this());
-    found.extend(copy_differences((sealed, room), &job, &folder, &recorded, alike));
+    found.extend(contents::differences((sealed, room), &job, &folder, &recorded, alike));
     let cameras = name_camera(&folder, &job, &recorded);
     let (now, decision) = verify_and(&job, &options, |folder, _| folder.setup.decision)?;
     found.extend(match cameras {

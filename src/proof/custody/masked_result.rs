@@ -4,8 +4,8 @@
 //! share of their uncertainties, whatever follows from a recorded value is made again from that, and whatever the job's
 //! own files say has to be there as it is. What goes by whole photos, their bytes or their own records is not compared.
 
-use super::compared::{checks, files_differ, near, of_check, part, shown};
-use super::own_figures::{claims, contradictions, difference, estimate, pairs};
+use super::compared::{checks, difference, files_differ, near, of_check, part, shown};
+use super::own_figures::{claims, contradictions, estimate, pairs, stated};
 use crate::folder::{InputFile, JobFolder};
 use crate::quantity::Estimate;
 use crate::record::{CheckRecord, FindingRecord, JobRecord, Level, MeasuredRecord, ReadingRecord};
@@ -167,11 +167,7 @@ fn factors_agree(a: Option<Estimate>, b: Option<Estimate>) -> bool {
 }
 
 fn quantities_differ(recorded: &JobRecord, now: &JobRecord, older: bool) -> Vec<Phrase> {
-    let of = |m: &MeasuredRecord| Estimate {
-        value: m.value,
-        standard_uncertainty: m.standard_uncertainty,
-        degrees_of_freedom: m.degrees_of_freedom.unwrap_or(f64::INFINITY),
-    };
+    let of = |m: &MeasuredRecord| stated(m.value, m.standard_uncertainty, m.degrees_of_freedom);
     let figures = |m: Option<&MeasuredRecord>| m.map(|m| (m.value, m.standard_uncertainty));
     let keys = recorded.measured.keys().chain(now.measured.keys().filter(|key| !recorded.measured.contains_key(*key)));
     keys.filter_map(|key| {

@@ -1,7 +1,7 @@
 //! What follows from a record's own figures, whoever measured them: from a value, its uncertainty, the limits and the
 //! rule a check's verdict and all that it says in numbers, from checks and findings the job's verdict.
 
-use super::compared::{AGREE, AGREE_SHARE, AGREE_U, part, shown};
+use super::compared::{AGREE, AGREE_SHARE, AGREE_U, difference, part, shown};
 use crate::quantity::Estimate;
 use crate::record::{CheckRecord, JobRecord, Level, Verdict};
 use crate::setup::{Decision, DecisionRule};
@@ -59,12 +59,12 @@ pub(super) fn claims(verdict: Verdict) -> bool {
 /// A check's value as it was recorded.
 pub(super) fn estimate(check: &CheckRecord) -> Option<Estimate> {
     let (value, standard_uncertainty) = check.value.zip(check.standard_uncertainty)?;
-    let degrees_of_freedom = check.degrees_of_freedom.unwrap_or(f64::INFINITY);
-    Some(Estimate { value, standard_uncertainty, degrees_of_freedom })
+    Some(stated(value, standard_uncertainty, check.degrees_of_freedom))
 }
 
-pub(super) fn difference(what: Value, recorded: Value, now: Value) -> Phrase {
-    phrase!("evidence-difference", what = what, recorded = recorded, now = now)
+/// A value as a record states it.
+pub(super) fn stated(value: f64, standard_uncertainty: f64, degrees_of_freedom: Option<f64>) -> Estimate {
+    Estimate { value, standard_uncertainty, degrees_of_freedom: degrees_of_freedom.unwrap_or(f64::INFINITY) }
 }
 
 /// One check beside what follows from its own figures.

@@ -96,7 +96,8 @@ pub fn remeasure(payload: &Path, credentials: &Source) -> Result<Remeasured, Rem
     let found = signed::found(&job, &now, credentials).map_err(Error::from)?;
     let mut differences = differences(&recorded, &now);
     let alike = recorded.tool.is_like(&now.tool);
-    differences.extend(contents::differences(payload, &job, &folder, &recorded, alike));
+    let labelled = payload.parent().unwrap_or(payload);
+    differences.extend(contents::differences((labelled, payload), &job, &folder, &recorded, alike));
     differences.extend(signed::differences(&before, &found));
     if let Source::Photos(Some(_)) = credentials {
         let today = signed::of_today(&before, &found);

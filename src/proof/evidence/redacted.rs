@@ -19,7 +19,7 @@ use super::bag_path::BagPath;
 use super::inspection::{Inspection, Outcome, SEALED_FILES, unreadable};
 use super::manifest::Manifest;
 use super::place::{find_sealed_job, joined};
-use super::seal::info_text;
+use super::seal::{SIZE, info_text};
 use super::signature::Signature;
 use super::timestamp::{inspect_tokens, is_token_name};
 use super::{BAG_INFO, BAGIT, MANIFEST, PAYLOAD, RESULT, SIGNATURE, TAG_MANIFEST};
@@ -37,9 +37,6 @@ pub(crate) fn copy_info(job: &str) -> Vec<(String, String)> {
     let info = [("External-Identifier", job), ("External-Description", "Copy with photos masked, reports left out")];
     info.map(|(label, value)| (label.to_owned(), value.to_owned())).to_vec()
 }
-
-/// The label that counts them.
-const OCTETS: &str = "Payload-Oxum: ";
 
 /// `redaction/1`.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -146,7 +143,8 @@ fn only_a_bag(folder: &Path, record: &JobRecord) -> Result<(), Phrase> {
     let says = fs::read_to_string(folder.join(BAG_INFO)).map_err(|e| unreadable(BAG_INFO, &e))?;
     let every = info_text(&copy_info(&record.job));
     let counts = |line: &str| {
-        line.strip_prefix(OCTETS).is_some_and(|rest| rest.bytes().all(|b| b.is_ascii_digit() || b == b'.'))
+        let size = line.split_once(": ").filter(|(label, _)| *label == SIZE);
+        size.is_some_and(|(_, rest)| rest.bytes().all(|b| b.is_ascii_digit() || b == b'.'))
     };
     match says.lines().find(|line| !counts(line) && !every.lines().any(|known| known == *line)) {
         Some(_) => Err(phrase!("evidence-copy-state", file = BAG_INFO, state = "says-more")),

@@ -170,7 +170,7 @@ fn write_all(
         manifest.entries.insert(path.clone(), digest);
     }
     let mut info: Vec<(String, String)> = contents.info.clone();
-    info.push(("Payload-Oxum".to_owned(), format!("{octets}.{}", paths.len())));
+    info.push((SIZE.to_owned(), format!("{octets}.{}", paths.len())));
     let mut tags = Manifest::default();
     for (name, text) in [(BAGIT, DECLARATION.to_owned()), (BAG_INFO, info_text(&info)), (MANIFEST, manifest.text())] {
         let digest = write_file(&folder.join(name), text.as_bytes())?;
@@ -185,6 +185,9 @@ fn write_all(
     }
     sync_folder(folder)
 }
+
+/// The label that counts a payload's bytes and files (RFC 8493, 2.2.2).
+pub(crate) const SIZE: &str = "Payload-Oxum";
 
 /// `Label: value` lines.
 pub(super) fn info_text(info: &[(String, String)]) -> String {

@@ -256,7 +256,7 @@ mod tests {
             false
         });
         for (surface, quarters) in found.iter().zip([0, 2]) {
-            let alone = Correlator::new(24, 20).whole(&photo, &pattern.turned(quarters));
+            let alone = Correlator::new(24, 20).whole(&photo, &pattern.clone().turned(quarters));
             let far = surface.values.iter().zip(&alone.values).map(|(a, b)| (a - b).abs()).fold(0.0, f32::max);
             assert!(far < 1e-2, "{quarters}: {far}");
         }

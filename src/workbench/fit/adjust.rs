@@ -1,7 +1,6 @@
 //! All photos at once: lens, board, poses and how photos differ, with the
 //! sizes of noise and of the photo-to-photo differences from the photos themselves.
 
-use nalgebra::DVector;
 use rayon::prelude::*;
 
 use super::adjustment::{Adjustment, Misfit};
@@ -63,8 +62,7 @@ impl<'a> Adjustment<'a> {
         let precision = 1.0 / (self.noise * self.noise);
         let one = |j: usize| {
             let own = &self.state.photos[j];
-            let eye = Eye::new(self.target, self.photos[j], &self.state, own);
-            let linear = Linearization { eye, spread: &self.spread, rigid_board: self.rigid_board };
+            let linear = Linearization { eye: self.eye(j), spread: &self.spread, rigid_board: self.rigid_board };
             let weights: Vec<f64> =
                 self.weights[j].iter().zip(&self.trust[j]).map(|(weight, trust)| weight * trust * precision).collect();
             let mut photo = PhotoNormal::new(&linear.rows(&weights)?, self.shared());
@@ -246,19 +244,20 @@ impl<'a> Adjustment<'a> {
         [sum(FOCAL..CENTRE), sum(CENTRE..EDGE)]
     }
 
-    /// Residuals of one element, px (found minus predicted).
-    pub(super) fn residual_px(&self, photo: usize, element: usize) -> Option<DVector<f64>> {
-        let eye = Eye::new(self.target, self.photos[photo], &self.state, &self.state.photos[photo]);
-        eye.residual_px(&self.photos[photo].seen[element])
+    /// One photo as it is now.
+    pub(super) fn eye(&self, photo: usize) -> Eye<'_> {
+        Eye::new(self.target, self.photos[photo], &self.state, &self.state.photos[photo])
     }
 
     /// Root mean square of one photo's whitened residuals.
     pub(super) fn photo_misfit(&self, photo: usize) -> f64 {
         let (mut sum, mut rows) = (0.0, 0.0);
+        let eye = self.eye(photo);
         for (k, seen) in self.photos[photo].seen.iter().enumerate() {
-            if let Some(r) = self.residual_px(photo, k) {
-                sum += self.trust[photo][k] * (&seen.whitener * &r).norm_squared();
-                rows += r.len() as f64;
+            if let Some(mean) = eye.mean_square(seen) {
+                let of_element = 2.0 * seen.points.len() as f64;
+                sum += self.trust[photo][k] * mean * of_element;
+                rows += of_element;
             }
         }
         (sum / f64::max(rows, 1.0)).sqrt()

@@ -188,8 +188,9 @@ fn per_photo(work: &Adjustment, degrees: [f64; 2]) -> PerPhoto {
 fn fitted_photos(work: &Adjustment) -> Vec<FittedPhoto> {
     let one = |j: usize| {
         let (mut sum, mut count) = (0.0, 0);
-        for k in (0..work.photos[j].seen.len()).filter(|k| work.weights[j][*k] > 0.0) {
-            if let Some(r) = work.residual_px(j, k) {
+        let eye = work.eye(j);
+        for (_, seen) in work.photos[j].seen.iter().enumerate().filter(|(k, _)| work.weights[j][*k] > 0.0) {
+            if let Some(r) = eye.residual_px(seen) {
                 sum += r.norm_squared();
                 count += r.len();
             }
@@ -214,8 +215,9 @@ fn rms_px(residuals_px: &[([f64; 2], [f64; 2])]) -> f64 {
 fn residuals(work: &Adjustment) -> Vec<([f64; 2], [f64; 2])> {
     let mut all = Vec::new();
     for (j, photo) in work.photos.iter().enumerate() {
-        for (k, seen) in photo.seen.iter().enumerate().filter(|(k, _)| work.weights[j][*k] > 0.0) {
-            let Some(r) = work.residual_px(j, k) else { continue };
+        let eye = work.eye(j);
+        for (_, seen) in photo.seen.iter().enumerate().filter(|(k, _)| work.weights[j][*k] > 0.0) {
+            let Some(r) = eye.residual_px(seen) else { continue };
             for (i, found) in seen.found_px.iter().enumerate() {
                 all.push(([found.x, found.y], [r[2 * i], r[2 * i + 1]]));
             }

@@ -1,7 +1,6 @@
 //! Attacks on masked copies, which nobody signs: by whoever hands one on, and by the workshop that owns the key of what
 //! was sealed and knows that a copy holds no whole photos.
 
-use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::LazyLock;
@@ -15,57 +14,34 @@ use baywitness::setup::Decision;
 use serde_json::{Value, json};
 use sha2::{Digest, Sha512};
 
+use super::rewrite;
+use super::workshop::Workshop;
 use crate::evidence::doors::{run, seal_with};
-use crate::evidence::honest_copies::{job, rewrite};
-use crate::evidence::{fresh_key, labels};
+use crate::evidence::honest_copies::job;
+use crate::evidence::{contents, payload};
 
-/// A workshop with its key, a job that is within, sealed, and its masked copy.
-struct Workshop {
-    dir: tempfile::TempDir,
-    key: PathBuf,
-    list: PathBuf,
-}
-
+/// A job that is within, sealed, and its masked copy.
 static WORKSHOP: LazyLock<Workshop> = LazyLock::new(|| {
-    let dir = tempfile::tempdir().unwrap();
-    let key = fresh_key(dir.path(), "");
-    let list = dir.path().join("signers");
-    fs::write(&list, format!("shop {}", fs::read_to_string(key.with_extension("pub")).unwrap())).unwrap();
-    let shop = Workshop { dir, key, list };
+    let shop = Workshop::new();
     job(&shop.at("job"));
-    shop.masked("job", "sealed", "copy");
+    masked(&shop, "job", "sealed", "copy");
     shop
 });
 
-impl Workshop {
-    fn at(&self, name: &str) -> PathBuf {
-        self.dir.path().join(name)
-    }
+fn masked(shop: &Workshop, job: &str, sealed: &str, copy: &str) {
+    let (code, said) = seal_with(&shop.at(job), &shop.at(sealed), &shop.key, None);
+    assert_eq!(code, 0, "{said}");
+    let (code, said) = run(&[&shop.at(sealed), Path::new("--out"), &shop.at(copy)], &["redact"], None);
+    assert_eq!(code, 0, "{said}");
+}
 
-    fn masked(&self, job: &str, sealed: &str, copy: &str) {
-        let (code, said) = seal_with(&self.at(job), &self.at(sealed), &self.key, None);
-        assert_eq!(code, 0, "{said}");
-        let (code, said) = run(&[&self.at(sealed), Path::new("--out"), &self.at(copy)], &["redact"], None);
-        assert_eq!(code, 0, "{said}");
-    }
-
-    fn check(&self, folder: &Path) -> (i32, String) {
-        run(&[folder, Path::new("--signers"), &self.list], &["check"], None)
-    }
-
-    /// What `check` says of the copy after somebody without any key changed it and made its own digests fit.
-    fn changed(&self, out: &str, change: impl FnOnce(&mut Contents)) -> (i32, String) {
-        let copy = self.at("copy");
-        let data = copy.join("data");
-        let named = |file: &PathBuf| file.strip_prefix(&data).unwrap().to_str().unwrap().to_owned();
-        let files = crate::evidence::files(&data);
-        let payload: BTreeMap<String, Bytes> =
-            files.iter().map(|file| (named(file), Bytes::Here(fs::read(file).unwrap()))).collect();
-        let mut contents = Contents { payload, info: labels(&copy) };
-        change(&mut contents);
-        seal(&self.at(out), &contents, None, None).unwrap();
-        self.check(&self.at(out))
-    }
+/// What `check` says of the copy after somebody without any key changed it and made its own digests fit.
+fn changed(out: &str, change: impl FnOnce(&mut Contents)) -> (i32, String) {
+    let (copy, out) = (WORKSHOP.at("copy"), WORKSHOP.at(out));
+    let mut contents = contents(&copy, payload(&copy));
+    change(&mut contents);
+    seal(&out, &contents, None, None).unwrap();
+    WORKSHOP.check(&out)
 }
 
 fn result(folder: &Path) -> Value {
@@ -91,7 +67,7 @@ fn forged(copy: &Path, to: &Path, record: Value) -> PathBuf {
 #[test]
 fn another_verdict_beside_the_seal_of_a_masked_copy() {
     let shop = &*WORKSHOP;
-    let (code, said) = shop.changed("honest", |_| ());
+    let (code, said) = changed("honest", |_| ());
     assert_eq!(code, 0, "{said}");
     let put = |all: &mut Contents, name: &str, text: &str| {
         all.payload.insert(format!("sealed/{name}"), Bytes::Here(text.as_bytes().to_vec()));
@@ -101,12 +77,12 @@ fn another_verdict_beside_the_seal_of_a_masked_copy() {
     assert_ne!(labels, other);
     let (name, stamp) = ("sealed/bagit.txt", "tagmanifest-sha512.txt.tsr");
     for (out, file, (code, said)) in [
-        ("labels", "bag-info.txt is not as", shop.changed("labels", |all| put(all, "bag-info.txt", &other))),
-        ("report", "report.html was not", shop.changed("report", |all| put(all, "report.html", "<p>within</p>"))),
-        ("below", "a/b.html was not", shop.changed("below", |all| put(all, "a/b.html", "<p>within</p>"))),
-        ("stamp", stamp, shop.changed("stamp", |all| put(all, stamp, "<p>within</p>"))),
-        ("second", "2.tsr was not", shop.changed("second", |all| put(all, "tagmanifest-sha512.txt.2.tsr", "no"))),
-        ("gone", "bagit.txt was sealed", shop.changed("gone", |all| drop(all.payload.remove(name).unwrap()))),
+        ("labels", "bag-info.txt is not as", changed("labels", |all| put(all, "bag-info.txt", &other))),
+        ("report", "report.html was not", changed("report", |all| put(all, "report.html", "<p>within</p>"))),
+        ("below", "a/b.html was not", changed("below", |all| put(all, "a/b.html", "<p>within</p>"))),
+        ("stamp", stamp, changed("stamp", |all| put(all, stamp, "<p>within</p>"))),
+        ("second", "2.tsr was not", changed("second", |all| put(all, "tagmanifest-sha512.txt.2.tsr", "no"))),
+        ("gone", "bagit.txt was sealed", changed("gone", |all| drop(all.payload.remove(name).unwrap()))),
     ] {
         let line = said.lines().find(|line| line.starts_with("failed") && line.contains("sealed files"));
         assert!(code == 1 && line.is_some_and(|line| line.contains(file)), "{out}: {code}: {said}");
@@ -118,9 +94,9 @@ fn another_verdict_beside_the_seal_of_a_masked_copy() {
 fn a_masked_copy_that_says_more_of_itself() {
     let shop = &*WORKSHOP;
     let verdict = || ("Verdict".to_owned(), "outside".to_owned());
-    let (code, said) = shop.changed("says-more", |all| all.info.push(verdict()));
+    let (code, said) = changed("says-more", |all| all.info.push(verdict()));
     assert!(code == 1 && said.contains("bag-info.txt says what no copy says of itself"), "{code}: {said}");
-    shop.changed("tag-file", |_| ());
+    changed("tag-file", |_| ());
     let (folder, report) = (shop.at("tag-file"), "<p>outside</p>");
     fs::write(folder.join("certificate.html"), report).unwrap();
     rewrite(&folder.join("tagmanifest-sha512.txt"), |text| {
@@ -247,7 +223,7 @@ fn a_reused_photo_left_out_of_a_masked_copys_result() {
     let folder = job(&shop.at("reused"));
     fs::copy(folder.join("photos/a.jpg"), folder.join("photos/c.jpg")).unwrap();
     rewrite(&folder.join("job.toml"), |text| text.replace("\"photos/b.jpg\"", "\"photos/b.jpg\", \"photos/c.jpg\""));
-    shop.masked("reused", "reused-sealed", "reused-copy");
+    masked(shop, "reused", "reused-sealed", "reused-copy");
     let copy = shop.at("reused-copy");
     assert_eq!(shop.check(&copy).0, 0);
     let mut record = result(&copy);

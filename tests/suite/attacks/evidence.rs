@@ -2,38 +2,21 @@
 
 use std::collections::BTreeMap;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::sync::LazyLock;
 
 use baywitness::custody::differences;
 use baywitness::record::JobRecord;
 use serde_json::{Value, json};
 
+use super::workshop::{Workshop, check, key, signers};
 use super::{judged, sample};
 use crate::evidence::doors::{run, seal_with, small_job};
 use crate::evidence::pades::own;
-use crate::evidence::{fresh_key, sealed_anew};
+use crate::evidence::sealed_anew;
 
 fn path(text: &str) -> &Path {
     Path::new(text)
-}
-
-/// A list with the workshop's key, with options in front of it.
-fn signers(dir: &Path, key: &Path, options: &str) -> PathBuf {
-    let list = dir.join("signers");
-    let public = fs::read_to_string(key.with_extension("pub")).unwrap();
-    fs::write(&list, format!("shop@invented.example {options}{public}")).unwrap();
-    list
-}
-
-fn key(dir: &Path, name: &str) -> PathBuf {
-    let home = dir.join(name);
-    fs::create_dir_all(&home).unwrap();
-    fresh_key(&home, "")
-}
-
-fn check(folder: &Path, list: &Path) -> (i32, String) {
-    run(&[folder, path("--signers"), list], &["check"], None)
 }
 
 /// Whoever changes everything and seals it anew has another key.
@@ -112,18 +95,9 @@ fn verdict(out: &Path) -> String {
     line["verdict"].as_str().unwrap().to_owned()
 }
 
-/// A workshop with its key: a good and a wrong job sealed, the wrong one also as a masked copy.
-struct Workshop {
-    dir: tempfile::TempDir,
-    key: PathBuf,
-    list: PathBuf,
-}
-
+/// A good and a wrong job sealed, the wrong one also as a masked copy.
 static WORKSHOP: LazyLock<Workshop> = LazyLock::new(|| {
-    let dir = tempfile::tempdir().unwrap();
-    let key = key(dir.path(), "own");
-    let list = signers(dir.path(), &key, "");
-    let shop = Workshop { key, list, dir };
+    let shop = Workshop::new();
     for name in ["good", "wrong"] {
         let (code, said) = seal_with(&sample(name), &shop.at(name), &shop.key, None);
         assert_eq!(code, 0, "{said}");
@@ -133,31 +107,15 @@ static WORKSHOP: LazyLock<Workshop> = LazyLock::new(|| {
     shop
 });
 
-impl Workshop {
-    fn at(&self, name: &str) -> PathBuf {
-        self.dir.path().join(name)
-    }
+/// A file of a sealed folder's payload.
+fn file(folder: &str, name: &str) -> Vec<u8> {
+    fs::read(WORKSHOP.at(folder).join("data").join(name)).unwrap()
+}
 
-    fn file(&self, folder: &str, name: &str) -> Vec<u8> {
-        fs::read(self.at(folder).join("data").join(name)).unwrap()
-    }
-
-    /// What `check` says of a folder after somebody changed its payload and made all digests fit.
-    fn checked(
-        &self,
-        (from, key): (&str, Option<&Path>),
-        out: &str,
-        change: impl FnOnce(&mut BTreeMap<String, Vec<u8>>),
-    ) -> (i32, String) {
-        sealed_anew(&self.at(from), &self.at(out), key, change);
-        check(&self.at(out), &self.list)
-    }
-
-    /// The good job's result under the wrong one's number.
-    fn within(&self) -> Vec<u8> {
-        let text = String::from_utf8(self.file("good", "result.json")).unwrap();
-        text.replace("SAMPLE-GOOD", "SAMPLE-WRONG").into_bytes()
-    }
+/// The good job's result under the wrong one's number.
+fn within() -> Vec<u8> {
+    let text = String::from_utf8(file("good", "result.json")).unwrap();
+    text.replace("SAMPLE-GOOD", "SAMPLE-WRONG").into_bytes()
 }
 
 /// The line of a check that failed, of this item.
@@ -181,16 +139,16 @@ fn a_masked_copy_that_masks_its_result() {
         all.insert("redaction.json".to_owned(), redaction.to_string().into_bytes());
         all.insert(name.to_owned(), bytes);
     };
-    let of_a_photo = |shop: &Workshop| {
-        let mut record: Value = serde_json::from_slice(&shop.within()).unwrap();
+    let of_a_photo = || {
+        let mut record: Value = serde_json::from_slice(&within()).unwrap();
         record["photos"][0]["file"] = json!("../result.json");
         record.to_string().into_bytes()
     };
     for (out, name, bytes) in [
-        ("masked-result", "result.json", shop.within()),
-        ("masked-as-photo", "result.json", of_a_photo(shop)),
-        ("masked-pdf", "report.pdf", shop.file("good", "report.pdf")),
-        ("masked-html", "report.html", shop.file("good", "report.html")),
+        ("masked-result", "result.json", within()),
+        ("masked-as-photo", "result.json", of_a_photo()),
+        ("masked-pdf", "report.pdf", file("good", "report.pdf")),
+        ("masked-html", "report.html", file("good", "report.html")),
     ] {
         let (code, said) = shop.checked(("copy", None), out, |all| masked(all, name, bytes));
         let why = failed(&said, "sealed files");
@@ -204,7 +162,7 @@ fn a_masked_copy_with_another_jobs_photos() {
     let shop = &*WORKSHOP;
     let (code, said) = shop.checked(("copy", None), "others-photos", |all| {
         for photo in ["job/photos/a.jpg", "job/photos/b.jpg"] {
-            all.insert(photo.to_owned(), shop.file("good", photo));
+            all.insert(photo.to_owned(), file("good", photo));
         }
     });
     let why = failed(&said, "masked photos");
@@ -225,7 +183,7 @@ fn a_handwritten_result_handed_on_as_a_masked_copy() {
     assert!(code == 2 && said.contains("its photos say otherwise") && !handed_on.exists(), "{code}: {said}");
     // Nor does it help to make the copy by other means: its photos measure what they show.
     let (code, said) = shop.checked(("copy", None), "by-other-means", |all| {
-        all.insert("result.json".to_owned(), shop.file("handwritten", "result.json"));
+        all.insert("result.json".to_owned(), file("handwritten", "result.json"));
         for name in ["tagmanifest-sha512.txt", "tagmanifest-sha512.txt.sig", "manifest-sha512.txt", "bag-info.txt"] {
             all.insert(format!("sealed/{name}"), fs::read(shop.at("handwritten").join(name)).unwrap());
         }
@@ -256,7 +214,7 @@ fn a_verdict_that_does_not_follow_in_a_masked_copy() {
         all.insert("result.json".to_owned(), record.to_string().into_bytes());
     });
     let (code, said) = shop.checked(("copy", None), "verdict-copied", |all| {
-        all.insert("result.json".to_owned(), shop.file("verdict-alone", "result.json"));
+        all.insert("result.json".to_owned(), file("verdict-alone", "result.json"));
         for name in ["tagmanifest-sha512.txt", "tagmanifest-sha512.txt.sig", "manifest-sha512.txt", "bag-info.txt"] {
             all.insert(format!("sealed/{name}"), fs::read(shop.at("verdict-alone").join(name)).unwrap());
         }
@@ -270,7 +228,7 @@ fn reports_of_another_job_sealed_with_the_own_key() {
     let shop = &*WORKSHOP;
     for name in ["report.pdf", "report.html", "for-the-customer.html"] {
         let (code, said) = shop.checked(("wrong", Some(&shop.key)), &format!("others-{name}"), |all| {
-            all.insert(name.to_owned(), shop.file("good", name));
+            all.insert(name.to_owned(), file("good", name));
         });
         assert!(code == 1 && failed(&said, "reports").contains(&format!("data/{name}:")), "{said}");
     }
@@ -285,7 +243,7 @@ fn reports_of_another_job_sealed_with_the_own_key() {
     let (code, said) = check(&shop.at("signed-wrong"), &shop.list);
     assert!(code == 0 && said.contains("3 files, each what the sealed result and photos give"), "{said}");
     let (code, said) = shop.checked(("wrong", Some(&shop.key)), "others-signed", |all| {
-        all.insert("report.pdf".to_owned(), shop.file("signed-good", "report.pdf"));
+        all.insert("report.pdf".to_owned(), file("signed-good", "report.pdf"));
     });
     assert!(code == 1 && said.contains("by CN=Invented") && failed(&said, "reports").contains("report.pdf"), "{said}");
 }
@@ -310,7 +268,7 @@ fn a_forged_masked_copy_in_an_archive() {
     let (archive, out) = (shop.at("archive"), shop.at("audited"));
     sealed_anew(&shop.at("copy"), &archive.join("honest"), None, |_| ());
     sealed_anew(&shop.at("copy"), &archive.join("forged"), None, |all| {
-        all.insert("job/photos/a.jpg".to_owned(), shop.file("good", "job/photos/a.jpg"));
+        all.insert("job/photos/a.jpg".to_owned(), file("good", "job/photos/a.jpg"));
     });
     let (_, said) = run(&[&archive, path("--out"), &out, path("--signers"), &shop.list], &["audit"], None);
     let text = fs::read_to_string(out.join("audit.jsonl")).unwrap();

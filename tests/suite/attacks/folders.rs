@@ -3,61 +3,38 @@
 
 use std::collections::BTreeMap;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::sync::LazyLock;
 
-use baywitness::evidence::{Bytes, Contents, Key, seal, seal_several};
+use baywitness::evidence::{Contents, Key, seal, seal_several};
 use serde_json::{Value, json};
 
+use super::rewrite;
+use super::workshop::Workshop;
 use crate::evidence::doors::{run, seal_with, small_job};
-use crate::evidence::{fresh_key, labels, sealed_anew};
-
-struct Workshop {
-    dir: tempfile::TempDir,
-    key: PathBuf,
-    list: PathBuf,
-}
+use crate::evidence::{contents, payload};
 
 static WORKSHOP: LazyLock<Workshop> = LazyLock::new(|| {
-    let dir = tempfile::tempdir().unwrap();
-    let key = fresh_key(dir.path(), "");
-    let list = dir.path().join("signers");
-    fs::write(&list, format!("shop@invented.example {}", fs::read_to_string(key.with_extension("pub")).unwrap()))
-        .unwrap();
-    let shop = Workshop { dir, key, list };
+    let shop = Workshop::new();
     assert_eq!(seal_with(&small_job(&shop.at("job")), &shop.at("sealed"), &shop.key, None).0, 0);
     shop
 });
 
-impl Workshop {
-    fn at(&self, name: &str) -> PathBuf {
-        self.dir.path().join(name)
-    }
-
-    fn check(&self, folder: &Path) -> (i32, String) {
-        run(&[folder, Path::new("--signers"), &self.list], &["check"], None)
-    }
-
-    fn checked(&self, out: &str, change: impl FnOnce(&mut BTreeMap<String, Vec<u8>>)) -> (i32, String) {
-        sealed_anew(&self.at("sealed"), &self.at(out), Some(&self.key), change);
-        self.check(&self.at(out))
-    }
+/// What `check` says of the sealed folder after its owner changed it and sealed it again.
+fn checked(out: &str, change: impl FnOnce(&mut BTreeMap<String, Vec<u8>>)) -> (i32, String) {
+    WORKSHOP.checked(("sealed", Some(&WORKSHOP.key)), out, change)
 }
 
 /// What a folder holds, to be sealed again.
-fn contents(folder: &Path) -> Contents {
-    let data = folder.join("data");
-    let named = |file: &PathBuf| file.strip_prefix(&data).unwrap().to_str().unwrap().to_owned();
-    let files = crate::evidence::files(&data);
-    let payload = files.iter().map(|file| (named(file), Bytes::Here(fs::read(file).unwrap()))).collect();
-    Contents { payload, info: labels(folder) }
+fn held(folder: &Path) -> Contents {
+    contents(folder, payload(folder))
 }
 
 /// Archives read a folder's labels before anything else in it.
 #[test]
 fn labels_that_say_another_verdict() {
     let shop = &*WORKSHOP;
-    let (code, said) = shop.checked("honest", |_| ());
+    let (code, said) = checked("honest", |_| ());
     assert_eq!(code, 0, "{said}");
     type Change = fn(&mut Vec<(String, String)>);
     let changes: [(&str, Change); 4] = [
@@ -67,7 +44,7 @@ fn labels_that_say_another_verdict() {
         ("less", |all| all.retain(|l| l.0 != "Verdict")),
     ];
     for (name, change) in changes {
-        let mut contents = contents(&shop.at("sealed"));
+        let mut contents = held(&shop.at("sealed"));
         change(&mut contents.info);
         seal(&shop.at(&format!("label-{name}")), &contents, Some(&Key::open(&shop.key, &|_| None).unwrap()), None)
             .unwrap();
@@ -79,15 +56,14 @@ fn labels_that_say_another_verdict() {
 /// Something that looks like another report lies beside the real one; or a result says more than it says, or twice.
 #[test]
 fn more_in_a_sealed_folder_than_sealing_puts_there() {
-    let shop = &*WORKSHOP;
     for (n, name) in ["report-final.html", "OTHER.pdf", "job/photos.txt", "models/notes.txt"].iter().enumerate() {
-        let (code, said) = shop.checked(&format!("more-{n}"), |all| {
+        let (code, said) = checked(&format!("more-{n}"), |all| {
             all.insert((*name).to_owned(), b"another story".to_vec());
         });
         assert!(code == 1 && said.contains(&format!("has data/{name}")), "{name}: {code}: {said}");
     }
     let rewritten = |out: &str, change: fn(&mut Value, &str) -> String| {
-        let (code, said) = shop.checked(&format!("result-{out}"), |all| {
+        let (code, said) = checked(&format!("result-{out}"), |all| {
             let text = String::from_utf8(all["result.json"].clone()).unwrap();
             let new = change(&mut serde_json::from_str(&text).unwrap(), &text);
             assert_ne!(new, text);
@@ -109,8 +85,7 @@ fn more_in_a_sealed_folder_than_sealing_puts_there() {
 /// Where a folder has no report, that is said: the reader does not have to know that sealing puts some there.
 #[test]
 fn reports_taken_out_before_sealing() {
-    let shop = &*WORKSHOP;
-    let (_, said) = shop.checked("bare", |all| {
+    let (_, said) = checked("bare", |all| {
         all.retain(|name, _| ![".html", ".pdf"].iter().any(|end| name.ends_with(end)));
     });
     let line =
@@ -124,7 +99,7 @@ fn the_page_of_a_repair_order_rewritten() {
     let shop = &*WORKSHOP;
     let jobs = [1, 2].map(|attempt| {
         let job = small_job(&shop.at(&format!("attempt-{attempt}")));
-        crate::attacks::rewrite(&job.join("job.toml"), |text| {
+        rewrite(&job.join("job.toml"), |text| {
             text.replace("job = \"J 1\"", &format!("job = \"J {attempt}\"\nseries = \"R-1\"\nattempt = {attempt}"))
         });
         job
@@ -139,7 +114,7 @@ fn the_page_of_a_repair_order_rewritten() {
     assert!(code == 0 && said.contains("repair order's page"), "{code}: {said}");
     let forged = shop.at("forged");
     let members = fs::read_dir(&order).unwrap().map(|e| e.unwrap().path()).filter(|p| p.is_dir());
-    let members = members.map(|m| (m.file_name().unwrap().to_str().unwrap().to_owned(), contents(&m)));
+    let members = members.map(|m| (m.file_name().unwrap().to_str().unwrap().to_owned(), held(&m)));
     let page = fs::read_to_string(order.join("repair-order.html")).unwrap().replace("R-1", "R-2").into_bytes();
     let key = Key::open(&shop.key, &|_| None).unwrap();
     seal_several(&forged, &members.collect::<Vec<_>>(), &[("repair-order.html", page)], Some(&key)).unwrap();

@@ -16,6 +16,7 @@ mod orders;
 mod pasted;
 mod photos;
 mod rules;
+mod workshop;
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
@@ -24,6 +25,8 @@ use std::sync::LazyLock;
 use baywitness::folder::Models;
 use baywitness::job::{Options, PhotoMemory, verify_watching};
 use baywitness::record::{JobRecord, Verdict};
+
+use crate::evidence::doors::rewrite;
 
 /// Photos that nobody touched are looked at once for all attacks.
 static MEMORY: LazyLock<PhotoMemory> = LazyLock::new(|| PhotoMemory::new(64));
@@ -63,11 +66,4 @@ fn named(record: &JobRecord, code: &str) {
 /// Nothing in the job tells of the attack.
 fn unseen(record: &JobRecord) {
     assert_eq!((record.verdict, codes(record)), (Verdict::Within, BTreeSet::new()));
-}
-
-fn rewrite(path: &Path, change: impl FnOnce(&str) -> String) {
-    let text = std::fs::read_to_string(path).unwrap();
-    let changed = change(&text);
-    assert_ne!(text, changed, "{} stays as it was", path.display());
-    std::fs::write(path, changed).unwrap();
 }

@@ -45,10 +45,10 @@ fn check(folder: &Path, signers: Option<&Path>) -> (i32, String) {
     }
 }
 
-fn rewrite(path: &Path, change: impl Fn(&str) -> String) {
+pub(crate) fn rewrite(path: &Path, change: impl FnOnce(&str) -> String) {
     let text = fs::read_to_string(path).unwrap();
     let changed = change(&text);
-    assert_ne!(text, changed, "{}", path.display());
+    assert_ne!(text, changed, "{} stays as it was", path.display());
     fs::write(path, changed).unwrap();
 }
 

@@ -5,7 +5,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::LazyLock;
 
-use super::doors::{run, seal_with};
+use super::doors::{rewrite, run, seal_with};
 
 /// A small bay, rendered once for all tests.
 static BAY: LazyLock<tempfile::TempDir> = LazyLock::new(|| {
@@ -19,13 +19,6 @@ static BAY: LazyLock<tempfile::TempDir> = LazyLock::new(|| {
 pub(crate) fn job(to: &Path) -> PathBuf {
     crate::staged::copy(BAY.path(), to, true);
     to.to_owned()
-}
-
-pub(crate) fn rewrite(file: &Path, change: impl FnOnce(&str) -> String) {
-    let text = fs::read_to_string(file).unwrap();
-    let changed = change(&text);
-    assert_ne!(text, changed, "{} stays as it was", file.display());
-    fs::write(file, changed).unwrap();
 }
 
 /// A job after a change, sealed and masked; what `check` says of folder and copy.

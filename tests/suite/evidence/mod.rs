@@ -55,17 +55,26 @@ pub(crate) fn sealed_anew(
     key: Option<&Path>,
     change: impl FnOnce(&mut BTreeMap<String, Vec<u8>>),
 ) {
-    let payload = from.join("data");
-    let named = |file: &PathBuf| file.strip_prefix(&payload).unwrap().to_str().unwrap().to_owned();
-    let mut all = files(&payload).iter().map(|file| (named(file), fs::read(file).unwrap())).collect();
+    let mut all = payload(from);
     change(&mut all);
-    let payload = all.into_iter().map(|(name, bytes)| (name, Bytes::Here(bytes))).collect();
-    let contents = Contents { payload, info: labels(from) };
-    seal(to, &contents, key.map(|key| Key::open(key, &|_| None).unwrap()).as_ref(), None).unwrap();
+    seal(to, &contents(from, all), key.map(|key| Key::open(key, &|_| None).unwrap()).as_ref(), None).unwrap();
+}
+
+/// A folder's payload, by the files' names.
+pub(crate) fn payload(folder: &Path) -> BTreeMap<String, Vec<u8>> {
+    let payload = folder.join("data");
+    let named = |file: &PathBuf| file.strip_prefix(&payload).unwrap().to_str().unwrap().to_owned();
+    files(&payload).iter().map(|file| (named(file), fs::read(file).unwrap())).collect()
+}
+
+/// A payload under a folder's labels, to be sealed.
+pub(crate) fn contents(folder: &Path, payload: BTreeMap<String, Vec<u8>>) -> Contents {
+    let payload = payload.into_iter().map(|(name, bytes)| (name, Bytes::Here(bytes))).collect();
+    Contents { payload, info: labels(folder) }
 }
 
 /// What a folder's labels say, but how large its payload is.
-pub(crate) fn labels(folder: &Path) -> Vec<(String, String)> {
+fn labels(folder: &Path) -> Vec<(String, String)> {
     let text = fs::read_to_string(folder.join("bag-info.txt")).unwrap();
     let lines = text.lines().filter_map(|line| line.split_once(": ")).filter(|(label, _)| *label != "Payload-Oxum");
     lines.map(|(label, value)| (label.to_owned(), value.to_owned())).collect()

@@ -7,7 +7,7 @@ use std::fs;
 use std::path::Path;
 
 use super::judged::{COPY, Judged};
-use crate::evidence::{is_one_file, unpack};
+use crate::evidence::{PAYLOAD, RESULT, is_one_file, unpack};
 use crate::record::JobRecord;
 use crate::transparency::{AttemptProof, PROOF_FILE};
 
@@ -21,15 +21,15 @@ pub(super) fn is_copy(line: &Judged) -> bool {
 pub(super) fn proven_entry(line: &Judged) -> Option<Vec<u8>> {
     let path = Path::new(&line.path);
     if !is_one_file(path) || path.is_dir() {
-        return entry(&path.join("data"));
+        return entry(&path.join(PAYLOAD));
     }
     let room = tempfile::tempdir().ok()?;
-    entry(&unpack(path, room.path()).ok()?.join("data"))
+    entry(&unpack(path, room.path()).ok()?.join(PAYLOAD))
 }
 
 fn entry(payload: &Path) -> Option<Vec<u8>> {
     let proof = AttemptProof::read(&fs::read_to_string(payload.join(PROOF_FILE)).ok()?).ok()?;
-    let result = fs::read(payload.join("result.json")).ok()?;
+    let result = fs::read(payload.join(RESULT)).ok()?;
     let record = JobRecord::from_json(&result).ok()?;
     let own = proof.check().ok()?.attempt.differs_from(&record, &result).is_empty();
     own.then_some(proof.entry)

@@ -66,7 +66,8 @@ async function take(page, looker, what) {
   if (what) await looker.look(what);
   await page.click("[data-shut]");
   await page.waitForSelector("dialog:not([open])", { state: "attached" });
-  assert(await page.evaluate(() => !document.querySelector("dialog video").srcObject), "the camera is given back");
+  // A dialog says that it was closed a while after it was: the camera is given back then.
+  await page.waitForFunction(() => !document.querySelector("dialog video").srcObject, null, { timeout: 10000 });
   return said;
 }
 
@@ -91,15 +92,20 @@ async function tripod(page, looker) {
 /// Upright and level, then turned by 10 degrees and looking down by 20.
 async function level(page) {
   const devtools = await page.context().newCDPSession(page);
-  const held = async (alpha, beta, gamma) => {
-    await devtools.send("DeviceOrientation.setDeviceOrientationOverride", { alpha, beta, gamma });
-    await page.waitForTimeout(300);
-    return (await page.textContent("dialog .level")).match(/-?\d+/g).map(Number);
+  const held = async (beta, wanted) => {
+    await devtools.send("DeviceOrientation.setDeviceOrientationOverride", { alpha: 0, beta, gamma: 0 });
+    const reads = (wanted) => {
+      const read = document.querySelector("dialog .level").textContent.match(/-?\d+/g)?.map(Number);
+      return read?.length === wanted.length && wanted.every((n, k) => Math.abs(n - read[k]) === 0);
+    };
+    try {
+      await page.waitForFunction(reads, wanted, { timeout: 10000 });
+    } catch {
+      throw new Error(`held ${wanted}: the page says ${await page.textContent("dialog .level")}`);
+    }
   };
-  const plain = await held(0, 90, 0);
-  assert(plain.every((n) => Math.abs(n) <= 0), `upright: ${plain}`);
-  const down = await held(0, 70, 0);
-  assert(Math.abs(down[0]) === 0 && down[1] === 20, `looking down: ${down}`);
+  await held(90, [0, 0]);
+  await held(70, [0, 20]);
   await devtools.detach();
 }
 

@@ -12,7 +12,7 @@
   const video = part("video"), svg = part("svg.drawn"), seen = part(".seen"), level = part(".level"), taken = part(".taken");
   // Live pictures are small: large enough for the markers of a bay, few bytes.
   const LIVE_SIDE = 1280, LIVE_QUALITY = 0.7, LIVE_PAUSE = 300, STILL_QUALITY = 0.95;
-  let stream = null, area = null, round = 0;
+  let stream = null, area = null, round = 0, asking = false;
 
   // Which buttons there are is known only once the cameras are.
   media.enumerateDevices().then((all) => {
@@ -24,12 +24,15 @@
   }).catch(() => { /* no camera for pages */ });
 
   async function open(from) {
+    // A second touch while the phone still asks would leave the first camera on.
+    if (asking || stream) return;
     area = from;
     seen.textContent = words.wait;
     taken.textContent = words.unnamed;
     level.textContent = "";
     const first = document.querySelectorAll("#live .photo").length > 1;
     for (const of_it of viewer.querySelectorAll("[data-tripod], #tripod-why")) of_it.hidden = !first;
+    asking = true;
     // Some phones tell how they are held only when asked in a touch.
     try { await globalThis.DeviceOrientationEvent?.requestPermission?.(); } catch { /* then there is no level */ }
     try {
@@ -38,6 +41,8 @@
     } catch (e) {
       document.dispatchEvent(new CustomEvent("bay-says", { detail: fill(words.refused, e.name) }));
       return;
+    } finally {
+      asking = false;
     }
     video.srcObject = stream;
     viewer.showModal();

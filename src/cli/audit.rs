@@ -18,6 +18,7 @@ use crate::credentials::counts as counts_of;
 use crate::custody::audit::{self, Audit, Change, Found, Judged, Ledger, Outcome, Progress, Sort, Tally, Trust};
 use crate::evidence::{Certificates, Signers, is_evidence, is_one_file};
 use crate::folder::Models;
+use crate::input::printable;
 use crate::job::Options;
 use crate::record::{JobRecord, Verdict, told};
 use crate::report::{ArchiveLog, ArchiveRow, archive_end, archive_row, archive_start, table_cell};
@@ -233,7 +234,7 @@ fn write_reports(
 }
 
 /// Gives a line and its outcome to who makes a row of them: in a language for
-/// people, as it is kept for tables.
+/// people, as it is kept for tables. People see names of files that turn the writing with escapes.
 fn with_row<T>(
     line: &Judged,
     outcome: &Outcome,
@@ -254,17 +255,21 @@ fn with_row<T>(
         .across
         .iter()
         .map(|lead| told(lead.message_phrase.as_ref(), &lead.message, language.unwrap_or_default()))
+        .map(|meant| if language.is_some() { printable(meant) } else { meant })
         .collect();
-    let across: Vec<[&str; 3]> =
-        line.across.iter().zip(&meant).map(|(lead, meant)| [lead.code.as_str(), lead.other.as_str(), meant]).collect();
+    let seen = |text: &str| if language.is_some() { printable(text.to_owned()) } else { text.to_owned() };
+    let (path, why) = (seen(&line.path), outcome.as_ref().err().map(|why| seen(why)).unwrap_or_default());
+    let others: Vec<String> = line.across.iter().map(|lead| seen(&lead.other)).collect();
+    let leads = line.across.iter().zip(&others).zip(&meant);
+    let across: Vec<[&str; 3]> = leads.map(|((lead, other), meant)| [lead.code.as_str(), other, meant]).collect();
     let changed: Vec<String> =
         line.changed.iter().map(|c| language.map_or_else(|| kept_words(c), |l| change_words(c, l))).collect();
     make(&ArchiveRow {
-        path: &line.path,
+        path: &path,
         exit: line.exit,
         digest: &line.digest,
         result: line.result.as_str().unwrap_or_default(),
-        outcome: outcome.as_ref().map(|record| &**record).map_err(String::as_str),
+        outcome: outcome.as_ref().map(|record| &**record).map_err(|_| why.as_str()),
         evidence: evidence.as_deref(),
         report: report.as_deref(),
         across: &across,

@@ -12,7 +12,7 @@ use super::log_check::LogTrust;
 use super::output::{JsonTarget, complain, language, say, write_json};
 use super::threads::pool;
 use super::unpacked::{self, Unpacking};
-use super::who_stamped::who_stamped;
+use super::who_stamped;
 use crate::credentials::{BUILT_IN, Source, State, summary};
 use crate::custody::{AGREE_U, Remeasured, remeasure};
 use crate::evidence::{
@@ -47,6 +47,7 @@ pub(super) struct Arguments {
 }
 
 const ALTERED: u8 = 1;
+/// Nobody who counts signed it, or its verdict is not confirmed.
 const UNSIGNED: u8 = 3;
 
 /// What is written as JSON (`check/1`).
@@ -120,7 +121,7 @@ fn open_and_check(arguments: &Arguments, trusted: &Trusted) -> Result<u8, String
     if folder.is_file() && is_pdf(folder) {
         let (items, signer) = check_pdf::look(folder, trusted.of_reports())?;
         let intact = items.iter().all(|item| item.outcome != Outcome::Failed);
-        let came = Came { intact, signed: true, copy: None };
+        let came = Came { intact, signed: true, unconfirmed: false, copy: None };
         return conclude(&items, came, signer.as_deref(), arguments);
     }
     match unpacked::open(folder) {
@@ -145,7 +146,7 @@ fn open_and_check(arguments: &Arguments, trusted: &Trusted) -> Result<u8, String
 fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, String> {
     let mut inspection = inspect(folder).map_err(|e| cannot_read(folder, &e))?;
     let signer = who_signed(&mut inspection, trusted.signers.as_ref());
-    let stamped = who_stamped(&inspection.tokens, trusted.authorities.as_ref(), OffsetDateTime::now_utc());
+    let stamped = who_stamped::of_folder(folder, &inspection, trusted.authorities.as_ref());
     inspection.items.extend(stamped);
     inspection.items.extend(trusted.logs.check(&folder.join("data")));
     inspection.items.extend(check_pdf::of_sealed(&folder.join("data"), trusted.of_reports()));
@@ -157,10 +158,12 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
         measured_again(folder, &trusted.credentials, &mut inspection.items);
     }
     inspection.items.extend(of_series(folder));
-    let mut came = Came { intact: inspection.intact(), signed: inspection.signed, copy: None };
+    let mut came = Came { intact: inspection.intact(), signed: inspection.signed, unconfirmed: false, copy: None };
+    let again = inspection.items.iter().any(|item| item.what == MEASURED && item.outcome == Outcome::Passed);
     if inspection.is_copy() {
-        let again = |item: &Item| item.what == MEASURED && item.outcome == Outcome::Passed;
-        came.copy = Some(inspection.items.iter().any(again));
+        came.copy = Some(again);
+    } else {
+        came.unconfirmed = !again;
     }
     #[cfg(feature = "sensor-pattern")]
     if let Some(cameras) = &trusted.cameras {
@@ -173,6 +176,8 @@ fn check(folder: &Path, arguments: &Arguments, trusted: &Trusted) -> Result<u8, 
 struct Came {
     intact: bool,
     signed: bool,
+    /// Whether its verdict is not what measuring again says to this reader: what the sheet requires was not validated.
+    unconfirmed: bool,
     /// Of a masked copy, whether its photos were measured again.
     copy: Option<bool>,
 }
@@ -181,11 +186,13 @@ struct Came {
 fn conclude(items: &[Item], came: Came, signer: Option<&str>, arguments: &Arguments) -> Result<u8, String> {
     let code = match (came.intact, signer) {
         (false, _) => ALTERED,
+        (true, Some(_)) if came.unconfirmed => UNSIGNED,
         (true, Some(_)) => 0,
         (true, None) => UNSIGNED,
     };
     let outcome = match code {
         ALTERED => "altered",
+        UNSIGNED if signer.is_some() => "intact and signed, verdict not confirmed",
         UNSIGNED if came.signed => "intact, signer unknown",
         UNSIGNED => "intact, unsigned",
         _ => "intact and signed",
@@ -256,6 +263,12 @@ fn measured_again(folder: &Path, credentials: &Source, items: &mut Vec<Item>) {
 fn compared(again: &Remeasured) -> Item {
     let (recorded, now) = (again.recorded.tool.words(), again.now.tool.words());
     if again.differences.is_empty() {
+        let (was, is) = (again.recorded.verdict, again.now.verdict);
+        if was != is {
+            let (was, is, share) = (was.phrase(), is.phrase(), Figure::plain(AGREE_U));
+            let found = phrase!("evidence-measured-unconfirmed", recorded = was, verdict = is, share = share);
+            return measured(Outcome::NotCheckable, found);
+        }
         let found = phrase!(
             "evidence-measured",
             verdict = again.now.verdict.phrase(),
@@ -338,6 +351,7 @@ fn words(items: &[Item], outcome: &str, copy: Option<bool>, language: Language) 
         "altered" => "altered",
         "intact, signer unknown" => "unknown",
         "intact, unsigned" => "unsigned",
+        "intact and signed, verdict not confirmed" => "unconfirmed",
         _ => "signed",
     };
     let whole = say!(language, "evidence-whole", state = state);

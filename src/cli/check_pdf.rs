@@ -6,11 +6,14 @@ use std::path::Path;
 use time::OffsetDateTime;
 
 use super::pdf_signer::read_bytes;
-use super::who_stamped::who_stamped;
+use super::who_stamped::{CLOCKS, unstamped, who_stamped};
 use crate::custody::{Reports, order_page_again, reports_again, sealed_report};
-use crate::evidence::{Authorities, Certificates, Item, Outcome, PadesError, Problem, SignedPdf, Standing};
+use crate::evidence::{Authorities, Certificates, Earlier, Item, Outcome, PadesError, Problem, SignedPdf, Standing};
 use crate::record::JobRecord;
 use crate::words::{Phrase, Value, phrase};
+
+/// What is said of a timestamp.
+const TIMESTAMP: &str = "timestamp";
 
 /// Whose word counts.
 #[derive(Clone, Copy)]
@@ -22,7 +25,13 @@ pub(super) struct Trust<'a> {
 /// What holds of a report, and who signed it, where that is somebody whose signature counts.
 pub(super) fn look(file: &Path, trust: Trust) -> Result<(Vec<Item>, Option<String>), String> {
     match Standing::of(read_bytes(file)?) {
-        Standing::Holds(signed) => Ok(of_signed(&signed, trust)),
+        Standing::Holds(signed) => {
+            let (mut items, signer) = of_signed(&signed, trust);
+            if trust.authorities.is_some() && !items.iter().any(|item| item.what == TIMESTAMP) {
+                items.push(unstamped());
+            }
+            Ok((items, signer))
+        }
         // Nothing can be said of a file that claims no signature.
         Standing::Unsigned => Err(super::pdf_signer::of_file(file, &PadesError::Pdf(Problem::Unsigned))),
         Standing::Broken(e @ PadesError::Pdf(Problem::NoPdf)) => Err(super::pdf_signer::of_file(file, &e)),
@@ -64,32 +73,92 @@ fn of_reports(what: &str, reports: &Reports) -> Item {
 }
 
 fn of_signed(signed: &SignedPdf, trust: Trust) -> (Vec<Item>, Option<String>) {
-    let who = signed.signer();
-    let when = signed.claimed().map_or_else(|| "?".to_owned(), |moment| moment.to_string());
-    let found = phrase!("evidence-pdf-by", who = &who, when = when);
-    let mut items = vec![item("signature", Outcome::Passed, found)];
-    let mut signer = None;
-    items.push(match trust.certificates.map(|all| signed.is_by(all)) {
-        None => item("signer", Outcome::NotCheckable, phrase!("evidence-pdf-no-certificates")),
-        Some(true) => {
-            signer = Some(who.clone());
-            item("signer", Outcome::Passed, phrase!("evidence-pdf-listed", who = who))
-        }
-        Some(false) => {
-            item("signer", Outcome::NotCheckable, phrase!("evidence-pdf-unlisted", print = signed.fingerprint()))
-        }
-    });
-    match signed.token() {
-        Ok(None) => {}
-        Ok(Some(token)) => {
-            let (when, authority) = (Value::from(token.when()), token.authority());
-            let found = phrase!("evidence-pdf-stamped", when = when, authority = authority);
-            items.push(item("timestamp", Outcome::Passed, found));
-            items.extend(who_stamped(&[token], trust.authorities, OffsetDateTime::now_utc()));
-        }
-        Err(e) => items.push(item("timestamp", Outcome::Failed, e.phrase())),
-    }
+    let now = OffsetDateTime::now_utc();
+    let stamps = stamps(signed, trust.authorities, now);
+    let found = phrase!("evidence-pdf-by", who = signed.signer(), when = shown(signed.claimed()));
+    let mut items: Vec<Item> = signed.earlier().unwrap_or_default().iter().map(earlier).collect();
+    items.push(item("signature", Outcome::Passed, found));
+    items.extend(claim(signed, stamps.first, now));
+    // The signer's own clock counts where nobody else's does.
+    let moment = stamps.counts.or(signed.claimed()).unwrap_or(now);
+    let (by, signer) = who(signed, trust.certificates, moment);
+    items.push(by);
+    items.extend(stamps.items);
     (items, signer)
+}
+
+/// A signature before the last one, whoever made it.
+fn earlier(one: &Earlier) -> Item {
+    let found = phrase!("evidence-pdf-earlier", who = &one.who, count = one.bytes);
+    item("signature", Outcome::NotCheckable, found)
+}
+
+/// Whose the signature is, and whether his certificate is one for signatures that counted at that moment.
+fn who(signed: &SignedPdf, listed: Option<&Certificates>, moment: OffsetDateTime) -> (Item, Option<String>) {
+    let unknown = |found| (item("signer", Outcome::NotCheckable, found), None);
+    let Some(listed) = listed else { return unknown(phrase!("evidence-pdf-no-certificates")) };
+    if !signed.is_by(listed) {
+        return unknown(phrase!("evidence-pdf-unlisted", print = signed.fingerprint()));
+    }
+    let who = signed.signer();
+    let problem = match signed.counted_at(moment) {
+        Ok(()) => return (item("signer", Outcome::Passed, phrase!("evidence-pdf-listed", who = &who)), Some(who)),
+        Err(Problem::Early) => "early",
+        Err(Problem::Late) => "late",
+        Err(_) => "usage",
+    };
+    unknown(phrase!("evidence-pdf-uncounted", who = who, problem = problem, when = shown(Some(moment))))
+}
+
+/// Where the signer's own clock cannot have been right.
+fn claim(signed: &SignedPdf, stamped: Option<OffsetDateTime>, now: OffsetDateTime) -> Option<Item> {
+    let claimed = signed.claimed()?;
+    let problem = match stamped {
+        Some(stamped) if claimed - stamped > CLOCKS => "stamped",
+        _ if claimed - now > CLOCKS => "ahead",
+        _ => return None,
+    };
+    let found = phrase!("evidence-pdf-claim", problem = problem, when = shown(Some(claimed)));
+    Some(item("signing time", Outcome::NotCheckable, found))
+}
+
+/// What a signature's timestamps say.
+struct Stamps {
+    items: Vec<Item>,
+    /// The earliest time that any states.
+    first: Option<OffsetDateTime>,
+    /// The earliest by an authority that counts.
+    counts: Option<OffsetDateTime>,
+}
+
+fn stamps(signed: &SignedPdf, authorities: Option<&Authorities>, now: OffsetDateTime) -> Stamps {
+    let mut stamps = Stamps { items: Vec::new(), first: None, counts: None };
+    let tokens = match signed.tokens() {
+        Ok(tokens) => tokens,
+        Err(e) => {
+            stamps.items.push(item(TIMESTAMP, Outcome::Failed, e.phrase()));
+            return stamps;
+        }
+    };
+    let sooner = |known: Option<OffsetDateTime>, time| Some(known.map_or(time, |known| known.min(time)));
+    for token in tokens {
+        let time = token.time;
+        let (when, authority) = (Value::from(token.when()), token.authority());
+        let found = phrase!("evidence-pdf-stamped", when = when, authority = authority);
+        stamps.items.push(item(TIMESTAMP, Outcome::Passed, found));
+        // Each is over the signature, none over another.
+        let judged = who_stamped(&[token], authorities, now, None);
+        stamps.first = sooner(stamps.first, time);
+        if judged.iter().all(|item| item.outcome == Outcome::Passed) {
+            stamps.counts = sooner(stamps.counts, time);
+        }
+        stamps.items.extend(judged);
+    }
+    stamps
+}
+
+fn shown(moment: Option<OffsetDateTime>) -> String {
+    moment.map_or_else(|| "?".to_owned(), |moment| moment.to_string())
 }
 
 fn item(what: &str, outcome: Outcome, found: Phrase) -> Item {

@@ -10,8 +10,8 @@ use super::output::{complain, language, say, shown};
 use super::seal::ask;
 use crate::evidence::Key;
 use crate::transparency::{
-    Attempt, KeyKind, Log, LogError, LogFolder, NoteSigner, VerifierKey, check_name, out_of_order, private_folder,
-    read_checkpoint, witness, witnessed,
+    Attempt, KeyKind, Log, LogError, LogFolder, NoteSigner, VerifierKey, check_name, memory, out_of_order,
+    private_folder, read_checkpoint, witness, witnessed,
 };
 use crate::words::say;
 
@@ -175,14 +175,10 @@ fn cosign(folder: &Path, key: &Path, name: &str, keys: &Path, seen: Option<&Path
     let opened = Key::open(key, &ask).map_err(|e| unreadable(e.phrase().say(language())))?;
     let seed = opened.seed().ok_or_else(|| unreadable(say!(language(), "cli-log-agent-key", key = shown(key))))?;
     let signer = NoteSigner::new(name, &seed);
-    let own = seen.map_or_else(
-        || {
-            let mut file = key.as_os_str().to_owned();
-            file.push(".seen");
-            PathBuf::from(file)
-        },
-        Path::to_path_buf,
-    );
+    let own = match seen {
+        Some(seen) => seen.to_path_buf(),
+        None => memory(key, &LogFolder::open(folder).map_err(failed)?.checkpoint.origin),
+    };
     let now = u64::try_from(OffsetDateTime::now_utc().unix_timestamp()).unwrap_or(0);
     let done = witness(folder, &keys, &signer, &own, now).map_err(failed)?;
     let language = language();

@@ -5,10 +5,10 @@ use std::path::{Path, PathBuf};
 use super::codes::UNREADABLE;
 use super::logged::read_keys;
 use super::output::{language, write_file};
-use crate::custody::audit::{Audit, Ledger, LogAudit, LogFinding, LogOptions, audit_log, kept_checkpoint};
+use crate::custody::audit::{Audit, Ledger, LogAudit, LogFinding, LogOptions, Proven, audit_log, kept_checkpoint};
 use crate::evidence::{Item, Outcome};
-use crate::record::JobRecord;
-use crate::transparency::{AttemptProof, LogFolder, PROOF_FILE, VerifierKey, order_salt_file, read_order_salt};
+use crate::input::printable;
+use crate::transparency::{LogFolder, PROOF_FILE, VerifierKey, order_salt_file, read_order_salt};
 use crate::words::{Language, Phrase, phrase, say};
 
 /// What the reader of an evidence folder knows of logs.
@@ -29,34 +29,23 @@ impl LogTrust {
     pub(super) fn check(&self, payload: &Path) -> Vec<Item> {
         let asked = !self.keys.is_empty() || self.now.is_some();
         let item = |outcome, found: Phrase| vec![Item { what: "log".to_owned(), outcome, found }];
-        let path = payload.join(PROOF_FILE);
-        if !path.is_file() {
-            let none = phrase!("evidence-no-proof");
-            return if asked { item(Outcome::NotCheckable, none) } else { Vec::new() };
-        }
-        match self.judge(payload, &path) {
-            Ok((outcome, found)) => item(outcome, found),
+        let judged = Proven::read(payload).and_then(|proven| proven.map(|p| self.judge(&p, payload)).transpose());
+        match judged {
+            Ok(Some((outcome, found))) => item(outcome, found),
+            Ok(None) if asked => item(Outcome::NotCheckable, phrase!("evidence-no-proof")),
+            Ok(None) => Vec::new(),
             Err(why) => item(Outcome::Failed, phrase!("evidence-file-wrong", file = PROOF_FILE, why = why)),
         }
     }
 
-    fn judge(&self, payload: &Path, path: &Path) -> Result<(Outcome, Phrase), Phrase> {
-        let text = std::fs::read_to_string(path).map_err(|e| phrase!("evidence-unreadable", why = e.to_string()))?;
-        let proof = AttemptProof::read(&text)?;
-        let shown = proof.check()?;
-        let result = std::fs::read(payload.join("result.json"));
-        let result = result.map_err(|e| phrase!("evidence-no-result", why = e.to_string()))?;
-        let record: JobRecord =
-            serde_json::from_slice(&result).map_err(|e| phrase!("evidence-bad-result", why = e.to_string()))?;
-        let differs = shown.attempt.differs_from(&record, &result);
-        if !differs.is_empty() {
-            return Err(phrase!("evidence-attempt-other", parts = differs));
-        }
-        let vouchers = shown.checkpoint.vouchers(&proof.note, &self.keys)?;
+    fn judge(&self, proven: &Proven, payload: &Path) -> Result<(Outcome, Phrase), Phrase> {
+        let (proof, shown) = (&proven.proof, &proven.shown);
+        let vouchers = proven.vouchers(&self.keys)?;
+        proven.in_time(&vouchers)?;
         if let Some(now) = &self.now {
             // The log as it is now has to be signed as well, or anybody's tiles would do.
             now.checkpoint.vouchers(&now.note, &self.keys)?;
-            now.check_earlier(&shown.checkpoint, path)
+            now.check_earlier(&shown.checkpoint, &payload.join(PROOF_FILE))
                 .map_err(|e| phrase!("evidence-log-does-not-fit", why = e.phrase()))?;
         }
         let witnesses: Vec<String> = vouchers.witnesses.into_iter().map(|(name, _)| name).collect();
@@ -100,13 +89,15 @@ pub(super) struct Told {
     pub(super) summary: String,
     /// Code, folder where it is about one, message.
     findings: Vec<(&'static str, Option<String>, String)>,
+    /// The folders as people see them.
+    paths: Vec<String>,
 }
 
 impl Told {
     /// Everything: code, folder, message.
     pub(super) fn shown(&self) -> Vec<[&str; 3]> {
-        let all = self.findings.iter();
-        all.map(|(code, path, message)| [*code, path.as_deref().unwrap_or_default(), message.as_str()]).collect()
+        let all = self.findings.iter().zip(&self.paths);
+        all.map(|((code, _, message), path)| [*code, path.as_str(), message.as_str()]).collect()
     }
 
     /// What is about one folder: code, message.
@@ -148,7 +139,9 @@ impl Held {
     /// The exit code. A log that anybody may have signed proves nothing.
     pub(super) fn exit(&self) -> u8 {
         let found = &self.found;
-        match (found.holds(), found.findings.is_empty() && found.signed) {
+        // A false proof is an altered folder.
+        let sound = found.holds() && found.findings.iter().all(|f| f.code != "proof-false");
+        match (sound, found.findings.is_empty() && found.signed) {
             (false, _) => UNREADABLE,
             (true, false) => OPEN,
             (true, true) => 0,
@@ -158,6 +151,7 @@ impl Held {
     /// Which log, and how far it can be relied on.
     fn summary(&self, language: Language) -> String {
         let found = &self.found;
+        let notes = |code: &str| found.notes.iter().filter(|note| note.code == code).count();
         say!(
             language,
             "evidence-log-summary",
@@ -167,13 +161,17 @@ impl Held {
             witnessed = if found.witnesses.is_empty() { "no" } else { "yes" },
             witnesses = found.witnesses.iter().cloned().collect::<Vec<_>>(),
             kept = if found.holds() && self.earlier > 0 { "yes" } else { "no" },
+            unlogged = notes("unlogged"),
+            late = notes("logged-late"),
         )
     }
 
     /// For the audit's page.
     pub(super) fn told(&self, language: Language) -> Told {
-        let one = |f: &LogFinding| (f.code, f.path.clone(), f.message_phrase.say(language));
-        Told { summary: self.summary(language), findings: self.found.findings.iter().map(one).collect() }
+        let one = |f: &LogFinding| (f.code, f.path.clone(), printable(f.message_phrase.say(language)));
+        let all = &self.found.findings;
+        let paths = all.iter().map(|f| printable(f.path.clone().unwrap_or_default())).collect();
+        Told { summary: self.summary(language), findings: all.iter().map(one).collect(), paths }
     }
 
     /// For the terminal.
@@ -181,7 +179,7 @@ impl Held {
         let findings = &self.found.findings;
         let mut text = self.summary(language) + "\n";
         for finding in findings.iter().take(MOST_SHOWN) {
-            text.push_str(&format!("  {}: {}\n", finding.code, finding.message_phrase.say(language)));
+            text.push_str(&format!("  {}: {}\n", finding.code, printable(finding.message_phrase.say(language))));
         }
         if findings.len() > MOST_SHOWN {
             text.push_str(&format!("  {}\n", say!(language, "evidence-log-more", count = findings.len() - MOST_SHOWN)));

@@ -5,6 +5,7 @@ use std::path::Path;
 use std::sync::OnceLock;
 
 use crate::folder::{move_durably, write_durably};
+use crate::input::printable;
 use crate::photo::is_picture;
 use crate::words::{Language, Wish, say};
 
@@ -96,9 +97,9 @@ pub(super) fn no_stdout(why: &std::io::Error) -> String {
     say!(language(), "cli-no-stdout", why = why.to_string())
 }
 
-/// A path as messages show it.
+/// A path as messages show it: what would command a terminal or turn its writing is escaped.
 pub(super) fn shown(path: &Path) -> String {
-    path.display().to_string()
+    printable(path.display().to_string())
 }
 
 /// Whether words for people are held back; said once, before any work.

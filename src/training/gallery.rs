@@ -19,7 +19,7 @@ macro_rules! mistakes {
 }
 
 /// Each finding's code and the scene that shows it, in the order of the reports.
-pub const MISTAKES: [(&str, &str); 45] = mistakes![
+pub const MISTAKES: [(&str, &str); 47] = mistakes![
     "stand-turned",
     "stand-off-centre",
     "stand-too-near",
@@ -31,9 +31,11 @@ pub const MISTAKES: [(&str, &str); 45] = mistakes![
     "stand-moved-between-photos",
     "vehicle-moved-between-photos",
     "plate-not-seated",
+    "vehicle-sizes-disagree",
     "plates-swapped",
     "print-scale-wrong",
     "print-not-flat",
+    "marker-displaced",
     "marker-duplicated",
     "camera-mismatch",
     "photo-zoomed",

@@ -137,6 +137,9 @@ fn jobs_have_the_defaults_of_the_format() {
     assert_eq!(plain.vehicle.u_wheelbase_mm, 3.0);
     assert_eq!(plain.vehicle.u_nose_from_rear_axle_mm, 3.0);
     assert_eq!(plain.vehicle.u_floor_below_hub_mm, 3.0);
+    assert_eq!((plain.vehicle.u_rear_track_mm, plain.vehicle.u_front_track_mm), (3.0, 3.0));
+    let typed = job("[vehicle]\nrear_track_mm = 1690.0\nu_front_track_mm = 2.0").unwrap().vehicle;
+    assert_eq!((typed.rear_track_mm, typed.front_track_mm, typed.u_front_track_mm), (Some(1690.0), None, 2.0));
     assert!(plain.photos.is_none() && plain.camera.is_none() && plain.calibration.is_none());
     let u = |quantity: &str, instrument: &str| {
         job(&format!("[[reading]]\nquantity = {quantity}\nvalue = 1\ninstrument = \"{instrument}\"")).unwrap().readings

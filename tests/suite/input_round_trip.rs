@@ -130,6 +130,7 @@ fn kit() -> impl Strategy<Value = Kit> {
             u_layout_mm,
             u_turn_deg,
             u_scale_relative,
+            u_aspect_relative: u_scale_relative,
             serial,
             survey_due,
             carriers,
@@ -241,6 +242,9 @@ fn job() -> impl Strategy<Value = JobFile> {
             vin: Some("11111111111111111".into()),
             wheelbase_mm: w,
             u_wheelbase_mm: u,
+            rear_track_mm: w,
+            u_rear_track_mm: u,
+            u_front_track_mm: u,
             ..Vehicle::default()
         });
     let attested = prop_oneof![any::<bool>().prop_map(Into::into), text().prop_map(serde_json::Value::from)];

@@ -124,9 +124,13 @@ impl Default for Vehicle {
             wheelbase_mm: None,
             nose_from_rear_axle_mm: None,
             floor_below_hub_mm: None,
+            rear_track_mm: None,
+            front_track_mm: None,
             u_wheelbase_mm: DEFAULT_U_VEHICLE_MM,
             u_nose_from_rear_axle_mm: DEFAULT_U_VEHICLE_MM,
             u_floor_below_hub_mm: DEFAULT_U_VEHICLE_MM,
+            u_rear_track_mm: DEFAULT_U_VEHICLE_MM,
+            u_front_track_mm: DEFAULT_U_VEHICLE_MM,
         }
     }
 }
@@ -219,9 +223,13 @@ fn read_vehicle(table: Table) -> Result<Vehicle, Error> {
         "wheelbase_mm",
         "nose_from_rear_axle_mm",
         "floor_below_hub_mm",
+        "rear_track_mm",
+        "front_track_mm",
         "u_wheelbase_mm",
         "u_nose_from_rear_axle_mm",
         "u_floor_below_hub_mm",
+        "u_rear_track_mm",
+        "u_front_track_mm",
     ])?;
     let size = |key: &str| table.maybe(key, |v| v.positive(30_000.0, "mm"));
     let u = |key: &str| Ok(table.maybe(key, |v| v.positive(1000.0, "mm"))?.unwrap_or(DEFAULT_U_VEHICLE_MM));
@@ -231,9 +239,13 @@ fn read_vehicle(table: Table) -> Result<Vehicle, Error> {
         wheelbase_mm: size("wheelbase_mm")?,
         nose_from_rear_axle_mm: size("nose_from_rear_axle_mm")?,
         floor_below_hub_mm: size("floor_below_hub_mm")?,
+        rear_track_mm: size("rear_track_mm")?,
+        front_track_mm: size("front_track_mm")?,
         u_wheelbase_mm: u("u_wheelbase_mm")?,
         u_nose_from_rear_axle_mm: u("u_nose_from_rear_axle_mm")?,
         u_floor_below_hub_mm: u("u_floor_below_hub_mm")?,
+        u_rear_track_mm: u("u_rear_track_mm")?,
+        u_front_track_mm: u("u_front_track_mm")?,
     })
 }
 

@@ -120,12 +120,20 @@ pub struct Vehicle {
     pub nose_from_rear_axle_mm: Option<f64>,
     /// Hub datum above the floor, mm.
     pub floor_below_hub_mm: Option<f64>,
+    /// Between the rear hub datums, mm.
+    pub rear_track_mm: Option<f64>,
+    /// Between the front hub datums, mm.
+    pub front_track_mm: Option<f64>,
     /// 1 sigma of the wheelbase, mm.
     pub u_wheelbase_mm: f64,
     /// 1 sigma of the nose position, mm.
     pub u_nose_from_rear_axle_mm: f64,
     /// 1 sigma of the hub height, mm.
     pub u_floor_below_hub_mm: f64,
+    /// 1 sigma of the rear track, mm.
+    pub u_rear_track_mm: f64,
+    /// 1 sigma of the front track, mm.
+    pub u_front_track_mm: f64,
 }
 
 /// A value read by an instrument.

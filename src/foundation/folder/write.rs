@@ -79,6 +79,12 @@ fn write_vehicle(w: &mut Writer, vehicle: &Vehicle) {
     w.key("u_wheelbase_mm", vehicle.u_wheelbase_mm);
     w.key("u_nose_from_rear_axle_mm", vehicle.u_nose_from_rear_axle_mm);
     w.key("u_floor_below_hub_mm", vehicle.u_floor_below_hub_mm);
+    let usual = Vehicle::default();
+    w.maybe("rear_track_mm", vehicle.rear_track_mm);
+    w.maybe("front_track_mm", vehicle.front_track_mm);
+    let stated = |u: f64, usual: f64| (u.to_bits() != usual.to_bits()).then_some(u);
+    w.maybe("u_rear_track_mm", stated(vehicle.u_rear_track_mm, usual.u_rear_track_mm));
+    w.maybe("u_front_track_mm", stated(vehicle.u_front_track_mm, usual.u_front_track_mm));
 }
 
 fn write_reading(w: &mut Writer, reading: &Reading) {

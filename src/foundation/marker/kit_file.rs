@@ -18,6 +18,9 @@ pub const MOST_U_CENTRE_MM: f64 = 100.0;
 /// both ends of a sheet of 200 mm, laid on their lines by eye so that they differ by 0.1 mm. Out of it: a
 /// plate or a floor that is flat to 0.1 mm over as much (common practice, no source).
 pub const USUAL_U_TURN_DEG: f64 = 0.03;
+/// 1 sigma of width over height of a carrier's prints where a kit file states none: paper gives way by 0.1 to 0.3 % across its
+/// grain, a printer's feed by as much, and a ruler reads 150 mm to 0.2 mm (common practice, no source).
+const USUAL_U_ASPECT: f64 = 0.002;
 /// The largest that a kit file may state, degrees.
 pub const MOST_U_TURN_DEG: f64 = 10.0;
 
@@ -69,6 +72,7 @@ impl Kit {
         w.key("u_layout_mm", self.u_layout_mm);
         w.key("u_turn_deg", self.u_turn_deg);
         w.key("u_scale_relative", self.u_scale_relative);
+        w.key("u_aspect_relative", self.u_aspect_relative);
         w.maybe("layout", layout);
         w.maybe("serial", self.serial.as_deref());
         w.maybe("survey_due", self.survey_due.map(Writer::date));
@@ -93,6 +97,7 @@ impl KitFile {
             "u_layout_mm",
             "u_turn_deg",
             "u_scale_relative",
+            "u_aspect_relative",
             "layout",
             "serial",
             "survey_due",
@@ -114,6 +119,7 @@ impl KitFile {
                 .maybe("u_turn_deg", |v| v.uncertainty(MOST_U_TURN_DEG, "deg"))?
                 .unwrap_or(USUAL_U_TURN_DEG),
             u_scale_relative: root.maybe("u_scale_relative", |v| v.uncertainty(0.1, ""))?.unwrap_or(0.0005),
+            u_aspect_relative: root.maybe("u_aspect_relative", |v| v.uncertainty(0.1, ""))?.unwrap_or(USUAL_U_ASPECT),
             serial: root.maybe("serial", Value::name)?,
             survey_due: root.maybe("survey_due", Value::date)?,
             carriers,

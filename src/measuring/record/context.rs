@@ -23,7 +23,7 @@ pub struct Tool {
 impl Tool {
     /// Grows with every change of what a job's result or its reports say while the version stays: what one edition made is made again
     /// to the byte by the same edition alone.
-    pub const EDITION: u32 = 2;
+    pub const EDITION: u32 = 3;
 
     /// This program.
     pub fn this() -> Self {

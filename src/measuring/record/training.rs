@@ -80,7 +80,10 @@ pub struct DrillMark {
     pub day: String,
     /// The level.
     pub level: u8,
-    /// How often this drill was marked for this trainee before: then the answers were known.
+    /// What it was drawn from: the same seed and level make the same jobs; absent before this was kept.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seed: Option<u64>,
+    /// How often this drill, or one of its seed and level, was marked for this trainee before: then the answers were known.
     pub earlier: usize,
     /// Findings named, of those that there were.
     pub findings: [usize; 2],

@@ -1,7 +1,7 @@
 //! One check of the sheet: its value, decision and move.
 
 use super::correction::{StandSize, correction};
-use super::decision::{Decided, decide, least_half_width};
+use super::decision::{Decided, Tolerance, decide, least_half_width};
 use super::ladder::Verdict;
 use super::undetermined::why_undetermined;
 use super::words::plus_minus;
@@ -60,7 +60,7 @@ pub fn check(
             };
         }
     };
-    let decided = decide(decision, check.lower, check.upper, &answer.estimate);
+    let decided = decide(decision, check, &answer.estimate);
     let move_by = check.nominal - answer.estimate.value;
     let correction = match decided.verdict {
         Verdict::Outside => correction(check.quantity, move_by, stand),
@@ -101,10 +101,7 @@ fn why_not_proven(check: &Check, decision: &Decision, decided: &Decided, estimat
     let (_, expanded) = with_uncertainty(estimate.value, estimate.expanded_uncertainty());
     let uncertainty = plus_minus(&expanded, unit);
     if !decided.can_decide {
-        let half = match (check.lower, check.upper) {
-            (Some(l), Some(u)) => (u - l) / 2.0,
-            _ => 0.0,
-        };
+        let half = Tolerance::from(check).half_width();
         let needed = match decision.rule {
             DecisionRule::Guarded => {
                 let k = least_half_width(decision.conformance_probability, estimate.degrees_of_freedom);

@@ -3,12 +3,13 @@
 //! JCGM 106:2012 for the guarded rule and the conformance probability,
 //! ILAC-G8:09/2019 for simple acceptance, binary with guard band, and the
 //! four-way (non-binary) statement. Simple acceptance presumes an agreed limit
-//! for the uncertainty (JCGM 106:2012, 8.2); here it is the tolerance itself.
+//! for the uncertainty (JCGM 106:2012, 8.2); here it is the tolerance itself:
+//! half of what lies between two limits, or what lies between one and the nominal.
 
 use super::ladder::Verdict;
 use crate::num::{student_cdf, student_quantile};
 use crate::quantity::Estimate;
-use crate::setup::{Decision, DecisionRule};
+use crate::setup::{Check, Decision, DecisionRule};
 use crate::words::{Phrase, phrase};
 
 /// The statement of the binary and four-way rules.
@@ -52,6 +53,34 @@ impl Grade {
     }
 }
 
+/// What a value is held against. A missing limit is no limit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Tolerance {
+    /// Where the value should be.
+    pub nominal: f64,
+    /// The lower limit.
+    pub lower: Option<f64>,
+    /// The upper limit.
+    pub upper: Option<f64>,
+}
+
+impl From<&Check> for Tolerance {
+    fn from(check: &Check) -> Self {
+        Tolerance { nominal: check.nominal, lower: check.lower, upper: check.upper }
+    }
+}
+
+impl Tolerance {
+    /// What may be allowed for: half of what lies between two limits, or what lies between the nominal and one.
+    pub(super) fn half_width(&self) -> f64 {
+        match (self.lower, self.upper) {
+            (Some(l), Some(u)) => (u - l) / 2.0,
+            (Some(limit), None) | (None, Some(limit)) => (limit - self.nominal).abs(),
+            (None, None) => f64::INFINITY,
+        }
+    }
+}
+
 /// The decision on one value.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Decided {
@@ -65,8 +94,10 @@ pub struct Decided {
     pub grade: Option<Grade>,
 }
 
-/// Decides on an estimate. A missing limit is no limit.
-pub fn decide(decision: &Decision, lower: Option<f64>, upper: Option<f64>, estimate: &Estimate) -> Decided {
+/// Decides on an estimate.
+pub fn decide(decision: &Decision, tolerance: impl Into<Tolerance>, estimate: &Estimate) -> Decided {
+    let tolerance: Tolerance = tolerance.into();
+    let Tolerance { lower, upper, .. } = tolerance;
     let below = |limit: Option<f64>| limit.map_or(0.0, |l| probability_below(estimate, l));
     let above = |limit: Option<f64>| limit.map_or(0.0, |l| 1.0 - probability_below(estimate, l));
     let (too_low, too_high) = (below(lower), above(upper));
@@ -76,43 +107,40 @@ pub fn decide(decision: &Decision, lower: Option<f64>, upper: Option<f64>, estim
     let inside = lower.is_none_or(|l| value >= l) && upper.is_none_or(|l| value <= l);
     let guard = estimate.expanded_uncertainty();
     let grade = graded(value, lower, upper, guard);
+    let guarded = match () {
+        () if conformance_probability >= wanted => Verdict::Within,
+        () if too_low >= wanted || too_high >= wanted => Verdict::Outside,
+        () => Verdict::NotProven,
+    };
+    let by_grade = match grade {
+        Grade::Pass => Verdict::Within,
+        Grade::Fail => Verdict::Outside,
+        Grade::ConditionalPass | Grade::ConditionalFail => Verdict::NotProven,
+    };
     let (verdict, can_decide, grade) = match decision.rule {
-        DecisionRule::Guarded => {
-            let verdict = match () {
-                () if conformance_probability >= wanted => Verdict::Within,
-                () if too_low >= wanted || too_high >= wanted => Verdict::Outside,
-                () => Verdict::NotProven,
-            };
-            (verdict, best_possible(estimate, lower, upper) >= wanted, None)
-        }
+        DecisionRule::Guarded => (guarded, best_possible(estimate, lower, upper) >= wanted, None),
         DecisionRule::Simple => {
-            let can_decide = room_for_guard(lower, upper, guard);
+            let room = tolerance.half_width();
+            let one_limit = lower.is_some() != upper.is_some();
+            let can_decide = room >= guard;
             let verdict = match () {
                 // Not even the whole interval would touch the limits: that needs no limit of the uncertainty.
                 () if grade == Grade::Fail => Verdict::Outside,
+                // Of one limit there is a side on which the value is far enough from it, however little is known.
+                () if !can_decide && one_limit => guarded,
                 () if !can_decide => Verdict::NotProven,
                 () if inside => Verdict::Within,
                 () => Verdict::Outside,
             };
-            (verdict, can_decide, None)
+            // Where the nominal is the limit no uncertainty would be small enough for it, but other values are decided.
+            (verdict, can_decide || (one_limit && room <= 0.0), None)
         }
         DecisionRule::Binary => {
-            let grade = if grade == Grade::Pass { Grade::Pass } else { Grade::Fail };
-            let verdict = match (grade, inside) {
-                (Grade::Pass, _) => Verdict::Within,
-                (_, true) => Verdict::NotProven,
-                (_, false) => Verdict::Outside,
-            };
-            (verdict, room_for_guard(lower, upper, guard), Some(grade))
+            // Whatever is no pass is a fail, but outside is proven only beyond the guard band on the other side.
+            let stated = if grade == Grade::Pass { Grade::Pass } else { Grade::Fail };
+            (by_grade, room_for_guard(lower, upper, guard), Some(stated))
         }
-        DecisionRule::FourWay => {
-            let verdict = match grade {
-                Grade::Pass => Verdict::Within,
-                Grade::Fail => Verdict::Outside,
-                Grade::ConditionalPass | Grade::ConditionalFail => Verdict::NotProven,
-            };
-            (verdict, room_for_guard(lower, upper, guard), Some(grade))
-        }
+        DecisionRule::FourWay => (by_grade, room_for_guard(lower, upper, guard), Some(grade)),
     };
     if value.is_finite() && estimate.standard_uncertainty.is_finite() {
         Decided { verdict, conformance_probability, can_decide, grade }
@@ -142,7 +170,7 @@ fn best_possible(estimate: &Estimate, lower: Option<f64>, upper: Option<f64>) ->
     }
 }
 
-/// Whether the expanded uncertainty is at most the tolerance, which one limit alone does not make.
+/// Whether a value can be inside by the guard band, which by one limit alone it always can.
 fn room_for_guard(lower: Option<f64>, upper: Option<f64>, guard: f64) -> bool {
     match (lower, upper) {
         (Some(l), Some(u)) => u - l >= 2.0 * guard,
@@ -189,12 +217,20 @@ mod tests {
         Decision { rule, conformance_probability: 0.95, photos_after_move: 2 }
     }
 
+    fn about(half_width: f64) -> Tolerance {
+        Tolerance { nominal: 0.0, lower: Some(-half_width), upper: Some(half_width) }
+    }
+
+    fn at_most(nominal: f64, limit: f64) -> Tolerance {
+        Tolerance { nominal, lower: None, upper: Some(limit) }
+    }
+
     /// The guard factor g at which a two-sided tolerance of half-width T is
     /// just accepted: y = T - g u.
     fn guard_factor(half_width: f64) -> f64 {
         let accepted = |g: f64| {
             let e = Estimate::known(half_width - g, 1.0);
-            decide(&rule(DecisionRule::Guarded), Some(-half_width), Some(half_width), &e).verdict == Verdict::Within
+            decide(&rule(DecisionRule::Guarded), about(half_width), &e).verdict == Verdict::Within
         };
         let (mut low, mut high) = (0.0, half_width);
         for _ in 0..60 {
@@ -216,14 +252,14 @@ mod tests {
     #[test]
     fn conformance_of_1_40_sigma_is_9192() {
         // JCGM 106:2012, 7.3: Phi(1.40) = 0.9192.
-        let d = decide(&rule(DecisionRule::Guarded), None, Some(1.4), &Estimate::known(0.0, 1.0));
+        let d = decide(&rule(DecisionRule::Guarded), at_most(0.0, 1.4), &Estimate::known(0.0, 1.0));
         assert!((d.conformance_probability - 0.9192).abs() < 5e-5);
         assert_eq!(d.verdict, Verdict::NotProven);
     }
 
     #[test]
     fn a_tolerance_below_1_96_u_cannot_be_proven() {
-        let at = |t: f64| decide(&rule(DecisionRule::Guarded), Some(-t), Some(t), &Estimate::known(0.0, 1.0));
+        let at = |t: f64| decide(&rule(DecisionRule::Guarded), about(t), &Estimate::known(0.0, 1.0));
         assert!(!at(1.95).can_decide && at(1.95).verdict == Verdict::NotProven);
         assert!(at(1.97).can_decide && at(1.97).verdict == Verdict::Within);
         assert!((least_half_width(0.95, f64::INFINITY) - 1.96).abs() < 1e-3);
@@ -231,7 +267,7 @@ mod tests {
 
     #[test]
     fn ilac_g8_grades() {
-        let at = |y: f64, r| decide(&rule(r), Some(-10.0), Some(10.0), &Estimate::known(y, 1.0));
+        let at = |y: f64, r| decide(&rule(r), about(10.0), &Estimate::known(y, 1.0));
         for (y, grade, verdict) in [
             (7.9, Grade::Pass, Verdict::Within),
             (9.0, Grade::ConditionalPass, Verdict::NotProven),
@@ -251,7 +287,7 @@ mod tests {
     #[test]
     fn simple_acceptance_ends_where_the_uncertainty_is_larger_than_the_tolerance() {
         let at = |y: f64, u: f64| {
-            let d = decide(&rule(DecisionRule::Simple), Some(-10.0), Some(10.0), &Estimate::known(y, u));
+            let d = decide(&rule(DecisionRule::Simple), about(10.0), &Estimate::known(y, u));
             (d.verdict, d.can_decide)
         };
         // U = 1.96 u: 9.996 and 10.004.
@@ -261,6 +297,42 @@ mod tests {
         assert_eq!(at(6.0, 48.0), (Verdict::NotProven, false));
         assert_eq!(at(60.0, 48.0), (Verdict::NotProven, false));
         assert_eq!(at(110.0, 48.0), (Verdict::Outside, false), "110 - 94 is outside as well");
+    }
+
+    /// With one limit the tolerance is what lies between the nominal and it.
+    #[test]
+    fn simple_acceptance_by_one_limit_needs_an_uncertainty_below_what_lies_before_it() {
+        let at = |y: f64, u: f64, nominal: f64| {
+            let d = decide(&rule(DecisionRule::Simple), at_most(nominal, 825.0), &Estimate::known(y, u));
+            (d.verdict, d.can_decide)
+        };
+        // U = 1.96 u: 9.996 and 10.004 before 10; 68.6 is far beyond.
+        assert_eq!(at(824.9, 5.1, 815.0), (Verdict::Within, true));
+        assert_eq!(at(825.1, 5.1, 815.0), (Verdict::Outside, true));
+        assert_eq!(at(824.9, 5.104, 815.0), (Verdict::NotProven, false));
+        assert_eq!(at(820.0, 35.0, 815.0), (Verdict::NotProven, false));
+        assert_eq!(at(835.0, 35.0, 815.0), (Verdict::NotProven, false));
+        // What the guarded rule decides is decided: by 1.645 u at .95.
+        assert_eq!(at(767.0, 35.0, 815.0).0, Verdict::Within);
+        assert_eq!(at(883.0, 35.0, 815.0).0, Verdict::Outside);
+        // With the nominal on the limit there is no room: likewise.
+        assert_eq!(at(824.9, 1.0, 825.0).0, Verdict::NotProven);
+        assert_eq!(at(823.3, 1.0, 825.0).0, Verdict::Within);
+    }
+
+    /// ILAC-G8:2019, binary statement with guard band: what is no pass is a fail, which does not say that it is outside.
+    #[test]
+    fn binary_calls_outside_only_what_is_proven_to_be() {
+        let at = |y: f64| {
+            let d = decide(&rule(DecisionRule::Binary), at_most(0.0, 10.0), &Estimate::known(y, 1.0));
+            (d.grade, d.verdict)
+        };
+        assert_eq!(at(8.0), (Some(Grade::Pass), Verdict::Within));
+        assert_eq!(at(9.0), (Some(Grade::Fail), Verdict::NotProven));
+        // A twentieth of a standard uncertainty beyond the limit, 48 % within: Phi(-0.05) = 0.4801.
+        assert_eq!(at(10.05), (Some(Grade::Fail), Verdict::NotProven));
+        assert_eq!(at(11.9), (Some(Grade::Fail), Verdict::NotProven));
+        assert_eq!(at(12.0), (Some(Grade::Fail), Verdict::Outside));
     }
 
     #[test]

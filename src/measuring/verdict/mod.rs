@@ -15,7 +15,7 @@ mod words;
 
 pub use check::{Checked, Otherwise, check, more_evidence};
 pub use correction::{StandSize, correction};
-pub use decision::{Decided, Grade, decide, widest_tolerated};
+pub use decision::{Decided, Grade, Tolerance, decide, widest_tolerated};
 pub use findings::{Case, Finding, Rule, find};
 pub use ladder::{Level, Verdict};
 pub use position::{Proof, Went, after_the_moves, later, leave_it};

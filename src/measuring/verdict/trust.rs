@@ -132,7 +132,7 @@ impl<'a> Again<'a> {
     fn otherwise(&self, i: usize, opened: &Opened) -> Otherwise {
         let check = &self.case.setup.checks[i];
         let judged = |e: &Option<Estimate>| match e {
-            Some(e) => (decide(&self.case.setup.decision, check.lower, check.upper, e).verdict, Some(*e)),
+            Some(e) => (decide(&self.case.setup.decision, check, e).verdict, Some(*e)),
             None => (Verdict::Retake, None),
         };
         let rank = |v: Verdict| {

@@ -9,7 +9,7 @@ use crate::folder::{JobFile, Phase, PhotoEntry};
 use crate::record::{JobRecord, PhotoLook, PlanRecord};
 use crate::web::deeds::{Change, changes, named};
 use crate::web::desk::{Bench, Named, Outcome, Standing};
-use crate::web::folders::{Entry, edit, intake};
+use crate::web::folders::{Entry, Lies, edit, intake};
 use crate::words::Value;
 
 /// A job that a page shows.
@@ -22,6 +22,8 @@ pub(super) struct View {
     pub(super) named: Result<Named, Value>,
     /// Whether it is sealed.
     pub(super) closed: bool,
+    /// Whether something else lies where its evidence folder goes.
+    pub(super) taken: bool,
     /// The photos in the job's order.
     pub(super) photos: Vec<PhotoEntry>,
     /// Names of the photos that were set aside.
@@ -46,6 +48,7 @@ impl View {
     /// Gathers everything but the plan.
     pub(super) fn of(app: &App, name: &str, folder: PathBuf, bench: &Bench) -> Result<Self, Trouble> {
         let job = edit::read(&folder)?;
+        let lies = app.shelf.lies(name);
         let series = job.series.clone();
         let of_series = |e: &Entry| {
             let other = |j: &JobFile| series.is_some() && j.series == series && j.setup == job.setup;
@@ -55,7 +58,8 @@ impl View {
         attempts.sort_by_key(|e| (e.job.as_ref().ok().and_then(|j| j.attempt), e.name.clone()));
         Ok(View {
             named: named(app, &folder, &job),
-            closed: app.shelf.is_closed(name),
+            closed: lies == Lies::Own,
+            taken: lies == Lies::Another,
             photos: edit::photos(&folder, &job),
             aside: intake::aside(&folder),
             standing: bench.standing(),

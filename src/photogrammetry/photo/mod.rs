@@ -6,6 +6,7 @@
 //! picture with a grey rest.
 
 mod clearness;
+mod compressed;
 mod content;
 mod error;
 mod exif;
@@ -36,6 +37,7 @@ mod traces;
 mod turned;
 
 pub use clearness::Clearness;
+pub use compressed::compressed;
 pub use content::{Kind, is_picture};
 pub use error::Error;
 pub use exif::Exif;

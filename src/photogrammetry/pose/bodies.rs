@@ -4,7 +4,6 @@
 use nalgebra::{DMatrix, DVector};
 
 use super::scene::Scene;
-use super::source::Source;
 
 /// Values for each body: its step ([`crate::geom::Pose::moved`]: mm, rad) and
 /// the relative size of its first marker.
@@ -58,9 +57,7 @@ impl Scene {
         let stretch =
             (0..count).map(|k| of_shared.row(BODY * k + BODY - 1).transpose().dot(&solved.state.shared)).collect();
         let covariance = solved.normal.quadratic_of_shared(&of_shared.transpose());
-        // The common factor stands before the markers' own sizes.
-        let scale = columns.nuisance.iter().zip(&columns.sources).find(|(_, s)| **s == Source::Scale).map(|(c, _)| *c);
-        let unit = DMatrix::from_fn(columns.shared, 1, |i, _| f64::from(u8::from(Some(i) == scale)));
+        let unit = DMatrix::from_fn(columns.shared, 1, |i, _| f64::from(u8::from(Some(i) == columns.common_scale)));
         let by_scale = (&of_shared * solved.normal.of_shared(&unit).shared).column(0).into_owned();
         Bodies { stretch, covariance: (&covariance + covariance.transpose()) * 0.5, by_scale }
     }

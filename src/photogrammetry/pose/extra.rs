@@ -64,6 +64,13 @@ pub enum Extra {
         /// A point amid them in the world frame, mm.
         centre_mm: [f64; 3],
     },
+    /// A marker sits elsewhere on its carrier than the kit has it, in all photos: x y z mm, the carrier's axes.
+    Displaced {
+        /// Index of its carrier in the kit.
+        carrier: usize,
+        /// Its code.
+        id: u32,
+    },
     /// One marker's corners were found wrong in one photo, each on its own: px, two for each that was used.
     MarkerOff {
         /// Index of its carrier in the kit.
@@ -87,7 +94,7 @@ impl Extra {
             Extra::GroupMoved { .. } => 4,
             Extra::Scale { .. } | Extra::Focal { .. } => 1,
             Extra::Lens { .. } => LENS,
-            Extra::OffFloor { .. } => 3,
+            Extra::OffFloor { .. } | Extra::Displaced { .. } => 3,
             Extra::MarkerOff { .. } => 8,
         }
     }
@@ -137,6 +144,7 @@ impl Extra {
                 1 => whitened(&e.by_carrier_px.columns(2, 3).into_owned()),
                 _ => Some(about(e, centre_mm)),
             },
+            Extra::Displaced { id, .. } if *id == owner.id => whitened(&e.by_carrier_px.columns(0, 3).into_owned()),
             Extra::MarkerOff { id, photo: j, .. } if *id == owner.id && *j == photo => {
                 let rows = e.residual.len();
                 whitened(&DMatrix::from_fn(rows, 8, |r, c| f64::from(u8::from(r == c))))

@@ -5,10 +5,11 @@
 //! `homography`, `ippe`, `resection` and `link` give a start, `columns`,
 //! `residual` and `normal` set up the equations, `adjust` solves them (`again` and
 //! `snoop` look after what does not fit, `tremor` finds how unsteady the hand was), `scene`
-//! is the answer (`prints` adds what no number of photos averages out); `score` and `bodies` ask it further questions, `slide` looks at sheets that were left out, `freed` asks anew with something set free.
+//! is the answer (`prints` adds what no number of photos averages out); `score` and `bodies` ask it further questions, `slide` looks at sheets that were left out, `freed` asks anew with something set free, `astray` which print keeps photos from settling.
 
 mod adjust;
 mod again;
+mod astray;
 mod bodies;
 mod columns;
 mod expect;
@@ -38,6 +39,7 @@ mod without;
 mod work;
 
 pub use adjust::{adjust, adjust_from, adjust_near};
+pub use astray::astray;
 pub use bodies::{BODY, Bodies};
 pub use expect::{Presumed, expect};
 pub use extra::Extra;
@@ -49,7 +51,7 @@ pub use scene::{Scene, SolvedPhoto, SolvedView};
 pub use score::ScoreTest;
 pub use slide::Slide;
 pub use source::Source;
-pub use views::{EDGE_SIDE_PX, PhotoView, Problem, U_EDGE_BY_SIZE_PX, View};
+pub use views::{EDGE_SIDE_PX, PhotoView, Problem, U_EDGE_BY_SIZE_PX, View, doubled};
 pub use without::{Influence, LeftOut};
 pub use work::Options;
 

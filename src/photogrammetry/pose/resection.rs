@@ -26,6 +26,8 @@ pub(super) struct Pair {
 const ROBUST_PX: f64 = 3.0;
 /// Markers of a carrier that propose poses.
 const MOST_STARTS: usize = 3;
+/// A pose has six unknowns, a corner two coordinates.
+const LEAST_CORNERS: usize = 3;
 /// Two solutions nearer than this are one, rad.
 const SAME_RAD: f64 = 0.02;
 
@@ -46,11 +48,10 @@ pub(super) fn pairs(photo: &PhotoView, index: usize, carrier: &marker::Carrier) 
 /// has one as a rule, a flat one two; which one is true is decided later.
 pub(super) fn candidates(photo: &PhotoView, index: usize, carrier: &marker::Carrier, lens: &Lens) -> Vec<Candidate> {
     let pairs = pairs(photo, index, carrier);
-    let mut whole: Vec<&View> =
-        photo.views.iter().filter(|v| v.carrier == index && v.valid.iter().all(|x| *x)).collect();
+    let mut starts = starts(photo, index);
     // Large markers start best; more than one, since one may be wrong.
-    whole.sort_by(|a, b| b.side_px().total_cmp(&a.side_px()));
-    let mut found: Vec<Candidate> = whole
+    starts.sort_by(|a, b| b.side_px().total_cmp(&a.side_px()));
+    let mut found: Vec<Candidate> = starts
         .into_iter()
         .take(MOST_STARTS)
         .flat_map(|view| marker_poses(view, carrier, lens))
@@ -67,6 +68,15 @@ pub(super) fn candidates(photo: &PhotoView, index: usize, carrier: &marker::Carr
     }
     distinct.truncate(4);
     distinct
+}
+
+/// The views of a carrier that propose poses: whole ones, or where there is none, those with three corners. Where the fourth
+/// is covered the detector has its place from the rest of the pattern, to some tenths of a pixel: near enough to start from,
+/// and the three alone say what comes of it. With two corners a pose is no longer determined.
+fn starts(photo: &PhotoView, index: usize) -> Vec<&View> {
+    let of_carrier = |v: &&View| v.carrier == index;
+    let most = photo.views.iter().filter(of_carrier).map(View::corners).max().unwrap_or(0).max(LEAST_CORNERS);
+    photo.views.iter().filter(of_carrier).filter(|v| v.corners() == most).collect()
 }
 
 /// The carrier's poses that one marker alone suggests.

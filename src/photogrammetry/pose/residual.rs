@@ -2,7 +2,7 @@
 
 use nalgebra::{DMatrix, DVector, Matrix2x3, SMatrix, Vector2};
 
-use super::columns::Columns;
+use super::columns::{Columns, wider};
 use super::state::State;
 use super::unknowns::{NUISANCE, PHOTO, TURN};
 use super::views::{EDGE_SIDE_PX, Problem, View};
@@ -106,6 +106,7 @@ pub(super) fn equations(
     let camera = problem.photos[columns.photos[block]].camera;
     let lens_modes = &columns.cameras[camera];
     let modes = columns.modes(view);
+    let marker = &problem.kit.carriers[view.carrier].markers[view.marker];
     let mut shared: Vec<usize> = free.iter().map(|(_, c)| *c).collect();
     shared.extend(lens_modes.start..lens_modes.start + lens_modes.rank());
     shared.extend(modes.iter().map(|m| m.column));
@@ -133,7 +134,10 @@ pub(super) fn equations(
             put(corner.by_lens * lens_modes.factor().fixed_view::<9, 1>(0, mode));
         }
         for mode in modes {
-            let moves = mode.centre_mm + mode.turn_rad.cross(&corner.arm) + corner.arm * mode.stretch;
+            let moves = mode.centre_mm
+                + mode.turn_rad.cross(&corner.arm)
+                + corner.arm * mode.stretch
+                + wider(marker, &corner.arm) * mode.aspect;
             put(corner.by_point * moves);
         }
         put(view.corners_px[*i] - corner.pixel);

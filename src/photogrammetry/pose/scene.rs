@@ -1,6 +1,8 @@
 //! The answer: poses with their joint covariance, by source.
 
-use nalgebra::{DMatrix, Vector2};
+use std::collections::BTreeSet;
+
+use nalgebra::{DMatrix, Vector2, Vector3};
 
 use super::inverse::Inverse;
 use super::prints;
@@ -87,6 +89,7 @@ pub(super) struct Solved {
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Owner {
     pub(super) carrier: usize,
+    pub(super) marker: usize,
     pub(super) id: u32,
     pub(super) photo: usize,
 }
@@ -111,6 +114,7 @@ impl Work<'_> {
             photos[*j] = Some(self.solved_photo(block, *j, &own));
             owners.extend(self.problem.photos[*j].views.iter().map(|v| Owner {
                 carrier: v.carrier,
+                marker: v.marker,
                 id: v.id,
                 photo: *j,
             }));
@@ -237,6 +241,28 @@ impl Scene {
         let of = self.linear.equations.iter().zip(&self.linear.owners);
         let odd = of.filter(|(e, _)| e.residual.norm_squared() > self.variance * e.residual.len() as f64);
         odd.map(|(_, o)| (o.carrier, o.id, o.photo)).collect()
+    }
+
+    /// Markers whose place on their carrier had to give way by more standard uncertainties than `least`: carrier and code.
+    pub fn strained_markers(&self, least: f64) -> Vec<(usize, u32)> {
+        let Solved { columns, state, owners, .. } = &*self.linear;
+        let strained = |o: &&Owner| {
+            let modes = columns.of_marker(o.carrier, o.marker).iter();
+            let mut layout = modes.filter(|m| m.centre_mm != Vector3::zeros());
+            layout.any(|mode| state.shared[mode.column].abs() > least)
+        };
+        let all: BTreeSet<(usize, u32)> = owners.iter().filter(strained).map(|o| (o.carrier, o.id)).collect();
+        all.into_iter().collect()
+    }
+
+    /// How far the places of a carrier's markers had to give way: the sum of squares of its layout's unknowns, each in its
+    /// standard uncertainties, and their number. Where the kit is right the sum is at most a chi-square of so many degrees of freedom.
+    pub fn layout_strain(&self, carrier: usize) -> (f64, usize) {
+        let Solved { columns, state, owners, .. } = &*self.linear;
+        let own = owners.iter().filter(|o| o.carrier == carrier);
+        let modes = own.flat_map(|o| columns.of_marker(o.carrier, o.marker));
+        let layout: BTreeSet<usize> = modes.filter(|m| m.centre_mm != Vector3::zeros()).map(|m| m.column).collect();
+        (layout.iter().map(|column| state.shared[*column].powi(2)).sum(), layout.len())
     }
 
     /// Whether a carrier has one trusted pose.

@@ -2,7 +2,7 @@
 
 use nalgebra::{DVector, Point3, UnitQuaternion, Vector3};
 
-use super::columns::Columns;
+use super::columns::{Columns, wider};
 use super::unknowns::{NUISANCE, TURN};
 use super::views::{EDGE_SIDE_PX, Problem, View};
 use crate::camera::Lens;
@@ -81,16 +81,18 @@ impl State {
         view: &View,
     ) -> [(Point3<f64>, Vector3<f64>); 4] {
         let marker = &problem.kit.carriers[view.carrier].markers[view.marker];
-        let (mut shift, mut turn, mut stretch) = (Vector3::zeros(), Vector3::zeros(), 0.0);
+        let (mut shift, mut turn, mut stretch, mut aspect) = (Vector3::zeros(), Vector3::zeros(), 0.0, 0.0);
         for mode in columns.modes(view) {
             let x = self.shared[mode.column];
             shift += mode.centre_mm * x;
             turn += mode.turn_rad * x;
             stretch += mode.stretch * x;
+            aspect += mode.aspect * x;
         }
         marker.corners_mm().map(|corner| {
             let arm = corner.coords - marker.centre_mm;
-            (Point3::from(marker.centre_mm + shift + arm * (1.0 + stretch) + turn.cross(&arm)), arm)
+            let deformed = arm * (1.0 + stretch) + wider(marker, &arm) * aspect + turn.cross(&arm);
+            (Point3::from(marker.centre_mm + shift + deformed), arm)
         })
     }
 

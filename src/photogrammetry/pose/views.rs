@@ -1,5 +1,7 @@
 //! The question: which photo shows which marker where.
 
+use std::collections::BTreeSet;
+
 use nalgebra::{SMatrix, Vector2};
 
 use crate::camera::Profile;
@@ -31,6 +33,18 @@ pub struct PhotoView {
     pub u_edge_by_size_px: f64,
 }
 
+/// The kit's codes that one of some photos shows twice. Two prints of them are about, and a photo that shows one does not say
+/// which: where the wrong one alone is in view it would be measured as the kit's.
+pub fn doubled<'a>(kit: &Kit, photos: impl IntoIterator<Item = &'a Sightings>) -> BTreeSet<u32> {
+    let mut doubled = BTreeSet::new();
+    for photo in photos {
+        let mut once = BTreeSet::new();
+        doubled.extend(photo.markers.iter().map(|m| m.id).filter(|id| !once.insert(*id)));
+    }
+    doubled.retain(|id| kit.marker(*id).is_some());
+    doubled
+}
+
 /// The side at which [`PhotoView::u_edge_by_size_px`] is stated, px.
 pub const EDGE_SIDE_PX: f64 = 50.0;
 
@@ -60,6 +74,7 @@ pub struct View {
 impl PhotoView {
     /// The sightings that the kit knows, each id once. A code seen twice in
     /// one photo is left out: nobody can say which of the two is the kit's.
+    /// Of several photos of one bay it is in doubt in the others too, see [`doubled`].
     pub fn from_sightings(kit: &Kit, camera: usize, sightings: &Sightings) -> Self {
         let once = |id: u32| sightings.markers.iter().filter(|m| m.id == id).count() == 1;
         let views = sightings
@@ -82,6 +97,13 @@ impl PhotoView {
         PhotoView { camera, views, u_edge_offset_px: sightings.u_edge_offset_px, u_edge_by_size_px: U_EDGE_BY_SIZE_PX }
     }
 
+    /// The same without some codes.
+    #[must_use]
+    pub fn without(mut self, codes: &BTreeSet<u32>) -> Self {
+        self.views.retain(|v| !codes.contains(&v.id));
+        self
+    }
+
     /// Whether the photo shows a carrier.
     pub fn shows(&self, carrier: usize) -> bool {
         self.views.iter().any(|v| v.carrier == carrier)
@@ -89,6 +111,11 @@ impl PhotoView {
 }
 
 impl View {
+    /// How many corners take part.
+    pub fn corners(&self) -> usize {
+        self.valid.iter().filter(|v| **v).count()
+    }
+
     /// The longest edge, px: about the side without foreshortening.
     pub fn side_px(&self) -> f64 {
         let c = &self.corners_px;

@@ -1,5 +1,7 @@
 //! The adjustment at work: its unknowns, and how they settle.
 
+use nalgebra::{UnitQuaternion, Vector2, Vector3};
+
 use super::columns::Columns;
 use super::link::Start;
 use super::normal::{Normal, Step, normal};
@@ -9,6 +11,7 @@ use super::unknowns::{NUISANCE, PHOTO};
 use super::views::{Problem, View};
 use crate::camera::Lens;
 use crate::cores;
+use crate::geom::{Camera, Carrier, Pose};
 use crate::num::median;
 
 /// What an adjustment assumes.
@@ -52,6 +55,8 @@ pub(super) struct Linearized {
 const SETTLED: f64 = 1e-7;
 /// Likewise of a first solution, which only has to be near.
 const NEAR: f64 = 1e-3;
+/// A place that every lens sees, straight ahead, mm.
+const AHEAD_MM: f64 = 1e4;
 
 impl<'a> Work<'a> {
     pub(super) fn new(problem: &Problem<'a>, start: &Start, options: &Options) -> Self {
@@ -65,7 +70,12 @@ impl<'a> Work<'a> {
             .collect();
         let shared = nalgebra::DVector::zeros(columns.shared);
         let state = State { photos, carriers: start.carriers.clone(), shared };
-        Work { problem: problem.clone(), columns, state, variance: 1.0, redundancy: 0.0, flat, turns_besides: None }
+        let mut problem = problem.clone();
+        // A carrier that nothing placed is as one that nobody sees: its markers take no part, and the rest settles without.
+        for view in problem.photos.iter_mut().flat_map(|photo| &mut photo.views).filter(|v| !placed[v.carrier]) {
+            view.valid = [false; 4];
+        }
+        Work { problem, columns, state, variance: 1.0, redundancy: 0.0, flat, turns_besides: None }
     }
 
     /// From poses alone, which a rough start needs, to all unknowns.
@@ -82,10 +92,22 @@ impl<'a> Work<'a> {
             let lens = state.lens(&self.problem, &self.columns, block);
             views.extend(self.problem.photos[*j].views.iter().map(|view| (block, lens, view)));
         }
-        let one = |(block, lens, view): &(usize, Lens, &View)| {
-            equations(&self.problem, &self.columns, state, lens, *block, view)
+        let one = |(block, lens, view): &(usize, Lens, &View)| match state.carriers[view.carrier] {
+            Some(_) => equations(&self.problem, &self.columns, state, lens, *block, view),
+            None => self.of_no_carrier(state, lens, *block, view),
         };
         cores::map(&views, one).into_iter().collect()
+    }
+
+    /// The equations of a marker whose carrier has no pose: no rows, as of one whose corners were all left out. What is
+    /// linearised there needs some place to be seen at; nothing comes of it.
+    fn of_no_carrier(&self, state: &State, lens: &Lens, block: usize, view: &View) -> Option<Equations> {
+        let ahead: Pose<Camera, Carrier> = Pose::new(UnitQuaternion::identity(), Vector3::z() * AHEAD_MM);
+        let mut state = state.clone();
+        state.carriers[view.carrier] = Some(state.photos[block].camera_from_world.inverse() * ahead);
+        let mut none = equations(&self.problem, &self.columns, &state, lens, block, view)?;
+        none.residual_px = [Vector2::zeros(); 4];
+        Some(none)
     }
 
     pub(super) fn prior_cost(&self, state: &State) -> f64 {
@@ -104,7 +126,8 @@ impl<'a> Work<'a> {
         for _ in 0..30 {
             let now = self.equations(&self.state)?;
             let misfits: Vec<f64> = now.iter().map(Equations::misfit).collect();
-            let width = (2.0 * median(misfits.iter().copied()).unwrap_or(0.0)).max(4.0);
+            let of_rows = now.iter().zip(&misfits).filter(|(e, _)| !e.residual.is_empty()).map(|(_, m)| *m);
+            let width = (2.0 * median(of_rows).unwrap_or(0.0)).max(4.0);
             let weights: Vec<f64> = misfits.iter().map(|m| (1.0 + (m / width).powi(2)).powi(-2)).collect();
             self.variance = (width * width / 16.0).max(1.0);
             if self.descend(now, &weights, 2, NEAR)?.0 && width <= 4.0 {

@@ -6,6 +6,8 @@
 use std::fs;
 use std::path::Path;
 
+use image::RgbImage;
+
 use super::contents::{self, files};
 use super::masked_result::{differences, inputs_differ, unmeasured};
 use super::remeasure::{RemeasureError, models, recorded};
@@ -13,6 +15,7 @@ use crate::credentials::Source;
 use crate::evidence::{BagPath, PAYLOAD, REDACTION, Redaction, SEALED, find_sealed_job, joined};
 use crate::folder::{Candidate, InputFile, JobFolder, is_picture};
 use crate::job::{Error, Options, photo_markers, verify_and};
+use crate::photo::compressed;
 use crate::record::{FindingRecord, JobRecord, PhotoRecord, Tool};
 use crate::words::{Phrase, phrase};
 
@@ -98,10 +101,10 @@ fn of_another_camera(photo: &PhotoRecord, recorded: &JobRecord) -> bool {
 
 /// Puts a picture without markers in a photo's place, so that it takes no part.
 fn show_nothing(path: &Path, [width, height]: [usize; 2]) {
-    let (Ok(w), Ok(h)) = (u16::try_from(width), u16::try_from(height)) else { return };
-    let mut jpeg = Vec::new();
-    let encoder = jpeg_encoder::Encoder::new(&mut jpeg, QUALITY);
-    if encoder.encode(&vec![GREY; width * height], w, h, jpeg_encoder::ColorType::Luma).is_ok() {
+    let (Ok(width), Ok(height)) = (u32::try_from(width), u32::try_from(height)) else { return };
+    let mut picture = RgbImage::new(width, height);
+    picture.fill(GREY);
+    if let Ok(jpeg) = compressed(&picture, QUALITY) {
         // Where it cannot be written the photo takes part, and what it measures is said.
         let _ = fs::write(path, jpeg);
     }

@@ -1,14 +1,15 @@
 //! What of an archive is due: jobs whose time of keeping has passed, timestamps
 //! whose authority's certificate will end.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use time::Date;
 
 use super::audit::{Found, Sort};
 use crate::evidence::find_sealed_job;
-use crate::evidence::{cannot, newest_token, unpack};
+use crate::evidence::{newest_token, unpack};
 use crate::folder::JobFile;
+use crate::input::SourceFile;
 use crate::words::{Phrase, phrase};
 
 /// What is due at one folder.
@@ -41,25 +42,29 @@ impl Due {
 /// # Errors
 /// The job file or the evidence folder cannot be read.
 pub fn due(found: &Found) -> Result<Due, Phrase> {
-    let (job, stamped_until) = match found.sort {
-        Sort::Job => (found.path.clone(), None),
+    match found.sort {
+        Sort::Job => of_job(&found.path, &found.path, None),
         Sort::OneFile => {
             let room = tempfile::tempdir().map_err(|e| {
                 phrase!("evidence-unpack-room", path = found.path.display().to_string(), why = e.to_string())
             })?;
-            let folder = unpack(&found.path, room.path()).map_err(|e| e.phrase())?;
-            let own = due(&Found { path: folder, sort: Sort::Evidence })?;
-            return Ok(Due { path: found.path.clone(), ..own });
+            of_evidence(&found.path, &unpack(&found.path, room.path()).map_err(|e| e.phrase())?)
         }
-        Sort::Evidence | Sort::Series => {
-            let payload = found.path.join("data");
-            let inside = find_sealed_job(&payload).map(|job| payload.join(job));
-            let newest = newest_token(&found.path).map(|token| token.ends().date());
-            (inside.ok_or_else(|| phrase!("evidence-holds-no-job", folder = found.path.display().to_string()))?, newest)
-        }
-    };
-    let file = job.join("job.toml");
-    let text = std::fs::read_to_string(&file).map_err(|e| cannot("read", &file, &e))?;
-    let read = JobFile::from_toml(&text, &file.display().to_string()).map_err(|e| e.phrase())?;
-    Ok(Due { path: found.path.clone(), job: read.job, keep_until: read.keep_until, stamped_until })
+        Sort::Evidence | Sort::Series => of_evidence(&found.path, &found.path),
+    }
+}
+
+/// Of an evidence folder, which bears another name where it was unpacked.
+fn of_evidence(named: &Path, folder: &Path) -> Result<Due, Phrase> {
+    let payload = folder.join("data");
+    let shown = || named.display().to_string();
+    let newest = newest_token(folder).map_err(|why| phrase!("evidence-file-wrong", file = shown(), why = why))?;
+    let job = find_sealed_job(&payload).ok_or_else(|| phrase!("evidence-holds-no-job", folder = shown()))?;
+    of_job(named, &payload.join(job), newest.map(|token| token.ends().date()))
+}
+
+fn of_job(named: &Path, job: &Path, stamped_until: Option<Date>) -> Result<Due, Phrase> {
+    let source = SourceFile::read(&job.join("job.toml")).map_err(|e| e.phrase())?;
+    let read = source.text().and_then(|text| JobFile::from_toml(text, source.name())).map_err(|e| e.phrase())?;
+    Ok(Due { path: named.to_path_buf(), job: read.job, keep_until: read.keep_until, stamped_until })
 }

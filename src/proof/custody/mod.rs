@@ -7,6 +7,7 @@ mod contents;
 mod copies;
 mod due;
 mod masked_result;
+pub mod moments;
 mod order_page;
 mod own_figures;
 mod redact;

@@ -1,10 +1,9 @@
 //! The page of a repair order beside its evidence folders: whether it is what their results give.
 
-use std::fs;
 use std::path::Path;
 
 use super::sealed_report::{Reports, other_tool};
-use crate::evidence::{INDEX, Manifest, PAYLOAD, RESULT, TAG_MANIFEST};
+use crate::evidence::{INDEX, MOST_MANIFEST, Manifest, PAYLOAD, RESULT, TAG_MANIFEST, read_small};
 use crate::record::{JobRecord, Tool};
 use crate::report;
 use crate::words::{Language, phrase};
@@ -15,7 +14,7 @@ pub const ORDER_PAGE: &str = "repair-order.html";
 /// Makes the page that lies beside a repair order's index again from the results of the folders that the index lists,
 /// and compares. The index alone binds its bytes: whoever signs it could write the page himself.
 pub fn order_page_again(folder: &Path) -> Reports {
-    let Ok(page) = fs::read(folder.join(ORDER_PAGE)) else { return Reports::None };
+    let Ok(page) = read_small(&folder.join(ORDER_PAGE), MOST_MANIFEST, "small") else { return Reports::None };
     let records = match records(folder) {
         Ok(records) => records,
         Err(path) => {
@@ -42,12 +41,17 @@ pub fn order_page_again(folder: &Path) -> Reports {
 
 /// The results of the folders that the index lists; or which of them cannot be read.
 fn records(folder: &Path) -> Result<Vec<JobRecord>, String> {
-    let text = fs::read_to_string(folder.join(INDEX)).map_err(|_| INDEX.to_owned())?;
-    let index = Manifest::read(&text).map_err(|_| INDEX.to_owned())?;
+    let unread = || INDEX.to_owned();
+    let bytes = read_small(&folder.join(INDEX), MOST_MANIFEST, "manifest").map_err(|_| unread())?;
+    let text = std::str::from_utf8(&bytes).map_err(|_| unread())?;
+    let index = Manifest::read(text).map_err(|_| unread())?;
     let members = index.entries.keys().filter_map(|path| path.as_str().strip_suffix(TAG_MANIFEST)?.strip_suffix('/'));
     let read = |member: &str| {
         let name = format!("{member}/{PAYLOAD}/{RESULT}");
-        fs::read(folder.join(&name)).ok().and_then(|json| JobRecord::from_json(&json).ok()).ok_or(name)
+        read_small(&folder.join(&name), MOST_MANIFEST, "small")
+            .ok()
+            .and_then(|json| JobRecord::from_json(&json).ok())
+            .ok_or(name)
     };
     members.map(read).collect()
 }

@@ -5,7 +5,7 @@ use super::compared::{AGREE, AGREE_SHARE, AGREE_U, difference, part, shown};
 use crate::quantity::Estimate;
 use crate::record::{CheckRecord, JobRecord, Level, Verdict};
 use crate::setup::{Decision, DecisionRule};
-use crate::verdict::{Decided, decide};
+use crate::verdict::{Decided, Tolerance, decide};
 use crate::words::{Language, Phrase, Value, phrase};
 
 /// What stands in a record and does not follow from its own figures. `now` is the same job measured again, which knows
@@ -77,12 +77,19 @@ struct Own<'a> {
 impl Own<'_> {
     fn decided(&self, now: &CheckRecord, decision: &Decision) -> Option<Decided> {
         let own = estimate(self.check)?;
-        let decided = decide(decision, now.lower, now.upper, &own);
-        // Simple acceptance once had no limit of the uncertainty.
-        if self.older && decision.rule == DecisionRule::Simple && self.check.can_decide && !decided.can_decide {
-            let inside = now.lower.is_none_or(|l| own.value >= l) && now.upper.is_none_or(|u| own.value <= u);
-            let verdict = if inside { Verdict::Within } else { Verdict::Outside };
-            return Some(Decided { verdict, can_decide: true, ..decided });
+        let tolerance = Tolerance { nominal: now.nominal, lower: now.lower, upper: now.upper };
+        let decided = decide(decision, tolerance, &own);
+        let inside = now.lower.is_none_or(|l| own.value >= l) && now.upper.is_none_or(|u| own.value <= u);
+        let open = self.older && decided.verdict == Verdict::NotProven;
+        match decision.rule {
+            // Simple acceptance once had no limit of the uncertainty.
+            DecisionRule::Simple if open && self.check.can_decide => {
+                let verdict = if inside { Verdict::Within } else { Verdict::Outside };
+                return Some(Decided { verdict, can_decide: true, ..decided });
+            }
+            // And binary once called outside what was not proven to be.
+            DecisionRule::Binary if open && !inside => return Some(Decided { verdict: Verdict::Outside, ..decided }),
+            _ => {}
         }
         Some(decided)
     }

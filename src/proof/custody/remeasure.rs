@@ -3,7 +3,7 @@
 use std::path::Path;
 use std::sync::Arc;
 
-use crate::credentials::Source;
+use crate::credentials::{BUILT_IN, Source};
 use crate::folder::Models;
 use crate::record::{Credentials, JobRecord};
 
@@ -80,7 +80,9 @@ pub(super) fn models(payload: &Path) -> Result<Models, Error> {
 /// Content credentials count as they were recorded, so that what was sealed is
 /// found again whoever is trusted and whatever has expired today; that their
 /// bytes are still those that were signed is looked at where the program can.
-/// Where `credentials` names trust anchors, the new record is by those.
+/// Where `credentials` names trust anchors, the new record is by those; and where the
+/// set-up sheet requires credentials, it is by what this program validates for its reader:
+/// without the feature or without anchors the job is not proven, whatever was recorded.
 ///
 /// # Errors
 /// The result or the job cannot be read.
@@ -99,8 +101,12 @@ pub fn remeasure(payload: &Path, credentials: &Source) -> Result<Remeasured, Rem
     let labelled = payload.parent().unwrap_or(payload);
     differences.extend(contents::differences((labelled, payload), &job, &folder, &recorded, alike));
     differences.extend(signed::differences(&before, &found));
-    if let Source::Photos(Some(_)) = credentials {
-        let today = signed::of_today(&before, &found);
+    if !BUILT_IN {
+        differences.extend(signed::missing(&job, &now, &before).map_err(Error::from)?);
+    }
+    // What a sheet requires is not proven by what the record says of itself.
+    if now.sheet.credentials_required || matches!(credentials, Source::Photos(Some(_))) {
+        let today = signed::of_today(&before, &found, credentials);
         if today != before {
             options.credentials = Source::Recorded(Arc::new(today));
             now = verify(&job, &options)?;

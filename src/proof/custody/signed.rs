@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::path::Path;
 
-use crate::credentials::{BUILT_IN, Source, State};
+use crate::credentials::{BUILT_IN, Source, State, carries};
 use crate::photo;
 use crate::record::{Credentials, JobRecord};
 use crate::words::{Phrase, Value, phrase};
@@ -42,26 +42,46 @@ pub(super) fn found(job: &Path, record: &JobRecord, credentials: &Source) -> Res
         .collect()
 }
 
+/// Where photos carry nothing of what was recorded. That much every build sees, also one that cannot validate it.
+pub(super) fn missing(job: &Path, record: &JobRecord, before: &ByDigest) -> Result<Vec<Phrase>, photo::Error> {
+    let mut found = Vec::new();
+    for photo in &record.photos {
+        let Some(was) = digest(record, &photo.file).and_then(|sha256| before.get(&sha256)) else { continue };
+        let path = job.join(&photo.file);
+        let bytes = photo::read_bytes(&path)?;
+        if !carries(&bytes, photo::recognise(&bytes, &photo.file)?) {
+            found.push(difference(&photo.file, was, None));
+        }
+    }
+    Ok(found)
+}
+
 /// Where the bytes do not bear what was recorded. Who is trusted, and what has
 /// expired since, makes no difference.
 pub(super) fn differences(before: &ByDigest, found: &[Found]) -> Vec<Phrase> {
-    let words = |c: Option<&Credentials>| c.map_or_else(|| phrase!("evidence-nothing"), Credentials::phrase);
     let one = |f: &Found| {
         let was = before.get(&f.sha256)?;
         let same = f.credentials.as_ref().is_some_and(|is| is.same_bytes(was));
-        let (was, is) = (Value::from(was.phrase()), Value::from(words(f.credentials.as_ref())));
-        let what = phrase!("evidence-difference-credentials", photo = &f.file);
-        (!same).then(|| phrase!("evidence-difference", what = what, recorded = was, now = is))
+        (!same).then(|| difference(&f.file, was, f.credentials.as_ref()))
     };
     found.iter().filter_map(one).collect()
 }
 
-/// What counts today: what the bytes bear by today's anchors. What was trusted
-/// when it was sealed and has merely expired since stays as it was sealed.
-pub(super) fn of_today(before: &ByDigest, found: &[Found]) -> ByDigest {
+fn difference(photo: &str, was: &Credentials, is: Option<&Credentials>) -> Phrase {
+    let is = is.map_or_else(|| phrase!("evidence-nothing"), Credentials::phrase);
+    let what = phrase!("evidence-difference-credentials", photo = photo);
+    phrase!("evidence-difference", what = what, recorded = Value::from(was.phrase()), now = Value::from(is))
+}
+
+/// What counts today: what the bytes bear by whom the reader trusts, nobody where no anchors were named. What was
+/// trusted when it was sealed and, by the reader's anchors, has merely expired since stays as it was sealed.
+pub(super) fn of_today(before: &ByDigest, found: &[Found], credentials: &Source) -> ByDigest {
+    let anchored = matches!(credentials, Source::Photos(Some(_)));
+    let stays =
+        |was: &&Credentials, is: &Credentials| anchored && was.state == State::Trusted && is.state == State::Expired;
     let one = |f: &Found| {
         let is = f.credentials.clone()?;
-        let was = before.get(&f.sha256).filter(|was| was.state == State::Trusted && is.state == State::Expired);
+        let was = before.get(&f.sha256).filter(|was| stays(was, &is));
         Some((f.sha256.clone(), was.cloned().unwrap_or(is)))
     };
     found.iter().filter_map(one).collect()

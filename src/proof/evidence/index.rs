@@ -12,6 +12,7 @@ use super::inspect::{check_signature, compare, is_evidence, read_manifest};
 use super::inspection::{Inspection, Outcome};
 use super::manifest::Manifest;
 use super::signature::Signature;
+use super::small_file::{MOST_SMALL, read_small};
 use super::{INDEX, INDEX_SIGNATURE, PAYLOAD, REDACTION, SIGNATURE, TAG_MANIFEST};
 use crate::words::phrase;
 
@@ -21,7 +22,7 @@ const SERIES_SIGNATURE: &str = "series signature";
 /// Checks the index in a folder: its signature, who signed it beside who signed the folders, and that none
 /// of these is missing, was altered or was put in later. Each folder's own content is for its own check.
 pub fn inspect_index(folder: &Path) -> Inspection {
-    let mut found = Inspection { items: Vec::new(), signature: None, signed: false, tokens: Vec::new() };
+    let mut found = Inspection::default();
     let Some((index, text)) = read_manifest(folder, INDEX, &mut found) else { return found };
     check_signature(folder, (SERIES_SIGNATURE, INDEX_SIGNATURE), &text, &mut found);
     let here = here(folder, &index);
@@ -55,7 +56,8 @@ fn here(folder: &Path, index: &Manifest) -> BTreeMap<BagPath, PathBuf> {
 /// anew has another key, or none.
 fn signed_by_another(folder: &Path, tag_manifest: &BagPath, signer: Option<&PublicKey>) -> bool {
     let member = tag_manifest.as_str().strip_suffix(TAG_MANIFEST);
-    let text = member.and_then(|member| fs::read_to_string(folder.join(member).join(SIGNATURE)).ok());
-    let own = text.and_then(|text| Signature::read(&text).ok()).map(|signature| signature.key());
+    let text = member.and_then(|member| read_small(&folder.join(member).join(SIGNATURE), MOST_SMALL, "signature").ok());
+    let own =
+        text.and_then(|text| Signature::read(&String::from_utf8_lossy(&text)).ok()).map(|signature| signature.key());
     own.is_some_and(|own| signer.is_none_or(|signer| signer.key_data() != own.key_data()))
 }

@@ -11,10 +11,11 @@ use std::path::{Path, PathBuf};
 use sha2::{Digest, Sha512};
 
 use super::bag_path::BagPath;
-use super::inspection::{Inspection, Outcome, unread, unreadable};
+use super::inspection::{Inspection, Outcome, unreadable};
 use super::manifest::Manifest;
 use super::redacted::{Redaction, inspect_redacted};
 use super::signature::Signature;
+use super::small_file::{MOST_MANIFEST, MOST_SMALL, read_small};
 use super::timestamp::{inspect_tokens, is_token_name};
 use super::{BAGIT, DECLARATION, MANIFEST, PAYLOAD, SIGNATURE, TAG_MANIFEST};
 use crate::input::hex;
@@ -24,15 +25,13 @@ use crate::words::{Phrase, phrase};
 const MOST_FILES: usize = 100_000;
 /// Folders in folders, at most.
 const MOST_DEPTH: usize = 32;
-/// The largest manifest, bytes.
-const MOST_MANIFEST: u64 = 64 << 20;
 
 /// Checks names, completeness, digests and the signature's truth.
 ///
 /// # Errors
 /// The folder itself cannot be read.
 pub fn inspect(folder: &Path) -> io::Result<Inspection> {
-    let mut found = Inspection { items: Vec::new(), signature: None, signed: false, tokens: Vec::new() };
+    let mut found = Inspection::default();
     let (files, bad_names) = walk(folder)?;
     found.judge("names", bad_names, phrase!("evidence-names", count = files.len()));
     declaration(folder, &mut found);
@@ -55,10 +54,12 @@ pub fn inspect(folder: &Path) -> io::Result<Inspection> {
 }
 
 fn declaration(folder: &Path, found: &mut Inspection) {
-    match fs::read_to_string(folder.join(BAGIT)) {
-        Ok(text) if text == DECLARATION => found.note("declaration", Outcome::Passed, phrase!("evidence-bag")),
+    match read_small(&folder.join(BAGIT), MOST_SMALL, "small") {
+        Ok(text) if text == DECLARATION.as_bytes() => {
+            found.note("declaration", Outcome::Passed, phrase!("evidence-bag"));
+        }
         Ok(_) => found.note("declaration", Outcome::Failed, phrase!("evidence-no-bag", file = BAGIT)),
-        Err(e) => found.note("declaration", Outcome::Failed, unreadable(BAGIT, &e)),
+        Err(e) => found.note("declaration", Outcome::Failed, e.of_file(BAGIT)),
     }
     if fs::symlink_metadata(folder.join("fetch.txt")).is_ok() {
         found.note("completeness", Outcome::Failed, phrase!("evidence-fetch"));
@@ -67,12 +68,7 @@ fn declaration(folder: &Path, found: &mut Inspection) {
 
 pub(super) fn read_manifest(folder: &Path, name: &str, found: &mut Inspection) -> Option<(Manifest, Vec<u8>)> {
     let read = || -> Result<(Manifest, Vec<u8>), Phrase> {
-        let path = folder.join(name);
-        let meta = fs::symlink_metadata(&path).map_err(unread)?;
-        if !meta.is_file() || meta.len() > MOST_MANIFEST {
-            return Err(phrase!("evidence-size", what = "manifest"));
-        }
-        let bytes = fs::read(&path).map_err(unread)?;
+        let bytes = read_small(&folder.join(name), MOST_MANIFEST, "manifest").map_err(|e| e.why)?;
         let text = std::str::from_utf8(&bytes).map_err(|_| phrase!("evidence-not-utf8"))?;
         let manifest = Manifest::read(text).map_err(|(line, why)| match line {
             0 => why,
@@ -113,13 +109,11 @@ pub(super) fn compare<'a>(
 
 /// The signature in a file over a message; `what` is what it is called.
 pub(super) fn check_signature(folder: &Path, (what, file): (&str, &str), message: &[u8], found: &mut Inspection) {
-    let text = match fs::read(folder.join(file)) {
+    let text = match read_small(&folder.join(file), MOST_SMALL, "signature") {
         Ok(bytes) => String::from_utf8_lossy(&bytes).into_owned(),
-        Err(e) if e.kind() == io::ErrorKind::NotFound && Redaction::of(folder).is_some() => return,
-        Err(e) if e.kind() == io::ErrorKind::NotFound => {
-            return found.note(what, Outcome::NotCheckable, phrase!("evidence-unsigned"));
-        }
-        Err(e) => return found.note(what, Outcome::Failed, unreadable(file, &e)),
+        Err(e) if e.missing && Redaction::of(folder).is_some() => return,
+        Err(e) if e.missing => return found.note(what, Outcome::NotCheckable, phrase!("evidence-unsigned")),
+        Err(e) => return found.note(what, Outcome::Failed, e.of_file(file)),
     };
     let checked = Signature::read(&text).and_then(|s| s.check(message).map(|()| s));
     match checked {

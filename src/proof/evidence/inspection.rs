@@ -34,7 +34,7 @@ pub(super) const SEALED_FILES: &str = "sealed files";
 const MOST_NAMED: usize = 20;
 
 /// What was found in a folder.
-#[derive(Debug)]
+#[derive(Debug, Default)]
 pub struct Inspection {
     /// Every check in its order.
     pub items: Vec<Item>,
@@ -44,6 +44,8 @@ pub struct Inspection {
     pub signed: bool,
     /// Timestamps that hold by themselves, the oldest first.
     pub tokens: Vec<Token>,
+    /// Likewise those of the sealed folder that a masked copy was made from.
+    pub sealed_tokens: Vec<Token>,
 }
 
 impl Inspection {

@@ -24,6 +24,7 @@ mod several;
 mod signature;
 mod signed_data;
 mod signers;
+mod small_file;
 mod timestamp;
 
 use crate::words::{Phrase, phrase};
@@ -36,7 +37,8 @@ pub use key::{Key, KeyError, Passphrase};
 pub use manifest::Manifest;
 pub use one_file::{OneFileError, holds_evidence, is_one_file, pack, repack, unpack};
 pub use pades::{
-    Certificates, Identity, OwnCertificate, PadesError, Problem, SignedPdf, Standing, is_pdf, own_certificate, sign_pdf,
+    Certificates, Earlier, Identity, OwnCertificate, PadesError, Problem, SignedPdf, Standing, is_pdf, own_certificate,
+    sign_pdf,
 };
 pub use place::find_sealed_job;
 pub(crate) use place::{MOST_UP, joined, sealed_job};
@@ -47,7 +49,10 @@ pub(crate) use seal::{SIZE, label_text};
 pub use several::seal_several;
 pub use signature::{NAMESPACE, Signature};
 pub use signers::{Signer, Signers, SignersError};
-pub use timestamp::{Authorities, AuthoritiesError, StampError, Token, TokenError, newest_token, stamp, stamp_request};
+pub(crate) use small_file::{MOST_MANIFEST, MOST_SMALL, read_small};
+pub use timestamp::{
+    Authorities, AuthoritiesError, Distrust, StampError, Token, TokenError, newest_token, stamp, stamp_request,
+};
 
 /// That something cannot be done with a file: `read`, `write`, `make` (a folder), `rename`, `remove`, `lock`,
 /// `protect`, `key` (read one), `random` (get random numbers for it).

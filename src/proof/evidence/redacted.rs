@@ -21,6 +21,7 @@ use super::manifest::Manifest;
 use super::place::{find_sealed_job, joined};
 use super::seal::{SIZE, info_text};
 use super::signature::Signature;
+use super::small_file::{MOST_MANIFEST, MOST_SMALL, read_small};
 use super::timestamp::{inspect_tokens, is_token_name};
 use super::{BAG_INFO, BAGIT, MANIFEST, PAYLOAD, RESULT, SIGNATURE, TAG_MANIFEST};
 use crate::input::hex;
@@ -55,12 +56,14 @@ pub struct Redaction {
 impl Redaction {
     /// What a copy says of itself; none where a folder is no copy.
     pub(crate) fn of(folder: &Path) -> Option<Result<Redaction, Phrase>> {
-        let path = folder.join("data").join(REDACTION);
-        let text = fs::read(&path).ok()?;
-        Some(
-            serde_json::from_slice(&text)
-                .map_err(|e| phrase!("evidence-cannot-read", path = REDACTION, why = e.to_string())),
-        )
+        match read_small(&folder.join(PAYLOAD).join(REDACTION), MOST_MANIFEST, "small") {
+            Ok(text) => Some(
+                serde_json::from_slice(&text)
+                    .map_err(|e| phrase!("evidence-cannot-read", path = REDACTION, why = e.to_string())),
+            ),
+            Err(e) if e.missing => None,
+            Err(e) => Some(Err(e.of_file(REDACTION))),
+        }
     }
 }
 
@@ -89,7 +92,7 @@ fn only_photos(folder: &Path, redaction: &Redaction, record: &JobRecord) -> Resu
 
 fn sealed_record(folder: &Path) -> Result<JobRecord, Phrase> {
     let path = format!("{PAYLOAD}/{RESULT}");
-    let record = fs::read(folder.join(&path)).map_err(|e| unreadable(&path, &e))?;
+    let record = read_small(&folder.join(&path), MOST_MANIFEST, "small").map_err(|e| e.of_file(&path))?;
     JobRecord::from_json(&record).map_err(|e| phrase!("evidence-cannot-read", path = path, why = e.to_string()))
 }
 
@@ -98,8 +101,8 @@ fn added(file: &str) -> Phrase {
 }
 
 /// Files below `sealed/` stand beside the signature that vouches for others: each is one of those that the sealed tag
-/// manifest lists, that manifest itself, its signature, or a timestamp of it.
-fn only_sealed(folder: &Path, own: &Manifest, (tags, bytes): (&Manifest, &[u8])) -> Result<(), Phrase> {
+/// manifest lists, that manifest itself, its signature, or a timestamp of it. What its timestamps say.
+fn only_sealed(folder: &Path, own: &Manifest, (tags, bytes): (&Manifest, &[u8])) -> Result<Inspection, Phrase> {
     let sealed = format!("{PAYLOAD}/{SEALED}/");
     let (mut here, mut tokens) = (BTreeSet::new(), Vec::new());
     for (path, digest) in &own.entries {
@@ -118,15 +121,15 @@ fn only_sealed(folder: &Path, own: &Manifest, (tags, bytes): (&Manifest, &[u8]))
     if let Some(gone) = tags.entries.keys().find(|path| !here.contains(path.as_str())) {
         return Err(phrase!("evidence-copy-state", file = format!("{sealed}{}", gone.as_str()), state = "missing"));
     }
-    // Looked at aside: an inspection's own timestamps are the folder's.
-    let mut aside = Inspection { items: Vec::new(), signature: None, signed: false, tokens: Vec::new() };
+    // Looked at aside: they do not stamp the copy.
+    let mut aside = Inspection::default();
     inspect_tokens(&folder.join(PAYLOAD).join(SEALED), bytes, &mut aside);
     if let Some(wrong) = aside.items.iter().find(|item| item.outcome == Outcome::Failed) {
         return Err(wrong.found.clone());
     }
     match tokens.get(aside.tokens.len()) {
         Some(unread) => Err(added(unread)),
-        None => Ok(()),
+        None => Ok(aside),
     }
 }
 
@@ -140,7 +143,8 @@ fn only_a_bag(folder: &Path, record: &JobRecord) -> Result<(), Phrase> {
             return Err(added(&name));
         }
     }
-    let says = fs::read_to_string(folder.join(BAG_INFO)).map_err(|e| unreadable(BAG_INFO, &e))?;
+    let says = read_small(&folder.join(BAG_INFO), MOST_SMALL, "small").map_err(|e| e.of_file(BAG_INFO))?;
+    let says = String::from_utf8_lossy(&says);
     let every = info_text(&copy_info(&record.job));
     let counts = |line: &str| {
         let size = line.split_once(": ").filter(|(label, _)| *label == SIZE);
@@ -153,8 +157,10 @@ fn only_a_bag(folder: &Path, record: &JobRecord) -> Result<(), Phrase> {
 }
 
 fn compare(folder: &Path, own: &Manifest, redaction: &Redaction, found: &mut Inspection) -> Result<Phrase, Phrase> {
-    let sealed = folder.join("data").join(SEALED);
-    let read = |name: &str| fs::read(sealed.join(name)).map_err(|e| unreadable(&format!("{SEALED}/{name}"), &e));
+    let sealed = folder.join(PAYLOAD).join(SEALED);
+    let read = |name: &str| {
+        read_small(&sealed.join(name), MOST_MANIFEST, "small").map_err(|e| e.of_file(&format!("{SEALED}/{name}")))
+    };
     let wrong = |name: &str, why: Phrase| phrase!("evidence-file-wrong", file = format!("{SEALED}/{name}"), why = why);
     let manifest = |name: &str| -> Result<(Manifest, Vec<u8>), Phrase> {
         let bytes = read(name)?;
@@ -192,7 +198,9 @@ fn compare(folder: &Path, own: &Manifest, redaction: &Redaction, found: &mut Ins
     let by_name: BTreeMap<&str, &str> = payload.entries.iter().map(|(p, d)| (p.as_str(), d.as_str())).collect();
     let record = sealed_record(folder)?;
     only_photos(folder, redaction, &record)?;
-    only_sealed(folder, own, (&tags, &tag_bytes))?;
+    let stamped = only_sealed(folder, own, (&tags, &tag_bytes))?;
+    found.items.extend(stamped.items);
+    found.sealed_tokens = stamped.tokens;
     only_a_bag(folder, &record)?;
     for path in own.entries.keys() {
         let name = path.as_str();

@@ -7,8 +7,10 @@ use der::asn1::{ObjectIdentifier, OctetString};
 use der::oid::db::{rfc5911, rfc5912};
 use der::{Any, Decode, Encode, Reader, SliceReader, Tag};
 use sha2::{Digest, Sha256, Sha384, Sha512};
+use time::OffsetDateTime;
 
 use super::timestamp::TokenError;
+use crate::input::printable;
 use crate::words::phrase;
 
 /// `id-aa-signingCertificateV2` (RFC 5035) and its older form with SHA-1 (RFC 2634).
@@ -19,6 +21,22 @@ const SIGNING_CERTIFICATE: ObjectIdentifier = ObjectIdentifier::new_unwrap("1.2.
 pub(super) fn certificates(data: &SignedData) -> Vec<Certificate> {
     let all = data.certificates.iter().flat_map(|set| set.0.iter());
     all.filter_map(|c| if let CertificateChoices::Certificate(c) = c { Some(c.clone()) } else { None }).collect()
+}
+
+/// Whom a certificate names (RFC 4514), as it can be shown: anybody writes his own certificate, and a name in it must
+/// not turn or break the line that says who signed.
+pub(super) fn name(certificate: &Certificate) -> String {
+    printable(certificate.tbs_certificate.subject.to_string())
+}
+
+/// From when and until when a certificate counts.
+pub(super) fn counts(certificate: &Certificate) -> [OffsetDateTime; 2] {
+    let validity = &certificate.tbs_certificate.validity;
+    [validity.not_before, validity.not_after].map(|time| {
+        let seconds = i64::try_from(time.to_unix_duration().as_secs()).ok();
+        let moment = seconds.and_then(|s| OffsetDateTime::from_unix_timestamp(s).ok());
+        moment.unwrap_or(OffsetDateTime::UNIX_EPOCH)
+    })
 }
 
 /// Whether a certificate is the one that a signer names.

@@ -55,7 +55,7 @@ impl Checkpoint {
         Ok((Checkpoint { origin: origin.to_owned(), size: number, root }, note))
     }
 
-    /// Who vouches for it.
+    /// Who vouches for it. One key is one witness, whatever names it has, by the first of them; the log's own is none.
     ///
     /// # Errors
     /// A signature of a known key is false, or the log's key is known and did not sign.
@@ -66,7 +66,13 @@ impl Checkpoint {
             match note.vouched_by(key) {
                 Vouched::Falsely => return Err(phrase!("evidence-checkpoint-false", key = &key.name)),
                 Vouched::Yes(None) => found.log |= own,
-                Vouched::Yes(Some(time)) => found.witnesses.push((key.name.clone(), time)),
+                Vouched::Yes(Some(_)) if self.is_own(key, note, keys) => {}
+                Vouched::Yes(Some(time)) => {
+                    let first = keys.iter().find(|k| k.kind == KeyKind::Witness && k.is_the_key_of(key)).unwrap_or(key);
+                    if found.witnesses.iter().all(|(name, _)| *name != first.name) {
+                        found.witnesses.push((first.name.clone(), time));
+                    }
+                }
                 Vouched::No => {}
             }
         }
@@ -76,12 +82,42 @@ impl Checkpoint {
         }
         Ok(found)
     }
+
+    /// Whether a witness's key is the log's: who grew it cannot vouch for how it grew.
+    pub(super) fn is_own(&self, witness: &VerifierKey, note: &SignedNote, keys: &[VerifierKey]) -> bool {
+        let of_log = |k: &VerifierKey| k.kind == KeyKind::Log && k.name == self.origin;
+        keys.iter().any(|k| of_log(k) && k.is_the_key_of(witness))
+            || note.vouched_by(&witness.as_log(&self.origin)) == Vouched::Yes(None)
+    }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::transparency::note::NoteSigner;
+
+    /// Names are free, keys are not; and the log's own key vouches for nothing but itself.
+    #[test]
+    fn a_key_is_one_witness_and_the_log_s_own_is_none() {
+        let checkpoint = Checkpoint { origin: "log.example/a".to_owned(), size: 12, root: [9; 32] };
+        let log = NoteSigner::new("log.example/a", &[1; 32]);
+        let witness = |name, seed| NoteSigner::new(name, &[seed; 32]);
+        let all =
+            [witness("one.example", 2), witness("two.example", 2), witness("three.example", 1), witness("four", 3)];
+        let text = checkpoint.text();
+        let signatures = [log.sign(&text)].into_iter().chain(all.iter().map(|w| w.cosign(&text, 77))).collect();
+        let note = SignedNote { text, signatures };
+        let witnesses: Vec<VerifierKey> = all.iter().map(|w| w.verifier(KeyKind::Witness)).collect();
+        let counted = [("one.example".to_owned(), 77), ("four".to_owned(), 77)];
+        let keys = [&[log.verifier(KeyKind::Log)][..], &witnesses].concat();
+        assert_eq!(checkpoint.vouchers(&note, &keys).unwrap().witnesses, counted);
+        // Nor where the log's key is not among those that count.
+        assert_eq!(checkpoint.vouchers(&note, &witnesses).unwrap().witnesses, counted);
+        // By the first name, whichever of them cosigned.
+        let other = SignedNote { signatures: vec![all[1].cosign(&note.text, 78)], text: note.text.clone() };
+        let counted = [("one.example".to_owned(), 78)];
+        assert_eq!(checkpoint.vouchers(&other, &witnesses).unwrap().witnesses, counted);
+    }
 
     #[test]
     fn only_one_spelling_is_read() {

@@ -30,7 +30,7 @@ pub use proof_file::{AttemptProof, Shown};
 pub use read::{CHECKPOINT, LogError, LogFolder, read_checkpoint};
 pub use sequence::{TOLERANCE_S, against_witness, out_of_order};
 pub use tree::Hash;
-pub use witness::{WITNESSED, Witnessed, witness, witnessed};
+pub use witness::{WITNESSED, Witnessed, memory, witness, witnessed};
 pub use write::{Appended, Log, VERIFIER_KEY, order_salt_file, private_folder, read_order_salt};
 
 /// That something cannot be done with a file: `read`, `write`, `make` (a folder), `rename`, `remove`, `lock`,

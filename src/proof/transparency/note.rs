@@ -6,6 +6,7 @@ use base64::engine::general_purpose::STANDARD;
 use ed25519_dalek::{Signature, Signer as _, SigningKey, VerifyingKey};
 use sha2::{Digest, Sha256};
 
+use crate::input::{printable, turns_writing};
 use crate::words::{Phrase, phrase};
 
 /// What a key signs, as its identifier byte.
@@ -81,8 +82,9 @@ fn key_id(name: &str, kind: KeyKind, key: &VerifyingKey) -> [u8; 4] {
 /// # Errors
 /// Why not.
 pub fn check_name(name: &str) -> Result<(), Phrase> {
-    if name.is_empty() || name.len() > 200 || name.contains(|c: char| c.is_whitespace() || c.is_control() || c == '+') {
-        return Err(phrase!("evidence-log-name", name = name));
+    let bad = |c: char| c.is_whitespace() || c.is_control() || turns_writing(c) || c == '+';
+    if name.is_empty() || name.len() > 200 || name.contains(bad) {
+        return Err(phrase!("evidence-log-name", name = printable(name.to_owned())));
     }
     Ok(())
 }
@@ -93,7 +95,7 @@ impl VerifierKey {
     /// # Errors
     /// What is wrong.
     pub fn read(text: &str) -> Result<Self, Phrase> {
-        let wrong = |problem: &str| phrase!("evidence-verifier", text = text, problem = problem);
+        let wrong = |problem: &str| phrase!("evidence-verifier", text = printable(text.to_owned()), problem = problem);
         let mut parts = text.splitn(3, '+');
         let (Some(name), Some(id), Some(key)) = (parts.next(), parts.next(), parts.next()) else {
             return Err(wrong("parts"));
@@ -136,6 +138,16 @@ impl VerifierKey {
 
     fn id(&self) -> [u8; 4] {
         key_id(&self.name, self.kind, &self.key)
+    }
+
+    /// Whether both are one key, whatever their names are and what they sign.
+    pub(super) fn is_the_key_of(&self, other: &VerifierKey) -> bool {
+        self.key == other.key
+    }
+
+    /// The same key as that of a log.
+    pub(super) fn as_log(&self, origin: &str) -> VerifierKey {
+        VerifierKey { name: origin.to_owned(), kind: KeyKind::Log, key: self.key }
     }
 }
 
@@ -280,6 +292,20 @@ mod tests {
         assert_eq!(note.vouched_by(&key), Vouched::Yes(Some(1_679_315_147)));
         note.signatures[1].bytes[7] ^= 1;
         assert_eq!(note.vouched_by(&key), Vouched::Falsely);
+    }
+
+    /// U+202E and its like show a line as another one than it is.
+    #[test]
+    fn a_name_that_turns_the_writing_is_refused() {
+        for c in ['\u{202a}', '\u{202e}', '\u{2066}', '\u{2069}'] {
+            let name = format!("shop.example/{c}x");
+            let said = check_name(&name).unwrap_err().say(crate::words::Language::English);
+            assert!(!said.contains(c) && said.contains("\\u{20"), "{said}");
+            let key = NoteSigner::new(&name, &[1; 32]).verifier(KeyKind::Log).text();
+            let said = VerifierKey::read(&key).unwrap_err().say(crate::words::Language::English);
+            assert!(!said.contains(c), "{said}");
+        }
+        check_name("shop.example/\u{5d0}\u{5d1}").unwrap();
     }
 
     #[test]

@@ -42,6 +42,13 @@ pub enum LogError {
         /// What is wrong.
         why: Phrase,
     },
+    /// It is not what it would have to be for what was asked.
+    Refused {
+        /// Which file or folder.
+        path: PathBuf,
+        /// Why it is refused.
+        why: Phrase,
+    },
     /// It is not the log that it was.
     Rewritten {
         /// The log or the checkpoint that does not fit.
@@ -57,7 +64,7 @@ impl LogError {
         match self {
             LogError::Io { doing, path, source } => cannot(doing, path, source),
             LogError::None(folder) => phrase!("evidence-log-none", folder = folder.display().to_string()),
-            LogError::File { path, why } | LogError::Rewritten { path, why } => {
+            LogError::File { path, why } | LogError::Refused { path, why } | LogError::Rewritten { path, why } => {
                 phrase!("evidence-file-wrong", file = path.display().to_string(), why = why.clone())
             }
         }

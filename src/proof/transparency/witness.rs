@@ -1,11 +1,13 @@
 //! A second machine that vouches for a log: it remembers the newest checkpoint
-//! that it saw, and cosigns only what continues it.
+//! that it saw of each log, and cosigns only what continues it.
 
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use sha2::{Digest, Sha256};
+
 use super::checkpoint::Checkpoint;
-use super::note::{NoteSigner, SignedNote, VerifierKey};
+use super::note::{KeyKind, NoteSigner, SignedNote, VerifierKey};
 use super::read::{LogError, LogFolder, io_error, read_checkpoint};
 use super::write::{Log, private_folder};
 use crate::folder::write_durably;
@@ -23,6 +25,20 @@ pub struct Witnessed {
     pub before: Option<u64>,
     /// The checkpoint with the cosignature.
     pub file: PathBuf,
+}
+
+/// Where a witness remembers what it saw of a log, where nobody names a file: beside its key, a file for each log. The first
+/// one is the key's alone, as it was when a witness had one log.
+pub fn memory(key: &Path, origin: &str) -> PathBuf {
+    let beside = |ending: &str| {
+        let mut file = key.as_os_str().to_owned();
+        file.push(ending);
+        PathBuf::from(file)
+    };
+    let own = beside(&format!(".{}.seen", &crate::input::hex(&Sha256::digest(origin))[..16]));
+    let first = beside(".seen");
+    let of_another = read_checkpoint(&first).is_ok_and(|(seen, _)| seen.origin != origin);
+    if own.exists() || of_another { own } else { first }
 }
 
 /// Cosigns a log's newest checkpoint, where it is signed by the log and continues
@@ -44,8 +60,16 @@ pub fn witness(
         let why = phrase!("evidence-log-key-not-given", log = &log.checkpoint.origin);
         return Err(LogError::File { path: folder.to_path_buf(), why });
     }
+    if log.checkpoint.is_own(&signer.verifier(KeyKind::Witness), &log.note, keys) {
+        let why = phrase!("evidence-witness-own-key", log = &log.checkpoint.origin);
+        return Err(LogError::Refused { path: folder.to_path_buf(), why });
+    }
     let before = if seen.exists() {
         let (earlier, _) = read_checkpoint(seen)?;
+        if earlier.origin != log.checkpoint.origin {
+            let why = phrase!("evidence-witness-of-another", log = &log.checkpoint.origin, other = &earlier.origin);
+            return Err(LogError::Refused { path: seen.to_path_buf(), why });
+        }
         log.check_earlier(&earlier, seen)?;
         Some(earlier.size)
     } else {

@@ -199,6 +199,11 @@ impl Log {
         &self.origin
     }
 
+    /// Where it lies.
+    pub fn folder(&self) -> &Path {
+        &self.folder
+    }
+
     /// What salts repair orders.
     pub fn order_salt(&self) -> &OrderSalt {
         &self.salt

@@ -5,7 +5,7 @@ use std::path::Path;
 use rayon::prelude::*;
 
 use super::PhotoPicture;
-use crate::photo::{self, Preview, preview};
+use crate::photo::{self, Preview, compressed, preview};
 use crate::record::JobRecord;
 use crate::words::{Language, Phrase, phrase};
 
@@ -79,12 +79,7 @@ fn picture(folder: &Path, name: &str, orientation: u8) -> Result<PhotoPicture, P
 /// The photo cannot be decoded, or the copy not encoded.
 pub fn small_jpeg(bytes: &[u8], name: &str, side_px: usize) -> Result<(Vec<u8>, Preview), PictureError> {
     let preview = preview(bytes, name, side_px)?;
-    let (width, height) = preview.picture.dimensions();
-    let encode = |why: String| PictureError::Encode { name: name.to_owned(), why };
-    let mut jpeg_bytes = Vec::new();
-    let size = |side: u32| u16::try_from(side).map_err(|e| encode(e.to_string()));
-    jpeg_encoder::Encoder::new(&mut jpeg_bytes, QUALITY)
-        .encode(preview.picture.as_raw(), size(width)?, size(height)?, jpeg_encoder::ColorType::Rgb)
-        .map_err(|e| encode(e.to_string()))?;
+    let jpeg_bytes =
+        compressed(&preview.picture, QUALITY).map_err(|why| PictureError::Encode { name: name.to_owned(), why })?;
     Ok((jpeg_bytes, preview))
 }

@@ -151,16 +151,17 @@ fn rank(quantity: &str) -> u8 {
     Quantity::from_name(quantity).map_or(u8::MAX, Quantity::move_order)
 }
 
-/// Checks that lack the same thing are one step.
+/// Checks that lack the same thing are one step, and so are findings that say the same; each title stands there once.
 fn joined(steps: Vec<Step>) -> Vec<Step> {
-    let mut all: Vec<Step> = Vec::new();
+    let mut all: Vec<(Step, Vec<String>)> = Vec::new();
     for step in steps {
-        match all.iter_mut().find(|s| s.kind == step.kind && s.words == step.words) {
-            Some(same) => same.title = [same.title.as_str(), &step.title].join(", "),
-            None => all.push(step),
+        match all.iter_mut().find(|(s, _)| s.kind == step.kind && s.words == step.words) {
+            Some((_, titles)) if titles.contains(&step.title) => {}
+            Some((_, titles)) => titles.push(step.title),
+            None => all.push((step.clone(), vec![step.title])),
         }
     }
-    all
+    all.into_iter().map(|(step, titles)| Step { title: titles.join(", "), ..step }).collect()
 }
 
 fn title(check: &CheckRecord, language: Language) -> String {
@@ -234,4 +235,27 @@ fn close(record: &JobRecord, before: &[Step], language: Language) -> Step {
         false => say!(language, "report-then"),
     };
     Step { kind: Kind::Close, title, words, way: None, about: Vec::new() }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_several_findings_or_checks_say_alike_is_one_step_with_each_title_once() {
+        let step = |kind, title: &str, words: &str| Step {
+            kind,
+            title: title.to_owned(),
+            words: words.to_owned(),
+            way: None,
+            about: Vec::new(),
+        };
+        let clear = |words| step(Kind::Clear, "settle", words);
+        let prove = |title| step(Kind::Prove, title, "more photos");
+        let five = std::iter::repeat_n(clear("the reading contradicts"), 5);
+        let steps = five.chain([clear("another finding"), prove("tilt"), prove("square"), prove("tilt")]).collect();
+        let found = joined(steps);
+        let titles: Vec<&str> = found.iter().map(|s| s.title.as_str()).collect();
+        assert_eq!(titles, ["settle", "settle", "tilt, square"]);
+    }
 }

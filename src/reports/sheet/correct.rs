@@ -109,6 +109,7 @@ mod tests {
             u_layout_mm: 0.3,
             u_turn_deg: 0.03,
             u_scale_relative: 0.0005,
+            u_aspect_relative: 0.002,
             serial: None,
             survey_due: None,
             carriers: vec![carrier],

@@ -40,14 +40,14 @@ pub fn mark(folder: &Path, trainee: &str, day: &str, progress: &Path) -> Result<
     let jobs: Vec<JobMark> = drill.jobs.iter().map(|job| of_job(job, &hidden.answers, &given)).collect();
     let mut all = read_progress(progress)?;
     let number = drill.answers_sha256[..12].to_owned();
-    let earlier = all.iter().filter(|m| m.drill == number && m.trainee == trainee).count();
-    let mark = sum(DrillMark {
+    let mut mark = sum(DrillMark {
         format: "drill-mark/1".into(),
         drill: number,
         trainee: trainee.to_owned(),
         day: day.to_owned(),
         level: drill.level,
-        earlier,
+        seed: Some(hidden.seed),
+        earlier: 0,
         findings: [0; 2],
         ways: [0; 2],
         sizes: [0; 2],
@@ -55,6 +55,7 @@ pub fn mark(folder: &Path, trainee: &str, day: &str, progress: &Path) -> Result<
         points: [0.0; 2],
         jobs,
     });
+    mark.earlier = known(&mark, &all);
     for (name, text) in &hidden.files {
         write(&folder.join(name), text.as_bytes())?;
     }
@@ -71,16 +72,21 @@ fn of_job(job: &str, hidden: &[DrillAnswer], given: &[DrillAnswer]) -> JobMark {
     let right = truths.is_empty() && said.iter().any(|a| a.finding == "none");
     let wrong: Vec<DrillAnswer> =
         said.iter().filter(|a| !(there(a) || a.finding == "none" && truths.is_empty())).cloned().collect();
+    let [points, of] = points(&mistakes, &wrong, right);
+    JobMark { job: job.to_owned(), mistakes, wrong, answered: !said.is_empty(), points, of }
+}
+
+/// Points won and points that could be won; `right`: rightly said that nothing is wrong.
+fn points(mistakes: &[MarkedAnswer], wrong: &[DrillAnswer], right: bool) -> [f64; 2] {
     let full: f64 = POINTS.iter().sum();
-    let of = if truths.is_empty() { full } else { full * truths.len() as f64 };
+    let of = if mistakes.is_empty() { full } else { full * mistakes.len() as f64 };
     let won: f64 = if right { full } else { 0.0 }
         + mistakes
             .iter()
             .filter(|m| m.answer.is_some())
             .map(|m| POINTS[0] + if m.way_right { POINTS[1] } else { 0.0 } + if m.size_right { POINTS[2] } else { 0.0 })
             .sum::<f64>();
-    let points = (won - POINTS[0] * wrong.len() as f64).max(0.0);
-    JobMark { job: job.to_owned(), mistakes, wrong, answered: !said.is_empty(), points, of }
+    [(won - POINTS[0] * wrong.len() as f64).max(0.0), of]
 }
 
 fn of_mistake(truth: &DrillAnswer, said: &[DrillAnswer]) -> MarkedAnswer {
@@ -112,21 +118,61 @@ fn sum(mut mark: DrillMark) -> DrillMark {
     mark
 }
 
+/// How many of these marks are of this trainee and this drill, or of one of its seed and level, which has its jobs.
+fn known(mark: &DrillMark, before: &[DrillMark]) -> usize {
+    let same = |m: &DrillMark| m.seed.is_some() && (m.seed, m.level) == (mark.seed, mark.level);
+    before.iter().filter(|m| m.trainee == mark.trainee && (m.drill == mark.drill || same(m))).count()
+}
+
+/// Whether a line's figures are those that the program makes of the answers in it.
+fn follows(mark: &DrillMark) -> bool {
+    let bare =
+        DrillMark { findings: [0; 2], ways: [0; 2], sizes: [0; 2], false_alarms: 0, points: [0.0; 2], ..mark.clone() };
+    sum(bare) == *mark && mark.jobs.iter().all(job_follows)
+}
+
+fn job_follows(mark: &JobMark) -> bool {
+    let won = |right: bool| {
+        let [won, of] = points(&mark.mistakes, &mark.wrong, right);
+        (won - mark.points).abs() < 1e-9 && (of - mark.of).abs() < 1e-9
+    };
+    let none_wrong = mark.mistakes.is_empty() && mark.answered;
+    mark.mistakes.iter().all(mistake_follows) && (won(false) || none_wrong && won(true))
+}
+
+fn mistake_follows(mark: &MarkedAnswer) -> bool {
+    let Some(answer) = &mark.answer else { return !mark.way_right && !mark.size_right };
+    let over = answer.size.map(|size| (size - mark.truth.size.unwrap_or(0.0)).abs() - mark.size_room);
+    // A number that was written and read again may be another one in its last digit.
+    let near = over.is_some_and(|over| over <= 0.0);
+    let size = mark.size_right == near || over.is_some_and(|over| over.abs() < 1e-9);
+    answer.finding == mark.truth.finding && mark.way_right == (answer.way == mark.truth.way) && size
+}
+
+/// The marks so far. What the answers were known for is counted again; figures that do not follow are nobody's marks.
 fn read_progress(path: &Path) -> Result<Vec<DrillMark>, Error> {
     let text = match fs::read_to_string(path) {
         Ok(text) => text,
         Err(e) if e.kind() == std::io::ErrorKind::NotFound => return Ok(Vec::new()),
         Err(e) => return Err(cannot_read(path)(e)),
     };
-    let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty());
-    lines
-        .map(|(i, line)| {
-            serde_json::from_str(line).map_err(|e| {
-                let (path, line) = (path.display().to_string(), i + 1);
-                phrase!("training-progress-unreadable", path = path, line = line, why = e.to_string()).into()
-            })
-        })
-        .collect()
+    let mut all: Vec<DrillMark> = Vec::new();
+    for (i, line) in text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty()) {
+        let (path, number) = (path.display().to_string(), i + 1);
+        let mut mark: DrillMark = match serde_json::from_str(line) {
+            Ok(mark) => mark,
+            Err(e) => {
+                let why = e.to_string();
+                return Err(phrase!("training-progress-unreadable", path = path, line = number, why = why).into());
+            }
+        };
+        if !follows(&mark) {
+            return Err(phrase!("training-progress-edited", path = path, line = number).into());
+        }
+        mark.earlier = mark.earlier.max(known(&mark, &all));
+        all.push(mark);
+    }
+    Ok(all)
 }
 
 fn write_progress(path: &Path, all: &[DrillMark]) -> Result<(), Error> {
@@ -171,5 +217,76 @@ mod tests {
         assert!((mark.points - mark.of).abs() < 1e-12 && mark.wrong.is_empty());
         assert!(of_job("D", &[], &[]).points.abs() < 1e-12);
         assert_eq!(of_job("D", &[said("stand-turned", "left-end-away", 1.0)], &[none]).wrong.len(), 1);
+    }
+
+    /// A drill of one job with one mistake, and its right answer.
+    fn drill(room: &Path, name: &str, seed: u64, level: u8) -> std::path::PathBuf {
+        let folder = room.join(name);
+        fs::create_dir_all(&folder).unwrap();
+        let truth = said("stand-turned", "left-end-away", 1.2);
+        let truth = DrillAnswer { job: "DRILL-01".into(), ..truth };
+        let hidden = Hidden { seed, answers: vec![truth], files: std::collections::BTreeMap::new() };
+        let salt = std::array::from_fn(|i| name.as_bytes()[i % name.len()]);
+        let seal = sealed::seal(&serde_json::to_vec(&hidden).unwrap(), salt);
+        fs::write(folder.join(SEALED), &seal.text).unwrap();
+        let file = format!(
+            "format = \"drill/1\"\nlevel = {level}\njobs = [\"DRILL-01\"]\nanswers_sha256 = \"{}\"\n",
+            seal.commitment
+        );
+        fs::write(folder.join(super::super::folder::DRILL), file).unwrap();
+        fs::write(folder.join("answers.csv"), "job,finding,way,size\nDRILL-01,stand-turned,left-end-away,1.2\n")
+            .unwrap();
+        folder
+    }
+
+    #[test]
+    fn a_drill_of_the_same_seed_and_level_was_known() {
+        let room = tempfile::tempdir().unwrap();
+        let progress = room.path().join("drills.jsonl");
+        let earlier = |name: &str, seed: u64, level: u8, trainee: &str| {
+            let folder = drill(room.path(), name, seed, level);
+            mark(&folder, trainee, "2026-05-04", &progress).unwrap().mark.earlier
+        };
+        assert_eq!(earlier("first", 7, 1, "A"), 0);
+        assert_eq!(earlier("again", 7, 1, "A"), 1);
+        // Other jobs, and somebody else's first time.
+        assert_eq!(earlier("other seed", 8, 1, "A"), 0);
+        assert_eq!(earlier("other level", 7, 2, "A"), 0);
+        assert_eq!(earlier("first", 7, 1, "B"), 0);
+        // Lines from before seeds were kept are read, and know a drill by its number.
+        let text = fs::read_to_string(&progress).unwrap();
+        let old = text.replace("\"seed\":7,", "").replace("\"seed\":8,", "");
+        assert_ne!(text, old);
+        fs::write(&progress, old).unwrap();
+        assert_eq!(earlier("first", 7, 1, "A"), 1);
+        assert_eq!(earlier("new", 7, 1, "A"), 1, "the line before has its seed again");
+    }
+
+    #[test]
+    fn progress_that_was_written_by_hand_is_no_progress() {
+        let room = tempfile::tempdir().unwrap();
+        let progress = room.path().join("drills.jsonl");
+        let folder = drill(room.path(), "first", 7, 1);
+        for _ in 0..2 {
+            mark(&folder, "A", "2026-05-04", &progress).unwrap();
+        }
+        let text = fs::read_to_string(&progress).unwrap();
+        for (from, to) in [
+            ("\"points\":[4.0,4.0]", "\"points\":[400.0,4.0]"),
+            ("\"points\":4.0,\"of\":4.0", "\"points\":400.0,\"of\":4.0"),
+            ("\"findings\":[1,1]", "\"findings\":[2,1]"),
+            ("\"way_right\":true", "\"way_right\":false"),
+        ] {
+            let edited = text.replacen(from, to, 1);
+            assert_ne!(edited, text, "{from}");
+            fs::write(&progress, &edited).unwrap();
+            let said = mark(&folder, "A", "2026-05-05", &progress).unwrap_err().to_string();
+            assert!(said.contains("line 1") && said.contains("not what the program"), "{from}: {said}");
+            assert_eq!(fs::read_to_string(&progress).unwrap(), edited, "nothing is written over it");
+        }
+        // What is said to have been the first time is counted again.
+        fs::write(&progress, text.replace("\"earlier\":1", "\"earlier\":0")).unwrap();
+        let marked = mark(&folder, "A", "2026-05-05", &progress).unwrap();
+        assert_eq!(marked.progress.iter().map(|m| m.earlier).collect::<Vec<_>>(), [0, 1, 2]);
     }
 }

@@ -49,6 +49,7 @@ advice-nothing-seen =
        *[other] Keines der { $photos } Fotos zeigt einen Marker des Markersatzes.
     }
 advice-not-settled = Die Ausgleichung der Fotos kam zu keinem Ergebnis. Die Fotos von anderen Stellen neu aufnehmen.
+advice-not-settled-with = Die Ausgleichung der Fotos kam zu keinem Ergebnis; ohne Marker { $marker } ({ $name }) gelingt sie. Ein anderer Ausdruck dieses Markers ist im Bild, oder er wurde zwischen den Fotos bewegt. Überzählige Ausdrucke entfernen und die Fotos neu aufnehmen.
 
 # Was ein Aufnahmeplan zu einer Prüfung sagt, die seine Fotos nicht entscheiden könnten.
 advice-plan-undetermined = { $quantity }: nichts in den Fotos bestimmt diesen Wert. Radplatten, Bodenblätter oder die Frontmarke zeigen, ab denen gemessen wird, oder die Maße des Fahrzeugs im Auftrag angeben.

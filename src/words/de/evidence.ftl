@@ -45,6 +45,16 @@ evidence-log-entries = { $entries }
 evidence-log-entries-more = { $more } davor; { $entries }
 evidence-log-restated = Die Fotos von { $path }, jetzt { $now }, wurden anders beurteilt: { $entries }
 evidence-log-no-entry = { $path } ist versiegelt, im Versuchsprotokoll fehlt ein Eintrag dazu
+evidence-logged-before-taken = Eintrag { $entry } wurde { $when } { $by ->
+        [witness] von { $witness } gesehen
+       *[log] protokolliert
+    }, früher als { $what ->
+        [calibration] die Kalibrierung lief
+       *[photo] { $photo } aufgenommen wurde
+    } ({ $taken }): eine der Uhren ging falsch
+evidence-logged-late = { $path }: Eintrag { $entry }, der erste mit diesen Fotos, wurde { $when } protokolliert, mehr als einen Tag nach dem letzten Foto und der Kalibrierung ({ $taken })
+evidence-log-unlogged = { $path } ist nicht versiegelt, und kein Eintrag hat diese Fotos
+evidence-log-orders-unknown = Kein Eintrag gehört mit dem angegebenen Geheimnis (--log-orders) zum Reparaturauftrag eines Auftrags im Archiv: Es ist nicht das Geheimnis dieses Versuchsprotokolls, oder alle Aufträge wurden umgebucht. Reparaturaufträge wurden nicht verglichen
 evidence-log-summary = Versuchsprotokoll { $log }: { $size } Einträge, { $signed ->
         [yes] von einem gültigen Schlüssel signiert
        *[no] Prüfschlüssel nicht angegeben (--log-keys)
@@ -54,6 +64,14 @@ evidence-log-summary = Versuchsprotokoll { $log }: { $size } Einträge, { $signe
     }{ $kept ->
         [yes] ; es beginnt mit jedem aufbewahrten Prüfpunkt
        *[no] { "" }
+    }{ $unlogged ->
+        [0] { "" }
+        [one] ; { $unlogged } Auftrag ist weder versiegelt noch in einem Eintrag
+       *[other] ; { $unlogged } Aufträge sind weder versiegelt noch in einem Eintrag
+    }{ $late ->
+        [0] { "" }
+        [one] ; { $late } Auftrag wurde mehr als einen Tag zu spät protokolliert
+       *[other] ; { $late } Aufträge wurden mehr als einen Tag zu spät protokolliert
     }
 evidence-log-title = Versuchsprotokoll
 evidence-log-nothing = Jeder Versuch ist im Archiv, jeder versiegelte Auftrag im Versuchsprotokoll
@@ -178,6 +196,8 @@ evidence-item =
         [series-signature] Signatur des Verzeichnisses zum Reparaturauftrag
         [series-page] Seite des Reparaturauftrags
         [report-authority] Zeitstempelstelle des Berichts
+        [signing-time] Zeit der Signatur
+        [report-signing-time] Zeit der Signatur des Berichts
        *[other] { $item }
     }
 evidence-whole =
@@ -185,6 +205,7 @@ evidence-whole =
         [signed] unverändert und signiert
         [unknown] unverändert, Unterzeichner unbekannt
         [unsigned] unverändert, nicht signiert
+        [unconfirmed] unverändert und signiert; das Urteil ist nicht bestätigt
        *[altered] verändert
     }
 evidence-whole-copy =
@@ -237,12 +258,13 @@ evidence-signer = { $who }, in der Liste
 evidence-signer-unknown = nicht anerkannt: { $why }
 evidence-no-authority = kein Zertifikat einer Zeitstempelstelle angegeben (--timestamp-ca)
 evidence-authority-false = nicht anerkannt: { $why }
-evidence-authority-ended = Ihr Zertifikat endete am { $day }, und kein neuerer Zeitstempel deckt es
+evidence-authority-ended = Ihr Zertifikat endete am { $day }, und kein neuerer Zeitstempel, der zählt, deckt es
 evidence-authority = { $who }; das Zertifikat endet am { $day }
 evidence-measured = { $verdict }; jeder Wert auf { $share } seiner Standardunsicherheit wie festgehalten; { $sentences ->
         [compared] alles andere wie festgehalten
        *[not] die Sätze, von Version { $recorded }, wurden nicht verglichen
     }
+evidence-measured-unconfirmed = festgehalten ist { $recorded }, bestätigt ist { $verdict }: Das Vorgabeblatt verlangt Herkunftsnachweise, und diese Prüfung steht für keine ein, die genügen (ein Programm, das mit der Eigenschaft credentials gebaut wurde, und --credential-anchors); jeder Wert auf { $share } seiner Standardunsicherheit wie festgehalten
 evidence-masked = { $photos } Fotos zeigen { $markers } Marker, wo das versiegelte Ergebnis sie hat; was sie sonst zeigen, bindet nichts
 evidence-masked-no-markers = Die Fotos zeigen keinen Marker, der sie an das versiegelte Ergebnis bände
 evidence-masked-measured = { $verdict }; jeder Wert der maskierten Fotos auf { $share } Standardunsicherheiten wie festgehalten; was an ganzen Fotos und deren eigenen Angaben hängt, wurde nicht neu gesucht
@@ -291,6 +313,8 @@ evidence-not-utf8 = nicht in UTF-8
 evidence-size =
     { $what ->
         [manifest] keine Datei von der Größe einer Prüfsummenliste
+        [signature] keine Datei von der Größe einer Signatur
+        [small] keine Datei von der Größe, die sie in einem versiegelten Ordner hat
        *[timestamp] keine Datei von der Größe eines Zeitstempels
     }
 
@@ -398,8 +422,27 @@ evidence-authorities = { $file }: { $why }; das Wurzelzertifikat der Zeitstempel
 evidence-authorities-no-pem = keine PEM-Datei ({ $why })
 evidence-authorities-empty = enthält kein Zertifikat
 evidence-authorities-bad = enthält ein fehlerhaftes Zertifikat ({ $why })
-evidence-authority-elsewhere = Das Zertifikat führt zu keiner der angegebenen Zeitstempelstellen ({ $why })
+evidence-authority-elsewhere = Das Zertifikat führt zu keiner der angegebenen Zeitstempelstellen (--timestamp-ca)
 evidence-authority-early = Die Zeit liegt vor 1970
+evidence-authority-unlisted = nicht angegeben: { $who }. { $why }
+evidence-authority-wrong =
+    { $problem ->
+        [usage] Das Zertifikat gilt nicht allein für Zeitstempel, als kritisch bezeichnet (RFC 3161, 2.3)
+        [early] Das Zertifikat galt noch nicht, als gestempelt wurde
+       *[late] Das Zertifikat war abgelaufen, als gestempelt wurde
+    }
+evidence-token-turn = kein Zeitstempel, der an der Reihe ist: Ein früherer fehlt, sodass er hier nichts deckt
+evidence-unstamped = keiner, obwohl Zeitstempelstellen angegeben wurden (--timestamp-ca); ob es je einen gab, lässt sich nicht sagen
+evidence-stamp-time =
+    { $problem ->
+        [ahead] Er nennt { $when }; das liegt mehr als fünf Minuten nach der Uhr dieses Rechners
+       *[falls] Er nennt { $when }; das liegt vor dem Zeitstempel, den er deckt
+    }
+evidence-stamped-before =
+    { $what ->
+        [calibration] Er nennt { $when }: gestempelt, bevor laut Auftrag kalibriert wurde
+       *[photo] Er nennt { $when }: gestempelt, bevor die Fotos laut { $what } aufgenommen wurden
+    }
 
 # PDF reports that are signed.
 evidence-pdf-field = Signatur dieses Berichts
@@ -421,7 +464,7 @@ evidence-pdf-problem =
         [no-signature] die Signatur ist keine, die dieses Programm liest (PAdES, ein Unterzeichner)
         [stamped-already] hat schon einen Zeitstempel
         [no-room] der Zeitstempel ist größer als der Platz dafür: eine Zeitstempelstelle mit kürzeren Antworten fragen
-        [name] der Name ist leer, länger als 64 Zeichen oder enthält Steuerzeichen
+        [name] der Name ist leer, länger als 64 Zeichen oder enthält Steuerzeichen oder Zeichen, die die Schreibrichtung umkehren
        *[years] ein Zertifikat gilt 1 bis 10 Jahre
     }
 evidence-pdf-by = von { $who }, über die ganze Datei; Uhr des Unterzeichners: { $when }
@@ -429,6 +472,19 @@ evidence-pdf-listed = { $who }; das Zertifikat wurde angegeben
 evidence-pdf-unlisted = das Zertifikat ist keines der angegebenen; SHA-256: { $print }
 evidence-pdf-no-certificates = keine Zertifikate angegeben (--certificates)
 evidence-pdf-stamped = signiert spätestens { $when }, laut { $authority }
+evidence-pdf-earlier = eine frühere, von { $who }, über die ersten { $count } Bytes der Datei; was dahinter steht, kam später dazu und lag dem Unterzeichner nicht vor
+evidence-pdf-earlier-false = eine frühere Signatur, von { $who }, gilt nicht ({ $why }); die letzte ist von { $last }
+evidence-pdf-uncounted =
+    { $problem ->
+        [usage] { $who }; das Zertifikat wurde angegeben, ist aber nicht für Signaturen
+        [early] { $who }; das Zertifikat wurde angegeben, galt beim Signieren aber noch nicht ({ $when })
+       *[late] { $who }; das Zertifikat wurde angegeben, war beim Signieren aber abgelaufen ({ $when })
+    }
+evidence-pdf-claim =
+    { $problem ->
+        [ahead] Die Uhr des Unterzeichners zeigte { $when }; das liegt nach der Uhr dieses Rechners: Eine von beiden geht falsch
+       *[stamped] Die Uhr des Unterzeichners zeigte { $when }, die Signatur wurde aber vorher gestempelt: Diese Uhr ging falsch
+    }
 evidence-reports-same = { $count } Dateien, jede das, was das versiegelte Ergebnis und die Fotos geben
 evidence-reports-other = { $files }: nicht, was { $result } und die versiegelten Fotos geben, sondern von einem anderen Ergebnis oder verändert
 evidence-reports-by-other = von Version { $recorded } gemacht: Version { $now } kann sie nicht nochmals machen, und so ist nicht zu sagen, ob sie zu diesem Ergebnis gehören
@@ -437,7 +493,7 @@ evidence-report-state =
     { $state ->
         [holds] Bericht signiert von { $who }, für den hier niemand bürgt (--certificates)
         [listed] Bericht signiert von { $who }; das Zertifikat wurde angegeben
-        [unlisted] Bericht signiert von { $who }; das Zertifikat ist keines der angegebenen
+        [unlisted] Bericht signiert von { $who }; das Zertifikat ist keines der angegebenen oder galt beim Signieren nicht
         [broken] die Signatur des Berichts gilt nicht
        *[none] Bericht nicht signiert
     }
@@ -515,6 +571,8 @@ evidence-log-truncated = { $size } Einträge, in { $file } aber { $earlier }: Da
 evidence-log-forked = Dies und { $file } sind zwei Prüfpunkte mit { $size } Einträgen und verschiedenen Wurzeln: Das Protokoll wurde gespalten
 evidence-log-rewritten = beginnt nicht mit den { $size } Einträgen von { $file }: Das Protokoll wurde umgeschrieben
 evidence-log-key-not-given = Dies ist das Protokoll { $log }, dessen Prüfschlüssel nicht angegeben wurde
+evidence-witness-own-key = dieser Schlüssel ist der des Versuchsprotokolls { $log } selbst, das nicht für sich selbst zeugen kann: einen eigenen Schlüssel des Zeugen angeben
+evidence-witness-of-another = hier ist das Versuchsprotokoll { $other } gemerkt, nicht { $log }: mit --seen für jedes Versuchsprotokoll eine eigene Datei angeben
 evidence-log-key-file =
     { $problem ->
         [salt] kein Geheimnis aus 64 Hexadezimalziffern

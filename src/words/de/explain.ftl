@@ -112,11 +112,19 @@ finding-vehicle-moved-between-photos =
 
 finding-plate-not-seated =
     .title = Radplatte sitzt nicht auf
-    .meaning = Eine Radplatte zeigt in eine Richtung, in die kein Rad zeigen kann, oder sie saß auf einem Foto anders als auf einem anderen.
+    .meaning = Eine Radplatte zeigt in eine Richtung, in die kein Rad zeigen kann, sie sitzt nicht auf ihrer Nabe, oder sie saß auf einem Foto anders als auf einem anderen.
     .cause = Eine Klaue sitzt auf einem Auswuchtgewicht, das Felgenhorn ist verbogen, zwischen Platte und Felge ist Schmutz, oder die Platte ist gerutscht.
     .look = Auf den Rand der Platte drücken: sie darf nicht wackeln. Der Spalt zwischen Platte und Felge muss ringsum gleich sein.
     .remedy = Die Platte auf einer sauberen, unbeschädigten Stelle der Felge neu aufsetzen und alle Fotos neu aufnehmen.
     .scene = Eine Radplatte liegt nicht an der Felge an.
+
+finding-vehicle-sizes-disagree =
+    .title = Eingegebene Maße widerlegt
+    .meaning = Ein eingegebenes Maß des Fahrzeugs ist ein anderes, als die Fotos zeigen; eines von beiden stimmt nicht.
+    .cause = Die Frontmarke wurde neben oder vor der Fahrzeugfront angebracht, eine Radplatte sitzt neben ihrer Nabe, oder es wurden die Maße eines anderen Fahrzeugs eingegeben.
+    .look = Mit einem Bandmaß von der Mitte eines Hinterrads zu der des Vorderrads und zur Frontmarke messen.
+    .remedy = Marke und Platten dort anbringen, wo sie hingehören, und die Fotos neu aufnehmen, oder die Eingabe berichtigen.
+    .scene = Die Frontmarke sitzt 25 mm vor der Fahrzeugfront.
 
 finding-plates-swapped =
     .title = Radplatten oder Markerblätter vertauscht
@@ -142,12 +150,20 @@ finding-print-not-flat =
     .remedy = Die Blätter neu kleben, flach und ohne Blasen auf etwas Steifes; eine verbogene Platte ersetzen; auf einem anderen Drucker neu drucken.
     .scene = Jeder Druck liegt in Wellen.
 
+finding-marker-displaced =
+    .title = Marker nicht dort, wo der Satz sie hat
+    .meaning = Die Marker eines Trägers liegen nicht so zueinander, wie es in der Satzdatei steht; was er markiert, steht deshalb anderswo, als die Fotos zu zeigen scheinen.
+    .cause = Ein verbogener oder angestoßener Träger, ein geflicktes oder anderswo angebrachtes Blatt, weniger sorgfältig geklebte Drucke, als in der Datei steht, oder die Datei eines anderen Trägers.
+    .look = Ein Lineal an den Träger legen; die Abstände der Blätter mit einem Stahlmaßband gegen die Zeichnung des Satzes prüfen.
+    .remedy = In Ordnung bringen, oder den Träger vermessen (baywitness survey) und die Satzdatei benutzen, die dabei entsteht.
+    .scene = Blätter am linken Ende des Gestells wurden geflickt und stehen seitdem vor.
+
 finding-marker-duplicated =
     .title = Ein Code zweimal
-    .meaning = Derselbe Code kommt auf einem Foto zweimal vor; keiner von beiden wurde verwendet.
+    .meaning = Derselbe Code kommt auf einem Foto zweimal vor; er wurde auf keinem Foto des Auftrags verwendet.
     .cause = Am Platz liegt ein überzähliger Ausdruck, ein Spiegel oder eine glänzende Fläche zeigt einen Marker, oder zwei Sätze mit denselben Codes sind im Raum.
     .look = Auf dem Foto ein zweites Blatt mit dieser Nummer suchen, auch in Scheiben und auf dem Lack.
-    .remedy = Den überzähligen Ausdruck entfernen oder abdecken und das Foto neu aufnehmen.
+    .remedy = Den überzähligen Ausdruck entfernen oder abdecken und die Fotos neu aufnehmen.
     .scene = Am Platz hängt ein zweiter Ausdruck eines Markers.
 
 finding-camera-mismatch =
@@ -224,8 +240,8 @@ finding-carrier-not-seen =
 
 finding-floor-not-level =
     .title = Boden nicht eine Ebene
-    .meaning = Der Boden knickt zwischen Fahrzeug und Gestell ab, oder ein Blatt liegt nicht flach auf ihm.
-    .cause = Eine Rinne, eine Rampe, eine Fuge zwischen Platten, ein gewelltes oder aufgebocktes Blatt; oder die eingegebene Nabenhöhe ist falsch.
+    .meaning = Der Boden knickt zwischen Fahrzeug und Gestell ab, ein Blatt liegt nicht flach auf ihm, oder die Räder stehen nicht gleich auf der Ebene der Blätter.
+    .cause = Eine Rinne, eine Rampe, eine Fuge zwischen Platten, ein gewelltes oder aufgebocktes Blatt, ein platter Reifen, ein Rad auf einem Klotz oder einer Drehplatte; oder die eingegebene Nabenhöhe ist falsch.
     .look = Ein Richtscheit oder eine Schlauchwaage quer über den Platz legen; die Ecken des Blattes andrücken.
     .remedy = Das Blatt glatt auslegen; liegt es am Boden, einen ebenen Platz verwenden.
     .scene = Der Boden steigt vor dem Fahrzeug an.
@@ -376,7 +392,7 @@ finding-record-incomplete =
 
 finding-credentials-lacking =
     .title = Herkunftsnachweise fehlen
-    .meaning = Das Aufbaublatt will wissen, welche Kamera die Fotos aufgenommen hat, von der Kamera selbst unterzeichnet. Mindestens ein Foto, das zählt, trägt keine Herkunftsnachweise, gebrochene oder solche eines unbekannten Unterzeichners, oder führt Bearbeitungen auf. Gegen das Gemessene sagt das nichts.
+    .meaning = Das Vorgabeblatt will wissen, welche Kamera die Fotos aufgenommen hat, von der Kamera selbst unterzeichnet. Mindestens ein Foto, das zählt, trägt keine Herkunftsnachweise, gebrochene oder solche eines unbekannten Unterzeichners, oder führt Bearbeitungen auf. Gegen das Gemessene sagt das nichts.
     .cause = Telefon oder Kamera unterzeichnet nicht, ein Kurznachrichtendienst oder eine Galerie hat die Datei entkleidet oder neu geschrieben, es wurden keine Vertrauensanker genannt, oder das Programm wurde ohne Herkunftsnachweise gebaut.
     .look = Der Bericht nennt die Herkunftsnachweise jedes Fotos; jedes Leseprogramm für C2PA-Manifeste zeigt dasselbe an der Originaldatei.
     .remedy = Die Fotos mit einer Kamera aufnehmen, die unterzeichnet, die Originaldateien kopieren und die Vertrauensanker des Kameraherstellers nennen (--credential-anchors); sonst das Blatt von dem ändern lassen, der es geschrieben hat.
@@ -416,13 +432,25 @@ finding-rule-plate-not-seated =
     .rationale = Eine Platte, die nicht bündig am Rad sitzt, zeigt anderswohin als das Rad: Fahrachse und Spur folgen der Platte.
     .method = Unterschied der Richtungen der beiden Platten einer Achse (Gesamtspur), der bei jedem Straßenfahrzeug klein ist: mehr als 0,55° (übliche Praxis, keine Quelle) mit einer Wahrscheinlichkeit von 0,95. Außerdem eine eigene Lage der Platte auf einigen Fotos (Score-Test, Zufallswahrscheinlichkeit unter 1e-4). Nicht gesehen werden zwei Platten, die um denselben Winkel schief sitzen, und eine Platte, die um ihre Achse verdreht ist, was nichts ändert.
 
+finding-rule-plate-off-hub =
+    .rationale = Eine Platte, die auf allen Fotos gleich weit neben der Nabe ihres Rades sitzt, versetzt die Achse und mit ihr die Mittellinie und alles, was von ihr aus gemessen wird; die Fotos stimmen trotzdem miteinander überein.
+    .method = Der Fahrachswinkel, mehr als 1° (übliche Praxis, keine Quelle) mit einer Wahrscheinlichkeit von 0,95, wo die Gesamtspur der Achse ihn nicht von einer Platte unterscheidet, die nicht bündig sitzt; und die vordere Spurweite gegen die hintere, von Nabe zu Nabe, mehr als 100 mm (übliche Praxis, keine Quelle) mit derselben Wahrscheinlichkeit. Kleinere Versätze werden nur an eingegebenen Maßen gesehen, und zwei gleich weit zur Seite versetzte Platten einer Achse kaum.
+
+finding-rule-vehicle-sizes-disagree =
+    .rationale = Eine Frontmarke vor der Fahrzeugfront oder eine Platte neben ihrer Nabe ist auf jedem Foto dieselbe, und keine Restabweichung zeigt sie: das tut, was vom Fahrzeug bekannt ist.
+    .method = Radstand, Fahrzeugfront vor der Hinterachse und beide Spurweiten, wie sie eingegeben sind, jeweils gegen das, was die Fotos davon zeigen: mehr als vier Standardunsicherheiten beider zusammen (Zufallswahrscheinlichkeit unter 1e-4) und 5 mm (übliche Praxis, keine Quelle). Nicht genannt, wo schon etwas anderes jeden Wert verdirbt. Nicht gesehen werden Maße, die nicht eingegeben sind, und was keines von ihnen ändert, etwa eine Frontmarke seitlich der Fahrzeugfront.
+
 finding-rule-print-scale-wrong =
     .rationale = Ein Druck mit 97 % lässt seinen Markerträger 3 % weiter weg erscheinen.
-    .method = Score-Test auf einen Faktor der Größen aller Marker eines Markerträgers und auf einen aller Marker. Der Faktor aller Marker wird von der Brennweite der Kamera allein durch die Abstände der Marker auf einem Markerträger unterschieden; reicht das nicht, wird die konkurrierende Erklärung genannt. Beste aller möglichen Erklärungen, Zufallswahrscheinlichkeit unter 1e-4, mehr als 0,3 %. Nicht gesehen: ein Markerträger mit nur einem Marker, dessen Abstand sonst nichts festlegt.
+    .method = Score-Test auf einen Faktor der Größen aller Marker eines Markerträgers und auf einen aller Marker. Der Faktor aller Marker wird von der Brennweite der Kamera allein durch die Abstände der Marker auf einem Markerträger unterschieden; reicht das nicht, wird die konkurrierende Erklärung genannt. Beste aller möglichen Erklärungen, Zufallswahrscheinlichkeit unter 1e-4, mehr als 0,15 % auf einem Markerträger, als 0,3 % auf allen. Nicht gesehen: ein Markerträger mit nur einem Marker, dessen Abstand sonst nichts festlegt.
 
 finding-rule-print-not-flat =
     .rationale = Ein Marker wird als flaches Quadrat vermessen. Gewölbtes Papier zeigt sein Muster an anderer Stelle, von jeder Seite anders, und zieht Abstände und Winkel mit; keine Zahl von Pixeln mittelt das weg.
     .method = Die Restabweichungen sagen, wie groß glatte Verschiebungen im Bild jedes Markers sind: Wölbungen (Polynome zweiten Grades, außer was wie Perspektive aussieht) und Wellen (dritten und vierten Grades), über das hinaus, was Blöcke von Restabweichungen streuen; das schlechteste Fünftel der Marker eines Fotos spricht nicht für die anderen. Unter 0,0002 der Seite (höchstens 0,03 px; das 2,5-Fache, wo das Telefon die Helligkeit verändert hat) gelten sie als keine. Was sie an den Ecken bewirken, ist Teil ihrer Unsicherheit. Genannt, wo die Hälfte dessen, was die Fotos von einem Träger zeigen, um mehr als 0,001 der Seite abweicht; gerenderte Nachtfotos flacher Drucke erreichen 0,0007. Warnung, wo eine Prüfung nicht nachgewiesen ist, sonst Hinweis. Der Befund selbst verschlechtert nichts: die Messunsicherheiten enthalten es bereits. Nicht gesehen werden eine Wölbung, die wie eine andere Blickrichtung aussieht, und Drucke, die als Ganzes verschoben, verdreht, gestreckt oder geschert sind.
+
+finding-rule-marker-displaced =
+    .rationale = Orte auf einem Träger sind so genau bekannt, wie seine Satzdatei angibt, und um so viel lässt die Ausgleichung sie nachgeben; gäbe sie mehr nach, ginge ein um Millimeter verbogener Träger als anderer Ort des Gestells durch.
+    .method = Die Quadrate dessen, was die Orte eines Trägers nachgaben, jedes in seiner Standardunsicherheit, werden summiert: höchstens ein Chi-Quadrat, wo die Datei stimmt; Zufallswahrscheinlichkeit unter 1e-6. Genannt werden Marker, deren eigener freier Ort (Score-Test, drei Koordinaten) eine solche Wahrscheinlichkeit hat und um mehr als 0,75 mm abweicht, und solche, die an keinem Foto teilhatten, während alle ihre Ecken gleich weit danebenliegen, um mehr als 0,5 px. Von Orten ist nicht die Rede, wo etwas anderes die Fotos besser erklärt. Nicht gesehen: alle Marker eines Trägers, gleich versetzt.
 
 finding-rule-camera-mismatch =
     .rationale = Eine Kameradatei gilt für ein Objektiv eines Geräts; durch ein anderes biegen sich gerade Linien anders, und alles verschiebt sich.
@@ -458,7 +486,7 @@ finding-rule-photos-too-alike =
 
 finding-rule-floor-not-level =
     .rationale = Höhe, Neigung und Querneigung beziehen sich auf den Boden. Wo er zwischen Fahrzeug und Gestell abknickt, gibt es keine solche Ebene.
-    .method = Score-Test: Höhe und Neigung eines Blattes, oder aller Blätter jenseits eines Knicks quer zur Fahrzeuglinie. Beste aller möglichen Erklärungen, Zufallswahrscheinlichkeit unter 1e-4, mehr als 2 mm oder 0,15°. Außerdem die Höhe der hinteren Naben über der Ebene der Blätter gegen die eingegebene, mehr als vier Standardunsicherheiten und 2 mm (Zufallswahrscheinlichkeit 6e-5). Ein Boden, der eine einzige geneigte Ebene ist, ist keine Abweichung, und drei Blätter liegen immer in einer Ebene.
+    .method = Score-Test: Höhe und Neigung eines Blattes, oder aller Blätter jenseits eines Knicks quer zur Fahrzeuglinie. Beste aller möglichen Erklärungen, Zufallswahrscheinlichkeit unter 1e-4, mehr als 2 mm oder 0,15°. Außerdem die Höhe der hinteren Naben über der Ebene der Blätter gegen die eingegebene, mehr als vier Standardunsicherheiten und 2 mm (Zufallswahrscheinlichkeit 6e-5). Eine Warnung, wo die beiden Naben einer Achse sich in der Höhe um mehr als 15 mm und zwei Standardunsicherheiten unterscheiden oder die Achsen um mehr als 40 mm (übliche Praxis, keine Quelle). Ein Boden, der eine einzige geneigte Ebene ist, ist keine Abweichung, und drei Blätter liegen immer in einer Ebene.
 
 finding-rule-carrier-not-seen =
     .rationale = Was kein Foto zeigt, gehört nicht zum Nachweis.
@@ -477,7 +505,7 @@ finding-rule-reading-disagrees =
     .method = E_n nach ISO/IEC 17043 über 1: bei richtigen Messunsicherheiten höchstens eines von etwa zweiundzwanzig Paaren, weniger, wo beide zählen.
 
 finding-rule-marker-duplicated =
-    .rationale = Niemand kann sagen, welcher von zwei gleichen Markern zum Satz gehört; beide bleiben außer Acht.
+    .rationale = Niemand kann sagen, welcher von zwei gleichen Markern zum Satz gehört und welchen davon ein anderes Foto zeigt; der Code bleibt auf allen Fotos außer Acht.
     .method = Eine Nummer des Satzes zweimal auf einem Foto. Exakt; ein herumliegender überzähliger Ausdruck genügt dafür.
 
 finding-rule-weak-geometry =

@@ -5,6 +5,7 @@ findings-if-size = die Marker eines Trägers haben eine andere Größe ({ $body 
 findings-if-sizes = alle Marker haben eine andere Größe als in der Datei des Markersatzes
 findings-if-zoomed = { $photo } wurde gezoomt
 findings-if-focal = die Kamera hat eine andere Brennweite
+findings-if-displaced = Marker { $marker } ({ $body }) sitzt anders, als die Satzdatei ihn hat
 findings-if-marker = Marker { $marker } ({ $body }) wurde in { $photo } falsch gefunden
 findings-if-lens-one = { $photo } wurde mit einem anderen Objektiv aufgenommen
 findings-if-lens = die Fotos wurden mit einem anderen Objektiv aufgenommen
@@ -69,9 +70,20 @@ findings-plate-not-flush =
         [front] Die Richtungen der vorderen Radplatten weichen um { $degrees }° voneinander ab, mehr als die Spur ausmachen kann: { $body } liegt wahrscheinlich nicht bündig am Rad an. Neu ansetzen und die Fotos neu aufnehmen.
        *[rear] Die Richtungen der hinteren Radplatten weichen um { $degrees }° voneinander ab, mehr als die Spur ausmachen kann: { $body } liegt wahrscheinlich nicht bündig am Rad an. Neu ansetzen und die Fotos neu aufnehmen.
     }
+findings-plate-off-hub-track = Die hinteren Radplatten stehen { $rear } mm auseinander, die vorderen { $front } mm, und so verschieden sind die Achsen keines Fahrzeugs: Eine Platte sitzt nicht auf der Nabe ihres Rades, oder an einem anderen Fahrzeug. Jede Platte auf ihre eigene Nabe setzen und die Fotos neu aufnehmen.
+findings-plate-off-hub-thrust = Nach den Radplatten zeigen die Hinterräder { $degrees }° zur Seite, mehr als die irgendeines Fahrzeugs: Eine Platte sitzt nicht auf der Nabe ihres Rades, oder an einem anderen Fahrzeug. Jede Platte auf ihre eigene Nabe setzen und die Fotos neu aufnehmen.
+findings-size-disagrees =
+    { $size ->
+        [wheelbase] Die Fotos zeigen einen Radstand von { $measured } mm, eingegeben sind { $typed } mm: Eine Radplatte sitzt neben ihrer Nabe, oder die Eingaben gehören zu einem anderen Fahrzeug oder sind vertippt. Die Platten auf ihre Naben setzen und die Fotos neu aufnehmen, oder die Eingabe berichtigen.
+        [nose] Die Fotos zeigen die Frontmarke { $measured } mm vor der Hinterachse, eingegeben sind { $typed } mm: Die Marke sitzt an der falschen Stelle, eine hintere Radplatte sitzt neben ihrer Nabe, oder die Eingaben gehören zu einem anderen Fahrzeug oder sind vertippt. Die Marke am vordersten Punkt des Fahrzeugs anbringen, die Platten auf ihre Naben setzen und die Fotos neu aufnehmen, oder die Eingabe berichtigen.
+        [front_track] Die Fotos zeigen vorn eine Spurweite von { $measured } mm von Nabe zu Nabe, eingegeben sind { $typed } mm: Eine vordere Radplatte sitzt neben ihrer Nabe, oder die Eingaben gehören zu einem anderen Fahrzeug oder sind vertippt. Die Platten auf ihre Naben setzen und die Fotos neu aufnehmen, oder die Eingabe berichtigen.
+       *[rear_track] Die Fotos zeigen hinten eine Spurweite von { $measured } mm von Nabe zu Nabe, eingegeben sind { $typed } mm: Eine hintere Radplatte sitzt neben ihrer Nabe, oder die Eingaben gehören zu einem anderen Fahrzeug oder sind vertippt. Die Platten auf ihre Naben setzen und die Fotos neu aufnehmen, oder die Eingabe berichtigen.
+    }
 
 findings-not-flat = { $body }: die Drucke erscheinen rund { $size } mm neben der Stelle, an der flache erscheinen würden. Das Papier wölbt sich oder liegt in Wellen, oder es ist ungleichmäßig bedruckt; deshalb ist ihr Ort weniger genau bekannt. Flach auf etwas Steifes kleben oder neu drucken.
 findings-prints-not-flat = Die Drucke von { $count } Trägern erscheinen rund { $size } mm neben der Stelle, an der flache erscheinen würden: das Papier wölbt sich oder liegt in Wellen, es ist ungleichmäßig bedruckt, oder das Telefon hat die Fotos geglättet (Nachtmodus). Deshalb ist ihr Ort weniger genau bekannt. Flach auf etwas Steifes kleben oder neu drucken; ohne Nachtmodus fotografieren.
+findings-marker-displaced = Marker { $markers } ({ $body }) und die übrigen dort liegen nicht so zueinander, wie die Datei des Markersatzes sie hat, um etwa { $mm } mm: Etwas ist verbogen, wurde geflickt oder anderswo angebracht, oder die Datei gehört zu einem anderen Träger. Welche von ihnen richtig sitzen, sagen die Fotos nicht. In Ordnung bringen oder den Träger vermessen, und noch einmal auswerten.
+findings-holder-deformed = Die Marker eines Trägers ({ $body }) liegen nicht so zueinander, wie die Datei des Markersatzes sie hat: Der Träger ist verbogen, seine Drucke wurden weniger sorgfältig geklebt, als in der Datei steht, oder die Datei gehört zu einem anderen. Den Träger vermessen oder in der Datei angeben, wie genau die Orte bekannt sind, und noch einmal auswerten.
 findings-print-scale =
     { $size ->
         [smaller] Die Marker eines Trägers ({ $body }) erscheinen { $percent } % kleiner als in der Datei des Markersatzes. Das schwarze Quadrat eines Markers mit dem Lineal messen und den Wert eintragen oder mit 100 % neu drucken.
@@ -131,12 +143,12 @@ findings-trace-editor = es enthält den Datenblock einer Bildbearbeitung
 findings-trace-history = es enthält einen Verlauf von Bearbeitungen (XMP)
 findings-trace-credentials = seine Herkunftsnachweise passen nicht zu seinen Bytes ({ $failures })
 findings-trace-listed = seine Herkunftsnachweise führen Bearbeitungen auf ({ $edits })
-# Was ein Aufbaublatt von den Unterschriften der Kameras verlangt.
-findings-credentials-lacking = Das Aufbaublatt verlangt Herkunftsnachweise für jedes Foto; diesen Fotos fehlen sie: { $photos }. Die Fotos mit einer Kamera aufnehmen, die ihre Aufnahmen unterzeichnet, die Originaldateien übergeben und die Vertrauensanker ihres Herstellers nennen lassen.
+# Was ein Vorgabeblatt von den Unterschriften der Kameras verlangt.
+findings-credentials-lacking = Das Vorgabeblatt verlangt Herkunftsnachweise für jedes Foto; diesen Fotos fehlen sie: { $photos }. Die Fotos mit einer Kamera aufnehmen, die ihre Aufnahmen unterzeichnet, die Originaldateien übergeben und die Vertrauensanker ihres Herstellers nennen lassen.
 findings-credentials-of-photo = { $photo } ({ $why })
 findings-credentials-none = keine gefunden
 findings-credentials-edited = sein Manifest führt Bearbeitungen auf: { $edits }
-findings-credentials-not-built-in = Das Aufbaublatt verlangt Herkunftsnachweise für jedes Foto, und dieses Programm wurde ohne sie gebaut. Mit einem Programm prüfen, das mit der Eigenschaft credentials gebaut wurde.
+findings-credentials-not-built-in = Das Vorgabeblatt verlangt Herkunftsnachweise für jedes Foto, und dieses Programm wurde ohne sie gebaut. Mit einem Programm prüfen, das mit der Eigenschaft credentials gebaut wurde.
 findings-thumbnail = Das Vorschaubild in { $photo } zeigt ein anderes Bild als das Foto (Korrelation { $likeness }). Das Bild wurde möglicherweise ersetzt oder beschnitten; die Originaldatei übergeben.
 findings-rendered =
     { $place ->
@@ -155,6 +167,15 @@ findings-floor-below-wheels =
         [higher] Die Ebene der Bodenblätter liegt { $mm } mm höher als der Boden unter den Hinterrädern (Nabenhöhe { $typed } mm laut Eingabe): der Boden ist zwischen Fahrzeug und Gestell geneigt oder geknickt, oder die eingegebene Höhe ist falsch. Den Boden mit der Wasserwaage prüfen; einen ebenen Kalibrierplatz verwenden.
        *[lower] Die Ebene der Bodenblätter liegt { $mm } mm tiefer als der Boden unter den Hinterrädern (Nabenhöhe { $typed } mm laut Eingabe): der Boden ist zwischen Fahrzeug und Gestell geneigt oder geknickt, oder die eingegebene Höhe ist falsch. Den Boden mit der Wasserwaage prüfen; einen ebenen Kalibrierplatz verwenden.
     }
+findings-wheels-uneven =
+    { $lower ->
+        [rear_left] Die linke hintere Nabe steht { $mm } mm niedriger über den Bodenblättern als die rechte: ein platter Reifen, ein Klotz oder eine Drehplatte unter einem Rad, eine Platte neben ihrer Nabe, oder der Boden unter den Rädern ist eine andere Ebene als die der Blätter. Reifen und Boden ansehen und die Fotos neu aufnehmen.
+        [rear_right] Die rechte hintere Nabe steht { $mm } mm niedriger über den Bodenblättern als die linke: ein platter Reifen, ein Klotz oder eine Drehplatte unter einem Rad, eine Platte neben ihrer Nabe, oder der Boden unter den Rädern ist eine andere Ebene als die der Blätter. Reifen und Boden ansehen und die Fotos neu aufnehmen.
+        [front_left] Die linke vordere Nabe steht { $mm } mm niedriger über den Bodenblättern als die rechte: ein platter Reifen, ein Klotz oder eine Drehplatte unter einem Rad, eine Platte neben ihrer Nabe, oder der Boden unter den Rädern ist eine andere Ebene als die der Blätter. Reifen und Boden ansehen und die Fotos neu aufnehmen.
+        [front_right] Die rechte vordere Nabe steht { $mm } mm niedriger über den Bodenblättern als die linke: ein platter Reifen, ein Klotz oder eine Drehplatte unter einem Rad, eine Platte neben ihrer Nabe, oder der Boden unter den Rädern ist eine andere Ebene als die der Blätter. Reifen und Boden ansehen und die Fotos neu aufnehmen.
+        [front] Die vorderen Naben stehen { $mm } mm niedriger über den Bodenblättern als die hinteren: Räder auf Klötzen oder Drehplatten, platte Reifen, oder der Boden unter den Rädern ist eine andere Ebene als die der Blätter. Reifen und Boden ansehen und die Fotos neu aufnehmen.
+       *[rear] Die hinteren Naben stehen { $mm } mm niedriger über den Bodenblättern als die vorderen: Räder auf Klötzen oder Drehplatten, platte Reifen, oder der Boden unter den Rädern ist eine andere Ebene als die der Blätter. Reifen und Boden ansehen und die Fotos neu aufnehmen.
+    }
 findings-two-poses = { $body } passt in zwei Lagen gleich gut zu den Fotos. Ein weiteres Foto aus einer anderen Richtung und aus größerer Nähe aufnehmen.
 findings-not-seen = { $body } ist in keinem brauchbaren Foto zu sehen. Ein weiteres Foto aufnehmen, das auch zwei andere Markerträger zeigt.
 findings-steering =
@@ -167,8 +188,8 @@ findings-reading-disagrees-mm = { $quantity }: die Ablesung { $read } mm und der
 findings-reading-disagrees-degrees = { $quantity }: die Ablesung { $read }° und der Wert aus den Fotos { $photos }° schließen einander aus (E_n { $error }). Neu ablesen; prüfen, von welchem Punkt aus gemessen wurde.
 findings-marker-duplicated =
     { $count ->
-        [2] Marker { $marker } kommt in { $photo } zweimal vor: beide wurden weggelassen. Überzählige Ausdrucke entfernen und das Foto neu aufnehmen.
-       *[other] Marker { $marker } kommt in { $photo } { $count }-mal vor: alle wurden weggelassen. Überzählige Ausdrucke entfernen und das Foto neu aufnehmen.
+        [2] Marker { $marker } kommt in { $photo } zweimal vor: er wurde in allen Fotos weggelassen. Überzählige Ausdrucke entfernen und die Fotos neu aufnehmen.
+       *[other] Marker { $marker } kommt in { $photo } { $count }-mal vor: er wurde in allen Fotos weggelassen. Überzählige Ausdrucke entfernen und die Fotos neu aufnehmen.
     }
 findings-cannot-prove = Diese Fotos und dieser Markersatz können eine so kleine Toleranz nicht nachweisen: { $quantities }. Nötig: { $more }. Das bedeutet kein „nicht bestanden“.
 findings-hangs-on-body =
@@ -274,6 +295,11 @@ findings-takes-axle =
         [front] Fotos, die beide vorderen Radplatten zeigen
        *[rear] Fotos, die beide hinteren Radplatten zeigen
     }
+findings-takes-typed-sizes =
+    { $what ->
+        [nose] der Abstand der Fahrzeugfront von der Hinterachse, im Auftrag eingegeben: Dass die Marke an der falschen Stelle sitzt, zeigt kein weiteres Foto
+       *[plates] der Radstand und beide Spurweiten von Nabe zu Nabe, im Auftrag eingegeben: Dass eine Platte auf allen Fotos gleich weit neben ihrer Nabe sitzt, zeigt kein weiteres
+    }
 findings-takes-other-direction = ein zweites Foto davon aus einer anderen Richtung
 findings-takes-nearer = Fotos aus größerer Nähe zum Gestell, damit sich Größen und Abstände unterscheiden lassen
 findings-takes-one-more = ein weiteres Foto aus einer anderen Richtung
@@ -296,6 +322,7 @@ findings-photo-not-linked = Das Foto hat keinen Markerträger mit den übrigen F
 findings-photo-not-tied = Nichts verbindet das Foto mit denen vor Bewegung { $move }; neu aufnehmen, mit Radplatten und Bodenblättern neben dem Gestell
 findings-photo-other-phase = Das Foto wurde nach der Kalibrierung aufgenommen, als Gestell oder Fahrzeug bewegt worden war; es wird verglichen, nicht mitgemessen
 findings-unseen-other-kit = die Marker darin gehören zu einem anderen Markersatz
+findings-unseen-doubled = von jedem Marker darin ist ein zweiter Ausdruck am Platz; überzählige Ausdrucke entfernen und neu aufnehmen
 findings-unseen-mirrored = das Foto ist gespiegelt
 findings-unseen-dark = das Foto ist zu dunkel; mehr Licht machen und neu aufnehmen
 findings-unseen-blurred = das Foto ist unscharf; ruhig halten, die Ellbogen abstützen oder mehr Licht machen und neu aufnehmen

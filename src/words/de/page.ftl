@@ -13,7 +13,7 @@ page-open-state = offen
 page-closed-state = abgeschlossen und versiegelt
 page-unreadable-job = Die Datei dieses Auftrags ist nicht lesbar
 page-attempt-n = Versuch { $n }
-page-not-measured = noch nicht gemessen
+page-not-measured = noch zu messen
 
 page-choose-sheet = Welches Vorgabeblatt?
 page-search-sheets = Teil des Namens
@@ -408,6 +408,7 @@ page-trouble-not-here = { $what ->
    *[page] Diese Seite gibt es nicht: zurück zur Liste der Aufträge gehen.
 }
 page-trouble-closed = Der Auftrag ist abgeschlossen und versiegelt: stattdessen einen weiteren Versuch beginnen.
+page-sealed-another = In { $folder }, wo dieser Auftrag versiegelt wird, liegt etwas anderes: der Nachweis eines anderen Auftrags, oder der dieses Auftrags von vor einer Änderung seiner Datei. Nichts gilt hier als versiegelt, bevor es anderswohin gebracht ist.
 page-trouble-disk = { $doing ->
     [read] Eine Datei ist nicht lesbar ({ $why }): Datenträger des Rechners prüfen, auf dem diese Seite läuft.
     [folder] Ein Ordner lässt sich nicht anlegen ({ $why }): Datenträger des Rechners prüfen, auf dem diese Seite läuft.

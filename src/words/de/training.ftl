@@ -156,3 +156,4 @@ training-unknown-near =
 training-no-size = `{ $word }` ist kein Betrag: eine Zahl in mm oder Grad
 training-answers-changed = { $path } ist nicht, worauf sich { $drill } festgelegt hat: die Antworten wurden verändert, nichts wird bewertet
 training-progress-unreadable = { $path }, Zeile { $line }: { $why }; berichtigen oder eine andere Fortschrittsdatei nennen
+training-progress-edited = { $path }, Zeile { $line }: Ihre Punkte sind nicht die, die das Programm aus den Antworten darin macht; die Zeile wiederherstellen oder eine andere Fortschrittsdatei nennen

@@ -49,6 +49,7 @@ advice-nothing-seen =
        *[other] None of the { $photos } photos shows a marker of the kit.
     }
 advice-not-settled = The adjustment of the photos did not settle. Take them again from other places.
+advice-not-settled-with = The adjustment of the photos did not settle; without marker { $marker } ({ $name }) it does. Another print of that marker is in view, or it was moved between the photos. Remove spare prints and take the photos again.
 
 # What a plan says of a check that its photos could not decide.
 advice-plan-undetermined = { $quantity }: nothing in the photos determines it. Show the plates, floor sheets or the nose mark that it is measured from, or type the vehicle's sizes into the job.

@@ -45,6 +45,16 @@ evidence-log-entries = { $entries }
 evidence-log-entries-more = { $more } before; { $entries }
 evidence-log-restated = the photos of { $path }, { $now } now, were judged otherwise: { $entries }
 evidence-log-no-entry = { $path } is sealed, and the log has no entry of it
+evidence-logged-before-taken = entry { $entry } was { $by ->
+        [witness] seen by { $witness }
+       *[log] logged
+    } at { $when }, before { $what ->
+        [calibration] the calibration was run
+       *[photo] { $photo } was taken
+    } at { $taken }: one of the clocks is false
+evidence-logged-late = { $path }: entry { $entry }, the first of its photos, was logged at { $when }, more than a day after the last of its photos and its calibration ({ $taken })
+evidence-log-unlogged = { $path } is not sealed, and its photos are in no entry
+evidence-log-orders-unknown = no entry's repair order is that of a job of the archive under the secret that was given (--log-orders): it is not the log's secret, or every job was filed anew. Repair orders were not compared
 evidence-log-summary = Log { $log }: { $size } entries, { $signed ->
         [yes] signed by a key that counts
        *[no] whose verifier key was not given (--log-keys)
@@ -54,6 +64,14 @@ evidence-log-summary = Log { $log }: { $size } entries, { $signed ->
     }{ $kept ->
         [yes] ; it begins with every checkpoint that was kept
        *[no] { "" }
+    }{ $unlogged ->
+        [0] { "" }
+        [one] ; { $unlogged } job is neither sealed nor in any entry
+       *[other] ; { $unlogged } jobs are neither sealed nor in any entry
+    }{ $late ->
+        [0] { "" }
+        [one] ; { $late } job was logged more than a day late
+       *[other] ; { $late } jobs were logged more than a day late
     }
 evidence-log-title = Log of attempts
 evidence-log-nothing = every attempt is in the archive, every sealed job in the log
@@ -178,6 +196,8 @@ evidence-item =
         [series-signature] signature of the repair order's index
         [series-page] repair order's page
         [report-authority] report's authority
+        [signing-time] signing time
+        [report-signing-time] report's signing time
        *[other] { $item }
     }
 evidence-whole =
@@ -185,6 +205,7 @@ evidence-whole =
         [signed] intact and signed
         [unknown] intact, signer unknown
         [unsigned] intact, unsigned
+        [unconfirmed] intact and signed; its verdict is not confirmed
        *[altered] altered
     }
 evidence-whole-copy =
@@ -237,12 +258,13 @@ evidence-signer = { $who }, who is listed
 evidence-signer-unknown = { $why }
 evidence-no-authority = no authority's certificate was given (--timestamp-ca)
 evidence-authority-false = { $why }
-evidence-authority-ended = its certificate ended on { $day }, and no newer timestamp covers it
+evidence-authority-ended = its certificate ended on { $day }, and no newer timestamp that counts covers it
 evidence-authority = { $who }; its certificate ends on { $day }
 evidence-measured = { $verdict }; every value within { $share } of its standard uncertainty of the recorded one; { $sentences ->
         [compared] everything else as recorded
        *[not] its sentences, by version { $recorded }, were not compared
     }
+evidence-measured-unconfirmed = recorded is { $recorded }, confirmed is { $verdict }: the set-up sheet requires content credentials, and this check vouches for none that suffice (a program built with the feature credentials, and --credential-anchors); every value within { $share } of its standard uncertainty of the recorded one
 evidence-masked = { $photos } photos show { $markers } markers where the sealed result has them; nothing binds what else they show
 evidence-masked-no-markers = the photos show no marker that would bind them to the sealed result
 evidence-masked-measured = { $verdict }; every value of the masked photos within { $share } standard uncertainties of the recorded one; what goes by whole photos and their own records was not looked for again
@@ -291,6 +313,8 @@ evidence-not-utf8 = it is not UTF-8
 evidence-size =
     { $what ->
         [manifest] it is not a file of a manifest's size
+        [signature] it is not a file of a signature's size
+        [small] it is not a file of the size that it has in a folder as sealed
        *[timestamp] it is not a file of a timestamp's size
     }
 
@@ -398,8 +422,27 @@ evidence-authorities = { $file }: { $why }; give the authority's root certificat
 evidence-authorities-no-pem = it is no PEM file ({ $why })
 evidence-authorities-empty = it holds no certificate
 evidence-authorities-bad = it holds a bad certificate ({ $why })
-evidence-authority-elsewhere = its certificate leads to none of the given authorities ({ $why })
+evidence-authority-elsewhere = its certificate leads to none of the given authorities (--timestamp-ca)
 evidence-authority-early = its time is before 1970
+evidence-authority-unlisted = { $who }: { $why }
+evidence-authority-wrong =
+    { $problem ->
+        [usage] its certificate is not for timestamps alone, marked as critical (RFC 3161, 2.3)
+        [early] its certificate had not begun when it was made
+       *[late] its certificate had ended when it was made
+    }
+evidence-token-turn = it is not a timestamp in its turn: one before it is missing, so that it covers nothing here
+evidence-unstamped = none, though authorities were given (--timestamp-ca): whether there ever was one cannot be told
+evidence-stamp-time =
+    { $problem ->
+        [ahead] it says { $when }, which lies ahead of this machine's clock by more than five minutes
+       *[falls] it says { $when }, which is before the timestamp that it covers
+    }
+evidence-stamped-before =
+    { $what ->
+        [calibration] it says { $when }: stamped before the calibration ran, as the job says
+       *[photo] it says { $when }: stamped before its photos were taken, as { $what } says
+    }
 
 # PDF reports that are signed.
 evidence-pdf-field = Signature of this report
@@ -421,7 +464,7 @@ evidence-pdf-problem =
         [no-signature] its signature is none that this program reads (PAdES, one signer)
         [stamped-already] it has a timestamp already
         [no-room] the timestamp is larger than the place that was left for it: ask an authority whose answers are shorter
-        [name] the name is empty, longer than 64 characters or has control characters
+        [name] the name is empty, longer than 64 characters or has control characters or such that turn the direction of writing
        *[years] a certificate counts from 1 to 10 years
     }
 evidence-pdf-by = by { $who }, over the whole file; the signer's own clock said { $when }
@@ -429,6 +472,19 @@ evidence-pdf-listed = { $who }, whose certificate was given
 evidence-pdf-unlisted = its certificate is not among those that were given; its SHA-256 is { $print }
 evidence-pdf-no-certificates = no certificates were given (--certificates)
 evidence-pdf-stamped = signed no later than { $when }, says { $authority }
+evidence-pdf-earlier = an earlier one, by { $who }, over the file's first { $count } bytes: what stands behind them was added later, and is not what that signer saw
+evidence-pdf-earlier-false = an earlier signature, by { $who }, does not hold ({ $why }); the last one is by { $last }
+evidence-pdf-uncounted =
+    { $problem ->
+        [usage] { $who }, whose certificate was given and is not for signatures
+        [early] { $who }, whose certificate was given and had not begun when it was signed ({ $when })
+       *[late] { $who }, whose certificate was given and had ended when it was signed ({ $when })
+    }
+evidence-pdf-claim =
+    { $problem ->
+        [ahead] the signer's own clock said { $when }, which lies ahead of this machine's clock: one of the two is wrong
+       *[stamped] the signer's own clock said { $when }, yet the signature was stamped before that: that clock was wrong
+    }
 evidence-reports-same = { $count } files, each what the sealed result and photos give
 evidence-reports-other = { $files }: not what the sealed { $result } and photos give, but another result’s or changed
 evidence-reports-by-other = made by version { $recorded }: version { $now } cannot make them again, so that it cannot be told whether they are of this result
@@ -437,7 +493,7 @@ evidence-report-state =
     { $state ->
         [holds] report signed by { $who }, whom nobody vouched for here (--certificates)
         [listed] report signed by { $who }, whose certificate was given
-        [unlisted] report signed by { $who }, whose certificate is not among those that were given
+        [unlisted] report signed by { $who }, whose certificate is not among those that were given, or did not count when it was signed
         [broken] the report's signature does not hold
        *[none] report not signed
     }
@@ -515,6 +571,8 @@ evidence-log-truncated = it has { $size } entries where { $file } has { $earlier
 evidence-log-forked = it and { $file } are two checkpoints of { $size } entries with different roots: the log was forked
 evidence-log-rewritten = it does not begin with the { $size } entries of { $file }: the log was rewritten
 evidence-log-key-not-given = it is the log { $log }, whose verifier key was not given
+evidence-witness-own-key = this key is that of the log { $log } itself, which cannot vouch for itself: name a key of the witness's own
+evidence-witness-of-another = it remembers the log { $other }, not { $log }: name a file of its own for each log with --seen
 evidence-log-key-file =
     { $problem ->
         [salt] it is no secret of 64 hexadecimal digits

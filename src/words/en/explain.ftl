@@ -112,11 +112,19 @@ finding-vehicle-moved-between-photos =
 
 finding-plate-not-seated =
     .title = Plate not seated
-    .meaning = A wheel plate points elsewhere than a wheel can, or sat differently in one photo than in another.
+    .meaning = A wheel plate points elsewhere than a wheel can, does not sit on its hub, or sat differently in one photo than in another.
     .cause = A claw sits on a balance weight, the rim's lip is bent, dirt lies between plate and rim, or the plate slipped.
     .look = Push at the plate's rim: it must not rock. The gap between plate and rim must be the same all around.
     .remedy = Seat the plate again on a clean, undamaged part of the rim, and take all photos again.
     .scene = A wheel plate does not lie against the rim.
+
+finding-vehicle-sizes-disagree =
+    .title = Typed sizes contradicted
+    .meaning = A size of the vehicle that was typed is another than the photos show, so that one of them is wrong.
+    .cause = The nose mark was put beside or in front of the nose, a wheel plate sits off its hub, or the sizes of another vehicle were typed.
+    .look = Measure from the middle of a rear wheel to that of the front wheel, and to the nose mark, with a tape.
+    .remedy = Put the mark and the plates where they belong and take the photos again, or correct what was typed.
+    .scene = The nose mark is 25 mm in front of the nose.
 
 finding-plates-swapped =
     .title = Plates or sheets swapped
@@ -142,12 +150,20 @@ finding-print-not-flat =
     .remedy = Glue the sheets anew, flat onto something rigid, without bubbles; replace a bent plate; print again on another printer.
     .scene = Every print lies in waves.
 
+finding-marker-displaced =
+    .title = Markers not where the kit has them
+    .meaning = The markers of one holder do not lie to each other as the kit file says, so that what it marks stands elsewhere than the photos seem to show.
+    .cause = A holder that was bent or knocked, a sheet that was mended or mounted elsewhere, prints glued less carefully than the file says, or the file of another holder.
+    .look = Lay a straight edge along the holder; compare the spacing of the sheets with the kit's drawing, with a steel tape.
+    .remedy = Put it right, or survey the holder (baywitness survey) and use the kit file that this writes.
+    .scene = Sheets at the stand's left end were mended, and stand proud since.
+
 finding-marker-duplicated =
     .title = One code twice
-    .meaning = The same code appears twice in one photo; neither was used.
+    .meaning = The same code appears twice in one photo; it was used in no photo of the job.
     .cause = A spare print lies in the bay, a mirror or a glossy panel shows a marker, or two kits with the same codes are about.
     .look = Look for a second sheet with that number in the photo, also in windows and on paint.
-    .remedy = Remove or cover the spare print and take the photo again.
+    .remedy = Remove or cover the spare print and take the photos again.
     .scene = A spare print of a marker hangs in the bay.
 
 finding-camera-mismatch =
@@ -224,8 +240,8 @@ finding-carrier-not-seen =
 
 finding-floor-not-level =
     .title = Floor not one plane
-    .meaning = The floor bends between vehicle and stand, or a sheet does not lie flat on it.
-    .cause = A drain, a ramp, a joint between slabs, a curled or propped-up sheet; or the typed hub height is wrong.
+    .meaning = The floor bends between vehicle and stand, a sheet does not lie flat on it, or the wheels do not stand alike on the sheets' plane.
+    .cause = A drain, a ramp, a joint between slabs, a curled or propped-up sheet, a flat tyre, a wheel on a block or a turn plate; or the typed hub height is wrong.
     .look = Lay a straight edge or a water level across the bay; press down the corners of the sheet.
     .remedy = Flatten the sheet; if the floor is at fault, use a bay that is level.
     .scene = The floor rises in front of the vehicle.
@@ -416,13 +432,25 @@ finding-rule-plate-not-seated =
     .rationale = A plate that is not flush with its wheel points elsewhere than the wheel: thrust line and toe follow the plate.
     .method = Difference of the two headings of an axle's plates (total toe), which is small on any road vehicle: beyond 0.55 deg (common practice, no source) with a probability of 0.95. Also a plate's separate pose in some photos (score test, chance below 1e-4). Both plates askew by the same angle are not seen, nor a plate turned about its axle, which changes nothing.
 
+finding-rule-plate-off-hub =
+    .rationale = A plate that sits off its wheel's hub by the same in all photos moves the axle, and with it the centreline and all that is measured from it; the photos agree with each other all the same.
+    .method = The thrust angle, beyond 1 deg (common practice, no source) with a probability of 0.95, where the axle's total toe does not tell it from a plate that is not flush; and the front track against the rear one, hub to hub, beyond 100 mm (common practice, no source) with that probability. Smaller offsets are seen only against typed sizes, and both plates of an axle displaced alike to the side hardly.
+
+finding-rule-vehicle-sizes-disagree =
+    .rationale = A nose mark ahead of the nose or a plate off its hub is the same in every photo, and no misfit shows it: what is known of the vehicle does.
+    .method = Wheelbase, nose in front of the rear axle and both tracks as typed, each against what the photos show of it: beyond four standard uncertainties of both together (chance below 1e-4) and 5 mm (common practice, no source). Not said where something else already spoils every figure. Not seen: sizes that were not typed, and what moves none of them, such as a nose mark to the side of the nose.
+
 finding-rule-print-scale-wrong =
     .rationale = A print at 97 % makes its marker holder seem 3 % farther away.
-    .method = Score test of one factor on the sizes of all markers of a marker holder, and of one on all markers. The factor on all is told from the camera's focal length by the spacing of the markers on one marker holder alone; where that is not enough the rival explanation is named. Best explanation of all suspects, chance below 1e-4, more than 0.3 %. Not seen: a marker holder with one marker whose distance nothing else fixes.
+    .method = Score test of one factor on the sizes of all markers of a marker holder, and of one on all markers. The factor on all is told from the camera's focal length by the spacing of the markers on one marker holder alone; where that is not enough the rival explanation is named. Best explanation of all suspects, chance below 1e-4, more than 0.15 % on one marker holder, than 0.3 % on all. Not seen: a marker holder with one marker whose distance nothing else fixes.
 
 finding-rule-print-not-flat =
     .rationale = A marker is measured as a flat square. Paper that curls shows its pattern elsewhere, differently from each side, and pulls distances and angles along; no number of pixels averages that out.
     .method = Residuals tell how large smooth displacements of each marker's picture are: curls (polynomials of degree two, but for what looks as perspective does) and waves (of degree three and four), beyond what blocks of residuals scatter by; a fifth of the photo's markers, the worst, does not speak for the others. Below 0.0002 of the side (0.03 px at most; 2.5 times that where the phone changed the light) they count as none. What they do to the corners is part of their uncertainty. Named where half of what the photos show of a marker holder is off by more than 0.001 of the side; rendered night photos of flat prints reach 0.0007. A warning where a check is not proven, else a note. It lowers nothing by itself: the uncertainties have it in them. A bend that looks as another direction of view does, and prints that are shifted, turned, stretched or sheared as a whole, are not seen.
+
+finding-rule-marker-displaced =
+    .rationale = Places on a holder are known within what its kit file states, and the adjustment lets them give way by as much; by more, it would make millimetres of a bent holder pass for another place of the stand.
+    .method = The squares of how far a holder's places gave way, each in its standard uncertainty, are summed: at most a chi-square where the file is right; chance below 1e-6. Markers whose own free place (score test, three coordinates) has such a chance and is more than 0.75 mm off are named, and those that took part in no photo while all of their corners are off alike, by more than 0.5 px. Nothing is said of places where something else explains the photos better. Not seen: all of a holder's markers displaced alike.
 
 finding-rule-camera-mismatch =
     .rationale = A camera file holds for one lens of one device; through another one straight lines bend differently and everything is displaced.
@@ -458,7 +486,7 @@ finding-rule-photos-too-alike =
 
 finding-rule-floor-not-level =
     .rationale = Height, tilt and level refer to the floor. Where it bends between vehicle and stand there is no such plane.
-    .method = Score test: height and tilt of one sheet, or of all sheets beyond a kink across the vehicle's line. Best explanation of all suspects, chance below 1e-4, more than 2 mm or 0.15 deg. Also the rear hubs' height over the sheets' plane against the typed one, beyond four standard uncertainties and 2 mm (chance 6e-5). A floor that is one tilted plane is no misfit, and three sheets always lie in one plane.
+    .method = Score test: height and tilt of one sheet, or of all sheets beyond a kink across the vehicle's line. Best explanation of all suspects, chance below 1e-4, more than 2 mm or 0.15 deg. Also the rear hubs' height over the sheets' plane against the typed one, beyond four standard uncertainties and 2 mm (chance 6e-5). A warning where the two hubs of an axle differ in height by more than 15 mm and two standard uncertainties, or the axles by more than 40 mm (common practice, no source). A floor that is one tilted plane is no misfit, and three sheets always lie in one plane.
 
 finding-rule-carrier-not-seen =
     .rationale = What no photo shows is not part of the proof.
@@ -477,7 +505,7 @@ finding-rule-reading-disagrees =
     .method = E_n of ISO/IEC 17043 above 1: at correct uncertainties one pair in some twenty-two at most, fewer where both count.
 
 finding-rule-marker-duplicated =
-    .rationale = Nobody can tell which of two equal markers belongs to the kit; both are left out.
+    .rationale = Nobody can tell which of two equal markers belongs to the kit, nor which of them another photo shows; the code is left out of all photos.
     .method = Two sightings of one id of the kit in one photo. Exact; a spare print that lies about is enough to cause it.
 
 finding-rule-weak-geometry =

@@ -5,6 +5,7 @@ findings-if-size = the markers on { $body } have another size
 findings-if-sizes = all markers have another size than the kit file says
 findings-if-zoomed = { $photo } was zoomed
 findings-if-focal = the camera's focal length is another
+findings-if-displaced = marker { $marker } on { $body } sits elsewhere than the kit file has it
 findings-if-marker = marker { $marker } on { $body } was found wrong in { $photo }
 findings-if-lens-one = { $photo } was taken through another lens
 findings-if-lens = the photos were taken through another lens
@@ -69,9 +70,20 @@ findings-plate-not-flush =
         [front] The headings of the front wheel plates differ by { $degrees } deg, more than toe can be: { $body } is probably not flush with its wheel. Seat it again and take the photos again.
        *[rear] The headings of the rear wheel plates differ by { $degrees } deg, more than toe can be: { $body } is probably not flush with its wheel. Seat it again and take the photos again.
     }
+findings-plate-off-hub-track = The rear wheel plates stand { $rear } mm apart, the front ones { $front } mm, and no vehicle's axles differ so much: a plate does not sit on its wheel's hub, or is on another vehicle. Seat each plate on its own hub and take the photos again.
+findings-plate-off-hub-thrust = By the wheel plates the rear wheels point { $degrees } deg aside, more than any vehicle's do: a plate does not sit on its wheel's hub, or is on another vehicle. Seat each plate on its own hub and take the photos again.
+findings-size-disagrees =
+    { $size ->
+        [wheelbase] The photos show a wheelbase of { $measured } mm, { $typed } mm were typed: a wheel plate sits off its hub, or the typed sizes are another vehicle's or mistyped. Seat the plates on their hubs and take the photos again, or correct what was typed.
+        [nose] The photos show the nose mark { $measured } mm in front of the rear axle, { $typed } mm were typed: the mark is at the wrong place, a rear wheel plate sits off its hub, or the typed sizes are another vehicle's or mistyped. Put the mark at the foremost point of the vehicle, seat the plates on their hubs and take the photos again, or correct what was typed.
+        [front_track] The photos show a front track of { $measured } mm from hub to hub, { $typed } mm were typed: a front wheel plate sits off its hub, or the typed sizes are another vehicle's or mistyped. Seat the plates on their hubs and take the photos again, or correct what was typed.
+       *[rear_track] The photos show a rear track of { $measured } mm from hub to hub, { $typed } mm were typed: a rear wheel plate sits off its hub, or the typed sizes are another vehicle's or mistyped. Seat the plates on their hubs and take the photos again, or correct what was typed.
+    }
 
 findings-not-flat = { $body } shows its prints some { $size } mm off where flat ones would show them: the paper curls or lies in waves, or was printed unevenly. Where they stand is known less well for it. Glue them flat onto something rigid, or print them again.
 findings-prints-not-flat = The prints of { $count } marker holders show some { $size } mm off where flat ones would: the paper curls or lies in waves, it was printed unevenly, or the phone smoothed the photos (night mode). Where they stand is known less well for it. Glue them flat onto something rigid, or print them again; take photos without night mode.
+findings-marker-displaced = Marker { $markers } on { $body } and the others there do not lie to each other as the kit file has them, by some { $mm } mm: something is bent, was mended or mounted elsewhere, or the file is another holder's. Which of them is right the photos can't tell. Put it right or survey the holder, and verify again.
+findings-holder-deformed = The markers on { $body } do not lie to each other as the kit file has them: the holder is bent, its prints were glued less carefully than the file says, or the file is another holder's. Survey the holder, or state in the kit file how well the places are known, and verify again.
 findings-print-scale =
     { $size ->
         [smaller] The markers on { $body } look { $percent } % smaller than the kit file says. Measure the black square of one with a ruler and enter what you read, or print again at 100 %.
@@ -155,6 +167,15 @@ findings-floor-below-wheels =
         [higher] The plane of the floor sheets lies { $mm } mm higher than the floor below the rear wheels (hub height { $typed } mm as typed): the floor slopes or bends between vehicle and stand, or the typed height is wrong. Check the floor with a spirit level; use a bay that is level.
        *[lower] The plane of the floor sheets lies { $mm } mm lower than the floor below the rear wheels (hub height { $typed } mm as typed): the floor slopes or bends between vehicle and stand, or the typed height is wrong. Check the floor with a spirit level; use a bay that is level.
     }
+findings-wheels-uneven =
+    { $lower ->
+        [rear_left] The left rear hub stands { $mm } mm lower over the floor sheets than the right one: a flat tyre, a block or a turn plate below a wheel, a plate off its hub, or the floor below the wheels is another plane than the sheets'. Look at the tyres and at the floor, and take the photos again.
+        [rear_right] The right rear hub stands { $mm } mm lower over the floor sheets than the left one: a flat tyre, a block or a turn plate below a wheel, a plate off its hub, or the floor below the wheels is another plane than the sheets'. Look at the tyres and at the floor, and take the photos again.
+        [front_left] The left front hub stands { $mm } mm lower over the floor sheets than the right one: a flat tyre, a block or a turn plate below a wheel, a plate off its hub, or the floor below the wheels is another plane than the sheets'. Look at the tyres and at the floor, and take the photos again.
+        [front_right] The right front hub stands { $mm } mm lower over the floor sheets than the left one: a flat tyre, a block or a turn plate below a wheel, a plate off its hub, or the floor below the wheels is another plane than the sheets'. Look at the tyres and at the floor, and take the photos again.
+        [front] The front hubs stand { $mm } mm lower over the floor sheets than the rear ones: wheels on blocks or turn plates, flat tyres, or the floor below the wheels is another plane than the sheets'. Look at the tyres and at the floor, and take the photos again.
+       *[rear] The rear hubs stand { $mm } mm lower over the floor sheets than the front ones: wheels on blocks or turn plates, flat tyres, or the floor below the wheels is another plane than the sheets'. Look at the tyres and at the floor, and take the photos again.
+    }
 findings-two-poses = { $body } could be placed in two ways that fit the photos equally well. Take one more photo from another direction, nearer to it.
 findings-not-seen = { $body } is in no usable photo. Take one more photo that shows it and two other marker holders.
 findings-steering =
@@ -167,8 +188,8 @@ findings-reading-disagrees-mm = { $quantity }: the reading of { $read } mm and t
 findings-reading-disagrees-degrees = { $quantity }: the reading of { $read } deg and the photos' { $photos } deg exclude each other (E_n { $error }). Read again; check which point it was measured from.
 findings-marker-duplicated =
     { $count ->
-        [2] Marker { $marker } appears twice in { $photo }: both were left out. Remove spare prints and take the photo again.
-       *[other] Marker { $marker } appears { $count } times in { $photo }: all of them were left out. Remove spare prints and take the photo again.
+        [2] Marker { $marker } appears twice in { $photo }: it was left out of all photos. Remove spare prints and take the photos again.
+       *[other] Marker { $marker } appears { $count } times in { $photo }: it was left out of all photos. Remove spare prints and take the photos again.
     }
 findings-cannot-prove = These photos and this kit cannot prove so small a tolerance: { $quantities }. It takes { $more }. This is not a fail.
 findings-hangs-on-body =
@@ -274,6 +295,11 @@ findings-takes-axle =
         [front] photos that show both front wheel plates
        *[rear] photos that show both rear wheel plates
     }
+findings-takes-typed-sizes =
+    { $what ->
+        [nose] the nose's distance from the rear axle, typed in the job: no further photo shows that the mark sits at the wrong place
+       *[plates] the wheelbase and both tracks from hub to hub, typed in the job: no further photo shows that a plate sits off its hub by the same in all of them
+    }
 findings-takes-other-direction = a second photo of it from another direction
 findings-takes-nearer = photos nearer to the stand, so that sizes and spacing can be told apart
 findings-takes-one-more = one more photo from another direction
@@ -296,6 +322,7 @@ findings-photo-not-linked = it shares no marker holder with the other photos; ta
 findings-photo-not-tied = nothing ties it to the photos before move { $move }; take it again with plates and floor sheets in it beside the stand
 findings-photo-other-phase = it was taken after the calibration, when the stand or the vehicle had moved; it is compared, not measured with
 findings-unseen-other-kit = the markers in it are of another kit
+findings-unseen-doubled = a second print of each marker in it is about; remove spare prints and take it again
 findings-unseen-mirrored = it is mirrored
 findings-unseen-dark = it is too dark; use more light and take it again
 findings-unseen-blurred = it is blurred; hold still, rest the elbows or use more light, and take it again

@@ -13,7 +13,7 @@ page-open-state = open
 page-closed-state = closed and sealed
 page-unreadable-job = This job's file can't be read
 page-attempt-n = attempt { $n }
-page-not-measured = not measured yet
+page-not-measured = to be measured
 
 page-choose-sheet = Which set-up sheet?
 page-search-sheets = Part of the sheet's name
@@ -408,6 +408,7 @@ page-trouble-not-here = { $what ->
    *[page] This page does not exist: go back to the list of jobs.
 }
 page-trouble-closed = The job is closed and sealed: begin a further attempt instead.
+page-sealed-another = Something else lies in { $folder }, where this job is sealed: another job's evidence, or this one's from before its file was changed. Nothing here is called sealed before it is moved elsewhere.
 page-trouble-disk = { $doing ->
     [read] A file can't be read ({ $why }): check the disk of the computer that serves this page.
     [folder] A folder can't be made ({ $why }): check the disk of the computer that serves this page.

@@ -156,3 +156,4 @@ training-unknown-near =
 training-no-size = `{ $word }` is no size: a number of mm or degrees
 training-answers-changed = { $path } is not what { $drill } committed to: the answers were changed, nothing is marked
 training-progress-unreadable = { $path }, line { $line }: { $why }; put it right or name another progress file
+training-progress-edited = { $path }, line { $line }: its points are not what the program makes of the answers in it; put the line back as it was, or name another progress file

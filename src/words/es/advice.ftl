@@ -49,6 +49,7 @@ advice-nothing-seen =
        *[other] Ninguna de las { $photos } fotos muestra un marcador del juego.
     }
 advice-not-settled = El ajuste de las fotos no llegó a una solución. Repetirlas desde otros lugares.
+advice-not-settled-with = El ajuste de las fotos no llegó a una solución; sin el marcador { $marker } ({ $name }) llega a ella. Otra impresión de ese marcador está a la vista, o se movió entre las fotos. Retirar las impresiones sobrantes y repetir las fotos.
 
 # Qué dice un plan de una comprobación que sus fotos no podrían decidir.
 advice-plan-undetermined = { $quantity }: nada en las fotos determina este valor. Mostrar las placas, las láminas de suelo o la marca frontal desde las que se mide, o escribir las medidas del vehículo en el trabajo.

@@ -45,6 +45,16 @@ evidence-log-entries = { $entries }
 evidence-log-entries-more = { $more } antes; { $entries }
 evidence-log-restated = las fotos de { $path }, ahora { $now }, se juzgaron de otro modo: { $entries }
 evidence-log-no-entry = { $path } está sellada y el registro de intentos no tiene ninguna entrada suya
+evidence-logged-before-taken = la entrada { $entry } { $by ->
+        [witness] fue vista por { $witness }
+       *[log] se registró
+    } el { $when }, antes de { $what ->
+        [calibration] la calibración
+       *[photo] que se tomara { $photo }
+    } ({ $taken }): uno de los relojes iba mal
+evidence-logged-late = { $path }: la entrada { $entry }, la primera con sus fotos, se registró el { $when }, más de un día después de la última de sus fotos y de su calibración ({ $taken })
+evidence-log-unlogged = { $path } no está sellada y ninguna entrada tiene sus fotos
+evidence-log-orders-unknown = con el secreto indicado (--log-orders), la orden de reparación de ninguna entrada es la de un trabajo del archivo: no es el secreto de este registro, o todos los trabajos se archivaron de nuevo. Las órdenes de reparación no se compararon
 evidence-log-summary = Registro de intentos { $log }: { $size } entradas, { $signed ->
         [yes] firmado con una clave reconocida
        *[no] sin que se indicara su clave de verificación (--log-keys)
@@ -54,6 +64,14 @@ evidence-log-summary = Registro de intentos { $log }: { $size } entradas, { $sig
     }{ $kept ->
         [yes] ; comienza con todos los puntos de control conservados
        *[no] { "" }
+    }{ $unlogged ->
+        [0] { "" }
+        [one] ; { $unlogged } trabajo no está sellado ni figura en ninguna entrada
+       *[other] ; { $unlogged } trabajos no están sellados ni figuran en ninguna entrada
+    }{ $late ->
+        [0] { "" }
+        [one] ; { $late } trabajo se registró con más de un día de retraso
+       *[other] ; { $late } trabajos se registraron con más de un día de retraso
     }
 evidence-log-title = Registro de intentos
 evidence-log-nothing = todos los intentos están en el archivo; todos los trabajos sellados, en el registro
@@ -178,6 +196,8 @@ evidence-item =
         [series-signature] firma del índice de la orden de reparación
         [series-page] página de la orden de reparación
         [report-authority] autoridad del informe
+        [signing-time] hora de la firma
+        [report-signing-time] hora de la firma del informe
        *[other] { $item }
     }
 evidence-whole =
@@ -185,6 +205,7 @@ evidence-whole =
         [signed] íntegra y firmada
         [unknown] íntegra, firmante desconocido
         [unsigned] íntegra, sin firma
+        [unconfirmed] íntegra y firmada; su veredicto no está confirmado
        *[altered] alterada
     }
 evidence-whole-copy =
@@ -237,12 +258,13 @@ evidence-signer = { $who }, que figura en la lista
 evidence-signer-unknown = no reconocido: { $why }
 evidence-no-authority = no se indicó el certificado de ninguna autoridad (--timestamp-ca)
 evidence-authority-false = no reconocida: { $why }
-evidence-authority-ended = su certificado terminó el { $day } y ningún sello de tiempo más reciente lo cubre
+evidence-authority-ended = su certificado terminó el { $day } y ningún sello de tiempo más reciente que cuente lo cubre
 evidence-authority = { $who }; su certificado termina el { $day }
 evidence-measured = { $verdict }; cada valor a menos de { $share } de su incertidumbre típica del registrado; { $sentences ->
         [compared] todo lo demás como se registró
        *[not] sus frases, de la versión { $recorded }, no se compararon
     }
+evidence-measured-unconfirmed = registrado: { $recorded }; confirmado: { $verdict }; la hoja de montaje exige credenciales de contenido, y esta comprobación no responde de ninguna que baste (un programa construido con la opción credentials, y --credential-anchors); cada valor a menos de { $share } de su incertidumbre típica del registrado
 evidence-masked = { $photos } fotos muestran { $markers } marcadores donde los tiene el resultado sellado; nada une lo demás que muestran
 evidence-masked-no-markers = las fotos no muestran ningún marcador que las una al resultado sellado
 evidence-masked-measured = { $verdict }; cada valor de las fotos enmascaradas a menos de { $share } incertidumbres típicas del registrado; lo que depende de las fotos enteras y de sus propios datos no se buscó de nuevo
@@ -291,6 +313,8 @@ evidence-not-utf8 = no está en UTF-8
 evidence-size =
     { $what ->
         [manifest] no es un archivo del tamaño de una lista de sumas
+        [signature] no es un archivo del tamaño de una firma
+        [small] no es un archivo del tamaño que tiene en una carpeta sellada
        *[timestamp] no es un archivo del tamaño de un sello de tiempo
     }
 
@@ -398,8 +422,27 @@ evidence-authorities = { $file }: { $why }; indicar el certificado raíz de la a
 evidence-authorities-no-pem = no es un archivo PEM ({ $why })
 evidence-authorities-empty = no contiene ningún certificado
 evidence-authorities-bad = contiene un certificado incorrecto ({ $why })
-evidence-authority-elsewhere = su certificado no lleva a ninguna de las autoridades indicadas ({ $why })
+evidence-authority-elsewhere = su certificado no lleva a ninguna de las autoridades indicadas (--timestamp-ca)
 evidence-authority-early = su hora es anterior a 1970
+evidence-authority-unlisted = no indicada: { $who }; { $why }
+evidence-authority-wrong =
+    { $problem ->
+        [usage] su certificado no sirve solo para sellos de tiempo, marcado como crítico (RFC 3161, 2.3)
+        [early] su certificado aún no valía cuando se hizo
+       *[late] su certificado había terminado cuando se hizo
+    }
+evidence-token-turn = no es un sello de tiempo que esté en su turno: falta uno anterior, de modo que aquí no cubre nada
+evidence-unstamped = ninguno, aunque se indicaron autoridades (--timestamp-ca); no se puede saber si alguna vez lo hubo
+evidence-stamp-time =
+    { $problem ->
+        [ahead] dice { $when }, más de cinco minutos después de la hora de este equipo
+       *[falls] dice { $when }, antes del sello de tiempo que cubre
+    }
+evidence-stamped-before =
+    { $what ->
+        [calibration] dice { $when }: sellado antes de la calibración, según el trabajo
+       *[photo] dice { $when }: sellado antes de que se tomaran sus fotos, según { $what }
+    }
 
 # PDF reports that are signed.
 evidence-pdf-field = Firma de este informe
@@ -421,7 +464,7 @@ evidence-pdf-problem =
         [no-signature] su firma no es una que este programa lea (PAdES, un firmante)
         [stamped-already] ya tiene un sello de tiempo
         [no-room] el sello de tiempo es mayor que el sitio que se dejó para él: pedirlo a una autoridad de respuestas más cortas
-        [name] el nombre está vacío, pasa de 64 caracteres o tiene caracteres de control
+        [name] el nombre está vacío, pasa de 64 caracteres o tiene caracteres de control o que invierten el sentido de la escritura
        *[years] un certificado vale de 1 a 10 años
     }
 evidence-pdf-by = de { $who }, sobre todo el archivo; reloj del firmante: { $when }
@@ -429,6 +472,19 @@ evidence-pdf-listed = { $who }, cuyo certificado se indicó
 evidence-pdf-unlisted = su certificado no está entre los indicados; su SHA-256 es { $print }
 evidence-pdf-no-certificates = no se indicaron certificados (--certificates)
 evidence-pdf-stamped = firmado no después de { $when }, según { $authority }
+evidence-pdf-earlier = una anterior, de { $who }, sobre los primeros { $count } bytes del archivo; lo que sigue se añadió después, y ese firmante no lo vio
+evidence-pdf-earlier-false = una firma anterior, de { $who }, no es válida ({ $why }); la última es de { $last }
+evidence-pdf-uncounted =
+    { $problem ->
+        [usage] { $who }, cuyo certificado se indicó pero no sirve para firmar
+        [early] { $who }, cuyo certificado se indicó pero aún no valía al firmar ({ $when })
+       *[late] { $who }, cuyo certificado se indicó pero había terminado al firmar ({ $when })
+    }
+evidence-pdf-claim =
+    { $problem ->
+        [ahead] el reloj del firmante decía { $when }, después de la hora de este equipo: uno de los dos está mal
+       *[stamped] el reloj del firmante decía { $when }, pero la firma se selló antes: ese reloj estaba mal
+    }
 evidence-reports-same = { $count } archivos, cada uno lo que dan el resultado y las fotos sellados
 evidence-reports-other = { $files }: no es lo que dan { $result } y las fotos selladas, sino de otro resultado o alterado
 evidence-reports-by-other = hechos por la versión { $recorded }: la versión { $now } no puede hacerlos de nuevo, y así no se puede decir si son de este resultado
@@ -437,7 +493,7 @@ evidence-report-state =
     { $state ->
         [holds] informe firmado por { $who }, de quien aquí nadie responde (--certificates)
         [listed] informe firmado por { $who }, cuyo certificado se indicó
-        [unlisted] informe firmado por { $who }, cuyo certificado no está entre los indicados
+        [unlisted] informe firmado por { $who }, cuyo certificado no está entre los indicados, o no valía al firmar
         [broken] la firma del informe no es válida
        *[none] informe sin firmar
     }
@@ -515,6 +571,8 @@ evidence-log-truncated = tiene { $size } entradas y { $file } tiene { $earlier }
 evidence-log-forked = este y { $file } son dos puntos de control de { $size } entradas con raíces distintas: el registro se bifurcó
 evidence-log-rewritten = no empieza con las { $size } entradas de { $file }: el registro se reescribió
 evidence-log-key-not-given = es el registro { $log }, cuya clave de verificación no se indicó
+evidence-witness-own-key = esta clave es la del propio registro { $log }, que no puede dar fe de sí mismo: indicar una clave propia del testigo
+evidence-witness-of-another = este archivo recuerda el registro { $other }, no { $log }: indicar con --seen un archivo propio para cada registro
 evidence-log-key-file =
     { $problem ->
         [salt] no es un secreto de 64 dígitos hexadecimales

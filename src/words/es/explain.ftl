@@ -112,11 +112,19 @@ finding-vehicle-moved-between-photos =
 
 finding-plate-not-seated =
     .title = Placa mal asentada
-    .meaning = Una placa de rueda apunta adonde ninguna rueda puede apuntar, o estaba asentada de otro modo en una foto que en otra.
+    .meaning = Una placa de rueda apunta adonde ninguna rueda puede apuntar, no está en su buje, o estaba asentada de otro modo en una foto que en otra.
     .cause = Una garra se apoya en un contrapeso, el borde de la llanta está doblado, hay suciedad entre placa y llanta, o la placa resbaló.
     .look = Presionar el borde de la placa: no debe bailar. La holgura entre placa y llanta debe ser igual en todo el contorno.
     .remedy = Asentar de nuevo la placa en una parte limpia y sana de la llanta y repetir todas las fotos.
     .scene = Una placa de rueda no apoya contra la llanta.
+
+finding-vehicle-sizes-disagree =
+    .title = Medidas introducidas desmentidas
+    .meaning = Una medida del vehículo que se introdujo es otra que la que muestran las fotos: una de las dos es errónea.
+    .cause = La marca frontal se puso al lado o por delante del frontal, una placa de rueda está fuera de su buje, o se introdujeron las medidas de otro vehículo.
+    .look = Medir con una cinta del centro de una rueda trasera al de la delantera, y a la marca frontal.
+    .remedy = Poner la marca y las placas en su lugar y repetir las fotos, o corregir lo introducido.
+    .scene = La marca frontal está 25 mm por delante del frontal.
 
 finding-plates-swapped =
     .title = Placas o láminas intercambiadas
@@ -142,12 +150,20 @@ finding-print-not-flat =
     .remedy = Pegar las hojas de nuevo, planas sobre algo rígido y sin burbujas; cambiar una placa doblada; imprimir en otra impresora.
     .scene = Todas las impresiones están onduladas.
 
+finding-marker-displaced =
+    .title = Marcadores fuera de su lugar en el juego
+    .meaning = Los marcadores de un portamarcadores no están entre sí como dice el archivo del juego, de modo que lo que marca está en otro lugar del que las fotos parecen mostrar.
+    .cause = Un portamarcadores doblado o golpeado, una lámina reparada o montada en otro lugar, impresiones pegadas con menos cuidado de lo que dice el archivo, o el archivo de otro.
+    .look = Poner una regla a lo largo del portamarcadores; comparar las separaciones de las láminas con el dibujo del juego, con una cinta de acero.
+    .remedy = Arreglarlo, o levantar las medidas del portamarcadores (baywitness survey) y usar el archivo del juego que resulta.
+    .scene = Unas láminas del extremo izquierdo del soporte se repararon y sobresalen desde entonces.
+
 finding-marker-duplicated =
     .title = Un código dos veces
-    .meaning = El mismo código aparece dos veces en una foto; no se usó ninguno de los dos.
+    .meaning = El mismo código aparece dos veces en una foto; no se usó en ninguna foto del trabajo.
     .cause = Hay una impresión sobrante en el puesto, un espejo o un panel brillante refleja un marcador, o hay dos juegos con los mismos códigos.
     .look = Buscar en la foto una segunda lámina con ese número, también en cristales y en la pintura.
-    .remedy = Retirar o tapar la impresión sobrante y repetir la foto.
+    .remedy = Retirar o tapar la impresión sobrante y repetir las fotos.
     .scene = En el puesto cuelga una impresión sobrante de un marcador.
 
 finding-camera-mismatch =
@@ -224,8 +240,8 @@ finding-carrier-not-seen =
 
 finding-floor-not-level =
     .title = El suelo no es un solo plano
-    .meaning = El suelo se quiebra entre el vehículo y el soporte, o una lámina no está plana sobre él.
-    .cause = Un desagüe, una rampa, una junta entre losas, una lámina ondulada o levantada; o la altura de buje introducida es errónea.
+    .meaning = El suelo se quiebra entre el vehículo y el soporte, una lámina no está plana sobre él, o las ruedas no se apoyan por igual en el plano de las láminas.
+    .cause = Un desagüe, una rampa, una junta entre losas, una lámina ondulada o levantada, un neumático desinflado, una rueda sobre un taco o un plato giratorio; o la altura de buje introducida es errónea.
     .look = Poner una regla larga o un nivel de agua a través del puesto; presionar las esquinas de la lámina.
     .remedy = Alisar la lámina; si la causa es el suelo, usar un puesto nivelado.
     .scene = El suelo sube delante del vehículo.
@@ -416,13 +432,25 @@ finding-rule-plate-not-seated =
     .rationale = Una placa que no está a ras de su rueda apunta a otro sitio que la rueda: la línea de empuje y la convergencia siguen a la placa.
     .method = Diferencia de las direcciones de las dos placas de un eje (convergencia total), que es pequeña en cualquier vehículo de carretera: más de 0,55° (práctica habitual, sin fuente) con una probabilidad de 0,95. También una posición propia de la placa en algunas fotos (prueba de puntuación, probabilidad de azar inferior a 1e-4). No se ven dos placas torcidas el mismo ángulo ni una placa girada alrededor de su eje, lo que no cambia nada.
 
+finding-rule-plate-off-hub =
+    .rationale = Una placa que está fuera del buje de su rueda por igual en todas las fotos desplaza el eje, y con él la línea central y todo lo que se mide desde ella; las fotos concuerdan entre sí de todos modos.
+    .method = El ángulo de empuje, más de 1° (práctica habitual, sin fuente) con una probabilidad de 0,95, donde la convergencia total del eje no lo distingue de una placa que no está a ras; y el ancho de vía delantero frente al trasero, de buje a buje, más de 100 mm (práctica habitual, sin fuente) con esa probabilidad. Desplazamientos menores solo se ven frente a medidas introducidas, y apenas dos placas de un eje desplazadas por igual hacia un lado.
+
+finding-rule-vehicle-sizes-disagree =
+    .rationale = Una marca por delante del frontal o una placa fuera de su buje es la misma en cada foto, y ningún desajuste la muestra: lo hace lo que se sabe del vehículo.
+    .method = Distancia entre ejes, frontal por delante del eje trasero y los dos anchos de vía, tal como se introdujeron, cada uno frente a lo que muestran las fotos: más de cuatro incertidumbres típicas de ambos juntos (probabilidad de azar inferior a 1e-4) y 5 mm (práctica habitual, sin fuente). No se dice donde otra cosa ya estropea todos los valores. No se ven las medidas no introducidas ni lo que no cambia ninguna de ellas, como una marca frontal a un lado del frontal.
+
 finding-rule-print-scale-wrong =
     .rationale = Una impresión al 97 % hace que su portamarcadores parezca un 3 % más lejos.
-    .method = Prueba de puntuación de un factor en los tamaños de todos los marcadores de un portamarcadores, y de uno en todos los marcadores. El factor común a todos se distingue de la distancia focal de la cámara solo por la separación de los marcadores en un portamarcadores; si no basta, se nombra la explicación rival. La mejor de todas las explicaciones posibles, probabilidad de azar inferior a 1e-4, más del 0,3 %. No se ve: un portamarcadores con un solo marcador cuya distancia no fija nada más.
+    .method = Prueba de puntuación de un factor en los tamaños de todos los marcadores de un portamarcadores, y de uno en todos los marcadores. El factor común a todos se distingue de la distancia focal de la cámara solo por la separación de los marcadores en un portamarcadores; si no basta, se nombra la explicación rival. La mejor de todas las explicaciones posibles, probabilidad de azar inferior a 1e-4, más del 0,15 % en un portamarcadores, del 0,3 % en todos. No se ve: un portamarcadores con un solo marcador cuya distancia no fija nada más.
 
 finding-rule-print-not-flat =
     .rationale = Un marcador se mide como un cuadrado plano. El papel combado muestra su dibujo en otro lugar, distinto desde cada lado, y arrastra distancias y ángulos; ningún número de píxeles lo compensa.
     .method = Los residuos dicen cuánto se desplaza de forma suave la imagen de cada marcador: combaduras (polinomios de grado dos, salvo lo que parece perspectiva) y ondas (de grado tres y cuatro), más allá de la dispersión de bloques de residuos; la peor quinta parte de los marcadores de una foto no habla por los demás. Por debajo de 0,0002 del lado (0,03 px como máximo; 2,5 veces eso donde el teléfono cambió la luz) cuentan como ninguna. Lo que hacen a las esquinas es parte de su incertidumbre. Se nombra donde la mitad de lo que las fotos muestran de un portamarcadores se aparta más de 0,001 del lado; fotos de noche renderizadas de impresiones planas llegan a 0,0007. Aviso si una comprobación no está demostrada; si no, nota. Por sí mismo no empeora nada: las incertidumbres ya lo incluyen. No se ven una combadura que parece otra dirección de observación ni impresiones desplazadas, giradas, estiradas o cizalladas en conjunto.
+
+finding-rule-marker-displaced =
+    .rationale = Los lugares en un portamarcadores se conocen tan bien como dice su archivo del juego, y el ajuste los deja ceder otro tanto; si cedieran más, un portamarcadores doblado unos milímetros pasaría por otro lugar del soporte.
+    .method = Se suman los cuadrados de lo que cedieron los lugares de un portamarcadores, cada uno en su incertidumbre típica: a lo sumo una ji cuadrado donde el archivo es cierto; probabilidad de azar inferior a 1e-6. Se nombran los marcadores cuyo lugar libre (prueba de puntuación, tres coordenadas) tiene tal probabilidad y se aparta más de 0,75 mm, y los que no participaron en ninguna foto aunque todas sus esquinas se apartan por igual, más de 0,5 px. Nada se dice de lugares donde otra cosa explica mejor las fotos. No se ve: todos los marcadores de un portamarcadores desplazados por igual.
 
 finding-rule-camera-mismatch =
     .rationale = Un archivo de cámara vale para un objetivo de un aparato; con otro, las rectas se curvan de otro modo y todo se desplaza.
@@ -458,7 +486,7 @@ finding-rule-photos-too-alike =
 
 finding-rule-floor-not-level =
     .rationale = Altura, inclinación y nivelación se refieren al suelo. Si se quiebra entre el vehículo y el soporte, no existe tal plano.
-    .method = Prueba de puntuación: altura e inclinación de una lámina, o de todas las láminas más allá de un quiebro transversal a la línea del vehículo. La mejor de todas las explicaciones posibles, probabilidad de azar inferior a 1e-4, más de 2 mm o 0,15°. También la altura de los bujes traseros sobre el plano de las láminas frente a la introducida, más de cuatro incertidumbres típicas y 2 mm (probabilidad de azar 6e-5). Un suelo que es un solo plano inclinado no es un desajuste, y tres láminas están siempre en un plano.
+    .method = Prueba de puntuación: altura e inclinación de una lámina, o de todas las láminas más allá de un quiebro transversal a la línea del vehículo. La mejor de todas las explicaciones posibles, probabilidad de azar inferior a 1e-4, más de 2 mm o 0,15°. También la altura de los bujes traseros sobre el plano de las láminas frente a la introducida, más de cuatro incertidumbres típicas y 2 mm (probabilidad de azar 6e-5). Un aviso donde los dos bujes de un eje difieren en altura más de 15 mm y dos incertidumbres típicas, o los ejes más de 40 mm (práctica habitual, sin fuente). Un suelo que es un solo plano inclinado no es un desajuste, y tres láminas están siempre en un plano.
 
 finding-rule-carrier-not-seen =
     .rationale = Lo que no muestra ninguna foto no forma parte de la prueba.
@@ -477,7 +505,7 @@ finding-rule-reading-disagrees =
     .method = E_n de ISO/IEC 17043 superior a 1: con incertidumbres correctas, como mucho uno de cada veintidós pares, menos cuando ambas cuentan.
 
 finding-rule-marker-duplicated =
-    .rationale = Nadie puede decir cuál de dos marcadores iguales es del juego; ambos se dejan fuera.
+    .rationale = Nadie puede decir cuál de dos marcadores iguales es del juego, ni cuál de ellos muestra otra foto; el código se deja fuera en todas las fotos.
     .method = Un mismo número del juego visto dos veces en una foto. Exacto; basta con una impresión sobrante a la vista.
 
 finding-rule-weak-geometry =

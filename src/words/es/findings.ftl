@@ -5,6 +5,7 @@ findings-if-size = los marcadores de un portamarcadores tienen otro tamaño ({ $
 findings-if-sizes = todos los marcadores tienen otro tamaño que el del archivo del juego
 findings-if-zoomed = { $photo } se tomó con zoom
 findings-if-focal = la cámara tiene otra distancia focal
+findings-if-displaced = el marcador { $marker } ({ $body }) está en otro lugar que en el archivo del juego
 findings-if-marker = el marcador { $marker } ({ $body }) se detectó mal en { $photo }
 findings-if-lens-one = { $photo } se tomó con otro objetivo
 findings-if-lens = las fotos se tomaron con otro objetivo
@@ -69,9 +70,20 @@ findings-plate-not-flush =
         [front] Las direcciones de las placas delanteras difieren { $degrees }°, más de lo que puede ser la convergencia: { $body } probablemente no está a ras en su rueda. Asentarla de nuevo y repetir las fotos.
        *[rear] Las direcciones de las placas traseras difieren { $degrees }°, más de lo que puede ser la convergencia: { $body } probablemente no está a ras en su rueda. Asentarla de nuevo y repetir las fotos.
     }
+findings-plate-off-hub-track = Las placas de las ruedas traseras están a { $rear } mm una de otra y las delanteras a { $front } mm, y los ejes de ningún vehículo difieren tanto: una placa no está en el buje de su rueda, o está en otro vehículo. Asentar cada placa en su propio buje y repetir las fotos.
+findings-plate-off-hub-thrust = Según las placas, las ruedas traseras apuntan { $degrees }° hacia un lado, más que las de ningún vehículo: una placa no está en el buje de su rueda, o está en otro vehículo. Asentar cada placa en su propio buje y repetir las fotos.
+findings-size-disagrees =
+    { $size ->
+        [wheelbase] Las fotos muestran una distancia entre ejes de { $measured } mm y se introdujeron { $typed } mm: una placa de rueda está fuera de su buje, o las medidas introducidas son de otro vehículo o están mal escritas. Asentar las placas en sus bujes y repetir las fotos, o corregir lo introducido.
+        [nose] Las fotos muestran la marca frontal { $measured } mm por delante del eje trasero y se introdujeron { $typed } mm: la marca está en mal lugar, una placa de rueda trasera está fuera de su buje, o las medidas introducidas son de otro vehículo o están mal escritas. Poner la marca en el punto más avanzado del vehículo, asentar las placas en sus bujes y repetir las fotos, o corregir lo introducido.
+        [front_track] Las fotos muestran un ancho de vía delantero de { $measured } mm de buje a buje y se introdujeron { $typed } mm: una placa de rueda delantera está fuera de su buje, o las medidas introducidas son de otro vehículo o están mal escritas. Asentar las placas en sus bujes y repetir las fotos, o corregir lo introducido.
+       *[rear_track] Las fotos muestran un ancho de vía trasero de { $measured } mm de buje a buje y se introdujeron { $typed } mm: una placa de rueda trasera está fuera de su buje, o las medidas introducidas son de otro vehículo o están mal escritas. Asentar las placas en sus bujes y repetir las fotos, o corregir lo introducido.
+    }
 
 findings-not-flat = { $body } muestra sus impresiones a unos { $size } mm de donde las mostrarían unas planas: el papel se comba o se ondula, o se imprimió de forma irregular. Por eso su lugar se conoce peor. Pegarlas planas sobre algo rígido, o imprimirlas de nuevo.
 findings-prints-not-flat = Las impresiones de { $count } portamarcadores aparecen a unos { $size } mm de donde aparecerían unas planas: el papel se comba o se ondula, se imprimió de forma irregular, o el teléfono suavizó las fotos (modo noche). Por eso su lugar se conoce peor. Pegarlas planas sobre algo rígido, o imprimirlas de nuevo; fotografiar sin modo noche.
+findings-marker-displaced = Los marcadores { $markers } ({ $body }) y los demás del mismo portamarcadores no están entre sí como dice el archivo del juego, por unos { $mm } mm: algo está doblado, se reparó o se montó en otro lugar, o el archivo es de otro. Cuáles están bien no lo dicen las fotos. Arreglarlo o levantar las medidas del portamarcadores, y verificar de nuevo.
+findings-holder-deformed = Los marcadores de un portamarcadores ({ $body }) no están entre sí como dice el archivo del juego: está doblado, sus impresiones se pegaron con menos cuidado de lo que dice el archivo, o el archivo es de otro. Levantar las medidas del portamarcadores, o indicar en el archivo lo bien que se conocen los lugares, y verificar de nuevo.
 findings-print-scale =
     { $size ->
         [smaller] Los marcadores de un portamarcadores ({ $body }) parecen un { $percent } % más pequeños que en el archivo del juego. Medir con una regla el cuadrado negro de uno e introducir el valor, o imprimir de nuevo al 100 %.
@@ -155,6 +167,15 @@ findings-floor-below-wheels =
         [higher] El plano de las láminas de suelo está { $mm } mm más alto que el suelo bajo las ruedas traseras (altura de buje introducida: { $typed } mm): el suelo se inclina o se quiebra entre vehículo y soporte, o la altura introducida es errónea. Comprobar el suelo con un nivel de burbuja; usar un puesto nivelado.
        *[lower] El plano de las láminas de suelo está { $mm } mm más bajo que el suelo bajo las ruedas traseras (altura de buje introducida: { $typed } mm): el suelo se inclina o se quiebra entre vehículo y soporte, o la altura introducida es errónea. Comprobar el suelo con un nivel de burbuja; usar un puesto nivelado.
     }
+findings-wheels-uneven =
+    { $lower ->
+        [rear_left] El buje trasero izquierdo está { $mm } mm más bajo sobre las láminas de suelo que el derecho: un neumático desinflado, un taco o un plato giratorio bajo una rueda, una placa fuera de su buje, o el suelo bajo las ruedas es otro plano que el de las láminas. Mirar los neumáticos y el suelo, y repetir las fotos.
+        [rear_right] El buje trasero derecho está { $mm } mm más bajo sobre las láminas de suelo que el izquierdo: un neumático desinflado, un taco o un plato giratorio bajo una rueda, una placa fuera de su buje, o el suelo bajo las ruedas es otro plano que el de las láminas. Mirar los neumáticos y el suelo, y repetir las fotos.
+        [front_left] El buje delantero izquierdo está { $mm } mm más bajo sobre las láminas de suelo que el derecho: un neumático desinflado, un taco o un plato giratorio bajo una rueda, una placa fuera de su buje, o el suelo bajo las ruedas es otro plano que el de las láminas. Mirar los neumáticos y el suelo, y repetir las fotos.
+        [front_right] El buje delantero derecho está { $mm } mm más bajo sobre las láminas de suelo que el izquierdo: un neumático desinflado, un taco o un plato giratorio bajo una rueda, una placa fuera de su buje, o el suelo bajo las ruedas es otro plano que el de las láminas. Mirar los neumáticos y el suelo, y repetir las fotos.
+        [front] Los bujes delanteros están { $mm } mm más bajos sobre las láminas de suelo que los traseros: ruedas sobre tacos o platos giratorios, neumáticos desinflados, o el suelo bajo las ruedas es otro plano que el de las láminas. Mirar los neumáticos y el suelo, y repetir las fotos.
+       *[rear] Los bujes traseros están { $mm } mm más bajos sobre las láminas de suelo que los delanteros: ruedas sobre tacos o platos giratorios, neumáticos desinflados, o el suelo bajo las ruedas es otro plano que el de las láminas. Mirar los neumáticos y el suelo, y repetir las fotos.
+    }
 findings-two-poses = { $body } encaja en dos posiciones que concuerdan igual de bien con las fotos. Tomar una foto más desde otra dirección, más cerca.
 findings-not-seen = { $body } no está en ninguna foto utilizable. Tomar una foto más que muestre también otros dos portamarcadores.
 findings-steering =
@@ -167,8 +188,8 @@ findings-reading-disagrees-mm = { $quantity }: la lectura de { $read } mm y los 
 findings-reading-disagrees-degrees = { $quantity }: la lectura de { $read }° y los { $photos }° de las fotos se excluyen (E_n { $error }). Leer de nuevo; comprobar desde qué punto se midió.
 findings-marker-duplicated =
     { $count ->
-        [2] El marcador { $marker } aparece dos veces en { $photo }: se descartaron los dos. Retirar las impresiones sobrantes y repetir la foto.
-       *[other] El marcador { $marker } aparece { $count } veces en { $photo }: se descartaron todos. Retirar las impresiones sobrantes y repetir la foto.
+        [2] El marcador { $marker } aparece dos veces en { $photo }: se descartó en todas las fotos. Retirar las impresiones sobrantes y repetir las fotos.
+       *[other] El marcador { $marker } aparece { $count } veces en { $photo }: se descartó en todas las fotos. Retirar las impresiones sobrantes y repetir las fotos.
     }
 findings-cannot-prove = Estas fotos y este juego no pueden demostrar una tolerancia tan pequeña: { $quantities }. Hace falta: { $more }. Esto no significa que esté fuera de tolerancia.
 findings-hangs-on-body =
@@ -274,6 +295,11 @@ findings-takes-axle =
         [front] fotos que muestren las dos placas de las ruedas delanteras
        *[rear] fotos que muestren las dos placas de las ruedas traseras
     }
+findings-takes-typed-sizes =
+    { $what ->
+        [nose] la distancia del frontal al eje trasero, introducida en el trabajo: ninguna foto más muestra que la marca está en mal lugar
+       *[plates] la distancia entre ejes y los dos anchos de vía de buje a buje, introducidos en el trabajo: ninguna foto más muestra que una placa está fuera de su buje por igual en todas
+    }
 findings-takes-other-direction = una segunda foto desde otra dirección
 findings-takes-nearer = fotos más cerca del soporte, para distinguir tamaños y separaciones
 findings-takes-one-more = una foto más desde otra dirección
@@ -296,6 +322,7 @@ findings-photo-not-linked = no tiene ningún portamarcadores en común con las d
 findings-photo-not-tied = nada la une a las fotos de antes del movimiento { $move }; repetirla con placas y láminas de suelo junto al soporte
 findings-photo-other-phase = se tomó después de la calibración, cuando el soporte o el vehículo se había movido; se compara, no se mide con ella
 findings-unseen-other-kit = sus marcadores son de otro juego
+findings-unseen-doubled = hay una segunda impresión de cada uno de sus marcadores en el puesto; retirar las impresiones sobrantes y repetirla
 findings-unseen-mirrored = está reflejada
 findings-unseen-dark = es demasiado oscura; usar más luz y repetirla
 findings-unseen-blurred = está borrosa; sujetar firme, apoyar los codos o usar más luz, y repetirla

@@ -13,7 +13,7 @@ page-open-state = abierto
 page-closed-state = cerrado y sellado
 page-unreadable-job = No se puede leer el archivo de este trabajo
 page-attempt-n = intento { $n }
-page-not-measured = sin medir todavía
+page-not-measured = por medir
 
 page-choose-sheet = ¿Qué hoja de montaje?
 page-search-sheets = Parte del nombre de la hoja
@@ -408,6 +408,7 @@ page-trouble-not-here = { $what ->
    *[page] Esta página no existe: volver a la lista de trabajos.
 }
 page-trouble-closed = El trabajo está cerrado y sellado: empezar en su lugar un intento más.
+page-sealed-another = En { $folder }, donde se sella este trabajo, hay otra cosa: la evidencia de otro trabajo, o la de este de antes de un cambio en su archivo. Nada se da aquí por sellado hasta que se lleve a otro lugar.
 page-trouble-disk = { $doing ->
     [read] No se puede leer un archivo ({ $why }): comprobar el disco del ordenador que sirve esta página.
     [folder] No se puede crear una carpeta ({ $why }): comprobar el disco del ordenador que sirve esta página.

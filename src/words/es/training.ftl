@@ -156,3 +156,4 @@ training-unknown-near =
 training-no-size = `{ $word }` no es un valor: un número de mm o grados
 training-answers-changed = { $path } no es aquello a lo que se comprometió { $drill }: las respuestas se cambiaron, no se califica nada
 training-progress-unreadable = { $path }, línea { $line }: { $why }; corregirlo o indicar otro archivo de progreso
+training-progress-edited = { $path }, línea { $line }: sus puntos no son los que el programa saca de las respuestas que contiene; restablecer la línea o indicar otro archivo de progreso

@@ -49,6 +49,7 @@ advice-nothing-seen =
        *[other] Aucune des { $photos } photos ne montre un marqueur du jeu.
     }
 advice-not-settled = L’ajustement des photos n’a pas abouti. Les reprendre depuis d’autres endroits.
+advice-not-settled-with = L’ajustement des photos n’a pas abouti ; sans le marqueur { $marker } ({ $name }), il aboutit. Une autre impression de ce marqueur est visible, ou il a été déplacé entre les photos. Retirer les impressions en trop et reprendre les photos.
 
 # Ce que dit un plan d'un contrôle que ses photos ne pourraient pas trancher.
 advice-plan-undetermined = { $quantity } : rien dans les photos ne détermine cette valeur. Montrer les plaques, les feuilles de sol ou la marque avant à partir desquelles on mesure, ou saisir les cotes du véhicule dans le dossier.

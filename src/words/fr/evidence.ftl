@@ -45,6 +45,16 @@ evidence-log-entries = { $entries }
 evidence-log-entries-more = { $more } avant ; { $entries }
 evidence-log-restated = les photos de { $path }, maintenant { $now }, ont été jugées autrement : { $entries }
 evidence-log-no-entry = { $path } est scellé, et le journal des essais n’en a aucune entrée
+evidence-logged-before-taken = l’entrée { $entry } a été { $by ->
+        [witness] vue par { $witness }
+       *[log] consignée
+    } le { $when }, avant { $what ->
+        [calibration] le calibrage
+       *[photo] la prise de { $photo }
+    } ({ $taken }) : l’une des horloges est fausse
+evidence-logged-late = { $path } : l’entrée { $entry }, la première de ses photos, a été consignée le { $when }, plus d’un jour après la dernière de ses photos et son calibrage ({ $taken })
+evidence-log-unlogged = { $path } n’est pas scellé, et aucune entrée n’a ses photos
+evidence-log-orders-unknown = avec le secret donné (--log-orders), l’ordre de réparation d’aucune entrée n’est celui d’un dossier de l’archive : ce n’est pas le secret de ce journal, ou tous les dossiers ont été reclassés. Les ordres de réparation n’ont pas été comparés
 evidence-log-summary = Journal des essais { $log } : { $size } entrées, { $signed ->
         [yes] signé par une clé reconnue
        *[no] clé de vérification non fournie (--log-keys)
@@ -54,6 +64,14 @@ evidence-log-summary = Journal des essais { $log } : { $size } entrées, { $sig
     }{ $kept ->
         [yes]  ; il commence par tous les points de contrôle conservés
        *[no] { "" }
+    }{ $unlogged ->
+        [0] { "" }
+        [one]  ; { $unlogged } dossier n’est ni scellé ni dans une entrée
+       *[other]  ; { $unlogged } dossiers ne sont ni scellés ni dans une entrée
+    }{ $late ->
+        [0] { "" }
+        [one]  ; { $late } dossier a été consigné avec plus d’un jour de retard
+       *[other]  ; { $late } dossiers ont été consignés avec plus d’un jour de retard
     }
 evidence-log-title = Journal des essais
 evidence-log-nothing = tous les essais sont dans l’archive, tous les dossiers scellés dans le journal
@@ -178,6 +196,8 @@ evidence-item =
         [series-signature] signature de l’index de l’ordre de réparation
         [series-page] page de l’ordre de réparation
         [report-authority] autorité du rapport
+        [signing-time] heure de la signature
+        [report-signing-time] heure de la signature du rapport
        *[other] { $item }
     }
 evidence-whole =
@@ -185,6 +205,7 @@ evidence-whole =
         [signed] intact et signé
         [unknown] intact, signataire inconnu
         [unsigned] intact, non signé
+        [unconfirmed] intact et signé ; son verdict n’est pas confirmé
        *[altered] altéré
     }
 evidence-whole-copy =
@@ -237,12 +258,13 @@ evidence-signer = { $who }, qui figure dans la liste
 evidence-signer-unknown = non reconnu : { $why }
 evidence-no-authority = aucun certificat d’autorité fourni (--timestamp-ca)
 evidence-authority-false = non reconnue : { $why }
-evidence-authority-ended = son certificat a pris fin le { $day }, et aucun horodatage plus récent ne le couvre
+evidence-authority-ended = son certificat a pris fin le { $day }, et aucun horodatage plus récent qui compte ne le couvre
 evidence-authority = { $who } ; son certificat prend fin le { $day }
 evidence-measured = { $verdict } ; chaque valeur à moins de { $share } de son incertitude type de celle enregistrée ; { $sentences ->
         [compared] tout le reste comme enregistré
        *[not] ses phrases, de la version { $recorded }, n’ont pas été comparées
     }
+evidence-measured-unconfirmed = enregistré : { $recorded } ; confirmé : { $verdict } ; la fiche de montage exige des attestations de contenu, et ce contrôle n’en garantit aucune qui suffise (un programme construit avec l’option credentials, et --credential-anchors) ; chaque valeur à moins de { $share } de son incertitude type de celle enregistrée
 evidence-masked = { $photos } photos montrent { $markers } marqueurs là où le résultat scellé les a ; rien ne lie le reste de ce qu’elles montrent
 evidence-masked-no-markers = les photos ne montrent aucun marqueur qui les lierait au résultat scellé
 evidence-masked-measured = { $verdict } ; chaque valeur des photos masquées à moins de { $share } incertitudes types de celle enregistrée ; ce qui dépend des photos entières et de leurs propres données n’a pas été recherché à nouveau
@@ -291,6 +313,8 @@ evidence-not-utf8 = ce n’est pas de l’UTF-8
 evidence-size =
     { $what ->
         [manifest] ce n’est pas un fichier de la taille d’une liste d’empreintes
+        [signature] ce n’est pas un fichier de la taille d’une signature
+        [small] ce n’est pas un fichier de la taille qu’il a dans un dossier scellé
        *[timestamp] ce n’est pas un fichier de la taille d’un horodatage
     }
 
@@ -398,8 +422,27 @@ evidence-authorities = { $file } : { $why } ; donner le certificat racine de 
 evidence-authorities-no-pem = ce n’est pas un fichier PEM ({ $why })
 evidence-authorities-empty = il ne contient aucun certificat
 evidence-authorities-bad = il contient un certificat incorrect ({ $why })
-evidence-authority-elsewhere = son certificat ne mène à aucune des autorités données ({ $why })
+evidence-authority-elsewhere = son certificat ne mène à aucune des autorités données (--timestamp-ca)
 evidence-authority-early = son heure est antérieure à 1970
+evidence-authority-unlisted = non donnée : { $who } ; { $why }
+evidence-authority-wrong =
+    { $problem ->
+        [usage] son certificat ne sert pas aux seuls horodatages, avec la mention critique (RFC 3161, 2.3)
+        [early] son certificat ne valait pas encore quand il a été fait
+       *[late] son certificat avait pris fin quand il a été fait
+    }
+evidence-token-turn = ce n’est pas un horodatage à son rang : un précédent manque, si bien qu’il ne couvre rien ici
+evidence-unstamped = aucun, bien que des autorités aient été données (--timestamp-ca) ; on ne peut pas dire s’il y en a jamais eu un
+evidence-stamp-time =
+    { $problem ->
+        [ahead] il indique { $when }, plus de cinq minutes après l’heure de cette machine
+       *[falls] il indique { $when }, avant l’horodatage qu’il couvre
+    }
+evidence-stamped-before =
+    { $what ->
+        [calibration] il indique { $when } : horodaté avant que le calibrage n’ait eu lieu, selon l’intervention
+       *[photo] il indique { $when } : horodaté avant que ses photos n’aient été prises, selon { $what }
+    }
 
 # PDF reports that are signed.
 evidence-pdf-field = Signature de ce rapport
@@ -421,7 +464,7 @@ evidence-pdf-problem =
         [no-signature] sa signature n’est pas de celles que ce programme lit (PAdES, un signataire)
         [stamped-already] il a déjà un horodatage
         [no-room] l’horodatage est plus grand que la place qui lui a été laissée : demander à une autorité dont les réponses sont plus courtes
-        [name] le nom est vide, dépasse 64 caractères ou contient des caractères de contrôle
+        [name] le nom est vide, dépasse 64 caractères ou contient des caractères de contrôle ou qui inversent le sens de l’écriture
        *[years] un certificat vaut de 1 à 10 ans
     }
 evidence-pdf-by = de { $who }, sur tout le fichier ; horloge du signataire : { $when }
@@ -429,6 +472,19 @@ evidence-pdf-listed = { $who }, dont le certificat a été donné
 evidence-pdf-unlisted = son certificat n’est pas parmi ceux qui ont été donnés ; son SHA-256 est { $print }
 evidence-pdf-no-certificates = aucun certificat n’a été donné (--certificates)
 evidence-pdf-stamped = signé au plus tard le { $when }, selon { $authority }
+evidence-pdf-earlier = une précédente, de { $who }, sur les { $count } premiers octets du fichier ; ce qui suit a été ajouté plus tard, et ce signataire ne l’a pas vu
+evidence-pdf-earlier-false = une signature précédente, de { $who }, ne tient pas ({ $why }) ; la dernière est de { $last }
+evidence-pdf-uncounted =
+    { $problem ->
+        [usage] { $who }, dont le certificat a été donné mais ne sert pas à signer
+        [early] { $who }, dont le certificat a été donné mais ne valait pas encore à la signature ({ $when })
+       *[late] { $who }, dont le certificat a été donné mais avait pris fin à la signature ({ $when })
+    }
+evidence-pdf-claim =
+    { $problem ->
+        [ahead] l’horloge du signataire indiquait { $when }, après l’heure de cette machine : l’une des deux est fausse
+       *[stamped] l’horloge du signataire indiquait { $when }, or la signature a été horodatée avant : cette horloge était fausse
+    }
 evidence-reports-same = { $count } fichiers, chacun ce que donnent le résultat et les photos scellés
 evidence-reports-other = { $files } : pas ce que donnent { $result } et les photos scellés, mais d’un autre résultat ou altéré
 evidence-reports-by-other = faits par la version { $recorded } : la version { $now } ne peut pas les refaire, et on ne peut donc dire s’ils sont de ce résultat
@@ -437,7 +493,7 @@ evidence-report-state =
     { $state ->
         [holds] rapport signé par { $who }, dont personne ne répond ici (--certificates)
         [listed] rapport signé par { $who }, dont le certificat a été donné
-        [unlisted] rapport signé par { $who }, dont le certificat n’est pas parmi ceux qui ont été donnés
+        [unlisted] rapport signé par { $who }, dont le certificat n’est pas parmi ceux qui ont été donnés, ou ne valait pas à la signature
         [broken] la signature du rapport n’est pas valable
        *[none] rapport non signé
     }
@@ -515,6 +571,8 @@ evidence-log-truncated = { $size } entrées, mais { $earlier } dans { $file } :
 evidence-log-forked = ceci et { $file } sont deux points de contrôle de { $size } entrées avec des racines différentes : le journal a été dédoublé
 evidence-log-rewritten = il ne commence pas par les { $size } entrées de { $file } : le journal a été réécrit
 evidence-log-key-not-given = c’est le journal { $log }, dont la clé de vérification n’a pas été donnée
+evidence-witness-own-key = cette clé est celle du journal { $log } lui-même, qui ne peut pas témoigner pour lui-même : donner une clé propre au témoin
+evidence-witness-of-another = ce fichier se souvient du journal { $other }, non de { $log } : donner avec --seen un fichier propre à chaque journal
 evidence-log-key-file =
     { $problem ->
         [salt] ce n’est pas un secret de 64 chiffres hexadécimaux

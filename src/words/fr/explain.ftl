@@ -112,11 +112,19 @@ finding-vehicle-moved-between-photos =
 
 finding-plate-not-seated =
     .title = Plaque mal assise
-    .meaning = Une plaque de roue pointe là où aucune roue ne peut pointer, ou était assise autrement sur une photo que sur une autre.
+    .meaning = Une plaque de roue pointe là où aucune roue ne peut pointer, n’est pas sur son moyeu, ou était assise autrement sur une photo que sur une autre.
     .cause = Une griffe repose sur une masse d’équilibrage, le rebord de la jante est tordu, il y a de la saleté entre plaque et jante, ou la plaque a glissé.
     .look = Appuyer sur le bord de la plaque : elle ne doit pas bouger. L’écart entre plaque et jante doit être le même tout autour.
     .remedy = Reposer la plaque sur une partie propre et intacte de la jante, et refaire toutes les photos.
     .scene = Une plaque de roue n’est pas en appui contre la jante.
+
+finding-vehicle-sizes-disagree =
+    .title = Dimensions saisies contredites
+    .meaning = Une dimension du véhicule qui a été saisie est autre que ce que montrent les photos : l’une des deux est fausse.
+    .cause = La marque avant a été placée à côté ou en avant du véhicule, une plaque de roue est à côté de son moyeu, ou les dimensions d’un autre véhicule ont été saisies.
+    .look = Mesurer au mètre ruban du centre d’une roue arrière à celui de la roue avant, et à la marque avant.
+    .remedy = Mettre la marque et les plaques à leur place et refaire les photos, ou corriger la saisie.
+    .scene = La marque avant est à 25 mm en avant du véhicule.
 
 finding-plates-swapped =
     .title = Plaques ou feuilles interverties
@@ -142,12 +150,20 @@ finding-print-not-flat =
     .remedy = Recoller les feuilles à plat sur un support rigide, sans bulles ; remplacer une plaque tordue ; réimprimer sur une autre imprimante.
     .scene = Toutes les impressions sont ondulées.
 
+finding-marker-displaced =
+    .title = Marqueurs ailleurs que dans le jeu
+    .meaning = Les marqueurs d’un porte-marqueurs ne sont pas placés les uns par rapport aux autres comme le dit le fichier du jeu ; ce qu’il marque se trouve donc ailleurs que les photos ne semblent le montrer.
+    .cause = Un porte-marqueurs tordu ou heurté, une feuille réparée ou montée ailleurs, des impressions collées avec moins de soin que ne le dit le fichier, ou le fichier d’un autre.
+    .look = Poser une règle le long du porte-marqueurs ; comparer les écarts des feuilles avec le dessin du jeu, au ruban d’acier.
+    .remedy = Remettre en ordre, ou relever le porte-marqueurs (baywitness survey) et utiliser le fichier du jeu qui en résulte.
+    .scene = Des feuilles à l’extrémité gauche du support ont été réparées et dépassent depuis.
+
 finding-marker-duplicated =
     .title = Un code deux fois
-    .meaning = Le même code apparaît deux fois sur une photo ; aucun des deux n’a servi.
+    .meaning = Le même code apparaît deux fois sur une photo ; il n’a servi sur aucune photo du dossier.
     .cause = Une impression de trop traîne dans le poste, un miroir ou une surface brillante montre un marqueur, ou deux jeux de mêmes codes sont présents.
     .look = Chercher sur la photo une seconde feuille portant ce numéro, aussi dans les vitres et sur la peinture.
-    .remedy = Retirer ou couvrir l’impression de trop et refaire la photo.
+    .remedy = Retirer ou couvrir l’impression de trop et refaire les photos.
     .scene = Une impression de trop d’un marqueur est accrochée dans le poste.
 
 finding-camera-mismatch =
@@ -224,8 +240,8 @@ finding-carrier-not-seen =
 
 finding-floor-not-level =
     .title = Sol qui n’est pas un seul plan
-    .meaning = Le sol se brise entre le véhicule et le support, ou une feuille n’y est pas à plat.
-    .cause = Un caniveau, une rampe, un joint entre dalles, une feuille gondolée ou soulevée ; ou la hauteur de moyeu saisie est fausse.
+    .meaning = Le sol se brise entre le véhicule et le support, une feuille n’y est pas à plat, ou les roues ne reposent pas de même sur le plan des feuilles.
+    .cause = Un caniveau, une rampe, un joint entre dalles, une feuille gondolée ou soulevée, un pneu à plat, une roue sur une cale ou un plateau tournant ; ou la hauteur de moyeu saisie est fausse.
     .look = Poser une règle de maçon ou un niveau à eau en travers du poste ; appuyer sur les coins de la feuille.
     .remedy = Aplatir la feuille ; si le sol est en cause, utiliser un poste de niveau.
     .scene = Le sol monte devant le véhicule.
@@ -416,13 +432,25 @@ finding-rule-plate-not-seated =
     .rationale = Une plaque qui n’est pas bien à plat sur sa roue pointe ailleurs que la roue : axe de poussée et parallélisme suivent la plaque.
     .method = Différence des directions des deux plaques d’un essieu (parallélisme total), faible sur tout véhicule routier : plus de 0,55° (pratique courante, sans source) avec une probabilité de 0,95. Aussi une pose propre de la plaque sur certaines photos (test du score, probabilité de hasard inférieure à 1e-4). Ne sont pas vues deux plaques de travers du même angle, ni une plaque tournée autour de son axe, ce qui ne change rien.
 
+finding-rule-plate-off-hub =
+    .rationale = Une plaque qui est à côté du moyeu de sa roue, d’autant sur toutes les photos, déplace l’essieu, et avec lui l’axe médian et tout ce qui en est mesuré ; les photos s’accordent quand même entre elles.
+    .method = L’angle de poussée, plus de 1° (pratique courante, sans source) avec une probabilité de 0,95, là où le parallélisme total de l’essieu ne le distingue pas d’une plaque mal plaquée ; et la voie avant contre la voie arrière, de moyeu à moyeu, plus de 100 mm (pratique courante, sans source) avec cette probabilité. Des écarts plus petits ne se voient que contre des dimensions saisies, et deux plaques d’un essieu déplacées de même sur le côté à peine.
+
+finding-rule-vehicle-sizes-disagree =
+    .rationale = Une marque en avant du véhicule ou une plaque à côté de son moyeu est la même sur chaque photo, et aucun écart ne la montre : ce qui est connu du véhicule le fait.
+    .method = Empattement, distance de l’avant à l’essieu arrière et les deux voies, tels que saisis, chacun contre ce que les photos en montrent : au-delà de quatre incertitudes types des deux ensemble (probabilité de hasard inférieure à 1e-4) et de 5 mm (pratique courante, sans source). N’est pas dit là où autre chose fausse déjà toutes les valeurs. Ne sont pas vues les dimensions non saisies, ni ce qui n’en change aucune, comme une marque avant décalée sur le côté.
+
 finding-rule-print-scale-wrong =
     .rationale = Une impression à 97 % fait paraître son porte-marqueurs 3 % plus loin.
-    .method = Test du score d’un facteur sur les tailles de tous les marqueurs d’un porte-marqueurs, et d’un sur tous les marqueurs. Le facteur commun à tous se distingue de la distance focale par le seul écart des marqueurs sur un porte-marqueurs ; si cela ne suffit pas, l’explication rivale est nommée. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 0,3 %. Non vu : un porte-marqueurs à un seul marqueur dont rien d’autre ne fixe la distance.
+    .method = Test du score d’un facteur sur les tailles de tous les marqueurs d’un porte-marqueurs, et d’un sur tous les marqueurs. Le facteur commun à tous se distingue de la distance focale par le seul écart des marqueurs sur un porte-marqueurs ; si cela ne suffit pas, l’explication rivale est nommée. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 0,15 % sur un porte-marqueurs, de 0,3 % sur tous. Non vu : un porte-marqueurs à un seul marqueur dont rien d’autre ne fixe la distance.
 
 finding-rule-print-not-flat =
     .rationale = Un marqueur est mesuré comme un carré plan. Du papier qui gondole montre son motif ailleurs, différemment de chaque côté, et entraîne distances et angles ; aucun nombre de pixels n’efface cela.
     .method = Les résidus disent de combien l’image de chaque marqueur est déplacée de façon lisse : courbures (polynômes de degré deux, sauf ce qui ressemble à la perspective) et ondulations (de degré trois et quatre), au-delà de la dispersion de blocs de résidus ; le cinquième le plus mauvais des marqueurs d’une photo ne parle pas pour les autres. En dessous de 0,0002 du côté (0,03 px au plus ; 2,5 fois plus où le téléphone a modifié la lumière) elles comptent pour nulles. Ce qu’elles font aux coins est compris dans leur incertitude. Signalé quand la moitié de ce que les photos montrent d’un porte-marqueurs s’écarte de plus de 0,001 du côté ; des photos de nuit rendues d’impressions planes atteignent 0,0007. Alerte si un contrôle n’est pas prouvé, sinon note. Il ne dégrade rien par lui-même : les incertitudes le contiennent. Ne se voient ni une courbure qui ressemble à une autre direction d’observation, ni des impressions déplacées, tournées, étirées ou cisaillées en entier.
+
+finding-rule-marker-displaced =
+    .rationale = Les places sur un porte-marqueurs sont connues aussi bien que le dit le fichier du jeu, et la compensation les laisse céder d’autant ; si elle cédait davantage, un porte-marqueurs tordu de quelques millimètres passerait pour une autre place du support.
+    .method = Les carrés de ce que les places d’un porte-marqueurs ont cédé, chacun en incertitudes-types, sont additionnés : au plus un khi carré où le fichier est juste ; probabilité de hasard inférieure à 1e-6. Sont nommés les marqueurs dont la place libre (test du score, trois coordonnées) a une telle probabilité et s’écarte de plus de 0,75 mm, et ceux qui n’ont pris part à aucune photo alors que tous leurs coins sont décalés de même, de plus de 0,5 px. Il n’est pas question de places où autre chose explique mieux les photos. Non vu : tous les marqueurs d’un porte-marqueurs déplacés de même.
 
 finding-rule-camera-mismatch =
     .rationale = Un fichier d’appareil vaut pour un objectif d’un appareil ; à travers un autre, les droites se courbent autrement et tout se décale.
@@ -458,7 +486,7 @@ finding-rule-photos-too-alike =
 
 finding-rule-floor-not-level =
     .rationale = Hauteur, inclinaison et niveau se rapportent au sol. S’il se brise entre véhicule et support, un tel plan n’existe pas.
-    .method = Test du score : hauteur et inclinaison d’une feuille, ou de toutes les feuilles au-delà d’une cassure en travers de la ligne du véhicule. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 2 mm ou 0,15°. Aussi la hauteur des moyeux arrière sur le plan des feuilles contre celle saisie, au-delà de quatre incertitudes types et 2 mm (probabilité de hasard 6e-5). Un sol qui est un seul plan incliné n’est pas un écart, et trois feuilles sont toujours dans un plan.
+    .method = Test du score : hauteur et inclinaison d’une feuille, ou de toutes les feuilles au-delà d’une cassure en travers de la ligne du véhicule. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 2 mm ou 0,15°. Aussi la hauteur des moyeux arrière sur le plan des feuilles contre celle saisie, au-delà de quatre incertitudes types et 2 mm (probabilité de hasard 6e-5). Un avertissement là où les deux moyeux d’un essieu diffèrent en hauteur de plus de 15 mm et deux incertitudes types, ou les essieux de plus de 40 mm (pratique courante, sans source). Un sol qui est un seul plan incliné n’est pas un écart, et trois feuilles sont toujours dans un plan.
 
 finding-rule-carrier-not-seen =
     .rationale = Ce qu’aucune photo ne montre ne fait pas partie de la preuve.
@@ -477,7 +505,7 @@ finding-rule-reading-disagrees =
     .method = E_n selon ISO/IEC 17043 supérieur à 1 : avec des incertitudes justes, une paire sur vingt-deux environ au plus, moins si les deux comptent.
 
 finding-rule-marker-duplicated =
-    .rationale = Personne ne peut dire lequel de deux marqueurs égaux appartient au jeu ; les deux sont laissés de côté.
+    .rationale = Personne ne peut dire lequel de deux marqueurs égaux appartient au jeu, ni lequel une autre photo montre ; le code est laissé de côté sur toutes les photos.
     .method = Un même numéro du jeu vu deux fois sur une photo. Exact ; une impression de trop qui traîne suffit.
 
 finding-rule-weak-geometry =

@@ -5,6 +5,7 @@ findings-if-size = les marqueurs d’un porte-marqueurs ont une autre taille ({ 
 findings-if-sizes = tous les marqueurs ont une autre taille que celle du fichier du jeu
 findings-if-zoomed = { $photo } a été prise avec zoom
 findings-if-focal = l’appareil a une autre distance focale
+findings-if-displaced = le marqueur { $marker } ({ $body }) se trouve ailleurs que dans le fichier du jeu
 findings-if-marker = le marqueur { $marker } ({ $body }) a été mal repéré dans { $photo }
 findings-if-lens-one = { $photo } a été prise avec un autre objectif
 findings-if-lens = les photos ont été prises avec un autre objectif
@@ -69,9 +70,20 @@ findings-plate-not-flush =
         [front] Les directions des plaques des roues avant diffèrent de { $degrees }°, plus que ne peut le faire le parallélisme : { $body } est sans doute mal plaquée sur sa roue. La reposer et reprendre les photos.
        *[rear] Les directions des plaques des roues arrière diffèrent de { $degrees }°, plus que ne peut le faire le parallélisme : { $body } est sans doute mal plaquée sur sa roue. La reposer et reprendre les photos.
     }
+findings-plate-off-hub-track = Les plaques des roues arrière sont à { $rear } mm l’une de l’autre, celles de l’avant à { $front } mm, et les essieux d’aucun véhicule ne diffèrent autant : une plaque n’est pas sur le moyeu de sa roue, ou est sur un autre véhicule. Poser chaque plaque sur son propre moyeu et reprendre les photos.
+findings-plate-off-hub-thrust = D’après les plaques, les roues arrière pointent de { $degrees }° de côté, plus que celles d’aucun véhicule : une plaque n’est pas sur le moyeu de sa roue, ou est sur un autre véhicule. Poser chaque plaque sur son propre moyeu et reprendre les photos.
+findings-size-disagrees =
+    { $size ->
+        [wheelbase] Les photos montrent un empattement de { $measured } mm, { $typed } mm ont été saisis : une plaque de roue est à côté de son moyeu, ou les dimensions saisies sont celles d’un autre véhicule ou mal tapées. Poser les plaques sur leurs moyeux et reprendre les photos, ou corriger la saisie.
+        [nose] Les photos montrent la marque avant à { $measured } mm devant l’essieu arrière, { $typed } mm ont été saisis : la marque est au mauvais endroit, une plaque de roue arrière est à côté de son moyeu, ou les dimensions saisies sont celles d’un autre véhicule ou mal tapées. Placer la marque au point le plus avancé du véhicule, poser les plaques sur leurs moyeux et reprendre les photos, ou corriger la saisie.
+        [front_track] Les photos montrent une voie avant de { $measured } mm de moyeu à moyeu, { $typed } mm ont été saisis : une plaque de roue avant est à côté de son moyeu, ou les dimensions saisies sont celles d’un autre véhicule ou mal tapées. Poser les plaques sur leurs moyeux et reprendre les photos, ou corriger la saisie.
+       *[rear_track] Les photos montrent une voie arrière de { $measured } mm de moyeu à moyeu, { $typed } mm ont été saisis : une plaque de roue arrière est à côté de son moyeu, ou les dimensions saisies sont celles d’un autre véhicule ou mal tapées. Poser les plaques sur leurs moyeux et reprendre les photos, ou corriger la saisie.
+    }
 
 findings-not-flat = { $body } montre ses impressions à quelque { $size } mm de là où des impressions planes se verraient : le papier gondole ou ondule, ou l’impression est irrégulière. Leur position est donc moins bien connue. Les coller à plat sur un support rigide, ou réimprimer.
 findings-prints-not-flat = Les impressions de { $count } porte-marqueurs apparaissent à quelque { $size } mm de là où des impressions planes apparaîtraient : le papier gondole ou ondule, l’impression est irrégulière, ou le téléphone a lissé les photos (mode nuit). Leur position est donc moins bien connue. Les coller à plat sur un support rigide, ou réimprimer ; photographier sans mode nuit.
+findings-marker-displaced = Les marqueurs { $markers } ({ $body }) et les autres du même porte-marqueurs ne sont pas placés les uns par rapport aux autres comme dans le fichier du jeu, à quelque { $mm } mm près : quelque chose est tordu, a été réparé ou monté ailleurs, ou le fichier est celui d’un autre. Les photos ne disent pas lesquels sont à leur place. Remettre en ordre ou relever le porte-marqueurs, puis vérifier de nouveau.
+findings-holder-deformed = Les marqueurs d’un porte-marqueurs ({ $body }) ne sont pas placés les uns par rapport aux autres comme dans le fichier du jeu : il est tordu, ses impressions ont été collées avec moins de soin que ne le dit le fichier, ou le fichier est celui d’un autre. Relever le porte-marqueurs, ou indiquer dans le fichier à quel point les places sont connues, puis vérifier de nouveau.
 findings-print-scale =
     { $size ->
         [smaller] Les marqueurs d’un porte-marqueurs ({ $body }) paraissent { $percent } % plus petits que dans le fichier du jeu. Mesurer à la règle le carré noir de l’un d’eux et saisir la valeur, ou réimprimer à 100 %.
@@ -155,6 +167,15 @@ findings-floor-below-wheels =
         [higher] Le plan des feuilles de sol est { $mm } mm plus haut que le sol sous les roues arrière (hauteur de moyeu saisie : { $typed } mm) : le sol est en pente ou cassé entre véhicule et support, ou la hauteur saisie est fausse. Contrôler le sol au niveau à bulle ; utiliser un poste de niveau.
        *[lower] Le plan des feuilles de sol est { $mm } mm plus bas que le sol sous les roues arrière (hauteur de moyeu saisie : { $typed } mm) : le sol est en pente ou cassé entre véhicule et support, ou la hauteur saisie est fausse. Contrôler le sol au niveau à bulle ; utiliser un poste de niveau.
     }
+findings-wheels-uneven =
+    { $lower ->
+        [rear_left] Le moyeu arrière gauche est { $mm } mm plus bas au-dessus des feuilles de sol que le droit : un pneu à plat, une cale ou un plateau tournant sous une roue, une plaque à côté de son moyeu, ou le sol sous les roues est un autre plan que celui des feuilles. Regarder les pneus et le sol, et reprendre les photos.
+        [rear_right] Le moyeu arrière droit est { $mm } mm plus bas au-dessus des feuilles de sol que le gauche : un pneu à plat, une cale ou un plateau tournant sous une roue, une plaque à côté de son moyeu, ou le sol sous les roues est un autre plan que celui des feuilles. Regarder les pneus et le sol, et reprendre les photos.
+        [front_left] Le moyeu avant gauche est { $mm } mm plus bas au-dessus des feuilles de sol que le droit : un pneu à plat, une cale ou un plateau tournant sous une roue, une plaque à côté de son moyeu, ou le sol sous les roues est un autre plan que celui des feuilles. Regarder les pneus et le sol, et reprendre les photos.
+        [front_right] Le moyeu avant droit est { $mm } mm plus bas au-dessus des feuilles de sol que le gauche : un pneu à plat, une cale ou un plateau tournant sous une roue, une plaque à côté de son moyeu, ou le sol sous les roues est un autre plan que celui des feuilles. Regarder les pneus et le sol, et reprendre les photos.
+        [front] Les moyeux avant sont { $mm } mm plus bas au-dessus des feuilles de sol que ceux de l’arrière : des roues sur des cales ou des plateaux tournants, des pneus à plat, ou le sol sous les roues est un autre plan que celui des feuilles. Regarder les pneus et le sol, et reprendre les photos.
+       *[rear] Les moyeux arrière sont { $mm } mm plus bas au-dessus des feuilles de sol que ceux de l’avant : des roues sur des cales ou des plateaux tournants, des pneus à plat, ou le sol sous les roues est un autre plan que celui des feuilles. Regarder les pneus et le sol, et reprendre les photos.
+    }
 findings-two-poses = { $body } admet deux positions qui correspondent aussi bien aux photos. Prendre une photo de plus d’une autre direction et de plus près.
 findings-not-seen = { $body } n’est dans aucune photo exploitable. Prendre une photo de plus qui montre aussi deux autres porte-marqueurs.
 findings-steering =
@@ -167,8 +188,8 @@ findings-reading-disagrees-mm = { $quantity } : le relevé de { $read } mm et l
 findings-reading-disagrees-degrees = { $quantity } : le relevé de { $read }° et les { $photos }° des photos s’excluent (E_n { $error }). Relever de nouveau ; vérifier à partir de quel point on a mesuré.
 findings-marker-duplicated =
     { $count ->
-        [2] Le marqueur { $marker } apparaît deux fois dans { $photo } : les deux ont été écartés. Retirer les impressions en trop et reprendre la photo.
-       *[other] Le marqueur { $marker } apparaît { $count } fois dans { $photo } : tous ont été écartés. Retirer les impressions en trop et reprendre la photo.
+        [2] Le marqueur { $marker } apparaît deux fois dans { $photo } : il a été écarté de toutes les photos. Retirer les impressions en trop et reprendre les photos.
+       *[other] Le marqueur { $marker } apparaît { $count } fois dans { $photo } : il a été écarté de toutes les photos. Retirer les impressions en trop et reprendre les photos.
     }
 findings-cannot-prove = Ces photos et ce jeu de marqueurs ne peuvent pas prouver une tolérance aussi petite : { $quantities }. Il faut : { $more }. Ce n’est pas un échec.
 findings-hangs-on-body =
@@ -274,6 +295,11 @@ findings-takes-axle =
         [front] des photos qui montrent les deux plaques des roues avant
        *[rear] des photos qui montrent les deux plaques des roues arrière
     }
+findings-takes-typed-sizes =
+    { $what ->
+        [nose] la distance de l’avant du véhicule à l’essieu arrière, saisie dans le dossier : aucune photo de plus ne montre que la marque est au mauvais endroit
+       *[plates] l’empattement et les deux voies de moyeu à moyeu, saisis dans le dossier : aucune photo de plus ne montre qu’une plaque est à côté de son moyeu d’autant sur toutes
+    }
 findings-takes-other-direction = une deuxième photo d’une autre direction
 findings-takes-nearer = des photos plus près du support, pour distinguer tailles et espacements
 findings-takes-one-more = une photo de plus d’une autre direction
@@ -296,6 +322,7 @@ findings-photo-not-linked = elle n’a aucun porte-marqueurs en commun avec les 
 findings-photo-not-tied = rien ne la relie aux photos d’avant le déplacement { $move } ; la reprendre avec plaques et feuilles de sol à côté du support
 findings-photo-other-phase = elle a été prise après le calibrage, alors que le support ou le véhicule avait bougé ; elle est comparée, non utilisée pour la mesure
 findings-unseen-other-kit = ses marqueurs sont d’un autre jeu
+findings-unseen-doubled = une seconde impression de chacun de ses marqueurs est dans le poste ; retirer les impressions en trop et la reprendre
 findings-unseen-mirrored = elle est en miroir
 findings-unseen-dark = elle est trop sombre ; éclairer davantage et la reprendre
 findings-unseen-blurred = elle est floue ; tenir fermement, appuyer les coudes ou éclairer davantage, et la reprendre

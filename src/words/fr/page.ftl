@@ -13,7 +13,7 @@ page-open-state = ouvert
 page-closed-state = clos et scellé
 page-unreadable-job = Le fichier de ce dossier est illisible
 page-attempt-n = essai { $n }
-page-not-measured = pas encore mesuré
+page-not-measured = à mesurer
 
 page-choose-sheet = Quelle fiche de montage ?
 page-search-sheets = Partie du nom de la fiche
@@ -408,6 +408,7 @@ page-trouble-not-here = { $what ->
    *[page] Cette page n’existe pas : revenir à la liste des dossiers.
 }
 page-trouble-closed = Le dossier est clos et scellé : commencer plutôt un nouvel essai.
+page-sealed-another = Autre chose se trouve dans { $folder }, où ce dossier est scellé : la preuve d’un autre dossier, ou celle de celui-ci d’avant une modification de son fichier. Rien n’est dit scellé ici avant que cela soit déplacé ailleurs.
 page-trouble-disk = { $doing ->
     [read] Un fichier est illisible ({ $why }) : vérifier le disque de l’ordinateur qui sert cette page.
     [folder] Un dossier ne peut pas être créé ({ $why }) : vérifier le disque de l’ordinateur qui sert cette page.

@@ -156,3 +156,4 @@ training-unknown-near =
 training-no-size = `{ $word }` n’est pas une valeur : un nombre de mm ou de degrés
 training-answers-changed = { $path } n’est pas ce sur quoi { $drill } s’est engagé : les réponses ont été changées, rien n’est noté
 training-progress-unreadable = { $path }, ligne { $line } : { $why } ; corriger ou nommer un autre fichier de progrès
+training-progress-edited = { $path }, ligne { $line } : ses points ne sont pas ceux que le programme tire des réponses qu’elle contient ; rétablir la ligne ou nommer un autre fichier de progrès

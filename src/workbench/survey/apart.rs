@@ -74,6 +74,7 @@ pub(super) fn adjust_apart(
         u_layout_mm: 0.0,
         u_turn_deg: 0.0,
         u_scale_relative: if free_scale { U_FREE_SCALE } else { kit.u_scale_relative },
+        u_aspect_relative: kit.u_aspect_relative,
         serial: None,
         survey_due: None,
         carriers: bodies,

@@ -3,7 +3,7 @@
 
 use baywitness::record::{JobRecord, Verdict};
 
-use super::{attacked, judged, named, rewrite, sample, stopped, unseen};
+use super::{attacked, codes, judged, named, rewrite, sample, stopped, unseen};
 
 /// Lines `key = [a, b, ...]` with every number times a factor.
 fn scaled(text: &str, key: &str, by: f64) -> String {
@@ -154,7 +154,7 @@ fn another_cameras_file() {
     );
 }
 
-/// Where the nose is marked, the typed length of the vehicle moves nothing.
+/// Where the nose is marked, the typed length of the vehicle moves nothing, and is contradicted.
 #[test]
 fn a_vehicle_typed_shorter() {
     let honest = judged(&sample("wrong"));
@@ -165,6 +165,23 @@ fn a_vehicle_typed_shorter() {
     });
     assert_eq!(record.verdict, Verdict::Outside);
     assert_eq!(value(&record, "distance").to_bits(), value(&honest, "distance").to_bits());
+    named(&record, "vehicle-sizes-disagree");
+}
+
+/// A stand set to where another vehicle's length would have it, by what is typed of both.
+#[test]
+fn the_sizes_of_another_vehicle() {
+    let typed = |key: &str, typed: &str| {
+        attacked("good", |job| {
+            rewrite(&job.join("job.toml"), |text| text.replace(key, typed));
+        })
+    };
+    stopped(&typed("nose_from_rear_axle_mm = 3490.0", "nose_from_rear_axle_mm = 3450.0"), "vehicle-sizes-disagree");
+    stopped(&typed("wheelbase_mm = 2640.0", "wheelbase_mm = 2690.0"), "vehicle-sizes-disagree");
+    stopped(&typed("wheelbase_mm = 2640.0", "rear_track_mm = 1740.0"), "vehicle-sizes-disagree");
+    let honest =
+        typed("wheelbase_mm = 2640.0", "wheelbase_mm = 2645.0\nrear_track_mm = 1695.0\nfront_track_mm = 1700.0");
+    assert_eq!((honest.verdict, codes(&honest).len()), (Verdict::Within, 0), "{:?}", codes(&honest));
 }
 
 #[test]

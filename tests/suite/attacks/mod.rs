@@ -9,13 +9,18 @@
 mod archive;
 mod book;
 mod copies;
+mod credentials_claimed;
 mod evidence;
 mod files;
 mod folders;
+mod issuer;
+mod logs;
 mod orders;
 mod pasted;
 mod photos;
 mod rules;
+mod signed;
+mod stamps;
 mod workshop;
 
 use std::collections::BTreeSet;

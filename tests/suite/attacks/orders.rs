@@ -16,16 +16,16 @@ fn path(text: &str) -> &Path {
 }
 
 /// A workshop with a log and an archive.
-struct Workshop {
-    dir: tempfile::TempDir,
-    keys: PathBuf,
+pub(super) struct Workshop {
+    pub(super) dir: tempfile::TempDir,
+    pub(super) keys: PathBuf,
 }
 
 /// What an audit says: exit code, words, and the log's findings by code and path below the archive.
-type Said = (i32, String, Vec<(String, String)>);
+pub(super) type Said = (i32, String, Vec<(String, String)>);
 
 impl Workshop {
-    fn new() -> Self {
+    pub(super) fn new() -> Self {
         let dir = tempfile::tempdir().unwrap();
         let shop = Workshop { keys: dir.path().join("keys"), dir };
         let (code, said) = run(&[&shop.log(), path("--origin"), path("shop.example/attempts")], &["log", "new"], None);
@@ -36,21 +36,21 @@ impl Workshop {
         shop
     }
 
-    fn log(&self) -> PathBuf {
+    pub(super) fn log(&self) -> PathBuf {
         self.dir.path().join("log")
     }
 
-    fn archive(&self) -> PathBuf {
+    pub(super) fn archive(&self) -> PathBuf {
         self.dir.path().join("archive")
     }
 
     /// For an audit that knows of none before it.
-    fn new_folder(&self) -> PathBuf {
+    pub(super) fn new_folder(&self) -> PathBuf {
         tempfile::tempdir_in(self.dir.path()).unwrap().keep()
     }
 
     /// A job of attempt 1 of repair order R-7 outside of the archive, grey all over: retake.
-    fn job(&self, name: &str, grey: u8) -> PathBuf {
+    pub(super) fn job(&self, name: &str, grey: u8) -> PathBuf {
         let job = small_job(&self.dir.path().join(name));
         rewrite(&job.join("job.toml"), |text| {
             text.replace("job = \"J 1\"", &format!("job = \"{name}\"\nseries = \"R-7\"\nattempt = 1"))
@@ -70,29 +70,38 @@ impl Workshop {
         job
     }
 
-    fn verify(&self, job: &Path) {
+    pub(super) fn verify(&self, job: &Path) {
         let (code, said) = run(&[job, path("--log"), &self.log()], &["verify"], None);
         assert!(code != 2 && said.contains("Logged as"), "{code}: {said}");
     }
 
     /// Seals into the archive; logged.
-    fn seal(&self, job: &Path, name: &str) -> PathBuf {
+    pub(super) fn seal(&self, job: &Path, name: &str) -> PathBuf {
         let out = self.archive().join(name);
         let (code, said) = run(&[job, path("--out"), &out, path("--log"), &self.log()], &["seal"], None);
         assert_eq!(code, 0, "{said}");
         out
     }
 
-    fn audit(&self) -> Said {
+    pub(super) fn audit(&self) -> Said {
+        let (code, said, json) = self.audit_with(&[]);
+        (code, said, self.listed(&json["findings"]))
+    }
+
+    /// The same with more options: exit code, words, and what was found of the log.
+    pub(super) fn audit_with(&self, more: &[&Path]) -> (i32, String, Value) {
         let out = self.new_folder();
         let (archive, log) = (self.archive(), self.log());
         let arguments = [archive.as_path(), path("--out"), &out, path("--log"), &log, path("--log-keys"), &self.keys];
-        let (code, said) = run(&arguments, &["audit"], None);
-        let json: Value = serde_json::from_slice(&fs::read(out.join("log.json")).unwrap()).unwrap();
+        let (code, said) = run(&[&arguments[..], more].concat(), &["audit"], None);
+        (code, said, serde_json::from_slice(&fs::read(out.join("log.json")).unwrap()).unwrap())
+    }
+
+    /// Findings by code and path below the archive.
+    pub(super) fn listed(&self, findings: &Value) -> Vec<(String, String)> {
         let text = |value: &Value| value.as_str().unwrap_or_default().to_owned();
-        let below = |path: &Value| text(path).replace(&format!("{}/", archive.display()), "");
-        let found = json["findings"].as_array().unwrap().iter().map(|f| (text(&f["code"]), below(&f["path"])));
-        (code, said, found.collect())
+        let below = |path: &Value| text(path).replace(&format!("{}/", self.archive().display()), "");
+        findings.as_array().unwrap().iter().map(|f| (text(&f["code"]), below(&f["path"]))).collect()
     }
 
     /// What leads from each job of the archive to an earlier one, by code.
@@ -110,7 +119,7 @@ impl Workshop {
     }
 }
 
-fn found(code: &str, path: &str) -> Vec<(String, String)> {
+pub(super) fn found(code: &str, path: &str) -> Vec<(String, String)> {
     vec![(code.to_owned(), path.to_owned())]
 }
 

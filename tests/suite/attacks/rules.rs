@@ -48,6 +48,46 @@ fn a_simple_rule_with_a_kit_that_knows_nothing() {
     assert_eq!(baywitness::custody::differences(&kept, &record), []);
 }
 
+/// The sample's height is 820.64 mm and known to 0.22 (k = 2): one limit stands where the set-up sheet says.
+fn with_one_limit(job: &Path, rule: &str, nominal: &str, upper: &str) {
+    rewrite(&job.join("setup.toml"), |text| {
+        let text = text.replace("rule = \"guarded\"", &format!("rule = \"{rule}\""));
+        text.replace("nominal = 820.0\nlower = 815.0\nupper = 825.0", &format!("nominal = {nominal}\nupper = {upper}"))
+    });
+}
+
+fn height(record: &JobRecord) -> (Verdict, Option<&str>) {
+    let check = record.checks.iter().find(|c| c.quantity == "height").unwrap();
+    (check.verdict, check.grade.as_deref())
+}
+
+/// Simple acceptance by one limit, with a kit that knows nothing: two sides were needed for that to be told.
+#[test]
+fn a_simple_rule_with_one_limit_and_a_kit_that_knows_nothing() {
+    let record = |u_layout: &str| {
+        attacked("good", |job| {
+            with_one_limit(job, "simple", "815.0", "825.0");
+            rewrite(&job.join("kit.toml"), |text| text.replace("u_layout_mm = 0.15", u_layout));
+        })
+    };
+    let vague = record("u_layout_mm = 30.0");
+    let check = vague.checks.iter().find(|c| c.quantity == "height").unwrap();
+    assert!(check.expanded_uncertainty.is_some_and(|u| u > 10.0), "{check:?}");
+    assert_eq!((height(&vague).0, check.can_decide), (Verdict::NotProven, false));
+    assert_eq!(height(&record("u_layout_mm = 0.15")).0, Verdict::Within);
+}
+
+/// A value that is as likely within as not is no pass by the binary rule, and not proven to be outside.
+#[test]
+fn a_binary_fail_called_a_proof() {
+    let at = |upper: &str| attacked("good", |job| with_one_limit(job, "binary", "800.0", upper));
+    let record = at("820.6");
+    assert_eq!(height(&record), (Verdict::NotProven, Some("fail")));
+    assert_eq!(record.verdict, Verdict::NotProven);
+    assert_eq!(height(&at("820.0")), (Verdict::Outside, Some("fail")));
+    assert_eq!(height(&at("821.5")), (Verdict::Within, Some("pass")));
+}
+
 /// What the same rule says of a good kit: the measured value is within, and nobody calls that proven.
 #[test]
 fn a_simple_rule_called_a_proof() {

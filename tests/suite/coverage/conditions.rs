@@ -19,7 +19,7 @@ use ReferenceLine::{Centreline, RearAxleNormal, ThrustLine};
 
 /// What is not named is as in [`Bay::default`]: two photos, plates on four
 /// wheels, floor sheets, a Brown-Conrady lens.
-pub(crate) const CONDITIONS: [Condition; 31] = [
+pub(crate) const CONDITIONS: [Condition; 32] = [
     condition("two photos, four plates", Centreline, Bay::default),
     condition("four photos, four plates", Centreline, || Bay { four_photos: true, ..Bay::default() }),
     condition("two photos, two plates", RearAxleNormal, || Bay { front_plates: false, ..Bay::default() }),
@@ -84,6 +84,7 @@ pub(crate) const CONDITIONS: [Condition; 31] = [
         front_plates: false,
         ..Bay::default()
     }),
+    condition("paper wider than high by 0.2 %", Centreline, || Bay { u_aspect: 2e-3, ..Bay::default() }),
     condition("scale 0.2 %", Centreline, || Bay { u_scale: 2e-3, ..Bay::default() }),
     condition("seating 0.5 mm, 0.1 deg", Centreline, || Bay {
         u_seating_mm: 0.5,

@@ -43,14 +43,18 @@ pub(crate) fn draw(condition: &Condition, n: u64) -> Vec<Draw> {
 }
 
 pub(crate) fn one(bay: &Bay, line: ReferenceLine, seed: u64) -> Draw {
-    let job = sample(bay, seed);
+    of(bay, &sample(bay, seed), line, seed)
+}
+
+/// Of a sampled job to which something was done.
+pub(crate) fn of(bay: &Bay, job: &Sample, line: ReferenceLine, seed: u64) -> Draw {
     let scene = adjust(&job.problem(), &Options::default()).unwrap();
     let (setup, vehicle) = (sheet(line), vehicle(seed));
     let asks: Vec<Ask> =
         QUANTITIES.iter().map(|q| Ask { quantity: *q, from: Some(From::RearAxle), target: 0, line }).collect();
     let facts = Facts { kit: &job.kit, setup: &setup, vehicle: &vehicle };
     let measured = measure(&facts, &scene, line, &asks, &[]);
-    let truth = truth(&job, line);
+    let truth = truth(job, line);
     let quantities = std::array::from_fn(|i| {
         let e = measured.answers[i].as_ref().unwrap().estimate;
         let miss = e.value - truth[i];
@@ -61,7 +65,7 @@ pub(crate) fn one(bay: &Bay, line: ReferenceLine, seed: u64) -> Draw {
             held: miss.abs() <= e.expanded_uncertainty(),
         }
     });
-    Draw { quantities, steps: poses::steps(bay, &job, &scene), degrees_of_freedom: scene.degrees_of_freedom }
+    Draw { quantities, steps: poses::steps(bay, job, &scene), degrees_of_freedom: scene.degrees_of_freedom }
 }
 
 /// 1 sigma of the typed hub height, mm.
@@ -78,6 +82,7 @@ pub(crate) fn vehicle(seed: u64) -> Vehicle {
         u_wheelbase_mm: 3.0,
         u_nose_from_rear_axle_mm: 3.0,
         u_floor_below_hub_mm: U_HUB_MM,
+        ..Vehicle::default()
     }
 }
 

@@ -16,6 +16,7 @@
 #![cfg(test)]
 
 mod conditions;
+mod covered;
 pub(crate) mod draws;
 mod poses;
 mod table;

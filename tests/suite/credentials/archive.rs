@@ -48,12 +48,15 @@ fn sealing_keeps_them_byte_for_byte_and_check_finds_them_again() {
         (&recorded["verdict"], &recorded["photos"][0]["credentials"]["state"]),
         (&"within".into(), &"trusted".into())
     );
-    // Without anchors the folder is still what was sealed: nobody vouches, but every byte is as signed.
+    // Without anchors the folder is still what was sealed, and every byte is as signed; but nobody vouches, which the
+    // sheet requires.
     let (code, checks) = checked(&folder, &[]);
     assert_eq!(code, 3, "{checks:?}");
     assert_eq!(of_credentials(&checks), ("not checkable".into(), "2 valid, signer unknown".into()));
-    assert!(checks.iter().any(|c| c["what"] == "measured again" && c["outcome"] == "passed"), "{checks:?}");
+    let again = |checks: &[Value]| checks.iter().find(|c| c["what"] == "measured again").unwrap()["outcome"].clone();
+    assert_eq!(again(&checks), "not checkable", "{checks:?}");
     let (_, checks) = checked(&folder, &["--credential-anchors", &anchors]);
+    assert_eq!(again(&checks), "passed", "{checks:?}");
     assert_eq!(of_credentials(&checks), ("passed".into(), "2 valid and trusted".into()));
 }
 
@@ -81,8 +84,11 @@ fn an_audit_has_a_column_and_judges_by_its_own_anchors() {
     // Other anchors: judged anew, and not proven; the folder is not called altered.
     let (code, verdict, column, text) = audit(&["--credential-anchors", others.to_str().unwrap()]);
     assert_eq!((code, verdict.as_str(), column.as_str()), (3, "not_proven", "unknown_signer 2"), "{text}");
+    // None: nobody is trusted, and what the sheet requires is not proven by what the record says of itself.
     let (code, verdict, column, text) = audit(&[]);
-    assert_eq!((code, verdict.as_str(), column.as_str()), (0, "within", "trusted 2"), "{text}");
+    assert_eq!((code, verdict.as_str(), column.as_str()), (3, "not_proven", "unknown_signer 2"), "{text}");
+    let (code, _, _, text) = audit(&["--credential-anchors", &anchors]);
+    assert_eq!(code, 0, "{text}");
     let page = fs::read_to_string(out.join("report.html")).unwrap();
     assert!(page.contains("Content credentials of the photos: 2 valid and trusted."));
     let trends = dir.path().join("trends");

@@ -126,9 +126,23 @@ fn stock_openssl_answers_requests_and_accepts_what_is_kept() {
         assert!(authority.accepts(&kept, &folder.join("tagmanifest-sha512.txt.2.tsr")));
         let (code, text) = check(&folder, &authority.root());
         assert_eq!((code, text.matches("sealed no later").count()), (3, 2), "{text}");
-        // Another authority does not count, and nobody is named without one.
+        // Another authority may renew, which a reader who does not list it cannot judge; nothing is altered by that.
         let other = Authority::new(&home.join("other"), key, 0);
-        assert_eq!(check(&folder, &other.root()).0, 1);
+        let unlisted = |root: &Path| {
+            let (code, text) = check(&folder, root);
+            let found = |outcome: &str| text.matches(&format!("{outcome:<14}  authority")).count();
+            assert!(code == 3 && text.contains("leads to none of the given authorities"), "{text}");
+            [found("passed"), found("not checkable")]
+        };
+        assert_eq!(unlisted(&other.root()), [0, 2]);
+        assert_eq!(stamp(&folder, &other, &home).0, 0);
+        assert_eq!(unlisted(&authority.root()), [2, 1]);
+        assert_eq!(unlisted(&other.root()), [1, 2]);
+        let both = home.join("both.pem");
+        fs::write(&both, [authority.root(), other.root()].map(|root| fs::read(root).unwrap()).concat()).unwrap();
+        let (code, text) = check(&folder, &both);
+        assert_eq!((code, text.matches("passed          authority").count()), (3, 3), "{text}");
+        // Nobody is named without one.
         assert!(run(&[&folder], &["check"], None).1.contains("not checkable   authority"));
     }
 }

@@ -39,7 +39,7 @@ const SPREAD: f64 = 0.5;
 const SCATTERED: usize = 20;
 
 /// A sheet whose middles are these.
-fn sheet_of(nominal: [f64; 6]) -> Setup {
+pub(super) fn sheet_of(nominal: [f64; 6]) -> Setup {
     let checks = CHECKS.iter().zip(nominal).map(|((quantity, tolerance), nominal)| {
         a_check(*quantity, (*quantity == Q::Distance).then_some(From::RearAxle), nominal, *tolerance)
     });

@@ -53,10 +53,14 @@ fn thrust_mirrored(seed: u64) -> Sample {
     flawed(&bay(), seed, &Flaw { place: &place, ..Flaw::default() })
 }
 
-/// Front plates shifted to the left turn the centreline; the axle's normal stays.
+/// Front plates shifted to the left turn the centreline; the axle's normal stays, and the rear wheels point along the
+/// centreline, as any vehicle's do.
 fn front_shifted(seed: u64) -> Sample {
-    let place = |_: usize, name: &str, pose: At| {
-        if name.starts_with("front") { shifted(pose, [0.0, 220.0, 0.0]) } else { pose }
+    let turned = (220.0_f64 / 2700.0).atan().to_degrees();
+    let place = |_: usize, name: &str, pose: At| match name {
+        "front-left" | "front-right" => shifted(pose, [0.0, 220.0, 0.0]),
+        "rear-left" | "rear-right" => stepped(pose, [0.0; 3], [0.0, 0.0, turned]),
+        _ => pose,
     };
     flawed(&bay(), seed, &Flaw { place: &place, ..Flaw::default() })
 }

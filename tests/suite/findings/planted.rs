@@ -36,7 +36,7 @@ const fn mixed_up(code: &'static str, what: &'static str, defect: fn(u64, f64) -
     Planted { code, what, graded: false, defect }
 }
 
-pub(crate) const FLAWS: [Planted; 20] = [
+pub(crate) const FLAWS: [Planted; 22] = [
     graded("stand-moved-between-photos", "stand pushed 5 mm", stand_pushed),
     graded("stand-moved-between-photos", "stand turned 0.2 deg", stand_turned),
     graded("vehicle-moved-between-photos", "vehicle rolled 5 mm", vehicle_rolled),
@@ -54,6 +54,8 @@ pub(crate) const FLAWS: [Planted; 20] = [
     mixed_up("stand-not-level", "the stand upside down", |_, _| upside_down("stand")),
     graded("print-scale-wrong", "prints 1 % off on one carrier", one_print_off),
     graded("print-scale-wrong", "all prints 2 % off", all_prints_off),
+    graded("marker-displaced", "a marker 2 mm off on its carrier", marker_displaced),
+    graded("marker-displaced", "a stand's end bent by 3 mm", end_bent),
     graded("photo-zoomed", "a photo zoomed by 1.1", zoomed),
     graded("camera-mismatch", "focal length 6 % off", |_, part| another_lens(1.0 + 0.06 * part, 0.0)),
     graded("camera-mismatch", "another distortion", |_, part| another_lens(1.0, part)),
@@ -205,6 +207,35 @@ fn sheet_turned(seed: u64) -> Defect {
         }
     };
     Defect { after: Box::new(after), ..Defect::default() }
+}
+
+/// The kit's file has markers elsewhere than they were photographed.
+fn refiled(wanted: impl Fn(&str, &baywitness::marker::Marker) -> bool + Sync + 'static, mm: [f64; 3]) -> Defect {
+    let after = move |sample: &mut Sample| {
+        for carrier in &mut sample.kit.carriers {
+            let name = carrier.name.clone();
+            for marker in carrier.markers.iter_mut().filter(|m| wanted(&name, m)) {
+                marker.centre_mm -= Vector3::from(mm);
+            }
+        }
+    };
+    Defect { after: Box::new(after), ..Defect::default() }
+}
+
+fn marker_displaced(seed: u64, part: f64) -> Defect {
+    let mut chance = Chance::new(seed);
+    let id = [0, 1, 4, 10, 12, 21, 33, 41][chance.below(8)];
+    // Within the sheet or out of it.
+    let mut mm = [0.0; 3];
+    mm[chance.below(3)] = 2.0 * part * chance.sign();
+    refiled(move |_, marker| marker.id == id, mm)
+}
+
+/// One end of the stand's beam, forward or rearward.
+fn end_bent(seed: u64, part: f64) -> Defect {
+    let mut chance = Chance::new(seed);
+    let (side, mm) = (chance.sign(), 3.0 * part * chance.sign());
+    refiled(move |name, marker| name == "stand" && side * marker.centre_mm.y > 200.0, [mm, 0.0, 0.0])
 }
 
 fn one_print_off(seed: u64, part: f64) -> Defect {

@@ -5,7 +5,7 @@ use std::path::Path;
 use baywitness::folder::Models;
 use baywitness::job;
 use baywitness::record::{JobRecord, Verdict};
-use baywitness::synth::{PhotoSpec, Scene};
+use baywitness::synth::{PhotoSpec, Scene, Stray};
 use baywitness::words::Language;
 
 use crate::staged::scene;
@@ -108,6 +108,47 @@ fn a_plain_job_and_what_is_done_to_its_photos() {
     let record = verify(folder.path());
     assert!(codes(&record).contains(&"photo-blurred"), "{:?}", codes(&record));
 }
+
+/// A spare print of a floor sheet on the wall: one photo shows both, the other the spare one alone. Measured as the sheet it
+/// would look printed larger, and the plates be blamed.
+#[test]
+fn a_spare_print_that_one_photo_shows_alone() {
+    let mut bay = scene(SCALE);
+    bay.spec.stray = vec![Stray { id: SHEET, size_mm: 170.0, at_mm: [3000.0, 2100.0, 900.0], yaw_deg: 0.0 }];
+    let folder = stage(&bay);
+    let b = folder.path().join("photos/b.jpg");
+    let record = verify(folder.path());
+    let prints = |record: &JobRecord| -> Vec<_> {
+        record.photos.iter().map(|p| p.markers.iter().filter(|m| m.id == SHEET).cloned().collect::<Vec<_>>()).collect()
+    };
+    assert_eq!(prints(&record).iter().map(Vec::len).collect::<Vec<_>>(), [2, 2]);
+    // Something stands before the sheet, which is the lower one in the picture.
+    let height = |m: &baywitness::record::MarkerRecord| m.corners_px.iter().map(|c| c[1]).sum::<f64>();
+    let sheet = prints(&record)[1].iter().max_by(|m, n| height(m).total_cmp(&height(n))).cloned().unwrap();
+    let mut picture = image::open(&b).unwrap().to_rgb8();
+    let span = |i: usize| {
+        let of = |better: fn(f64, f64) -> f64| sheet.corners_px.iter().map(|c| c[i]).reduce(better).unwrap();
+        of(f64::min) - 8.0..of(f64::max) + 8.0
+    };
+    for (x, y, pixel) in picture.enumerate_pixels_mut() {
+        if span(0).contains(&f64::from(x)) && span(1).contains(&f64::from(y)) {
+            *pixel = image::Rgb([128; 3]);
+        }
+    }
+    save(&picture, &b, 95);
+    let record = verify(folder.path());
+    assert_eq!(prints(&record).iter().map(Vec::len).collect::<Vec<_>>(), [2, 1]);
+    assert!(prints(&record).iter().flatten().all(|m| !m.used), "{:?}", prints(&record));
+    assert_eq!(record.verdict, Verdict::Within);
+    let mut told = codes(&record);
+    told.sort_unstable();
+    assert_eq!(told, ["carrier-not-seen", "marker-duplicated"]);
+    let duplicated = record.findings.iter().find(|f| f.code == "marker-duplicated").unwrap();
+    assert!(duplicated.message.contains("left out of all photos"), "{}", duplicated.message);
+}
+
+/// A floor sheet of the sample's kit.
+const SHEET: u32 = 60;
 
 /// Checks that photos can't decide, and one that the sheet wants from an instrument.
 #[test]

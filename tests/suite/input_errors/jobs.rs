@@ -85,6 +85,7 @@ const WRONG_JOBS: &[Case] = &[
     case("11111111111111111", "1111111111111111O", "vehicle.vin", "'O'", "copy"),
     case("wheelbase_mm = 2700.0", "wheelbase_mm = -2700.0", "vehicle.wheelbase_mm", "above zero", "sign"),
     case("u_wheelbase_mm = 3.0", "u_wheelbase_mm = 0", "vehicle.u_wheelbase_mm", "above zero", ""),
+    case("u_wheelbase_mm = 3.0", "rear_track_mm = 0", "vehicle.rear_track_mm", "above zero", ""),
     case("tyres = true", "tyres = 1", "prerequisites.tyres", "true, false or a text", "quotation"),
     case(
         "quantity = \"distance\"",

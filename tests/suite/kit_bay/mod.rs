@@ -165,6 +165,7 @@ pub(crate) fn sample_at(noise_px: f64, kit: &Kit, stations: &[Station], seed: u6
         })
         .collect();
     let stretch = 1.0 + kit.u_scale_relative * noise.normal();
+    let mut paper = Noise::new(seed ^ 0x9a9e_4000);
     let mut screens = bodywork();
     for (carrier, at) in kit.carriers.iter().zip(&seated) {
         screens.extend(carrier.markers.iter().map(|marker| sheet(marker, at)));
@@ -174,12 +175,15 @@ pub(crate) fn sample_at(noise_px: f64, kit: &Kit, stations: &[Station], seed: u6
         .iter()
         .zip(&seated)
         .map(|(carrier, at)| {
+            let aspect = kit.u_aspect_relative * paper.normal();
             let corners = |marker: &Marker| {
                 let shift = noise.vector(kit.u_layout_mm);
                 let turn = noise.vector(geom::rad(kit.u_turn_deg));
                 marker.corners_mm().map(|p| {
                     let arm = p.coords - marker.centre_mm;
-                    let placed = marker.centre_mm + shift + arm * stretch + turn.cross(&arm);
+                    let wider =
+                        (marker.right * marker.right.dot(&arm) - marker.up * marker.up.dot(&arm)) * (0.5 * aspect);
+                    let placed = marker.centre_mm + shift + arm * stretch + turn.cross(&arm) + wider;
                     at.point(&Point3::from(placed)).coords
                 })
             };

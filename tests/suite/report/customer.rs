@@ -105,6 +105,25 @@ fn the_last_attempt_of_each_sensor_counts() {
     assert_eq!(page.named("tr").count(), 5);
 }
 
+/// As every report does: that no camera took the photos stands before anything else, with the jobs where some are real.
+#[test]
+fn rendered_jobs_of_a_repair_order_are_said_to_be() {
+    let mut jobs = [of_series(1, "radar", &fixture::GOOD), of_series(2, "radar", &fixture::GOOD)];
+    let first = |jobs: &[JobRecord]| {
+        let html = series_html("R-1", &jobs.iter().collect::<Vec<_>>(), Language::English);
+        let (before, _) = html.split_once("<h1>").unwrap();
+        before.to_owned()
+    };
+    jobs.iter_mut().for_each(|job| job.context.rendered = false);
+    assert!(!first(&jobs).contains("RENDERED"));
+    jobs[1].context.rendered = true;
+    let said = first(&jobs);
+    assert!(said.contains("RENDERED") && said.contains("radar-2") && !said.contains("radar-1"), "{said}");
+    jobs[0].context.rendered = true;
+    let said = first(&jobs);
+    assert!(said.contains("RENDERED") && !said.contains("radar-2"), "{said}");
+}
+
 #[test]
 fn which_attempt_is_the_last_is_not_guessed() {
     let jobs = [of_series(1, "radar", &fixture::GOOD), of_series(1, "radar", &fixture::WRONG)];

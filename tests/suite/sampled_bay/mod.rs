@@ -58,6 +58,8 @@ impl Noise {
 pub(crate) struct Bay {
     pub(crate) front_plates: bool,
     pub(crate) floor_sheets: bool,
+    /// A mark stands on the vehicle's nose.
+    pub(crate) nose_mark: bool,
     pub(crate) four_photos: bool,
     pub(crate) kannala_brandt: bool,
     /// That many stations on an arc before the vehicle instead of the usual ones.
@@ -75,6 +77,8 @@ pub(crate) struct Bay {
     /// reads all at once and says so.
     pub(crate) tremor_deg_per_s: Option<f64>,
     pub(crate) u_scale: f64,
+    /// Of the prints' width over their height, drawn anew for each carrier, and as the kit file states it.
+    pub(crate) u_aspect: f64,
     pub(crate) u_focal: f64,
     pub(crate) u_centre_px: f64,
     pub(crate) u_edge_px: f64,
@@ -100,6 +104,7 @@ impl Default for Bay {
         Bay {
             front_plates: true,
             floor_sheets: true,
+            nose_mark: false,
             four_photos: false,
             kannala_brandt: false,
             stations: None,
@@ -111,6 +116,7 @@ impl Default for Bay {
             turn_deg: 0.0,
             tremor_deg_per_s: None,
             u_scale: 3e-4,
+            u_aspect: 0.0,
             u_focal: 0.002,
             u_centre_px: 5.0,
             u_edge_px: 0.02,
@@ -222,6 +228,11 @@ pub(crate) fn kit(bay: &Bay) -> Kit {
             carriers.push(carrier(&format!("floor-{i}"), Role::Floor, vec![sheet], bay));
         }
     }
+    if bay.nose_mark {
+        let markers = [[0.0, 80.0, 0.0], [0.0, -80.0, 0.0], [40.0, 0.0, 120.0]];
+        let nose = (60..).zip(markers).map(|(id, centre)| front(id, 90.0, centre)).collect();
+        carriers.push(carrier("nose", Role::Nose, nose, bay));
+    }
     for carrier in &mut carriers {
         carrier.markers.truncate(bay.most_markers);
     }
@@ -230,6 +241,7 @@ pub(crate) fn kit(bay: &Bay) -> Kit {
         u_layout_mm: bay.u_layout_mm,
         u_turn_deg: bay.u_turn_deg,
         u_scale_relative: bay.u_scale,
+        u_aspect_relative: bay.u_aspect,
         serial: None,
         survey_due: None,
         carriers,
@@ -260,6 +272,9 @@ pub(crate) fn camera(bay: &Bay) -> Profile {
 
 /// Height of the hub datums above the floor, mm.
 pub(crate) const HUB_MM: f64 = 320.0;
+
+/// How far the nose is ahead of the rear axle, mm.
+pub(crate) const NOSE_MM: f64 = 3550.0;
 
 /// Where the true bodies are: rear hubs, front hubs, stand, floor sheets.
 ///
@@ -295,6 +310,7 @@ fn body_pose(name: &str, bay: &Bay, noise: &mut Noise) -> Pose<Vehicle, geom::Ca
         "rear-right" => hub(0.0, -860.0, noise),
         "front-left" => hub(2700.0, 855.0, noise),
         "front-right" => hub(2700.0, -855.0, noise),
+        "nose" => Pose::new(Attitude::default().rotation(), Vector3::new(NOSE_MM, 0.0, 500.0)),
         sheet => {
             let i: usize = sheet.trim_start_matches("floor-").parse().unwrap();
             let (x, y) = [(900.0, 1500.0), (900.0, -1500.0), (4300.0, 1000.0), (4200.0, -1050.0)][i];
@@ -397,14 +413,20 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
     let bodies: Vec<_> = kit.carriers.iter().map(|c| body_pose(&c.name, bay, &mut noise)).collect();
     let seated: Vec<_> = kit.carriers.iter().zip(&bodies).map(|(c, body)| seated(c, body, &mut noise)).collect();
     let stretch = 1.0 + bay.u_scale * noise.normal();
+    let mut paper = Noise::new(seed ^ 0x9a9e_4000);
     let printed: Vec<Vec<[Point3<f64>; 4]>> = kit
         .carriers
         .iter()
         .map(|c| {
+            let aspect = bay.u_aspect * paper.normal();
             let one = |m: &Marker, noise: &mut Noise| {
                 let shift = noise.vector(bay.u_layout_mm);
                 let stretch = stretch * (flaw.print)(&c.name);
-                m.corners_mm().map(|p| Point3::from(m.centre_mm + shift + (p.coords - m.centre_mm) * stretch))
+                m.corners_mm().map(|p| {
+                    let arm = p.coords - m.centre_mm;
+                    let wider = (m.right * m.right.dot(&arm) - m.up * m.up.dot(&arm)) * (0.5 * aspect);
+                    Point3::from(m.centre_mm + shift + arm * stretch + wider)
+                })
             };
             c.markers.iter().map(|m| one(m, &mut noise)).collect()
         })

@@ -194,6 +194,7 @@ pub(crate) fn demo_kit() -> Kit {
         u_layout_mm: 0.3,
         u_turn_deg: 0.03,
         u_scale_relative: 0.0005,
+        u_aspect_relative: 0.002,
         serial: Some("K-7".into()),
         survey_due: None,
         carriers: vec![

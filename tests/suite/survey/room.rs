@@ -65,6 +65,7 @@ fn kit() -> Kit {
         u_layout_mm: 0.3,
         u_turn_deg: 0.03,
         u_scale_relative: 5e-4,
+        u_aspect_relative: 0.002,
         serial: None,
         survey_due: None,
         carriers: vec![walls],

@@ -297,6 +297,92 @@ fn what_was_typed_before_it_was_sealed_makes_no_other_attempt() {
     }
 }
 
+/// A secret of another log, and one that was replaced halfway: who filed everything as it was is accused of nothing.
+#[test]
+fn a_secret_that_is_not_the_logs_accuses_nobody() {
+    let shop = shop();
+    let archive = shop.dir.path().join("archive");
+    let log = |number: u32| {
+        let job = job(shop.dir.path(), number, 60 + 30 * number as u8);
+        assert_eq!(run(&[&job, path("--log"), &shop.log], &["verify"], None).0, 4);
+        copy(job.parent().unwrap(), &archive.join(number.to_string()));
+    };
+    (1..=2).for_each(log);
+    assert_eq!(shop.audit(&archive, "own").2, Vec::<String>::new());
+    let other = shop.dir.path().join("other-salt");
+    fs::write(&other, "ab".repeat(32)).unwrap();
+    let out = shop.dir.path().join("with-other");
+    let arguments = [
+        &archive,
+        path("--out"),
+        &out,
+        path("--log"),
+        &shop.log,
+        path("--log-keys"),
+        &shop.keys,
+        path("--log-orders"),
+        &other,
+    ];
+    let (code, said) = run(&arguments, &["audit"], None);
+    assert!(code == 4 && said.contains("it is not the log's secret"), "{code}: {said}");
+    assert!(!said.contains("attempt-refiled") && said.contains("orders-unknown"), "{said}");
+    // The machine that writes the log got another secret; what was logged before has the old one.
+    fs::copy(&other, private_folder(&shop.log).join("order-salt")).unwrap();
+    log(3);
+    let (_, said, found) = shop.audit(&archive, "halfway");
+    assert!(found.is_empty() && said.contains("every attempt is in the archive"), "{said}");
+}
+
+/// One job verified twice within a second; the same entry once more among others is another matter.
+#[test]
+fn what_is_logged_twice_in_a_second_is_no_repetition() {
+    let shop = shop();
+    let own = Log::open(&shop.log).unwrap();
+    let [one, two] = ["2026-05-01T08:00:00Z", "2026-05-01T09:00:00Z"].map(|at| attempt("x", at));
+    own.append(&[one.clone(), one.clone()]).unwrap();
+    own.append(std::slice::from_ref(&one)).unwrap();
+    let job = job(shop.dir.path(), 1, 60);
+    let repeated = |out: &str| shop.audit(&job, out).2.iter().filter(|code| *code == "entry-repeated").count();
+    assert_eq!(repeated("a"), 0);
+    own.append(&[two, one]).unwrap();
+    assert_eq!(repeated("b"), 1);
+}
+
+/// A chamber witnesses the logs of all its workshops with one key.
+#[test]
+fn a_witness_of_two_logs_remembers_each() {
+    let shop = shop();
+    let second = shop.dir.path().join("second/log");
+    let other = Log::create(&second, "other.example/attempts").unwrap();
+    Log::open(&shop.log).unwrap().append(&super::attempts(0, 3)).unwrap();
+    other.append(&super::attempts(0, 5)).unwrap();
+    let published = fs::read_to_string(&shop.keys).unwrap();
+    fs::write(&shop.keys, format!("{published}\n{}\n", other.verifier().text())).unwrap();
+    let key = fresh_key(shop.dir.path(), "");
+    let cosign = |log: &Path, more: &[&Path]| {
+        let arguments = [log, path("--key"), &key, path("--name"), path("w.example/1"), path("--keys"), &shop.keys];
+        run(&[&arguments[..], more].concat(), &["log", "witness"], None)
+    };
+    for log in [&shop.log, &second] {
+        let (code, said) = cosign(log, &[]);
+        assert!(code == 0 && said.contains("seen for the first time"), "{code}: {said}");
+    }
+    for (log, seen) in [(&shop.log, "the 3 seen before"), (&second, "the 5 seen before")] {
+        let (code, said) = cosign(log, &[]);
+        assert!(code == 0 && said.contains(seen), "{code}: {said}");
+    }
+    // The first one's memory lies where it always did.
+    let first = key.with_extension("seen");
+    let (code, said) = cosign(&second, &[path("--seen"), &first]);
+    assert!(code == 2 && said.contains("remembers the log shop.example/attempts") && said.contains("--seen"), "{said}");
+    // A log that was made anew under its name is refused as before.
+    fs::remove_dir_all(shop.dir.path().join("second")).unwrap();
+    let anew = Log::create(&second, "other.example/attempts").unwrap();
+    fs::write(&shop.keys, anew.verifier().text()).unwrap();
+    let (code, said) = cosign(&second, &[]);
+    assert!(code == 1 && said.contains("the log was truncated"), "{code}: {said}");
+}
+
 #[test]
 fn a_rewritten_log_ends_the_trust_in_it() {
     let shop = shop();

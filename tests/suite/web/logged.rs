@@ -12,6 +12,32 @@ fn attempts(log: &LogFolder) -> Vec<Attempt> {
     found
 }
 
+/// A result that lies beside its job is no entry: the page was served without the log before, or somebody laid it there.
+#[test]
+fn a_result_beside_the_job_is_logged_before_it_is_shown() {
+    let dir = tempfile::tempdir().unwrap();
+    let (jobs, log) = (dir.path().join("jobs"), dir.path().join("log"));
+    let server = BAY.serve(&jobs);
+    let name = begin(&server, &[]);
+    for photo in ["a.jpg", "b.jpg"] {
+        assert_eq!(server.upload(&format!("/jobs/{name}/photos"), &BAY.photo(photo)).status, 201);
+    }
+    let verdict = server.verdict(&name);
+    drop(server);
+    Log::create(&log, "shop.example/attempts").unwrap();
+    let now = || attempts(&LogFolder::open(&log).unwrap());
+    let options = ["--log", log.to_str().unwrap()];
+    let result = std::fs::read(jobs.join(&name).join("result.json")).unwrap();
+    for start in ["first", "again"] {
+        let server = Server::start_with(&jobs, Some(&BAY.models()), "127.0.0.1:0", &options);
+        assert_eq!(server.verdict(&name), verdict, "{start}");
+        assert_eq!(std::fs::read(jobs.join(&name).join("result.json")).unwrap(), result, "{start}");
+        // Started again with the log, nothing is new.
+        assert_eq!(now().len(), 1, "{start}");
+        assert_eq!((now()[0].verdict.as_str(), now()[0].by.as_str()), (verdict.as_str(), "serve"), "{start}");
+    }
+}
+
 #[test]
 #[ignore = "keeps the default run short: the continuous checks run it"]
 fn no_verdict_is_shown_that_is_not_in_the_log() {

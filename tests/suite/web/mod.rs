@@ -13,6 +13,7 @@ mod encrypted;
 mod flow;
 mod glance;
 mod hostile;
+mod laid;
 mod languages;
 mod list;
 mod logged;

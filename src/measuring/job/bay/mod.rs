@@ -12,7 +12,7 @@ use crate::job::opening::{Looked, look};
 use crate::job::verifying::why_no_scene;
 use crate::marker::{Kit, Role};
 use crate::num::student_quantile;
-use crate::pose::{Options, PhotoView, Problem, Scene, adjust};
+use crate::pose::{Options, PhotoView, Problem, Scene, adjust, doubled};
 use crate::record::{BayLimit, BayPhoto, BayRecord, BaySheet, Verdict};
 use crate::setup::Limits;
 use crate::words::{Language, Phrase, phrase};
@@ -57,7 +57,9 @@ pub fn check_bay(photos: &[PathBuf], wanted: &BayWanted) -> Result<BayRecord, Er
             )));
         }
     }
-    let views = looked.iter().map(|p| PhotoView::from_sightings(wanted.kit, 0, &p.sightings)).collect();
+    let doubled = doubled(wanted.kit, looked.iter().map(|p| &p.sightings));
+    let view = |p: &Looked| PhotoView::from_sightings(wanted.kit, 0, &p.sightings).without(&doubled);
+    let views = looked.iter().map(view).collect();
     let problem = Problem { kit: wanted.kit, cameras: vec![wanted.camera], photos: views };
     let options = Options { one_floor: false, ..Options::default() };
     let scene = adjust(&problem, &options).map_err(|e| Error::Bay(why_no_scene(&e)))?;

@@ -135,7 +135,7 @@ impl<'a> Track<'a> {
     fn verdict(&self, position: usize, i: usize) -> Verdict {
         let check = &self.opened.folder.setup.checks[self.checks[i].0];
         match &self.figures[position][i] {
-            Some(a) => decide(&self.opened.folder.setup.decision, check.lower, check.upper, &a.estimate).verdict,
+            Some(a) => decide(&self.opened.folder.setup.decision, check, &a.estimate).verdict,
             None => Verdict::Retake,
         }
     }

@@ -1,9 +1,11 @@
 //! Which photo is measured with which camera, and which can't be measured.
 
+use std::collections::BTreeSet;
+
 use super::look::Looked;
 use crate::camera::Profile;
 use crate::folder::{InputFile, JobFolder};
-use crate::pose::PhotoView;
+use crate::pose::{PhotoView, doubled};
 use crate::verdict::findings::{PhotoProblem, Unseen};
 use crate::words::{Figure, Phrase, Value, phrase};
 
@@ -122,17 +124,19 @@ fn picked(folder: &JobFolder, photo: &Looked) -> Result<(Profile, InputFile), Ph
     }
 }
 
-/// What the photos that have a camera say of the kit; `None` where a photo takes no part.
+/// What the photos that have a camera say of the kit; empty where a photo takes no part. A code that any photo of the job
+/// shows twice takes part in none: which of its prints another photo shows nobody can tell.
 pub(in crate::job) fn views(folder: &JobFolder, photos: &[Looked], assignment: &mut Assignment) -> Vec<PhotoView> {
+    let doubled = doubled(&folder.kit, photos.iter().map(|p| &p.sightings));
     photos
         .iter()
         .enumerate()
         .map(|(j, photo)| {
             let empty = PhotoView { camera: 0, views: Vec::new(), u_edge_offset_px: 0.0, u_edge_by_size_px: 0.0 };
             let Ok(camera) = assignment.photos[j] else { return empty };
-            let view = PhotoView::from_sightings(&folder.kit, camera, &photo.sightings);
+            let view = PhotoView::from_sightings(&folder.kit, camera, &photo.sightings).without(&doubled);
             if view.views.is_empty() {
-                assignment.photos[j] = Err(PhotoProblem::NoMarkers(unseen(photo)));
+                assignment.photos[j] = Err(PhotoProblem::NoMarkers(unseen(photo, &doubled)));
                 return empty;
             }
             view
@@ -141,9 +145,10 @@ pub(in crate::job) fn views(folder: &JobFolder, photos: &[Looked], assignment: &
 }
 
 /// Why a photo shows no marker of the kit.
-fn unseen(photo: &Looked) -> Unseen {
+fn unseen(photo: &Looked, doubled: &BTreeSet<u32>) -> Unseen {
     match () {
         () if photo.mirrored.is_some() => Unseen::Mirrored,
+        () if photo.sightings.markers.iter().any(|m| doubled.contains(&m.id)) => Unseen::Doubled,
         () if !photo.sightings.markers.is_empty() => Unseen::OtherKit,
         () => Unseen::by(photo.clearness.as_ref()),
     }

@@ -124,7 +124,7 @@ fn decides(
 ) -> bool {
     let of = |(now, then): (&Result<Answer, Undetermined>, &Option<Answer>)| {
         let estimate = Estimate { value: now.as_ref().ok()?.estimate.value, ..then.as_ref()?.estimate };
-        Some(decide(decision, check.lower, check.upper, &estimate).verdict)
+        Some(decide(decision, check, &estimate).verdict)
     };
     let verdicts: Vec<Option<Verdict>> = now.iter().zip(predicted).map(of).collect();
     !verdicts.is_empty()

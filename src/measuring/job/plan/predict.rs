@@ -155,7 +155,7 @@ impl<'a> Predictor<'a> {
         };
         let e = &answer.estimate;
         let at_nominal = Estimate { value: check.nominal, ..*e };
-        let decided = decide(&self.wanted.setup.decision, check.lower, check.upper, &at_nominal);
+        let decided = decide(&self.wanted.setup.decision, check, &at_nominal);
         let widest = widest_tolerated(&self.wanted.setup.decision, check.nominal, check.lower, check.upper);
         Predicted {
             answer: Some(answer.clone()),
@@ -171,7 +171,7 @@ pub(super) fn room(setup: &Setup, check: &Check, estimate: &Estimate) -> Option<
     let side = if check.upper.is_some_and(|u| u - check.nominal <= nearest) { 1.0 } else { -1.0 };
     let proven = |off: f64| {
         let e = Estimate { value: check.nominal + side * off, ..*estimate };
-        decide(&setup.decision, check.lower, check.upper, &e).verdict == Verdict::Within
+        decide(&setup.decision, check, &e).verdict == Verdict::Within
     };
     if !proven(0.0) {
         return None;

@@ -1,7 +1,7 @@
 //! The scene of a job, or why there is none.
 
 use crate::job::opening::Assignment;
-use crate::pose::{self, Problem, Scene, adjust};
+use crate::pose::{self, Problem, Scene, adjust, astray};
 use crate::verdict::findings::PhotoProblem;
 use crate::verdict::sentences;
 use crate::words::{Phrase, phrase};
@@ -18,7 +18,8 @@ pub(in crate::job) fn solve(problem: &Problem, names: &[&str], assignment: &mut 
             _ => only_one(names, assignment),
         });
     }
-    let scene = adjust(problem, &pose::Options::default()).map_err(|e| why_no_scene(&e))?;
+    let options = pose::Options::default();
+    let scene = adjust(problem, &options).map_err(|e| why_not_of(problem, &e, &options))?;
     for (j, photo) in scene.photos.iter().enumerate() {
         if photo.is_none() && assignment.photos[j].is_ok() {
             assignment.photos[j] = Err(PhotoProblem::NotLinked);
@@ -28,6 +29,18 @@ pub(in crate::job) fn solve(problem: &Problem, names: &[&str], assignment: &mut 
         return Err(phrase!("advice-not-linked"));
     }
     Ok(scene)
+}
+
+/// Why a job's photos could not be adjusted: where one print alone stands in the way, which.
+fn why_not_of(problem: &Problem, error: &pose::Error, options: &pose::Options) -> Phrase {
+    let unsettled = matches!(error, pose::Error::NotSettled { .. });
+    let body = unsettled.then(|| astray(problem, options)).flatten().map(|k| &problem.kit.carriers[k]);
+    match body.and_then(|body| Some((body, body.markers.first()?))) {
+        Some((body, marker)) => {
+            phrase!("advice-not-settled-with", marker = marker.id.to_string(), name = &body.name)
+        }
+        None => why_no_scene(error),
+    }
 }
 
 /// Why photos could not be adjusted.

@@ -3,7 +3,9 @@
 
 use super::plate_not_seated::{AXLES, MOST_TOTAL_TOE_DEG, total_toe};
 use super::suspects::LEVEL;
-use super::{Case, floor_not_level, focal, print_scale_wrong, something_moved, steering_not_straight};
+use super::{
+    Case, floor_not_level, focal, print_scale_wrong, something_moved, steering_not_straight, vehicle_sizes_disagree,
+};
 use crate::geom::deg;
 use crate::marker::Role;
 use crate::pose::{Extra, ScoreTest};
@@ -36,6 +38,7 @@ pub fn detectable(case: &Case) -> Vec<Detectable> {
     let mut all = moved(case);
     all.push(rolled(case));
     all.extend(plates(case));
+    all.extend(off_hub(case));
     all.extend(sizes(case));
     all.extend(lenses(case));
     all.extend(floor(case));
@@ -117,15 +120,29 @@ fn plates(case: &Case) -> Vec<Detectable> {
     AXLES.iter().filter_map(one).collect()
 }
 
+/// A plate off its hub and a nose mark off the nose, in all photos alike: by what is known of the vehicle alone.
+fn off_hub(case: &Case) -> Vec<Detectable> {
+    const CODE: &str = vehicle_sizes_disagree::CODE;
+    let of = |carrier: String, size: Option<f64>, what: &'static str| {
+        let remedy = size.is_none().then(|| phrase!("findings-takes-typed-sizes", what = what));
+        Detectable { code: CODE, carrier: Some(carrier), size, unit: "mm", remedy }
+    };
+    let plates = total_toe(case, Role::RearLeftWheel, Role::RearRightWheel)
+        .map(|_| of("rear axle".into(), vehicle_sizes_disagree::plate_off_hub_mm(case), "plates"));
+    let nose = vehicle_sizes_disagree::nose_off_mm(case).map(|(name, size)| of(name.to_owned(), size, "nose"));
+    plates.into_iter().chain(nose).collect()
+}
+
 fn sizes(case: &Case) -> Vec<Detectable> {
     const LEAST_PERCENT: f64 = 100.0 * print_scale_wrong::LEAST;
+    const LEAST_OF_ONE_PERCENT: f64 = 100.0 * print_scale_wrong::LEAST_OF_ONE;
     let mut all = Vec::new();
     for (k, carrier) in case.kit.carriers.iter().enumerate().filter(|(_, c)| c.role != Role::Card) {
         let of = |e: &Extra| matches!(e, Extra::Scale { carriers } if carriers.as_slice() == [k]);
         if case.scene.is_none_or(|s| s.carriers[k].is_none()) {
             continue;
         }
-        let size = worst(tests(case, of), 0..1, 100.0, LEAST_PERCENT);
+        let size = worst(tests(case, of), 0..1, 100.0, LEAST_OF_ONE_PERCENT);
         let remedy = size.is_none().then(|| phrase!("findings-takes-other-direction"));
         all.push(Detectable {
             code: "print-scale-wrong",

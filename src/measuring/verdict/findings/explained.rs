@@ -2,11 +2,11 @@
 
 use super::{
     Explanation, RULES, Rule, camera_mismatch, card, carrier_not_seen, compression_differs, credentials_lacking,
-    floor_not_level, focal_contradicts, marker_duplicated, markers_without_noise, noise_repeated, not_checked,
-    other_day, other_kit, photo_badly_lit, photo_blurred, photo_edited, photo_light_changed, photo_rendered,
-    photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped, prerequisites,
-    print_not_flat, print_scale_wrong, reading_disagrees, something_moved, stand_misplaced, steering_not_straight,
-    times_out_of_order, weak_geometry, wrong_datum_suspected,
+    floor_not_level, focal_contradicts, marker_displaced, marker_duplicated, markers_without_noise, noise_repeated,
+    not_checked, other_day, other_kit, photo_badly_lit, photo_blurred, photo_edited, photo_light_changed,
+    photo_rendered, photo_resized, photo_reused, photo_zoomed, photos_too_alike, plate_not_seated, plates_swapped,
+    prerequisites, print_not_flat, print_scale_wrong, reading_disagrees, something_moved, stand_misplaced,
+    steering_not_straight, times_out_of_order, vehicle_sizes_disagree, weak_geometry, wrong_datum_suspected,
 };
 
 /// Every finding's codes.
@@ -14,9 +14,11 @@ const ALL: &[&[Explanation]] = &[
     stand_misplaced::EXPLAIN,
     something_moved::EXPLAIN,
     plate_not_seated::EXPLAIN,
+    vehicle_sizes_disagree::EXPLAIN,
     plates_swapped::EXPLAIN,
     print_scale_wrong::EXPLAIN,
     print_not_flat::EXPLAIN,
+    marker_displaced::EXPLAIN,
     marker_duplicated::EXPLAIN,
     camera_mismatch::EXPLAIN,
     photo_zoomed::EXPLAIN,

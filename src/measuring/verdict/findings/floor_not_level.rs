@@ -18,7 +18,7 @@ pub(super) const LEAST_DEG: f64 = 0.15;
 
 fn find(case: &Case) -> Vec<Finding> {
     let by_sheets = between_sheets(case);
-    if by_sheets.is_empty() { below_wheels(case).into_iter().collect() } else { by_sheets }
+    if by_sheets.is_empty() { below_wheels(case).into_iter().chain(uneven(case)).collect() } else { by_sheets }
 }
 
 fn between_sheets(case: &Case) -> Vec<Finding> {
@@ -47,12 +47,7 @@ fn below_wheels(case: &Case) -> Option<Finding> {
     if !case.scene?.on_floor {
         return None;
     }
-    let height = |role| {
-        let k = case.kit.with_role(role).next()?;
-        let pose = case.measurement?.carriers[k].as_ref()?;
-        Some((pose.vehicle_from_carrier.origin_mm().z, pose.u_position_mm[2]))
-    };
-    let ((left, ul), (right, ur)) = (height(Role::RearLeftWheel)?, height(Role::RearRightWheel)?);
+    let ((left, ul), (right, ur)) = (hub_height(case, Role::RearLeftWheel)?, hub_height(case, Role::RearRightWheel)?);
     let off = f64::midpoint(left, right) - typed;
     let u = f64::midpoint(ul, ur).hypot(u_typed);
     if off.abs() < LEAST_MM || off.abs() < SIGMAS * u {
@@ -68,6 +63,40 @@ fn below_wheels(case: &Case) -> Option<Finding> {
     let open = vec![Open::AsMeasured, Open::OffFloor(case.sheets())];
     Some(Finding::new("floor-not-level", Level::Stop, message).leaving(open))
 }
+
+/// A hub's height over the plane of the sheets and its standard uncertainty, mm.
+fn hub_height(case: &Case, role: Role) -> Option<(f64, f64)> {
+    let k = case.kit.with_role(role).next()?;
+    let pose = case.measurement?.carriers[k].as_ref()?;
+    Some((pose.vehicle_from_carrier.origin_mm().z, pose.u_position_mm[2]))
+}
+
+/// Wheels that do not stand alike on the plane of the sheets: the worst pair.
+fn uneven(case: &Case) -> Option<Finding> {
+    case.scene.filter(|s| s.on_floor)?;
+    let mean = |[(a, ua), (b, ub)]: [(f64, f64); 2]| (f64::midpoint(a, b), ua.hypot(ub) / 2.0);
+    let of = |left, right| Some([hub_height(case, left)?, hub_height(case, right)?]);
+    let rear = of(Role::RearLeftWheel, Role::RearRightWheel);
+    let front = of(Role::FrontLeftWheel, Role::FrontRightWheel);
+    let ends = rear.zip(front).map(|(rear, front)| [mean(front), mean(rear)]);
+    let pairs = [
+        (["rear_left", "rear_right"], rear, UNEVEN_MM),
+        (["front_left", "front_right"], front, UNEVEN_MM),
+        (["front", "rear"], ends, UNLIKE_MM),
+    ];
+    let beyond = |(names, pair, most): ([&'static str; 2], Option<[(f64, f64); 2]>, f64)| {
+        let [(a, ua), (b, ub)] = pair?;
+        let over = (a - b).abs() - most - 2.0 * ua.hypot(ub);
+        (over > 0.0).then_some((over, names[usize::from(a > b)], (a - b).abs()))
+    };
+    let (_, lower, mm) = pairs.into_iter().filter_map(beyond).max_by(|a, b| a.0.total_cmp(&b.0))?;
+    let message = phrase!("findings-wheels-uneven", lower = lower, mm = figure(mm, 0));
+    Some(Finding::new("floor-not-level", Level::Warn, message))
+}
+
+/// Both hubs of an axle are as high on one plane, and rear and front ones nearly, mm (common practice, no source).
+const UNEVEN_MM: f64 = 15.0;
+const UNLIKE_MM: f64 = 40.0;
 
 /// Four standard uncertainties: chance below 1e-4.
 const SIGMAS: f64 = 4.0;

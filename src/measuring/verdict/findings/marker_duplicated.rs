@@ -1,4 +1,4 @@
-//! One code appears twice in a photo.
+//! One code appears twice in a photo: the job takes it into account in none ([`crate::pose::doubled`]).
 
 use super::{Case, Explanation, Finding, Rule};
 use crate::verdict::Level;

@@ -41,6 +41,8 @@ impl PhotoProblem {
 pub enum Unseen {
     /// Its markers are others.
     OtherKit,
+    /// Each of its markers is one of two prints that another photo, or this one, shows.
+    Doubled,
     /// What its mirror image shows.
     Mirrored,
     /// Too dark.
@@ -57,6 +59,7 @@ impl Unseen {
     fn phrase(self) -> Phrase {
         match self {
             Unseen::OtherKit => phrase!("findings-unseen-other-kit"),
+            Unseen::Doubled => phrase!("findings-unseen-doubled"),
             Unseen::Mirrored => phrase!("findings-unseen-mirrored"),
             Unseen::Dark => phrase!("findings-unseen-dark"),
             Unseen::Blurred => phrase!("findings-unseen-blurred"),

@@ -27,7 +27,8 @@ pub(super) const MOST_TOTAL_TOE_DEG: f64 = 0.55;
 pub(crate) const U_TOTAL_TOE_DEG: f64 = MOST_TOTAL_TOE_DEG / 2.0;
 
 /// Of a target against the sheets' plane: no plate has a part in it.
-const OF_TARGET_AND_FLOOR: &[Quantity] = &[Quantity::Height, Quantity::HeightFromNose, Quantity::Pitch, Quantity::Roll];
+pub(super) const OF_TARGET_AND_FLOOR: &[Quantity] =
+    &[Quantity::Height, Quantity::HeightFromNose, Quantity::Pitch, Quantity::Roll];
 
 /// Axles by their plates.
 pub(super) const AXLES: [(Role, Role, &str); 2] =
@@ -73,7 +74,9 @@ fn slipped(case: &Case) -> Option<Finding> {
 /// that is farther from the reference line, degrees.
 pub(super) fn total_toe(case: &Case, left: Role, right: Role) -> Option<(f64, f64, Role)> {
     let ((l, ul), (r, ur)) = (heading(case, left)?, heading(case, right)?);
-    Some((r - l, ul.hypot(ur), if l.abs() > r.abs() { left } else { right }))
+    // Plates on each other's wheels may point backwards: 359.8 degrees apart is 0.2.
+    let total = (r - l + 180.0).rem_euclid(360.0) - 180.0;
+    Some((total, ul.hypot(ur), if l.abs() > r.abs() { left } else { right }))
 }
 
 /// Heading of a plate against the reference line and its standard uncertainty, degrees.

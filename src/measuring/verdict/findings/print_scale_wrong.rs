@@ -11,14 +11,17 @@ pub(super) const RULE: Rule =
 
 pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("print-scale-wrong", Level::Stop)];
 
-/// Smaller than what paper does with the weather is of no interest, relative.
+/// Less than what paper does with the weather is of no interest, relative: on all carriers alike, and on one against the others,
+/// where it moves what that one marks.
 pub(super) const LEAST: f64 = 0.003;
+pub(super) const LEAST_OF_ONE: f64 = 0.0015;
 
 fn find(case: &Case) -> Vec<Finding> {
     let Some(suspect) = case.culprit(|e| matches!(e, Extra::Scale { .. })) else { return Vec::new() };
     let Extra::Scale { carriers } = &suspect.extra else { return Vec::new() };
     let factor = suspect.test.estimate[0];
-    if factor.abs() < LEAST {
+    let least = if carriers.len() == 1 { LEAST_OF_ONE } else { LEAST };
+    if factor.abs() < least {
         return Vec::new();
     }
     let (size, percent) = (if factor < 0.0 { "smaller" } else { "larger" }, figure(100.0 * factor.abs(), 1));

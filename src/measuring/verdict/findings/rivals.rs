@@ -47,6 +47,9 @@ impl Case<'_> {
                 phrase!("findings-if-zoomed", photo = self.photos[photos[0]].file)
             }
             Extra::Focal { .. } => phrase!("findings-if-focal"),
+            Extra::Displaced { carrier, id } => {
+                phrase!("findings-if-displaced", marker = id.to_string(), body = self.body(*carrier))
+            }
             Extra::MarkerOff { carrier, id, photo } => {
                 let file = self.photos[*photo].file;
                 phrase!("findings-if-marker", marker = id.to_string(), body = self.body(*carrier), photo = file)

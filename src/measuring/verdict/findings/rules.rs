@@ -2,12 +2,14 @@
 
 use super::{
     Case, Finding, Rule, camera_mismatch, card, carrier_not_seen, compression_differs, credentials_lacking,
-    floor_not_level, focal_contradicts, marker_duplicated, markers_without_noise, noise_repeated, not_checked,
-    other_day, other_kit, phases_differ, photo_badly_lit, photo_blurred, photo_edited, photo_light_changed,
-    photo_rendered, photo_resized, photo_reused, photo_zoomed, photos_not_listed, photos_too_alike, plate_not_seated,
-    plates_swapped, prerequisites, print_not_flat, print_scale_wrong, reading_disagrees, sheet_slid, something_moved,
-    stand_misplaced, steering_not_straight, times_out_of_order, weak_geometry, wrong_datum_suspected,
+    floor_not_level, focal_contradicts, marker_displaced, marker_duplicated, markers_without_noise, noise_repeated,
+    not_checked, other_day, other_kit, phases_differ, photo_badly_lit, photo_blurred, photo_edited,
+    photo_light_changed, photo_rendered, photo_resized, photo_reused, photo_zoomed, photos_not_listed,
+    photos_too_alike, plate_not_seated, plate_off_hub, plates_swapped, prerequisites, print_not_flat,
+    print_scale_wrong, reading_disagrees, sheet_slid, something_moved, stand_misplaced, steering_not_straight,
+    times_out_of_order, vehicle_sizes_disagree, weak_geometry, wrong_datum_suspected,
 };
+use crate::quantity::Quantity;
 use crate::verdict::ladder::Level;
 
 /// All rules.
@@ -18,8 +20,11 @@ pub const RULES: &[&Rule] = &[
     &phases_differ::RULE,
     &plates_swapped::RULE,
     &plate_not_seated::RULE,
+    &plate_off_hub::RULE,
+    &vehicle_sizes_disagree::RULE,
     &print_scale_wrong::RULE,
     &print_not_flat::RULE,
+    &marker_displaced::RULE,
     &camera_mismatch::RULE,
     &photo_zoomed::RULE,
     &photo_resized::RULE,
@@ -58,9 +63,16 @@ pub fn find(case: &Case) -> Vec<Finding> {
         (rule.find)(case).into_iter().map(touching).collect::<Vec<_>>()
     };
     let mut all: Vec<Finding> = RULES.iter().flat_map(of_rule).collect();
+    if all.iter().any(marker_displaced::is_explained_by) {
+        all.retain(|f| f.code != marker_displaced::CODE);
+    }
     // Where the figures can't be trusted nobody guesses from them, and nobody is told to move by them.
     if all.iter().any(|f| f.level == Level::Void) {
         all.retain(|f| f.level <= Level::Stop || !BY_FIGURES.contains(&f.code));
+    }
+    // What spoils every figure may be why they contradict what was typed.
+    if all.iter().any(|f| f.code != vehicle_sizes_disagree::CODE && f.spoils(Quantity::Height)) {
+        all.retain(|f| f.code != vehicle_sizes_disagree::CODE);
     }
     if all.iter().any(Finding::spoils_any) {
         all.retain(|f| f.level <= Level::Stop || f.code != GUESS);

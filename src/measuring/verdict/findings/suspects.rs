@@ -27,6 +27,19 @@ pub struct Suspect {
 /// fifty suspects of a job share the rate of false alarms.
 pub(super) const LEVEL: f64 = 1e-4;
 
+/// Places that gave way by more standard uncertainties than this are asked about.
+const STRAINED: f64 = 2.5;
+/// So many markers are asked about that each must be unlikelier than other suspects, and farther off than careful work is
+/// (common practice, no source), mm.
+const DISPLACED_LEVEL: f64 = 1e-6;
+const LEAST_DISPLACED_MM: f64 = 0.75;
+
+/// A kit whose prints sit a little worse than it says is no explanation of anything.
+fn is_large_enough(suspect: &Suspect) -> bool {
+    !matches!(suspect.extra, Extra::Displaced { .. })
+        || (suspect.chance < DISPLACED_LEVEL && suspect.test.estimate.norm() > LEAST_DISPLACED_MM)
+}
+
 /// Explanations that differ by less than this in weight are rivals: a
 /// likelihood ratio below some 20.
 pub(super) const RIVAL: f64 = 6.0;
@@ -47,7 +60,8 @@ pub fn suspects(kit: &Kit, problem: &Problem, scene: &Scene, after_move: &[u32])
             // The noise is what is left once the suspect is taken for true.
             let rest = ((scene.variance * scene.degrees_of_freedom - test.drop) / freedom).max(1.0);
             let weight = test.drop / rest - 2.0 * test.unknowns as f64;
-            Some(Suspect { extra, test, chance, weight })
+            let suspect = Suspect { extra, test, chance, weight };
+            is_large_enough(&suspect).then_some(suspect)
         })
         .collect();
     suspects.sort_by(|a, b| b.weight.total_cmp(&a.weight));
@@ -71,6 +85,7 @@ impl Bodies<'_> {
         extras.extend(self.floor());
         extras.extend(self.lenses());
         extras.extend(self.markers());
+        extras.extend(self.displaced());
         extras
     }
 
@@ -187,6 +202,13 @@ impl Bodies<'_> {
     fn markers(&self) -> Vec<Extra> {
         let odd = self.scene.odd_markers().into_iter();
         odd.map(|(carrier, id, photo)| Extra::MarkerOff { carrier, id, photo }).collect()
+    }
+
+    /// A marker whose place had to give way, on a carrier that others hold.
+    fn displaced(&self) -> Vec<Extra> {
+        let strained = self.scene.strained_markers(STRAINED).into_iter();
+        let held = strained.filter(|(k, _)| self.kit.carriers[*k].markers.len() > 1);
+        held.map(|(carrier, id)| Extra::Displaced { carrier, id }).collect()
     }
 
     fn lenses(&self) -> Vec<Extra> {

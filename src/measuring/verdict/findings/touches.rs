@@ -81,6 +81,10 @@ impl Case<'_> {
         let Some(best) = self.suspects.first() else { return Vec::new() };
         let near = self.suspects.iter().filter(|s| best.weight - s.weight < RIVAL && s.chance < LEVEL);
         let mut all: Vec<Open> = Vec::new();
+        // Which of a carrier's markers are where they belong nothing tells: there is nothing to measure with.
+        if near.clone().any(|s| matches!(s.extra, Extra::Displaced { .. })) {
+            return all;
+        }
         for open in near.flat_map(|s| self.open_by(&s.extra)) {
             if !all.contains(&open) {
                 all.push(open);
@@ -99,7 +103,7 @@ impl Case<'_> {
             Extra::Scale { carriers } => vec![Open::Size(carriers.clone())],
             Extra::Focal { photos } => vec![Open::Focal(photos.clone())],
             // Without it all else fits, and stands where it is said to stand.
-            Extra::MarkerOff { .. } => Vec::new(),
+            Extra::MarkerOff { .. } | Extra::Displaced { .. } => Vec::new(),
             Extra::Lens { photos } => {
                 let each = photos.iter().filter(|_| photos.len() > 1).map(|j| Open::Lens(vec![*j]));
                 std::iter::once(Open::Lens(photos.clone())).chain(each).collect()

@@ -2,12 +2,15 @@
 
 use std::path::{Path, PathBuf};
 
+use axum::http::StatusCode;
+
 use super::changes::Act;
 use crate::custody;
 use crate::evidence::{self, Bytes};
 use crate::transparency::PROOF_FILE;
 use crate::web::app::App;
 use crate::web::desk::add;
+use crate::web::folders::Lies;
 use crate::web::trouble::Trouble;
 use crate::words::{Language, Wish, phrase};
 
@@ -21,8 +24,13 @@ pub(in crate::web) fn seal(
     language: Language,
 ) -> Result<PathBuf, Trouble> {
     let out = app.shelf.sealed_path(name);
-    if out.exists() {
-        return Ok(out);
+    match app.shelf.lies(name) {
+        Lies::Nothing => {}
+        Lies::Own => return Ok(out),
+        Lies::Another => {
+            let folder = out.display().to_string();
+            return Err(Trouble::new(StatusCode::CONFLICT, "taken", phrase!("page-sealed-another", folder = folder)));
+        }
     }
     // Before it is sealed, so that the evidence says who closed it.
     act.note(folder)?;

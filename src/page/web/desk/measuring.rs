@@ -12,7 +12,7 @@ use tokio::sync::Semaphore;
 
 use super::bench::{Bench, Outcome};
 use super::happened::Happened;
-use super::logged;
+use super::logged::Logged;
 use crate::folder::write_durably;
 use crate::job::{self, Frame, PhotoMemory, attempts_beside, verify_watching};
 use crate::marker::Kit;
@@ -30,7 +30,7 @@ pub(in crate::web) struct Desk {
     options: job::Options,
     shelf: Arc<Shelf>,
     memory: PhotoMemory,
-    log: Option<Arc<Log>>,
+    log: Option<Logged>,
     places: Arc<Semaphore>,
     benches: Mutex<HashMap<String, Arc<Bench>>>,
 }
@@ -41,7 +41,7 @@ impl Desk {
         Desk {
             options,
             shelf,
-            log,
+            log: log.map(Logged::new),
             memory: PhotoMemory::new(limits::REMEMBERED_PHOTOS),
             places: Arc::new(Semaphore::new(cores)),
             benches: Mutex::default(),
@@ -167,15 +167,14 @@ impl Desk {
 }
 
 impl Desk {
-    /// Keeps a result beside its job, and logs it first where it says something new:
+    /// Keeps a result beside its job, and logs it first where it says something new or is not in the log yet:
     /// nobody sees a verdict that could still be left out.
     fn keep(&self, bench: &Bench, record: &JobRecord) -> Result<(), Phrase> {
         let Ok(json) = record.to_json() else { return Ok(()) };
         let file = bench.folder.join(RESULT);
-        if let Some(log) = &self.log
-            && std::fs::read(&file).ok().as_ref() != Some(&json)
-        {
-            logged::add(log, record, &json).map_err(|e| phrase!("page-trouble-not-logged", why = e.to_string()))?;
+        if let Some(log) = &self.log {
+            let new = std::fs::read(&file).ok().as_ref() != Some(&json);
+            log.keep(record, &json, new).map_err(|e| phrase!("page-trouble-not-logged", why = e.to_string()))?;
         }
         // The list's verdict; what can't be kept is measured again when the job is opened.
         let _ = write_durably(&file, &json);

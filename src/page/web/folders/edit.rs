@@ -1,6 +1,7 @@
 //! Changes of a job file: read, changed, read back as `verify` will, and only
 //! then written.
 
+use std::collections::BTreeSet;
 use std::path::Path;
 
 use crate::folder::{JobFile, Phase, PhotoEntry, is_of_tripod, write_durably};
@@ -56,6 +57,13 @@ fn in_folder(folder: &Path) -> Vec<String> {
         .collect();
     names.sort();
     names
+}
+
+/// Names of the photos that opening the job's page would have measured: those of [`photos`], and what [`adopt`] lists.
+pub(in crate::web) fn would_measure(folder: &Path, job: &JobFile) -> BTreeSet<String> {
+    let new = job.photo_entries.as_ref().map(|_| in_folder(folder)).unwrap_or_default();
+    let new = new.into_iter().filter(|name| !is_of_tripod(name));
+    photos(folder, job).into_iter().map(|photo| photo.file).chain(new).collect()
 }
 
 /// Lists the photos one by one, so that each can say what it belongs to.

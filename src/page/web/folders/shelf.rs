@@ -9,6 +9,7 @@ use std::time::{Duration, Instant, SystemTime};
 
 use rayon::prelude::*;
 
+use super::beside::{Kept, PAYLOAD, job_of_sealed};
 use crate::folder::JobFile;
 use crate::input::SourceFile;
 use crate::record::Verdict;
@@ -32,7 +33,7 @@ struct Known {
     looked: Option<Instant>,
     /// Shared, so that looking again copies no job.
     entries: Arc<BTreeMap<String, Arc<Entry>>>,
-    verdicts: HashMap<String, (Stamp, Option<Verdict>)>,
+    results: HashMap<String, (Stamp, Option<Arc<Kept>>)>,
 }
 
 /// What tells that a file is another one.
@@ -43,6 +44,17 @@ impl Stamp {
     fn of(metadata: &Metadata) -> Self {
         Stamp(metadata.modified().ok(), metadata.len())
     }
+}
+
+/// What lies where a job's evidence folder goes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(in crate::web) enum Lies {
+    /// Nothing yet.
+    Nothing,
+    /// The evidence folder of this job as it is.
+    Own,
+    /// Another job's, this one's from before its file was changed, or no evidence at all.
+    Another,
 }
 
 /// A job of the list.
@@ -57,6 +69,10 @@ pub(in crate::web) struct Entry {
     /// Whether it is sealed.
     pub(in crate::web) closed: bool,
     stamp: Stamp,
+    /// Of the job file in the evidence folder of its name, where there is one.
+    sealed: Option<Stamp>,
+    /// SHA-256 of the job file.
+    sha256: String,
     /// Everything that is searched, in small letters.
     text: String,
 }
@@ -85,7 +101,18 @@ impl Shelf {
 
     /// Whether the job is sealed.
     pub(in crate::web) fn is_closed(&self, name: &str) -> bool {
-        self.sealed_path(name).is_dir()
+        self.lies(name) == Lies::Own
+    }
+
+    /// What lies where the job's evidence folder goes.
+    pub(in crate::web) fn lies(&self, name: &str) -> Lies {
+        let sealed = self.sealed_path(name);
+        if fs::symlink_metadata(&sealed).is_err() {
+            return Lies::Nothing;
+        }
+        let job = SourceFile::read(&self.root.join(name).join("job.toml"));
+        let own = job.is_ok_and(|job| job_of_sealed(&sealed).is_some_and(|at| holds(&at, job.bytes())));
+        if own { Lies::Own } else { Lies::Another }
     }
 
     /// The latest jobs of a kind, at most so many.
@@ -109,24 +136,27 @@ impl Shelf {
         (found.into_iter().skip(from).take(most).map(|e| Entry::clone(e)).collect(), count)
     }
 
-    /// The verdict that is kept beside a job's file, while it is the job's.
+    /// The verdict that is kept of a job, in its evidence folder or beside its file, where it is of the job as it is now.
     pub(in crate::web) fn verdict(&self, entry: &Entry) -> Option<Verdict> {
-        let path = self.root.join(&entry.name).join(RESULT);
+        let folder = self.root.join(&entry.name);
+        let sealed = self.sealed_path(&entry.name).join(PAYLOAD);
+        let path = if entry.closed { sealed.join(RESULT) } else { folder.join(RESULT) };
         let metadata = fs::metadata(&path).ok()?;
-        let stamp = Stamp::of(&metadata);
-        // A result that is older than the job file is another state's.
-        if metadata.modified().ok()? < entry.changed {
-            return None;
+        let kept = self.result(&entry.name, &path, Stamp::of(&metadata))?;
+        let job = entry.job.as_ref().ok()?;
+        let own = kept.is_of(&entry.sha256) && (entry.closed || kept.fits(&folder, job, metadata.modified().ok()?));
+        own.then(|| kept.verdict())
+    }
+
+    /// A result on the disk, read again when it changed.
+    fn result(&self, name: &str, path: &Path, stamp: Stamp) -> Option<Arc<Kept>> {
+        let known = || self.known.lock().unwrap_or_else(PoisonError::into_inner);
+        if let Some((_, kept)) = known().results.get(name).filter(|(known, _)| *known == stamp) {
+            return kept.clone();
         }
-        if let Some((known, verdict)) =
-            self.known.lock().unwrap_or_else(PoisonError::into_inner).verdicts.get(&entry.name)
-            && *known == stamp
-        {
-            return *verdict;
-        }
-        let verdict = read_verdict(&path);
-        self.known.lock().unwrap_or_else(PoisonError::into_inner).verdicts.insert(entry.name.clone(), (stamp, verdict));
-        verdict
+        let kept = Kept::read(path).map(Arc::new);
+        known().results.insert(name.to_owned(), (stamp, kept.clone()));
+        kept
     }
 
     /// Reads what changed; at once where `now`, else at most once in a while.
@@ -143,31 +173,40 @@ impl Shelf {
         let entries: BTreeMap<String, Arc<Entry>> = names
             .par_iter()
             .filter_map(|name| {
-                let closed = sealed.binary_search(name).is_ok();
-                Some((name.clone(), self.entry(name, closed, old.get(name))?))
+                let sealed = sealed.binary_search(name).ok().and_then(|_| job_of_sealed(&self.sealed_path(name)));
+                Some((name.clone(), self.entry(name, sealed.as_deref(), old.get(name))?))
             })
             .collect();
         let mut known = self.known.lock().unwrap_or_else(PoisonError::into_inner);
-        known.verdicts.retain(|name, _| entries.contains_key(name));
+        known.results.retain(|name, _| entries.contains_key(name));
         known.entries = Arc::new(entries);
         known.looked = Some(Instant::now());
     }
 
-    fn entry(&self, name: &str, closed: bool, old: Option<&Arc<Entry>>) -> Option<Arc<Entry>> {
+    /// `sealed`: the job file in the evidence folder of that name.
+    fn entry(&self, name: &str, sealed: Option<&Path>, old: Option<&Arc<Entry>>) -> Option<Arc<Entry>> {
         let path = self.root.join(name).join("job.toml");
         let metadata = fs::metadata(&path).ok().filter(Metadata::is_file)?;
         let stamp = Stamp::of(&metadata);
-        if let Some(old) = old.filter(|o| o.stamp == stamp) {
-            let same = old.closed == closed;
-            return Some(if same { Arc::clone(old) } else { Arc::new(Entry { closed, ..Entry::clone(old) }) });
+        let of_sealed = sealed.and_then(|at| Some(Stamp::of(&fs::metadata(at).ok()?)));
+        if let Some(old) = old.filter(|o| o.stamp == stamp && o.sealed == of_sealed) {
+            return Some(Arc::clone(old));
         }
-        let job = SourceFile::read(&path)
+        let source = SourceFile::read(&path);
+        let closed = source.as_ref().is_ok_and(|job| sealed.is_some_and(|at| holds(at, job.bytes())));
+        let sha256 = source.as_ref().map(SourceFile::sha256).unwrap_or_default();
+        let job = source
             .and_then(|source| JobFile::from_toml(source.text()?, "job.toml"))
             .map_err(|e| e.without_file().into());
         let text = searched(name, job.as_ref().ok());
         let changed = metadata.modified().unwrap_or(SystemTime::UNIX_EPOCH);
-        Some(Arc::new(Entry { name: name.to_owned(), job, changed, closed, stamp, text }))
+        Some(Arc::new(Entry { name: name.to_owned(), job, changed, closed, stamp, sealed: of_sealed, sha256, text }))
     }
+}
+
+/// Whether a file holds these bytes.
+fn holds(path: &Path, bytes: &[u8]) -> bool {
+    SourceFile::read(path).is_ok_and(|file| file.bytes() == bytes)
 }
 
 fn latest_first(a: &Entry, b: &Entry) -> std::cmp::Ordering {
@@ -198,14 +237,4 @@ fn searched(name: &str, job: Option<&JobFile>) -> String {
         text.push_str(part);
     }
     text.to_lowercase()
-}
-
-/// The verdict of a record; the rest of it is not kept.
-fn read_verdict(path: &Path) -> Option<Verdict> {
-    #[derive(serde::Deserialize)]
-    struct Brief {
-        verdict: Verdict,
-    }
-    let bytes = fs::read(path).ok()?;
-    serde_json::from_slice::<Brief>(&bytes).ok().map(|b| b.verdict)
 }

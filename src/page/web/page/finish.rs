@@ -162,8 +162,12 @@ fn close(language: Language, view: &View) -> Markup {
                 p { span class={ "state " (verdict_class(v)) } { (verdict_symbol(v)) span { (verdict_words(language, v)) } } }
             }
             @if !open.is_empty() { (notice("warn", say!(language, "page-close-open", open = open))) }
-            p { (say!(language, "page-close-why")) }
-            form.inline method="post" action=(job_path(&view.name, "close")) { button.go type="submit" { (say!(language, "page-close-now")) } }
+            @if view.taken {
+                (notice("bad", say!(language, "page-sealed-another", folder = view.sealed.display().to_string())))
+            } @else {
+                p { (say!(language, "page-close-why")) }
+                form.inline method="post" action=(job_path(&view.name, "close")) { button.go type="submit" { (say!(language, "page-close-now")) } }
+            }
         }
     }
 }

@@ -29,7 +29,7 @@ struct Packed {
 
 /// `evidence.tar`, the same bytes each time; `check` takes it as it is.
 pub(in crate::web) async fn evidence(State(app): Shared, visitor: Visitor, Path(name): Path<String>) -> Response {
-    let sealed = app.shelf.path(&name).map(|_| app.shelf.sealed_path(&name)).filter(|p| p.is_dir());
+    let sealed = app.shelf.path(&name).map(|_| app.shelf.sealed_path(&name)).filter(|_| app.shelf.is_closed(&name));
     let Some(sealed) = sealed else { return trouble_page(visitor, &Trouble::not_found("evidence")) };
     let plain: String =
         name.chars().map(|c| if c.is_ascii_alphanumeric() || "-_.".contains(c) { c } else { '_' }).collect();

@@ -8,14 +8,19 @@ use std::path::{Path, PathBuf};
 use serde::Serialize;
 
 use super::failed::LedgerError;
+use super::judged::Judged;
 use super::kept::{Archive, Holding, Kept};
-use super::ledger::{Ledger, each_outcome};
+use super::ledger::{Ledger, in_packs};
 use super::lines::Lines;
+use super::log_finding::LogFinding;
+use super::log_proofs::{ProofFound, hold};
+use super::logged_when::{after_the_day, before_taken, late, too_early};
+use super::proven::of_line;
 use crate::transparency::{
-    Attempt, LogError, LogFolder, OrderSalt, TOLERANCE_S, VerifierKey, against_witness, out_of_order, read_checkpoint,
-    witnessed,
+    Attempt, Commitments, LogError, LogFolder, OrderSalt, TOLERANCE_S, VerifierKey, against_witness, out_of_order,
+    read_checkpoint, witnessed,
 };
-use crate::words::{Language, Phrase, Value, phrase};
+use crate::words::{Phrase, Value, phrase};
 
 /// What an audit of a log begins with.
 #[derive(Debug)]
@@ -44,39 +49,43 @@ pub struct LogAudit {
     pub witnesses: BTreeSet<String>,
     /// Everything that an auditor should look at.
     pub findings: Vec<LogFinding>,
+    /// What it is good to know, and proves nothing against anybody.
+    pub notes: Vec<LogFinding>,
     /// The newest checkpoint, to be kept for the next audit.
     #[serde(skip)]
     pub checkpoint: String,
 }
 
-/// Something to look at.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct LogFinding {
-    /// `log-broken`, `attempt-missing`, `photos-missing`, `attempt-refiled`, `attempt-as-stated`, `verdict-restated`,
-    /// `not-logged`, `time-out-of-order`, `time-against-witness`, `entry-repeated` or `entry-unreadable`.
-    pub code: &'static str,
-    /// Numbers of the log's entries that it is about.
-    pub entries: Vec<u64>,
-    /// The folder of the archive that it is about.
-    pub path: Option<String>,
-    /// In words.
-    pub message: String,
-    /// The same for any language.
-    pub message_phrase: Phrase,
-}
-
 /// Entries with their numbers.
 type Numbered<'a> = Vec<(u64, &'a Attempt)>;
+
+/// A witness, how many entries it saw, and when.
+type Seen = (String, u64, i64);
+
+/// What an entry is of: photos, job and sheet.
+type Files<'a> = (&'a [String], &'a str, &'a str);
+
+fn files(of: &Commitments) -> Files<'_> {
+    (of.photos.as_slice(), &of.job, &of.setup)
+}
 
 /// Holds an archive that was audited against a log.
 ///
 /// # Errors
 /// A result of the archive cannot be read. What is wrong with the log is a finding.
 pub fn audit_log(ledger: &Ledger, lines: &Lines, options: &LogOptions) -> Result<LogAudit, LedgerError> {
-    let mut archive = Archive::default();
-    each_outcome(ledger, lines.iter()?, |_, line, outcome| {
-        if let Ok(record) = outcome {
-            archive.add(line, &record, options.order_salt.as_ref());
+    let (mut archive, mut proofs) = (Archive::default(), Vec::new());
+    // A folder that was altered proves nothing, whatever lies in it.
+    let read = |line: Judged| {
+        let Ok(record) = ledger.outcome(&line)? else { return Ok(None) };
+        let proven = of_line(&line);
+        let found = ProofFound::of(&line, proven.as_ref().map(Option::as_ref).map_err(Clone::clone), &options.keys);
+        Ok(Some((line, record, proven.ok().flatten(), found)))
+    };
+    in_packs(lines.iter()?, read, |_, one| {
+        if let Some((line, record, proven, found)) = one {
+            archive.add(&line, &record, options.order_salt.as_ref(), proven);
+            proofs.extend(found);
         }
     })?;
     let mut audit = LogAudit {
@@ -86,9 +95,10 @@ pub fn audit_log(ledger: &Ledger, lines: &Lines, options: &LogOptions) -> Result
         signed: false,
         witnesses: BTreeSet::new(),
         findings: Vec::new(),
+        notes: Vec::new(),
         checkpoint: String::new(),
     };
-    if let Err(e) = audit.read(options, &mut archive) {
+    if let Err(e) = audit.read(options, &mut archive, &proofs) {
         audit.note("log-broken", Vec::new(), None, phrase!("evidence-log-broken", why = e.phrase()));
     }
     Ok(audit)
@@ -101,17 +111,10 @@ impl LogAudit {
     }
 
     fn note(&mut self, code: &'static str, entries: Vec<u64>, path: Option<&str>, phrase: Phrase) {
-        let message = phrase.say(Language::English);
-        self.findings.push(LogFinding {
-            code,
-            entries,
-            path: path.map(str::to_owned),
-            message,
-            message_phrase: phrase,
-        });
+        self.findings.push(LogFinding::new(code, entries, path, phrase));
     }
 
-    fn read(&mut self, options: &LogOptions, archive: &mut Archive) -> Result<(), LogError> {
+    fn read(&mut self, options: &LogOptions, archive: &mut Archive, proofs: &[ProofFound]) -> Result<(), LogError> {
         let log = LogFolder::open(&options.folder)?;
         (self.origin, self.size) = (log.checkpoint.origin.clone(), log.checkpoint.size);
         let false_key = |why| LogError::Rewritten { path: options.folder.clone(), why };
@@ -131,7 +134,8 @@ impl LogAudit {
                     odd.push(("entry-unreadable", vec![n], phrase!("evidence-log-unreadable", entry = n, why = why)))
                 }
             }
-            if let Some(first) = seen.insert(entry, n) {
+            // The same job verified twice within a second is two neighbours, and nothing to look at.
+            if let Some(first) = seen.insert(entry, n).filter(|first| first + 1 < n) {
                 let words = phrase!("evidence-log-repeated", entry = n, first = first);
                 odd.push(("entry-repeated", vec![first, n], words));
             }
@@ -139,11 +143,17 @@ impl LogAudit {
         for (code, entries, message) in odd {
             self.note(code, entries, None, message);
         }
-        self.times(&log, &attempts, options)?;
+        self.findings.extend(hold(proofs, &log)?);
+        let witnesses = self.times(&log, &attempts, options)?;
         archive.bind(|entry| seen.contains_key(entry));
+        let holds_some = attempts.values().any(|a| a.files.photos.iter().any(|photo| archive.has(photo)));
+        if !archive.try_secret(&attempts) && options.order_salt.is_some() && holds_some {
+            self.note("orders-unknown", Vec::new(), None, phrase!("evidence-log-orders-unknown"));
+        }
         self.missing(&attempts, archive);
         self.restated(&attempts, archive);
         self.not_logged(&attempts, archive);
+        self.logged_when(&attempts, archive, &witnesses);
         // Kept only when all of it held: the next audit goes on from here.
         self.checkpoint = log.note.to_text();
         Ok(())
@@ -154,7 +164,8 @@ impl LogAudit {
         log: &LogFolder,
         attempts: &BTreeMap<u64, Attempt>,
         options: &LogOptions,
-    ) -> Result<(), LogError> {
+    ) -> Result<Vec<Seen>, LogError> {
+        let mut found = Vec::new();
         let numbers: Vec<u64> = attempts.keys().copied().collect();
         let times: Vec<i64> = attempts.values().map(Attempt::seconds).collect();
         for (n, off) in out_of_order(&times) {
@@ -190,10 +201,11 @@ impl LogAudit {
                     );
                     self.note("time-against-witness", vec![number], None, message);
                 }
-                self.witnesses.insert(witness);
+                self.witnesses.insert(witness.clone());
+                found.push((witness, checkpoint.size, seen));
             }
         }
-        Ok(())
+        Ok(found)
     }
 
     /// Attempts that no job of the archive has with all of their photos and as it was filed, each attempt once.
@@ -202,7 +214,7 @@ impl LogAudit {
         type Which<'a> = (&'a str, Option<u32>, Option<(&'static str, &'a str)>);
         let mut lacking: BTreeMap<Which, Numbered> = BTreeMap::new();
         for (n, attempt) in attempts {
-            let elsewhere = match archive.holding(attempt) {
+            let elsewhere = match archive.holding(*n, attempt) {
                 Holding::Whole => continue,
                 Holding::Refiled(job) => Some(("attempt-refiled", job.path.as_str())),
                 Holding::Stated(copy) => Some(("attempt-as-stated", copy.path.as_str())),
@@ -273,14 +285,46 @@ impl LogAudit {
     }
 
     fn not_logged(&mut self, attempts: &BTreeMap<u64, Attempt>, archive: &Archive) {
-        let logged: BTreeSet<(&[String], &str, &str)> = attempts
-            .values()
-            .map(|a| (a.files.photos.as_slice(), a.files.job.as_str(), a.files.setup.as_str()))
-            .collect();
+        let logged: BTreeSet<Files> = attempts.values().map(|a| files(&a.files)).collect();
         for job in archive.jobs.iter().filter(|job| job.sealed) {
-            if !logged.contains(&(&job.files.photos, &job.files.job, &job.files.setup)) {
+            if !logged.contains(&files(&job.files)) {
                 let message = phrase!("evidence-log-no-entry", path = &job.path);
                 self.note("not-logged", Vec::new(), Some(&job.path), message);
+            }
+        }
+    }
+
+    /// Entries that are older than what they are of; and, as notes, jobs that were logged long after, or are neither
+    /// sealed nor logged.
+    fn logged_when(&mut self, attempts: &BTreeMap<u64, Attempt>, archive: &Archive, witnesses: &[Seen]) {
+        let (mut same, mut first) = (BTreeMap::<Files, Numbered>::new(), BTreeMap::<&[String], (u64, &Attempt)>::new());
+        for (n, attempt) in attempts {
+            same.entry(files(&attempt.files)).or_default().push((*n, attempt));
+            first.entry(&attempt.files.photos).or_insert((*n, attempt));
+        }
+        let named = |f: &LogFinding| f.path.clone().filter(|_| f.code == "logged-before-taken");
+        let named: BTreeSet<String> = self.findings.iter().filter_map(named).collect();
+        for job in &archive.jobs {
+            let path = job.path.as_str();
+            let own = first.get(job.files.photos.as_slice());
+            if own.is_none() && !job.sealed {
+                let words = phrase!("evidence-log-unlogged", path = path);
+                self.notes.push(LogFinding::new("unlogged", Vec::new(), Some(path), words));
+            }
+            let Some(latest) = &job.latest else { continue };
+            let entries = same.get(&files(&job.files)).map_or(&[][..], Vec::as_slice);
+            let of_witness = |n: u64| witnesses.iter().find(|(_, size, seen)| n < *size && too_early(*seen, latest));
+            let early = entries.iter().find_map(|(n, attempt)| {
+                let own = Some((*n, attempt.seconds(), None)).filter(|_| too_early(attempt.seconds(), latest));
+                own.or_else(|| of_witness(*n).map(|(witness, _, seen)| (*n, *seen, Some(witness.as_str()))))
+            });
+            if let Some((n, seconds, witness)) = early.filter(|_| !named.contains(path)) {
+                let why = before_taken((n, seconds), witness, latest);
+                let words = phrase!("evidence-file-wrong", file = path, why = why);
+                self.note("logged-before-taken", vec![n], Some(path), words);
+            } else if let Some((n, attempt)) = own.filter(|(_, attempt)| late(attempt.seconds(), latest)) {
+                let words = after_the_day(path, *n, attempt.when(), latest);
+                self.notes.push(LogFinding::new("logged-late", vec![*n], Some(path), words));
             }
         }
     }

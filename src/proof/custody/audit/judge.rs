@@ -6,6 +6,7 @@ use std::path::Path;
 use super::digest::{digest, of_job};
 use super::find::{Found, Sort};
 use super::judged::{COPY, Judged, NOT_MEASURED, ReportSignature};
+use super::proven::Proven;
 use super::trust::Trust;
 use crate::custody::{
     RemeasureError, Reports, further, look_at_masked, order_page_again, remeasure, reports_again, sealed_report,
@@ -15,6 +16,7 @@ use crate::evidence::{
 };
 use crate::job::verify_and;
 use crate::record::JobRecord;
+use crate::transparency::PROOF_FILE;
 use crate::words::{Language, Phrase, phrase};
 
 /// Judges a folder. Nothing that is in it ends the program: a fault becomes an
@@ -103,6 +105,10 @@ fn evidence(folder: &Path, path: &str, digest: &str, trust: Trust) -> Judged {
         let item = phrase!("evidence-item", item = "report-signature");
         let item = phrase!("evidence-altered-item", item = item, found = why);
         return Judged { report, ..altered(&phrase!("evidence-altered", path = path, why = item)) };
+    }
+    if let Err(why) = Proven::read(&payload) {
+        let why = phrase!("evidence-file-wrong", file = PROOF_FILE, why = why);
+        return Judged { report, ..altered(&phrase!("evidence-altered", path = path, why = why)) };
     }
     let state = match (&signer, inspection.signed) {
         (Some(_), _) => "intact and signed",

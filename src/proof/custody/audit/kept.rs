@@ -1,10 +1,12 @@
 //! What of an archive's jobs is held against the log: which photos each rests on, and what it says.
 
-use std::collections::{BTreeSet, HashMap};
+use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
 
 use super::judged::Judged;
-use super::proven::{is_copy, proven_entry};
+use super::logged_when::Latest;
+use super::proven::{Proven, is_copy};
 use super::sensors::Sensor;
+use crate::custody::moments::latest;
 use crate::record::JobRecord;
 use crate::transparency::{Attempt, Commitments, OrderSalt, order_name, orders, photo_commitment};
 use crate::verdict::Verdict;
@@ -26,10 +28,12 @@ pub(super) struct Kept {
     bound: bool,
     /// The entry of which a masked copy holds the proof.
     entry: Option<Vec<u8>>,
+    /// Before when it cannot have been logged.
+    pub(super) latest: Option<Latest>,
 }
 
 impl Kept {
-    fn of(line: &Judged, record: &JobRecord, salt: Option<&OrderSalt>) -> Self {
+    fn of(line: &Judged, record: &JobRecord, salt: Option<&OrderSalt>, proven: Option<Proven>) -> Self {
         let copy = is_copy(line);
         Kept {
             path: line.path.clone(),
@@ -41,7 +45,8 @@ impl Kept {
             attempt: record.context.attempt,
             orders: salt.map_or(Vec::new(), |salt| orders(record, salt).to_vec()),
             bound: !copy,
-            entry: if copy { proven_entry(line) } else { None },
+            entry: proven.filter(|_| copy).map(|proven| proven.proof.entry),
+            latest: latest(record),
         }
     }
 
@@ -49,11 +54,11 @@ impl Kept {
         self.files.photos.binary_search(photo).is_ok()
     }
 
-    /// Whether it is filed as an attempt was: as that one of its repair order. A number, or an order, that was typed
-    /// only afterwards is no other one.
-    fn is_filed_as(&self, attempt: &Attempt) -> bool {
+    /// Whether it is filed as an attempt was: as that one of its repair order, where the secret tells which that was. A
+    /// number, or an order, that was typed only afterwards is no other one.
+    fn is_filed_as(&self, attempt: &Attempt, by_order: bool) -> bool {
         attempt.attempt.is_none_or(|number| self.attempt == Some(number))
-            && (self.orders.is_empty() || self.orders.contains(&attempt.order))
+            && (!by_order || self.orders.is_empty() || self.orders.contains(&attempt.order))
     }
 
     /// Whether an attempt said something else about the same stand: about the very photos, or, where it said that the
@@ -92,18 +97,31 @@ pub(super) struct Archive {
     pub(super) jobs: Vec<Kept>,
     by_photo: HashMap<String, Vec<usize>>,
     pub(super) orders: HashMap<String, String>,
+    /// All that entries may have as the repair order of one of these jobs.
+    filed: HashSet<String>,
+    /// The first entry that the log's secret is known to have salted; none where there is no such one.
+    secret_from: Option<u64>,
 }
 
 impl Archive {
-    pub(super) fn add(&mut self, line: &Judged, record: &JobRecord, salt: Option<&OrderSalt>) {
-        let kept = Kept::of(line, record, salt);
+    pub(super) fn add(&mut self, line: &Judged, record: &JobRecord, salt: Option<&OrderSalt>, proven: Option<Proven>) {
+        let kept = Kept::of(line, record, salt, proven);
         for photo in &kept.files.photos {
             self.by_photo.entry(photo.clone()).or_default().push(self.jobs.len());
         }
         if let Some(order) = kept.orders.first() {
             self.orders.insert(order.clone(), order_name(record).to_owned());
         }
+        self.filed.extend(kept.orders.iter().cloned());
         self.jobs.push(kept);
+    }
+
+    /// Looks from which entry on the secret that was given is the log's: a log's secret may have been replaced, and the one
+    /// that was given may be another log's. Nobody is accused of another order by entries that it does not tell. Whether it
+    /// tells of any.
+    pub(super) fn try_secret(&mut self, attempts: &BTreeMap<u64, Attempt>) -> bool {
+        self.secret_from = attempts.iter().find(|(_, attempt)| self.filed.contains(&attempt.order)).map(|(n, _)| *n);
+        self.secret_from.is_some()
     }
 
     /// Masked copies count once the log has the entry of which they hold the proof.
@@ -123,14 +141,15 @@ impl Archive {
     }
 
     /// Where an attempt is. One job has to have all its photos: scattered over several, it is not there.
-    pub(super) fn holding(&self, attempt: &Attempt) -> Holding<'_> {
+    pub(super) fn holding(&self, n: u64, attempt: &Attempt) -> Holding<'_> {
         let photos = &attempt.files.photos;
         // The photo in the fewest jobs: the others need be looked for in those alone.
         let Some(rarest) = photos.iter().min_by_key(|photo| self.with(photo).len()) else { return Holding::Whole };
         let jobs = self.with(rarest).iter().map(|n| &self.jobs[*n]);
         let all: Vec<&Kept> = jobs.filter(|job| photos.iter().all(|photo| job.has(photo))).collect();
+        let by_order = self.secret_from.is_some_and(|from| from <= n);
         let first = |bound: bool, filed: bool| {
-            all.iter().copied().find(|job| job.bound == bound && job.is_filed_as(attempt) == filed)
+            all.iter().copied().find(|job| job.bound == bound && job.is_filed_as(attempt, by_order) == filed)
         };
         match (first(true, true), first(true, false), first(false, true)) {
             (Some(_), ..) => Holding::Whole,
@@ -183,13 +202,14 @@ mod tests {
         let mut archive = Archive::default();
         for record in jobs {
             let line = json!({ "path": record.job, "exit": 0, "verdict": null, "result": "", "digest": "" });
-            archive.add(&serde_json::from_value(line).unwrap(), record, Some(&[0; 32]));
+            archive.add(&serde_json::from_value(line).unwrap(), record, Some(&[0; 32]), None);
         }
+        archive.secret_from = Some(0);
         archive
     }
 
     fn is_whole(jobs: &[&JobRecord], tried: &JobRecord) -> bool {
-        matches!(archive(jobs).holding(&attempt(tried)), Holding::Whole)
+        matches!(archive(jobs).holding(0, &attempt(tried)), Holding::Whole)
     }
 
     fn attempt(record: &JobRecord) -> Attempt {
@@ -245,7 +265,7 @@ mod tests {
             record
         };
         let refiled =
-            |jobs: &[&JobRecord], tried| matches!(archive(jobs).holding(&attempt(tried)), Holding::Refiled(_));
+            |jobs: &[&JobRecord], tried| matches!(archive(jobs).holding(0, &attempt(tried)), Holding::Refiled(_));
         let (number, order) =
             (other(|r| r.context.attempt = Some(2)), other(|r| r.context.series = Some("R-8".to_owned())));
         assert!(refiled(&[&number], &tried) && refiled(&[&order, &number], &tried));

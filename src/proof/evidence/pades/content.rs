@@ -17,6 +17,8 @@ use super::super::signed_data::{SIGNING_CERTIFICATE_V2, digest};
 use super::error::{PadesError, Problem};
 use super::identity::{Identity, Method};
 
+/// Timestamps of one signature, at most.
+const MOST_TOKENS: usize = 16;
 /// `id-aa-timeStampToken` (RFC 3161, appendix A).
 const TIME_STAMP_TOKEN: ObjectIdentifier = ObjectIdentifier::new_unwrap("1.2.840.113549.1.9.16.2.14");
 
@@ -104,11 +106,12 @@ pub(super) fn signer(data: &SignedData) -> Result<&SignerInfo, PadesError> {
     }
 }
 
-/// The timestamp of the signature's value, DER, where there is one.
-pub(super) fn token(signer: &SignerInfo) -> Result<Option<Vec<u8>>, PadesError> {
+/// The timestamps of the signature's value, DER.
+pub(super) fn tokens(signer: &SignerInfo) -> Result<Vec<Vec<u8>>, PadesError> {
     let attributes = signer.unsigned_attrs.iter().flat_map(|a| a.iter());
-    let mut tokens = attributes.filter(|a| a.oid == TIME_STAMP_TOKEN).flat_map(|a| a.values.iter());
-    Ok(tokens.next().map(Encode::to_der).transpose()?)
+    let tokens = attributes.filter(|a| a.oid == TIME_STAMP_TOKEN).flat_map(|a| a.values.iter());
+    let tokens = tokens.take(MOST_TOKENS + 1).map(Encode::to_der).collect::<Result<Vec<_>, _>>()?;
+    if tokens.len() > MOST_TOKENS { Err(PadesError::Pdf(Problem::NoSignature)) } else { Ok(tokens) }
 }
 
 /// The same signature with a timestamp of its value put in.

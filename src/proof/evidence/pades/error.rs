@@ -93,6 +93,15 @@ pub enum PadesError {
     },
     /// A PDF or its signature.
     Pdf(Problem),
+    /// A signature before the last one does not hold.
+    Earlier {
+        /// Whose it is, as its certificate names him; `?` where that cannot be read.
+        who: String,
+        /// Whose the last one is.
+        last: String,
+        /// Why it does not hold.
+        source: Box<PadesError>,
+    },
     /// The signature's parts do not belong together, or its timestamp is none.
     Signature(#[from] TokenError),
     /// The structure cannot be written or read.
@@ -111,6 +120,9 @@ impl PadesError {
                 phrase!("evidence-file-wrong", file = path.display().to_string(), why = why)
             }
             PadesError::Pdf(problem) => phrase!("evidence-pdf-problem", problem = problem.name()),
+            PadesError::Earlier { who, last, source } => {
+                phrase!("evidence-pdf-earlier-false", who = who, last = last, why = source.phrase())
+            }
             PadesError::Signature(e) => phrase!("evidence-pdf-signature", why = e.phrase()),
             PadesError::Form(e) => phrase!("evidence-pdf-form", why = e.to_string()),
             PadesError::Sign(why) => phrase!("evidence-key-sign", why = why),

@@ -2,7 +2,6 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::time::Duration;
 
 use cms::cert::x509::Certificate;
 use cms::cert::x509::ext::pkix::KeyUsage;
@@ -17,6 +16,7 @@ use rustls_pki_types::{CertificateDer, PrivateKeyDer};
 use sha2::{Digest, Sha256};
 use time::OffsetDateTime;
 
+use super::super::signed_data::{counts, name};
 use super::error::{PadesError, Problem};
 use crate::input::hex;
 
@@ -88,25 +88,17 @@ impl Identity {
 
     /// Who signs, as the certificate names it (RFC 4514).
     pub fn name(&self) -> String {
-        self.certificates[0].tbs_certificate.subject.to_string()
+        name(&self.certificates[0])
     }
 
     /// When the certificate ends.
     pub fn ends(&self) -> OffsetDateTime {
-        moment(self.certificates[0].tbs_certificate.validity.not_after.to_unix_duration())
+        counts(&self.certificates[0])[1]
     }
 
     /// Refuses a time at which the certificate does not count.
     pub(super) fn counts_at(&self, now: OffsetDateTime) -> Result<(), PadesError> {
-        let validity = &self.certificates[0].tbs_certificate.validity;
-        let wrong = |problem| Err(PadesError::File { path: self.file.clone(), problem });
-        if now < moment(validity.not_before.to_unix_duration()) {
-            return wrong(Problem::Early);
-        }
-        if now > self.ends() {
-            return wrong(Problem::Late);
-        }
-        Ok(())
+        counted_at(&self.certificates[0], now).map_err(|problem| PadesError::File { path: self.file.clone(), problem })
     }
 
     /// The signature of some bytes.
@@ -143,9 +135,22 @@ impl Certificates {
     }
 }
 
-fn moment(since_1970: Duration) -> OffsetDateTime {
-    let seconds = i64::try_from(since_1970.as_secs()).unwrap_or(i64::MAX);
-    OffsetDateTime::from_unix_timestamp(seconds).unwrap_or(OffsetDateTime::UNIX_EPOCH)
+/// Whether a certificate counted at a moment.
+pub(super) fn counted_at(certificate: &Certificate, moment: OffsetDateTime) -> Result<(), Problem> {
+    match counts(certificate) {
+        [begins, _] if moment < begins => Err(Problem::Early),
+        [_, ends] if moment > ends => Err(Problem::Late),
+        _ => Ok(()),
+    }
+}
+
+/// Whether a certificate is for signatures.
+pub(super) fn may_sign(certificate: &Certificate) -> Result<(), Problem> {
+    match certificate.tbs_certificate.get::<KeyUsage>() {
+        Ok(Some((_, usage))) if !usage.digital_signature() && !usage.non_repudiation() => Err(Problem::Usage),
+        Ok(_) => Ok(()),
+        Err(_) => Err(Problem::Unreadable),
+    }
 }
 
 fn signing_key(pem: &[u8]) -> Result<(Arc<dyn SigningKey>, Method), Problem> {
@@ -182,9 +187,6 @@ fn own_first(key: &dyn SigningKey, mut all: Vec<Certificate>) -> Result<Vec<Cert
         |c: &Certificate| c.tbs_certificate.subject_public_key_info.to_der().is_ok_and(|spki| spki == public.as_ref());
     let own = all.iter().position(is_own).ok_or(Problem::OtherKey)?;
     all.swap(0, own);
-    match all[0].tbs_certificate.get::<KeyUsage>() {
-        Ok(Some((_, usage))) if !usage.digital_signature() && !usage.non_repudiation() => Err(Problem::Usage),
-        Ok(_) => Ok(all),
-        Err(_) => Err(Problem::Unreadable),
-    }
+    may_sign(&all[0])?;
+    Ok(all)
 }

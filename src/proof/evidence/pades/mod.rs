@@ -19,7 +19,7 @@ mod update;
 pub use error::{PadesError, Problem};
 pub use identity::{Certificates, Identity};
 pub use own::{OwnCertificate, own_certificate};
-pub use signed::SignedPdf;
+pub use signed::{Earlier, SignedPdf};
 pub use standing::Standing;
 
 use time::OffsetDateTime;

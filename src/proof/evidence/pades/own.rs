@@ -9,7 +9,7 @@ use sha2::{Digest, Sha256};
 use time::{Duration, OffsetDateTime};
 
 use super::error::{PadesError, Problem};
-use crate::input::hex;
+use crate::input::{hex, turns_writing};
 
 /// RFC 5280, upper bound of a common name.
 const LONGEST_NAME: usize = 64;
@@ -35,7 +35,10 @@ pub struct OwnCertificate {
 /// The name or the years are of no use, or no random numbers can be had.
 pub fn own_certificate(name: &str, years: u32, now: OffsetDateTime) -> Result<OwnCertificate, PadesError> {
     let name = name.trim();
-    if name.is_empty() || name.chars().count() > LONGEST_NAME || name.chars().any(char::is_control) {
+    if name.is_empty()
+        || name.chars().count() > LONGEST_NAME
+        || name.chars().any(|c| c.is_control() || turns_writing(c))
+    {
         return Err(PadesError::Pdf(Problem::Name));
     }
     if years == 0 || years > MOST_YEARS {

@@ -18,16 +18,18 @@ impl Standing {
     /// Looks at a PDF.
     pub fn of(pdf: Vec<u8>) -> Standing {
         let read = SignedPdf::read(pdf);
-        match read.and_then(|signed| signed.check().map(|()| signed)) {
+        match read.and_then(|signed| signed.check().and_then(|()| signed.earlier()).map(|_| signed)) {
             Ok(signed) => Standing::Holds(Box::new(signed)),
             Err(PadesError::Pdf(Problem::Unsigned)) => Standing::Unsigned,
             Err(e) => Standing::Broken(e),
         }
     }
 
-    /// Who signed, where the signature holds, and whether that certificate is one of these.
+    /// Who signed, where the signature holds, and whether that certificate is one of these and counted when it was made,
+    /// by the signer's own clock.
     pub fn signer(&self, listed: Option<&Certificates>) -> Option<(String, Option<bool>)> {
         let Standing::Holds(signed) = self else { return None };
-        Some((signed.signer(), listed.map(|all| signed.is_by(all))))
+        let counted = || signed.claimed().is_none_or(|moment| signed.counted_at(moment).is_ok());
+        Some((signed.signer(), listed.map(|all| signed.is_by(all) && counted())))
     }
 }

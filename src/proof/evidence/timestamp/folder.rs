@@ -9,7 +9,8 @@ use super::super::cannot;
 use crate::folder::write_durably;
 use crate::words::{Language, Phrase, phrase};
 
-use super::super::inspection::{Inspection, Outcome, unread};
+use super::super::inspection::{Inspection, Outcome};
+use super::super::small_file::{MOST_MANIFEST, read_small};
 use super::request::request;
 use super::token::Token;
 use super::token_error::TokenError;
@@ -28,6 +29,8 @@ pub enum StampError {
         /// What the system said.
         source: io::Error,
     },
+    /// What is to be stamped is no file of its size.
+    Unread(PathBuf, Phrase),
     /// The token does not fit.
     Token {
         /// As it was named.
@@ -44,6 +47,9 @@ impl StampError {
     pub fn phrase(&self) -> Phrase {
         match self {
             StampError::Io { doing, path, source } => cannot(doing, path, source),
+            StampError::Unread(path, why) => {
+                phrase!("evidence-file-wrong", file = path.display().to_string(), why = why.clone())
+            }
             StampError::Token { file, source } => phrase!("evidence-stamp-wrong", file = file, why = source.phrase()),
             StampError::Full(folder) => {
                 phrase!("evidence-stamps-full", folder = folder.display().to_string(), count = MOST_TOKENS)
@@ -57,7 +63,7 @@ fn next(folder: &Path) -> Result<(String, Vec<u8>), StampError> {
     let there = |n: &usize| fs::symlink_metadata(folder.join(token_name(*n))).is_ok();
     let n = (0..MOST_TOKENS).find(|n| !there(n)).ok_or_else(|| StampError::Full(folder.to_path_buf()))?;
     let path = folder.join(if n == 0 { TAG_MANIFEST.to_owned() } else { token_name(n - 1) });
-    let stamped = fs::read(&path).map_err(|source| StampError::Io { doing: "read", path, source })?;
+    let stamped = read_small(&path, MOST_MANIFEST, "small").map_err(|e| StampError::Unread(path, e.why))?;
     Ok((token_name(n), stamped))
 }
 
@@ -84,24 +90,44 @@ pub fn stamp(folder: &Path, answer: &[u8], file: &str) -> Result<Token, StampErr
     Ok(token)
 }
 
-/// The folder's newest token, as far as it can be read; nothing of it is checked.
-pub fn newest_token(folder: &Path) -> Option<Token> {
-    let bytes = (0..MOST_TOKENS).map_while(|n| fs::read(folder.join(token_name(n))).ok()).last()?;
-    Token::read(&bytes).ok()
+/// The names of a folder's tokens as far as they follow each other, and the first of one that does not: whoever reads
+/// one after the other would never see it.
+fn in_turn(folder: &Path) -> (Vec<String>, Option<String>) {
+    let is_there = |name: &String| fs::symlink_metadata(folder.join(name)).is_ok();
+    let mut names = (0..MOST_TOKENS).map(token_name);
+    let there = names.by_ref().take_while(is_there).collect();
+    (there, names.find(is_there))
+}
+
+fn out_of_turn(name: &str) -> Phrase {
+    phrase!("evidence-file-wrong", file = name, why = phrase!("evidence-token-turn"))
+}
+
+fn read_token(folder: &Path, name: &str) -> Result<(Token, Vec<u8>), Phrase> {
+    let bytes = read_small(&folder.join(name), MOST_TOKEN, "timestamp").map_err(|e| e.why)?;
+    Ok((Token::read(&bytes).map_err(|e| e.phrase())?, bytes))
+}
+
+/// The folder's newest token, where there is any; nothing of it is checked.
+///
+/// # Errors
+/// What should be the newest is none, or comes out of its turn.
+pub fn newest_token(folder: &Path) -> Result<Option<Token>, Phrase> {
+    let (names, stray) = in_turn(folder);
+    if let Some(stray) = stray {
+        return Err(out_of_turn(&stray));
+    }
+    let wrong = |name: &String, why| phrase!("evidence-file-wrong", file = name, why = why);
+    names.last().map(|name| Ok(read_token(folder, name).map_err(|why| wrong(name, why))?.0)).transpose()
 }
 
 /// Reads and checks every token of a folder that may be anything.
 pub(in super::super) fn inspect_tokens(folder: &Path, tag_manifest: &[u8], found: &mut Inspection) {
     let mut stamped = tag_manifest.to_vec();
-    for n in 0..MOST_TOKENS {
-        let name = token_name(n);
-        let Ok(meta) = fs::symlink_metadata(folder.join(&name)) else { break };
+    let (names, stray) = in_turn(folder);
+    for name in names {
         let read = || -> Result<(Token, Vec<u8>), Phrase> {
-            if !meta.is_file() || meta.len() > MOST_TOKEN {
-                return Err(phrase!("evidence-size", what = "timestamp"));
-            }
-            let bytes = fs::read(folder.join(&name)).map_err(unread)?;
-            let token = Token::read(&bytes).map_err(|e| e.phrase())?;
+            let (token, bytes) = read_token(folder, &name)?;
             token.check(&stamped).map_err(|e| e.phrase())?;
             Ok((token, bytes))
         };
@@ -121,5 +147,8 @@ pub(in super::super) fn inspect_tokens(folder: &Path, tag_manifest: &[u8], found
                 break;
             }
         }
+    }
+    if let Some(stray) = stray {
+        found.note("timestamp", Outcome::Failed, out_of_turn(&stray));
     }
 }

@@ -18,7 +18,7 @@ pub(super) use folder::inspect_tokens;
 pub use folder::{StampError, newest_token, stamp, stamp_request};
 pub use token::Token;
 pub use token_error::TokenError;
-pub use trust::{Authorities, AuthoritiesError};
+pub use trust::{Authorities, AuthoritiesError, Distrust};
 
 pub(super) use certificate::signed_by;
 pub(super) use request::request;

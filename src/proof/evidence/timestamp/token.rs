@@ -10,7 +10,7 @@ use time::format_description::well_known::Rfc3339;
 use time::macros::format_description;
 use time::{OffsetDateTime, PrimitiveDateTime};
 
-use super::super::signed_data::{attributes, certificates, digest, is_of};
+use super::super::signed_data::{attributes, certificates, counts, digest, is_of, name};
 use super::request::MessageImprint;
 use super::token_error::TokenError;
 
@@ -113,16 +113,12 @@ impl Token {
 
     /// Who stamped, as the certificate names it.
     pub fn authority(&self) -> String {
-        self.signer.tbs_certificate.subject.to_string()
+        name(&self.signer)
     }
 
     /// When the authority's certificate ends: until then a newer token must cover this one.
     pub fn ends(&self) -> OffsetDateTime {
-        let end = self.signer.tbs_certificate.validity.not_after.to_unix_duration();
-        i64::try_from(end.as_secs())
-            .ok()
-            .and_then(|s| OffsetDateTime::from_unix_timestamp(s).ok())
-            .unwrap_or(OffsetDateTime::UNIX_EPOCH)
+        counts(&self.signer)[1]
     }
 
     /// When, RFC 3339.

@@ -101,6 +101,10 @@ pub(crate) fn mistake_of(scene: &Scene, name: &str, photo: &PhotoSpec) -> Carrie
         sum.left_out |= m.left_out;
         sum.mounted_on = m.mounted_on.clone().or(sum.mounted_on);
         sum.print_scale = m.print_scale.or(sum.print_scale);
+        if !m.displaced.is_empty() {
+            sum.displaced.clone_from(&m.displaced);
+            sum.displaced_mm = m.displaced_mm;
+        }
         for i in 0..3 {
             sum.off_mm[i] += m.off_mm[i];
             sum.off_deg[i] += m.off_deg[i];
@@ -239,6 +243,9 @@ fn printed(
     let own = marker.u_size_mm.unwrap_or(0.0) * draw::normal(seed, Purpose::Layout, u64::from(marker.id), 4);
     let scale = (1.0 + on * common) * mistake.print_scale.unwrap_or(1.0);
     let mut placed = marker.carrier_from_marker();
+    if mistake.displaced.contains(&marker.id) {
+        off += Vector3::from(mistake.displaced_mm);
+    }
     placed = Pose::new(placed.rotation(), placed.origin_mm() + off);
     let blotch = |i: usize, k: usize| {
         on * kit.print_noise_mm * draw::normal(seed, Purpose::Print, u64::from(marker.id), (2 * i + k) as u64)

@@ -212,6 +212,7 @@ fn names(scene: &Scene) -> Result<(), Problem> {
         }
         all_between(&format!("carrier[{i}].off_mm"), &mistake.off_mm, -FARTHEST_MM, FARTHEST_MM)?;
         all_between(&format!("carrier[{i}].off_deg"), &mistake.off_deg, -360.0, 360.0)?;
+        all_between(&format!("carrier[{i}].displaced_mm"), &mistake.displaced_mm, -FARTHEST_MM, FARTHEST_MM)?;
         if let Some(scale) = mistake.print_scale {
             between(&format!("carrier[{i}].print_scale"), scale, 0.1, 10.0)?;
         }

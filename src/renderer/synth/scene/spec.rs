@@ -176,6 +176,10 @@ pub struct CarrierMistake {
     pub off_deg: [f64; 3],
     /// Its markers were printed at this scale; their centres stay where they belong.
     pub print_scale: Option<f64>,
+    /// Codes of markers that sit elsewhere on it than the kit file has them.
+    pub displaced: Vec<u32>,
+    /// By how much, in its own frame, mm.
+    pub displaced_mm: [f64; 3],
     /// File names of the photos in which this is so; empty: in all.
     pub photos: Vec<String>,
 }

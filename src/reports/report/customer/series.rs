@@ -7,7 +7,7 @@ use super::words;
 use crate::record::JobRecord;
 use crate::report::figures::moment;
 use crate::report::html::symbol::tag;
-use crate::report::html::{verdict_class, verdict_symbol, whole_page};
+use crate::report::html::{rendered, verdict_class, verdict_symbol, whole_page};
 use crate::words::{Language, say};
 
 /// A sensor with its attempts, the last one last.
@@ -53,6 +53,7 @@ pub fn series_html(series: &str, records: &[&JobRecord], language: Language) -> 
     let body = html! {
         main {
             section.leaf {
+                (rendered_jobs(records, language))
                 h1 { (title) }
                 p { (say!(language, "customer-why")) }
                 (vehicle(records, language))
@@ -73,6 +74,18 @@ pub fn series_html(series: &str, records: &[&JobRecord], language: Language) -> 
         }
     };
     whole_page(&title, series, language, body)
+}
+
+/// The first line, where no camera took the photos of a job: of which, where others are of a camera.
+fn rendered_jobs(records: &[&JobRecord], language: Language) -> Markup {
+    let of_it: Vec<&JobRecord> = records.iter().copied().filter(|r| r.is_rendered()).collect();
+    let Some(first) = of_it.first() else { return html! {} };
+    html! {
+        (rendered(first, language))
+        @if of_it.len() < records.len() {
+            ul.plain { @for record in of_it { li { (record.job) } } }
+        }
+    }
 }
 
 fn sensors<'a>(records: &[&'a JobRecord]) -> Vec<Sensor<'a>> {

@@ -1,7 +1,7 @@
 //! Attacks on what is typed or handed in beside the photos: set-up sheet, kit,
 //! camera, sizes, readings, names.
 
-use baywitness::record::{JobRecord, Verdict};
+use baywitness::record::{JobRecord, Level, Verdict};
 
 use super::{attacked, codes, judged, named, rewrite, sample, stopped, unseen};
 
@@ -112,6 +112,46 @@ fn a_stand_said_to_lie_elsewhere_in_its_markers() {
     let nearer = value(&record, "distance") - value(&honest, "distance");
     assert!((nearer.abs() - 4.0).abs() < 0.3, "{nearer}");
     assert_ne!(digest(&record, "kit"), digest(&honest, "kit"));
+}
+
+/// The stand is turned, and the file has the markers of its left end where a stand that is square would have them.
+#[test]
+fn some_of_the_stands_markers_shifted_in_the_kit_file() {
+    let record = attacked("good", |job| {
+        rewrite(&job.join("job.toml"), without_reading);
+        rewrite(&job.join("kit.toml"), |text| {
+            text.replace("centre_mm = [34.0, 590.0,", "centre_mm = [40.0, 590.0,")
+                .replace("centre_mm = [34.0, 300.0,", "centre_mm = [40.0, 300.0,")
+        });
+    });
+    assert_eq!(record.verdict, Verdict::NotProven);
+    let found = record.findings.iter().find(|f| f.code == "marker-displaced").unwrap();
+    assert_eq!((found.level, found.carrier.as_deref()), (Level::Stop, Some("stand")));
+    // An end that is bent by a millimetre is not told from prints glued so, and moves nothing by much.
+    let honest = judged(&sample("good"));
+    let record = attacked("good", |job| {
+        rewrite(&job.join("kit.toml"), |text| text.replace("centre_mm = [34.0, 590.0,", "centre_mm = [34.3, 590.0,"));
+    });
+    assert_eq!(record.verdict, Verdict::Within);
+    assert!((value(&record, "yaw") - value(&honest, "yaw")).abs() < 0.02);
+}
+
+/// Sizes changed one way only: width over height is the photos' to say.
+#[test]
+fn marker_heights_changed_in_the_kit_file() {
+    let honest = judged(&sample("good"));
+    let record = attacked("good", |job| {
+        rewrite(&job.join("kit.toml"), |text| {
+            ["150.0", "120.0", "110.0", "170.0", "70.0"].into_iter().fold(text.to_owned(), |text, size| {
+                let lower = size.parse::<f64>().unwrap() * 0.997;
+                text.replace(&format!("[{size}, {size}]"), &format!("[{size}, {lower:.2}]"))
+            })
+        });
+    });
+    for (quantity, least) in [("distance", 2.0), ("height", 0.6), ("yaw", 0.02)] {
+        let moved = value(&record, quantity) - value(&honest, quantity);
+        assert!(moved.abs() < least, "{quantity} moves by {moved}");
+    }
 }
 
 /// Uncertainties of nothing: figures are said to be known better than anyone can know them.

@@ -112,6 +112,7 @@ fn a_plain_job_and_what_is_done_to_its_photos() {
 /// A spare print of a floor sheet on the wall: one photo shows both, the other the spare one alone. Measured as the sheet it
 /// would look printed larger, and the plates be blamed.
 #[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
 fn a_spare_print_that_one_photo_shows_alone() {
     let mut bay = scene(SCALE);
     bay.spec.stray = vec![Stray { id: SHEET, size_mm: 170.0, at_mm: [3000.0, 2100.0, 900.0], yaw_deg: 0.0 }];

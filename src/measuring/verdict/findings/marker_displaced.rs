@@ -70,7 +70,6 @@ fn finding(case: &Case, carrier: usize, markers: &BTreeMap<u32, f64>) -> Finding
     } else {
         phrase!(
             "findings-marker-displaced",
-            count = ids.len(),
             markers = ids.join(", "),
             body = case.body(carrier),
             mm = figure(farthest, 1)

@@ -11,6 +11,10 @@ use crate::words::{Phrase, Value, phrase};
 /// Clocks of phones, authorities and readers agree within so much, as everywhere here (common practice, no source).
 pub(super) const CLOCKS: Duration = Duration::seconds(300);
 
+/// Phones' clocks, which nobody may have set, agree with those of authorities within an hour, which summer time is (common
+/// practice, no source).
+const PHONES: Duration = Duration::hours(1);
+
 /// What was photographed last, and what says so.
 pub(super) type Taken = (OffsetDateTime, String);
 
@@ -84,7 +88,7 @@ fn judge(
         Some(Err(Distrust::Wrong(why))) => return (Outcome::Failed, phrase!("evidence-authority-false", why = why)),
         Some(Ok(())) => {}
     }
-    if let Some((_, what)) = taken.filter(|(taken, _)| *taken - token.time > CLOCKS) {
+    if let Some((_, what)) = taken.filter(|(taken, _)| *taken - token.time > PHONES) {
         return (Outcome::Failed, phrase!("evidence-stamped-before", when = token.when(), what = what));
     }
     let day = Value::moment(token.ends().date().to_string());

@@ -82,7 +82,7 @@ findings-size-disagrees =
 
 findings-not-flat = { $body } shows its prints some { $size } mm off where flat ones would show them: the paper curls or lies in waves, or was printed unevenly. Where they stand is known less well for it. Glue them flat onto something rigid, or print them again.
 findings-prints-not-flat = The prints of { $count } marker holders show some { $size } mm off where flat ones would: the paper curls or lies in waves, it was printed unevenly, or the phone smoothed the photos (night mode). Where they stand is known less well for it. Glue them flat onto something rigid, or print them again; take photos without night mode.
-findings-marker-displaced = Marker { $markers } on { $body } and the others there do not lie to each other as the kit file has them, by some { $mm } mm: something is bent, was mended or mounted elsewhere, or the file is another holder's. Which of them is right the photos can't tell. Put it right or survey the holder, and verify again.
+findings-marker-displaced = Markers { $markers } and the others on { $body } do not lie to each other as the kit file has them, by some { $mm } mm: something is bent, was mended or mounted elsewhere, or the file is another holder's. Which of them is right the photos can't tell. Put it right or survey the holder, and verify again.
 findings-holder-deformed = The markers on { $body } do not lie to each other as the kit file has them: the holder is bent, its prints were glued less carefully than the file says, or the file is another holder's. Survey the holder, or state in the kit file how well the places are known, and verify again.
 findings-print-scale =
     { $size ->

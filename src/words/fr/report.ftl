@@ -40,7 +40,7 @@ report-mark =
     { $verdict ->
         [within] ok
         [outside] X
-        [not_proven] ?
+        [not_proven] { "?" }
        *[retake] à refaire
     }
 report-grade =

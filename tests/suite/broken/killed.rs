@@ -43,7 +43,9 @@ fn seals(rounds: u32) {
     let job = text(&JOB).to_owned();
     for ending in ["", ".tar"] {
         let out = |i: &str| text(&room.path().join(format!("sealed-{i}{ending}"))).to_owned();
-        let whole = time_of(&["seal", &job, "--out", &out("whole")]);
+        // The shorter of two runs: other work on the machine may end meanwhile.
+        let whole = ["whole", "again"].map(|name| time_of(&["seal", &job, "--out", &out(name)])).into_iter().min();
+        let whole = whole.unwrap_or_default();
         let (mut killed, mut there) = (0, 0);
         for (i, moment) in moments(whole, rounds).enumerate() {
             let at = out(&i.to_string());

@@ -31,9 +31,10 @@ fn a_follow_up_photo_from_the_planned_place_states_what_was_predicted() {
         println!("{}: predicted {predicted:.4}, stated {stated:.4}", check.quantity);
         assert!((0.7..1.4).contains(&(predicted / stated)), "{}: {predicted} against {stated}", check.quantity);
     }
-    // The photos before the move place the vehicle, so that one photo is worth nearly what two are.
+    // The photos before the move place the vehicle, so that one photo is worth nearly what two are; for the height more, as a
+    // third one tells how much higher than wide the prints are.
     for (one, two) in follow.predicted.iter().zip(&plan.predicted) {
         let [one, two] = [one, two].map(|p| p.expanded_uncertainty.unwrap());
-        assert!(one > 0.8 * two && one < 3.0 * two, "{one} after a move, {two} before it");
+        assert!(one > 0.25 * two && one < 3.0 * two, "{one} after a move, {two} before it");
     }
 }

@@ -405,17 +405,11 @@ impl Taken {
     }
 }
 
-/// Draws one job with a flaw; the bodies are those of the plain one.
-pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
-    let mut noise = Noise::new(seed);
-    let kit = kit(bay);
-    let camera = camera(bay);
-    let bodies: Vec<_> = kit.carriers.iter().map(|c| body_pose(&c.name, bay, &mut noise)).collect();
-    let seated: Vec<_> = kit.carriers.iter().zip(&bodies).map(|(c, body)| seated(c, body, &mut noise)).collect();
+/// Where the corners of each carrier's markers were printed and glued, each about its place.
+fn printed(bay: &Bay, kit: &Kit, flaw: &Flaw, seed: u64, noise: &mut Noise) -> Vec<Vec<[Point3<f64>; 4]>> {
     let stretch = 1.0 + bay.u_scale * noise.normal();
     let mut paper = Noise::new(seed ^ 0x9a9e_4000);
-    let printed: Vec<Vec<[Point3<f64>; 4]>> = kit
-        .carriers
+    kit.carriers
         .iter()
         .map(|c| {
             let aspect = bay.u_aspect * paper.normal();
@@ -428,9 +422,19 @@ pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
                     Point3::from(m.centre_mm + shift + arm * stretch + wider)
                 })
             };
-            c.markers.iter().map(|m| one(m, &mut noise)).collect()
+            c.markers.iter().map(|m| one(m, noise)).collect()
         })
-        .collect();
+        .collect()
+}
+
+/// Draws one job with a flaw; the bodies are those of the plain one.
+pub(crate) fn flawed(bay: &Bay, seed: u64, flaw: &Flaw) -> Sample {
+    let mut noise = Noise::new(seed);
+    let kit = kit(bay);
+    let camera = camera(bay);
+    let bodies: Vec<_> = kit.carriers.iter().map(|c| body_pose(&c.name, bay, &mut noise)).collect();
+    let seated: Vec<_> = kit.carriers.iter().zip(&bodies).map(|(c, body)| seated(c, body, &mut noise)).collect();
+    let printed = printed(bay, &kit, flaw, seed, &mut noise);
     let printed = askew(bay, &kit, printed, seed);
     let printed = blotchy(bay, &kit, printed, seed);
     let first_further = stations(bay).len().saturating_sub(bay.further.len());

@@ -64,8 +64,10 @@ fn below_wheels(case: &Case) -> Option<Finding> {
     Some(Finding::new("floor-not-level", Level::Stop, message).leaving(open))
 }
 
-/// A hub's height over the plane of the sheets and its standard uncertainty, mm.
-fn hub_height(case: &Case, role: Role) -> Option<(f64, f64)> {
+/// Over the plane of the sheets, and its standard uncertainty, mm.
+type Height = (f64, f64);
+
+fn hub_height(case: &Case, role: Role) -> Option<Height> {
     let k = case.kit.with_role(role).next()?;
     let pose = case.measurement?.carriers[k].as_ref()?;
     Some((pose.vehicle_from_carrier.origin_mm().z, pose.u_position_mm[2]))
@@ -74,7 +76,7 @@ fn hub_height(case: &Case, role: Role) -> Option<(f64, f64)> {
 /// Wheels that do not stand alike on the plane of the sheets: the worst pair.
 fn uneven(case: &Case) -> Option<Finding> {
     case.scene.filter(|s| s.on_floor)?;
-    let mean = |[(a, ua), (b, ub)]: [(f64, f64); 2]| (f64::midpoint(a, b), ua.hypot(ub) / 2.0);
+    let mean = |[(a, ua), (b, ub)]: [Height; 2]| (f64::midpoint(a, b), ua.hypot(ub) / 2.0);
     let of = |left, right| Some([hub_height(case, left)?, hub_height(case, right)?]);
     let rear = of(Role::RearLeftWheel, Role::RearRightWheel);
     let front = of(Role::FrontLeftWheel, Role::FrontRightWheel);
@@ -84,7 +86,7 @@ fn uneven(case: &Case) -> Option<Finding> {
         (["front_left", "front_right"], front, UNEVEN_MM),
         (["front", "rear"], ends, UNLIKE_MM),
     ];
-    let beyond = |(names, pair, most): ([&'static str; 2], Option<[(f64, f64); 2]>, f64)| {
+    let beyond = |(names, pair, most): ([&'static str; 2], Option<[Height; 2]>, f64)| {
         let [(a, ua), (b, ub)] = pair?;
         let over = (a - b).abs() - most - 2.0 * ua.hypot(ub);
         (over > 0.0).then_some((over, names[usize::from(a > b)], (a - b).abs()))

@@ -25,6 +25,8 @@ pub(super) const EXPLAIN: &[Explanation] = &[
 pub(super) const LEAST_MM: f64 = 2.5;
 pub(super) const LEAST_DEG: f64 = 0.12;
 pub(super) const LEAST_ROLL_MM: f64 = 1.5;
+/// Estimates of a roll scatter by some 0.2 mm about it (sampled): what is stated to be found from 1.5 mm on is named from here on.
+const NAMED_ROLL_MM: f64 = 1.2;
 
 fn find(case: &Case) -> Vec<Finding> {
     let Some(suspect) = case.suspects.first().filter(|s| s.chance < LEVEL) else { return Vec::new() };
@@ -81,7 +83,7 @@ fn moved(case: &Case, suspect: &Suspect, carrier: usize, photos: &[usize]) -> Op
 
 fn rolled(case: &Case, suspect: &Suspect, photos: &[usize]) -> Option<Finding> {
     let mm = suspect.test.estimate[0];
-    if mm.abs() < LEAST_ROLL_MM {
+    if mm.abs() < NAMED_ROLL_MM {
         return None;
     }
     let way = if mm > 0.0 { "forward" } else { "rearward" };

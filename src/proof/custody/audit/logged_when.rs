@@ -5,18 +5,21 @@
 use time::OffsetDateTime;
 use time::format_description::well_known::Rfc3339;
 
-use crate::transparency::TOLERANCE_S;
 use crate::words::{Phrase, phrase};
 
 /// The latest instant that a result knows, and what says so.
 pub(super) type Latest = (OffsetDateTime, String);
+
+/// Clocks of phones and of the machines that log and sign agree within so much, seconds: an hour, which summer time is
+/// (common practice, no source). What is ahead by less is a clock that nobody set.
+const CLOCKS_S: i64 = 3600;
 
 /// Whoever logs a job later than this did not log it as it was done, seconds: a day (common practice, no source).
 const LATE_S: i64 = 24 * 3600;
 
 /// Whether a time, seconds since 1970, is earlier than what it is a time for.
 pub(super) fn too_early(seconds: i64, latest: &Latest) -> bool {
-    latest.0.unix_timestamp().saturating_sub(seconds) > TOLERANCE_S
+    latest.0.unix_timestamp().saturating_sub(seconds) > CLOCKS_S
 }
 
 /// Whether a time is that of an afterthought.
@@ -61,7 +64,7 @@ mod tests {
     fn what_vouches_is_no_older_than_what_it_vouches_for() {
         let taken = (datetime!(2027-03-01 10:00 +1), "photos/a.jpg".to_owned());
         let at = |seconds: i64| datetime!(2027-03-01 09:00 UTC).unix_timestamp() + seconds;
-        assert!(too_early(at(-301), &taken) && !too_early(at(-300), &taken) && !too_early(at(9_999_999), &taken));
+        assert!(too_early(at(-3601), &taken) && !too_early(at(-3600), &taken) && !too_early(at(9_999_999), &taken));
         assert!(late(at(86_401), &taken) && !late(at(86_400), &taken) && !late(at(-301), &taken));
         assert!(!too_early(i64::MAX, &taken) && too_early(i64::MIN, &taken) && !late(i64::MIN, &taken));
         let said = before_taken((7, at(-3600)), None, &taken).say(Language::English);

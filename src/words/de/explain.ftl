@@ -450,7 +450,7 @@ finding-rule-print-not-flat =
 
 finding-rule-marker-displaced =
     .rationale = Orte auf einem Träger sind so genau bekannt, wie seine Satzdatei angibt, und um so viel lässt die Ausgleichung sie nachgeben; gäbe sie mehr nach, ginge ein um Millimeter verbogener Träger als anderer Ort des Gestells durch.
-    .method = Die Quadrate dessen, was die Orte eines Trägers nachgaben, jedes in seiner Standardunsicherheit, werden summiert: höchstens ein Chi-Quadrat, wo die Datei stimmt; Zufallswahrscheinlichkeit unter 1e-6. Genannt werden Marker, deren eigener freier Ort (Score-Test, drei Koordinaten) eine solche Wahrscheinlichkeit hat und um mehr als 0,75 mm abweicht, und solche, die an keinem Foto teilhatten, während alle ihre Ecken gleich weit danebenliegen, um mehr als 0,5 px. Von Orten ist nicht die Rede, wo etwas anderes die Fotos besser erklärt. Nicht gesehen: alle Marker eines Trägers, gleich versetzt.
+    .method = Die Quadrate dessen, was die Orte eines Trägers nachgaben, jedes in seiner Standardunsicherheit, werden summiert: höchstens ein Chi-Quadrat, wo die Datei stimmt; Zufallswahrscheinlichkeit unter 1e-6. Genannt werden Marker, deren eigener freier Ort (Score-Test, drei Koordinaten) eine solche Wahrscheinlichkeit hat und um mehr als 0,75 mm abweicht, und solche, die an keinem Foto teilhatten, oder mit anderen ihres Trägers an einem nicht, während alle ihre Ecken gleich weit danebenliegen, um mehr als 0,5 px. Von Orten ist nicht die Rede, wo etwas anderes die Fotos besser erklärt. Nicht gesehen: alle Marker eines Trägers, gleich versetzt.
 
 finding-rule-camera-mismatch =
     .rationale = Eine Kameradatei gilt für ein Objektiv eines Geräts; durch ein anderes biegen sich gerade Linien anders, und alles verschiebt sich.

@@ -450,7 +450,7 @@ finding-rule-print-not-flat =
 
 finding-rule-marker-displaced =
     .rationale = Places on a holder are known within what its kit file states, and the adjustment lets them give way by as much; by more, it would make millimetres of a bent holder pass for another place of the stand.
-    .method = The squares of how far a holder's places gave way, each in its standard uncertainty, are summed: at most a chi-square where the file is right; chance below 1e-6. Markers whose own free place (score test, three coordinates) has such a chance and is more than 0.75 mm off are named, and those that took part in no photo while all of their corners are off alike, by more than 0.5 px. Nothing is said of places where something else explains the photos better. Not seen: all of a holder's markers displaced alike.
+    .method = The squares of how far a holder's places gave way, each in its standard uncertainty, are summed: at most a chi-square where the file is right; chance below 1e-6. Markers whose own free place (score test, three coordinates) has such a chance and is more than 0.75 mm off are named, and those that took part in no photo, or with others of their holder not in one, while all of their corners are off alike, by more than 0.5 px. Nothing is said of places where something else explains the photos better. Not seen: all of a holder's markers displaced alike.
 
 finding-rule-camera-mismatch =
     .rationale = A camera file holds for one lens of one device; through another one straight lines bend differently and everything is displaced.

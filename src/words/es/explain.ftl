@@ -450,7 +450,7 @@ finding-rule-print-not-flat =
 
 finding-rule-marker-displaced =
     .rationale = Los lugares en un portamarcadores se conocen tan bien como dice su archivo del juego, y el ajuste los deja ceder otro tanto; si cedieran más, un portamarcadores doblado unos milímetros pasaría por otro lugar del soporte.
-    .method = Se suman los cuadrados de lo que cedieron los lugares de un portamarcadores, cada uno en su incertidumbre típica: a lo sumo una ji cuadrado donde el archivo es cierto; probabilidad de azar inferior a 1e-6. Se nombran los marcadores cuyo lugar libre (prueba de puntuación, tres coordenadas) tiene tal probabilidad y se aparta más de 0,75 mm, y los que no participaron en ninguna foto aunque todas sus esquinas se apartan por igual, más de 0,5 px. Nada se dice de lugares donde otra cosa explica mejor las fotos. No se ve: todos los marcadores de un portamarcadores desplazados por igual.
+    .method = Se suman los cuadrados de lo que cedieron los lugares de un portamarcadores, cada uno en su incertidumbre típica: a lo sumo una ji cuadrado donde el archivo es cierto; probabilidad de azar inferior a 1e-6. Se nombran los marcadores cuyo lugar libre (prueba de puntuación, tres coordenadas) tiene tal probabilidad y se aparta más de 0,75 mm, y los que no participaron en ninguna foto, o varios del mismo portamarcadores en una, aunque todas sus esquinas se apartan por igual, más de 0,5 px. Nada se dice de lugares donde otra cosa explica mejor las fotos. No se ve: todos los marcadores de un portamarcadores desplazados por igual.
 
 finding-rule-camera-mismatch =
     .rationale = Un archivo de cámara vale para un objetivo de un aparato; con otro, las rectas se curvan de otro modo y todo se desplaza.

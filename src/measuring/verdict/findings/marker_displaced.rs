@@ -94,30 +94,51 @@ fn given_way(case: &Case) -> Vec<(usize, u32, f64)> {
     case.suspects.iter().filter_map(|s| of(&s.extra, s.test.estimate.norm())).collect()
 }
 
-/// Markers that took no part in any photo, though all of their corners are off alike: by carrier, code and mm.
+/// Markers that were left out though all of their corners are off alike, in all photos that show them, or two and more of a
+/// carrier in one photo: by carrier, code and mm.
 fn left_out(case: &Case) -> BTreeMap<usize, BTreeMap<u32, f64>> {
-    let (Some(scene), Some(problem)) = (case.scene, case.problem) else { return BTreeMap::new() };
-    let mut by_marker: BTreeMap<(usize, u32), Vec<Option<f64>>> = BTreeMap::new();
-    for (solved, photo) in scene.photos.iter().zip(&problem.photos) {
-        let Some(solved) = solved else { continue };
-        for (seen, view) in solved.views.iter().zip(&photo.views) {
-            let off = if seen.used.contains(&true) { None } else { elsewhere_mm(case, view, &seen.residual_px) };
-            by_marker.entry((view.carrier, view.id)).or_default().push(off);
-        }
-    }
     let mut all: BTreeMap<usize, BTreeMap<u32, f64>> = BTreeMap::new();
-    for ((carrier, id), off) in by_marker {
-        let body = &case.kit.carriers[carrier];
+    let by_photo = seen_elsewhere(case);
+    for (carrier, body) in case.kit.carriers.iter().enumerate() {
         // A sheet on the floor is a body of its own, which may be kicked: another finding's.
-        if body.role == Role::Floor || body.markers.len() < 2 || scene.carriers[carrier].is_none() {
+        let placed = case.scene.is_some_and(|s| s.carriers[carrier].is_some());
+        if body.role == Role::Floor || body.markers.len() < 2 || !placed {
             continue;
         }
-        if let Some(off) = off.into_iter().collect::<Option<Vec<f64>>>() {
-            let farthest = off.into_iter().fold(0.0, f64::max);
-            all.entry(carrier).or_default().insert(id, farthest);
+        let of_body = || by_photo.iter().map(|photo| photo.iter().filter(move |((k, _), _)| *k == carrier));
+        let mut add = |id: u32, mm: f64| {
+            let farthest = all.entry(carrier).or_default().entry(id).or_default();
+            *farthest = farthest.max(mm);
+        };
+        for photo in of_body() {
+            let off: Vec<(u32, f64)> = photo.filter_map(|((_, id), off)| Some((*id, (*off)?))).collect();
+            if off.len() > 1 {
+                off.into_iter().for_each(|(id, mm)| add(id, mm));
+            }
+        }
+        for id in body.markers.iter().map(|m| m.id) {
+            let seen = of_body().flatten().filter(|((_, other), _)| *other == id).map(|(_, off)| *off);
+            let off: Option<Vec<f64>> = seen.collect();
+            off.into_iter().flatten().for_each(|mm| add(id, mm));
         }
     }
     all
+}
+
+/// By photo, each marker's carrier and code, and how far it is seen elsewhere, mm; `None` where it took part, or its corners
+/// are not off alike.
+fn seen_elsewhere(case: &Case) -> Vec<Vec<((usize, u32), Option<f64>)>> {
+    let (Some(scene), Some(problem)) = (case.scene, case.problem) else { return Vec::new() };
+    let taking = scene.photos.iter().zip(&problem.photos).filter_map(|(solved, photo)| Some((solved.as_ref()?, photo)));
+    let by_photo = taking.map(|(solved, photo)| {
+        let views = solved.views.iter().zip(&photo.views);
+        let off = views.map(|(seen, view)| {
+            let part = seen.used.contains(&true);
+            ((view.carrier, view.id), if part { None } else { elsewhere_mm(case, view, &seen.residual_px) })
+        });
+        off.collect()
+    });
+    by_photo.collect()
 }
 
 /// How far a marker is seen from its place across the line of sight, mm; `None` where its corners are not off alike.

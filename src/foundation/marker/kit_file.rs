@@ -18,7 +18,7 @@ pub const MOST_U_CENTRE_MM: f64 = 100.0;
 /// both ends of a sheet of 200 mm, laid on their lines by eye so that they differ by 0.1 mm. Out of it: a
 /// plate or a floor that is flat to 0.1 mm over as much (common practice, no source).
 pub const USUAL_U_TURN_DEG: f64 = 0.03;
-/// 1 sigma of width over height of a carrier's prints where a kit file states none: paper gives way by 0.1 to 0.3 % across its
+/// 1 sigma of the prints' width over their height where a kit file states none: paper gives way by 0.1 to 0.3 % across its
 /// grain, a printer's feed by as much, and a ruler reads 150 mm to 0.2 mm (common practice, no source).
 const USUAL_U_ASPECT: f64 = 0.002;
 /// The largest that a kit file may state, degrees.

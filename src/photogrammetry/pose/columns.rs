@@ -239,19 +239,22 @@ impl Columns {
         }
     }
 
-    /// Width over height, alike for all prints of a carrier: of one batch, cut from the sheet one way.
+    /// Width over height: alike for all prints, of one printer and one paper, but for what each carrier's differ by.
     ///
     /// Photos tell it well where several prints lie known distances apart. Taken for exact, it passes for another place: a tenth
     /// of a percent moves a stand's height by a millimetre.
     fn add_aspects(&mut self, problem: &Problem) {
         let aspect = problem.kit.u_aspect_relative;
-        if aspect <= 0.0 {
+        let seen = self.seen_markers(problem);
+        if aspect <= 0.0 || seen.is_empty() {
             return;
         }
+        let common = self.add_nuisance(Source::Scale);
         let mut of_carrier: BTreeMap<usize, usize> = BTreeMap::new();
-        for (k, m) in self.seen_markers(problem) {
-            let column = *of_carrier.entry(k).or_insert_with(|| self.add_nuisance(Source::Scale));
-            self.modes[k][m].push(Mode { aspect, ..mode(column) });
+        for (k, m) in seen {
+            let own = *of_carrier.entry(k).or_insert_with(|| self.add_nuisance(Source::Scale));
+            self.modes[k][m].push(Mode { aspect, ..mode(common) });
+            self.modes[k][m].push(Mode { aspect: OWN_ASPECT * aspect, ..mode(own) });
         }
     }
 
@@ -279,6 +282,10 @@ impl Columns {
         }
     }
 }
+
+/// By how much the width over height of one carrier's prints differs from that of all, share of its uncertainty: they come out of
+/// one printer, on one paper (common practice, no source).
+const OWN_ASPECT: f64 = 0.1;
 
 /// No detector knows its edges better than this, px.
 const LEAST_EDGE_PX: f64 = 0.02;

@@ -166,6 +166,7 @@ pub(crate) fn sample_at(noise_px: f64, kit: &Kit, stations: &[Station], seed: u6
         .collect();
     let stretch = 1.0 + kit.u_scale_relative * noise.normal();
     let mut paper = Noise::new(seed ^ 0x9a9e_4000);
+    let common = paper.normal();
     let mut screens = bodywork();
     for (carrier, at) in kit.carriers.iter().zip(&seated) {
         screens.extend(carrier.markers.iter().map(|marker| sheet(marker, at)));
@@ -175,7 +176,7 @@ pub(crate) fn sample_at(noise_px: f64, kit: &Kit, stations: &[Station], seed: u6
         .iter()
         .zip(&seated)
         .map(|(carrier, at)| {
-            let aspect = kit.u_aspect_relative * paper.normal();
+            let aspect = kit.u_aspect_relative * (common + 0.1 * paper.normal());
             let corners = |marker: &Marker| {
                 let shift = noise.vector(kit.u_layout_mm);
                 let turn = noise.vector(geom::rad(kit.u_turn_deg));

@@ -77,7 +77,7 @@ pub(crate) struct Bay {
     /// reads all at once and says so.
     pub(crate) tremor_deg_per_s: Option<f64>,
     pub(crate) u_scale: f64,
-    /// Of the prints' width over their height, drawn anew for each carrier, and as the kit file states it.
+    /// Of the prints' width over their height, alike for all but for a tenth of it on each carrier, and as the kit file states it.
     pub(crate) u_aspect: f64,
     pub(crate) u_focal: f64,
     pub(crate) u_centre_px: f64,
@@ -409,10 +409,11 @@ impl Taken {
 fn printed(bay: &Bay, kit: &Kit, flaw: &Flaw, seed: u64, noise: &mut Noise) -> Vec<Vec<[Point3<f64>; 4]>> {
     let stretch = 1.0 + bay.u_scale * noise.normal();
     let mut paper = Noise::new(seed ^ 0x9a9e_4000);
+    let common = paper.normal();
     kit.carriers
         .iter()
         .map(|c| {
-            let aspect = bay.u_aspect * paper.normal();
+            let aspect = bay.u_aspect * (common + 0.1 * paper.normal());
             let one = |m: &Marker, noise: &mut Noise| {
                 let shift = noise.vector(bay.u_layout_mm);
                 let stretch = stretch * (flaw.print)(&c.name);

@@ -125,9 +125,12 @@ fn left_out(case: &Case) -> BTreeMap<usize, BTreeMap<u32, f64>> {
     all
 }
 
-/// By photo, each marker's carrier and code, and how far it is seen elsewhere, mm; `None` where it took part, or its corners
-/// are not off alike.
-fn seen_elsewhere(case: &Case) -> Vec<Vec<((usize, u32), Option<f64>)>> {
+/// A marker's carrier and code, and how far it is seen elsewhere, mm; `None` where it took part, or its corners are not off
+/// alike.
+type Seen = ((usize, u32), Option<f64>);
+
+/// All markers of each photo that took part.
+fn seen_elsewhere(case: &Case) -> Vec<Vec<Seen>> {
     let (Some(scene), Some(problem)) = (case.scene, case.problem) else { return Vec::new() };
     let taking = scene.photos.iter().zip(&problem.photos).filter_map(|(solved, photo)| Some((solved.as_ref()?, photo)));
     let by_photo = taking.map(|(solved, photo)| {

@@ -29,7 +29,7 @@ fn a_follow_up_photo_from_the_planned_place_states_what_was_predicted() {
     for (check, predicted) in record.checks.iter().zip(&follow.predicted) {
         let (stated, predicted) = (check.expanded_uncertainty.unwrap(), predicted.expanded_uncertainty.unwrap());
         println!("{}: predicted {predicted:.4}, stated {stated:.4}", check.quantity);
-        assert!((0.7..1.4).contains(&(predicted / stated)), "{}: {predicted} against {stated}", check.quantity);
+        assert!((0.65..1.4).contains(&(predicted / stated)), "{}: {predicted} against {stated}", check.quantity);
     }
     // The photos before the move place the vehicle, so that one photo is worth nearly what two are; for the height more, as a
     // third one tells how much higher than wide the prints are.

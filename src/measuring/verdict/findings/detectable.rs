@@ -8,6 +8,7 @@ use super::{
 };
 use crate::geom::deg;
 use crate::marker::Role;
+use crate::num::ONE_SIDED_95;
 use crate::pose::{Extra, ScoreTest};
 use crate::quantity::Quantity;
 use crate::words::{Phrase, phrase};
@@ -26,9 +27,6 @@ pub struct Detectable {
     /// What would make it checkable, or `None`.
     pub remedy: Option<Phrase>,
 }
-
-/// One-sided .95.
-const POWER: f64 = 1.645;
 
 /// For every kind of fault that a fit can show.
 pub fn detectable(case: &Case) -> Vec<Detectable> {
@@ -56,7 +54,7 @@ fn worst<'a>(
     let size = |t: &ScoreTest| {
         let significant = t.detectable(components.clone(), LEVEL)?;
         // The estimate must also come out above what is too small to be named.
-        Some((significant * unit).max(least + POWER * unit * t.worst_u(components.clone())))
+        Some((significant * unit).max(least + ONE_SIDED_95 * unit * t.worst_u(components.clone())))
     };
     let sizes: Option<Vec<f64>> = tests.map(size).collect();
     // What nothing in these photos determines would be found from an infinite size on.
@@ -113,7 +111,7 @@ fn rolled(case: &Case) -> Detectable {
 fn plates(case: &Case) -> Vec<Detectable> {
     let one = |(left, right, axle): &(Role, Role, &str)| {
         case.kit.with_role(*left).next()?;
-        let size = total_toe(case, *left, *right).map(|(_, u, _)| MOST_TOTAL_TOE_DEG + 2.0 * POWER * u);
+        let size = total_toe(case, *left, *right).map(|(_, u, _)| MOST_TOTAL_TOE_DEG + 2.0 * ONE_SIDED_95 * u);
         let remedy = size.is_none().then(|| phrase!("findings-takes-axle", axle = *axle));
         Some(Detectable { code: "plate-not-seated", carrier: Some(format!("{axle} axle")), size, unit: "deg", remedy })
     };
@@ -136,13 +134,16 @@ fn off_hub(case: &Case) -> Vec<Detectable> {
 fn sizes(case: &Case) -> Vec<Detectable> {
     const LEAST_PERCENT: f64 = 100.0 * print_scale_wrong::LEAST;
     const LEAST_OF_ONE_PERCENT: f64 = 100.0 * print_scale_wrong::LEAST_OF_ONE;
+    const CAREFUL_PERCENT: f64 = 100.0 * print_scale_wrong::CAREFUL;
     let mut all = Vec::new();
     for (k, carrier) in case.kit.carriers.iter().enumerate().filter(|(_, c)| c.role != Role::Card) {
         let of = |e: &Extra| matches!(e, Extra::Scale { carriers } if carriers.as_slice() == [k]);
         if case.scene.is_none_or(|s| s.carriers[k].is_none()) {
             continue;
         }
-        let size = worst(tests(case, of), 0..1, 100.0, LEAST_OF_ONE_PERCENT);
+        let named = worst(tests(case, of), 0..1, 100.0, LEAST_OF_ONE_PERCENT);
+        let surely = worst(tests(case, of), 0..1, 100.0, 0.0).map(|s| CAREFUL_PERCENT + s);
+        let size = named.zip(surely).map(|(a, b)| a.max(b));
         let remedy = size.is_none().then(|| phrase!("findings-takes-other-direction"));
         all.push(Detectable {
             code: "print-scale-wrong",

@@ -5,7 +5,7 @@ use std::path::Path;
 use time::{Duration, OffsetDateTime};
 
 use crate::custody::moments;
-use crate::evidence::{Authorities, Distrust, Inspection, Item, Outcome, Token};
+use crate::evidence::{Authorities, Distrust, Inspection, Item, Outcome, PAYLOAD, Token};
 use crate::words::{Phrase, Value, phrase};
 
 /// Clocks of phones, authorities and readers agree within so much, as everywhere here (common practice, no source).
@@ -23,7 +23,7 @@ pub(super) type Taken = (OffsetDateTime, String);
 pub(super) fn of_folder(folder: &Path, inspection: &Inspection, authorities: Option<&Authorities>) -> Vec<Item> {
     let now = OffsetDateTime::now_utc();
     // What an altered folder says of its photos is nobody's word.
-    let taken = inspection.intact().then(|| moments::of_payload(&folder.join("data"))).flatten();
+    let taken = inspection.intact().then(|| moments::of_payload(&folder.join(PAYLOAD))).flatten();
     let chains = [&inspection.sealed_tokens, &inspection.tokens];
     let mut items: Vec<Item> =
         chains.into_iter().flat_map(|tokens| who_stamped(tokens, authorities, now, taken.as_ref())).collect();

@@ -120,8 +120,9 @@ pub struct Kit {
     pub u_turn_deg: f64,
     /// 1 sigma of one common factor on all marker sizes.
     pub u_scale_relative: f64,
-    /// 1 sigma of the prints' width over their height, alike for all but for a tenth of it on each carrier, relative: paper gives way across its grain and
-    /// hardly along it, a printer's feed has another scale than its line, and a ruler reads no better.
+    /// 1 sigma of the prints' width over their height, alike for all but for a tenth of it on each carrier, relative: paper
+    /// gives way across its grain and hardly along it, a printer's feed has another scale than its line, and a ruler reads no
+    /// better.
     pub u_aspect_relative: f64,
     /// Serial number of the kit.
     pub serial: Option<String>,

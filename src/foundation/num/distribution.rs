@@ -6,6 +6,9 @@ use statrs::distribution::{ContinuousCDF, FisherSnedecor, Normal, StudentsT};
 /// normal: the 97.5 % quantiles differ by less than 1e-5.
 const NORMAL_FROM: f64 = 1e6;
 
+/// Standard deviations of a normal distribution beyond which one in twenty lies, on one side.
+pub const ONE_SIDED_95: f64 = 1.645;
+
 /// Probability that a standard normal variate is at most `x`.
 pub fn normal_cdf(x: f64) -> f64 {
     Normal::standard().cdf(x)

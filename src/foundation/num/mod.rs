@@ -17,7 +17,7 @@ pub use capability::{Capability, capability};
 pub use change_point::{ChangePoint, change_point, kolmogorov_tail};
 pub use control_chart::{IndividualsChart, Limits, individuals_chart, share_limits};
 pub use cusum::CusumDesign;
-pub use distribution::{fisher_tail, normal_cdf, normal_quantile, student_cdf, student_quantile};
+pub use distribution::{ONE_SIDED_95, fisher_tail, normal_cdf, normal_quantile, student_cdf, student_quantile};
 pub use gauge_study::{GaugeMethod, GaugeStudy, Reading, gauge_study};
 pub use lower::{Lower, add, cholesky, column_squares, inverse_factor, subtract_square};
 pub use median::median;

@@ -29,6 +29,13 @@ pub(super) struct Mode {
     pub(super) aspect: f64,
 }
 
+impl Mode {
+    /// Whether it moves the marker on its carrier.
+    pub(super) fn moves_place(&self) -> bool {
+        self.centre_mm != Vector3::zeros()
+    }
+}
+
 /// A mode that does nothing yet, of a column.
 fn mode(column: usize) -> Mode {
     Mode { column, centre_mm: Vector3::zeros(), turn_rad: Vector3::zeros(), stretch: 0.0, aspect: 0.0 }

@@ -39,8 +39,13 @@ pub(super) struct Equations {
 }
 
 impl Equations {
-    /// Equations that are of no photo, for tests.
-    #[cfg(test)]
+    /// Of a carrier without a pose: no rows, as of a marker whose corners were all left out.
+    pub(super) fn none(block: usize) -> Self {
+        let of = |columns| DMatrix::zeros(0, columns);
+        Equations::of(block, of(PHOTO), of(0), Vec::new(), DVector::zeros(0))
+    }
+
+    /// Of given rows alone.
     pub(super) fn of(
         block: usize,
         by_photo: DMatrix<f64>,

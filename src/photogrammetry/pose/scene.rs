@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use nalgebra::{DMatrix, Vector2, Vector3};
+use nalgebra::{DMatrix, Vector2};
 
 use super::inverse::Inverse;
 use super::prints;
@@ -248,7 +248,7 @@ impl Scene {
         let Solved { columns, state, owners, .. } = &*self.linear;
         let strained = |o: &&Owner| {
             let modes = columns.of_marker(o.carrier, o.marker).iter();
-            let mut layout = modes.filter(|m| m.centre_mm != Vector3::zeros());
+            let mut layout = modes.filter(|m| m.moves_place());
             layout.any(|mode| state.shared[mode.column].abs() > least)
         };
         let all: BTreeSet<(usize, u32)> = owners.iter().filter(strained).map(|o| (o.carrier, o.id)).collect();
@@ -261,7 +261,7 @@ impl Scene {
         let Solved { columns, state, owners, .. } = &*self.linear;
         let own = owners.iter().filter(|o| o.carrier == carrier);
         let modes = own.flat_map(|o| columns.of_marker(o.carrier, o.marker));
-        let layout: BTreeSet<usize> = modes.filter(|m| m.centre_mm != Vector3::zeros()).map(|m| m.column).collect();
+        let layout: BTreeSet<usize> = modes.filter(|m| m.moves_place()).map(|m| m.column).collect();
         (layout.iter().map(|column| state.shared[*column].powi(2)).sum(), layout.len())
     }
 

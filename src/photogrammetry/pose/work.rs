@@ -1,7 +1,5 @@
 //! The adjustment at work: its unknowns, and how they settle.
 
-use nalgebra::{UnitQuaternion, Vector2, Vector3};
-
 use super::columns::Columns;
 use super::link::Start;
 use super::normal::{Normal, Step, normal};
@@ -11,7 +9,6 @@ use super::unknowns::{NUISANCE, PHOTO};
 use super::views::{Problem, View};
 use crate::camera::Lens;
 use crate::cores;
-use crate::geom::{Camera, Carrier, Pose};
 use crate::num::median;
 
 /// What an adjustment assumes.
@@ -55,8 +52,6 @@ pub(super) struct Linearized {
 const SETTLED: f64 = 1e-7;
 /// Likewise of a first solution, which only has to be near.
 const NEAR: f64 = 1e-3;
-/// A place that every lens sees, straight ahead, mm.
-const AHEAD_MM: f64 = 1e4;
 
 impl<'a> Work<'a> {
     pub(super) fn new(problem: &Problem<'a>, start: &Start, options: &Options) -> Self {
@@ -94,20 +89,9 @@ impl<'a> Work<'a> {
         }
         let one = |(block, lens, view): &(usize, Lens, &View)| match state.carriers[view.carrier] {
             Some(_) => equations(&self.problem, &self.columns, state, lens, *block, view),
-            None => self.of_no_carrier(state, lens, *block, view),
+            None => Some(Equations::none(*block)),
         };
         cores::map(&views, one).into_iter().collect()
-    }
-
-    /// The equations of a marker whose carrier has no pose: no rows, as of one whose corners were all left out. What is
-    /// linearised there needs some place to be seen at; nothing comes of it.
-    fn of_no_carrier(&self, state: &State, lens: &Lens, block: usize, view: &View) -> Option<Equations> {
-        let ahead: Pose<Camera, Carrier> = Pose::new(UnitQuaternion::identity(), Vector3::z() * AHEAD_MM);
-        let mut state = state.clone();
-        state.carriers[view.carrier] = Some(state.photos[block].camera_from_world.inverse() * ahead);
-        let mut none = equations(&self.problem, &self.columns, &state, lens, block, view)?;
-        none.residual_px = [Vector2::zeros(); 4];
-        Some(none)
     }
 
     pub(super) fn prior_cost(&self, state: &State) -> f64 {

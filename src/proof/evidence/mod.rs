@@ -74,6 +74,6 @@ pub const INDEX_SIGNATURE: &str = "index-sha512.txt.sig";
 /// The result in the payload.
 pub(crate) const RESULT: &str = "result.json";
 /// The payload folder.
-pub(crate) const PAYLOAD: &str = "data";
+pub const PAYLOAD: &str = "data";
 /// What `bagit.txt` of a bag of version 1.0 says.
 pub(crate) const DECLARATION: &str = "BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n";

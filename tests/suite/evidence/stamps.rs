@@ -11,12 +11,10 @@ pub(crate) struct Authority {
     dir: PathBuf,
 }
 
+/// How a configuration of stock `openssl` begins: nothing is asked.
+pub(crate) const ASKS_NOTHING: &str = "[req]\ndistinguished_name = name\nprompt = no\n[name]\nCN = invented\n";
+
 const CONFIG: &str = "\
-[req]
-distinguished_name = name
-prompt = no
-[name]
-CN = invented
 [ca]
 basicConstraints = critical,CA:true
 keyUsage = critical,keyCertSign
@@ -53,8 +51,11 @@ impl Authority {
     pub(crate) fn new(dir: &Path, key: &str, digits: usize) -> Authority {
         fs::create_dir_all(dir).unwrap();
         fs::write(dir.join("serial"), "01\n").unwrap();
-        fs::write(dir.join("conf"), CONFIG.replace("SERIAL", "serial").replace("PRECISION", &digits.to_string()))
-            .unwrap();
+        fs::write(
+            dir.join("conf"),
+            (ASKS_NOTHING.to_owned() + CONFIG).replace("SERIAL", "serial").replace("PRECISION", &digits.to_string()),
+        )
+        .unwrap();
         for (name, extensions) in [("ca", "ca"), ("tsa", "stamper")] {
             assert!(openssl(dir, &format!("genpkey {key} -out {name}.key")));
             let by = if name == "ca" { "-x509".to_owned() } else { "-x509 -CA ca.pem -CAkey ca.key".to_owned() };

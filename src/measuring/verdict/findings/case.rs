@@ -8,8 +8,8 @@ use super::suspects::Suspect;
 use crate::credentials::Credentials;
 use crate::detect::{Coefficients, Grain, Sightings};
 use crate::folder::{JobFile, Unlisted};
-use crate::marker::Kit;
-use crate::measure::{Ask, Measurement};
+use crate::marker::{Kit, Role};
+use crate::measure::{Ask, CarrierPose, Measurement};
 use crate::photo::{Clearness, Exif, Light, Traces};
 use crate::pose::{Problem, Scene};
 use crate::quantity::{Estimate, Quantity};
@@ -110,6 +110,11 @@ impl Case<'_> {
     /// A quantity that the photos determine, against the sheet's line.
     pub(crate) fn measured(&self, quantity: Quantity) -> Option<Estimate> {
         self.measured.values().find(|(q, _)| *q == quantity).map(|(_, e)| *e)
+    }
+
+    /// Where the first carrier of a role is, where the photos determine it.
+    pub(super) fn placed(&self, role: Role) -> Option<&CarrierPose> {
+        self.measurement?.carriers[self.kit.with_role(role).next()?].as_ref()
     }
 
     /// A carrier within a sentence.

@@ -64,12 +64,11 @@ fn below_wheels(case: &Case) -> Option<Finding> {
     Some(Finding::new("floor-not-level", Level::Stop, message).leaving(open))
 }
 
-/// Over the plane of the sheets, and its standard uncertainty, mm.
+/// A hub's height over the plane of the sheets and its standard uncertainty, mm.
 type Height = (f64, f64);
 
 fn hub_height(case: &Case, role: Role) -> Option<Height> {
-    let k = case.kit.with_role(role).next()?;
-    let pose = case.measurement?.carriers[k].as_ref()?;
+    let pose = case.placed(role)?;
     Some((pose.vehicle_from_carrier.origin_mm().z, pose.u_position_mm[2]))
 }
 

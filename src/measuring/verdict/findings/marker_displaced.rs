@@ -14,7 +14,7 @@ use crate::words::phrase;
 
 pub(super) const CODE: &str = "marker-displaced";
 
-pub(super) const RULE: Rule = Rule { name: "marker-displaced", codes: &[CODE], touches: Touches::Everything, find };
+pub(super) const RULE: Rule = Rule { name: CODE, codes: &[CODE], touches: Touches::Everything, find };
 
 pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of(CODE, Level::Stop)];
 

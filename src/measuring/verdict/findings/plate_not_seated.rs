@@ -5,6 +5,7 @@ use super::suspects::LEVEL;
 use super::{Case, Explanation, Finding, Open, Rule, Touches};
 use crate::geom::Attitude;
 use crate::marker::Role;
+use crate::num::ONE_SIDED_95;
 use crate::pose::Extra;
 use crate::quantity::Quantity;
 use crate::verdict::Level;
@@ -39,7 +40,7 @@ fn find(case: &Case) -> Vec<Finding> {
     let on_floor = case.scene.is_some_and(|s| s.on_floor);
     for (left, right, axle) in AXLES {
         let Some((total, u, role)) = total_toe(case, left, right) else { continue };
-        if total.abs() - 1.645 * u <= MOST_TOTAL_TOE_DEG {
+        if total.abs() - ONE_SIDED_95 * u <= MOST_TOTAL_TOE_DEG {
             continue;
         }
         let Some(k) = case.kit.with_role(role).next() else { continue };
@@ -81,9 +82,8 @@ pub(super) fn total_toe(case: &Case, left: Role, right: Role) -> Option<(f64, f6
 
 /// Heading of a plate against the reference line and its standard uncertainty, degrees.
 fn heading(case: &Case, role: Role) -> Option<(f64, f64)> {
-    let measurement = case.measurement?;
     let k = case.kit.with_role(role).next()?;
-    let pose = measurement.carriers[k].as_ref()?;
+    let pose = case.placed(role)?;
     let yaw = Attitude::from_rotation(&pose.vehicle_from_carrier.rotation()).yaw_deg;
     let seating = case.kit.carriers[k].u_seating_deg[2];
     // Seating is what is tested here: it is no excuse, the rest is.

@@ -1,6 +1,7 @@
 //! The front wheels do not point straight ahead.
 
 use super::{Case, Explanation, Finding, Rule};
+use crate::num::ONE_SIDED_95;
 use crate::quantity::{Estimate, Quantity};
 use crate::verdict::Level;
 use crate::verdict::words::figure;
@@ -13,8 +14,6 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("steering-not-strai
 
 /// Wheels that point this far aside are turned, degrees (common practice, no source).
 const TURNED_DEG: f64 = 0.5;
-/// Standard uncertainties: one-sided .95, and two-sided 1e-3.
-const ONE_SIDED: f64 = 1.645;
 const NEVER_BY_CHANCE: f64 = 3.3;
 
 fn find(case: &Case) -> Vec<Finding> {
@@ -31,10 +30,10 @@ fn find(case: &Case) -> Vec<Finding> {
 /// .95, but nothing that could be chance.
 fn threshold(angle: &Estimate) -> f64 {
     let u = angle.standard_uncertainty;
-    (TURNED_DEG - ONE_SIDED * u).max(NEVER_BY_CHANCE * u)
+    (TURNED_DEG - ONE_SIDED_95 * u).max(NEVER_BY_CHANCE * u)
 }
 
 /// The size that is found with probability .95, degrees.
 pub(super) fn detectable(angle: &Estimate) -> f64 {
-    threshold(angle) + ONE_SIDED * angle.standard_uncertainty
+    threshold(angle) + ONE_SIDED_95 * angle.standard_uncertainty
 }

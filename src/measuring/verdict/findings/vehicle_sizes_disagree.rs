@@ -7,6 +7,7 @@ use super::plate_not_seated::OF_TARGET_AND_FLOOR;
 use super::plate_off_hub::{front_track, may_differ_mm};
 use super::{Case, Explanation, Finding, Rule, Touches, plates_swapped};
 use crate::marker::Role;
+use crate::num::ONE_SIDED_95;
 use crate::quantity::Quantity;
 use crate::setup::ReferenceLine;
 use crate::verdict::Level;
@@ -23,8 +24,6 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of(CODE, Level::Stop)]
 const SIGMAS: f64 = 4.0;
 /// By so much vehicles of one kind differ, and a vehicle's own two sides, mm (common practice, no source).
 const LEAST_MM: f64 = 5.0;
-/// One-sided .95.
-const POWER: f64 = 1.645;
 
 /// Of what lies ahead or behind, nothing hangs on it: target against sheets, and what is across the centreline.
 const ACROSS: &[Quantity] =
@@ -49,7 +48,7 @@ impl Compared {
 
     /// The size that is found with probability .95.
     fn detectable(&self) -> f64 {
-        self.threshold() + POWER * self.u
+        self.threshold() + ONE_SIDED_95 * self.u
     }
 }
 

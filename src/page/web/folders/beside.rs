@@ -7,12 +7,9 @@ use std::path::{Path, PathBuf};
 use std::time::SystemTime;
 
 use super::edit;
-use crate::evidence::{find_sealed_job, is_evidence};
+use crate::evidence::{PAYLOAD, find_sealed_job, is_evidence};
 use crate::folder::JobFile;
 use crate::record::Verdict;
-
-/// What an evidence folder holds beside its manifests (RFC 8493, 2.1.2).
-pub(super) const PAYLOAD: &str = "data";
 
 /// What the list of jobs needs of a result.
 #[derive(serde::Deserialize)]

@@ -9,7 +9,8 @@ use std::time::{Duration, Instant, SystemTime};
 
 use rayon::prelude::*;
 
-use super::beside::{Kept, PAYLOAD, job_of_sealed};
+use super::beside::{Kept, job_of_sealed};
+use crate::evidence::PAYLOAD;
 use crate::folder::JobFile;
 use crate::input::SourceFile;
 use crate::record::Verdict;

@@ -12,6 +12,7 @@ use nalgebra::{DMatrix, Vector3};
 
 use super::order::Order;
 use super::source::Source;
+use super::unknowns::OF_STATION;
 use super::views::{Problem, View};
 use crate::camera::Profile;
 use crate::geom::rad;
@@ -75,6 +76,8 @@ pub(super) struct Columns {
     pub(super) u_edge_by_size_px: Vec<f64>,
     /// 1 sigma of each taking photo's turn about each axis from the first row to the last, rad.
     pub(super) u_turn_rad: Vec<f64>,
+    /// By block the first of the columns that it has in common with the other photos of its station; `None` of a photo alone.
+    pub(super) stations: Vec<Option<usize>>,
     /// By camera.
     pub(super) cameras: Vec<CameraModes>,
     /// By carrier: free axes of its step and their columns.
@@ -95,9 +98,16 @@ pub(super) struct Columns {
 
 impl Columns {
     /// Lays out the unknowns. `placed` says which carriers have a pose,
-    /// `flat` whether the floor sheets define the x-y plane. Not `full`: poses
-    /// only, with everything that has a prior taken as stated.
-    pub(super) fn new(problem: &Problem, photos: Vec<usize>, placed: &[bool], flat: bool, full: bool) -> Self {
+    /// `flat` whether the floor sheets define the x-y plane. Without `stations`
+    /// ([`super::station::stations`]): poses only, with everything that has a prior taken as stated.
+    pub(super) fn new(
+        problem: &Problem,
+        photos: Vec<usize>,
+        placed: &[bool],
+        flat: bool,
+        stations: Option<&[Option<usize>]>,
+    ) -> Self {
+        let full = stations.is_some();
         let mut columns = Columns {
             u_edge_px: photos.iter().map(|j| problem.photos[*j].u_edge_offset_px.max(LEAST_EDGE_PX)).collect(),
             u_edge_by_size_px: photos.iter().map(|j| problem.photos[*j].u_edge_by_size_px).collect(),
@@ -105,6 +115,7 @@ impl Columns {
                 .iter()
                 .map(|j| if full { problem.cameras[problem.photos[*j].camera].read_out.u_turn_rad() } else { 0.0 })
                 .collect(),
+            stations: vec![None; photos.len()],
             photos,
             cameras: Vec::new(),
             carriers: Vec::new(),
@@ -124,7 +135,8 @@ impl Columns {
             }
             columns.cameras.push(CameraModes { start, factor });
         }
-        if full {
+        if let Some(stations) = stations {
+            columns.add_stations(stations);
             columns.add_layout(problem);
             columns.add_sizes(problem);
             columns.add_aspects(problem);
@@ -162,6 +174,22 @@ impl Columns {
         self.nuisance.push(column);
         self.sources.push(source);
         column
+    }
+
+    /// What all photos of a station have in common, as likely as what each has for itself.
+    fn add_stations(&mut self, stations: &[Option<usize>]) {
+        for (block, first) in stations.iter().enumerate() {
+            self.stations[block] = match *first {
+                Some(first) if first == block => {
+                    let start = self.shared;
+                    for source in &Source::of_photo(self.photos[block])[..OF_STATION] {
+                        self.add_nuisance(*source);
+                    }
+                    Some(start)
+                }
+                first => first.and_then(|first| self.stations[first]),
+            };
+        }
     }
 
     fn add_carriers(&mut self, problem: &Problem, placed: &[bool], flat: bool) {

@@ -32,6 +32,7 @@ mod slide;
 mod snoop;
 mod source;
 mod state;
+mod station;
 mod tremor;
 mod unknowns;
 mod views;

@@ -4,7 +4,7 @@ use nalgebra::{DMatrix, DVector, Matrix2x3, SMatrix, Vector2};
 
 use super::columns::{Columns, wider};
 use super::state::State;
-use super::unknowns::{NUISANCE, PHOTO, TURN};
+use super::unknowns::{NUISANCE, OF_STATION, PHOTO, TURN};
 use super::views::{EDGE_SIDE_PX, Problem, View};
 use crate::camera::Lens;
 
@@ -114,6 +114,8 @@ pub(super) fn equations(
     let marker = &problem.kit.carriers[view.carrier].markers[view.marker];
     let mut shared: Vec<usize> = free.iter().map(|(_, c)| *c).collect();
     shared.extend(lens_modes.start..lens_modes.start + lens_modes.rank());
+    let station = columns.stations[block];
+    shared.extend(station.into_iter().flat_map(|start| start..start + OF_STATION));
     shared.extend(modes.iter().map(|m| m.column));
     // By the photo, by the shared columns, and the residual: whitened together.
     let mut rows = DMatrix::zeros(m, PHOTO + shared.len() + 1);
@@ -137,6 +139,9 @@ pub(super) fn equations(
         }
         for mode in 0..lens_modes.rank() {
             put(corner.by_lens * lens_modes.factor().fixed_view::<9, 1>(0, mode));
+        }
+        for i in station.into_iter().flat_map(|_| PHOTO - NUISANCE..PHOTO - NUISANCE + OF_STATION) {
+            put(corner.by_photo.column(i).into_owned());
         }
         for mode in modes {
             let moves = mode.centre_mm

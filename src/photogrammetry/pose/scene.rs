@@ -158,7 +158,7 @@ impl Work<'_> {
             camera_from_world: self.state.photos[block].camera_from_world,
             lens: self.state.lens(&self.problem, &self.columns, block),
             edge_offset_px: self.state.edge_offset_px(&self.columns, block),
-            nuisance: self.state.photos[block].nuisance,
+            nuisance: self.state.of_photo(&self.columns, block),
             turn_rad: self.state.turned(&self.columns, block, 1.0).scaled_axis().into(),
             turn_ratio: (stated > 0.0).then(|| self.columns.u_turn_rad[block] / stated),
             views,
@@ -195,11 +195,7 @@ impl Work<'_> {
             priors.push((*source, shared.row(*column).transpose()));
         }
         for (j, own) in self.columns.photos.iter().zip(&photos) {
-            let edge = Source::Edge(*j);
-            let turn = Source::Turn(*j);
-            let sources: [Source; NUISANCE] =
-                [Source::Focal(*j), Source::Centre(*j), Source::Centre(*j), edge, edge, turn, turn, turn];
-            for (i, source) in sources.into_iter().enumerate() {
+            for (i, source) in Source::of_photo(*j).into_iter().enumerate() {
                 priors.push((source, own.row(PHOTO - NUISANCE + i).transpose()));
             }
         }

@@ -1,5 +1,7 @@
 //! What an uncertainty comes from.
 
+use super::unknowns::NUISANCE;
+
 /// Where a part of the uncertainty comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Source {
@@ -19,4 +21,12 @@ pub enum Source {
     Layout,
     /// Sizes of the printed markers.
     Scale,
+}
+
+impl Source {
+    /// What the unknowns of one photo that have a prior come from, in their order.
+    pub(super) fn of_photo(j: usize) -> [Source; NUISANCE] {
+        let (centre, edge, turn) = (Source::Centre(j), Source::Edge(j), Source::Turn(j));
+        [Source::Focal(j), centre, centre, edge, edge, turn, turn, turn]
+    }
 }

@@ -3,7 +3,7 @@
 use nalgebra::{DVector, Point3, UnitQuaternion, Vector3};
 
 use super::columns::{Columns, wider};
-use super::unknowns::{NUISANCE, TURN};
+use super::unknowns::{NUISANCE, OF_STATION, TURN};
 use super::views::{EDGE_SIDE_PX, Problem, View};
 use crate::camera::Lens;
 use crate::geom::{Camera, Carrier, Pose, World};
@@ -29,6 +29,17 @@ pub(super) struct State {
 }
 
 impl State {
+    /// One photo's unknowns with a prior, with what it has in common with others of its station.
+    pub(super) fn of_photo(&self, columns: &Columns, block: usize) -> [f64; NUISANCE] {
+        let mut all = self.photos[block].nuisance;
+        if let Some(start) = columns.stations[block] {
+            for i in 0..OF_STATION {
+                all[i] += self.shared[start + i];
+            }
+        }
+        all
+    }
+
     /// The lens of one photo.
     pub(super) fn lens(&self, problem: &Problem, columns: &Columns, block: usize) -> Lens {
         let camera = problem.photos[columns.photos[block]].camera;
@@ -44,7 +55,7 @@ impl State {
         for i in 0..n {
             lens.distortion[i] += change[4 + i];
         }
-        let [focal, u, v, ..] = self.photos[block].nuisance;
+        let [focal, u, v, ..] = self.of_photo(columns, block);
         let per_photo = &profile.per_photo;
         for f in &mut lens.focal_px {
             *f *= 1.0 + per_photo.u_focal_relative * focal;
@@ -56,12 +67,12 @@ impl State {
 
     /// How far black edges lie outwards in one photo, px.
     pub(super) fn edge_offset_px(&self, columns: &Columns, block: usize) -> f64 {
-        columns.u_edge_px[block] * self.photos[block].nuisance[3]
+        columns.u_edge_px[block] * self.of_photo(columns, block)[3]
     }
 
     /// How far the black edges of a marker of a given side lie outwards, px.
     pub(super) fn edge_of_px(&self, columns: &Columns, block: usize, side_px: f64) -> f64 {
-        let by_size = columns.u_edge_by_size_px[block] * self.photos[block].nuisance[4];
+        let by_size = columns.u_edge_by_size_px[block] * self.of_photo(columns, block)[4];
         self.edge_offset_px(columns, block) + by_size * EDGE_SIDE_PX / side_px
     }
 

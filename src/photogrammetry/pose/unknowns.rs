@@ -6,5 +6,7 @@
 pub(super) const PHOTO: usize = 14;
 /// Those of them that have a prior.
 pub(super) const NUISANCE: usize = 8;
+/// The first of these, up to the turns, are alike in all photos of one station.
+pub(super) const OF_STATION: usize = 5;
 /// Where the turns begin among those with a prior.
 pub(super) const TURN: usize = 5;

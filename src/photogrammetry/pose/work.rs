@@ -5,6 +5,7 @@ use super::link::Start;
 use super::normal::{Normal, Step, normal};
 use super::residual::{Equations, equations};
 use super::state::{PhotoState, State};
+use super::station::stations;
 use super::unknowns::{NUISANCE, PHOTO};
 use super::views::{Problem, View};
 use crate::camera::Lens;
@@ -58,7 +59,7 @@ impl<'a> Work<'a> {
         let photos: Vec<usize> = (0..problem.photos.len()).filter(|j| start.photos[*j].is_some()).collect();
         let placed: Vec<bool> = start.carriers.iter().map(Option::is_some).collect();
         let flat = start.on_floor && options.one_floor;
-        let columns = Columns::new(problem, photos.clone(), &placed, flat, false);
+        let columns = Columns::new(problem, photos.clone(), &placed, flat, None);
         let photos = photos
             .iter()
             .filter_map(|j| Some(PhotoState { camera_from_world: start.photos[*j]?, nuisance: [0.0; NUISANCE] }))
@@ -76,7 +77,12 @@ impl<'a> Work<'a> {
     /// From poses alone, which a rough start needs, to all unknowns.
     pub(super) fn refine_unknowns(&mut self) {
         let placed: Vec<bool> = self.state.carriers.iter().map(Option::is_some).collect();
-        self.columns = Columns::new(&self.problem, self.columns.photos.clone(), &placed, self.flat, true);
+        let photos = self.columns.photos.clone();
+        let camera = |j: &usize| self.problem.photos[*j].camera;
+        let taken: Vec<_> =
+            photos.iter().map(camera).zip(self.state.photos.iter().map(|p| p.camera_from_world)).collect();
+        let stations = stations(&taken);
+        self.columns = Columns::new(&self.problem, photos, &placed, self.flat, Some(&stations));
         self.state.shared = nalgebra::DVector::zeros(self.columns.shared);
     }
 

@@ -2,6 +2,11 @@
 findings-rivals = Fast ebenso wahrscheinlich: { $rivals }.
 findings-if-moved = { $body } wurde zwischen den Fotos bewegt
 findings-if-size = die Marker eines Trägers haben eine andere Größe ({ $body })
+findings-if-size-kind =
+    die Marker aller { $kind ->
+        [floor] Bodenblätter
+       *[plates] Radplatten
+    } haben eine andere Größe
 findings-if-sizes = alle Marker haben eine andere Größe als in der Datei des Markersatzes
 findings-if-zoomed = { $photo } wurde gezoomt
 findings-if-focal = die Kamera hat eine andere Brennweite
@@ -89,6 +94,14 @@ findings-print-scale =
         [smaller] Die Marker eines Trägers ({ $body }) erscheinen { $percent } % kleiner als in der Datei des Markersatzes. Das schwarze Quadrat eines Markers mit dem Lineal messen und den Wert eintragen oder mit 100 % neu drucken.
        *[larger] Die Marker eines Trägers ({ $body }) erscheinen { $percent } % größer als in der Datei des Markersatzes. Das schwarze Quadrat eines Markers mit dem Lineal messen und den Wert eintragen oder mit 100 % neu drucken.
     }
+findings-print-scale-kind =
+    Die Marker aller { $kind ->
+        [floor] Bodenblätter
+       *[plates] Radplatten
+    } erscheinen { $percent } % { $size ->
+        [smaller] kleiner
+       *[larger] größer
+    } als in der Datei des Markersatzes. Das schwarze Quadrat eines Markers mit dem Lineal messen und den Wert eintragen oder sie mit 100 % neu drucken.
 findings-print-scales =
     { $size ->
         [smaller] Alle Marker erscheinen, gemessen an ihren Abständen auf den Trägern, { $percent } % kleiner als in der Datei des Markersatzes. Das schwarze Quadrat eines Markers mit dem Lineal messen und den Wert eintragen oder mit 100 % neu drucken.

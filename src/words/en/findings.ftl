@@ -2,6 +2,11 @@
 findings-rivals = Almost as likely: { $rivals }.
 findings-if-moved = { $body } moved between the photos
 findings-if-size = the markers on { $body } have another size
+findings-if-size-kind =
+    the markers on all { $kind ->
+        [floor] floor sheets
+       *[plates] wheel plates
+    } have another size
 findings-if-sizes = all markers have another size than the kit file says
 findings-if-zoomed = { $photo } was zoomed
 findings-if-focal = the camera's focal length is another
@@ -89,6 +94,14 @@ findings-print-scale =
         [smaller] The markers on { $body } look { $percent } % smaller than the kit file says. Measure the black square of one with a ruler and enter what you read, or print again at 100 %.
        *[larger] The markers on { $body } look { $percent } % larger than the kit file says. Measure the black square of one with a ruler and enter what you read, or print again at 100 %.
     }
+findings-print-scale-kind =
+    The markers on all { $kind ->
+        [floor] floor sheets
+       *[plates] wheel plates
+    } look { $percent } % { $size ->
+        [smaller] smaller
+       *[larger] larger
+    } than the kit file says. Measure the black square of one with a ruler and enter what you read, or print them again at 100 %.
 findings-print-scales =
     { $size ->
         [smaller] All markers look { $percent } % smaller than the kit file says, against their spacing on the holders. Measure the black square of one with a ruler and enter what you read, or print again at 100 %.

@@ -2,6 +2,11 @@
 findings-rivals = Casi igual de probable: { $rivals }.
 findings-if-moved = { $body } se movió entre las fotos
 findings-if-size = los marcadores de un portamarcadores tienen otro tamaño ({ $body })
+findings-if-size-kind =
+    los marcadores de todas las { $kind ->
+        [floor] láminas de suelo
+       *[plates] placas de las ruedas
+    } tienen otro tamaño
 findings-if-sizes = todos los marcadores tienen otro tamaño que el del archivo del juego
 findings-if-zoomed = { $photo } se tomó con zoom
 findings-if-focal = la cámara tiene otra distancia focal
@@ -89,6 +94,14 @@ findings-print-scale =
         [smaller] Los marcadores de un portamarcadores ({ $body }) parecen un { $percent } % más pequeños que en el archivo del juego. Medir con una regla el cuadrado negro de uno e introducir el valor, o imprimir de nuevo al 100 %.
        *[larger] Los marcadores de un portamarcadores ({ $body }) parecen un { $percent } % más grandes que en el archivo del juego. Medir con una regla el cuadrado negro de uno e introducir el valor, o imprimir de nuevo al 100 %.
     }
+findings-print-scale-kind =
+    Los marcadores de todas las { $kind ->
+        [floor] láminas de suelo
+       *[plates] placas de las ruedas
+    } parecen un { $percent } % más { $size ->
+        [smaller] pequeños
+       *[larger] grandes
+    } que en el archivo del juego. Medir con una regla el cuadrado negro de uno e introducir el valor, o imprimirlas de nuevo al 100 %.
 findings-print-scales =
     { $size ->
         [smaller] Todos los marcadores parecen un { $percent } % más pequeños que en el archivo del juego, respecto a sus separaciones. Medir con una regla el cuadrado negro de uno e introducir el valor, o imprimir de nuevo al 100 %.

@@ -2,6 +2,11 @@
 findings-rivals = Presque aussi probable : { $rivals }.
 findings-if-moved = { $body } a bougé entre les photos
 findings-if-size = les marqueurs d’un porte-marqueurs ont une autre taille ({ $body })
+findings-if-size-kind =
+    les marqueurs de toutes les { $kind ->
+        [floor] feuilles de sol
+       *[plates] plaques de roue
+    } ont une autre taille
 findings-if-sizes = tous les marqueurs ont une autre taille que celle du fichier du jeu
 findings-if-zoomed = { $photo } a été prise avec zoom
 findings-if-focal = l’appareil a une autre distance focale
@@ -89,6 +94,14 @@ findings-print-scale =
         [smaller] Les marqueurs d’un porte-marqueurs ({ $body }) paraissent { $percent } % plus petits que dans le fichier du jeu. Mesurer à la règle le carré noir de l’un d’eux et saisir la valeur, ou réimprimer à 100 %.
        *[larger] Les marqueurs d’un porte-marqueurs ({ $body }) paraissent { $percent } % plus grands que dans le fichier du jeu. Mesurer à la règle le carré noir de l’un d’eux et saisir la valeur, ou réimprimer à 100 %.
     }
+findings-print-scale-kind =
+    Les marqueurs de toutes les { $kind ->
+        [floor] feuilles de sol
+       *[plates] plaques de roue
+    } paraissent { $percent } % plus { $size ->
+        [smaller] petits
+       *[larger] grands
+    } que dans le fichier du jeu. Mesurer à la règle le carré noir de l’un d’eux et saisir la valeur, ou les réimprimer à 100 %.
 findings-print-scales =
     { $size ->
         [smaller] Tous les marqueurs paraissent, rapportés à leurs espacements, { $percent } % plus petits que dans le fichier du jeu. Mesurer à la règle le carré noir de l’un d’eux et saisir la valeur, ou réimprimer à 100 %.

@@ -36,7 +36,7 @@ const fn mixed_up(code: &'static str, what: &'static str, defect: fn(u64, f64) -
     Planted { code, what, graded: false, defect }
 }
 
-pub(crate) const FLAWS: [Planted; 22] = [
+pub(crate) const FLAWS: [Planted; 24] = [
     graded("stand-moved-between-photos", "stand pushed 5 mm", stand_pushed),
     graded("stand-moved-between-photos", "stand turned 0.2 deg", stand_turned),
     graded("vehicle-moved-between-photos", "vehicle rolled 5 mm", vehicle_rolled),
@@ -53,6 +53,12 @@ pub(crate) const FLAWS: [Planted; 22] = [
     mixed_up("plates-swapped", "a sheet upside down", |seed, _| sheet_turned(seed)),
     mixed_up("stand-not-level", "the stand upside down", |_, _| upside_down("stand")),
     graded("print-scale-wrong", "prints 1 % off on one carrier", one_print_off),
+    graded("print-scale-wrong", "prints 0.7 % off on all floor sheets", |seed, part| {
+        prints_of_kind_off(seed, part, |name| name.starts_with("floor"))
+    }),
+    graded("print-scale-wrong", "prints 0.7 % off on all wheel plates", |seed, part| {
+        prints_of_kind_off(seed, part, on_wheel)
+    }),
     graded("print-scale-wrong", "all prints 2 % off", all_prints_off),
     graded("marker-displaced", "a marker 2 mm off on its carrier", marker_displaced),
     graded("marker-displaced", "a stand's end bent by 3 mm", end_bent),
@@ -243,6 +249,11 @@ fn one_print_off(seed: u64, part: f64) -> Defect {
     let who = ["stand", "rear-left", "front-right"][chance.below(3)];
     let factor = 1.0 + 0.01 * part * chance.sign();
     Defect { print: Box::new(move |name| if name == who { factor } else { 1.0 }), ..Defect::default() }
+}
+
+fn prints_of_kind_off(seed: u64, part: f64, of_kind: fn(&str) -> bool) -> Defect {
+    let factor = 1.0 + 0.007 * part * Chance::new(seed).sign();
+    Defect { print: Box::new(move |name| if of_kind(name) { factor } else { 1.0 }), ..Defect::default() }
 }
 
 fn all_prints_off(seed: u64, part: f64) -> Defect {

@@ -4,7 +4,9 @@
 use super::plate_not_seated::{AXLES, MOST_TOTAL_TOE_DEG, total_toe};
 use super::suspects::LEVEL;
 use super::{
-    Case, floor_not_level, focal, print_scale_wrong, something_moved, steering_not_straight, vehicle_sizes_disagree,
+    Case, floor_not_level, focal,
+    print_scale_wrong::{self, Prints},
+    something_moved, steering_not_straight, vehicle_sizes_disagree,
 };
 use crate::geom::deg;
 use crate::marker::Role;
@@ -153,7 +155,7 @@ fn sizes(case: &Case) -> Vec<Detectable> {
             remedy,
         });
     }
-    let common = tests(case, |e| matches!(e, Extra::Scale { carriers } if carriers.len() > 1));
+    let common = tests(case, |e| matches!(e, Extra::Scale { carriers } if case.prints(carriers) == Prints::All));
     let size = worst(common, 0..1, 100.0, LEAST_PERCENT);
     let remedy = size.is_none().then(|| phrase!("findings-takes-nearer"));
     all.push(Detectable { code: "print-scale-wrong", carrier: None, size, unit: "%", remedy });

@@ -2,6 +2,7 @@
 
 use super::suspects::{LEVEL, Suspect};
 use super::{Case, Explanation, Finding, Rule, Touches};
+use crate::marker::Role;
 use crate::num::normal_quantile;
 use crate::pose::Extra;
 use crate::verdict::Level;
@@ -26,18 +27,48 @@ fn find(case: &Case) -> Vec<Finding> {
     let Some(suspect) = case.culprit(|e| matches!(e, Extra::Scale { .. })) else { return Vec::new() };
     let Extra::Scale { carriers } = &suspect.extra else { return Vec::new() };
     let factor = suspect.test.estimate[0];
-    let least = if carriers.len() == 1 { surely_beyond_careful(suspect) } else { LEAST };
+    let prints = case.prints(carriers);
+    let least = if prints == Prints::All { LEAST } else { surely_beyond_careful(suspect) };
     if factor.abs() < least {
         return Vec::new();
     }
     let (size, percent) = (if factor < 0.0 { "smaller" } else { "larger" }, figure(100.0 * factor.abs(), 1));
     let finding =
         |message| Finding::new("print-scale-wrong", Level::Stop, case.with_rivals(message)).leaving(case.open());
-    if let [one] = carriers.as_slice() {
-        let message = phrase!("findings-print-scale", size = size, percent = percent, body = case.body(*one));
-        return vec![finding(message).on_carrier(&case.kit.carriers[*one].name)];
+    vec![match prints {
+        Prints::Of(one) => {
+            let message = phrase!("findings-print-scale", size = size, percent = percent, body = case.body(one));
+            finding(message).on_carrier(&case.kit.carriers[one].name)
+        }
+        Prints::Kind(kind) => {
+            finding(phrase!("findings-print-scale-kind", size = size, percent = percent, kind = kind))
+        }
+        Prints::All => finding(phrase!("findings-print-scales", size = size, percent = percent)),
+    }]
+}
+
+/// Which prints may have another size.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Prints {
+    /// Those of one carrier, by index in the kit.
+    Of(usize),
+    /// All floor sheets, or all wheel plates, as messages select them.
+    Kind(&'static str),
+    /// All that are seen.
+    All,
+}
+
+impl Case<'_> {
+    /// What to call the prints of some carriers.
+    pub(super) fn prints(&self, carriers: &[usize]) -> Prints {
+        let all = |is_of: fn(&Role) -> bool| carriers.iter().all(|k| is_of(&self.kit.carriers[*k].role));
+        match carriers {
+            [one] => Prints::Of(*one),
+            _ if all(|role| *role == Role::Floor) => Prints::Kind("floor"),
+            _ if all(|role| role.is_wheel()) => Prints::Kind("plates"),
+            _ => Prints::All,
+        }
     }
-    vec![finding(phrase!("findings-print-scales", size = size, percent = percent))]
 }
 
 /// The size from which one carrier's prints are unlikely to be as careful work leaves them.

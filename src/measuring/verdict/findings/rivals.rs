@@ -1,6 +1,7 @@
 //! What else would explain the photos almost as well as the best explanation, in words.
 
 use super::case::Case;
+use super::print_scale_wrong::Prints;
 use super::suspects::{LEVEL, RIVAL, Suspect};
 use crate::pose::Extra;
 use crate::verdict::words::{either, sentences};
@@ -39,10 +40,11 @@ impl Case<'_> {
         match extra {
             Extra::CarrierMoved { carrier, .. } => phrase!("findings-if-moved", body = self.body(*carrier)),
             Extra::GroupRolled { .. } | Extra::GroupMoved { .. } => phrase!("findings-if-moved", body = vehicle()),
-            Extra::Scale { carriers } if carriers.len() == 1 => {
-                phrase!("findings-if-size", body = self.body(carriers[0]))
-            }
-            Extra::Scale { .. } => phrase!("findings-if-sizes"),
+            Extra::Scale { carriers } => match self.prints(carriers) {
+                Prints::Of(one) => phrase!("findings-if-size", body = self.body(one)),
+                Prints::Kind(kind) => phrase!("findings-if-size-kind", kind = kind),
+                Prints::All => phrase!("findings-if-sizes"),
+            },
             Extra::Focal { photos } if photos.len() == 1 => {
                 phrase!("findings-if-zoomed", photo = self.photos[photos[0]].file)
             }

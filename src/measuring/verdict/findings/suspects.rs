@@ -40,6 +40,9 @@ fn is_large_enough(suspect: &Suspect) -> bool {
         || (suspect.chance < DISPLACED_LEVEL && suspect.test.estimate.norm() > LEAST_DISPLACED_MM)
 }
 
+/// Prints that are made together: floor sheets, and wheel plates.
+const KINDS_OF_PRINTS: [fn(&Role) -> bool; 2] = [|role| *role == Role::Floor, |role| role.is_wheel()];
+
 /// Explanations that differ by less than this in weight are rivals: a
 /// likelihood ratio below some 20.
 pub(super) const RIVAL: f64 = 6.0;
@@ -156,11 +159,19 @@ impl Bodies<'_> {
 
     fn sizes(&self) -> Vec<Extra> {
         let placed = self.placed();
-        let mut extras: Vec<Extra> = placed.iter().map(|k| Extra::Scale { carriers: vec![*k] }).collect();
-        if placed.len() > 1 {
-            extras.push(Extra::Scale { carriers: placed });
+        let mut sizes: Vec<Vec<usize>> = placed.iter().map(|k| vec![*k]).collect();
+        // Sheets of one kind come out of one file and one evening's printing.
+        for is_of_kind in KINDS_OF_PRINTS {
+            let of_kind: Vec<usize> =
+                placed.iter().copied().filter(|k| is_of_kind(&self.kit.carriers[*k].role)).collect();
+            if of_kind.len() > 1 && of_kind.len() < placed.len() {
+                sizes.push(of_kind);
+            }
         }
-        extras
+        if placed.len() > 1 {
+            sizes.push(placed);
+        }
+        sizes.into_iter().map(|carriers| Extra::Scale { carriers }).collect()
     }
 
     /// One sheet, or all sheets beyond a kink across the vehicle's line.

@@ -360,7 +360,7 @@ fn fields(line: &Judged, outcome: &Outcome, log: String) -> [String; COLUMNS.len
     });
     let findings: Vec<&str> = record.map_or(Vec::new(), |r| r.findings.iter().map(|f| f.code.as_str()).collect());
     [
-        line.path.clone(),
+        printable(line.path.clone()),
         line.exit.to_string(),
         line.verdict.map_or(String::new(), |v| v.name().to_owned()),
         record.map_or(String::new(), |r| r.job.clone()),
@@ -375,9 +375,11 @@ fn fields(line: &Judged, outcome: &Outcome, log: String) -> [String; COLUMNS.len
         line.evidence.clone().unwrap_or_default(),
         checks.join("; "),
         findings.join(" "),
-        line.across.iter().map(|lead| format!("{} {}", lead.code, lead.other)).collect::<Vec<_>>().join("; "),
+        printable(
+            line.across.iter().map(|lead| format!("{} {}", lead.code, lead.other)).collect::<Vec<_>>().join("; "),
+        ),
         line.changed.iter().map(kept_words).collect::<Vec<_>>().join("; "),
-        outcome.as_ref().err().cloned().unwrap_or_default(),
+        printable(outcome.as_ref().err().cloned().unwrap_or_default()),
         log,
         record.map_or(String::new(), |record| signed(record)),
         line.report.as_ref().map_or(String::new(), kept_report),

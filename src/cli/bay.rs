@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::codes::UNREADABLE;
-use super::output::{JsonTarget, complain, language, make_folder, say, write_file, write_json};
+use super::output::{JsonTarget, complain, language, make_folder, tell, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{JobFile, Kind, Models, Vehicle};
 use crate::input::SourceFile;
@@ -77,13 +77,13 @@ fn measure(args: &Arguments) -> Result<BayRecord, String> {
     };
     let wanted = BayWanted { kit: &kit, camera: &camera, vehicle: &vehicle, limits: &limits };
     let record = check_bay(&args.photos, &wanted).map_err(|e| e.say(language()))?;
-    say(&bay_text(&record, language()), args.json.as_ref());
+    tell(&bay_text(&record, language()), args.json.as_ref());
     if let Some(folder) = &args.report {
         make_folder(folder)?;
         write_file(&folder.join("bay.svg"), bay_svg(&record, language()).as_bytes())?;
         write_file(&folder.join("bay.html"), bay_html(&record, language()).as_bytes())?;
         let written = say!(language(), "bay-map-written", file = folder.join("bay.html").display().to_string());
-        say(&format!("\n{written}\n"), args.json.as_ref());
+        tell(&format!("\n{written}\n"), args.json.as_ref());
     }
     if let Some(target) = &args.json {
         write_json(target, &record)?;

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use super::codes::UNREADABLE;
-use super::output::{complain, language, make_folder, say, write_file};
+use super::output::{complain, language, make_folder, say, write_file, write_named};
 use crate::camera::{LensModel, Profile};
 use crate::fit::{self, CameraFit, Options};
 use crate::folder::{Kind, Models};
@@ -86,7 +86,7 @@ fn write_pattern(file: &Path, camera: &str, photos: &[PathBuf]) -> Result<(), (u
         Refused::Unreadable(message) => (UNREADABLE, message),
         Refused::Unfit(message) => (NOT_FIT, message),
     })?;
-    write_file(file, &bytes).map_err(|message| (UNREADABLE, message))?;
+    write_named(file, &bytes).map_err(|message| (UNREADABLE, message))?;
     let wrote = say!(language(), "fit-wrote", file = file.display().to_string());
     say(&format!("{words}\n{wrote}\n"), None);
     Ok(())
@@ -125,7 +125,7 @@ fn on_kit(typed: &Fit, kit: &Kit, name: &str, model: LensModel) -> Result<u8, (u
 fn write_camera<'a>(out: &Path, profile: &Profile, reasons: impl Iterator<Item = &'a Phrase>) -> Result<(), String> {
     let comment = |why: &Phrase| format!("# {}\n", say!(language(), "cli-file-not-fit", why = why.clone()));
     let comments: String = reasons.map(comment).collect();
-    write_file(out, (comments + &profile.to_toml()).as_bytes())?;
+    write_named(out, (comments + &profile.to_toml()).as_bytes())?;
     say(&(say!(language(), "fit-wrote", file = out.display().to_string()) + "\n"), None);
     Ok(())
 }

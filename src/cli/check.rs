@@ -9,7 +9,7 @@ use super::check_copy::{self, MEASURED, measured, not_measured};
 use super::check_pdf;
 use super::codes::UNREADABLE;
 use super::log_check::LogTrust;
-use super::output::{JsonTarget, complain, language, say, write_json};
+use super::output::{JsonTarget, complain, language, tell, write_json};
 use super::threads::pool;
 use super::unpacked::{self, Unpacking};
 use super::who_stamped;
@@ -197,7 +197,7 @@ fn conclude(items: &[Item], came: Came, signer: Option<&str>, arguments: &Argume
         UNSIGNED => "intact, unsigned",
         _ => "intact and signed",
     };
-    say(&words(items, outcome, came.copy, language()), arguments.json.as_ref());
+    tell(&words(items, outcome, came.copy, language()), arguments.json.as_ref());
     if let Some(target) = &arguments.json {
         let checks = items.iter().map(|i| RecordItem {
             what: &i.what,

@@ -4,6 +4,7 @@
 use std::path::Path;
 
 use time::OffsetDateTime;
+use time::format_description::well_known::Rfc3339;
 
 use super::pdf_signer::read_bytes;
 use super::who_stamped::{CLOCKS, unstamped, who_stamped};
@@ -158,9 +159,25 @@ fn stamps(signed: &SignedPdf, authorities: Option<&Authorities>, now: OffsetDate
 }
 
 fn shown(moment: Option<OffsetDateTime>) -> String {
-    moment.map_or_else(|| "?".to_owned(), |moment| moment.to_string())
+    // As all other moments are written: RFC 3339, whole seconds of UTC.
+    let written =
+        moment.and_then(|m| m.to_offset(time::UtcOffset::UTC).replace_nanosecond(0).ok()?.format(&Rfc3339).ok());
+    written.unwrap_or_else(|| "?".to_owned())
 }
 
 fn item(what: &str, outcome: Outcome, found: Phrase) -> Item {
     Item { what: what.to_owned(), outcome, found }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn moments_are_written_as_everywhere_else() {
+        // RFC 3339, section 5.8: the same moment in UTC and with an offset.
+        let moment = OffsetDateTime::parse("1996-12-19T16:39:57.25-08:00", &Rfc3339).unwrap();
+        assert_eq!(shown(Some(moment)), "1996-12-20T00:39:57Z");
+        assert_eq!(shown(None), "?");
+    }
 }

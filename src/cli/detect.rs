@@ -18,7 +18,7 @@ pub(super) struct Arguments {
     photos: Vec<PathBuf>,
     #[arg(long, value_name = "FILE|-")]
     json: Option<JsonTarget>,
-    #[arg(long, value_name = "N")]
+    #[arg(long, value_name = "N", allow_negative_numbers = true)]
     threads: Option<usize>,
 }
 

@@ -3,10 +3,12 @@
 use std::path::{Path, PathBuf};
 
 use super::codes::UNREADABLE;
-use super::output::{complain, language, note, say, write_file};
+use super::output::{cannot_write, complain, language, note, tell, write_file};
+use crate::folder::write_durably;
+use crate::record::DrillAnswer;
 use crate::report::{drill_text, progress_html};
 use crate::training::drill::{NewDrill, answer, make, mark};
-use crate::words::say;
+use crate::words::{Figure, say};
 
 /// What is typed.
 #[derive(Debug, clap::Args)]
@@ -33,7 +35,7 @@ enum What {
         finding: String,
         #[arg(default_value = "")]
         way: String,
-        #[arg(default_value = "")]
+        #[arg(default_value = "", allow_negative_numbers = true)]
         size: String,
     },
     Mark {
@@ -54,7 +56,8 @@ pub(super) fn run(args: &Arguments) -> u8 {
             new(&NewDrill { level: *level, count: *count, seed: *seed, language: language() }, out)
         }
         What::Answer { dir, job, finding, way, size } => {
-            answer(dir, job, finding, way, size).map_err(|e| e.words(language()))
+            let kept = answer(dir, job, finding, way, size).map_err(|e| e.words(language()));
+            kept.map(|kept| tell(&(answered(&kept) + "\n"), None))
         }
         What::Mark { dir, trainee, progress, day } => mark_drill(dir, trainee, progress.as_deref(), *day),
     };
@@ -67,6 +70,14 @@ pub(super) fn run(args: &Arguments) -> u8 {
     }
 }
 
+/// What was kept, as it will be marked.
+fn answered(kept: &DrillAnswer) -> String {
+    let size = kept.size.map(|size| Figure::plain(size).say(language())).unwrap_or_default();
+    let parts = [kept.finding.as_str(), kept.way.as_str(), size.as_str()];
+    let parts: Vec<&str> = parts.into_iter().filter(|part| !part.is_empty()).collect();
+    say!(language(), "training-answered", job = &kept.job, answer = parts.join(", "))
+}
+
 fn new(wanted: &NewDrill, out: &Path) -> Result<(), String> {
     let language = wanted.language;
     let rendering = |job: &str| say!(language, "training-rendering", job = job) + "\n";
@@ -74,7 +85,7 @@ fn new(wanted: &NewDrill, out: &Path) -> Result<(), String> {
     let folder = out.display().to_string();
     let told = say!(language, "training-made", folder = folder, jobs = wanted.count, words = made.words);
     let sealed = say!(language, "training-sealed", digest = made.commitment);
-    say(&format!("{told}\n{sealed}\n"), None);
+    tell(&format!("{told}\n{sealed}\n"), None);
     Ok(())
 }
 
@@ -85,12 +96,23 @@ fn mark_drill(dir: &Path, trainee: &str, progress: Option<&Path>, day: Option<ti
     };
     let whole = std::path::absolute(dir).map_err(lost)?;
     let beside = whole.parent().unwrap_or(&whole).join("drills.jsonl");
-    let progress = progress.map_or(beside, Path::to_path_buf);
+    // A link that was named is followed; one that lies beside somebody else's folder leads nowhere.
+    let at =
+        progress.map_or_else(|| beside.clone(), |named| named.canonicalize().unwrap_or_else(|_| named.to_path_buf()));
     let day = day.unwrap_or_else(|| time::OffsetDateTime::now_utc().date());
-    let marked = mark(dir, trainee, &day.to_string(), &progress).map_err(|e| e.words(language))?;
-    say(&drill_text(&marked.mark, language), None);
-    let page = progress.with_extension("html");
-    write_file(&page, progress_html(&marked.progress, language).as_bytes())?;
-    say(&(say!(language, "training-progress-page", page = page.display().to_string()) + "\n"), None);
+    let marked = mark(dir, trainee, &day.to_string(), &at).map_err(|e| e.words(language))?;
+    tell(&drill_text(&marked.mark, language), None);
+    if !marked.level_sealed {
+        tell(&(say!(language, "training-level-unsealed", level = u32::from(marked.mark.level)) + "\n"), None);
+    }
+    let page = progress.unwrap_or(&beside).with_extension("html");
+    let html = progress_html(&marked.progress, language);
+    if progress.is_some() {
+        write_file(&page, html.as_bytes())?;
+    } else {
+        write_durably(&page, html.as_bytes()).map_err(|e| cannot_write(&page, &e))?;
+    }
+    drop(marked.lock);
+    tell(&(say!(language, "training-progress-page", page = page.display().to_string()) + "\n"), None);
     Ok(())
 }

@@ -65,7 +65,7 @@ use crate::words::{Language, say};
 
 /// What may be typed. What people read of it are messages (`words/*/help.ftl`), by the names of commands and fields.
 #[derive(Debug, Parser)]
-#[command(name = "baywitness", version, max_term_width = 100)]
+#[command(name = "baywitness", version, max_term_width = 80)]
 struct Arguments {
     #[arg(long, short, global = true)]
     quiet: bool,

@@ -91,6 +91,8 @@ fn template(name: &str, arguments: &Arguments, setup: &Setup) -> Result<String, 
     beside(&mut text, "wheelbase_mm = 2700.0", &say!(language, "cli-new-wheelbase"));
     beside(&mut text, "nose_from_rear_axle_mm = 3560.0", &say!(language, "cli-new-nose"));
     beside(&mut text, "floor_below_hub_mm = 318.0", &say!(language, "cli-new-hub"));
+    beside(&mut text, "rear_track_mm = 1560.0", &say!(language, "cli-new-rear-track"));
+    beside(&mut text, "front_track_mm = 1560.0", &say!(language, "cli-new-front-track"));
     text.push_str("\n[prerequisites]\n");
     for p in &setup.prerequisites {
         let question = one_line(&p.text);

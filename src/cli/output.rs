@@ -1,10 +1,10 @@
 //! Where results go: JSON to a file or stdout, words to the other one.
 
-use std::io::{IsTerminal, Read, Write};
+use std::io::{ErrorKind, IsTerminal, Read, Write};
 use std::path::Path;
 use std::sync::OnceLock;
 
-use crate::folder::{move_durably, write_durably};
+use crate::folder::{move_durably, write_as_named, write_durably};
 use crate::input::printable;
 use crate::photo::is_picture;
 use crate::words::{Language, Wish, say};
@@ -31,28 +31,73 @@ pub(super) fn write_json(target: &JsonTarget, json: &impl serde::Serialize) -> R
     let mut text = serde_json::to_string_pretty(json).map_err(|e| cannot_write(Path::new("JSON"), &e))?;
     text.push('\n');
     match target {
-        JsonTarget::Stdout => std::io::stdout().write_all(text.as_bytes()).map_err(|e| no_stdout(&e)),
-        JsonTarget::File(path) if is_photo(path) => Err(say!(language(), "cli-not-over-a-photo", path = shown(path))),
-        JsonTarget::File(path) => write_file(path, text.as_bytes()),
+        // A closed pipe is the reader's choice, not an error of ours.
+        JsonTarget::Stdout => match std::io::stdout().write_all(text.as_bytes()) {
+            Err(e) if e.kind() != ErrorKind::BrokenPipe => Err(no_stdout(&e)),
+            _ => Ok(()),
+        },
+        JsonTarget::File(path) => target.check().and_then(|()| write_named(path, text.as_bytes())),
     }
 }
 
-/// Whether there is a photo already: `--json` in front of photos would take the first of
-/// them as the file to write, and a photo is the evidence.
-fn is_photo(path: &Path) -> bool {
-    let mut head = Vec::with_capacity(12);
-    let read = std::fs::File::open(path).and_then(|file| file.take(12).read_to_end(&mut head));
-    read.is_ok() && is_picture(&head)
+impl JsonTarget {
+    /// That a result is never written over what is no result: a job, a kit, a photo. Asked
+    /// before the work by whoever works long.
+    pub(super) fn check(&self) -> Result<(), String> {
+        let JsonTarget::File(path) = self else { return Ok(()) };
+        not_over_a_photo(path)?;
+        let head = head_of(path);
+        let first = head.iter().find(|byte| !byte.is_ascii_whitespace());
+        match first {
+            None | Some(b'{' | b'[') => Ok(()),
+            Some(_) => Err(say!(language(), "cli-not-over-no-json", path = shown(path))),
+        }
+    }
 }
 
-/// Writes a file so that it is either whole or as it was. Its folder is made:
-/// nobody should lose minutes of work to a folder that is not there yet.
+/// Refuses a photo: an option in front of `*.jpg` takes the first of them as the file to
+/// write, and a photo is the evidence.
+fn not_over_a_photo(path: &Path) -> Result<(), String> {
+    if is_picture(&head_of(path)) {
+        return Err(say!(language(), "cli-not-over-a-photo", path = shown(path)));
+    }
+    Ok(())
+}
+
+/// The first bytes of a file that is there; nothing of a pipe or device, which would wait
+/// or lose what is read.
+fn head_of(path: &Path) -> Vec<u8> {
+    let mut head = Vec::with_capacity(64);
+    if std::fs::metadata(path).is_ok_and(|there| there.is_file()) {
+        let _ = std::fs::File::open(path).and_then(|file| file.take(64).read_to_end(&mut head));
+    }
+    head
+}
+
+/// Writes a file of the program's own name so that it is either whole or as it was, never over a photo
+/// and never through a link. Its folder is made: nobody should lose minutes of work to a folder that
+/// is not there yet.
 pub(super) fn write_file(path: &Path, bytes: &[u8]) -> Result<(), String> {
+    written_by(write_durably, path, bytes)
+}
+
+/// The same for a file that was named on the command line: a link stays and what it leads to is
+/// written, and so is a pipe or a device.
+pub(super) fn write_named(path: &Path, bytes: &[u8]) -> Result<(), String> {
+    written_by(write_as_named, path, bytes)
+}
+
+fn written_by(write: fn(&Path, &[u8]) -> std::io::Result<()>, path: &Path, bytes: &[u8]) -> Result<(), String> {
     let failed = |e: std::io::Error| cannot_write(path, &e);
+    not_over_a_photo(path)?;
     if let Some(folder) = path.parent().filter(|p| !p.as_os_str().is_empty()) {
         std::fs::create_dir_all(folder).map_err(failed)?;
     }
-    write_durably(path, bytes).map_err(failed)
+    match write(path, bytes) {
+        // Who reads a pipe may leave it.
+        Err(e) if e.kind() != ErrorKind::BrokenPipe => Err(failed(e)),
+        _ => Ok(()),
+    }
 }
 
 /// A file that is written bit by bit, since it need not fit into memory; in its place once it is whole.
@@ -77,9 +122,18 @@ pub(super) fn make_folder(folder: &Path) -> Result<(), String> {
         .map_err(|e| say!(language(), "cli-cannot-make-folder", path = shown(folder), why = e.to_string()))
 }
 
-/// A text file's text.
+/// A text file's text, without a byte order mark.
 pub(super) fn read_text(path: &Path) -> Result<String, String> {
-    std::fs::read_to_string(path).map_err(|e| cannot_read(path, &e))
+    let no_utf8 = || say!(language(), "cli-no-utf8", path = shown(path));
+    let text = std::fs::read_to_string(path).map_err(|e| match e.kind() {
+        ErrorKind::InvalidData => no_utf8(),
+        _ => cannot_read(path, &e),
+    })?;
+    // Plain letters in UTF-16 are valid UTF-8 with a NUL beside each; no text has one.
+    if text.contains('\0') {
+        return Err(no_utf8());
+    }
+    Ok(text.strip_prefix('\u{feff}').map_or_else(|| text.clone(), str::to_owned))
 }
 
 /// That a file or folder cannot be read, and why.
@@ -151,6 +205,31 @@ pub(super) fn say(text: &str, json: Option<&JsonTarget>) {
     };
 }
 
+/// Prints sentences for people: as [`say`], and in a terminal wrapped like the words of `verify`.
+/// What goes to a file or a program keeps its lines.
+pub(super) fn tell(text: &str, json: Option<&JsonTarget>) {
+    if is_terminal(json) { say(&wrapped(text), json) } else { say(text, json) }
+}
+
+/// Lines that are too long go on below, a little further in.
+fn wrapped(text: &str) -> String {
+    /// Columns of a terminal, as `verify` wraps at.
+    const WIDTH: usize = 80;
+    let one = |line: &str| {
+        if textwrap::core::display_width(line) <= WIDTH {
+            return line.to_owned();
+        }
+        let words = line.trim_start();
+        let indent = &line[..line.len() - words.len()];
+        let below = format!("{indent}  ");
+        let options = textwrap::Options::new(WIDTH).initial_indent(indent).subsequent_indent(&below);
+        // Names of files and options stay whole.
+        let options = options.break_words(false).word_splitter(textwrap::WordSplitter::NoHyphenation);
+        textwrap::fill(words, options)
+    };
+    text.split('\n').map(one).collect::<Vec<_>>().join("\n")
+}
+
 /// Prints something that is no result, such as progress.
 pub(super) fn note(text: &str) {
     if is_quiet() {
@@ -164,12 +243,46 @@ pub(super) fn complain(message: &str) {
     let _ = writeln!(std::io::stderr(), "{}", say!(language(), "cli-error", message = message));
 }
 
+/// Whether words go to a terminal.
+fn is_terminal(json: Option<&JsonTarget>) -> bool {
+    if json == Some(&JsonTarget::Stdout) { std::io::stderr().is_terminal() } else { std::io::stdout().is_terminal() }
+}
+
 /// Whether words go to a terminal that may show colour.
 pub(super) fn colour(json: Option<&JsonTarget>) -> bool {
-    let terminal = if json == Some(&JsonTarget::Stdout) {
-        std::io::stderr().is_terminal()
-    } else {
-        std::io::stdout().is_terminal()
-    };
-    terminal && std::env::var_os("NO_COLOR").is_none_or(|v| v.is_empty())
+    is_terminal(json) && may_colour(std::env::var("TERM").ok().as_deref(), std::env::var("NO_COLOR").ok().as_deref())
+}
+
+/// Whether the environment lets a terminal have colour (`NO_COLOR` as no-color.org says; a dumb
+/// terminal, as terminfo names it, would show the codes as letters).
+fn may_colour(term: Option<&str>, no_colour: Option<&str>) -> bool {
+    term != Some("dumb") && no_colour.is_none_or(str::is_empty)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lines_that_are_too_long_for_a_terminal_go_on_below() {
+        let long =
+            format!("  - {}\nshort\n  {:<44} {}\n", "a plain word ".repeat(9), "check", "1 mm and more ".repeat(5));
+        let told = wrapped(&long);
+        assert!(told.lines().all(|line| line.chars().count() <= 80), "{told}");
+        assert!(told.lines().count() == 5 && told.lines().any(|line| line == "short"), "{told}");
+        let below = told.lines().nth(1).unwrap();
+        assert_eq!(below.len() - below.trim_start().len(), 4, "{told}");
+        let words = |text: &str| text.split_whitespace().map(str::to_owned).collect::<Vec<_>>();
+        assert_eq!(words(&told), words(&long));
+        // What has no place to break stays whole, so that it can be copied.
+        let path = format!("/{}", "folder/".repeat(20));
+        assert_eq!(wrapped(&path), path);
+        assert_eq!(wrapped("a table   keeps\n\nits columns\n"), "a table   keeps\n\nits columns\n");
+    }
+
+    #[test]
+    fn a_dumb_terminal_and_one_without_colour_get_none() {
+        assert!(may_colour(None, None) && may_colour(Some("xterm-256color"), Some("")));
+        assert!(!may_colour(Some("dumb"), None) && !may_colour(Some("xterm"), Some("1")));
+    }
 }

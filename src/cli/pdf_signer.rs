@@ -5,7 +5,7 @@ use std::path::Path;
 use time::OffsetDateTime;
 
 use super::answer::read_answer;
-use super::output::{cannot_read, language, shown, write_file};
+use super::output::{cannot_read, language, shown, write_named};
 use crate::evidence::{Identity, PadesError, SignedPdf, is_evidence, sign_pdf};
 use crate::words::{Language, Phrase, Value, phrase, say};
 
@@ -47,7 +47,7 @@ pub(super) fn set_aside(file: &Path) -> Result<Option<Phrase>, String> {
 /// Writes the request for a timestamp of a report's signature.
 pub(super) fn request_stamp(file: &Path, request: &Path) -> Result<String, String> {
     let signed = read(file)?;
-    write_file(request, &signed.stamp_request().map_err(|e| of_file(file, &e))?)?;
+    write_named(request, &signed.stamp_request().map_err(|e| of_file(file, &e))?)?;
     Ok(say!(language(), "cli-stamp-request", file = shown(request), folder = shown(file)) + "\n")
 }
 
@@ -59,7 +59,7 @@ pub(super) fn stamp(file: &Path, answer: &Path) -> Result<String, String> {
     }
     let (_, bytes) = read_answer(answer)?;
     let (stamped, token) = read(file)?.stamped(&bytes).map_err(|e| of_file(file, &e))?;
-    write_file(file, &stamped)?;
+    write_named(file, &stamped)?;
     let (authority, when, ends) = (token.authority(), token.when(), Value::moment(token.ends().date().to_string()));
     let file = shown(file);
     Ok(say!(language(), "cli-stamped-pdf", file = file, authority = authority, when = when, ends = ends) + "\n")

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::codes::UNREADABLE;
-use super::output::{JsonTarget, complain, language, make_folder, say, write_file, write_json};
+use super::output::{JsonTarget, complain, language, make_folder, tell, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{JobFile, Kind, Models, Vehicle};
 use crate::input::SourceFile;
@@ -33,9 +33,9 @@ pub(super) struct Arguments {
     from: Vec<[f64; 3]>,
     #[arg(long)]
     after_move: bool,
-    #[arg(long, value_name = "MM", default_value_t = 4000.0, value_parser = length)]
+    #[arg(long, value_name = "MM", default_value_t = 4000.0, allow_negative_numbers = true, value_parser = length)]
     width: f64,
-    #[arg(long, value_name = "MM", value_parser = length)]
+    #[arg(long, value_name = "MM", allow_negative_numbers = true, value_parser = length)]
     ahead: Option<f64>,
     #[arg(long, value_name = "X,Y", allow_hyphen_values = true, value_parser = two)]
     post: Vec<[f64; 2]>,
@@ -106,14 +106,14 @@ pub(super) fn run(args: &Arguments) -> u8 {
             after_move: args.after_move,
         };
         let record = plan(wanted, &options);
-        say(&plan_text(&record, language()), args.json.as_ref());
+        tell(&plan_text(&record, language()), args.json.as_ref());
         if let Some(folder) = &args.report {
             make_folder(folder)?;
             write_file(&folder.join("plan.svg"), plan_svg(&record, language()).as_bytes())?;
             write_file(&folder.join("plan.html"), plan_html(&record, language()).as_bytes())?;
             let written =
                 say!(language(), "plan-drawing-written", file = folder.join("plan.html").display().to_string());
-            say(&format!("\n{written}\n"), args.json.as_ref());
+            tell(&format!("\n{written}\n"), args.json.as_ref());
         }
         if let Some(target) = &args.json {
             write_json(target, &record)?;

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use time::{Date, OffsetDateTime};
 
 use super::codes::UNREADABLE;
-use super::output::{complain, language, make_folder, say, write_file};
+use super::output::{complain, language, make_folder, say, write_file, write_named};
 use super::survey::{cameras, kit};
 use crate::folder::Models;
 use crate::survey::{self, Recheck};
@@ -57,7 +57,7 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let (words, out) = survey::recheck_words(&all, language());
     say(&words, None);
     let lines: String = all.iter().map(|r| r.to_csv() + "\n").collect();
-    write_file(&typed.log, format!("{}\n{lines}", Recheck::HEAD).as_bytes()).map_err(unreadable)?;
+    write_named(&typed.log, format!("{}\n{lines}", Recheck::HEAD).as_bytes()).map_err(unreadable)?;
     if let Some(folder) = &typed.report {
         make_folder(folder).map_err(unreadable)?;
         let path = folder.join("recheck.html");

@@ -7,7 +7,7 @@ use super::anchors::AnchorsOption;
 use super::answer::read_answer;
 use super::codes::UNREADABLE;
 use super::logged;
-use super::output::{complain, language, note, say, shown, wish, write_file};
+use super::output::{complain, language, note, say, shown, wish, write_named};
 use super::pdf_signer;
 use crate::custody;
 use crate::evidence::{self, Answer, Bytes, Contents, Key, NAMESPACE};
@@ -159,7 +159,7 @@ fn seal_one(
             .map_err(|e| e.phrase().say(language()))
     })?;
     if let (Some(path), Some(request)) = (&arguments.timestamp_request, request) {
-        write_file(path, &request)?;
+        write_named(path, &request)?;
     }
     let (language, out) = (language(), shown(&arguments.out));
     let (job, files) = (record.job.as_str(), contents.payload.len());

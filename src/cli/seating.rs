@@ -118,7 +118,15 @@ fn pictures(folder: &Path) -> Result<Vec<PathBuf>, String> {
         }
     }
     found.sort();
-    if found.is_empty() { Err(say!(language(), "cli-no-photo", folder = shown(folder))) } else { Ok(found) }
+    if !found.is_empty() {
+        return Ok(found);
+    }
+    let below = folder.join("photos");
+    Err(if below.is_dir() {
+        say!(language(), "cli-no-photo-but-below", folder = shown(folder), photos = shown(&below))
+    } else {
+        say!(language(), "cli-no-photo", folder = shown(folder))
+    })
 }
 
 fn words(plate: &str, seatings: &[Seated], found: &Seating) -> String {

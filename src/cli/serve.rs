@@ -8,7 +8,7 @@ use time::UtcOffset;
 use super::anchors::AnchorsOption;
 use super::codes::UNREADABLE;
 use super::logged;
-use super::output::{colour, complain, language, note, say};
+use super::output::{cannot_write, colour, complain, language, make_folder, note, say};
 use super::pdf_signer;
 use super::seal::ask;
 use crate::evidence::Key;
@@ -57,9 +57,19 @@ pub(super) fn run(arguments: Arguments) -> u8 {
 }
 
 fn serve(arguments: Arguments) -> Result<(), String> {
+    can_be_written(&arguments.jobs)?;
     let server = Server::bind(ready(arguments)?).map_err(|e| e.phrase().say(language()))?;
     say(&greeting(&server), None);
     server.run().map_err(|e| e.phrase().say(language()))
+}
+
+/// Jobs that cannot be kept are told before a phone sends the first photo.
+fn can_be_written(jobs: &Path) -> Result<(), String> {
+    make_folder(jobs)?;
+    let trial = jobs.join(format!(".trial-{}", std::process::id()));
+    let written = std::fs::File::create_new(&trial).map_err(|e| cannot_write(jobs, &e));
+    let _ = std::fs::remove_file(&trial);
+    written.map(drop)
 }
 
 /// What was typed as one ready value.

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::codes::UNREADABLE;
-use super::output::{JsonTarget, complain, language, make_folder, say, write_file, write_json};
+use super::output::{JsonTarget, complain, language, make_folder, tell, write_file, write_json};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, Vehicle};
 use crate::job::setup_check;
@@ -65,12 +65,12 @@ fn check(args: &Check) -> Result<SetupCheckRecord, String> {
     let names = args.kit.clone().map_or_else(|| models.names(Kind::Kit), |name| vec![name]);
     let kits: Vec<Kit> = names.iter().map(|name| kit(&models, name)).collect::<Result<_, _>>()?;
     let record = setup_check(&setup, &kits, &camera, &Vehicle::default());
-    say(&setup_text(&record, language()), args.json.as_ref());
+    tell(&setup_text(&record, language()), args.json.as_ref());
     if let Some(folder) = &args.report {
         make_folder(folder)?;
         write_file(&folder.join("setup.html"), setup_html(&record, language()).as_bytes())?;
         let written = say!(language(), "plan-drawing-written", file = folder.join("setup.html").display().to_string());
-        say(&format!("\n{written}\n"), args.json.as_ref());
+        tell(&format!("\n{written}\n"), args.json.as_ref());
     }
     if let Some(target) = &args.json {
         write_json(target, &record)?;

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use super::answer::read_answer;
 use super::codes::UNREADABLE;
-use super::output::{complain, language, say, shown, write_file};
+use super::output::{complain, language, say, shown, write_named};
 use super::pdf_signer;
 use super::unpacked;
 use crate::evidence;
@@ -50,7 +50,7 @@ fn stamp(arguments: &Arguments) -> Result<String, String> {
         return Err(say!(language(), "cli-no-evidence", folder = named));
     }
     if let Some(path) = &arguments.request {
-        write_file(path, &evidence::stamp_request(folder).map_err(|e| e.phrase().say(language()))?)?;
+        write_named(path, &evidence::stamp_request(folder).map_err(|e| e.phrase().say(language()))?)?;
         return Ok(say!(language(), "cli-stamp-request", file = shown(path), folder = named) + "\n");
     }
     let path = arguments.answer.as_ref().ok_or_else(|| say!(language(), "cli-stamp-no-answer"))?;

@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use time::Date;
 
 use super::codes::UNREADABLE;
-use super::output::{complain, language, make_folder, say, write_file};
+use super::output::{complain, language, make_folder, tell, write_file, write_named};
 use crate::camera::Profile;
 use crate::folder::{Kind, Models, candidate_cameras};
 use crate::input::SourceFile;
@@ -69,12 +69,12 @@ fn work(typed: &Arguments) -> Result<u8, (u8, String)> {
     let mut found = survey::survey(&kit, &cameras, &photos, &options).map_err(failed)?;
     found.kit.serial = typed.serial.clone().or(found.kit.serial);
     found.kit.survey_due = typed.due.or(found.kit.survey_due);
-    say(&survey::words(&found, language()), None);
+    tell(&survey::words(&found, language()), None);
     if let Some(folder) = &typed.report {
         make_folder(folder).map_err(unreadable)?;
         let path = folder.join("survey.html");
         write_file(&path, survey::page(&found, language()).as_bytes()).map_err(unreadable)?;
-        say(&(say!(language(), "fit-wrote", file = path.display().to_string()) + "\n"), None);
+        tell(&(say!(language(), "fit-wrote", file = path.display().to_string()) + "\n"), None);
     }
     write_kit(&typed.out, &found.kit, &head(&found, photos.len())).map_err(unreadable)?;
     Ok(if found.fit_for_use() { 0 } else { NOT_FIT })
@@ -125,8 +125,8 @@ pub(super) fn write_kit(out: &Path, kit: &Kit, head: &str) -> Result<(), String>
         write_file(&path, layout.to_json(&digest).as_bytes())?;
         wrote.push(path.display().to_string());
     }
-    write_file(out, text.as_bytes())?;
-    say(&(say!(language(), "fit-wrote", file = wrote) + "\n"), None);
+    write_named(out, text.as_bytes())?;
+    tell(&(say!(language(), "fit-wrote", file = wrote) + "\n"), None);
     Ok(())
 }
 

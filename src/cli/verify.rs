@@ -6,11 +6,11 @@ use super::anchors::AnchorsOption;
 use super::codes::UNREADABLE;
 use super::follow_up::{Of, add};
 use super::logged;
-use super::output::{JsonTarget, colour, complain, language, note, say, wish, write_file, write_json};
+use super::output::{JsonTarget, colour, complain, language, note, say, shown, wish, write_file, write_json};
 use super::pdf_signer;
 use super::threads::pool;
 use crate::evidence::Identity;
-use crate::folder::Models;
+use crate::folder::{JobFolder, Models};
 use crate::job::{self, Error};
 use crate::record::JobRecord;
 use crate::report::{self, TextOptions};
@@ -47,7 +47,7 @@ pub(super) struct Arguments {
     pub(super) cameras: Option<PathBuf>,
     #[arg(long, value_name = "DIR")]
     pub(super) models: Option<PathBuf>,
-    #[arg(long, value_name = "N")]
+    #[arg(long, value_name = "N", allow_negative_numbers = true)]
     pub(super) threads: Option<usize>,
 }
 
@@ -87,12 +87,17 @@ struct Ready {
 
 fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool, Ready), String> {
     let models = Models::standard(arguments.models.as_deref()).map_err(|e| e.say(language()))?;
+    each_once(&arguments.jobs)?;
     let new = [(&arguments.moved, Of::Move), (&arguments.more, Of::SamePlace)];
     for (files, of) in new.into_iter().filter(|(files, _)| !files.is_empty()) {
         let [job] = arguments.jobs.as_slice() else {
             return Err(say!(language(), "verify-one-job"));
         };
         add(job, files, of, arguments.step.as_deref(), &models)?;
+    }
+    if let Some(target) = &arguments.json {
+        target.check()?;
+        not_over_inputs(target, &arguments.jobs, &models)?;
     }
     let log = arguments.log.as_deref().map(logged::open).transpose()?;
     let pdf_signer = pdf_signer::open(arguments.sign_pdf.as_deref(), arguments.certificate.as_deref())?;
@@ -101,6 +106,35 @@ fn prepare(arguments: &Arguments) -> Result<(job::Options, rayon::ThreadPool, Re
         pool(arguments.threads)?,
         Ready { log, pdf_signer },
     ))
+}
+
+/// A job that is named twice would be its own second attempt, with its photos used again.
+fn each_once(jobs: &[PathBuf]) -> Result<(), String> {
+    let mut known: Vec<(PathBuf, &Path)> = Vec::new();
+    for job in jobs {
+        let Ok(real) = job.canonicalize() else { continue };
+        if let Some((_, first)) = known.iter().find(|(earlier, _)| *earlier == real) {
+            return Err(say!(language(), "cli-job-twice", job = shown(first), again = shown(job)));
+        }
+        known.push((real, job));
+    }
+    Ok(())
+}
+
+/// Refuses a result's file that is a file of one of the jobs, such as an attachment.
+fn not_over_inputs(target: &JsonTarget, jobs: &[PathBuf], models: &Models) -> Result<(), String> {
+    let JsonTarget::File(path) = target else { return Ok(()) };
+    // What is not there yet is nobody's file.
+    let Ok(real) = path.canonicalize() else { return Ok(()) };
+    for job in jobs {
+        let Ok(folder) = JobFolder::open(job, models) else { continue };
+        let inputs = folder.inputs.iter().filter_map(|f| f.path.as_ref());
+        let attached = folder.attachments.iter().map(|f| &f.path);
+        if inputs.chain(attached).any(|own| own.canonicalize().is_ok_and(|own| own == real)) {
+            return Err(say!(language(), "cli-not-over-an-input", path = shown(path), job = shown(job)));
+        }
+    }
+    Ok(())
 }
 
 fn verify_all(arguments: &Arguments, options: &job::Options, ready: &Ready) -> u8 {

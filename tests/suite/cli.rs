@@ -145,7 +145,10 @@ fn a_truncated_photo_is_unreadable() {
 fn one_photo_alone_is_retake() {
     let job = with_photos("[\"photos/a.jpg\"]");
     std::fs::copy(photo("a.jpg"), job.path().join("photos/a.jpg")).unwrap();
-    ends(&verify(job.path()), UNUSABLE, &["RETAKE", "Only one photo", "Take at least one more"]);
+    let output = verify(job.path());
+    ends(&output, UNUSABLE, &["RETAKE", "Only one photo", "Take at least one more", "Too few photos can be used"]);
+    // It does show the stand.
+    assert!(!words(&output.stdout).contains("No usable photo shows"), "{}", words(&output.stdout));
 }
 
 #[test]
@@ -342,6 +345,10 @@ fn a_new_job_folder_is_a_job_once_it_has_photos() {
     ends(&run(&["new", at, "--setup", "radar-plate-two-tilts"]), 0, &["job.toml", "baywitness verify"]);
     let text = std::fs::read_to_string(job.join("job.toml")).unwrap();
     assert!(text.contains("job = \"D-0042\"") && text.contains("# step = \"up\""), "{text}");
+    // What is typed is compared with the photos, tracks included.
+    assert!(text.contains("# rear_track_mm = ") && text.contains("# front_track_mm = "), "{text}");
+    let sizes = text.lines().filter(|l| l.starts_with("# wheelbase_mm") || l.starts_with("# nose_from"));
+    assert_eq!(sizes.filter(|l| l.contains("compared with the photos")).count(), 2, "{text}");
     // Every line that is a comment only because it is not known yet can be filled in.
     let known = text.replace("# tyre_pressures_set = true", "tyre_pressures_set = true");
     assert!(known != text && known.replace("# bay", "bay").parse::<toml::Table>().is_ok(), "{text}");
@@ -350,6 +357,16 @@ fn a_new_job_folder_is_a_job_once_it_has_photos() {
     ends(&run(&["new", &format!("{at}-2"), "--setup", "surround-mats", "--kit", "bay-a4"]), 2, &["target"]);
     assert!(!folder.path().join("D-0042-2").exists());
     ends(&run(&["verify", at]), 2, &["put the photos of the bay into the folder photos/"]);
+}
+
+/// What `docs/commands.md` says of each code, `explain` says too.
+#[test]
+fn exit_codes_are_explained_for_every_command_that_ends_with_them() {
+    ends(&run(&["explain", "0"]), 0, &["watch"]);
+    ends(&run(&["explain", "1"]), 0, &["watch", "log check", "log witness"]);
+    ends(&run(&["explain", "3"]), 0, &["watch", "setup check", "seating", "log check", "not confirmed"]);
+    ends(&run(&["explain", "4"]), 0, &["watch"]);
+    ends(&run(&["explain", "stand-moved-between-photos"]), 0, &["--moved"]);
 }
 
 #[test]
@@ -370,7 +387,7 @@ fn json_is_never_written_over_a_photo() {
     });
     let before = std::fs::read(&first).unwrap();
     let output = run(&["detect", "--json", first.to_str().unwrap(), second.to_str().unwrap()]);
-    ends(&output, UNREADABLE, &["a.jpg is a photo and stays as it is", "--json -"]);
+    ends(&output, UNREADABLE, &["a.jpg is a photo and stays as it is", "photos go in front"]);
     assert_eq!(std::fs::read(&first).unwrap(), before);
 }
 

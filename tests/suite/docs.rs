@@ -333,3 +333,91 @@ fn every_key_that_a_reader_takes_is_in_the_page_of_formats() {
     assert!(tried > 80, "{tried} keys");
     assert!(missing.is_empty(), "{missing:#?}");
 }
+
+/// Squareness and centring as `plan` says them, for a kit whose wheel plates seat so.
+fn planned(kit: &str, seats: Option<(f64, f64)>, photos: &str) -> [String; 2] {
+    let text = fs::read_to_string(root().join(format!("models/kits/{kit}.toml"))).unwrap();
+    let text: String = text
+        .lines()
+        .flat_map(|line| {
+            let wheel = line.starts_with("role = ") && line.ends_with("wheel\"");
+            let seat = seats.filter(|_| wheel);
+            let seat = seat.map(|(mm, deg)| format!("u_seating_mm = {mm}\nu_seating_deg = [{deg}, {deg}, {deg}]\n"));
+            [Some(format!("{line}\n")), seat].into_iter().flatten()
+        })
+        .collect();
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("kit.toml");
+    fs::write(&file, text).unwrap();
+    let out = crate::program::program()
+        .args(["plan", "--setup", "radar-plate", "--photos", photos, "--kit"])
+        .arg(&file)
+        .env_remove("BAYWITNESS_MODELS")
+        .output()
+        .unwrap();
+    let said = String::from_utf8(out.stdout).unwrap();
+    ["squareness", "centring"].map(|name| {
+        let line = said.lines().find(|l| l.trim_start().starts_with(name)).unwrap();
+        line.split('±').nth(1).unwrap().split(" against").next().unwrap().to_owned()
+    })
+}
+
+/// The table of kits and clamps is what `plan` says, and so is what is said of four photos.
+#[test]
+#[ignore = "keeps the default run short: the continuous checks run it"]
+fn kits_and_clamps_bring_what_the_page_says() {
+    let page = fs::read_to_string(root().join("docs/technician.md")).unwrap();
+    let better = Some((0.2, 0.05));
+    for kit in ["bay-a4", "bay-a3", "demo-bay"] {
+        let ([yaw, aside], [better_yaw, better_aside]) = (planned(kit, None, "2"), planned(kit, better, "2"));
+        let row = format!("| `{kit}` | {yaw} | {aside} | {better_yaw} | {better_aside} |");
+        assert!(page.contains(&row), "not in docs/technician.md: {row}");
+    }
+    let [yaw, aside] = planned("demo-bay", better, "4");
+    assert!(page.contains(&format!("four photos: {yaw}, {aside})")), "{yaw}, {aside}");
+}
+
+/// `cargo test --test suite FILTER` in a page selects a test: a file or folder of the suite, and a function in it.
+#[test]
+fn every_test_that_a_page_names_is_there() {
+    let mut sources = Vec::new();
+    let mut folders = vec![root().join("tests/suite")];
+    while let Some(folder) = folders.pop() {
+        for path in fs::read_dir(folder).unwrap().map(|e| e.unwrap().path()) {
+            if path.is_dir() {
+                folders.push(path);
+            } else if path.extension().is_some_and(|e| e == "rs") {
+                sources.push(path);
+            }
+        }
+    }
+    let tests: Vec<String> = sources
+        .iter()
+        .flat_map(|path| {
+            let place = path.strip_prefix(root().join("tests/suite")).unwrap().with_extension("");
+            let parts = place.iter().map(|p| p.to_str().unwrap()).filter(|p| *p != "mod");
+            let module = parts.collect::<Vec<_>>().join("::");
+            let text = fs::read_to_string(path).unwrap();
+            let names: Vec<String> = text
+                .split("fn ")
+                .skip(1)
+                .map(|rest| rest.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect())
+                .collect();
+            names.into_iter().map(move |name| format!("{module}::{name}")).collect::<Vec<_>>()
+        })
+        .collect();
+    let (mut tried, mut nothing) = (0, Vec::new());
+    for (page, text) in pages() {
+        for rest in text.split("--test suite ").skip(1) {
+            let filter: String = rest.chars().take_while(|c| c.is_alphanumeric() || "_:".contains(*c)).collect();
+            // NAME stands for any.
+            if filter.chars().any(char::is_lowercase) {
+                tried += 1;
+                if !tests.iter().any(|t| t.contains(&filter)) {
+                    nothing.push(format!("{}: {filter}", page.display()));
+                }
+            }
+        }
+    }
+    assert!(tried > 20 && nothing.is_empty(), "{tried} tried, none selected by {nothing:#?}");
+}

@@ -179,7 +179,7 @@ fn setup() -> impl Strategy<Value = Setup> {
     });
     (
         (name(), text(), text(), select(ReferenceLine::ALL.to_vec())),
-        (select(rules), 0.51..0.999f64),
+        (select(rules), 0.8..0.999f64),
         prop::option::of(procedure),
         prop::option::of(text()),
         check(),

@@ -62,6 +62,31 @@ fn readings_become_a_corrected_kit() {
     assert!((right - 119.4).abs() < 1e-9 && (up - 120.3).abs() < 1e-9, "{right} {up}");
 }
 
+/// Whatever language wrote the file: corrected twice, its sizes would be wrong by the printer's error.
+#[test]
+fn a_corrected_kit_is_not_corrected_again() {
+    let folder = tempfile::tempdir().unwrap();
+    std::fs::write(folder.path().join("kit.toml"), KIT).unwrap();
+    let at = |name: &str| folder.path().join(name);
+    for language in ["en", "de", "fr", "es"] {
+        let printed = format!("{language}.toml");
+        let again = ["--measured-mm", "159.2,160.4", "--corrected"];
+        let first = [&["kit.toml", "--paper", "a3", "--language", language][..], &again, &[&printed]].concat();
+        assert!(sheet(&first, folder.path()).status.success());
+        let output = sheet(&[&[printed.as_str()][..], &again, &["twice.toml"]].concat(), folder.path());
+        assert_eq!(output.status.code(), Some(2), "{language}");
+        let words = said(&output);
+        assert!(words.contains("corrected twice") && words.contains("bay-a4"), "{language}: {words}");
+        assert!(!at("twice.toml").exists());
+        // It is a kit like any other: it may be printed, and then, without the line, corrected.
+        assert!(sheet(&[&printed, "--out", "kit.pdf"], folder.path()).status.success());
+        let text = std::fs::read_to_string(at(&printed)).unwrap();
+        std::fs::write(at("own.toml"), text.split_once('\n').unwrap().1).unwrap();
+        let own = [&["own.toml"][..], &again, &["fresh.toml"]].concat();
+        assert!(sheet(&own, folder.path()).status.success(), "{language}");
+    }
+}
+
 #[test]
 fn what_is_wrong_is_said_with_file_and_remedy() {
     let folder = tempfile::tempdir().unwrap();

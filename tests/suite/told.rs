@@ -84,6 +84,7 @@ const WORDLESS: [&str; 10] = [
     "verdict-credentials-counts",
     "findings-gap-minutes",
     "findings-gap-hours",
+    "moves-of-check",
 ];
 
 fn messages(language: Language) -> BTreeMap<String, String> {

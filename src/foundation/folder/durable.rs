@@ -24,7 +24,35 @@ pub fn write_durably(path: &Path, bytes: &[u8]) -> io::Result<()> {
     moved
 }
 
-/// The same for a secret: from its first byte on only its owner may read it.
+/// Writes a file that a person named. A link stays and what it leads to is written; what is
+/// no regular file, such as a pipe or a device, is written into and never replaced. (Files
+/// of the program's own folders are [`write_durably`]'s: a link there must not lead outside.)
+///
+/// # Errors
+/// What the system says.
+pub fn write_as_named(path: &Path, bytes: &[u8]) -> io::Result<()> {
+    match fs::metadata(path) {
+        Ok(there) if !there.is_file() => OpenOptions::new().write(true).open(path)?.write_all(bytes),
+        _ => write_durably(&end_of_links(path)?, bytes),
+    }
+}
+
+/// What a path leads to through links; what it leads to need not be there.
+fn end_of_links(path: &Path) -> io::Result<PathBuf> {
+    /// As many as Linux follows (`path_resolution(7)`).
+    const MOST_LINKS: usize = 40;
+    let mut end = path.to_path_buf();
+    for _ in 0..MOST_LINKS {
+        if !fs::symlink_metadata(&end).is_ok_and(|m| m.is_symlink()) {
+            return Ok(end);
+        }
+        // A link's own text counts from the folder that it lies in.
+        end = end.with_file_name("").join(fs::read_link(&end)?);
+    }
+    Err(io::Error::from(io::ErrorKind::InvalidInput))
+}
+
+/// The same as [`write_durably`] for a secret: from its first byte on only its owner may read it.
 ///
 /// # Errors
 /// What the system says.
@@ -99,5 +127,32 @@ mod tests {
         assert!(write_durably(&folder.path().join("none/job.toml"), b"x").is_err());
         make_folder_durably(&folder.path().join("a")).unwrap();
         assert_eq!(make_folder_durably(&folder.path().join("a")).unwrap_err().kind(), io::ErrorKind::AlreadyExists);
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn a_link_stays_and_what_it_leads_to_is_written() {
+        let folder = tempfile::tempdir().unwrap();
+        let [kept, link, way, new] =
+            ["kept/job.json", "link.json", "way.json", "new.json"].map(|n| folder.path().join(n));
+        fs::create_dir(folder.path().join("kept")).unwrap();
+        fs::write(&kept, b"old").unwrap();
+        std::os::unix::fs::symlink("kept/job.json", &link).unwrap();
+        std::os::unix::fs::symlink("link.json", &way).unwrap();
+        write_as_named(&way, b"result").unwrap();
+        assert_eq!(fs::read(&kept).unwrap(), b"result");
+        assert!([&link, &way].iter().all(|l| fs::symlink_metadata(l).unwrap().is_symlink()));
+        // What a link leads to need not be there yet; links in a circle lead nowhere.
+        let ahead = folder.path().join("ahead.json");
+        std::os::unix::fs::symlink("new.json", &ahead).unwrap();
+        write_as_named(&ahead, b"made").unwrap();
+        assert_eq!(fs::read(&new).unwrap(), b"made");
+        let circle = folder.path().join("circle");
+        std::os::unix::fs::symlink("circle", &circle).unwrap();
+        assert!(write_as_named(&circle, b"x").is_err());
+        // The program's own files never follow one.
+        write_durably(&link, b"own").unwrap();
+        assert!(!fs::symlink_metadata(&link).unwrap().is_symlink() && fs::read(&kept).unwrap() == b"result");
+        assert!(write_as_named(folder.path(), b"x").is_err());
     }
 }

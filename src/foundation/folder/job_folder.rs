@@ -58,6 +58,9 @@ pub struct PhotoFile {
     pub after_move: u32,
 }
 
+/// The largest attachment, bytes; films of a calibration are kept too.
+pub const MOST_ATTACHMENT: u64 = 1 << 30;
+
 /// An attachment of a job.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct AttachedFile {
@@ -107,10 +110,11 @@ impl JobFolder {
         let attachments = find_attachments(&job, &document, &real_folder)?;
         let lists = job.photos.is_some() || job.photo_entries.is_some();
         let named: Vec<&PathBuf> = photos.iter().map(|p| &p.path).chain(attachments.iter().map(|a| &a.path)).collect();
+        let unlisted = if lists { unlisted(&real_folder, &named) } else { Vec::new() };
         Ok(JobFolder {
             folder: folder.to_path_buf(),
-            unlisted: if lists { unlisted(&real_folder, &named) } else { Vec::new() },
-            photos,
+            unlisted,
+            photos: photos.into_iter().map(|photo| below(folder, &real_folder, photo)).collect(),
             attachments,
             job,
             setup,
@@ -134,10 +138,27 @@ fn read_job_file(folder: &Path) -> Result<(SourceFile, PathBuf), Error> {
     }
     let path = folder.join("job.toml");
     if !path.exists() {
-        let remedy = phrase!("doors-no-job-remedy");
+        let remedy = match named_otherwise(&real) {
+            Some(file) => phrase!("doors-no-job-renamed", file = file),
+            None => phrase!("doors-no-job-remedy"),
+        };
         return Err(Error::new(path.display().to_string(), phrase!("doors-no-job"), remedy));
     }
     Ok((SourceFile::read(&path)?, real))
+}
+
+/// A photo by its path from where the job's folder was named, as messages name all other files.
+fn below(folder: &Path, real: &Path, photo: PhotoFile) -> PhotoFile {
+    let inside = photo.path.strip_prefix(real).map(|inside| folder.join(inside));
+    PhotoFile { path: inside.unwrap_or_else(|_| photo.path.clone()), ..photo }
+}
+
+/// A job file under another name, such as editors give it whose endings are hidden.
+fn named_otherwise(folder: &Path) -> Option<String> {
+    const NAMES: [&str; 4] = ["job.toml.txt", "job.toml", "job.txt", "job"];
+    let entries = std::fs::read_dir(folder).ok()?.flatten().filter(|entry| entry.path().is_file());
+    let names: Vec<String> = entries.filter_map(|entry| entry.file_name().into_string().ok()).collect();
+    NAMES.iter().find_map(|wanted| names.iter().find(|name| name.to_lowercase() == *wanted).cloned())
 }
 
 fn read_kit(found: Found, inputs: &mut Vec<InputFile>) -> Result<Kit, Error> {
@@ -292,6 +313,11 @@ fn find_attachments(job: &JobFile, document: &Document, folder: &Path) -> Result
     let attach = |(i, attachment): (usize, &super::job_file::Attachment)| {
         let key = format!("attachment[{i}].file");
         let path = inside(folder, &attachment.file).map_err(|problem| document.error(&problem_at(&key, problem)))?;
+        // Before it is read: a file may be without end and take no room on the disk.
+        if std::fs::metadata(&path).is_ok_and(|file| file.len() > MOST_ATTACHMENT) {
+            let too_large = phrase!("doors-attachment-large", most = MOST_ATTACHMENT >> 20);
+            return Err(document.error(&problem_at(&key, (too_large, phrase!("doors-attachment-large-remedy")))));
+        }
         let sha256 = digest_of_file(&path)?;
         Ok(AttachedFile { name: attachment.file.clone(), kind: attachment.kind.clone(), path, sha256 })
     };

@@ -15,11 +15,11 @@ mod pictures;
 pub mod vin;
 mod write;
 
-pub use durable::{make_folder_durably, move_durably, sync_folder, write_durably, write_private};
+pub use durable::{make_folder_durably, move_durably, sync_folder, write_as_named, write_durably, write_private};
 pub use file::{CARD_IDS, INSTRUMENTS, MOST_MOVES};
 pub use job_file::{Attachment, Calibration, JobFile, MoveEntry, Phase, PhotoEntry, Reading, Vehicle};
-pub use job_folder::{AttachedFile, JobFolder, PhotoFile};
+pub use job_folder::{AttachedFile, JobFolder, MOST_ATTACHMENT, PhotoFile};
 pub use kind::Kind;
-pub use models::{Candidate, InputFile, Models, Origin, candidate_cameras};
+pub use models::{Candidate, InputFile, Models, Origin, candidate_cameras, is_embedded};
 pub use newest::{KeptNewest, NewPhoto, Stands, is_known, is_of_tripod, keep_newest, kept_last, known_digits, sweep};
-pub use pictures::{Unlisted, is_picture};
+pub use pictures::{PHOTOS, Unlisted, is_picture};

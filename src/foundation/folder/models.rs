@@ -40,6 +40,19 @@ impl Origin {
             Origin::Embedded => "embedded models",
         }
     }
+
+    /// The place outside of a job's folder of which a record has these words.
+    pub fn of_shared(words: &str) -> Option<Origin> {
+        let all = [Origin::ModelsOption, Origin::Environment, Origin::Installed, Origin::Embedded];
+        all.into_iter().find(|origin| origin.words() == words)
+    }
+}
+
+/// Whether the program carries a model of this role, name and SHA-256.
+pub fn is_embedded(role: &str, name: &str, sha256: &str) -> bool {
+    let stem = name.trim_end_matches(".toml");
+    let mut named = carried().filter(|(kind, own, _)| kind.name() == role && *own == stem);
+    named.any(|(_, own, text)| SourceFile::new(own, text.as_bytes().to_vec()).sha256() == sha256)
 }
 
 /// A file that was read for a job.
@@ -163,7 +176,9 @@ impl Models {
         let folder = job_folder.display().to_string();
         let others: Vec<String> =
             self.folders.iter().map(|(_, f)| f.join(kind.folder()).display().to_string()).collect();
-        let in_job = toml_files(job_folder).into_iter().map(|(stem, _)| format!("{stem}.toml"));
+        // Only what is one: nobody is asked whether a job file was meant as the kit.
+        let in_job = toml_files(job_folder).into_iter().filter(|(_, path)| is_of(kind, path));
+        let in_job = in_job.map(|(stem, _)| format!("{stem}.toml"));
         let known: Vec<String> = self.names(kind).into_iter().chain(in_job).collect();
         let stem = name.trim_end_matches(".toml");
         let guess = |word: &str| nearest(word, known.iter().map(String::as_str));
@@ -240,6 +255,14 @@ fn toml_files(folder: &Path) -> Vec<(String, PathBuf)> {
         .collect();
     files.sort();
     files
+}
+
+/// Whether a file says by its format that it is of a kind.
+fn is_of(kind: Kind, path: &Path) -> bool {
+    let source = SourceFile::read(path).ok();
+    let table = source.as_ref().and_then(|s| s.text().ok()?.parse::<toml::Table>().ok());
+    let format = table.as_ref().and_then(|t| t.get("format")?.as_str()).unwrap_or_default();
+    format.split_once('/').is_some_and(|(name, _)| name == kind.name() || kind == Kind::Kit && name == "rig")
 }
 
 /// What is wrong with a file that another one names; `kind` is its role there.

@@ -141,7 +141,7 @@ impl Error {
 /// break the line: control characters and those that turn the writing
 /// direction are shown as escapes.
 pub fn printable(text: String) -> String {
-    let turns = |c: char| matches!(c, '\u{200e}' | '\u{200f}') || turns_writing(c);
+    let turns = |c: char| matches!(c, '\u{200e}' | '\u{200f}') || turns_writing(c) || is_unseen(c);
     if !text.chars().any(|c| c.is_control() || turns(c)) {
         return text;
     }
@@ -153,6 +153,13 @@ pub fn printable(text: String) -> String {
 /// that a line can be shown as another one than it is. The marks U+200E and U+200F turn nothing but themselves.
 pub fn turns_writing(c: char) -> bool {
     matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
+}
+
+/// Whether a character shows nothing and yet makes another text of it, or ends a line that no reader of lines sees ended
+/// (Unicode: zero width space, word joiner, byte order mark, line and paragraph separator, tags). What joins letters of
+/// some scripts, U+200C and U+200D, is none of them.
+pub fn is_unseen(c: char) -> bool {
+    matches!(c, '\u{200b}' | '\u{2028}' | '\u{2029}' | '\u{2060}' | '\u{feff}' | '\u{e0000}'..='\u{e007f}')
 }
 
 impl fmt::Display for Error {

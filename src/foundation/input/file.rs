@@ -75,8 +75,13 @@ impl SourceFile {
     /// Not UTF-8: names the line.
     pub fn text(&self) -> Result<&str, Error> {
         let bytes = self.bytes.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(&self.bytes);
-        std::str::from_utf8(bytes).map_err(|e| {
-            let good = String::from_utf8_lossy(&bytes[..e.valid_up_to()]);
+        // Plain letters in UTF-16 are valid UTF-8 with a NUL beside each; no text has one.
+        let text = match bytes.iter().position(|byte| *byte == 0) {
+            Some(at) => Err(at),
+            None => std::str::from_utf8(bytes).map_err(|e| e.valid_up_to()),
+        };
+        text.map_err(|at| {
+            let good = String::from_utf8_lossy(&bytes[..at]);
             Error::new(&self.name, phrase!("doors-no-utf8"), phrase!("doors-no-utf8-remedy"))
                 .at(Some(Place::of_offset(&good, good.len())))
         })

@@ -19,7 +19,7 @@ mod value;
 mod writer;
 
 pub use document::Document;
-pub use error::{Error, Place, Problem, as_it_came, printable, turns_writing};
+pub use error::{Error, Place, Problem, as_it_came, is_unseen, printable, turns_writing};
 pub use file::hex;
 pub use file::{MAX_INPUT_BYTES, SourceFile, digest_of_file};
 pub use matrix::covariance;

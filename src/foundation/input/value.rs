@@ -6,7 +6,7 @@ use toml::de::DeValue;
 use toml::value::{Datetime, Offset};
 
 use super::document::Document;
-use super::error::{Error, Place, turns_writing};
+use super::error::{Error, Place, is_unseen, turns_writing};
 use super::nearest::did_you_mean;
 use crate::words::{Figure, Phrase, phrase};
 
@@ -68,6 +68,9 @@ impl<'d> Value<'d> {
         }
         if text.chars().any(turns_writing) {
             return Err(self.error(phrase!("doors-turning"), phrase!("doors-turning-remedy")));
+        }
+        if text.chars().any(is_unseen) {
+            return Err(self.error(phrase!("doors-unseen"), phrase!("doors-turning-remedy")));
         }
         Ok(text.to_string())
     }

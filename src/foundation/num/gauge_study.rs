@@ -53,9 +53,18 @@ impl GaugeStudy {
         100.0 * self.gauge() / self.total()
     }
 
-    /// Number of distinct categories: parts that the gauge can tell apart.
-    pub fn categories(&self) -> usize {
-        (2f64.sqrt() * self.parts / self.gauge()).floor().max(1.0) as usize
+    /// Whether the readings scatter between trials or people beyond rounding. If not, what was
+    /// written down is coarser than the gauge, and nothing is known of it.
+    pub fn tells(&self) -> bool {
+        /// Above what sums of squares lose in double precision (half of its 16 digits), far below any gauge.
+        const ROUNDING: f64 = 1e-6;
+        self.gauge() > ROUNDING * self.total()
+    }
+
+    /// Number of distinct categories: parts that the gauge can tell apart; none where the
+    /// readings do not tell (see [`GaugeStudy::tells`]).
+    pub fn categories(&self) -> Option<usize> {
+        self.tells().then(|| (2f64.sqrt() * self.parts / self.gauge()).floor().max(1.0) as usize)
     }
 }
 
@@ -170,7 +179,8 @@ fn anova(table: &Table) -> GaugeStudy {
     let both = if significant { ((ms_both - ms_within) / trials).max(0.0) } else { 0.0 };
     GaugeStudy {
         method: GaugeMethod::Anova,
-        repeatability: error.sqrt(),
+        // Rounding may leave less than nothing of no scatter.
+        repeatability: error.max(0.0).sqrt(),
         reproducibility: (operator + both).sqrt(),
         parts: ((ms_parts - against) / (operators * trials)).max(0.0).sqrt(),
     }
@@ -213,14 +223,30 @@ mod tests {
         assert!(near(100.0 * ranges.repeatability / ranges.total(), 17.61, 1e-2));
         assert!((ranges.percent() - 26.68).abs() < 0.02, "{}", ranges.percent());
         assert!((ranges.repeatability - 0.20188).abs() < 1e-4 && (ranges.reproducibility - 0.22963).abs() < 1e-4);
-        assert_eq!(ranges.categories(), 5);
+        assert_eq!(ranges.categories(), Some(5));
         let anova = gauge_study(&worked(), GaugeMethod::Anova).unwrap();
         // Variances: equipment .0400 with the interaction pooled, appraisers .0515, both .0914, parts 1.086.
         assert!(near(anova.repeatability.powi(2), 0.0400, 1e-4) && near(anova.reproducibility.powi(2), 0.0515, 1e-4));
         assert!(near(anova.gauge().powi(2), 0.0914, 1e-4) && near(anova.parts.powi(2), 1.086, 1e-3));
         assert!((anova.percent() - 27.86).abs() < 0.02, "{}", anova.percent());
         assert!((anova.repeatability - 0.199933).abs() < 1e-4, "{}", anova.repeatability);
-        assert_eq!(anova.categories(), 4);
+        assert_eq!(anova.categories(), Some(4));
+    }
+
+    #[test]
+    fn readings_that_never_scatter_tell_nothing_of_the_gauge() {
+        for scatter in [0.0, 0.25] {
+            let reading = |i: usize| {
+                let (operator, part, trial) = (i / 6, i / 2 % 3, i % 2);
+                Reading { operator, part, value: 0.7 + 0.1 * part as f64 + scatter * trial as f64 }
+            };
+            let readings: Vec<Reading> = (0..12).map(reading).collect();
+            for method in [GaugeMethod::AverageAndRange, GaugeMethod::Anova] {
+                let study = gauge_study(&readings, method).unwrap();
+                assert_eq!(study.tells(), scatter > 0.0, "{method:?}");
+                assert_eq!(study.categories().is_some(), scatter > 0.0, "{method:?}");
+            }
+        }
     }
 
     #[test]

@@ -127,9 +127,13 @@ fn read_decision(table: Option<Table>) -> Result<Decision, Error> {
     }
     if let Some(value) = table.get("conformance_probability") {
         let p = value.number()?;
-        if !(p > 0.5 && p < 1.0) {
-            return Err(value
-                .error(phrase!("doors-probability", found = Figure::plain(p)), phrase!("doors-probability-remedy")));
+        if !(Decision::LEAST_PROBABILITY..1.0).contains(&p) {
+            let wrong = phrase!(
+                "doors-probability",
+                least = Figure::plain(Decision::LEAST_PROBABILITY),
+                found = Figure::plain(p)
+            );
+            return Err(value.error(wrong, phrase!("doors-probability-remedy")));
         }
         decision.conformance_probability = p;
     }

@@ -103,6 +103,16 @@ pub struct Decision {
 impl Decision {
     /// Two views that agree are the least proof.
     pub const PHOTOS_AFTER_MOVE: usize = 2;
+    /// The least probability of conformance that a sheet may ask for. JCGM 106:2012, 7.4, leaves it to the parties; below
+    /// this one, one value in five that is called within would not be.
+    pub const LEAST_PROBABILITY: f64 = 0.8;
+    /// From this probability on what is decided is called proven; it is the usual one (JCGM 106:2012, 7.2.2).
+    pub const PROVEN: f64 = 0.95;
+
+    /// Whether the guarded rule asks for less than what is called proven.
+    pub fn is_likely_only(&self) -> bool {
+        self.rule == DecisionRule::Guarded && self.conformance_probability < Self::PROVEN
+    }
 }
 
 impl Default for Decision {

@@ -6,6 +6,7 @@ use schemars::JsonSchema;
 use serde::de::Error as _;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
+use crate::setup::Decision;
 use crate::words::{Language, Phrase, Value, phrase};
 
 /// The program that measured.
@@ -158,6 +159,14 @@ pub struct SheetRecord {
     /// Whether it requires content credentials of every photo that counts.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub credentials_required: bool,
+}
+
+impl SheetRecord {
+    /// Where the rule asks for less than what is called proven: for how much, in percent.
+    pub fn likely_only(&self) -> Option<f64> {
+        let likely = self.decision_rule == "guarded" && self.conformance_probability < Decision::PROVEN;
+        likely.then_some(self.conformance_probability * 100.0)
+    }
 }
 
 /// One prerequisite of the sheet with the job's answer.

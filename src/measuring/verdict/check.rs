@@ -103,7 +103,7 @@ fn why_not_proven(check: &Check, decision: &Decision, decided: &Decided, estimat
     if !decided.can_decide {
         let half = Tolerance::from(check).half_width();
         let needed = match decision.rule {
-            DecisionRule::Guarded => {
+            DecisionRule::Guarded if !decision.is_likely_only() => {
                 let k = least_half_width(decision.conformance_probability, estimate.degrees_of_freedom);
                 half / k * estimate.coverage_factor()
             }
@@ -113,6 +113,14 @@ fn why_not_proven(check: &Check, decision: &Decision, decided: &Decided, estimat
         let needed = plus_minus(&rounded(needed, digits), unit);
         if decision.rule == DecisionRule::Simple {
             return phrase!("advice-too-unsure", uncertainty = uncertainty, tolerance = needed, more = more.clone());
+        }
+        if decision.is_likely_only() {
+            return phrase!(
+                "advice-too-unsure-likely",
+                uncertainty = uncertainty,
+                tolerance = needed,
+                more = more.clone()
+            );
         }
         return phrase!("advice-too-small", uncertainty = uncertainty, needed = needed, more = more.clone());
     }

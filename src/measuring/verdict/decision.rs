@@ -118,6 +118,11 @@ pub fn decide(decision: &Decision, tolerance: impl Into<Tolerance>, estimate: &E
         Grade::ConditionalPass | Grade::ConditionalFail => Verdict::NotProven,
     };
     let (verdict, can_decide, grade) = match decision.rule {
+        // So little a probability is no proof, and nearly any value has it where nearly nothing is known.
+        DecisionRule::Guarded if decision.is_likely_only() && tolerance.half_width() < guard => {
+            let surely = Decision { conformance_probability: Decision::PROVEN, ..*decision };
+            (decide(&surely, tolerance, estimate).verdict, false, None)
+        }
         DecisionRule::Guarded => (guarded, best_possible(estimate, lower, upper) >= wanted, None),
         DecisionRule::Simple => {
             let room = tolerance.half_width();
@@ -199,10 +204,12 @@ pub(super) fn least_half_width(probability: f64, degrees_of_freedom: f64) -> f64
 /// still be proven (many degrees of freedom); for rules without a guard the
 /// same figure serves as a goal.
 pub fn widest_tolerated(decision: &Decision, nominal: f64, lower: Option<f64>, upper: Option<f64>) -> f64 {
+    // Where less is asked for, the uncertainty must not be larger than the tolerance.
+    let probability = decision.conformance_probability.max(Decision::PROVEN);
     match (lower, upper) {
-        (Some(l), Some(u)) => (u - l) / 2.0 / least_half_width(decision.conformance_probability, f64::INFINITY),
+        (Some(l), Some(u)) => (u - l) / 2.0 / least_half_width(probability, f64::INFINITY),
         (Some(limit), None) | (None, Some(limit)) => {
-            let factor = student_quantile(decision.conformance_probability, f64::INFINITY);
+            let factor = student_quantile(probability, f64::INFINITY);
             ((limit - nominal).abs() / factor).max(1e-6)
         }
         (None, None) => f64::INFINITY,
@@ -281,6 +288,24 @@ mod tests {
         assert_eq!(at(9.0, DecisionRule::Binary).verdict, Verdict::NotProven);
         assert_eq!(at(10.0, DecisionRule::Simple).verdict, Verdict::Within, "limits are inclusive");
         assert_eq!(at(10.1, DecisionRule::Simple).verdict, Verdict::Outside);
+    }
+
+    /// A probability that is no proof decides nothing where nearly any value would have it.
+    #[test]
+    fn less_than_a_proof_decides_only_where_the_uncertainty_is_no_larger_than_the_tolerance() {
+        let at = |p: f64, y: f64, u: f64| {
+            let rule = Decision { conformance_probability: p, ..rule(DecisionRule::Guarded) };
+            let d = decide(&rule, about(10.0), &Estimate::known(y, u));
+            (d.verdict, d.can_decide)
+        };
+        // Phi(10/7) - Phi(-10/7) = 0.847; U = 1.96 u.
+        assert_eq!(at(0.8, 5.0, 5.0), (Verdict::Within, true), "Phi(1) - Phi(-3) = 0.840");
+        assert_eq!(at(0.95, 5.0, 5.0), (Verdict::NotProven, true));
+        assert_eq!(at(0.8, 0.0, 5.104), (Verdict::NotProven, false), "U is 10.004");
+        assert_eq!(at(0.8, 0.0, 7.0), (Verdict::NotProven, false));
+        assert_eq!(at(0.8, 17.0, 7.0), (Verdict::NotProven, false), "0.841 outside");
+        assert_eq!(at(0.8, 30.0, 7.0), (Verdict::Outside, false));
+        assert_eq!(at(0.8, 15.0, 5.0), (Verdict::Outside, true), "0.841 outside");
     }
 
     /// JCGM 106:2012, 8.2: simple acceptance presumes that the uncertainty has a limit. Ours is the tolerance.

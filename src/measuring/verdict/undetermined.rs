@@ -9,6 +9,7 @@ pub(crate) fn why_undetermined(why: &Undetermined) -> Phrase {
         Undetermined::NotSeen(role) => {
             phrase!("advice-not-seen", body = phrase!("verdict-body", role = role.name()))
         }
+        Undetermined::NothingMeasured => phrase!("advice-nothing-measured"),
         Undetermined::NoFloor => phrase!("advice-no-floor"),
         Undetermined::NoFloorHeight => phrase!("advice-no-floor-height"),
         Undetermined::NoCentreline => phrase!("advice-no-centreline"),
@@ -16,6 +17,9 @@ pub(crate) fn why_undetermined(why: &Undetermined) -> Phrase {
         Undetermined::NoNose => phrase!("advice-no-nose"),
         Undetermined::NoDatum => phrase!("advice-no-datum"),
         Undetermined::PlatesAreTheFloor => phrase!("advice-plates-are-the-floor"),
+        Undetermined::Leans(role) => {
+            phrase!("advice-leans", body = phrase!("verdict-body", role = role.name()))
+        }
         Undetermined::ReadingOnly => phrase!("advice-reading-only"),
         Undetermined::Degenerate => phrase!("advice-degenerate"),
     }

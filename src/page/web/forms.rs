@@ -2,7 +2,7 @@
 
 use super::limits;
 use super::trouble::Trouble;
-use crate::input::turns_writing;
+use crate::input::{is_unseen, turns_writing};
 use crate::words::{Figure, phrase};
 
 /// The fields of a form, in its order.
@@ -18,7 +18,8 @@ impl Fields {
     /// One line.
     pub(super) fn line(&self, name: &str) -> Result<Option<String>, Trouble> {
         let Some(value) = self.get(name) else { return Ok(None) };
-        if value.chars().count() > limits::LINE || value.chars().any(|c| c.is_control() || turns_writing(c)) {
+        let odd = |c: char| c.is_control() || turns_writing(c) || is_unseen(c);
+        if value.chars().count() > limits::LINE || value.chars().any(odd) {
             return Err(Trouble::typed(phrase!("page-trouble-line", most = limits::LINE)));
         }
         Ok(Some(value.to_owned()))

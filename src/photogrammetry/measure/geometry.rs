@@ -4,7 +4,7 @@ use nalgebra::{Matrix3, Point3, Vector3};
 
 use super::inputs::{Bodies, Facts};
 use super::undetermined::Undetermined;
-use crate::geom::{Carrier, Plane, Pose, Vehicle, World};
+use crate::geom::{Carrier, Plane, Pose, Vehicle, World, rad};
 use crate::marker::Role;
 use crate::setup::{From, ReferenceLine};
 
@@ -133,7 +133,22 @@ impl<'a> Geometry<'a> {
         let carriers = &self.facts.kit.carriers;
         let k = carriers.iter().position(|c| c.name == datums[at].carrier).ok_or(Undetermined::NoDatum)?;
         let body = self.bodies.bodies[k].ok_or(Undetermined::NotSeen(carriers[k].role))?;
+        let offset_mm = Vector3::from(self.bodies.datum_offsets_mm[at]);
+        if self.astray_mm(carriers[k].role, &body, &offset_mm) > MOST_ASTRAY_MM.max(2.0 * datums[at].u_mm) {
+            return Err(Undetermined::Leans(carriers[k].role));
+        }
         Ok(body.point(&Point3::from(self.bodies.datum_offsets_mm[at])))
+    }
+
+    /// How far a datum beside a mark on the vehicle's body goes astray with the mark's lean, mm: its offset is along the vehicle's
+    /// axes, and paper on a sloping bumper is not.
+    fn astray_mm(&self, role: Role, body: &Pose<World, Carrier>, offset_mm: &Vector3<f64>) -> f64 {
+        let on_body = role.is_on_vehicle() && !role.is_wheel();
+        let Some(vehicle) = self.world_from_vehicle(ReferenceLine::RearAxleNormal).ok().filter(|_| on_body) else {
+            return 0.0;
+        };
+        let lean = vehicle.rotation().inverse() * body.rotation();
+        if lean.angle() < rad(LEAST_LEAN_DEG) { 0.0 } else { (lean * offset_mm - offset_mm).norm() }
     }
 
     /// The vehicle frame along a reference line.
@@ -144,3 +159,7 @@ impl<'a> Geometry<'a> {
         Ok(Pose::from_matrix(Matrix3::from_columns(&[x, z.cross(&x), z]), origin.coords))
     }
 }
+
+/// A mark's lean that is no scatter of its four corners, degrees, and how far a datum may be off by it, mm (common practice, no source).
+const LEAST_LEAN_DEG: f64 = 1.5;
+const MOST_ASTRAY_MM: f64 = 2.0;

@@ -7,6 +7,8 @@ use crate::marker::Role;
 pub enum Undetermined {
     /// The carrier of a role has no trusted pose.
     NotSeen(Role),
+    /// Nothing was measured: too few photos can be used.
+    NothingMeasured,
     /// No floor sheets and no rear plates to take the floor from.
     NoFloor,
     /// The floor's height is not known.
@@ -21,6 +23,8 @@ pub enum Undetermined {
     NoDatum,
     /// The plates themselves define the floor.
     PlatesAreTheFloor,
+    /// A mark on the body leans against the vehicle, so that a point beside it goes astray.
+    Leans(Role),
     /// Only an instrument can tell.
     ReadingOnly,
     /// The lines are parallel or a body stands on its head.

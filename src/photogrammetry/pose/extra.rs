@@ -5,6 +5,7 @@ use nalgebra::{DMatrix, DVector, Vector3};
 
 use super::residual::Equations;
 use super::scene::Owner;
+use crate::camera::{LensModel, Profile};
 
 /// An unknown that the adjustment did not have.
 #[derive(Debug, Clone, PartialEq)]
@@ -56,6 +57,13 @@ pub enum Extra {
         /// Indices in the problem.
         photos: Vec<usize>,
     },
+    /// The photos were turned by half a turn before they were saved: the share of that which they show, 1 where they were.
+    HalfTurned {
+        /// Indices in the problem.
+        photos: Vec<usize>,
+        /// What it does to the lens, as of [`Extra::Lens`].
+        change: [f64; LENS],
+    },
     /// Some floor sheets do not lie in the plane of the others: z mm, about x and y rad;
     /// of one sheet in its own frame, of several in the world's about `centre_mm`.
     OffFloor {
@@ -86,13 +94,30 @@ pub enum Extra {
 const LENS: usize = 9;
 
 impl Extra {
+    /// Photos of one camera that were turned by half a turn before they were saved.
+    pub fn half_turned(photos: Vec<usize>, camera: &Profile) -> Extra {
+        let mut change = [0.0; LENS];
+        let size_px = camera.image_size_px.map(f64::from);
+        for i in 0..2 {
+            // The principal point goes to the other side of the middle.
+            change[2 + i] = (size_px[i] - 1.0 - 2.0 * camera.lens.centre_px[i]) / camera.lens.focal_px[0];
+        }
+        if camera.lens.model == LensModel::BrownConrady {
+            // Of the coefficients only the decentring ones know which way is up.
+            for i in [2, 3] {
+                change[4 + i] = -2.0 * camera.lens.distortion[i];
+            }
+        }
+        Extra::HalfTurned { photos, change }
+    }
+
     /// Number of unknowns.
     pub(super) fn count(&self) -> usize {
         match self {
             Extra::CarrierMoved { .. } => 6,
             Extra::GroupRolled { .. } => 2,
             Extra::GroupMoved { .. } => 4,
-            Extra::Scale { .. } | Extra::Focal { .. } => 1,
+            Extra::Scale { .. } | Extra::Focal { .. } | Extra::HalfTurned { .. } => 1,
             Extra::Lens { .. } => LENS,
             Extra::OffFloor { .. } | Extra::Displaced { .. } => 3,
             Extra::MarkerOff { .. } => 8,
@@ -140,6 +165,9 @@ impl Extra {
             Extra::Scale { carriers } if carriers.contains(&carrier) => whitened(&one(&e.by_size_px)),
             Extra::Focal { photos } if photos.contains(&photo) => whitened(&one(&e.by_focal_px)),
             Extra::Lens { photos } if photos.contains(&photo) => whitened(&e.by_lens_px),
+            Extra::HalfTurned { photos, change } if photos.contains(&photo) => {
+                whitened(&one(&(&e.by_lens_px * DVector::from_column_slice(change))))
+            }
             Extra::OffFloor { carriers, centre_mm } if carriers.contains(&carrier) => match carriers.len() {
                 1 => whitened(&e.by_carrier_px.columns(2, 3).into_owned()),
                 _ => Some(about(e, centre_mm)),

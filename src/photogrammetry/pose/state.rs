@@ -33,8 +33,8 @@ impl State {
     pub(super) fn of_photo(&self, columns: &Columns, block: usize) -> [f64; NUISANCE] {
         let mut all = self.photos[block].nuisance;
         if let Some(start) = columns.stations[block] {
-            for i in 0..OF_STATION {
-                all[i] += self.shared[start + i];
+            for (x, common) in all.iter_mut().zip(self.shared.rows(start, OF_STATION).iter()) {
+                *x += common;
             }
         }
         all

@@ -6,7 +6,8 @@
 use serde_json::Value as Json;
 
 use crate::evidence::RESULT;
-use crate::record::{CheckRecord, JobRecord, Level};
+use crate::folder::{Origin, is_embedded};
+use crate::record::{CheckRecord, InputRecord, JobRecord, Level};
 use crate::words::{Phrase, Value, phrase};
 
 /// Two values agree where they differ by no more than this share of their
@@ -19,10 +20,14 @@ pub(super) const AGREE_SHARE: f64 = 1e-5;
 /// What a file says is there again to the last digits that a number in text keeps.
 const SAME: f64 = 1e-9;
 
-/// Who measured, and what is compared elsewhere.
-const NOT_COMPARED: [&str; 2] = ["tool", "credentials"];
+/// Who measured: its name is compared with what decides, its version says how the rest is.
+const TOOL: &str = "tool";
+/// What a photo's bytes bear, which is compared by the photo.
+const CREDENTIALS: (&str, &str) = ("photos", "credentials");
 /// Where a model was found, in the list of what was read: a sealed one lies in its folder.
-const FOUND_IN: (&str, &str) = ("inputs[", "found_in");
+const FOUND_IN: (&str, &str) = ("inputs", "found_in");
+/// Quantities that a sheet leaves out: another version knew others.
+const NOT_CHECKED: &str = "sheet.not_checked";
 /// Parts of a record that the job's own files say, or that follow from them without a sentence.
 const FROM_FILES: [&str; 3] = ["context", "sheet", "reference_line"];
 /// The same of a check.
@@ -46,6 +51,7 @@ pub fn differences(recorded: &JobRecord, now: &JobRecord) -> Vec<Phrase> {
             walk.checks(&a, &b, &CHECK_FIGURES);
         } else {
             walk.compare("", &a, &b);
+            walk.found.extend(found_otherwise(recorded, |n| now.inputs.get(n).is_some_and(|i| i.found_in.is_some())));
         }
         found = walk.found;
     }
@@ -82,6 +88,41 @@ fn roughly(a: f64, b: f64) -> bool {
     (a - b).abs() <= AGREE.max(AGREE_U * a.abs())
 }
 
+/// What is compared elsewhere, by its place: people choose names of prerequisites and of what a scan tool says.
+fn passed(place: &str, key: &str) -> bool {
+    let one_of = |(list, own): (&str, &str)| {
+        let number = place.strip_prefix(list).and_then(|rest| rest.strip_prefix('[')?.strip_suffix(']'));
+        key == own && number.is_some_and(|n| n.bytes().all(|b| b.is_ascii_digit()))
+    };
+    place.is_empty() && key == TOOL || one_of(CREDENTIALS) || one_of(FOUND_IN)
+}
+
+/// Inputs that a result of this edition says were found where they were not: `shared` tells of the input of this number
+/// whether it lies with the folder's models, where sealing puts what was no file of the job. Among which models the
+/// job found it, no folder shows; the program's own ones have their bytes.
+pub(super) fn found_otherwise(recorded: &JobRecord, shared: impl Fn(usize) -> bool) -> Vec<Phrase> {
+    let right = |n: usize, input: &InputRecord| match &input.found_in {
+        None => !shared(n),
+        Some(place) if !shared(n) || Origin::of_shared(place).is_none() => false,
+        Some(place) if place == Origin::Embedded.words() => is_embedded(&input.role, &input.file, &input.sha256),
+        Some(_) => true,
+    };
+    let other = |(n, input): (usize, &InputRecord)| {
+        let place = phrase!("evidence-difference-place", file = RESULT, place = format!("inputs[{n}].found_in"));
+        let said = input.found_in.as_deref().map_or_else(|| phrase!("evidence-nothing").into(), Value::from);
+        let due = if shared(n) { phrase!("evidence-found-shared") } else { phrase!("evidence-found-own") };
+        (!right(n, input)).then(|| difference(place.into(), said, due.into()))
+    };
+    recorded.inputs.iter().enumerate().filter_map(other).collect()
+}
+
+/// That a result says that another program made it.
+pub(super) fn another_program(recorded: &JobRecord, now: &JobRecord) -> Option<Phrase> {
+    let place = phrase!("evidence-difference-place", file = RESULT, place = "tool.name");
+    let names = [&recorded.tool.name, &now.tool.name];
+    (names[0] != names[1]).then(|| difference(place.into(), names[0].into(), names[1].into()))
+}
+
 /// Two records walked through key by key.
 struct Walk {
     found: Vec<Phrase>,
@@ -93,15 +134,13 @@ struct Walk {
 
 impl Walk {
     fn compare(&mut self, place: &str, a: &Json, b: &Json) {
-        if self.older && (a.is_null() || place.ends_with("not_checked")) {
+        if self.older && (a.is_null() || place == NOT_CHECKED) {
             return;
         }
         match (a, b) {
             (Json::Object(x), Json::Object(y)) => {
                 let more = y.keys().filter(|key| !x.contains_key(*key));
-                let found_in = |key: &str| place.starts_with(FOUND_IN.0) && key == FOUND_IN.1;
-                let passed = |key: &str| NOT_COMPARED.contains(&key) || found_in(key);
-                for key in x.keys().chain(more).filter(|key| !passed(key.as_str())) {
+                for key in x.keys().chain(more).filter(|key| !passed(place, key)) {
                     let below = if place.is_empty() { key.clone() } else { format!("{place}.{key}") };
                     self.compare(&below, &a[key], &b[key]);
                 }
@@ -178,6 +217,7 @@ fn deciding(recorded: &JobRecord, now: &JobRecord) -> Vec<Phrase> {
             same(key.into(), shown(Some(a.value)), shown(Some(b.value)));
         }
     }
+    found.extend(another_program(recorded, now));
     found
 }
 

@@ -9,7 +9,9 @@ use std::path::Path;
 
 use super::seal::{info, own_files};
 use super::sealed_report::{CUSTOMER_HTML, REPORT_HTML, REPORT_PDF};
-use crate::evidence::{BAG_INFO, PAYLOAD, RESULT, SIZE, label_text};
+use crate::evidence::{
+    BAG_INFO, MANIFEST, MOST_MANIFEST, MOST_SMALL, PAYLOAD, RESULT, SIZE, info_text, label_text, read_small,
+};
 use crate::folder::JobFolder;
 use crate::record::JobRecord;
 use crate::transparency::PROOF_FILE;
@@ -39,7 +41,8 @@ pub(super) fn differences(
 
 /// A result that says more than this program reads, or something twice.
 fn written_otherwise(payload: &Path, recorded: &JobRecord) -> Option<Phrase> {
-    let same = fs::read(payload.join(RESULT)).is_ok_and(|bytes| recorded.to_json().is_ok_and(|json| json == bytes));
+    let read = read_small(&payload.join(RESULT), MOST_MANIFEST, "small");
+    let same = read.is_ok_and(|bytes| recorded.to_json().is_ok_and(|json| json == bytes));
     (!same).then(|| phrase!("evidence-written-otherwise", file = RESULT))
 }
 
@@ -56,13 +59,28 @@ fn more_files(payload: &Path, job: &Path, folder: &JobFolder, recorded: &JobReco
     (!more.is_empty()).then(|| phrase!("evidence-more-files", files = more.join(", ")))
 }
 
-/// Labels of a folder that say something else than its result, lack, or that no result has.
+/// Labels of a folder that say something else than its result, lack, or that no result has; and whatever else the file
+/// says, where readers go on with a line that this program would leave out.
 fn labels(folder: &Path, recorded: &JobRecord, alike: bool) -> Vec<Phrase> {
-    let text = fs::read_to_string(folder.join(BAG_INFO)).unwrap_or_default();
+    let bytes = match read_small(&folder.join(BAG_INFO), MOST_SMALL, "small") {
+        Ok(bytes) => bytes,
+        Err(why) => return vec![why.of_file(BAG_INFO)],
+    };
+    let text = String::from_utf8_lossy(&bytes);
     let mut said: Vec<(&str, &str)> = text.lines().filter_map(|line| line.split_once(": ")).collect();
-    // The inspection counts the payload.
+    let labels: BTreeSet<&str> = said.iter().map(|(label, _)| *label).collect();
+    let is_label = |label: &&str| label.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-');
+    let plain = labels.len() == said.len() && said.len() == text.lines().count() && labels.iter().all(is_label);
+    let size = said.iter().find(|(label, _)| *label == SIZE).map(|(_, value)| (*value).to_owned());
+    if let Some(said) = size.as_deref()
+        && let Some(counted) = counted(folder, said)
+        && counted != said
+    {
+        return vec![phrase!("evidence-label-count", file = BAG_INFO, label = SIZE, value = said, counted = counted)];
+    }
     said.retain(|(label, _)| *label != SIZE);
     let mut wanted = info(recorded);
+    let whole = info_text(&[&wanted[..], &[(SIZE.to_owned(), size.unwrap_or_default())]].concat());
     if !alike {
         wanted.retain(|(label, _)| ["External-Identifier", "Verdict"].contains(&label.as_str()));
         said.retain(|(label, _)| wanted.iter().any(|(wanted, _)| wanted == label));
@@ -75,7 +93,24 @@ fn labels(folder: &Path, recorded: &JobRecord, alike: bool) -> Vec<Phrase> {
     if found.is_empty() && said.len() != wanted.len() {
         found.push(phrase!("evidence-labels-lack", file = BAG_INFO));
     }
+    if found.is_empty() && (!plain || alike && whole.as_bytes() != bytes) {
+        found.push(phrase!("evidence-written-otherwise", file = BAG_INFO));
+    }
     found
+}
+
+/// The bytes and files of a folder's payload as its label counts them (RFC 8493, 2.2.2). A masked copy has other files
+/// than were sealed: of these it has their list, and what the label says of their bytes.
+fn counted(folder: &Path, said: &str) -> Option<String> {
+    let payload = folder.join(PAYLOAD);
+    if payload.is_dir() {
+        let files = files(&payload, "").ok()?;
+        let sizes = files.iter().map(|file| Some(fs::symlink_metadata(payload.join(file)).ok()?.len()));
+        return Some(format!("{}.{}", sizes.sum::<Option<u64>>()?, files.len()));
+    }
+    let list = read_small(&folder.join(MANIFEST), MOST_MANIFEST, "manifest").ok()?;
+    let bytes: u64 = said.split('.').next()?.parse().unwrap_or_default();
+    Some(format!("{bytes}.{}", list.iter().filter(|byte| **byte == b'\n').count()))
 }
 
 /// Every file below a folder, by its path with slashes.

@@ -13,7 +13,7 @@ use super::masked_result::{differences, inputs_differ, unmeasured};
 use super::remeasure::{RemeasureError, models, recorded};
 use crate::credentials::Source;
 use crate::evidence::{BagPath, PAYLOAD, REDACTION, Redaction, SEALED, find_sealed_job, joined};
-use crate::folder::{Candidate, InputFile, JobFolder, is_picture};
+use crate::folder::{Candidate, InputFile, JobFolder, PHOTOS, is_picture};
 use crate::job::{Error, Options, photo_markers, verify_and};
 use crate::photo::compressed;
 use crate::record::{FindingRecord, JobRecord, PhotoRecord, Tool};
@@ -167,24 +167,27 @@ fn whole_again(payload: &Path, job: &str, recorded: &JobRecord, room: &Path) -> 
         }
     }
     let attached = recorded.attachments.iter().map(|attachment| joined(job, &attachment.file));
-    for name in attached.chain(pictures_left_out(payload)) {
+    // A picture begins as one: what systems leave beside photos does not, and is not named.
+    let pictures = pictures_left_out(payload, job).into_iter().map(|name| (name, &b"\xff\xd8\xff"[..]));
+    for (name, bytes) in attached.map(|name| (name, &b""[..])).chain(pictures) {
         let to = room.join(name);
         if !to.exists() {
             to.parent().map_or(Ok(()), fs::create_dir_all)?;
-            fs::write(to, "")?;
+            fs::write(to, bytes)?;
         }
     }
     Ok(())
 }
 
-/// Pictures of the job's folder that the copy says it left out, by their path in the payload.
-fn pictures_left_out(payload: &Path) -> Vec<String> {
+/// Pictures of the job's folder, and what lay with its photos, that the copy says it left out, by their path in the payload.
+fn pictures_left_out(payload: &Path, job: &str) -> Vec<String> {
     let redaction = payload.parent().and_then(Redaction::of).and_then(Result::ok);
     let left_out = redaction.map_or_else(Vec::new, |redaction| redaction.left_out);
     // Whoever made the copy may have written anything; no path leads out of the room.
     let names = left_out.iter().filter_map(|path| BagPath::new(path).ok());
     let of_payload = names.filter_map(|path| path.as_str().strip_prefix(PAYLOAD)?.strip_prefix('/').map(str::to_owned));
-    of_payload.filter(|name| is_picture(Path::new(name))).collect()
+    let with_photos = joined(job, PHOTOS) + "/";
+    of_payload.filter(|name| is_picture(Path::new(name)) || name.starts_with(&with_photos)).collect()
 }
 
 /// Masked photos bear no record that would choose their camera: it is the recorded one, where that is one. Its file

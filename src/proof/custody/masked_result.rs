@@ -4,11 +4,13 @@
 //! share of their uncertainties, whatever follows from a recorded value is made again from that, and whatever the job's
 //! own files say has to be there as it is. What goes by whole photos, their bytes or their own records is not compared.
 
-use super::compared::{checks, difference, files_differ, near, of_check, part, shown};
+use super::compared::{
+    another_program, checks, difference, files_differ, found_otherwise, near, of_check, part, shown,
+};
 use super::own_figures::{claims, contradictions, estimate, pairs, stated};
-use crate::folder::{InputFile, JobFolder};
+use crate::folder::{InputFile, JobFolder, Origin};
 use crate::quantity::Estimate;
-use crate::record::{CheckRecord, FindingRecord, JobRecord, Level, MeasuredRecord, ReadingRecord};
+use crate::record::{CheckRecord, FindingRecord, JobRecord, Level, MeasuredRecord, ReadingRecord, Tool};
 use crate::setup::Decision;
 use crate::words::{Phrase, Value, phrase};
 
@@ -53,6 +55,14 @@ pub(super) fn inputs_differ(recorded: &JobRecord, folder: &JobFolder) -> Vec<Phr
     let mut found = Vec::new();
     if was != now {
         found.push(difference(part("inputs"), was.join(", ").into(), now.join(", ").into()));
+    }
+    if found.is_empty() && recorded.tool.is_like(&Tool::this()) {
+        let read = || folder.inputs.iter().chain(folder.candidates.iter().map(|c| &c.input));
+        found.extend(found_otherwise(recorded, |n| {
+            let was = &recorded.inputs[n];
+            let same = |f: &&InputFile| (f.role, &f.name, &f.sha256) == (was.role.as_str(), &was.file, &was.sha256);
+            read().find(same).is_some_and(|f| f.origin != Origin::Job)
+        }));
     }
     for attached in &recorded.attachments {
         if kept("attachment", &attached.file) != Some(&attached.sha256) {
@@ -110,6 +120,7 @@ fn of_files(recorded: &JobRecord, now: &JobRecord, but_for: &[&str]) -> Vec<Phra
         without.push("record_complete");
     }
     let mut found = files_differ(recorded, now, &without);
+    found.extend(another_program(recorded, now));
     let mut differ = |what, a: String, b: String| {
         if a != b {
             found.push(difference(part(what), a.into(), b.into()));

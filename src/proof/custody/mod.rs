@@ -20,12 +20,12 @@ pub(crate) mod tests;
 
 use crate::words::{Phrase, phrase};
 
-pub use crate::evidence::find_sealed_job;
+pub use crate::evidence::{ORDER_PAGE, find_sealed_job};
 pub use compared::{AGREE_U, differences};
 pub use copies::{MaskedCopy, look_at_masked};
 pub use due::{Due, due};
 pub use masked_result::{MASKED_AGREE_U, differences as masked_differences};
-pub use order_page::{ORDER_PAGE, order_page_again};
+pub use order_page::order_page_again;
 pub use redact::{Area, RedactError, redact};
 pub use remeasure::{RemeasureError, Remeasured, remeasure};
 pub use seal::{GatherError, gather, sign_report};

@@ -3,13 +3,10 @@
 use std::path::Path;
 
 use super::sealed_report::{Reports, other_tool};
-use crate::evidence::{INDEX, MOST_MANIFEST, Manifest, PAYLOAD, RESULT, TAG_MANIFEST, read_small};
+use crate::evidence::{INDEX, MOST_MANIFEST, Manifest, ORDER_PAGE, PAYLOAD, RESULT, TAG_MANIFEST, read_small};
 use crate::record::{JobRecord, Tool};
 use crate::report;
 use crate::words::{Language, phrase};
-
-/// The page's name.
-pub const ORDER_PAGE: &str = "repair-order.html";
 
 /// Makes the page that lies beside a repair order's index again from the results of the folders that the index lists,
 /// and compares. The index alone binds its bytes: whoever signs it could write the page himself.

@@ -87,6 +87,16 @@ impl Own<'_> {
                 let verdict = if inside { Verdict::Within } else { Verdict::Outside };
                 return Some(Decided { verdict, can_decide: true, ..decided });
             }
+            // A guarded rule that asks for less than a proof had none either.
+            DecisionRule::Guarded if open && self.check.can_decide && decision.is_likely_only() => {
+                let (within, wanted) = (decided.conformance_probability, decision.conformance_probability);
+                let verdict = match () {
+                    () if within >= wanted => Verdict::Within,
+                    () if !inside && 1.0 - within >= wanted => Verdict::Outside,
+                    () => Verdict::NotProven,
+                };
+                return Some(Decided { verdict, can_decide: true, ..decided });
+            }
             // And binary once called outside what was not proven to be.
             DecisionRule::Binary if open && !inside => return Some(Decided { verdict: Verdict::Outside, ..decided }),
             _ => {}

@@ -12,7 +12,7 @@ use super::remeasure::remeasure;
 use super::sealed_report::{Reports, reports_again};
 use crate::credentials::{Source, carries};
 use crate::evidence::{Bytes, Contents, REDACTION, Redaction, SEALED, copy_info, find_sealed_job, inspect, joined};
-use crate::folder::is_picture;
+use crate::folder::{PHOTOS, is_picture};
 use crate::photo::{self, Orientation, compressed, preview};
 use crate::record::JobRecord;
 use crate::words::{Language, Phrase, phrase};
@@ -115,7 +115,7 @@ pub fn redact(folder: &Path, areas: &[Area]) -> Result<(Contents, Redaction), Re
                 redaction.credentials_lost.push(sealed.clone());
             }
             redaction.masked.push(sealed);
-        } else if attached.contains(&path) || path == joined(&job, CHANGES) || shows_photos(&path) {
+        } else if attached.contains(&path) || path == joined(&job, CHANGES) || shows_photos(&path, &job) {
             redaction.left_out.push(sealed);
         } else {
             contents.payload.insert(path, Bytes::File { path: from, sha256: None });
@@ -137,9 +137,12 @@ fn cannot_read(path: &Path, why: &impl ToString) -> RedactError {
     RedactError::Read { path: path.to_path_buf(), why: why.to_string() }
 }
 
-/// Reports hold copies of the photos; photos that took no part have no markers by which to mask them.
-fn shows_photos(path: &str) -> bool {
-    is_picture(Path::new(path)) || !path.contains('/') && [".html", ".pdf"].iter().any(|end| path.ends_with(end))
+/// Reports hold copies of the photos; photos that took no part have no markers by which to mask them, and
+/// whatever lies with the photos may be one.
+fn shows_photos(path: &str, job: &str) -> bool {
+    is_picture(Path::new(path))
+        || path.starts_with(&(joined(job, PHOTOS) + "/"))
+        || !path.contains('/') && [".html", ".pdf"].iter().any(|end| path.ends_with(end))
 }
 
 /// A photo as JPEG of the same size on the stored grid, without its record.

@@ -8,12 +8,12 @@ use std::path::{Path, PathBuf};
 use ssh_key::PublicKey;
 
 use super::bag_path::BagPath;
-use super::inspect::{check_signature, compare, is_evidence, read_manifest};
+use super::inspect::{check_signature, compare, is_evidence, read_manifest, strange};
 use super::inspection::{Inspection, Outcome};
 use super::manifest::Manifest;
 use super::signature::Signature;
 use super::small_file::{MOST_SMALL, read_small};
-use super::{INDEX, INDEX_SIGNATURE, PAYLOAD, REDACTION, SIGNATURE, TAG_MANIFEST};
+use super::{INDEX, INDEX_SIGNATURE, ORDER_PAGE, PAYLOAD, REDACTION, SIGNATURE, TAG_MANIFEST};
 use crate::words::phrase;
 
 const SERIES: &str = "series";
@@ -36,8 +36,14 @@ pub fn inspect_index(folder: &Path) -> Inspection {
             phrase!("evidence-series-signer", index = INDEX, folders = others),
         );
     }
-    compare(SERIES, &index, here.iter(), &mut found);
+    let strange = strange(&index, |path| path == ORDER_PAGE || is_member(path));
+    compare(SERIES, &index, here.iter(), strange, &mut found);
     found
+}
+
+/// Whether a path is that of the tag manifest of a folder beside the index.
+fn is_member(path: &str) -> bool {
+    path.split_once('/').is_some_and(|(_, rest)| rest == TAG_MANIFEST)
 }
 
 /// What the index lists and is there, and evidence folders beside it that it does not list.

@@ -15,9 +15,9 @@ use super::inspection::{Inspection, Outcome, unreadable};
 use super::manifest::Manifest;
 use super::redacted::{Redaction, inspect_redacted};
 use super::signature::Signature;
-use super::small_file::{MOST_MANIFEST, MOST_SMALL, read_small};
+use super::small_file::{MOST_FILE, MOST_MANIFEST, MOST_SMALL, read_small};
 use super::timestamp::{inspect_tokens, is_token_name};
-use super::{BAGIT, DECLARATION, MANIFEST, PAYLOAD, SIGNATURE, TAG_MANIFEST};
+use super::{BAG_INFO, BAGIT, DECLARATION, MANIFEST, PAYLOAD, RESULT, SIGNATURE, TAG_FILES, TAG_MANIFEST};
 use crate::input::hex;
 use crate::words::{Phrase, phrase};
 
@@ -41,13 +41,14 @@ pub fn inspect(folder: &Path) -> io::Result<Inspection> {
         let is_tag = |path: &BagPath| !path.as_str().starts_with("data/");
         let own = [TAG_MANIFEST, SIGNATURE];
         let here = files.iter().filter(|(p, _)| is_tag(p) && !own.contains(&p.as_str()) && !is_token_name(p.as_str()));
-        compare("tag files", &tags, here, &mut found);
+        let strange = strange(&tags, |path| TAG_FILES.contains(&path));
+        compare("tag files", &tags, here, strange, &mut found);
         check_signature(folder, ("signature", SIGNATURE), &text, &mut found);
         inspect_tokens(folder, &text, &mut found);
     }
     if let Some((payload, _)) = payload {
         let here = files.iter().filter(|(p, _)| p.as_str().starts_with("data/"));
-        compare("payload", &payload, here, &mut found);
+        compare("payload", &payload, here, Vec::new(), &mut found);
         inspect_redacted(folder, &payload, &mut found);
     }
     Ok(found)
@@ -85,26 +86,58 @@ pub(super) fn read_manifest(folder: &Path, name: &str, found: &mut Inspection) -
     }
 }
 
-/// Missing, added and altered files.
+fn state(path: &BagPath, state: &str) -> Phrase {
+    phrase!("evidence-file-state", file = path.as_str(), state = state)
+}
+
+/// Files that a list has and that sealing does not put there, whoever signed the list: another report, a whole folder.
+pub(super) fn strange(manifest: &Manifest, known: impl Fn(&str) -> bool) -> Vec<Phrase> {
+    manifest.entries.keys().filter(|path| !known(path.as_str())).map(|path| state(path, "strange")).collect()
+}
+
+/// Missing, added and altered files, after those that are `bad` already.
 pub(super) fn compare<'a>(
     what: &str,
     manifest: &Manifest,
     files: impl Iterator<Item = (&'a BagPath, &'a PathBuf)>,
+    mut bad: Vec<Phrase>,
     found: &mut Inspection,
 ) {
     let here: BTreeMap<&BagPath, &PathBuf> = files.collect();
-    let state = |p: &BagPath, state: &str| phrase!("evidence-file-state", file = p.as_str(), state = state);
-    let missing = manifest.entries.keys().filter(|p| !here.contains_key(p)).map(|p| state(p, "missing"));
-    let mut bad: Vec<Phrase> = missing.collect();
+    bad.extend(manifest.entries.keys().filter(|p| !here.contains_key(p)).map(|p| state(p, "missing")));
     for (path, on_disk) in &here {
-        match (manifest.digest(path), digest(on_disk)) {
-            (None, _) => bad.push(state(path, "added")),
-            (Some(listed), Ok(digest)) if listed == digest => {}
-            (Some(_), Ok(_)) => bad.push(state(path, "altered")),
-            (Some(_), Err(e)) => bad.push(unreadable(path.as_str(), &e)),
+        // What no list has is not worth a digest, and neither is what no folder holds: either may be without end.
+        let Some(listed) = manifest.digest(path) else {
+            bad.push(state(path, "added"));
+            continue;
+        };
+        if fs::metadata(on_disk).is_ok_and(|file| file.len() > most(path.as_str())) {
+            bad.push(phrase!(
+                "evidence-file-wrong",
+                file = path.as_str(),
+                why = phrase!("evidence-size", what = "small"),
+            ));
+            continue;
+        }
+        match digest(on_disk) {
+            Ok(digest) if listed == digest => {}
+            Ok(_) => bad.push(state(path, "altered")),
+            Err(e) => bad.push(unreadable(path.as_str(), &e)),
         }
     }
     found.judge(what, bad, phrase!("evidence-files", count = here.len()));
+}
+
+/// The largest that a file may be.
+fn most(path: &str) -> u64 {
+    let of_payload = path.strip_prefix(PAYLOAD).and_then(|rest| rest.strip_prefix('/'));
+    if [BAGIT, BAG_INFO].contains(&path) {
+        MOST_SMALL
+    } else if path == MANIFEST || path.ends_with(TAG_MANIFEST) || of_payload == Some(RESULT) {
+        MOST_MANIFEST
+    } else {
+        MOST_FILE
+    }
 }
 
 /// The signature in a file over a message; `what` is what it is called.
@@ -133,8 +166,10 @@ pub(super) fn walk(folder: &Path) -> io::Result<(BTreeMap<BagPath, PathBuf>, Vec
     let (mut files, mut bad, mut folded) = (BTreeMap::new(), Vec::new(), BTreeMap::<String, String>::new());
     let mut open = vec![(folder.to_path_buf(), String::new(), 0)];
     while let Some((dir, prefix, depth)) = open.pop() {
+        let mut empty = ![String::new(), format!("{PAYLOAD}/")].contains(&prefix);
         for entry in fs::read_dir(&dir)? {
             let entry = entry?;
+            empty = false;
             let Some(name) = entry.file_name().to_str().map(str::to_owned) else {
                 bad.push(phrase!("evidence-name-not-utf8", file = entry.path().display().to_string()));
                 continue;
@@ -158,6 +193,10 @@ pub(super) fn walk(folder: &Path) -> io::Result<(BTreeMap<BagPath, PathBuf>, Vec
             } else {
                 bad.push(phrase!("evidence-name-link", file = &relative));
             }
+        }
+        if empty {
+            // No list has folders, and a name alone may say something.
+            bad.push(phrase!("evidence-empty-folder", folder = prefix.trim_end_matches('/')));
         }
         if files.len() > MOST_FILES {
             bad.push(phrase!("evidence-too-many", count = MOST_FILES));

@@ -35,6 +35,7 @@ pub use inspect::{inspect, is_evidence};
 pub use inspection::{Inspection, Item, Outcome};
 pub use key::{Key, KeyError, Passphrase};
 pub use manifest::Manifest;
+pub(crate) use one_file::MOST_ONE_FILE;
 pub use one_file::{OneFileError, holds_evidence, is_one_file, pack, repack, unpack};
 pub use pades::{
     Certificates, Earlier, Identity, OwnCertificate, PadesError, Problem, SignedPdf, Standing, is_pdf, own_certificate,
@@ -45,11 +46,11 @@ pub(crate) use place::{MOST_UP, joined, sealed_job};
 pub(crate) use redacted::copy_info;
 pub use redacted::{REDACTION, Redaction, SEALED};
 pub use seal::{Answer, Bytes, Contents, SealError, seal};
-pub(crate) use seal::{SIZE, label_text};
+pub(crate) use seal::{SIZE, info_text, label_text};
 pub use several::seal_several;
 pub use signature::{NAMESPACE, Signature};
 pub use signers::{Signer, Signers, SignersError};
-pub(crate) use small_file::{MOST_MANIFEST, MOST_SMALL, read_small};
+pub(crate) use small_file::{MOST_FILE, MOST_MANIFEST, MOST_SMALL, read_small};
 pub use timestamp::{
     Authorities, AuthoritiesError, Distrust, StampError, Token, TokenError, newest_token, stamp, stamp_request,
 };
@@ -67,10 +68,14 @@ pub(crate) const MANIFEST: &str = "manifest-sha512.txt";
 pub(crate) const TAG_MANIFEST: &str = "tagmanifest-sha512.txt";
 /// The signature over the tag manifest.
 pub const SIGNATURE: &str = "tagmanifest-sha512.txt.sig";
+/// What the tag manifest lists, and nothing else.
+pub(crate) const TAG_FILES: [&str; 3] = [BAGIT, BAG_INFO, MANIFEST];
 /// The index of the evidence folders of one repair order, and the signature over it.
 pub const INDEX: &str = "index-sha512.txt";
 /// See [`INDEX`].
 pub const INDEX_SIGNATURE: &str = "index-sha512.txt.sig";
+/// The page of a repair order beside its evidence folders.
+pub const ORDER_PAGE: &str = "repair-order.html";
 /// The result in the payload.
 pub(crate) const RESULT: &str = "result.json";
 /// The payload folder.

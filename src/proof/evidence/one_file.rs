@@ -11,6 +11,7 @@ use std::path::{Path, PathBuf};
 
 use super::bag_path::BagPath;
 use super::inspect::walk;
+use super::small_file::MOST_FILE;
 use super::{BAG_INFO, cannot};
 use crate::words::{Language, Phrase, phrase};
 
@@ -84,6 +85,9 @@ pub fn is_one_file(path: &Path) -> bool {
 
 /// As much of a file as may stand before the name of the first of its files.
 const MOST_HEAD: u64 = 1 << 16;
+
+/// The largest evidence folder as one file: a job's photos and attachments are far smaller.
+pub(crate) const MOST_ONE_FILE: u64 = 16 << 30;
 
 /// Whether a file begins like an evidence folder as one file, whatever its name is.
 pub fn holds_evidence(file: &Path) -> bool {
@@ -170,6 +174,9 @@ pub fn unpack(file: &Path, into: &Path) -> Result<PathBuf, OneFileError> {
         entry: entry.to_owned(),
         problem,
     };
+    if fs::metadata(file).map_err(cannot_read)?.len() > MOST_ONE_FILE {
+        return Err(unfit("", phrase!("evidence-size", what = "small")));
+    }
     let mut top: Option<String> = None;
     // Packed as other programs do: its digests may all fit, but its bytes are not those that `pack` makes.
     let mut foreign = false;
@@ -198,6 +205,9 @@ pub fn unpack(file: &Path, into: &Path) -> Result<PathBuf, OneFileError> {
         if is_folder {
             // Its files make it; an empty one is in no list.
             continue;
+        }
+        if entry.size() > MOST_FILE {
+            return Err(wrong(&path, phrase!("evidence-size", what = "small")));
         }
         let to = into.join(whole.as_str());
         let cannot_write = |source| OneFileError::Io { doing: "write", path: to.clone(), source };

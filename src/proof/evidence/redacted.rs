@@ -23,7 +23,7 @@ use super::seal::{SIZE, info_text};
 use super::signature::Signature;
 use super::small_file::{MOST_MANIFEST, MOST_SMALL, read_small};
 use super::timestamp::{inspect_tokens, is_token_name};
-use super::{BAG_INFO, BAGIT, MANIFEST, PAYLOAD, RESULT, SIGNATURE, TAG_MANIFEST};
+use super::{BAG_INFO, BAGIT, MANIFEST, PAYLOAD, RESULT, SIGNATURE, TAG_FILES, TAG_MANIFEST};
 use crate::input::hex;
 use crate::record::JobRecord;
 use crate::words::{Phrase, phrase};
@@ -105,6 +105,10 @@ fn added(file: &str) -> Phrase {
 fn only_sealed(folder: &Path, own: &Manifest, (tags, bytes): (&Manifest, &[u8])) -> Result<Inspection, Phrase> {
     let sealed = format!("{PAYLOAD}/{SEALED}/");
     let (mut here, mut tokens) = (BTreeSet::new(), Vec::new());
+    // The key's owner may have listed more beside his own folder.
+    if let Some(strange) = tags.entries.keys().find(|path| !TAG_FILES.contains(&path.as_str())) {
+        return Err(added(&format!("{sealed}{strange}")));
+    }
     for (path, digest) in &own.entries {
         let Some(name) = path.as_str().strip_prefix(&sealed) else { continue };
         here.insert(name);
@@ -135,7 +139,7 @@ fn only_sealed(folder: &Path, own: &Manifest, (tags, bytes): (&Manifest, &[u8]))
 
 /// Beside its payload a copy has what makes it a bag, and says no more of itself than every copy does: people read
 /// `bag-info.txt`, and of a copy nobody signs it.
-fn only_a_bag(folder: &Path, record: &JobRecord) -> Result<(), Phrase> {
+fn only_a_bag(folder: &Path, own: &Manifest, record: &JobRecord) -> Result<(), Phrase> {
     let known = [BAGIT, BAG_INFO, MANIFEST, TAG_MANIFEST, SIGNATURE, PAYLOAD];
     for entry in fs::read_dir(folder).map_err(|e| unreadable(BAGIT, &e))? {
         let name = entry.map_err(|e| unreadable(BAGIT, &e))?.file_name().to_string_lossy().into_owned();
@@ -145,12 +149,13 @@ fn only_a_bag(folder: &Path, record: &JobRecord) -> Result<(), Phrase> {
     }
     let says = read_small(&folder.join(BAG_INFO), MOST_SMALL, "small").map_err(|e| e.of_file(BAG_INFO))?;
     let says = String::from_utf8_lossy(&says);
-    let every = info_text(&copy_info(&record.job));
-    let counts = |line: &str| {
-        let size = line.split_once(": ").filter(|(label, _)| *label == SIZE);
-        size.is_some_and(|(_, rest)| rest.bytes().all(|b| b.is_ascii_digit() || b == b'.'))
-    };
-    match says.lines().find(|line| !counts(line) && !every.lines().any(|known| known == *line)) {
+    let size = |path: &BagPath| fs::metadata(folder.join(path.as_str())).map_or(0, |file| file.len());
+    let bytes: u64 = own.entries.keys().map(size).sum();
+    let mut every = copy_info(&record.job);
+    every.push((SIZE.to_owned(), format!("{bytes}.{}", own.entries.len())));
+    let every = info_text(&every);
+    let mut seen = BTreeSet::new();
+    match says.lines().find(|line| !every.lines().any(|known| known == *line) || !seen.insert(*line)) {
         Some(_) => Err(phrase!("evidence-copy-state", file = BAG_INFO, state = "says-more")),
         None => Ok(()),
     }
@@ -201,7 +206,6 @@ fn compare(folder: &Path, own: &Manifest, redaction: &Redaction, found: &mut Ins
     let stamped = only_sealed(folder, own, (&tags, &tag_bytes))?;
     found.items.extend(stamped.items);
     found.sealed_tokens = stamped.tokens;
-    only_a_bag(folder, &record)?;
     for path in own.entries.keys() {
         let name = path.as_str();
         if name == format!("data/{REDACTION}")
@@ -224,6 +228,7 @@ fn compare(folder: &Path, own: &Manifest, redaction: &Redaction, found: &mut Ins
     if let Some(strange) = shown_otherwise.iter().find(|name| !by_name.contains_key(name.as_str())) {
         return Err(phrase!("evidence-copy-state", file = *strange, state = "strange"));
     }
+    only_a_bag(folder, own, &record)?;
     Ok(phrase!(
         "evidence-copy",
         count = same as usize,

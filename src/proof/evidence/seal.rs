@@ -190,7 +190,7 @@ fn write_all(
 pub(crate) const SIZE: &str = "Payload-Oxum";
 
 /// `Label: value` lines.
-pub(super) fn info_text(info: &[(String, String)]) -> String {
+pub(crate) fn info_text(info: &[(String, String)]) -> String {
     info.iter().map(|(label, value)| format!("{label}: {}\n", label_text(value))).collect()
 }
 

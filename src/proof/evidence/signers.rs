@@ -6,7 +6,7 @@ use ssh_key::PublicKey;
 use time::{OffsetDateTime, PrimitiveDateTime, UtcOffset};
 
 use super::signature::NAMESPACE;
-use crate::input::hex;
+use crate::input::{hex, printable};
 use crate::words::{Language, Phrase, phrase};
 
 /// One line of the file.
@@ -93,7 +93,11 @@ impl Signer {
         if self.authority {
             return Some(object("authority"));
         }
-        let named = |list: &Vec<String>| list.iter().any(|pattern| matches(pattern, NAMESPACE));
+        // A signature names nobody, so that nobody knows whether it is of one who is left out.
+        if self.principals.split(',').any(|pattern| pattern.starts_with('!')) {
+            return Some(object("excluded"));
+        }
+        let named = |list: &Vec<String>| in_list(list, NAMESPACE);
         if !self.namespaces.as_ref().is_none_or(named) {
             return Some(object("namespace"));
         }
@@ -117,7 +121,7 @@ fn read_line(line: &str, offset: UtcOffset) -> Result<Signer, Phrase> {
     let (blob, _comment) = first_word(rest);
     if let Ok(key) = PublicKey::from_openssh(&format!("{kind} {blob}")) {
         signer = Some(Signer {
-            principals: principals.trim_matches('"').to_owned(),
+            principals: printable(principals.trim_matches('"').to_owned()),
             key,
             namespaces: None,
             valid_after: None,
@@ -126,15 +130,21 @@ fn read_line(line: &str, offset: UtcOffset) -> Result<Signer, Phrase> {
         });
     }
     let mut signer = signer.ok_or_else(|| phrase!("evidence-signers-no-key"))?;
+    let mut named = Vec::new();
     for option in split_options(options) {
         let (name, value) = option.split_once('=').map_or((option, None), |(n, v)| (n, Some(v.trim_matches('"'))));
-        match (name.to_ascii_lowercase().as_str(), value) {
+        let name = name.to_ascii_lowercase();
+        if named.contains(&name) {
+            return Err(phrase!("evidence-signers-option-twice", option = name));
+        }
+        match (name.as_str(), value) {
             ("cert-authority", None) => signer.authority = true,
             ("namespaces", Some(list)) => signer.namespaces = Some(list.split(',').map(str::to_owned).collect()),
             ("valid-after", Some(time)) => signer.valid_after = Some(read_time(time, offset)?),
             ("valid-before", Some(time)) => signer.valid_before = Some(read_time(time, offset)?),
-            _ => return Err(phrase!("evidence-signers-option", option = option)),
+            _ => return Err(phrase!("evidence-signers-option", option = printable(option.to_owned()))),
         }
+        named.push(name);
     }
     Ok(signer)
 }
@@ -178,6 +188,12 @@ fn read_time(text: &str, offset: UtcOffset) -> Result<OffsetDateTime, Phrase> {
     };
     let form = time::macros::format_description!("[year][month][day][hour][minute][second]");
     PrimitiveDateTime::parse(&whole, &form).map(|t| t.assume_offset(offset)).map_err(|_| wrong())
+}
+
+/// OpenSSH's lists of patterns: one that begins with `!` and matches excludes, whatever else matches.
+fn in_list(list: &[String], text: &str) -> bool {
+    let excluded = list.iter().filter_map(|pattern| pattern.strip_prefix('!')).any(|pattern| matches(pattern, text));
+    !excluded && list.iter().any(|pattern| !pattern.starts_with('!') && matches(pattern, text))
 }
 
 /// OpenSSH's patterns: `*` and `?`.
@@ -234,6 +250,40 @@ mod tests {
             let error = who(&format!("# c\n{line}"), "20260101").unwrap_err();
             assert!(error.contains("line 2"), "{error}");
         }
+    }
+
+    /// As `match_pattern_list` of OpenSSH has it (ssh_config(5), PATTERNS).
+    #[test]
+    fn a_pattern_that_excludes_excludes_whatever_else_matches() {
+        for list in ["!baywitness-evidence,*", "*,!baywitness-evidence", "!baywitness-*,baywitness-evidence", "!git"] {
+            let said = who(&format!("a namespaces=\"{list}\" {KEY}"), "20260101");
+            assert!(said.as_ref().is_err_and(|why| why.contains("may not sign")), "{list}: {said:?}");
+        }
+        assert_eq!(who(&format!("a namespaces=\"!git,*\" {KEY}"), "20260101"), Ok("a".to_owned()));
+        for names in ["!shop,*", "*,!shop"] {
+            assert!(who(&format!("{names} {KEY}"), "20260101").unwrap_err().contains("leaves somebody out"), "{names}");
+        }
+    }
+
+    /// OpenSSH refuses such a line; which of the two would count, nobody says.
+    #[test]
+    fn an_option_stands_once() {
+        for options in [
+            "valid-before=20250101,valid-before=20990101",
+            "namespaces=\"git\",namespaces=\"baywitness-evidence\"",
+            "valid-after=20990101,Valid-After=20200101",
+            "cert-authority,cert-authority",
+        ] {
+            let said = who(&format!("a {options} {KEY}"), "20260101").unwrap_err();
+            assert!(said.contains("line 1") && said.contains("twice"), "{options}: {said}");
+        }
+        assert_eq!(who(&format!("a valid-after=20250101,valid-before=20270101 {KEY}"), "20260101"), Ok("a".to_owned()));
+    }
+
+    #[test]
+    fn names_control_no_terminal() {
+        assert_eq!(who(&format!("\"a\u{1b}[2Kb\" {KEY}"), "20260101"), Ok("a\\u{1b}[2Kb".to_owned()));
+        assert_eq!(who(&format!("müller@shop.example {KEY}"), "20260101"), Ok("müller@shop.example".to_owned()));
     }
 
     #[test]

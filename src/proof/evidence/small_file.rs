@@ -6,12 +6,15 @@ use std::io::{self, ErrorKind, Read};
 use std::path::Path;
 
 use super::inspection::unread;
+use crate::folder::MOST_ATTACHMENT;
 use crate::words::{Phrase, phrase};
 
 /// A signature and a declaration are some hundred bytes, a list of what was left out as long as its names.
 pub(crate) const MOST_SMALL: u64 = 1 << 20;
 /// The largest manifest, and the largest result, bytes.
 pub(crate) const MOST_MANIFEST: u64 = 64 << 20;
+/// The largest file of an evidence folder: no attachment is larger, and photos are far smaller.
+pub(crate) const MOST_FILE: u64 = MOST_ATTACHMENT;
 
 /// Why there are no bytes.
 pub(crate) struct NotRead {

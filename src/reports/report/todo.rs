@@ -112,6 +112,12 @@ fn is_a_step(finding: &FindingRecord) -> bool {
     matches!(finding.level, Level::Void | Level::Stop) && !repeats_a_check(finding)
 }
 
+/// Whether all that is to be settled may be settled at the keyboard, so that no photo is asked for.
+fn is_settled_by_typing(record: &JobRecord) -> bool {
+    let typed = |f: &FindingRecord| f.code == "vehicle-sizes-disagree";
+    record.findings.iter().filter(|f| is_a_step(f)).all(typed)
+}
+
 /// Whether what is to be done already says all that a finding says: it is one
 /// of the steps, or the moves of the checks are.
 pub(super) fn is_said_by_steps(record: &JobRecord, finding: &FindingRecord) -> bool {
@@ -218,6 +224,8 @@ fn close(record: &JobRecord, before: &[Step], language: Language) -> Step {
     let nothing = record.verdict == Verdict::Within && !figures_are_void(record) && !moves_are_held(record);
     let words = if figures_are_void(record) {
         say!(language, "report-close-void")
+    } else if moves_are_held(record) && is_settled_by_typing(record) {
+        say!(language, "report-close-held-typed")
     } else if moves_are_held(record) {
         say!(language, "report-close-held")
     } else if before.iter().any(|s| s.kind == Kind::Move) {

@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 
 use super::draw::{self, LEVELS, Level};
 use super::{measures, sealed};
+use crate::folder::write_durably;
 use crate::input::nearest;
 use crate::record::DrillAnswer;
 use crate::synth::InsidesSpec;
@@ -52,6 +53,11 @@ pub(super) struct DrillFile {
 #[derive(Debug, Serialize, Deserialize)]
 pub(super) struct Hidden {
     pub(super) seed: u64,
+    /// What `drill.toml` says too, where nothing binds it. Drills of earlier builds have neither here.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) level: Option<u8>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) jobs: Option<Vec<String>>,
     pub(super) answers: Vec<DrillAnswer>,
     /// Files that a job gets back when it is marked: the kit and the truth.
     pub(super) files: BTreeMap<String, String>,
@@ -60,6 +66,8 @@ pub(super) struct Hidden {
 pub(super) const DRILL: &str = "drill.toml";
 pub(super) const SEALED: &str = "answers.sealed";
 const ANSWERS: &str = "answers.csv";
+/// A job's files that lie under seal until it is marked.
+pub(super) const GIVEN_BACK: [&str; 2] = ["kit.toml", "truth.json"];
 const MOST_JOBS: usize = 200;
 
 /// Stages a drill into a new folder; `progress` is told each job.
@@ -82,8 +90,10 @@ pub fn make(wanted: &NewDrill, out: &Path, progress: &mut dyn FnMut(&str)) -> Re
         .map_err(|e| phrase!("training-no-random-bytes", why = e.to_string()))?;
     let drawn = u64::from_le_bytes(std::array::from_fn(|i| bytes[i]));
     let seed = wanted.seed.unwrap_or(drawn);
-    let mut hidden = Hidden { seed, answers: Vec::new(), files: BTreeMap::new() };
     let jobs: Vec<String> = (1..=wanted.count).map(|n| format!("DRILL-{n:02}")).collect();
+    let (level_sealed, jobs_sealed) = (Some(level.number), Some(jobs.clone()));
+    let mut hidden =
+        Hidden { seed, level: level_sealed, jobs: jobs_sealed, answers: Vec::new(), files: BTreeMap::new() };
     for (n, job) in jobs.iter().enumerate() {
         progress(job);
         hidden.answers.extend(stage(level, seed, n, job, wanted.language, &out.join(job), &mut hidden.files)?);
@@ -122,7 +132,7 @@ fn stage(
     scene.spec.insides = InsidesSpec::preset(draw::phone(level, seed, number));
     scene.spec.job.insert("job".into(), job.into());
     let truth = scene.stage(folder, &mut |_| ())?;
-    for name in ["kit.toml", "truth.json"] {
+    for name in GIVEN_BACK {
         let path = folder.join(name);
         let text = fs::read_to_string(&path).map_err(cannot_read(&path))?;
         files.insert(format!("{job}/{name}"), text);
@@ -149,8 +159,9 @@ fn how_to(level: &Level, language: Language) -> String {
     paragraphs.map(|p| p + "\n").concat()
 }
 
+/// Whole or not at all; never through a link, since a drill folder may come from somebody else.
 pub(super) fn write(path: &Path, bytes: &[u8]) -> Result<(), Error> {
-    fs::write(path, bytes).map_err(cannot_write(path))
+    write_durably(path, bytes).map_err(cannot_write(path))
 }
 
 pub(super) fn read_drill(folder: &Path) -> Result<DrillFile, Error> {
@@ -186,7 +197,12 @@ pub fn answers(folder: &Path) -> Result<Vec<DrillAnswer>, Error> {
     let drill = read_drill(folder)?;
     let path = folder.join(ANSWERS);
     let text = fs::read_to_string(&path).map_err(cannot_read(&path))?;
-    let mut table = csv::ReaderBuilder::new().flexible(true).trim(csv::Trim::All).from_reader(text.as_bytes());
+    let text = text.strip_prefix('\u{feff}').unwrap_or(&text);
+    // Spreadsheets of lands with a decimal comma separate by semicolons.
+    let semicolons = text.lines().next().is_some_and(|head| head.contains(';'));
+    let mut table = csv::ReaderBuilder::new();
+    table.flexible(true).trim(csv::Trim::All).delimiter(if semicolons { b';' } else { b',' });
+    let mut table = table.from_reader(text.as_bytes());
     let mut list = Vec::new();
     for (i, row) in table.records().enumerate() {
         let at = |why: Value| phrase!("training-at-line", path = path.display().to_string(), line = i + 2, why = why);
@@ -195,17 +211,22 @@ pub fn answers(folder: &Path) -> Result<Vec<DrillAnswer>, Error> {
         if row.iter().all(str::is_empty) {
             continue;
         }
-        let answer = checked(&drill, field(0), field(1), field(2), field(3));
+        if row.iter().skip(COLUMNS.len()).any(|cell| !cell.is_empty()) {
+            let cells = phrase!("training-answer-cells", found = row.len(), most = COLUMNS.len());
+            return Err(at(cells.into()).into());
+        }
+        let size = if semicolons { field(3).replacen(',', ".", 1) } else { field(3).to_owned() };
+        let answer = checked(&drill, field(0), field(1), field(2), &size);
         list.push(answer.map_err(|why| at(why.into()))?);
     }
     Ok(list)
 }
 
-/// Adds an answer; one of the same finding of that job is replaced.
+/// Adds an answer and gives it as it was kept; one of the same finding of that job is replaced.
 ///
 /// # Errors
 /// A job, finding or way that the drill does not know, or the disk.
-pub fn answer(folder: &Path, job: &str, finding: &str, way: &str, size: &str) -> Result<(), Error> {
+pub fn answer(folder: &Path, job: &str, finding: &str, way: &str, size: &str) -> Result<DrillAnswer, Error> {
     let drill = read_drill(folder)?;
     let new = checked(&drill, job, finding, way, size)?;
     let mut list = answers(folder)?;
@@ -213,8 +234,9 @@ pub fn answer(folder: &Path, job: &str, finding: &str, way: &str, size: &str) ->
         a.job == new.job && (a.finding == new.finding || a.finding == "none" || new.finding == "none")
     };
     list.retain(|a| !instead(a));
-    list.push(new);
-    write_answers(folder, &list)
+    list.push(new.clone());
+    write_answers(folder, &list)?;
+    Ok(new)
 }
 
 fn checked(drill: &DrillFile, job: &str, finding: &str, way: &str, size: &str) -> Result<DrillAnswer, Phrase> {

@@ -1,12 +1,12 @@
 //! Marking: what was found, which way, how much, and what was not there.
 
-use std::fs;
+use std::fs::{self, File, OpenOptions};
 use std::path::Path;
 
-use super::folder::{Hidden, SEALED, answers, read_drill, write};
-use super::{draw, sealed};
+use super::folder::{DRILL, DrillFile, Hidden, SEALED, answers, read_drill, write};
+use super::{draw, giving_back, sealed};
 use crate::record::{DrillAnswer, DrillMark, JobMark, MarkedAnswer};
-use crate::training::{Error, cannot_read};
+use crate::training::{Error, cannot_read, cannot_write};
 use crate::words::phrase;
 
 /// A marked drill, and everything that the trainee has been marked for so far.
@@ -16,6 +16,10 @@ pub struct Marked {
     pub mark: DrillMark,
     /// All of the progress file, this one last.
     pub progress: Vec<DrillMark>,
+    /// Whether the level was sealed with the answers; earlier builds did not.
+    pub level_sealed: bool,
+    /// Held until what is made of the progress is written too: who marks at the same time waits.
+    pub lock: File,
 }
 
 /// Points for naming a mistake, for the way, for the size; a false alarm costs as much as a name.
@@ -30,14 +34,14 @@ pub fn mark(folder: &Path, trainee: &str, day: &str, progress: &Path) -> Result<
     let drill = read_drill(folder)?;
     let path = folder.join(SEALED);
     let text = fs::read_to_string(&path).map_err(cannot_read(&path))?;
-    let changed = || {
-        let (path, drill) = (path.display().to_string(), super::folder::DRILL);
-        Error::Said(phrase!("training-answers-changed", path = path, drill = drill))
-    };
+    let changed = || Error::Said(phrase!("training-answers-changed", path = path.display().to_string(), drill = DRILL));
     let content = sealed::open(&text, &drill.answers_sha256).ok_or_else(changed)?;
     let hidden: Hidden = serde_json::from_slice(&content).map_err(|_| changed())?;
+    as_sealed(&drill, &hidden, folder)?;
+    let given_back = giving_back::places(folder, &drill.jobs, &hidden.files)?;
     let given = answers(folder)?;
     let jobs: Vec<JobMark> = drill.jobs.iter().map(|job| of_job(job, &hidden.answers, &given)).collect();
+    let lock = locked(progress)?;
     let mut all = read_progress(progress)?;
     let number = drill.answers_sha256[..12].to_owned();
     let mut mark = sum(DrillMark {
@@ -56,12 +60,33 @@ pub fn mark(folder: &Path, trainee: &str, day: &str, progress: &Path) -> Result<
         jobs,
     });
     mark.earlier = known(&mark, &all);
-    for (name, text) in &hidden.files {
-        write(&folder.join(name), text.as_bytes())?;
-    }
+    giving_back::give_back(&given_back)?;
     all.push(mark.clone());
     write_progress(progress, &all)?;
-    Ok(Marked { mark, progress: all })
+    Ok(Marked { mark, progress: all, level_sealed: hidden.level.is_some(), lock })
+}
+
+/// Whether level and jobs are those that were drawn: nobody wins points of a level that is not the drill's, or for the
+/// jobs alone that were easy. Before they were sealed, the files that each job gets back told the jobs.
+fn as_sealed(drill: &DrillFile, hidden: &Hidden, folder: &Path) -> Result<(), Error> {
+    let jobs = match &hidden.jobs {
+        Some(jobs) => jobs.clone(),
+        None if hidden.files.is_empty() => drill.jobs.clone(),
+        None => giving_back::jobs_of(&hidden.files),
+    };
+    if drill.jobs == jobs && hidden.level.is_none_or(|level| level == drill.level) {
+        return Ok(());
+    }
+    Err(phrase!("training-drill-changed", path = folder.join(DRILL).display().to_string()).into())
+}
+
+/// Nobody else reads or writes the progress while this is held; the system lets go of it however the program ends.
+fn locked(progress: &Path) -> Result<File, Error> {
+    let name = progress.file_name().unwrap_or_default().to_string_lossy();
+    let path = progress.with_file_name(format!(".{name}.lock"));
+    let file = OpenOptions::new().create(true).append(true).open(&path).map_err(cannot_write(&path))?;
+    file.lock().map_err(cannot_write(&path))?;
+    Ok(file)
 }
 
 fn of_job(job: &str, hidden: &[DrillAnswer], given: &[DrillAnswer]) -> JobMark {
@@ -70,8 +95,8 @@ fn of_job(job: &str, hidden: &[DrillAnswer], given: &[DrillAnswer]) -> JobMark {
     let mistakes: Vec<MarkedAnswer> = truths.iter().map(|truth| of_mistake(truth, &said)).collect();
     let there = |a: &DrillAnswer| truths.iter().any(|t| t.finding == a.finding);
     let right = truths.is_empty() && said.iter().any(|a| a.finding == "none");
-    let wrong: Vec<DrillAnswer> =
-        said.iter().filter(|a| !(there(a) || a.finding == "none" && truths.is_empty())).cloned().collect();
+    // Who says that nothing is wrong raises no alarm: a mistake that is there was missed, no more.
+    let wrong: Vec<DrillAnswer> = said.iter().filter(|a| !there(a) && a.finding != "none").cloned().collect();
     let [points, of] = points(&mistakes, &wrong, right);
     JobMark { job: job.to_owned(), mistakes, wrong, answered: !said.is_empty(), points, of }
 }
@@ -216,7 +241,9 @@ mod tests {
         let mark = of_job("D", &[], std::slice::from_ref(&none));
         assert!((mark.points - mark.of).abs() < 1e-12 && mark.wrong.is_empty());
         assert!(of_job("D", &[], &[]).points.abs() < 1e-12);
-        assert_eq!(of_job("D", &[said("stand-turned", "left-end-away", 1.0)], &[none]).wrong.len(), 1);
+        // A mistake that is there was missed, which is no false alarm.
+        let missed = of_job("D", &[said("stand-turned", "left-end-away", 1.0)], &[none]);
+        assert!(missed.wrong.is_empty() && missed.answered && missed.points.abs() < 1e-12);
     }
 
     /// A drill of one job with one mistake, and its right answer.
@@ -225,18 +252,144 @@ mod tests {
         fs::create_dir_all(&folder).unwrap();
         let truth = said("stand-turned", "left-end-away", 1.2);
         let truth = DrillAnswer { job: "DRILL-01".into(), ..truth };
-        let hidden = Hidden { seed, answers: vec![truth], files: std::collections::BTreeMap::new() };
+        let (files, jobs) = (std::collections::BTreeMap::new(), Some(vec!["DRILL-01".to_owned()]));
+        sealed_drill(&folder, name, level, &Hidden { seed, level: Some(level), jobs, answers: vec![truth], files });
+        folder
+    }
+
+    fn sealed_drill(folder: &Path, name: &str, level: u8, hidden: &Hidden) {
         let salt = std::array::from_fn(|i| name.as_bytes()[i % name.len()]);
-        let seal = sealed::seal(&serde_json::to_vec(&hidden).unwrap(), salt);
+        let seal = sealed::seal(&serde_json::to_vec(hidden).unwrap(), salt);
         fs::write(folder.join(SEALED), &seal.text).unwrap();
         let file = format!(
             "format = \"drill/1\"\nlevel = {level}\njobs = [\"DRILL-01\"]\nanswers_sha256 = \"{}\"\n",
             seal.commitment
         );
-        fs::write(folder.join(super::super::folder::DRILL), file).unwrap();
+        fs::write(folder.join(DRILL), file).unwrap();
         fs::write(folder.join("answers.csv"), "job,finding,way,size\nDRILL-01,stand-turned,left-end-away,1.2\n")
             .unwrap();
+    }
+
+    /// A drill whose seal says what it gives back, and what level and jobs it has.
+    fn handed(room: &Path, name: &str, files: &[&str], sealed: Option<(u8, &[&str])>) -> std::path::PathBuf {
+        let folder = drill(room, name, 7, 1);
+        let truth = DrillAnswer { job: "DRILL-01".into(), ..said("stand-turned", "left-end-away", 1.2) };
+        let (level, jobs) = sealed.unzip();
+        let hidden = Hidden {
+            seed: 7,
+            level,
+            jobs: jobs.map(|jobs| jobs.iter().map(|&job| job.to_owned()).collect()),
+            answers: vec![truth],
+            files: files.iter().map(|&name| (name.to_owned(), "written".to_owned())).collect(),
+        };
+        sealed_drill(&folder, name, 1, &hidden);
+        fs::create_dir_all(folder.join("DRILL-01")).unwrap();
         folder
+    }
+
+    /// Whoever hands over a drill folder says what its seal holds, and so what marking would write.
+    #[test]
+    fn marking_writes_the_jobs_own_kit_and_truth_and_nothing_else() {
+        let room = tempfile::tempdir().unwrap();
+        let progress = room.path().join("drills.jsonl");
+        let outside = room.path().join("outside");
+        let absolute = outside.display().to_string();
+        let own = "DRILL-01/kit.toml";
+        for (n, name) in [
+            absolute.as_str(),
+            "../outside",
+            "DRILL-01/../../outside",
+            "DRILL-01/job.toml",
+            "DRILL-01/kit.toml/more",
+            "DRILL-02/kit.toml",
+            "drill.toml",
+            "../kit.toml",
+        ]
+        .into_iter()
+        .enumerate()
+        {
+            let folder = handed(room.path(), &format!("d{n}"), &[own, name], Some((1, &["DRILL-01"])));
+            let said = mark(&folder, "A", "2026-05-04", &progress).unwrap_err().to_string();
+            assert!(said.contains("nothing is marked"), "{name}: {said}");
+            assert!(
+                !outside.exists() && !folder.join(own).exists() && !progress.exists(),
+                "{name}: nothing is written"
+            );
+        }
+        let honest = handed(room.path(), "honest", &[own, "DRILL-01/truth.json"], Some((1, &["DRILL-01"])));
+        let marked = mark(&honest, "A", "2026-05-04", &progress).unwrap();
+        assert!(marked.level_sealed && fs::read_to_string(honest.join(own)).unwrap() == "written");
+        drop(marked);
+        // What was given back may be marked again.
+        assert_eq!(mark(&honest, "A", "2026-05-04", &progress).unwrap().mark.earlier, 1);
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn marking_writes_through_no_link() {
+        use std::os::unix::fs::symlink;
+        let room = tempfile::tempdir().unwrap();
+        let progress = room.path().join("drills.jsonl");
+        let victim = room.path().join("victim");
+        fs::create_dir(&victim).unwrap();
+        fs::write(victim.join("kit.toml"), "kept").unwrap();
+        let own = "DRILL-01/kit.toml";
+        let file = handed(room.path(), "file", &[own], Some((1, &["DRILL-01"])));
+        symlink(victim.join("kit.toml"), file.join(own)).unwrap();
+        let whole = handed(room.path(), "whole", &[own], Some((1, &["DRILL-01"])));
+        fs::remove_dir(whole.join("DRILL-01")).unwrap();
+        symlink(&victim, whole.join("DRILL-01")).unwrap();
+        for folder in [file, whole] {
+            let said = mark(&folder, "A", "2026-05-04", &progress).unwrap_err().to_string();
+            assert!(said.contains("is a link"), "{said}");
+        }
+        // The progress file itself is replaced, not what a link of its name leads to.
+        let lines = victim.join("lines");
+        fs::write(&lines, "").unwrap();
+        symlink(&lines, &progress).unwrap();
+        mark(&drill(room.path(), "plain", 7, 1), "A", "2026-05-04", &progress).unwrap();
+        assert_eq!(fs::read_to_string(&lines).unwrap(), "");
+        assert_eq!(fs::read_to_string(victim.join("kit.toml")).unwrap(), "kept");
+    }
+
+    /// `drill.toml` is a text that any editor changes.
+    #[test]
+    fn level_and_jobs_are_those_that_were_sealed() {
+        let room = tempfile::tempdir().unwrap();
+        let progress = room.path().join("drills.jsonl");
+        let kits = ["DRILL-01/kit.toml", "DRILL-02/kit.toml"];
+        let two: &[&str] = &["DRILL-01", "DRILL-02"];
+        for (name, sealed) in [("new", Some((1, two))), ("old", None)] {
+            let folder = handed(room.path(), name, &kits, sealed);
+            fs::create_dir_all(folder.join("DRILL-02")).unwrap();
+            let file = folder.join(DRILL);
+            let one = fs::read_to_string(&file).unwrap();
+            let whole = one.replace("[\"DRILL-01\"]", "[\"DRILL-01\", \"DRILL-02\"]");
+            let thrice = one.replace("[\"DRILL-01\"]", "[\"DRILL-01\", \"DRILL-01\", \"DRILL-01\"]");
+            let higher = whole.replace("level = 1", "level = 5");
+            let changed = [one, thrice].into_iter().chain(sealed.map(|_| higher.clone()));
+            for text in changed {
+                fs::write(&file, &text).unwrap();
+                let said = mark(&folder, "A", "2026-05-04", &progress).unwrap_err().to_string();
+                assert!(said.contains("sealed"), "{name}: {text}: {said}");
+            }
+            fs::write(&file, &whole).unwrap();
+            let marked = mark(&folder, "A", "2026-05-04", &progress).unwrap();
+            assert_eq!((marked.level_sealed, marked.mark.jobs.len()), (sealed.is_some(), 2));
+        }
+    }
+
+    #[test]
+    fn marks_given_at_once_are_all_kept() {
+        let room = tempfile::tempdir().unwrap();
+        let progress = room.path().join("drills.jsonl");
+        let folders: Vec<_> = (0..8).map(|n| drill(room.path(), &format!("d{n}"), n, 1)).collect();
+        std::thread::scope(|scope| {
+            for folder in &folders {
+                scope.spawn(|| mark(folder, "A", "2026-05-04", &progress).unwrap());
+            }
+        });
+        assert_eq!(read_progress(&progress).unwrap().len(), 8);
     }
 
     #[test]

@@ -2,6 +2,7 @@
 
 mod draw;
 mod folder;
+mod giving_back;
 mod mark;
 mod measures;
 mod sealed;

@@ -1,5 +1,6 @@
 # Warum eine Prüfung keinen Wert hat.
 advice-not-seen = In keinem brauchbaren Foto zu sehen: { $body }.
+advice-nothing-measured = Zu wenige Fotos sind brauchbar, um etwas zu messen.
 advice-no-floor = Weder Bodenblätter noch beide hinteren Radplatten sind zu sehen, also gibt es keinen Boden.
 advice-no-floor-height = Kein Bodenblatt ist zu sehen und vehicle.floor_below_hub_mm ist nicht angegeben.
 advice-no-centreline = Es gibt keine Mittellinie: Radplatten an beiden Vorderrädern zeigen oder eine Frontmarke mit on_centreline.
@@ -7,12 +8,14 @@ advice-no-wheelbase = Keine vordere Radplatte ist zu sehen und vehicle.wheelbase
 advice-no-nose = Keine Frontmarke ist zu sehen und vehicle.nose_from_rear_axle_mm ist nicht angegeben.
 advice-no-datum = Der Bezugspunkt liegt auf einem Markerträger, den der Markersatz nicht hat.
 advice-plates-are-the-floor = Die Radplatten bestimmen hier den Boden; Bodenblätter sind nötig.
+advice-leans = Schief zum Fahrzeug, um mehr als ein Grad: { $body }. Ein Punkt, der von dort in den Richtungen des Fahrzeugs gemessen ist, liegt nicht, wo er scheint. Die Marke aufrecht und winklig zum Fahrzeug befestigen oder von einer Marke näher am Punkt messen.
 advice-reading-only = Fotos zeigen das nicht; eine Ablesung ist nötig.
 advice-degenerate = Die Geometrie ist entartet.
 
 # Warum eine Prüfung nicht entschieden ist.
 advice-too-small = Diese Fotos und dieser Markersatz können eine so kleine Toleranz nicht nachweisen. Das bedeutet kein „nicht bestanden“. Die Messunsicherheit beträgt { $uncertainty }; nachweisbar wäre ein Wert erst unter { $needed }. Nötig: { $more }.
 advice-too-unsure = Die Regel des Vorgabeblatts entscheidet allein nach dem Messwert; das setzt eine Messunsicherheit voraus, die höchstens so groß wie die Toleranz ist (JCGM 106:2012, 8.2). Das bedeutet kein „nicht bestanden“. Die Messunsicherheit beträgt { $uncertainty }, die Toleranz { $tolerance }. Nötig: { $more }.
+advice-too-unsure-likely = Die Regel des Vorgabeblatts entscheidet nach weniger als 95 % Wahrscheinlichkeit; das geschieht nur, wo die Messunsicherheit höchstens so groß wie die Toleranz ist. Das bedeutet kein „nicht bestanden“. Die Messunsicherheit beträgt { $uncertainty }, die Toleranz { $tolerance }. Nötig: { $more }.
 advice-too-near = Der Wert liegt für seine Messunsicherheit von { $uncertainty } zu nah an der Grenze. Ein weiteres Foto oder ein Aufbau näher am Sollwert entscheidet es.
 advice-more-wider = weitere Fotos aus weiter auseinanderliegenden Richtungen
 advice-more-or-plates = weitere Fotos aus weiter auseinanderliegenden Richtungen oder Radplatten an allen vier Rädern

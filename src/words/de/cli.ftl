@@ -4,10 +4,13 @@
 
 cli-error = Fehler: { $message }
 cli-note = Hinweis: { $words }
-cli-cannot-read = { $path } lässt sich nicht lesen: { $why }
-cli-not-over-a-photo = { $path } ist ein Foto und bleibt, wie es ist: --json FILE hinter die Fotos schreiben, oder --json - für die Standardausgabe
-cli-cannot-write = { $path } lässt sich nicht schreiben: { $why }
-cli-cannot-make-folder = der Ordner { $path } lässt sich nicht anlegen: { $why }
+cli-cannot-read = { $path } lässt sich nicht lesen: { $why }; Namen und Zugriffsrechte prüfen
+cli-not-over-a-photo = { $path } ist ein Foto und bleibt, wie es ist: eine andere Datei zum Schreiben nennen. Eine Angabe, die schreibt, nimmt, was auf sie folgt; Fotos gehören vor sie
+cli-not-over-no-json = { $path } ist schon da und keine JSON-Datei und bleibt darum, wie sie ist: hinter --json eine andere Datei nennen, oder - für die Standardausgabe
+cli-not-over-an-input = { $path } ist eine Datei des Auftrags { $job } und bleibt, wie sie ist: hinter --json eine andere Datei nennen
+cli-no-utf8 = { $path } ist kein Text in UTF-8: als UTF-8 speichern (in Tabellenprogrammen „CSV UTF-8“)
+cli-cannot-write = { $path } lässt sich nicht schreiben: { $why }; Zugriffsrechte und freien Platz des Ordners prüfen oder einen anderen nennen
+cli-cannot-make-folder = der Ordner { $path } lässt sich nicht anlegen: { $why }; Zugriffsrechte des Ordners darüber prüfen oder einen anderen nennen
 cli-cannot-unpack = ein Ordner zum Entpacken lässt sich nicht anlegen: { $why }
 cli-no-stdout = die Standardausgabe lässt sich nicht schreiben: { $why }
 cli-no-threads = { $count } Threads lassen sich nicht starten: { $why }
@@ -17,6 +20,8 @@ cli-no-schema = „{ $format }“ hat kein Schema: eines von { $known } nennen
 cli-no-evidence = { $folder } ist kein Nachweisordner: einen nennen, den `baywitness seal` angelegt hat
 cli-no-carrier = der Markersatz { $kit } hat keinen Markerträger { $name }; er hat: { $known }
 cli-no-photo = im Ordner { $folder } liegt kein Foto
+cli-no-photo-but-below = im Ordner { $folder } liegt kein Foto: seinen Unterordner { $photos } nennen
+cli-job-twice = { $job } und { $again } sind derselbe Auftrag: jeden Auftrag einmal nennen
 cli-jobs =
     { $count ->
         [one] ein Auftrag
@@ -53,11 +58,13 @@ cli-new-is-there = { $folder } gibt es schon: einen anderen Namen wählen, über
 cli-new-no-number = { $folder } gibt dem Auftrag keine Nummer: mit einer enden, etwa jobs/D-0042
 cli-new-sheet = Vorgabeblatt { $sheet }: { $key } { $problem }; { $remedy }
 cli-new-source = Quelle: { $source }
-cli-new-camera = weggelassen: die Angaben jedes Fotos wählen
+cli-new-camera = weggelassen: jedes Foto wählt sie nach seinen eigenen Angaben
 cli-new-series = Reparaturauftrag: seine Versuche und Sensoren haben ihn gemeinsam
-cli-new-wheelbase = wo keine vorderen Radplatten zu sehen sind
-cli-new-nose = wo keine Frontmarke zu sehen ist
-cli-new-hub = wo kein Bodenblatt zu sehen ist
+cli-new-wheelbase = wird mit den Fotos verglichen; allein benutzt, wo sie keine vorderen Radplatten zeigen
+cli-new-nose = wird mit den Fotos verglichen; allein benutzt, wo sie keine Frontmarke zeigen
+cli-new-hub = wird mit den Fotos verglichen; allein benutzt, wo sie kein Bodenblatt zeigen
+cli-new-rear-track = von Nabe zu Nabe: zeigt, ob die hinteren Radplatten auf ihren Naben sitzen
+cli-new-front-track = von Nabe zu Nabe: zeigt, ob die vorderen Radplatten auf ihren Naben sitzen
 cli-new-required = { $question } (Pflicht)
 cli-new-reading = abgelesen mit Laser, Maßband, Wasserwaage oder am Achsmessstand
 cli-new-steps = Dieses Blatt hat die Schritte { $steps }: zu jedem Foto angeben, welchen es zeigt.
@@ -68,7 +75,7 @@ cli-move-step-lacks = das Vorgabeblatt „{ $sheet }“ hat Schritte: angeben, w
 cli-move-no-steps = das Vorgabeblatt „{ $sheet }“ hat keine Schritte: --step "{ $step }" weglassen
 cli-move-no-such-step = „{ $step }“ ist kein Schritt des Vorgabeblatts „{ $sheet }“: einen davon angeben: { $steps }
 cli-move-too-often = das Gestell von { $job } wurde schon { $most }-mal bewegt: einen neuen Auftrag beginnen
-cli-move-is-there = { $photo } ist schon ein Foto von { $job }: ein neues nennen
+cli-move-is-there = { $photo } ist schon ein Foto von { $job }: ein neues nennen; wurde das Gestell davor bewegt, bei seinem [[photo]] in job.toml `after_move = 1` eintragen
 cli-move-no-name = { $file } hat keinen Namen, der in einer Auftragsdatei stehen kann: umbenennen
 cli-move-name-taken = in { $folder } gibt es andere Fotos namens { $name }: das neue umbenennen
 
@@ -108,10 +115,12 @@ cli-detect-corner = ({ $u }; { $v })
 cli-gauge-line = { $file }, Zeile { $line }: { $why }
 cli-gauge-head = die Kopfzeile muss die Spalten operator, part und value nennen
 cli-gauge-reading = braucht einen Prüfer (operator), ein Teil (part) und eine Zahl als Wert (value)
+cli-gauge-cells = hat { $found } Zellen, die Kopfzeile hat { $wanted }: mit „{ $separator }“ trennen wie die Kopfzeile; ist das ein Komma, dann mit Dezimalpunkt
 cli-gauge-range = Mittelwert und Spannweite (AIAG MSA)
 cli-gauge-anova = Varianzanalyse (AIAG MSA)
 cli-gauge-deviations = { $method }: Wiederholpräzision { $repeatability }, Vergleichspräzision { $reproducibility }, Messmittel { $gauge }, Teile { $parts } (Standardabweichungen)
 cli-gauge-share = das Messmittel macht { $percent } % der Gesamtstreuung aus; unterscheidbare Klassen: { $categories } (fünf genügen)
+cli-gauge-untold = wiederholte Ablesungen und die mehrerer Prüfer unterscheiden sich nicht: der Anteil des Messmittels an der Streuung und die unterscheidbaren Klassen lassen sich nicht sagen
 cli-staged =
     { $count ->
         [one] { $folder }: ein Foto und truth.json
@@ -248,7 +257,8 @@ cli-plan-length = eine Länge von 500 bis 50000 mm angeben
 cli-plan-earlier = kein Foto von { $job } ließ sich messen: einen früheren Auftrag nennen, den `baywitness verify` misst
 cli-recheck-no-log = { $file } ist kein Protokoll von Nachprüfungen: die erste Zeile ist nicht „{ $head }“
 cli-recheck-no-check = { $file }, Zeile { $line }: ist keine Nachprüfung
-cli-sheet-measured = --measured-mm braucht zwei Zahlen, nach rechts und nach oben, wie 159.6,160.1
+cli-sheet-measured = nach rechts und nach oben als zwei Zahlen mit Dezimalpunkt und einem Komma dazwischen, wie 159.6,160.1
+cli-sheet-corrected = { $file } enthält schon Größen wie gedruckt, sie würden doppelt berichtigt: die Datei berichtigen, die gedruckt wurde (etwa bay-a4). Wurde eben diese Datei gedruckt, zuerst ihre Zeile „{ $line }“ löschen
 cli-no-people-key = { $path } ist kein Schlüssel aus 64 Hexadezimalziffern: für neue Pseudonyme löschen oder wiederherstellen
 
 ## audit, camera

@@ -16,6 +16,7 @@ customer-photos-taken = Fotos aufgenommen
 customer-job = Auftrag
 customer-proven = Was nachgewiesen ist
 customer-proven-simple = Was gemessen innerhalb der Grenzen liegt
+customer-proven-likely = Was mit mindestens { $least } % Wahrscheinlichkeit innerhalb der Grenzen liegt
 customer-proven-nothing = Nichts.
 customer-open = Was nicht nachgewiesen oder falsch ist
 customer-open-nothing = Nichts blieb offen.

@@ -81,6 +81,7 @@ doors-long-remedy = kürzen
 doors-control = enthält Steuerzeichen
 doors-control-remedy = entfernen
 doors-turning = enthält Zeichen, die die Schreibrichtung umkehren (U+202A bis U+202E, U+2066 bis U+2069): gezeigt würde anderes, als dort steht
+doors-unseen = enthält Zeichen, die nichts zeigen (etwa U+200B, U+2028 oder Tags): Zwei gleich aussehende Texte wären nicht dieselben
 doors-turning-remedy = ohne sie neu eintippen
 doors-no-name = ist kein Name: eine Zeile mit höchstens 120 Zeichen, ohne Leerzeichen am Rand
 doors-no-name-remedy = kürzen oder die Leerzeichen am Rand entfernen
@@ -141,6 +142,7 @@ doors-job-is-file = ist eine Datei, kein Auftragsordner
 doors-job-is-file-remedy = den Ordner nennen, in dem job.toml liegt
 doors-no-job = gibt es nicht: Dies ist kein Auftragsordner
 doors-no-job-remedy = einen Ordner nennen, in dem job.toml liegt, oder die Datei anlegen
+doors-no-job-renamed = { $file } in job.toml umbenennen: wo Dateiendungen ausgeblendet sind, steht für job.toml.txt nur job.toml da
 doors-photos-none = nennt kein Foto
 doors-photos-none-remedy = die Fotos nennen oder den Schlüssel weglassen, um alle in photos/ zu verwenden
 doors-photos-many = nennt { $count } Fotos, mehr als { $most }
@@ -153,6 +155,8 @@ doors-photos-remedy = die Fotos vom Kalibrierplatz in den Ordner photos/ des Auf
 doors-photos-no-folder = nennt keine Fotos, und der Ordner photos/ kann nicht gelesen werden ({ $why })
 doors-photos-unreadable = der Ordner photos/ kann nicht gelesen werden ({ $why })
 doors-photos-empty = nennt keine Fotos, und im Ordner photos/ ist keine Datei mit der Endung jpg, jpeg, png oder heic
+doors-attachment-large = ist größer als { $most } MB
+doors-attachment-large-remedy = anderswo aufbewahren und einen Auszug beilegen
 doors-photos-too-many = im Ordner photos/ sind mehr als { $most } Bilder
 doors-photo-name = der Name des Fotos „{ $name }“ ist nicht in UTF-8
 doors-photo-name-remedy = die Datei umbenennen
@@ -260,8 +264,8 @@ doors-nominal-outside-remedy = lower und upper sind Werte wie nominal, keine Abw
 doors-step-count = hat { $count } Schritte
 doors-step-count-remedy = einen bis { $most } nennen oder den Schlüssel weglassen
 doors-step-once = jeden Schritt einmal nennen
-doors-probability = muss über 0,5 und unter 1 liegen, nicht { $found }
-doors-probability-remedy = üblich ist 0.95: Bei 0.5 könnte ebenso gut eine Münze urteilen
+doors-probability = muss mindestens { $least } und kleiner als 1 sein, nicht { $found }
+doors-probability-remedy = üblich ist 0.95: Was nach weniger entschieden wird, heißt nicht nachgewiesen
 doors-datum-standard = „{ $name }“ ist ein Punkt, den jedes Blatt hat
 doors-other-name = einen anderen Namen wählen
 doors-name-taken = „{ $name }“ ist schon der Name von { $key }
@@ -510,10 +514,10 @@ doors-photo-foreign = { $name ->
     }: { $remedy ->
         [convert] in voller Größe in JPEG umwandeln und die EXIF-Daten behalten
         [heic] die Kamera des Telefons auf „maximale Kompatibilität“ (JPEG) stellen oder das Bild in voller Größe in JPEG umwandeln und die EXIF-Daten behalten
-        [still] ein Standbild als JPEG oder PNG verwenden
+        [still] ein Standbild als JPEG, PNG oder HEIC verwenden
         [copy] das Foto noch einmal von der Kamera kopieren
         [binary] das Foto noch einmal im Binärmodus kopieren
-        *[photo] ein Foto als JPEG oder PNG verwenden
+        *[photo] ein Foto als JPEG, PNG oder HEIC verwenden
     }
 
 # Was beim Dekodieren eines Fotos auffiel

@@ -100,6 +100,7 @@ evidence-audit-unread =
         [job-name] Der Name ähnelt dem einer Auftragsdatei, die genau job.toml heißt: umbenennen
         [no-job] Darin liegen Bilder wie in einem Auftrag, und keine Auftragsdatei darüber: job.toml wieder an ihre Stelle legen, oder die Bilder anderswohin
         [tar-name] Die Datei enthält versiegelte Nachweise, deren Name auf .tar endet: umbenennen
+        [unfinished] Das ließ ein abgebrochenes Versiegeln zurück: neu versiegeln, dann löschen
         [packed] In Archive dieser Art wird nicht hineingesehen: auspacken
         [link] Das ist ein Verweis, der aus dem Geprüften hinausführt: sein Ziel mit angeben oder an seine Stelle legen
         [deep] Zu viele Ordner liegen darüber: den Ordner selbst angeben
@@ -228,6 +229,7 @@ evidence-file-state =
     { $state ->
         [missing] { $file } fehlt
         [added] { $file } kam hinzu
+        [strange] { $file } legt kein Versiegeln dort ab
        *[altered] { $file } wurde verändert
     }
 evidence-files = { $count } Dateien, keine fehlt, kam hinzu oder wurde verändert (SHA-512)
@@ -236,6 +238,7 @@ evidence-unsigned = Der Ordner ist nicht signiert
 evidence-signed = mit dem Schlüssel { $key }
 evidence-name-not-utf8 = { $file } ist nicht UTF-8
 evidence-name-case = { $first } und { $second } unterscheiden sich nur in Groß- und Kleinschreibung
+evidence-empty-folder = { $folder } ist ein Ordner ohne Dateien, den keine Liste hat
 evidence-name-link = { $file } ist ein Link oder sonst etwas, das keine Datei ist
 evidence-too-many = Es sind mehr als { $count } Dateien
 evidence-stamped = versiegelt spätestens { $when }, sagt { $authority }
@@ -356,12 +359,14 @@ evidence-signers-unlisted = Der Schlüssel steht nicht in der Liste der Unterzei
 evidence-signers-objection =
     { $why ->
         [authority] { $who } ist als Zertifizierungsstelle eingetragen, der dieses Programm nicht folgt
+        [excluded] { $who } nimmt jemanden aus, und eine Signatur sagt nicht, von wem sie ist: die Namen derer aufführen, die unterzeichnen dürfen
         [namespace] { $who } darf nicht für „{ $namespace }“ signieren
         [early] { $who } durfte noch nicht signieren
        *[late] { $who } darf nicht mehr signieren
     }
 evidence-signers-no-key = nach Namen und Optionen steht kein öffentlicher Schlüssel
 evidence-signers-option = die Option „{ $option }“ ist nicht bekannt
+evidence-signers-option-twice = die Option „{ $option }“ steht zweimal da
 evidence-signers-time = die Zeit „{ $time }“ ist keine
 
 # Sealing.
@@ -618,6 +623,9 @@ evidence-difference-place = { $place } in { $file }
 evidence-written-otherwise = { $file } ist nicht so, wie das Programm sie schreibt: etwas steht zweimal darin, oder etwas, das kein Ergebnis hat
 evidence-more-files = weder der Auftrag noch sein Ergebnis hat { $files }
 evidence-label-other = { $file } sagt „{ $label }: { $value }“, sein Ergebnis sagt das nicht
+evidence-label-count = { $file } sagt „{ $label }: { $value }“, gezählt ist { $counted }
+evidence-found-shared = bei den Modellen, mit deren eigenen Bytes
+evidence-found-own = im Ordner des Auftrags selbst
 evidence-labels-lack = in { $file } fehlen Angaben, die beim Versiegeln geschrieben werden
 evidence-no-reports = im Ordner ist keiner: das Versiegeln legt sie dort ab
 evidence-unread-result = es lässt sich nicht als Ergebnis lesen

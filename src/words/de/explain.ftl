@@ -24,11 +24,11 @@ explain-gallery = `baywitness gallery { $code } --out DIR` zeigt es auf einem er
 explain-unknown = kein Befund hat den Code { $code }: `baywitness explain` listet alle
 explain-did-you-mean = kein Befund hat den Code { $code }; ist { $near } gemeint?
 explain-exit-code = Exit-Code { $code }
-explain-exit-0 = verify, audit: jeder Auftrag ist innerhalb der Toleranz. check: unverändert und von einem gelisteten Unterzeichner signiert. plan: jede Prüfung ist entscheidbar. Andere Befehle: erledigt.
-explain-exit-1 = verify, audit: ein Auftrag ist außerhalb der Toleranz, keiner ist schlechter. check: verändert oder falsch signiert. bay: außerhalb einer Grenze.
+explain-exit-0 = verify, watch, audit: jeder Auftrag ist innerhalb der Toleranz. check: unverändert und von einem gelisteten Unterzeichner signiert. plan: jede Prüfung ist entscheidbar. Andere Befehle: erledigt.
+explain-exit-1 = verify, watch, audit: ein Auftrag ist außerhalb der Toleranz, keiner ist schlechter. check: verändert oder falsch signiert. log check: umgeschrieben, gekürzt, verzweigt oder verändert. log witness: abgelehnt. bay: außerhalb einer Grenze.
 explain-exit-2 = Falscher Aufruf oder eine Eingabe, die nicht lesbar ist: eine fehlende oder beschädigte Datei, ein abgeschnittenes Foto. Die Meldung nennt Datei, Stelle und Abhilfe.
-explain-exit-3 = verify, audit: ein Auftrag ist nicht nachgewiesen, keiner ist schlechter: die Fotos entscheiden weder so noch so. check: unverändert, aber nicht signiert oder von einem Unterzeichner, der nicht gelistet ist. plan: eine Prüfung ist nicht entscheidbar. camera fit, survey, recheck, bay: nicht verwendbar oder nicht nachgewiesen.
-explain-exit-4 = verify, audit: ein Auftrag lässt sich aus seinen Fotos nicht messen und muss neu fotografiert werden; der Bericht sagt, warum.
+explain-exit-3 = verify, watch, audit: ein Auftrag ist nicht nachgewiesen, keiner ist schlechter: die Fotos entscheiden weder so noch so. check: unverändert, aber nicht signiert oder von einem Unterzeichner, der nicht gelistet ist, oder das Urteil wurde beim Nachmessen nicht bestätigt. plan: eine Prüfung ist nicht entscheidbar. setup check: das Vorgabeblatt widerspricht sich, oder kein Markersatz entscheidet alle Prüfungen. log check: es stimmt, aber kein geltender Schlüssel hat es signiert, oder Zeiten sind nicht in Reihenfolge. camera fit, survey, recheck, seating, bay: nicht verwendbar oder nicht nachgewiesen.
+explain-exit-4 = verify, watch, audit: ein Auftrag lässt sich aus seinen Fotos nicht messen und muss neu fotografiert werden; der Bericht sagt, warum.
 
 finding-stand-turned =
     .title = Gestell verdreht
@@ -99,7 +99,7 @@ finding-stand-moved-between-photos =
     .meaning = Die Fotos sind sich nicht einig, wo das Gestell gegenüber allem anderen steht: für einige stand es an einer Stelle, für die übrigen an einer anderen.
     .cause = Jemand hat das Gestell gestreift, beiseite gerollt oder nach dem ersten Foto korrigiert.
     .look = Auf den Fotos die Füße des Gestells mit einer Marke am Boden vergleichen, oder den Abstand zu etwas Festem.
-    .remedy = Niemand berührt das Gestell; alle Fotos neu aufnehmen.
+    .remedy = Niemand berührt das Gestell; alle Fotos neu aufnehmen. Wurde es mit Absicht bewegt, die späteren Fotos mit `--moved` angeben oder bei ihrem [[photo]] in job.toml `after_move = 1` eintragen.
     .scene = Beim zweiten von vier Fotos ist jemand gegen das Gestell gestoßen.
 
 finding-vehicle-moved-between-photos =
@@ -442,7 +442,7 @@ finding-rule-vehicle-sizes-disagree =
 
 finding-rule-print-scale-wrong =
     .rationale = Ein Druck mit 97 % lässt seinen Markerträger 3 % weiter weg erscheinen.
-    .method = Score-Test auf einen Faktor der Größen aller Marker eines Markerträgers und auf einen aller Marker. Der Faktor aller Marker wird von der Brennweite der Kamera allein durch die Abstände der Marker auf einem Markerträger unterschieden; reicht das nicht, wird die konkurrierende Erklärung genannt. Beste aller möglichen Erklärungen, Zufallswahrscheinlichkeit unter 1e-4, mehr als 0,15 % auf einem Markerträger, als 0,3 % auf allen. Nicht gesehen: ein Markerträger mit nur einem Marker, dessen Abstand sonst nichts festlegt.
+    .method = Score-Test auf einen Faktor der Größen aller Marker eines Markerträgers, aller Bodenblätter oder aller Radplatten, und auf einen aller Marker. Der Faktor aller Marker wird von der Brennweite der Kamera allein durch die Abstände der Marker auf einem Markerträger unterschieden; reicht das nicht, wird die konkurrierende Erklärung genannt. Beste aller möglichen Erklärungen, Zufallswahrscheinlichkeit unter 1e-4, mehr als 0,15 % auf einem Markerträger oder einer solchen Gruppe, und mit derselben Sicherheit mehr als 0,05 %; mehr als 0,3 % auf allen. Nicht gesehen: ein Markerträger mit nur einem Marker, dessen Abstand sonst nichts festlegt.
 
 finding-rule-print-not-flat =
     .rationale = Ein Marker wird als flaches Quadrat vermessen. Gewölbtes Papier zeigt sein Muster an anderer Stelle, von jeder Seite anders, und zieht Abstände und Winkel mit; keine Zahl von Pixeln mittelt das weg.
@@ -454,7 +454,7 @@ finding-rule-marker-displaced =
 
 finding-rule-camera-mismatch =
     .rationale = Eine Kameradatei gilt für ein Objektiv eines Geräts; durch ein anderes biegen sich gerade Linien anders, und alles verschiebt sich.
-    .method = EXIF gegen die Kameradatei: exakt, wo beide etwas sagen. Aus der Ausgleichung: ein Brennweitenfaktor, der allen Fotos einer Kamera gemeinsam ist, mehr als 1 % daneben; oder der Score-Test eines freien Objektivs (Brennweiten, Hauptpunkt, Verzeichnung) als beste Erklärung mit einer Zufallswahrscheinlichkeit unter 1e-4, wo die Restabweichungen mehr als doppelt so groß sind, wie der Detektor angibt. Derselbe Test des Objektivs eines einzelnen Fotos erkennt ein anderes Telefon desselben Modells, was EXIF nicht kann. Ein gespiegeltes Bild: exakt. Nicht gesehen wird ein anderes Gerät mit gleichem Objektiv.
+    .method = EXIF gegen die Kameradatei: exakt, wo beide etwas sagen. Aus der Ausgleichung: ein Brennweitenfaktor, der allen Fotos einer Kamera gemeinsam ist, mehr als 1 % daneben; oder der Score-Test eines freien Objektivs (Brennweiten, Hauptpunkt, Verzeichnung) als beste Erklärung mit einer Zufallswahrscheinlichkeit unter 1e-4, wo die Restabweichungen mehr als doppelt so groß sind, wie der Detektor angibt. Derselbe Test des Objektivs eines einzelnen Fotos erkennt ein anderes Telefon desselben Modells, was EXIF nicht kann. Ein vor dem Speichern um 180 Grad gedrehtes Bild: der Score-Test dieser einen Änderung des Objektivs (Hauptpunkt und Dezentrierung auf der anderen Seite); ein Objektiv genau in der Bildmitte verrät sie nicht. Ein gespiegeltes Bild: exakt. Nicht gesehen wird ein anderes Gerät mit gleichem Objektiv.
 
 finding-rule-photo-zoomed =
     .rationale = Die Kameradatei gilt für eine Brennweite; ein gezoomtes Foto lässt alles näher erscheinen.

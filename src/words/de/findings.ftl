@@ -7,6 +7,7 @@ findings-if-size-kind =
         [floor] Bodenblätter
        *[plates] Radplatten
     } haben eine andere Größe
+findings-if-half-turned = das Bild wurde um 180 Grad gedreht
 findings-if-sizes = alle Marker haben eine andere Größe als in der Datei des Markersatzes
 findings-if-zoomed = { $photo } wurde gezoomt
 findings-if-focal = die Kamera hat eine andere Brennweite
@@ -84,6 +85,13 @@ findings-size-disagrees =
         [front_track] Die Fotos zeigen vorn eine Spurweite von { $measured } mm von Nabe zu Nabe, eingegeben sind { $typed } mm: Eine vordere Radplatte sitzt neben ihrer Nabe, oder die Eingaben gehören zu einem anderen Fahrzeug oder sind vertippt. Die Platten auf ihre Naben setzen und die Fotos neu aufnehmen, oder die Eingabe berichtigen.
        *[rear_track] Die Fotos zeigen hinten eine Spurweite von { $measured } mm von Nabe zu Nabe, eingegeben sind { $typed } mm: Eine hintere Radplatte sitzt neben ihrer Nabe, oder die Eingaben gehören zu einem anderen Fahrzeug oder sind vertippt. Die Platten auf ihre Naben setzen und die Fotos neu aufnehmen, oder die Eingabe berichtigen.
     }
+findings-size-mistyped =
+    { $size ->
+        [wheelbase] Die Fotos zeigen einen Radstand von { $measured } mm, eingegeben sind { $typed } mm: So weit daneben ist das höchstwahrscheinlich vertippt oder das Maß eines anderen Fahrzeugs. Die Eingabe in mm berichtigen und noch einmal prüfen; stimmt sie, den Sitz der Platten und der Frontmarke ansehen.
+        [nose] Die Fotos zeigen die Frontmarke { $measured } mm vor der Hinterachse, eingegeben sind { $typed } mm: So weit daneben ist das höchstwahrscheinlich vertippt oder das Maß eines anderen Fahrzeugs. Die Eingabe in mm berichtigen und noch einmal prüfen; stimmt sie, den Sitz der Platten und der Frontmarke ansehen.
+        [front_track] Die Fotos zeigen vorn eine Spurweite von { $measured } mm von Nabe zu Nabe, eingegeben sind { $typed } mm: So weit daneben ist das höchstwahrscheinlich vertippt oder das Maß eines anderen Fahrzeugs. Die Eingabe in mm berichtigen und noch einmal prüfen; stimmt sie, den Sitz der Platten und der Frontmarke ansehen.
+       *[rear_track] Die Fotos zeigen hinten eine Spurweite von { $measured } mm von Nabe zu Nabe, eingegeben sind { $typed } mm: So weit daneben ist das höchstwahrscheinlich vertippt oder das Maß eines anderen Fahrzeugs. Die Eingabe in mm berichtigen und noch einmal prüfen; stimmt sie, den Sitz der Platten und der Frontmarke ansehen.
+    }
 
 findings-not-flat = { $body }: die Drucke erscheinen rund { $size } mm neben der Stelle, an der flache erscheinen würden. Das Papier wölbt sich oder liegt in Wellen, oder es ist ungleichmäßig bedruckt; deshalb ist ihr Ort weniger genau bekannt. Flach auf etwas Steifes kleben oder neu drucken.
 findings-prints-not-flat = Die Drucke von { $count } Trägern erscheinen rund { $size } mm neben der Stelle, an der flache erscheinen würden: das Papier wölbt sich oder liegt in Wellen, es ist ungleichmäßig bedruckt, oder das Telefon hat die Fotos geglättet (Nachtmodus). Deshalb ist ihr Ort weniger genau bekannt. Flach auf etwas Steifes kleben oder neu drucken; ohne Nachtmodus fotografieren.
@@ -115,6 +123,7 @@ findings-focal-of-all =
         [longer] Alle Fotos passen zu einer Brennweite, die etwa { $percent } % länger ist als die der Kamera { $camera }: eine andere Kamera oder ein anderes Objektiv wurde verwendet, oder alle sind gleich gezoomt. Die Kameradatei der verwendeten Kamera angeben oder die Fotos neu aufnehmen.
        *[shorter] Alle Fotos passen zu einer Brennweite, die etwa { $percent } % kürzer ist als die der Kamera { $camera }: eine andere Kamera oder ein anderes Objektiv wurde verwendet, oder alle sind gleich gezoomt. Die Kameradatei der verwendeten Kamera angeben oder die Fotos neu aufnehmen.
     }
+findings-half-turned = Kopfüber zum Objektiv der Kamera: { $photos }. Um 180 Grad gedreht gespeichert, hat ein Bild Mitte und Fehler des Objektivs auf der falschen Seite. Die Fotos so geben, wie die Kamera sie gespeichert hat.
 findings-lens-of-all = Die Fotos passen nicht zum Objektiv der Kamera { $camera }: die Ecken liegen um das { $times }-Fache ihres Rauschens daneben, ein anderes Objektiv würde das erklären. Die Kameradatei der verwendeten Kamera angeben oder die Kamera neu anpassen.
 findings-lens-of-one = { $photo } passt nicht zum Objektiv der Kamera { $camera }, zu dem die übrigen Fotos passen: ein anderes Telefon gleichen Modells oder ein anderes Objektiv dieses Telefons wurde verwendet. Alle Fotos mit dem Telefon aufnehmen, zu dem die Kameradatei gehört, oder dieses Foto aus dem Auftrag nehmen.
 findings-zoomed-by-record = { $photo } wurde mit { $times }-fachem Digitalzoom aufgenommen (laut EXIF). Foto ohne Zoom neu aufnehmen.
@@ -320,6 +329,7 @@ findings-takes-sheets = Bodenblätter: ohne sie wird der Boden aus den Radplatte
 findings-takes-fourth-sheet = ein viertes Bodenblatt: drei liegen immer in einer Ebene
 findings-takes-second-view = ein zweites Foto, das es zeigt
 findings-takes-two-and-two = zwei Bodenblätter am Gestell und zwei am Fahrzeug
+findings-takes-hub-height = die Höhe der hinteren Naben über dem Boden, im Auftrag eingetragen: Ein Boden, der zwischen den Rädern und allen Blättern ansteigt, knickt zwischen keinen zweien davon
 findings-takes-front-plates = Radplatten an den Vorderrädern
 
 # Warum ein Foto nicht mitgemessen wird; steht hinter einem Doppelpunkt.

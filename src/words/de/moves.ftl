@@ -60,6 +60,7 @@ moves-far-enough = Soll { $asked }, { $moved } bewegt: weit genug
 moves-as-far-as-told = Soll { $asked }, { $moved } bewegt: richtig, soweit es die Fotos zeigen
 moves-more = Soll { $asked }, { $moved } bewegt: noch { $left }
 moves-back = Soll { $asked }, { $moved } bewegt: { $left } zurück
+moves-of-check = { $quantity }: { $words }
 
 moves-screw =
     { $amount ->

@@ -70,10 +70,16 @@ page-no = Nein
 page-unanswered = Nicht beantwortet
 page-required = Pflicht
 page-sizes = Fahrzeugmaße
-page-sizes-why = Nur benutzt, wo die Fotos es nicht zeigen.
+page-sizes-why = Wird mit den Fotos verglichen und allein benutzt, wo sie es nicht zeigen. Spurweiten von Nabe zu Nabe gemessen.
 page-wheelbase = Radstand, mm
 page-nose-from-rear-axle = Fahrzeugfront vor der Hinterachse, mm
 page-floor-below-hub = Radmitte über dem Boden, mm
+page-rear-track = Spurweite hinten, mm
+page-front-track = Spurweite vorn, mm
+# Behind a name, what it is of: a button and its photo, a kind and its file.
+page-name-of = { $name }: { $of }
+# The same where both are drawn differently.
+page-colon = :
 page-readings = Messwerte
 page-readings-why = Laser, Maßband, Wasserwaage: mit den Fotos verglichen, nie eingemischt.
 page-instrument = Messgerät
@@ -164,6 +170,7 @@ page-verdict-retake = Neu aufnehmen
 page-verdict-failed = Nicht messbar
 page-lead-within = Jede Prüfung ist nachgewiesen. Kalibrierung starten, danach noch ein Foto aufnehmen.
 page-lead-within-simple = Jeder Messwert liegt innerhalb; die Regel des Vorgabeblatts berücksichtigt die Messunsicherheit nicht. Kalibrierung starten, danach noch ein Foto aufnehmen.
+page-lead-within-likely = Jede Prüfung liegt mit mindestens { $least } % Wahrscheinlichkeit innerhalb; mehr verlangt die Regel des Vorgabeblatts nicht. Kalibrierung starten, danach noch ein Foto aufnehmen.
 page-lead-outside = Gestell wie gezeigt bewegen, dann ein Foto aufnehmen.
 page-lead-held = Gestell noch nicht bewegen: erst klären, was unten steht, dann nächsten Versuch beginnen.
 page-not-trusted = nicht verlässlich

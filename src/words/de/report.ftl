@@ -204,6 +204,7 @@ report-then = Danach
 report-close-moved = Ein Foto vom Gestell an der neuen Stelle aufnehmen, mit Radplatten und Bodenblättern: es wird mit den früheren zusammen gemessen; ein zweites weist es nach.
 report-close-void = Fotos neu aufnehmen. Das Gestell nicht nach den Zahlen dieses Berichts bewegen: sie sind nicht verlässlich.
 report-close-held = Fotos neu aufnehmen. Das Gestell nicht nach den Zahlen dieses Berichts bewegen: erst klären, was oben steht.
+report-close-held-typed = Den Auftrag noch einmal prüfen. Das Gestell nicht nach den Zahlen dieses Berichts bewegen: erst klären, was oben steht.
 report-nothing-to-move = Nichts zu bewegen
 report-keep-report = Diesen Bericht beim Auftrag aufbewahren.
 report-close-retake = Fotos neu aufnehmen und den Auftrag noch einmal prüfen.
@@ -227,14 +228,14 @@ report-kit-due =
 report-first = Zuerst
 report-by-screw = Das entspricht: { $screw }.
 report-last-move = Die letzte Bewegung: { $last }.
-report-track-text = Weg des Gestells (± erweiterte Messunsicherheit, 95 %)
+report-track-text = Weg des Gestells (± erweiterte Messunsicherheit, 95 %)
 report-position-first = zuerst
 report-position-move = Bewegung { $number }
 report-figure = { $name } { $value }
 report-figure-moved = { $name } { $value } ({ $moved })
 report-last-position = Die letzte Stellung zeigen: { $photos }.
 report-last-position-none = Kein Foto zeigt die letzte Stellung.
-report-checks-text = Prüfungen, Bezugslinie: { $line } (gemessen ± erweiterte Messunsicherheit, 95 %)
+report-checks-text = Prüfungen, Bezugslinie: { $line } (gemessen ± erweiterte Messunsicherheit, 95 %)
 report-required-value = Soll { $required }
 report-probability-short = { $probability } innerhalb
 report-required-and-probability = { $required }, { $probability }
@@ -326,7 +327,7 @@ report-setup-sheet = Vorgabeblatt
 
 report-checks = Prüfungen
 report-checks-none = Das Vorgabeblatt prüft nichts.
-report-checks-lede = Bezugslinie: { $line }. ± ist die erweiterte Messunsicherheit U (95 %).
+report-checks-lede = Bezugslinie: { $line }. ± ist die erweiterte Messunsicherheit U (95 %).
 report-rule =
     { $rule ->
         [guarded] „Innerhalb“ verlangt mindestens { $least } % Wahrscheinlichkeit, dass der wahre Wert innerhalb der Grenzen liegt; „außerhalb“ entsprechend.
@@ -353,7 +354,7 @@ report-by-reading = durch einen Messwert entschieden
 report-bar-key = So werden die Balken gelesen
 report-bar-limits = Grenzen
 report-bar-required = Soll
-report-bar-true = wo der wahre Wert liegt (95 %)
+report-bar-true = wo der wahre Wert liegt (95 %)
 report-bar-mark = Das Zeichen darin ist der gemessene Wert, in der Form seines Urteils.
 report-off-scale = außerhalb der Skala: { $amount }
 report-bar-spoken = { $name }: { $value }, Soll { $required }, { $verdict }
@@ -368,7 +369,7 @@ report-drawing-caption = Maßstäblich, jede Abweichung in wahrer Größe. Marke
 report-nose-typed = Die Fahrzeugfront trug keine Marke: ihre Lage folgt aus der eingegebenen Länge.
 report-magnified = Das Gestell gegen seine Soll-Stelle
 report-magnified-of = Das Gestell gegen seine Soll-Stelle: { $name }
-report-magnified-lede = Gestrichelt: Soll. Durchgezogen: gemessen, mit der Messunsicherheit als Kreuz (95 %). Schattiert: wo der Zielpunkt sein darf; gepunktet: wie weit das Gestell gedreht sein darf.
+report-magnified-lede = Gestrichelt: Soll. Durchgezogen: gemessen, mit der Messunsicherheit als Kreuz (95 %). Schattiert: wo der Zielpunkt sein darf; gepunktet: wie weit das Gestell gedreht sein darf.
 report-drawing-spoken = Maßstäbliche Zeichnung von Fahrzeug, Gestell und Fotos. { $figures }
 report-view-above = Von oben
 report-view-right = Von rechts vom Fahrzeug
@@ -390,7 +391,7 @@ report-wheelbase = Radstand { $amount }
 report-distance-from = { $amount } ab { $datum }
 
 report-track = Weg des Gestells
-report-track-lede = Alle Fotos werden zusammen gemessen: Fahrzeug, Radplatten und Bodenblätter stehen, wo die ersten sie fanden; das Gestell hat nach jeder Bewegung eine eigene Stelle. ± ist die erweiterte Messunsicherheit (95 %); die einer Bewegung ist kleiner als die zweier Stellen, weil Gemeinsames darin wegfällt.
+report-track-lede = Alle Fotos werden zusammen gemessen: Fahrzeug, Radplatten und Bodenblätter stehen, wo die ersten sie fanden; das Gestell hat nach jeder Bewegung eine eigene Stelle. ± ist die erweiterte Messunsicherheit (95 %); die einer Bewegung ist kleiner als die zweier Stellen, weil Gemeinsames darin wegfällt.
 report-track-none = Kein Foto zeigt das Gestell an seiner jetzigen Stelle zusammen mit dem Fahrzeug.
 report-track-shown = Seine jetzige Stelle zeigen: { $photos }.
 report-track-above = Von oben: { $name }
@@ -491,7 +492,7 @@ report-budget-total =
     }
 
 report-doubts = Was diese Fotos gezeigt hätten
-report-doubts-lede = Die kleinste Größe jedes Fehlers, die in diesem Auftrag mit 95 % Wahrscheinlichkeit gefunden wird. Kleinere können da sein.
+report-doubts-lede = Die kleinste Größe jedes Fehlers, die in diesem Auftrag mit 95 % Wahrscheinlichkeit gefunden wird. Kleinere können da sein.
 report-fault = Fehler
 report-found-from = Gefunden ab
 report-all-alike = alle um denselben Betrag
@@ -501,7 +502,7 @@ report-it-takes = nötig wäre: { $remedy }
 report-hangs-on = Wovon die Prüfungen abhängen
 report-hangs-on-lede = Die größte Änderung jedes Werts, wenn ein Foto, ein Markerträger oder die Form des Objektivmodells wegfällt.
 report-change = Änderung
-report-uncertainty-95 = Messunsicherheit (95 %)
+report-uncertainty-95 = Messunsicherheit (95 %)
 
 report-attested = Was der Techniker bestätigt
 report-attested-nothing = Das Vorgabeblatt verlangt nichts, und nichts wurde angegeben.
@@ -586,8 +587,7 @@ report-found-in =
         [installed] gefunden in: installierte Modelle
         [option] gefunden in: Ordner von --models
         [environment] gefunden in: Ordner von BAYWITNESS_MODELS
-        [job] gefunden in: Auftragsordner
-       *[other] gefunden in: { $place }
+       *[other] gefunden in: Modelle an einem anderen Ort
     }
 report-cautions = Hinweise zur Vorsicht
 report-caution-maker = Maßgebend sind die Serviceinformationen des Fahrzeugherstellers und die örtlichen Vorschriften. Wo sie von diesem Bericht abweichen, gelten sie.

@@ -154,6 +154,12 @@ training-unknown-near =
        *[way] keine Richtung `{ $word }`; ist `{ $near }` gemeint?
     }
 training-no-size = `{ $word }` ist kein Betrag: eine Zahl in mm oder Grad
+training-answered = Notiert für { $job }: { $answer }.
+training-answer-cells = hat { $found } Zellen, höchstens { $most } gehören hin: job, finding, way, size; zwischen Kommas Dezimalzahlen mit Punkt schreiben
 training-answers-changed = { $path } ist nicht, worauf sich { $drill } festgelegt hat: die Antworten wurden verändert, nichts wird bewertet
+training-gives-back-other = { $path }: seine Antworten würden { $name } schreiben, was kein Auftrag dieser Übung hat: nichts wird bewertet; die Übung neu erstellen lassen
+training-gives-back-link = { $path } ist eine Verknüpfung: durch sie wird nichts geschrieben und nichts wird bewertet; den eigenen Ordner des Auftrags mit seinen Dateien dorthin legen
+training-drill-changed = { $path } hat eine andere Stufe oder andere Aufträge, als mit den Antworten versiegelt wurden: nichts wird bewertet; die Datei in ihren alten Stand bringen
+training-level-unsealed = Diese Übung wurde erstellt, bevor die Stufe mit den Antworten versiegelt wurde: nichts beweist, dass sie von Stufe { $level } ist.
 training-progress-unreadable = { $path }, Zeile { $line }: { $why }; berichtigen oder eine andere Fortschrittsdatei nennen
 training-progress-edited = { $path }, Zeile { $line }: Ihre Punkte sind nicht die, die das Programm aus den Antworten darin macht; die Zeile wiederherstellen oder eine andere Fortschrittsdatei nennen

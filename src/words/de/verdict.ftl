@@ -177,8 +177,14 @@ verdict-why-within-simple =
         [one] Der Messwert der einen Prüfung liegt innerhalb der Toleranz. Die Regel des Vorgabeblatts berücksichtigt seine Messunsicherheit nicht.
        *[other] Die Messwerte aller { $checks } Prüfungen liegen innerhalb der Toleranz. Die Regel des Vorgabeblatts berücksichtigt ihre Messunsicherheit nicht.
     }
+verdict-why-within-likely =
+    { $checks ->
+        [one] Die eine Prüfung liegt mit mindestens { $least } % Wahrscheinlichkeit innerhalb der Toleranz. Mehr verlangt die Regel des Vorgabeblatts nicht; für einen Nachweis ist das zu wenig.
+       *[other] Alle { $checks } Prüfungen liegen mit je mindestens { $least } % Wahrscheinlichkeit innerhalb der Toleranz. Mehr verlangt die Regel des Vorgabeblatts nicht; für einen Nachweis ist das zu wenig.
+    }
 verdict-why-outside = Nachgewiesen außerhalb der Toleranz: { $quantities }.
 verdict-why-outside-simple = Außerhalb der Toleranz gemessen: { $quantities }. Die Regel des Vorgabeblatts berücksichtigt die Messunsicherheit nicht.
+verdict-why-outside-likely = Mit mindestens { $least } % Wahrscheinlichkeit außerhalb der Toleranz: { $quantities }. Mehr verlangt die Regel des Vorgabeblatts nicht; für einen Nachweis ist das zu wenig.
 verdict-why-outside-anyway = Unabhängig von der Ursache nachgewiesen außerhalb der Toleranz: { $quantities }.
 verdict-why-retake = Nicht messbar: { $quantity }. { $reason }
 verdict-why-retake-bare = Nicht jede Prüfung war messbar.

@@ -1,5 +1,6 @@
 # Why a check has no value.
 advice-not-seen = No usable photo shows { $body }.
+advice-nothing-measured = Too few photos can be used to measure anything.
 advice-no-floor = Neither floor sheets nor both rear wheel plates were seen, so there is no floor.
 advice-no-floor-height = No floor sheet was seen and vehicle.floor_below_hub_mm is not given.
 advice-no-centreline = There is no centreline: show plates on both front wheels, or a nose mark that is on_centreline.
@@ -7,12 +8,14 @@ advice-no-wheelbase = No front plates were seen and vehicle.wheelbase_mm is not 
 advice-no-nose = No nose mark was seen and vehicle.nose_from_rear_axle_mm is not given.
 advice-no-datum = The datum is on a marker holder that the kit does not have.
 advice-plates-are-the-floor = The plates define the floor here; floor sheets are needed.
+advice-leans = Askew against the vehicle by more than a degree: { $body }. A point measured from it in the vehicle's directions is not where it seems. Fix the mark upright and square to the vehicle, or measure from a mark nearer to the point.
 advice-reading-only = Photos can't tell; it takes a reading.
 advice-degenerate = The geometry is degenerate.
 
 # Why a check is not decided.
 advice-too-small = These photos and this kit cannot prove so small a tolerance. This is not a fail. The uncertainty is { $uncertainty }, and no value could be proven unless it is below { $needed }; it takes { $more }.
 advice-too-unsure = The set-up sheet's rule decides by the measured value alone, which presumes an uncertainty no larger than the tolerance (JCGM 106:2012, 8.2). This is not a fail. The uncertainty is { $uncertainty }, the tolerance { $tolerance }; it takes { $more }.
+advice-too-unsure-likely = The set-up sheet's rule decides by less than 95 % probability, which is done only where the uncertainty is no larger than the tolerance. This is not a fail. The uncertainty is { $uncertainty }, the tolerance { $tolerance }; it takes { $more }.
 advice-too-near = The value is too near the limit for its uncertainty of { $uncertainty }. One more photo, or a set-up nearer to the nominal, decides it.
 advice-more-wider = more photos from wider apart
 advice-more-or-plates = more photos from wider apart, or plates on all four wheels

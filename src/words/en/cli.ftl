@@ -4,10 +4,13 @@
 
 cli-error = error: { $message }
 cli-note = note: { $words }
-cli-cannot-read = cannot read { $path }: { $why }
-cli-not-over-a-photo = { $path } is a photo and stays as it is: write --json FILE behind the photos, or --json - for standard output
-cli-cannot-write = cannot write { $path }: { $why }
-cli-cannot-make-folder = cannot make the folder { $path }: { $why }
+cli-cannot-read = cannot read { $path }: { $why }; check the name and the permissions
+cli-not-over-a-photo = { $path } is a photo and stays as it is: name another file to write. An option that writes takes what follows it, so photos go in front of it
+cli-not-over-no-json = { $path } is there and is no JSON file, so it stays as it is: name another file behind --json, or - for standard output
+cli-not-over-an-input = { $path } is a file of the job { $job } and stays as it is: name another file behind --json
+cli-no-utf8 = { $path } is no text in UTF-8: save it as UTF-8 (a spreadsheet calls it "CSV UTF-8")
+cli-cannot-write = cannot write { $path }: { $why }; check the folder's permissions and free space, or name another
+cli-cannot-make-folder = cannot make the folder { $path }: { $why }; check the permissions of the folder above, or name another
 cli-cannot-unpack = cannot make a folder to unpack into: { $why }
 cli-no-stdout = cannot write to standard output: { $why }
 cli-no-threads = cannot start { $count } threads: { $why }
@@ -17,6 +20,8 @@ cli-no-schema = "{ $format }" has no schema: name one of { $known }
 cli-no-evidence = { $folder } is no evidence folder: name one that `baywitness seal` made
 cli-no-carrier = the kit { $kit } has no marker holder { $name }; it has: { $known }
 cli-no-photo = the folder { $folder } has no photo
+cli-no-photo-but-below = the folder { $folder } has no photo: name its { $photos }
+cli-job-twice = { $job } and { $again } are the same job: name each job once
 cli-jobs =
     { $count ->
         [one] one job
@@ -55,9 +60,11 @@ cli-new-sheet = set-up sheet { $sheet }: { $key } { $problem }; { $remedy }
 cli-new-source = Source: { $source }
 cli-new-camera = left out: each photo's own record chooses
 cli-new-series = repair order: its attempts and sensors share it
-cli-new-wheelbase = where no front wheel plates are seen
-cli-new-nose = where no nose mark is seen
-cli-new-hub = where no floor sheet is seen
+cli-new-wheelbase = compared with the photos; used alone where they show no front plates
+cli-new-nose = compared with the photos; used alone where they show no nose mark
+cli-new-hub = compared with the photos; used alone where they show no floor sheet
+cli-new-rear-track = from hub to hub: tells whether the rear plates sit on their hubs
+cli-new-front-track = from hub to hub: tells whether the front plates sit on their hubs
 cli-new-required = { $question } (required)
 cli-new-reading = read by laser, tape, level or alignment rack
 cli-new-steps = This sheet has the steps { $steps }: say of each photo which one it shows.
@@ -68,7 +75,7 @@ cli-move-step-lacks = the set-up sheet "{ $sheet }" has steps: say which one the
 cli-move-no-steps = the set-up sheet "{ $sheet }" has no steps: leave --step "{ $step }" out
 cli-move-no-such-step = "{ $step }" is no step of the set-up sheet "{ $sheet }": say { $steps }
 cli-move-too-often = the stand of { $job } was moved { $most } times already: begin a new job
-cli-move-is-there = { $photo } is already a photo of { $job }: name a new one
+cli-move-is-there = { $photo } is already a photo of { $job }: name a new one; if the stand was moved before it was taken, write `after_move = 1` at its [[photo]] in job.toml
 cli-move-no-name = { $file } has no name that can stand in a job file: rename it
 cli-move-name-taken = { $folder } has other photos named { $name }: rename the new one
 
@@ -108,10 +115,12 @@ cli-detect-corner = ({ $u }, { $v })
 cli-gauge-line = { $file }, line { $line }: { $why }
 cli-gauge-head = the head must name the columns operator, part and value
 cli-gauge-reading = needs an operator, a part and a number as value
+cli-gauge-cells = has { $found } cells, the head has { $wanted }: separate with the head's "{ $separator }", with a decimal point where that is a comma
 cli-gauge-range = Average and range (AIAG MSA)
 cli-gauge-anova = Analysis of variance (AIAG MSA)
 cli-gauge-deviations = { $method }: repeatability { $repeatability }, reproducibility { $reproducibility }, gauge { $gauge }, parts { $parts } (standard deviations)
 cli-gauge-share = gauge is { $percent } % of the whole spread; it tells { $categories } categories apart (five are enough)
+cli-gauge-untold = repeated readings and those of different people do not differ: the gauge's share of the spread and how many categories it tells apart cannot be told
 cli-staged =
     { $count ->
         [one] { $folder }: one photo and truth.json
@@ -248,7 +257,8 @@ cli-plan-length = give a length from 500 to 50000 mm
 cli-plan-earlier = no photo of { $job } could be measured: give an earlier job that `baywitness verify` measures
 cli-recheck-no-log = { $file } is no log of checks: its first line is not "{ $head }"
 cli-recheck-no-check = { $file }, line { $line }: is no check
-cli-sheet-measured = --measured-mm needs two numbers, right and up, such as 159.6,160.1
+cli-sheet-measured = right and up as two numbers with a decimal point and a comma between them, such as 159.6,160.1
+cli-sheet-corrected = { $file } holds sizes as printed already, which would be corrected twice: correct the file that was printed (such as bay-a4). If this very file was printed, delete its line "{ $line }" first
 cli-no-people-key = { $path } is no key of 64 hex digits: delete it for new pseudonyms, or restore it
 
 ## audit, camera

@@ -16,6 +16,7 @@ customer-photos-taken = Photos taken
 customer-job = Job
 customer-proven = What was proven
 customer-proven-simple = What was measured to be within the limits
+customer-proven-likely = What is within the limits with at least { $least } % probability
 customer-proven-nothing = Nothing.
 customer-open = What was not proven, or is wrong
 customer-open-nothing = Nothing was left open.

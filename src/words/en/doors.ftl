@@ -81,6 +81,7 @@ doors-long-remedy = shorten it
 doors-control = has control characters
 doors-control-remedy = remove them
 doors-turning = has characters that turn the direction of writing (U+202A to U+202E, U+2066 to U+2069): what it shows is not what it says
+doors-unseen = has characters that show nothing (such as U+200B, U+2028 or tags): two texts that look alike would not be the same
 doors-turning-remedy = type it anew without them
 doors-no-name = is not a name: one line of up to 120 characters without blanks around it
 doors-no-name-remedy = shorten or trim it
@@ -138,6 +139,7 @@ doors-job-is-file = is a file, not a job folder
 doors-job-is-file-remedy = name the folder that holds job.toml
 doors-no-job = does not exist: this is no job folder
 doors-no-job-remedy = name a folder that holds job.toml, or write one
+doors-no-job-renamed = rename { $file } to job.toml: a system that hides endings shows job.toml for job.toml.txt
 doors-photos-none = names no photo
 doors-photos-none-remedy = name the photos, or leave the key out to use all in photos/
 doors-photos-many = names { $count } photos, more than { $most }
@@ -150,6 +152,8 @@ doors-photos-remedy = put the photos of the bay into the folder photos/ of the j
 doors-photos-no-folder = names no photos, and its folder photos/ cannot be read ({ $why })
 doors-photos-unreadable = its folder photos/ cannot be read ({ $why })
 doors-photos-empty = names no photos, and its folder photos/ has no jpg, jpeg, png or heic file
+doors-attachment-large = is larger than { $most } MB
+doors-attachment-large-remedy = keep it elsewhere, and attach an extract
 doors-photos-too-many = its folder photos/ has more than { $most } pictures
 doors-photo-name = the photo name { $name } is not UTF-8
 doors-photo-name-remedy = rename the file
@@ -238,8 +242,8 @@ doors-nominal-outside-remedy = lower and upper are values like nominal, not devi
 doors-step-count = has { $count } steps
 doors-step-count-remedy = name one to { $most }, or leave the key out
 doors-step-once = name each step once
-doors-probability = must lie above 0.5 and below 1, not { $found }
-doors-probability-remedy = 0.95 is the usual value: at 0.5 the verdict would be a coin's
+doors-probability = must be at least { $least } and below 1, not { $found }
+doors-probability-remedy = 0.95 is the usual value: what is decided by less is not called proven
 doors-datum-standard = "{ $name }" is a point that every sheet has
 doors-other-name = choose another name
 doors-name-taken = "{ $name }" is already the name of { $key }
@@ -488,10 +492,10 @@ doors-photo-foreign = { $name ->
     }: { $remedy ->
         [convert] convert it to JPEG at full size, keeping its EXIF
         [heic] set the phone's camera to "most compatible" (JPEG) or convert the picture to JPEG at full size, keeping its EXIF
-        [still] give a still photo, JPEG or PNG
+        [still] give a still photo, JPEG, PNG or HEIC
         [copy] copy the photo from the camera again
         [binary] copy the photo in binary mode again
-        *[photo] give a photo, JPEG or PNG
+        *[photo] give a photo, JPEG, PNG or HEIC
     }
 
 # What a photo's decoder found

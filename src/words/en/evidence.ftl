@@ -100,6 +100,7 @@ evidence-audit-unread =
         [job-name] it looks like a job file, whose name is job.toml and nothing else: rename it
         [no-job] pictures lie in it as in a job, and no job file above them: put job.toml in its place again, or the pictures elsewhere
         [tar-name] it holds sealed evidence as one file, whose name ends in .tar: rename it
+        [unfinished] it is what a seal that was broken off left: seal again, then delete it
         [packed] archives of this kind are not looked into: unpack it
         [link] it is a link that leads out of what is audited: name its target too, or put that in its place
         [deep] too many folders lie above it: name it itself
@@ -228,6 +229,7 @@ evidence-file-state =
     { $state ->
         [missing] { $file } is missing
         [added] { $file } was added
+        [strange] { $file } is nothing that sealing puts there
        *[altered] { $file } was altered
     }
 evidence-files = { $count } files, none missing, added or altered (SHA-512)
@@ -236,6 +238,7 @@ evidence-unsigned = the folder is not signed
 evidence-signed = by the key { $key }
 evidence-name-not-utf8 = { $file } is not UTF-8
 evidence-name-case = { $first } and { $second } differ only in upper and lower case
+evidence-empty-folder = { $folder } is a folder without files, which no list has
 evidence-name-link = { $file } is a link or another thing that is no file
 evidence-too-many = there are more than { $count } files
 evidence-stamped = sealed no later than { $when }, says { $authority }
@@ -356,12 +359,14 @@ evidence-signers-unlisted = its key is not in the list of signers
 evidence-signers-objection =
     { $why ->
         [authority] { $who } is listed as a certificate authority, which this program does not follow
+        [excluded] { $who } leaves somebody out, and a signature does not say whose it is: list the names of those who may sign
         [namespace] { $who } may not sign for "{ $namespace }"
         [early] { $who } was not yet allowed to sign
        *[late] { $who } is no longer allowed to sign
     }
 evidence-signers-no-key = it has no public key after the principals and options
 evidence-signers-option = it has the unknown option "{ $option }"
+evidence-signers-option-twice = it has the option "{ $option }" twice
 evidence-signers-time = it has the time "{ $time }", which is none
 
 # Sealing.
@@ -618,6 +623,9 @@ evidence-difference-place = { $place } in { $file }
 evidence-written-otherwise = { $file } is not as the program writes it: it says something twice, or something that no result has
 evidence-more-files = neither the job nor its result has { $files }
 evidence-label-other = { $file } says “{ $label }: { $value }”, which its result does not
+evidence-label-count = { $file } says “{ $label }: { $value }”, and counted is { $counted }
+evidence-found-shared = among the models, with its own bytes
+evidence-found-own = in the job’s own folder
 evidence-labels-lack = { $file } lacks labels that sealing writes
 evidence-no-reports = there is none in the folder: sealing puts them there
 evidence-unread-result = it cannot be read as a result

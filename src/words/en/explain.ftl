@@ -24,11 +24,11 @@ explain-gallery = `baywitness gallery { $code } --out DIR` shows it in an invent
 explain-unknown = no finding has the code { $code }: `baywitness explain` lists all
 explain-did-you-mean = no finding has the code { $code }; did you mean { $near }?
 explain-exit-code = Exit code { $code }
-explain-exit-0 = verify, audit: every job is within tolerance. check: intact and signed by a listed signer. plan: every check can be decided. Other commands: done.
-explain-exit-1 = verify, audit: a job is outside tolerance, and none is worse. check: altered, or wrongly signed. bay: outside a limit.
+explain-exit-0 = verify, watch, audit: every job is within tolerance. check: intact and signed by a listed signer. plan: every check can be decided. Other commands: done.
+explain-exit-1 = verify, watch, audit: a job is outside tolerance, and none is worse. check: altered, or wrongly signed. log check: rewritten, truncated, forked or altered. log witness: refused. bay: outside a limit.
 explain-exit-2 = Wrong usage, or an input that cannot be read: a missing or broken file, a photo that was cut off. The message names file, place and remedy.
-explain-exit-3 = verify, audit: a job is not proven, and none is worse: the photos decide neither way. check: intact, but unsigned or by a signer who is not listed. plan: a check cannot be decided. camera fit, survey, recheck, bay: not fit for use, or not proven.
-explain-exit-4 = verify, audit: a job cannot be measured from its photos, and must be photographed again; the report says why.
+explain-exit-3 = verify, watch, audit: a job is not proven, and none is worse: the photos decide neither way. check: intact, but unsigned or by a signer who is not listed, or its verdict was not confirmed by measuring again. plan: a check cannot be decided. setup check: the sheet contradicts itself, or no kit decides every check. log check: it holds, but no key that counts signed it, or times are out of order. camera fit, survey, recheck, seating, bay: not fit for use, or not proven.
+explain-exit-4 = verify, watch, audit: a job cannot be measured from its photos, and must be photographed again; the report says why.
 
 finding-stand-turned =
     .title = Stand turned
@@ -99,7 +99,7 @@ finding-stand-moved-between-photos =
     .meaning = The photos do not agree on where the stand is against everything else: it was in one place for some of them and in another for the rest.
     .cause = Somebody brushed against the stand, rolled it to get past, or corrected it after the first photo.
     .look = Compare the stand's feet with a mark on the floor, or the gap to something fixed, in both photos.
-    .remedy = Let nobody touch the stand, and take all photos again.
+    .remedy = Let nobody touch the stand, and take all photos again. Where it was moved on purpose, give the later photos with `--moved`, or write `after_move = 1` at their [[photo]] in job.toml.
     .scene = Somebody bumped into the stand for the second of four photos.
 
 finding-vehicle-moved-between-photos =
@@ -442,7 +442,7 @@ finding-rule-vehicle-sizes-disagree =
 
 finding-rule-print-scale-wrong =
     .rationale = A print at 97 % makes its marker holder seem 3 % farther away.
-    .method = Score test of one factor on the sizes of all markers of a marker holder, and of one on all markers. The factor on all is told from the camera's focal length by the spacing of the markers on one marker holder alone; where that is not enough the rival explanation is named. Best explanation of all suspects, chance below 1e-4, more than 0.15 % on one marker holder, than 0.3 % on all. Not seen: a marker holder with one marker whose distance nothing else fixes.
+    .method = Score test of one factor on the sizes of all markers of a marker holder, of all floor sheets or of all wheel plates, and of one on all markers. The factor on all is told from the camera's focal length by the spacing of the markers on one marker holder alone; where that is not enough the rival explanation is named. Best explanation of all suspects, chance below 1e-4, more than 0.15 % on one marker holder or such a group, and as surely more than 0.05 %; more than 0.3 % on all. Not seen: a marker holder with one marker whose distance nothing else fixes.
 
 finding-rule-print-not-flat =
     .rationale = A marker is measured as a flat square. Paper that curls shows its pattern elsewhere, differently from each side, and pulls distances and angles along; no number of pixels averages that out.
@@ -454,7 +454,7 @@ finding-rule-marker-displaced =
 
 finding-rule-camera-mismatch =
     .rationale = A camera file holds for one lens of one device; through another one straight lines bend differently and everything is displaced.
-    .method = EXIF against the camera file: exact, where both say something. By fit: one focal factor common to all photos of a camera, more than 1 % off; or the score test of a free lens (focal lengths, principal point, distortion) as best explanation with a chance below 1e-4, where the residuals are more than twice what the detector states. The same test of the lens of one photo alone tells another phone of the same model, which EXIF does not. A mirrored picture is exact. Another device with the same lens is not seen.
+    .method = EXIF against the camera file: exact, where both say something. By fit: one focal factor common to all photos of a camera, more than 1 % off; or the score test of a free lens (focal lengths, principal point, distortion) as best explanation with a chance below 1e-4, where the residuals are more than twice what the detector states. The same test of the lens of one photo alone tells another phone of the same model, which EXIF does not. A picture turned by 180 degrees before it was saved: the score test of that one change of the lens (principal point and decentring on the other side); a lens quite in its picture's middle does not tell. A mirrored picture is exact. Another device with the same lens is not seen.
 
 finding-rule-photo-zoomed =
     .rationale = The camera file holds for one focal length; a zoomed photo makes everything seem nearer.

@@ -7,6 +7,7 @@ findings-if-size-kind =
         [floor] floor sheets
        *[plates] wheel plates
     } have another size
+findings-if-half-turned = the picture was turned by 180 degrees
 findings-if-sizes = all markers have another size than the kit file says
 findings-if-zoomed = { $photo } was zoomed
 findings-if-focal = the camera's focal length is another
@@ -84,6 +85,13 @@ findings-size-disagrees =
         [front_track] The photos show a front track of { $measured } mm from hub to hub, { $typed } mm were typed: a front wheel plate sits off its hub, or the typed sizes are another vehicle's or mistyped. Seat the plates on their hubs and take the photos again, or correct what was typed.
        *[rear_track] The photos show a rear track of { $measured } mm from hub to hub, { $typed } mm were typed: a rear wheel plate sits off its hub, or the typed sizes are another vehicle's or mistyped. Seat the plates on their hubs and take the photos again, or correct what was typed.
     }
+findings-size-mistyped =
+    { $size ->
+        [wheelbase] The photos show a wheelbase of { $measured } mm, { $typed } mm were typed: so far off it is most likely a slip of the keyboard or another vehicle's. Correct what was typed, in mm, and verify again; if it is right, look at where the plates and the nose mark sit.
+        [nose] The photos show the nose mark { $measured } mm in front of the rear axle, { $typed } mm were typed: so far off it is most likely a slip of the keyboard or another vehicle's. Correct what was typed, in mm, and verify again; if it is right, look at where the plates and the nose mark sit.
+        [front_track] The photos show a front track of { $measured } mm from hub to hub, { $typed } mm were typed: so far off it is most likely a slip of the keyboard or another vehicle's. Correct what was typed, in mm, and verify again; if it is right, look at where the plates and the nose mark sit.
+       *[rear_track] The photos show a rear track of { $measured } mm from hub to hub, { $typed } mm were typed: so far off it is most likely a slip of the keyboard or another vehicle's. Correct what was typed, in mm, and verify again; if it is right, look at where the plates and the nose mark sit.
+    }
 
 findings-not-flat = { $body } shows its prints some { $size } mm off where flat ones would show them: the paper curls or lies in waves, or was printed unevenly. Where they stand is known less well for it. Glue them flat onto something rigid, or print them again.
 findings-prints-not-flat = The prints of { $count } marker holders show some { $size } mm off where flat ones would: the paper curls or lies in waves, it was printed unevenly, or the phone smoothed the photos (night mode). Where they stand is known less well for it. Glue them flat onto something rigid, or print them again; take photos without night mode.
@@ -115,6 +123,7 @@ findings-focal-of-all =
         [longer] All photos fit a focal length about { $percent } % longer than camera { $camera } has: another camera or lens took them, or all were zoomed alike. Use the camera file of the camera that took them, or take them again.
        *[shorter] All photos fit a focal length about { $percent } % shorter than camera { $camera } has: another camera or lens took them, or all were zoomed alike. Use the camera file of the camera that took them, or take them again.
     }
+findings-half-turned = Upside down to the camera's lens: { $photos }. Turned by 180 degrees before it was saved, a picture has its lens's middle and errors on the wrong side. Give the photos as the camera stored them.
 findings-lens-of-all = The photos do not fit the lens of camera { $camera }: the corners miss it by { $times } times their noise, and another lens would explain that. Use the camera file of the camera that took them, or fit it again.
 findings-lens-of-one = { $photo } does not fit the lens of camera { $camera } that the other photos fit: another phone of the same model took it, or another lens of this one. Take all photos with the phone whose camera file this is, or leave this photo out of the job.
 findings-zoomed-by-record = { $photo } was taken with { $times } x digital zoom (its EXIF says so). Take it again without zoom.
@@ -320,6 +329,7 @@ findings-takes-sheets = floor sheets: without them the floor comes from the plat
 findings-takes-fourth-sheet = a fourth floor sheet: three always lie in one plane
 findings-takes-second-view = a second photo that shows it
 findings-takes-two-and-two = two floor sheets by the stand and two by the vehicle
+findings-takes-hub-height = the height of the rear hubs above the floor, typed in the job: a floor that rises between the wheels and all sheets bends between no two of them
 findings-takes-front-plates = plates on the front wheels
 
 # Why a photo takes no part; stands behind a colon.

@@ -60,6 +60,7 @@ moves-far-enough = asked { $asked }, moved { $moved }: far enough
 moves-as-far-as-told = asked { $asked }, moved { $moved }: right as far as the photos tell
 moves-more = asked { $asked }, moved { $moved }: { $left } more
 moves-back = asked { $asked }, moved { $moved }: { $left } back
+moves-of-check = { $quantity }: { $words }
 
 moves-screw =
     { $amount ->

@@ -70,10 +70,16 @@ page-no = No
 page-unanswered = Not answered
 page-required = required
 page-sizes = Vehicle sizes
-page-sizes-why = Used only where the photos do not show it.
+page-sizes-why = Compared with the photos, and used alone where they do not show it. Tracks are measured from hub to hub.
 page-wheelbase = Wheelbase, mm
 page-nose-from-rear-axle = Nose in front of the rear axle, mm
 page-floor-below-hub = Wheel centre above the floor, mm
+page-rear-track = Rear track, mm
+page-front-track = Front track, mm
+# Behind a name, what it is of: a button and its photo, a kind and its file.
+page-name-of = { $name }: { $of }
+# The same where both are drawn differently.
+page-colon = :
 page-readings = Readings
 page-readings-why = Laser, tape, spirit level: compared with the photos, never mixed in.
 page-instrument = Instrument
@@ -164,6 +170,7 @@ page-verdict-retake = Retake
 page-verdict-failed = Can't be measured
 page-lead-within = Every check is proven. Run the calibration, then take one more photo.
 page-lead-within-simple = Every measured value is within; the set-up sheet's rule takes no account of the uncertainty. Run the calibration, then take one more photo.
+page-lead-within-likely = Every check is within with at least { $least } % probability, which is all that the set-up sheet's rule asks for. Run the calibration, then take one more photo.
 page-lead-outside = Move the stand as shown, then take one photo.
 page-lead-held = Do not move the stand yet: settle first what is named below, then begin the next attempt.
 page-not-trusted = not trustworthy

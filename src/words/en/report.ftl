@@ -204,6 +204,7 @@ report-then = Then
 report-close-moved = Take one photo of the stand there, with plates and floor sheets: it is measured with those before; a second one proves it.
 report-close-void = Take the photos again. Do not move the stand by the figures of this report: they can't be trusted.
 report-close-held = Take the photos again. Do not move the stand by the figures of this report: what has to be settled comes first.
+report-close-held-typed = Verify the job again. Do not move the stand by the figures of this report: what has to be settled comes first.
 report-nothing-to-move = Nothing to move
 report-keep-report = Keep this report with the job.
 report-close-retake = Take the photos again and verify the job again.
@@ -227,14 +228,14 @@ report-kit-due =
 report-first = First
 report-by-screw = That is { $screw }.
 report-last-move = The last move: { $last }.
-report-track-text = Where the stand went (± expanded uncertainty, 95 %)
+report-track-text = Where the stand went (± expanded uncertainty, 95 %)
 report-position-first = first
 report-position-move = move { $number }
 report-figure = { $name } { $value }
 report-figure-moved = { $name } { $value } ({ $moved })
 report-last-position = The last position is shown by { $photos }.
 report-last-position-none = No photo shows the last position.
-report-checks-text = Checks against { $line } (measured ± expanded uncertainty, 95 %)
+report-checks-text = Checks against { $line } (measured ± expanded uncertainty, 95 %)
 report-required-value = required { $required }
 report-probability-short = { $probability } within
 report-required-and-probability = { $required }, { $probability }
@@ -326,7 +327,7 @@ report-setup-sheet = Set-up sheet
 
 report-checks = Checks
 report-checks-none = The set-up sheet checks nothing.
-report-checks-lede = Measured against { $line }. ± is the expanded uncertainty U (95 %).
+report-checks-lede = Measured against { $line }. ± is the expanded uncertainty U (95 %).
 report-rule =
     { $rule ->
         [guarded] “Within” needs at least { $least } % probability that the true value lies inside the limits; so does “outside”.
@@ -353,7 +354,7 @@ report-by-reading = decided by a reading
 report-bar-key = How to read the bars
 report-bar-limits = limits
 report-bar-required = required
-report-bar-true = where the true value lies (95 %)
+report-bar-true = where the true value lies (95 %)
 report-bar-mark = The mark in it is the measured value, in the shape of its verdict.
 report-off-scale = off this scale: { $amount }
 report-bar-spoken = { $name }: { $value }, required { $required }, { $verdict }
@@ -368,7 +369,7 @@ report-drawing-caption = To scale, true size of every deviation. Markers (black)
 report-nose-typed = The nose was not marked: its place follows from the typed length.
 report-magnified = The stand against where it must be
 report-magnified-of = The stand against where it must be: { $name }
-report-magnified-lede = Dashed: required. Solid: measured, with its uncertainty as a cross (95 %). Shaded: where the aim point may be; dotted: how far the stand may be turned.
+report-magnified-lede = Dashed: required. Solid: measured, with its uncertainty as a cross (95 %). Shaded: where the aim point may be; dotted: how far the stand may be turned.
 report-drawing-spoken = Drawing to scale of the vehicle, the target stand and the photos. { $figures }
 report-view-above = From above
 report-view-right = From the vehicle's right
@@ -390,7 +391,7 @@ report-wheelbase = wheelbase { $amount }
 report-distance-from = { $amount } from { $datum }
 
 report-track = Where the stand went
-report-track-lede = All photos are measured together: vehicle, plates and floor sheets stand where the first ones found them, the stand has a place of its own after each move. ± is the expanded uncertainty (95 %); that of a move is smaller than that of two places, since what both have in common takes no part in it.
+report-track-lede = All photos are measured together: vehicle, plates and floor sheets stand where the first ones found them, the stand has a place of its own after each move. ± is the expanded uncertainty (95 %); that of a move is smaller than that of two places, since what both have in common takes no part in it.
 report-track-none = No photo shows the stand where it stands now together with the vehicle.
 report-track-shown = Where it stands now is shown by { $photos }.
 report-track-above = From above: { $name }
@@ -491,7 +492,7 @@ report-budget-total =
     }
 
 report-doubts = What these photos would have shown
-report-doubts-lede = The least size of each fault that is found with a probability of 95 % in this job. Smaller ones may be there.
+report-doubts-lede = The least size of each fault that is found with a probability of 95 % in this job. Smaller ones may be there.
 report-fault = Fault
 report-found-from = Found from
 report-all-alike = all by the same amount
@@ -501,7 +502,7 @@ report-it-takes = it takes { $remedy }
 report-hangs-on = What the checks depend on
 report-hangs-on-lede = The largest change of each value when one photo, one marker holder or the form of the lens model is taken away.
 report-change = Change
-report-uncertainty-95 = Uncertainty (95 %)
+report-uncertainty-95 = Uncertainty (95 %)
 
 report-attested = What the technician attests
 report-attested-nothing = The sheet asks for nothing and nothing was stated.
@@ -586,8 +587,7 @@ report-found-in =
         [installed] found in: installed models
         [option] found in: --models folder
         [environment] found in: BAYWITNESS_MODELS folder
-        [job] found in: job folder
-       *[other] found in: { $place }
+       *[other] found in: models of another place
     }
 report-cautions = Cautions
 report-caution-maker = The vehicle maker's service information and local rules govern. Where they differ from this report, follow them.

@@ -154,6 +154,12 @@ training-unknown-near =
        *[way] no way `{ $word }`; did you mean `{ $near }`?
     }
 training-no-size = `{ $word }` is no size: a number of mm or degrees
+training-answered = Noted for { $job }: { $answer }.
+training-answer-cells = has { $found } cells, at most { $most } are wanted: job, finding, way, size; between commas write decimals with a point
 training-answers-changed = { $path } is not what { $drill } committed to: the answers were changed, nothing is marked
+training-gives-back-other = { $path }: its answers would write { $name }, which no job of this drill has: nothing is marked; have the drill made again
+training-gives-back-link = { $path } is a link: nothing is written through it and nothing is marked; put the job's own folder and files there
+training-drill-changed = { $path } has another level or other jobs than were sealed with the answers: nothing is marked; put the file back as it was
+training-level-unsealed = This drill was made before levels were sealed with the answers: nothing proves that it is of level { $level }.
 training-progress-unreadable = { $path }, line { $line }: { $why }; put it right or name another progress file
 training-progress-edited = { $path }, line { $line }: its points are not what the program makes of the answers in it; put the line back as it was, or name another progress file

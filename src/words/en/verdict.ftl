@@ -177,8 +177,14 @@ verdict-why-within-simple =
         [one] The one check's measured value is within tolerance. The set-up sheet's rule takes no account of its uncertainty.
        *[other] The measured values of all { $checks } checks are within tolerance. The set-up sheet's rule takes no account of their uncertainty.
     }
+verdict-why-within-likely =
+    { $checks ->
+        [one] The one check is within tolerance with a probability of at least { $least } %. That is what the set-up sheet's rule asks for, and too little for a proof.
+       *[other] All { $checks } checks are within tolerance, each with a probability of at least { $least } %. That is what the set-up sheet's rule asks for, and too little for a proof.
+    }
 verdict-why-outside = Proven to be outside tolerance: { $quantities }.
 verdict-why-outside-simple = Measured outside tolerance: { $quantities }. The set-up sheet's rule takes no account of the uncertainty.
+verdict-why-outside-likely = Outside tolerance with a probability of at least { $least } %: { $quantities }. That is what the set-up sheet's rule asks for, and too little for a proof.
 verdict-why-outside-anyway = Proven to be outside tolerance whatever the cause of that: { $quantities }.
 verdict-why-retake = Could not be measured: { $quantity }. { $reason }
 verdict-why-retake-bare = Not every check could be measured.

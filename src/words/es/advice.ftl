@@ -1,5 +1,6 @@
 # Por qué una comprobación no tiene valor.
 advice-not-seen = Ninguna foto utilizable muestra { $body }.
+advice-nothing-measured = Hay muy pocas fotos utilizables para medir algo.
 advice-no-floor = No se vieron ni láminas de suelo ni las dos placas de las ruedas traseras: no hay suelo.
 advice-no-floor-height = No se vio ninguna lámina de suelo y falta vehicle.floor_below_hub_mm.
 advice-no-centreline = No hay eje central: mostrar placas en las dos ruedas delanteras o una marca frontal con on_centreline.
@@ -7,12 +8,14 @@ advice-no-wheelbase = No se vieron placas delanteras y falta vehicle.wheelbase_m
 advice-no-nose = No se vio la marca frontal y falta vehicle.nose_from_rear_axle_mm.
 advice-no-datum = El punto de referencia está en un portamarcadores que el juego no tiene.
 advice-plates-are-the-floor = Aquí las placas definen el suelo; hacen falta láminas de suelo.
+advice-leans = Torcida respecto al vehículo, más de un grado: { $body }. Un punto medido desde ella en las direcciones del vehículo no está donde parece. Fijar la marca a plomo y a escuadra con el vehículo, o medir desde una marca más cercana al punto.
 advice-reading-only = Las fotos no lo muestran; hace falta una lectura.
 advice-degenerate = La geometría es degenerada.
 
 # Por qué una comprobación no está decidida.
 advice-too-small = Estas fotos y este juego no pueden demostrar una tolerancia tan pequeña. Esto no significa que esté fuera de tolerancia. La incertidumbre es de { $uncertainty } y ningún valor podría demostrarse si no baja de { $needed }. Hace falta: { $more }.
 advice-too-unsure = La regla de la hoja de montaje decide solo por el valor medido, lo que presupone una incertidumbre no mayor que la tolerancia (JCGM 106:2012, 8.2). Esto no significa que esté fuera de tolerancia. La incertidumbre es de { $uncertainty } y la tolerancia de { $tolerance }. Hace falta: { $more }.
+advice-too-unsure-likely = La regla de la hoja de montaje decide con menos del 95 % de probabilidad, lo que solo se hace donde la incertidumbre no es mayor que la tolerancia. Esto no significa que esté fuera de tolerancia. La incertidumbre es de { $uncertainty } y la tolerancia de { $tolerance }. Hace falta: { $more }.
 advice-too-near = El valor está demasiado cerca del límite para su incertidumbre de { $uncertainty }. Lo decide una foto más o un montaje más cercano al valor nominal.
 advice-more-wider = más fotos desde direcciones más separadas
 advice-more-or-plates = más fotos desde direcciones más separadas, o placas en las cuatro ruedas

@@ -4,10 +4,13 @@
 
 cli-error = error: { $message }
 cli-note = nota: { $words }
-cli-cannot-read = no se puede leer { $path }: { $why }
-cli-not-over-a-photo = { $path } es una foto y se queda como está: escribir --json FILE detrás de las fotos, o --json - para la salida estándar
-cli-cannot-write = no se puede escribir { $path }: { $why }
-cli-cannot-make-folder = no se puede crear la carpeta { $path }: { $why }
+cli-cannot-read = no se puede leer { $path }: { $why }; comprobar el nombre y los permisos
+cli-not-over-a-photo = { $path } es una foto y se queda como está: nombrar otro archivo para escribir. Una opción que escribe toma lo que la sigue; las fotos van delante de ella
+cli-not-over-no-json = { $path } ya existe, no es un archivo JSON y se queda como está: nombrar otro archivo detrás de --json, o - para la salida estándar
+cli-not-over-an-input = { $path } es un archivo del trabajo { $job } y se queda como está: nombrar otro archivo detrás de --json
+cli-no-utf8 = { $path } no es un texto en UTF-8: guardarlo como UTF-8 (una hoja de cálculo dice «CSV UTF-8»)
+cli-cannot-write = no se puede escribir { $path }: { $why }; comprobar los permisos y el espacio libre de la carpeta, o nombrar otra
+cli-cannot-make-folder = no se puede crear la carpeta { $path }: { $why }; comprobar los permisos de la carpeta superior, o nombrar otra
 cli-cannot-unpack = no se puede crear una carpeta para desempaquetar: { $why }
 cli-no-stdout = no se puede escribir en la salida estándar: { $why }
 cli-no-threads = no se pueden iniciar { $count } hilos: { $why }
@@ -17,6 +20,8 @@ cli-no-schema = «{ $format }» no tiene esquema: indicar uno de { $known }
 cli-no-evidence = { $folder } no es una carpeta de evidencia: indicar una hecha por `baywitness seal`
 cli-no-carrier = el juego { $kit } no tiene portamarcadores { $name }; tiene: { $known }
 cli-no-photo = la carpeta { $folder } no tiene ninguna foto
+cli-no-photo-but-below = la carpeta { $folder } no tiene ninguna foto: nombrar su carpeta { $photos }
+cli-job-twice = { $job } y { $again } son el mismo trabajo: nombrar cada trabajo una vez
 cli-jobs =
     { $count ->
         [one] un trabajo
@@ -55,9 +60,11 @@ cli-new-sheet = hoja de montaje { $sheet }: { $key } { $problem }; { $remedy }
 cli-new-source = Fuente: { $source }
 cli-new-camera = si se omite, eligen los datos de cada foto
 cli-new-series = orden de reparación: la comparten sus intentos y sensores
-cli-new-wheelbase = si no se ven placas en las ruedas delanteras
-cli-new-nose = si no se ve la marca frontal
-cli-new-hub = si no se ve ninguna lámina de suelo
+cli-new-wheelbase = se compara con las fotos; se usa solo donde no muestran placas delanteras
+cli-new-nose = se compara con las fotos; se usa solo donde no muestran la marca frontal
+cli-new-hub = se compara con las fotos; se usa solo donde no muestran ninguna lámina de suelo
+cli-new-rear-track = de buje a buje: dice si las placas traseras están en sus bujes
+cli-new-front-track = de buje a buje: dice si las placas delanteras están en sus bujes
 cli-new-required = { $question } (obligatorio)
 cli-new-reading = leído con láser, cinta, nivel o banco de alineación
 cli-new-steps = Esta hoja tiene los pasos { $steps }: decir de cada foto cuál muestra.
@@ -68,7 +75,7 @@ cli-move-step-lacks = la hoja de montaje «{ $sheet }» tiene pasos: indicar cu�
 cli-move-no-steps = la hoja de montaje «{ $sheet }» no tiene pasos: omitir --step "{ $step }"
 cli-move-no-such-step = «{ $step }» no es un paso de la hoja de montaje «{ $sheet }»: indicar uno de ellos: { $steps }
 cli-move-too-often = el soporte de { $job } ya se movió { $most } veces: empezar un trabajo nuevo
-cli-move-is-there = { $photo } ya es una foto de { $job }: indicar una nueva
+cli-move-is-there = { $photo } ya es una foto de { $job }: indicar una nueva; si el soporte se movió antes de ella, escribir `after_move = 1` en su [[photo]] de job.toml
 cli-move-no-name = { $file } no tiene un nombre que pueda estar en un archivo de trabajo: cambiarlo
 cli-move-name-taken = en { $folder } hay otras fotos llamadas { $name }: cambiar el nombre de la nueva
 
@@ -108,10 +115,12 @@ cli-detect-corner = ({ $u }; { $v })
 cli-gauge-line = { $file }, línea { $line }: { $why }
 cli-gauge-head = el encabezado debe nombrar las columnas operator, part y value
 cli-gauge-reading = requiere un operador (operator), una pieza (part) y un número como valor (value)
+cli-gauge-cells = tiene { $found } celdas y el encabezado { $wanted }: separar con «{ $separator }» como el encabezado, con punto decimal si es una coma
 cli-gauge-range = Media y rango (AIAG MSA)
 cli-gauge-anova = Análisis de varianza (AIAG MSA)
 cli-gauge-deviations = { $method }: repetibilidad { $repeatability }, reproducibilidad { $reproducibility }, sistema de medida { $gauge }, piezas { $parts } (desviaciones típicas)
 cli-gauge-share = el sistema de medida es el { $percent } % de la dispersión total; categorías distinguibles: { $categories } (bastan cinco)
+cli-gauge-untold = las lecturas repetidas y las de varios operadores no difieren: no se puede decir la parte del sistema de medida ni cuántas categorías distingue
 cli-staged =
     { $count ->
         [one] { $folder }: una foto y truth.json
@@ -248,7 +257,8 @@ cli-plan-length = dar una longitud de 500 a 50000 mm
 cli-plan-earlier = no se pudo medir ninguna foto de { $job }: indicar un trabajo anterior que `baywitness verify` mida
 cli-recheck-no-log = { $file } no es un registro de comprobaciones: su primera línea no es «{ $head }»
 cli-recheck-no-check = { $file }, línea { $line }: no es una comprobación
-cli-sheet-measured = --measured-mm requiere dos números, a la derecha y hacia arriba, como 159.6,160.1
+cli-sheet-measured = a la derecha y hacia arriba como dos números con punto decimal y una coma entre ellos, como 159.6,160.1
+cli-sheet-corrected = { $file } ya contiene tamaños como se imprimieron, que se corregirían dos veces: corregir el archivo que se imprimió (como bay-a4). Si se imprimió este mismo archivo, borrar antes su línea «{ $line }»
 cli-no-people-key = { $path } no es una clave de 64 cifras hexadecimales: borrarla para tener seudónimos nuevos, o restaurarla
 
 ## audit, camera

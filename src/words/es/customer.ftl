@@ -16,6 +16,7 @@ customer-photos-taken = Fotos tomadas
 customer-job = Trabajo
 customer-proven = Lo que quedó demostrado
 customer-proven-simple = Lo que, medido, está dentro de los límites
+customer-proven-likely = Lo que está dentro de los límites con al menos el { $least } % de probabilidad
 customer-proven-nothing = Nada.
 customer-open = Lo que no quedó demostrado o está mal
 customer-open-nothing = No quedó nada abierto.

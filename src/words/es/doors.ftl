@@ -81,6 +81,7 @@ doors-long-remedy = acortarlo
 doors-control = contiene caracteres de control
 doors-control-remedy = eliminarlos
 doors-turning = contiene caracteres que invierten el sentido de la escritura (U+202A a U+202E, U+2066 a U+2069): lo que se muestra no es lo que dice
+doors-unseen = contiene caracteres que no muestran nada (como U+200B, U+2028 o etiquetas): dos textos de igual aspecto no serían el mismo
 doors-turning-remedy = escribirlo de nuevo sin ellos
 doors-no-name = no es un nombre: una línea de hasta 120 caracteres sin espacios al principio ni al final
 doors-no-name-remedy = acortarlo o quitar los espacios sobrantes
@@ -141,6 +142,7 @@ doors-job-is-file = es un archivo, no una carpeta de trabajo
 doors-job-is-file-remedy = indicar la carpeta que contiene job.toml
 doors-no-job = no existe: esta no es una carpeta de trabajo
 doors-no-job-remedy = indicar una carpeta que contenga job.toml o crear ese archivo
+doors-no-job-renamed = cambiar el nombre de { $file } a job.toml: un sistema que oculta las extensiones muestra job.toml en lugar de job.toml.txt
 doors-photos-none = no indica ninguna foto
 doors-photos-none-remedy = indicar las fotos u omitir la clave para usar todas las de photos/
 doors-photos-many = indica { $count } fotos, más de { $most }
@@ -153,6 +155,8 @@ doors-photos-remedy = poner las fotos del puesto en la carpeta photos/ del traba
 doors-photos-no-folder = no indica fotos y su carpeta photos/ no se puede leer ({ $why })
 doors-photos-unreadable = su carpeta photos/ no se puede leer ({ $why })
 doors-photos-empty = no indica fotos y en su carpeta photos/ no hay ningún archivo jpg, jpeg, png o heic
+doors-attachment-large = ocupa más de { $most } MB
+doors-attachment-large-remedy = guardarlo en otro lugar y adjuntar un extracto
 doors-photos-too-many = su carpeta photos/ tiene más de { $most } imágenes
 doors-photo-name = el nombre de la foto «{ $name }» no está en UTF-8
 doors-photo-name-remedy = cambiar el nombre del archivo
@@ -260,8 +264,8 @@ doors-nominal-outside-remedy = lower y upper son valores como nominal, no desvia
 doors-step-count = tiene { $count } pasos
 doors-step-count-remedy = indicar de uno a { $most } u omitir la clave
 doors-step-once = indicar cada paso una sola vez
-doors-probability = debe ser mayor que 0,5 y menor que 1, no { $found }
-doors-probability-remedy = lo habitual es 0.95: con 0.5 el dictamen sería como lanzar una moneda
+doors-probability = debe ser al menos { $least } y menor que 1, no { $found }
+doors-probability-remedy = lo habitual es 0.95: lo que se decide con menos no se llama demostrado
 doors-datum-standard = «{ $name }» es un punto que tiene toda hoja
 doors-other-name = elegir otro nombre
 doors-name-taken = «{ $name }» ya es el nombre de { $key }
@@ -510,10 +514,10 @@ doors-photo-foreign = { $name ->
     }: { $remedy ->
         [convert] convertirla a JPEG a tamaño completo, conservando sus datos EXIF
         [heic] ajustar la cámara del teléfono a «más compatible» (JPEG) o convertir la imagen a JPEG a tamaño completo, conservando sus datos EXIF
-        [still] utilizar una foto fija, JPEG o PNG
+        [still] utilizar una foto fija, JPEG, PNG o HEIC
         [copy] copiar la foto de nuevo desde la cámara
         [binary] copiar la foto de nuevo en modo binario
-        *[photo] utilizar una foto, JPEG o PNG
+        *[photo] utilizar una foto, JPEG, PNG o HEIC
     }
 
 # Lo que se encontró al decodificar una foto

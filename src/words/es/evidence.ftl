@@ -100,6 +100,7 @@ evidence-audit-unread =
         [job-name] parece un archivo de trabajo, cuyo nombre es exactamente job.toml: cambiarle el nombre
         [no-job] contiene imágenes como un trabajo, y no hay archivo de trabajo por encima: volver a poner job.toml en su lugar, o las imágenes en otro
         [tar-name] contiene evidencia sellada en un solo archivo, cuyo nombre termina en .tar: cambiarle el nombre
+        [unfinished] es lo que dejó un sellado interrumpido: sellar de nuevo y después borrarlo
         [packed] no se mira dentro de archivos comprimidos de este tipo: descomprimirlo
         [link] es un enlace que lleva fuera de lo auditado: indicar también su destino, o ponerlo en su lugar
         [deep] hay demasiadas carpetas por encima: indicarla directamente
@@ -228,6 +229,7 @@ evidence-file-state =
     { $state ->
         [missing] falta { $file }
         [added] { $file } se añadió
+        [strange] el sellado no pone allí { $file }
        *[altered] { $file } se alteró
     }
 evidence-files = { $count } archivos, ninguno falta, se añadió ni se alteró (SHA-512)
@@ -236,6 +238,7 @@ evidence-unsigned = la carpeta no está firmada
 evidence-signed = con la clave { $key }
 evidence-name-not-utf8 = { $file } no es UTF-8
 evidence-name-case = { $first } y { $second } solo difieren en mayúsculas y minúsculas
+evidence-empty-folder = { $folder } es una carpeta sin archivos, que ninguna lista tiene
 evidence-name-link = { $file } es un enlace u otra cosa que no es un archivo
 evidence-too-many = hay más de { $count } archivos
 evidence-stamped = sellada a más tardar el { $when }, según { $authority }
@@ -356,12 +359,14 @@ evidence-signers-unlisted = su clave no está en la lista de firmantes
 evidence-signers-objection =
     { $why ->
         [authority] { $who } figura como autoridad de certificación, y este programa no las sigue
+        [excluded] { $who } excluye a alguien, y una firma no dice de quién es: anotar los nombres de quienes pueden firmar
         [namespace] { $who } no puede firmar para «{ $namespace }»
         [early] { $who } aún no podía firmar
        *[late] { $who } ya no puede firmar
     }
 evidence-signers-no-key = no hay una clave pública después de los nombres y las opciones
 evidence-signers-option = la opción «{ $option }» no se conoce
+evidence-signers-option-twice = la opción «{ $option }» aparece dos veces
 evidence-signers-time = «{ $time }» no es una hora
 
 # Sealing.
@@ -618,6 +623,9 @@ evidence-difference-place = { $place } en { $file }
 evidence-written-otherwise = { $file } no está como lo escribe el programa: dice algo dos veces, o algo que ningún resultado tiene
 evidence-more-files = ni el trabajo ni su resultado tienen { $files }
 evidence-label-other = { $file } dice «{ $label }: { $value }», lo que su resultado no dice
+evidence-label-count = { $file } dice «{ $label }: { $value }», y se cuenta { $counted }
+evidence-found-shared = entre los modelos, con sus propios bytes
+evidence-found-own = en la carpeta del propio trabajo
 evidence-labels-lack = en { $file } faltan datos que el sellado escribe
 evidence-no-reports = no hay ninguno en la carpeta: el sellado los pone allí
 evidence-unread-result = no se puede leer como resultado

@@ -24,11 +24,11 @@ explain-gallery = `baywitness gallery { $code } --out DIR` lo muestra en un pues
 explain-unknown = ningún hallazgo tiene el código { $code }: `baywitness explain` los enumera todos
 explain-did-you-mean = ningún hallazgo tiene el código { $code }; ¿quería decir { $near }?
 explain-exit-code = Código de salida { $code }
-explain-exit-0 = verify, audit: todos los trabajos están dentro de tolerancia. check: íntegro y firmado por un firmante de la lista. plan: todas las comprobaciones se pueden decidir. Otros comandos: hecho.
-explain-exit-1 = verify, audit: un trabajo está fuera de tolerancia y ninguno está peor. check: alterado o mal firmado. bay: fuera de un límite.
+explain-exit-0 = verify, watch, audit: todos los trabajos están dentro de tolerancia. check: íntegro y firmado por un firmante de la lista. plan: todas las comprobaciones se pueden decidir. Otros comandos: hecho.
+explain-exit-1 = verify, watch, audit: un trabajo está fuera de tolerancia y ninguno está peor. check: alterado o mal firmado. log check: reescrito, truncado, bifurcado o alterado. log witness: rechazado. bay: fuera de un límite.
 explain-exit-2 = Uso incorrecto o una entrada que no se puede leer: un archivo que falta o está dañado, una foto cortada. El mensaje indica el archivo, el lugar y el remedio.
-explain-exit-3 = verify, audit: un trabajo no está demostrado y ninguno está peor: las fotos no deciden ni en un sentido ni en otro. check: íntegro, pero sin firma o de un firmante que no está en la lista. plan: una comprobación no se puede decidir. camera fit, survey, recheck, bay: no apto para el uso o no demostrado.
-explain-exit-4 = verify, audit: un trabajo no se puede medir a partir de sus fotos y hay que volver a fotografiarlo; el informe dice por qué.
+explain-exit-3 = verify, watch, audit: un trabajo no está demostrado y ninguno está peor: las fotos no deciden ni en un sentido ni en otro. check: íntegro, pero sin firma o de un firmante que no está en la lista, o el dictamen no se confirmó al medir de nuevo. plan: una comprobación no se puede decidir. setup check: la hoja de montaje se contradice, o ningún juego de marcadores decide todas las comprobaciones. log check: se sostiene, pero no lo firmó ninguna clave válida, o las horas no están en orden. camera fit, survey, recheck, seating, bay: no apto para el uso o no demostrado.
+explain-exit-4 = verify, watch, audit: un trabajo no se puede medir a partir de sus fotos y hay que volver a fotografiarlo; el informe dice por qué.
 
 finding-stand-turned =
     .title = Soporte girado
@@ -99,7 +99,7 @@ finding-stand-moved-between-photos =
     .meaning = Las fotos no concuerdan en dónde está el soporte respecto a todo lo demás: en unas estaba en un sitio y en las demás en otro.
     .cause = Alguien rozó el soporte, lo apartó para pasar o lo corrigió después de la primera foto.
     .look = Comparar en ambas fotos los pies del soporte con una marca del suelo, o la distancia a algo fijo.
-    .remedy = Que nadie toque el soporte; repetir todas las fotos.
+    .remedy = Que nadie toque el soporte; repetir todas las fotos. Si se movió a propósito, dar las fotos posteriores con `--moved`, o escribir `after_move = 1` en su [[photo]] de job.toml.
     .scene = Alguien golpeó el soporte antes de la segunda de cuatro fotos.
 
 finding-vehicle-moved-between-photos =
@@ -442,7 +442,7 @@ finding-rule-vehicle-sizes-disagree =
 
 finding-rule-print-scale-wrong =
     .rationale = Una impresión al 97 % hace que su portamarcadores parezca un 3 % más lejos.
-    .method = Prueba de puntuación de un factor en los tamaños de todos los marcadores de un portamarcadores, y de uno en todos los marcadores. El factor común a todos se distingue de la distancia focal de la cámara solo por la separación de los marcadores en un portamarcadores; si no basta, se nombra la explicación rival. La mejor de todas las explicaciones posibles, probabilidad de azar inferior a 1e-4, más del 0,15 % en un portamarcadores, del 0,3 % en todos. No se ve: un portamarcadores con un solo marcador cuya distancia no fija nada más.
+    .method = Prueba de puntuación de un factor en los tamaños de todos los marcadores de un portamarcadores, de todas las láminas de suelo o de todas las placas de las ruedas, y de uno en todos los marcadores. El factor común a todos se distingue de la distancia focal de la cámara solo por la separación de los marcadores en un portamarcadores; si no basta, se nombra la explicación rival. La mejor de todas las explicaciones posibles, probabilidad de azar inferior a 1e-4, más del 0,15 % en un portamarcadores o en uno de esos grupos, y con la misma seguridad más del 0,05 %; más del 0,3 % en todos. No se ve: un portamarcadores con un solo marcador cuya distancia no fija nada más.
 
 finding-rule-print-not-flat =
     .rationale = Un marcador se mide como un cuadrado plano. El papel combado muestra su dibujo en otro lugar, distinto desde cada lado, y arrastra distancias y ángulos; ningún número de píxeles lo compensa.
@@ -450,11 +450,11 @@ finding-rule-print-not-flat =
 
 finding-rule-marker-displaced =
     .rationale = Los lugares en un portamarcadores se conocen tan bien como dice su archivo del juego, y el ajuste los deja ceder otro tanto; si cedieran más, un portamarcadores doblado unos milímetros pasaría por otro lugar del soporte.
-    .method = Se suman los cuadrados de lo que cedieron los lugares de un portamarcadores, cada uno en su incertidumbre típica: a lo sumo una ji cuadrado donde el archivo es cierto; probabilidad de azar inferior a 1e-6. Se nombran los marcadores cuyo lugar libre (prueba de puntuación, tres coordenadas) tiene tal probabilidad y se aparta más de 0,75 mm, y los que no participaron en ninguna foto, o varios del mismo portamarcadores en una, aunque todas sus esquinas se apartan por igual, más de 0,5 px. Nada se dice de lugares donde otra cosa explica mejor las fotos. No se ve: todos los marcadores de un portamarcadores desplazados por igual.
+    .method = Se suman los cuadrados de lo que cedieron los lugares de un portamarcadores, cada uno en su incertidumbre típica: a lo sumo una ji cuadrado donde el archivo es cierto; probabilidad de azar inferior a 1e-6. Se nombran los marcadores cuyo lugar libre (prueba de puntuación, tres coordenadas) tiene tal probabilidad y se aparta más de 0,75 mm, y los que no participaron en ninguna foto, o que, varios del mismo portamarcadores, faltaron en una, aunque todas sus esquinas se apartan por igual, más de 0,5 px. Nada se dice de lugares donde otra cosa explica mejor las fotos. No se ve: todos los marcadores de un portamarcadores desplazados por igual.
 
 finding-rule-camera-mismatch =
     .rationale = Un archivo de cámara vale para un objetivo de un aparato; con otro, las rectas se curvan de otro modo y todo se desplaza.
-    .method = EXIF frente al archivo de cámara: exacto cuando ambos dicen algo. Por ajuste: un factor focal común a todas las fotos de una cámara, desviado más del 1 %; o la prueba de puntuación de un objetivo libre (distancias focales, punto principal, distorsión) como mejor explicación con una probabilidad de azar inferior a 1e-4, si los residuos son más del doble de lo que declara el detector. La misma prueba del objetivo de una sola foto descubre otro teléfono del mismo modelo, cosa que EXIF no puede. Una imagen en espejo: exacto. No se ve otro aparato con el mismo objetivo.
+    .method = EXIF frente al archivo de cámara: exacto cuando ambos dicen algo. Por ajuste: un factor focal común a todas las fotos de una cámara, desviado más del 1 %; o la prueba de puntuación de un objetivo libre (distancias focales, punto principal, distorsión) como mejor explicación con una probabilidad de azar inferior a 1e-4, si los residuos son más del doble de lo que declara el detector. La misma prueba del objetivo de una sola foto descubre otro teléfono del mismo modelo, cosa que EXIF no puede. Una imagen girada 180 grados antes de guardarla: la prueba de puntuación de ese único cambio del objetivo (punto principal y descentrado en el otro lado); un objetivo justo en el centro de la imagen no lo delata. Una imagen en espejo: exacto. No se ve otro aparato con el mismo objetivo.
 
 finding-rule-photo-zoomed =
     .rationale = El archivo de cámara vale para una distancia focal; una foto con zoom hace que todo parezca más cerca.

@@ -7,6 +7,7 @@ findings-if-size-kind =
         [floor] láminas de suelo
        *[plates] placas de las ruedas
     } tienen otro tamaño
+findings-if-half-turned = la imagen se giró 180 grados
 findings-if-sizes = todos los marcadores tienen otro tamaño que el del archivo del juego
 findings-if-zoomed = { $photo } se tomó con zoom
 findings-if-focal = la cámara tiene otra distancia focal
@@ -84,6 +85,13 @@ findings-size-disagrees =
         [front_track] Las fotos muestran un ancho de vía delantero de { $measured } mm de buje a buje y se introdujeron { $typed } mm: una placa de rueda delantera está fuera de su buje, o las medidas introducidas son de otro vehículo o están mal escritas. Asentar las placas en sus bujes y repetir las fotos, o corregir lo introducido.
        *[rear_track] Las fotos muestran un ancho de vía trasero de { $measured } mm de buje a buje y se introdujeron { $typed } mm: una placa de rueda trasera está fuera de su buje, o las medidas introducidas son de otro vehículo o están mal escritas. Asentar las placas en sus bujes y repetir las fotos, o corregir lo introducido.
     }
+findings-size-mistyped =
+    { $size ->
+        [wheelbase] Las fotos muestran una distancia entre ejes de { $measured } mm y se introdujeron { $typed } mm: tan lejos es casi seguro un error de tecleo o la medida de otro vehículo. Corregir lo introducido, en mm, y verificar de nuevo; si es correcto, mirar dónde están las placas y la marca frontal.
+        [nose] Las fotos muestran la marca frontal { $measured } mm por delante del eje trasero y se introdujeron { $typed } mm: tan lejos es casi seguro un error de tecleo o la medida de otro vehículo. Corregir lo introducido, en mm, y verificar de nuevo; si es correcto, mirar dónde están las placas y la marca frontal.
+        [front_track] Las fotos muestran un ancho de vía delantero de { $measured } mm de buje a buje y se introdujeron { $typed } mm: tan lejos es casi seguro un error de tecleo o la medida de otro vehículo. Corregir lo introducido, en mm, y verificar de nuevo; si es correcto, mirar dónde están las placas y la marca frontal.
+       *[rear_track] Las fotos muestran un ancho de vía trasero de { $measured } mm de buje a buje y se introdujeron { $typed } mm: tan lejos es casi seguro un error de tecleo o la medida de otro vehículo. Corregir lo introducido, en mm, y verificar de nuevo; si es correcto, mirar dónde están las placas y la marca frontal.
+    }
 
 findings-not-flat = { $body } muestra sus impresiones a unos { $size } mm de donde las mostrarían unas planas: el papel se comba o se ondula, o se imprimió de forma irregular. Por eso su lugar se conoce peor. Pegarlas planas sobre algo rígido, o imprimirlas de nuevo.
 findings-prints-not-flat = Las impresiones de { $count } portamarcadores aparecen a unos { $size } mm de donde aparecerían unas planas: el papel se comba o se ondula, se imprimió de forma irregular, o el teléfono suavizó las fotos (modo noche). Por eso su lugar se conoce peor. Pegarlas planas sobre algo rígido, o imprimirlas de nuevo; fotografiar sin modo noche.
@@ -115,6 +123,7 @@ findings-focal-of-all =
         [longer] Todas las fotos corresponden a una distancia focal un { $percent } % más larga que la de la cámara { $camera }: se usó otra cámara u otro objetivo, o todas tienen el mismo zoom. Usar el archivo de la cámara que las tomó o repetirlas.
        *[shorter] Todas las fotos corresponden a una distancia focal un { $percent } % más corta que la de la cámara { $camera }: se usó otra cámara u otro objetivo, o todas tienen el mismo zoom. Usar el archivo de la cámara que las tomó o repetirlas.
     }
+findings-half-turned = Al revés respecto al objetivo de la cámara: { $photos }. Guardada con un giro de 180 grados, una imagen tiene el centro y los defectos del objetivo en el lado equivocado. Dar las fotos tal como la cámara las guardó.
 findings-lens-of-all = Las fotos no corresponden al objetivo de la cámara { $camera }: las esquinas se desvían { $times } veces su ruido, y otro objetivo lo explicaría. Usar el archivo de la cámara que las tomó o ajustarla de nuevo.
 findings-lens-of-one = { $photo } no corresponde al objetivo de la cámara { $camera }, al que sí corresponden las demás fotos: la tomó otro teléfono del mismo modelo u otro objetivo de este. Tomar todas las fotos con el teléfono de ese archivo de cámara, o quitar esta foto del trabajo.
 findings-zoomed-by-record = { $photo } se tomó con zoom digital de { $times } aumentos (según su EXIF). Repetirla sin zoom.
@@ -320,6 +329,7 @@ findings-takes-sheets = láminas de suelo: sin ellas el suelo se toma de las pla
 findings-takes-fourth-sheet = una cuarta lámina de suelo: tres están siempre en un plano
 findings-takes-second-view = una segunda foto que la muestre
 findings-takes-two-and-two = dos láminas de suelo junto al soporte y dos junto al vehículo
+findings-takes-hub-height = la altura de los bujes traseros sobre el suelo, escrita en el trabajo: un suelo que sube entre las ruedas y todas las láminas no se dobla entre ningún par de ellas
 findings-takes-front-plates = placas en las ruedas delanteras
 
 # Por qué no cuenta una foto; va detrás de dos puntos.

@@ -60,6 +60,7 @@ moves-far-enough = pedido { $asked }, movido { $moved }: suficiente
 moves-as-far-as-told = pedido { $asked }, movido { $moved }: correcto hasta donde muestran las fotos
 moves-more = pedido { $asked }, movido { $moved }: faltan { $left }
 moves-back = pedido { $asked }, movido { $moved }: { $left } de vuelta
+moves-of-check = { $quantity }: { $words }
 
 moves-screw =
     { $amount ->

@@ -70,10 +70,16 @@ page-no = No
 page-unanswered = Sin respuesta
 page-required = obligatorio
 page-sizes = Medidas del vehículo
-page-sizes-why = Solo se usan donde las fotos no las muestran.
+page-sizes-why = Se comparan con las fotos, y se usan solas donde estas no las muestran. Anchos de vía medidos de buje a buje.
 page-wheelbase = Distancia entre ejes, mm
 page-nose-from-rear-axle = Del eje trasero al frontal del vehículo, mm
 page-floor-below-hub = Centro de la rueda sobre el suelo, mm
+page-rear-track = Ancho de vía trasero, mm
+page-front-track = Ancho de vía delantero, mm
+# Behind a name, what it is of: a button and its photo, a kind and its file.
+page-name-of = { $name }: { $of }
+# The same where both are drawn differently.
+page-colon = :
 page-readings = Lecturas
 page-readings-why = Láser, cinta métrica, nivel de burbuja: se comparan con las fotos, nunca se mezclan con ellas.
 page-instrument = Instrumento
@@ -164,6 +170,7 @@ page-verdict-retake = Repetir las fotos
 page-verdict-failed = No se puede medir
 page-lead-within = Todas las comprobaciones están demostradas. Ejecutar la calibración y después hacer una foto más.
 page-lead-within-simple = Todos los valores medidos están dentro; la regla de la hoja de montaje no tiene en cuenta la incertidumbre. Ejecutar la calibración y después hacer una foto más.
+page-lead-within-likely = Todas las comprobaciones están dentro con al menos el { $least } % de probabilidad; la regla de la hoja de montaje no pide más. Ejecutar la calibración y después hacer una foto más.
 page-lead-outside = Mover el soporte como se indica y después hacer una foto.
 page-lead-held = No mover todavía el soporte: aclarar primero lo que se indica abajo y después empezar el siguiente intento.
 page-not-trusted = no fiable

@@ -204,6 +204,7 @@ report-then = Después
 report-close-moved = Tomar una foto del soporte en el nuevo lugar, con placas y láminas de suelo: se mide junto con las anteriores; una segunda lo demuestra.
 report-close-void = Repetir las fotos. No mover el soporte según las cifras de este informe: no son fiables.
 report-close-held = Repetir las fotos. No mover el soporte según las cifras de este informe: antes hay que aclarar lo indicado arriba.
+report-close-held-typed = Verificar de nuevo el trabajo. No mover el soporte según las cifras de este informe: antes hay que aclarar lo indicado arriba.
 report-nothing-to-move = Nada que mover
 report-keep-report = Guardar este informe con el trabajo.
 report-close-retake = Repetir las fotos y verificar de nuevo el trabajo.
@@ -227,14 +228,14 @@ report-kit-due =
 report-first = Primero
 report-by-screw = Equivale a: { $screw }.
 report-last-move = El último movimiento: { $last }.
-report-track-text = Recorrido del soporte (± incertidumbre expandida, 95 %)
+report-track-text = Recorrido del soporte (± incertidumbre expandida, 95 %)
 report-position-first = inicial
 report-position-move = movimiento { $number }
 report-figure = { $name } { $value }
 report-figure-moved = { $name } { $value } ({ $moved })
 report-last-position = La última posición se ve en: { $photos }.
 report-last-position-none = Ninguna foto muestra la última posición.
-report-checks-text = Comprobaciones respecto de: { $line } (medido ± incertidumbre expandida, 95 %)
+report-checks-text = Comprobaciones respecto de: { $line } (medido ± incertidumbre expandida, 95 %)
 report-required-value = exigido { $required }
 report-probability-short = { $probability } dentro
 report-required-and-probability = { $required }, { $probability }
@@ -326,7 +327,7 @@ report-setup-sheet = Hoja de montaje
 
 report-checks = Comprobaciones
 report-checks-none = La hoja de montaje no comprueba nada.
-report-checks-lede = Medido respecto de: { $line }. ± es la incertidumbre expandida U (95 %).
+report-checks-lede = Medido respecto de: { $line }. ± es la incertidumbre expandida U (95 %).
 report-rule =
     { $rule ->
         [guarded] «Dentro» exige una probabilidad de al menos el { $least } % de que el valor verdadero esté dentro de los límites; «fuera», lo mismo.
@@ -353,7 +354,7 @@ report-by-reading = decidido por una lectura
 report-bar-key = Cómo leer las barras
 report-bar-limits = límites
 report-bar-required = exigido
-report-bar-true = dónde está el valor verdadero (95 %)
+report-bar-true = dónde está el valor verdadero (95 %)
 report-bar-mark = La marca que contiene es el valor medido, con la forma de su dictamen.
 report-off-scale = fuera de escala: { $amount }
 report-bar-spoken = { $name }: { $value }, exigido { $required }, { $verdict }
@@ -368,7 +369,7 @@ report-drawing-caption = A escala, con cada desviación en tamaño real. Los mar
 report-nose-typed = El frontal no llevaba marca: su lugar se deduce de la longitud introducida.
 report-magnified = El soporte frente al lugar exigido
 report-magnified-of = El soporte frente al lugar exigido: { $name }
-report-magnified-lede = Línea discontinua: exigido. Línea continua: medido, con su incertidumbre en cruz (95 %). Sombreado: dónde puede estar el punto de mira; punteado: cuánto puede estar girado el soporte.
+report-magnified-lede = Línea discontinua: exigido. Línea continua: medido, con su incertidumbre en cruz (95 %). Sombreado: dónde puede estar el punto de mira; punteado: cuánto puede estar girado el soporte.
 report-drawing-spoken = Dibujo a escala del vehículo, el soporte de la diana y las fotos. { $figures }
 report-view-above = Desde arriba
 report-view-right = Desde la derecha del vehículo
@@ -390,7 +391,7 @@ report-wheelbase = entre ejes { $amount }
 report-distance-from = { $amount } desde { $datum }
 
 report-track = Recorrido del soporte
-report-track-lede = Todas las fotos se miden juntas: el vehículo, las placas y las láminas de suelo están donde los hallaron las primeras; el soporte tiene un lugar propio tras cada movimiento. ± es la incertidumbre expandida (95 %); la de un movimiento es menor que la de dos lugares, porque lo que ambos tienen en común no interviene.
+report-track-lede = Todas las fotos se miden juntas: el vehículo, las placas y las láminas de suelo están donde los hallaron las primeras; el soporte tiene un lugar propio tras cada movimiento. ± es la incertidumbre expandida (95 %); la de un movimiento es menor que la de dos lugares, porque lo que ambos tienen en común no interviene.
 report-track-none = Ninguna foto muestra el soporte en su lugar actual junto con el vehículo.
 report-track-shown = Su lugar actual se ve en: { $photos }.
 report-track-above = Desde arriba: { $name }
@@ -491,7 +492,7 @@ report-budget-total =
     }
 
 report-doubts = Lo que estas fotos habrían mostrado
-report-doubts-lede = El menor tamaño de cada fallo que se detecta en este trabajo con una probabilidad del 95 %. Puede haberlos menores.
+report-doubts-lede = El menor tamaño de cada fallo que se detecta en este trabajo con una probabilidad del 95 %. Puede haberlos menores.
 report-fault = Fallo
 report-found-from = Se detecta desde
 report-all-alike = todos en la misma medida
@@ -501,7 +502,7 @@ report-it-takes = haría falta: { $remedy }
 report-hangs-on = De qué dependen las comprobaciones
 report-hangs-on-lede = El mayor cambio de cada valor al quitar una foto, un portamarcadores o la forma del modelo de lente.
 report-change = Cambio
-report-uncertainty-95 = Incertidumbre (95 %)
+report-uncertainty-95 = Incertidumbre (95 %)
 
 report-attested = Lo que declara el técnico
 report-attested-nothing = La hoja no pide nada y no se indicó nada.
@@ -586,8 +587,7 @@ report-found-in =
         [installed] hallado en: modelos instalados
         [option] hallado en: carpeta de --models
         [environment] hallado en: carpeta de BAYWITNESS_MODELS
-        [job] hallado en: carpeta del trabajo
-       *[other] hallado en: { $place }
+       *[other] hallado en: modelos de otro lugar
     }
 report-cautions = Precauciones
 report-caution-maker = Prevalecen la información de servicio del fabricante del vehículo y las normas locales. Si difieren de este informe, seguirlas.

@@ -154,6 +154,12 @@ training-unknown-near =
        *[way] no hay sentido `{ $word }`; ¿quería decir `{ $near }`?
     }
 training-no-size = `{ $word }` no es un valor: un número de mm o grados
+training-answered = Anotado para { $job }: { $answer }.
+training-answer-cells = tiene { $found } celdas, se quieren { $most } como máximo: job, finding, way, size; entre comas, escribir los decimales con punto
 training-answers-changed = { $path } no es aquello a lo que se comprometió { $drill }: las respuestas se cambiaron, no se califica nada
+training-gives-back-other = { $path }: sus respuestas escribirían { $name }, que ningún trabajo de este ejercicio tiene: no se califica nada; pedir que se haga de nuevo el ejercicio
+training-gives-back-link = { $path } es un enlace: no se escribe nada a través de él y no se califica nada; poner allí la propia carpeta del trabajo con sus archivos
+training-drill-changed = { $path } tiene otro nivel u otros trabajos que los sellados con las respuestas: no se califica nada; devolver el archivo a su estado anterior
+training-level-unsealed = Este ejercicio se hizo antes de que el nivel se sellara con las respuestas: nada demuestra que sea de nivel { $level }.
 training-progress-unreadable = { $path }, línea { $line }: { $why }; corregirlo o indicar otro archivo de progreso
 training-progress-edited = { $path }, línea { $line }: sus puntos no son los que el programa saca de las respuestas que contiene; restablecer la línea o indicar otro archivo de progreso

@@ -177,8 +177,14 @@ verdict-why-within-simple =
         [one] El valor medido de la única comprobación está dentro de tolerancia. La regla de la hoja de montaje no tiene en cuenta su incertidumbre.
        *[other] Los valores medidos de las { $checks } comprobaciones están dentro de tolerancia. La regla de la hoja de montaje no tiene en cuenta su incertidumbre.
     }
+verdict-why-within-likely =
+    { $checks ->
+        [one] La única comprobación está dentro de tolerancia con una probabilidad de al menos el { $least } %. La regla de la hoja de montaje no pide más, y es poco para darlo por seguro.
+       *[other] Las { $checks } comprobaciones están dentro de tolerancia, cada una con una probabilidad de al menos el { $least } %. La regla de la hoja de montaje no pide más, y es poco para darlo por seguro.
+    }
 verdict-why-outside = Demostrado fuera de tolerancia: { $quantities }.
 verdict-why-outside-simple = Medido fuera de tolerancia: { $quantities }. La regla de la hoja de montaje no tiene en cuenta la incertidumbre.
+verdict-why-outside-likely = Fuera de tolerancia con una probabilidad de al menos el { $least } %: { $quantities }. La regla de la hoja de montaje no pide más, y es poco para darlo por seguro.
 verdict-why-outside-anyway = Demostrado fuera de tolerancia sea cual sea la causa: { $quantities }.
 verdict-why-retake = No se pudo medir: { $quantity }. { $reason }
 verdict-why-retake-bare = No se pudieron medir todas las comprobaciones.

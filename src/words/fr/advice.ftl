@@ -1,5 +1,6 @@
 # Pourquoi un contrôle n'a pas de valeur.
 advice-not-seen = Aucune photo exploitable ne montre { $body }.
+advice-nothing-measured = Trop peu de photos sont exploitables pour mesurer quoi que ce soit.
 advice-no-floor = Ni feuilles de sol ni les deux plaques de roue arrière ne sont visibles : il n’y a pas de sol.
 advice-no-floor-height = Aucune feuille de sol n’est visible et vehicle.floor_below_hub_mm manque.
 advice-no-centreline = Il n’y a pas d’axe médian : montrer des plaques sur les deux roues avant, ou une marque avant avec on_centreline.
@@ -7,12 +8,14 @@ advice-no-wheelbase = Aucune plaque avant n’est visible et vehicle.wheelbase_m
 advice-no-nose = Aucune marque avant n’est visible et vehicle.nose_from_rear_axle_mm manque.
 advice-no-datum = Le point de référence est sur un porte-marqueurs que le jeu n’a pas.
 advice-plates-are-the-floor = Ici, les plaques définissent le sol ; il faut des feuilles de sol.
+advice-leans = De travers par rapport au véhicule, de plus d’un degré : { $body }. Un point mesuré à partir d’elle dans les directions du véhicule n’est pas là où il paraît. Fixer la marque d’aplomb et d’équerre avec le véhicule, ou mesurer à partir d’une marque plus proche du point.
 advice-reading-only = Les photos ne le montrent pas ; il faut un relevé.
 advice-degenerate = La géométrie est dégénérée.
 
 # Pourquoi un contrôle n'est pas décidé.
 advice-too-small = Ces photos et ce jeu de marqueurs ne peuvent pas prouver une tolérance aussi petite. Ce n’est pas un échec. L’incertitude est de { $uncertainty } ; aucune valeur ne pourrait être prouvée tant qu’elle dépasse { $needed }. Il faut : { $more }.
 advice-too-unsure = La règle de la fiche de montage juge la seule valeur mesurée, ce qui suppose une incertitude au plus égale à la tolérance (JCGM 106:2012, 8.2). Ce n’est pas un échec. L’incertitude est de { $uncertainty }, la tolérance de { $tolerance }. Il faut : { $more }.
+advice-too-unsure-likely = La règle de la fiche de montage juge avec moins de 95 % de probabilité, ce qui ne se fait que si l’incertitude est au plus égale à la tolérance. Ce n’est pas un échec. L’incertitude est de { $uncertainty }, la tolérance de { $tolerance }. Il faut : { $more }.
 advice-too-near = La valeur est trop proche de la limite pour son incertitude de { $uncertainty }. Une photo de plus, ou un montage plus proche de la valeur nominale, tranche.
 advice-more-wider = d’autres photos, prises de directions plus écartées
 advice-more-or-plates = d’autres photos, prises de directions plus écartées, ou des plaques sur les quatre roues

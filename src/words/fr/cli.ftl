@@ -4,10 +4,13 @@
 
 cli-error = erreur : { $message }
 cli-note = note : { $words }
-cli-cannot-read = impossible de lire { $path } : { $why }
-cli-not-over-a-photo = { $path } est une photo et reste telle quelle : écrire --json FILE après les photos, ou --json - pour la sortie standard
-cli-cannot-write = impossible d’écrire { $path } : { $why }
-cli-cannot-make-folder = impossible de créer le répertoire { $path } : { $why }
+cli-cannot-read = impossible de lire { $path } : { $why } ; vérifier le nom et les droits d’accès
+cli-not-over-a-photo = { $path } est une photo et reste telle quelle : nommer un autre fichier à écrire. Une option qui écrit prend ce qui la suit ; les photos vont devant elle
+cli-not-over-no-json = { $path } existe déjà, n’est pas un fichier JSON et reste tel quel : nommer un autre fichier après --json, ou - pour la sortie standard
+cli-not-over-an-input = { $path } est un fichier du dossier { $job } et reste tel quel : nommer un autre fichier après --json
+cli-no-utf8 = { $path } n’est pas un texte en UTF-8 : l’enregistrer en UTF-8 (un tableur dit « CSV UTF-8 »)
+cli-cannot-write = impossible d’écrire { $path } : { $why } ; vérifier les droits d’accès et la place libre du répertoire, ou en nommer un autre
+cli-cannot-make-folder = impossible de créer le répertoire { $path } : { $why } ; vérifier les droits d’accès du répertoire au-dessus, ou en nommer un autre
 cli-cannot-unpack = impossible de créer un répertoire où déballer : { $why }
 cli-no-stdout = impossible d’écrire sur la sortie standard : { $why }
 cli-no-threads = impossible de lancer { $count } fils d’exécution : { $why }
@@ -17,6 +20,8 @@ cli-no-schema = « { $format } » n’a pas de schéma : nommer l’un de { $
 cli-no-evidence = { $folder } n’est pas un dossier de preuve : en nommer un fait par `baywitness seal`
 cli-no-carrier = le jeu { $kit } n’a pas de porte-marqueurs { $name } ; il a : { $known }
 cli-no-photo = le répertoire { $folder } ne contient aucune photo
+cli-no-photo-but-below = le répertoire { $folder } ne contient aucune photo : nommer son répertoire { $photos }
+cli-job-twice = { $job } et { $again } sont le même dossier : nommer chaque dossier une fois
 cli-jobs =
     { $count ->
         [1] un dossier
@@ -55,9 +60,11 @@ cli-new-sheet = fiche de montage { $sheet } : { $key } { $problem } ; { $remed
 cli-new-source = Source : { $source }
 cli-new-camera = si omis, les données de chaque photo choisissent
 cli-new-series = ordre de réparation : partagé par ses essais et capteurs
-cli-new-wheelbase = si aucune plaque de roue avant n’est vue
-cli-new-nose = si la marque de l’avant n’est pas vue
-cli-new-hub = si aucune feuille de sol n’est vue
+cli-new-wheelbase = comparé aux photos ; utilisé seul là où elles ne montrent aucune plaque avant
+cli-new-nose = comparé aux photos ; utilisé seul là où elles ne montrent pas la marque avant
+cli-new-hub = comparé aux photos ; utilisé seul là où elles ne montrent aucune feuille de sol
+cli-new-rear-track = de moyeu à moyeu : dit si les plaques arrière sont sur leurs moyeux
+cli-new-front-track = de moyeu à moyeu : dit si les plaques avant sont sur leurs moyeux
 cli-new-required = { $question } (obligatoire)
 cli-new-reading = relevé au laser, au mètre ruban, au niveau ou au banc de géométrie
 cli-new-steps = Cette fiche a les étapes { $steps } : dire de chaque photo laquelle elle montre.
@@ -68,7 +75,7 @@ cli-move-step-lacks = la fiche de montage « { $sheet } » a des étapes : in
 cli-move-no-steps = la fiche de montage « { $sheet } » n’a pas d’étapes : enlever --step "{ $step }"
 cli-move-no-such-step = « { $step } » n’est pas une étape de la fiche de montage « { $sheet } » : en indiquer une : { $steps }
 cli-move-too-often = le support de { $job } a déjà été déplacé { $most } fois : commencer un nouveau dossier
-cli-move-is-there = { $photo } est déjà une photo de { $job } : en nommer une nouvelle
+cli-move-is-there = { $photo } est déjà une photo de { $job } : en nommer une nouvelle ; si le support a été déplacé avant elle, écrire `after_move = 1` à son [[photo]] dans job.toml
 cli-move-no-name = { $file } n’a pas de nom qui puisse figurer dans un fichier de dossier : le renommer
 cli-move-name-taken = { $folder } contient d’autres photos nommées { $name } : renommer la nouvelle
 
@@ -108,10 +115,12 @@ cli-detect-corner = ({ $u } ; { $v })
 cli-gauge-line = { $file }, ligne { $line } : { $why }
 cli-gauge-head = l’en-tête doit nommer les colonnes operator, part et value
 cli-gauge-reading = demande un opérateur (operator), une pièce (part) et un nombre comme valeur (value)
+cli-gauge-cells = a { $found } cellules, l’en-tête en a { $wanted } : séparer par « { $separator } » comme l’en-tête, avec un point décimal si c’est une virgule
 cli-gauge-range = Moyenne et étendue (AIAG MSA)
 cli-gauge-anova = Analyse de la variance (AIAG MSA)
 cli-gauge-deviations = { $method } : répétabilité { $repeatability }, reproductibilité { $reproducibility }, système de mesure { $gauge }, pièces { $parts } (écarts types)
 cli-gauge-share = le système de mesure fait { $percent } % de la dispersion totale ; catégories distinguées : { $categories } (cinq suffisent)
+cli-gauge-untold = les lectures répétées et celles de plusieurs opérateurs ne diffèrent pas : la part du système de mesure et le nombre de catégories distinguées ne peuvent être dits
 cli-staged =
     { $count ->
         [1] { $folder } : une photo et truth.json
@@ -248,7 +257,8 @@ cli-plan-length = donner une longueur de 500 à 50000 mm
 cli-plan-earlier = aucune photo de { $job } n’a pu être mesurée : donner un dossier antérieur que `baywitness verify` mesure
 cli-recheck-no-log = { $file } n’est pas un journal de contrôles : sa première ligne n’est pas « { $head } »
 cli-recheck-no-check = { $file }, ligne { $line } : n’est pas un contrôle
-cli-sheet-measured = --measured-mm demande deux nombres, vers la droite et vers le haut, comme 159.6,160.1
+cli-sheet-measured = vers la droite et vers le haut en deux nombres avec un point décimal et une virgule entre eux, comme 159.6,160.1
+cli-sheet-corrected = { $file } contient déjà les tailles telles qu’imprimées, qui seraient corrigées deux fois : corriger le fichier qui a été imprimé (tel que bay-a4). Si c’est ce fichier même qui a été imprimé, supprimer d’abord sa ligne « { $line } »
 cli-no-people-key = { $path } n’est pas une clé de 64 chiffres hexadécimaux : la supprimer pour de nouveaux pseudonymes, ou la restaurer
 
 ## audit, camera

@@ -16,6 +16,7 @@ customer-photos-taken = Photos prises
 customer-job = Dossier
 customer-proven = Ce qui est prouvé
 customer-proven-simple = Ce qui, mesuré, est dans les limites
+customer-proven-likely = Ce qui est dans les limites avec au moins { $least } % de probabilité
 customer-proven-nothing = Rien.
 customer-open = Ce qui n’est pas prouvé, ou est faux
 customer-open-nothing = Rien n’est resté ouvert.

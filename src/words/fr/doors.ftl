@@ -81,6 +81,7 @@ doors-long-remedy = le raccourcir
 doors-control = contient des caractères de contrôle
 doors-control-remedy = les supprimer
 doors-turning = contient des caractères qui inversent le sens d’écriture (U+202A à U+202E, U+2066 à U+2069) : ce qui s’affiche n’est pas ce qui est écrit
+doors-unseen = contient des caractères qui ne montrent rien (tels que U+200B, U+2028 ou des étiquettes) : deux textes d’apparence égale ne seraient pas les mêmes
 doors-turning-remedy = le saisir de nouveau sans eux
 doors-no-name = n’est pas un nom : une ligne de 120 caractères au plus, sans espace au début ni à la fin
 doors-no-name-remedy = le raccourcir ou retirer les espaces aux extrémités
@@ -141,6 +142,7 @@ doors-job-is-file = est un fichier, pas un dossier d’intervention
 doors-job-is-file-remedy = indiquer le dossier qui contient job.toml
 doors-no-job = n’existe pas : ce n’est pas un dossier d’intervention
 doors-no-job-remedy = indiquer un dossier qui contient job.toml, ou créer ce fichier
+doors-no-job-renamed = renommer { $file } en job.toml : un système qui cache les extensions montre job.toml pour job.toml.txt
 doors-photos-none = n’indique aucune photo
 doors-photos-none-remedy = indiquer les photos, ou omettre la clé pour utiliser toutes celles de photos/
 doors-photos-many = indique { $count } photos, plus que { $most }
@@ -153,6 +155,8 @@ doors-photos-remedy = mettre les photos du poste dans le répertoire photos/ du 
 doors-photos-no-folder = n’indique aucune photo, et son répertoire photos/ ne peut pas être lu ({ $why })
 doors-photos-unreadable = son répertoire photos/ ne peut pas être lu ({ $why })
 doors-photos-empty = n’indique aucune photo, et son répertoire photos/ n’a aucun fichier jpg, jpeg, png ou heic
+doors-attachment-large = dépasse { $most } Mo
+doors-attachment-large-remedy = le conserver ailleurs et joindre un extrait
 doors-photos-too-many = son répertoire photos/ contient plus de { $most } images
 doors-photo-name = le nom de la photo « { $name } » n’est pas en UTF-8
 doors-photo-name-remedy = renommer le fichier
@@ -260,8 +264,8 @@ doors-nominal-outside-remedy = lower et upper sont des valeurs comme nominal, pa
 doors-step-count = a { $count } étapes
 doors-step-count-remedy = en indiquer une à { $most }, ou omettre la clé
 doors-step-once = indiquer chaque étape une seule fois
-doors-probability = doit être supérieur à 0,5 et inférieur à 1, et non { $found }
-doors-probability-remedy = la valeur usuelle est 0.95 : à 0.5, autant tirer à pile ou face
+doors-probability = doit être au moins { $least } et inférieur à 1, et non { $found }
+doors-probability-remedy = la valeur usuelle est 0.95 : ce qui est décidé avec moins n’est pas dit prouvé
 doors-datum-standard = « { $name } » est un point que toute fiche possède
 doors-other-name = choisir un autre nom
 doors-name-taken = « { $name } » est déjà le nom de { $key }
@@ -510,10 +514,10 @@ doors-photo-foreign = { $name ->
     } : { $remedy ->
         [convert] la convertir en JPEG en taille réelle, en gardant ses données EXIF
         [heic] régler l’appareil photo du téléphone sur « le plus compatible » (JPEG), ou convertir l’image en JPEG en taille réelle, en gardant ses données EXIF
-        [still] donner une photo fixe, JPEG ou PNG
+        [still] donner une photo fixe, JPEG, PNG ou HEIC
         [copy] copier à nouveau la photo depuis l’appareil
         [binary] copier à nouveau la photo en mode binaire
-        *[photo] donner une photo, JPEG ou PNG
+        *[photo] donner une photo, JPEG, PNG ou HEIC
     }
 
 # Ce que le décodage d'une photo a révélé

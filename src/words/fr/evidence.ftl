@@ -100,6 +100,7 @@ evidence-audit-unread =
         [job-name] il ressemble à un fichier d’intervention, dont le nom est exactement job.toml : le renommer
         [no-job] des images s’y trouvent comme dans une intervention, sans fichier d’intervention au-dessus : remettre job.toml à sa place, ou mettre les images ailleurs
         [tar-name] il contient des preuves scellées en un seul fichier, dont le nom finit par .tar : le renommer
+        [unfinished] c’est ce qu’a laissé un scellement interrompu : sceller à nouveau, puis le supprimer
         [packed] les archives de ce type ne sont pas ouvertes : la décompresser
         [link] c’est un lien qui mène hors de ce qui est audité : nommer aussi sa cible, ou la mettre à sa place
         [deep] trop de dossiers se trouvent au-dessus : le nommer lui-même
@@ -228,6 +229,7 @@ evidence-file-state =
     { $state ->
         [missing] { $file } manque
         [added] { $file } a été ajouté
+        [strange] { $file } n’est rien que le scellement y mette
        *[altered] { $file } a été altéré
     }
 evidence-files = { $count } fichiers, aucun manquant, ajouté ou altéré (SHA-512)
@@ -236,6 +238,7 @@ evidence-unsigned = le dossier n’est pas signé
 evidence-signed = par la clé { $key }
 evidence-name-not-utf8 = { $file } n’est pas en UTF-8
 evidence-name-case = { $first } et { $second } ne diffèrent que par la casse
+evidence-empty-folder = { $folder } est un dossier sans fichiers, qu’aucune liste ne contient
 evidence-name-link = { $file } est un lien ou autre chose qui n’est pas un fichier
 evidence-too-many = il y a plus de { $count } fichiers
 evidence-stamped = scellé au plus tard le { $when }, selon { $authority }
@@ -260,14 +263,14 @@ evidence-no-authority = aucun certificat d’autorité fourni (--timestamp-ca)
 evidence-authority-false = non reconnue : { $why }
 evidence-authority-ended = son certificat a pris fin le { $day }, et aucun horodatage plus récent qui compte ne le couvre
 evidence-authority = { $who } ; son certificat prend fin le { $day }
-evidence-measured = { $verdict } ; chaque valeur à moins de { $share } de son incertitude type de celle enregistrée ; { $sentences ->
+evidence-measured = { $verdict } ; chaque valeur à moins de { $share } de son incertitude-type de celle enregistrée ; { $sentences ->
         [compared] tout le reste comme enregistré
        *[not] ses phrases, de la version { $recorded }, n’ont pas été comparées
     }
-evidence-measured-unconfirmed = enregistré : { $recorded } ; confirmé : { $verdict } ; la fiche de montage exige des attestations de contenu, et ce contrôle n’en garantit aucune qui suffise (un programme construit avec l’option credentials, et --credential-anchors) ; chaque valeur à moins de { $share } de son incertitude type de celle enregistrée
+evidence-measured-unconfirmed = enregistré : { $recorded } ; confirmé : { $verdict } ; la fiche de montage exige des attestations de contenu, et ce contrôle n’en garantit aucune qui suffise (un programme construit avec l’option credentials, et --credential-anchors) ; chaque valeur à moins de { $share } de son incertitude-type de celle enregistrée
 evidence-masked = { $photos } photos montrent { $markers } marqueurs là où le résultat scellé les a ; rien ne lie le reste de ce qu’elles montrent
 evidence-masked-no-markers = les photos ne montrent aucun marqueur qui les lierait au résultat scellé
-evidence-masked-measured = { $verdict } ; chaque valeur des photos masquées à moins de { $share } incertitudes types de celle enregistrée ; ce qui dépend des photos entières et de leurs propres données n’a pas été recherché à nouveau
+evidence-masked-measured = { $verdict } ; chaque valeur des photos masquées à moins de { $share } incertitudes-types de celle enregistrée ; ce qui dépend des photos entières et de leurs propres données n’a pas été recherché à nouveau
 evidence-masked-size = { $photo } n’est pas la photo scellée, masquée : elle a { $width } sur { $height } pixels
 evidence-masked-markers = { $photo } n’est pas la photo scellée, masquée : de { $recorded } marqueurs enregistrés et { $seen } qu’elle montre, { $found } sont au même endroit
 evidence-masked-no-camera = non remesuré : l’intervention ne nomme aucun appareil et aucun fichier d’appareil ne convient à ses photos, si bien que le résultat scellé ne mesure rien non plus
@@ -356,12 +359,14 @@ evidence-signers-unlisted = sa clé n’est pas dans la liste des signataires
 evidence-signers-objection =
     { $why ->
         [authority] { $who } est inscrit comme autorité de certification, ce que ce programme ne suit pas
+        [excluded] { $who } exclut quelqu’un, et une signature ne dit pas de qui elle est : inscrire les noms de ceux qui peuvent signer
         [namespace] { $who } ne peut pas signer pour « { $namespace } »
         [early] { $who } ne pouvait pas encore signer
        *[late] { $who } ne peut plus signer
     }
 evidence-signers-no-key = aucune clé publique après les noms et les options
 evidence-signers-option = l’option « { $option } » est inconnue
+evidence-signers-option-twice = l’option « { $option } » y est deux fois
 evidence-signers-time = « { $time } » n’est pas une heure
 
 # Sealing.
@@ -618,6 +623,9 @@ evidence-difference-place = { $place } dans { $file }
 evidence-written-otherwise = { $file } n’est pas tel que le programme l’écrit : il dit quelque chose deux fois, ou quelque chose qu’aucun résultat ne contient
 evidence-more-files = ni le dossier ni son résultat ne contiennent { $files }
 evidence-label-other = { $file } dit « { $label }: { $value } », ce que son résultat ne dit pas
+evidence-label-count = { $file } dit « { $label }: { $value } », et l’on compte { $counted }
+evidence-found-shared = parmi les modèles, avec leurs propres octets
+evidence-found-own = dans le dossier de l’intervention même
 evidence-labels-lack = il manque dans { $file } des indications que le scellement écrit
 evidence-no-reports = il n’y en a pas dans le dossier : le scellement les y met
 evidence-unread-result = il ne se lit pas comme un résultat

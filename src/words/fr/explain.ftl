@@ -24,11 +24,11 @@ explain-gallery = `baywitness gallery { $code } --out DIR` le montre dans un pos
 explain-unknown = aucun constat n’a le code { $code } : `baywitness explain` les énumère tous
 explain-did-you-mean = aucun constat n’a le code { $code } ; s’agit-il de { $near } ?
 explain-exit-code = Code de sortie { $code }
-explain-exit-0 = verify, audit : tous les dossiers sont dans la tolérance. check : intact et signé par un signataire de la liste. plan : tous les contrôles peuvent être décidés. Autres commandes : terminé.
-explain-exit-1 = verify, audit : un dossier est hors tolérance, aucun n’est pire. check : modifié ou mal signé. bay : hors d’une limite.
+explain-exit-0 = verify, watch, audit : tous les dossiers sont dans la tolérance. check : intact et signé par un signataire de la liste. plan : tous les contrôles peuvent être décidés. Autres commandes : terminé.
+explain-exit-1 = verify, watch, audit : un dossier est hors tolérance, aucun n’est pire. check : modifié ou mal signé. log check : réécrit, tronqué, dédoublé ou modifié. log witness : refusé. bay : hors d’une limite.
 explain-exit-2 = Mauvais usage, ou une entrée illisible : un fichier manquant ou abîmé, une photo tronquée. Le message nomme le fichier, l’endroit et le remède.
-explain-exit-3 = verify, audit : un dossier n’est pas prouvé, aucun n’est pire : les photos ne tranchent ni dans un sens ni dans l’autre. check : intact, mais non signé ou d’un signataire absent de la liste. plan : un contrôle ne peut être décidé. camera fit, survey, recheck, bay : inutilisable ou non prouvé.
-explain-exit-4 = verify, audit : un dossier ne peut être mesuré d’après ses photos et doit être photographié de nouveau ; le rapport dit pourquoi.
+explain-exit-3 = verify, watch, audit : un dossier n’est pas prouvé, aucun n’est pire : les photos ne tranchent ni dans un sens ni dans l’autre. check : intact, mais non signé ou d’un signataire absent de la liste, ou verdict non confirmé par une nouvelle mesure. plan : un contrôle ne peut être décidé. setup check : la fiche de montage se contredit, ou aucun jeu de marqueurs ne décide tous les contrôles. log check : il tient, mais aucune clé qui compte ne l’a signé, ou des heures ne sont pas dans l’ordre. camera fit, survey, recheck, seating, bay : inutilisable ou non prouvé.
+explain-exit-4 = verify, watch, audit : un dossier ne peut être mesuré d’après ses photos et doit être photographié de nouveau ; le rapport dit pourquoi.
 
 finding-stand-turned =
     .title = Support tourné
@@ -99,7 +99,7 @@ finding-stand-moved-between-photos =
     .meaning = Les photos ne s’accordent pas sur la place du support par rapport à tout le reste : il était à un endroit pour certaines et à un autre pour les autres.
     .cause = Quelqu’un a frôlé le support, l’a écarté pour passer ou l’a corrigé après la première photo.
     .look = Comparer sur les photos les pieds du support avec une marque au sol, ou l’écart à quelque chose de fixe.
-    .remedy = Que personne ne touche au support ; refaire toutes les photos.
+    .remedy = Que personne ne touche au support ; refaire toutes les photos. S’il a été déplacé exprès, donner les photos suivantes avec `--moved`, ou écrire `after_move = 1` à leur [[photo]] dans job.toml.
     .scene = Quelqu’un a heurté le support avant la deuxième de quatre photos.
 
 finding-vehicle-moved-between-photos =
@@ -438,11 +438,11 @@ finding-rule-plate-off-hub =
 
 finding-rule-vehicle-sizes-disagree =
     .rationale = Une marque en avant du véhicule ou une plaque à côté de son moyeu est la même sur chaque photo, et aucun écart ne la montre : ce qui est connu du véhicule le fait.
-    .method = Empattement, distance de l’avant à l’essieu arrière et les deux voies, tels que saisis, chacun contre ce que les photos en montrent : au-delà de quatre incertitudes types des deux ensemble (probabilité de hasard inférieure à 1e-4) et de 5 mm (pratique courante, sans source). N’est pas dit là où autre chose fausse déjà toutes les valeurs. Ne sont pas vues les dimensions non saisies, ni ce qui n’en change aucune, comme une marque avant décalée sur le côté.
+    .method = Empattement, distance de l’avant à l’essieu arrière et les deux voies, tels que saisis, chacun contre ce que les photos en montrent : au-delà de quatre incertitudes-types des deux ensemble (probabilité de hasard inférieure à 1e-4) et de 5 mm (pratique courante, sans source). N’est pas dit là où autre chose fausse déjà toutes les valeurs. Ne sont pas vues les dimensions non saisies, ni ce qui n’en change aucune, comme une marque avant décalée sur le côté.
 
 finding-rule-print-scale-wrong =
     .rationale = Une impression à 97 % fait paraître son porte-marqueurs 3 % plus loin.
-    .method = Test du score d’un facteur sur les tailles de tous les marqueurs d’un porte-marqueurs, et d’un sur tous les marqueurs. Le facteur commun à tous se distingue de la distance focale par le seul écart des marqueurs sur un porte-marqueurs ; si cela ne suffit pas, l’explication rivale est nommée. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 0,15 % sur un porte-marqueurs, de 0,3 % sur tous. Non vu : un porte-marqueurs à un seul marqueur dont rien d’autre ne fixe la distance.
+    .method = Test du score d’un facteur sur les tailles de tous les marqueurs d’un porte-marqueurs, de toutes les feuilles de sol ou de toutes les plaques de roue, et d’un sur tous les marqueurs. Le facteur commun à tous se distingue de la distance focale par le seul écart des marqueurs sur un porte-marqueurs ; si cela ne suffit pas, l’explication rivale est nommée. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 0,15 % sur un porte-marqueurs ou un tel groupe, et avec la même sûreté plus de 0,05 % ; plus de 0,3 % sur tous. Non vu : un porte-marqueurs à un seul marqueur dont rien d’autre ne fixe la distance.
 
 finding-rule-print-not-flat =
     .rationale = Un marqueur est mesuré comme un carré plan. Du papier qui gondole montre son motif ailleurs, différemment de chaque côté, et entraîne distances et angles ; aucun nombre de pixels n’efface cela.
@@ -450,15 +450,15 @@ finding-rule-print-not-flat =
 
 finding-rule-marker-displaced =
     .rationale = Les places sur un porte-marqueurs sont connues aussi bien que le dit le fichier du jeu, et la compensation les laisse céder d’autant ; si elle cédait davantage, un porte-marqueurs tordu de quelques millimètres passerait pour une autre place du support.
-    .method = Les carrés de ce que les places d’un porte-marqueurs ont cédé, chacun en incertitudes-types, sont additionnés : au plus un khi carré où le fichier est juste ; probabilité de hasard inférieure à 1e-6. Sont nommés les marqueurs dont la place libre (test du score, trois coordonnées) a une telle probabilité et s’écarte de plus de 0,75 mm, et ceux qui n’ont pris part à aucune photo, ou à plusieurs du même porte-marqueurs pas à une photo, alors que tous leurs coins sont décalés de même, de plus de 0,5 px. Il n’est pas question de places où autre chose explique mieux les photos. Non vu : tous les marqueurs d’un porte-marqueurs déplacés de même.
+    .method = Les carrés de ce que les places d’un porte-marqueurs ont cédé, chacun en incertitudes-types, sont additionnés : au plus un khi carré où le fichier est juste ; probabilité de hasard inférieure à 1e-6. Sont nommés les marqueurs dont la place libre (test du score, trois coordonnées) a une telle probabilité et s’écarte de plus de 0,75 mm, et ceux qui n’ont pris part à aucune photo, ou, à plusieurs du même porte-marqueurs, manquent dans une photo, alors que tous leurs coins sont décalés de même, de plus de 0,5 px. Il n’est pas question de places où autre chose explique mieux les photos. Non vu : tous les marqueurs d’un porte-marqueurs déplacés de même.
 
 finding-rule-camera-mismatch =
     .rationale = Un fichier d’appareil vaut pour un objectif d’un appareil ; à travers un autre, les droites se courbent autrement et tout se décale.
-    .method = EXIF contre le fichier d’appareil : exact, là où les deux disent quelque chose. Par compensation : un facteur de focale commun à toutes les photos d’une caméra, écarté de plus de 1 % ; ou le test du score d’un objectif libre (distances focales, point principal, distorsion) comme meilleure explication avec une probabilité de hasard inférieure à 1e-4, si les résidus dépassent le double de ce que déclare le détecteur. Le même test sur l’objectif d’une seule photo révèle un autre téléphone du même modèle, ce qu’EXIF ne peut pas. Une image en miroir : exact. Un autre appareil de même objectif n’est pas vu.
+    .method = EXIF contre le fichier d’appareil : exact, là où les deux disent quelque chose. Par compensation : un facteur de focale commun à toutes les photos d’une caméra, écarté de plus de 1 % ; ou le test du score d’un objectif libre (distances focales, point principal, distorsion) comme meilleure explication avec une probabilité de hasard inférieure à 1e-4, si les résidus dépassent le double de ce que déclare le détecteur. Le même test sur l’objectif d’une seule photo révèle un autre téléphone du même modèle, ce qu’EXIF ne peut pas. Une image tournée de 180 degrés avant d’être enregistrée : le test du score de ce seul changement de l’objectif (point principal et décentrement de l’autre côté) ; un objectif bien au milieu de l’image ne le trahit pas. Une image en miroir : exact. Un autre appareil de même objectif n’est pas vu.
 
 finding-rule-photo-zoomed =
     .rationale = Le fichier d’appareil vaut pour une distance focale ; une photo zoomée fait tout paraître plus près.
-    .method = Zoom numérique dans EXIF supérieur à 1,02, ou distance focale résolue d’une photo écartée de plus de 1 % et de cinq incertitudes types de sa valeur a priori (probabilité de hasard 6e-7), ou test du score d’une distance focale libre comme meilleure explication (probabilité de hasard inférieure à 1e-4). Si toutes les photos s’écartent du même facteur, c’est `camera-mismatch`.
+    .method = Zoom numérique dans EXIF supérieur à 1,02, ou distance focale résolue d’une photo écartée de plus de 1 % et de cinq incertitudes-types de sa valeur a priori (probabilité de hasard 6e-7), ou test du score d’une distance focale libre comme meilleure explication (probabilité de hasard inférieure à 1e-4). Si toutes les photos s’écartent du même facteur, c’est `camera-mismatch`.
 
 finding-rule-photo-resized =
     .rationale = Un fichier d’appareil vaut pour une grille de pixels ; une photo mise à l’échelle a perdu des pixels et ne convient à aucun fichier d’appareil.
@@ -486,7 +486,7 @@ finding-rule-photos-too-alike =
 
 finding-rule-floor-not-level =
     .rationale = Hauteur, inclinaison et niveau se rapportent au sol. S’il se brise entre véhicule et support, un tel plan n’existe pas.
-    .method = Test du score : hauteur et inclinaison d’une feuille, ou de toutes les feuilles au-delà d’une cassure en travers de la ligne du véhicule. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 2 mm ou 0,15°. Aussi la hauteur des moyeux arrière sur le plan des feuilles contre celle saisie, au-delà de quatre incertitudes types et 2 mm (probabilité de hasard 6e-5). Un avertissement là où les deux moyeux d’un essieu diffèrent en hauteur de plus de 15 mm et deux incertitudes types, ou les essieux de plus de 40 mm (pratique courante, sans source). Un sol qui est un seul plan incliné n’est pas un écart, et trois feuilles sont toujours dans un plan.
+    .method = Test du score : hauteur et inclinaison d’une feuille, ou de toutes les feuilles au-delà d’une cassure en travers de la ligne du véhicule. Meilleure de toutes les explications possibles, probabilité de hasard inférieure à 1e-4, plus de 2 mm ou 0,15°. Aussi la hauteur des moyeux arrière sur le plan des feuilles contre celle saisie, au-delà de quatre incertitudes-types et 2 mm (probabilité de hasard 6e-5). Un avertissement là où les deux moyeux d’un essieu diffèrent en hauteur de plus de 15 mm et deux incertitudes-types, ou les essieux de plus de 40 mm (pratique courante, sans source). Un sol qui est un seul plan incliné n’est pas un écart, et trois feuilles sont toujours dans un plan.
 
 finding-rule-carrier-not-seen =
     .rationale = Ce qu’aucune photo ne montre ne fait pas partie de la preuve.
@@ -494,7 +494,7 @@ finding-rule-carrier-not-seen =
 
 finding-rule-steering-not-straight =
     .rationale = Les procédures exigent des roues droites : une roue braquée décale le véhicule sur ses pneus, et l’angle de braquage entre dans bien des calibrages.
-    .method = Direction moyenne des plaques avant contre l’axe médian : plus que ce qu’un demi-degré (pratique courante, sans source) peut donner dans 95 % des cas, et plus de 3,3 incertitudes types (probabilité de hasard inférieure à 1e-3). Exige des plaques sur les quatre roues.
+    .method = Direction moyenne des plaques avant contre l’axe médian : plus que ce qu’un demi-degré (pratique courante, sans source) peut donner dans 95 % des cas, et plus de 3,3 incertitudes-types (probabilité de hasard inférieure à 1e-3). Exige des plaques sur les quatre roues.
 
 finding-rule-wrong-datum-suspected =
     .rationale = Un support écarté exactement d’une erreur connue a été placé avec soin, selon une fausse valeur : nommer l’erreur évite de tout remesurer.
@@ -542,7 +542,7 @@ finding-rule-compression-differs =
 
 finding-rule-focal-contradicts =
     .rationale = Des données qui indiquent un autre angle de vue que celui de l’image sont d’une autre image, ou l’image a été recadrée.
-    .method = La distance focale équivalente 35 mm des données contre celle résolue de la photo, par la diagonale de l’image (43,27 mm) et par son grand côté (36 mm), avec et sans le zoom numérique indiqué, car les fabricants diffèrent : nommée si elle s’écarte de toutes de plus de 10 %, d’un demi-millimètre et de trois incertitudes types. Un recadrage moindre n’est pas vu, et des données sans cette valeur ne peuvent être contrôlées.
+    .method = La distance focale équivalente 35 mm des données contre celle résolue de la photo, par la diagonale de l’image (43,27 mm) et par son grand côté (36 mm), avec et sans le zoom numérique indiqué, car les fabricants diffèrent : nommée si elle s’écarte de toutes de plus de 10 %, d’un demi-millimètre et de trois incertitudes-types. Un recadrage moindre n’est pas vu, et des données sans cette valeur ne peuvent être contrôlées.
 
 finding-rule-other-kit =
     .rationale = Deux jeux dans une image invitent au mauvais fichier de jeu, ou montrent un poste qui n’est pas celui du dossier.

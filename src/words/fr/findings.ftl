@@ -7,6 +7,7 @@ findings-if-size-kind =
         [floor] feuilles de sol
        *[plates] plaques de roue
     } ont une autre taille
+findings-if-half-turned = l’image a été tournée de 180 degrés
 findings-if-sizes = tous les marqueurs ont une autre taille que celle du fichier du jeu
 findings-if-zoomed = { $photo } a été prise avec zoom
 findings-if-focal = l’appareil a une autre distance focale
@@ -84,6 +85,13 @@ findings-size-disagrees =
         [front_track] Les photos montrent une voie avant de { $measured } mm de moyeu à moyeu, { $typed } mm ont été saisis : une plaque de roue avant est à côté de son moyeu, ou les dimensions saisies sont celles d’un autre véhicule ou mal tapées. Poser les plaques sur leurs moyeux et reprendre les photos, ou corriger la saisie.
        *[rear_track] Les photos montrent une voie arrière de { $measured } mm de moyeu à moyeu, { $typed } mm ont été saisis : une plaque de roue arrière est à côté de son moyeu, ou les dimensions saisies sont celles d’un autre véhicule ou mal tapées. Poser les plaques sur leurs moyeux et reprendre les photos, ou corriger la saisie.
     }
+findings-size-mistyped =
+    { $size ->
+        [wheelbase] Les photos montrent un empattement de { $measured } mm, { $typed } mm ont été saisis : un tel écart est très probablement une faute de frappe, ou la dimension d’un autre véhicule. Corriger la saisie, en mm, et vérifier à nouveau ; si elle est juste, contrôler où sont les plaques et la marque avant.
+        [nose] Les photos montrent la marque avant à { $measured } mm devant l’essieu arrière, { $typed } mm ont été saisis : un tel écart est très probablement une faute de frappe, ou la dimension d’un autre véhicule. Corriger la saisie, en mm, et vérifier à nouveau ; si elle est juste, contrôler où sont les plaques et la marque avant.
+        [front_track] Les photos montrent une voie avant de { $measured } mm de moyeu à moyeu, { $typed } mm ont été saisis : un tel écart est très probablement une faute de frappe, ou la dimension d’un autre véhicule. Corriger la saisie, en mm, et vérifier à nouveau ; si elle est juste, contrôler où sont les plaques et la marque avant.
+       *[rear_track] Les photos montrent une voie arrière de { $measured } mm de moyeu à moyeu, { $typed } mm ont été saisis : un tel écart est très probablement une faute de frappe, ou la dimension d’un autre véhicule. Corriger la saisie, en mm, et vérifier à nouveau ; si elle est juste, contrôler où sont les plaques et la marque avant.
+    }
 
 findings-not-flat = { $body } montre ses impressions à quelque { $size } mm de là où des impressions planes se verraient : le papier gondole ou ondule, ou l’impression est irrégulière. Leur position est donc moins bien connue. Les coller à plat sur un support rigide, ou réimprimer.
 findings-prints-not-flat = Les impressions de { $count } porte-marqueurs apparaissent à quelque { $size } mm de là où des impressions planes apparaîtraient : le papier gondole ou ondule, l’impression est irrégulière, ou le téléphone a lissé les photos (mode nuit). Leur position est donc moins bien connue. Les coller à plat sur un support rigide, ou réimprimer ; photographier sans mode nuit.
@@ -115,6 +123,7 @@ findings-focal-of-all =
         [longer] Toutes les photos correspondent à une distance focale d’environ { $percent } % plus longue que celle de l’appareil { $camera } : un autre appareil ou objectif a été utilisé, ou toutes ont le même zoom. Utiliser le fichier de l’appareil qui les a prises, ou les reprendre.
        *[shorter] Toutes les photos correspondent à une distance focale d’environ { $percent } % plus courte que celle de l’appareil { $camera } : un autre appareil ou objectif a été utilisé, ou toutes ont le même zoom. Utiliser le fichier de l’appareil qui les a prises, ou les reprendre.
     }
+findings-half-turned = À l’envers par rapport à l’objectif de l’appareil : { $photos }. Enregistrée tournée de 180 degrés, une image a le centre et les défauts de l’objectif du mauvais côté. Remettre les photos telles que l’appareil les a enregistrées.
 findings-lens-of-all = Les photos ne correspondent pas à l’objectif de l’appareil { $camera } : les coins s’en écartent de { $times } fois leur bruit, ce qu’un autre objectif expliquerait. Utiliser le fichier de l’appareil qui les a prises, ou le recaler.
 findings-lens-of-one = { $photo } ne correspond pas à l’objectif de l’appareil { $camera }, auquel correspondent les autres photos : un autre téléphone du même modèle l’a prise, ou un autre objectif de celui-ci. Prendre toutes les photos avec le téléphone de ce fichier d’appareil, ou retirer cette photo du dossier.
 findings-zoomed-by-record = { $photo } a été prise avec un zoom numérique de { $times } x (selon son EXIF). La reprendre sans zoom.
@@ -320,6 +329,7 @@ findings-takes-sheets = des feuilles de sol : sans elles, le sol est tiré des 
 findings-takes-fourth-sheet = une quatrième feuille de sol : trois sont toujours dans un plan
 findings-takes-second-view = une deuxième photo qui la montre
 findings-takes-two-and-two = deux feuilles de sol près du support et deux près du véhicule
+findings-takes-hub-height = la hauteur des moyeux arrière au-dessus du sol, saisie dans le dossier : un sol qui monte entre les roues et toutes les feuilles ne plie entre aucune d’elles
 findings-takes-front-plates = des plaques sur les roues avant
 
 # Pourquoi une photo ne compte pas ; placé derrière deux points.

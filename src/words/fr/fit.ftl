@@ -6,7 +6,7 @@ fit-parameter =
         [centre-u] centre u
        *[centre-v] centre v
     }
-fit-parameters-head = Paramètres avec leur incertitude type (1 sigma) :
+fit-parameters-head = Paramètres avec leur incertitude-type (1 sigma) :
 fit-for-use = Utilisable : { $answer ->
         [yes] oui
        *[no] NON
@@ -168,7 +168,7 @@ fit-survey-no-part = n’a pas participé
 fit-survey-scale-title = Échelle
 fit-survey-lengths = Longueurs mesurées face à tout le reste ; au-dessus de 1, E_n dit qu’elles se contredisent (ISO/IEC 17043, k = 2) :
 fit-survey-frame = Les photos fixent les marqueurs les uns par rapport aux autres. La place du repère du porte-marqueurs (référence du moyeu, point visé) vient du fichier du jeu : la forme trouvée y est posée par le meilleur ajustement rigide, et l’effet des erreurs du fichier ({ $off } mm, 1 sigma, trouvées ici) sur cet ajustement fait partie de « u dans le porte-marqueurs ».
-fit-survey-caption = Vu de là où regardent les marqueurs, bords supérieurs des codes en gras. Rouge : du centre du fichier au centre trouvé, { $factor } fois sa longueur réelle ; disque : le double de son incertitude type. Nombres : marqueur et de combien il a été trouvé devant (+) sa place, mm.
+fit-survey-caption = Vu de là où regardent les marqueurs, bords supérieurs des codes en gras. Rouge : du centre du fichier au centre trouvé, { $factor } fois sa longueur réelle ; disque : le double de son incertitude-type. Nombres : marqueur et de combien il a été trouvé devant (+) sa place, mm.
 fit-survey-drawing = { $carrier } : places trouvées de ses marqueurs par rapport au fichier du jeu
 fit-survey-markers-on = marqueur { $markers } sur { $carrier }
 fit-survey-marker = marqueur { $marker }
@@ -205,7 +205,7 @@ fit-survey-weak =
     }
 
 # A fixed reference checked again.
-fit-recheck = { $day } : { $count } marqueurs ; le plus déplacé : { $marker }, { $most } mm ; plus grand déplacement { $sigmas } fois son incertitude type ; écartement { $spacing } %
+fit-recheck = { $day } : { $count } marqueurs ; le plus déplacé : { $marker }, { $most } mm ; plus grand déplacement { $sigmas } fois son incertitude-type ; écartement { $spacing } %
 fit-recheck-moved = Quelque chose a bougé depuis la première mesure : le mur, une feuille, ou le fichier de l’appareil n’est plus juste.
 fit-recheck-outside = { $name } : { $value } est hors de ses limites de contrôle, { $low } à { $high } ; chercher la cause avant le prochain dossier.
 fit-recheck-fine = En ordre.
@@ -223,7 +223,7 @@ fit-recheck-line =
        *[lower] limite basse
     }
 fit-recheck-all = Tous les contrôles
-fit-recheck-note = Les déplacements sont par rapport à la première mesure. Un déplacement de plus de { $sigmas } fois son incertitude type n’est pas un hasard. Écartement : distances entre marqueurs rapportées à leurs tailles imprimées ; il baisse là où le papier a gonflé.
+fit-recheck-note = Les déplacements sont par rapport à la première mesure. Un déplacement de plus de { $sigmas } fois son incertitude-type n’est pas un hasard. Écartement : distances entre marqueurs rapportées à leurs tailles imprimées ; il baisse là où le papier a gonflé.
 fit-recheck-column-day = Jour
 fit-recheck-column-most = Le plus déplacé : marqueur
 fit-recheck-column-by = de mm

@@ -122,7 +122,7 @@ help-survey = Trouver où les marqueurs d’un jeu se trouvent vraiment sur leur
     .photos = Six photos du jeu ou plus, de tous les côtés ; rien ne bouge entre elles
     .kit = Le jeu tel que construit : un fichier ou un nom parmi les modèles
     .out = Le jeu mesuré à écrire ; sa disposition est écrite à côté
-    .lengths = Une longueur mesurée entre deux coins de marqueurs avec son incertitude type, comme 10:tl,13:tr=1200.4~0.3 (coins tl tr br bl, ou 0 à 3 dans cet ordre) ; peut être répété
+    .lengths = Une longueur mesurée entre deux coins de marqueurs avec son incertitude-type, comme 10:tl,13:tr=1200.4~0.3 (coins tl tr br bl, ou 0 à 3 dans cet ordre) ; peut être répété
     .apart = Les porte-marqueurs peuvent avoir bougé les uns par rapport aux autres entre les photos : mesurer chacun séparément
     .serial = Numéro de série à écrire dans le jeu
     .due = Quand le jeu doit être mesuré de nouveau, comme 2027-05-01

@@ -60,6 +60,7 @@ moves-far-enough = demandé { $asked }, déplacé de { $moved } : suffisant
 moves-as-far-as-told = demandé { $asked }, déplacé de { $moved } : correct pour autant que les photos le montrent
 moves-more = demandé { $asked }, déplacé de { $moved } : reste { $left }
 moves-back = demandé { $asked }, déplacé de { $moved } : { $left } en retour
+moves-of-check = { $quantity } : { $words }
 
 moves-screw =
     { $amount ->

@@ -70,10 +70,16 @@ page-no = Non
 page-unanswered = Sans réponse
 page-required = obligatoire
 page-sizes = Dimensions du véhicule
-page-sizes-why = Utilisées seulement là où les photos ne les montrent pas.
+page-sizes-why = Comparées aux photos, et utilisées seules là où elles ne les montrent pas. Voies mesurées de moyeu à moyeu.
 page-wheelbase = Empattement, mm
 page-nose-from-rear-axle = De l’essieu arrière à l’avant du véhicule, mm
 page-floor-below-hub = Centre de roue au-dessus du sol, mm
+page-rear-track = Voie arrière, mm
+page-front-track = Voie avant, mm
+# Behind a name, what it is of: a button and its photo, a kind and its file.
+page-name-of = { $name } : { $of }
+# The same where both are drawn differently.
+page-colon = {" "}:
 page-readings = Relevés
 page-readings-why = Laser, mètre ruban, niveau à bulle : comparés aux photos, jamais mélangés avec elles.
 page-instrument = Instrument
@@ -164,6 +170,7 @@ page-verdict-retake = Photos à refaire
 page-verdict-failed = Mesure impossible
 page-lead-within = Chaque contrôle est prouvé. Lancer le calibrage, puis prendre encore une photo.
 page-lead-within-simple = Chaque valeur mesurée est dans la tolérance ; la règle de la fiche de montage ne tient pas compte de l’incertitude. Lancer le calibrage, puis prendre encore une photo.
+page-lead-within-likely = Chaque contrôle est dans la tolérance avec au moins { $least } % de probabilité ; la règle de la fiche de montage n’en demande pas plus. Lancer le calibrage, puis prendre encore une photo.
 page-lead-outside = Déplacer le support comme indiqué, puis prendre une photo.
 page-lead-held = Ne pas encore déplacer le support : régler d’abord ce qui est indiqué ci-dessous, puis commencer l’essai suivant.
 page-not-trusted = pas fiable

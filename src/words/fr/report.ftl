@@ -204,6 +204,7 @@ report-then = Ensuite
 report-close-moved = Prendre une photo du support à sa nouvelle place, avec plaques et feuilles de sol : elle est mesurée avec les précédentes ; une deuxième le prouve.
 report-close-void = Refaire les photos. Ne pas déplacer le support d’après les chiffres de ce rapport : ils ne sont pas fiables.
 report-close-held = Refaire les photos. Ne pas déplacer le support d’après les chiffres de ce rapport : régler d’abord ce qui est indiqué plus haut.
+report-close-held-typed = Vérifier à nouveau le dossier. Ne pas déplacer le support d’après les chiffres de ce rapport : régler d’abord ce qui est indiqué plus haut.
 report-nothing-to-move = Rien à déplacer
 report-keep-report = Conserver ce rapport avec le dossier.
 report-close-retake = Refaire les photos et vérifier à nouveau le dossier.
@@ -586,8 +587,7 @@ report-found-in =
         [installed] trouvé dans : modèles installés
         [option] trouvé dans : répertoire de --models
         [environment] trouvé dans : répertoire de BAYWITNESS_MODELS
-        [job] trouvé dans : dossier d’intervention
-       *[other] trouvé dans : { $place }
+       *[other] trouvé dans : modèles d’un autre endroit
     }
 report-cautions = Précautions
 report-caution-maker = Les informations de service du constructeur du véhicule et les règles locales font foi. Si elles diffèrent de ce rapport, les suivre.

@@ -154,6 +154,12 @@ training-unknown-near =
        *[way] pas de sens `{ $word }` ; s’agit-il de `{ $near }` ?
     }
 training-no-size = `{ $word }` n’est pas une valeur : un nombre de mm ou de degrés
+training-answered = Noté pour { $job } : { $answer }.
+training-answer-cells = a { $found } cellules, { $most } au plus sont voulues : job, finding, way, size ; entre virgules, écrire les décimales avec un point
 training-answers-changed = { $path } n’est pas ce sur quoi { $drill } s’est engagé : les réponses ont été changées, rien n’est noté
+training-gives-back-other = { $path } : ses réponses écriraient { $name }, qu’aucun dossier de cet exercice ne contient : rien n’est noté ; faire refaire l’exercice
+training-gives-back-link = { $path } est un lien : rien n’est écrit à travers lui et rien n’est noté ; y mettre le propre répertoire du dossier avec ses fichiers
+training-drill-changed = { $path } a un autre niveau ou d’autres dossiers que ceux scellés avec les réponses : rien n’est noté ; remettre le fichier comme il était
+training-level-unsealed = Cet exercice a été fait avant que le niveau soit scellé avec les réponses : rien ne prouve qu’il est de niveau { $level }.
 training-progress-unreadable = { $path }, ligne { $line } : { $why } ; corriger ou nommer un autre fichier de progrès
 training-progress-edited = { $path }, ligne { $line } : ses points ne sont pas ceux que le programme tire des réponses qu’elle contient ; rétablir la ligne ou nommer un autre fichier de progrès

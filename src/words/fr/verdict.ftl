@@ -177,8 +177,14 @@ verdict-why-within-simple =
         [one] La valeur mesurée du seul contrôle est dans la tolérance. La règle de la fiche de montage ne tient pas compte de son incertitude.
        *[other] Les valeurs mesurées des { $checks } contrôles sont dans la tolérance. La règle de la fiche de montage ne tient pas compte de leur incertitude.
     }
+verdict-why-within-likely =
+    { $checks ->
+        [one] Le seul contrôle est dans la tolérance avec une probabilité d’au moins { $least } %. C’est ce que demande la règle de la fiche de montage, et trop peu pour l’établir.
+       *[other] Les { $checks } contrôles sont dans la tolérance, chacun avec une probabilité d’au moins { $least } %. C’est ce que demande la règle de la fiche de montage, et trop peu pour l’établir.
+    }
 verdict-why-outside = Prouvé hors tolérance : { $quantities }.
 verdict-why-outside-simple = Mesuré hors tolérance : { $quantities }. La règle de la fiche de montage ne tient pas compte de l’incertitude.
+verdict-why-outside-likely = Hors tolérance avec une probabilité d’au moins { $least } % : { $quantities }. C’est ce que demande la règle de la fiche de montage, et trop peu pour l’établir.
 verdict-why-outside-anyway = Prouvé hors tolérance quelle qu’en soit la cause : { $quantities }.
 verdict-why-retake = Mesure impossible : { $quantity }. { $reason }
 verdict-why-retake-bare = Certains contrôles n’ont pas pu être mesurés.

@@ -299,3 +299,19 @@ fn a_formula_typed_as_a_jobs_number() {
     let own = cells(&out.join("audit.csv"));
     assert!(own.contains(&"'=HYPERLINK(\"x\")".to_owned()) && own.contains(&"-2".to_owned()), "{own:?}");
 }
+
+/// A folder's name that clears the auditor's terminal, or adds a line to his table.
+#[cfg(unix)]
+#[test]
+fn a_folders_name_that_controls_the_auditors_terminal() {
+    let dir = tempfile::tempdir().unwrap();
+    let (archive, out) = (dir.path().join("archive"), dir.path().join("out"));
+    fs::create_dir(&archive).unwrap();
+    small_job(&archive.join("plain Ü"));
+    small_job(&archive.join("x\u{1b}[2K\r\n=1\u{202e}"));
+    audit(&archive, &out);
+    let text = fs::read_to_string(out.join("audit.csv")).unwrap();
+    assert!(!text.contains(['\u{1b}', '\r', '\u{202e}']), "{text:?}");
+    assert_eq!(text.lines().count(), 3, "{text:?}");
+    assert!(text.contains("x\\u{1b}[2K\\r\\n=1\\u{202e}") && text.contains("plain Ü"), "{text:?}");
+}

@@ -224,6 +224,30 @@ fn the_sizes_of_another_vehicle() {
     assert_eq!((honest.verdict, codes(&honest).len()), (Verdict::Within, 0), "{:?}", codes(&honest));
 }
 
+/// A key that was not hit, metres for millimetres: nobody is sent to the plates or to take photos again.
+#[test]
+fn a_size_typed_with_a_slip() {
+    let typed = |size: &str| {
+        let record = attacked("good", |job| {
+            rewrite(&job.join("job.toml"), |text| {
+                text.replace("wheelbase_mm = 2640.0", &format!("wheelbase_mm = {size}"))
+            });
+        });
+        stopped(&record, "vehicle-sizes-disagree");
+        let said = record.findings.iter().find(|f| f.code == "vehicle-sizes-disagree").unwrap().message.clone();
+        let report = baywitness::report::text(&record, &baywitness::report::TextOptions::default());
+        (said, report.split_whitespace().collect::<Vec<_>>().join(" "))
+    };
+    for (size, shown) in [("264.0", " 264 mm were typed"), ("2.64", " 2.64 mm were typed")] {
+        let (said, report) = typed(size);
+        assert!(said.contains(shown) && said.contains("slip of the keyboard"), "{said}");
+        assert!(report.contains("Verify the job again.") && !report.contains("Take the photos again."), "{report}");
+    }
+    // Another vehicle's, or a plate off its hub: by less than a tenth.
+    let (said, _) = typed("2690.0");
+    assert!(said.contains("2690 mm were typed: a wheel plate sits off its hub"), "{said}");
+}
+
 #[test]
 fn a_reading_that_nobody_read() {
     let record = attacked("good", |job| {

@@ -104,6 +104,46 @@ fn a_simple_rule_called_a_proof() {
     }
 }
 
+/// A guarded rule that asks for hardly more than a coin's word, to have "all checks are proven" said of it.
+#[test]
+fn a_guarded_rule_that_asks_for_little_called_a_proof() {
+    let asking = |p: &str| {
+        let rule = format!("conformance_probability = {p}");
+        attacked_or_refused("good", &rule)
+    };
+    let refused = asking("0.501").unwrap_err();
+    assert!(refused.contains("conformance_probability") && refused.contains("0.8"), "{refused}");
+    let record = asking("0.8").unwrap();
+    assert_eq!(record.verdict, Verdict::Within);
+    let reason = record.reason_phrase.as_ref().unwrap();
+    for (language, proven) in PROVEN {
+        let said = reason.say(language);
+        assert!(!said.contains(proven) && said.contains("80"), "{said}");
+    }
+    // Who asks for what is called proven gets it, and the kit that knows nothing gets nothing.
+    let proven = asking("0.950").unwrap();
+    assert!(proven.reason_phrase.unwrap().say(Language::English).contains("proven"));
+    let record = attacked("good", |job| {
+        rewrite(&job.join("setup.toml"), |text| {
+            text.replace("conformance_probability = 0.95", "conformance_probability = 0.8")
+        });
+        rewrite(&job.join("kit.toml"), |text| text.replace("u_layout_mm = 0.15", "u_layout_mm = 20.0"));
+    });
+    assert_eq!(record.verdict, Verdict::NotProven);
+    let distance = record.checks.iter().find(|c| c.quantity == "distance").unwrap();
+    assert!(!distance.can_decide, "{distance:?}");
+    assert_eq!(distance.reason_phrase.as_ref().unwrap().key, "advice-too-unsure-likely", "{:?}", record.findings);
+}
+
+/// A sample with another probability in its sheet, or what its reader says.
+fn attacked_or_refused(name: &str, rule: &str) -> Result<JobRecord, String> {
+    let dir = tempfile::tempdir().unwrap();
+    let job = dir.path().join("job");
+    crate::staged::copy(&sample(name), &job, true);
+    rewrite(&job.join("setup.toml"), |text| text.replace("conformance_probability = 0.95", rule));
+    verify(&job, &Options::new(Models::embedded())).map_err(|e| e.to_string())
+}
+
 /// The sheet lets readings decide what is outside, and the readings are made up.
 #[test]
 fn a_made_up_reading_that_decides_a_check() {
@@ -251,6 +291,12 @@ fn writing_that_shows_another_line() {
         });
         assert!(told.contains("job.toml, line ") && told.contains(": bay: "), "{told}");
         assert!(told.contains("direction of writing") && told.contains("type it anew"), "{told}");
+    }
+    for unseen in ['\u{200b}', '\u{2028}', '\u{feff}', '\u{e0041}'] {
+        let told = refused(&|job| {
+            rewrite(&job.join("job.toml"), |text| text.replace("bay = \"4\"", &format!("bay = \"4{unseen}\"")));
+        });
+        assert!(told.contains(": bay: ") && told.contains("show nothing") && !told.contains(unseen), "{told}");
     }
     // A file's name, listed by nobody.
     let told = refused(&|job| {

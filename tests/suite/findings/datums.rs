@@ -11,7 +11,7 @@ use rayon::prelude::*;
 use super::bench::{Judged, a_check, bay, job, judge, samples, sheet};
 use super::campaign::least;
 use super::planted::{At, shifted, stepped};
-use crate::sampled_bay::{Flaw, Sample, flawed, sample};
+use crate::sampled_bay::{Bay, Flaw, Sample, flawed, sample};
 
 /// One check instead of the sheet's.
 fn with(check: Check) -> Setup {
@@ -171,4 +171,26 @@ fn well_known_mistakes_are_named() {
 fn a_plain_misplacement_is_no_datum() {
     let judged = judge(&sample(&bay(), 11), &with(a_check(Q::Distance, Some(From::RearAxle), 4813.0, 15.0)), &job());
     assert_eq!(told(&judged), "");
+}
+
+/// A sensor 150 mm behind the nose mark, in the vehicle's directions: paper on a bumper that slopes does not tell where it is.
+#[test]
+fn a_point_beside_a_leaning_mark_is_not_measured_from() {
+    let with_nose = Bay { nose_mark: true, ..bay() };
+    let judged = |lean_deg: f64, behind_mm: f64| {
+        let place = |_: usize, name: &str, pose: At| {
+            if name == "nose" { stepped(pose, [0.0; 3], [0.0, lean_deg, 0.0]) } else { pose }
+        };
+        let offset_mm = [-behind_mm, 0.0, 0.0];
+        let sensor = Datum { name: "the sensor".into(), carrier: "nose".into(), offset_mm, u_mm: 0.5 };
+        let check = a_check(Q::Distance, Some(From::Datum("the sensor".into())), 1500.0, 400.0);
+        let setup = Setup { datums: vec![sensor], ..with(check) };
+        judge(&flawed(&with_nose, 5, &Flaw { place: &place, ..Flaw::default() }), &setup, &job())
+    };
+    let leaning = judged(6.0, 150.0);
+    assert_eq!(leaning.checks[0].verdict, Verdict::Retake);
+    let reason = super::bench::en(leaning.checks[0].reason.as_ref().unwrap());
+    assert!(reason.contains("Askew against the vehicle"), "{reason}");
+    assert!(judged(6.0, 10.0).checks[0].answer.is_some(), "a millimetre astray");
+    assert!(judged(0.3, 150.0).checks[0].answer.is_some(), "paper is never quite upright");
 }

@@ -6,10 +6,10 @@ use baywitness::setup::{From, Setup};
 use baywitness::verdict::{Level, StandSize, Verdict, check};
 use rayon::prelude::*;
 
-use super::bench::{LINE, a_check, bay, job, judge, samples, sheet};
+use super::bench::{LINE, a_check, bay, en, job, judge, samples, sheet};
 use super::campaign::least;
 use super::defect::Defect;
-use super::planted::{another_focal, another_phone};
+use super::planted::{another_focal, another_phone, half_turned};
 use crate::sampled_bay::Bay;
 
 /// Half of what is tolerated, as demonstration sheets have it: mm and degrees.
@@ -158,4 +158,19 @@ fn another_phone_of_the_model_in_hundreds_of_jobs() {
     let n = samples(60);
     assert_the_photo_is_named(&table("k1 .02 off", another_phone, n), n);
     assert_nobody_is_misled(&table("focal length 1.2 % off", another_focal, n), n);
+}
+
+/// All photos turned by half a turn in the gallery: the more the lens is off its picture's middle the surer it is told. Here its
+/// middle is half a pixel and 3.5 px off, and it decentres by a pixel in the corners.
+#[test]
+fn photos_turned_by_half_a_turn_before_they_were_saved() {
+    let n = 4 * samples(3);
+    let named = |seed: u64| {
+        let defect = half_turned(|_| true);
+        let judged = judge(&defect.sample(&bay(), 44_000 + seed), &sheet(), &job());
+        judged.findings.iter().any(|f| f.code == "camera-mismatch" && en(&f.message).starts_with("Upside down"))
+    };
+    let named = (0..n).into_par_iter().filter(|seed| named(*seed)).count();
+    println!("turned by half a turn: named in {named} of {n}");
+    assert!(named as f64 > 0.5 * n as f64, "{named} of {n}");
 }

@@ -36,7 +36,7 @@ const fn mixed_up(code: &'static str, what: &'static str, defect: fn(u64, f64) -
     Planted { code, what, graded: false, defect }
 }
 
-pub(crate) const FLAWS: [Planted; 24] = [
+pub(crate) const FLAWS: [Planted; 25] = [
     graded("stand-moved-between-photos", "stand pushed 5 mm", stand_pushed),
     graded("stand-moved-between-photos", "stand turned 0.2 deg", stand_turned),
     graded("vehicle-moved-between-photos", "vehicle rolled 5 mm", vehicle_rolled),
@@ -65,6 +65,10 @@ pub(crate) const FLAWS: [Planted; 24] = [
     graded("photo-zoomed", "a photo zoomed by 1.1", zoomed),
     graded("camera-mismatch", "focal length 6 % off", |_, part| another_lens(1.0 + 0.06 * part, 0.0)),
     graded("camera-mismatch", "another distortion", |_, part| another_lens(1.0, part)),
+    mixed_up("camera-mismatch", "one photo turned by 180 deg before it was saved", |seed, _| {
+        let who = Chance::new(seed).below(4);
+        half_turned(move |photo| photo == who)
+    }),
     graded("camera-mismatch", "another phone took one photo", |seed, part| another_phone(seed, part, 4).1),
     graded("floor-not-level", "the floor bends by 0.3 deg", floor_bent),
     graded("floor-not-level", "a sheet lies 4 mm high", sheet_raised),
@@ -274,6 +278,22 @@ fn another_lens(longer: f64, part: f64) -> Defect {
         focal_px: own.focal_px.map(|f| f * longer),
         distortion: std::array::from_fn(|i| own.distortion[i] + part * (other[i] - own.distortion[i])),
         ..own
+    };
+    Defect { lens: Box::new(lens), ..Defect::default() }
+}
+
+/// Seen from the turned picture the lens's middle lies on the other side, and so does what it decentres.
+pub(crate) fn half_turned(is_turned: impl Fn(usize) -> bool + Sync + 'static) -> Defect {
+    let size_px = crate::sampled_bay::camera(&bay()).image_size_px.map(f64::from);
+    let lens = move |photo, own: Lens| {
+        if !is_turned(photo) {
+            return own;
+        }
+        let mut turned = own;
+        turned.centre_px = std::array::from_fn(|i| size_px[i] - 1.0 - own.centre_px[i]);
+        turned.distortion[2] = -own.distortion[2];
+        turned.distortion[3] = -own.distortion[3];
+        turned
     };
     Defect { lens: Box::new(lens), ..Defect::default() }
 }

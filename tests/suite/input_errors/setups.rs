@@ -50,7 +50,8 @@ floor_slope_deg = 0.5
 const WRONG_SETUPS: &[Case] = &[
     case("thrust_line", "thrust_lien", "reference_line", "no reference line", "did you mean `thrust_line`"),
     case("guarded", "garded", "decision.rule", "no decision rule", "did you mean `guarded`"),
-    case("0.95 }", "0.5 }", "decision.conformance_probability", "above 0.5", "0.95"),
+    case("0.95 }", "0.501 }", "decision.conformance_probability", "at least 0.8", "0.95"),
+    case("0.95 }", "0.799 }", "decision.conformance_probability", "at least 0.8", "0.95"),
     case("0.95 }", "1.0 }", "decision.conformance_probability", "below 1", "0.95"),
     case("0.95 }", "nan }", "decision.conformance_probability", "finite", "number"),
     case("source = \"invented\"\n", "", "source", "is missing", "add"),

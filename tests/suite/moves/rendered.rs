@@ -218,6 +218,6 @@ fn photos_are_added_on_the_command_line_and_screws_are_told() {
     assert_eq!(code, 0, "{said}");
     assert!(job.join("photos/move-2-a.jpg").exists());
     let (code, said) = run(&["--more", &photo("a.jpg")]);
-    assert!(code == 2 && said.contains("already a photo"), "{said}");
+    assert!(code == 2 && said.contains("already a photo") && said.contains("after_move = 1"), "{said}");
     assert_eq!(run(&["--moved", &photo("none.jpg")]).0, 2);
 }

@@ -30,6 +30,8 @@ fn what_the_page_makes_the_commands_read() {
         ("description", "invented"),
         ("vin", "11111111111111111"),
         ("wheelbase", "2640"),
+        ("rear_track", "1700"),
+        ("front_track", "1705,5"),
         ("reading:0", "1500,5"),
         ("instrument:0", "laser"),
         ("thrust:side", "left"),
@@ -55,6 +57,7 @@ fn what_the_page_makes_the_commands_read() {
     assert_eq!(job.attempt, Some(1));
     assert_eq!(job.series.as_deref(), Some("INVENTED-R9"));
     assert_eq!(job.prerequisites["vehicle_unloaded"], false);
+    assert_eq!((job.vehicle.rear_track_mm, job.vehicle.front_track_mm), (Some(1700.0), Some(1705.5)));
     assert_eq!(job.readings.len(), 2);
     let thrust = job.readings.iter().find(|r| r.quantity == Quantity::ThrustAngle).unwrap();
     assert!((thrust.value - 1.0 / 6.0).abs() < 1e-9 && thrust.instrument.as_deref() == Some("alignment"));

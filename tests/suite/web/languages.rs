@@ -117,6 +117,10 @@ fn what_is_wrong_is_said_in_the_language_and_numbers_have_its_decimal_sign() {
         assert_eq!(server.form(&to, &[("reading:0", "1500,5"), ("instrument:0", "laser")]).status, 303);
         let page = server.get(&to).text();
         assert!(page.contains(&format!("value=\"{sign}\"")), "{page}");
+        // French sets a no-break space before a colon, in the page's title too.
+        let title = page.split("<title>").nth(1).and_then(|rest| rest.split("</title>").next()).unwrap();
+        assert!(title.contains(": "), "{title}");
+        assert_eq!(title.contains("\u{a0}: "), language == Language::French, "{title}");
         // The file is everybody's, in whichever language it was typed.
         let file = std::fs::read_to_string(jobs.path().join(&name).join("job.toml")).unwrap();
         assert!(file.contains("1500.5"), "{file}");

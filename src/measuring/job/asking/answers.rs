@@ -77,8 +77,7 @@ impl Questions {
             if check.is_decided_by_reading(kit) {
                 return vec![by_reading(check, job)];
             }
-            let of =
-                |at: usize| measurement.map_or(Err(Undetermined::NotSeen(Role::Target)), |m| m.answers[at].clone());
+            let of = |at: usize| measurement.map_or(Err(Undetermined::NothingMeasured), |m| m.answers[at].clone());
             self.checks[i].clone().map(of).collect()
         };
         setup.checks.iter().enumerate().map(answer).collect()

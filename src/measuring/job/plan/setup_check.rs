@@ -18,6 +18,8 @@ pub fn setup_check(setup: &Setup, kits: &[Kit], camera: &Profile, vehicle: &Vehi
         .iter()
         .filter(|kit| setup.check_against(kit).is_ok())
         .map(|kit| plan(Wanted { kit, setup, camera, vehicle }, &options))
+        // A reference on the wall has no stand: there is nothing to take photos of.
+        .filter(|plan| !plan.stations.is_empty())
         .collect();
     plans.sort_by_key(|p| (p.predicted.iter().filter(|c| !c.can_decide).count(), p.stations.len()));
     let (contradictions, questions): (Vec<Doubt>, Vec<Doubt>) =

@@ -2,9 +2,9 @@
 
 use super::parts::Parts;
 use crate::record::Verdict;
-use crate::setup::{Check, DecisionRule};
+use crate::setup::{Check, Decision, DecisionRule};
 use crate::verdict::{Checked, Level, sentences};
-use crate::words::{Phrase, phrase};
+use crate::words::{Figure, Phrase, phrase};
 
 /// One sentence for people.
 pub(in crate::job) fn reason(parts: &Parts, verdict: Verdict) -> Phrase {
@@ -41,10 +41,19 @@ fn of_verdict<'a>(parts: &'a Parts, verdict: Verdict) -> impl Iterator<Item = (&
 
 /// What is within by its measured value alone is not proven to be.
 fn why_within(parts: &Parts) -> Phrase {
-    match parts.folder.setup.decision.rule {
+    let decision = &parts.folder.setup.decision;
+    match decision.rule {
         DecisionRule::Simple => phrase!("verdict-why-within-simple", checks = parts.checks.len()),
+        _ if decision.is_likely_only() => {
+            phrase!("verdict-why-within-likely", checks = parts.checks.len(), least = least(decision))
+        }
         _ => phrase!("verdict-why-within", checks = parts.checks.len()),
     }
+}
+
+/// The probability that the rule asks for, in percent.
+fn least(decision: &Decision) -> Figure {
+    Figure::plain(decision.conformance_probability * 100.0)
 }
 
 fn why(checked: &Checked) -> Phrase {
@@ -56,14 +65,17 @@ fn why_outside(parts: &Parts) -> Phrase {
     outside.sort_by_key(|(check, _)| check.quantity.move_order());
     let names: Vec<Phrase> = outside.iter().map(|(check, _)| check.quantity.phrase()).collect();
     // What is outside by its measured value alone is not proven to be either.
-    let simple = parts.folder.setup.decision.rule == DecisionRule::Simple;
-    let outside = |names| match simple {
-        true => phrase!("verdict-why-outside-simple", quantities = names),
-        false => phrase!("verdict-why-outside", quantities = names),
+    let decision = &parts.folder.setup.decision;
+    let simple = decision.rule == DecisionRule::Simple;
+    let proven = !simple && !decision.is_likely_only();
+    let outside = |names| match () {
+        () if simple => phrase!("verdict-why-outside-simple", quantities = names),
+        () if proven => phrase!("verdict-why-outside", quantities = names),
+        () => phrase!("verdict-why-outside-likely", quantities = names, least = least(decision)),
     };
     // Outside in any case, but the finding comes first: nothing is moved before it is settled.
     match parts.findings.iter().find(|f| f.level == Level::Stop && f.holds_moves()) {
-        Some(f) if f.spoils_any() && !simple => {
+        Some(f) if f.spoils_any() && proven => {
             sentences(f.message.clone(), [phrase!("verdict-why-outside-anyway", quantities = names)])
         }
         Some(f) => sentences(f.message.clone(), [outside(names)]),

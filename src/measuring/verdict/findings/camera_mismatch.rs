@@ -17,7 +17,7 @@ const MISFIT: f64 = 4.0;
 fn find(case: &Case) -> Vec<Finding> {
     let mut found: Vec<Finding> = case.photos.iter().filter_map(by_exif).collect();
     found.extend(case.photos.iter().filter_map(mirrored));
-    found.extend(by_focal(case).or_else(|| by_lens(case)));
+    found.extend(half_turned(case).or_else(|| by_focal(case)).or_else(|| by_lens(case)));
     found
 }
 
@@ -63,6 +63,13 @@ fn by_suspect(case: &Case) -> bool {
 fn photos_of(case: &Case, camera: usize) -> Vec<usize> {
     let photos = case.problem.map_or(&[][..], |p| &p.photos);
     (0..photos.len()).filter(|j| photos[*j].camera == camera && !photos[*j].views.is_empty()).collect()
+}
+
+fn half_turned(case: &Case) -> Option<Finding> {
+    let suspect = case.culprit(|e| matches!(e, Extra::HalfTurned { .. }))?;
+    let Extra::HalfTurned { photos, .. } = &suspect.extra else { return None };
+    let message = case.with_rivals(phrase!("findings-half-turned", photos = case.files(photos)));
+    Some(Finding::new("camera-mismatch", Level::Stop, message).leaving(case.open()))
 }
 
 fn by_lens(case: &Case) -> Option<Finding> {

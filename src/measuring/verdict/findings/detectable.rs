@@ -72,6 +72,8 @@ fn moved(case: &Case) -> Vec<Detectable> {
     for (k, carrier) in case.kit.carriers.iter().enumerate() {
         let code = match carrier.role {
             Role::Target => "stand-moved-between-photos",
+            // A body sways on its springs when somebody gets out: the wheels stay.
+            Role::Nose => "vehicle-moved-between-photos",
             role if role.is_wheel() => "plate-not-seated",
             _ => continue,
         };
@@ -82,7 +84,9 @@ fn moved(case: &Case) -> Vec<Detectable> {
         let mm = worst(tests(case, of), 0..3, 1.0, something_moved::LEAST_MM);
         let degrees = worst(tests(case, of), 3..6, deg(1.0), something_moved::LEAST_DEG);
         let remedy = |size: Option<f64>| size.is_none().then(|| one_more(case, k));
-        for (size, unit) in [(mm, "mm"), (degrees, "deg")] {
+        // Where a point on the body goes matters, not how its mark turns there.
+        let turns = carrier.role != Role::Nose;
+        for (size, unit) in std::iter::once((mm, "mm")).chain(turns.then_some((degrees, "deg"))) {
             all.push(Detectable { code, carrier: Some(carrier.name.clone()), size, unit, remedy: remedy(size) });
         }
     }
@@ -186,9 +190,11 @@ fn floor(case: &Case) -> Vec<Detectable> {
         1..=3 => Some(phrase!("findings-takes-fourth-sheet")),
         _ => None,
     };
+    let mut all: Vec<Detectable> = (!sheets.is_empty()).then(|| below_wheels(case)).into_iter().collect();
     if let Some(remedy) = no_more {
         let remedy = Some(remedy);
-        return vec![Detectable { code: CODE, carrier: None, size: None, unit: "mm", remedy }];
+        all.push(Detectable { code: CODE, carrier: None, size: None, unit: "mm", remedy });
+        return all;
     }
     let one = |k: &usize| {
         let of = |e: &Extra| matches!(e, Extra::OffFloor { carriers, .. } if carriers.as_slice() == [*k]);
@@ -198,12 +204,19 @@ fn floor(case: &Case) -> Vec<Detectable> {
         let remedy = size.is_none().then(|| phrase!("findings-takes-second-view"));
         Detectable { code: CODE, carrier: Some(case.kit.carriers[*k].name.clone()), size, unit: "mm", remedy }
     };
-    let mut all: Vec<Detectable> = sheets.iter().map(one).collect();
+    all.extend(sheets.iter().map(one));
     let bends = tests(case, |e| matches!(e, Extra::OffFloor { carriers, .. } if carriers.len() > 1));
     let size = worst(bends, 1..3, deg(1.0), floor_not_level::LEAST_DEG);
     let remedy = size.is_none().then(|| phrase!("findings-takes-two-and-two"));
     all.push(Detectable { code: CODE, carrier: None, size, unit: "deg", remedy });
     all
+}
+
+/// A floor that rises between the wheels and all sheets bends between no two of them.
+fn below_wheels(case: &Case) -> Detectable {
+    let size = floor_not_level::detectable_below_wheels_mm(case);
+    let remedy = size.is_none().then(|| phrase!("findings-takes-hub-height"));
+    Detectable { code: "floor-not-level", carrier: Some("rear axle".into()), size, unit: "mm", remedy }
 }
 
 fn steering(case: &Case) -> Detectable {

@@ -3,6 +3,7 @@
 use super::{Case, Explanation, Finding, Open, Rule, Touches};
 use crate::geom::deg;
 use crate::marker::Role;
+use crate::num::ONE_SIDED_95;
 use crate::pose::Extra;
 use crate::verdict::Level;
 use crate::verdict::words::figure;
@@ -42,14 +43,7 @@ fn between_sheets(case: &Case) -> Vec<Finding> {
 /// The wheels' own height over the plane of the sheets: sheets on two slopes
 /// can lie in one plane, but then that plane does not pass below the wheels.
 fn below_wheels(case: &Case) -> Option<Finding> {
-    let typed = case.job.vehicle.floor_below_hub_mm?;
-    let u_typed = case.job.vehicle.u_floor_below_hub_mm;
-    if !case.scene?.on_floor {
-        return None;
-    }
-    let ((left, ul), (right, ur)) = (hub_height(case, Role::RearLeftWheel)?, hub_height(case, Role::RearRightWheel)?);
-    let off = f64::midpoint(left, right) - typed;
-    let u = f64::midpoint(ul, ur).hypot(u_typed);
+    let (typed, off, u) = against_typed(case)?;
     if off.abs() < LEAST_MM || off.abs() < SIGMAS * u {
         return None;
     }
@@ -62,6 +56,23 @@ fn below_wheels(case: &Case) -> Option<Finding> {
     // The sheets' plane is the floor, or the one below the rear wheels is.
     let open = vec![Open::AsMeasured, Open::OffFloor(case.sheets())];
     Some(Finding::new("floor-not-level", Level::Stop, message).leaving(open))
+}
+
+/// The rear hubs' height as typed, how much higher they are over the sheets' plane, and its standard uncertainty, mm.
+fn against_typed(case: &Case) -> Option<(f64, f64, f64)> {
+    let typed = case.job.vehicle.floor_below_hub_mm?;
+    let u_typed = case.job.vehicle.u_floor_below_hub_mm;
+    if !case.scene?.on_floor {
+        return None;
+    }
+    let ((left, ul), (right, ur)) = (hub_height(case, Role::RearLeftWheel)?, hub_height(case, Role::RearRightWheel)?);
+    Some((typed, f64::midpoint(left, right) - typed, f64::midpoint(ul, ur).hypot(u_typed)))
+}
+
+/// From how much on a floor that rises between the wheels and the sheets is found, with probability .95, mm.
+pub(super) fn detectable_below_wheels_mm(case: &Case) -> Option<f64> {
+    let (_, _, u) = against_typed(case)?;
+    Some((SIGMAS * u).max(LEAST_MM) + ONE_SIDED_95 * u)
 }
 
 /// A hub's height over the plane of the sheets and its standard uncertainty, mm.

@@ -49,6 +49,7 @@ impl Case<'_> {
                 phrase!("findings-if-zoomed", photo = self.photos[photos[0]].file)
             }
             Extra::Focal { .. } => phrase!("findings-if-focal"),
+            Extra::HalfTurned { .. } => phrase!("findings-if-half-turned"),
             Extra::Displaced { carrier, id } => {
                 phrase!("findings-if-displaced", marker = id.to_string(), body = self.body(*carrier))
             }

@@ -34,10 +34,19 @@ const STRAINED: f64 = 2.5;
 const DISPLACED_LEVEL: f64 = 1e-6;
 const LEAST_DISPLACED_MM: f64 = 0.75;
 
+/// Other lens errors are no half turn, even where they look a little like one.
+const HALF_TURNED: f64 = 0.3;
+
 /// A kit whose prints sit a little worse than it says is no explanation of anything.
 fn is_large_enough(suspect: &Suspect) -> bool {
-    !matches!(suspect.extra, Extra::Displaced { .. })
-        || (suspect.chance < DISPLACED_LEVEL && suspect.test.estimate.norm() > LEAST_DISPLACED_MM)
+    match suspect.extra {
+        Extra::Displaced { .. } => {
+            suspect.chance < DISPLACED_LEVEL && suspect.test.estimate.norm() > LEAST_DISPLACED_MM
+        }
+        // A photo is turned or it is not.
+        Extra::HalfTurned { .. } => (suspect.test.estimate[0] - 1.0).abs() < HALF_TURNED,
+        _ => true,
+    }
 }
 
 /// Prints that are made together: floor sheets, and wheel plates.
@@ -227,11 +236,14 @@ impl Bodies<'_> {
         let mut extras: Vec<Extra> = used.iter().map(|j| Extra::Focal { photos: vec![*j] }).collect();
         // Another phone of the same model took one of them: nothing but its lens tells.
         extras.extend(used.iter().map(|j| Extra::Lens { photos: vec![*j] }));
+        let camera = |j: usize| self.problem.cameras[self.problem.photos[j].camera];
+        extras.extend(used.iter().map(|j| Extra::half_turned(vec![*j], camera(*j))));
         for camera in 0..self.problem.cameras.len() {
             let own: Vec<usize> = used.iter().copied().filter(|j| self.problem.photos[*j].camera == camera).collect();
             if own.len() > 1 {
                 extras.push(Extra::Focal { photos: own.clone() });
-                extras.push(Extra::Lens { photos: own });
+                extras.push(Extra::Lens { photos: own.clone() });
+                extras.push(Extra::half_turned(own, self.problem.cameras[camera]));
             }
         }
         extras

@@ -104,6 +104,7 @@ impl Case<'_> {
             Extra::Focal { photos } => vec![Open::Focal(photos.clone())],
             // Without it all else fits, and stands where it is said to stand.
             Extra::MarkerOff { .. } | Extra::Displaced { .. } => Vec::new(),
+            Extra::HalfTurned { photos, .. } => vec![Open::Lens(photos.clone())],
             Extra::Lens { photos } => {
                 let each = photos.iter().filter(|_| photos.len() > 1).map(|j| Open::Lens(vec![*j]));
                 std::iter::once(Open::Lens(photos.clone())).chain(each).collect()

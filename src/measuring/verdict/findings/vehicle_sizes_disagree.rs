@@ -12,7 +12,7 @@ use crate::quantity::Quantity;
 use crate::setup::ReferenceLine;
 use crate::verdict::Level;
 use crate::verdict::words::figure;
-use crate::words::phrase;
+use crate::words::{Figure, phrase};
 
 pub(super) const CODE: &str = "vehicle-sizes-disagree";
 
@@ -24,6 +24,8 @@ pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of(CODE, Level::Stop)]
 const SIGMAS: f64 = 4.0;
 /// By so much vehicles of one kind differ, and a vehicle's own two sides, mm (common practice, no source).
 const LEAST_MM: f64 = 5.0;
+/// Of the size itself: by more than that it is typed wrong rather than seated wrong (common practice, no source).
+const SLIP: f64 = 0.1;
 
 /// Of what lies ahead or behind, nothing hangs on it: target against sheets, and what is across the centreline.
 const ACROSS: &[Quantity] =
@@ -46,6 +48,11 @@ impl Compared {
         (SIGMAS * self.u).max(LEAST_MM)
     }
 
+    /// No plate sits so far off its hub: a key was hit twice or not at all, or it was typed in metres or inches.
+    fn is_a_slip(&self) -> bool {
+        (self.measured - self.typed).abs() > SLIP * self.measured
+    }
+
     /// The size that is found with probability .95.
     fn detectable(&self) -> f64 {
         self.threshold() + ONE_SIDED_95 * self.u
@@ -63,8 +70,12 @@ fn find(case: &Case) -> Vec<Finding> {
 }
 
 fn finding(case: &Case, c: &Compared) -> Finding {
-    let (measured, typed) = (figure(c.measured, 0), figure(c.typed, 0));
-    let message = phrase!("findings-size-disagrees", size = c.size, measured = measured, typed = typed);
+    // As typed: 2.64 and not 3.
+    let (measured, typed) = (figure(c.measured, 0), Figure::plain(c.typed));
+    let message = match c.is_a_slip() {
+        true => phrase!("findings-size-mistyped", size = c.size, measured = measured, typed = typed),
+        false => phrase!("findings-size-disagrees", size = c.size, measured = measured, typed = typed),
+    };
     // Which of them is wrong nothing tells, and so not what the figures would be.
     let finding = Finding::new(CODE, Level::Stop, message);
     match c.size {

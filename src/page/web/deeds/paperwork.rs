@@ -38,6 +38,8 @@ pub(in crate::web) fn prepare(app: &App, folder: &Path, fields: &Fields) -> Resu
         vehicle.wheelbase_mm = fields.number("wheelbase")?;
         vehicle.nose_from_rear_axle_mm = fields.number("nose_from_rear_axle")?;
         vehicle.floor_below_hub_mm = fields.number("floor_below_hub")?;
+        vehicle.rear_track_mm = fields.number("rear_track")?;
+        vehicle.front_track_mm = fields.number("front_track")?;
         for (i, check) in readable(&setup).into_iter().enumerate() {
             let same = |r: &Reading| r.quantity == check.0 && r.from == check.1;
             let value = fields.number(&format!("reading:{i}"))?;

@@ -70,7 +70,10 @@ impl Move {
         let english = || (language == Language::English && !self.sentence.is_empty()).then(|| self.sentence.clone());
         let said = self.phrase.as_ref().and_then(|p| p.known(language)).or_else(english);
         let said = said.unwrap_or_else(|| self.short(language));
-        if self.of.is_empty() { said } else { format!("{}: {said}", self.of.join(", ")) }
+        if self.of.is_empty() {
+            return said;
+        }
+        say!(language, "page-name-of", name = self.of.join(", "), of = said)
     }
 
     fn short(&self, language: Language) -> String {
@@ -147,8 +150,10 @@ fn from_above(language: Language, [turn, sideways, along]: [Option<&Move>; 3]) -
                 (label([f64::midpoint(now_u, u), now_v + 48.0], "middle", &m.label(language)))
             }
             @if let Some(m) = along {
-                (arrow([u - 46.0, now_v], [u - 46.0, v]))
-                (label([u - 54.0, f64::midpoint(now_v, v) + 5.0], "end", &m.label(language)))
+                // On the side that the stand leaves, beside the arrows of a turn; its figure at the tip, where none of them is.
+                @let at = u + 56.0 * sideways.map_or(-1.0, |m| m.sign());
+                (arrow([at, now_v], [at, v]))
+                (label([at, if m.positive { v - 8.0 } else { v + 20.0 }], "middle", &m.label(language)))
             }
             @if let Some(m) = turn {
                 @let reach = 92.0;
@@ -225,4 +230,47 @@ fn arrow(from: [f64; 2], to: [f64; 2]) -> Markup {
 
 fn label(at: [f64; 2], anchor: &str, text: &str) -> Markup {
     html! { text.amount text-anchor=(anchor) x=(at[0]) y=(at[1]) { (text) } }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn one(way: Way, sign: i8) -> Option<Move> {
+        let quantity = Quantity::Yaw;
+        let (positive, amount) = (sign > 0, Figure::fixed(24.0, 0));
+        let of = Vec::new();
+        (sign != 0).then(|| Move { quantity, way, positive, amount, of, sentence: String::new(), phrase: None })
+    }
+
+    /// The numbers of an attribute or a path.
+    fn numbers(text: &str) -> Vec<f64> {
+        text.split(|c: char| !(c.is_ascii_digit() || c == '.' || c == '-')).filter_map(|n| n.parse().ok()).collect()
+    }
+
+    fn behind<'a>(part: &'a str, key: &str) -> &'a str {
+        part.split(key).nth(1).and_then(|rest| rest.split('"').next()).unwrap_or_default()
+    }
+
+    #[test]
+    fn no_arrow_crosses_a_figure_whatever_is_moved_from_above() {
+        let mut tried = 0;
+        for (turn, sideways, along) in (0..27).map(|i| (i % 3 - 1, i / 3 % 3 - 1, i / 9 - 1)) {
+            let moves = [one(Way::Turn, turn), one(Way::Sideways, sideways), one(Way::Along, along)];
+            let picture = from_above(Language::English, [0, 1, 2].map(|i: usize| moves[i].as_ref())).into_string();
+            let shafts: Vec<Vec<f64>> =
+                picture.split("class=\"shaft\"").skip(1).map(|part| numbers(behind(part, " d=\""))).collect();
+            for part in picture.split("class=\"amount\"").skip(1) {
+                let (x, y) = (numbers(behind(part, " x=\""))[0], numbers(behind(part, " y=\""))[0]);
+                for s in &shafts {
+                    tried += 1;
+                    // A figure of five letters of 17 px is some 50 px wide and 14 px high above its line.
+                    let beside = s[0].max(s[2]) < x - 26.0 || s[0].min(s[2]) > x + 26.0;
+                    let above = s[1].max(s[3]) < y - 14.0 || s[1].min(s[3]) > y + 2.0;
+                    assert!(beside || above, "{turn} {sideways} {along}: {s:?} crosses the figure at {x}, {y}");
+                }
+            }
+        }
+        assert!(tried > 100, "{tried}");
+    }
 }

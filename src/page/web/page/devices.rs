@@ -26,7 +26,7 @@ pub(in crate::web) fn page(language: Language, app: &App, who: &Who) -> Markup {
                     }
                     form.inline method="post" action="/devices" {
                         input type="hidden" name="device" value=(device.id());
-                        button type="submit" { (say!(language, "page-show-out")) span.gone { ": " (device.name) } }
+                        button type="submit" { (say!(language, "page-show-out")) span.gone { (say!(language, "page-colon")) " " (device.name) } }
                     }
                 }
             }

@@ -119,7 +119,7 @@ fn files(language: Language, view: &View) -> Markup {
             h2 #files { (say!(language, "page-scan-reports")) }
             @if view.job.attachments.is_empty() { p { (say!(language, "page-no-files")) } }
             @else {
-                ul.files { @for a in &view.job.attachments { li { (kind_words(&a.kind).unwrap_or_default()) ": " span.path { (a.file) } } } }
+                ul.files { @for a in &view.job.attachments { li { (kind_words(&a.kind).unwrap_or_default()) (say!(language, "page-colon")) " " span.path { (a.file) } } } }
             }
             @if !view.closed {
                 noscript {

@@ -45,7 +45,7 @@ pub(super) fn page(language: Language, view: &View, step: Step, body: &Markup) -
         (body)
         (attempts(language, view))
     };
-    frame(language, &format!("{name}: {vehicle}"), Some(&view.name), &whole)
+    frame(language, &say!(language, "page-name-of", name = name, of = vehicle), Some(&view.name), &whole)
 }
 
 fn attempts(language: Language, view: &View) -> Markup {

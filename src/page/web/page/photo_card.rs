@@ -123,7 +123,7 @@ fn aside_form(language: Language, view: &View, file: &str, page: &str) -> Markup
         form.inline method="post" action=(job_path(&view.name, "aside")) {
             input type="hidden" name="file" value=(file);
             input type="hidden" name="page" value=(page);
-            button type="submit" { (say!(language, "page-set-aside")) span.gone { ": " (name_of(file)) } }
+            button type="submit" { (say!(language, "page-set-aside")) span.gone { (say!(language, "page-colon")) " " (name_of(file)) } }
         }
     }
 }
@@ -145,7 +145,7 @@ pub(super) fn aside_list(language: Language, view: &View) -> Markup {
                         @if !view.closed {
                             form.inline method="post" action=(job_path(&view.name, "back")) {
                                 input type="hidden" name="file" value=(name);
-                                button type="submit" { (say!(language, "page-bring-back")) span.gone { ": " (name) } }
+                                button type="submit" { (say!(language, "page-bring-back")) span.gone { (say!(language, "page-colon")) " " (name) } }
                             }
                         }
                     }

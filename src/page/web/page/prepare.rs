@@ -98,6 +98,8 @@ fn vehicle(language: Language, view: &View) -> Markup {
         (size("wheelbase", say!(language, "page-wheelbase"), v.wheelbase_mm))
         (size("nose_from_rear_axle", say!(language, "page-nose-from-rear-axle"), v.nose_from_rear_axle_mm))
         (size("floor_below_hub", say!(language, "page-floor-below-hub"), v.floor_below_hub_mm))
+        (size("rear_track", say!(language, "page-rear-track"), v.rear_track_mm))
+        (size("front_track", say!(language, "page-front-track"), v.front_track_mm))
     }
 }
 
@@ -122,7 +124,7 @@ fn reading(language: Language, view: &View, i: usize, quantity: Quantity, from: 
         div.pair {
             (field(&Line { name: &value_name, label: label.clone(), value: &value, mode: "decimal", hint: None }))
             div.field {
-                label for={ "f-" (instrument_name) } { (say!(language, "page-instrument")) span.gone { ": " (label) } }
+                label for={ "f-" (instrument_name) } { (say!(language, "page-instrument")) span.gone { (say!(language, "page-colon")) " " (label) } }
                 select #{ "f-" (instrument_name) } name=(instrument_name) {
                     @for (name, _) in instruments(quantity) {
                         option value=(name) selected[there.is_some_and(|r| r.instrument.as_deref() == Some(name))] {

@@ -53,7 +53,7 @@ fn row(language: Language, verdict: Option<Verdict>, entry: &Entry, offset: UtcO
         return html! {
             div.job.broken {
                 span.title { (entry.name) }
-                span.more { (say!(language, "page-unreadable-job")) ": " @if let Err(why) = &entry.job { (frame::why(why, language)) } }
+                span.more { (say!(language, "page-unreadable-job")) (say!(language, "page-colon")) " " @if let Err(why) = &entry.job { (frame::why(why, language)) } }
             }
         };
     };

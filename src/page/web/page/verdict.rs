@@ -12,7 +12,7 @@ use crate::web::address::{encoded, job_path};
 use crate::web::desk::Outcome;
 use crate::web::draw::moves::{self, Move};
 use crate::web::view::View;
-use crate::words::{Language, Value, kept_together, say};
+use crate::words::{Figure, Language, Value, kept_together, say};
 
 /// A verdict's words.
 pub(super) fn verdict_words(language: Language, verdict: Verdict) -> String {
@@ -53,7 +53,10 @@ fn of_record(language: Language, view: &View, record: &JobRecord) -> Markup {
     let verdict = record.verdict;
     let lead = match verdict {
         Verdict::Within if record.sheet.decision_rule == "simple" => say!(language, "page-lead-within-simple"),
-        Verdict::Within => say!(language, "page-lead-within"),
+        Verdict::Within => match record.sheet.likely_only() {
+            Some(least) => say!(language, "page-lead-within-likely", least = Figure::plain(least)),
+            None => say!(language, "page-lead-within"),
+        },
         Verdict::Outside if record.checks.iter().any(move_is_held) => say!(language, "page-lead-held"),
         Verdict::Outside => say!(language, "page-lead-outside"),
         Verdict::NotProven if record.checks.iter().any(|c| !c.untrusted.is_empty()) => say!(language, "page-lead-held"),
@@ -236,7 +239,7 @@ fn checks(language: Language, record: &JobRecord) -> Markup {
                 li class=(verdict_class(c.verdict)) {
                     (verdict_symbol(c.verdict))
                     // Where eyes see columns, ears need a pause.
-                    span.name { (check_name(language, c)) span.gone { ": " } }
+                    span.name { (check_name(language, c)) span.gone { (say!(language, "page-colon")) " " } }
                     span.value {
                         (measured(language, c))
                         @if c.untrusted.is_empty() {

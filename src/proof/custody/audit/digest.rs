@@ -10,7 +10,7 @@ use sha2::{Digest, Sha256};
 use super::find::{Found, Sort};
 use super::trust::Trust;
 use crate::credentials::Source;
-use crate::evidence::{INDEX, INDEX_SIGNATURE, inspect_index};
+use crate::evidence::{INDEX, INDEX_SIGNATURE, MOST_FILE, MOST_MANIFEST, MOST_ONE_FILE, holds_evidence, inspect_index};
 use crate::folder::JobFolder;
 use crate::input::{digest_of_file, hex};
 use crate::words::Language;
@@ -32,20 +32,20 @@ pub(super) fn digest(found: &Found, trust: Trust) -> String {
             // Its own tag manifest stands for every byte; whether that is true is for the judgement.
             let mut parts = Parts::new();
             for name in ["tagmanifest-sha512.txt", "tagmanifest-sha512.txt.sig", "manifest-sha512.txt"] {
-                parts.add(&digest_of_file(&found.path.join(name)).unwrap_or_else(|e| e.to_string()));
+                parts.add(&of_file(&found.path.join(name), MOST_MANIFEST));
             }
             parts.add(&listing(&found.path));
             trusted(parts)
         }
         Sort::OneFile => {
             let mut parts = Parts::new();
-            parts.add(&digest_of_file(&found.path).unwrap_or_else(|e| e.to_string()));
+            parts.add(&of_one_file(&found.path));
             trusted(parts)
         }
         Sort::Series => {
             let mut parts = Parts::new();
             for name in [INDEX, INDEX_SIGNATURE] {
-                parts.add(&digest_of_file(&found.path.join(name)).unwrap_or_else(|e| e.to_string()));
+                parts.add(&of_file(&found.path.join(name), MOST_MANIFEST));
             }
             for item in inspect_index(&found.path).items {
                 parts.add(&item.found.say(Language::English));
@@ -55,13 +55,11 @@ pub(super) fn digest(found: &Found, trust: Trust) -> String {
         Sort::Job => match JobFolder::open(&found.path, &options.models) {
             Err(e) => {
                 let mut parts = Parts::new();
-                parts.add(&digest_of_file(&found.path.join("job.toml")).unwrap_or_default());
+                parts.add(&of_file(&found.path.join("job.toml"), MOST_MANIFEST));
                 parts.add(&e.to_string());
                 parts.hex()
             }
-            Ok(folder) => of_job(&folder, &options.credentials, |n| {
-                digest_of_file(&folder.photos[n].path).unwrap_or_else(|e| e.to_string())
-            }),
+            Ok(folder) => of_job(&folder, &options.credentials, |n| of_file(&folder.photos[n].path, MOST_FILE)),
         },
     }
 }
@@ -114,6 +112,20 @@ impl Parts {
     }
 }
 
+/// A file's digest. What has more bytes than are ever read of such a file may have no end: of that how many, and when
+/// it changed.
+fn of_file(path: &Path, most: u64) -> String {
+    match std::fs::metadata(path) {
+        Ok(meta) if meta.len() > most => format!("{} {}", meta.len(), changed(&meta)),
+        _ => digest_of_file(path).unwrap_or_else(|e| e.to_string()),
+    }
+}
+
+/// Of evidence in one file its digest; what does not begin as such is never unpacked.
+fn of_one_file(path: &Path) -> String {
+    of_file(path, if holds_evidence(path) { MOST_ONE_FILE } else { MOST_MANIFEST })
+}
+
 /// Names, sizes and marks of a folder's files: no change of a file leaves all of them.
 fn listing(folder: &Path) -> String {
     let mut lines = Vec::new();
@@ -135,8 +147,19 @@ fn listing(folder: &Path) -> String {
 /// time of modification. Where the system keeps none, the file's own digest.
 #[cfg(unix)]
 fn mark(_: &Path, meta: &Metadata) -> String {
+    changed(meta)
+}
+
+/// When the system last saw a change of a file.
+#[cfg(unix)]
+fn changed(meta: &Metadata) -> String {
     use std::os::unix::fs::MetadataExt;
     format!("{}.{:09}", meta.ctime(), meta.ctime_nsec())
+}
+
+#[cfg(not(unix))]
+fn changed(meta: &Metadata) -> String {
+    format!("{:?}", meta.modified().ok())
 }
 
 #[cfg(not(unix))]

@@ -8,7 +8,7 @@ use std::path::{Path, PathBuf};
 
 use super::heads::{head, is_archive, is_job_file};
 use super::unread::Unread;
-use crate::evidence::{INDEX, holds_evidence, is_evidence, is_one_file};
+use crate::evidence::{INDEX, PAYLOAD, TAG_MANIFEST, holds_evidence, is_evidence, is_one_file};
 use crate::folder::is_picture;
 
 /// What a folder or file is.
@@ -88,6 +88,9 @@ struct Search<'a> {
 impl Search<'_> {
     fn look(&mut self, place: Place) {
         let path = &place.path;
+        if is_unfinished(path) {
+            return (self.unread)(path, &Unread::Unfinished);
+        }
         if is_evidence(path) {
             self.found.insert(Found { path: path.clone(), sort: Sort::Evidence });
             return;
@@ -133,14 +136,18 @@ impl Search<'_> {
             // A pipe or a device holds nothing, and reading it may never end.
         } else if is_one_file(&path) && (!below_job || holds_evidence(&path)) {
             self.found.insert(Found { path, sort: Sort::OneFile });
+        } else if is_part(&path).is_some_and(|of| is_one_file(Path::new(&of))) {
+            (self.unread)(&path, &Unread::Unfinished);
         } else if !is_one_file(&path) && holds_evidence(&path) {
             (self.unread)(&path, &Unread::TarName);
         } else if !below_job && is_packed(&path) {
             (self.unread)(&path, &Unread::Packed);
-        } else if (!below_job || is_toml(&path)) && plain(&entry.file_name()) != JOB {
-            // A job's own photos and attachments are read with it.
+        } else if plain(&entry.file_name()) != JOB {
+            // A job's own photos and attachments are read with it. A job's text among them is a job all the same; but
+            // beside a job file editors, and writes that were cut off, leave another one.
             let head = head(&path);
-            if is_job_file(&head) {
+            let left = is_job && plain(&entry.file_name()).contains(JOB);
+            if !left && is_job_file(&head) {
                 (self.unread)(&path, &Unread::JobName);
             } else if !below_job && is_archive(&head) {
                 (self.unread)(&path, &Unread::Packed);
@@ -172,6 +179,19 @@ fn like_a_jobs_photos(folder: &Path, entries: &[DirEntry]) -> bool {
         && (named || entries.iter().any(|entry| is_toml(&entry.path())))
 }
 
+/// Of what a name is a part as sealing writes it until it is whole: `NAME.part-` and a process's number.
+fn is_part(path: &Path) -> Option<String> {
+    let name = path.file_name()?.to_string_lossy().into_owned();
+    let (of, number) = name.rsplit_once(".part-")?;
+    (!number.is_empty() && number.bytes().all(|b| b.is_ascii_digit())).then(|| of.to_owned())
+}
+
+/// Whether a folder is what a seal that was killed left: its tag manifest, which is written last, is not there. A whole
+/// one is judged as any other.
+fn is_unfinished(folder: &Path) -> bool {
+    is_part(folder).is_some() && folder.join(PAYLOAD).is_dir() && !folder.join(TAG_MANIFEST).is_file()
+}
+
 fn is_apart(folder: &Path) -> bool {
     folder.file_name().is_some_and(|name| APART.contains(&plain(name).as_str()))
 }
@@ -191,6 +211,66 @@ fn is_toml(path: &Path) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// What a killed seal leaves is nothing that was sealed; whatever else bears such a name is looked at as ever.
+    #[test]
+    fn parts_of_an_unfinished_seal_are_named() {
+        let dir = tempfile::tempdir().unwrap();
+        for name in [
+            "a.part-12/data/job/job.toml",
+            "order.part-7/b/tagmanifest-sha512.txt",
+            "order.part-7/c.part-7/data/job/job.toml",
+            "d.tar.part-9",
+            "whole.part-1/data/job/job.toml",
+            "whole.part-1/tagmanifest-sha512.txt",
+            "jobs.part-2/e/job.toml",
+            "f.part-two/data/job/job.toml",
+        ] {
+            let path = dir.path().join(name);
+            fs::create_dir_all(path.parent().unwrap()).unwrap();
+            fs::write(path, "").unwrap();
+        }
+        let mut parts = Vec::new();
+        let found = find(&[dir.path().to_path_buf()], &mut |path, why| {
+            assert!(matches!(why, Unread::Unfinished), "{}: {why:?}", path.display());
+            parts.push(path.strip_prefix(dir.path()).unwrap().display().to_string());
+        });
+        parts.sort();
+        assert_eq!(parts, ["a.part-12", "d.tar.part-9", "order.part-7/c.part-7"]);
+        let names: Vec<_> =
+            found.iter().map(|f| (f.path.strip_prefix(dir.path()).unwrap().to_str().unwrap(), f.sort)).collect();
+        let sealed = ["order.part-7/b", "whole.part-1"].map(|name| (name, Sort::Evidence));
+        let jobs = ["f.part-two/data/job", "jobs.part-2/e"].map(|name| (name, Sort::Job));
+        assert_eq!(names, [jobs, sealed].concat());
+    }
+
+    /// Below a job lies what it attaches, and whatever somebody wants nobody to read.
+    #[test]
+    fn a_jobs_text_below_another_job_is_named_whatever_its_name() {
+        let dir = tempfile::tempdir().unwrap();
+        let text = "format = \"job/1\"\njob = \"x\"\n";
+        let odd = "format = \"\\u006aob/1\"\njob = \"x\"\n";
+        for (name, text) in [
+            ("g/job.toml", text),
+            ("g/job.toml.bak", text),
+            ("g/.job.toml.part", text),
+            ("g/notes/minutes.txt", "the job/1 format = none\n"),
+            ("g/old/notes.txt", text),
+            ("g/old/more", odd),
+            ("h/odd.txt", odd),
+        ] {
+            let path = dir.path().join(name);
+            fs::create_dir_all(path.parent().unwrap()).unwrap();
+            fs::write(path, text).unwrap();
+        }
+        let mut named = Vec::new();
+        find(&[dir.path().to_path_buf()], &mut |path, why| {
+            assert!(matches!(why, Unread::JobName), "{}: {why:?}", path.display());
+            named.push(path.strip_prefix(dir.path()).unwrap().display().to_string());
+        });
+        named.sort();
+        assert_eq!(named, ["g/old/more", "g/old/notes.txt", "h/odd.txt"]);
+    }
 
     #[test]
     fn folders_are_found_once_and_in_order() {

@@ -51,6 +51,36 @@ pub(super) fn is_job_file(head: &[u8]) -> bool {
                 says.strip_prefix("format").and_then(|rest| rest.split_once('=')).map(|(_, value)| value.trim());
             value.is_some_and(|value| value.trim_start_matches(['"', '\'']).starts_with("job/"))
         })
+        // TOML writes one text in many ways; what is written in an odd one is read as TOML.
+        || memchr::memchr(b'\\', head).is_some() && says_so_with_escapes(head)
+}
+
+/// The same, where characters are written by their numbers (TOML 1.0.0, "String": `\uXXXX` and `\UXXXXXXXX`).
+fn says_so_with_escapes(head: &[u8]) -> bool {
+    let text = String::from_utf8_lossy(head);
+    text.lines().filter(|line| line.contains('\\') && line.contains('=')).any(|line| {
+        let bare: String =
+            plain(line).chars().filter(|c| !c.is_whitespace() && !matches!(c, '"' | '\'' | '\u{feff}')).collect();
+        bare.starts_with("format=job/")
+    })
+}
+
+/// A line with each escaped character in its place.
+fn plain(line: &str) -> String {
+    let mut parts = line.split('\\');
+    let mut plain = parts.next().unwrap_or_default().to_owned();
+    for part in parts {
+        let digits = match part.chars().next() {
+            Some('u') => 4,
+            Some('U') => 8,
+            _ => 0,
+        };
+        let escaped = part.get(1..=digits).filter(|_| digits > 0);
+        let number = escaped.and_then(|hex| u32::from_str_radix(hex, 16).ok()).and_then(char::from_u32);
+        plain.extend(number);
+        plain.push_str(number.map_or(part, |_| &part[digits + 1..]));
+    }
+    plain
 }
 
 #[cfg(test)]
@@ -72,7 +102,13 @@ mod tests {
 
     #[test]
     fn job_files_say_so_in_a_line() {
-        for job in ["format = \"job/1\"\n", "# a\n  format='job/1'", "\u{feff}\"format\" = \"job/1\"\r\njob = \"x\""] {
+        for job in [
+            "format = \"job/1\"\n",
+            "# a\n  format='job/1'",
+            "\u{feff}\"format\" = \"job/1\"\r\njob = \"x\"",
+            "format = \"\\u006aob/1\"\njob = \"x\"\n[[photo]]\nfile = 3",
+            "\"form\\U00000061t\" = 'job/1'",
+        ] {
             assert!(is_job_file(job.as_bytes()), "{job}");
         }
         for other in ["format = \"kit/1\"\n", "note = \"format = job/1\"", "job/1", "", "formats = 3 # job/"] {

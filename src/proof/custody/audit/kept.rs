@@ -2,6 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
 
+use super::alike::Alike;
 use super::judged::Judged;
 use super::logged_when::Latest;
 use super::proven::{Proven, is_copy};
@@ -19,6 +20,8 @@ pub(super) struct Kept {
     pub(super) files: Commitments,
     /// Photos of places that the stand has left since, as the job says itself; its verdict is not about them.
     left: Vec<String>,
+    /// Their names.
+    left_files: BTreeSet<String>,
     sensor: Sensor,
     /// Which attempt it says that it is.
     attempt: Option<u32>,
@@ -41,6 +44,7 @@ impl Kept {
             verdict: record.verdict.name(),
             files: Commitments::of(record),
             left: left(record),
+            left_files: left_files(record),
             sensor: Sensor::of(record),
             attempt: record.context.attempt,
             orders: salt.map_or(Vec::new(), |salt| orders(record, salt).to_vec()),
@@ -85,10 +89,14 @@ pub(super) enum Holding<'a> {
 
 /// The photos of all positions but the last.
 fn left(record: &JobRecord) -> Vec<String> {
-    let Some((_, before)) = record.positions.split_last() else { return Vec::new() };
-    let names: BTreeSet<&String> = before.iter().flat_map(|position| &position.photos).collect();
+    let names = left_files(record);
     let photos = record.inputs.iter().filter(|i| i.role == "photo" && names.contains(&i.file));
     photos.map(|i| photo_commitment(&i.sha256)).collect()
+}
+
+fn left_files(record: &JobRecord) -> BTreeSet<String> {
+    let before = record.positions.split_last().map_or(&[][..], |(_, before)| before);
+    before.iter().flat_map(|position| position.photos.iter().cloned()).collect()
 }
 
 /// All jobs of an archive.
@@ -96,6 +104,8 @@ fn left(record: &JobRecord) -> Vec<String> {
 pub(super) struct Archive {
     pub(super) jobs: Vec<Kept>,
     by_photo: HashMap<String, Vec<usize>>,
+    /// Photos that jobs share otherwise than byte for byte.
+    alike: Vec<Alike>,
     pub(super) orders: HashMap<String, String>,
     /// All that entries may have as the repair order of one of these jobs.
     filed: HashSet<String>,
@@ -113,6 +123,7 @@ impl Archive {
             self.orders.insert(order.clone(), order_name(record).to_owned());
         }
         self.filed.extend(kept.orders.iter().cloned());
+        self.alike.extend(Alike::of(line));
         self.jobs.push(kept);
     }
 
@@ -168,7 +179,25 @@ impl Archive {
         let is_it = |job: &Kept| job.bound && job.files == attempt.files && job.verdict == attempt.verdict;
         let own = sharing.iter().copied().find(|job| is_it(job));
         let other_sensor = |job: &Kept| own.is_some_and(|own| own.sensor.is_beside(&job.sensor));
-        sharing.into_iter().filter(|job| job.contradicts(attempt) && !other_sensor(job)).collect()
+        let mut found: Vec<&Kept> =
+            sharing.into_iter().filter(|job| job.contradicts(attempt) && !other_sensor(job)).collect();
+        // Of photos that were saved again the log knows nothing, but the attempt's own job has the ones that it knows.
+        if let Some(own) = own.filter(|own| own.verdict == Verdict::Outside.name()) {
+            for job in self.within_by_alike(own).filter(|job| !other_sensor(job)) {
+                if !found.iter().any(|known| known.path == job.path) {
+                    found.push(job);
+                }
+            }
+        }
+        found
+    }
+
+    /// Jobs that are within by a photo that another job has too, saved again, of where their stand stands at last.
+    fn within_by_alike<'a>(&'a self, own: &'a Kept) -> impl Iterator<Item = &'a Kept> {
+        self.alike.iter().filter_map(|alike| alike.beside(&own.path)).filter_map(|(path, photo)| {
+            let job = self.jobs.iter().find(|job| job.path == path)?;
+            (job.verdict == Verdict::Within.name() && !job.left_files.contains(photo)).then_some(job)
+        })
     }
 }
 
@@ -179,6 +208,7 @@ mod tests {
 
     use super::super::tests::by_sheet;
     use super::*;
+    use crate::words::phrase;
 
     /// A job of one repair order whose photos have these digests; a camera's target stands elsewhere than a radar's.
     fn job(setup: &str, verdict: Verdict, photos: &[&str]) -> JobRecord {
@@ -199,9 +229,22 @@ mod tests {
     }
 
     fn archive(jobs: &[&JobRecord]) -> Archive {
+        archive_with(jobs, &[])
+    }
+
+    /// The later jobs of some pairs have a photo of the earlier ones, `bytes` or `view`.
+    fn archive_with(jobs: &[&JobRecord], pairs: &[(&str, &str, [&str; 2], &str)]) -> Archive {
         let mut archive = Archive::default();
         for record in jobs {
-            let line = json!({ "path": record.job, "exit": 0, "verdict": null, "result": "", "digest": "" });
+            let own = pairs.iter().filter(|(later, ..)| *later == record.job);
+            let leads = own.map(|(_, earlier, [photo, other], how)| {
+                let said = phrase!("evidence-photo-of-another-job", photo = *photo, other = *other, how = *how);
+                json!({ "code": "photo-of-another-job", "other": earlier, "message": "", "message_phrase": said })
+            });
+            let leads: Vec<_> = leads.collect();
+            let line = json!({
+                "path": record.job, "exit": 0, "verdict": null, "result": "", "digest": "", "across": leads,
+            });
             archive.add(&serde_json::from_value(line).unwrap(), record, Some(&[0; 32]), None);
         }
         archive.secret_from = Some(0);
@@ -245,6 +288,39 @@ mod tests {
         assert_eq!(contradicting(&[&outside, &camera, &twin], &outside), ["radar"], "every job is looked at");
         let open = job("radar", Verdict::NotProven, &["a", "b"]);
         assert!(contradicting(&[&moved], &open).is_empty(), "what was open may be settled by more photos");
+    }
+
+    /// One byte behind a photo makes it another one for the log, and not for whoever compares its markers.
+    #[test]
+    fn a_verdict_restated_by_photos_that_were_saved_again_is_named() {
+        let outside = job("radar", Verdict::Outside, &["a", "b"]);
+        let tried = attempt(&outside);
+        let named = |again: &JobRecord, photos: [&str; 2], how: &str| -> Vec<Vec<String>> {
+            let ways = [
+                (again.job.as_str(), "radar", photos, how),
+                ("radar", again.job.as_str(), [photos[1], photos[0]], how),
+            ];
+            let paths = ways.map(|way| {
+                let archive = archive_with(&[&outside, again], &[way]);
+                archive.contradicting(&tried).iter().map(|kept| kept.path.clone()).collect()
+            });
+            paths.to_vec()
+        };
+        let photo = ["photos/a0.jpg", "photos/a.jpg"];
+        let again = |setup: &str, verdict: Verdict| job(setup, verdict, &["a0", "b0"]);
+        let wide = again("wide", Verdict::Within);
+        assert_eq!(named(&wide, photo, "view"), [["wide"], ["wide"]]);
+        assert!(archive(&[&outside, &wide]).contradicting(&tried).is_empty(), "without the lead nothing joins them");
+        // Another sensor's job, one that says nothing better, and photos of where the stand stood before it was moved.
+        let nothing: [Vec<String>; 2] = [vec![], vec![]];
+        assert_eq!(named(&again("camera", Verdict::Within), photo, "view"), nothing);
+        assert_eq!(named(&again("wide", Verdict::NotProven), photo, "view"), nothing);
+        let mut moved = job("wide", Verdict::Within, &["a0", "c"]);
+        let position = |after_move: u32, photo: &str| json!({ "after_move": after_move, "photos": [photo], "proven_by": [], "aims": [], "figures": [] });
+        let positions = [position(0, "photos/a0.jpg"), position(1, "photos/c.jpg")];
+        moved.positions = positions.map(|p| serde_json::from_value(p).unwrap()).to_vec();
+        assert_eq!(named(&moved, photo, "view"), nothing);
+        assert_eq!(named(&moved, ["photos/c.jpg", "photos/a.jpg"], "view"), [["wide"], ["wide"]]);
     }
 
     #[test]

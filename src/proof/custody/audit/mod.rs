@@ -2,6 +2,7 @@
 //! is there, so that an audit that ends at any moment goes on where it was.
 
 mod across;
+mod alike;
 mod attempts;
 mod changes;
 mod digest;

@@ -15,6 +15,8 @@ pub enum Unread {
     NoJob,
     /// Evidence in one file by another ending.
     TarName,
+    /// What a seal that was killed leaves.
+    Unfinished,
     /// An archive of a kind that is not read.
     Packed,
     /// A link that leads out of what is audited.
@@ -31,6 +33,7 @@ impl Unread {
             Unread::JobName => ("job-name", String::new()),
             Unread::NoJob => ("no-job", String::new()),
             Unread::TarName => ("tar-name", String::new()),
+            Unread::Unfinished => ("unfinished", String::new()),
             Unread::Packed => ("packed", String::new()),
             Unread::Link => ("link", String::new()),
             Unread::Deep => ("deep", String::new()),

@@ -29,8 +29,9 @@ fn names_a_check(record: &JobRecord, code: &str) -> bool {
 
 /// What the statements below it are: proven, or within by the measured value alone.
 pub(super) fn proven_heading(record: &JobRecord, language: Language) -> String {
-    match record.sheet.decision_rule.as_str() {
-        "simple" => say!(language, "customer-proven-simple"),
+    match (record.sheet.decision_rule.as_str(), record.sheet.likely_only()) {
+        ("simple", _) => say!(language, "customer-proven-simple"),
+        (_, Some(least)) => say!(language, "customer-proven-likely", least = Figure::plain(least)),
         _ => say!(language, "customer-proven"),
     }
 }

@@ -223,17 +223,16 @@ pub(super) fn inputs(record: &JobRecord, language: Language) -> Markup {
     }
 }
 
-/// Records name the place in English.
+/// Records name the place in English; nothing else that stands there is repeated.
 fn found_words(place: &str, language: Language) -> String {
     use crate::folder::Origin;
-    let origins = [
-        (Origin::Job, "job"),
-        (Origin::ModelsOption, "option"),
-        (Origin::Environment, "environment"),
-        (Origin::Installed, "installed"),
-        (Origin::Embedded, "embedded"),
-    ];
-    let known = origins.iter().find(|(origin, _)| origin.words() == place).map_or(place, |(_, key)| key);
+    let known = match Origin::of_shared(place) {
+        Some(Origin::ModelsOption) => "option",
+        Some(Origin::Environment) => "environment",
+        Some(Origin::Installed) => "installed",
+        Some(Origin::Embedded) => "embedded",
+        Some(Origin::Job) | None => "other",
+    };
     say!(language, "report-found-in", place = known)
 }
 

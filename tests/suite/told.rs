@@ -73,7 +73,7 @@ fn the_samples_are_told_in_every_language() {
 const ROOMS: [&str; 4] = ["verdict", "findings", "advice", "moves"];
 
 /// Without words: a figure and its unit, or what is put beside each other; `E_n` and `px` are no words either.
-const WORDLESS: [&str; 10] = [
+const WORDLESS: [&str; 11] = [
     "verdict-sentences",
     "verdict-mm",
     "verdict-degrees",

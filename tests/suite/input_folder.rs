@@ -231,6 +231,20 @@ fn files_must_fit_together() {
     let told = reading("senzor").unwrap_err();
     assert!(told.starts_with("job.toml, line 8, column 1: reading[0].from: ") && told.contains("`sensor`"), "{told}");
 
+    let named = |quantity: &str, key: &str, name: &str| {
+        bench.job(|j| {
+            format!("{j}[[reading]]\nquantity = \"{quantity}\"\n{key} = \"{name}\"\nvalue = 1\ninstrument = \"tape\"\n")
+        })
+    };
+    assert!(named("height", "target", "stand").is_ok());
+    let told = named("height", "target", "stend").unwrap_err();
+    assert!(told.starts_with("job.toml, line 8, column 1: reading[0].target: ") && told.contains("`stand`"), "{told}");
+    // What is on the vehicle is no target, the sheet has no steps, and an arch has neither.
+    assert!(named("height", "target", "nose").unwrap_err().contains("reading[0].target: "));
+    assert!(named("height", "step", "up").unwrap_err().contains("reading[0].step: "));
+    assert!(named("arch_height_rear_left", "target", "stand").unwrap_err().contains("reading[0].target: "));
+    assert!(named("arch_height_rear_left", "step", "up").unwrap_err().contains("reading[0].step: "));
+
     let setup = |change: &dyn Fn(String) -> String| {
         bench.write("job/setup.toml", &change(SETUP.to_owned()));
         bench.job(|j| j).unwrap_err()

@@ -216,6 +216,8 @@ fn reading() -> impl Strategy<Value = Reading> {
         .prop_map(|(quantity, value, u, instrument, used)| Reading {
             quantity,
             from: matches!(quantity, Quantity::Distance | Quantity::Range).then_some(From::Nose),
+            target: quantity.is_of_target().then(|| "stand".to_owned()),
+            step: (quantity.is_of_target() && used).then(|| "level".to_owned()),
             value,
             u,
             instrument,

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use crate::input::{Document, Error, Table, Value, did_you_mean, turns_writing};
 use crate::marker::Role;
-use crate::quantity::Unit;
+use crate::quantity::{Quantity, Unit};
 use crate::setup::{read_from, read_quantity};
 use crate::words::{Language, phrase};
 
@@ -268,7 +268,7 @@ fn read_prerequisites(table: Table) -> Result<BTreeMap<String, serde_json::Value
 }
 
 fn read_reading(table: &Table) -> Result<Reading, Error> {
-    let table = table.clone().allow(&["quantity", "from", "value", "u", "instrument", "use"])?;
+    let table = table.clone().allow(&["quantity", "from", "target", "step", "value", "u", "instrument", "use"])?;
     let quantity_value = table.need("quantity")?;
     let quantity = read_quantity(&quantity_value)?;
     let use_in_adjustment = table.maybe("use", Value::flag)?.unwrap_or(false);
@@ -291,11 +291,25 @@ fn read_reading(table: &Table) -> Result<Reading, Error> {
     Ok(Reading {
         quantity,
         from: read_from(&table, quantity)?,
+        target: table.maybe("target", |v| read_of_stand(v, quantity, "target"))?,
+        step: table.maybe("step", |v| read_of_stand(v, quantity, "step"))?,
         value: table.need("value")?.within(-most, most, unit)?,
         u,
         instrument,
         use_in_adjustment,
     })
+}
+
+/// A target's or step's name, which only a quantity of the stand has.
+fn read_of_stand(value: &Value, quantity: Quantity, key: &str) -> Result<String, Error> {
+    if quantity.is_of_target() {
+        return value.name();
+    }
+    let problem = match key {
+        "target" => phrase!("doors-no-target-here", quantity = quantity.name()),
+        _ => phrase!("doors-no-step-here", quantity = quantity.name()),
+    };
+    Err(value.error(problem, phrase!("doors-leave-out", key = key)))
 }
 
 /// The instrument's usual 1 sigma, where the reading states none.

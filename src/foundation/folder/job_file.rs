@@ -4,8 +4,9 @@ use std::collections::BTreeMap;
 
 use time::{Date, OffsetDateTime};
 
-use crate::quantity::Quantity;
-use crate::setup::From;
+use crate::marker::{Kit, Role};
+use crate::quantity::{Estimate, Quantity};
+use crate::setup::{Check, From, Setup};
 use crate::words::Language;
 
 /// One job: which sheet, kit and camera, which photos, what was typed.
@@ -143,6 +144,10 @@ pub struct Reading {
     pub quantity: Quantity,
     /// The datum of a distance.
     pub from: Option<From>,
+    /// The target, where the kit has several.
+    pub target: Option<String>,
+    /// The step, where the sheet has several.
+    pub step: Option<String>,
     /// The reading, mm or degrees.
     pub value: f64,
     /// 1 sigma: as typed, else by instrument.
@@ -151,6 +156,46 @@ pub struct Reading {
     pub instrument: Option<String>,
     /// Whether it enters the adjustment.
     pub use_in_adjustment: bool,
+}
+
+impl Reading {
+    /// The value as an estimate.
+    pub fn estimate(&self) -> Estimate {
+        Estimate::known(self.value, self.u)
+    }
+
+    /// Whether two are of one thing.
+    pub fn is_of_the_same(&self, other: &Reading) -> bool {
+        self.quantity == other.quantity
+            && self.from == other.from
+            && self.target == other.target
+            && self.step == other.step
+    }
+
+    /// Whether it is plain of which target and in which step it is.
+    pub fn is_of_one(&self, setup: &Setup, kit: &Kit) -> bool {
+        let one_target = self.target.is_some() || kit.with_role(Role::Target).count() == 1;
+        let one_step = self.step.is_some() || setup.steps.len() <= 1;
+        !self.quantity.is_of_target() || (one_target && one_step)
+    }
+
+    /// Whether it is of what a check asks in a step (of those that it holds in). What names no target or no
+    /// step is of the stand only where there is one target, and one step.
+    pub fn is_of(&self, check: &Check, step: Option<&str>, setup: &Setup, kit: &Kit) -> bool {
+        if self.quantity != check.quantity || self.from != check.from {
+            return false;
+        }
+        if !check.quantity.is_of_target() {
+            return true;
+        }
+        let mut targets = kit.with_role(Role::Target).map(|k| kit.carriers[k].name.as_str());
+        let only_target = targets.next().filter(|_| targets.next().is_none());
+        let only_step = setup.steps.first().map(String::as_str).filter(|_| setup.steps.len() == 1);
+        let target = self.target.as_deref().or(only_target);
+        target.is_some()
+            && target == check.target.as_deref().or(only_target)
+            && self.step.as_deref().or(only_step) == step.or(only_step)
+    }
 }
 
 /// A file that is kept with the job.

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use crate::camera::Profile;
 use crate::input::{Document, Error, Problem, SourceFile, did_you_mean, digest_of_file};
-use crate::marker::{Kit, KitFile, MAX_LAYOUT_BYTES, read_layout};
+use crate::marker::{Kit, KitFile, MAX_LAYOUT_BYTES, Role, read_layout};
 use crate::setup::{Setup, Stand, unknown_from};
 use crate::words::phrase;
 
@@ -95,7 +95,7 @@ impl JobFolder {
         };
         let kit = read_kit(find(Kind::Kit, &job.kit)?, &mut inputs)?;
         let setup = read_setup(find(Kind::Setup, &job.setup)?, &kit, &mut inputs)?;
-        check_readings(&job, &setup).map_err(|p| document.error(&p))?;
+        check_readings(&job, &setup, &kit).map_err(|p| document.error(&p))?;
         let camera = match &job.camera {
             Some(name) => Some(read_camera(find(Kind::Camera, name)?, &mut inputs)?),
             None => None,
@@ -218,9 +218,18 @@ fn check_turns(job: &JobFile, stand: Option<&Stand>) -> Result<(), Problem> {
     Ok(())
 }
 
-/// Readings may be taken from the sheet's datums.
-fn check_readings(job: &JobFile, setup: &Setup) -> Result<(), Problem> {
+/// Readings may be taken from the sheet's datums, of the kit's targets, in the sheet's steps.
+fn check_readings(job: &JobFile, setup: &Setup, kit: &Kit) -> Result<(), Problem> {
+    let targets: Vec<&str> = kit.with_role(Role::Target).map(|k| kit.carriers[k].name.as_str()).collect();
     for (i, reading) in job.readings.iter().enumerate() {
+        if let Some(name) = reading.target.as_deref().filter(|name| !targets.contains(name)) {
+            let problem = phrase!("doors-no-carrier", name = name, what = "target", kit = &kit.name);
+            let known = did_you_mean(name, targets.iter().copied());
+            return Err(problem_at(&format!("reading[{i}].target"), (problem, known)));
+        }
+        if let Some(step) = &reading.step {
+            step_of(setup, step).map_err(|problem| problem_at(&format!("reading[{i}].step"), problem))?;
+        }
         if let Some(problem) = unknown_from(reading.from.as_ref(), &setup.datums) {
             return Err(problem_at(&format!("reading[{i}].from"), problem));
         }

@@ -91,6 +91,8 @@ fn write_reading(w: &mut Writer, reading: &Reading) {
     w.item("reading");
     w.key("quantity", reading.quantity.name());
     w.maybe("from", reading.from.as_ref().map(|f| f.name()));
+    w.maybe("target", reading.target.as_deref());
+    w.maybe("step", reading.step.as_deref());
     w.key("value", reading.value);
     w.key("u", reading.u);
     w.maybe("instrument", reading.instrument.as_deref());

@@ -30,4 +30,16 @@ impl Estimate {
     pub fn expanded_uncertainty(&self) -> f64 {
         self.coverage_factor() * self.standard_uncertainty
     }
+
+    /// E_n after ISO/IEC 17043: difference over the root of the summed squares
+    /// of both expanded uncertainties; `None` where neither has any.
+    pub fn normalized_error(&self, other: &Estimate) -> Option<f64> {
+        let expanded = self.expanded_uncertainty().hypot(other.expanded_uncertainty());
+        Some((self.value - other.value) / expanded).filter(|e| e.is_finite())
+    }
+
+    /// Whether the two exclude each other: |E_n| above 1.
+    pub fn excludes(&self, other: &Estimate) -> bool {
+        self.normalized_error(other).is_some_and(|e| e.abs() > 1.0)
+    }
 }

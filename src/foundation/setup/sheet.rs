@@ -162,6 +162,19 @@ pub struct Check {
     pub evidence: Evidence,
 }
 
+impl Check {
+    /// The steps in which it holds: of a sheet without steps, and for what no step changes, the one without a name.
+    pub fn held_in<'a>(&'a self, steps: &'a [String]) -> Vec<Option<&'a str>> {
+        match &self.step {
+            Some(step) => vec![Some(step)],
+            None if self.quantity.is_of_target() && !steps.is_empty() => {
+                steps.iter().map(|s| Some(s.as_str())).collect()
+            }
+            None => vec![None],
+        }
+    }
+}
+
 /// A point to measure from, given on a carrier.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Datum {

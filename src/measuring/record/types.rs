@@ -475,7 +475,7 @@ pub struct ReadingRecord {
     pub normalized_error: Option<f64>,
     /// Whether |E_n| <= 1; null where not comparable.
     pub agrees: Option<bool>,
-    /// Whether it entered the adjustment.
+    /// Whether it was to enter the adjustment; it did where `agrees` is true.
     pub used: bool,
 }
 

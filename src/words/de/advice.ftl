@@ -9,7 +9,7 @@ advice-no-nose = Keine Frontmarke ist zu sehen und vehicle.nose_from_rear_axle_m
 advice-no-datum = Der Bezugspunkt liegt auf einem Markerträger, den der Markersatz nicht hat.
 advice-plates-are-the-floor = Die Radplatten bestimmen hier den Boden; Bodenblätter sind nötig.
 advice-leans = Schief zum Fahrzeug, um mehr als ein Grad: { $body }. Ein Punkt, der von dort in den Richtungen des Fahrzeugs gemessen ist, liegt nicht, wo er scheint. Die Marke aufrecht und winklig zum Fahrzeug befestigen oder von einer Marke näher am Punkt messen.
-advice-reading-only = Fotos zeigen das nicht; eine Ablesung ist nötig.
+advice-reading-only = Fotos zeigen das nicht; eine Ablesung ist nötig, die Zieltafel und Schritt nennt, wo es mehrere gibt.
 advice-degenerate = Die Geometrie ist entartet.
 
 # Warum eine Prüfung nicht entschieden ist.

@@ -272,7 +272,7 @@ finding-wrong-datum-suspected =
 
 finding-reading-disagrees =
     .title = Ablesung widerspricht
-    .meaning = Ein am Fahrzeug abgelesener Wert und die Fotos schließen einander im Rahmen ihrer Messunsicherheiten aus. Wurde die Ablesung im Ergebnis verwendet oder entscheidet sie eine Prüfung des Blatts, hält der Widerspruch den Auftrag an.
+    .meaning = Ein am Fahrzeug abgelesener Wert und die Fotos schließen einander im Rahmen ihrer Messunsicherheiten aus. Wurde die Ablesung im Ergebnis verwendet oder entscheidet sie eine Prüfung des Blatts, hält der Widerspruch den Auftrag an, und die verwendete Ablesung bleibt aus dem Ergebnis heraus. Ebenso zwei Ablesungen derselben Größe, die einander ausschließen.
     .cause = Es wurde an einem anderen Punkt abgelesen, beim Eintippen wurden Ziffern vertauscht, der Laser stand nicht rechtwinklig oder das Maßband hing durch; oder die Fotos sind falsch.
     .look = Noch einmal ablesen, an dem Punkt, den das Blatt nennt, und laut vorlesen, was eingetippt wird.
     .remedy = Die Ablesung berichtigen oder den Punkt suchen, an dem abgelesen wurde; bleibt sie, die Fotos neu aufnehmen.

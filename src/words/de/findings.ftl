@@ -208,6 +208,8 @@ findings-steering =
 findings-outside-held = Außerhalb der Toleranz: { $quantity }; { $correction }.
 findings-reading-disagrees-mm = { $quantity }: die Ablesung { $read } mm und der Wert aus den Fotos { $photos } mm schließen einander aus (E_n { $error }). Neu ablesen; prüfen, von welchem Punkt aus gemessen wurde.
 findings-reading-disagrees-degrees = { $quantity }: die Ablesung { $read }° und der Wert aus den Fotos { $photos }° schließen einander aus (E_n { $error }). Neu ablesen; prüfen, von welchem Punkt aus gemessen wurde.
+findings-readings-differ-mm = { $quantity }: die Ablesungen { $read } mm und { $again } mm schließen einander aus (E_n { $error }). Neu ablesen und im Auftrag nur lassen, was richtig abgelesen wurde.
+findings-readings-differ-degrees = { $quantity }: die Ablesungen { $read }° und { $again }° schließen einander aus (E_n { $error }). Neu ablesen und im Auftrag nur lassen, was richtig abgelesen wurde.
 findings-marker-duplicated =
     { $count ->
         [2] Marker { $marker } kommt in { $photo } zweimal vor: er wurde in allen Fotos weggelassen. Überzählige Ausdrucke entfernen und die Fotos neu aufnehmen.
@@ -290,6 +292,7 @@ findings-mistake-other-angle = der Winkel wurde von der anderen Linie aus genomm
 findings-mistake-other-step = eingestellt wie in Schritt { $step }
 findings-mistake-mm-as-inches = mm wurden als Zoll gelesen
 findings-mistake-inches-as-mm = Zoll wurden als mm gelesen
+findings-mistake-cm-as-mm = cm wurden als mm gelesen
 findings-mistake-digits = zwei Ziffern wurden vertauscht ({ $swapped } statt { $nominal })
 findings-mistake-plane =
     { $where ->

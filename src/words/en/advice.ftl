@@ -9,7 +9,7 @@ advice-no-nose = No nose mark was seen and vehicle.nose_from_rear_axle_mm is not
 advice-no-datum = The datum is on a marker holder that the kit does not have.
 advice-plates-are-the-floor = The plates define the floor here; floor sheets are needed.
 advice-leans = Askew against the vehicle by more than a degree: { $body }. A point measured from it in the vehicle's directions is not where it seems. Fix the mark upright and square to the vehicle, or measure from a mark nearer to the point.
-advice-reading-only = Photos can't tell; it takes a reading.
+advice-reading-only = Photos can't tell; it takes a reading, which names target and step where there are several.
 advice-degenerate = The geometry is degenerate.
 
 # Why a check is not decided.

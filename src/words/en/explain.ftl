@@ -272,7 +272,7 @@ finding-wrong-datum-suspected =
 
 finding-reading-disagrees =
     .title = Reading disagrees
-    .meaning = A value read at the vehicle and the photos exclude each other within their uncertainties. Where the reading was used in the result, or a check of the sheet is decided by it, it stops the job.
+    .meaning = A value read at the vehicle and the photos exclude each other within their uncertainties. Where the reading was used in the result, or a check of the sheet is decided by it, it stops the job, and what was used is left out of the figures. So do two readings of one thing that exclude each other.
     .cause = It was read from another point, digits were exchanged when it was typed, the laser was not square, or the tape sagged; or the photos are wrong.
     .look = Read again, from the point that the sheet names, and read aloud what is typed.
     .remedy = Correct the reading, or find the point it was taken from; if it stands, take the photos again.

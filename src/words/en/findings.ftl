@@ -208,6 +208,8 @@ findings-steering =
 findings-outside-held = Outside tolerance: { $quantity }; { $correction }.
 findings-reading-disagrees-mm = { $quantity }: the reading of { $read } mm and the photos' { $photos } mm exclude each other (E_n { $error }). Read again; check which point it was measured from.
 findings-reading-disagrees-degrees = { $quantity }: the reading of { $read } deg and the photos' { $photos } deg exclude each other (E_n { $error }). Read again; check which point it was measured from.
+findings-readings-differ-mm = { $quantity }: the readings of { $read } mm and { $again } mm exclude each other (E_n { $error }). Read again, and leave in the job only what was read right.
+findings-readings-differ-degrees = { $quantity }: the readings of { $read } deg and { $again } deg exclude each other (E_n { $error }). Read again, and leave in the job only what was read right.
 findings-marker-duplicated =
     { $count ->
         [2] Marker { $marker } appears twice in { $photo }: it was left out of all photos. Remove spare prints and take the photos again.
@@ -290,6 +292,7 @@ findings-mistake-other-angle = its angle was taken from the other line (90 deg m
 findings-mistake-other-step = it stood as in step { $step }
 findings-mistake-mm-as-inches = mm were read as inches
 findings-mistake-inches-as-mm = inches were read as mm
+findings-mistake-cm-as-mm = cm were read as mm
 findings-mistake-digits = two digits were exchanged ({ $swapped } for { $nominal })
 findings-mistake-plane =
     { $where ->

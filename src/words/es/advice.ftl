@@ -9,7 +9,7 @@ advice-no-nose = No se vio la marca frontal y falta vehicle.nose_from_rear_axle_
 advice-no-datum = El punto de referencia está en un portamarcadores que el juego no tiene.
 advice-plates-are-the-floor = Aquí las placas definen el suelo; hacen falta láminas de suelo.
 advice-leans = Torcida respecto al vehículo, más de un grado: { $body }. Un punto medido desde ella en las direcciones del vehículo no está donde parece. Fijar la marca a plomo y a escuadra con el vehículo, o medir desde una marca más cercana al punto.
-advice-reading-only = Las fotos no lo muestran; hace falta una lectura.
+advice-reading-only = Las fotos no lo muestran; hace falta una lectura, que nombre la diana y el paso si hay varios.
 advice-degenerate = La geometría es degenerada.
 
 # Por qué una comprobación no está decidida.

@@ -272,7 +272,7 @@ finding-wrong-datum-suspected =
 
 finding-reading-disagrees =
     .title = Lectura en desacuerdo
-    .meaning = Un valor leído en el vehículo y las fotos se excluyen mutuamente dentro de sus incertidumbres. Si la lectura se usó en el resultado, o si decide una comprobación de la hoja, el trabajo se detiene.
+    .meaning = Un valor leído en el vehículo y las fotos se excluyen mutuamente dentro de sus incertidumbres. Si la lectura se usó en el resultado, o si decide una comprobación de la hoja, el trabajo se detiene y la lectura usada queda fuera de las cifras. Lo mismo ocurre con dos lecturas de lo mismo que se excluyen.
     .cause = Se leyó en otro punto, se intercambiaron cifras al teclear, el láser no estaba a escuadra o la cinta colgaba; o las fotos son erróneas.
     .look = Leer otra vez, desde el punto que nombra la hoja, y leer en voz alta lo que se teclea.
     .remedy = Corregir la lectura o hallar el punto desde el que se tomó; si se mantiene, repetir las fotos.

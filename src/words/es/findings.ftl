@@ -208,6 +208,8 @@ findings-steering =
 findings-outside-held = Fuera de tolerancia: { $quantity }; { $correction }.
 findings-reading-disagrees-mm = { $quantity }: la lectura de { $read } mm y los { $photos } mm de las fotos se excluyen (E_n { $error }). Leer de nuevo; comprobar desde qué punto se midió.
 findings-reading-disagrees-degrees = { $quantity }: la lectura de { $read }° y los { $photos }° de las fotos se excluyen (E_n { $error }). Leer de nuevo; comprobar desde qué punto se midió.
+findings-readings-differ-mm = { $quantity }: las lecturas de { $read } mm y { $again } mm se excluyen (E_n { $error }). Leer de nuevo y dejar en el trabajo solo lo que se leyó bien.
+findings-readings-differ-degrees = { $quantity }: las lecturas de { $read }° y { $again }° se excluyen (E_n { $error }). Leer de nuevo y dejar en el trabajo solo lo que se leyó bien.
 findings-marker-duplicated =
     { $count ->
         [2] El marcador { $marker } aparece dos veces en { $photo }: se descartó en todas las fotos. Retirar las impresiones sobrantes y repetir las fotos.
@@ -290,6 +292,7 @@ findings-mistake-other-angle = el ángulo se tomó desde la otra línea (90° me
 findings-mistake-other-step = estaba como en el paso { $step }
 findings-mistake-mm-as-inches = se leyeron mm como pulgadas
 findings-mistake-inches-as-mm = se leyeron pulgadas como mm
+findings-mistake-cm-as-mm = se leyeron cm como mm
 findings-mistake-digits = se intercambiaron dos cifras ({ $swapped } en lugar de { $nominal })
 findings-mistake-plane =
     { $where ->

@@ -9,7 +9,7 @@ advice-no-nose = Aucune marque avant n’est visible et vehicle.nose_from_rear_a
 advice-no-datum = Le point de référence est sur un porte-marqueurs que le jeu n’a pas.
 advice-plates-are-the-floor = Ici, les plaques définissent le sol ; il faut des feuilles de sol.
 advice-leans = De travers par rapport au véhicule, de plus d’un degré : { $body }. Un point mesuré à partir d’elle dans les directions du véhicule n’est pas là où il paraît. Fixer la marque d’aplomb et d’équerre avec le véhicule, ou mesurer à partir d’une marque plus proche du point.
-advice-reading-only = Les photos ne le montrent pas ; il faut un relevé.
+advice-reading-only = Les photos ne le montrent pas ; il faut un relevé, qui nomme la cible et l’étape s’il y en a plusieurs.
 advice-degenerate = La géométrie est dégénérée.
 
 # Pourquoi un contrôle n'est pas décidé.

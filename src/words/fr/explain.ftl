@@ -272,7 +272,7 @@ finding-wrong-datum-suspected =
 
 finding-reading-disagrees =
     .title = Relevé en désaccord
-    .meaning = Une valeur relevée au véhicule et les photos s’excluent dans leurs incertitudes. Si le relevé a servi au résultat ou décide d’un contrôle de la fiche, il arrête le dossier.
+    .meaning = Une valeur relevée au véhicule et les photos s’excluent dans leurs incertitudes. Si le relevé a servi au résultat ou décide d’un contrôle de la fiche, il arrête le dossier, et le relevé utilisé reste hors des chiffres. De même pour deux relevés d’une même grandeur qui s’excluent.
     .cause = On a relevé à un autre point, des chiffres ont été intervertis à la saisie, le laser n’était pas d’équerre ou le mètre ruban pendait ; ou les photos sont fausses.
     .look = Relever de nouveau, au point que nomme la fiche, et lire à voix haute ce qui est saisi.
     .remedy = Corriger le relevé ou trouver le point où il a été pris ; s’il se confirme, refaire les photos.

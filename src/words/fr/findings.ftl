@@ -208,6 +208,8 @@ findings-steering =
 findings-outside-held = Hors tolérance : { $quantity } ; { $correction }.
 findings-reading-disagrees-mm = { $quantity } : le relevé de { $read } mm et les { $photos } mm des photos s’excluent (E_n { $error }). Relever de nouveau ; vérifier à partir de quel point on a mesuré.
 findings-reading-disagrees-degrees = { $quantity } : le relevé de { $read }° et les { $photos }° des photos s’excluent (E_n { $error }). Relever de nouveau ; vérifier à partir de quel point on a mesuré.
+findings-readings-differ-mm = { $quantity } : les relevés de { $read } mm et de { $again } mm s’excluent (E_n { $error }). Relever de nouveau et ne laisser dans le dossier que ce qui a été bien relevé.
+findings-readings-differ-degrees = { $quantity } : les relevés de { $read }° et de { $again }° s’excluent (E_n { $error }). Relever de nouveau et ne laisser dans le dossier que ce qui a été bien relevé.
 findings-marker-duplicated =
     { $count ->
         [2] Le marqueur { $marker } apparaît deux fois dans { $photo } : il a été écarté de toutes les photos. Retirer les impressions en trop et reprendre les photos.
@@ -290,6 +292,7 @@ findings-mistake-other-angle = l’angle a été pris depuis l’autre ligne (90
 findings-mistake-other-step = placé comme à l’étape { $step }
 findings-mistake-mm-as-inches = des mm ont été lus comme des pouces
 findings-mistake-inches-as-mm = des pouces ont été lus comme des mm
+findings-mistake-cm-as-mm = des cm ont été lus comme des mm
 findings-mistake-digits = deux chiffres ont été intervertis ({ $swapped } au lieu de { $nominal })
 findings-mistake-plane =
     { $where ->

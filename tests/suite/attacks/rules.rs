@@ -162,6 +162,53 @@ fn a_made_up_reading_that_decides_a_check() {
     assert_eq!(level(&record, "reading-disagrees"), Level::Stop);
 }
 
+/// A sample job with a check that readings alone decide, and these readings.
+fn read_tilts(values: [f64; 2]) -> JobRecord {
+    attacked("good", |job| {
+        rewrite(&job.join("setup.toml"), |text| {
+            text.to_owned()
+                + "\n[[check]]\nquantity = \"target_tilt_gravity\"\nnominal = 0.0\ntolerance = 0.5\n\
+                   evidence = \"reading\"\n"
+        });
+        let reading = |v: f64| format!("\n[[reading]]\nquantity = \"target_tilt_gravity\"\nvalue = {v:.2}\nu = 0.05\n");
+        rewrite(&job.join("job.toml"), |text| text.to_owned() + &values.map(reading).concat());
+    })
+}
+
+/// A reading that fits stands before the one that does not: the first in the file decided.
+#[test]
+fn a_second_reading_that_contradicts_the_first() {
+    for values in [[0.0, 1.5], [1.5, 0.0]] {
+        let record = read_tilts(values);
+        stopped(&record, "reading-disagrees");
+        assert_eq!(level(&record, "reading-disagrees"), Level::Stop);
+        let tilt = record.checks.iter().find(|c| c.quantity == "target_tilt_gravity").unwrap();
+        assert_eq!(tilt.verdict, Verdict::NotProven, "{values:?}");
+    }
+    let agree = read_tilts([0.0, 0.04]);
+    assert_eq!((agree.verdict, codes(&agree).contains("reading-disagrees")), (Verdict::Within, false));
+}
+
+/// A used reading of which inches were typed: it is named, and no figure hangs on it.
+#[test]
+fn a_used_reading_that_the_photos_exclude() {
+    let typed = |used: bool| {
+        attacked("good", |job| {
+            let reading = format!(
+                "\n[[reading]]\nquantity = \"distance\"\nfrom = \"nose\"\nvalue = 59.06\nu = 1.5\nuse = {used}\n"
+            );
+            rewrite(&job.join("job.toml"), |text| text.to_owned() + &reading);
+        })
+    };
+    let (record, unused) = (typed(true), typed(false));
+    stopped(&record, "reading-disagrees");
+    assert_eq!(level(&record, "reading-disagrees"), Level::Stop);
+    named(&record, "wrong-datum-suspected");
+    assert_eq!(codes(&record), codes(&unused));
+    let values = |record: &JobRecord| record.checks.iter().map(|c| c.value).collect::<Vec<_>>();
+    assert_eq!(values(&record), values(&unused));
+}
+
 /// Neither true nor false, so that nothing counts them.
 #[test]
 fn a_prerequisite_not_met_said_in_words() {

@@ -1,12 +1,13 @@
 //! Readings against the photos, and what the answers hang on.
 
 use baywitness::camera::OtherModel;
+use baywitness::folder::Reading;
 use baywitness::measure::{Ask, Facts, UsedReading, measure};
 use baywitness::pose::{Options, View, adjust};
 use baywitness::quantity::{Estimate, Quantity as Q};
-use baywitness::setup::{From, ReferenceLine, Setup};
+use baywitness::setup::{Evidence, From, ReferenceLine, Setup};
 use baywitness::verdict::findings::Compared;
-use baywitness::verdict::{Assumption, Level};
+use baywitness::verdict::{Assumption, Level, Verdict};
 
 use super::bench::{LINE, bay, job, judge, judge_readings, sheet};
 use crate::sampled_bay::{Bay, Flaw, flawed, sample};
@@ -15,15 +16,17 @@ fn reading(value: f64, photo: f64, u: f64, used: bool) -> Compared {
     let (own, theirs) = (Estimate::known(value, u), Estimate::known(photo, 1.0));
     // ISO/IEC 17043, E_n: the difference over the root of the summed squares of both expanded uncertainties.
     let e = (value - photo) / own.expanded_uncertainty().hypot(theirs.expanded_uncertainty());
-    Compared {
+    let reading = Reading {
         quantity: Q::Distance,
         from: Some(From::RearAxle),
+        target: None,
+        step: None,
         value,
         u,
-        photo: Some(theirs),
-        normalized_error: Some(e),
-        used,
-    }
+        instrument: None,
+        use_in_adjustment: used,
+    };
+    Compared { reading, photo: Some(theirs), normalized_error: Some(e) }
 }
 
 #[test]
@@ -37,6 +40,60 @@ fn a_reading_that_disagrees_stops_only_where_it_is_used() {
     assert!(levels(reading(5003.4, 5000.0, 1.5, false)).is_empty());
     assert_eq!(levels(reading(5003.7, 5000.0, 1.5, false)), [Level::Warn]);
     assert_eq!(levels(reading(4996.3, 5000.0, 1.5, true)), [Level::Stop]);
+}
+
+/// The first in the file decided alone, whatever the second said.
+#[test]
+fn readings_of_one_thing_that_exclude_each_other_stop() {
+    let sample = sample(&bay(), 11);
+    let mut by_reading = sheet();
+    by_reading.checks[0].evidence = Evidence::Reading;
+    let unseen = |value: f64| Compared { photo: None, normalized_error: None, ..reading(value, 5000.0, 1.0, false) };
+    let judged = |setup: &Setup, values: [f64; 2]| judge_readings(&sample, setup, &job(), &values.map(unseen));
+    // Expanded 1.96 each, of their difference 2.77 mm.
+    let apart = judged(&by_reading, [5000.0, 5002.9]);
+    let told: Vec<_> = apart.findings.iter().filter(|f| f.code == "reading-disagrees").collect();
+    assert_eq!(told.iter().map(|f| f.level).collect::<Vec<_>>(), [Level::Stop], "{told:?}");
+    assert!(crate::findings::bench::en(&told[0].message).contains("5000.00 mm and 5002.90 mm"), "{told:?}");
+    assert_eq!(apart.settled[0].verdict, Verdict::NotProven);
+    // What agrees is nothing to tell of, nor what decides nothing.
+    assert!(!judged(&by_reading, [5000.0, 5002.6]).has("reading-disagrees"));
+    assert!(!judged(&sheet(), [5000.0, 5002.9]).has("reading-disagrees"));
+}
+
+/// Only of the step that it names is a reading against the photos one that decides.
+#[test]
+fn a_reading_of_another_step_decides_nothing() {
+    let sample = sample(&bay(), 11);
+    let mut setup = sheet();
+    setup.steps = vec!["up".into(), "down".into()];
+    setup.checks[0].step = Some("up".into());
+    setup.checks[0].evidence = Evidence::Reading;
+    let level = |step: Option<&str>| {
+        let mut one = reading(5003.7, 5000.0, 1.5, false);
+        one.reading.step = step.map(str::to_owned);
+        let judged = judge_readings(&sample, &setup, &job(), &[one]);
+        judged.findings.iter().find(|f| f.code == "reading-disagrees").unwrap().level
+    };
+    assert_eq!([level(Some("up")), level(Some("down")), level(None)], [Level::Stop, Level::Warn, Level::Warn]);
+}
+
+#[test]
+fn a_reading_typed_again_and_again_is_told_once() {
+    let twelve = vec![reading(5003.7, 5000.0, 1.5, false); 12];
+    let judged = judge_readings(&sample(&bay(), 11), &sheet(), &job(), &twelve);
+    assert_eq!(judged.findings.iter().filter(|f| f.code == "reading-disagrees").count(), 1);
+}
+
+/// The stop of a used reading does not hide what it was mistaken for.
+#[test]
+fn a_used_reading_in_centimetres_or_inches_is_named() {
+    for (value, unit) in [(513.0, "cm were read as mm"), (201.97, "inches were read as mm")] {
+        let judged = judge_readings(&sample(&bay(), 11), &sheet(), &job(), &[reading(value, 5130.0, 1.0, true)]);
+        let named = judged.findings.iter().find(|f| f.code == "wrong-datum-suspected");
+        let said = named.map(|f| crate::findings::bench::en(&f.message)).unwrap_or_default();
+        assert!(said.contains(unit), "{:?}", judged.findings);
+    }
 }
 
 #[test]

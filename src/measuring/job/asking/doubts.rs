@@ -40,7 +40,7 @@ pub(in crate::job) fn elsewhere(
     checks: &[Checked],
     readings: &[Compared],
 ) -> Vec<(Ask, Estimate)> {
-    let doubtful = readings.iter().any(|r| r.normalized_error.is_some_and(|e| e.abs() > 1.0));
+    let doubtful = readings.iter().any(Compared::is_excluded);
     let mut wanted: Vec<Ask> = facts
         .setup
         .checks

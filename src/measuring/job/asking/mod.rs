@@ -1,6 +1,7 @@
 //! What is asked of the measurement, and what besides is computed so that answers can be doubted.
 
 mod answers;
+mod as_one;
 mod doubts;
 mod ride_height;
 

@@ -4,13 +4,15 @@
 
 use std::collections::BTreeMap;
 
-use crate::folder::JobFile;
+use crate::folder::{JobFile, Reading};
 use crate::geom::deg;
 use crate::quantity::{Estimate, Quantity};
 use crate::record::RideHeightRecord;
 use crate::setup::{Check, Setup};
 use crate::verdict::figure;
 use crate::words::{Language, Phrase, phrase};
+
+use super::as_one::{as_one, exclude_each_other};
 
 const ARCHES: [Quantity; 4] = [
     Quantity::ArchHeightFrontLeft,
@@ -56,9 +58,13 @@ fn by_photos(measured: &Measured) -> Option<(Estimate, Estimate)> {
     Some((of(Quantity::RideHeight)?, of(Quantity::BodyPitch)?))
 }
 
-/// The same from four readings.
+/// The same from readings at the four arches; `None` where those of one exclude each other.
 fn by_readings(job: &JobFile, wheelbase_mm: f64) -> Option<(Estimate, Estimate)> {
-    let reading = |q: Quantity| job.readings.iter().find(|r| r.quantity == q).map(|r| (r.value, r.u));
+    let reading = |q: Quantity| {
+        let all: Vec<(usize, &Reading)> = job.readings.iter().enumerate().filter(|(_, r)| r.quantity == q).collect();
+        let (_, one) = as_one(&all).filter(|_| !exclude_each_other(&all))?;
+        Some((one.value, one.standard_uncertainty))
+    };
     let [fl, fr, rl, rr] = ARCHES.map(reading);
     let mean = |a: (f64, f64), b: (f64, f64)| (f64::midpoint(a.0, b.0), a.1.hypot(b.1) / 2.0);
     let (front, rear) = (mean(fl?, fr?), mean(rl?, rr?));
@@ -110,5 +116,13 @@ mod tests {
         assert!((found.u_pitch_deg - deg(3.0 / 2640.0)).abs() < 1e-6);
         assert!(found.words[1].contains("down"), "{:?}", found.words);
         assert_eq!(ride_height(&setup, &job, &Measured::new(), None), None);
+        // Read again at one arch: 4 mm agree with two tapes of 3 mm, 20 mm do not.
+        let again = |value: f64| {
+            let mut twice = job.clone();
+            twice.readings.push(Reading { value, ..job.readings[0].clone() });
+            ride_height(&setup, &twice, &Measured::new(), Some(2640.0)).map(|body| body.height_mm)
+        };
+        assert!(again(364.0).is_some_and(|height| (height + 9.5).abs() < 1e-9), "{:?}", again(364.0));
+        assert_eq!(again(380.0), None);
     }
 }

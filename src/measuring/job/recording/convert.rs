@@ -140,7 +140,7 @@ fn readings(parts: &Parts) -> Vec<ReadingRecord> {
             photo_standard_uncertainty: c.photo.map(|p| p.standard_uncertainty),
             normalized_error: c.normalized_error,
             agrees: c.normalized_error.map(|e| e.abs() <= 1.0),
-            used: c.used,
+            used: reading.use_in_adjustment,
         })
         .collect()
 }

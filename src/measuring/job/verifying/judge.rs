@@ -14,7 +14,7 @@ use crate::pose::Scene;
 use crate::quantity::with_uncertainty;
 use crate::record::{CheckRecord, JobRecord, NextPhotoRecord};
 use crate::setup::Check;
-use crate::verdict::findings::{Case, Finding, PhotoFacts, Suspect, detectable, find, suspects};
+use crate::verdict::findings::{Case, Finding, PhotoFacts, Suspect, detectable, find, is_against_photos, suspects};
 use crate::verdict::{
     Checked, StandSize, Verdict, after_the_moves, check, mark, more_evidence, plus_minus, sensitivity, sentences,
     settle,
@@ -38,16 +38,17 @@ fn decide(opened: &Opened, solved: Result<Scene, Phrase>) -> JobRecord {
     let (kit, setup, job) = (&folder.kit, &folder.setup, &folder.job);
     let facts = Facts { kit, setup, vehicle: &job.vehicle };
     let questions = Questions::new(&opened.steps, setup, job);
-    let used = questions.used(job);
     let line = setup.reference_line;
     let ask = |scene: &Scene, readings: &[_]| measure(&facts, scene, line, &questions.asks, readings);
     let scene = solved.as_ref().ok();
     let alone = scene.map(|s| ask(s, &[]));
+    let readings = questions.compared(kit, setup, job, alone.as_ref());
+    // What the photos exclude would bend every figure: it is named, and the figures are the others'.
+    let used = questions.used(&readings);
     let with_readings = scene.filter(|_| !used.is_empty()).map(|s| ask(s, &used));
     let measurement = with_readings.as_ref().or(alone.as_ref());
     let checks = decide_all(opened, &questions, scene, measurement);
     let without = with_readings.is_some().then(|| decide_all(opened, &questions, scene, alone.as_ref()));
-    let readings = questions.compared(job, alone.as_ref());
     let after_move = opened.after_moves();
     let suspects: Vec<Suspect> = scene.map_or_else(Vec::new, |s| suspects(kit, problem, s, &after_move));
     let photo_facts: Vec<PhotoFacts> =
@@ -78,7 +79,7 @@ fn decide(opened: &Opened, solved: Result<Scene, Phrase>) -> JobRecord {
     let detectable = detectable(&case);
     let (findings, settled) = settle(&case, find(&case), &questions.asks_of_checks(), &used);
     let without = without.map(|checks| {
-        let others: Vec<Finding> = findings.iter().filter(|f| f.code != "reading-disagrees").cloned().collect();
+        let others: Vec<Finding> = findings.iter().filter(|f| !is_against_photos(f)).cloned().collect();
         mark(&case, &others, &checks)
     });
     let mut record = record(&Parts {

@@ -7,13 +7,13 @@ use super::photo_problem::PhotoProblem;
 use super::suspects::Suspect;
 use crate::credentials::Credentials;
 use crate::detect::{Coefficients, Grain, Sightings};
-use crate::folder::{JobFile, Unlisted};
+use crate::folder::{JobFile, Reading, Unlisted};
 use crate::marker::{Kit, Role};
 use crate::measure::{Ask, CarrierPose, Measurement};
 use crate::photo::{Clearness, Exif, Light, Traces};
 use crate::pose::{Problem, Scene};
 use crate::quantity::{Estimate, Quantity};
-use crate::setup::{From, ReferenceLine, Setup};
+use crate::setup::{ReferenceLine, Setup};
 use crate::verdict::check::Checked;
 use crate::verdict::sensitivity::Sensitivity;
 use crate::verdict::{Level, Verdict, words};
@@ -90,20 +90,30 @@ pub struct PhotoFacts<'a> {
 /// A reading compared with the photos.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Compared {
-    /// What was read.
-    pub quantity: Quantity,
-    /// The datum of a distance.
-    pub from: Option<From>,
     /// The reading.
-    pub value: f64,
-    /// 1 sigma.
-    pub u: f64,
+    pub reading: Reading,
     /// What the photos say.
     pub photo: Option<Estimate>,
     /// E_n after ISO/IEC 17043.
     pub normalized_error: Option<f64>,
-    /// Whether it entered the adjustment.
-    pub used: bool,
+}
+
+impl Compared {
+    /// A reading against what the photos say of it.
+    pub fn of(reading: &Reading, photo: Option<Estimate>) -> Self {
+        let normalized_error = photo.and_then(|p| reading.estimate().normalized_error(&p));
+        Compared { reading: reading.clone(), photo, normalized_error }
+    }
+
+    /// Whether reading and photos are known to agree.
+    pub fn agrees(&self) -> bool {
+        self.normalized_error.is_some_and(|e| e.abs() <= 1.0)
+    }
+
+    /// Whether reading and photos exclude each other.
+    pub fn is_excluded(&self) -> bool {
+        self.normalized_error.is_some_and(|e| e.abs() > 1.0)
+    }
 }
 
 impl Case<'_> {

@@ -2,7 +2,8 @@
 //!
 //! Which mistakes are made and their sizes: common practice, no source.
 
-use super::{Case, Compared};
+use super::Case;
+use crate::folder::Reading;
 use crate::marker::Role;
 use crate::measure::Ask;
 use crate::quantity::{Estimate, Quantity, Unit};
@@ -24,6 +25,7 @@ pub(super) struct Hypothesis {
 /// Edges of a panel are known only from the markers that sit near them, mm.
 const EDGE_MM: f64 = 15.0;
 const MM_PER_INCH: f64 = 25.4;
+const MM_PER_CM: f64 = 10.0;
 
 /// What must be measured besides the checks themselves so that a check which
 /// is outside can be tried: the other datums and lines.
@@ -61,9 +63,11 @@ pub(super) fn of_check(case: &Case, check: &Check, line: ReferenceLine, value: &
 }
 
 /// All mistakes that could have led to a reading.
-pub(super) fn of_reading(case: &Case, reading: &Compared) -> Vec<Hypothesis> {
-    let Some(photo) = reading.photo else { return Vec::new() };
-    let mut all = figures(reading.value, photo.value, reading.quantity.unit());
+pub(super) fn of_reading(case: &Case, reading: &Reading, photos: f64) -> Vec<Hypothesis> {
+    let mut all = figures(reading.value, photos, reading.quantity.unit());
+    if reading.quantity.unit() == Unit::Millimetre && photos.abs() > 1.0 {
+        all.push(exact(phrase!("findings-mistake-cm-as-mm"), reading.value - photos / MM_PER_CM));
+    }
     if reading.quantity == Quantity::Distance {
         for (ask, other) in case.elsewhere.iter().filter(|(a, _)| a.quantity == Quantity::Distance) {
             if ask.from != reading.from {
@@ -73,7 +77,7 @@ pub(super) fn of_reading(case: &Case, reading: &Compared) -> Vec<Hypothesis> {
         }
     }
     if reading.quantity.unit() == Unit::Degree || reading.quantity == Quantity::LateralOffset {
-        all.push(exact(phrase!("findings-mistake-sign"), reading.value + photo.value));
+        all.push(exact(phrase!("findings-mistake-sign"), reading.value + photos));
     }
     all
 }

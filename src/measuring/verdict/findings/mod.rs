@@ -67,6 +67,7 @@ pub use photo_problem::{PhotoProblem, Unseen};
 pub use photo_reused::{Corners, same_corners, same_view};
 pub(super) use plate_not_seated::U_TOTAL_TOE_DEG;
 pub(super) use rules::misplaced;
+pub use reading_disagrees::is_against_photos;
 pub use rules::{RULES, find};
 pub use suspects::{Suspect, suspects};
 pub use touches::{Open, Touches};

@@ -1,6 +1,7 @@
-//! A reading and the photos exclude each other.
+//! A reading and the photos, or two readings of one thing, exclude each other.
 
 use super::{Case, Compared, Explanation, Finding, Open, Rule, Touches};
+use crate::folder::Reading;
 use crate::quantity::Unit;
 use crate::setup::Check;
 use crate::verdict::Level;
@@ -13,37 +14,89 @@ pub(super) const RULE: Rule =
 pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("reading-disagrees", Level::Warn)];
 
 fn find(case: &Case) -> Vec<Finding> {
-    case.readings
-        .iter()
-        .filter(|r| r.normalized_error.is_some_and(|e| e.abs() > 1.0))
-        .map(|r| {
-            let quantity = r.quantity.phrase();
-            let photos = r.photo.map_or_else(|| Value::from(""), |p| figure(p.value, 2));
-            let (read, error) = (figure(r.value, 2), figure(r.normalized_error.unwrap_or(0.0).abs(), 1));
-            let message = match r.quantity.unit() {
-                Unit::Millimetre => phrase!(
-                    "findings-reading-disagrees-mm",
-                    quantity = quantity,
-                    read = read,
-                    photos = photos,
-                    error = error
-                ),
-                Unit::Degree => phrase!(
-                    "findings-reading-disagrees-degrees",
-                    quantity = quantity,
-                    read = read,
-                    photos = photos,
-                    error = error
-                ),
-            };
-            let level = if r.used || decides(case, r) { Level::Stop } else { Level::Warn };
-            Finding::new("reading-disagrees", level, message).leaving(vec![Open::WithoutReadings])
-        })
-        .collect()
+    let mut found: Vec<Finding> =
+        case.readings.iter().filter(|r| r.is_excluded()).map(|r| by_photos(case, r)).collect();
+    found.extend(by_each_other(case));
+    found
 }
 
-/// Whether a check takes the reading's value instead of the photos'.
-fn decides(case: &Case, reading: &Compared) -> bool {
-    let same = |check: &&Check| check.quantity == reading.quantity && check.from == reading.from;
-    case.setup.checks.iter().filter(same).any(|check| check.is_decided_by_reading(case.kit))
+/// A reading that the photos exclude.
+fn by_photos(case: &Case, compared: &Compared) -> Finding {
+    let reading = &compared.reading;
+    let quantity = reading.quantity.phrase();
+    let photos = compared.photo.map_or_else(|| Value::from(""), |p| figure(p.value, 2));
+    let (read, error) = (figure(reading.value, 2), figure(compared.normalized_error.unwrap_or(0.0).abs(), 1));
+    let message = match reading.quantity.unit() {
+        Unit::Millimetre => {
+            phrase!("findings-reading-disagrees-mm", quantity = quantity, read = read, photos = photos, error = error)
+        }
+        Unit::Degree => phrase!(
+            "findings-reading-disagrees-degrees",
+            quantity = quantity,
+            read = read,
+            photos = photos,
+            error = error
+        ),
+    };
+    match () {
+        // It was left out of the figures: what they were with it nobody knows.
+        () if reading.use_in_adjustment => Finding::new("reading-disagrees", Level::Stop, message),
+        () if !decided(case, |r| r == reading).is_empty() => {
+            Finding::new("reading-disagrees", Level::Stop, message).leaving(vec![Open::WithoutReadings])
+        }
+        () => Finding::new("reading-disagrees", Level::Warn, message).leaving(vec![Open::WithoutReadings]),
+    }
+}
+
+/// Whether a finding is of a reading against the photos.
+pub fn is_against_photos(finding: &Finding) -> bool {
+    finding.message.key.starts_with("findings-reading-disagrees")
+}
+
+/// Of readings that count as one, the two that exclude each other most: those that decide a check in a step,
+/// and those of one thing that were used.
+fn by_each_other(case: &Case) -> Vec<Finding> {
+    let all = || case.readings.iter().map(|c| &c.reading);
+    let mut sets = decided(case, |_| true);
+    for one in all().filter(|r| r.use_in_adjustment) {
+        sets.push(all().filter(|r| r.use_in_adjustment && r.is_of_the_same(one)).collect());
+    }
+    let mut found: Vec<Finding> = Vec::new();
+    for finding in sets.iter().filter_map(|set| farthest(set)).map(differ) {
+        if !found.contains(&finding) {
+            found.push(finding);
+        }
+    }
+    found
+}
+
+/// The readings of each check that a reading decides, in each of its steps; those sets alone that have a wanted one.
+fn decided<'a>(case: &Case<'a>, wanted: impl Fn(&Reading) -> bool) -> Vec<Vec<&'a Reading>> {
+    let by_reading = case.setup.checks.iter().filter(|check| check.is_decided_by_reading(case.kit));
+    let of = |check: &Check, step: Option<&str>| -> Vec<&'a Reading> {
+        case.readings.iter().map(|c| &c.reading).filter(|r| r.is_of(check, step, case.setup, case.kit)).collect()
+    };
+    let sets = by_reading.flat_map(|check| check.held_in(&case.setup.steps).into_iter().map(move |s| (check, s)));
+    sets.map(|(check, step)| of(check, step)).filter(|set| set.iter().any(|r| wanted(r))).collect()
+}
+
+/// Two readings and their |E_n|, the largest of the set, where it is above 1.
+fn farthest<'a>(set: &[&'a Reading]) -> Option<(&'a Reading, &'a Reading, f64)> {
+    let pairs = set.iter().enumerate().flat_map(|(i, a)| set[i + 1..].iter().map(move |b| (*a, *b)));
+    let with_error = pairs.filter_map(|(a, b)| Some((a, b, a.estimate().normalized_error(&b.estimate())?.abs())));
+    with_error.filter(|(.., error)| *error > 1.0).max_by(|a, b| a.2.total_cmp(&b.2))
+}
+
+fn differ((one, other, error): (&Reading, &Reading, f64)) -> Finding {
+    let quantity = one.quantity.phrase();
+    let (read, again, error) = (figure(one.value, 2), figure(other.value, 2), figure(error, 1));
+    let message = match one.quantity.unit() {
+        Unit::Millimetre => {
+            phrase!("findings-readings-differ-mm", quantity = quantity, read = read, again = again, error = error)
+        }
+        Unit::Degree => {
+            phrase!("findings-readings-differ-degrees", quantity = quantity, read = read, again = again, error = error)
+        }
+    };
+    Finding::new("reading-disagrees", Level::Stop, message)
 }

@@ -62,7 +62,13 @@ pub fn find(case: &Case) -> Vec<Finding> {
         let touching = |f: Finding| Finding { touches: f.touches.or(Some(rule.touches)), ..f };
         (rule.find)(case).into_iter().map(touching).collect::<Vec<_>>()
     };
-    let mut all: Vec<Finding> = RULES.iter().flat_map(of_rule).collect();
+    let mut all: Vec<Finding> = Vec::new();
+    for finding in RULES.iter().flat_map(of_rule) {
+        // One reading typed twenty times is one finding.
+        if !all.contains(&finding) {
+            all.push(finding);
+        }
+    }
     if all.iter().any(marker_displaced::is_explained_by) {
         all.retain(|f| f.code != marker_displaced::CODE);
     }
@@ -75,7 +81,10 @@ pub fn find(case: &Case) -> Vec<Finding> {
         all.retain(|f| f.code != vehicle_sizes_disagree::CODE);
     }
     if all.iter().any(Finding::spoils_any) {
-        all.retain(|f| f.level <= Level::Stop || f.code != GUESS);
+        // A reading's own mistake is guessed from the photos, which no reading spoils.
+        let readings = all.iter().filter(|f| f.spoils_any()).all(|f| f.code == reading_disagrees::RULE.name);
+        let of_reading = |f: &Finding| readings && f.message.key == wrong_datum_suspected::OF_READING;
+        all.retain(|f| f.level <= Level::Stop || f.code != GUESS || of_reading(f));
     }
     if all.iter().any(Finding::holds_moves) {
         all.retain(|f| f.level <= Level::Stop || !stand_misplaced::RULE.codes.contains(&f.code));

@@ -10,6 +10,9 @@ pub(super) const RULE: Rule =
 
 pub(super) const EXPLAIN: &[Explanation] = &[Explanation::of("wrong-datum-suspected", Level::Warn)];
 
+/// What is said of a reading.
+pub(super) const OF_READING: &str = "findings-reading-far-off";
+
 /// A deviation below this many tolerances is a matter of care, not of a mix-up.
 const FAR: f64 = 2.0;
 
@@ -62,11 +65,12 @@ fn of_check(case: &Case, check: &crate::setup::Check, checked: &crate::verdict::
     Some(Finding::new("wrong-datum-suspected", Level::Warn, message))
 }
 
-fn of_reading(case: &Case, reading: &super::Compared) -> Option<Finding> {
-    let photo = reading.photo.filter(|_| reading.normalized_error.is_some_and(|e| e.abs() > 1.0))?;
+fn of_reading(case: &Case, compared: &super::Compared) -> Option<Finding> {
+    let photo = compared.photo.filter(|_| compared.is_excluded())?;
+    let reading = &compared.reading;
     let room = photo.expanded_uncertainty() + 2.0 * reading.u;
     let off = reading.value - photo.value;
-    let mistake = hypotheses::of_reading(case, reading)
+    let mistake = hypotheses::of_reading(case, reading, photo.value)
         .into_iter()
         .filter(|h| h.rest.abs() <= room && h.rest.abs() < 0.25 * off.abs())
         .min_by(|a, b| a.rest.abs().total_cmp(&b.rest.abs()))?

@@ -12,4 +12,4 @@ pub(super) mod paperwork;
 pub(super) use changes::{Act, Change, Deed};
 pub(super) use named::named;
 pub(super) use own_sheets::{FROM, QUANTITIES};
-pub(super) use paperwork::{instruments, readable};
+pub(super) use paperwork::{Readable, instruments, readable};

@@ -40,17 +40,16 @@ pub(in crate::web) fn prepare(app: &App, folder: &Path, fields: &Fields) -> Resu
         vehicle.floor_below_hub_mm = fields.number("floor_below_hub")?;
         vehicle.rear_track_mm = fields.number("rear_track")?;
         vehicle.front_track_mm = fields.number("front_track")?;
-        for (i, check) in readable(&setup).into_iter().enumerate() {
-            let same = |r: &Reading| r.quantity == check.0 && r.from == check.1;
+        for (i, wanted) in readable(&setup).into_iter().enumerate() {
             let value = fields.number(&format!("reading:{i}"))?;
             // A reading that was typed elsewhere, of another instrument or to be used, stays.
-            job.readings.retain(|r| !(same(r) && !r.use_in_adjustment && is_ours(r)));
+            job.readings.retain(|r| !(wanted.is_of(r) && !r.use_in_adjustment && is_ours(r)));
             let Some(value) = value else { continue };
             let instrument = fields.get(&format!("instrument:{i}")).unwrap_or_default();
-            let Some((name, u)) = instruments(check.0).into_iter().find(|(name, _)| *name == instrument) else {
+            let Some((name, u)) = instruments(wanted.quantity).into_iter().find(|(name, _)| *name == instrument) else {
                 return Err(Trouble::typed(phrase!("page-trouble-instrument")));
             };
-            job.readings.push(of_ours(check.0, check.1, value, (name, u)));
+            job.readings.push(of_ours(wanted, value, (name, u)));
         }
         let is_thrust = |r: &Reading| r.quantity == Quantity::ThrustAngle;
         job.readings.retain(|r| !(is_thrust(r) && !r.use_in_adjustment && is_ours(r)));
@@ -58,7 +57,8 @@ pub(in crate::web) fn prepare(app: &App, folder: &Path, fields: &Fields) -> Resu
         if let Some((name, u)) = rack
             && let Some((value, u)) = alignment::thrust(fields, u)?
         {
-            job.readings.push(of_ours(Quantity::ThrustAngle, None, value, (name, u)));
+            let thrust = Readable { quantity: Quantity::ThrustAngle, from: None, target: None, step: None };
+            job.readings.push(of_ours(thrust, value, (name, u)));
         }
         if job.readings.len() > limits::READINGS {
             return Err(Trouble::typed(phrase!("page-trouble-many-readings", most = limits::READINGS)));
@@ -67,22 +67,52 @@ pub(in crate::web) fn prepare(app: &App, folder: &Path, fields: &Fields) -> Resu
     })
 }
 
+/// What a reading may be of.
+#[derive(Debug, Clone, PartialEq)]
+pub(in crate::web) struct Readable {
+    pub(in crate::web) quantity: Quantity,
+    pub(in crate::web) from: Option<From>,
+    /// As the sheet's check names it.
+    pub(in crate::web) target: Option<String>,
+    /// Of a sheet with steps: one of those in which the check holds.
+    pub(in crate::web) step: Option<String>,
+}
+
+impl Readable {
+    /// Whether a reading is of it.
+    pub(in crate::web) fn is_of(&self, reading: &Reading) -> bool {
+        reading.quantity == self.quantity
+            && reading.from == self.from
+            && reading.target == self.target
+            && reading.step == self.step
+    }
+}
+
 /// A reading of one of the instruments that the page knows.
-fn of_ours(quantity: Quantity, from: Option<From>, value: f64, (name, u): (&str, f64)) -> Reading {
-    Reading { quantity, from, value, u, instrument: Some(name.to_owned()), use_in_adjustment: false }
+fn of_ours(of: Readable, value: f64, (name, u): (&str, f64)) -> Reading {
+    let Readable { quantity, from, target, step } = of;
+    Reading { quantity, from, target, step, value, u, instrument: Some(name.to_owned()), use_in_adjustment: false }
 }
 
 fn is_ours(reading: &Reading) -> bool {
     instruments(reading.quantity).iter().any(|(name, _)| reading.instrument.as_deref() == Some(*name))
 }
 
-/// What a sheet's readings may be of: its checks, each once. The thrust angle is typed as an alignment sheet has it.
-pub(in crate::web) fn readable(setup: &Setup) -> Vec<(Quantity, Option<From>)> {
-    let mut all: Vec<(Quantity, Option<From>)> = Vec::new();
+/// What a sheet's readings may be of: its checks, each once in each of its steps. The thrust angle is typed as an
+/// alignment sheet has it.
+pub(in crate::web) fn readable(setup: &Setup) -> Vec<Readable> {
+    let mut all: Vec<Readable> = Vec::new();
     for check in setup.checks.iter().filter(|c| c.quantity != Quantity::ThrustAngle) {
-        let one = (check.quantity, check.from.clone());
-        if !all.contains(&one) {
-            all.push(one);
+        for step in check.held_in(&setup.steps) {
+            let one = Readable {
+                quantity: check.quantity,
+                from: check.from.clone(),
+                target: check.target.clone(),
+                step: step.map(str::to_owned),
+            };
+            if !all.contains(&one) {
+                all.push(one);
+            }
         }
     }
     all

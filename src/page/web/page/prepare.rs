@@ -5,11 +5,10 @@ use maud::{Markup, html};
 use super::frame::{self, Line, field, notice, unit};
 use super::job_head::{self, Step, vin_words};
 use super::quantities::quantity_words;
-use crate::folder::Reading;
 use crate::quantity::{Quantity, rounded};
 use crate::setup::{From, Prerequisite, Setup};
 use crate::web::address::job_path;
-use crate::web::deeds::{alignment, instruments, readable};
+use crate::web::deeds::{Readable, alignment, instruments, readable};
 use crate::web::view::View;
 use crate::words::{Figure, Language, say};
 
@@ -39,7 +38,7 @@ fn form(language: Language, view: &View, setup: &Setup) -> Markup {
                 (vehicle(language, view))
                 h2 { (say!(language, "page-readings")) }
                 p.hint { (say!(language, "page-readings-why")) }
-                @for (i, (quantity, from)) in readable(setup).iter().enumerate() { (reading(language, view, i, *quantity, from.as_ref())) }
+                @for (i, wanted) in readable(setup).iter().enumerate() { (reading(language, view, i, wanted)) }
                 (alignment_sheet(language, view))
                 @if !view.closed {
                     div.deeds {
@@ -110,14 +109,13 @@ fn shown(value: f64, language: Language) -> String {
     Figure::of_digits(text).map(|f| f.say(language)).unwrap_or_default()
 }
 
-fn reading(language: Language, view: &View, i: usize, quantity: Quantity, from: Option<&From>) -> Markup {
-    let of_this = |r: &&Reading| r.quantity == quantity && r.from.as_ref() == from;
-    let there = view.job.readings.iter().find(of_this);
-    let label = format!(
-        "{}, {}",
-        quantity_words(language, quantity, from.map(From::name)),
-        unit(quantity.unit().symbol(), language)
-    );
+fn reading(language: Language, view: &View, i: usize, wanted: &Readable) -> Markup {
+    let quantity = wanted.quantity;
+    let there = view.job.readings.iter().find(|r| wanted.is_of(r));
+    let mut label = quantity_words(language, quantity, wanted.from.as_ref().map(From::name));
+    for more in [wanted.target.clone(), wanted.step.clone(), Some(unit(quantity.unit().symbol(), language))] {
+        label.extend(more.iter().flat_map(|more| [", ", more.as_str()]));
+    }
     let (value_name, instrument_name) = (format!("reading:{i}"), format!("instrument:{i}"));
     let value = there.map(|r| shown(r.value, language)).unwrap_or_default();
     html! {

@@ -6,7 +6,7 @@ use super::codes::UNREADABLE;
 use super::output::{cannot_read, complain, language, read_text, say, shown};
 use super::survey::{cameras, kit, write_kit};
 use crate::camera::Profile;
-use crate::folder::Models;
+use crate::folder::{Models, PHOTOS};
 use crate::marker::{Kit, Role};
 use crate::record::JobRecord;
 use crate::survey::{self, Seated, Seating};
@@ -121,7 +121,7 @@ fn pictures(folder: &Path) -> Result<Vec<PathBuf>, String> {
     if !found.is_empty() {
         return Ok(found);
     }
-    let below = folder.join("photos");
+    let below = folder.join(PHOTOS);
     Err(if below.is_dir() {
         say!(language(), "cli-no-photo-but-below", folder = shown(folder), photos = shown(&below))
     } else {

@@ -4,22 +4,13 @@
 
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::Output;
 
 use tempfile::TempDir;
 
+use crate::program::{run, told};
+
 fn sample() -> PathBuf {
     [env!("CARGO_MANIFEST_DIR"), "samples", "good"].iter().collect()
-}
-
-fn run(folder: &Path, arguments: &[&str]) -> Output {
-    let mut command = crate::program::program();
-    command.args(arguments).current_dir(folder).env_remove("BAYWITNESS_MODELS").output().unwrap()
-}
-
-fn told(output: &Output) -> String {
-    let text = [&output.stdout[..], &output.stderr[..]].concat();
-    String::from_utf8_lossy(&text).split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
 /// It ends with 2, says all of these and none of those.

@@ -172,6 +172,13 @@ impl Reading {
             && self.step == other.step
     }
 
+    /// Of readings of one thing the two that exclude each other most, with their |E_n|; `None` where all agree.
+    pub fn farthest_apart<'a>(set: &[&'a Reading]) -> Option<(&'a Reading, &'a Reading, f64)> {
+        let pairs = set.iter().enumerate().flat_map(|(i, a)| set[i + 1..].iter().map(move |b| (*a, *b)));
+        let with_error = pairs.filter_map(|(a, b)| Some((a, b, a.estimate().normalized_error(&b.estimate())?.abs())));
+        with_error.filter(|(.., error)| *error > 1.0).max_by(|a, b| a.2.total_cmp(&b.2))
+    }
+
     /// Whether it is plain of which target and in which step it is.
     pub fn is_of_one(&self, setup: &Setup, kit: &Kit) -> bool {
         let one_target = self.target.is_some() || kit.with_role(Role::Target).count() == 1;

@@ -38,7 +38,7 @@ const MOST_DEPTH: usize = 16;
 /// its head is read.
 pub(super) fn unlisted(folder: &Path, named: &[&PathBuf]) -> Vec<Unlisted> {
     let mut found = Vec::new();
-    let mut open = vec![("photos".to_owned(), 0)];
+    let mut open = vec![(PHOTOS.to_owned(), 0)];
     while let Some((name, depth)) = open.pop() {
         for entry in std::fs::read_dir(folder.join(&name)).into_iter().flatten().flatten() {
             let (path, own) = (entry.path(), entry.file_name().to_string_lossy().into_owned());

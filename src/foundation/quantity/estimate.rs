@@ -37,9 +37,4 @@ impl Estimate {
         let expanded = self.expanded_uncertainty().hypot(other.expanded_uncertainty());
         Some((self.value - other.value) / expanded).filter(|e| e.is_finite())
     }
-
-    /// Whether the two exclude each other: |E_n| above 1.
-    pub fn excludes(&self, other: &Estimate) -> bool {
-        self.normalized_error(other).is_some_and(|e| e.abs() > 1.0)
-    }
 }

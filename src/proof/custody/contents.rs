@@ -10,7 +10,8 @@ use std::path::Path;
 use super::seal::{info, own_files};
 use super::sealed_report::{CUSTOMER_HTML, REPORT_HTML, REPORT_PDF};
 use crate::evidence::{
-    BAG_INFO, MANIFEST, MOST_MANIFEST, MOST_SMALL, PAYLOAD, RESULT, SIZE, info_text, label_text, read_small,
+    BAG_INFO, MANIFEST, MOST_MANIFEST, MOST_SMALL, PAYLOAD, RESULT, SIZE, info_text, label_text, read_result,
+    read_small,
 };
 use crate::folder::JobFolder;
 use crate::record::JobRecord;
@@ -41,7 +42,7 @@ pub(super) fn differences(
 
 /// A result that says more than this program reads, or something twice.
 fn written_otherwise(payload: &Path, recorded: &JobRecord) -> Option<Phrase> {
-    let read = read_small(&payload.join(RESULT), MOST_MANIFEST, "small");
+    let read = read_result(payload);
     let same = read.is_ok_and(|bytes| recorded.to_json().is_ok_and(|json| json == bytes));
     (!same).then(|| phrase!("evidence-written-otherwise", file = RESULT))
 }

@@ -6,7 +6,7 @@ use std::path::Path;
 use time::OffsetDateTime;
 use time::format_description::well_known::Rfc3339;
 
-use crate::evidence::{MOST_MANIFEST, RESULT, read_small};
+use crate::evidence::read_result;
 use crate::record::JobRecord;
 
 /// What says so, where it is no photo.
@@ -23,6 +23,6 @@ pub fn latest(record: &JobRecord) -> Option<(OffsetDateTime, String)> {
 
 /// The same of the result in an evidence folder's payload, where it can be read.
 pub fn of_payload(payload: &Path) -> Option<(OffsetDateTime, String)> {
-    let json = read_small(&payload.join(RESULT), MOST_MANIFEST, "small").ok()?;
+    let json = read_result(payload).ok()?;
     latest(&JobRecord::from_json(&json).ok()?)
 }

@@ -11,7 +11,7 @@ use crate::job::{Error, Options, reveal_private, verify, verify_and};
 
 use super::compared::differences;
 use super::{contents, further, signed};
-use crate::evidence::{MOST_MANIFEST, RESULT, find_sealed_job, read_small};
+use crate::evidence::{RESULT, find_sealed_job, read_result};
 use crate::words::{Language, Phrase, phrase};
 
 /// Why nothing could be compared.
@@ -65,8 +65,7 @@ impl Remeasured {
 
 /// The result of an evidence folder's payload.
 pub(super) fn recorded(payload: &Path) -> Result<JobRecord, RemeasureError> {
-    let text = read_small(&payload.join(RESULT), MOST_MANIFEST, "small")
-        .map_err(|e| RemeasureError::Result(e.why.say(Language::English)))?;
+    let text = read_result(payload).map_err(|e| RemeasureError::Result(e.why.say(Language::English)))?;
     JobRecord::from_json(&text).map_err(|e| RemeasureError::Result(e.to_string()))
 }
 

@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::Path;
 
-use crate::evidence::{MOST_MANIFEST, RESULT, Standing, find_sealed_job, read_small};
+use crate::evidence::{RESULT, Standing, find_sealed_job, read_result};
 use crate::record::{JobRecord, Tool};
 use crate::report;
 use crate::words::{Language, Phrase, phrase, say};
@@ -68,7 +68,7 @@ pub fn reports_again(payload: &Path, record: &JobRecord) -> Reports {
         return Reports::CannotTell(other_tool(&record.tool, &now));
     }
     let sources = || -> Result<_, Phrase> {
-        let json = read_small(&payload.join(RESULT), MOST_MANIFEST, "small").map_err(|e| e.of_file(RESULT))?;
+        let json = read_result(payload).map_err(|e| e.of_file(RESULT))?;
         let job = payload.join(find_sealed_job(payload).unwrap_or_default());
         Ok((json, report::pictures(&job, record).map_err(|e| e.phrase())?))
     };

@@ -50,7 +50,7 @@ pub(crate) use seal::{SIZE, info_text, label_text};
 pub use several::seal_several;
 pub use signature::{NAMESPACE, Signature};
 pub use signers::{Signer, Signers, SignersError};
-pub(crate) use small_file::{MOST_FILE, MOST_MANIFEST, MOST_SMALL, read_small};
+pub(crate) use small_file::{MOST_FILE, MOST_MANIFEST, MOST_SMALL, read_result, read_small};
 pub use timestamp::{
     Authorities, AuthoritiesError, Distrust, StampError, Token, TokenError, newest_token, stamp, stamp_request,
 };

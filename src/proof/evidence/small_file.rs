@@ -5,6 +5,7 @@ use std::fs::{self, File};
 use std::io::{self, ErrorKind, Read};
 use std::path::Path;
 
+use super::RESULT;
 use super::inspection::unread;
 use crate::folder::MOST_ATTACHMENT;
 use crate::words::{Phrase, phrase};
@@ -48,4 +49,9 @@ pub(crate) fn read_small(path: &Path, most: u64, what: &'static str) -> Result<V
     // It may grow meanwhile.
     file.take(most + 1).read_to_end(&mut bytes).map_err(NotRead::of)?;
     if bytes.len() as u64 > most { Err(size()) } else { Ok(bytes) }
+}
+
+/// The bytes of the result in an evidence folder's payload.
+pub(crate) fn read_result(payload: &Path) -> Result<Vec<u8>, NotRead> {
+    read_small(&payload.join(RESULT), MOST_MANIFEST, "small")
 }

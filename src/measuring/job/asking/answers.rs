@@ -156,10 +156,15 @@ fn target_of(kit: &Kit, name: Option<&str>) -> usize {
     named.or_else(|| kit.with_role(Role::Target).next()).unwrap_or(0)
 }
 
+/// A body's state in a step of the sheet.
+fn state_in(setup: &Setup, step: Option<&String>) -> Option<usize> {
+    step.and_then(|step| setup.steps.iter().position(|x| x == step))
+}
+
 /// One ask, or one for each step where the check names none.
 pub(in crate::job) fn check_asks(steps: &Doubles, setup: &Setup, check: &Check) -> Vec<Ask> {
     let target = target_of(&steps.kit, check.target.as_deref());
-    let named = check.step.as_ref().and_then(|s| setup.steps.iter().position(|x| x == s));
+    let named = state_in(setup, check.step.as_ref());
     let states = match named {
         Some(state) => state..state + 1,
         None if check.quantity.is_of_target() => 0..steps.judged(target),
@@ -181,7 +186,7 @@ pub(in crate::job) fn line_of(setup: &Setup, check: &Check) -> ReferenceLine {
 
 fn reading_ask(steps: &Doubles, setup: &Setup, reading: &Reading) -> Ask {
     let target = target_of(&steps.kit, reading.target.as_deref());
-    let state = reading.step.as_ref().and_then(|s| setup.steps.iter().position(|x| x == s)).unwrap_or(0);
+    let state = state_in(setup, reading.step.as_ref()).unwrap_or(0);
     Ask {
         quantity: reading.quantity,
         from: reading.from.clone(),

@@ -11,9 +11,3 @@ pub(super) fn as_one(readings: &[(usize, &Reading)]) -> Option<(usize, Estimate)
     let mean = readings.iter().map(|(_, r)| r.value).sum::<f64>() / readings.len() as f64;
     Some((*index, Estimate::known(mean, least_sure.u)))
 }
-
-/// Whether any two of them exclude each other.
-pub(super) fn exclude_each_other(readings: &[(usize, &Reading)]) -> bool {
-    let pair = |i: usize| readings[i + 1..].iter().any(|b| readings[i].1.estimate().excludes(&b.1.estimate()));
-    (0..readings.len()).any(pair)
-}

@@ -12,7 +12,7 @@ use crate::setup::{Check, Setup};
 use crate::verdict::figure;
 use crate::words::{Language, Phrase, phrase};
 
-use super::as_one::{as_one, exclude_each_other};
+use super::as_one::as_one;
 
 const ARCHES: [Quantity; 4] = [
     Quantity::ArchHeightFrontLeft,
@@ -62,7 +62,8 @@ fn by_photos(measured: &Measured) -> Option<(Estimate, Estimate)> {
 fn by_readings(job: &JobFile, wheelbase_mm: f64) -> Option<(Estimate, Estimate)> {
     let reading = |q: Quantity| {
         let all: Vec<(usize, &Reading)> = job.readings.iter().enumerate().filter(|(_, r)| r.quantity == q).collect();
-        let (_, one) = as_one(&all).filter(|_| !exclude_each_other(&all))?;
+        let set: Vec<&Reading> = all.iter().map(|(_, reading)| *reading).collect();
+        let (_, one) = as_one(&all).filter(|_| Reading::farthest_apart(&set).is_none())?;
         Some((one.value, one.standard_uncertainty))
     };
     let [fl, fr, rl, rr] = ARCHES.map(reading);

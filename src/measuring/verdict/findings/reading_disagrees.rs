@@ -62,7 +62,7 @@ fn by_each_other(case: &Case) -> Vec<Finding> {
         sets.push(all().filter(|r| r.use_in_adjustment && r.is_of_the_same(one)).collect());
     }
     let mut found: Vec<Finding> = Vec::new();
-    for finding in sets.iter().filter_map(|set| farthest(set)).map(differ) {
+    for finding in sets.iter().filter_map(|set| Reading::farthest_apart(set)).map(differ) {
         if !found.contains(&finding) {
             found.push(finding);
         }
@@ -78,13 +78,6 @@ fn decided<'a>(case: &Case<'a>, wanted: impl Fn(&Reading) -> bool) -> Vec<Vec<&'
     };
     let sets = by_reading.flat_map(|check| check.held_in(&case.setup.steps).into_iter().map(move |s| (check, s)));
     sets.map(|(check, step)| of(check, step)).filter(|set| set.iter().any(|r| wanted(r))).collect()
-}
-
-/// Two readings and their |E_n|, the largest of the set, where it is above 1.
-fn farthest<'a>(set: &[&'a Reading]) -> Option<(&'a Reading, &'a Reading, f64)> {
-    let pairs = set.iter().enumerate().flat_map(|(i, a)| set[i + 1..].iter().map(move |b| (*a, *b)));
-    let with_error = pairs.filter_map(|(a, b)| Some((a, b, a.estimate().normalized_error(&b.estimate())?.abs())));
-    with_error.filter(|(.., error)| *error > 1.0).max_by(|a, b| a.2.total_cmp(&b.2))
 }
 
 fn differ((one, other, error): (&Reading, &Reading, f64)) -> Finding {

@@ -212,6 +212,12 @@ fn is_toml(path: &Path) -> bool {
 mod tests {
     use super::*;
 
+    fn put(room: &Path, name: &str, text: &str) {
+        let path = room.join(name);
+        fs::create_dir_all(path.parent().unwrap()).unwrap();
+        fs::write(path, text).unwrap();
+    }
+
     /// What a killed seal leaves is nothing that was sealed; whatever else bears such a name is looked at as ever.
     #[test]
     fn parts_of_an_unfinished_seal_are_named() {
@@ -226,9 +232,7 @@ mod tests {
             "jobs.part-2/e/job.toml",
             "f.part-two/data/job/job.toml",
         ] {
-            let path = dir.path().join(name);
-            fs::create_dir_all(path.parent().unwrap()).unwrap();
-            fs::write(path, "").unwrap();
+            put(dir.path(), name, "");
         }
         let mut parts = Vec::new();
         let found = find(&[dir.path().to_path_buf()], &mut |path, why| {
@@ -259,9 +263,7 @@ mod tests {
             ("g/old/more", odd),
             ("h/odd.txt", odd),
         ] {
-            let path = dir.path().join(name);
-            fs::create_dir_all(path.parent().unwrap()).unwrap();
-            fs::write(path, text).unwrap();
+            put(dir.path(), name, text);
         }
         let mut named = Vec::new();
         find(&[dir.path().to_path_buf()], &mut |path, why| {
@@ -284,9 +286,7 @@ mod tests {
             "d/e.txt",
             "d/f.tar",
         ] {
-            let path = dir.path().join(name);
-            fs::create_dir_all(path.parent().unwrap()).unwrap();
-            fs::write(path, "").unwrap();
+            put(dir.path(), name, "");
         }
         #[cfg(unix)]
         std::os::unix::fs::symlink(dir.path(), dir.path().join("d/loop")).unwrap();

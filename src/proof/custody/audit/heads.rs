@@ -55,7 +55,7 @@ pub(super) fn is_job_file(head: &[u8]) -> bool {
         || memchr::memchr(b'\\', head).is_some() && says_so_with_escapes(head)
 }
 
-/// The same, where characters are written by their numbers (TOML 1.0.0, "String": `\uXXXX` and `\UXXXXXXXX`).
+/// The same, where characters are written by their numbers (TOML 1.0.0, "String": four digits after `\u`, eight after `\U`).
 fn says_so_with_escapes(head: &[u8]) -> bool {
     let text = String::from_utf8_lossy(head);
     text.lines().filter(|line| line.contains('\\') && line.contains('=')).any(|line| {

@@ -11,7 +11,7 @@ use std::path::Path;
 use super::judged::{COPY, Judged};
 use super::logged_when::{before_taken, too_early};
 use crate::custody::moments::latest;
-use crate::evidence::{MOST_MANIFEST, MOST_SMALL, PAYLOAD, RESULT, is_one_file, read_small};
+use crate::evidence::{MOST_MANIFEST, MOST_SMALL, PAYLOAD, RESULT, is_one_file, read_result, read_small};
 use crate::record::JobRecord;
 use crate::transparency::{AttemptProof, PROOF_FILE, Shown, VerifierKey, Vouchers};
 use crate::words::{Phrase, phrase};
@@ -37,7 +37,7 @@ impl Proven {
             return Ok(None);
         }
         let text = read_small(&path, MOST_SMALL, "small").map_err(|e| e.why)?;
-        let result = read_small(&payload.join(RESULT), MOST_MANIFEST, "small");
+        let result = read_result(payload);
         Proven::of(text, &result.map_err(|e| phrase!("evidence-no-result", why = e.why))?).map(Some)
     }
 
